@@ -1,6 +1,7 @@
 using System.Globalization;
 using Turnrow.Compiler.Diagnostics.Kinds;
 using Turnrow.Compiler.Grading;
+using Turnrow.Compiler.StitchPatterns;
 using Turnrow.Compiler.Stitches;
 using Turnrow.Compiler.Values;
 using Turnrow.Fabric.Numbers;
@@ -25,6 +26,9 @@ internal sealed class Context(Findings findings, Scope scope, Evaluator evaluato
 
     /// <summary>The stitches there are: the standard list and the file's own.</summary>
     public StitchList Stitches { get; } = new(terms, scope);
+
+    /// <summary>The stitch patterns that the file defines or takes from others.</summary>
+    public StitchPatternBook StitchPatterns { get; } = new(findings);
 
     /// <summary>The gauges; set once the header is read.</summary>
     public GaugeBook Gauges { get; set; } = new([]);
@@ -52,6 +56,9 @@ internal sealed class Context(Findings findings, Scope scope, Evaluator evaluato
     /// <summary>The rows that the pattern may still have.</summary>
     public RowBudget Rows { get; } = new(findings);
 
+    /// <summary>True if the line that says the terms could not be read.</summary>
+    public bool TermsInDoubt => termsInDoubt;
+
     /// <summary>
     /// The stitch that goes into one place and makes one, which a word names in this file's terms; null, and reported, if it names none.
     /// </summary>
@@ -73,6 +80,10 @@ internal sealed class Context(Findings findings, Scope scope, Evaluator evaluato
 
     /// <summary>The basic stitch, or the one of the file's own, that a word names, without a report: no other name can be the same.</summary>
     public Stitch? TryStitch(string word) => StitchBook.Find(word, Terms) ?? (Stitches.IsOwn(word) ? Stitches.Find(word)?.Stitch : null);
+
+    /// <summary>The fabric that a word names, a stitch pattern or plain rows of a stitch; null, and reported, if it names none.</summary>
+    public Stitch? FabricOf(NameSyntax word) =>
+        StitchPatterns.SpanOf(word.Text) is not null ? StitchPatterns.Find(word.Text)?.Fabric : StitchOf(word);
 
     /// <summary>What the file's claims count where they do not say.</summary>
     public Counting Counting { get; set; }

@@ -169,5 +169,16 @@ public static class CompilerDiagnostics
         StitchHere.Kind,
         RowBeginsCrossed.Kind,
         SpikeTooDeep.Kind,
+        PatternUnknown.Kind,
+        PatternLine.Kind,
+        PatternRepeats.Kind,
+        PatternCount.Kind,
+        PatternHere.Kind,
+        UseFile.Kind,
+        Picture.Kind,
+        PatternShape.Kind,
+        RepeatOften.Kind,
+        GaugeRepeats.Kind,
+        PatternPlus.Kind,
     ];
 }

@@ -1,3 +1,4 @@
+using Turnrow.Fabric.Patterns;
 using Turnrow.Fabric.Places;
 using Turnrow.Fabric.Rows;
 using Turnrow.Fabric.Stitches;
@@ -83,6 +84,10 @@ public sealed partial class PieceBuilder
             return Reachable(ahead) is { } reachable ? StepBook.Over(reachable, start, end) : null;
         }
     }
+
+    /// <summary>The same where the piece begins with chains that the designer counted: how many places those are, the row's own words decide.</summary>
+    public PlaceSequence? AheadFor(IReadOnlyList<Word> words) => _chainsGiven < 0 ? Ahead
+        : InRounds ? Openings.RingOf(_chainsGiven) : Openings.PlacesOf(_chainsGiven, words, RuleOf);
 
     /// <summary>The rule by which rows of a stitch are turned here.</summary>
     public TurnRule RuleOf(Stitch stitch) => _rules.Of(stitch);
@@ -245,7 +250,7 @@ public sealed partial class PieceBuilder
         }
 
         var row = new Row(number, NextIsRightSide, Begins, work, start, end, plan, ordinal) { Origin = origin, IsRound = InRounds, Short = turns };
-        _events.Add(new RowEvent(plan is WordsPlan ? new WordsPlan(words) : plan, work is not null, origin, ordinal));
+        _events.Add(new RowEvent(plan is WordsPlan said ? said with { Words = words } : plan, work is not null, origin, ordinal));
         Lay(row);
         if (_rows.Count == 1 && _start is FoundationStart { GivenAsChains: false }) _start = new FoundationStart(ChainsOf(row), false);
         _course = Course.After(row);
@@ -301,6 +306,9 @@ public sealed partial class PieceBuilder
     /// The one plain stitch of the last row, which <c>straight</c> and <c>shape</c> go on with; null if that row is not plain or is not there.
     /// </summary>
     public Stitch? PlainStitch() => _rows.Count == 0 ? null : PlainRows.StitchOf(_rows[^1]);
+
+    /// <summary>Where the last row stands in a stitch pattern; null if it is in none.</summary>
+    public InPattern? LastInPattern => _rows.Count > 0 && _rows[^1].Plan is WordsPlan { Of: { } of } ? of : null;
 
     /// <summary>The piece as it stands.</summary>
     public Piece Finish() => new(Name, _start, [.. _rows], _right.Walk(), _left.Walk(), _fastenedOff)
@@ -359,7 +367,7 @@ public sealed partial class PieceBuilder
     {
         work = null;
         words = plan is ShapedPlan shaped ? _cache.WordsOf(shaped, HookAt) : plan.WordsFrom(HookAt);
-        if (_chainsGiven >= 0) _course.Set(InRounds ? Openings.RingOf(_chainsGiven) : Openings.PlacesOf(_chainsGiven, words, RuleOf));
+        if (_chainsGiven >= 0) _course.Set(AheadFor(words));
         // A claim tells how many stitches there are, not which of them are corners.
         if (_course.Ahead is not { } ahead || (_cornersInDoubt && Corners.AreSaid(words))) return null;
         if (RoundFault(words, start, end) is { } atEdge) return atEdge;

@@ -28,8 +28,16 @@ internal static partial class RowBuilder
             LineBuilding.Span(context))
         { IsRound = line.IsRound(context.Start) };
 
-    public static RepeatStatement Repeat(TurnrowParser.RepeatLineContext context, LineBuilding line)
+    public static StatementSyntax Repeat(TurnrowParser.RepeatLineContext context, LineBuilding line)
     {
+        if (context.times is null)
+        {
+            return new PatternRepeatStatement(
+                ExpressionBuilder.Count(context.from, line),
+                context.to is null ? null : ExpressionBuilder.Count(context.to, line),
+                LineBuilding.Span(context));
+        }
+
         var counting = context.more is not null ? RepeatCounting.More
             : context.inAll is not null ? RepeatCounting.InAll
             : RepeatCounting.Unsaid;
@@ -52,7 +60,8 @@ internal static partial class RowBuilder
     public static ChangeSyntax Change(TurnrowParser.ChangeContext context) =>
         new(context.Start.Type == TurnrowLexer.INC ? Tree.Change.Increase : Tree.Change.Decrease, LineBuilding.Span(context));
 
-    private static List<RowItemSyntax> Items(TurnrowParser.ItemsContext context, bool inOnePlace, LineBuilding line)
+    /// <summary>The words of a row, or of a part of one.</summary>
+    public static List<RowItemSyntax> Items(TurnrowParser.ItemsContext context, bool inOnePlace, LineBuilding line)
     {
         var items = new List<RowItemSyntax>(context._each.Count);
         foreach (var item in context._each)

@@ -36,29 +36,30 @@ using DFA = Antlr4.Runtime.Dfa.DFA;
 [System.CodeDom.Compiler.GeneratedCode("ANTLR", "4.13.1")]
 internal partial class TurnrowParser : Parser {
 	public const int
-		WHITE_SPACE=1, COMMENT=2, PROSE=3, COMMA=4, SEMICOLON=5, COLON=6, OPEN=7, 
-		CLOSE=8, EQUALS=9, PLUS=10, MINUS=11, OVER_SIGN=12, PERCENT=13, X=14, 
-		ACCEPT=15, ADD=16, BEGIN=17, BODY=18, BOTH=19, CHAIN=20, CLAIMS=21, COUNT=22, 
-		DIVIDE=23, EASE=24, EXPECT=25, FASTEN=26, FINISHED=27, FOR=28, FROM=29, 
-		GAUGE=30, HOOK=31, LEAVE=32, LEFT=33, MADE=34, MARK=35, MEASURE=36, NOTATION=37, 
-		NOTION=38, PATTERN=39, PIECE=40, REPEAT=41, RIGHT=42, ROW=43, ROWS=44, 
-		SEAM=45, SHAPE=46, SIZES=47, SKILL=48, STITCH=49, STRAIGHT=50, SWATCH=51, 
-		TERMS=52, TURN=53, VERSION=54, WEARER=55, WEAVE=56, YARN=57, ACROSS=58, 
-		AFTER=59, ALL=60, ALONG=61, AND=62, APART=63, ARE=64, AROUND=65, AT=66, 
-		BEFORE=67, BRIDGE=68, BUT=69, BY=70, CH=71, CHAINS=72, CORNER=73, COUNTS=74, 
-		DEC=75, DOES=76, DOWN=77, EACH=78, EASING=79, EDGE=80, EDGES=81, END=82, 
-		ENDS=83, EVEN=84, EVENLY=85, EVERY=86, EXTRA=87, FACING=88, FIRST=89, 
-		FOUNDATION=90, HERE=91, HIGH=92, HOLD=93, IN=94, INC=95, IS=96, LAST=97, 
-		LATER=98, LEAST=99, LESS=100, LONGER=101, MAKE=102, MIRRORED=103, MORE_WORD=104, 
-		MOST=105, MULTIPLE=106, NEXT=107, NOT=108, ODD=109, OF=110, OFF=111, ON=112, 
-		ONE=113, OPENS=114, OPPOSITE=115, ORDER=116, OVER=117, PER=118, PICKED=119, 
-		PLACE=120, PLAIN=121, REMAIN=122, REST=123, ROUNDED=124, RS=125, SAME=126, 
-		SKIP_WORD=127, SKIPPED=128, SKIPPING=129, SLIP=130, SLIPPING=131, STITCHES=132, 
-		STRETCHES=133, THE=134, THEN=135, TIMES=136, TO=137, TOGETHER=138, TURNED=139, 
-		TURNING=140, TURNS=141, UNTIL=142, UP=143, WEIGH=144, WEIGHT=145, WIDE=146, 
-		WITH=147, WITHIN=148, WITHOUT=149, WORKING=150, WS=151, CM=152, G=153, 
-		M=154, MM=155, OZ=156, YD=157, WORD=158, NUMBER=159, FRACTION=160, ORDINAL=161, 
-		DOTTED=162, QUOTED=163, WRONG_COMMA=164, WRONG_QUOTE=165, JUNK=166;
+		WHITE_SPACE=1, COMMENT=2, PROSE=3, PICTURE_ROW=4, COMMA=5, SEMICOLON=6, 
+		COLON=7, OPEN=8, CLOSE=9, EQUALS=10, PLUS=11, MINUS=12, OVER_SIGN=13, 
+		PERCENT=14, X=15, ACCEPT=16, ADD=17, BEGIN=18, BODY=19, BOTH=20, CHAIN=21, 
+		CLAIMS=22, COUNT=23, DIVIDE=24, EASE=25, EXPECT=26, FASTEN=27, FINISHED=28, 
+		FOR=29, FROM=30, GAUGE=31, HOOK=32, KEY=33, LEAVE=34, LEFT=35, MADE=36, 
+		MARK=37, MEASURE=38, NOTATION=39, NOTION=40, PATTERN=41, PIECE=42, REPEAT=43, 
+		RIGHT=44, ROW=45, ROWS=46, SEAM=47, SHAPE=48, SIZES=49, SKILL=50, STITCH=51, 
+		STRAIGHT=52, SWATCH=53, TERMS=54, TURN=55, USE=56, VERSION=57, WEARER=58, 
+		WEAVE=59, YARN=60, ACROSS=61, AFTER=62, ALL=63, ALONG=64, AND=65, APART=66, 
+		ARE=67, AROUND=68, AT=69, BEFORE=70, BRIDGE=71, BUT=72, BY=73, CH=74, 
+		CHAINS=75, CORNER=76, COUNTS=77, DEC=78, DOES=79, DOWN=80, EACH=81, EASING=82, 
+		EDGE=83, EDGES=84, END=85, ENDS=86, EVEN=87, EVENLY=88, EVERY=89, EXTRA=90, 
+		FACING=91, FIRST=92, FOUNDATION=93, HERE=94, HIGH=95, HOLD=96, IN=97, 
+		INC=98, IS=99, LAST=100, LATER=101, LEAST=102, LESS=103, LONGER=104, MAKE=105, 
+		MIRRORED=106, MORE_WORD=107, MOST=108, MULTIPLE=109, NEXT=110, NOT=111, 
+		ODD=112, OF=113, OFF=114, ON=115, ONE=116, OPENS=117, OPPOSITE=118, ORDER=119, 
+		OVER=120, PER=121, PICKED=122, PICTURE=123, PLACE=124, PLAIN=125, REMAIN=126, 
+		REPEATS=127, REST=128, ROUNDED=129, RS=130, SAME=131, SKIP_WORD=132, SKIPPED=133, 
+		SKIPPING=134, SLIP=135, SLIPPING=136, STITCHES=137, STRETCHES=138, THE=139, 
+		THEN=140, TIMES=141, TO=142, TOGETHER=143, TURNED=144, TURNING=145, TURNS=146, 
+		UNTIL=147, UP=148, WEIGH=149, WEIGHT=150, WIDE=151, WITH=152, WITHIN=153, 
+		WITHOUT=154, WORKING=155, WS=156, CM=157, G=158, M=159, MM=160, OZ=161, 
+		YD=162, WORD=163, NUMBER=164, FRACTION=165, ORDINAL=166, DOTTED=167, QUOTED=168, 
+		WRONG_COMMA=169, WRONG_QUOTE=170, JUNK=171;
 	public const int
 		RULE_line = 0, RULE_claimLine = 1, RULE_statement = 2, RULE_notationLine = 3, 
 		RULE_patternLine = 4, RULE_versionLine = 5, RULE_version = 6, RULE_termsLine = 7, 
@@ -68,92 +69,94 @@ internal partial class TurnrowParser : Parser {
 		RULE_turnPart = 20, RULE_measureLine = 21, RULE_countLine = 22, RULE_claimsLine = 23, 
 		RULE_bodyLine = 24, RULE_easeLine = 25, RULE_finishedLine = 26, RULE_finishedPart = 27, 
 		RULE_acceptLine = 28, RULE_swatchLine = 29, RULE_madeLine = 30, RULE_madePart = 31, 
-		RULE_countFix = 32, RULE_stitchLine = 33, RULE_stitchMade = 34, RULE_pieceLine = 35, 
-		RULE_origin = 36, RULE_acrossPart = 37, RULE_acrossWord = 38, RULE_along = 39, 
-		RULE_alongPart = 40, RULE_beginLine = 41, RULE_chainLine = 42, RULE_edgeLine = 43, 
-		RULE_markLine = 44, RULE_divideLine = 45, RULE_dividePart = 46, RULE_fastenLine = 47, 
-		RULE_weaveLine = 48, RULE_rowLine = 49, RULE_rowsLine = 50, RULE_items = 51, 
-		RULE_item = 52, RULE_spreading = 53, RULE_atEachEnd = 54, RULE_stitchAmount = 55, 
-		RULE_changeAmount = 56, RULE_reach = 57, RULE_place = 58, RULE_repeatLine = 59, 
-		RULE_forLine = 60, RULE_sizeRange = 61, RULE_sizedLine = 62, RULE_straightLine = 63, 
-		RULE_rowFix = 64, RULE_leaveLine = 65, RULE_addLine = 66, RULE_shapeLine = 67, 
-		RULE_shapeDone = 68, RULE_shaping = 69, RULE_stage = 70, RULE_shapingPart = 71, 
-		RULE_frequency = 72, RULE_everyRows = 73, RULE_turnRows = 74, RULE_decreasing = 75, 
-		RULE_stitchesIn = 76, RULE_solve = 77, RULE_solveOption = 78, RULE_seamLine = 79, 
-		RULE_walkWords = 80, RULE_seamPart = 81, RULE_walkWord = 82, RULE_selection = 83, 
-		RULE_rate = 84, RULE_expectLine = 85, RULE_expected = 86, RULE_expectedMore = 87, 
-		RULE_claim = 88, RULE_claimPart = 89, RULE_edge = 90, RULE_side = 91, 
-		RULE_change = 92, RULE_stitch = 93, RULE_rowsWord = 94, RULE_stitchesWord = 95, 
-		RULE_sum = 96, RULE_sumOperation = 97, RULE_factor = 98, RULE_count = 99, 
-		RULE_countOperation = 100, RULE_single = 101, RULE_sign = 102, RULE_list = 103, 
-		RULE_number = 104, RULE_unit = 105, RULE_name = 106;
+		RULE_countFix = 32, RULE_useLine = 33, RULE_stitchLine = 34, RULE_stitchPattern = 35, 
+		RULE_keyLine = 36, RULE_pictureLine = 37, RULE_stitchMade = 38, RULE_pieceLine = 39, 
+		RULE_origin = 40, RULE_acrossPart = 41, RULE_acrossWord = 42, RULE_along = 43, 
+		RULE_alongPart = 44, RULE_beginLine = 45, RULE_chainLine = 46, RULE_edgeLine = 47, 
+		RULE_markLine = 48, RULE_divideLine = 49, RULE_dividePart = 50, RULE_fastenLine = 51, 
+		RULE_weaveLine = 52, RULE_rowLine = 53, RULE_rowsLine = 54, RULE_items = 55, 
+		RULE_item = 56, RULE_spreading = 57, RULE_atEachEnd = 58, RULE_stitchAmount = 59, 
+		RULE_changeAmount = 60, RULE_reach = 61, RULE_place = 62, RULE_repeatLine = 63, 
+		RULE_forLine = 64, RULE_sizeRange = 65, RULE_sizedLine = 66, RULE_straightLine = 67, 
+		RULE_rowFix = 68, RULE_leaveLine = 69, RULE_addLine = 70, RULE_shapeLine = 71, 
+		RULE_shapeDone = 72, RULE_shaping = 73, RULE_stage = 74, RULE_shapingPart = 75, 
+		RULE_frequency = 76, RULE_everyRows = 77, RULE_turnRows = 78, RULE_decreasing = 79, 
+		RULE_stitchesIn = 80, RULE_solve = 81, RULE_solveOption = 82, RULE_seamLine = 83, 
+		RULE_walkWords = 84, RULE_seamPart = 85, RULE_walkWord = 86, RULE_selection = 87, 
+		RULE_rate = 88, RULE_expectLine = 89, RULE_expected = 90, RULE_expectedMore = 91, 
+		RULE_claim = 92, RULE_claimPart = 93, RULE_edge = 94, RULE_side = 95, 
+		RULE_change = 96, RULE_stitch = 97, RULE_rowsWord = 98, RULE_stitchesWord = 99, 
+		RULE_sum = 100, RULE_sumOperation = 101, RULE_factor = 102, RULE_count = 103, 
+		RULE_countOperation = 104, RULE_single = 105, RULE_sign = 106, RULE_list = 107, 
+		RULE_number = 108, RULE_unit = 109, RULE_name = 110;
 	public static readonly string[] ruleNames = {
 		"line", "claimLine", "statement", "notationLine", "patternLine", "versionLine", 
 		"version", "termsLine", "sizesLine", "sizeName", "skillLine", "notionLine", 
 		"wearerLine", "proseLine", "yarnLine", "yarnFact", "hookLine", "gaugeLine", 
 		"gaugeLength", "turnLine", "turnPart", "measureLine", "countLine", "claimsLine", 
 		"bodyLine", "easeLine", "finishedLine", "finishedPart", "acceptLine", 
-		"swatchLine", "madeLine", "madePart", "countFix", "stitchLine", "stitchMade", 
-		"pieceLine", "origin", "acrossPart", "acrossWord", "along", "alongPart", 
-		"beginLine", "chainLine", "edgeLine", "markLine", "divideLine", "dividePart", 
-		"fastenLine", "weaveLine", "rowLine", "rowsLine", "items", "item", "spreading", 
-		"atEachEnd", "stitchAmount", "changeAmount", "reach", "place", "repeatLine", 
-		"forLine", "sizeRange", "sizedLine", "straightLine", "rowFix", "leaveLine", 
-		"addLine", "shapeLine", "shapeDone", "shaping", "stage", "shapingPart", 
-		"frequency", "everyRows", "turnRows", "decreasing", "stitchesIn", "solve", 
-		"solveOption", "seamLine", "walkWords", "seamPart", "walkWord", "selection", 
-		"rate", "expectLine", "expected", "expectedMore", "claim", "claimPart", 
-		"edge", "side", "change", "stitch", "rowsWord", "stitchesWord", "sum", 
-		"sumOperation", "factor", "count", "countOperation", "single", "sign", 
-		"list", "number", "unit", "name"
+		"swatchLine", "madeLine", "madePart", "countFix", "useLine", "stitchLine", 
+		"stitchPattern", "keyLine", "pictureLine", "stitchMade", "pieceLine", 
+		"origin", "acrossPart", "acrossWord", "along", "alongPart", "beginLine", 
+		"chainLine", "edgeLine", "markLine", "divideLine", "dividePart", "fastenLine", 
+		"weaveLine", "rowLine", "rowsLine", "items", "item", "spreading", "atEachEnd", 
+		"stitchAmount", "changeAmount", "reach", "place", "repeatLine", "forLine", 
+		"sizeRange", "sizedLine", "straightLine", "rowFix", "leaveLine", "addLine", 
+		"shapeLine", "shapeDone", "shaping", "stage", "shapingPart", "frequency", 
+		"everyRows", "turnRows", "decreasing", "stitchesIn", "solve", "solveOption", 
+		"seamLine", "walkWords", "seamPart", "walkWord", "selection", "rate", 
+		"expectLine", "expected", "expectedMore", "claim", "claimPart", "edge", 
+		"side", "change", "stitch", "rowsWord", "stitchesWord", "sum", "sumOperation", 
+		"factor", "count", "countOperation", "single", "sign", "list", "number", 
+		"unit", "name"
 	};
 
 	private static readonly string[] _LiteralNames = {
-		null, null, null, null, "','", "';'", "':'", "'('", "')'", "'='", "'+'", 
-		"'-'", "'/'", "'%'", null, "'accept'", "'add'", "'begin'", "'body'", "'both'", 
-		"'chain'", "'claims'", "'count'", "'divide'", "'ease'", "'expect'", "'fasten'", 
-		"'finished'", "'for'", "'from'", "'gauge'", "'hook'", "'leave'", "'left'", 
-		"'made'", "'mark'", "'measure'", "'notation'", "'notion'", "'pattern'", 
-		"'piece'", "'repeat'", "'right'", null, null, "'seam'", "'shape'", "'sizes'", 
-		"'skill'", "'stitch'", "'straight'", "'swatch'", "'terms'", "'turn'", 
-		"'version'", "'wearer'", "'weave'", "'yarn'", "'across'", "'after'", "'all'", 
-		"'along'", "'and'", "'apart'", "'are'", "'around'", "'at'", "'before'", 
-		"'bridge'", "'but'", "'by'", "'ch'", "'chains'", "'corner'", "'counts'", 
-		"'dec'", "'does'", "'down'", "'each'", "'easing'", "'edge'", "'edges'", 
-		"'end'", "'ends'", "'even'", "'evenly'", "'every'", "'extra'", "'facing'", 
-		"'first'", "'foundation'", "'here'", "'high'", "'hold'", "'in'", "'inc'", 
-		"'is'", "'last'", "'later'", "'least'", "'less'", "'longer'", "'make'", 
-		"'mirrored'", "'more'", "'most'", "'multiple'", "'next'", "'not'", "'odd'", 
-		"'of'", "'off'", "'on'", "'one'", "'opens'", "'opposite'", "'order'", 
-		"'over'", "'per'", "'picked'", "'place'", "'plain'", null, "'rest'", "'rounded'", 
-		"'RS'", "'same'", "'skip'", "'skipped'", "'skipping'", "'slip'", "'slipping'", 
-		null, "'stretches'", "'the'", "'then'", null, "'to'", "'together'", "'turned'", 
-		"'turning'", "'turns'", "'until'", "'up'", "'weigh'", "'weight'", "'wide'", 
-		"'with'", "'within'", "'without'", "'working'", "'WS'", "'cm'", "'g'", 
-		"'m'", "'mm'", "'oz'", "'yd'"
+		null, null, null, null, null, "','", "';'", "':'", "'('", "')'", "'='", 
+		"'+'", "'-'", "'/'", "'%'", null, "'accept'", "'add'", "'begin'", "'body'", 
+		"'both'", "'chain'", "'claims'", "'count'", "'divide'", "'ease'", "'expect'", 
+		"'fasten'", "'finished'", "'for'", "'from'", "'gauge'", "'hook'", "'key'", 
+		"'leave'", "'left'", "'made'", "'mark'", "'measure'", "'notation'", "'notion'", 
+		"'pattern'", "'piece'", "'repeat'", "'right'", null, null, "'seam'", "'shape'", 
+		"'sizes'", "'skill'", "'stitch'", "'straight'", "'swatch'", "'terms'", 
+		"'turn'", "'use'", "'version'", "'wearer'", "'weave'", "'yarn'", "'across'", 
+		"'after'", "'all'", "'along'", "'and'", "'apart'", "'are'", "'around'", 
+		"'at'", "'before'", "'bridge'", "'but'", "'by'", "'ch'", "'chains'", "'corner'", 
+		"'counts'", "'dec'", "'does'", "'down'", "'each'", "'easing'", "'edge'", 
+		"'edges'", "'end'", "'ends'", "'even'", "'evenly'", "'every'", "'extra'", 
+		"'facing'", "'first'", "'foundation'", "'here'", "'high'", "'hold'", "'in'", 
+		"'inc'", "'is'", "'last'", "'later'", "'least'", "'less'", "'longer'", 
+		"'make'", "'mirrored'", "'more'", "'most'", "'multiple'", "'next'", "'not'", 
+		"'odd'", "'of'", "'off'", "'on'", "'one'", "'opens'", "'opposite'", "'order'", 
+		"'over'", "'per'", "'picked'", "'picture'", "'place'", "'plain'", null, 
+		"'repeats'", "'rest'", "'rounded'", "'RS'", "'same'", "'skip'", "'skipped'", 
+		"'skipping'", "'slip'", "'slipping'", null, "'stretches'", "'the'", "'then'", 
+		null, "'to'", "'together'", "'turned'", "'turning'", "'turns'", "'until'", 
+		"'up'", "'weigh'", "'weight'", "'wide'", "'with'", "'within'", "'without'", 
+		"'working'", "'WS'", "'cm'", "'g'", "'m'", "'mm'", "'oz'", "'yd'"
 	};
 	private static readonly string[] _SymbolicNames = {
-		null, "WHITE_SPACE", "COMMENT", "PROSE", "COMMA", "SEMICOLON", "COLON", 
-		"OPEN", "CLOSE", "EQUALS", "PLUS", "MINUS", "OVER_SIGN", "PERCENT", "X", 
-		"ACCEPT", "ADD", "BEGIN", "BODY", "BOTH", "CHAIN", "CLAIMS", "COUNT", 
+		null, "WHITE_SPACE", "COMMENT", "PROSE", "PICTURE_ROW", "COMMA", "SEMICOLON", 
+		"COLON", "OPEN", "CLOSE", "EQUALS", "PLUS", "MINUS", "OVER_SIGN", "PERCENT", 
+		"X", "ACCEPT", "ADD", "BEGIN", "BODY", "BOTH", "CHAIN", "CLAIMS", "COUNT", 
 		"DIVIDE", "EASE", "EXPECT", "FASTEN", "FINISHED", "FOR", "FROM", "GAUGE", 
-		"HOOK", "LEAVE", "LEFT", "MADE", "MARK", "MEASURE", "NOTATION", "NOTION", 
-		"PATTERN", "PIECE", "REPEAT", "RIGHT", "ROW", "ROWS", "SEAM", "SHAPE", 
-		"SIZES", "SKILL", "STITCH", "STRAIGHT", "SWATCH", "TERMS", "TURN", "VERSION", 
-		"WEARER", "WEAVE", "YARN", "ACROSS", "AFTER", "ALL", "ALONG", "AND", "APART", 
-		"ARE", "AROUND", "AT", "BEFORE", "BRIDGE", "BUT", "BY", "CH", "CHAINS", 
-		"CORNER", "COUNTS", "DEC", "DOES", "DOWN", "EACH", "EASING", "EDGE", "EDGES", 
-		"END", "ENDS", "EVEN", "EVENLY", "EVERY", "EXTRA", "FACING", "FIRST", 
-		"FOUNDATION", "HERE", "HIGH", "HOLD", "IN", "INC", "IS", "LAST", "LATER", 
-		"LEAST", "LESS", "LONGER", "MAKE", "MIRRORED", "MORE_WORD", "MOST", "MULTIPLE", 
-		"NEXT", "NOT", "ODD", "OF", "OFF", "ON", "ONE", "OPENS", "OPPOSITE", "ORDER", 
-		"OVER", "PER", "PICKED", "PLACE", "PLAIN", "REMAIN", "REST", "ROUNDED", 
-		"RS", "SAME", "SKIP_WORD", "SKIPPED", "SKIPPING", "SLIP", "SLIPPING", 
-		"STITCHES", "STRETCHES", "THE", "THEN", "TIMES", "TO", "TOGETHER", "TURNED", 
-		"TURNING", "TURNS", "UNTIL", "UP", "WEIGH", "WEIGHT", "WIDE", "WITH", 
-		"WITHIN", "WITHOUT", "WORKING", "WS", "CM", "G", "M", "MM", "OZ", "YD", 
-		"WORD", "NUMBER", "FRACTION", "ORDINAL", "DOTTED", "QUOTED", "WRONG_COMMA", 
-		"WRONG_QUOTE", "JUNK"
+		"HOOK", "KEY", "LEAVE", "LEFT", "MADE", "MARK", "MEASURE", "NOTATION", 
+		"NOTION", "PATTERN", "PIECE", "REPEAT", "RIGHT", "ROW", "ROWS", "SEAM", 
+		"SHAPE", "SIZES", "SKILL", "STITCH", "STRAIGHT", "SWATCH", "TERMS", "TURN", 
+		"USE", "VERSION", "WEARER", "WEAVE", "YARN", "ACROSS", "AFTER", "ALL", 
+		"ALONG", "AND", "APART", "ARE", "AROUND", "AT", "BEFORE", "BRIDGE", "BUT", 
+		"BY", "CH", "CHAINS", "CORNER", "COUNTS", "DEC", "DOES", "DOWN", "EACH", 
+		"EASING", "EDGE", "EDGES", "END", "ENDS", "EVEN", "EVENLY", "EVERY", "EXTRA", 
+		"FACING", "FIRST", "FOUNDATION", "HERE", "HIGH", "HOLD", "IN", "INC", 
+		"IS", "LAST", "LATER", "LEAST", "LESS", "LONGER", "MAKE", "MIRRORED", 
+		"MORE_WORD", "MOST", "MULTIPLE", "NEXT", "NOT", "ODD", "OF", "OFF", "ON", 
+		"ONE", "OPENS", "OPPOSITE", "ORDER", "OVER", "PER", "PICKED", "PICTURE", 
+		"PLACE", "PLAIN", "REMAIN", "REPEATS", "REST", "ROUNDED", "RS", "SAME", 
+		"SKIP_WORD", "SKIPPED", "SKIPPING", "SLIP", "SLIPPING", "STITCHES", "STRETCHES", 
+		"THE", "THEN", "TIMES", "TO", "TOGETHER", "TURNED", "TURNING", "TURNS", 
+		"UNTIL", "UP", "WEIGH", "WEIGHT", "WIDE", "WITH", "WITHIN", "WITHOUT", 
+		"WORKING", "WS", "CM", "G", "M", "MM", "OZ", "YD", "WORD", "NUMBER", "FRACTION", 
+		"ORDINAL", "DOTTED", "QUOTED", "WRONG_COMMA", "WRONG_QUOTE", "JUNK"
 	};
 	public static readonly IVocabulary DefaultVocabulary = new Vocabulary(_LiteralNames, _SymbolicNames);
 
@@ -200,9 +203,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 214;
+			State = 222;
 			_localctx.said = statement();
-			State = 215;
+			State = 223;
 			Match(Eof);
 			}
 		}
@@ -237,9 +240,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 217;
+			State = 225;
 			_localctx.claimed = claim();
-			State = 218;
+			State = 226;
 			Match(Eof);
 			}
 		}
@@ -270,7 +273,10 @@ internal partial class TurnrowParser : Parser {
 		public MeasureLineContext asMeasure;
 		public CountLineContext asCount;
 		public PieceLineContext asPiece;
+		public UseLineContext asUse;
 		public StitchLineContext asStitch;
+		public KeyLineContext asKey;
+		public PictureLineContext asPicture;
 		public BeginLineContext asBegin;
 		public ChainLineContext asChain;
 		public EdgeLineContext asEdge;
@@ -341,8 +347,17 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public PieceLineContext pieceLine() {
 			return GetRuleContext<PieceLineContext>(0);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public UseLineContext useLine() {
+			return GetRuleContext<UseLineContext>(0);
+		}
 		[System.Diagnostics.DebuggerNonUserCode] public StitchLineContext stitchLine() {
 			return GetRuleContext<StitchLineContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public KeyLineContext keyLine() {
+			return GetRuleContext<KeyLineContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public PictureLineContext pictureLine() {
+			return GetRuleContext<PictureLineContext>(0);
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public BeginLineContext beginLine() {
 			return GetRuleContext<BeginLineContext>(0);
@@ -428,139 +443,160 @@ internal partial class TurnrowParser : Parser {
 		StatementContext _localctx = new StatementContext(Context, State);
 		EnterRule(_localctx, 4, RULE_statement);
 		try {
-			State = 261;
+			State = 272;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NOTATION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 220;
+				State = 228;
 				_localctx.asNotation = notationLine();
 				}
 				break;
 			case PATTERN:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 221;
+				State = 229;
 				_localctx.asPattern = patternLine();
 				}
 				break;
 			case VERSION:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 222;
+				State = 230;
 				_localctx.asVersion = versionLine();
 				}
 				break;
 			case TERMS:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 223;
+				State = 231;
 				_localctx.asTerms = termsLine();
 				}
 				break;
 			case SIZES:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 224;
+				State = 232;
 				_localctx.asSizes = sizesLine();
 				}
 				break;
 			case SKILL:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 225;
+				State = 233;
 				_localctx.asSkill = skillLine();
 				}
 				break;
 			case NOTION:
 				EnterOuterAlt(_localctx, 7);
 				{
-				State = 226;
+				State = 234;
 				_localctx.asNotion = notionLine();
 				}
 				break;
 			case WEARER:
 				EnterOuterAlt(_localctx, 8);
 				{
-				State = 227;
+				State = 235;
 				_localctx.asWearer = wearerLine();
 				}
 				break;
 			case PROSE:
 				EnterOuterAlt(_localctx, 9);
 				{
-				State = 228;
+				State = 236;
 				proseLine();
 				}
 				break;
 			case YARN:
 				EnterOuterAlt(_localctx, 10);
 				{
-				State = 229;
+				State = 237;
 				_localctx.asYarn = yarnLine();
 				}
 				break;
 			case HOOK:
 				EnterOuterAlt(_localctx, 11);
 				{
-				State = 230;
+				State = 238;
 				_localctx.asHook = hookLine();
 				}
 				break;
 			case GAUGE:
 				EnterOuterAlt(_localctx, 12);
 				{
-				State = 231;
+				State = 239;
 				_localctx.asGauge = gaugeLine();
 				}
 				break;
 			case TURN:
 				EnterOuterAlt(_localctx, 13);
 				{
-				State = 232;
+				State = 240;
 				_localctx.asTurn = turnLine();
 				}
 				break;
 			case MEASURE:
 				EnterOuterAlt(_localctx, 14);
 				{
-				State = 233;
+				State = 241;
 				_localctx.asMeasure = measureLine();
 				}
 				break;
 			case COUNT:
 				EnterOuterAlt(_localctx, 15);
 				{
-				State = 234;
+				State = 242;
 				_localctx.asCount = countLine();
 				}
 				break;
 			case PIECE:
 				EnterOuterAlt(_localctx, 16);
 				{
-				State = 235;
+				State = 243;
 				_localctx.asPiece = pieceLine();
 				}
 				break;
-			case STITCH:
+			case USE:
 				EnterOuterAlt(_localctx, 17);
 				{
-				State = 236;
+				State = 244;
+				_localctx.asUse = useLine();
+				}
+				break;
+			case STITCH:
+				EnterOuterAlt(_localctx, 18);
+				{
+				State = 245;
 				_localctx.asStitch = stitchLine();
 				}
 				break;
-			case BEGIN:
-				EnterOuterAlt(_localctx, 18);
+			case KEY:
+				EnterOuterAlt(_localctx, 19);
 				{
-				State = 237;
+				State = 246;
+				_localctx.asKey = keyLine();
+				}
+				break;
+			case PICTURE_ROW:
+				EnterOuterAlt(_localctx, 20);
+				{
+				State = 247;
+				_localctx.asPicture = pictureLine();
+				}
+				break;
+			case BEGIN:
+				EnterOuterAlt(_localctx, 21);
+				{
+				State = 248;
 				_localctx.asBegin = beginLine();
 				}
 				break;
 			case CHAIN:
-				EnterOuterAlt(_localctx, 19);
+				EnterOuterAlt(_localctx, 22);
 				{
-				State = 238;
+				State = 249;
 				_localctx.asChain = chainLine();
 				}
 				break;
@@ -568,156 +604,156 @@ internal partial class TurnrowParser : Parser {
 			case FROM:
 			case LEFT:
 			case RIGHT:
-				EnterOuterAlt(_localctx, 20);
+				EnterOuterAlt(_localctx, 23);
 				{
-				State = 239;
+				State = 250;
 				_localctx.asEdge = edgeLine();
 				}
 				break;
 			case MARK:
-				EnterOuterAlt(_localctx, 21);
+				EnterOuterAlt(_localctx, 24);
 				{
-				State = 240;
+				State = 251;
 				_localctx.asMark = markLine();
 				}
 				break;
 			case DIVIDE:
-				EnterOuterAlt(_localctx, 22);
+				EnterOuterAlt(_localctx, 25);
 				{
-				State = 241;
+				State = 252;
 				_localctx.asDivide = divideLine();
 				}
 				break;
 			case FASTEN:
-				EnterOuterAlt(_localctx, 23);
+				EnterOuterAlt(_localctx, 26);
 				{
-				State = 242;
+				State = 253;
 				fastenLine();
 				}
 				break;
 			case WEAVE:
-				EnterOuterAlt(_localctx, 24);
+				EnterOuterAlt(_localctx, 27);
 				{
-				State = 243;
+				State = 254;
 				weaveLine();
 				}
 				break;
 			case ROW:
-				EnterOuterAlt(_localctx, 25);
+				EnterOuterAlt(_localctx, 28);
 				{
-				State = 244;
+				State = 255;
 				_localctx.asRow = rowLine();
 				}
 				break;
 			case ROWS:
-				EnterOuterAlt(_localctx, 26);
+				EnterOuterAlt(_localctx, 29);
 				{
-				State = 245;
+				State = 256;
 				_localctx.asRows = rowsLine();
 				}
 				break;
 			case REPEAT:
-				EnterOuterAlt(_localctx, 27);
+				EnterOuterAlt(_localctx, 30);
 				{
-				State = 246;
+				State = 257;
 				_localctx.asRepeat = repeatLine();
 				}
 				break;
 			case STRAIGHT:
-				EnterOuterAlt(_localctx, 28);
+				EnterOuterAlt(_localctx, 31);
 				{
-				State = 247;
+				State = 258;
 				_localctx.asStraight = straightLine();
 				}
 				break;
 			case LEAVE:
-				EnterOuterAlt(_localctx, 29);
+				EnterOuterAlt(_localctx, 32);
 				{
-				State = 248;
+				State = 259;
 				_localctx.asLeave = leaveLine();
 				}
 				break;
 			case ADD:
-				EnterOuterAlt(_localctx, 30);
+				EnterOuterAlt(_localctx, 33);
 				{
-				State = 249;
+				State = 260;
 				_localctx.asAdd = addLine();
 				}
 				break;
 			case SHAPE:
-				EnterOuterAlt(_localctx, 31);
+				EnterOuterAlt(_localctx, 34);
 				{
-				State = 250;
+				State = 261;
 				_localctx.asShape = shapeLine();
 				}
 				break;
 			case SEAM:
-				EnterOuterAlt(_localctx, 32);
+				EnterOuterAlt(_localctx, 35);
 				{
-				State = 251;
+				State = 262;
 				_localctx.asSeam = seamLine();
 				}
 				break;
 			case EXPECT:
-				EnterOuterAlt(_localctx, 33);
+				EnterOuterAlt(_localctx, 36);
 				{
-				State = 252;
+				State = 263;
 				_localctx.asExpect = expectLine();
 				}
 				break;
 			case CLAIMS:
-				EnterOuterAlt(_localctx, 34);
+				EnterOuterAlt(_localctx, 37);
 				{
-				State = 253;
+				State = 264;
 				_localctx.asClaims = claimsLine();
 				}
 				break;
 			case FOR:
-				EnterOuterAlt(_localctx, 35);
+				EnterOuterAlt(_localctx, 38);
 				{
-				State = 254;
+				State = 265;
 				_localctx.asFor = forLine();
 				}
 				break;
 			case BODY:
-				EnterOuterAlt(_localctx, 36);
+				EnterOuterAlt(_localctx, 39);
 				{
-				State = 255;
+				State = 266;
 				_localctx.asBody = bodyLine();
 				}
 				break;
 			case EASE:
-				EnterOuterAlt(_localctx, 37);
+				EnterOuterAlt(_localctx, 40);
 				{
-				State = 256;
+				State = 267;
 				_localctx.asEase = easeLine();
 				}
 				break;
 			case FINISHED:
-				EnterOuterAlt(_localctx, 38);
+				EnterOuterAlt(_localctx, 41);
 				{
-				State = 257;
+				State = 268;
 				_localctx.asFinished = finishedLine();
 				}
 				break;
 			case SWATCH:
-				EnterOuterAlt(_localctx, 39);
+				EnterOuterAlt(_localctx, 42);
 				{
-				State = 258;
+				State = 269;
 				_localctx.asSwatch = swatchLine();
 				}
 				break;
 			case MADE:
-				EnterOuterAlt(_localctx, 40);
+				EnterOuterAlt(_localctx, 43);
 				{
-				State = 259;
+				State = 270;
 				_localctx.asMade = madeLine();
 				}
 				break;
 			case ACCEPT:
-				EnterOuterAlt(_localctx, 41);
+				EnterOuterAlt(_localctx, 44);
 				{
-				State = 260;
+				State = 271;
 				_localctx.asAccept = acceptLine();
 				}
 				break;
@@ -756,9 +792,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 263;
+			State = 274;
 			Match(NOTATION);
-			State = 264;
+			State = 275;
 			_localctx.value = number();
 			}
 		}
@@ -791,9 +827,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 266;
+			State = 277;
 			Match(PATTERN);
-			State = 267;
+			State = 278;
 			_localctx.text = Match(QUOTED);
 			}
 		}
@@ -828,9 +864,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 269;
+			State = 280;
 			Match(VERSION);
-			State = 270;
+			State = 281;
 			_localctx.text = version();
 			}
 		}
@@ -864,27 +900,27 @@ internal partial class TurnrowParser : Parser {
 		VersionContext _localctx = new VersionContext(Context, State);
 		EnterRule(_localctx, 12, RULE_version);
 		try {
-			State = 276;
+			State = 287;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 272;
+				State = 283;
 				Match(NUMBER);
 				}
 				break;
 			case DOTTED:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 273;
+				State = 284;
 				Match(DOTTED);
 				}
 				break;
 			case QUOTED:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 274;
+				State = 285;
 				Match(QUOTED);
 				}
 				break;
@@ -903,6 +939,7 @@ internal partial class TurnrowParser : Parser {
 			case FROM:
 			case GAUGE:
 			case HOOK:
+			case KEY:
 			case LEFT:
 			case MADE:
 			case MARK:
@@ -922,6 +959,7 @@ internal partial class TurnrowParser : Parser {
 			case SWATCH:
 			case TERMS:
 			case TURN:
+			case USE:
 			case VERSION:
 			case WEARER:
 			case WEAVE:
@@ -974,9 +1012,11 @@ internal partial class TurnrowParser : Parser {
 			case ORDER:
 			case OVER:
 			case PICKED:
+			case PICTURE:
 			case PLACE:
 			case PLAIN:
 			case REMAIN:
+			case REPEATS:
 			case REST:
 			case ROUNDED:
 			case SAME:
@@ -1000,7 +1040,7 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 275;
+				State = 286;
 				name();
 				}
 				break;
@@ -1039,9 +1079,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 278;
+			State = 289;
 			Match(TERMS);
-			State = 279;
+			State = 290;
 			_localctx.called = name();
 			}
 		}
@@ -1085,25 +1125,25 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 281;
+			State = 292;
 			Match(SIZES);
-			State = 282;
+			State = 293;
 			_localctx._sizeName = sizeName();
 			_localctx._names.Add(_localctx._sizeName);
-			State = 287;
+			State = 298;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 283;
+				State = 294;
 				Match(COMMA);
-				State = 284;
+				State = 295;
 				_localctx._sizeName = sizeName();
 				_localctx._names.Add(_localctx._sizeName);
 				}
 				}
-				State = 289;
+				State = 300;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -1139,7 +1179,7 @@ internal partial class TurnrowParser : Parser {
 		SizeNameContext _localctx = new SizeNameContext(Context, State);
 		EnterRule(_localctx, 18, RULE_sizeName);
 		try {
-			State = 297;
+			State = 308;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -1157,6 +1197,7 @@ internal partial class TurnrowParser : Parser {
 			case FROM:
 			case GAUGE:
 			case HOOK:
+			case KEY:
 			case LEFT:
 			case MADE:
 			case MARK:
@@ -1176,6 +1217,7 @@ internal partial class TurnrowParser : Parser {
 			case SWATCH:
 			case TERMS:
 			case TURN:
+			case USE:
 			case VERSION:
 			case WEARER:
 			case WEAVE:
@@ -1228,9 +1270,11 @@ internal partial class TurnrowParser : Parser {
 			case ORDER:
 			case OVER:
 			case PICKED:
+			case PICTURE:
 			case PLACE:
 			case PLAIN:
 			case REMAIN:
+			case REPEATS:
 			case REST:
 			case ROUNDED:
 			case SAME:
@@ -1254,23 +1298,23 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 290;
+				State = 301;
 				name();
 				}
 				break;
 			case QUOTED:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 291;
+				State = 302;
 				Match(QUOTED);
 				}
 				break;
 			case NUMBER:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 292;
+				State = 303;
 				Match(NUMBER);
-				State = 295;
+				State = 306;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ACCEPT:
@@ -1288,6 +1332,7 @@ internal partial class TurnrowParser : Parser {
 				case FROM:
 				case GAUGE:
 				case HOOK:
+				case KEY:
 				case LEFT:
 				case MADE:
 				case MARK:
@@ -1307,6 +1352,7 @@ internal partial class TurnrowParser : Parser {
 				case SWATCH:
 				case TERMS:
 				case TURN:
+				case USE:
 				case VERSION:
 				case WEARER:
 				case WEAVE:
@@ -1359,9 +1405,11 @@ internal partial class TurnrowParser : Parser {
 				case ORDER:
 				case OVER:
 				case PICKED:
+				case PICTURE:
 				case PLACE:
 				case PLAIN:
 				case REMAIN:
+				case REPEATS:
 				case REST:
 				case ROUNDED:
 				case SAME:
@@ -1384,13 +1432,13 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case WORD:
 					{
-					State = 293;
+					State = 304;
 					name();
 					}
 					break;
 				case X:
 					{
-					State = 294;
+					State = 305;
 					Match(X);
 					}
 					break;
@@ -1437,9 +1485,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 299;
+			State = 310;
 			Match(SKILL);
-			State = 300;
+			State = 311;
 			_localctx.text = Match(QUOTED);
 			}
 		}
@@ -1472,9 +1520,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 302;
+			State = 313;
 			Match(NOTION);
-			State = 303;
+			State = 314;
 			_localctx.text = Match(QUOTED);
 			}
 		}
@@ -1509,9 +1557,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 305;
+			State = 316;
 			Match(WEARER);
-			State = 306;
+			State = 317;
 			_localctx.called = name();
 			}
 		}
@@ -1542,7 +1590,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 308;
+			State = 319;
 			Match(PROSE);
 			}
 		}
@@ -1592,34 +1640,34 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 310;
+			State = 321;
 			Match(YARN);
-			State = 311;
+			State = 322;
 			_localctx.called = name();
-			State = 313;
+			State = 324;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==QUOTED) {
 				{
-				State = 312;
+				State = 323;
 				_localctx.text = Match(QUOTED);
 				}
 			}
 
-			State = 319;
+			State = 330;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 315;
+				State = 326;
 				Match(COMMA);
-				State = 316;
+				State = 327;
 				_localctx._yarnFact = yarnFact();
 				_localctx._facts.Add(_localctx._yarnFact);
 				}
 				}
-				State = 321;
+				State = 332;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -1663,15 +1711,15 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 30, RULE_yarnFact);
 		int _la;
 		try {
-			State = 330;
+			State = 341;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WEIGHT:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 322;
+				State = 333;
 				Match(WEIGHT);
-				State = 323;
+				State = 334;
 				_localctx.value = number();
 				}
 				break;
@@ -1679,9 +1727,9 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 324;
+				State = 335;
 				_localctx.value = number();
-				State = 328;
+				State = 339;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case G:
@@ -1689,10 +1737,10 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case YD:
 					{
-					State = 325;
+					State = 336;
 					_localctx.unitWord = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
-					if ( !(((((_la - 153)) & ~0x3f) == 0 && ((1L << (_la - 153)) & 27L) != 0)) ) {
+					if ( !(((((_la - 158)) & ~0x3f) == 0 && ((1L << (_la - 158)) & 27L) != 0)) ) {
 						_localctx.unitWord = ErrorHandler.RecoverInline(this);
 					}
 					else {
@@ -1703,9 +1751,9 @@ internal partial class TurnrowParser : Parser {
 					break;
 				case PERCENT:
 					{
-					State = 326;
+					State = 337;
 					Match(PERCENT);
-					State = 327;
+					State = 338;
 					_localctx.extra = Match(EXTRA);
 					}
 					break;
@@ -1750,11 +1798,11 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 332;
+			State = 343;
 			Match(HOOK);
-			State = 333;
+			State = 344;
 			_localctx.value = number();
-			State = 334;
+			State = 345;
 			Match(MM);
 			}
 		}
@@ -1772,14 +1820,12 @@ internal partial class TurnrowParser : Parser {
 	internal partial class GaugeLineContext : ParserRuleContext {
 		public StitchContext by;
 		public NumberContext stitches;
+		public IToken repeats;
 		public NumberContext rows;
 		public GaugeLengthContext rowsLength;
 		public GaugeLengthContext stitchesLength;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode GAUGE() { return GetToken(TurnrowParser.GAUGE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COLON() { return GetToken(TurnrowParser.COLON, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public StitchesWordContext stitchesWord() {
-			return GetRuleContext<StitchesWordContext>(0);
-		}
 		[System.Diagnostics.DebuggerNonUserCode] public StitchContext stitch() {
 			return GetRuleContext<StitchContext>(0);
 		}
@@ -1788,6 +1834,9 @@ internal partial class TurnrowParser : Parser {
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public NumberContext number(int i) {
 			return GetRuleContext<NumberContext>(i);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public StitchesWordContext stitchesWord() {
+			return GetRuleContext<StitchesWordContext>(0);
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AND() { return GetToken(TurnrowParser.AND, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public RowsWordContext rowsWord() {
@@ -1804,6 +1853,8 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public GaugeLengthContext gaugeLength(int i) {
 			return GetRuleContext<GaugeLengthContext>(i);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode REPEAT() { return GetToken(TurnrowParser.REPEAT, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode REPEATS() { return GetToken(TurnrowParser.REPEATS, 0); }
 		public GaugeLineContext(ParserRuleContext parent, int invokingState)
 			: base(parent, invokingState)
 		{
@@ -1815,51 +1866,78 @@ internal partial class TurnrowParser : Parser {
 	public GaugeLineContext gaugeLine() {
 		GaugeLineContext _localctx = new GaugeLineContext(Context, State);
 		EnterRule(_localctx, 34, RULE_gaugeLine);
+		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 336;
+			State = 347;
 			Match(GAUGE);
-			State = 337;
+			State = 348;
 			_localctx.by = stitch();
-			State = 338;
+			State = 349;
 			Match(COLON);
-			State = 339;
+			State = 350;
 			_localctx.stitches = number();
-			State = 340;
-			stitchesWord();
-			State = 355;
+			State = 353;
+			ErrorHandler.Sync(this);
+			switch (TokenStream.LA(1)) {
+			case STITCH:
+			case STITCHES:
+				{
+				State = 351;
+				stitchesWord();
+				}
+				break;
+			case REPEAT:
+			case REPEATS:
+				{
+				State = 352;
+				_localctx.repeats = TokenStream.LT(1);
+				_la = TokenStream.LA(1);
+				if ( !(_la==REPEAT || _la==REPEATS) ) {
+					_localctx.repeats = ErrorHandler.RecoverInline(this);
+				}
+				else {
+					ErrorHandler.ReportMatch(this);
+				    Consume();
+				}
+				}
+				break;
+			default:
+				throw new NoViableAltException(this);
+			}
+			State = 369;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case AND:
 				{
-				State = 341;
+				State = 355;
 				Match(AND);
-				State = 342;
+				State = 356;
 				_localctx.rows = number();
-				State = 343;
+				State = 357;
 				rowsWord();
-				State = 344;
+				State = 358;
 				Match(TO);
-				State = 345;
+				State = 359;
 				_localctx.rowsLength = gaugeLength();
 				}
 				break;
 			case TO:
 				{
-				State = 347;
+				State = 361;
 				Match(TO);
-				State = 348;
+				State = 362;
 				_localctx.stitchesLength = gaugeLength();
-				State = 349;
+				State = 363;
 				Match(COMMA);
-				State = 350;
+				State = 364;
 				_localctx.rows = number();
-				State = 351;
+				State = 365;
 				rowsWord();
-				State = 352;
+				State = 366;
 				Match(TO);
-				State = 353;
+				State = 367;
 				_localctx.rowsLength = gaugeLength();
 				}
 				break;
@@ -1902,9 +1980,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 357;
+			State = 371;
 			_localctx.value = number();
-			State = 358;
+			State = 372;
 			_localctx.measure = unit();
 			}
 		}
@@ -1967,46 +2045,46 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 360;
+			State = 374;
 			Match(TURN);
-			State = 361;
+			State = 375;
 			_localctx.by = stitch();
-			State = 365;
+			State = 379;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 362;
+				State = 376;
 				Match(COMMA);
-				State = 363;
+				State = 377;
 				_localctx.nextRow = Match(NEXT);
-				State = 364;
+				State = 378;
 				Match(ROW);
 				}
 			}
 
-			State = 367;
+			State = 381;
 			Match(COLON);
-			State = 368;
+			State = 382;
 			Match(CH);
-			State = 369;
+			State = 383;
 			_localctx.chains = number();
-			State = 374;
+			State = 388;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case COUNTS:
 				{
-				State = 370;
+				State = 384;
 				_localctx.counts = Match(COUNTS);
 				}
 				break;
 			case DOES:
 				{
-				State = 371;
+				State = 385;
 				_localctx.doesNot = Match(DOES);
-				State = 372;
+				State = 386;
 				Match(NOT);
-				State = 373;
+				State = 387;
 				Match(COUNT);
 				}
 				break;
@@ -2016,20 +2094,20 @@ internal partial class TurnrowParser : Parser {
 			default:
 				break;
 			}
-			State = 380;
+			State = 394;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 376;
+				State = 390;
 				Match(COMMA);
-				State = 377;
+				State = 391;
 				_localctx._turnPart = turnPart();
 				_localctx._parts.Add(_localctx._turnPart);
 				}
 				}
-				State = 382;
+				State = 396;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -2070,21 +2148,21 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 40, RULE_turnPart);
 		int _la;
 		try {
-			State = 392;
+			State = 406;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FIRST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 383;
+				State = 397;
 				Match(FIRST);
-				State = 384;
+				State = 398;
 				Match(STITCH);
-				State = 385;
+				State = 399;
 				Match(IN);
-				State = 386;
+				State = 400;
 				_localctx.nth = Match(ORDINAL);
-				State = 387;
+				State = 401;
 				_la = TokenStream.LA(1);
 				if ( !(_la==CHAIN || _la==CH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -2098,13 +2176,13 @@ internal partial class TurnrowParser : Parser {
 			case NOT:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 388;
+				State = 402;
 				Match(NOT);
-				State = 389;
+				State = 403;
 				Match(IN);
-				State = 390;
+				State = 404;
 				Match(THE);
-				State = 391;
+				State = 405;
 				Match(FOUNDATION);
 				}
 				break;
@@ -2148,13 +2226,13 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 394;
+			State = 408;
 			Match(MEASURE);
-			State = 395;
+			State = 409;
 			_localctx.called = name();
-			State = 396;
+			State = 410;
 			Match(IS);
-			State = 397;
+			State = 411;
 			_localctx.value = sum();
 			}
 		}
@@ -2215,19 +2293,19 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 399;
+			State = 413;
 			Match(COUNT);
-			State = 400;
+			State = 414;
 			_localctx.called = name();
-			State = 401;
+			State = 415;
 			Match(IS);
-			State = 411;
+			State = 425;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
 			case STITCHES:
 				{
-				State = 402;
+				State = 416;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -2237,9 +2315,9 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 403;
+				State = 417;
 				Match(FOR);
-				State = 404;
+				State = 418;
 				_localctx.length = sum();
 				}
 				break;
@@ -2259,6 +2337,7 @@ internal partial class TurnrowParser : Parser {
 			case FROM:
 			case GAUGE:
 			case HOOK:
+			case KEY:
 			case LEFT:
 			case MADE:
 			case MARK:
@@ -2278,6 +2357,7 @@ internal partial class TurnrowParser : Parser {
 			case SWATCH:
 			case TERMS:
 			case TURN:
+			case USE:
 			case VERSION:
 			case WEARER:
 			case WEAVE:
@@ -2330,9 +2410,11 @@ internal partial class TurnrowParser : Parser {
 			case ORDER:
 			case OVER:
 			case PICKED:
+			case PICTURE:
 			case PLACE:
 			case PLAIN:
 			case REMAIN:
+			case REPEATS:
 			case REST:
 			case ROUNDED:
 			case SAME:
@@ -2357,14 +2439,14 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 405;
+				State = 419;
 				_localctx.value = sum();
-				State = 409;
+				State = 423;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==ROWS || _la==STITCHES) {
 					{
-					State = 406;
+					State = 420;
 					_localctx.of = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -2374,9 +2456,9 @@ internal partial class TurnrowParser : Parser {
 						ErrorHandler.ReportMatch(this);
 					    Consume();
 					}
-					State = 407;
+					State = 421;
 					Match(FOR);
-					State = 408;
+					State = 422;
 					_localctx.length = sum();
 					}
 				}
@@ -2386,20 +2468,20 @@ internal partial class TurnrowParser : Parser {
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 417;
+			State = 431;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 413;
+				State = 427;
 				Match(COMMA);
-				State = 414;
+				State = 428;
 				_localctx._countFix = countFix();
 				_localctx._fixes.Add(_localctx._countFix);
 				}
 				}
-				State = 419;
+				State = 433;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -2441,18 +2523,18 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 420;
+			State = 434;
 			Match(CLAIMS);
-			State = 426;
+			State = 440;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WITHOUT:
 				{
-				State = 421;
+				State = 435;
 				_localctx.without = Match(WITHOUT);
-				State = 422;
+				State = 436;
 				Match(TURNING);
-				State = 423;
+				State = 437;
 				_la = TokenStream.LA(1);
 				if ( !(_la==CHAIN || _la==CH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -2465,9 +2547,9 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case WITH:
 				{
-				State = 424;
+				State = 438;
 				_localctx.with = Match(WITH);
-				State = 425;
+				State = 439;
 				Match(CHAINS);
 				}
 				break;
@@ -2514,9 +2596,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 428;
+			State = 442;
 			Match(BODY);
-			State = 434;
+			State = 448;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -2534,6 +2616,7 @@ internal partial class TurnrowParser : Parser {
 			case FROM:
 			case GAUGE:
 			case HOOK:
+			case KEY:
 			case LEFT:
 			case MADE:
 			case MARK:
@@ -2553,6 +2636,7 @@ internal partial class TurnrowParser : Parser {
 			case SWATCH:
 			case TERMS:
 			case TURN:
+			case USE:
 			case VERSION:
 			case WEARER:
 			case WEAVE:
@@ -2605,9 +2689,11 @@ internal partial class TurnrowParser : Parser {
 			case ORDER:
 			case OVER:
 			case PICKED:
+			case PICTURE:
 			case PLACE:
 			case PLAIN:
 			case REMAIN:
+			case REPEATS:
 			case REST:
 			case ROUNDED:
 			case SAME:
@@ -2630,17 +2716,17 @@ internal partial class TurnrowParser : Parser {
 			case OZ:
 			case WORD:
 				{
-				State = 429;
+				State = 443;
 				_localctx.table = name();
-				State = 430;
+				State = 444;
 				Match(COMMA);
-				State = 431;
+				State = 445;
 				_localctx.measure = unit();
 				}
 				break;
 			case QUOTED:
 				{
-				State = 433;
+				State = 447;
 				_localctx.file = Match(QUOTED);
 				}
 				break;
@@ -2688,20 +2774,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 436;
+			State = 450;
 			Match(EASE);
-			State = 437;
+			State = 451;
 			_localctx.called = name();
-			State = 438;
+			State = 452;
 			Match(IS);
-			State = 439;
+			State = 453;
 			_localctx.value = sum();
-			State = 441;
+			State = 455;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==LESS) {
 				{
-				State = 440;
+				State = 454;
 				_localctx.less = Match(LESS);
 				}
 			}
@@ -2757,28 +2843,28 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 443;
+			State = 457;
 			Match(FINISHED);
-			State = 444;
+			State = 458;
 			_localctx.called = name();
-			State = 445;
+			State = 459;
 			Match(IS);
-			State = 446;
+			State = 460;
 			_localctx.value = expected();
-			State = 451;
+			State = 465;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 447;
+				State = 461;
 				Match(COMMA);
-				State = 448;
+				State = 462;
 				_localctx._finishedPart = finishedPart();
 				_localctx._parts.Add(_localctx._finishedPart);
 				}
 				}
-				State = 453;
+				State = 467;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -2817,26 +2903,26 @@ internal partial class TurnrowParser : Parser {
 		FinishedPartContext _localctx = new FinishedPartContext(Context, State);
 		EnterRule(_localctx, 54, RULE_finishedPart);
 		try {
-			State = 460;
+			State = 474;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case OPENS:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 454;
+				State = 468;
 				_localctx.opens = Match(OPENS);
 				}
 				break;
 			case STRETCHES:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 455;
+				State = 469;
 				Match(STRETCHES);
-				State = 456;
+				State = 470;
 				Match(BY);
-				State = 457;
+				State = 471;
 				_localctx.stretch = number();
-				State = 458;
+				State = 472;
 				Match(PERCENT);
 				}
 				break;
@@ -2884,25 +2970,25 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 462;
+			State = 476;
 			Match(ACCEPT);
-			State = 463;
+			State = 477;
 			_localctx.called = name();
-			State = 466;
+			State = 480;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==OF) {
 				{
-				State = 464;
+				State = 478;
 				Match(OF);
-				State = 465;
+				State = 479;
 				_localctx.which = name();
 				}
 			}
 
-			State = 468;
+			State = 482;
 			Match(COLON);
-			State = 469;
+			State = 483;
 			_localctx.reason = Match(QUOTED);
 			}
 		}
@@ -2964,27 +3050,27 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 471;
+			State = 485;
 			Match(SWATCH);
-			State = 472;
+			State = 486;
 			_localctx.by = stitch();
-			State = 473;
+			State = 487;
 			Match(COLON);
-			State = 474;
+			State = 488;
 			_localctx.stitches = number();
-			State = 475;
+			State = 489;
 			stitchesWord();
-			State = 476;
+			State = 490;
 			Match(AND);
-			State = 477;
+			State = 491;
 			_localctx.rows = number();
-			State = 478;
+			State = 492;
 			rowsWord();
-			State = 479;
+			State = 493;
 			Match(WEIGH);
-			State = 480;
+			State = 494;
 			_localctx.value = number();
-			State = 481;
+			State = 495;
 			_localctx.unitWord = TokenStream.LT(1);
 			_la = TokenStream.LA(1);
 			if ( !(_la==G || _la==OZ) ) {
@@ -2994,14 +3080,14 @@ internal partial class TurnrowParser : Parser {
 				ErrorHandler.ReportMatch(this);
 			    Consume();
 			}
-			State = 484;
+			State = 498;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 482;
+				State = 496;
 				Match(COMMA);
-				State = 483;
+				State = 497;
 				_localctx.yarn = name();
 				}
 			}
@@ -3057,31 +3143,31 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 486;
+			State = 500;
 			Match(MADE);
-			State = 487;
+			State = 501;
 			_localctx.size = sizeName();
-			State = 488;
+			State = 502;
 			Match(COLON);
-			State = 489;
+			State = 503;
 			_localctx.piece = name();
-			State = 490;
+			State = 504;
 			_localctx._madePart = madePart();
 			_localctx._parts.Add(_localctx._madePart);
-			State = 495;
+			State = 509;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 491;
+				State = 505;
 				Match(COMMA);
-				State = 492;
+				State = 506;
 				_localctx._madePart = madePart();
 				_localctx._parts.Add(_localctx._madePart);
 				}
 				}
-				State = 497;
+				State = 511;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -3125,11 +3211,11 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 498;
+			State = 512;
 			_localctx.value = number();
-			State = 499;
+			State = 513;
 			_localctx.measure = unit();
-			State = 500;
+			State = 514;
 			_localctx.way = TokenStream.LT(1);
 			_la = TokenStream.LA(1);
 			if ( !(_la==HIGH || _la==WIDE) ) {
@@ -3188,40 +3274,40 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 64, RULE_countFix);
 		int _la;
 		try {
-			State = 515;
+			State = 529;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ODD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 502;
+				State = 516;
 				Match(ODD);
 				}
 				break;
 			case EVEN:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 503;
+				State = 517;
 				Match(EVEN);
 				}
 				break;
 			case MULTIPLE:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 504;
+				State = 518;
 				Match(MULTIPLE);
-				State = 505;
+				State = 519;
 				Match(OF);
-				State = 506;
+				State = 520;
 				_localctx.multiple = single();
-				State = 509;
+				State = 523;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==PLUS) {
 					{
-					State = 507;
+					State = 521;
 					Match(PLUS);
-					State = 508;
+					State = 522;
 					_localctx.plus = single();
 					}
 				}
@@ -3231,9 +3317,9 @@ internal partial class TurnrowParser : Parser {
 			case ROUNDED:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 511;
+				State = 525;
 				Match(ROUNDED);
-				State = 512;
+				State = 526;
 				_localctx.way = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==DOWN || _la==UP) ) {
@@ -3248,9 +3334,9 @@ internal partial class TurnrowParser : Parser {
 			case WITHIN:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 513;
+				State = 527;
 				Match(WITHIN);
-				State = 514;
+				State = 528;
 				_localctx.within = sum();
 				}
 				break;
@@ -3269,9 +3355,48 @@ internal partial class TurnrowParser : Parser {
 		return _localctx;
 	}
 
+	internal partial class UseLineContext : ParserRuleContext {
+		public IToken file;
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode USE() { return GetToken(TurnrowParser.USE, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode QUOTED() { return GetToken(TurnrowParser.QUOTED, 0); }
+		public UseLineContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_useLine; } }
+	}
+
+	[RuleVersion(0)]
+	public UseLineContext useLine() {
+		UseLineContext _localctx = new UseLineContext(Context, State);
+		EnterRule(_localctx, 66, RULE_useLine);
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 531;
+			Match(USE);
+			State = 532;
+			_localctx.file = Match(QUOTED);
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
 	internal partial class StitchLineContext : ParserRuleContext {
+		public StitchPatternContext asPattern;
 		public StitchMadeContext asSpecial;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode STITCH() { return GetToken(TurnrowParser.STITCH, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public StitchPatternContext stitchPattern() {
+			return GetRuleContext<StitchPatternContext>(0);
+		}
 		[System.Diagnostics.DebuggerNonUserCode] public StitchMadeContext stitchMade() {
 			return GetRuleContext<StitchMadeContext>(0);
 		}
@@ -3285,14 +3410,237 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StitchLineContext stitchLine() {
 		StitchLineContext _localctx = new StitchLineContext(Context, State);
-		EnterRule(_localctx, 66, RULE_stitchLine);
+		EnterRule(_localctx, 68, RULE_stitchLine);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 517;
+			State = 534;
 			Match(STITCH);
-			State = 518;
-			_localctx.asSpecial = stitchMade();
+			State = 537;
+			ErrorHandler.Sync(this);
+			switch (TokenStream.LA(1)) {
+			case PATTERN:
+				{
+				State = 535;
+				_localctx.asPattern = stitchPattern();
+				}
+				break;
+			case WORD:
+				{
+				State = 536;
+				_localctx.asSpecial = stitchMade();
+				}
+				break;
+			default:
+				throw new NoViableAltException(this);
+			}
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class StitchPatternContext : ParserRuleContext {
+		public NameContext called;
+		public IToken picture;
+		public NumberContext multiple;
+		public NumberContext plus;
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode PATTERN() { return GetToken(TurnrowParser.PATTERN, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode OVER() { return GetToken(TurnrowParser.OVER, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode MULTIPLE() { return GetToken(TurnrowParser.MULTIPLE, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode OF() { return GetToken(TurnrowParser.OF, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public NameContext name() {
+			return GetRuleContext<NameContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public NumberContext[] number() {
+			return GetRuleContexts<NumberContext>();
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public NumberContext number(int i) {
+			return GetRuleContext<NumberContext>(i);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FROM() { return GetToken(TurnrowParser.FROM, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode PLUS() { return GetToken(TurnrowParser.PLUS, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode PICTURE() { return GetToken(TurnrowParser.PICTURE, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COMMA() { return GetToken(TurnrowParser.COMMA, 0); }
+		public StitchPatternContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_stitchPattern; } }
+	}
+
+	[RuleVersion(0)]
+	public StitchPatternContext stitchPattern() {
+		StitchPatternContext _localctx = new StitchPatternContext(Context, State);
+		EnterRule(_localctx, 70, RULE_stitchPattern);
+		int _la;
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 539;
+			Match(PATTERN);
+			State = 540;
+			_localctx.called = name();
+			State = 546;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			if (_la==FROM) {
+				{
+				State = 541;
+				Match(FROM);
+				State = 542;
+				_localctx.picture = Match(PICTURE);
+				State = 544;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				if (_la==COMMA) {
+					{
+					State = 543;
+					Match(COMMA);
+					}
+				}
+
+				}
+			}
+
+			State = 548;
+			Match(OVER);
+			State = 549;
+			Match(MULTIPLE);
+			State = 550;
+			Match(OF);
+			State = 551;
+			_localctx.multiple = number();
+			State = 554;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			if (_la==PLUS) {
+				{
+				State = 552;
+				Match(PLUS);
+				State = 553;
+				_localctx.plus = number();
+				}
+			}
+
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class KeyLineContext : ParserRuleContext {
+		public IToken letter;
+		public IToken which;
+		public ItemsContext words;
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode KEY() { return GetToken(TurnrowParser.KEY, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode IS() { return GetToken(TurnrowParser.IS, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode OPEN() { return GetToken(TurnrowParser.OPEN, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CLOSE() { return GetToken(TurnrowParser.CLOSE, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ItemsContext items() {
+			return GetRuleContext<ItemsContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode QUOTED() { return GetToken(TurnrowParser.QUOTED, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FIRST() { return GetToken(TurnrowParser.FIRST, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LAST() { return GetToken(TurnrowParser.LAST, 0); }
+		public KeyLineContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_keyLine; } }
+	}
+
+	[RuleVersion(0)]
+	public KeyLineContext keyLine() {
+		KeyLineContext _localctx = new KeyLineContext(Context, State);
+		EnterRule(_localctx, 72, RULE_keyLine);
+		int _la;
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 556;
+			Match(KEY);
+			State = 559;
+			ErrorHandler.Sync(this);
+			switch (TokenStream.LA(1)) {
+			case QUOTED:
+				{
+				State = 557;
+				_localctx.letter = Match(QUOTED);
+				}
+				break;
+			case FIRST:
+			case LAST:
+				{
+				State = 558;
+				_localctx.which = TokenStream.LT(1);
+				_la = TokenStream.LA(1);
+				if ( !(_la==FIRST || _la==LAST) ) {
+					_localctx.which = ErrorHandler.RecoverInline(this);
+				}
+				else {
+					ErrorHandler.ReportMatch(this);
+				    Consume();
+				}
+				}
+				break;
+			default:
+				throw new NoViableAltException(this);
+			}
+			State = 561;
+			Match(IS);
+			State = 562;
+			Match(OPEN);
+			State = 563;
+			_localctx.words = items();
+			State = 564;
+			Match(CLOSE);
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class PictureLineContext : ParserRuleContext {
+		public IToken cells;
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode PICTURE_ROW() { return GetToken(TurnrowParser.PICTURE_ROW, 0); }
+		public PictureLineContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_pictureLine; } }
+	}
+
+	[RuleVersion(0)]
+	public PictureLineContext pictureLine() {
+		PictureLineContext _localctx = new PictureLineContext(Context, State);
+		EnterRule(_localctx, 74, RULE_pictureLine);
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 566;
+			_localctx.cells = Match(PICTURE_ROW);
 			}
 		}
 		catch (RecognitionException re) {
@@ -3331,38 +3679,38 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StitchMadeContext stitchMade() {
 		StitchMadeContext _localctx = new StitchMadeContext(Context, State);
-		EnterRule(_localctx, 68, RULE_stitchMade);
+		EnterRule(_localctx, 76, RULE_stitchMade);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 520;
+			State = 568;
 			_localctx.called = Match(WORD);
-			State = 523;
+			State = 571;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==OF) {
 				{
-				State = 521;
+				State = 569;
 				Match(OF);
-				State = 522;
+				State = 570;
 				_localctx.by = Match(WORD);
 				}
 			}
 
-			State = 526;
+			State = 574;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==QUOTED) {
 				{
-				State = 525;
+				State = 573;
 				_localctx.text = Match(QUOTED);
 				}
 			}
 
-			State = 528;
+			State = 576;
 			Match(IS);
-			State = 529;
+			State = 577;
 			_localctx.made = items();
 			}
 		}
@@ -3405,45 +3753,45 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public PieceLineContext pieceLine() {
 		PieceLineContext _localctx = new PieceLineContext(Context, State);
-		EnterRule(_localctx, 70, RULE_pieceLine);
+		EnterRule(_localctx, 78, RULE_pieceLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 531;
+			State = 579;
 			Match(PIECE);
-			State = 532;
+			State = 580;
 			_localctx.called = name();
-			State = 536;
+			State = 584;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 533;
+				State = 581;
 				Match(COMMA);
-				State = 534;
+				State = 582;
 				Match(MAKE);
-				State = 535;
+				State = 583;
 				_localctx.copies = Match(NUMBER);
 				}
 			}
 
-			State = 539;
+			State = 587;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==FROM || _la==ACROSS || _la==IS || _la==PICKED) {
 				{
-				State = 538;
+				State = 586;
 				_localctx.begun = origin();
 				}
 			}
 
-			State = 542;
+			State = 590;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 541;
+				State = 589;
 				_localctx.claimed = claim();
 				}
 			}
@@ -3533,33 +3881,33 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public OriginContext origin() {
 		OriginContext _localctx = new OriginContext(Context, State);
-		EnterRule(_localctx, 72, RULE_origin);
+		EnterRule(_localctx, 80, RULE_origin);
 		int _la;
 		try {
-			State = 594;
+			State = 642;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FROM:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 544;
+				State = 592;
 				Match(FROM);
-				State = 545;
+				State = 593;
 				_localctx.piece = name();
-				State = 546;
+				State = 594;
 				Match(COLON);
-				State = 547;
+				State = 595;
 				_localctx.part = count();
-				State = 552;
+				State = 600;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==STITCH || _la==STITCHES) {
 					{
-					State = 548;
+					State = 596;
 					stitchesWord();
-					State = 549;
+					State = 597;
 					Match(AT);
-					State = 550;
+					State = 598;
 					_localctx.at = edge();
 					}
 				}
@@ -3569,22 +3917,22 @@ internal partial class TurnrowParser : Parser {
 			case IS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 554;
+				State = 602;
 				Match(IS);
-				State = 555;
+				State = 603;
 				_localctx.piece = name();
-				State = 556;
+				State = 604;
 				Match(MIRRORED);
-				State = 560;
+				State = 608;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==COMMA) {
 					{
-					State = 557;
+					State = 605;
 					Match(COMMA);
-					State = 558;
+					State = 606;
 					_localctx.turned = Match(TURNED);
-					State = 559;
+					State = 607;
 					Match(OVER);
 					}
 				}
@@ -3594,25 +3942,25 @@ internal partial class TurnrowParser : Parser {
 			case ACROSS:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 562;
+				State = 610;
 				Match(ACROSS);
-				State = 563;
+				State = 611;
 				_localctx._acrossPart = acrossPart();
 				_localctx._over.Add(_localctx._acrossPart);
-				State = 568;
+				State = 616;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 564;
+					State = 612;
 					Match(COMMA);
-					State = 565;
+					State = 613;
 					_localctx._acrossPart = acrossPart();
 					_localctx._over.Add(_localctx._acrossPart);
 					}
 					}
-					State = 570;
+					State = 618;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -3621,67 +3969,67 @@ internal partial class TurnrowParser : Parser {
 			case PICKED:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 571;
+				State = 619;
 				Match(PICKED);
-				State = 572;
+				State = 620;
 				Match(UP);
-				State = 575;
+				State = 623;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ALONG:
 					{
-					State = 573;
+					State = 621;
 					Match(ALONG);
 					}
 					break;
 				case AROUND:
 					{
-					State = 574;
+					State = 622;
 					_localctx.round = Match(AROUND);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 577;
+				State = 625;
 				_localctx._along = along();
 				_localctx._walks.Add(_localctx._along);
-				State = 582;
+				State = 630;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==AND) {
 					{
 					{
-					State = 578;
+					State = 626;
 					Match(AND);
-					State = 579;
+					State = 627;
 					_localctx._along = along();
 					_localctx._walks.Add(_localctx._along);
 					}
 					}
-					State = 584;
+					State = 632;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 585;
+				State = 633;
 				Match(COLON);
-				State = 586;
+				State = 634;
 				_localctx._rate = rate();
 				_localctx._rates.Add(_localctx._rate);
-				State = 591;
+				State = 639;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 587;
+					State = 635;
 					Match(COMMA);
-					State = 588;
+					State = 636;
 					_localctx._rate = rate();
 					_localctx._rates.Add(_localctx._rate);
 					}
 					}
-					State = 593;
+					State = 641;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -3721,26 +4069,26 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public AcrossPartContext acrossPart() {
 		AcrossPartContext _localctx = new AcrossPartContext(Context, State);
-		EnterRule(_localctx, 74, RULE_acrossPart);
+		EnterRule(_localctx, 82, RULE_acrossPart);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 597;
+			State = 645;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 596;
+				State = 644;
 				_localctx._acrossWord = acrossWord();
 				_localctx._words.Add(_localctx._acrossWord);
 				}
 				}
-				State = 599;
+				State = 647;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4899942787422126080L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6899514616781469609L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 1381480875L) != 0) );
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2305948580047814656L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -144115286876897971L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 44207388011L) != 0) );
 			}
 		}
 		catch (RecognitionException re) {
@@ -3769,9 +4117,9 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public AcrossWordContext acrossWord() {
 		AcrossWordContext _localctx = new AcrossWordContext(Context, State);
-		EnterRule(_localctx, 76, RULE_acrossWord);
+		EnterRule(_localctx, 84, RULE_acrossWord);
 		try {
-			State = 603;
+			State = 651;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -3789,6 +4137,7 @@ internal partial class TurnrowParser : Parser {
 			case FROM:
 			case GAUGE:
 			case HOOK:
+			case KEY:
 			case LEFT:
 			case MADE:
 			case MARK:
@@ -3808,6 +4157,7 @@ internal partial class TurnrowParser : Parser {
 			case SWATCH:
 			case TERMS:
 			case TURN:
+			case USE:
 			case VERSION:
 			case WEARER:
 			case WEAVE:
@@ -3860,9 +4210,11 @@ internal partial class TurnrowParser : Parser {
 			case ORDER:
 			case OVER:
 			case PICKED:
+			case PICTURE:
 			case PLACE:
 			case PLAIN:
 			case REMAIN:
+			case REPEATS:
 			case REST:
 			case ROUNDED:
 			case SAME:
@@ -3886,14 +4238,14 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 601;
+				State = 649;
 				name();
 				}
 				break;
 			case FIRST:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 602;
+				State = 650;
 				Match(FIRST);
 				}
 				break;
@@ -3943,40 +4295,40 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public AlongContext along() {
 		AlongContext _localctx = new AlongContext(Context, State);
-		EnterRule(_localctx, 78, RULE_along);
+		EnterRule(_localctx, 86, RULE_along);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 606;
+			State = 654;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 605;
+				State = 653;
 				_localctx._walkWord = walkWord();
 				_localctx._words.Add(_localctx._walkWord);
 				}
 				}
-				State = 608;
+				State = 656;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4899916399143059456L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6899514625371404201L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 1381480891L) != 0) );
-			State = 614;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2305843026931548160L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -144115218157421235L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 44207388523L) != 0) );
+			State = 662;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 610;
+				State = 658;
 				Match(COMMA);
-				State = 611;
+				State = 659;
 				_localctx._alongPart = alongPart();
 				_localctx._parts.Add(_localctx._alongPart);
 				}
 				}
-				State = 616;
+				State = 664;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -4013,9 +4365,9 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public AlongPartContext alongPart() {
 		AlongPartContext _localctx = new AlongPartContext(Context, State);
-		EnterRule(_localctx, 80, RULE_alongPart);
+		EnterRule(_localctx, 88, RULE_alongPart);
 		try {
-			State = 621;
+			State = 669;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
@@ -4024,7 +4376,7 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 617;
+				State = 665;
 				_localctx.rows = selection();
 				}
 				break;
@@ -4032,9 +4384,9 @@ internal partial class TurnrowParser : Parser {
 			case WS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 618;
+				State = 666;
 				_localctx.facing = side();
-				State = 619;
+				State = 667;
 				Match(FACING);
 				}
 				break;
@@ -4077,25 +4429,25 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public BeginLineContext beginLine() {
 		BeginLineContext _localctx = new BeginLineContext(Context, State);
-		EnterRule(_localctx, 82, RULE_beginLine);
+		EnterRule(_localctx, 90, RULE_beginLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 623;
+			State = 671;
 			Match(BEGIN);
-			State = 624;
+			State = 672;
 			Match(WITH);
-			State = 625;
+			State = 673;
 			_localctx.amount = count();
-			State = 626;
+			State = 674;
 			stitchesWord();
-			State = 628;
+			State = 676;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 627;
+				State = 675;
 				_localctx.claimed = claim();
 				}
 			}
@@ -4133,21 +4485,21 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ChainLineContext chainLine() {
 		ChainLineContext _localctx = new ChainLineContext(Context, State);
-		EnterRule(_localctx, 84, RULE_chainLine);
+		EnterRule(_localctx, 92, RULE_chainLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 630;
+			State = 678;
 			Match(CHAIN);
-			State = 631;
+			State = 679;
 			_localctx.amount = count();
-			State = 633;
+			State = 681;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 632;
+				State = 680;
 				_localctx.claimed = claim();
 				}
 			}
@@ -4195,22 +4547,22 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public EdgeLineContext edgeLine() {
 		EdgeLineContext _localctx = new EdgeLineContext(Context, State);
-		EnterRule(_localctx, 86, RULE_edgeLine);
+		EnterRule(_localctx, 94, RULE_edgeLine);
 		int _la;
 		try {
-			State = 649;
+			State = 697;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FROM:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 635;
+				State = 683;
 				Match(FROM);
-				State = 636;
+				State = 684;
 				Match(HERE);
-				State = 637;
+				State = 685;
 				_localctx.at = edge();
-				State = 638;
+				State = 686;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -4219,7 +4571,7 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 639;
+				State = 687;
 				_localctx.called = name();
 				}
 				break;
@@ -4228,21 +4580,21 @@ internal partial class TurnrowParser : Parser {
 			case RIGHT:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 645;
+				State = 693;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case BOTH:
 					{
-					State = 641;
+					State = 689;
 					Match(BOTH);
-					State = 642;
+					State = 690;
 					_localctx.end = Match(EDGES);
 					}
 					break;
 				case LEFT:
 				case RIGHT:
 					{
-					State = 643;
+					State = 691;
 					_localctx.hand = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==LEFT || _la==RIGHT) ) {
@@ -4252,14 +4604,14 @@ internal partial class TurnrowParser : Parser {
 						ErrorHandler.ReportMatch(this);
 					    Consume();
 					}
-					State = 644;
+					State = 692;
 					_localctx.end = Match(EDGE);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 647;
+				State = 695;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -4268,7 +4620,7 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 648;
+				State = 696;
 				_localctx.called = name();
 				}
 				break;
@@ -4305,17 +4657,17 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public MarkLineContext markLine() {
 		MarkLineContext _localctx = new MarkLineContext(Context, State);
-		EnterRule(_localctx, 88, RULE_markLine);
+		EnterRule(_localctx, 96, RULE_markLine);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 651;
+			State = 699;
 			Match(MARK);
-			State = 652;
+			State = 700;
 			Match(NEXT);
-			State = 653;
+			State = 701;
 			Match(ROW);
-			State = 654;
+			State = 702;
 			_localctx.called = name();
 			}
 		}
@@ -4355,32 +4707,32 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public DivideLineContext divideLine() {
 		DivideLineContext _localctx = new DivideLineContext(Context, State);
-		EnterRule(_localctx, 90, RULE_divideLine);
+		EnterRule(_localctx, 98, RULE_divideLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 656;
+			State = 704;
 			Match(DIVIDE);
-			State = 657;
+			State = 705;
 			Match(COLON);
-			State = 658;
+			State = 706;
 			_localctx._dividePart = dividePart();
 			_localctx._parts.Add(_localctx._dividePart);
-			State = 663;
+			State = 711;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 659;
+				State = 707;
 				Match(COMMA);
-				State = 660;
+				State = 708;
 				_localctx._dividePart = dividePart();
 				_localctx._parts.Add(_localctx._dividePart);
 				}
 				}
-				State = 665;
+				State = 713;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -4418,17 +4770,17 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public DividePartContext dividePart() {
 		DividePartContext _localctx = new DividePartContext(Context, State);
-		EnterRule(_localctx, 92, RULE_dividePart);
+		EnterRule(_localctx, 100, RULE_dividePart);
 		try {
-			State = 672;
+			State = 720;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case SKIP_WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 666;
+				State = 714;
 				Match(SKIP_WORD);
-				State = 667;
+				State = 715;
 				_localctx.amount = count();
 				}
 				break;
@@ -4448,6 +4800,7 @@ internal partial class TurnrowParser : Parser {
 			case FROM:
 			case GAUGE:
 			case HOOK:
+			case KEY:
 			case LEFT:
 			case MADE:
 			case MARK:
@@ -4467,6 +4820,7 @@ internal partial class TurnrowParser : Parser {
 			case SWATCH:
 			case TERMS:
 			case TURN:
+			case USE:
 			case VERSION:
 			case WEARER:
 			case WEAVE:
@@ -4519,9 +4873,11 @@ internal partial class TurnrowParser : Parser {
 			case ORDER:
 			case OVER:
 			case PICKED:
+			case PICTURE:
 			case PLACE:
 			case PLAIN:
 			case REMAIN:
+			case REPEATS:
 			case REST:
 			case ROUNDED:
 			case SAME:
@@ -4547,11 +4903,11 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 668;
+				State = 716;
 				_localctx.amount = count();
-				State = 669;
+				State = 717;
 				Match(FOR);
-				State = 670;
+				State = 718;
 				_localctx.called = name();
 				}
 				break;
@@ -4583,13 +4939,13 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public FastenLineContext fastenLine() {
 		FastenLineContext _localctx = new FastenLineContext(Context, State);
-		EnterRule(_localctx, 94, RULE_fastenLine);
+		EnterRule(_localctx, 102, RULE_fastenLine);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 674;
+			State = 722;
 			Match(FASTEN);
-			State = 675;
+			State = 723;
 			Match(OFF);
 			}
 		}
@@ -4618,15 +4974,15 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public WeaveLineContext weaveLine() {
 		WeaveLineContext _localctx = new WeaveLineContext(Context, State);
-		EnterRule(_localctx, 96, RULE_weaveLine);
+		EnterRule(_localctx, 104, RULE_weaveLine);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 677;
+			State = 725;
 			Match(WEAVE);
-			State = 678;
+			State = 726;
 			Match(IN);
-			State = 679;
+			State = 727;
 			Match(ENDS);
 			}
 		}
@@ -4670,43 +5026,43 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RowLineContext rowLine() {
 		RowLineContext _localctx = new RowLineContext(Context, State);
-		EnterRule(_localctx, 98, RULE_rowLine);
+		EnterRule(_localctx, 106, RULE_rowLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 681;
+			State = 729;
 			Match(ROW);
-			State = 683;
+			State = 731;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -4899942787422125952L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6899514616747915177L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 7823931819L) != 0)) {
+			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2305948580047814400L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -144115287145333427L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 250365818219L) != 0)) {
 				{
-				State = 682;
+				State = 730;
 				_localctx.from = count();
 				}
 			}
 
-			State = 686;
+			State = 734;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==RS || _la==WS) {
 				{
-				State = 685;
+				State = 733;
 				_localctx.facing = side();
 				}
 			}
 
-			State = 688;
+			State = 736;
 			Match(COLON);
-			State = 689;
+			State = 737;
 			_localctx.words = items();
-			State = 691;
+			State = 739;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 690;
+				State = 738;
 				_localctx.claimed = claim();
 				}
 			}
@@ -4758,39 +5114,39 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RowsLineContext rowsLine() {
 		RowsLineContext _localctx = new RowsLineContext(Context, State);
-		EnterRule(_localctx, 100, RULE_rowsLine);
+		EnterRule(_localctx, 108, RULE_rowsLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 693;
+			State = 741;
 			Match(ROWS);
-			State = 694;
+			State = 742;
 			_localctx.from = count();
-			State = 695;
+			State = 743;
 			Match(TO);
-			State = 696;
+			State = 744;
 			_localctx.to = count();
-			State = 698;
+			State = 746;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==RS || _la==WS) {
 				{
-				State = 697;
+				State = 745;
 				_localctx.facing = side();
 				}
 			}
 
-			State = 700;
+			State = 748;
 			Match(COLON);
-			State = 701;
+			State = 749;
 			_localctx.words = items();
-			State = 703;
+			State = 751;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 702;
+				State = 750;
 				_localctx.claimed = claim();
 				}
 			}
@@ -4831,28 +5187,28 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ItemsContext items() {
 		ItemsContext _localctx = new ItemsContext(Context, State);
-		EnterRule(_localctx, 102, RULE_items);
+		EnterRule(_localctx, 110, RULE_items);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 705;
+			State = 753;
 			_localctx._item = item();
 			_localctx._each.Add(_localctx._item);
-			State = 710;
+			State = 758;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 706;
+				State = 754;
 				Match(COMMA);
-				State = 707;
+				State = 755;
 				_localctx._item = item();
 				_localctx._each.Add(_localctx._item);
 				}
 				}
-				State = 712;
+				State = 760;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -4949,22 +5305,22 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ItemContext item() {
 		ItemContext _localctx = new ItemContext(Context, State);
-		EnterRule(_localctx, 104, RULE_item);
+		EnterRule(_localctx, 112, RULE_item);
 		int _la;
 		try {
-			State = 791;
+			State = 839;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case OPEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 713;
+				State = 761;
 				Match(OPEN);
-				State = 714;
+				State = 762;
 				_localctx.inside = items();
-				State = 715;
+				State = 763;
 				Match(CLOSE);
-				State = 721;
+				State = 769;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case OPEN:
@@ -4983,6 +5339,7 @@ internal partial class TurnrowParser : Parser {
 				case FROM:
 				case GAUGE:
 				case HOOK:
+				case KEY:
 				case LEFT:
 				case MADE:
 				case MARK:
@@ -5002,6 +5359,7 @@ internal partial class TurnrowParser : Parser {
 				case SWATCH:
 				case TERMS:
 				case TURN:
+				case USE:
 				case VERSION:
 				case WEARER:
 				case WEAVE:
@@ -5054,9 +5412,11 @@ internal partial class TurnrowParser : Parser {
 				case ORDER:
 				case OVER:
 				case PICKED:
+				case PICTURE:
 				case PLACE:
 				case PLAIN:
 				case REMAIN:
+				case REPEATS:
 				case REST:
 				case ROUNDED:
 				case SAME:
@@ -5081,9 +5441,9 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 716;
+					State = 764;
 					_localctx.amount = count();
-					State = 717;
+					State = 765;
 					_localctx.end = Match(TIMES);
 					}
 					break;
@@ -5092,13 +5452,13 @@ internal partial class TurnrowParser : Parser {
 				case TO:
 				case UNTIL:
 					{
-					State = 719;
+					State = 767;
 					_localctx.far = reach();
 					}
 					break;
 				case TOGETHER:
 					{
-					State = 720;
+					State = 768;
 					_localctx.joined = Match(TOGETHER);
 					}
 					break;
@@ -5111,12 +5471,12 @@ internal partial class TurnrowParser : Parser {
 				default:
 					break;
 				}
-				State = 724;
+				State = 772;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 723;
+					State = 771;
 					_localctx.at = place();
 					}
 				}
@@ -5126,14 +5486,14 @@ internal partial class TurnrowParser : Parser {
 			case SKIP_WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 726;
+				State = 774;
 				Match(SKIP_WORD);
-				State = 728;
+				State = 776;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -4899942787422125952L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6899514616747915177L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 7823931819L) != 0)) {
+				if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2305948580047814400L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -144115287145333427L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 250365818219L) != 0)) {
 					{
-					State = 727;
+					State = 775;
 					_localctx.amount = count();
 					}
 				}
@@ -5143,27 +5503,27 @@ internal partial class TurnrowParser : Parser {
 			case SLIP:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 730;
+				State = 778;
 				Match(SLIP);
-				State = 731;
+				State = 779;
 				Match(OVER);
-				State = 732;
+				State = 780;
 				_localctx.amount = count();
 				}
 				break;
 			case LEAVE:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 733;
+				State = 781;
 				Match(LEAVE);
-				State = 737;
+				State = 785;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case THE:
 					{
-					State = 734;
+					State = 782;
 					Match(THE);
-					State = 735;
+					State = 783;
 					Match(REST);
 					}
 					break;
@@ -5183,6 +5543,7 @@ internal partial class TurnrowParser : Parser {
 				case FROM:
 				case GAUGE:
 				case HOOK:
+				case KEY:
 				case LEFT:
 				case MADE:
 				case MARK:
@@ -5202,6 +5563,7 @@ internal partial class TurnrowParser : Parser {
 				case SWATCH:
 				case TERMS:
 				case TURN:
+				case USE:
 				case VERSION:
 				case WEARER:
 				case WEAVE:
@@ -5254,9 +5616,11 @@ internal partial class TurnrowParser : Parser {
 				case ORDER:
 				case OVER:
 				case PICKED:
+				case PICTURE:
 				case PLACE:
 				case PLAIN:
 				case REMAIN:
+				case REPEATS:
 				case REST:
 				case ROUNDED:
 				case SAME:
@@ -5281,21 +5645,21 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 736;
+					State = 784;
 					_localctx.amount = count();
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 741;
+				State = 789;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FOR) {
 					{
-					State = 739;
+					State = 787;
 					Match(FOR);
-					State = 740;
+					State = 788;
 					_localctx.later = Match(LATER);
 					}
 				}
@@ -5305,31 +5669,31 @@ internal partial class TurnrowParser : Parser {
 			case HOLD:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 743;
+				State = 791;
 				Match(HOLD);
-				State = 744;
+				State = 792;
 				_localctx.amount = count();
-				State = 745;
+				State = 793;
 				Match(FOR);
-				State = 746;
+				State = 794;
 				_localctx.called = name();
 				}
 				break;
 			case BRIDGE:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 748;
+				State = 796;
 				Match(BRIDGE);
-				State = 749;
+				State = 797;
 				_localctx.amount = count();
-				State = 752;
+				State = 800;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FOR) {
 					{
-					State = 750;
+					State = 798;
 					Match(FOR);
-					State = 751;
+					State = 799;
 					_localctx.called = name();
 					}
 				}
@@ -5351,6 +5715,7 @@ internal partial class TurnrowParser : Parser {
 			case FROM:
 			case GAUGE:
 			case HOOK:
+			case KEY:
 			case LEFT:
 			case MADE:
 			case MARK:
@@ -5370,6 +5735,7 @@ internal partial class TurnrowParser : Parser {
 			case SWATCH:
 			case TERMS:
 			case TURN:
+			case USE:
 			case VERSION:
 			case WEARER:
 			case WEAVE:
@@ -5425,9 +5791,11 @@ internal partial class TurnrowParser : Parser {
 			case ORDER:
 			case OVER:
 			case PICKED:
+			case PICTURE:
 			case PLACE:
 			case PLAIN:
 			case REMAIN:
+			case REPEATS:
 			case REST:
 			case ROUNDED:
 			case SAME:
@@ -5453,17 +5821,17 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 7);
 				{
-				State = 755;
+				State = 803;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==NUMBER || _la==FRACTION) {
 					{
-					State = 754;
+					State = 802;
 					_localctx.before = list();
 					}
 				}
 
-				State = 786;
+				State = 834;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ACCEPT:
@@ -5481,6 +5849,7 @@ internal partial class TurnrowParser : Parser {
 				case FROM:
 				case GAUGE:
 				case HOOK:
+				case KEY:
 				case LEFT:
 				case MADE:
 				case MARK:
@@ -5500,6 +5869,7 @@ internal partial class TurnrowParser : Parser {
 				case SWATCH:
 				case TERMS:
 				case TURN:
+				case USE:
 				case VERSION:
 				case WEARER:
 				case WEAVE:
@@ -5552,9 +5922,11 @@ internal partial class TurnrowParser : Parser {
 				case ORDER:
 				case OVER:
 				case PICKED:
+				case PICTURE:
 				case PLACE:
 				case PLAIN:
 				case REMAIN:
+				case REPEATS:
 				case REST:
 				case ROUNDED:
 				case SAME:
@@ -5577,35 +5949,35 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case WORD:
 					{
-					State = 758;
+					State = 806;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 757;
+						State = 805;
 						_localctx._name = name();
 						_localctx._words.Add(_localctx._name);
 						}
 						}
-						State = 760;
+						State = 808;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4899942787422126080L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6899514616747915177L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 1381480875L) != 0) );
-					State = 779;
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2305948580047814656L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -144115287145333427L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 44207388011L) != 0) );
+					State = 827;
 					ErrorHandler.Sync(this);
 					switch (TokenStream.LA(1)) {
 					case DEC:
 					case INC:
 						{
-						State = 762;
+						State = 810;
 						_localctx.changed = change();
-						State = 764;
+						State = 812;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-						if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -4611712411270414208L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6899514616747915179L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 7823948715L) != 0)) {
+						if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -105570834120448L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -144115287145333411L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 250366358891L) != 0)) {
 							{
-							State = 763;
+							State = 811;
 							_localctx.changedBy = changeAmount();
 							}
 						}
@@ -5623,14 +5995,14 @@ internal partial class TurnrowParser : Parser {
 					case NUMBER:
 					case FRACTION:
 						{
-						State = 766;
+						State = 814;
 						_localctx.worked = stitchAmount();
-						State = 768;
+						State = 816;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 						if (_la==WITH) {
 							{
-							State = 767;
+							State = 815;
 							_localctx.spread = spreading();
 							}
 						}
@@ -5639,41 +6011,41 @@ internal partial class TurnrowParser : Parser {
 						break;
 					case WITH:
 						{
-						State = 770;
+						State = 818;
 						_localctx.spread = spreading();
 						}
 						break;
 					case AT:
 						{
-						State = 771;
+						State = 819;
 						_localctx.ends = atEachEnd();
 						}
 						break;
 					case TOGETHER:
 						{
-						State = 772;
+						State = 820;
 						_localctx.joined = Match(TOGETHER);
 						}
 						break;
 					case ORDINAL:
 						{
-						State = 773;
+						State = 821;
 						_localctx.nth = Match(ORDINAL);
-						State = 775;
+						State = 823;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 						do {
 							{
 							{
-							State = 774;
+							State = 822;
 							_localctx._name = name();
 							_localctx._of.Add(_localctx._name);
 							}
 							}
-							State = 777;
+							State = 825;
 							ErrorHandler.Sync(this);
 							_la = TokenStream.LA(1);
-						} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4899942787422126080L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6899514616747915177L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 1381480875L) != 0) );
+						} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2305948580047814656L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -144115287145333427L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 44207388011L) != 0) );
 						}
 						break;
 					case Eof:
@@ -5690,14 +6062,14 @@ internal partial class TurnrowParser : Parser {
 				case DEC:
 				case INC:
 					{
-					State = 781;
+					State = 829;
 					_localctx.changed = change();
-					State = 783;
+					State = 831;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-					if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -4611712411270414208L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6899514616747915179L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 7823948715L) != 0)) {
+					if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -105570834120448L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -144115287145333411L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 250366358891L) != 0)) {
 						{
-						State = 782;
+						State = 830;
 						_localctx.changedBy = changeAmount();
 						}
 					}
@@ -5706,19 +6078,19 @@ internal partial class TurnrowParser : Parser {
 					break;
 				case AT:
 					{
-					State = 785;
+					State = 833;
 					_localctx.ends = atEachEnd();
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 789;
+				State = 837;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 788;
+					State = 836;
 					_localctx.at = place();
 					}
 				}
@@ -5764,23 +6136,23 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SpreadingContext spreading() {
 		SpreadingContext _localctx = new SpreadingContext(Context, State);
-		EnterRule(_localctx, 106, RULE_spreading);
+		EnterRule(_localctx, 114, RULE_spreading);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 793;
+			State = 841;
 			Match(WITH);
-			State = 794;
+			State = 842;
 			Match(OPEN);
-			State = 795;
+			State = 843;
 			_localctx.inside = items();
-			State = 796;
+			State = 844;
 			Match(CLOSE);
-			State = 797;
+			State = 845;
 			_localctx.amount = count();
-			State = 798;
+			State = 846;
 			Match(TIMES);
-			State = 799;
+			State = 847;
 			Match(EVENLY);
 			}
 		}
@@ -5809,15 +6181,15 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public AtEachEndContext atEachEnd() {
 		AtEachEndContext _localctx = new AtEachEndContext(Context, State);
-		EnterRule(_localctx, 108, RULE_atEachEnd);
+		EnterRule(_localctx, 116, RULE_atEachEnd);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 801;
+			State = 849;
 			Match(AT);
-			State = 802;
+			State = 850;
 			Match(EACH);
-			State = 803;
+			State = 851;
 			Match(END);
 			}
 		}
@@ -5859,10 +6231,10 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StitchAmountContext stitchAmount() {
 		StitchAmountContext _localctx = new StitchAmountContext(Context, State);
-		EnterRule(_localctx, 110, RULE_stitchAmount);
+		EnterRule(_localctx, 118, RULE_stitchAmount);
 		int _la;
 		try {
-			State = 818;
+			State = 866;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case PLUS:
@@ -5871,41 +6243,41 @@ internal partial class TurnrowParser : Parser {
 			case X:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 806;
+				State = 854;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 805;
+					State = 853;
 					_localctx._countOperation = countOperation();
 					_localctx._operations.Add(_localctx._countOperation);
 					}
 					}
-					State = 808;
+					State = 856;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0) );
+				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0) );
 				}
 				break;
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 810;
+				State = 858;
 				_localctx.first = list();
-				State = 814;
+				State = 862;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
+				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0)) {
 					{
 					{
-					State = 811;
+					State = 859;
 					_localctx._countOperation = countOperation();
 					_localctx._operations.Add(_localctx._countOperation);
 					}
 					}
-					State = 816;
+					State = 864;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -5917,7 +6289,7 @@ internal partial class TurnrowParser : Parser {
 			case UNTIL:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 817;
+				State = 865;
 				_localctx.far = reach();
 				}
 				break;
@@ -5957,10 +6329,10 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ChangeAmountContext changeAmount() {
 		ChangeAmountContext _localctx = new ChangeAmountContext(Context, State);
-		EnterRule(_localctx, 112, RULE_changeAmount);
+		EnterRule(_localctx, 120, RULE_changeAmount);
 		int _la;
 		try {
-			State = 825;
+			State = 873;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case OPEN:
@@ -5979,6 +6351,7 @@ internal partial class TurnrowParser : Parser {
 			case FROM:
 			case GAUGE:
 			case HOOK:
+			case KEY:
 			case LEFT:
 			case MADE:
 			case MARK:
@@ -5998,6 +6371,7 @@ internal partial class TurnrowParser : Parser {
 			case SWATCH:
 			case TERMS:
 			case TURN:
+			case USE:
 			case VERSION:
 			case WEARER:
 			case WEAVE:
@@ -6050,9 +6424,11 @@ internal partial class TurnrowParser : Parser {
 			case ORDER:
 			case OVER:
 			case PICKED:
+			case PICTURE:
 			case PLACE:
 			case PLAIN:
 			case REMAIN:
+			case REPEATS:
 			case REST:
 			case ROUNDED:
 			case SAME:
@@ -6078,14 +6454,14 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 820;
+				State = 868;
 				_localctx.amount = count();
-				State = 822;
+				State = 870;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==EVENLY) {
 					{
-					State = 821;
+					State = 869;
 					_localctx.evenly = Match(EVENLY);
 					}
 				}
@@ -6098,7 +6474,7 @@ internal partial class TurnrowParser : Parser {
 			case UNTIL:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 824;
+				State = 872;
 				_localctx.far = reach();
 				}
 				break;
@@ -6140,52 +6516,52 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ReachContext reach() {
 		ReachContext _localctx = new ReachContext(Context, State);
-		EnterRule(_localctx, 114, RULE_reach);
+		EnterRule(_localctx, 122, RULE_reach);
 		int _la;
 		try {
-			State = 838;
+			State = 886;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACROSS:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 827;
+				State = 875;
 				Match(ACROSS);
 				}
 				break;
 			case AROUND:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 828;
+				State = 876;
 				Match(AROUND);
 				}
 				break;
 			case TO:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 829;
+				State = 877;
 				Match(TO);
-				State = 830;
+				State = 878;
 				_localctx.corner = Match(CORNER);
 				}
 				break;
 			case UNTIL:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 831;
+				State = 879;
 				Match(UNTIL);
-				State = 832;
+				State = 880;
 				_localctx.remain = count();
-				State = 833;
+				State = 881;
 				Match(REMAIN);
-				State = 836;
+				State = 884;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==BEFORE) {
 					{
-					State = 834;
+					State = 882;
 					Match(BEFORE);
-					State = 835;
+					State = 883;
 					_localctx.corner = Match(CORNER);
 					}
 				}
@@ -6260,14 +6636,14 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public PlaceContext place() {
 		PlaceContext _localctx = new PlaceContext(Context, State);
-		EnterRule(_localctx, 116, RULE_place);
+		EnterRule(_localctx, 124, RULE_place);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 840;
+			State = 888;
 			Match(IN);
-			State = 907;
+			State = 955;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FIRST:
@@ -6275,66 +6651,66 @@ internal partial class TurnrowParser : Parser {
 			case NEXT:
 			case SAME:
 				{
-				State = 841;
+				State = 889;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
-				if ( !(((((_la - 89)) & ~0x3f) == 0 && ((1L << (_la - 89)) & 137439215873L) != 0)) ) {
+				if ( !(((((_la - 92)) & ~0x3f) == 0 && ((1L << (_la - 92)) & 549756076289L) != 0)) ) {
 					_localctx.which = ErrorHandler.RecoverInline(this);
 				}
 				else {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 845;
+				State = 893;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -4899942787422126080L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6899514616747915177L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 1381480875L) != 0)) {
+				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2305948580047814656L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -144115287145333427L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 44207388011L) != 0)) {
 					{
 					{
-					State = 842;
+					State = 890;
 					_localctx._name = name();
 					_localctx._kind.Add(_localctx._name);
 					}
 					}
-					State = 847;
+					State = 895;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 854;
+				State = 902;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AND) {
 					{
-					State = 848;
+					State = 896;
 					Match(AND);
-					State = 850;
+					State = 898;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 849;
+						State = 897;
 						_localctx._name = name();
 						_localctx._also.Add(_localctx._name);
 						}
 						}
-						State = 852;
+						State = 900;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4899942787422126080L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6899514616747915177L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 1381480875L) != 0) );
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2305948580047814656L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -144115287145333427L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 44207388011L) != 0) );
 					}
 				}
 
-				State = 860;
+				State = 908;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==UNTIL) {
 					{
-					State = 856;
+					State = 904;
 					_localctx.until = Match(UNTIL);
-					State = 857;
+					State = 905;
 					_localctx.remain = count();
-					State = 858;
+					State = 906;
 					Match(REMAIN);
 					}
 				}
@@ -6343,107 +6719,107 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EACH:
 				{
-				State = 862;
+				State = 910;
 				_localctx.which = Match(EACH);
-				State = 866;
+				State = 914;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -4899942787422126080L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6899514616747915177L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 1381480875L) != 0)) {
+				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2305948580047814656L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -144115287145333427L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 44207388011L) != 0)) {
 					{
 					{
-					State = 863;
+					State = 911;
 					_localctx._name = name();
 					_localctx._kind.Add(_localctx._name);
 					}
 					}
-					State = 868;
+					State = 916;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 887;
+				State = 935;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AND) {
 					{
-					State = 869;
+					State = 917;
 					Match(AND);
-					State = 871;
+					State = 919;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==NUMBER || _la==FRACTION) {
 						{
-						State = 870;
+						State = 918;
 						_localctx.many = list();
 						}
 					}
 
-					State = 874;
+					State = 922;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 873;
+						State = 921;
 						_localctx._name = name();
 						_localctx._also.Add(_localctx._name);
 						}
 						}
-						State = 876;
+						State = 924;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4899942787422126080L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6899514616747915177L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 1381480875L) != 0) );
-					State = 885;
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2305948580047814656L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -144115287145333427L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 44207388011L) != 0) );
+					State = 933;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==IN) {
 						{
-						State = 878;
+						State = 926;
 						Match(IN);
-						State = 879;
+						State = 927;
 						Match(EACH);
-						State = 881;
+						State = 929;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 						do {
 							{
 							{
-							State = 880;
+							State = 928;
 							_localctx._name = name();
 							_localctx._other.Add(_localctx._name);
 							}
 							}
-							State = 883;
+							State = 931;
 							ErrorHandler.Sync(this);
 							_la = TokenStream.LA(1);
-						} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4899942787422126080L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6899514616747915177L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 1381480875L) != 0) );
+						} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2305948580047814656L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -144115287145333427L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 44207388011L) != 0) );
 						}
 					}
 
 					}
 				}
 
-				State = 895;
+				State = 943;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ACROSS:
 					{
-					State = 889;
+					State = 937;
 					Match(ACROSS);
 					}
 					break;
 				case AROUND:
 					{
-					State = 890;
+					State = 938;
 					Match(AROUND);
 					}
 					break;
 				case UNTIL:
 					{
-					State = 891;
+					State = 939;
 					_localctx.until = Match(UNTIL);
-					State = 892;
+					State = 940;
 					_localctx.remain = count();
-					State = 893;
+					State = 941;
 					Match(REMAIN);
 					}
 					break;
@@ -6459,43 +6835,43 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case CORNER:
 				{
-				State = 897;
+				State = 945;
 				_localctx.which = Match(CORNER);
 				}
 				break;
 			case SKIPPED:
 				{
-				State = 898;
+				State = 946;
 				_localctx.which = Match(SKIPPED);
 				}
 				break;
 			case ONE:
 				{
-				State = 899;
+				State = 947;
 				_localctx.which = Match(ONE);
-				State = 900;
+				State = 948;
 				Match(PLACE);
 				}
 				break;
 			case ORDINAL:
 				{
-				State = 901;
+				State = 949;
 				_localctx.which = Match(ORDINAL);
-				State = 903;
+				State = 951;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 902;
+					State = 950;
 					_localctx._name = name();
 					_localctx._kind.Add(_localctx._name);
 					}
 					}
-					State = 905;
+					State = 953;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4899942787422126080L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6899514616747915177L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 1381480875L) != 0) );
+				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2305948580047814656L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -144115287145333427L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 44207388011L) != 0) );
 				}
 				break;
 			default:
@@ -6523,21 +6899,21 @@ internal partial class TurnrowParser : Parser {
 		public IToken inAll;
 		public ClaimContext claimed;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode REPEAT() { return GetToken(TurnrowParser.REPEAT, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COMMA() { return GetToken(TurnrowParser.COMMA, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ROWS() { return GetToken(TurnrowParser.ROWS, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TO() { return GetToken(TurnrowParser.TO, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ROW() { return GetToken(TurnrowParser.ROW, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public CountContext[] count() {
 			return GetRuleContexts<CountContext>();
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public CountContext count(int i) {
 			return GetRuleContext<CountContext>(i);
 		}
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ROWS() { return GetToken(TurnrowParser.ROWS, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TO() { return GetToken(TurnrowParser.TO, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ROW() { return GetToken(TurnrowParser.ROW, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TIMES() { return GetToken(TurnrowParser.TIMES, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode MORE_WORD() { return GetToken(TurnrowParser.MORE_WORD, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COMMA() { return GetToken(TurnrowParser.COMMA, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ClaimContext claim() {
 			return GetRuleContext<ClaimContext>(0);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TIMES() { return GetToken(TurnrowParser.TIMES, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode MORE_WORD() { return GetToken(TurnrowParser.MORE_WORD, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ALL() { return GetToken(TurnrowParser.ALL, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode IN() { return GetToken(TurnrowParser.IN, 0); }
 		public RepeatLineContext(ParserRuleContext parent, int invokingState)
@@ -6550,81 +6926,89 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RepeatLineContext repeatLine() {
 		RepeatLineContext _localctx = new RepeatLineContext(Context, State);
-		EnterRule(_localctx, 118, RULE_repeatLine);
+		EnterRule(_localctx, 126, RULE_repeatLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 909;
+			State = 957;
 			Match(REPEAT);
-			State = 917;
+			State = 965;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
 				{
-				State = 910;
+				State = 958;
 				Match(ROWS);
-				State = 911;
+				State = 959;
 				_localctx.from = count();
-				State = 912;
+				State = 960;
 				Match(TO);
-				State = 913;
+				State = 961;
 				_localctx.to = count();
 				}
 				break;
 			case ROW:
 				{
-				State = 915;
+				State = 963;
 				Match(ROW);
-				State = 916;
+				State = 964;
 				_localctx.from = count();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 919;
-			Match(COMMA);
-			State = 920;
-			_localctx.times = count();
-			State = 928;
+			State = 978;
 			ErrorHandler.Sync(this);
-			switch (TokenStream.LA(1)) {
-			case MORE_WORD:
+			_la = TokenStream.LA(1);
+			if (_la==COMMA) {
 				{
-				State = 921;
-				_localctx.more = Match(MORE_WORD);
-				State = 922;
-				Match(TIMES);
-				}
-				break;
-			case TIMES:
-				{
-				State = 923;
-				_localctx.end = Match(TIMES);
-				State = 926;
+				State = 967;
+				Match(COMMA);
+				State = 968;
+				_localctx.times = count();
+				State = 976;
 				ErrorHandler.Sync(this);
-				_la = TokenStream.LA(1);
-				if (_la==IN) {
+				switch (TokenStream.LA(1)) {
+				case MORE_WORD:
 					{
-					State = 924;
-					_localctx.inAll = Match(IN);
-					State = 925;
-					Match(ALL);
+					State = 969;
+					_localctx.more = Match(MORE_WORD);
+					State = 970;
+					Match(TIMES);
 					}
-				}
+					break;
+				case TIMES:
+					{
+					State = 971;
+					_localctx.end = Match(TIMES);
+					State = 974;
+					ErrorHandler.Sync(this);
+					_la = TokenStream.LA(1);
+					if (_la==IN) {
+						{
+						State = 972;
+						_localctx.inAll = Match(IN);
+						State = 973;
+						Match(ALL);
+						}
+					}
 
+					}
+					break;
+				default:
+					throw new NoViableAltException(this);
 				}
-				break;
-			default:
-				throw new NoViableAltException(this);
+				}
 			}
-			State = 931;
+
+			State = 981;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 930;
+				State = 980;
 				_localctx.claimed = claim();
 				}
 			}
@@ -6671,36 +7055,36 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ForLineContext forLine() {
 		ForLineContext _localctx = new ForLineContext(Context, State);
-		EnterRule(_localctx, 120, RULE_forLine);
+		EnterRule(_localctx, 128, RULE_forLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 933;
+			State = 983;
 			Match(FOR);
-			State = 934;
+			State = 984;
 			_localctx._sizeRange = sizeRange();
 			_localctx._sizes.Add(_localctx._sizeRange);
-			State = 939;
+			State = 989;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 935;
+				State = 985;
 				Match(COMMA);
-				State = 936;
+				State = 986;
 				_localctx._sizeRange = sizeRange();
 				_localctx._sizes.Add(_localctx._sizeRange);
 				}
 				}
-				State = 941;
+				State = 991;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 942;
+			State = 992;
 			Match(COLON);
-			State = 943;
+			State = 993;
 			_localctx.done = sizedLine();
 			}
 		}
@@ -6735,21 +7119,21 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SizeRangeContext sizeRange() {
 		SizeRangeContext _localctx = new SizeRangeContext(Context, State);
-		EnterRule(_localctx, 122, RULE_sizeRange);
+		EnterRule(_localctx, 130, RULE_sizeRange);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 945;
+			State = 995;
 			_localctx.first = sizeName();
-			State = 948;
+			State = 998;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==TO) {
 				{
-				State = 946;
+				State = 996;
 				Match(TO);
-				State = 947;
+				State = 997;
 				_localctx.last = sizeName();
 				}
 			}
@@ -6818,15 +7202,15 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SizedLineContext sizedLine() {
 		SizedLineContext _localctx = new SizedLineContext(Context, State);
-		EnterRule(_localctx, 124, RULE_sizedLine);
+		EnterRule(_localctx, 132, RULE_sizedLine);
 		try {
-			State = 960;
+			State = 1010;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case TURN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 950;
+				State = 1000;
 				_localctx.asTurn = turnLine();
 				}
 				break;
@@ -6836,63 +7220,63 @@ internal partial class TurnrowParser : Parser {
 			case RIGHT:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 951;
+				State = 1001;
 				_localctx.asEdge = edgeLine();
 				}
 				break;
 			case MARK:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 952;
+				State = 1002;
 				_localctx.asMark = markLine();
 				}
 				break;
 			case ROW:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 953;
+				State = 1003;
 				_localctx.asRow = rowLine();
 				}
 				break;
 			case ROWS:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 954;
+				State = 1004;
 				_localctx.asRows = rowsLine();
 				}
 				break;
 			case REPEAT:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 955;
+				State = 1005;
 				_localctx.asRepeat = repeatLine();
 				}
 				break;
 			case STRAIGHT:
 				EnterOuterAlt(_localctx, 7);
 				{
-				State = 956;
+				State = 1006;
 				_localctx.asStraight = straightLine();
 				}
 				break;
 			case LEAVE:
 				EnterOuterAlt(_localctx, 8);
 				{
-				State = 957;
+				State = 1007;
 				_localctx.asLeave = leaveLine();
 				}
 				break;
 			case ADD:
 				EnterOuterAlt(_localctx, 9);
 				{
-				State = 958;
+				State = 1008;
 				_localctx.asAdd = addLine();
 				}
 				break;
 			case SHAPE:
 				EnterOuterAlt(_localctx, 10);
 				{
-				State = 959;
+				State = 1009;
 				_localctx.asShape = shapeLine();
 				}
 				break;
@@ -6964,30 +7348,30 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StraightLineContext straightLine() {
 		StraightLineContext _localctx = new StraightLineContext(Context, State);
-		EnterRule(_localctx, 126, RULE_straightLine);
+		EnterRule(_localctx, 134, RULE_straightLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 962;
+			State = 1012;
 			Match(STRAIGHT);
-			State = 974;
+			State = 1024;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case TO:
 				{
-				State = 963;
+				State = 1013;
 				Match(TO);
-				State = 964;
+				State = 1014;
 				_localctx.length = sum();
-				State = 967;
+				State = 1017;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AT) {
 					{
-					State = 965;
+					State = 1015;
 					Match(AT);
-					State = 966;
+					State = 1016;
 					_localctx.at = edge();
 					}
 				}
@@ -6996,9 +7380,9 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case FOR:
 				{
-				State = 969;
+				State = 1019;
 				_localctx.further = Match(FOR);
-				State = 970;
+				State = 1020;
 				_localctx.length = sum();
 				}
 				break;
@@ -7018,6 +7402,7 @@ internal partial class TurnrowParser : Parser {
 			case FROM:
 			case GAUGE:
 			case HOOK:
+			case KEY:
 			case LEFT:
 			case MADE:
 			case MARK:
@@ -7037,6 +7422,7 @@ internal partial class TurnrowParser : Parser {
 			case SWATCH:
 			case TERMS:
 			case TURN:
+			case USE:
 			case VERSION:
 			case WEARER:
 			case WEAVE:
@@ -7089,9 +7475,11 @@ internal partial class TurnrowParser : Parser {
 			case ORDER:
 			case OVER:
 			case PICKED:
+			case PICTURE:
 			case PLACE:
 			case PLAIN:
 			case REMAIN:
+			case REPEATS:
 			case REST:
 			case ROUNDED:
 			case SAME:
@@ -7116,50 +7504,50 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 971;
+				State = 1021;
 				_localctx.amount = count();
-				State = 972;
+				State = 1022;
 				_localctx.counted = rowsWord();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 978;
+			State = 1028;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==FROM) {
 				{
-				State = 976;
+				State = 1026;
 				Match(FROM);
-				State = 977;
+				State = 1027;
 				_localctx.mark = name();
 				}
 			}
 
-			State = 984;
+			State = 1034;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 980;
+				State = 1030;
 				Match(COMMA);
-				State = 981;
+				State = 1031;
 				_localctx._rowFix = rowFix();
 				_localctx._fixes.Add(_localctx._rowFix);
 				}
 				}
-				State = 986;
+				State = 1036;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 988;
+			State = 1038;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 987;
+				State = 1037;
 				_localctx.claimed = claim();
 				}
 			}
@@ -7179,6 +7567,8 @@ internal partial class TurnrowParser : Parser {
 
 	internal partial class RowFixContext : ParserRuleContext {
 		public SideContext facing;
+		public NameContext pattern;
+		public StitchContext by;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EVEN() { return GetToken(TurnrowParser.EVEN, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public RowsWordContext rowsWord() {
 			return GetRuleContext<RowsWordContext>(0);
@@ -7187,6 +7577,14 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode END() { return GetToken(TurnrowParser.END, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public SideContext side() {
 			return GetRuleContext<SideContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode IN() { return GetToken(TurnrowParser.IN, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public NameContext name() {
+			return GetRuleContext<NameContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EDGES() { return GetToken(TurnrowParser.EDGES, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public StitchContext stitch() {
+			return GetRuleContext<StitchContext>(0);
 		}
 		public RowFixContext(ParserRuleContext parent, int invokingState)
 			: base(parent, invokingState)
@@ -7198,36 +7596,56 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RowFixContext rowFix() {
 		RowFixContext _localctx = new RowFixContext(Context, State);
-		EnterRule(_localctx, 128, RULE_rowFix);
+		EnterRule(_localctx, 136, RULE_rowFix);
 		try {
-			State = 996;
+			State = 1051;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case EVEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 990;
+				State = 1040;
 				Match(EVEN);
-				State = 991;
+				State = 1041;
 				rowsWord();
 				}
 				break;
 			case ODD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 992;
+				State = 1042;
 				Match(ODD);
-				State = 993;
+				State = 1043;
 				rowsWord();
 				}
 				break;
 			case END:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 994;
+				State = 1044;
 				Match(END);
-				State = 995;
+				State = 1045;
 				_localctx.facing = side();
+				}
+				break;
+			case IN:
+				EnterOuterAlt(_localctx, 4);
+				{
+				State = 1046;
+				Match(IN);
+				State = 1047;
+				_localctx.pattern = name();
+				}
+				break;
+			case EDGES:
+				EnterOuterAlt(_localctx, 5);
+				{
+				State = 1048;
+				Match(EDGES);
+				State = 1049;
+				Match(IN);
+				State = 1050;
+				_localctx.by = stitch();
 				}
 				break;
 			default:
@@ -7273,37 +7691,37 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public LeaveLineContext leaveLine() {
 		LeaveLineContext _localctx = new LeaveLineContext(Context, State);
-		EnterRule(_localctx, 130, RULE_leaveLine);
+		EnterRule(_localctx, 138, RULE_leaveLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 998;
+			State = 1053;
 			Match(LEAVE);
-			State = 999;
+			State = 1054;
 			_localctx.amount = count();
-			State = 1002;
+			State = 1057;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==FOR) {
 				{
-				State = 1000;
+				State = 1055;
 				Match(FOR);
-				State = 1001;
+				State = 1056;
 				_localctx.later = Match(LATER);
 				}
 			}
 
-			State = 1004;
+			State = 1059;
 			Match(AT);
-			State = 1005;
+			State = 1060;
 			_localctx.at = edge();
-			State = 1007;
+			State = 1062;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 1006;
+				State = 1061;
 				_localctx.claimed = claim();
 				}
 			}
@@ -7351,41 +7769,41 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public AddLineContext addLine() {
 		AddLineContext _localctx = new AddLineContext(Context, State);
-		EnterRule(_localctx, 132, RULE_addLine);
+		EnterRule(_localctx, 140, RULE_addLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1009;
+			State = 1064;
 			Match(ADD);
-			State = 1010;
+			State = 1065;
 			_localctx.amount = count();
-			State = 1011;
+			State = 1066;
 			Match(AT);
-			State = 1012;
+			State = 1067;
 			_localctx.at = edge();
-			State = 1017;
+			State = 1072;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 1013;
+				State = 1068;
 				Match(COMMA);
-				State = 1014;
+				State = 1069;
 				_localctx.apart = Match(ONE);
-				State = 1015;
+				State = 1070;
 				Match(ROW);
-				State = 1016;
+				State = 1071;
 				Match(APART);
 				}
 			}
 
-			State = 1020;
+			State = 1075;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 1019;
+				State = 1074;
 				_localctx.claimed = claim();
 				}
 			}
@@ -7473,58 +7891,58 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ShapeLineContext shapeLine() {
 		ShapeLineContext _localctx = new ShapeLineContext(Context, State);
-		EnterRule(_localctx, 134, RULE_shapeLine);
+		EnterRule(_localctx, 142, RULE_shapeLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1022;
+			State = 1077;
 			Match(SHAPE);
-			State = 1078;
+			State = 1133;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case BY:
 				{
-				State = 1023;
+				State = 1078;
 				Match(BY);
-				State = 1024;
+				State = 1079;
 				_localctx.by = decreasing();
 				}
 				break;
 			case ROWS:
 				{
-				State = 1025;
+				State = 1080;
 				_localctx.many = Match(ROWS);
-				State = 1026;
+				State = 1081;
 				_localctx.from = count();
-				State = 1027;
+				State = 1082;
 				Match(TO);
-				State = 1028;
+				State = 1083;
 				_localctx.to = count();
-				State = 1029;
+				State = 1084;
 				_localctx.does = shapeDone();
 				}
 				break;
 			case FOR:
 			case TO:
 				{
-				State = 1039;
+				State = 1094;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case TO:
 					{
-					State = 1031;
+					State = 1086;
 					Match(TO);
-					State = 1032;
+					State = 1087;
 					_localctx.length = sum();
-					State = 1035;
+					State = 1090;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==AT) {
 						{
-						State = 1033;
+						State = 1088;
 						Match(AT);
-						State = 1034;
+						State = 1089;
 						_localctx.at = edge();
 						}
 					}
@@ -7533,45 +7951,45 @@ internal partial class TurnrowParser : Parser {
 					break;
 				case FOR:
 					{
-					State = 1037;
+					State = 1092;
 					_localctx.further = Match(FOR);
-					State = 1038;
+					State = 1093;
 					_localctx.length = sum();
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 1043;
+				State = 1098;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FROM) {
 					{
-					State = 1041;
+					State = 1096;
 					Match(FROM);
-					State = 1042;
+					State = 1097;
 					_localctx.mark = name();
 					}
 				}
 
-				State = 1049;
+				State = 1104;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 1045;
+					State = 1100;
 					Match(COMMA);
-					State = 1046;
+					State = 1101;
 					_localctx._rowFix = rowFix();
 					_localctx._fixes.Add(_localctx._rowFix);
 					}
 					}
-					State = 1051;
+					State = 1106;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 1052;
+				State = 1107;
 				_localctx.does = shapeDone();
 				}
 				break;
@@ -7591,6 +8009,7 @@ internal partial class TurnrowParser : Parser {
 			case FROM:
 			case GAUGE:
 			case HOOK:
+			case KEY:
 			case LEFT:
 			case MADE:
 			case MARK:
@@ -7610,6 +8029,7 @@ internal partial class TurnrowParser : Parser {
 			case SWATCH:
 			case TERMS:
 			case TURN:
+			case USE:
 			case VERSION:
 			case WEARER:
 			case WEAVE:
@@ -7662,9 +8082,11 @@ internal partial class TurnrowParser : Parser {
 			case ORDER:
 			case OVER:
 			case PICKED:
+			case PICTURE:
 			case PLACE:
 			case PLAIN:
 			case REMAIN:
+			case REPEATS:
 			case REST:
 			case ROUNDED:
 			case SAME:
@@ -7689,66 +8111,66 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 1054;
+				State = 1109;
 				_localctx.rows = count();
-				State = 1076;
+				State = 1131;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 				case ROWS:
 					{
-					State = 1055;
+					State = 1110;
 					_localctx.counted = rowsWord();
-					State = 1058;
+					State = 1113;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==FROM) {
 						{
-						State = 1056;
+						State = 1111;
 						Match(FROM);
-						State = 1057;
+						State = 1112;
 						_localctx.mark = name();
 						}
 					}
 
-					State = 1064;
+					State = 1119;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					while (_la==COMMA) {
 						{
 						{
-						State = 1060;
+						State = 1115;
 						Match(COMMA);
-						State = 1061;
+						State = 1116;
 						_localctx._rowFix = rowFix();
 						_localctx._fixes.Add(_localctx._rowFix);
 						}
 						}
-						State = 1066;
+						State = 1121;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 					}
-					State = 1067;
+					State = 1122;
 					_localctx.does = shapeDone();
 					}
 					break;
 				case STITCH:
 				case STITCHES:
 					{
-					State = 1069;
+					State = 1124;
 					stitchesWord();
-					State = 1070;
+					State = 1125;
 					_localctx.inside = Match(IN);
-					State = 1074;
+					State = 1129;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 1071;
+						State = 1126;
 						Match(COMMA);
-						State = 1072;
+						State = 1127;
 						Match(BY);
-						State = 1073;
+						State = 1128;
 						_localctx.by = decreasing();
 						}
 					}
@@ -7808,35 +8230,35 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ShapeDoneContext shapeDone() {
 		ShapeDoneContext _localctx = new ShapeDoneContext(Context, State);
-		EnterRule(_localctx, 136, RULE_shapeDone);
+		EnterRule(_localctx, 144, RULE_shapeDone);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1090;
+			State = 1145;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case COLON:
 				{
-				State = 1080;
+				State = 1135;
 				Match(COLON);
-				State = 1081;
+				State = 1136;
 				_localctx._shaping = shaping();
 				_localctx._shapings.Add(_localctx._shaping);
-				State = 1086;
+				State = 1141;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==SEMICOLON) {
 					{
 					{
-					State = 1082;
+					State = 1137;
 					Match(SEMICOLON);
-					State = 1083;
+					State = 1138;
 					_localctx._shaping = shaping();
 					_localctx._shapings.Add(_localctx._shaping);
 					}
 					}
-					State = 1088;
+					State = 1143;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -7844,19 +8266,19 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EVENLY:
 				{
-				State = 1089;
+				State = 1144;
 				_localctx.solved = solve();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1093;
+			State = 1148;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 1092;
+				State = 1147;
 				_localctx.claimed = claim();
 				}
 			}
@@ -7909,43 +8331,43 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ShapingContext shaping() {
 		ShapingContext _localctx = new ShapingContext(Context, State);
-		EnterRule(_localctx, 138, RULE_shaping);
+		EnterRule(_localctx, 146, RULE_shaping);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1100;
+			State = 1155;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==AFTER) {
 				{
-				State = 1095;
+				State = 1150;
 				Match(AFTER);
-				State = 1096;
+				State = 1151;
 				_localctx.after = count();
-				State = 1097;
+				State = 1152;
 				rowsWord();
-				State = 1098;
+				State = 1153;
 				Match(COMMA);
 				}
 			}
 
-			State = 1102;
+			State = 1157;
 			_localctx.first = stage();
-			State = 1107;
+			State = 1162;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1103;
+				State = 1158;
 				Match(COMMA);
-				State = 1104;
+				State = 1159;
 				_localctx._shapingPart = shapingPart();
 				_localctx._parts.Add(_localctx._shapingPart);
 				}
 				}
-				State = 1109;
+				State = 1164;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -7995,55 +8417,55 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StageContext stage() {
 		StageContext _localctx = new StageContext(Context, State);
-		EnterRule(_localctx, 140, RULE_stage);
+		EnterRule(_localctx, 148, RULE_stage);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1121;
+			State = 1176;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ADD:
 			case DEC:
 			case INC:
 				{
-				State = 1112;
+				State = 1167;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case DEC:
 				case INC:
 					{
-					State = 1110;
+					State = 1165;
 					_localctx.changed = change();
 					}
 					break;
 				case ADD:
 					{
-					State = 1111;
+					State = 1166;
 					Match(ADD);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 1114;
+				State = 1169;
 				_localctx.amount = count();
 				}
 				break;
 			case LEAVE:
 				{
-				State = 1115;
+				State = 1170;
 				Match(LEAVE);
-				State = 1116;
+				State = 1171;
 				_localctx.amount = count();
-				State = 1119;
+				State = 1174;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FOR) {
 					{
-					State = 1117;
+					State = 1172;
 					Match(FOR);
-					State = 1118;
+					State = 1173;
 					_localctx.later = Match(LATER);
 					}
 				}
@@ -8053,24 +8475,24 @@ internal partial class TurnrowParser : Parser {
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1125;
+			State = 1180;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==AT) {
 				{
-				State = 1123;
+				State = 1178;
 				Match(AT);
-				State = 1124;
+				State = 1179;
 				_localctx.at = edge();
 				}
 			}
 
-			State = 1128;
+			State = 1183;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==BY || _la==EVERY) {
 				{
-				State = 1127;
+				State = 1182;
 				_localctx.when = frequency();
 				}
 			}
@@ -8130,23 +8552,23 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ShapingPartContext shapingPart() {
 		ShapingPartContext _localctx = new ShapingPartContext(Context, State);
-		EnterRule(_localctx, 142, RULE_shapingPart);
+		EnterRule(_localctx, 150, RULE_shapingPart);
 		try {
-			State = 1144;
+			State = 1199;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case THEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1130;
+				State = 1185;
 				Match(THEN);
-				State = 1133;
+				State = 1188;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case BY:
 				case EVERY:
 					{
-					State = 1131;
+					State = 1186;
 					_localctx.when = frequency();
 					}
 					break;
@@ -8155,7 +8577,7 @@ internal partial class TurnrowParser : Parser {
 				case DEC:
 				case INC:
 					{
-					State = 1132;
+					State = 1187;
 					_localctx.next = stage();
 					}
 					break;
@@ -8167,21 +8589,21 @@ internal partial class TurnrowParser : Parser {
 			case EVERY:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1135;
+				State = 1190;
 				_localctx.often = everyRows();
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1136;
+				State = 1191;
 				Match(BY);
-				State = 1139;
+				State = 1194;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case TURNS:
 					{
-					State = 1137;
+					State = 1192;
 					_localctx.turns = turnRows();
 					}
 					break;
@@ -8189,7 +8611,7 @@ internal partial class TurnrowParser : Parser {
 				case SLIPPING:
 				case WORKING:
 					{
-					State = 1138;
+					State = 1193;
 					_localctx.by = decreasing();
 					}
 					break;
@@ -8203,16 +8625,16 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1141;
+				State = 1196;
 				_localctx.inset = stitchesIn();
 				}
 				break;
 			case AT:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1142;
+				State = 1197;
 				Match(AT);
-				State = 1143;
+				State = 1198;
 				_localctx.at = edge();
 				}
 				break;
@@ -8251,24 +8673,24 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public FrequencyContext frequency() {
 		FrequencyContext _localctx = new FrequencyContext(Context, State);
-		EnterRule(_localctx, 144, RULE_frequency);
+		EnterRule(_localctx, 152, RULE_frequency);
 		try {
-			State = 1149;
+			State = 1204;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case EVERY:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1146;
+				State = 1201;
 				_localctx.often = everyRows();
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1147;
+				State = 1202;
 				Match(BY);
-				State = 1148;
+				State = 1203;
 				_localctx.turns = turnRows();
 				}
 				break;
@@ -8312,19 +8734,19 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public EveryRowsContext everyRows() {
 		EveryRowsContext _localctx = new EveryRowsContext(Context, State);
-		EnterRule(_localctx, 146, RULE_everyRows);
+		EnterRule(_localctx, 154, RULE_everyRows);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1151;
+			State = 1206;
 			Match(EVERY);
-			State = 1156;
+			State = 1211;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROW:
 				{
-				State = 1152;
+				State = 1207;
 				Match(ROW);
 				}
 				break;
@@ -8344,6 +8766,7 @@ internal partial class TurnrowParser : Parser {
 			case FROM:
 			case GAUGE:
 			case HOOK:
+			case KEY:
 			case LEFT:
 			case MADE:
 			case MARK:
@@ -8363,6 +8786,7 @@ internal partial class TurnrowParser : Parser {
 			case SWATCH:
 			case TERMS:
 			case TURN:
+			case USE:
 			case VERSION:
 			case WEARER:
 			case WEAVE:
@@ -8415,9 +8839,11 @@ internal partial class TurnrowParser : Parser {
 			case ORDER:
 			case OVER:
 			case PICKED:
+			case PICTURE:
 			case PLACE:
 			case PLAIN:
 			case REMAIN:
+			case REPEATS:
 			case REST:
 			case ROUNDED:
 			case SAME:
@@ -8442,23 +8868,23 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 1153;
+				State = 1208;
 				_localctx.interval = count();
-				State = 1154;
+				State = 1209;
 				rowsWord();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1161;
+			State = 1216;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -4899942787422125952L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6899514616747915177L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 7823931819L) != 0)) {
+			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2305948580047814400L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -144115287145333427L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 250365818219L) != 0)) {
 				{
-				State = 1158;
+				State = 1213;
 				_localctx.times = count();
-				State = 1159;
+				State = 1214;
 				Match(TIMES);
 				}
 			}
@@ -8503,31 +8929,31 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public TurnRowsContext turnRows() {
 		TurnRowsContext _localctx = new TurnRowsContext(Context, State);
-		EnterRule(_localctx, 148, RULE_turnRows);
+		EnterRule(_localctx, 156, RULE_turnRows);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1163;
+			State = 1218;
 			Match(TURNS);
-			State = 1164;
+			State = 1219;
 			Match(EVERY);
-			State = 1165;
+			State = 1220;
 			_localctx.interval = count();
-			State = 1166;
+			State = 1221;
 			Match(AND);
-			State = 1167;
+			State = 1222;
 			_localctx.byTurns = count();
-			State = 1168;
+			State = 1223;
 			rowsWord();
-			State = 1172;
+			State = 1227;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -4899942787422125952L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6899514616747915177L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 7823931819L) != 0)) {
+			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2305948580047814400L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -144115287145333427L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 250365818219L) != 0)) {
 				{
-				State = 1169;
+				State = 1224;
 				_localctx.times = count();
-				State = 1170;
+				State = 1225;
 				Match(TIMES);
 				}
 			}
@@ -8561,33 +8987,33 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public DecreasingContext decreasing() {
 		DecreasingContext _localctx = new DecreasingContext(Context, State);
-		EnterRule(_localctx, 150, RULE_decreasing);
+		EnterRule(_localctx, 158, RULE_decreasing);
 		try {
-			State = 1179;
+			State = 1234;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case SKIPPING:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1174;
+				State = 1229;
 				Match(SKIPPING);
 				}
 				break;
 			case SLIPPING:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1175;
+				State = 1230;
 				Match(SLIPPING);
-				State = 1176;
+				State = 1231;
 				Match(OVER);
 				}
 				break;
 			case WORKING:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1177;
+				State = 1232;
 				Match(WORKING);
-				State = 1178;
+				State = 1233;
 				Match(TOGETHER);
 				}
 				break;
@@ -8627,32 +9053,32 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StitchesInContext stitchesIn() {
 		StitchesInContext _localctx = new StitchesInContext(Context, State);
-		EnterRule(_localctx, 152, RULE_stitchesIn);
+		EnterRule(_localctx, 160, RULE_stitchesIn);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1183;
+			State = 1238;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WORD:
 				{
-				State = 1181;
+				State = 1236;
 				_localctx.called = Match(WORD);
 				}
 				break;
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 1182;
+				State = 1237;
 				_localctx.amount = list();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1185;
+			State = 1240;
 			stitchesWord();
-			State = 1186;
+			State = 1241;
 			Match(IN);
 			}
 		}
@@ -8701,37 +9127,37 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SolveContext solve() {
 		SolveContext _localctx = new SolveContext(Context, State);
-		EnterRule(_localctx, 154, RULE_solve);
+		EnterRule(_localctx, 162, RULE_solve);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1188;
+			State = 1243;
 			Match(EVENLY);
-			State = 1189;
+			State = 1244;
 			Match(TO);
-			State = 1190;
+			State = 1245;
 			_localctx.target = count();
-			State = 1191;
+			State = 1246;
 			Match(COMMA);
-			State = 1192;
+			State = 1247;
 			Match(AT);
-			State = 1193;
+			State = 1248;
 			_localctx.at = edge();
-			State = 1198;
+			State = 1253;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1194;
+				State = 1249;
 				Match(COMMA);
-				State = 1195;
+				State = 1250;
 				_localctx._solveOption = solveOption();
 				_localctx._options.Add(_localctx._solveOption);
 				}
 				}
-				State = 1200;
+				State = 1255;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -8783,43 +9209,43 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SolveOptionContext solveOption() {
 		SolveOptionContext _localctx = new SolveOptionContext(Context, State);
-		EnterRule(_localctx, 156, RULE_solveOption);
+		EnterRule(_localctx, 164, RULE_solveOption);
 		int _la;
 		try {
-			State = 1217;
+			State = 1272;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ON:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1201;
+				State = 1256;
 				Match(ON);
-				State = 1202;
+				State = 1257;
 				Match(RS);
-				State = 1203;
+				State = 1258;
 				rowsWord();
 				}
 				break;
 			case LONGER:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1204;
+				State = 1259;
 				Match(LONGER);
-				State = 1205;
+				State = 1260;
 				Match(FIRST);
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1206;
+				State = 1261;
 				Match(BY);
-				State = 1209;
+				State = 1264;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case TURNS:
 					{
-					State = 1207;
+					State = 1262;
 					Match(TURNS);
 					}
 					break;
@@ -8827,7 +9253,7 @@ internal partial class TurnrowParser : Parser {
 				case SLIPPING:
 				case WORKING:
 					{
-					State = 1208;
+					State = 1263;
 					_localctx.by = decreasing();
 					}
 					break;
@@ -8840,7 +9266,7 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1211;
+				State = 1266;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==FIRST || _la==LAST) ) {
@@ -8850,11 +9276,11 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1212;
+				State = 1267;
 				_localctx.rows = count();
-				State = 1213;
+				State = 1268;
 				rowsWord();
-				State = 1214;
+				State = 1269;
 				Match(PLAIN);
 				}
 				break;
@@ -8863,7 +9289,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1216;
+				State = 1271;
 				_localctx.inset = stitchesIn();
 				}
 				break;
@@ -8938,65 +9364,65 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SeamLineContext seamLine() {
 		SeamLineContext _localctx = new SeamLineContext(Context, State);
-		EnterRule(_localctx, 158, RULE_seamLine);
+		EnterRule(_localctx, 166, RULE_seamLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1219;
+			State = 1274;
 			Match(SEAM);
-			State = 1221;
+			State = 1276;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1220;
+				State = 1275;
 				_localctx._walkWord = walkWord();
 				_localctx._first.Add(_localctx._walkWord);
 				}
 				}
-				State = 1223;
+				State = 1278;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4899916399143059456L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6899514625371404201L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 1381480891L) != 0) );
-			State = 1229;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2305843026931548160L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -144115218157421235L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 44207388523L) != 0) );
+			State = 1284;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==AND) {
 				{
 				{
-				State = 1225;
+				State = 1280;
 				Match(AND);
-				State = 1226;
+				State = 1281;
 				_localctx._walkWords = walkWords();
 				_localctx._firstMore.Add(_localctx._walkWords);
 				}
 				}
-				State = 1231;
+				State = 1286;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1239;
+			State = 1294;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 1232;
+				State = 1287;
 				Match(COMMA);
-				State = 1237;
+				State = 1292;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if (((((_la - 44)) & ~0x3f) == 0 && ((1L << (_la - 44)) & 9042383626895361L) != 0)) {
+				if (((((_la - 46)) & ~0x3f) == 0 && ((1L << (_la - 46)) & 18084767253790721L) != 0)) {
 					{
-					State = 1233;
+					State = 1288;
 					_localctx.rows = selection();
-					State = 1235;
+					State = 1290;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 1234;
+						State = 1289;
 						Match(COMMA);
 						}
 					}
@@ -9007,65 +9433,65 @@ internal partial class TurnrowParser : Parser {
 				}
 			}
 
-			State = 1241;
+			State = 1296;
 			Match(WITH);
-			State = 1243;
+			State = 1298;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1242;
+				State = 1297;
 				_localctx._walkWord = walkWord();
 				_localctx._second.Add(_localctx._walkWord);
 				}
 				}
-				State = 1245;
+				State = 1300;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4899916399143059456L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6899514625371404201L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 1381480891L) != 0) );
-			State = 1251;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2305843026931548160L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -144115218157421235L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 44207388523L) != 0) );
+			State = 1306;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==AND) {
 				{
 				{
-				State = 1247;
+				State = 1302;
 				Match(AND);
-				State = 1248;
+				State = 1303;
 				_localctx._walkWords = walkWords();
 				_localctx._secondMore.Add(_localctx._walkWords);
 				}
 				}
-				State = 1253;
+				State = 1308;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1258;
+			State = 1313;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1254;
+				State = 1309;
 				Match(COMMA);
-				State = 1255;
+				State = 1310;
 				_localctx._seamPart = seamPart();
 				_localctx._parts.Add(_localctx._seamPart);
 				}
 				}
-				State = 1260;
+				State = 1315;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1263;
+			State = 1318;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COLON) {
 				{
-				State = 1261;
+				State = 1316;
 				Match(COLON);
-				State = 1262;
+				State = 1317;
 				_localctx.worked = rate();
 				}
 			}
@@ -9102,26 +9528,26 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public WalkWordsContext walkWords() {
 		WalkWordsContext _localctx = new WalkWordsContext(Context, State);
-		EnterRule(_localctx, 160, RULE_walkWords);
+		EnterRule(_localctx, 168, RULE_walkWords);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1266;
+			State = 1321;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1265;
+				State = 1320;
 				_localctx._walkWord = walkWord();
 				_localctx._words.Add(_localctx._walkWord);
 				}
 				}
-				State = 1268;
+				State = 1323;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4899916399143059456L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6899514625371404201L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 1381480891L) != 0) );
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2305843026931548160L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -144115218157421235L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 44207388523L) != 0) );
 			}
 		}
 		catch (RecognitionException re) {
@@ -9171,10 +9597,10 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SeamPartContext seamPart() {
 		SeamPartContext _localctx = new SeamPartContext(Context, State);
-		EnterRule(_localctx, 162, RULE_seamPart);
+		EnterRule(_localctx, 170, RULE_seamPart);
 		int _la;
 		try {
-			State = 1286;
+			State = 1341;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
@@ -9183,27 +9609,27 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1270;
+				State = 1325;
 				_localctx.rows = selection();
 				}
 				break;
 			case EASING:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1271;
+				State = 1326;
 				_localctx.eased = Match(EASING);
-				State = 1277;
+				State = 1332;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==NUMBER || _la==FRACTION) {
 					{
-					State = 1272;
+					State = 1327;
 					_localctx.least = list();
-					State = 1273;
+					State = 1328;
 					Match(TO);
-					State = 1274;
+					State = 1329;
 					_localctx.most = list();
-					State = 1275;
+					State = 1330;
 					_localctx.measure = unit();
 					}
 				}
@@ -9213,29 +9639,29 @@ internal partial class TurnrowParser : Parser {
 			case IN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1279;
+				State = 1334;
 				Match(IN);
-				State = 1283;
+				State = 1338;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case THE:
 					{
-					State = 1280;
+					State = 1335;
 					Match(THE);
-					State = 1281;
+					State = 1336;
 					_localctx.order = Match(SAME);
 					}
 					break;
 				case OPPOSITE:
 					{
-					State = 1282;
+					State = 1337;
 					_localctx.order = Match(OPPOSITE);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 1285;
+				State = 1340;
 				Match(ORDER);
 				}
 				break;
@@ -9273,9 +9699,9 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public WalkWordContext walkWord() {
 		WalkWordContext _localctx = new WalkWordContext(Context, State);
-		EnterRule(_localctx, 164, RULE_walkWord);
+		EnterRule(_localctx, 172, RULE_walkWord);
 		try {
-			State = 1294;
+			State = 1349;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -9293,6 +9719,7 @@ internal partial class TurnrowParser : Parser {
 			case FROM:
 			case GAUGE:
 			case HOOK:
+			case KEY:
 			case LEFT:
 			case MADE:
 			case MARK:
@@ -9312,6 +9739,7 @@ internal partial class TurnrowParser : Parser {
 			case SWATCH:
 			case TERMS:
 			case TURN:
+			case USE:
 			case VERSION:
 			case WEARER:
 			case WEAVE:
@@ -9364,9 +9792,11 @@ internal partial class TurnrowParser : Parser {
 			case ORDER:
 			case OVER:
 			case PICKED:
+			case PICTURE:
 			case PLACE:
 			case PLAIN:
 			case REMAIN:
+			case REPEATS:
 			case REST:
 			case ROUNDED:
 			case SAME:
@@ -9390,42 +9820,42 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1288;
+				State = 1343;
 				name();
 				}
 				break;
 			case FIRST:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1289;
+				State = 1344;
 				Match(FIRST);
 				}
 				break;
 			case LAST:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1290;
+				State = 1345;
 				Match(LAST);
 				}
 				break;
 			case ROW:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1291;
+				State = 1346;
 				Match(ROW);
 				}
 				break;
 			case ROWS:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1292;
+				State = 1347;
 				Match(ROWS);
 				}
 				break;
 			case STITCHES:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 1293;
+				State = 1348;
 				Match(STITCHES);
 				}
 				break;
@@ -9476,10 +9906,10 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SelectionContext selection() {
 		SelectionContext _localctx = new SelectionContext(Context, State);
-		EnterRule(_localctx, 166, RULE_selection);
+		EnterRule(_localctx, 174, RULE_selection);
 		int _la;
 		try {
-			State = 1312;
+			State = 1367;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ALL:
@@ -9487,19 +9917,19 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1298;
+				State = 1353;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==ALL) {
 					{
-					State = 1296;
+					State = 1351;
 					_localctx.all = Match(ALL);
-					State = 1297;
+					State = 1352;
 					Match(BUT);
 					}
 				}
 
-				State = 1300;
+				State = 1355;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==FIRST || _la==LAST) ) {
@@ -9509,12 +9939,12 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1305;
+				State = 1360;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1301;
+					State = 1356;
 					Match(ROW);
 					}
 					break;
@@ -9534,6 +9964,7 @@ internal partial class TurnrowParser : Parser {
 				case FROM:
 				case GAUGE:
 				case HOOK:
+				case KEY:
 				case LEFT:
 				case MADE:
 				case MARK:
@@ -9553,6 +9984,7 @@ internal partial class TurnrowParser : Parser {
 				case SWATCH:
 				case TERMS:
 				case TURN:
+				case USE:
 				case VERSION:
 				case WEARER:
 				case WEAVE:
@@ -9605,9 +10037,11 @@ internal partial class TurnrowParser : Parser {
 				case ORDER:
 				case OVER:
 				case PICKED:
+				case PICTURE:
 				case PLACE:
 				case PLAIN:
 				case REMAIN:
+				case REPEATS:
 				case REST:
 				case ROUNDED:
 				case SAME:
@@ -9632,9 +10066,9 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1302;
+					State = 1357;
 					_localctx.amount = count();
-					State = 1303;
+					State = 1358;
 					rowsWord();
 					}
 					break;
@@ -9646,13 +10080,13 @@ internal partial class TurnrowParser : Parser {
 			case ROWS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1307;
+				State = 1362;
 				Match(ROWS);
-				State = 1308;
+				State = 1363;
 				_localctx.from = count();
-				State = 1309;
+				State = 1364;
 				Match(TO);
-				State = 1310;
+				State = 1365;
 				_localctx.to = count();
 				}
 				break;
@@ -9712,51 +10146,51 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RateContext rate() {
 		RateContext _localctx = new RateContext(Context, State);
-		EnterRule(_localctx, 168, RULE_rate);
+		EnterRule(_localctx, 176, RULE_rate);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1315;
+			State = 1370;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==NUMBER || _la==FRACTION) {
 				{
-				State = 1314;
+				State = 1369;
 				_localctx.amount = list();
 				}
 			}
 
-			State = 1318;
+			State = 1373;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1317;
+				State = 1372;
 				_localctx._name = name();
 				_localctx._words.Add(_localctx._name);
 				}
 				}
-				State = 1320;
+				State = 1375;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4899942787422126080L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6899514616747915177L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 1381480875L) != 0) );
-			State = 1343;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2305948580047814656L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -144115287145333427L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 44207388011L) != 0) );
+			State = 1398;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case IN:
 				{
-				State = 1322;
+				State = 1377;
 				_localctx.way = Match(IN);
-				State = 1323;
+				State = 1378;
 				Match(EACH);
-				State = 1330;
+				State = 1385;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1324;
+					State = 1379;
 					_localctx.row = Match(ROW);
 					}
 					break;
@@ -9775,6 +10209,7 @@ internal partial class TurnrowParser : Parser {
 				case FROM:
 				case GAUGE:
 				case HOOK:
+				case KEY:
 				case LEFT:
 				case MADE:
 				case MARK:
@@ -9794,6 +10229,7 @@ internal partial class TurnrowParser : Parser {
 				case SWATCH:
 				case TERMS:
 				case TURN:
+				case USE:
 				case VERSION:
 				case WEARER:
 				case WEAVE:
@@ -9846,9 +10282,11 @@ internal partial class TurnrowParser : Parser {
 				case ORDER:
 				case OVER:
 				case PICKED:
+				case PICTURE:
 				case PLACE:
 				case PLAIN:
 				case REMAIN:
+				case REPEATS:
 				case REST:
 				case ROUNDED:
 				case SAME:
@@ -9871,21 +10309,21 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case WORD:
 					{
-					State = 1326;
+					State = 1381;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 1325;
+						State = 1380;
 						_localctx._name = name();
 						_localctx._kind.Add(_localctx._name);
 						}
 						}
-						State = 1328;
+						State = 1383;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4899942787422126080L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6899514616747915177L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 1381480875L) != 0) );
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2305948580047814656L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -144115287145333427L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 44207388011L) != 0) );
 					}
 					break;
 				default:
@@ -9895,14 +10333,14 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case PER:
 				{
-				State = 1332;
+				State = 1387;
 				_localctx.way = Match(PER);
-				State = 1340;
+				State = 1395;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1333;
+					State = 1388;
 					_localctx.row = Match(ROW);
 					}
 					break;
@@ -9922,6 +10360,7 @@ internal partial class TurnrowParser : Parser {
 				case FROM:
 				case GAUGE:
 				case HOOK:
+				case KEY:
 				case LEFT:
 				case MADE:
 				case MARK:
@@ -9941,6 +10380,7 @@ internal partial class TurnrowParser : Parser {
 				case SWATCH:
 				case TERMS:
 				case TURN:
+				case USE:
 				case VERSION:
 				case WEARER:
 				case WEAVE:
@@ -9993,9 +10433,11 @@ internal partial class TurnrowParser : Parser {
 				case ORDER:
 				case OVER:
 				case PICKED:
+				case PICTURE:
 				case PLACE:
 				case PLAIN:
 				case REMAIN:
+				case REPEATS:
 				case REST:
 				case ROUNDED:
 				case SAME:
@@ -10020,21 +10462,21 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1334;
+					State = 1389;
 					_localctx.over = count();
-					State = 1338;
+					State = 1393;
 					ErrorHandler.Sync(this);
 					switch (TokenStream.LA(1)) {
 					case ROW:
 					case ROWS:
 						{
-						State = 1335;
+						State = 1390;
 						_localctx.rows = rowsWord();
 						}
 						break;
 					case STITCHES:
 						{
-						State = 1336;
+						State = 1391;
 						Match(STITCHES);
 						}
 						break;
@@ -10053,6 +10495,7 @@ internal partial class TurnrowParser : Parser {
 					case FROM:
 					case GAUGE:
 					case HOOK:
+					case KEY:
 					case LEFT:
 					case MADE:
 					case MARK:
@@ -10072,6 +10515,7 @@ internal partial class TurnrowParser : Parser {
 					case SWATCH:
 					case TERMS:
 					case TURN:
+					case USE:
 					case VERSION:
 					case WEARER:
 					case WEAVE:
@@ -10124,9 +10568,11 @@ internal partial class TurnrowParser : Parser {
 					case ORDER:
 					case OVER:
 					case PICKED:
+					case PICTURE:
 					case PLACE:
 					case PLAIN:
 					case REMAIN:
+					case REPEATS:
 					case REST:
 					case ROUNDED:
 					case SAME:
@@ -10149,7 +10595,7 @@ internal partial class TurnrowParser : Parser {
 					case OZ:
 					case WORD:
 						{
-						State = 1337;
+						State = 1392;
 						_localctx._name = name();
 						_localctx._kind.Add(_localctx._name);
 						}
@@ -10166,7 +10612,7 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EVENLY:
 				{
-				State = 1342;
+				State = 1397;
 				_localctx.evenly = Match(EVENLY);
 				}
 				break;
@@ -10227,30 +10673,30 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ExpectLineContext expectLine() {
 		ExpectLineContext _localctx = new ExpectLineContext(Context, State);
-		EnterRule(_localctx, 170, RULE_expectLine);
+		EnterRule(_localctx, 178, RULE_expectLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1345;
+			State = 1400;
 			Match(EXPECT);
-			State = 1346;
+			State = 1401;
 			_localctx.left = expected();
-			State = 1365;
+			State = 1420;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case MEASURE:
 				{
-				State = 1347;
+				State = 1402;
 				Match(MEASURE);
-				State = 1357;
+				State = 1412;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case AT:
 					{
-					State = 1348;
+					State = 1403;
 					Match(AT);
-					State = 1349;
+					State = 1404;
 					_localctx.bound = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==LEAST || _la==MOST) ) {
@@ -10260,7 +10706,7 @@ internal partial class TurnrowParser : Parser {
 						ErrorHandler.ReportMatch(this);
 					    Consume();
 					}
-					State = 1350;
+					State = 1405;
 					_localctx.length = sum();
 					}
 					break;
@@ -10280,6 +10726,7 @@ internal partial class TurnrowParser : Parser {
 				case FROM:
 				case GAUGE:
 				case HOOK:
+				case KEY:
 				case LEFT:
 				case MADE:
 				case MARK:
@@ -10299,6 +10746,7 @@ internal partial class TurnrowParser : Parser {
 				case SWATCH:
 				case TERMS:
 				case TURN:
+				case USE:
 				case VERSION:
 				case WEARER:
 				case WEAVE:
@@ -10351,9 +10799,11 @@ internal partial class TurnrowParser : Parser {
 				case ORDER:
 				case OVER:
 				case PICKED:
+				case PICTURE:
 				case PLACE:
 				case PLAIN:
 				case REMAIN:
+				case REPEATS:
 				case REST:
 				case ROUNDED:
 				case SAME:
@@ -10378,18 +10828,18 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1351;
+					State = 1406;
 					_localctx.length = sum();
-					State = 1355;
+					State = 1410;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 1352;
+						State = 1407;
 						Match(COMMA);
-						State = 1353;
+						State = 1408;
 						Match(WITHIN);
-						State = 1354;
+						State = 1409;
 						_localctx.within = sum();
 						}
 					}
@@ -10404,7 +10854,7 @@ internal partial class TurnrowParser : Parser {
 			case ARE:
 			case IS:
 				{
-				State = 1359;
+				State = 1414;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -10413,14 +10863,14 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1362;
+				State = 1417;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AT) {
 					{
-					State = 1360;
+					State = 1415;
 					Match(AT);
-					State = 1361;
+					State = 1416;
 					_localctx.bound = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==LEAST || _la==MOST) ) {
@@ -10433,7 +10883,7 @@ internal partial class TurnrowParser : Parser {
 					}
 				}
 
-				State = 1364;
+				State = 1419;
 				_localctx.right = expected();
 				}
 				break;
@@ -10481,29 +10931,29 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ExpectedContext expected() {
 		ExpectedContext _localctx = new ExpectedContext(Context, State);
-		EnterRule(_localctx, 172, RULE_expected);
+		EnterRule(_localctx, 180, RULE_expected);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1367;
+			State = 1422;
 			_localctx.value = sum();
-			State = 1378;
+			State = 1433;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==ROWS || _la==STITCHES || _la==WORD) {
 				{
-				State = 1369;
+				State = 1424;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==WORD) {
 					{
-					State = 1368;
+					State = 1423;
 					_localctx.by = Match(WORD);
 					}
 				}
 
-				State = 1371;
+				State = 1426;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -10513,18 +10963,18 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1375;
+				State = 1430;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
+				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0)) {
 					{
 					{
-					State = 1372;
+					State = 1427;
 					_localctx._expectedMore = expectedMore();
 					_localctx._more.Add(_localctx._expectedMore);
 					}
 					}
-					State = 1377;
+					State = 1432;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -10566,21 +11016,21 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ExpectedMoreContext expectedMore() {
 		ExpectedMoreContext _localctx = new ExpectedMoreContext(Context, State);
-		EnterRule(_localctx, 174, RULE_expectedMore);
+		EnterRule(_localctx, 182, RULE_expectedMore);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1380;
+			State = 1435;
 			_localctx.by = sign();
-			State = 1381;
+			State = 1436;
 			_localctx.value = single();
-			State = 1383;
+			State = 1438;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==ROWS || _la==STITCHES) {
 				{
-				State = 1382;
+				State = 1437;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -10638,43 +11088,43 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ClaimContext claim() {
 		ClaimContext _localctx = new ClaimContext(Context, State);
-		EnterRule(_localctx, 176, RULE_claim);
+		EnterRule(_localctx, 184, RULE_claim);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1385;
+			State = 1440;
 			Match(EQUALS);
-			State = 1386;
+			State = 1441;
 			_localctx._claimPart = claimPart();
 			_localctx._parts.Add(_localctx._claimPart);
-			State = 1391;
+			State = 1446;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1387;
+				State = 1442;
 				Match(COMMA);
-				State = 1388;
+				State = 1443;
 				_localctx._claimPart = claimPart();
 				_localctx._parts.Add(_localctx._claimPart);
 				}
 				}
-				State = 1393;
+				State = 1448;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1399;
+			State = 1454;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WITHOUT:
 				{
-				State = 1394;
+				State = 1449;
 				_localctx.without = Match(WITHOUT);
-				State = 1395;
+				State = 1450;
 				Match(TURNING);
-				State = 1396;
+				State = 1451;
 				_la = TokenStream.LA(1);
 				if ( !(_la==CHAIN || _la==CH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -10687,9 +11137,9 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case WITH:
 				{
-				State = 1397;
+				State = 1452;
 				_localctx.with = Match(WITH);
-				State = 1398;
+				State = 1453;
 				Match(CHAINS);
 				}
 				break;
@@ -10736,14 +11186,14 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ClaimPartContext claimPart() {
 		ClaimPartContext _localctx = new ClaimPartContext(Context, State);
-		EnterRule(_localctx, 178, RULE_claimPart);
+		EnterRule(_localctx, 186, RULE_claimPart);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1401;
+			State = 1456;
 			_localctx.amount = count();
-			State = 1408;
+			State = 1463;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -10761,6 +11211,7 @@ internal partial class TurnrowParser : Parser {
 			case FROM:
 			case GAUGE:
 			case HOOK:
+			case KEY:
 			case LEFT:
 			case MADE:
 			case MARK:
@@ -10780,6 +11231,7 @@ internal partial class TurnrowParser : Parser {
 			case SWATCH:
 			case TERMS:
 			case TURN:
+			case USE:
 			case VERSION:
 			case WEARER:
 			case WEAVE:
@@ -10832,9 +11284,11 @@ internal partial class TurnrowParser : Parser {
 			case ORDER:
 			case OVER:
 			case PICKED:
+			case PICTURE:
 			case PLACE:
 			case PLAIN:
 			case REMAIN:
+			case REPEATS:
 			case REST:
 			case ROUNDED:
 			case SAME:
@@ -10857,26 +11311,26 @@ internal partial class TurnrowParser : Parser {
 			case OZ:
 			case WORD:
 				{
-				State = 1403;
+				State = 1458;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 1402;
+					State = 1457;
 					_localctx._name = name();
 					_localctx._words.Add(_localctx._name);
 					}
 					}
-					State = 1405;
+					State = 1460;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4899942787422126080L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6899514616747915177L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 1381480875L) != 0) );
+				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2305948580047814656L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -144115287145333427L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 44207388011L) != 0) );
 				}
 				break;
 			case STITCHES:
 				{
-				State = 1407;
+				State = 1462;
 				_localctx.stitches = Match(STITCHES);
 				}
 				break;
@@ -10919,18 +11373,18 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public EdgeContext edge() {
 		EdgeContext _localctx = new EdgeContext(Context, State);
-		EnterRule(_localctx, 180, RULE_edge);
+		EnterRule(_localctx, 188, RULE_edge);
 		int _la;
 		try {
-			State = 1416;
+			State = 1471;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case BOTH:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1410;
+				State = 1465;
 				Match(BOTH);
-				State = 1411;
+				State = 1466;
 				Match(EDGES);
 				}
 				break;
@@ -10949,6 +11403,7 @@ internal partial class TurnrowParser : Parser {
 			case FROM:
 			case GAUGE:
 			case HOOK:
+			case KEY:
 			case LEFT:
 			case MADE:
 			case MARK:
@@ -10968,6 +11423,7 @@ internal partial class TurnrowParser : Parser {
 			case SWATCH:
 			case TERMS:
 			case TURN:
+			case USE:
 			case VERSION:
 			case WEARER:
 			case WEAVE:
@@ -11020,9 +11476,11 @@ internal partial class TurnrowParser : Parser {
 			case ORDER:
 			case OVER:
 			case PICKED:
+			case PICTURE:
 			case PLACE:
 			case PLAIN:
 			case REMAIN:
+			case REPEATS:
 			case REST:
 			case ROUNDED:
 			case SAME:
@@ -11046,14 +11504,14 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1412;
+				State = 1467;
 				_localctx.called = name();
-				State = 1414;
+				State = 1469;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==EDGE) {
 					{
-					State = 1413;
+					State = 1468;
 					Match(EDGE);
 					}
 				}
@@ -11088,12 +11546,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SideContext side() {
 		SideContext _localctx = new SideContext(Context, State);
-		EnterRule(_localctx, 182, RULE_side);
+		EnterRule(_localctx, 190, RULE_side);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1418;
+			State = 1473;
 			_la = TokenStream.LA(1);
 			if ( !(_la==RS || _la==WS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -11128,12 +11586,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ChangeContext change() {
 		ChangeContext _localctx = new ChangeContext(Context, State);
-		EnterRule(_localctx, 184, RULE_change);
+		EnterRule(_localctx, 192, RULE_change);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1420;
+			State = 1475;
 			_la = TokenStream.LA(1);
 			if ( !(_la==DEC || _la==INC) ) {
 			ErrorHandler.RecoverInline(this);
@@ -11174,26 +11632,26 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StitchContext stitch() {
 		StitchContext _localctx = new StitchContext(Context, State);
-		EnterRule(_localctx, 186, RULE_stitch);
+		EnterRule(_localctx, 194, RULE_stitch);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1423;
+			State = 1478;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1422;
+				State = 1477;
 				_localctx._name = name();
 				_localctx._words.Add(_localctx._name);
 				}
 				}
-				State = 1425;
+				State = 1480;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4899942787422126080L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6899514616747915177L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 1381480875L) != 0) );
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2305948580047814656L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -144115287145333427L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 44207388011L) != 0) );
 			}
 		}
 		catch (RecognitionException re) {
@@ -11220,12 +11678,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RowsWordContext rowsWord() {
 		RowsWordContext _localctx = new RowsWordContext(Context, State);
-		EnterRule(_localctx, 188, RULE_rowsWord);
+		EnterRule(_localctx, 196, RULE_rowsWord);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1427;
+			State = 1482;
 			_la = TokenStream.LA(1);
 			if ( !(_la==ROW || _la==ROWS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -11260,12 +11718,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StitchesWordContext stitchesWord() {
 		StitchesWordContext _localctx = new StitchesWordContext(Context, State);
-		EnterRule(_localctx, 190, RULE_stitchesWord);
+		EnterRule(_localctx, 198, RULE_stitchesWord);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1429;
+			State = 1484;
 			_la = TokenStream.LA(1);
 			if ( !(_la==STITCH || _la==STITCHES) ) {
 			ErrorHandler.RecoverInline(this);
@@ -11310,25 +11768,25 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SumContext sum() {
 		SumContext _localctx = new SumContext(Context, State);
-		EnterRule(_localctx, 192, RULE_sum);
+		EnterRule(_localctx, 200, RULE_sum);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1431;
+			State = 1486;
 			_localctx.first = factor();
-			State = 1435;
+			State = 1490;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
+			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0)) {
 				{
 				{
-				State = 1432;
+				State = 1487;
 				_localctx._sumOperation = sumOperation();
 				_localctx._rest.Add(_localctx._sumOperation);
 				}
 				}
-				State = 1437;
+				State = 1492;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -11364,13 +11822,13 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SumOperationContext sumOperation() {
 		SumOperationContext _localctx = new SumOperationContext(Context, State);
-		EnterRule(_localctx, 194, RULE_sumOperation);
+		EnterRule(_localctx, 202, RULE_sumOperation);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1438;
+			State = 1493;
 			_localctx.by = sign();
-			State = 1439;
+			State = 1494;
 			_localctx.value = factor();
 			}
 		}
@@ -11414,24 +11872,24 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public FactorContext factor() {
 		FactorContext _localctx = new FactorContext(Context, State);
-		EnterRule(_localctx, 196, RULE_factor);
+		EnterRule(_localctx, 204, RULE_factor);
 		int _la;
 		try {
-			State = 1450;
+			State = 1505;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1441;
+				State = 1496;
 				_localctx.amount = list();
-				State = 1443;
+				State = 1498;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if (((((_la - 94)) & ~0x3f) == 0 && ((1L << (_la - 94)) & -5476377146882523135L) != 0)) {
+				if (((((_la - 97)) & ~0x3f) == 0 && ((1L << (_la - 97)) & -3458764513820540927L) != 0) || _la==YD) {
 					{
-					State = 1442;
+					State = 1497;
 					_localctx.measure = unit();
 					}
 				}
@@ -11453,6 +11911,7 @@ internal partial class TurnrowParser : Parser {
 			case FROM:
 			case GAUGE:
 			case HOOK:
+			case KEY:
 			case LEFT:
 			case MADE:
 			case MARK:
@@ -11472,6 +11931,7 @@ internal partial class TurnrowParser : Parser {
 			case SWATCH:
 			case TERMS:
 			case TURN:
+			case USE:
 			case VERSION:
 			case WEARER:
 			case WEAVE:
@@ -11524,9 +11984,11 @@ internal partial class TurnrowParser : Parser {
 			case ORDER:
 			case OVER:
 			case PICKED:
+			case PICTURE:
 			case PLACE:
 			case PLAIN:
 			case REMAIN:
+			case REPEATS:
 			case REST:
 			case ROUNDED:
 			case SAME:
@@ -11550,18 +12012,18 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1445;
+				State = 1500;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1446;
+				State = 1501;
 				Match(OPEN);
-				State = 1447;
+				State = 1502;
 				_localctx.inside = sum();
-				State = 1448;
+				State = 1503;
 				Match(CLOSE);
 				}
 				break;
@@ -11603,25 +12065,25 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public CountContext count() {
 		CountContext _localctx = new CountContext(Context, State);
-		EnterRule(_localctx, 198, RULE_count);
+		EnterRule(_localctx, 206, RULE_count);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1452;
+			State = 1507;
 			_localctx.first = single();
-			State = 1456;
+			State = 1511;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
+			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0)) {
 				{
 				{
-				State = 1453;
+				State = 1508;
 				_localctx._countOperation = countOperation();
 				_localctx._rest.Add(_localctx._countOperation);
 				}
 				}
-				State = 1458;
+				State = 1513;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -11657,13 +12119,13 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public CountOperationContext countOperation() {
 		CountOperationContext _localctx = new CountOperationContext(Context, State);
-		EnterRule(_localctx, 200, RULE_countOperation);
+		EnterRule(_localctx, 208, RULE_countOperation);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1459;
+			State = 1514;
 			_localctx.by = sign();
-			State = 1460;
+			State = 1515;
 			_localctx.value = single();
 			}
 		}
@@ -11703,16 +12165,16 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SingleContext single() {
 		SingleContext _localctx = new SingleContext(Context, State);
-		EnterRule(_localctx, 202, RULE_single);
+		EnterRule(_localctx, 210, RULE_single);
 		try {
-			State = 1468;
+			State = 1523;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1462;
+				State = 1517;
 				_localctx.amount = list();
 				}
 				break;
@@ -11731,6 +12193,7 @@ internal partial class TurnrowParser : Parser {
 			case FROM:
 			case GAUGE:
 			case HOOK:
+			case KEY:
 			case LEFT:
 			case MADE:
 			case MARK:
@@ -11750,6 +12213,7 @@ internal partial class TurnrowParser : Parser {
 			case SWATCH:
 			case TERMS:
 			case TURN:
+			case USE:
 			case VERSION:
 			case WEARER:
 			case WEAVE:
@@ -11802,9 +12266,11 @@ internal partial class TurnrowParser : Parser {
 			case ORDER:
 			case OVER:
 			case PICKED:
+			case PICTURE:
 			case PLACE:
 			case PLAIN:
 			case REMAIN:
+			case REPEATS:
 			case REST:
 			case ROUNDED:
 			case SAME:
@@ -11828,18 +12294,18 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1463;
+				State = 1518;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1464;
+				State = 1519;
 				Match(OPEN);
-				State = 1465;
+				State = 1520;
 				_localctx.inside = count();
-				State = 1466;
+				State = 1521;
 				Match(CLOSE);
 				}
 				break;
@@ -11873,14 +12339,14 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SignContext sign() {
 		SignContext _localctx = new SignContext(Context, State);
-		EnterRule(_localctx, 204, RULE_sign);
+		EnterRule(_localctx, 212, RULE_sign);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1470;
+			State = 1525;
 			_la = TokenStream.LA(1);
-			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) ) {
+			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
 			}
 			else {
@@ -11926,41 +12392,41 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ListContext list() {
 		ListContext _localctx = new ListContext(Context, State);
-		EnterRule(_localctx, 206, RULE_list);
+		EnterRule(_localctx, 214, RULE_list);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1472;
+			State = 1527;
 			_localctx.first = number();
-			State = 1484;
+			State = 1539;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==OPEN) {
 				{
-				State = 1473;
+				State = 1528;
 				Match(OPEN);
-				State = 1474;
+				State = 1529;
 				_localctx._number = number();
 				_localctx._more.Add(_localctx._number);
-				State = 1479;
+				State = 1534;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 1475;
+					State = 1530;
 					Match(COMMA);
-					State = 1476;
+					State = 1531;
 					_localctx._number = number();
 					_localctx._more.Add(_localctx._number);
 					}
 					}
-					State = 1481;
+					State = 1536;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 1482;
+				State = 1537;
 				Match(CLOSE);
 				}
 			}
@@ -11993,23 +12459,23 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public NumberContext number() {
 		NumberContext _localctx = new NumberContext(Context, State);
-		EnterRule(_localctx, 208, RULE_number);
+		EnterRule(_localctx, 216, RULE_number);
 		int _la;
 		try {
-			State = 1491;
+			State = 1546;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1486;
+				State = 1541;
 				_localctx.whole = Match(NUMBER);
-				State = 1488;
+				State = 1543;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FRACTION) {
 					{
-					State = 1487;
+					State = 1542;
 					_localctx.part = Match(FRACTION);
 					}
 				}
@@ -12019,7 +12485,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1490;
+				State = 1545;
 				_localctx.part = Match(FRACTION);
 				}
 				break;
@@ -12054,14 +12520,14 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public UnitContext unit() {
 		UnitContext _localctx = new UnitContext(Context, State);
-		EnterRule(_localctx, 210, RULE_unit);
+		EnterRule(_localctx, 218, RULE_unit);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1493;
+			State = 1548;
 			_la = TokenStream.LA(1);
-			if ( !(((((_la - 94)) & ~0x3f) == 0 && ((1L << (_la - 94)) & -5476377146882523135L) != 0)) ) {
+			if ( !(((((_la - 97)) & ~0x3f) == 0 && ((1L << (_la - 97)) & -3458764513820540927L) != 0) || _la==YD) ) {
 			ErrorHandler.RecoverInline(this);
 			}
 			else {
@@ -12100,6 +12566,7 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FROM() { return GetToken(TurnrowParser.FROM, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode GAUGE() { return GetToken(TurnrowParser.GAUGE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode HOOK() { return GetToken(TurnrowParser.HOOK, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode KEY() { return GetToken(TurnrowParser.KEY, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LEFT() { return GetToken(TurnrowParser.LEFT, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode MARK() { return GetToken(TurnrowParser.MARK, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode MEASURE() { return GetToken(TurnrowParser.MEASURE, 0); }
@@ -12117,6 +12584,7 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TERMS() { return GetToken(TurnrowParser.TERMS, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TURN() { return GetToken(TurnrowParser.TURN, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode VERSION() { return GetToken(TurnrowParser.VERSION, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode USE() { return GetToken(TurnrowParser.USE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode WEARER() { return GetToken(TurnrowParser.WEARER, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode WEAVE() { return GetToken(TurnrowParser.WEAVE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode YARN() { return GetToken(TurnrowParser.YARN, 0); }
@@ -12168,8 +12636,10 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ORDER() { return GetToken(TurnrowParser.ORDER, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode OVER() { return GetToken(TurnrowParser.OVER, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode PICKED() { return GetToken(TurnrowParser.PICKED, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode PICTURE() { return GetToken(TurnrowParser.PICTURE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode PLAIN() { return GetToken(TurnrowParser.PLAIN, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode REMAIN() { return GetToken(TurnrowParser.REMAIN, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode REPEATS() { return GetToken(TurnrowParser.REPEATS, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode REST() { return GetToken(TurnrowParser.REST, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ROUNDED() { return GetToken(TurnrowParser.ROUNDED, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SAME() { return GetToken(TurnrowParser.SAME, 0); }
@@ -12202,14 +12672,14 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public NameContext name() {
 		NameContext _localctx = new NameContext(Context, State);
-		EnterRule(_localctx, 212, RULE_name);
+		EnterRule(_localctx, 220, RULE_name);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1495;
+			State = 1550;
 			_la = TokenStream.LA(1);
-			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & -4899942787422126080L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6899514616747915177L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 1381480875L) != 0)) ) {
+			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & -2305948580047814656L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -144115287145333427L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 44207388011L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
 			}
 			else {
@@ -12230,7 +12700,7 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	private static int[] _serializedATN => new int[] {
-		4,1,166,1498,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
+		4,1,171,1553,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
 		7,7,7,2,8,7,8,2,9,7,9,2,10,7,10,2,11,7,11,2,12,7,12,2,13,7,13,2,14,7,14,
 		2,15,7,15,2,16,7,16,2,17,7,17,2,18,7,18,2,19,7,19,2,20,7,20,2,21,7,21,
 		2,22,7,22,2,23,7,23,2,24,7,24,2,25,7,25,2,26,7,26,2,27,7,27,2,28,7,28,
@@ -12245,551 +12715,575 @@ internal partial class TurnrowParser : Parser {
 		2,85,7,85,2,86,7,86,2,87,7,87,2,88,7,88,2,89,7,89,2,90,7,90,2,91,7,91,
 		2,92,7,92,2,93,7,93,2,94,7,94,2,95,7,95,2,96,7,96,2,97,7,97,2,98,7,98,
 		2,99,7,99,2,100,7,100,2,101,7,101,2,102,7,102,2,103,7,103,2,104,7,104,
-		2,105,7,105,2,106,7,106,1,0,1,0,1,0,1,1,1,1,1,1,1,2,1,2,1,2,1,2,1,2,1,
+		2,105,7,105,2,106,7,106,2,107,7,107,2,108,7,108,2,109,7,109,2,110,7,110,
+		1,0,1,0,1,0,1,1,1,1,1,1,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,
 		2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,
-		1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,
-		2,3,2,262,8,2,1,3,1,3,1,3,1,4,1,4,1,4,1,5,1,5,1,5,1,6,1,6,1,6,1,6,3,6,
-		277,8,6,1,7,1,7,1,7,1,8,1,8,1,8,1,8,5,8,286,8,8,10,8,12,8,289,9,8,1,9,
-		1,9,1,9,1,9,1,9,3,9,296,8,9,3,9,298,8,9,1,10,1,10,1,10,1,11,1,11,1,11,
-		1,12,1,12,1,12,1,13,1,13,1,14,1,14,1,14,3,14,314,8,14,1,14,1,14,5,14,318,
-		8,14,10,14,12,14,321,9,14,1,15,1,15,1,15,1,15,1,15,1,15,3,15,329,8,15,
-		3,15,331,8,15,1,16,1,16,1,16,1,16,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,
-		17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,3,17,356,8,17,
-		1,18,1,18,1,18,1,19,1,19,1,19,1,19,1,19,3,19,366,8,19,1,19,1,19,1,19,1,
-		19,1,19,1,19,1,19,3,19,375,8,19,1,19,1,19,5,19,379,8,19,10,19,12,19,382,
-		9,19,1,20,1,20,1,20,1,20,1,20,1,20,1,20,1,20,1,20,3,20,393,8,20,1,21,1,
-		21,1,21,1,21,1,21,1,22,1,22,1,22,1,22,1,22,1,22,1,22,1,22,1,22,1,22,3,
-		22,410,8,22,3,22,412,8,22,1,22,1,22,5,22,416,8,22,10,22,12,22,419,9,22,
-		1,23,1,23,1,23,1,23,1,23,1,23,3,23,427,8,23,1,24,1,24,1,24,1,24,1,24,1,
-		24,3,24,435,8,24,1,25,1,25,1,25,1,25,1,25,3,25,442,8,25,1,26,1,26,1,26,
-		1,26,1,26,1,26,5,26,450,8,26,10,26,12,26,453,9,26,1,27,1,27,1,27,1,27,
-		1,27,1,27,3,27,461,8,27,1,28,1,28,1,28,1,28,3,28,467,8,28,1,28,1,28,1,
-		28,1,29,1,29,1,29,1,29,1,29,1,29,1,29,1,29,1,29,1,29,1,29,1,29,1,29,3,
-		29,485,8,29,1,30,1,30,1,30,1,30,1,30,1,30,1,30,5,30,494,8,30,10,30,12,
-		30,497,9,30,1,31,1,31,1,31,1,31,1,32,1,32,1,32,1,32,1,32,1,32,1,32,3,32,
-		510,8,32,1,32,1,32,1,32,1,32,3,32,516,8,32,1,33,1,33,1,33,1,34,1,34,1,
-		34,3,34,524,8,34,1,34,3,34,527,8,34,1,34,1,34,1,34,1,35,1,35,1,35,1,35,
-		1,35,3,35,537,8,35,1,35,3,35,540,8,35,1,35,3,35,543,8,35,1,36,1,36,1,36,
-		1,36,1,36,1,36,1,36,1,36,3,36,553,8,36,1,36,1,36,1,36,1,36,1,36,1,36,3,
-		36,561,8,36,1,36,1,36,1,36,1,36,5,36,567,8,36,10,36,12,36,570,9,36,1,36,
-		1,36,1,36,1,36,3,36,576,8,36,1,36,1,36,1,36,5,36,581,8,36,10,36,12,36,
-		584,9,36,1,36,1,36,1,36,1,36,5,36,590,8,36,10,36,12,36,593,9,36,3,36,595,
-		8,36,1,37,4,37,598,8,37,11,37,12,37,599,1,38,1,38,3,38,604,8,38,1,39,4,
-		39,607,8,39,11,39,12,39,608,1,39,1,39,5,39,613,8,39,10,39,12,39,616,9,
-		39,1,40,1,40,1,40,1,40,3,40,622,8,40,1,41,1,41,1,41,1,41,1,41,3,41,629,
-		8,41,1,42,1,42,1,42,3,42,634,8,42,1,43,1,43,1,43,1,43,1,43,1,43,1,43,1,
-		43,1,43,1,43,3,43,646,8,43,1,43,1,43,3,43,650,8,43,1,44,1,44,1,44,1,44,
-		1,44,1,45,1,45,1,45,1,45,1,45,5,45,662,8,45,10,45,12,45,665,9,45,1,46,
-		1,46,1,46,1,46,1,46,1,46,3,46,673,8,46,1,47,1,47,1,47,1,48,1,48,1,48,1,
-		48,1,49,1,49,3,49,684,8,49,1,49,3,49,687,8,49,1,49,1,49,1,49,3,49,692,
-		8,49,1,50,1,50,1,50,1,50,1,50,3,50,699,8,50,1,50,1,50,1,50,3,50,704,8,
-		50,1,51,1,51,1,51,5,51,709,8,51,10,51,12,51,712,9,51,1,52,1,52,1,52,1,
-		52,1,52,1,52,1,52,1,52,3,52,722,8,52,1,52,3,52,725,8,52,1,52,1,52,3,52,
-		729,8,52,1,52,1,52,1,52,1,52,1,52,1,52,1,52,3,52,738,8,52,1,52,1,52,3,
-		52,742,8,52,1,52,1,52,1,52,1,52,1,52,1,52,1,52,1,52,1,52,3,52,753,8,52,
-		1,52,3,52,756,8,52,1,52,4,52,759,8,52,11,52,12,52,760,1,52,1,52,3,52,765,
-		8,52,1,52,1,52,3,52,769,8,52,1,52,1,52,1,52,1,52,1,52,4,52,776,8,52,11,
-		52,12,52,777,3,52,780,8,52,1,52,1,52,3,52,784,8,52,1,52,3,52,787,8,52,
-		1,52,3,52,790,8,52,3,52,792,8,52,1,53,1,53,1,53,1,53,1,53,1,53,1,53,1,
-		53,1,54,1,54,1,54,1,54,1,55,4,55,807,8,55,11,55,12,55,808,1,55,1,55,5,
-		55,813,8,55,10,55,12,55,816,9,55,1,55,3,55,819,8,55,1,56,1,56,3,56,823,
-		8,56,1,56,3,56,826,8,56,1,57,1,57,1,57,1,57,1,57,1,57,1,57,1,57,1,57,3,
-		57,837,8,57,3,57,839,8,57,1,58,1,58,1,58,5,58,844,8,58,10,58,12,58,847,
-		9,58,1,58,1,58,4,58,851,8,58,11,58,12,58,852,3,58,855,8,58,1,58,1,58,1,
-		58,1,58,3,58,861,8,58,1,58,1,58,5,58,865,8,58,10,58,12,58,868,9,58,1,58,
-		1,58,3,58,872,8,58,1,58,4,58,875,8,58,11,58,12,58,876,1,58,1,58,1,58,4,
-		58,882,8,58,11,58,12,58,883,3,58,886,8,58,3,58,888,8,58,1,58,1,58,1,58,
-		1,58,1,58,1,58,3,58,896,8,58,1,58,1,58,1,58,1,58,1,58,1,58,4,58,904,8,
-		58,11,58,12,58,905,3,58,908,8,58,1,59,1,59,1,59,1,59,1,59,1,59,1,59,1,
-		59,3,59,918,8,59,1,59,1,59,1,59,1,59,1,59,1,59,1,59,3,59,927,8,59,3,59,
-		929,8,59,1,59,3,59,932,8,59,1,60,1,60,1,60,1,60,5,60,938,8,60,10,60,12,
-		60,941,9,60,1,60,1,60,1,60,1,61,1,61,1,61,3,61,949,8,61,1,62,1,62,1,62,
-		1,62,1,62,1,62,1,62,1,62,1,62,1,62,3,62,961,8,62,1,63,1,63,1,63,1,63,1,
-		63,3,63,968,8,63,1,63,1,63,1,63,1,63,1,63,3,63,975,8,63,1,63,1,63,3,63,
-		979,8,63,1,63,1,63,5,63,983,8,63,10,63,12,63,986,9,63,1,63,3,63,989,8,
-		63,1,64,1,64,1,64,1,64,1,64,1,64,3,64,997,8,64,1,65,1,65,1,65,1,65,3,65,
-		1003,8,65,1,65,1,65,1,65,3,65,1008,8,65,1,66,1,66,1,66,1,66,1,66,1,66,
-		1,66,1,66,3,66,1018,8,66,1,66,3,66,1021,8,66,1,67,1,67,1,67,1,67,1,67,
-		1,67,1,67,1,67,1,67,1,67,1,67,1,67,1,67,3,67,1036,8,67,1,67,1,67,3,67,
-		1040,8,67,1,67,1,67,3,67,1044,8,67,1,67,1,67,5,67,1048,8,67,10,67,12,67,
-		1051,9,67,1,67,1,67,1,67,1,67,1,67,1,67,3,67,1059,8,67,1,67,1,67,5,67,
-		1063,8,67,10,67,12,67,1066,9,67,1,67,1,67,1,67,1,67,1,67,1,67,1,67,3,67,
-		1075,8,67,3,67,1077,8,67,3,67,1079,8,67,1,68,1,68,1,68,1,68,5,68,1085,
-		8,68,10,68,12,68,1088,9,68,1,68,3,68,1091,8,68,1,68,3,68,1094,8,68,1,69,
-		1,69,1,69,1,69,1,69,3,69,1101,8,69,1,69,1,69,1,69,5,69,1106,8,69,10,69,
-		12,69,1109,9,69,1,70,1,70,3,70,1113,8,70,1,70,1,70,1,70,1,70,1,70,3,70,
-		1120,8,70,3,70,1122,8,70,1,70,1,70,3,70,1126,8,70,1,70,3,70,1129,8,70,
-		1,71,1,71,1,71,3,71,1134,8,71,1,71,1,71,1,71,1,71,3,71,1140,8,71,1,71,
-		1,71,1,71,3,71,1145,8,71,1,72,1,72,1,72,3,72,1150,8,72,1,73,1,73,1,73,
-		1,73,1,73,3,73,1157,8,73,1,73,1,73,1,73,3,73,1162,8,73,1,74,1,74,1,74,
-		1,74,1,74,1,74,1,74,1,74,1,74,3,74,1173,8,74,1,75,1,75,1,75,1,75,1,75,
-		3,75,1180,8,75,1,76,1,76,3,76,1184,8,76,1,76,1,76,1,76,1,77,1,77,1,77,
-		1,77,1,77,1,77,1,77,1,77,5,77,1197,8,77,10,77,12,77,1200,9,77,1,78,1,78,
-		1,78,1,78,1,78,1,78,1,78,1,78,3,78,1210,8,78,1,78,1,78,1,78,1,78,1,78,
-		1,78,3,78,1218,8,78,1,79,1,79,4,79,1222,8,79,11,79,12,79,1223,1,79,1,79,
-		5,79,1228,8,79,10,79,12,79,1231,9,79,1,79,1,79,1,79,3,79,1236,8,79,3,79,
-		1238,8,79,3,79,1240,8,79,1,79,1,79,4,79,1244,8,79,11,79,12,79,1245,1,79,
-		1,79,5,79,1250,8,79,10,79,12,79,1253,9,79,1,79,1,79,5,79,1257,8,79,10,
-		79,12,79,1260,9,79,1,79,1,79,3,79,1264,8,79,1,80,4,80,1267,8,80,11,80,
-		12,80,1268,1,81,1,81,1,81,1,81,1,81,1,81,1,81,3,81,1278,8,81,1,81,1,81,
-		1,81,1,81,3,81,1284,8,81,1,81,3,81,1287,8,81,1,82,1,82,1,82,1,82,1,82,
-		1,82,3,82,1295,8,82,1,83,1,83,3,83,1299,8,83,1,83,1,83,1,83,1,83,1,83,
-		3,83,1306,8,83,1,83,1,83,1,83,1,83,1,83,3,83,1313,8,83,1,84,3,84,1316,
-		8,84,1,84,4,84,1319,8,84,11,84,12,84,1320,1,84,1,84,1,84,1,84,4,84,1327,
-		8,84,11,84,12,84,1328,3,84,1331,8,84,1,84,1,84,1,84,1,84,1,84,1,84,3,84,
-		1339,8,84,3,84,1341,8,84,1,84,3,84,1344,8,84,1,85,1,85,1,85,1,85,1,85,
-		1,85,1,85,1,85,1,85,1,85,3,85,1356,8,85,3,85,1358,8,85,1,85,1,85,1,85,
-		3,85,1363,8,85,1,85,3,85,1366,8,85,1,86,1,86,3,86,1370,8,86,1,86,1,86,
-		5,86,1374,8,86,10,86,12,86,1377,9,86,3,86,1379,8,86,1,87,1,87,1,87,3,87,
-		1384,8,87,1,88,1,88,1,88,1,88,5,88,1390,8,88,10,88,12,88,1393,9,88,1,88,
-		1,88,1,88,1,88,1,88,3,88,1400,8,88,1,89,1,89,4,89,1404,8,89,11,89,12,89,
-		1405,1,89,3,89,1409,8,89,1,90,1,90,1,90,1,90,3,90,1415,8,90,3,90,1417,
-		8,90,1,91,1,91,1,92,1,92,1,93,4,93,1424,8,93,11,93,12,93,1425,1,94,1,94,
-		1,95,1,95,1,96,1,96,5,96,1434,8,96,10,96,12,96,1437,9,96,1,97,1,97,1,97,
-		1,98,1,98,3,98,1444,8,98,1,98,1,98,1,98,1,98,1,98,3,98,1451,8,98,1,99,
-		1,99,5,99,1455,8,99,10,99,12,99,1458,9,99,1,100,1,100,1,100,1,101,1,101,
-		1,101,1,101,1,101,1,101,3,101,1469,8,101,1,102,1,102,1,103,1,103,1,103,
-		1,103,1,103,5,103,1478,8,103,10,103,12,103,1481,9,103,1,103,1,103,3,103,
-		1485,8,103,1,104,1,104,3,104,1489,8,104,1,104,3,104,1492,8,104,1,105,1,
-		105,1,106,1,106,1,106,0,0,107,0,2,4,6,8,10,12,14,16,18,20,22,24,26,28,
+		1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,3,2,273,8,
+		2,1,3,1,3,1,3,1,4,1,4,1,4,1,5,1,5,1,5,1,6,1,6,1,6,1,6,3,6,288,8,6,1,7,
+		1,7,1,7,1,8,1,8,1,8,1,8,5,8,297,8,8,10,8,12,8,300,9,8,1,9,1,9,1,9,1,9,
+		1,9,3,9,307,8,9,3,9,309,8,9,1,10,1,10,1,10,1,11,1,11,1,11,1,12,1,12,1,
+		12,1,13,1,13,1,14,1,14,1,14,3,14,325,8,14,1,14,1,14,5,14,329,8,14,10,14,
+		12,14,332,9,14,1,15,1,15,1,15,1,15,1,15,1,15,3,15,340,8,15,3,15,342,8,
+		15,1,16,1,16,1,16,1,16,1,17,1,17,1,17,1,17,1,17,1,17,3,17,354,8,17,1,17,
+		1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,3,17,
+		370,8,17,1,18,1,18,1,18,1,19,1,19,1,19,1,19,1,19,3,19,380,8,19,1,19,1,
+		19,1,19,1,19,1,19,1,19,1,19,3,19,389,8,19,1,19,1,19,5,19,393,8,19,10,19,
+		12,19,396,9,19,1,20,1,20,1,20,1,20,1,20,1,20,1,20,1,20,1,20,3,20,407,8,
+		20,1,21,1,21,1,21,1,21,1,21,1,22,1,22,1,22,1,22,1,22,1,22,1,22,1,22,1,
+		22,1,22,3,22,424,8,22,3,22,426,8,22,1,22,1,22,5,22,430,8,22,10,22,12,22,
+		433,9,22,1,23,1,23,1,23,1,23,1,23,1,23,3,23,441,8,23,1,24,1,24,1,24,1,
+		24,1,24,1,24,3,24,449,8,24,1,25,1,25,1,25,1,25,1,25,3,25,456,8,25,1,26,
+		1,26,1,26,1,26,1,26,1,26,5,26,464,8,26,10,26,12,26,467,9,26,1,27,1,27,
+		1,27,1,27,1,27,1,27,3,27,475,8,27,1,28,1,28,1,28,1,28,3,28,481,8,28,1,
+		28,1,28,1,28,1,29,1,29,1,29,1,29,1,29,1,29,1,29,1,29,1,29,1,29,1,29,1,
+		29,1,29,3,29,499,8,29,1,30,1,30,1,30,1,30,1,30,1,30,1,30,5,30,508,8,30,
+		10,30,12,30,511,9,30,1,31,1,31,1,31,1,31,1,32,1,32,1,32,1,32,1,32,1,32,
+		1,32,3,32,524,8,32,1,32,1,32,1,32,1,32,3,32,530,8,32,1,33,1,33,1,33,1,
+		34,1,34,1,34,3,34,538,8,34,1,35,1,35,1,35,1,35,1,35,3,35,545,8,35,3,35,
+		547,8,35,1,35,1,35,1,35,1,35,1,35,1,35,3,35,555,8,35,1,36,1,36,1,36,3,
+		36,560,8,36,1,36,1,36,1,36,1,36,1,36,1,37,1,37,1,38,1,38,1,38,3,38,572,
+		8,38,1,38,3,38,575,8,38,1,38,1,38,1,38,1,39,1,39,1,39,1,39,1,39,3,39,585,
+		8,39,1,39,3,39,588,8,39,1,39,3,39,591,8,39,1,40,1,40,1,40,1,40,1,40,1,
+		40,1,40,1,40,3,40,601,8,40,1,40,1,40,1,40,1,40,1,40,1,40,3,40,609,8,40,
+		1,40,1,40,1,40,1,40,5,40,615,8,40,10,40,12,40,618,9,40,1,40,1,40,1,40,
+		1,40,3,40,624,8,40,1,40,1,40,1,40,5,40,629,8,40,10,40,12,40,632,9,40,1,
+		40,1,40,1,40,1,40,5,40,638,8,40,10,40,12,40,641,9,40,3,40,643,8,40,1,41,
+		4,41,646,8,41,11,41,12,41,647,1,42,1,42,3,42,652,8,42,1,43,4,43,655,8,
+		43,11,43,12,43,656,1,43,1,43,5,43,661,8,43,10,43,12,43,664,9,43,1,44,1,
+		44,1,44,1,44,3,44,670,8,44,1,45,1,45,1,45,1,45,1,45,3,45,677,8,45,1,46,
+		1,46,1,46,3,46,682,8,46,1,47,1,47,1,47,1,47,1,47,1,47,1,47,1,47,1,47,1,
+		47,3,47,694,8,47,1,47,1,47,3,47,698,8,47,1,48,1,48,1,48,1,48,1,48,1,49,
+		1,49,1,49,1,49,1,49,5,49,710,8,49,10,49,12,49,713,9,49,1,50,1,50,1,50,
+		1,50,1,50,1,50,3,50,721,8,50,1,51,1,51,1,51,1,52,1,52,1,52,1,52,1,53,1,
+		53,3,53,732,8,53,1,53,3,53,735,8,53,1,53,1,53,1,53,3,53,740,8,53,1,54,
+		1,54,1,54,1,54,1,54,3,54,747,8,54,1,54,1,54,1,54,3,54,752,8,54,1,55,1,
+		55,1,55,5,55,757,8,55,10,55,12,55,760,9,55,1,56,1,56,1,56,1,56,1,56,1,
+		56,1,56,1,56,3,56,770,8,56,1,56,3,56,773,8,56,1,56,1,56,3,56,777,8,56,
+		1,56,1,56,1,56,1,56,1,56,1,56,1,56,3,56,786,8,56,1,56,1,56,3,56,790,8,
+		56,1,56,1,56,1,56,1,56,1,56,1,56,1,56,1,56,1,56,3,56,801,8,56,1,56,3,56,
+		804,8,56,1,56,4,56,807,8,56,11,56,12,56,808,1,56,1,56,3,56,813,8,56,1,
+		56,1,56,3,56,817,8,56,1,56,1,56,1,56,1,56,1,56,4,56,824,8,56,11,56,12,
+		56,825,3,56,828,8,56,1,56,1,56,3,56,832,8,56,1,56,3,56,835,8,56,1,56,3,
+		56,838,8,56,3,56,840,8,56,1,57,1,57,1,57,1,57,1,57,1,57,1,57,1,57,1,58,
+		1,58,1,58,1,58,1,59,4,59,855,8,59,11,59,12,59,856,1,59,1,59,5,59,861,8,
+		59,10,59,12,59,864,9,59,1,59,3,59,867,8,59,1,60,1,60,3,60,871,8,60,1,60,
+		3,60,874,8,60,1,61,1,61,1,61,1,61,1,61,1,61,1,61,1,61,1,61,3,61,885,8,
+		61,3,61,887,8,61,1,62,1,62,1,62,5,62,892,8,62,10,62,12,62,895,9,62,1,62,
+		1,62,4,62,899,8,62,11,62,12,62,900,3,62,903,8,62,1,62,1,62,1,62,1,62,3,
+		62,909,8,62,1,62,1,62,5,62,913,8,62,10,62,12,62,916,9,62,1,62,1,62,3,62,
+		920,8,62,1,62,4,62,923,8,62,11,62,12,62,924,1,62,1,62,1,62,4,62,930,8,
+		62,11,62,12,62,931,3,62,934,8,62,3,62,936,8,62,1,62,1,62,1,62,1,62,1,62,
+		1,62,3,62,944,8,62,1,62,1,62,1,62,1,62,1,62,1,62,4,62,952,8,62,11,62,12,
+		62,953,3,62,956,8,62,1,63,1,63,1,63,1,63,1,63,1,63,1,63,1,63,3,63,966,
+		8,63,1,63,1,63,1,63,1,63,1,63,1,63,1,63,3,63,975,8,63,3,63,977,8,63,3,
+		63,979,8,63,1,63,3,63,982,8,63,1,64,1,64,1,64,1,64,5,64,988,8,64,10,64,
+		12,64,991,9,64,1,64,1,64,1,64,1,65,1,65,1,65,3,65,999,8,65,1,66,1,66,1,
+		66,1,66,1,66,1,66,1,66,1,66,1,66,1,66,3,66,1011,8,66,1,67,1,67,1,67,1,
+		67,1,67,3,67,1018,8,67,1,67,1,67,1,67,1,67,1,67,3,67,1025,8,67,1,67,1,
+		67,3,67,1029,8,67,1,67,1,67,5,67,1033,8,67,10,67,12,67,1036,9,67,1,67,
+		3,67,1039,8,67,1,68,1,68,1,68,1,68,1,68,1,68,1,68,1,68,1,68,1,68,1,68,
+		3,68,1052,8,68,1,69,1,69,1,69,1,69,3,69,1058,8,69,1,69,1,69,1,69,3,69,
+		1063,8,69,1,70,1,70,1,70,1,70,1,70,1,70,1,70,1,70,3,70,1073,8,70,1,70,
+		3,70,1076,8,70,1,71,1,71,1,71,1,71,1,71,1,71,1,71,1,71,1,71,1,71,1,71,
+		1,71,1,71,3,71,1091,8,71,1,71,1,71,3,71,1095,8,71,1,71,1,71,3,71,1099,
+		8,71,1,71,1,71,5,71,1103,8,71,10,71,12,71,1106,9,71,1,71,1,71,1,71,1,71,
+		1,71,1,71,3,71,1114,8,71,1,71,1,71,5,71,1118,8,71,10,71,12,71,1121,9,71,
+		1,71,1,71,1,71,1,71,1,71,1,71,1,71,3,71,1130,8,71,3,71,1132,8,71,3,71,
+		1134,8,71,1,72,1,72,1,72,1,72,5,72,1140,8,72,10,72,12,72,1143,9,72,1,72,
+		3,72,1146,8,72,1,72,3,72,1149,8,72,1,73,1,73,1,73,1,73,1,73,3,73,1156,
+		8,73,1,73,1,73,1,73,5,73,1161,8,73,10,73,12,73,1164,9,73,1,74,1,74,3,74,
+		1168,8,74,1,74,1,74,1,74,1,74,1,74,3,74,1175,8,74,3,74,1177,8,74,1,74,
+		1,74,3,74,1181,8,74,1,74,3,74,1184,8,74,1,75,1,75,1,75,3,75,1189,8,75,
+		1,75,1,75,1,75,1,75,3,75,1195,8,75,1,75,1,75,1,75,3,75,1200,8,75,1,76,
+		1,76,1,76,3,76,1205,8,76,1,77,1,77,1,77,1,77,1,77,3,77,1212,8,77,1,77,
+		1,77,1,77,3,77,1217,8,77,1,78,1,78,1,78,1,78,1,78,1,78,1,78,1,78,1,78,
+		3,78,1228,8,78,1,79,1,79,1,79,1,79,1,79,3,79,1235,8,79,1,80,1,80,3,80,
+		1239,8,80,1,80,1,80,1,80,1,81,1,81,1,81,1,81,1,81,1,81,1,81,1,81,5,81,
+		1252,8,81,10,81,12,81,1255,9,81,1,82,1,82,1,82,1,82,1,82,1,82,1,82,1,82,
+		3,82,1265,8,82,1,82,1,82,1,82,1,82,1,82,1,82,3,82,1273,8,82,1,83,1,83,
+		4,83,1277,8,83,11,83,12,83,1278,1,83,1,83,5,83,1283,8,83,10,83,12,83,1286,
+		9,83,1,83,1,83,1,83,3,83,1291,8,83,3,83,1293,8,83,3,83,1295,8,83,1,83,
+		1,83,4,83,1299,8,83,11,83,12,83,1300,1,83,1,83,5,83,1305,8,83,10,83,12,
+		83,1308,9,83,1,83,1,83,5,83,1312,8,83,10,83,12,83,1315,9,83,1,83,1,83,
+		3,83,1319,8,83,1,84,4,84,1322,8,84,11,84,12,84,1323,1,85,1,85,1,85,1,85,
+		1,85,1,85,1,85,3,85,1333,8,85,1,85,1,85,1,85,1,85,3,85,1339,8,85,1,85,
+		3,85,1342,8,85,1,86,1,86,1,86,1,86,1,86,1,86,3,86,1350,8,86,1,87,1,87,
+		3,87,1354,8,87,1,87,1,87,1,87,1,87,1,87,3,87,1361,8,87,1,87,1,87,1,87,
+		1,87,1,87,3,87,1368,8,87,1,88,3,88,1371,8,88,1,88,4,88,1374,8,88,11,88,
+		12,88,1375,1,88,1,88,1,88,1,88,4,88,1382,8,88,11,88,12,88,1383,3,88,1386,
+		8,88,1,88,1,88,1,88,1,88,1,88,1,88,3,88,1394,8,88,3,88,1396,8,88,1,88,
+		3,88,1399,8,88,1,89,1,89,1,89,1,89,1,89,1,89,1,89,1,89,1,89,1,89,3,89,
+		1411,8,89,3,89,1413,8,89,1,89,1,89,1,89,3,89,1418,8,89,1,89,3,89,1421,
+		8,89,1,90,1,90,3,90,1425,8,90,1,90,1,90,5,90,1429,8,90,10,90,12,90,1432,
+		9,90,3,90,1434,8,90,1,91,1,91,1,91,3,91,1439,8,91,1,92,1,92,1,92,1,92,
+		5,92,1445,8,92,10,92,12,92,1448,9,92,1,92,1,92,1,92,1,92,1,92,3,92,1455,
+		8,92,1,93,1,93,4,93,1459,8,93,11,93,12,93,1460,1,93,3,93,1464,8,93,1,94,
+		1,94,1,94,1,94,3,94,1470,8,94,3,94,1472,8,94,1,95,1,95,1,96,1,96,1,97,
+		4,97,1479,8,97,11,97,12,97,1480,1,98,1,98,1,99,1,99,1,100,1,100,5,100,
+		1489,8,100,10,100,12,100,1492,9,100,1,101,1,101,1,101,1,102,1,102,3,102,
+		1499,8,102,1,102,1,102,1,102,1,102,1,102,3,102,1506,8,102,1,103,1,103,
+		5,103,1510,8,103,10,103,12,103,1513,9,103,1,104,1,104,1,104,1,105,1,105,
+		1,105,1,105,1,105,1,105,3,105,1524,8,105,1,106,1,106,1,107,1,107,1,107,
+		1,107,1,107,5,107,1533,8,107,10,107,12,107,1536,9,107,1,107,1,107,3,107,
+		1540,8,107,1,108,1,108,3,108,1544,8,108,1,108,3,108,1547,8,108,1,109,1,
+		109,1,110,1,110,1,110,0,0,111,0,2,4,6,8,10,12,14,16,18,20,22,24,26,28,
 		30,32,34,36,38,40,42,44,46,48,50,52,54,56,58,60,62,64,66,68,70,72,74,76,
 		78,80,82,84,86,88,90,92,94,96,98,100,102,104,106,108,110,112,114,116,118,
 		120,122,124,126,128,130,132,134,136,138,140,142,144,146,148,150,152,154,
 		156,158,160,162,164,166,168,170,172,174,176,178,180,182,184,186,188,190,
-		192,194,196,198,200,202,204,206,208,210,212,0,18,2,0,153,154,156,157,2,
-		0,20,20,71,71,2,0,44,44,132,132,2,0,153,153,156,156,2,0,92,92,146,146,
-		2,0,77,77,143,143,2,0,64,64,96,96,2,0,33,33,42,42,4,0,89,89,97,97,107,
-		107,126,126,2,0,89,89,97,97,2,0,99,99,105,105,2,0,125,125,151,151,2,0,
-		75,75,95,95,1,0,43,44,2,0,49,49,132,132,2,0,10,12,14,14,4,0,94,94,152,
-		152,154,155,157,157,28,0,15,18,20,27,29,31,33,42,45,57,59,61,63,64,67,
-		67,69,69,71,74,76,84,86,88,90,92,96,96,98,117,119,124,126,126,128,129,
-		131,131,133,133,135,136,139,141,143,146,148,148,150,150,153,153,156,156,
-		158,158,1680,0,214,1,0,0,0,2,217,1,0,0,0,4,261,1,0,0,0,6,263,1,0,0,0,8,
-		266,1,0,0,0,10,269,1,0,0,0,12,276,1,0,0,0,14,278,1,0,0,0,16,281,1,0,0,
-		0,18,297,1,0,0,0,20,299,1,0,0,0,22,302,1,0,0,0,24,305,1,0,0,0,26,308,1,
-		0,0,0,28,310,1,0,0,0,30,330,1,0,0,0,32,332,1,0,0,0,34,336,1,0,0,0,36,357,
-		1,0,0,0,38,360,1,0,0,0,40,392,1,0,0,0,42,394,1,0,0,0,44,399,1,0,0,0,46,
-		420,1,0,0,0,48,428,1,0,0,0,50,436,1,0,0,0,52,443,1,0,0,0,54,460,1,0,0,
-		0,56,462,1,0,0,0,58,471,1,0,0,0,60,486,1,0,0,0,62,498,1,0,0,0,64,515,1,
-		0,0,0,66,517,1,0,0,0,68,520,1,0,0,0,70,531,1,0,0,0,72,594,1,0,0,0,74,597,
-		1,0,0,0,76,603,1,0,0,0,78,606,1,0,0,0,80,621,1,0,0,0,82,623,1,0,0,0,84,
-		630,1,0,0,0,86,649,1,0,0,0,88,651,1,0,0,0,90,656,1,0,0,0,92,672,1,0,0,
-		0,94,674,1,0,0,0,96,677,1,0,0,0,98,681,1,0,0,0,100,693,1,0,0,0,102,705,
-		1,0,0,0,104,791,1,0,0,0,106,793,1,0,0,0,108,801,1,0,0,0,110,818,1,0,0,
-		0,112,825,1,0,0,0,114,838,1,0,0,0,116,840,1,0,0,0,118,909,1,0,0,0,120,
-		933,1,0,0,0,122,945,1,0,0,0,124,960,1,0,0,0,126,962,1,0,0,0,128,996,1,
-		0,0,0,130,998,1,0,0,0,132,1009,1,0,0,0,134,1022,1,0,0,0,136,1090,1,0,0,
-		0,138,1100,1,0,0,0,140,1121,1,0,0,0,142,1144,1,0,0,0,144,1149,1,0,0,0,
-		146,1151,1,0,0,0,148,1163,1,0,0,0,150,1179,1,0,0,0,152,1183,1,0,0,0,154,
-		1188,1,0,0,0,156,1217,1,0,0,0,158,1219,1,0,0,0,160,1266,1,0,0,0,162,1286,
-		1,0,0,0,164,1294,1,0,0,0,166,1312,1,0,0,0,168,1315,1,0,0,0,170,1345,1,
-		0,0,0,172,1367,1,0,0,0,174,1380,1,0,0,0,176,1385,1,0,0,0,178,1401,1,0,
-		0,0,180,1416,1,0,0,0,182,1418,1,0,0,0,184,1420,1,0,0,0,186,1423,1,0,0,
-		0,188,1427,1,0,0,0,190,1429,1,0,0,0,192,1431,1,0,0,0,194,1438,1,0,0,0,
-		196,1450,1,0,0,0,198,1452,1,0,0,0,200,1459,1,0,0,0,202,1468,1,0,0,0,204,
-		1470,1,0,0,0,206,1472,1,0,0,0,208,1491,1,0,0,0,210,1493,1,0,0,0,212,1495,
-		1,0,0,0,214,215,3,4,2,0,215,216,5,0,0,1,216,1,1,0,0,0,217,218,3,176,88,
-		0,218,219,5,0,0,1,219,3,1,0,0,0,220,262,3,6,3,0,221,262,3,8,4,0,222,262,
-		3,10,5,0,223,262,3,14,7,0,224,262,3,16,8,0,225,262,3,20,10,0,226,262,3,
-		22,11,0,227,262,3,24,12,0,228,262,3,26,13,0,229,262,3,28,14,0,230,262,
-		3,32,16,0,231,262,3,34,17,0,232,262,3,38,19,0,233,262,3,42,21,0,234,262,
-		3,44,22,0,235,262,3,70,35,0,236,262,3,66,33,0,237,262,3,82,41,0,238,262,
-		3,84,42,0,239,262,3,86,43,0,240,262,3,88,44,0,241,262,3,90,45,0,242,262,
-		3,94,47,0,243,262,3,96,48,0,244,262,3,98,49,0,245,262,3,100,50,0,246,262,
-		3,118,59,0,247,262,3,126,63,0,248,262,3,130,65,0,249,262,3,132,66,0,250,
-		262,3,134,67,0,251,262,3,158,79,0,252,262,3,170,85,0,253,262,3,46,23,0,
-		254,262,3,120,60,0,255,262,3,48,24,0,256,262,3,50,25,0,257,262,3,52,26,
-		0,258,262,3,58,29,0,259,262,3,60,30,0,260,262,3,56,28,0,261,220,1,0,0,
-		0,261,221,1,0,0,0,261,222,1,0,0,0,261,223,1,0,0,0,261,224,1,0,0,0,261,
-		225,1,0,0,0,261,226,1,0,0,0,261,227,1,0,0,0,261,228,1,0,0,0,261,229,1,
-		0,0,0,261,230,1,0,0,0,261,231,1,0,0,0,261,232,1,0,0,0,261,233,1,0,0,0,
-		261,234,1,0,0,0,261,235,1,0,0,0,261,236,1,0,0,0,261,237,1,0,0,0,261,238,
-		1,0,0,0,261,239,1,0,0,0,261,240,1,0,0,0,261,241,1,0,0,0,261,242,1,0,0,
-		0,261,243,1,0,0,0,261,244,1,0,0,0,261,245,1,0,0,0,261,246,1,0,0,0,261,
-		247,1,0,0,0,261,248,1,0,0,0,261,249,1,0,0,0,261,250,1,0,0,0,261,251,1,
-		0,0,0,261,252,1,0,0,0,261,253,1,0,0,0,261,254,1,0,0,0,261,255,1,0,0,0,
-		261,256,1,0,0,0,261,257,1,0,0,0,261,258,1,0,0,0,261,259,1,0,0,0,261,260,
-		1,0,0,0,262,5,1,0,0,0,263,264,5,37,0,0,264,265,3,208,104,0,265,7,1,0,0,
-		0,266,267,5,39,0,0,267,268,5,163,0,0,268,9,1,0,0,0,269,270,5,54,0,0,270,
-		271,3,12,6,0,271,11,1,0,0,0,272,277,5,159,0,0,273,277,5,162,0,0,274,277,
-		5,163,0,0,275,277,3,212,106,0,276,272,1,0,0,0,276,273,1,0,0,0,276,274,
-		1,0,0,0,276,275,1,0,0,0,277,13,1,0,0,0,278,279,5,52,0,0,279,280,3,212,
-		106,0,280,15,1,0,0,0,281,282,5,47,0,0,282,287,3,18,9,0,283,284,5,4,0,0,
-		284,286,3,18,9,0,285,283,1,0,0,0,286,289,1,0,0,0,287,285,1,0,0,0,287,288,
-		1,0,0,0,288,17,1,0,0,0,289,287,1,0,0,0,290,298,3,212,106,0,291,298,5,163,
-		0,0,292,295,5,159,0,0,293,296,3,212,106,0,294,296,5,14,0,0,295,293,1,0,
-		0,0,295,294,1,0,0,0,295,296,1,0,0,0,296,298,1,0,0,0,297,290,1,0,0,0,297,
-		291,1,0,0,0,297,292,1,0,0,0,298,19,1,0,0,0,299,300,5,48,0,0,300,301,5,
-		163,0,0,301,21,1,0,0,0,302,303,5,38,0,0,303,304,5,163,0,0,304,23,1,0,0,
-		0,305,306,5,55,0,0,306,307,3,212,106,0,307,25,1,0,0,0,308,309,5,3,0,0,
-		309,27,1,0,0,0,310,311,5,57,0,0,311,313,3,212,106,0,312,314,5,163,0,0,
-		313,312,1,0,0,0,313,314,1,0,0,0,314,319,1,0,0,0,315,316,5,4,0,0,316,318,
-		3,30,15,0,317,315,1,0,0,0,318,321,1,0,0,0,319,317,1,0,0,0,319,320,1,0,
-		0,0,320,29,1,0,0,0,321,319,1,0,0,0,322,323,5,145,0,0,323,331,3,208,104,
-		0,324,328,3,208,104,0,325,329,7,0,0,0,326,327,5,13,0,0,327,329,5,87,0,
-		0,328,325,1,0,0,0,328,326,1,0,0,0,329,331,1,0,0,0,330,322,1,0,0,0,330,
-		324,1,0,0,0,331,31,1,0,0,0,332,333,5,31,0,0,333,334,3,208,104,0,334,335,
-		5,155,0,0,335,33,1,0,0,0,336,337,5,30,0,0,337,338,3,186,93,0,338,339,5,
-		6,0,0,339,340,3,208,104,0,340,355,3,190,95,0,341,342,5,62,0,0,342,343,
-		3,208,104,0,343,344,3,188,94,0,344,345,5,137,0,0,345,346,3,36,18,0,346,
-		356,1,0,0,0,347,348,5,137,0,0,348,349,3,36,18,0,349,350,5,4,0,0,350,351,
-		3,208,104,0,351,352,3,188,94,0,352,353,5,137,0,0,353,354,3,36,18,0,354,
-		356,1,0,0,0,355,341,1,0,0,0,355,347,1,0,0,0,356,35,1,0,0,0,357,358,3,208,
-		104,0,358,359,3,210,105,0,359,37,1,0,0,0,360,361,5,53,0,0,361,365,3,186,
-		93,0,362,363,5,4,0,0,363,364,5,107,0,0,364,366,5,43,0,0,365,362,1,0,0,
-		0,365,366,1,0,0,0,366,367,1,0,0,0,367,368,5,6,0,0,368,369,5,71,0,0,369,
-		374,3,208,104,0,370,375,5,74,0,0,371,372,5,76,0,0,372,373,5,108,0,0,373,
-		375,5,22,0,0,374,370,1,0,0,0,374,371,1,0,0,0,374,375,1,0,0,0,375,380,1,
-		0,0,0,376,377,5,4,0,0,377,379,3,40,20,0,378,376,1,0,0,0,379,382,1,0,0,
-		0,380,378,1,0,0,0,380,381,1,0,0,0,381,39,1,0,0,0,382,380,1,0,0,0,383,384,
-		5,89,0,0,384,385,5,49,0,0,385,386,5,94,0,0,386,387,5,161,0,0,387,393,7,
-		1,0,0,388,389,5,108,0,0,389,390,5,94,0,0,390,391,5,134,0,0,391,393,5,90,
-		0,0,392,383,1,0,0,0,392,388,1,0,0,0,393,41,1,0,0,0,394,395,5,36,0,0,395,
-		396,3,212,106,0,396,397,5,96,0,0,397,398,3,192,96,0,398,43,1,0,0,0,399,
-		400,5,22,0,0,400,401,3,212,106,0,401,411,5,96,0,0,402,403,7,2,0,0,403,
-		404,5,28,0,0,404,412,3,192,96,0,405,409,3,192,96,0,406,407,7,2,0,0,407,
-		408,5,28,0,0,408,410,3,192,96,0,409,406,1,0,0,0,409,410,1,0,0,0,410,412,
-		1,0,0,0,411,402,1,0,0,0,411,405,1,0,0,0,412,417,1,0,0,0,413,414,5,4,0,
-		0,414,416,3,64,32,0,415,413,1,0,0,0,416,419,1,0,0,0,417,415,1,0,0,0,417,
-		418,1,0,0,0,418,45,1,0,0,0,419,417,1,0,0,0,420,426,5,21,0,0,421,422,5,
-		149,0,0,422,423,5,140,0,0,423,427,7,1,0,0,424,425,5,147,0,0,425,427,5,
-		72,0,0,426,421,1,0,0,0,426,424,1,0,0,0,427,47,1,0,0,0,428,434,5,18,0,0,
-		429,430,3,212,106,0,430,431,5,4,0,0,431,432,3,210,105,0,432,435,1,0,0,
-		0,433,435,5,163,0,0,434,429,1,0,0,0,434,433,1,0,0,0,435,49,1,0,0,0,436,
-		437,5,24,0,0,437,438,3,212,106,0,438,439,5,96,0,0,439,441,3,192,96,0,440,
-		442,5,100,0,0,441,440,1,0,0,0,441,442,1,0,0,0,442,51,1,0,0,0,443,444,5,
-		27,0,0,444,445,3,212,106,0,445,446,5,96,0,0,446,451,3,172,86,0,447,448,
-		5,4,0,0,448,450,3,54,27,0,449,447,1,0,0,0,450,453,1,0,0,0,451,449,1,0,
-		0,0,451,452,1,0,0,0,452,53,1,0,0,0,453,451,1,0,0,0,454,461,5,114,0,0,455,
-		456,5,133,0,0,456,457,5,70,0,0,457,458,3,208,104,0,458,459,5,13,0,0,459,
-		461,1,0,0,0,460,454,1,0,0,0,460,455,1,0,0,0,461,55,1,0,0,0,462,463,5,15,
-		0,0,463,466,3,212,106,0,464,465,5,110,0,0,465,467,3,212,106,0,466,464,
-		1,0,0,0,466,467,1,0,0,0,467,468,1,0,0,0,468,469,5,6,0,0,469,470,5,163,
-		0,0,470,57,1,0,0,0,471,472,5,51,0,0,472,473,3,186,93,0,473,474,5,6,0,0,
-		474,475,3,208,104,0,475,476,3,190,95,0,476,477,5,62,0,0,477,478,3,208,
-		104,0,478,479,3,188,94,0,479,480,5,144,0,0,480,481,3,208,104,0,481,484,
-		7,3,0,0,482,483,5,4,0,0,483,485,3,212,106,0,484,482,1,0,0,0,484,485,1,
-		0,0,0,485,59,1,0,0,0,486,487,5,34,0,0,487,488,3,18,9,0,488,489,5,6,0,0,
-		489,490,3,212,106,0,490,495,3,62,31,0,491,492,5,4,0,0,492,494,3,62,31,
-		0,493,491,1,0,0,0,494,497,1,0,0,0,495,493,1,0,0,0,495,496,1,0,0,0,496,
-		61,1,0,0,0,497,495,1,0,0,0,498,499,3,208,104,0,499,500,3,210,105,0,500,
-		501,7,4,0,0,501,63,1,0,0,0,502,516,5,109,0,0,503,516,5,84,0,0,504,505,
-		5,106,0,0,505,506,5,110,0,0,506,509,3,202,101,0,507,508,5,10,0,0,508,510,
-		3,202,101,0,509,507,1,0,0,0,509,510,1,0,0,0,510,516,1,0,0,0,511,512,5,
-		124,0,0,512,516,7,5,0,0,513,514,5,148,0,0,514,516,3,192,96,0,515,502,1,
-		0,0,0,515,503,1,0,0,0,515,504,1,0,0,0,515,511,1,0,0,0,515,513,1,0,0,0,
-		516,65,1,0,0,0,517,518,5,49,0,0,518,519,3,68,34,0,519,67,1,0,0,0,520,523,
-		5,158,0,0,521,522,5,110,0,0,522,524,5,158,0,0,523,521,1,0,0,0,523,524,
-		1,0,0,0,524,526,1,0,0,0,525,527,5,163,0,0,526,525,1,0,0,0,526,527,1,0,
-		0,0,527,528,1,0,0,0,528,529,5,96,0,0,529,530,3,102,51,0,530,69,1,0,0,0,
-		531,532,5,40,0,0,532,536,3,212,106,0,533,534,5,4,0,0,534,535,5,102,0,0,
-		535,537,5,159,0,0,536,533,1,0,0,0,536,537,1,0,0,0,537,539,1,0,0,0,538,
-		540,3,72,36,0,539,538,1,0,0,0,539,540,1,0,0,0,540,542,1,0,0,0,541,543,
-		3,176,88,0,542,541,1,0,0,0,542,543,1,0,0,0,543,71,1,0,0,0,544,545,5,29,
-		0,0,545,546,3,212,106,0,546,547,5,6,0,0,547,552,3,198,99,0,548,549,3,190,
-		95,0,549,550,5,66,0,0,550,551,3,180,90,0,551,553,1,0,0,0,552,548,1,0,0,
-		0,552,553,1,0,0,0,553,595,1,0,0,0,554,555,5,96,0,0,555,556,3,212,106,0,
-		556,560,5,103,0,0,557,558,5,4,0,0,558,559,5,139,0,0,559,561,5,117,0,0,
-		560,557,1,0,0,0,560,561,1,0,0,0,561,595,1,0,0,0,562,563,5,58,0,0,563,568,
-		3,74,37,0,564,565,5,4,0,0,565,567,3,74,37,0,566,564,1,0,0,0,567,570,1,
-		0,0,0,568,566,1,0,0,0,568,569,1,0,0,0,569,595,1,0,0,0,570,568,1,0,0,0,
-		571,572,5,119,0,0,572,575,5,143,0,0,573,576,5,61,0,0,574,576,5,65,0,0,
-		575,573,1,0,0,0,575,574,1,0,0,0,576,577,1,0,0,0,577,582,3,78,39,0,578,
-		579,5,62,0,0,579,581,3,78,39,0,580,578,1,0,0,0,581,584,1,0,0,0,582,580,
-		1,0,0,0,582,583,1,0,0,0,583,585,1,0,0,0,584,582,1,0,0,0,585,586,5,6,0,
-		0,586,591,3,168,84,0,587,588,5,4,0,0,588,590,3,168,84,0,589,587,1,0,0,
-		0,590,593,1,0,0,0,591,589,1,0,0,0,591,592,1,0,0,0,592,595,1,0,0,0,593,
-		591,1,0,0,0,594,544,1,0,0,0,594,554,1,0,0,0,594,562,1,0,0,0,594,571,1,
-		0,0,0,595,73,1,0,0,0,596,598,3,76,38,0,597,596,1,0,0,0,598,599,1,0,0,0,
-		599,597,1,0,0,0,599,600,1,0,0,0,600,75,1,0,0,0,601,604,3,212,106,0,602,
-		604,5,89,0,0,603,601,1,0,0,0,603,602,1,0,0,0,604,77,1,0,0,0,605,607,3,
-		164,82,0,606,605,1,0,0,0,607,608,1,0,0,0,608,606,1,0,0,0,608,609,1,0,0,
-		0,609,614,1,0,0,0,610,611,5,4,0,0,611,613,3,80,40,0,612,610,1,0,0,0,613,
-		616,1,0,0,0,614,612,1,0,0,0,614,615,1,0,0,0,615,79,1,0,0,0,616,614,1,0,
-		0,0,617,622,3,166,83,0,618,619,3,182,91,0,619,620,5,88,0,0,620,622,1,0,
-		0,0,621,617,1,0,0,0,621,618,1,0,0,0,622,81,1,0,0,0,623,624,5,17,0,0,624,
-		625,5,147,0,0,625,626,3,198,99,0,626,628,3,190,95,0,627,629,3,176,88,0,
-		628,627,1,0,0,0,628,629,1,0,0,0,629,83,1,0,0,0,630,631,5,20,0,0,631,633,
-		3,198,99,0,632,634,3,176,88,0,633,632,1,0,0,0,633,634,1,0,0,0,634,85,1,
-		0,0,0,635,636,5,29,0,0,636,637,5,91,0,0,637,638,3,180,90,0,638,639,7,6,
-		0,0,639,640,3,212,106,0,640,650,1,0,0,0,641,642,5,19,0,0,642,646,5,81,
-		0,0,643,644,7,7,0,0,644,646,5,80,0,0,645,641,1,0,0,0,645,643,1,0,0,0,646,
-		647,1,0,0,0,647,648,7,6,0,0,648,650,3,212,106,0,649,635,1,0,0,0,649,645,
-		1,0,0,0,650,87,1,0,0,0,651,652,5,35,0,0,652,653,5,107,0,0,653,654,5,43,
-		0,0,654,655,3,212,106,0,655,89,1,0,0,0,656,657,5,23,0,0,657,658,5,6,0,
-		0,658,663,3,92,46,0,659,660,5,4,0,0,660,662,3,92,46,0,661,659,1,0,0,0,
-		662,665,1,0,0,0,663,661,1,0,0,0,663,664,1,0,0,0,664,91,1,0,0,0,665,663,
-		1,0,0,0,666,667,5,127,0,0,667,673,3,198,99,0,668,669,3,198,99,0,669,670,
-		5,28,0,0,670,671,3,212,106,0,671,673,1,0,0,0,672,666,1,0,0,0,672,668,1,
-		0,0,0,673,93,1,0,0,0,674,675,5,26,0,0,675,676,5,111,0,0,676,95,1,0,0,0,
-		677,678,5,56,0,0,678,679,5,94,0,0,679,680,5,83,0,0,680,97,1,0,0,0,681,
-		683,5,43,0,0,682,684,3,198,99,0,683,682,1,0,0,0,683,684,1,0,0,0,684,686,
-		1,0,0,0,685,687,3,182,91,0,686,685,1,0,0,0,686,687,1,0,0,0,687,688,1,0,
-		0,0,688,689,5,6,0,0,689,691,3,102,51,0,690,692,3,176,88,0,691,690,1,0,
-		0,0,691,692,1,0,0,0,692,99,1,0,0,0,693,694,5,44,0,0,694,695,3,198,99,0,
-		695,696,5,137,0,0,696,698,3,198,99,0,697,699,3,182,91,0,698,697,1,0,0,
-		0,698,699,1,0,0,0,699,700,1,0,0,0,700,701,5,6,0,0,701,703,3,102,51,0,702,
-		704,3,176,88,0,703,702,1,0,0,0,703,704,1,0,0,0,704,101,1,0,0,0,705,710,
-		3,104,52,0,706,707,5,4,0,0,707,709,3,104,52,0,708,706,1,0,0,0,709,712,
-		1,0,0,0,710,708,1,0,0,0,710,711,1,0,0,0,711,103,1,0,0,0,712,710,1,0,0,
-		0,713,714,5,7,0,0,714,715,3,102,51,0,715,721,5,8,0,0,716,717,3,198,99,
-		0,717,718,5,136,0,0,718,722,1,0,0,0,719,722,3,114,57,0,720,722,5,138,0,
-		0,721,716,1,0,0,0,721,719,1,0,0,0,721,720,1,0,0,0,721,722,1,0,0,0,722,
-		724,1,0,0,0,723,725,3,116,58,0,724,723,1,0,0,0,724,725,1,0,0,0,725,792,
-		1,0,0,0,726,728,5,127,0,0,727,729,3,198,99,0,728,727,1,0,0,0,728,729,1,
-		0,0,0,729,792,1,0,0,0,730,731,5,130,0,0,731,732,5,117,0,0,732,792,3,198,
-		99,0,733,737,5,32,0,0,734,735,5,134,0,0,735,738,5,123,0,0,736,738,3,198,
-		99,0,737,734,1,0,0,0,737,736,1,0,0,0,738,741,1,0,0,0,739,740,5,28,0,0,
-		740,742,5,98,0,0,741,739,1,0,0,0,741,742,1,0,0,0,742,792,1,0,0,0,743,744,
-		5,93,0,0,744,745,3,198,99,0,745,746,5,28,0,0,746,747,3,212,106,0,747,792,
-		1,0,0,0,748,749,5,68,0,0,749,752,3,198,99,0,750,751,5,28,0,0,751,753,3,
-		212,106,0,752,750,1,0,0,0,752,753,1,0,0,0,753,792,1,0,0,0,754,756,3,206,
-		103,0,755,754,1,0,0,0,755,756,1,0,0,0,756,786,1,0,0,0,757,759,3,212,106,
-		0,758,757,1,0,0,0,759,760,1,0,0,0,760,758,1,0,0,0,760,761,1,0,0,0,761,
-		779,1,0,0,0,762,764,3,184,92,0,763,765,3,112,56,0,764,763,1,0,0,0,764,
-		765,1,0,0,0,765,780,1,0,0,0,766,768,3,110,55,0,767,769,3,106,53,0,768,
-		767,1,0,0,0,768,769,1,0,0,0,769,780,1,0,0,0,770,780,3,106,53,0,771,780,
-		3,108,54,0,772,780,5,138,0,0,773,775,5,161,0,0,774,776,3,212,106,0,775,
-		774,1,0,0,0,776,777,1,0,0,0,777,775,1,0,0,0,777,778,1,0,0,0,778,780,1,
-		0,0,0,779,762,1,0,0,0,779,766,1,0,0,0,779,770,1,0,0,0,779,771,1,0,0,0,
-		779,772,1,0,0,0,779,773,1,0,0,0,779,780,1,0,0,0,780,787,1,0,0,0,781,783,
-		3,184,92,0,782,784,3,112,56,0,783,782,1,0,0,0,783,784,1,0,0,0,784,787,
-		1,0,0,0,785,787,3,108,54,0,786,758,1,0,0,0,786,781,1,0,0,0,786,785,1,0,
-		0,0,787,789,1,0,0,0,788,790,3,116,58,0,789,788,1,0,0,0,789,790,1,0,0,0,
-		790,792,1,0,0,0,791,713,1,0,0,0,791,726,1,0,0,0,791,730,1,0,0,0,791,733,
-		1,0,0,0,791,743,1,0,0,0,791,748,1,0,0,0,791,755,1,0,0,0,792,105,1,0,0,
-		0,793,794,5,147,0,0,794,795,5,7,0,0,795,796,3,102,51,0,796,797,5,8,0,0,
-		797,798,3,198,99,0,798,799,5,136,0,0,799,800,5,85,0,0,800,107,1,0,0,0,
-		801,802,5,66,0,0,802,803,5,78,0,0,803,804,5,82,0,0,804,109,1,0,0,0,805,
-		807,3,200,100,0,806,805,1,0,0,0,807,808,1,0,0,0,808,806,1,0,0,0,808,809,
-		1,0,0,0,809,819,1,0,0,0,810,814,3,206,103,0,811,813,3,200,100,0,812,811,
-		1,0,0,0,813,816,1,0,0,0,814,812,1,0,0,0,814,815,1,0,0,0,815,819,1,0,0,
-		0,816,814,1,0,0,0,817,819,3,114,57,0,818,806,1,0,0,0,818,810,1,0,0,0,818,
-		817,1,0,0,0,819,111,1,0,0,0,820,822,3,198,99,0,821,823,5,85,0,0,822,821,
-		1,0,0,0,822,823,1,0,0,0,823,826,1,0,0,0,824,826,3,114,57,0,825,820,1,0,
-		0,0,825,824,1,0,0,0,826,113,1,0,0,0,827,839,5,58,0,0,828,839,5,65,0,0,
-		829,830,5,137,0,0,830,839,5,73,0,0,831,832,5,142,0,0,832,833,3,198,99,
-		0,833,836,5,122,0,0,834,835,5,67,0,0,835,837,5,73,0,0,836,834,1,0,0,0,
-		836,837,1,0,0,0,837,839,1,0,0,0,838,827,1,0,0,0,838,828,1,0,0,0,838,829,
-		1,0,0,0,838,831,1,0,0,0,839,115,1,0,0,0,840,907,5,94,0,0,841,845,7,8,0,
-		0,842,844,3,212,106,0,843,842,1,0,0,0,844,847,1,0,0,0,845,843,1,0,0,0,
-		845,846,1,0,0,0,846,854,1,0,0,0,847,845,1,0,0,0,848,850,5,62,0,0,849,851,
-		3,212,106,0,850,849,1,0,0,0,851,852,1,0,0,0,852,850,1,0,0,0,852,853,1,
-		0,0,0,853,855,1,0,0,0,854,848,1,0,0,0,854,855,1,0,0,0,855,860,1,0,0,0,
-		856,857,5,142,0,0,857,858,3,198,99,0,858,859,5,122,0,0,859,861,1,0,0,0,
-		860,856,1,0,0,0,860,861,1,0,0,0,861,908,1,0,0,0,862,866,5,78,0,0,863,865,
-		3,212,106,0,864,863,1,0,0,0,865,868,1,0,0,0,866,864,1,0,0,0,866,867,1,
-		0,0,0,867,887,1,0,0,0,868,866,1,0,0,0,869,871,5,62,0,0,870,872,3,206,103,
-		0,871,870,1,0,0,0,871,872,1,0,0,0,872,874,1,0,0,0,873,875,3,212,106,0,
-		874,873,1,0,0,0,875,876,1,0,0,0,876,874,1,0,0,0,876,877,1,0,0,0,877,885,
-		1,0,0,0,878,879,5,94,0,0,879,881,5,78,0,0,880,882,3,212,106,0,881,880,
-		1,0,0,0,882,883,1,0,0,0,883,881,1,0,0,0,883,884,1,0,0,0,884,886,1,0,0,
-		0,885,878,1,0,0,0,885,886,1,0,0,0,886,888,1,0,0,0,887,869,1,0,0,0,887,
-		888,1,0,0,0,888,895,1,0,0,0,889,896,5,58,0,0,890,896,5,65,0,0,891,892,
-		5,142,0,0,892,893,3,198,99,0,893,894,5,122,0,0,894,896,1,0,0,0,895,889,
-		1,0,0,0,895,890,1,0,0,0,895,891,1,0,0,0,895,896,1,0,0,0,896,908,1,0,0,
-		0,897,908,5,73,0,0,898,908,5,128,0,0,899,900,5,113,0,0,900,908,5,120,0,
-		0,901,903,5,161,0,0,902,904,3,212,106,0,903,902,1,0,0,0,904,905,1,0,0,
-		0,905,903,1,0,0,0,905,906,1,0,0,0,906,908,1,0,0,0,907,841,1,0,0,0,907,
-		862,1,0,0,0,907,897,1,0,0,0,907,898,1,0,0,0,907,899,1,0,0,0,907,901,1,
-		0,0,0,908,117,1,0,0,0,909,917,5,41,0,0,910,911,5,44,0,0,911,912,3,198,
-		99,0,912,913,5,137,0,0,913,914,3,198,99,0,914,918,1,0,0,0,915,916,5,43,
-		0,0,916,918,3,198,99,0,917,910,1,0,0,0,917,915,1,0,0,0,918,919,1,0,0,0,
-		919,920,5,4,0,0,920,928,3,198,99,0,921,922,5,104,0,0,922,929,5,136,0,0,
-		923,926,5,136,0,0,924,925,5,94,0,0,925,927,5,60,0,0,926,924,1,0,0,0,926,
-		927,1,0,0,0,927,929,1,0,0,0,928,921,1,0,0,0,928,923,1,0,0,0,929,931,1,
-		0,0,0,930,932,3,176,88,0,931,930,1,0,0,0,931,932,1,0,0,0,932,119,1,0,0,
-		0,933,934,5,28,0,0,934,939,3,122,61,0,935,936,5,4,0,0,936,938,3,122,61,
-		0,937,935,1,0,0,0,938,941,1,0,0,0,939,937,1,0,0,0,939,940,1,0,0,0,940,
-		942,1,0,0,0,941,939,1,0,0,0,942,943,5,6,0,0,943,944,3,124,62,0,944,121,
-		1,0,0,0,945,948,3,18,9,0,946,947,5,137,0,0,947,949,3,18,9,0,948,946,1,
-		0,0,0,948,949,1,0,0,0,949,123,1,0,0,0,950,961,3,38,19,0,951,961,3,86,43,
-		0,952,961,3,88,44,0,953,961,3,98,49,0,954,961,3,100,50,0,955,961,3,118,
-		59,0,956,961,3,126,63,0,957,961,3,130,65,0,958,961,3,132,66,0,959,961,
-		3,134,67,0,960,950,1,0,0,0,960,951,1,0,0,0,960,952,1,0,0,0,960,953,1,0,
-		0,0,960,954,1,0,0,0,960,955,1,0,0,0,960,956,1,0,0,0,960,957,1,0,0,0,960,
-		958,1,0,0,0,960,959,1,0,0,0,961,125,1,0,0,0,962,974,5,50,0,0,963,964,5,
-		137,0,0,964,967,3,192,96,0,965,966,5,66,0,0,966,968,3,180,90,0,967,965,
-		1,0,0,0,967,968,1,0,0,0,968,975,1,0,0,0,969,970,5,28,0,0,970,975,3,192,
-		96,0,971,972,3,198,99,0,972,973,3,188,94,0,973,975,1,0,0,0,974,963,1,0,
-		0,0,974,969,1,0,0,0,974,971,1,0,0,0,975,978,1,0,0,0,976,977,5,29,0,0,977,
-		979,3,212,106,0,978,976,1,0,0,0,978,979,1,0,0,0,979,984,1,0,0,0,980,981,
-		5,4,0,0,981,983,3,128,64,0,982,980,1,0,0,0,983,986,1,0,0,0,984,982,1,0,
-		0,0,984,985,1,0,0,0,985,988,1,0,0,0,986,984,1,0,0,0,987,989,3,176,88,0,
-		988,987,1,0,0,0,988,989,1,0,0,0,989,127,1,0,0,0,990,991,5,84,0,0,991,997,
-		3,188,94,0,992,993,5,109,0,0,993,997,3,188,94,0,994,995,5,82,0,0,995,997,
-		3,182,91,0,996,990,1,0,0,0,996,992,1,0,0,0,996,994,1,0,0,0,997,129,1,0,
-		0,0,998,999,5,32,0,0,999,1002,3,198,99,0,1000,1001,5,28,0,0,1001,1003,
-		5,98,0,0,1002,1000,1,0,0,0,1002,1003,1,0,0,0,1003,1004,1,0,0,0,1004,1005,
-		5,66,0,0,1005,1007,3,180,90,0,1006,1008,3,176,88,0,1007,1006,1,0,0,0,1007,
-		1008,1,0,0,0,1008,131,1,0,0,0,1009,1010,5,16,0,0,1010,1011,3,198,99,0,
-		1011,1012,5,66,0,0,1012,1017,3,180,90,0,1013,1014,5,4,0,0,1014,1015,5,
-		113,0,0,1015,1016,5,43,0,0,1016,1018,5,63,0,0,1017,1013,1,0,0,0,1017,1018,
-		1,0,0,0,1018,1020,1,0,0,0,1019,1021,3,176,88,0,1020,1019,1,0,0,0,1020,
-		1021,1,0,0,0,1021,133,1,0,0,0,1022,1078,5,46,0,0,1023,1024,5,70,0,0,1024,
-		1079,3,150,75,0,1025,1026,5,44,0,0,1026,1027,3,198,99,0,1027,1028,5,137,
-		0,0,1028,1029,3,198,99,0,1029,1030,3,136,68,0,1030,1079,1,0,0,0,1031,1032,
-		5,137,0,0,1032,1035,3,192,96,0,1033,1034,5,66,0,0,1034,1036,3,180,90,0,
-		1035,1033,1,0,0,0,1035,1036,1,0,0,0,1036,1040,1,0,0,0,1037,1038,5,28,0,
-		0,1038,1040,3,192,96,0,1039,1031,1,0,0,0,1039,1037,1,0,0,0,1040,1043,1,
-		0,0,0,1041,1042,5,29,0,0,1042,1044,3,212,106,0,1043,1041,1,0,0,0,1043,
-		1044,1,0,0,0,1044,1049,1,0,0,0,1045,1046,5,4,0,0,1046,1048,3,128,64,0,
-		1047,1045,1,0,0,0,1048,1051,1,0,0,0,1049,1047,1,0,0,0,1049,1050,1,0,0,
-		0,1050,1052,1,0,0,0,1051,1049,1,0,0,0,1052,1053,3,136,68,0,1053,1079,1,
-		0,0,0,1054,1076,3,198,99,0,1055,1058,3,188,94,0,1056,1057,5,29,0,0,1057,
-		1059,3,212,106,0,1058,1056,1,0,0,0,1058,1059,1,0,0,0,1059,1064,1,0,0,0,
-		1060,1061,5,4,0,0,1061,1063,3,128,64,0,1062,1060,1,0,0,0,1063,1066,1,0,
-		0,0,1064,1062,1,0,0,0,1064,1065,1,0,0,0,1065,1067,1,0,0,0,1066,1064,1,
-		0,0,0,1067,1068,3,136,68,0,1068,1077,1,0,0,0,1069,1070,3,190,95,0,1070,
-		1074,5,94,0,0,1071,1072,5,4,0,0,1072,1073,5,70,0,0,1073,1075,3,150,75,
-		0,1074,1071,1,0,0,0,1074,1075,1,0,0,0,1075,1077,1,0,0,0,1076,1055,1,0,
-		0,0,1076,1069,1,0,0,0,1077,1079,1,0,0,0,1078,1023,1,0,0,0,1078,1025,1,
-		0,0,0,1078,1039,1,0,0,0,1078,1054,1,0,0,0,1079,135,1,0,0,0,1080,1081,5,
-		6,0,0,1081,1086,3,138,69,0,1082,1083,5,5,0,0,1083,1085,3,138,69,0,1084,
-		1082,1,0,0,0,1085,1088,1,0,0,0,1086,1084,1,0,0,0,1086,1087,1,0,0,0,1087,
-		1091,1,0,0,0,1088,1086,1,0,0,0,1089,1091,3,154,77,0,1090,1080,1,0,0,0,
-		1090,1089,1,0,0,0,1091,1093,1,0,0,0,1092,1094,3,176,88,0,1093,1092,1,0,
-		0,0,1093,1094,1,0,0,0,1094,137,1,0,0,0,1095,1096,5,59,0,0,1096,1097,3,
-		198,99,0,1097,1098,3,188,94,0,1098,1099,5,4,0,0,1099,1101,1,0,0,0,1100,
-		1095,1,0,0,0,1100,1101,1,0,0,0,1101,1102,1,0,0,0,1102,1107,3,140,70,0,
-		1103,1104,5,4,0,0,1104,1106,3,142,71,0,1105,1103,1,0,0,0,1106,1109,1,0,
-		0,0,1107,1105,1,0,0,0,1107,1108,1,0,0,0,1108,139,1,0,0,0,1109,1107,1,0,
-		0,0,1110,1113,3,184,92,0,1111,1113,5,16,0,0,1112,1110,1,0,0,0,1112,1111,
-		1,0,0,0,1113,1114,1,0,0,0,1114,1122,3,198,99,0,1115,1116,5,32,0,0,1116,
-		1119,3,198,99,0,1117,1118,5,28,0,0,1118,1120,5,98,0,0,1119,1117,1,0,0,
-		0,1119,1120,1,0,0,0,1120,1122,1,0,0,0,1121,1112,1,0,0,0,1121,1115,1,0,
-		0,0,1122,1125,1,0,0,0,1123,1124,5,66,0,0,1124,1126,3,180,90,0,1125,1123,
-		1,0,0,0,1125,1126,1,0,0,0,1126,1128,1,0,0,0,1127,1129,3,144,72,0,1128,
-		1127,1,0,0,0,1128,1129,1,0,0,0,1129,141,1,0,0,0,1130,1133,5,135,0,0,1131,
-		1134,3,144,72,0,1132,1134,3,140,70,0,1133,1131,1,0,0,0,1133,1132,1,0,0,
-		0,1134,1145,1,0,0,0,1135,1145,3,146,73,0,1136,1139,5,70,0,0,1137,1140,
-		3,148,74,0,1138,1140,3,150,75,0,1139,1137,1,0,0,0,1139,1138,1,0,0,0,1140,
-		1145,1,0,0,0,1141,1145,3,152,76,0,1142,1143,5,66,0,0,1143,1145,3,180,90,
-		0,1144,1130,1,0,0,0,1144,1135,1,0,0,0,1144,1136,1,0,0,0,1144,1141,1,0,
-		0,0,1144,1142,1,0,0,0,1145,143,1,0,0,0,1146,1150,3,146,73,0,1147,1148,
-		5,70,0,0,1148,1150,3,148,74,0,1149,1146,1,0,0,0,1149,1147,1,0,0,0,1150,
-		145,1,0,0,0,1151,1156,5,86,0,0,1152,1157,5,43,0,0,1153,1154,3,198,99,0,
-		1154,1155,3,188,94,0,1155,1157,1,0,0,0,1156,1152,1,0,0,0,1156,1153,1,0,
-		0,0,1157,1161,1,0,0,0,1158,1159,3,198,99,0,1159,1160,5,136,0,0,1160,1162,
-		1,0,0,0,1161,1158,1,0,0,0,1161,1162,1,0,0,0,1162,147,1,0,0,0,1163,1164,
-		5,141,0,0,1164,1165,5,86,0,0,1165,1166,3,198,99,0,1166,1167,5,62,0,0,1167,
-		1168,3,198,99,0,1168,1172,3,188,94,0,1169,1170,3,198,99,0,1170,1171,5,
-		136,0,0,1171,1173,1,0,0,0,1172,1169,1,0,0,0,1172,1173,1,0,0,0,1173,149,
-		1,0,0,0,1174,1180,5,129,0,0,1175,1176,5,131,0,0,1176,1180,5,117,0,0,1177,
-		1178,5,150,0,0,1178,1180,5,138,0,0,1179,1174,1,0,0,0,1179,1175,1,0,0,0,
-		1179,1177,1,0,0,0,1180,151,1,0,0,0,1181,1184,5,158,0,0,1182,1184,3,206,
-		103,0,1183,1181,1,0,0,0,1183,1182,1,0,0,0,1184,1185,1,0,0,0,1185,1186,
-		3,190,95,0,1186,1187,5,94,0,0,1187,153,1,0,0,0,1188,1189,5,85,0,0,1189,
-		1190,5,137,0,0,1190,1191,3,198,99,0,1191,1192,5,4,0,0,1192,1193,5,66,0,
-		0,1193,1198,3,180,90,0,1194,1195,5,4,0,0,1195,1197,3,156,78,0,1196,1194,
-		1,0,0,0,1197,1200,1,0,0,0,1198,1196,1,0,0,0,1198,1199,1,0,0,0,1199,155,
-		1,0,0,0,1200,1198,1,0,0,0,1201,1202,5,112,0,0,1202,1203,5,125,0,0,1203,
-		1218,3,188,94,0,1204,1205,5,101,0,0,1205,1218,5,89,0,0,1206,1209,5,70,
-		0,0,1207,1210,5,141,0,0,1208,1210,3,150,75,0,1209,1207,1,0,0,0,1209,1208,
-		1,0,0,0,1210,1218,1,0,0,0,1211,1212,7,9,0,0,1212,1213,3,198,99,0,1213,
-		1214,3,188,94,0,1214,1215,5,121,0,0,1215,1218,1,0,0,0,1216,1218,3,152,
-		76,0,1217,1201,1,0,0,0,1217,1204,1,0,0,0,1217,1206,1,0,0,0,1217,1211,1,
-		0,0,0,1217,1216,1,0,0,0,1218,157,1,0,0,0,1219,1221,5,45,0,0,1220,1222,
-		3,164,82,0,1221,1220,1,0,0,0,1222,1223,1,0,0,0,1223,1221,1,0,0,0,1223,
-		1224,1,0,0,0,1224,1229,1,0,0,0,1225,1226,5,62,0,0,1226,1228,3,160,80,0,
-		1227,1225,1,0,0,0,1228,1231,1,0,0,0,1229,1227,1,0,0,0,1229,1230,1,0,0,
-		0,1230,1239,1,0,0,0,1231,1229,1,0,0,0,1232,1237,5,4,0,0,1233,1235,3,166,
-		83,0,1234,1236,5,4,0,0,1235,1234,1,0,0,0,1235,1236,1,0,0,0,1236,1238,1,
-		0,0,0,1237,1233,1,0,0,0,1237,1238,1,0,0,0,1238,1240,1,0,0,0,1239,1232,
-		1,0,0,0,1239,1240,1,0,0,0,1240,1241,1,0,0,0,1241,1243,5,147,0,0,1242,1244,
-		3,164,82,0,1243,1242,1,0,0,0,1244,1245,1,0,0,0,1245,1243,1,0,0,0,1245,
-		1246,1,0,0,0,1246,1251,1,0,0,0,1247,1248,5,62,0,0,1248,1250,3,160,80,0,
-		1249,1247,1,0,0,0,1250,1253,1,0,0,0,1251,1249,1,0,0,0,1251,1252,1,0,0,
-		0,1252,1258,1,0,0,0,1253,1251,1,0,0,0,1254,1255,5,4,0,0,1255,1257,3,162,
-		81,0,1256,1254,1,0,0,0,1257,1260,1,0,0,0,1258,1256,1,0,0,0,1258,1259,1,
-		0,0,0,1259,1263,1,0,0,0,1260,1258,1,0,0,0,1261,1262,5,6,0,0,1262,1264,
-		3,168,84,0,1263,1261,1,0,0,0,1263,1264,1,0,0,0,1264,159,1,0,0,0,1265,1267,
-		3,164,82,0,1266,1265,1,0,0,0,1267,1268,1,0,0,0,1268,1266,1,0,0,0,1268,
-		1269,1,0,0,0,1269,161,1,0,0,0,1270,1287,3,166,83,0,1271,1277,5,79,0,0,
-		1272,1273,3,206,103,0,1273,1274,5,137,0,0,1274,1275,3,206,103,0,1275,1276,
-		3,210,105,0,1276,1278,1,0,0,0,1277,1272,1,0,0,0,1277,1278,1,0,0,0,1278,
-		1287,1,0,0,0,1279,1283,5,94,0,0,1280,1281,5,134,0,0,1281,1284,5,126,0,
-		0,1282,1284,5,115,0,0,1283,1280,1,0,0,0,1283,1282,1,0,0,0,1284,1285,1,
-		0,0,0,1285,1287,5,116,0,0,1286,1270,1,0,0,0,1286,1271,1,0,0,0,1286,1279,
-		1,0,0,0,1287,163,1,0,0,0,1288,1295,3,212,106,0,1289,1295,5,89,0,0,1290,
-		1295,5,97,0,0,1291,1295,5,43,0,0,1292,1295,5,44,0,0,1293,1295,5,132,0,
-		0,1294,1288,1,0,0,0,1294,1289,1,0,0,0,1294,1290,1,0,0,0,1294,1291,1,0,
-		0,0,1294,1292,1,0,0,0,1294,1293,1,0,0,0,1295,165,1,0,0,0,1296,1297,5,60,
-		0,0,1297,1299,5,69,0,0,1298,1296,1,0,0,0,1298,1299,1,0,0,0,1299,1300,1,
-		0,0,0,1300,1305,7,9,0,0,1301,1306,5,43,0,0,1302,1303,3,198,99,0,1303,1304,
-		3,188,94,0,1304,1306,1,0,0,0,1305,1301,1,0,0,0,1305,1302,1,0,0,0,1306,
-		1313,1,0,0,0,1307,1308,5,44,0,0,1308,1309,3,198,99,0,1309,1310,5,137,0,
-		0,1310,1311,3,198,99,0,1311,1313,1,0,0,0,1312,1298,1,0,0,0,1312,1307,1,
-		0,0,0,1313,167,1,0,0,0,1314,1316,3,206,103,0,1315,1314,1,0,0,0,1315,1316,
-		1,0,0,0,1316,1318,1,0,0,0,1317,1319,3,212,106,0,1318,1317,1,0,0,0,1319,
-		1320,1,0,0,0,1320,1318,1,0,0,0,1320,1321,1,0,0,0,1321,1343,1,0,0,0,1322,
-		1323,5,94,0,0,1323,1330,5,78,0,0,1324,1331,5,43,0,0,1325,1327,3,212,106,
-		0,1326,1325,1,0,0,0,1327,1328,1,0,0,0,1328,1326,1,0,0,0,1328,1329,1,0,
-		0,0,1329,1331,1,0,0,0,1330,1324,1,0,0,0,1330,1326,1,0,0,0,1331,1344,1,
-		0,0,0,1332,1340,5,118,0,0,1333,1341,5,43,0,0,1334,1338,3,198,99,0,1335,
-		1339,3,188,94,0,1336,1339,5,132,0,0,1337,1339,3,212,106,0,1338,1335,1,
-		0,0,0,1338,1336,1,0,0,0,1338,1337,1,0,0,0,1339,1341,1,0,0,0,1340,1333,
-		1,0,0,0,1340,1334,1,0,0,0,1341,1344,1,0,0,0,1342,1344,5,85,0,0,1343,1322,
-		1,0,0,0,1343,1332,1,0,0,0,1343,1342,1,0,0,0,1343,1344,1,0,0,0,1344,169,
-		1,0,0,0,1345,1346,5,25,0,0,1346,1365,3,172,86,0,1347,1357,5,36,0,0,1348,
-		1349,5,66,0,0,1349,1350,7,10,0,0,1350,1358,3,192,96,0,1351,1355,3,192,
-		96,0,1352,1353,5,4,0,0,1353,1354,5,148,0,0,1354,1356,3,192,96,0,1355,1352,
-		1,0,0,0,1355,1356,1,0,0,0,1356,1358,1,0,0,0,1357,1348,1,0,0,0,1357,1351,
-		1,0,0,0,1358,1366,1,0,0,0,1359,1362,7,6,0,0,1360,1361,5,66,0,0,1361,1363,
-		7,10,0,0,1362,1360,1,0,0,0,1362,1363,1,0,0,0,1363,1364,1,0,0,0,1364,1366,
-		3,172,86,0,1365,1347,1,0,0,0,1365,1359,1,0,0,0,1366,171,1,0,0,0,1367,1378,
-		3,192,96,0,1368,1370,5,158,0,0,1369,1368,1,0,0,0,1369,1370,1,0,0,0,1370,
-		1371,1,0,0,0,1371,1375,7,2,0,0,1372,1374,3,174,87,0,1373,1372,1,0,0,0,
-		1374,1377,1,0,0,0,1375,1373,1,0,0,0,1375,1376,1,0,0,0,1376,1379,1,0,0,
-		0,1377,1375,1,0,0,0,1378,1369,1,0,0,0,1378,1379,1,0,0,0,1379,173,1,0,0,
-		0,1380,1381,3,204,102,0,1381,1383,3,202,101,0,1382,1384,7,2,0,0,1383,1382,
-		1,0,0,0,1383,1384,1,0,0,0,1384,175,1,0,0,0,1385,1386,5,9,0,0,1386,1391,
-		3,178,89,0,1387,1388,5,4,0,0,1388,1390,3,178,89,0,1389,1387,1,0,0,0,1390,
-		1393,1,0,0,0,1391,1389,1,0,0,0,1391,1392,1,0,0,0,1392,1399,1,0,0,0,1393,
-		1391,1,0,0,0,1394,1395,5,149,0,0,1395,1396,5,140,0,0,1396,1400,7,1,0,0,
-		1397,1398,5,147,0,0,1398,1400,5,72,0,0,1399,1394,1,0,0,0,1399,1397,1,0,
-		0,0,1399,1400,1,0,0,0,1400,177,1,0,0,0,1401,1408,3,198,99,0,1402,1404,
-		3,212,106,0,1403,1402,1,0,0,0,1404,1405,1,0,0,0,1405,1403,1,0,0,0,1405,
-		1406,1,0,0,0,1406,1409,1,0,0,0,1407,1409,5,132,0,0,1408,1403,1,0,0,0,1408,
-		1407,1,0,0,0,1408,1409,1,0,0,0,1409,179,1,0,0,0,1410,1411,5,19,0,0,1411,
-		1417,5,81,0,0,1412,1414,3,212,106,0,1413,1415,5,80,0,0,1414,1413,1,0,0,
-		0,1414,1415,1,0,0,0,1415,1417,1,0,0,0,1416,1410,1,0,0,0,1416,1412,1,0,
-		0,0,1417,181,1,0,0,0,1418,1419,7,11,0,0,1419,183,1,0,0,0,1420,1421,7,12,
-		0,0,1421,185,1,0,0,0,1422,1424,3,212,106,0,1423,1422,1,0,0,0,1424,1425,
-		1,0,0,0,1425,1423,1,0,0,0,1425,1426,1,0,0,0,1426,187,1,0,0,0,1427,1428,
-		7,13,0,0,1428,189,1,0,0,0,1429,1430,7,14,0,0,1430,191,1,0,0,0,1431,1435,
-		3,196,98,0,1432,1434,3,194,97,0,1433,1432,1,0,0,0,1434,1437,1,0,0,0,1435,
-		1433,1,0,0,0,1435,1436,1,0,0,0,1436,193,1,0,0,0,1437,1435,1,0,0,0,1438,
-		1439,3,204,102,0,1439,1440,3,196,98,0,1440,195,1,0,0,0,1441,1443,3,206,
-		103,0,1442,1444,3,210,105,0,1443,1442,1,0,0,0,1443,1444,1,0,0,0,1444,1451,
-		1,0,0,0,1445,1451,3,212,106,0,1446,1447,5,7,0,0,1447,1448,3,192,96,0,1448,
-		1449,5,8,0,0,1449,1451,1,0,0,0,1450,1441,1,0,0,0,1450,1445,1,0,0,0,1450,
-		1446,1,0,0,0,1451,197,1,0,0,0,1452,1456,3,202,101,0,1453,1455,3,200,100,
-		0,1454,1453,1,0,0,0,1455,1458,1,0,0,0,1456,1454,1,0,0,0,1456,1457,1,0,
-		0,0,1457,199,1,0,0,0,1458,1456,1,0,0,0,1459,1460,3,204,102,0,1460,1461,
-		3,202,101,0,1461,201,1,0,0,0,1462,1469,3,206,103,0,1463,1469,3,212,106,
-		0,1464,1465,5,7,0,0,1465,1466,3,198,99,0,1466,1467,5,8,0,0,1467,1469,1,
-		0,0,0,1468,1462,1,0,0,0,1468,1463,1,0,0,0,1468,1464,1,0,0,0,1469,203,1,
-		0,0,0,1470,1471,7,15,0,0,1471,205,1,0,0,0,1472,1484,3,208,104,0,1473,1474,
-		5,7,0,0,1474,1479,3,208,104,0,1475,1476,5,4,0,0,1476,1478,3,208,104,0,
-		1477,1475,1,0,0,0,1478,1481,1,0,0,0,1479,1477,1,0,0,0,1479,1480,1,0,0,
-		0,1480,1482,1,0,0,0,1481,1479,1,0,0,0,1482,1483,5,8,0,0,1483,1485,1,0,
-		0,0,1484,1473,1,0,0,0,1484,1485,1,0,0,0,1485,207,1,0,0,0,1486,1488,5,159,
-		0,0,1487,1489,5,160,0,0,1488,1487,1,0,0,0,1488,1489,1,0,0,0,1489,1492,
-		1,0,0,0,1490,1492,5,160,0,0,1491,1486,1,0,0,0,1491,1490,1,0,0,0,1492,209,
-		1,0,0,0,1493,1494,7,16,0,0,1494,211,1,0,0,0,1495,1496,7,17,0,0,1496,213,
-		1,0,0,0,188,261,276,287,295,297,313,319,328,330,355,365,374,380,392,409,
-		411,417,426,434,441,451,460,466,484,495,509,515,523,526,536,539,542,552,
-		560,568,575,582,591,594,599,603,608,614,621,628,633,645,649,663,672,683,
-		686,691,698,703,710,721,724,728,737,741,752,755,760,764,768,777,779,783,
-		786,789,791,808,814,818,822,825,836,838,845,852,854,860,866,871,876,883,
-		885,887,895,905,907,917,926,928,931,939,948,960,967,974,978,984,988,996,
-		1002,1007,1017,1020,1035,1039,1043,1049,1058,1064,1074,1076,1078,1086,
-		1090,1093,1100,1107,1112,1119,1121,1125,1128,1133,1139,1144,1149,1156,
-		1161,1172,1179,1183,1198,1209,1217,1223,1229,1235,1237,1239,1245,1251,
-		1258,1263,1268,1277,1283,1286,1294,1298,1305,1312,1315,1320,1328,1330,
-		1338,1340,1343,1355,1357,1362,1365,1369,1375,1378,1383,1391,1399,1405,
-		1408,1414,1416,1425,1435,1443,1450,1456,1468,1479,1484,1488,1491
+		192,194,196,198,200,202,204,206,208,210,212,214,216,218,220,0,19,2,0,158,
+		159,161,162,2,0,43,43,127,127,2,0,21,21,74,74,2,0,46,46,137,137,2,0,158,
+		158,161,161,2,0,95,95,151,151,2,0,80,80,148,148,2,0,92,92,100,100,2,0,
+		67,67,99,99,2,0,35,35,44,44,4,0,92,92,100,100,110,110,131,131,2,0,102,
+		102,108,108,2,0,130,130,156,156,2,0,78,78,98,98,1,0,45,46,2,0,51,51,137,
+		137,2,0,11,13,15,15,4,0,97,97,157,157,159,160,162,162,28,0,16,19,21,28,
+		30,33,35,44,47,60,62,64,66,67,70,70,72,72,74,77,79,87,89,91,93,95,99,99,
+		101,120,122,129,131,131,133,134,136,136,138,138,140,141,144,146,148,151,
+		153,153,155,155,158,158,161,161,163,163,1743,0,222,1,0,0,0,2,225,1,0,0,
+		0,4,272,1,0,0,0,6,274,1,0,0,0,8,277,1,0,0,0,10,280,1,0,0,0,12,287,1,0,
+		0,0,14,289,1,0,0,0,16,292,1,0,0,0,18,308,1,0,0,0,20,310,1,0,0,0,22,313,
+		1,0,0,0,24,316,1,0,0,0,26,319,1,0,0,0,28,321,1,0,0,0,30,341,1,0,0,0,32,
+		343,1,0,0,0,34,347,1,0,0,0,36,371,1,0,0,0,38,374,1,0,0,0,40,406,1,0,0,
+		0,42,408,1,0,0,0,44,413,1,0,0,0,46,434,1,0,0,0,48,442,1,0,0,0,50,450,1,
+		0,0,0,52,457,1,0,0,0,54,474,1,0,0,0,56,476,1,0,0,0,58,485,1,0,0,0,60,500,
+		1,0,0,0,62,512,1,0,0,0,64,529,1,0,0,0,66,531,1,0,0,0,68,534,1,0,0,0,70,
+		539,1,0,0,0,72,556,1,0,0,0,74,566,1,0,0,0,76,568,1,0,0,0,78,579,1,0,0,
+		0,80,642,1,0,0,0,82,645,1,0,0,0,84,651,1,0,0,0,86,654,1,0,0,0,88,669,1,
+		0,0,0,90,671,1,0,0,0,92,678,1,0,0,0,94,697,1,0,0,0,96,699,1,0,0,0,98,704,
+		1,0,0,0,100,720,1,0,0,0,102,722,1,0,0,0,104,725,1,0,0,0,106,729,1,0,0,
+		0,108,741,1,0,0,0,110,753,1,0,0,0,112,839,1,0,0,0,114,841,1,0,0,0,116,
+		849,1,0,0,0,118,866,1,0,0,0,120,873,1,0,0,0,122,886,1,0,0,0,124,888,1,
+		0,0,0,126,957,1,0,0,0,128,983,1,0,0,0,130,995,1,0,0,0,132,1010,1,0,0,0,
+		134,1012,1,0,0,0,136,1051,1,0,0,0,138,1053,1,0,0,0,140,1064,1,0,0,0,142,
+		1077,1,0,0,0,144,1145,1,0,0,0,146,1155,1,0,0,0,148,1176,1,0,0,0,150,1199,
+		1,0,0,0,152,1204,1,0,0,0,154,1206,1,0,0,0,156,1218,1,0,0,0,158,1234,1,
+		0,0,0,160,1238,1,0,0,0,162,1243,1,0,0,0,164,1272,1,0,0,0,166,1274,1,0,
+		0,0,168,1321,1,0,0,0,170,1341,1,0,0,0,172,1349,1,0,0,0,174,1367,1,0,0,
+		0,176,1370,1,0,0,0,178,1400,1,0,0,0,180,1422,1,0,0,0,182,1435,1,0,0,0,
+		184,1440,1,0,0,0,186,1456,1,0,0,0,188,1471,1,0,0,0,190,1473,1,0,0,0,192,
+		1475,1,0,0,0,194,1478,1,0,0,0,196,1482,1,0,0,0,198,1484,1,0,0,0,200,1486,
+		1,0,0,0,202,1493,1,0,0,0,204,1505,1,0,0,0,206,1507,1,0,0,0,208,1514,1,
+		0,0,0,210,1523,1,0,0,0,212,1525,1,0,0,0,214,1527,1,0,0,0,216,1546,1,0,
+		0,0,218,1548,1,0,0,0,220,1550,1,0,0,0,222,223,3,4,2,0,223,224,5,0,0,1,
+		224,1,1,0,0,0,225,226,3,184,92,0,226,227,5,0,0,1,227,3,1,0,0,0,228,273,
+		3,6,3,0,229,273,3,8,4,0,230,273,3,10,5,0,231,273,3,14,7,0,232,273,3,16,
+		8,0,233,273,3,20,10,0,234,273,3,22,11,0,235,273,3,24,12,0,236,273,3,26,
+		13,0,237,273,3,28,14,0,238,273,3,32,16,0,239,273,3,34,17,0,240,273,3,38,
+		19,0,241,273,3,42,21,0,242,273,3,44,22,0,243,273,3,78,39,0,244,273,3,66,
+		33,0,245,273,3,68,34,0,246,273,3,72,36,0,247,273,3,74,37,0,248,273,3,90,
+		45,0,249,273,3,92,46,0,250,273,3,94,47,0,251,273,3,96,48,0,252,273,3,98,
+		49,0,253,273,3,102,51,0,254,273,3,104,52,0,255,273,3,106,53,0,256,273,
+		3,108,54,0,257,273,3,126,63,0,258,273,3,134,67,0,259,273,3,138,69,0,260,
+		273,3,140,70,0,261,273,3,142,71,0,262,273,3,166,83,0,263,273,3,178,89,
+		0,264,273,3,46,23,0,265,273,3,128,64,0,266,273,3,48,24,0,267,273,3,50,
+		25,0,268,273,3,52,26,0,269,273,3,58,29,0,270,273,3,60,30,0,271,273,3,56,
+		28,0,272,228,1,0,0,0,272,229,1,0,0,0,272,230,1,0,0,0,272,231,1,0,0,0,272,
+		232,1,0,0,0,272,233,1,0,0,0,272,234,1,0,0,0,272,235,1,0,0,0,272,236,1,
+		0,0,0,272,237,1,0,0,0,272,238,1,0,0,0,272,239,1,0,0,0,272,240,1,0,0,0,
+		272,241,1,0,0,0,272,242,1,0,0,0,272,243,1,0,0,0,272,244,1,0,0,0,272,245,
+		1,0,0,0,272,246,1,0,0,0,272,247,1,0,0,0,272,248,1,0,0,0,272,249,1,0,0,
+		0,272,250,1,0,0,0,272,251,1,0,0,0,272,252,1,0,0,0,272,253,1,0,0,0,272,
+		254,1,0,0,0,272,255,1,0,0,0,272,256,1,0,0,0,272,257,1,0,0,0,272,258,1,
+		0,0,0,272,259,1,0,0,0,272,260,1,0,0,0,272,261,1,0,0,0,272,262,1,0,0,0,
+		272,263,1,0,0,0,272,264,1,0,0,0,272,265,1,0,0,0,272,266,1,0,0,0,272,267,
+		1,0,0,0,272,268,1,0,0,0,272,269,1,0,0,0,272,270,1,0,0,0,272,271,1,0,0,
+		0,273,5,1,0,0,0,274,275,5,39,0,0,275,276,3,216,108,0,276,7,1,0,0,0,277,
+		278,5,41,0,0,278,279,5,168,0,0,279,9,1,0,0,0,280,281,5,57,0,0,281,282,
+		3,12,6,0,282,11,1,0,0,0,283,288,5,164,0,0,284,288,5,167,0,0,285,288,5,
+		168,0,0,286,288,3,220,110,0,287,283,1,0,0,0,287,284,1,0,0,0,287,285,1,
+		0,0,0,287,286,1,0,0,0,288,13,1,0,0,0,289,290,5,54,0,0,290,291,3,220,110,
+		0,291,15,1,0,0,0,292,293,5,49,0,0,293,298,3,18,9,0,294,295,5,5,0,0,295,
+		297,3,18,9,0,296,294,1,0,0,0,297,300,1,0,0,0,298,296,1,0,0,0,298,299,1,
+		0,0,0,299,17,1,0,0,0,300,298,1,0,0,0,301,309,3,220,110,0,302,309,5,168,
+		0,0,303,306,5,164,0,0,304,307,3,220,110,0,305,307,5,15,0,0,306,304,1,0,
+		0,0,306,305,1,0,0,0,306,307,1,0,0,0,307,309,1,0,0,0,308,301,1,0,0,0,308,
+		302,1,0,0,0,308,303,1,0,0,0,309,19,1,0,0,0,310,311,5,50,0,0,311,312,5,
+		168,0,0,312,21,1,0,0,0,313,314,5,40,0,0,314,315,5,168,0,0,315,23,1,0,0,
+		0,316,317,5,58,0,0,317,318,3,220,110,0,318,25,1,0,0,0,319,320,5,3,0,0,
+		320,27,1,0,0,0,321,322,5,60,0,0,322,324,3,220,110,0,323,325,5,168,0,0,
+		324,323,1,0,0,0,324,325,1,0,0,0,325,330,1,0,0,0,326,327,5,5,0,0,327,329,
+		3,30,15,0,328,326,1,0,0,0,329,332,1,0,0,0,330,328,1,0,0,0,330,331,1,0,
+		0,0,331,29,1,0,0,0,332,330,1,0,0,0,333,334,5,150,0,0,334,342,3,216,108,
+		0,335,339,3,216,108,0,336,340,7,0,0,0,337,338,5,14,0,0,338,340,5,90,0,
+		0,339,336,1,0,0,0,339,337,1,0,0,0,340,342,1,0,0,0,341,333,1,0,0,0,341,
+		335,1,0,0,0,342,31,1,0,0,0,343,344,5,32,0,0,344,345,3,216,108,0,345,346,
+		5,160,0,0,346,33,1,0,0,0,347,348,5,31,0,0,348,349,3,194,97,0,349,350,5,
+		7,0,0,350,353,3,216,108,0,351,354,3,198,99,0,352,354,7,1,0,0,353,351,1,
+		0,0,0,353,352,1,0,0,0,354,369,1,0,0,0,355,356,5,65,0,0,356,357,3,216,108,
+		0,357,358,3,196,98,0,358,359,5,142,0,0,359,360,3,36,18,0,360,370,1,0,0,
+		0,361,362,5,142,0,0,362,363,3,36,18,0,363,364,5,5,0,0,364,365,3,216,108,
+		0,365,366,3,196,98,0,366,367,5,142,0,0,367,368,3,36,18,0,368,370,1,0,0,
+		0,369,355,1,0,0,0,369,361,1,0,0,0,370,35,1,0,0,0,371,372,3,216,108,0,372,
+		373,3,218,109,0,373,37,1,0,0,0,374,375,5,55,0,0,375,379,3,194,97,0,376,
+		377,5,5,0,0,377,378,5,110,0,0,378,380,5,45,0,0,379,376,1,0,0,0,379,380,
+		1,0,0,0,380,381,1,0,0,0,381,382,5,7,0,0,382,383,5,74,0,0,383,388,3,216,
+		108,0,384,389,5,77,0,0,385,386,5,79,0,0,386,387,5,111,0,0,387,389,5,23,
+		0,0,388,384,1,0,0,0,388,385,1,0,0,0,388,389,1,0,0,0,389,394,1,0,0,0,390,
+		391,5,5,0,0,391,393,3,40,20,0,392,390,1,0,0,0,393,396,1,0,0,0,394,392,
+		1,0,0,0,394,395,1,0,0,0,395,39,1,0,0,0,396,394,1,0,0,0,397,398,5,92,0,
+		0,398,399,5,51,0,0,399,400,5,97,0,0,400,401,5,166,0,0,401,407,7,2,0,0,
+		402,403,5,111,0,0,403,404,5,97,0,0,404,405,5,139,0,0,405,407,5,93,0,0,
+		406,397,1,0,0,0,406,402,1,0,0,0,407,41,1,0,0,0,408,409,5,38,0,0,409,410,
+		3,220,110,0,410,411,5,99,0,0,411,412,3,200,100,0,412,43,1,0,0,0,413,414,
+		5,23,0,0,414,415,3,220,110,0,415,425,5,99,0,0,416,417,7,3,0,0,417,418,
+		5,29,0,0,418,426,3,200,100,0,419,423,3,200,100,0,420,421,7,3,0,0,421,422,
+		5,29,0,0,422,424,3,200,100,0,423,420,1,0,0,0,423,424,1,0,0,0,424,426,1,
+		0,0,0,425,416,1,0,0,0,425,419,1,0,0,0,426,431,1,0,0,0,427,428,5,5,0,0,
+		428,430,3,64,32,0,429,427,1,0,0,0,430,433,1,0,0,0,431,429,1,0,0,0,431,
+		432,1,0,0,0,432,45,1,0,0,0,433,431,1,0,0,0,434,440,5,22,0,0,435,436,5,
+		154,0,0,436,437,5,145,0,0,437,441,7,2,0,0,438,439,5,152,0,0,439,441,5,
+		75,0,0,440,435,1,0,0,0,440,438,1,0,0,0,441,47,1,0,0,0,442,448,5,19,0,0,
+		443,444,3,220,110,0,444,445,5,5,0,0,445,446,3,218,109,0,446,449,1,0,0,
+		0,447,449,5,168,0,0,448,443,1,0,0,0,448,447,1,0,0,0,449,49,1,0,0,0,450,
+		451,5,25,0,0,451,452,3,220,110,0,452,453,5,99,0,0,453,455,3,200,100,0,
+		454,456,5,103,0,0,455,454,1,0,0,0,455,456,1,0,0,0,456,51,1,0,0,0,457,458,
+		5,28,0,0,458,459,3,220,110,0,459,460,5,99,0,0,460,465,3,180,90,0,461,462,
+		5,5,0,0,462,464,3,54,27,0,463,461,1,0,0,0,464,467,1,0,0,0,465,463,1,0,
+		0,0,465,466,1,0,0,0,466,53,1,0,0,0,467,465,1,0,0,0,468,475,5,117,0,0,469,
+		470,5,138,0,0,470,471,5,73,0,0,471,472,3,216,108,0,472,473,5,14,0,0,473,
+		475,1,0,0,0,474,468,1,0,0,0,474,469,1,0,0,0,475,55,1,0,0,0,476,477,5,16,
+		0,0,477,480,3,220,110,0,478,479,5,113,0,0,479,481,3,220,110,0,480,478,
+		1,0,0,0,480,481,1,0,0,0,481,482,1,0,0,0,482,483,5,7,0,0,483,484,5,168,
+		0,0,484,57,1,0,0,0,485,486,5,53,0,0,486,487,3,194,97,0,487,488,5,7,0,0,
+		488,489,3,216,108,0,489,490,3,198,99,0,490,491,5,65,0,0,491,492,3,216,
+		108,0,492,493,3,196,98,0,493,494,5,149,0,0,494,495,3,216,108,0,495,498,
+		7,4,0,0,496,497,5,5,0,0,497,499,3,220,110,0,498,496,1,0,0,0,498,499,1,
+		0,0,0,499,59,1,0,0,0,500,501,5,36,0,0,501,502,3,18,9,0,502,503,5,7,0,0,
+		503,504,3,220,110,0,504,509,3,62,31,0,505,506,5,5,0,0,506,508,3,62,31,
+		0,507,505,1,0,0,0,508,511,1,0,0,0,509,507,1,0,0,0,509,510,1,0,0,0,510,
+		61,1,0,0,0,511,509,1,0,0,0,512,513,3,216,108,0,513,514,3,218,109,0,514,
+		515,7,5,0,0,515,63,1,0,0,0,516,530,5,112,0,0,517,530,5,87,0,0,518,519,
+		5,109,0,0,519,520,5,113,0,0,520,523,3,210,105,0,521,522,5,11,0,0,522,524,
+		3,210,105,0,523,521,1,0,0,0,523,524,1,0,0,0,524,530,1,0,0,0,525,526,5,
+		129,0,0,526,530,7,6,0,0,527,528,5,153,0,0,528,530,3,200,100,0,529,516,
+		1,0,0,0,529,517,1,0,0,0,529,518,1,0,0,0,529,525,1,0,0,0,529,527,1,0,0,
+		0,530,65,1,0,0,0,531,532,5,56,0,0,532,533,5,168,0,0,533,67,1,0,0,0,534,
+		537,5,51,0,0,535,538,3,70,35,0,536,538,3,76,38,0,537,535,1,0,0,0,537,536,
+		1,0,0,0,538,69,1,0,0,0,539,540,5,41,0,0,540,546,3,220,110,0,541,542,5,
+		30,0,0,542,544,5,123,0,0,543,545,5,5,0,0,544,543,1,0,0,0,544,545,1,0,0,
+		0,545,547,1,0,0,0,546,541,1,0,0,0,546,547,1,0,0,0,547,548,1,0,0,0,548,
+		549,5,120,0,0,549,550,5,109,0,0,550,551,5,113,0,0,551,554,3,216,108,0,
+		552,553,5,11,0,0,553,555,3,216,108,0,554,552,1,0,0,0,554,555,1,0,0,0,555,
+		71,1,0,0,0,556,559,5,33,0,0,557,560,5,168,0,0,558,560,7,7,0,0,559,557,
+		1,0,0,0,559,558,1,0,0,0,560,561,1,0,0,0,561,562,5,99,0,0,562,563,5,8,0,
+		0,563,564,3,110,55,0,564,565,5,9,0,0,565,73,1,0,0,0,566,567,5,4,0,0,567,
+		75,1,0,0,0,568,571,5,163,0,0,569,570,5,113,0,0,570,572,5,163,0,0,571,569,
+		1,0,0,0,571,572,1,0,0,0,572,574,1,0,0,0,573,575,5,168,0,0,574,573,1,0,
+		0,0,574,575,1,0,0,0,575,576,1,0,0,0,576,577,5,99,0,0,577,578,3,110,55,
+		0,578,77,1,0,0,0,579,580,5,42,0,0,580,584,3,220,110,0,581,582,5,5,0,0,
+		582,583,5,105,0,0,583,585,5,164,0,0,584,581,1,0,0,0,584,585,1,0,0,0,585,
+		587,1,0,0,0,586,588,3,80,40,0,587,586,1,0,0,0,587,588,1,0,0,0,588,590,
+		1,0,0,0,589,591,3,184,92,0,590,589,1,0,0,0,590,591,1,0,0,0,591,79,1,0,
+		0,0,592,593,5,30,0,0,593,594,3,220,110,0,594,595,5,7,0,0,595,600,3,206,
+		103,0,596,597,3,198,99,0,597,598,5,69,0,0,598,599,3,188,94,0,599,601,1,
+		0,0,0,600,596,1,0,0,0,600,601,1,0,0,0,601,643,1,0,0,0,602,603,5,99,0,0,
+		603,604,3,220,110,0,604,608,5,106,0,0,605,606,5,5,0,0,606,607,5,144,0,
+		0,607,609,5,120,0,0,608,605,1,0,0,0,608,609,1,0,0,0,609,643,1,0,0,0,610,
+		611,5,61,0,0,611,616,3,82,41,0,612,613,5,5,0,0,613,615,3,82,41,0,614,612,
+		1,0,0,0,615,618,1,0,0,0,616,614,1,0,0,0,616,617,1,0,0,0,617,643,1,0,0,
+		0,618,616,1,0,0,0,619,620,5,122,0,0,620,623,5,148,0,0,621,624,5,64,0,0,
+		622,624,5,68,0,0,623,621,1,0,0,0,623,622,1,0,0,0,624,625,1,0,0,0,625,630,
+		3,86,43,0,626,627,5,65,0,0,627,629,3,86,43,0,628,626,1,0,0,0,629,632,1,
+		0,0,0,630,628,1,0,0,0,630,631,1,0,0,0,631,633,1,0,0,0,632,630,1,0,0,0,
+		633,634,5,7,0,0,634,639,3,176,88,0,635,636,5,5,0,0,636,638,3,176,88,0,
+		637,635,1,0,0,0,638,641,1,0,0,0,639,637,1,0,0,0,639,640,1,0,0,0,640,643,
+		1,0,0,0,641,639,1,0,0,0,642,592,1,0,0,0,642,602,1,0,0,0,642,610,1,0,0,
+		0,642,619,1,0,0,0,643,81,1,0,0,0,644,646,3,84,42,0,645,644,1,0,0,0,646,
+		647,1,0,0,0,647,645,1,0,0,0,647,648,1,0,0,0,648,83,1,0,0,0,649,652,3,220,
+		110,0,650,652,5,92,0,0,651,649,1,0,0,0,651,650,1,0,0,0,652,85,1,0,0,0,
+		653,655,3,172,86,0,654,653,1,0,0,0,655,656,1,0,0,0,656,654,1,0,0,0,656,
+		657,1,0,0,0,657,662,1,0,0,0,658,659,5,5,0,0,659,661,3,88,44,0,660,658,
+		1,0,0,0,661,664,1,0,0,0,662,660,1,0,0,0,662,663,1,0,0,0,663,87,1,0,0,0,
+		664,662,1,0,0,0,665,670,3,174,87,0,666,667,3,190,95,0,667,668,5,91,0,0,
+		668,670,1,0,0,0,669,665,1,0,0,0,669,666,1,0,0,0,670,89,1,0,0,0,671,672,
+		5,18,0,0,672,673,5,152,0,0,673,674,3,206,103,0,674,676,3,198,99,0,675,
+		677,3,184,92,0,676,675,1,0,0,0,676,677,1,0,0,0,677,91,1,0,0,0,678,679,
+		5,21,0,0,679,681,3,206,103,0,680,682,3,184,92,0,681,680,1,0,0,0,681,682,
+		1,0,0,0,682,93,1,0,0,0,683,684,5,30,0,0,684,685,5,94,0,0,685,686,3,188,
+		94,0,686,687,7,8,0,0,687,688,3,220,110,0,688,698,1,0,0,0,689,690,5,20,
+		0,0,690,694,5,84,0,0,691,692,7,9,0,0,692,694,5,83,0,0,693,689,1,0,0,0,
+		693,691,1,0,0,0,694,695,1,0,0,0,695,696,7,8,0,0,696,698,3,220,110,0,697,
+		683,1,0,0,0,697,693,1,0,0,0,698,95,1,0,0,0,699,700,5,37,0,0,700,701,5,
+		110,0,0,701,702,5,45,0,0,702,703,3,220,110,0,703,97,1,0,0,0,704,705,5,
+		24,0,0,705,706,5,7,0,0,706,711,3,100,50,0,707,708,5,5,0,0,708,710,3,100,
+		50,0,709,707,1,0,0,0,710,713,1,0,0,0,711,709,1,0,0,0,711,712,1,0,0,0,712,
+		99,1,0,0,0,713,711,1,0,0,0,714,715,5,132,0,0,715,721,3,206,103,0,716,717,
+		3,206,103,0,717,718,5,29,0,0,718,719,3,220,110,0,719,721,1,0,0,0,720,714,
+		1,0,0,0,720,716,1,0,0,0,721,101,1,0,0,0,722,723,5,27,0,0,723,724,5,114,
+		0,0,724,103,1,0,0,0,725,726,5,59,0,0,726,727,5,97,0,0,727,728,5,86,0,0,
+		728,105,1,0,0,0,729,731,5,45,0,0,730,732,3,206,103,0,731,730,1,0,0,0,731,
+		732,1,0,0,0,732,734,1,0,0,0,733,735,3,190,95,0,734,733,1,0,0,0,734,735,
+		1,0,0,0,735,736,1,0,0,0,736,737,5,7,0,0,737,739,3,110,55,0,738,740,3,184,
+		92,0,739,738,1,0,0,0,739,740,1,0,0,0,740,107,1,0,0,0,741,742,5,46,0,0,
+		742,743,3,206,103,0,743,744,5,142,0,0,744,746,3,206,103,0,745,747,3,190,
+		95,0,746,745,1,0,0,0,746,747,1,0,0,0,747,748,1,0,0,0,748,749,5,7,0,0,749,
+		751,3,110,55,0,750,752,3,184,92,0,751,750,1,0,0,0,751,752,1,0,0,0,752,
+		109,1,0,0,0,753,758,3,112,56,0,754,755,5,5,0,0,755,757,3,112,56,0,756,
+		754,1,0,0,0,757,760,1,0,0,0,758,756,1,0,0,0,758,759,1,0,0,0,759,111,1,
+		0,0,0,760,758,1,0,0,0,761,762,5,8,0,0,762,763,3,110,55,0,763,769,5,9,0,
+		0,764,765,3,206,103,0,765,766,5,141,0,0,766,770,1,0,0,0,767,770,3,122,
+		61,0,768,770,5,143,0,0,769,764,1,0,0,0,769,767,1,0,0,0,769,768,1,0,0,0,
+		769,770,1,0,0,0,770,772,1,0,0,0,771,773,3,124,62,0,772,771,1,0,0,0,772,
+		773,1,0,0,0,773,840,1,0,0,0,774,776,5,132,0,0,775,777,3,206,103,0,776,
+		775,1,0,0,0,776,777,1,0,0,0,777,840,1,0,0,0,778,779,5,135,0,0,779,780,
+		5,120,0,0,780,840,3,206,103,0,781,785,5,34,0,0,782,783,5,139,0,0,783,786,
+		5,128,0,0,784,786,3,206,103,0,785,782,1,0,0,0,785,784,1,0,0,0,786,789,
+		1,0,0,0,787,788,5,29,0,0,788,790,5,101,0,0,789,787,1,0,0,0,789,790,1,0,
+		0,0,790,840,1,0,0,0,791,792,5,96,0,0,792,793,3,206,103,0,793,794,5,29,
+		0,0,794,795,3,220,110,0,795,840,1,0,0,0,796,797,5,71,0,0,797,800,3,206,
+		103,0,798,799,5,29,0,0,799,801,3,220,110,0,800,798,1,0,0,0,800,801,1,0,
+		0,0,801,840,1,0,0,0,802,804,3,214,107,0,803,802,1,0,0,0,803,804,1,0,0,
+		0,804,834,1,0,0,0,805,807,3,220,110,0,806,805,1,0,0,0,807,808,1,0,0,0,
+		808,806,1,0,0,0,808,809,1,0,0,0,809,827,1,0,0,0,810,812,3,192,96,0,811,
+		813,3,120,60,0,812,811,1,0,0,0,812,813,1,0,0,0,813,828,1,0,0,0,814,816,
+		3,118,59,0,815,817,3,114,57,0,816,815,1,0,0,0,816,817,1,0,0,0,817,828,
+		1,0,0,0,818,828,3,114,57,0,819,828,3,116,58,0,820,828,5,143,0,0,821,823,
+		5,166,0,0,822,824,3,220,110,0,823,822,1,0,0,0,824,825,1,0,0,0,825,823,
+		1,0,0,0,825,826,1,0,0,0,826,828,1,0,0,0,827,810,1,0,0,0,827,814,1,0,0,
+		0,827,818,1,0,0,0,827,819,1,0,0,0,827,820,1,0,0,0,827,821,1,0,0,0,827,
+		828,1,0,0,0,828,835,1,0,0,0,829,831,3,192,96,0,830,832,3,120,60,0,831,
+		830,1,0,0,0,831,832,1,0,0,0,832,835,1,0,0,0,833,835,3,116,58,0,834,806,
+		1,0,0,0,834,829,1,0,0,0,834,833,1,0,0,0,835,837,1,0,0,0,836,838,3,124,
+		62,0,837,836,1,0,0,0,837,838,1,0,0,0,838,840,1,0,0,0,839,761,1,0,0,0,839,
+		774,1,0,0,0,839,778,1,0,0,0,839,781,1,0,0,0,839,791,1,0,0,0,839,796,1,
+		0,0,0,839,803,1,0,0,0,840,113,1,0,0,0,841,842,5,152,0,0,842,843,5,8,0,
+		0,843,844,3,110,55,0,844,845,5,9,0,0,845,846,3,206,103,0,846,847,5,141,
+		0,0,847,848,5,88,0,0,848,115,1,0,0,0,849,850,5,69,0,0,850,851,5,81,0,0,
+		851,852,5,85,0,0,852,117,1,0,0,0,853,855,3,208,104,0,854,853,1,0,0,0,855,
+		856,1,0,0,0,856,854,1,0,0,0,856,857,1,0,0,0,857,867,1,0,0,0,858,862,3,
+		214,107,0,859,861,3,208,104,0,860,859,1,0,0,0,861,864,1,0,0,0,862,860,
+		1,0,0,0,862,863,1,0,0,0,863,867,1,0,0,0,864,862,1,0,0,0,865,867,3,122,
+		61,0,866,854,1,0,0,0,866,858,1,0,0,0,866,865,1,0,0,0,867,119,1,0,0,0,868,
+		870,3,206,103,0,869,871,5,88,0,0,870,869,1,0,0,0,870,871,1,0,0,0,871,874,
+		1,0,0,0,872,874,3,122,61,0,873,868,1,0,0,0,873,872,1,0,0,0,874,121,1,0,
+		0,0,875,887,5,61,0,0,876,887,5,68,0,0,877,878,5,142,0,0,878,887,5,76,0,
+		0,879,880,5,147,0,0,880,881,3,206,103,0,881,884,5,126,0,0,882,883,5,70,
+		0,0,883,885,5,76,0,0,884,882,1,0,0,0,884,885,1,0,0,0,885,887,1,0,0,0,886,
+		875,1,0,0,0,886,876,1,0,0,0,886,877,1,0,0,0,886,879,1,0,0,0,887,123,1,
+		0,0,0,888,955,5,97,0,0,889,893,7,10,0,0,890,892,3,220,110,0,891,890,1,
+		0,0,0,892,895,1,0,0,0,893,891,1,0,0,0,893,894,1,0,0,0,894,902,1,0,0,0,
+		895,893,1,0,0,0,896,898,5,65,0,0,897,899,3,220,110,0,898,897,1,0,0,0,899,
+		900,1,0,0,0,900,898,1,0,0,0,900,901,1,0,0,0,901,903,1,0,0,0,902,896,1,
+		0,0,0,902,903,1,0,0,0,903,908,1,0,0,0,904,905,5,147,0,0,905,906,3,206,
+		103,0,906,907,5,126,0,0,907,909,1,0,0,0,908,904,1,0,0,0,908,909,1,0,0,
+		0,909,956,1,0,0,0,910,914,5,81,0,0,911,913,3,220,110,0,912,911,1,0,0,0,
+		913,916,1,0,0,0,914,912,1,0,0,0,914,915,1,0,0,0,915,935,1,0,0,0,916,914,
+		1,0,0,0,917,919,5,65,0,0,918,920,3,214,107,0,919,918,1,0,0,0,919,920,1,
+		0,0,0,920,922,1,0,0,0,921,923,3,220,110,0,922,921,1,0,0,0,923,924,1,0,
+		0,0,924,922,1,0,0,0,924,925,1,0,0,0,925,933,1,0,0,0,926,927,5,97,0,0,927,
+		929,5,81,0,0,928,930,3,220,110,0,929,928,1,0,0,0,930,931,1,0,0,0,931,929,
+		1,0,0,0,931,932,1,0,0,0,932,934,1,0,0,0,933,926,1,0,0,0,933,934,1,0,0,
+		0,934,936,1,0,0,0,935,917,1,0,0,0,935,936,1,0,0,0,936,943,1,0,0,0,937,
+		944,5,61,0,0,938,944,5,68,0,0,939,940,5,147,0,0,940,941,3,206,103,0,941,
+		942,5,126,0,0,942,944,1,0,0,0,943,937,1,0,0,0,943,938,1,0,0,0,943,939,
+		1,0,0,0,943,944,1,0,0,0,944,956,1,0,0,0,945,956,5,76,0,0,946,956,5,133,
+		0,0,947,948,5,116,0,0,948,956,5,124,0,0,949,951,5,166,0,0,950,952,3,220,
+		110,0,951,950,1,0,0,0,952,953,1,0,0,0,953,951,1,0,0,0,953,954,1,0,0,0,
+		954,956,1,0,0,0,955,889,1,0,0,0,955,910,1,0,0,0,955,945,1,0,0,0,955,946,
+		1,0,0,0,955,947,1,0,0,0,955,949,1,0,0,0,956,125,1,0,0,0,957,965,5,43,0,
+		0,958,959,5,46,0,0,959,960,3,206,103,0,960,961,5,142,0,0,961,962,3,206,
+		103,0,962,966,1,0,0,0,963,964,5,45,0,0,964,966,3,206,103,0,965,958,1,0,
+		0,0,965,963,1,0,0,0,966,978,1,0,0,0,967,968,5,5,0,0,968,976,3,206,103,
+		0,969,970,5,107,0,0,970,977,5,141,0,0,971,974,5,141,0,0,972,973,5,97,0,
+		0,973,975,5,63,0,0,974,972,1,0,0,0,974,975,1,0,0,0,975,977,1,0,0,0,976,
+		969,1,0,0,0,976,971,1,0,0,0,977,979,1,0,0,0,978,967,1,0,0,0,978,979,1,
+		0,0,0,979,981,1,0,0,0,980,982,3,184,92,0,981,980,1,0,0,0,981,982,1,0,0,
+		0,982,127,1,0,0,0,983,984,5,29,0,0,984,989,3,130,65,0,985,986,5,5,0,0,
+		986,988,3,130,65,0,987,985,1,0,0,0,988,991,1,0,0,0,989,987,1,0,0,0,989,
+		990,1,0,0,0,990,992,1,0,0,0,991,989,1,0,0,0,992,993,5,7,0,0,993,994,3,
+		132,66,0,994,129,1,0,0,0,995,998,3,18,9,0,996,997,5,142,0,0,997,999,3,
+		18,9,0,998,996,1,0,0,0,998,999,1,0,0,0,999,131,1,0,0,0,1000,1011,3,38,
+		19,0,1001,1011,3,94,47,0,1002,1011,3,96,48,0,1003,1011,3,106,53,0,1004,
+		1011,3,108,54,0,1005,1011,3,126,63,0,1006,1011,3,134,67,0,1007,1011,3,
+		138,69,0,1008,1011,3,140,70,0,1009,1011,3,142,71,0,1010,1000,1,0,0,0,1010,
+		1001,1,0,0,0,1010,1002,1,0,0,0,1010,1003,1,0,0,0,1010,1004,1,0,0,0,1010,
+		1005,1,0,0,0,1010,1006,1,0,0,0,1010,1007,1,0,0,0,1010,1008,1,0,0,0,1010,
+		1009,1,0,0,0,1011,133,1,0,0,0,1012,1024,5,52,0,0,1013,1014,5,142,0,0,1014,
+		1017,3,200,100,0,1015,1016,5,69,0,0,1016,1018,3,188,94,0,1017,1015,1,0,
+		0,0,1017,1018,1,0,0,0,1018,1025,1,0,0,0,1019,1020,5,29,0,0,1020,1025,3,
+		200,100,0,1021,1022,3,206,103,0,1022,1023,3,196,98,0,1023,1025,1,0,0,0,
+		1024,1013,1,0,0,0,1024,1019,1,0,0,0,1024,1021,1,0,0,0,1025,1028,1,0,0,
+		0,1026,1027,5,30,0,0,1027,1029,3,220,110,0,1028,1026,1,0,0,0,1028,1029,
+		1,0,0,0,1029,1034,1,0,0,0,1030,1031,5,5,0,0,1031,1033,3,136,68,0,1032,
+		1030,1,0,0,0,1033,1036,1,0,0,0,1034,1032,1,0,0,0,1034,1035,1,0,0,0,1035,
+		1038,1,0,0,0,1036,1034,1,0,0,0,1037,1039,3,184,92,0,1038,1037,1,0,0,0,
+		1038,1039,1,0,0,0,1039,135,1,0,0,0,1040,1041,5,87,0,0,1041,1052,3,196,
+		98,0,1042,1043,5,112,0,0,1043,1052,3,196,98,0,1044,1045,5,85,0,0,1045,
+		1052,3,190,95,0,1046,1047,5,97,0,0,1047,1052,3,220,110,0,1048,1049,5,84,
+		0,0,1049,1050,5,97,0,0,1050,1052,3,194,97,0,1051,1040,1,0,0,0,1051,1042,
+		1,0,0,0,1051,1044,1,0,0,0,1051,1046,1,0,0,0,1051,1048,1,0,0,0,1052,137,
+		1,0,0,0,1053,1054,5,34,0,0,1054,1057,3,206,103,0,1055,1056,5,29,0,0,1056,
+		1058,5,101,0,0,1057,1055,1,0,0,0,1057,1058,1,0,0,0,1058,1059,1,0,0,0,1059,
+		1060,5,69,0,0,1060,1062,3,188,94,0,1061,1063,3,184,92,0,1062,1061,1,0,
+		0,0,1062,1063,1,0,0,0,1063,139,1,0,0,0,1064,1065,5,17,0,0,1065,1066,3,
+		206,103,0,1066,1067,5,69,0,0,1067,1072,3,188,94,0,1068,1069,5,5,0,0,1069,
+		1070,5,116,0,0,1070,1071,5,45,0,0,1071,1073,5,66,0,0,1072,1068,1,0,0,0,
+		1072,1073,1,0,0,0,1073,1075,1,0,0,0,1074,1076,3,184,92,0,1075,1074,1,0,
+		0,0,1075,1076,1,0,0,0,1076,141,1,0,0,0,1077,1133,5,48,0,0,1078,1079,5,
+		73,0,0,1079,1134,3,158,79,0,1080,1081,5,46,0,0,1081,1082,3,206,103,0,1082,
+		1083,5,142,0,0,1083,1084,3,206,103,0,1084,1085,3,144,72,0,1085,1134,1,
+		0,0,0,1086,1087,5,142,0,0,1087,1090,3,200,100,0,1088,1089,5,69,0,0,1089,
+		1091,3,188,94,0,1090,1088,1,0,0,0,1090,1091,1,0,0,0,1091,1095,1,0,0,0,
+		1092,1093,5,29,0,0,1093,1095,3,200,100,0,1094,1086,1,0,0,0,1094,1092,1,
+		0,0,0,1095,1098,1,0,0,0,1096,1097,5,30,0,0,1097,1099,3,220,110,0,1098,
+		1096,1,0,0,0,1098,1099,1,0,0,0,1099,1104,1,0,0,0,1100,1101,5,5,0,0,1101,
+		1103,3,136,68,0,1102,1100,1,0,0,0,1103,1106,1,0,0,0,1104,1102,1,0,0,0,
+		1104,1105,1,0,0,0,1105,1107,1,0,0,0,1106,1104,1,0,0,0,1107,1108,3,144,
+		72,0,1108,1134,1,0,0,0,1109,1131,3,206,103,0,1110,1113,3,196,98,0,1111,
+		1112,5,30,0,0,1112,1114,3,220,110,0,1113,1111,1,0,0,0,1113,1114,1,0,0,
+		0,1114,1119,1,0,0,0,1115,1116,5,5,0,0,1116,1118,3,136,68,0,1117,1115,1,
+		0,0,0,1118,1121,1,0,0,0,1119,1117,1,0,0,0,1119,1120,1,0,0,0,1120,1122,
+		1,0,0,0,1121,1119,1,0,0,0,1122,1123,3,144,72,0,1123,1132,1,0,0,0,1124,
+		1125,3,198,99,0,1125,1129,5,97,0,0,1126,1127,5,5,0,0,1127,1128,5,73,0,
+		0,1128,1130,3,158,79,0,1129,1126,1,0,0,0,1129,1130,1,0,0,0,1130,1132,1,
+		0,0,0,1131,1110,1,0,0,0,1131,1124,1,0,0,0,1132,1134,1,0,0,0,1133,1078,
+		1,0,0,0,1133,1080,1,0,0,0,1133,1094,1,0,0,0,1133,1109,1,0,0,0,1134,143,
+		1,0,0,0,1135,1136,5,7,0,0,1136,1141,3,146,73,0,1137,1138,5,6,0,0,1138,
+		1140,3,146,73,0,1139,1137,1,0,0,0,1140,1143,1,0,0,0,1141,1139,1,0,0,0,
+		1141,1142,1,0,0,0,1142,1146,1,0,0,0,1143,1141,1,0,0,0,1144,1146,3,162,
+		81,0,1145,1135,1,0,0,0,1145,1144,1,0,0,0,1146,1148,1,0,0,0,1147,1149,3,
+		184,92,0,1148,1147,1,0,0,0,1148,1149,1,0,0,0,1149,145,1,0,0,0,1150,1151,
+		5,62,0,0,1151,1152,3,206,103,0,1152,1153,3,196,98,0,1153,1154,5,5,0,0,
+		1154,1156,1,0,0,0,1155,1150,1,0,0,0,1155,1156,1,0,0,0,1156,1157,1,0,0,
+		0,1157,1162,3,148,74,0,1158,1159,5,5,0,0,1159,1161,3,150,75,0,1160,1158,
+		1,0,0,0,1161,1164,1,0,0,0,1162,1160,1,0,0,0,1162,1163,1,0,0,0,1163,147,
+		1,0,0,0,1164,1162,1,0,0,0,1165,1168,3,192,96,0,1166,1168,5,17,0,0,1167,
+		1165,1,0,0,0,1167,1166,1,0,0,0,1168,1169,1,0,0,0,1169,1177,3,206,103,0,
+		1170,1171,5,34,0,0,1171,1174,3,206,103,0,1172,1173,5,29,0,0,1173,1175,
+		5,101,0,0,1174,1172,1,0,0,0,1174,1175,1,0,0,0,1175,1177,1,0,0,0,1176,1167,
+		1,0,0,0,1176,1170,1,0,0,0,1177,1180,1,0,0,0,1178,1179,5,69,0,0,1179,1181,
+		3,188,94,0,1180,1178,1,0,0,0,1180,1181,1,0,0,0,1181,1183,1,0,0,0,1182,
+		1184,3,152,76,0,1183,1182,1,0,0,0,1183,1184,1,0,0,0,1184,149,1,0,0,0,1185,
+		1188,5,140,0,0,1186,1189,3,152,76,0,1187,1189,3,148,74,0,1188,1186,1,0,
+		0,0,1188,1187,1,0,0,0,1189,1200,1,0,0,0,1190,1200,3,154,77,0,1191,1194,
+		5,73,0,0,1192,1195,3,156,78,0,1193,1195,3,158,79,0,1194,1192,1,0,0,0,1194,
+		1193,1,0,0,0,1195,1200,1,0,0,0,1196,1200,3,160,80,0,1197,1198,5,69,0,0,
+		1198,1200,3,188,94,0,1199,1185,1,0,0,0,1199,1190,1,0,0,0,1199,1191,1,0,
+		0,0,1199,1196,1,0,0,0,1199,1197,1,0,0,0,1200,151,1,0,0,0,1201,1205,3,154,
+		77,0,1202,1203,5,73,0,0,1203,1205,3,156,78,0,1204,1201,1,0,0,0,1204,1202,
+		1,0,0,0,1205,153,1,0,0,0,1206,1211,5,89,0,0,1207,1212,5,45,0,0,1208,1209,
+		3,206,103,0,1209,1210,3,196,98,0,1210,1212,1,0,0,0,1211,1207,1,0,0,0,1211,
+		1208,1,0,0,0,1212,1216,1,0,0,0,1213,1214,3,206,103,0,1214,1215,5,141,0,
+		0,1215,1217,1,0,0,0,1216,1213,1,0,0,0,1216,1217,1,0,0,0,1217,155,1,0,0,
+		0,1218,1219,5,146,0,0,1219,1220,5,89,0,0,1220,1221,3,206,103,0,1221,1222,
+		5,65,0,0,1222,1223,3,206,103,0,1223,1227,3,196,98,0,1224,1225,3,206,103,
+		0,1225,1226,5,141,0,0,1226,1228,1,0,0,0,1227,1224,1,0,0,0,1227,1228,1,
+		0,0,0,1228,157,1,0,0,0,1229,1235,5,134,0,0,1230,1231,5,136,0,0,1231,1235,
+		5,120,0,0,1232,1233,5,155,0,0,1233,1235,5,143,0,0,1234,1229,1,0,0,0,1234,
+		1230,1,0,0,0,1234,1232,1,0,0,0,1235,159,1,0,0,0,1236,1239,5,163,0,0,1237,
+		1239,3,214,107,0,1238,1236,1,0,0,0,1238,1237,1,0,0,0,1239,1240,1,0,0,0,
+		1240,1241,3,198,99,0,1241,1242,5,97,0,0,1242,161,1,0,0,0,1243,1244,5,88,
+		0,0,1244,1245,5,142,0,0,1245,1246,3,206,103,0,1246,1247,5,5,0,0,1247,1248,
+		5,69,0,0,1248,1253,3,188,94,0,1249,1250,5,5,0,0,1250,1252,3,164,82,0,1251,
+		1249,1,0,0,0,1252,1255,1,0,0,0,1253,1251,1,0,0,0,1253,1254,1,0,0,0,1254,
+		163,1,0,0,0,1255,1253,1,0,0,0,1256,1257,5,115,0,0,1257,1258,5,130,0,0,
+		1258,1273,3,196,98,0,1259,1260,5,104,0,0,1260,1273,5,92,0,0,1261,1264,
+		5,73,0,0,1262,1265,5,146,0,0,1263,1265,3,158,79,0,1264,1262,1,0,0,0,1264,
+		1263,1,0,0,0,1265,1273,1,0,0,0,1266,1267,7,7,0,0,1267,1268,3,206,103,0,
+		1268,1269,3,196,98,0,1269,1270,5,125,0,0,1270,1273,1,0,0,0,1271,1273,3,
+		160,80,0,1272,1256,1,0,0,0,1272,1259,1,0,0,0,1272,1261,1,0,0,0,1272,1266,
+		1,0,0,0,1272,1271,1,0,0,0,1273,165,1,0,0,0,1274,1276,5,47,0,0,1275,1277,
+		3,172,86,0,1276,1275,1,0,0,0,1277,1278,1,0,0,0,1278,1276,1,0,0,0,1278,
+		1279,1,0,0,0,1279,1284,1,0,0,0,1280,1281,5,65,0,0,1281,1283,3,168,84,0,
+		1282,1280,1,0,0,0,1283,1286,1,0,0,0,1284,1282,1,0,0,0,1284,1285,1,0,0,
+		0,1285,1294,1,0,0,0,1286,1284,1,0,0,0,1287,1292,5,5,0,0,1288,1290,3,174,
+		87,0,1289,1291,5,5,0,0,1290,1289,1,0,0,0,1290,1291,1,0,0,0,1291,1293,1,
+		0,0,0,1292,1288,1,0,0,0,1292,1293,1,0,0,0,1293,1295,1,0,0,0,1294,1287,
+		1,0,0,0,1294,1295,1,0,0,0,1295,1296,1,0,0,0,1296,1298,5,152,0,0,1297,1299,
+		3,172,86,0,1298,1297,1,0,0,0,1299,1300,1,0,0,0,1300,1298,1,0,0,0,1300,
+		1301,1,0,0,0,1301,1306,1,0,0,0,1302,1303,5,65,0,0,1303,1305,3,168,84,0,
+		1304,1302,1,0,0,0,1305,1308,1,0,0,0,1306,1304,1,0,0,0,1306,1307,1,0,0,
+		0,1307,1313,1,0,0,0,1308,1306,1,0,0,0,1309,1310,5,5,0,0,1310,1312,3,170,
+		85,0,1311,1309,1,0,0,0,1312,1315,1,0,0,0,1313,1311,1,0,0,0,1313,1314,1,
+		0,0,0,1314,1318,1,0,0,0,1315,1313,1,0,0,0,1316,1317,5,7,0,0,1317,1319,
+		3,176,88,0,1318,1316,1,0,0,0,1318,1319,1,0,0,0,1319,167,1,0,0,0,1320,1322,
+		3,172,86,0,1321,1320,1,0,0,0,1322,1323,1,0,0,0,1323,1321,1,0,0,0,1323,
+		1324,1,0,0,0,1324,169,1,0,0,0,1325,1342,3,174,87,0,1326,1332,5,82,0,0,
+		1327,1328,3,214,107,0,1328,1329,5,142,0,0,1329,1330,3,214,107,0,1330,1331,
+		3,218,109,0,1331,1333,1,0,0,0,1332,1327,1,0,0,0,1332,1333,1,0,0,0,1333,
+		1342,1,0,0,0,1334,1338,5,97,0,0,1335,1336,5,139,0,0,1336,1339,5,131,0,
+		0,1337,1339,5,118,0,0,1338,1335,1,0,0,0,1338,1337,1,0,0,0,1339,1340,1,
+		0,0,0,1340,1342,5,119,0,0,1341,1325,1,0,0,0,1341,1326,1,0,0,0,1341,1334,
+		1,0,0,0,1342,171,1,0,0,0,1343,1350,3,220,110,0,1344,1350,5,92,0,0,1345,
+		1350,5,100,0,0,1346,1350,5,45,0,0,1347,1350,5,46,0,0,1348,1350,5,137,0,
+		0,1349,1343,1,0,0,0,1349,1344,1,0,0,0,1349,1345,1,0,0,0,1349,1346,1,0,
+		0,0,1349,1347,1,0,0,0,1349,1348,1,0,0,0,1350,173,1,0,0,0,1351,1352,5,63,
+		0,0,1352,1354,5,72,0,0,1353,1351,1,0,0,0,1353,1354,1,0,0,0,1354,1355,1,
+		0,0,0,1355,1360,7,7,0,0,1356,1361,5,45,0,0,1357,1358,3,206,103,0,1358,
+		1359,3,196,98,0,1359,1361,1,0,0,0,1360,1356,1,0,0,0,1360,1357,1,0,0,0,
+		1361,1368,1,0,0,0,1362,1363,5,46,0,0,1363,1364,3,206,103,0,1364,1365,5,
+		142,0,0,1365,1366,3,206,103,0,1366,1368,1,0,0,0,1367,1353,1,0,0,0,1367,
+		1362,1,0,0,0,1368,175,1,0,0,0,1369,1371,3,214,107,0,1370,1369,1,0,0,0,
+		1370,1371,1,0,0,0,1371,1373,1,0,0,0,1372,1374,3,220,110,0,1373,1372,1,
+		0,0,0,1374,1375,1,0,0,0,1375,1373,1,0,0,0,1375,1376,1,0,0,0,1376,1398,
+		1,0,0,0,1377,1378,5,97,0,0,1378,1385,5,81,0,0,1379,1386,5,45,0,0,1380,
+		1382,3,220,110,0,1381,1380,1,0,0,0,1382,1383,1,0,0,0,1383,1381,1,0,0,0,
+		1383,1384,1,0,0,0,1384,1386,1,0,0,0,1385,1379,1,0,0,0,1385,1381,1,0,0,
+		0,1386,1399,1,0,0,0,1387,1395,5,121,0,0,1388,1396,5,45,0,0,1389,1393,3,
+		206,103,0,1390,1394,3,196,98,0,1391,1394,5,137,0,0,1392,1394,3,220,110,
+		0,1393,1390,1,0,0,0,1393,1391,1,0,0,0,1393,1392,1,0,0,0,1394,1396,1,0,
+		0,0,1395,1388,1,0,0,0,1395,1389,1,0,0,0,1396,1399,1,0,0,0,1397,1399,5,
+		88,0,0,1398,1377,1,0,0,0,1398,1387,1,0,0,0,1398,1397,1,0,0,0,1398,1399,
+		1,0,0,0,1399,177,1,0,0,0,1400,1401,5,26,0,0,1401,1420,3,180,90,0,1402,
+		1412,5,38,0,0,1403,1404,5,69,0,0,1404,1405,7,11,0,0,1405,1413,3,200,100,
+		0,1406,1410,3,200,100,0,1407,1408,5,5,0,0,1408,1409,5,153,0,0,1409,1411,
+		3,200,100,0,1410,1407,1,0,0,0,1410,1411,1,0,0,0,1411,1413,1,0,0,0,1412,
+		1403,1,0,0,0,1412,1406,1,0,0,0,1413,1421,1,0,0,0,1414,1417,7,8,0,0,1415,
+		1416,5,69,0,0,1416,1418,7,11,0,0,1417,1415,1,0,0,0,1417,1418,1,0,0,0,1418,
+		1419,1,0,0,0,1419,1421,3,180,90,0,1420,1402,1,0,0,0,1420,1414,1,0,0,0,
+		1421,179,1,0,0,0,1422,1433,3,200,100,0,1423,1425,5,163,0,0,1424,1423,1,
+		0,0,0,1424,1425,1,0,0,0,1425,1426,1,0,0,0,1426,1430,7,3,0,0,1427,1429,
+		3,182,91,0,1428,1427,1,0,0,0,1429,1432,1,0,0,0,1430,1428,1,0,0,0,1430,
+		1431,1,0,0,0,1431,1434,1,0,0,0,1432,1430,1,0,0,0,1433,1424,1,0,0,0,1433,
+		1434,1,0,0,0,1434,181,1,0,0,0,1435,1436,3,212,106,0,1436,1438,3,210,105,
+		0,1437,1439,7,3,0,0,1438,1437,1,0,0,0,1438,1439,1,0,0,0,1439,183,1,0,0,
+		0,1440,1441,5,10,0,0,1441,1446,3,186,93,0,1442,1443,5,5,0,0,1443,1445,
+		3,186,93,0,1444,1442,1,0,0,0,1445,1448,1,0,0,0,1446,1444,1,0,0,0,1446,
+		1447,1,0,0,0,1447,1454,1,0,0,0,1448,1446,1,0,0,0,1449,1450,5,154,0,0,1450,
+		1451,5,145,0,0,1451,1455,7,2,0,0,1452,1453,5,152,0,0,1453,1455,5,75,0,
+		0,1454,1449,1,0,0,0,1454,1452,1,0,0,0,1454,1455,1,0,0,0,1455,185,1,0,0,
+		0,1456,1463,3,206,103,0,1457,1459,3,220,110,0,1458,1457,1,0,0,0,1459,1460,
+		1,0,0,0,1460,1458,1,0,0,0,1460,1461,1,0,0,0,1461,1464,1,0,0,0,1462,1464,
+		5,137,0,0,1463,1458,1,0,0,0,1463,1462,1,0,0,0,1463,1464,1,0,0,0,1464,187,
+		1,0,0,0,1465,1466,5,20,0,0,1466,1472,5,84,0,0,1467,1469,3,220,110,0,1468,
+		1470,5,83,0,0,1469,1468,1,0,0,0,1469,1470,1,0,0,0,1470,1472,1,0,0,0,1471,
+		1465,1,0,0,0,1471,1467,1,0,0,0,1472,189,1,0,0,0,1473,1474,7,12,0,0,1474,
+		191,1,0,0,0,1475,1476,7,13,0,0,1476,193,1,0,0,0,1477,1479,3,220,110,0,
+		1478,1477,1,0,0,0,1479,1480,1,0,0,0,1480,1478,1,0,0,0,1480,1481,1,0,0,
+		0,1481,195,1,0,0,0,1482,1483,7,14,0,0,1483,197,1,0,0,0,1484,1485,7,15,
+		0,0,1485,199,1,0,0,0,1486,1490,3,204,102,0,1487,1489,3,202,101,0,1488,
+		1487,1,0,0,0,1489,1492,1,0,0,0,1490,1488,1,0,0,0,1490,1491,1,0,0,0,1491,
+		201,1,0,0,0,1492,1490,1,0,0,0,1493,1494,3,212,106,0,1494,1495,3,204,102,
+		0,1495,203,1,0,0,0,1496,1498,3,214,107,0,1497,1499,3,218,109,0,1498,1497,
+		1,0,0,0,1498,1499,1,0,0,0,1499,1506,1,0,0,0,1500,1506,3,220,110,0,1501,
+		1502,5,8,0,0,1502,1503,3,200,100,0,1503,1504,5,9,0,0,1504,1506,1,0,0,0,
+		1505,1496,1,0,0,0,1505,1500,1,0,0,0,1505,1501,1,0,0,0,1506,205,1,0,0,0,
+		1507,1511,3,210,105,0,1508,1510,3,208,104,0,1509,1508,1,0,0,0,1510,1513,
+		1,0,0,0,1511,1509,1,0,0,0,1511,1512,1,0,0,0,1512,207,1,0,0,0,1513,1511,
+		1,0,0,0,1514,1515,3,212,106,0,1515,1516,3,210,105,0,1516,209,1,0,0,0,1517,
+		1524,3,214,107,0,1518,1524,3,220,110,0,1519,1520,5,8,0,0,1520,1521,3,206,
+		103,0,1521,1522,5,9,0,0,1522,1524,1,0,0,0,1523,1517,1,0,0,0,1523,1518,
+		1,0,0,0,1523,1519,1,0,0,0,1524,211,1,0,0,0,1525,1526,7,16,0,0,1526,213,
+		1,0,0,0,1527,1539,3,216,108,0,1528,1529,5,8,0,0,1529,1534,3,216,108,0,
+		1530,1531,5,5,0,0,1531,1533,3,216,108,0,1532,1530,1,0,0,0,1533,1536,1,
+		0,0,0,1534,1532,1,0,0,0,1534,1535,1,0,0,0,1535,1537,1,0,0,0,1536,1534,
+		1,0,0,0,1537,1538,5,9,0,0,1538,1540,1,0,0,0,1539,1528,1,0,0,0,1539,1540,
+		1,0,0,0,1540,215,1,0,0,0,1541,1543,5,164,0,0,1542,1544,5,165,0,0,1543,
+		1542,1,0,0,0,1543,1544,1,0,0,0,1544,1547,1,0,0,0,1545,1547,5,165,0,0,1546,
+		1541,1,0,0,0,1546,1545,1,0,0,0,1547,217,1,0,0,0,1548,1549,7,17,0,0,1549,
+		219,1,0,0,0,1550,1551,7,18,0,0,1551,221,1,0,0,0,195,272,287,298,306,308,
+		324,330,339,341,353,369,379,388,394,406,423,425,431,440,448,455,465,474,
+		480,498,509,523,529,537,544,546,554,559,571,574,584,587,590,600,608,616,
+		623,630,639,642,647,651,656,662,669,676,681,693,697,711,720,731,734,739,
+		746,751,758,769,772,776,785,789,800,803,808,812,816,825,827,831,834,837,
+		839,856,862,866,870,873,884,886,893,900,902,908,914,919,924,931,933,935,
+		943,953,955,965,974,976,978,981,989,998,1010,1017,1024,1028,1034,1038,
+		1051,1057,1062,1072,1075,1090,1094,1098,1104,1113,1119,1129,1131,1133,
+		1141,1145,1148,1155,1162,1167,1174,1176,1180,1183,1188,1194,1199,1204,
+		1211,1216,1227,1234,1238,1253,1264,1272,1278,1284,1290,1292,1294,1300,
+		1306,1313,1318,1323,1332,1338,1341,1349,1353,1360,1367,1370,1375,1383,
+		1385,1393,1395,1398,1410,1412,1417,1420,1424,1430,1433,1438,1446,1454,
+		1460,1463,1469,1471,1480,1490,1498,1505,1511,1523,1534,1539,1543,1546
 	};
 
 	public static ATN _ATN => Tables.Atn;
