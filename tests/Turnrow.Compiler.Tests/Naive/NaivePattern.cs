@@ -8,7 +8,25 @@ public enum Side { RS, WS }
 public sealed record NaivePattern(
     IReadOnlyList<string> Sizes,
     IReadOnlyList<TurnRule> Turns,
-    IReadOnlyList<NaivePiece> Pieces);
+    IReadOnlyList<NaivePiece> Pieces)
+{
+    /// <summary>The stitch patterns that pieces are worked in.</summary>
+    public IReadOnlyList<StitchPattern> StitchPatterns { get; init; } = [];
+}
+
+/// <summary>Rows over so many times a multiple and some stitches more; when all are worked, those from one of them on come again.</summary>
+public sealed record StitchPattern(string Name, int Multiple, int Plus, IReadOnlyList<IReadOnlyList<Word>> Rows, int AgainFrom)
+{
+    public bool Fits(int stitches) => stitches >= Multiple + Plus && (stitches - Plus) % Multiple == 0;
+
+    /// <summary>The row that comes when so many were worked.</summary>
+    public IReadOnlyList<Word> Row(int worked)
+    {
+        while (worked >= Rows.Count)
+            worked -= Rows.Count - AgainFrom;
+        return Rows[worked];
+    }
+}
 
 /// <summary>How many chains turn before a stitch, whether they count, and from which chain a foundation is worked.</summary>
 public sealed record TurnRule(string Stitch, int Chains, bool Counts, bool NotInFoundation = false, int? FirstStitchIn = null)

@@ -17,12 +17,26 @@ public static class NotationWriter
             Line(text, $"gauge {stitch}: 19 stitches and 10 rows to 10 cm");
         foreach (var rule in pattern.Turns)
             Line(text, Turn(rule));
+        foreach (var stitchPattern in pattern.StitchPatterns)
+            WriteStitchPattern(text, stitchPattern);
         foreach (var piece in pattern.Pieces)
         {
             text.Append('\n');
             WritePiece(text, piece, pattern.Sizes);
         }
         return text.ToString();
+    }
+
+    private static void WriteStitchPattern(StringBuilder text, StitchPattern pattern)
+    {
+        var plus = pattern.Plus > 0 ? $" + {N(pattern.Plus)}" : "";
+        Line(text, $"stitch pattern {pattern.Name} over multiple of {N(pattern.Multiple)}{plus}");
+        for (var row = 0; row < pattern.Rows.Count; row++)
+            Line(text, $"  row {N(row + 1)}: {Words(pattern.Rows[row])}");
+        if (pattern.AgainFrom == pattern.Rows.Count - 1)
+            Line(text, $"  repeat row {N(pattern.Rows.Count)}");
+        else if (pattern.AgainFrom > 0)
+            Line(text, $"  repeat rows {N(pattern.AgainFrom + 1)} to {N(pattern.Rows.Count)}");
     }
 
     private static void WritePiece(StringBuilder text, NaivePiece piece, IReadOnlyList<string> sizes)
@@ -99,6 +113,7 @@ public static class NotationWriter
         RowLine row => $"{(row.IsRound ? "round" : "row")}{Number(row)}: {Words(row.Words)}",
         RowsLine rows => $"{Rows(rows)} {rows.Span.From} to {rows.Span.Last}: {Words(rows.Words)}",
         Straight straight => $"straight {straight.Rows} {Rows(straight)}",
+        StraightIn straight => $"straight {straight.Rows} rows{(straight.IsNamed ? $", in {straight.Pattern.Name}" : "")}",
         LeaveAtEdge leave => $"leave {leave.Stitches} at {Edge(leave.Edge)}",
         LeaveForLater later => $"leave {later.Stitches} for later at {Edge(later.Edge)}",
         AddAtEdge add => $"add {add.Stitches} at {Edge(add.Edge)}{(add.OneRowApart ? ", one row apart" : "")}",

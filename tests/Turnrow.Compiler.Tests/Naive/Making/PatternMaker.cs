@@ -15,6 +15,7 @@ public sealed class PatternMaker
     private readonly ShapingMaker _shaping;
     private readonly PickUpMaker _pickUps;
     private readonly RoundMaker _rounds;
+    private readonly StitchPatternMaker _patterns;
     private readonly List<Sketch> _made = [];
 
     private PatternMaker(ChoiceTape tape)
@@ -29,6 +30,7 @@ public sealed class PatternMaker
         _shaping = new ShapingMaker(tape, _rows);
         _pickUps = new PickUpMaker(tape, _stitches);
         _rounds = new RoundMaker(tape, _rows, _stitches);
+        _patterns = new StitchPatternMaker(tape, _stitches);
     }
 
     public static NaivePattern Make(ChoiceTape tape)
@@ -52,6 +54,11 @@ public sealed class PatternMaker
 
     private void Foundation()
     {
+        if (_tape.OneIn(5))
+        {
+            InPattern();
+            return;
+        }
         var widths = _tape.Sizes(_sizes, 3, _ => 40);
         var onChain = _tape.OneIn(3);
         var sketch = new Sketch(NewName, new BeginWith(new Sized(widths)), _sizes) { Widths = widths, FirstSide = Side.RS };
@@ -69,8 +76,21 @@ public sealed class PatternMaker
         More(sketch);
     }
 
+    /// <summary>A piece whose first row is a stitch pattern's.</summary>
+    private void InPattern()
+    {
+        var pattern = _patterns.Any();
+        var repeats = _tape.Sizes(_sizes, 1, _ => 5);
+        var widths = repeats.Select(times => (times * pattern.Multiple) + pattern.Plus).ToArray();
+        var sketch = new Sketch(NewName, new BeginWith(new Sized(widths)), _sizes) { Widths = widths };
+        _made.Add(sketch);
+        _shaping.NameEdges(sketch);
+        _patterns.Work(sketch, pattern);
+        More(sketch);
+    }
+
     private NaivePattern Pattern =>
-        new(s_sizes[.._sizes], _turns, _made.Select(sketch => new NaivePiece(sketch.Name, sketch.Start, sketch.Statements)).ToList());
+        new(s_sizes[.._sizes], _turns, _made.Select(sketch => new NaivePiece(sketch.Name, sketch.Start, sketch.Statements)).ToList()) { StitchPatterns = _patterns.Made };
 
     /// <summary>One or two of the edges inside a piece, each of them once.</summary>
     private bool PickUpInside(Sketch from)
@@ -256,6 +276,8 @@ public sealed class PatternMaker
                 _rounds.Another(sketch);
                 continue;
             }
+            if (_patterns.Goes(sketch))
+                continue;
             switch (_tape.Below(5))
             {
                 case 4 when _rounds.Begin(sketch): break;
