@@ -19,6 +19,8 @@ public static class NotationWriter
             Line(text, Turn(rule));
         foreach (var stitch in pattern.Stitches)
             Line(text, $"stitch {stitch.Name} is {stitch.Text}");
+        foreach (var stitchPattern in pattern.StitchPatterns)
+            WriteStitchPattern(text, stitchPattern);
         foreach (var piece in pattern.Pieces)
         {
             text.Append('\n');
@@ -32,6 +34,18 @@ public static class NotationWriter
 
     public static string Text(NaiveSeam seam) =>
         $"seam {seam.First.Piece} {Rim(seam.First.Edge)} with {seam.Second.Piece} {Rim(seam.Second.Edge)}{(seam.Eased ? ", easing" : "")}";
+
+    private static void WriteStitchPattern(StringBuilder text, StitchPattern pattern)
+    {
+        var plus = pattern.Plus > 0 ? $" + {N(pattern.Plus)}" : "";
+        Line(text, $"stitch pattern {pattern.Name} over multiple of {N(pattern.Multiple)}{plus}");
+        for (var row = 0; row < pattern.Rows.Count; row++)
+            Line(text, $"  row {N(row + 1)}: {Words(pattern.Rows[row])}");
+        if (pattern.AgainFrom == pattern.Rows.Count - 1)
+            Line(text, $"  repeat row {N(pattern.Rows.Count)}");
+        else if (pattern.AgainFrom > 0)
+            Line(text, $"  repeat rows {N(pattern.AgainFrom + 1)} to {N(pattern.Rows.Count)}");
+    }
 
     private static void WritePiece(StringBuilder text, NaivePiece piece, IReadOnlyList<string> sizes)
     {
@@ -121,6 +135,7 @@ public static class NotationWriter
         RowLine row => $"{(row.IsRound ? "round" : "row")}{Number(row)}: {Words(row.Words)}",
         RowsLine rows => $"{Rows(rows)} {rows.Span.From} to {rows.Span.Last}: {Words(rows.Words)}",
         Straight straight => $"straight {straight.Rows} {Rows(straight)}",
+        StraightIn straight => $"straight {straight.Rows} rows{(straight.IsNamed ? $", in {straight.Pattern.Name}" : "")}",
         LeaveAtEdge leave => $"leave {leave.Stitches} at {Edge(leave.Edge)}",
         LeaveForLater later => $"leave {later.Stitches} for later at {Edge(later.Edge)}",
         AddAtEdge add => $"add {add.Stitches} at {Edge(add.Edge)}{(add.OneRowApart ? ", one row apart" : "")}",

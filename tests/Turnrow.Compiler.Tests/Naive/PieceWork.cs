@@ -6,6 +6,7 @@ namespace Turnrow.Compiler.Tests.Naive;
 /// </summary>
 public sealed partial class PieceWork(PieceResult result, TurnTable turns, bool isMirrored)
 {
+    private (StitchPattern Pattern, int Worked)? _in;
     private readonly string[] _names = ["", ""];
     private List<Place> _places = [];
     private int? _chains;
@@ -68,6 +69,7 @@ public sealed partial class PieceWork(PieceResult result, TurnTable turns, bool 
             case RowLine row: WorkRowLine(row); break;
             case RowsLine rows: WorkRowsLine(rows); break;
             case Straight straight: GoOnAs(straight); WorkShape(straight.Rows[Size], []); break;
+            case StraightIn straight: WorkIn(straight); break;
             case Shape shape: GoOnAs(shape); CheckSpan(shape.Span); WorkShape(shape.Span.Count(Size), shape.Schedules); break;
             case LeaveAtEdge leave: Leave(leave); break;
             case LeaveForLater later: HandsOf(later.Edge).ForEach(hand => LeaveForLater(hand, later.Stitches[Size])); break;
@@ -98,6 +100,22 @@ public sealed partial class PieceWork(PieceResult result, TurnTable turns, bool 
     {
         if (claimed != calculated)
             throw new UnworkableException(FormattableString.Invariant($"claimed {claimed}, calculated {calculated}"));
+    }
+
+    /// <summary>The rows of a stitch pattern, from where they stopped if nothing came between, else from the first.</summary>
+    private void WorkIn(StraightIn straight)
+    {
+        GoOnAs(straight);
+        var worked = _in is { } before && before.Pattern == straight.Pattern ? before.Worked : 0;
+        if (worked == 0 && !straight.IsNamed)
+            throw new UnworkableException("the piece is worked in no pattern that could go on");
+        if (worked == 0 && !straight.Pattern.Fits(Ahead().Count))
+            throw new UnworkableException("the stitches are no whole number of repeats");
+        for (var row = 0; row < straight.Rows[Size]; row++)
+        {
+            WorkWords(straight.Pattern.Row(worked));
+            _in = (straight.Pattern, ++worked);
+        }
     }
 
     private void WorkRowLine(RowLine row)
@@ -284,6 +302,7 @@ public sealed partial class PieceWork(PieceResult result, TurnTable turns, bool 
             throw new UnworkableException("the row has no stitch");
         if (TakesYarn is { } takes && result.Rows.Count == 0)
             result.Yarn = takes(Frame.StartOf(_side)) ? YarnAt.GoesOn : YarnAt.JoinedAnew;
+        _in = null;
         if (_inRounds)
             CheckNoStepAtRound();
         // The pile where the row starts is what the row before left there: this one starts at the turn. A round has no row-ends.

@@ -144,7 +144,8 @@ internal readonly record struct PlaceName(PlaceNameKind Kind, Stitch? Stitch = n
 
     private bool IsStitch => Kind is PlaceNameKind.Stitch or PlaceNameKind.AnyStitch;
 
-    private bool IsSpace => Kind is PlaceNameKind.Space or PlaceNameKind.AnySpace or PlaceNameKind.StitchAndSpace;
+    /// <summary>True if a space is among what it names.</summary>
+    public bool IsSpace => Kind is PlaceNameKind.Space or PlaceNameKind.AnySpace or PlaceNameKind.StitchAndSpace;
 
     /// <summary>True if some of them are chains.</summary>
     public bool HasChains => Kind is PlaceNameKind.Chain or PlaceNameKind.ChainAndStitch or PlaceNameKind.ChainAndAnyStitch;

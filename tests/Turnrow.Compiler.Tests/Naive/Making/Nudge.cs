@@ -55,6 +55,7 @@ public sealed class Nudge
         RowLine row => row with { Number = row.Number is { } number ? N(number) : null, Words = All(row.Words) },
         RowsLine rows => rows with { Span = Of(rows.Span), Words = All(rows.Words) },
         Straight straight => straight with { Rows = N(straight.Rows) },
+        StraightIn straight => straight with { Rows = N(straight.Rows) },
         LeaveAtEdge leave => leave with { Stitches = N(leave.Stitches) },
         LeaveForLater later => later with { Stitches = N(later.Stitches) },
         AddAtEdge add => add with { Stitches = N(add.Stitches) },
