@@ -15,6 +15,7 @@ statement
   : asNotation=notationLine | asPattern=patternLine | asVersion=versionLine | asTerms=termsLine | asSizes=sizesLine
   | asSkill=skillLine | asNotion=notionLine | asWearer=wearerLine | proseLine | asYarn=yarnLine | asHook=hookLine
   | asGauge=gaugeLine | asTurn=turnLine | asMeasure=measureLine | asCount=countLine | asPiece=pieceLine
+  | asStitch=stitchLine
   | asBegin=beginLine | asChain=chainLine | asEdge=edgeLine | asMark=markLine | asDivide=divideLine | fastenLine
   | weaveLine | asRow=rowLine | asRows=rowsLine | asRepeat=repeatLine | asStraight=straightLine | asLeave=leaveLine
   | asAdd=addLine | asShape=shapeLine | asSeam=seamLine | asExpect=expectLine | asClaims=claimsLine
@@ -72,6 +73,10 @@ madeLine : MADE size=sizeName COLON piece=name parts+=madePart (COMMA parts+=mad
 madePart : value=number measure=unit way=(WIDE | HIGH) ;
 countFix    : ODD | EVEN | MULTIPLE OF multiple=single (PLUS plus=single)? | ROUNDED way=(UP | DOWN) | WITHIN within=sum ;
 
+// A stitch of the designer's own. Its name is a word of hers, so that none of the notation's is taken.
+stitchLine : STITCH asSpecial=stitchMade ;
+stitchMade : called=WORD (OF by=WORD)? text=QUOTED? IS made=items ;
+
 // Pieces.
 
 pieceLine : PIECE called=name (COMMA MAKE copies=NUMBER)? begun=origin? claimed=claim? ;
@@ -103,16 +108,17 @@ weaveLine  : WEAVE IN ENDS ;
 
 rowLine  : ROW from=count? facing=side? COLON words=items claimed=claim? ;
 rowsLine : ROWS from=count TO to=count facing=side? COLON words=items claimed=claim? ;
+// `in one place`, `in skipped`, `together` and `centre is 3rd dc` belong to a stitch that is defined; the binder tells where they stand.
 items    : each+=item (COMMA each+=item)* ;
 item
-  : OPEN inside=items CLOSE (amount=count end=TIMES | far=reach)? at=place?
+  : OPEN inside=items CLOSE (amount=count end=TIMES | far=reach | joined=TOGETHER)? at=place?
   | SKIP_WORD amount=count?
   | SLIP OVER amount=count
   | LEAVE (THE REST | amount=count) (FOR later=LATER)?
   | HOLD amount=count FOR called=name
   | BRIDGE amount=count (FOR called=name)?
   | before=list?
-    ( words+=name+ (changed=change changedBy=changeAmount? | worked=stitchAmount spread=spreading? | spread=spreading | ends=atEachEnd)?
+    ( words+=name+ (changed=change changedBy=changeAmount? | worked=stitchAmount spread=spreading? | spread=spreading | ends=atEachEnd | joined=TOGETHER | nth=ORDINAL of+=name+)?
     | changed=change changedBy=changeAmount?
     | ends=atEachEnd
     ) at=place?
@@ -130,6 +136,9 @@ place
   : IN ( which=(NEXT | FIRST | LAST | SAME) kind+=name* (AND also+=name+)? (until=UNTIL remain=count REMAIN)?
        | which=EACH kind+=name* (AND many=list? also+=name+ (IN EACH other+=name+)?)? (ACROSS | AROUND | until=UNTIL remain=count REMAIN)?
        | which=CORNER
+       | which=SKIPPED
+       | which=ONE PLACE
+       | which=ORDINAL kind+=name+
        )
   ;
 
@@ -252,5 +261,5 @@ name
   | AFTER | ALL | ALONG | APART | ARE | BEFORE | BUT | CH | CHAINS | CORNER | COUNTS | DOES | DOWN | EACH | EASING | EDGE | EDGES | END
   | ENDS | EVEN | EVERY | EXTRA | FACING | FOUNDATION | HERE | HIGH | IS | LATER | LEAST | LESS | LONGER | MAKE | MIRRORED | MORE_WORD | MOST | MULTIPLE | NEXT | NOT | ODD | OF | OFF
   | ON | ONE | OPENS | OPPOSITE | ORDER | OVER | PICKED | PLAIN | REMAIN | REST | ROUNDED | SAME | SKIPPING | SLIPPING | STITCH | STRETCHES | THEN | TIMES
-  | TOGETHER | TURNED | TURNING | TURNS | UP | WEIGH | WEIGHT | WIDE | WITHIN | WORKING | G | OZ
+  | SKIPPED | PLACE | TURNED | TURNING | TURNS | UP | WEIGH | WEIGHT | WIDE | WITHIN | WORKING | G | OZ
   ;

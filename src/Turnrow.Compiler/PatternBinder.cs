@@ -120,6 +120,7 @@ internal sealed class PatternBinder
         _context.Scope.InDoubt |= _unread.MayBe(line, "measure") || _unread.MayBe(line, "count") || _unread.MayBe(line, "body");
         // All claims hang on this one, so it is not doubted for every line that has lost its first word.
         _context.CountingInDoubt |= _unread.MayBeClaims(line);
+        _context.Stitches.InDoubt |= _unread.MayDefineStitch(line);
         _context.GaugesInDoubt |= _unread.MayBe(line, "gauge") || _unread.MayBe(line, "terms");
         _context.TurnsInDoubt |= _unread.MayBe(line, "turn") || _unread.MayBe(line, "terms");
         _book.JoinsInDoubt |= _unread.MayBe(line, "seam") || _unread.MayBe(line, "piece");

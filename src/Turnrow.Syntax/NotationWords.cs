@@ -27,6 +27,7 @@ public static class NotationWords
         new("gauge", "gauge dc: 19 stitches and 10 rows to 10 cm"),
         new("swatch", "swatch dc: 20 stitches and 10 rows weigh 4.2 g"),
         new("turn", "turn dc: ch 3 counts"),
+        new("stitch", "stitch shell is (5 dc) in one place"),
         new("measure", "measure bust is 76 (86, 97) cm"),
         new("count", "count hem is stitches for bust / 2 + 2 cm, odd"),
         new("ease", "ease bust is 5 cm"),

@@ -162,5 +162,12 @@ public static class CompilerDiagnostics
         StitchesWaiting.Kind,
         ShortRowMirrored.Kind,
         EdgeHeights.Kind,
+        StitchUnclear.Kind,
+        StitchInRow.Kind,
+        StitchSize.Kind,
+        StitchPlace.Kind,
+        StitchHere.Kind,
+        RowBeginsCrossed.Kind,
+        SpikeTooDeep.Kind,
     ];
 }

@@ -10,7 +10,7 @@ internal static class BrokenLines
 {
     private static readonly string[] Harmless =
     [
-        "claims", "notation", "pattern", "version", "terms", "sizes", "skill", "notion", "wearer", "yarn", "hook", "gauge", "turn", "measure",
+        "claims", "notation", "pattern", "version", "terms", "sizes", "skill", "notion", "wearer", "yarn", "hook", "gauge", "turn", "stitch", "measure",
         "count", "body", "ease", "swatch", "finished", "made", "accept", "expect", "seam", "weave", "fasten", ">",
     ];
 

@@ -45,6 +45,8 @@ internal sealed class WordText(Context context)
             PlaceFilterKind.SpaceOf => $"ch-{Number(filter.Chains)} space",
             PlaceFilterKind.OneStitch when filter.Stitch is { } stitch => context.Word(stitch),
             PlaceFilterKind.StitchOrSpace => "stitch or space",
+            PlaceFilterKind.CentreOf => filter.Special!.Id,
+            PlaceFilterKind.NthOf => NthText(filter),
             _ => "stitch",
         };
     }
@@ -81,6 +83,7 @@ internal sealed class WordText(Context context)
         Aim.Same => "in same",
         Aim.Corner => "in corner",
         Aim.EachOfKind => "in each " + FilterText(target.Filter) + (target.Remain > 0 ? $" until {Number(target.Remain)} remain" : string.Empty),
+        Aim.NextOfKind when target.Filter.Kind == PlaceFilterKind.NthOf => $"in {NthText(target.Filter)} of next {target.Filter.Special!.Id}",
         Aim.NextOfKind => "in next " + FilterText(target.Filter),
         _ => "in next",
     };
@@ -89,6 +92,7 @@ internal sealed class WordText(Context context)
     {
         PlaceFilterKind.AnySpace => "sp",
         PlaceFilterKind.StitchOrSpace => "st and sp",
+        PlaceFilterKind.CentreOf => filter.Special!.Id,
         PlaceFilterKind.SpaceOf => $"ch-{Number(filter.Chains)} sp",
         PlaceFilterKind.OneStitch when filter.Stitch is { } stitch => context.Word(stitch),
         _ => "st",
@@ -96,6 +100,7 @@ internal sealed class WordText(Context context)
 
     private string OfWork(Work work)
     {
+        if (work.Stitch.Form is not null) return OfSpecial(work);
         var stitch = HookText(work.Hook) + context.Word(work.Stitch);
         var several = work.Makes > 1 || work.Target.Aim != Aim.Next;
         if (work.Takes == 2) return $"{stitch} dec{Count(work, work.Amount)}";
@@ -104,6 +109,18 @@ internal sealed class WordText(Context context)
         if (!several) return stitch + Count(work, work.Amount);
         var number = work.Makes > 1 ? Number(work.Makes) + " " : string.Empty;
         return number + stitch + " " + PlaceText(work.Target);
+    }
+
+    private string NthText(PlaceFilter filter) => $"{Nth(filter.Chains)} {(filter.Stitch is { } stitch ? context.Word(stitch) : "sp")}";
+
+    private static string Nth(int number) => Number(number) + (number % 100 is >= 11 and <= 13 ? "th" : (number % 10) switch { 1 => "st", 2 => "nd", 3 => "rd", _ => "th" });
+
+    // As the designer writes it: her own name, and not the one that print has.
+    private string OfSpecial(Work work)
+    {
+        var number = work.Makes > 1 ? Number(work.Makes) + " " : string.Empty;
+        var place = work.Makes > 1 || work.Target.Aim != Aim.Next ? " " + PlaceText(work.Target) : Count(work.Amount);
+        return number + HookText(work.Hook) + work.Stitch.Id + place;
     }
 
     private string OfSpread(Spread spread)
@@ -120,6 +137,9 @@ internal sealed class WordText(Context context)
         HookInto.FrontLoop => "front-loop ",
         HookInto.FrontPost => "front-post ",
         HookInto.BackPost => "back-post ",
+        HookInto.OneDown => "spike ",
+        HookInto.TwoDown => "spike-2 ",
+        HookInto.ThreeDown => "spike-3 ",
         _ => string.Empty,
     };
 

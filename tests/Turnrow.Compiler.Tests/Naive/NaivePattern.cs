@@ -10,6 +10,9 @@ public sealed record NaivePattern(
     IReadOnlyList<TurnRule> Turns,
     IReadOnlyList<NaivePiece> Pieces)
 {
+    /// <summary>The stitches that it defines.</summary>
+    public IReadOnlyList<NaiveStitch> Stitches { get; init; } = [];
+
     public IReadOnlyList<NaiveSeam> Seams { get; init; } = [];
 }
 

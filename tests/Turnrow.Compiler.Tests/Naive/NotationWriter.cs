@@ -17,6 +17,8 @@ public static class NotationWriter
             Line(text, $"gauge {stitch}: 19 stitches and 10 rows to 10 cm");
         foreach (var rule in pattern.Turns)
             Line(text, Turn(rule));
+        foreach (var stitch in pattern.Stitches)
+            Line(text, $"stitch {stitch.Name} is {stitch.Text}");
         foreach (var piece in pattern.Pieces)
         {
             text.Append('\n');
@@ -183,6 +185,7 @@ public static class NotationWriter
         ToCorner to => to.Remain.IsSame && to.Remain[0] == 0 ? $"{to.Stitch} to corner" : $"{to.Stitch} until {to.Remain} remain before corner",
         Hold hold => $"hold {hold.Count} for {hold.Name}",
         Bridge bridge => $"bridge {bridge.Count}{(bridge.Name is null ? "" : $" for {bridge.Name}")}",
+        Special special => Counted(special.Stitch.Name, special.Count),
         MarkCorner => "mark corner",
         RemoveCorners => "remove corners",
         Skip skip => $"skip {skip.Count}",
@@ -209,7 +212,7 @@ public static class NotationWriter
         PlaceWord.Last => "last",
         PlaceWord.Corner => "corner",
         PlaceWord.NextSpace => "next sp",
-        PlaceWord.NextStitch => $"next {target.Kind}",
+        PlaceWord.NextStitch or PlaceWord.NextCentre => $"next {target.Kind}",
         _ => "next",
     };
 

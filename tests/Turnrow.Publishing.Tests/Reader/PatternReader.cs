@@ -26,7 +26,7 @@ internal sealed partial class PatternReader
     private PatternReader(PublishedText text, int size, IReadOnlySet<string> prose)
     {
         _text = text;
-        _stitches = new StitchWords(text.Uk);
+        _stitches = new StitchWords(text.Uk, text.Special);
         _size = new SizeChoice(text.Sizes, size);
         _rules = new ChainRules(text.Notes, _stitches);
         _prose = prose;

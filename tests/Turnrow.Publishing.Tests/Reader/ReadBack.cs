@@ -5,6 +5,7 @@ using Turnrow.Fabric.Patterns;
 using Turnrow.Fabric.Pieces;
 using Turnrow.Fabric.Places;
 using Turnrow.Fabric.Rows;
+using Turnrow.Fabric.Stitches;
 
 namespace Turnrow.Publishing.Tests.Reader;
 
@@ -135,7 +136,7 @@ internal static class ReadBack
         return string.Join(", ", names);
     }
 
-    private static string Name(Fabric.Places.Place place) => place.Kind == PlaceKind.Space ? $"ch-{place.Chains} sp" : place.Stitch?.Id ?? "ch";
+    private static string Name(Fabric.Places.Place place) => place.Kind == PlaceKind.Space ? $"ch-{place.Chains} sp" : place.Stitch is { } stitch ? (stitch.Making == StitchMaking.Basic ? stitch.Id : stitch.Us.Abbreviation) : "ch";
 
     private static string Name(Place place) => place.Seen == Seen.Space ? $"ch-{place.Chains} sp" : place.Seen == Seen.BridgeChain ? "ch" : place.Stitch;
 

@@ -29,6 +29,9 @@ internal sealed partial class WordTeller
             case Aim.Corner:
                 Phrases.Add(new StitchesIn(work.Stitch, work.Hook, Sized.Of(work.Makes), new MarkedPlace(_places.Take(1).Name)));
                 break;
+            case Aim.Next when work.Takes == 0:
+                Phrases.Add(new BareStitches(work.Stitch, work.Hook, Sized.Of(work.Makes * work.Amount.Times)));
+                break;
             default:
                 if (work.Takes > 1) TogetherAll(work);
                 else OneByOne(work);
@@ -115,6 +118,15 @@ internal sealed partial class WordTeller
         return _places.HasAddedAhead && _places.NameOfFrom(top) == PlaceName.Chain;
     }
 
+    // The place ahead by what it is in its special stitch.
+    private NextPlaces InSpecial(PlaceFilter filter)
+    {
+        var name = PlaceName.InSpecial(_places.At(0)!.Value, filter);
+        _places.Pass(1);
+        AtFirst = false;
+        return new NextPlaces(Sized.Of(1), name, false);
+    }
+
     private void TogetherAll(Work work)
     {
         var whole = work.Amount.Times * work.Takes;
@@ -140,6 +152,12 @@ internal sealed partial class WordTeller
 
     private void NextOfKind(Work work)
     {
+        if (work.Target.Filter.Special is not null)
+        {
+            Phrases.Add(new StitchesIn(work.Stitch, work.Hook, Sized.Of(work.Makes), InSpecial(work.Target.Filter)));
+            return;
+        }
+
         if (work.Takes > 1)
         {
             TogetherAll(work);

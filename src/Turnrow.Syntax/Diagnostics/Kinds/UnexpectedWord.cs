@@ -151,6 +151,12 @@ public static class UnexpectedWord
             Help = "such words read: sc across with (ch 2, skip 2) 5 times evenly, 3 at each end",
         };
 
+    internal static Diagnostic Nth(TextSpan span, string text) =>
+        new(Kind, span, $"`{Quote.Short(text)}` can't stand here; it says which place of a special stitch is meant")
+        {
+            Help = "such words read: stitch shell is (5 dc) in one place, centre is 3rd dc; or: sc in 3rd dc of next shell",
+        };
+
     internal static Diagnostic SumWithoutStitch(TextSpan span, string text) =>
         new(Kind, span, $"`{Quote.Short(text)}` can't stand here; a stitch should stand before it")
         {

@@ -78,7 +78,7 @@ public sealed class PatternMaker
     }
 
     private NaivePattern Pattern =>
-        new(s_sizes[.._sizes], _turns, _made.Select(sketch => new NaivePiece(sketch.Name, sketch.Start, sketch.Statements) { Copies = sketch.Copies }).ToList());
+        new(s_sizes[.._sizes], _turns, _made.Select(sketch => new NaivePiece(sketch.Name, sketch.Start, sketch.Statements) { Copies = sketch.Copies }).ToList()) { Stitches = _rows.Defined };
 
     /// <summary>What it is called where one of several has to be meant.</summary>
     private string One(Sketch sketch) => sketch.Copies > 1 ? NaiveWorker.Copy(sketch.Name, _tape.Below(sketch.Copies)) : sketch.Name;
