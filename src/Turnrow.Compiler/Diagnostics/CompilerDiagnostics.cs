@@ -161,5 +161,10 @@ public static class CompilerDiagnostics
         StitchesWaiting.Kind,
         ShortRowMirrored.Kind,
         EdgeHeights.Kind,
+        SolidUnknown.Kind,
+        SolidSize.Kind,
+        SolidInRows.Kind,
+        SolidSteep.Kind,
+        ExpectLie.Kind,
     ];
 }

@@ -42,23 +42,24 @@ internal partial class TurnrowParser : Parser {
 		DIVIDE=23, EASE=24, EXPECT=25, FASTEN=26, FINISHED=27, FOR=28, FROM=29, 
 		GAUGE=30, HOOK=31, LEAVE=32, LEFT=33, MADE=34, MARK=35, MEASURE=36, NOTATION=37, 
 		NOTION=38, PATTERN=39, PIECE=40, REPEAT=41, RIGHT=42, ROW=43, ROWS=44, 
-		SEAM=45, SHAPE=46, SIZES=47, SKILL=48, STRAIGHT=49, SWATCH=50, TERMS=51, 
-		TURN=52, VERSION=53, WEARER=54, WEAVE=55, YARN=56, ACROSS=57, AFTER=58, 
-		ALL=59, ALONG=60, AND=61, APART=62, ARE=63, AROUND=64, AT=65, BEFORE=66, 
-		BRIDGE=67, BUT=68, BY=69, CH=70, CHAINS=71, CORNER=72, COUNTS=73, DEC=74, 
-		DOES=75, DOWN=76, EACH=77, EASING=78, EDGE=79, EDGES=80, END=81, ENDS=82, 
-		EVEN=83, EVENLY=84, EVERY=85, EXTRA=86, FACING=87, FIRST=88, FOUNDATION=89, 
-		HERE=90, HIGH=91, HOLD=92, IN=93, INC=94, IS=95, LAST=96, LATER=97, LEAST=98, 
-		LESS=99, LONGER=100, MAKE=101, MIRRORED=102, MORE_WORD=103, MOST=104, 
-		MULTIPLE=105, NEXT=106, NOT=107, ODD=108, OF=109, OFF=110, ON=111, ONE=112, 
-		OPENS=113, OPPOSITE=114, ORDER=115, OVER=116, PER=117, PICKED=118, PLAIN=119, 
-		REMAIN=120, REST=121, ROUNDED=122, RS=123, SAME=124, SKIP_WORD=125, SKIPPING=126, 
-		SLIP=127, SLIPPING=128, STITCH=129, STITCHES=130, STRETCHES=131, THE=132, 
-		THEN=133, TIMES=134, TO=135, TOGETHER=136, TURNED=137, TURNING=138, TURNS=139, 
-		UNTIL=140, UP=141, WEIGH=142, WEIGHT=143, WIDE=144, WITH=145, WITHIN=146, 
-		WITHOUT=147, WORKING=148, WS=149, CM=150, G=151, M=152, MM=153, OZ=154, 
-		YD=155, WORD=156, NUMBER=157, FRACTION=158, ORDINAL=159, DOTTED=160, QUOTED=161, 
-		WRONG_COMMA=162, WRONG_QUOTE=163, JUNK=164;
+		SEAM=45, SHAPE=46, SIZES=47, SKILL=48, SOLID=49, STRAIGHT=50, SWATCH=51, 
+		TERMS=52, TURN=53, VERSION=54, WEARER=55, WEAVE=56, YARN=57, ACROSS=58, 
+		AFTER=59, ALL=60, ALONG=61, AND=62, APART=63, ARE=64, AROUND=65, AT=66, 
+		BEFORE=67, BRIDGE=68, BUT=69, BY=70, CH=71, CHAINS=72, CORNER=73, COUNTS=74, 
+		CUP=75, DEC=76, DOES=77, DOWN=78, EACH=79, EASING=80, EDGE=81, EDGES=82, 
+		END=83, ENDS=84, EVEN=85, EVENLY=86, EVERY=87, EXTRA=88, FACING=89, FIRST=90, 
+		FLAT=91, FOUNDATION=92, HERE=93, HIGH=94, HOLD=95, IN=96, INC=97, IS=98, 
+		LAST=99, LATER=100, LEAST=101, LESS=102, LIE=103, LONGER=104, MAKE=105, 
+		MIRRORED=106, MORE_WORD=107, MOST=108, MULTIPLE=109, NEXT=110, NOT=111, 
+		ODD=112, OF=113, OFF=114, ON=115, ONE=116, OPENS=117, OPPOSITE=118, ORDER=119, 
+		OVER=120, PER=121, PICKED=122, PLAIN=123, REMAIN=124, REST=125, ROUNDED=126, 
+		RS=127, RUFFLE=128, SAME=129, SKIP_WORD=130, SKIPPING=131, SLIP=132, SLIPPING=133, 
+		STACKED=134, STAGGERED=135, STITCH=136, STITCHES=137, STRETCHES=138, THE=139, 
+		THEN=140, THICK=141, TIMES=142, TO=143, TOGETHER=144, TURNED=145, TURNING=146, 
+		TURNS=147, UNTIL=148, UP=149, WEIGH=150, WEIGHT=151, WIDE=152, WITH=153, 
+		WITHIN=154, WITHOUT=155, WORKING=156, WS=157, CM=158, G=159, M=160, MM=161, 
+		OZ=162, YD=163, WORD=164, NUMBER=165, FRACTION=166, ORDINAL=167, DOTTED=168, 
+		QUOTED=169, WRONG_COMMA=170, WRONG_QUOTE=171, JUNK=172;
 	public const int
 		RULE_line = 0, RULE_claimLine = 1, RULE_statement = 2, RULE_notationLine = 3, 
 		RULE_patternLine = 4, RULE_versionLine = 5, RULE_version = 6, RULE_termsLine = 7, 
@@ -79,13 +80,14 @@ internal partial class TurnrowParser : Parser {
 		RULE_shapeLine = 64, RULE_shapeDone = 65, RULE_shaping = 66, RULE_stage = 67, 
 		RULE_shapingPart = 68, RULE_frequency = 69, RULE_everyRows = 70, RULE_turnRows = 71, 
 		RULE_decreasing = 72, RULE_stitchesIn = 73, RULE_solve = 74, RULE_solveOption = 75, 
-		RULE_seamLine = 76, RULE_walkWords = 77, RULE_seamPart = 78, RULE_walkWord = 79, 
-		RULE_selection = 80, RULE_rate = 81, RULE_expectLine = 82, RULE_expected = 83, 
-		RULE_expectedMore = 84, RULE_claim = 85, RULE_claimPart = 86, RULE_edge = 87, 
-		RULE_side = 88, RULE_change = 89, RULE_stitch = 90, RULE_rowsWord = 91, 
-		RULE_stitchesWord = 92, RULE_sum = 93, RULE_sumOperation = 94, RULE_factor = 95, 
-		RULE_count = 96, RULE_countOperation = 97, RULE_single = 98, RULE_sign = 99, 
-		RULE_list = 100, RULE_number = 101, RULE_unit = 102, RULE_name = 103;
+		RULE_solidLine = 76, RULE_solidPart = 77, RULE_seamLine = 78, RULE_walkWords = 79, 
+		RULE_seamPart = 80, RULE_walkWord = 81, RULE_selection = 82, RULE_rate = 83, 
+		RULE_expectLine = 84, RULE_expected = 85, RULE_expectedMore = 86, RULE_claim = 87, 
+		RULE_claimPart = 88, RULE_edge = 89, RULE_side = 90, RULE_change = 91, 
+		RULE_stitch = 92, RULE_rowsWord = 93, RULE_stitchesWord = 94, RULE_sum = 95, 
+		RULE_sumOperation = 96, RULE_factor = 97, RULE_count = 98, RULE_countOperation = 99, 
+		RULE_single = 100, RULE_sign = 101, RULE_list = 102, RULE_number = 103, 
+		RULE_unit = 104, RULE_name = 105;
 	public static readonly string[] ruleNames = {
 		"line", "claimLine", "statement", "notationLine", "patternLine", "versionLine", 
 		"version", "termsLine", "sizesLine", "sizeName", "skillLine", "notionLine", 
@@ -99,12 +101,12 @@ internal partial class TurnrowParser : Parser {
 		"changeAmount", "reach", "place", "repeatLine", "forLine", "sizeRange", 
 		"sizedLine", "straightLine", "rowFix", "leaveLine", "addLine", "shapeLine", 
 		"shapeDone", "shaping", "stage", "shapingPart", "frequency", "everyRows", 
-		"turnRows", "decreasing", "stitchesIn", "solve", "solveOption", "seamLine", 
-		"walkWords", "seamPart", "walkWord", "selection", "rate", "expectLine", 
-		"expected", "expectedMore", "claim", "claimPart", "edge", "side", "change", 
-		"stitch", "rowsWord", "stitchesWord", "sum", "sumOperation", "factor", 
-		"count", "countOperation", "single", "sign", "list", "number", "unit", 
-		"name"
+		"turnRows", "decreasing", "stitchesIn", "solve", "solveOption", "solidLine", 
+		"solidPart", "seamLine", "walkWords", "seamPart", "walkWord", "selection", 
+		"rate", "expectLine", "expected", "expectedMore", "claim", "claimPart", 
+		"edge", "side", "change", "stitch", "rowsWord", "stitchesWord", "sum", 
+		"sumOperation", "factor", "count", "countOperation", "single", "sign", 
+		"list", "number", "unit", "name"
 	};
 
 	private static readonly string[] _LiteralNames = {
@@ -114,19 +116,20 @@ internal partial class TurnrowParser : Parser {
 		"'finished'", "'for'", "'from'", "'gauge'", "'hook'", "'leave'", "'left'", 
 		"'made'", "'mark'", "'measure'", "'notation'", "'notion'", "'pattern'", 
 		"'piece'", "'repeat'", "'right'", null, null, "'seam'", "'shape'", "'sizes'", 
-		"'skill'", "'straight'", "'swatch'", "'terms'", "'turn'", "'version'", 
+		"'skill'", "'solid'", "'straight'", "'swatch'", "'terms'", "'turn'", "'version'", 
 		"'wearer'", "'weave'", "'yarn'", "'across'", "'after'", "'all'", "'along'", 
 		"'and'", "'apart'", "'are'", "'around'", "'at'", "'before'", "'bridge'", 
-		"'but'", "'by'", "'ch'", "'chains'", "'corner'", "'counts'", "'dec'", 
+		"'but'", "'by'", "'ch'", "'chains'", "'corner'", "'counts'", null, "'dec'", 
 		"'does'", "'down'", "'each'", "'easing'", "'edge'", "'edges'", "'end'", 
 		"'ends'", "'even'", "'evenly'", "'every'", "'extra'", "'facing'", "'first'", 
-		"'foundation'", "'here'", "'high'", "'hold'", "'in'", "'inc'", "'is'", 
-		"'last'", "'later'", "'least'", "'less'", "'longer'", "'make'", "'mirrored'", 
-		"'more'", "'most'", "'multiple'", "'next'", "'not'", "'odd'", "'of'", 
-		"'off'", "'on'", "'one'", "'opens'", "'opposite'", "'order'", "'over'", 
-		"'per'", "'picked'", "'plain'", null, "'rest'", "'rounded'", "'RS'", "'same'", 
-		"'skip'", "'skipping'", "'slip'", "'slipping'", "'stitch'", null, "'stretches'", 
-		"'the'", "'then'", null, "'to'", "'together'", "'turned'", "'turning'", 
+		"'flat'", "'foundation'", "'here'", "'high'", "'hold'", "'in'", "'inc'", 
+		"'is'", "'last'", "'later'", "'least'", "'less'", null, "'longer'", "'make'", 
+		"'mirrored'", "'more'", "'most'", "'multiple'", "'next'", "'not'", "'odd'", 
+		"'of'", "'off'", "'on'", "'one'", "'opens'", "'opposite'", "'order'", 
+		"'over'", "'per'", "'picked'", "'plain'", null, "'rest'", "'rounded'", 
+		"'RS'", null, "'same'", "'skip'", "'skipping'", "'slip'", "'slipping'", 
+		"'stacked'", "'staggered'", "'stitch'", null, "'stretches'", "'the'", 
+		"'then'", "'thick'", null, "'to'", "'together'", "'turned'", "'turning'", 
 		"'turns'", "'until'", "'up'", "'weigh'", "'weight'", "'wide'", "'with'", 
 		"'within'", "'without'", "'working'", "'WS'", "'cm'", "'g'", "'m'", "'mm'", 
 		"'oz'", "'yd'"
@@ -138,18 +141,19 @@ internal partial class TurnrowParser : Parser {
 		"DIVIDE", "EASE", "EXPECT", "FASTEN", "FINISHED", "FOR", "FROM", "GAUGE", 
 		"HOOK", "LEAVE", "LEFT", "MADE", "MARK", "MEASURE", "NOTATION", "NOTION", 
 		"PATTERN", "PIECE", "REPEAT", "RIGHT", "ROW", "ROWS", "SEAM", "SHAPE", 
-		"SIZES", "SKILL", "STRAIGHT", "SWATCH", "TERMS", "TURN", "VERSION", "WEARER", 
-		"WEAVE", "YARN", "ACROSS", "AFTER", "ALL", "ALONG", "AND", "APART", "ARE", 
-		"AROUND", "AT", "BEFORE", "BRIDGE", "BUT", "BY", "CH", "CHAINS", "CORNER", 
-		"COUNTS", "DEC", "DOES", "DOWN", "EACH", "EASING", "EDGE", "EDGES", "END", 
-		"ENDS", "EVEN", "EVENLY", "EVERY", "EXTRA", "FACING", "FIRST", "FOUNDATION", 
-		"HERE", "HIGH", "HOLD", "IN", "INC", "IS", "LAST", "LATER", "LEAST", "LESS", 
-		"LONGER", "MAKE", "MIRRORED", "MORE_WORD", "MOST", "MULTIPLE", "NEXT", 
-		"NOT", "ODD", "OF", "OFF", "ON", "ONE", "OPENS", "OPPOSITE", "ORDER", 
-		"OVER", "PER", "PICKED", "PLAIN", "REMAIN", "REST", "ROUNDED", "RS", "SAME", 
-		"SKIP_WORD", "SKIPPING", "SLIP", "SLIPPING", "STITCH", "STITCHES", "STRETCHES", 
-		"THE", "THEN", "TIMES", "TO", "TOGETHER", "TURNED", "TURNING", "TURNS", 
-		"UNTIL", "UP", "WEIGH", "WEIGHT", "WIDE", "WITH", "WITHIN", "WITHOUT", 
+		"SIZES", "SKILL", "SOLID", "STRAIGHT", "SWATCH", "TERMS", "TURN", "VERSION", 
+		"WEARER", "WEAVE", "YARN", "ACROSS", "AFTER", "ALL", "ALONG", "AND", "APART", 
+		"ARE", "AROUND", "AT", "BEFORE", "BRIDGE", "BUT", "BY", "CH", "CHAINS", 
+		"CORNER", "COUNTS", "CUP", "DEC", "DOES", "DOWN", "EACH", "EASING", "EDGE", 
+		"EDGES", "END", "ENDS", "EVEN", "EVENLY", "EVERY", "EXTRA", "FACING", 
+		"FIRST", "FLAT", "FOUNDATION", "HERE", "HIGH", "HOLD", "IN", "INC", "IS", 
+		"LAST", "LATER", "LEAST", "LESS", "LIE", "LONGER", "MAKE", "MIRRORED", 
+		"MORE_WORD", "MOST", "MULTIPLE", "NEXT", "NOT", "ODD", "OF", "OFF", "ON", 
+		"ONE", "OPENS", "OPPOSITE", "ORDER", "OVER", "PER", "PICKED", "PLAIN", 
+		"REMAIN", "REST", "ROUNDED", "RS", "RUFFLE", "SAME", "SKIP_WORD", "SKIPPING", 
+		"SLIP", "SLIPPING", "STACKED", "STAGGERED", "STITCH", "STITCHES", "STRETCHES", 
+		"THE", "THEN", "THICK", "TIMES", "TO", "TOGETHER", "TURNED", "TURNING", 
+		"TURNS", "UNTIL", "UP", "WEIGH", "WEIGHT", "WIDE", "WITH", "WITHIN", "WITHOUT", 
 		"WORKING", "WS", "CM", "G", "M", "MM", "OZ", "YD", "WORD", "NUMBER", "FRACTION", 
 		"ORDINAL", "DOTTED", "QUOTED", "WRONG_COMMA", "WRONG_QUOTE", "JUNK"
 	};
@@ -198,9 +202,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 208;
+			State = 212;
 			_localctx.said = statement();
-			State = 209;
+			State = 213;
 			Match(Eof);
 			}
 		}
@@ -235,9 +239,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 211;
+			State = 215;
 			_localctx.claimed = claim();
-			State = 212;
+			State = 216;
 			Match(Eof);
 			}
 		}
@@ -283,6 +287,7 @@ internal partial class TurnrowParser : Parser {
 		public SeamLineContext asSeam;
 		public ExpectLineContext asExpect;
 		public ClaimsLineContext asClaims;
+		public SolidLineContext asSolid;
 		public ForLineContext asFor;
 		public BodyLineContext asBody;
 		public EaseLineContext asEase;
@@ -389,6 +394,9 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ClaimsLineContext claimsLine() {
 			return GetRuleContext<ClaimsLineContext>(0);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public SolidLineContext solidLine() {
+			return GetRuleContext<SolidLineContext>(0);
+		}
 		[System.Diagnostics.DebuggerNonUserCode] public ForLineContext forLine() {
 			return GetRuleContext<ForLineContext>(0);
 		}
@@ -422,132 +430,132 @@ internal partial class TurnrowParser : Parser {
 		StatementContext _localctx = new StatementContext(Context, State);
 		EnterRule(_localctx, 4, RULE_statement);
 		try {
-			State = 254;
+			State = 259;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NOTATION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 214;
+				State = 218;
 				_localctx.asNotation = notationLine();
 				}
 				break;
 			case PATTERN:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 215;
+				State = 219;
 				_localctx.asPattern = patternLine();
 				}
 				break;
 			case VERSION:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 216;
+				State = 220;
 				_localctx.asVersion = versionLine();
 				}
 				break;
 			case TERMS:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 217;
+				State = 221;
 				_localctx.asTerms = termsLine();
 				}
 				break;
 			case SIZES:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 218;
+				State = 222;
 				_localctx.asSizes = sizesLine();
 				}
 				break;
 			case SKILL:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 219;
+				State = 223;
 				_localctx.asSkill = skillLine();
 				}
 				break;
 			case NOTION:
 				EnterOuterAlt(_localctx, 7);
 				{
-				State = 220;
+				State = 224;
 				_localctx.asNotion = notionLine();
 				}
 				break;
 			case WEARER:
 				EnterOuterAlt(_localctx, 8);
 				{
-				State = 221;
+				State = 225;
 				_localctx.asWearer = wearerLine();
 				}
 				break;
 			case PROSE:
 				EnterOuterAlt(_localctx, 9);
 				{
-				State = 222;
+				State = 226;
 				proseLine();
 				}
 				break;
 			case YARN:
 				EnterOuterAlt(_localctx, 10);
 				{
-				State = 223;
+				State = 227;
 				_localctx.asYarn = yarnLine();
 				}
 				break;
 			case HOOK:
 				EnterOuterAlt(_localctx, 11);
 				{
-				State = 224;
+				State = 228;
 				_localctx.asHook = hookLine();
 				}
 				break;
 			case GAUGE:
 				EnterOuterAlt(_localctx, 12);
 				{
-				State = 225;
+				State = 229;
 				_localctx.asGauge = gaugeLine();
 				}
 				break;
 			case TURN:
 				EnterOuterAlt(_localctx, 13);
 				{
-				State = 226;
+				State = 230;
 				_localctx.asTurn = turnLine();
 				}
 				break;
 			case MEASURE:
 				EnterOuterAlt(_localctx, 14);
 				{
-				State = 227;
+				State = 231;
 				_localctx.asMeasure = measureLine();
 				}
 				break;
 			case COUNT:
 				EnterOuterAlt(_localctx, 15);
 				{
-				State = 228;
+				State = 232;
 				_localctx.asCount = countLine();
 				}
 				break;
 			case PIECE:
 				EnterOuterAlt(_localctx, 16);
 				{
-				State = 229;
+				State = 233;
 				_localctx.asPiece = pieceLine();
 				}
 				break;
 			case BEGIN:
 				EnterOuterAlt(_localctx, 17);
 				{
-				State = 230;
+				State = 234;
 				_localctx.asBegin = beginLine();
 				}
 				break;
 			case CHAIN:
 				EnterOuterAlt(_localctx, 18);
 				{
-				State = 231;
+				State = 235;
 				_localctx.asChain = chainLine();
 				}
 				break;
@@ -557,154 +565,161 @@ internal partial class TurnrowParser : Parser {
 			case RIGHT:
 				EnterOuterAlt(_localctx, 19);
 				{
-				State = 232;
+				State = 236;
 				_localctx.asEdge = edgeLine();
 				}
 				break;
 			case MARK:
 				EnterOuterAlt(_localctx, 20);
 				{
-				State = 233;
+				State = 237;
 				_localctx.asMark = markLine();
 				}
 				break;
 			case DIVIDE:
 				EnterOuterAlt(_localctx, 21);
 				{
-				State = 234;
+				State = 238;
 				_localctx.asDivide = divideLine();
 				}
 				break;
 			case FASTEN:
 				EnterOuterAlt(_localctx, 22);
 				{
-				State = 235;
+				State = 239;
 				fastenLine();
 				}
 				break;
 			case WEAVE:
 				EnterOuterAlt(_localctx, 23);
 				{
-				State = 236;
+				State = 240;
 				weaveLine();
 				}
 				break;
 			case ROW:
 				EnterOuterAlt(_localctx, 24);
 				{
-				State = 237;
+				State = 241;
 				_localctx.asRow = rowLine();
 				}
 				break;
 			case ROWS:
 				EnterOuterAlt(_localctx, 25);
 				{
-				State = 238;
+				State = 242;
 				_localctx.asRows = rowsLine();
 				}
 				break;
 			case REPEAT:
 				EnterOuterAlt(_localctx, 26);
 				{
-				State = 239;
+				State = 243;
 				_localctx.asRepeat = repeatLine();
 				}
 				break;
 			case STRAIGHT:
 				EnterOuterAlt(_localctx, 27);
 				{
-				State = 240;
+				State = 244;
 				_localctx.asStraight = straightLine();
 				}
 				break;
 			case LEAVE:
 				EnterOuterAlt(_localctx, 28);
 				{
-				State = 241;
+				State = 245;
 				_localctx.asLeave = leaveLine();
 				}
 				break;
 			case ADD:
 				EnterOuterAlt(_localctx, 29);
 				{
-				State = 242;
+				State = 246;
 				_localctx.asAdd = addLine();
 				}
 				break;
 			case SHAPE:
 				EnterOuterAlt(_localctx, 30);
 				{
-				State = 243;
+				State = 247;
 				_localctx.asShape = shapeLine();
 				}
 				break;
 			case SEAM:
 				EnterOuterAlt(_localctx, 31);
 				{
-				State = 244;
+				State = 248;
 				_localctx.asSeam = seamLine();
 				}
 				break;
 			case EXPECT:
 				EnterOuterAlt(_localctx, 32);
 				{
-				State = 245;
+				State = 249;
 				_localctx.asExpect = expectLine();
 				}
 				break;
 			case CLAIMS:
 				EnterOuterAlt(_localctx, 33);
 				{
-				State = 246;
+				State = 250;
 				_localctx.asClaims = claimsLine();
 				}
 				break;
-			case FOR:
+			case SOLID:
 				EnterOuterAlt(_localctx, 34);
 				{
-				State = 247;
+				State = 251;
+				_localctx.asSolid = solidLine();
+				}
+				break;
+			case FOR:
+				EnterOuterAlt(_localctx, 35);
+				{
+				State = 252;
 				_localctx.asFor = forLine();
 				}
 				break;
 			case BODY:
-				EnterOuterAlt(_localctx, 35);
+				EnterOuterAlt(_localctx, 36);
 				{
-				State = 248;
+				State = 253;
 				_localctx.asBody = bodyLine();
 				}
 				break;
 			case EASE:
-				EnterOuterAlt(_localctx, 36);
+				EnterOuterAlt(_localctx, 37);
 				{
-				State = 249;
+				State = 254;
 				_localctx.asEase = easeLine();
 				}
 				break;
 			case FINISHED:
-				EnterOuterAlt(_localctx, 37);
+				EnterOuterAlt(_localctx, 38);
 				{
-				State = 250;
+				State = 255;
 				_localctx.asFinished = finishedLine();
 				}
 				break;
 			case SWATCH:
-				EnterOuterAlt(_localctx, 38);
+				EnterOuterAlt(_localctx, 39);
 				{
-				State = 251;
+				State = 256;
 				_localctx.asSwatch = swatchLine();
 				}
 				break;
 			case MADE:
-				EnterOuterAlt(_localctx, 39);
+				EnterOuterAlt(_localctx, 40);
 				{
-				State = 252;
+				State = 257;
 				_localctx.asMade = madeLine();
 				}
 				break;
 			case ACCEPT:
-				EnterOuterAlt(_localctx, 40);
+				EnterOuterAlt(_localctx, 41);
 				{
-				State = 253;
+				State = 258;
 				_localctx.asAccept = acceptLine();
 				}
 				break;
@@ -743,9 +758,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 256;
+			State = 261;
 			Match(NOTATION);
-			State = 257;
+			State = 262;
 			_localctx.value = number();
 			}
 		}
@@ -778,9 +793,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 259;
+			State = 264;
 			Match(PATTERN);
-			State = 260;
+			State = 265;
 			_localctx.text = Match(QUOTED);
 			}
 		}
@@ -815,9 +830,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 262;
+			State = 267;
 			Match(VERSION);
-			State = 263;
+			State = 268;
 			_localctx.text = version();
 			}
 		}
@@ -851,27 +866,27 @@ internal partial class TurnrowParser : Parser {
 		VersionContext _localctx = new VersionContext(Context, State);
 		EnterRule(_localctx, 12, RULE_version);
 		try {
-			State = 269;
+			State = 274;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 265;
+				State = 270;
 				Match(NUMBER);
 				}
 				break;
 			case DOTTED:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 266;
+				State = 271;
 				Match(DOTTED);
 				}
 				break;
 			case QUOTED:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 267;
+				State = 272;
 				Match(QUOTED);
 				}
 				break;
@@ -904,6 +919,7 @@ internal partial class TurnrowParser : Parser {
 			case SHAPE:
 			case SIZES:
 			case SKILL:
+			case SOLID:
 			case STRAIGHT:
 			case SWATCH:
 			case TERMS:
@@ -923,6 +939,7 @@ internal partial class TurnrowParser : Parser {
 			case CHAINS:
 			case CORNER:
 			case COUNTS:
+			case CUP:
 			case DOES:
 			case DOWN:
 			case EACH:
@@ -935,6 +952,7 @@ internal partial class TurnrowParser : Parser {
 			case EVERY:
 			case EXTRA:
 			case FACING:
+			case FLAT:
 			case FOUNDATION:
 			case HERE:
 			case HIGH:
@@ -942,6 +960,7 @@ internal partial class TurnrowParser : Parser {
 			case LATER:
 			case LEAST:
 			case LESS:
+			case LIE:
 			case LONGER:
 			case MAKE:
 			case MIRRORED:
@@ -964,12 +983,16 @@ internal partial class TurnrowParser : Parser {
 			case REMAIN:
 			case REST:
 			case ROUNDED:
+			case RUFFLE:
 			case SAME:
 			case SKIPPING:
 			case SLIPPING:
+			case STACKED:
+			case STAGGERED:
 			case STITCH:
 			case STRETCHES:
 			case THEN:
+			case THICK:
 			case TIMES:
 			case TOGETHER:
 			case TURNED:
@@ -986,7 +1009,7 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 268;
+				State = 273;
 				name();
 				}
 				break;
@@ -1025,9 +1048,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 271;
+			State = 276;
 			Match(TERMS);
-			State = 272;
+			State = 277;
 			_localctx.called = name();
 			}
 		}
@@ -1071,25 +1094,25 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 274;
+			State = 279;
 			Match(SIZES);
-			State = 275;
+			State = 280;
 			_localctx._sizeName = sizeName();
 			_localctx._names.Add(_localctx._sizeName);
-			State = 280;
+			State = 285;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 276;
+				State = 281;
 				Match(COMMA);
-				State = 277;
+				State = 282;
 				_localctx._sizeName = sizeName();
 				_localctx._names.Add(_localctx._sizeName);
 				}
 				}
-				State = 282;
+				State = 287;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -1125,7 +1148,7 @@ internal partial class TurnrowParser : Parser {
 		SizeNameContext _localctx = new SizeNameContext(Context, State);
 		EnterRule(_localctx, 18, RULE_sizeName);
 		try {
-			State = 290;
+			State = 295;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -1157,6 +1180,7 @@ internal partial class TurnrowParser : Parser {
 			case SHAPE:
 			case SIZES:
 			case SKILL:
+			case SOLID:
 			case STRAIGHT:
 			case SWATCH:
 			case TERMS:
@@ -1176,6 +1200,7 @@ internal partial class TurnrowParser : Parser {
 			case CHAINS:
 			case CORNER:
 			case COUNTS:
+			case CUP:
 			case DOES:
 			case DOWN:
 			case EACH:
@@ -1188,6 +1213,7 @@ internal partial class TurnrowParser : Parser {
 			case EVERY:
 			case EXTRA:
 			case FACING:
+			case FLAT:
 			case FOUNDATION:
 			case HERE:
 			case HIGH:
@@ -1195,6 +1221,7 @@ internal partial class TurnrowParser : Parser {
 			case LATER:
 			case LEAST:
 			case LESS:
+			case LIE:
 			case LONGER:
 			case MAKE:
 			case MIRRORED:
@@ -1217,12 +1244,16 @@ internal partial class TurnrowParser : Parser {
 			case REMAIN:
 			case REST:
 			case ROUNDED:
+			case RUFFLE:
 			case SAME:
 			case SKIPPING:
 			case SLIPPING:
+			case STACKED:
+			case STAGGERED:
 			case STITCH:
 			case STRETCHES:
 			case THEN:
+			case THICK:
 			case TIMES:
 			case TOGETHER:
 			case TURNED:
@@ -1239,23 +1270,23 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 283;
+				State = 288;
 				name();
 				}
 				break;
 			case QUOTED:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 284;
+				State = 289;
 				Match(QUOTED);
 				}
 				break;
 			case NUMBER:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 285;
+				State = 290;
 				Match(NUMBER);
-				State = 288;
+				State = 293;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ACCEPT:
@@ -1287,6 +1318,7 @@ internal partial class TurnrowParser : Parser {
 				case SHAPE:
 				case SIZES:
 				case SKILL:
+				case SOLID:
 				case STRAIGHT:
 				case SWATCH:
 				case TERMS:
@@ -1306,6 +1338,7 @@ internal partial class TurnrowParser : Parser {
 				case CHAINS:
 				case CORNER:
 				case COUNTS:
+				case CUP:
 				case DOES:
 				case DOWN:
 				case EACH:
@@ -1318,6 +1351,7 @@ internal partial class TurnrowParser : Parser {
 				case EVERY:
 				case EXTRA:
 				case FACING:
+				case FLAT:
 				case FOUNDATION:
 				case HERE:
 				case HIGH:
@@ -1325,6 +1359,7 @@ internal partial class TurnrowParser : Parser {
 				case LATER:
 				case LEAST:
 				case LESS:
+				case LIE:
 				case LONGER:
 				case MAKE:
 				case MIRRORED:
@@ -1347,12 +1382,16 @@ internal partial class TurnrowParser : Parser {
 				case REMAIN:
 				case REST:
 				case ROUNDED:
+				case RUFFLE:
 				case SAME:
 				case SKIPPING:
 				case SLIPPING:
+				case STACKED:
+				case STAGGERED:
 				case STITCH:
 				case STRETCHES:
 				case THEN:
+				case THICK:
 				case TIMES:
 				case TOGETHER:
 				case TURNED:
@@ -1368,13 +1407,13 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case WORD:
 					{
-					State = 286;
+					State = 291;
 					name();
 					}
 					break;
 				case X:
 					{
-					State = 287;
+					State = 292;
 					Match(X);
 					}
 					break;
@@ -1421,9 +1460,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 292;
+			State = 297;
 			Match(SKILL);
-			State = 293;
+			State = 298;
 			_localctx.text = Match(QUOTED);
 			}
 		}
@@ -1456,9 +1495,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 295;
+			State = 300;
 			Match(NOTION);
-			State = 296;
+			State = 301;
 			_localctx.text = Match(QUOTED);
 			}
 		}
@@ -1493,9 +1532,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 298;
+			State = 303;
 			Match(WEARER);
-			State = 299;
+			State = 304;
 			_localctx.called = name();
 			}
 		}
@@ -1526,7 +1565,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 301;
+			State = 306;
 			Match(PROSE);
 			}
 		}
@@ -1576,34 +1615,34 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 303;
+			State = 308;
 			Match(YARN);
-			State = 304;
+			State = 309;
 			_localctx.called = name();
-			State = 306;
+			State = 311;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==QUOTED) {
 				{
-				State = 305;
+				State = 310;
 				_localctx.text = Match(QUOTED);
 				}
 			}
 
-			State = 312;
+			State = 317;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 308;
+				State = 313;
 				Match(COMMA);
-				State = 309;
+				State = 314;
 				_localctx._yarnFact = yarnFact();
 				_localctx._facts.Add(_localctx._yarnFact);
 				}
 				}
-				State = 314;
+				State = 319;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -1647,15 +1686,15 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 30, RULE_yarnFact);
 		int _la;
 		try {
-			State = 323;
+			State = 328;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WEIGHT:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 315;
+				State = 320;
 				Match(WEIGHT);
-				State = 316;
+				State = 321;
 				_localctx.value = number();
 				}
 				break;
@@ -1663,9 +1702,9 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 317;
+				State = 322;
 				_localctx.value = number();
-				State = 321;
+				State = 326;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case G:
@@ -1673,10 +1712,10 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case YD:
 					{
-					State = 318;
+					State = 323;
 					_localctx.unitWord = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
-					if ( !(((((_la - 151)) & ~0x3f) == 0 && ((1L << (_la - 151)) & 27L) != 0)) ) {
+					if ( !(((((_la - 159)) & ~0x3f) == 0 && ((1L << (_la - 159)) & 27L) != 0)) ) {
 						_localctx.unitWord = ErrorHandler.RecoverInline(this);
 					}
 					else {
@@ -1687,9 +1726,9 @@ internal partial class TurnrowParser : Parser {
 					break;
 				case PERCENT:
 					{
-					State = 319;
+					State = 324;
 					Match(PERCENT);
-					State = 320;
+					State = 325;
 					_localctx.extra = Match(EXTRA);
 					}
 					break;
@@ -1734,11 +1773,11 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 325;
+			State = 330;
 			Match(HOOK);
-			State = 326;
+			State = 331;
 			_localctx.value = number();
-			State = 327;
+			State = 332;
 			Match(MM);
 			}
 		}
@@ -1802,48 +1841,48 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 329;
+			State = 334;
 			Match(GAUGE);
-			State = 330;
+			State = 335;
 			_localctx.by = stitch();
-			State = 331;
+			State = 336;
 			Match(COLON);
-			State = 332;
+			State = 337;
 			_localctx.stitches = number();
-			State = 333;
+			State = 338;
 			stitchesWord();
-			State = 348;
+			State = 353;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case AND:
 				{
-				State = 334;
+				State = 339;
 				Match(AND);
-				State = 335;
+				State = 340;
 				_localctx.rows = number();
-				State = 336;
+				State = 341;
 				rowsWord();
-				State = 337;
+				State = 342;
 				Match(TO);
-				State = 338;
+				State = 343;
 				_localctx.rowsLength = gaugeLength();
 				}
 				break;
 			case TO:
 				{
-				State = 340;
-				Match(TO);
-				State = 341;
-				_localctx.stitchesLength = gaugeLength();
-				State = 342;
-				Match(COMMA);
-				State = 343;
-				_localctx.rows = number();
-				State = 344;
-				rowsWord();
 				State = 345;
 				Match(TO);
 				State = 346;
+				_localctx.stitchesLength = gaugeLength();
+				State = 347;
+				Match(COMMA);
+				State = 348;
+				_localctx.rows = number();
+				State = 349;
+				rowsWord();
+				State = 350;
+				Match(TO);
+				State = 351;
 				_localctx.rowsLength = gaugeLength();
 				}
 				break;
@@ -1886,9 +1925,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 350;
+			State = 355;
 			_localctx.value = number();
-			State = 351;
+			State = 356;
 			_localctx.measure = unit();
 			}
 		}
@@ -1951,46 +1990,46 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 353;
-			Match(TURN);
-			State = 354;
-			_localctx.by = stitch();
 			State = 358;
+			Match(TURN);
+			State = 359;
+			_localctx.by = stitch();
+			State = 363;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 355;
+				State = 360;
 				Match(COMMA);
-				State = 356;
+				State = 361;
 				_localctx.nextRow = Match(NEXT);
-				State = 357;
+				State = 362;
 				Match(ROW);
 				}
 			}
 
-			State = 360;
+			State = 365;
 			Match(COLON);
-			State = 361;
+			State = 366;
 			Match(CH);
-			State = 362;
-			_localctx.chains = number();
 			State = 367;
+			_localctx.chains = number();
+			State = 372;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case COUNTS:
 				{
-				State = 363;
+				State = 368;
 				_localctx.counts = Match(COUNTS);
 				}
 				break;
 			case DOES:
 				{
-				State = 364;
+				State = 369;
 				_localctx.doesNot = Match(DOES);
-				State = 365;
+				State = 370;
 				Match(NOT);
-				State = 366;
+				State = 371;
 				Match(COUNT);
 				}
 				break;
@@ -2000,20 +2039,20 @@ internal partial class TurnrowParser : Parser {
 			default:
 				break;
 			}
-			State = 373;
+			State = 378;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 369;
+				State = 374;
 				Match(COMMA);
-				State = 370;
+				State = 375;
 				_localctx._turnPart = turnPart();
 				_localctx._parts.Add(_localctx._turnPart);
 				}
 				}
-				State = 375;
+				State = 380;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -2054,21 +2093,21 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 40, RULE_turnPart);
 		int _la;
 		try {
-			State = 385;
+			State = 390;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FIRST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 376;
+				State = 381;
 				Match(FIRST);
-				State = 377;
+				State = 382;
 				Match(STITCH);
-				State = 378;
+				State = 383;
 				Match(IN);
-				State = 379;
+				State = 384;
 				_localctx.nth = Match(ORDINAL);
-				State = 380;
+				State = 385;
 				_la = TokenStream.LA(1);
 				if ( !(_la==CHAIN || _la==CH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -2082,13 +2121,13 @@ internal partial class TurnrowParser : Parser {
 			case NOT:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 381;
+				State = 386;
 				Match(NOT);
-				State = 382;
+				State = 387;
 				Match(IN);
-				State = 383;
+				State = 388;
 				Match(THE);
-				State = 384;
+				State = 389;
 				Match(FOUNDATION);
 				}
 				break;
@@ -2132,13 +2171,13 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 387;
+			State = 392;
 			Match(MEASURE);
-			State = 388;
+			State = 393;
 			_localctx.called = name();
-			State = 389;
+			State = 394;
 			Match(IS);
-			State = 390;
+			State = 395;
 			_localctx.value = sum();
 			}
 		}
@@ -2199,19 +2238,19 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 392;
+			State = 397;
 			Match(COUNT);
-			State = 393;
+			State = 398;
 			_localctx.called = name();
-			State = 394;
+			State = 399;
 			Match(IS);
-			State = 404;
+			State = 409;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
 			case STITCHES:
 				{
-				State = 395;
+				State = 400;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -2221,9 +2260,9 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 396;
+				State = 401;
 				Match(FOR);
-				State = 397;
+				State = 402;
 				_localctx.length = sum();
 				}
 				break;
@@ -2257,6 +2296,7 @@ internal partial class TurnrowParser : Parser {
 			case SHAPE:
 			case SIZES:
 			case SKILL:
+			case SOLID:
 			case STRAIGHT:
 			case SWATCH:
 			case TERMS:
@@ -2276,6 +2316,7 @@ internal partial class TurnrowParser : Parser {
 			case CHAINS:
 			case CORNER:
 			case COUNTS:
+			case CUP:
 			case DOES:
 			case DOWN:
 			case EACH:
@@ -2288,6 +2329,7 @@ internal partial class TurnrowParser : Parser {
 			case EVERY:
 			case EXTRA:
 			case FACING:
+			case FLAT:
 			case FOUNDATION:
 			case HERE:
 			case HIGH:
@@ -2295,6 +2337,7 @@ internal partial class TurnrowParser : Parser {
 			case LATER:
 			case LEAST:
 			case LESS:
+			case LIE:
 			case LONGER:
 			case MAKE:
 			case MIRRORED:
@@ -2317,12 +2360,16 @@ internal partial class TurnrowParser : Parser {
 			case REMAIN:
 			case REST:
 			case ROUNDED:
+			case RUFFLE:
 			case SAME:
 			case SKIPPING:
 			case SLIPPING:
+			case STACKED:
+			case STAGGERED:
 			case STITCH:
 			case STRETCHES:
 			case THEN:
+			case THICK:
 			case TIMES:
 			case TOGETHER:
 			case TURNED:
@@ -2340,14 +2387,14 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 398;
+				State = 403;
 				_localctx.value = sum();
-				State = 402;
+				State = 407;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==ROWS || _la==STITCHES) {
 					{
-					State = 399;
+					State = 404;
 					_localctx.of = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -2357,9 +2404,9 @@ internal partial class TurnrowParser : Parser {
 						ErrorHandler.ReportMatch(this);
 					    Consume();
 					}
-					State = 400;
+					State = 405;
 					Match(FOR);
-					State = 401;
+					State = 406;
 					_localctx.length = sum();
 					}
 				}
@@ -2369,20 +2416,20 @@ internal partial class TurnrowParser : Parser {
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 410;
+			State = 415;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 406;
+				State = 411;
 				Match(COMMA);
-				State = 407;
+				State = 412;
 				_localctx._countFix = countFix();
 				_localctx._fixes.Add(_localctx._countFix);
 				}
 				}
-				State = 412;
+				State = 417;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -2424,18 +2471,18 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 413;
+			State = 418;
 			Match(CLAIMS);
-			State = 419;
+			State = 424;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WITHOUT:
 				{
-				State = 414;
+				State = 419;
 				_localctx.without = Match(WITHOUT);
-				State = 415;
+				State = 420;
 				Match(TURNING);
-				State = 416;
+				State = 421;
 				_la = TokenStream.LA(1);
 				if ( !(_la==CHAIN || _la==CH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -2448,9 +2495,9 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case WITH:
 				{
-				State = 417;
+				State = 422;
 				_localctx.with = Match(WITH);
-				State = 418;
+				State = 423;
 				Match(CHAINS);
 				}
 				break;
@@ -2497,9 +2544,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 421;
+			State = 426;
 			Match(BODY);
-			State = 427;
+			State = 432;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -2531,6 +2578,7 @@ internal partial class TurnrowParser : Parser {
 			case SHAPE:
 			case SIZES:
 			case SKILL:
+			case SOLID:
 			case STRAIGHT:
 			case SWATCH:
 			case TERMS:
@@ -2550,6 +2598,7 @@ internal partial class TurnrowParser : Parser {
 			case CHAINS:
 			case CORNER:
 			case COUNTS:
+			case CUP:
 			case DOES:
 			case DOWN:
 			case EACH:
@@ -2562,6 +2611,7 @@ internal partial class TurnrowParser : Parser {
 			case EVERY:
 			case EXTRA:
 			case FACING:
+			case FLAT:
 			case FOUNDATION:
 			case HERE:
 			case HIGH:
@@ -2569,6 +2619,7 @@ internal partial class TurnrowParser : Parser {
 			case LATER:
 			case LEAST:
 			case LESS:
+			case LIE:
 			case LONGER:
 			case MAKE:
 			case MIRRORED:
@@ -2591,12 +2642,16 @@ internal partial class TurnrowParser : Parser {
 			case REMAIN:
 			case REST:
 			case ROUNDED:
+			case RUFFLE:
 			case SAME:
 			case SKIPPING:
 			case SLIPPING:
+			case STACKED:
+			case STAGGERED:
 			case STITCH:
 			case STRETCHES:
 			case THEN:
+			case THICK:
 			case TIMES:
 			case TOGETHER:
 			case TURNED:
@@ -2612,17 +2667,17 @@ internal partial class TurnrowParser : Parser {
 			case OZ:
 			case WORD:
 				{
-				State = 422;
+				State = 427;
 				_localctx.table = name();
-				State = 423;
+				State = 428;
 				Match(COMMA);
-				State = 424;
+				State = 429;
 				_localctx.measure = unit();
 				}
 				break;
 			case QUOTED:
 				{
-				State = 426;
+				State = 431;
 				_localctx.file = Match(QUOTED);
 				}
 				break;
@@ -2670,20 +2725,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 429;
-			Match(EASE);
-			State = 430;
-			_localctx.called = name();
-			State = 431;
-			Match(IS);
-			State = 432;
-			_localctx.value = sum();
 			State = 434;
+			Match(EASE);
+			State = 435;
+			_localctx.called = name();
+			State = 436;
+			Match(IS);
+			State = 437;
+			_localctx.value = sum();
+			State = 439;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==LESS) {
 				{
-				State = 433;
+				State = 438;
 				_localctx.less = Match(LESS);
 				}
 			}
@@ -2739,28 +2794,28 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 436;
+			State = 441;
 			Match(FINISHED);
-			State = 437;
+			State = 442;
 			_localctx.called = name();
-			State = 438;
+			State = 443;
 			Match(IS);
-			State = 439;
-			_localctx.value = expected();
 			State = 444;
+			_localctx.value = expected();
+			State = 449;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 440;
+				State = 445;
 				Match(COMMA);
-				State = 441;
+				State = 446;
 				_localctx._finishedPart = finishedPart();
 				_localctx._parts.Add(_localctx._finishedPart);
 				}
 				}
-				State = 446;
+				State = 451;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -2799,26 +2854,26 @@ internal partial class TurnrowParser : Parser {
 		FinishedPartContext _localctx = new FinishedPartContext(Context, State);
 		EnterRule(_localctx, 54, RULE_finishedPart);
 		try {
-			State = 453;
+			State = 458;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case OPENS:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 447;
+				State = 452;
 				_localctx.opens = Match(OPENS);
 				}
 				break;
 			case STRETCHES:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 448;
+				State = 453;
 				Match(STRETCHES);
-				State = 449;
+				State = 454;
 				Match(BY);
-				State = 450;
+				State = 455;
 				_localctx.stretch = number();
-				State = 451;
+				State = 456;
 				Match(PERCENT);
 				}
 				break;
@@ -2866,25 +2921,25 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 455;
+			State = 460;
 			Match(ACCEPT);
-			State = 456;
+			State = 461;
 			_localctx.called = name();
-			State = 459;
+			State = 464;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==OF) {
 				{
-				State = 457;
+				State = 462;
 				Match(OF);
-				State = 458;
+				State = 463;
 				_localctx.which = name();
 				}
 			}
 
-			State = 461;
+			State = 466;
 			Match(COLON);
-			State = 462;
+			State = 467;
 			_localctx.reason = Match(QUOTED);
 			}
 		}
@@ -2946,27 +3001,27 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 464;
-			Match(SWATCH);
-			State = 465;
-			_localctx.by = stitch();
-			State = 466;
-			Match(COLON);
-			State = 467;
-			_localctx.stitches = number();
-			State = 468;
-			stitchesWord();
 			State = 469;
-			Match(AND);
+			Match(SWATCH);
 			State = 470;
-			_localctx.rows = number();
+			_localctx.by = stitch();
 			State = 471;
-			rowsWord();
+			Match(COLON);
 			State = 472;
-			Match(WEIGH);
+			_localctx.stitches = number();
 			State = 473;
-			_localctx.value = number();
+			stitchesWord();
 			State = 474;
+			Match(AND);
+			State = 475;
+			_localctx.rows = number();
+			State = 476;
+			rowsWord();
+			State = 477;
+			Match(WEIGH);
+			State = 478;
+			_localctx.value = number();
+			State = 479;
 			_localctx.unitWord = TokenStream.LT(1);
 			_la = TokenStream.LA(1);
 			if ( !(_la==G || _la==OZ) ) {
@@ -2976,14 +3031,14 @@ internal partial class TurnrowParser : Parser {
 				ErrorHandler.ReportMatch(this);
 			    Consume();
 			}
-			State = 477;
+			State = 482;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 475;
+				State = 480;
 				Match(COMMA);
-				State = 476;
+				State = 481;
 				_localctx.yarn = name();
 				}
 			}
@@ -3039,31 +3094,31 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 479;
+			State = 484;
 			Match(MADE);
-			State = 480;
+			State = 485;
 			_localctx.size = sizeName();
-			State = 481;
+			State = 486;
 			Match(COLON);
-			State = 482;
+			State = 487;
 			_localctx.piece = name();
-			State = 483;
+			State = 488;
 			_localctx._madePart = madePart();
 			_localctx._parts.Add(_localctx._madePart);
-			State = 488;
+			State = 493;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 484;
+				State = 489;
 				Match(COMMA);
-				State = 485;
+				State = 490;
 				_localctx._madePart = madePart();
 				_localctx._parts.Add(_localctx._madePart);
 				}
 				}
-				State = 490;
+				State = 495;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -3107,11 +3162,11 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 491;
+			State = 496;
 			_localctx.value = number();
-			State = 492;
+			State = 497;
 			_localctx.measure = unit();
-			State = 493;
+			State = 498;
 			_localctx.way = TokenStream.LT(1);
 			_la = TokenStream.LA(1);
 			if ( !(_la==HIGH || _la==WIDE) ) {
@@ -3170,40 +3225,40 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 64, RULE_countFix);
 		int _la;
 		try {
-			State = 508;
+			State = 513;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ODD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 495;
+				State = 500;
 				Match(ODD);
 				}
 				break;
 			case EVEN:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 496;
+				State = 501;
 				Match(EVEN);
 				}
 				break;
 			case MULTIPLE:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 497;
-				Match(MULTIPLE);
-				State = 498;
-				Match(OF);
-				State = 499;
-				_localctx.multiple = single();
 				State = 502;
+				Match(MULTIPLE);
+				State = 503;
+				Match(OF);
+				State = 504;
+				_localctx.multiple = single();
+				State = 507;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==PLUS) {
 					{
-					State = 500;
+					State = 505;
 					Match(PLUS);
-					State = 501;
+					State = 506;
 					_localctx.plus = single();
 					}
 				}
@@ -3213,9 +3268,9 @@ internal partial class TurnrowParser : Parser {
 			case ROUNDED:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 504;
+				State = 509;
 				Match(ROUNDED);
-				State = 505;
+				State = 510;
 				_localctx.way = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==DOWN || _la==UP) ) {
@@ -3230,9 +3285,9 @@ internal partial class TurnrowParser : Parser {
 			case WITHIN:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 506;
+				State = 511;
 				Match(WITHIN);
-				State = 507;
+				State = 512;
 				_localctx.within = sum();
 				}
 				break;
@@ -3284,40 +3339,40 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 510;
-			Match(PIECE);
-			State = 511;
-			_localctx.called = name();
 			State = 515;
+			Match(PIECE);
+			State = 516;
+			_localctx.called = name();
+			State = 520;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 512;
+				State = 517;
 				Match(COMMA);
-				State = 513;
+				State = 518;
 				Match(MAKE);
-				State = 514;
+				State = 519;
 				_localctx.copies = Match(NUMBER);
 				}
 			}
 
-			State = 518;
+			State = 523;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==FROM || _la==ACROSS || _la==IS || _la==PICKED) {
 				{
-				State = 517;
+				State = 522;
 				_localctx.begun = origin();
 				}
 			}
 
-			State = 521;
+			State = 526;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 520;
+				State = 525;
 				_localctx.claimed = claim();
 				}
 			}
@@ -3410,30 +3465,30 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 68, RULE_origin);
 		int _la;
 		try {
-			State = 573;
+			State = 578;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FROM:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 523;
+				State = 528;
 				Match(FROM);
-				State = 524;
+				State = 529;
 				_localctx.piece = name();
-				State = 525;
+				State = 530;
 				Match(COLON);
-				State = 526;
-				_localctx.part = count();
 				State = 531;
+				_localctx.part = count();
+				State = 536;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==STITCH || _la==STITCHES) {
 					{
-					State = 527;
+					State = 532;
 					stitchesWord();
-					State = 528;
+					State = 533;
 					Match(AT);
-					State = 529;
+					State = 534;
 					_localctx.at = edge();
 					}
 				}
@@ -3443,22 +3498,22 @@ internal partial class TurnrowParser : Parser {
 			case IS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 533;
+				State = 538;
 				Match(IS);
-				State = 534;
-				_localctx.piece = name();
-				State = 535;
-				Match(MIRRORED);
 				State = 539;
+				_localctx.piece = name();
+				State = 540;
+				Match(MIRRORED);
+				State = 544;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==COMMA) {
 					{
-					State = 536;
+					State = 541;
 					Match(COMMA);
-					State = 537;
+					State = 542;
 					_localctx.turned = Match(TURNED);
-					State = 538;
+					State = 543;
 					Match(OVER);
 					}
 				}
@@ -3468,25 +3523,25 @@ internal partial class TurnrowParser : Parser {
 			case ACROSS:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 541;
+				State = 546;
 				Match(ACROSS);
-				State = 542;
+				State = 547;
 				_localctx._acrossPart = acrossPart();
 				_localctx._over.Add(_localctx._acrossPart);
-				State = 547;
+				State = 552;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 543;
+					State = 548;
 					Match(COMMA);
-					State = 544;
+					State = 549;
 					_localctx._acrossPart = acrossPart();
 					_localctx._over.Add(_localctx._acrossPart);
 					}
 					}
-					State = 549;
+					State = 554;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -3495,67 +3550,67 @@ internal partial class TurnrowParser : Parser {
 			case PICKED:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 550;
+				State = 555;
 				Match(PICKED);
-				State = 551;
+				State = 556;
 				Match(UP);
-				State = 554;
+				State = 559;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ALONG:
 					{
-					State = 552;
+					State = 557;
 					Match(ALONG);
 					}
 					break;
 				case AROUND:
 					{
-					State = 553;
+					State = 558;
 					_localctx.round = Match(AROUND);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 556;
+				State = 561;
 				_localctx._along = along();
 				_localctx._walks.Add(_localctx._along);
-				State = 561;
+				State = 566;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==AND) {
 					{
 					{
-					State = 557;
+					State = 562;
 					Match(AND);
-					State = 558;
+					State = 563;
 					_localctx._along = along();
 					_localctx._walks.Add(_localctx._along);
 					}
 					}
-					State = 563;
+					State = 568;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 564;
+				State = 569;
 				Match(COLON);
-				State = 565;
+				State = 570;
 				_localctx._rate = rate();
 				_localctx._rates.Add(_localctx._rate);
-				State = 570;
+				State = 575;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 566;
+					State = 571;
 					Match(COMMA);
-					State = 567;
+					State = 572;
 					_localctx._rate = rate();
 					_localctx._rates.Add(_localctx._rate);
 					}
 					}
-					State = 572;
+					State = 577;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -3600,14 +3655,14 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 575;
+			State = 580;
 			_localctx.@base = name();
-			State = 577;
+			State = 582;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 43171309L) != 0)) {
+			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -4899942787422126080L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 9079256799315488681L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 88414844395L) != 0)) {
 				{
-				State = 576;
+				State = 581;
 				_localctx.part = name();
 				}
 			}
@@ -3661,35 +3716,35 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 580;
+			State = 585;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 579;
+				State = 584;
 				_localctx._walkWord = walkWord();
 				_localctx._words.Add(_localctx._walkWord);
 				}
 				}
-				State = 582;
+				State = 587;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670749876683019L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 86342619L) != 0) );
-			State = 588;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4899916399143059456L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 9079256833742335913L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 88414844907L) != 0) );
+			State = 593;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 584;
+				State = 589;
 				Match(COMMA);
-				State = 585;
+				State = 590;
 				_localctx._alongPart = alongPart();
 				_localctx._parts.Add(_localctx._alongPart);
 				}
 				}
-				State = 590;
+				State = 595;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -3728,7 +3783,7 @@ internal partial class TurnrowParser : Parser {
 		AlongPartContext _localctx = new AlongPartContext(Context, State);
 		EnterRule(_localctx, 74, RULE_alongPart);
 		try {
-			State = 595;
+			State = 600;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
@@ -3737,7 +3792,7 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 591;
+				State = 596;
 				_localctx.rows = selection();
 				}
 				break;
@@ -3745,9 +3800,9 @@ internal partial class TurnrowParser : Parser {
 			case WS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 592;
+				State = 597;
 				_localctx.facing = side();
-				State = 593;
+				State = 598;
 				Match(FACING);
 				}
 				break;
@@ -3795,20 +3850,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 597;
-			Match(BEGIN);
-			State = 598;
-			Match(WITH);
-			State = 599;
-			_localctx.amount = count();
-			State = 600;
-			stitchesWord();
 			State = 602;
+			Match(BEGIN);
+			State = 603;
+			Match(WITH);
+			State = 604;
+			_localctx.amount = count();
+			State = 605;
+			stitchesWord();
+			State = 607;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 601;
+				State = 606;
 				_localctx.claimed = claim();
 				}
 			}
@@ -3851,16 +3906,16 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 604;
+			State = 609;
 			Match(CHAIN);
-			State = 605;
+			State = 610;
 			_localctx.amount = count();
-			State = 607;
+			State = 612;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 606;
+				State = 611;
 				_localctx.claimed = claim();
 				}
 			}
@@ -3911,19 +3966,19 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 80, RULE_edgeLine);
 		int _la;
 		try {
-			State = 623;
+			State = 628;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FROM:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 609;
+				State = 614;
 				Match(FROM);
-				State = 610;
+				State = 615;
 				Match(HERE);
-				State = 611;
+				State = 616;
 				_localctx.at = edge();
-				State = 612;
+				State = 617;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -3932,7 +3987,7 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 613;
+				State = 618;
 				_localctx.called = name();
 				}
 				break;
@@ -3941,21 +3996,21 @@ internal partial class TurnrowParser : Parser {
 			case RIGHT:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 619;
+				State = 624;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case BOTH:
 					{
-					State = 615;
+					State = 620;
 					Match(BOTH);
-					State = 616;
+					State = 621;
 					_localctx.end = Match(EDGES);
 					}
 					break;
 				case LEFT:
 				case RIGHT:
 					{
-					State = 617;
+					State = 622;
 					_localctx.hand = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==LEFT || _la==RIGHT) ) {
@@ -3965,14 +4020,14 @@ internal partial class TurnrowParser : Parser {
 						ErrorHandler.ReportMatch(this);
 					    Consume();
 					}
-					State = 618;
+					State = 623;
 					_localctx.end = Match(EDGE);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 621;
+				State = 626;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -3981,7 +4036,7 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 622;
+				State = 627;
 				_localctx.called = name();
 				}
 				break;
@@ -4022,13 +4077,13 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 625;
+			State = 630;
 			Match(MARK);
-			State = 626;
+			State = 631;
 			Match(NEXT);
-			State = 627;
+			State = 632;
 			Match(ROW);
-			State = 628;
+			State = 633;
 			_localctx.called = name();
 			}
 		}
@@ -4073,27 +4128,27 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 630;
+			State = 635;
 			Match(DIVIDE);
-			State = 631;
+			State = 636;
 			Match(COLON);
-			State = 632;
+			State = 637;
 			_localctx._dividePart = dividePart();
 			_localctx._parts.Add(_localctx._dividePart);
-			State = 637;
+			State = 642;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 633;
+				State = 638;
 				Match(COMMA);
-				State = 634;
+				State = 639;
 				_localctx._dividePart = dividePart();
 				_localctx._parts.Add(_localctx._dividePart);
 				}
 				}
-				State = 639;
+				State = 644;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -4133,15 +4188,15 @@ internal partial class TurnrowParser : Parser {
 		DividePartContext _localctx = new DividePartContext(Context, State);
 		EnterRule(_localctx, 86, RULE_dividePart);
 		try {
-			State = 646;
+			State = 651;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case SKIP_WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 640;
+				State = 645;
 				Match(SKIP_WORD);
-				State = 641;
+				State = 646;
 				_localctx.amount = count();
 				}
 				break;
@@ -4175,6 +4230,7 @@ internal partial class TurnrowParser : Parser {
 			case SHAPE:
 			case SIZES:
 			case SKILL:
+			case SOLID:
 			case STRAIGHT:
 			case SWATCH:
 			case TERMS:
@@ -4194,6 +4250,7 @@ internal partial class TurnrowParser : Parser {
 			case CHAINS:
 			case CORNER:
 			case COUNTS:
+			case CUP:
 			case DOES:
 			case DOWN:
 			case EACH:
@@ -4206,6 +4263,7 @@ internal partial class TurnrowParser : Parser {
 			case EVERY:
 			case EXTRA:
 			case FACING:
+			case FLAT:
 			case FOUNDATION:
 			case HERE:
 			case HIGH:
@@ -4213,6 +4271,7 @@ internal partial class TurnrowParser : Parser {
 			case LATER:
 			case LEAST:
 			case LESS:
+			case LIE:
 			case LONGER:
 			case MAKE:
 			case MIRRORED:
@@ -4235,12 +4294,16 @@ internal partial class TurnrowParser : Parser {
 			case REMAIN:
 			case REST:
 			case ROUNDED:
+			case RUFFLE:
 			case SAME:
 			case SKIPPING:
 			case SLIPPING:
+			case STACKED:
+			case STAGGERED:
 			case STITCH:
 			case STRETCHES:
 			case THEN:
+			case THICK:
 			case TIMES:
 			case TOGETHER:
 			case TURNED:
@@ -4259,11 +4322,11 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 642;
+				State = 647;
 				_localctx.amount = count();
-				State = 643;
+				State = 648;
 				Match(FOR);
-				State = 644;
+				State = 649;
 				_localctx.called = name();
 				}
 				break;
@@ -4299,9 +4362,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 648;
+			State = 653;
 			Match(FASTEN);
-			State = 649;
+			State = 654;
 			Match(OFF);
 			}
 		}
@@ -4334,11 +4397,11 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 651;
+			State = 656;
 			Match(WEAVE);
-			State = 652;
+			State = 657;
 			Match(IN);
-			State = 653;
+			State = 658;
 			Match(ENDS);
 			}
 		}
@@ -4387,38 +4450,38 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 655;
+			State = 660;
 			Match(ROW);
-			State = 657;
+			State = 662;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 244497901L) != 0)) {
+			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -4899942787422125952L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 9079256799315488681L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 500731704811L) != 0)) {
 				{
-				State = 656;
+				State = 661;
 				_localctx.from = count();
 				}
 			}
 
-			State = 660;
+			State = 665;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==RS || _la==WS) {
 				{
-				State = 659;
+				State = 664;
 				_localctx.facing = side();
 				}
 			}
 
-			State = 662;
+			State = 667;
 			Match(COLON);
-			State = 663;
+			State = 668;
 			_localctx.words = items();
-			State = 665;
+			State = 670;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 664;
+				State = 669;
 				_localctx.claimed = claim();
 				}
 			}
@@ -4475,34 +4538,34 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 667;
-			Match(ROWS);
-			State = 668;
-			_localctx.from = count();
-			State = 669;
-			Match(TO);
-			State = 670;
-			_localctx.to = count();
 			State = 672;
+			Match(ROWS);
+			State = 673;
+			_localctx.from = count();
+			State = 674;
+			Match(TO);
+			State = 675;
+			_localctx.to = count();
+			State = 677;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==RS || _la==WS) {
 				{
-				State = 671;
+				State = 676;
 				_localctx.facing = side();
 				}
 			}
 
-			State = 674;
+			State = 679;
 			Match(COLON);
-			State = 675;
+			State = 680;
 			_localctx.words = items();
-			State = 677;
+			State = 682;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 676;
+				State = 681;
 				_localctx.claimed = claim();
 				}
 			}
@@ -4548,23 +4611,23 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 679;
+			State = 684;
 			_localctx._item = item();
 			_localctx._each.Add(_localctx._item);
-			State = 684;
+			State = 689;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 680;
+				State = 685;
 				Match(COMMA);
-				State = 681;
+				State = 686;
 				_localctx._item = item();
 				_localctx._each.Add(_localctx._item);
 				}
 				}
-				State = 686;
+				State = 691;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -4659,19 +4722,19 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 98, RULE_item);
 		int _la;
 		try {
-			State = 757;
+			State = 762;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case OPEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 687;
+				State = 692;
 				Match(OPEN);
-				State = 688;
+				State = 693;
 				_localctx.inside = items();
-				State = 689;
-				Match(CLOSE);
 				State = 694;
+				Match(CLOSE);
+				State = 699;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case OPEN:
@@ -4704,6 +4767,7 @@ internal partial class TurnrowParser : Parser {
 				case SHAPE:
 				case SIZES:
 				case SKILL:
+				case SOLID:
 				case STRAIGHT:
 				case SWATCH:
 				case TERMS:
@@ -4723,6 +4787,7 @@ internal partial class TurnrowParser : Parser {
 				case CHAINS:
 				case CORNER:
 				case COUNTS:
+				case CUP:
 				case DOES:
 				case DOWN:
 				case EACH:
@@ -4735,6 +4800,7 @@ internal partial class TurnrowParser : Parser {
 				case EVERY:
 				case EXTRA:
 				case FACING:
+				case FLAT:
 				case FOUNDATION:
 				case HERE:
 				case HIGH:
@@ -4742,6 +4808,7 @@ internal partial class TurnrowParser : Parser {
 				case LATER:
 				case LEAST:
 				case LESS:
+				case LIE:
 				case LONGER:
 				case MAKE:
 				case MIRRORED:
@@ -4764,12 +4831,16 @@ internal partial class TurnrowParser : Parser {
 				case REMAIN:
 				case REST:
 				case ROUNDED:
+				case RUFFLE:
 				case SAME:
 				case SKIPPING:
 				case SLIPPING:
+				case STACKED:
+				case STAGGERED:
 				case STITCH:
 				case STRETCHES:
 				case THEN:
+				case THICK:
 				case TIMES:
 				case TOGETHER:
 				case TURNED:
@@ -4787,9 +4858,9 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 690;
+					State = 695;
 					_localctx.amount = count();
-					State = 691;
+					State = 696;
 					_localctx.end = Match(TIMES);
 					}
 					break;
@@ -4798,7 +4869,7 @@ internal partial class TurnrowParser : Parser {
 				case TO:
 				case UNTIL:
 					{
-					State = 693;
+					State = 698;
 					_localctx.far = reach();
 					}
 					break;
@@ -4811,12 +4882,12 @@ internal partial class TurnrowParser : Parser {
 				default:
 					break;
 				}
-				State = 697;
+				State = 702;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 696;
+					State = 701;
 					_localctx.at = place();
 					}
 				}
@@ -4826,14 +4897,14 @@ internal partial class TurnrowParser : Parser {
 			case SKIP_WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 699;
+				State = 704;
 				Match(SKIP_WORD);
-				State = 701;
+				State = 706;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 244497901L) != 0)) {
+				if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -4899942787422125952L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 9079256799315488681L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 500731704811L) != 0)) {
 					{
-					State = 700;
+					State = 705;
 					_localctx.amount = count();
 					}
 				}
@@ -4843,27 +4914,27 @@ internal partial class TurnrowParser : Parser {
 			case SLIP:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 703;
+				State = 708;
 				Match(SLIP);
-				State = 704;
+				State = 709;
 				Match(OVER);
-				State = 705;
+				State = 710;
 				_localctx.amount = count();
 				}
 				break;
 			case LEAVE:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 706;
+				State = 711;
 				Match(LEAVE);
-				State = 710;
+				State = 715;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case THE:
 					{
-					State = 707;
+					State = 712;
 					Match(THE);
-					State = 708;
+					State = 713;
 					Match(REST);
 					}
 					break;
@@ -4897,6 +4968,7 @@ internal partial class TurnrowParser : Parser {
 				case SHAPE:
 				case SIZES:
 				case SKILL:
+				case SOLID:
 				case STRAIGHT:
 				case SWATCH:
 				case TERMS:
@@ -4916,6 +4988,7 @@ internal partial class TurnrowParser : Parser {
 				case CHAINS:
 				case CORNER:
 				case COUNTS:
+				case CUP:
 				case DOES:
 				case DOWN:
 				case EACH:
@@ -4928,6 +5001,7 @@ internal partial class TurnrowParser : Parser {
 				case EVERY:
 				case EXTRA:
 				case FACING:
+				case FLAT:
 				case FOUNDATION:
 				case HERE:
 				case HIGH:
@@ -4935,6 +5009,7 @@ internal partial class TurnrowParser : Parser {
 				case LATER:
 				case LEAST:
 				case LESS:
+				case LIE:
 				case LONGER:
 				case MAKE:
 				case MIRRORED:
@@ -4957,12 +5032,16 @@ internal partial class TurnrowParser : Parser {
 				case REMAIN:
 				case REST:
 				case ROUNDED:
+				case RUFFLE:
 				case SAME:
 				case SKIPPING:
 				case SLIPPING:
+				case STACKED:
+				case STAGGERED:
 				case STITCH:
 				case STRETCHES:
 				case THEN:
+				case THICK:
 				case TIMES:
 				case TOGETHER:
 				case TURNED:
@@ -4980,21 +5059,21 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 709;
+					State = 714;
 					_localctx.amount = count();
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 714;
+				State = 719;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FOR) {
 					{
-					State = 712;
+					State = 717;
 					Match(FOR);
-					State = 713;
+					State = 718;
 					_localctx.later = Match(LATER);
 					}
 				}
@@ -5004,31 +5083,31 @@ internal partial class TurnrowParser : Parser {
 			case HOLD:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 716;
+				State = 721;
 				Match(HOLD);
-				State = 717;
+				State = 722;
 				_localctx.amount = count();
-				State = 718;
+				State = 723;
 				Match(FOR);
-				State = 719;
+				State = 724;
 				_localctx.called = name();
 				}
 				break;
 			case BRIDGE:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 721;
+				State = 726;
 				Match(BRIDGE);
-				State = 722;
+				State = 727;
 				_localctx.amount = count();
-				State = 725;
+				State = 730;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FOR) {
 					{
-					State = 723;
+					State = 728;
 					Match(FOR);
-					State = 724;
+					State = 729;
 					_localctx.called = name();
 					}
 				}
@@ -5064,6 +5143,7 @@ internal partial class TurnrowParser : Parser {
 			case SHAPE:
 			case SIZES:
 			case SKILL:
+			case SOLID:
 			case STRAIGHT:
 			case SWATCH:
 			case TERMS:
@@ -5084,6 +5164,7 @@ internal partial class TurnrowParser : Parser {
 			case CHAINS:
 			case CORNER:
 			case COUNTS:
+			case CUP:
 			case DEC:
 			case DOES:
 			case DOWN:
@@ -5097,6 +5178,7 @@ internal partial class TurnrowParser : Parser {
 			case EVERY:
 			case EXTRA:
 			case FACING:
+			case FLAT:
 			case FOUNDATION:
 			case HERE:
 			case HIGH:
@@ -5105,6 +5187,7 @@ internal partial class TurnrowParser : Parser {
 			case LATER:
 			case LEAST:
 			case LESS:
+			case LIE:
 			case LONGER:
 			case MAKE:
 			case MIRRORED:
@@ -5127,12 +5210,16 @@ internal partial class TurnrowParser : Parser {
 			case REMAIN:
 			case REST:
 			case ROUNDED:
+			case RUFFLE:
 			case SAME:
 			case SKIPPING:
 			case SLIPPING:
+			case STACKED:
+			case STAGGERED:
 			case STITCH:
 			case STRETCHES:
 			case THEN:
+			case THICK:
 			case TIMES:
 			case TOGETHER:
 			case TURNED:
@@ -5151,17 +5238,17 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 7);
 				{
-				State = 728;
+				State = 733;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==NUMBER || _la==FRACTION) {
 					{
-					State = 727;
+					State = 732;
 					_localctx.before = list();
 					}
 				}
 
-				State = 752;
+				State = 757;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ACCEPT:
@@ -5193,6 +5280,7 @@ internal partial class TurnrowParser : Parser {
 				case SHAPE:
 				case SIZES:
 				case SKILL:
+				case SOLID:
 				case STRAIGHT:
 				case SWATCH:
 				case TERMS:
@@ -5212,6 +5300,7 @@ internal partial class TurnrowParser : Parser {
 				case CHAINS:
 				case CORNER:
 				case COUNTS:
+				case CUP:
 				case DOES:
 				case DOWN:
 				case EACH:
@@ -5224,6 +5313,7 @@ internal partial class TurnrowParser : Parser {
 				case EVERY:
 				case EXTRA:
 				case FACING:
+				case FLAT:
 				case FOUNDATION:
 				case HERE:
 				case HIGH:
@@ -5231,6 +5321,7 @@ internal partial class TurnrowParser : Parser {
 				case LATER:
 				case LEAST:
 				case LESS:
+				case LIE:
 				case LONGER:
 				case MAKE:
 				case MIRRORED:
@@ -5253,12 +5344,16 @@ internal partial class TurnrowParser : Parser {
 				case REMAIN:
 				case REST:
 				case ROUNDED:
+				case RUFFLE:
 				case SAME:
 				case SKIPPING:
 				case SLIPPING:
+				case STACKED:
+				case STAGGERED:
 				case STITCH:
 				case STRETCHES:
 				case THEN:
+				case THICK:
 				case TIMES:
 				case TOGETHER:
 				case TURNED:
@@ -5274,35 +5369,35 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case WORD:
 					{
-					State = 731;
+					State = 736;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 730;
+						State = 735;
 						_localctx._name = name();
 						_localctx._words.Add(_localctx._name);
 						}
 						}
-						State = 733;
+						State = 738;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 43171309L) != 0) );
-					State = 745;
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4899942787422126080L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 9079256799315488681L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 88414844395L) != 0) );
+					State = 750;
 					ErrorHandler.Sync(this);
 					switch (TokenStream.LA(1)) {
 					case DEC:
 					case INC:
 						{
-						State = 735;
+						State = 740;
 						_localctx.changed = change();
-						State = 737;
+						State = 742;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-						if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2305869402056720256L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6332061069891075029L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 1955987435L) != 0)) {
+						if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -4611712411270414208L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 9079256799315488683L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 500732786155L) != 0)) {
 							{
-							State = 736;
+							State = 741;
 							_localctx.changedBy = changeAmount();
 							}
 						}
@@ -5320,14 +5415,14 @@ internal partial class TurnrowParser : Parser {
 					case NUMBER:
 					case FRACTION:
 						{
-						State = 739;
+						State = 744;
 						_localctx.worked = stitchAmount();
-						State = 741;
+						State = 746;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 						if (_la==WITH) {
 							{
-							State = 740;
+							State = 745;
 							_localctx.spread = spreading();
 							}
 						}
@@ -5336,13 +5431,13 @@ internal partial class TurnrowParser : Parser {
 						break;
 					case WITH:
 						{
-						State = 743;
+						State = 748;
 						_localctx.spread = spreading();
 						}
 						break;
 					case AT:
 						{
-						State = 744;
+						State = 749;
 						_localctx.ends = atEachEnd();
 						}
 						break;
@@ -5360,14 +5455,14 @@ internal partial class TurnrowParser : Parser {
 				case DEC:
 				case INC:
 					{
-					State = 747;
+					State = 752;
 					_localctx.changed = change();
-					State = 749;
+					State = 754;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-					if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2305869402056720256L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6332061069891075029L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 1955987435L) != 0)) {
+					if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -4611712411270414208L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 9079256799315488683L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 500732786155L) != 0)) {
 						{
-						State = 748;
+						State = 753;
 						_localctx.changedBy = changeAmount();
 						}
 					}
@@ -5376,19 +5471,19 @@ internal partial class TurnrowParser : Parser {
 					break;
 				case AT:
 					{
-					State = 751;
+					State = 756;
 					_localctx.ends = atEachEnd();
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 755;
+				State = 760;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 754;
+					State = 759;
 					_localctx.at = place();
 					}
 				}
@@ -5438,19 +5533,19 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 759;
-			Match(WITH);
-			State = 760;
-			Match(OPEN);
-			State = 761;
-			_localctx.inside = items();
-			State = 762;
-			Match(CLOSE);
-			State = 763;
-			_localctx.amount = count();
 			State = 764;
-			Match(TIMES);
+			Match(WITH);
 			State = 765;
+			Match(OPEN);
+			State = 766;
+			_localctx.inside = items();
+			State = 767;
+			Match(CLOSE);
+			State = 768;
+			_localctx.amount = count();
+			State = 769;
+			Match(TIMES);
+			State = 770;
 			Match(EVENLY);
 			}
 		}
@@ -5483,11 +5578,11 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 767;
+			State = 772;
 			Match(AT);
-			State = 768;
+			State = 773;
 			Match(EACH);
-			State = 769;
+			State = 774;
 			Match(END);
 			}
 		}
@@ -5532,7 +5627,7 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 104, RULE_stitchAmount);
 		int _la;
 		try {
-			State = 784;
+			State = 789;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case PLUS:
@@ -5541,18 +5636,18 @@ internal partial class TurnrowParser : Parser {
 			case X:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 772;
+				State = 777;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 771;
+					State = 776;
 					_localctx._countOperation = countOperation();
 					_localctx._operations.Add(_localctx._countOperation);
 					}
 					}
-					State = 774;
+					State = 779;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0) );
@@ -5562,20 +5657,20 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 776;
+				State = 781;
 				_localctx.first = list();
-				State = 780;
+				State = 785;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
 					{
 					{
-					State = 777;
+					State = 782;
 					_localctx._countOperation = countOperation();
 					_localctx._operations.Add(_localctx._countOperation);
 					}
 					}
-					State = 782;
+					State = 787;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -5587,7 +5682,7 @@ internal partial class TurnrowParser : Parser {
 			case UNTIL:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 783;
+				State = 788;
 				_localctx.far = reach();
 				}
 				break;
@@ -5630,7 +5725,7 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 106, RULE_changeAmount);
 		int _la;
 		try {
-			State = 791;
+			State = 796;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case OPEN:
@@ -5663,6 +5758,7 @@ internal partial class TurnrowParser : Parser {
 			case SHAPE:
 			case SIZES:
 			case SKILL:
+			case SOLID:
 			case STRAIGHT:
 			case SWATCH:
 			case TERMS:
@@ -5682,6 +5778,7 @@ internal partial class TurnrowParser : Parser {
 			case CHAINS:
 			case CORNER:
 			case COUNTS:
+			case CUP:
 			case DOES:
 			case DOWN:
 			case EACH:
@@ -5694,6 +5791,7 @@ internal partial class TurnrowParser : Parser {
 			case EVERY:
 			case EXTRA:
 			case FACING:
+			case FLAT:
 			case FOUNDATION:
 			case HERE:
 			case HIGH:
@@ -5701,6 +5799,7 @@ internal partial class TurnrowParser : Parser {
 			case LATER:
 			case LEAST:
 			case LESS:
+			case LIE:
 			case LONGER:
 			case MAKE:
 			case MIRRORED:
@@ -5723,12 +5822,16 @@ internal partial class TurnrowParser : Parser {
 			case REMAIN:
 			case REST:
 			case ROUNDED:
+			case RUFFLE:
 			case SAME:
 			case SKIPPING:
 			case SLIPPING:
+			case STACKED:
+			case STAGGERED:
 			case STITCH:
 			case STRETCHES:
 			case THEN:
+			case THICK:
 			case TIMES:
 			case TOGETHER:
 			case TURNED:
@@ -5747,14 +5850,14 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 786;
+				State = 791;
 				_localctx.amount = count();
-				State = 788;
+				State = 793;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==EVENLY) {
 					{
-					State = 787;
+					State = 792;
 					_localctx.evenly = Match(EVENLY);
 					}
 				}
@@ -5767,7 +5870,7 @@ internal partial class TurnrowParser : Parser {
 			case UNTIL:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 790;
+				State = 795;
 				_localctx.far = reach();
 				}
 				break;
@@ -5812,49 +5915,49 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 108, RULE_reach);
 		int _la;
 		try {
-			State = 804;
+			State = 809;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACROSS:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 793;
+				State = 798;
 				Match(ACROSS);
 				}
 				break;
 			case AROUND:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 794;
+				State = 799;
 				Match(AROUND);
 				}
 				break;
 			case TO:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 795;
+				State = 800;
 				Match(TO);
-				State = 796;
+				State = 801;
 				_localctx.corner = Match(CORNER);
 				}
 				break;
 			case UNTIL:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 797;
-				Match(UNTIL);
-				State = 798;
-				_localctx.remain = count();
-				State = 799;
-				Match(REMAIN);
 				State = 802;
+				Match(UNTIL);
+				State = 803;
+				_localctx.remain = count();
+				State = 804;
+				Match(REMAIN);
+				State = 807;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==BEFORE) {
 					{
-					State = 800;
+					State = 805;
 					Match(BEFORE);
-					State = 801;
+					State = 806;
 					_localctx.corner = Match(CORNER);
 					}
 				}
@@ -5930,9 +6033,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 806;
+			State = 811;
 			Match(IN);
-			State = 864;
+			State = 869;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FIRST:
@@ -5940,66 +6043,66 @@ internal partial class TurnrowParser : Parser {
 			case NEXT:
 			case SAME:
 				{
-				State = 807;
+				State = 812;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
-				if ( !(((((_la - 88)) & ~0x3f) == 0 && ((1L << (_la - 88)) & 68719739137L) != 0)) ) {
+				if ( !(((((_la - 90)) & ~0x3f) == 0 && ((1L << (_la - 90)) & 549756862977L) != 0)) ) {
 					_localctx.which = ErrorHandler.RecoverInline(this);
 				}
 				else {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 811;
+				State = 816;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 43171309L) != 0)) {
+				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -4899942787422126080L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 9079256799315488681L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 88414844395L) != 0)) {
 					{
 					{
-					State = 808;
+					State = 813;
 					_localctx._name = name();
 					_localctx._kind.Add(_localctx._name);
 					}
 					}
-					State = 813;
+					State = 818;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 820;
+				State = 825;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AND) {
 					{
-					State = 814;
+					State = 819;
 					Match(AND);
-					State = 816;
+					State = 821;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 815;
+						State = 820;
 						_localctx._name = name();
 						_localctx._also.Add(_localctx._name);
 						}
 						}
-						State = 818;
+						State = 823;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 43171309L) != 0) );
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4899942787422126080L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 9079256799315488681L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 88414844395L) != 0) );
 					}
 				}
 
-				State = 826;
+				State = 831;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==UNTIL) {
 					{
-					State = 822;
+					State = 827;
 					_localctx.until = Match(UNTIL);
-					State = 823;
+					State = 828;
 					_localctx.remain = count();
-					State = 824;
+					State = 829;
 					Match(REMAIN);
 					}
 				}
@@ -6008,107 +6111,107 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EACH:
 				{
-				State = 828;
+				State = 833;
 				_localctx.which = Match(EACH);
-				State = 832;
+				State = 837;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 43171309L) != 0)) {
+				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -4899942787422126080L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 9079256799315488681L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 88414844395L) != 0)) {
 					{
 					{
-					State = 829;
+					State = 834;
 					_localctx._name = name();
 					_localctx._kind.Add(_localctx._name);
 					}
 					}
-					State = 834;
+					State = 839;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 853;
+				State = 858;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AND) {
 					{
-					State = 835;
+					State = 840;
 					Match(AND);
-					State = 837;
+					State = 842;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==NUMBER || _la==FRACTION) {
 						{
-						State = 836;
+						State = 841;
 						_localctx.many = list();
 						}
 					}
 
-					State = 840;
+					State = 845;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 839;
+						State = 844;
 						_localctx._name = name();
 						_localctx._also.Add(_localctx._name);
 						}
 						}
-						State = 842;
+						State = 847;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 43171309L) != 0) );
-					State = 851;
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4899942787422126080L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 9079256799315488681L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 88414844395L) != 0) );
+					State = 856;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==IN) {
 						{
-						State = 844;
+						State = 849;
 						Match(IN);
-						State = 845;
+						State = 850;
 						Match(EACH);
-						State = 847;
+						State = 852;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 						do {
 							{
 							{
-							State = 846;
+							State = 851;
 							_localctx._name = name();
 							_localctx._other.Add(_localctx._name);
 							}
 							}
-							State = 849;
+							State = 854;
 							ErrorHandler.Sync(this);
 							_la = TokenStream.LA(1);
-						} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 43171309L) != 0) );
+						} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4899942787422126080L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 9079256799315488681L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 88414844395L) != 0) );
 						}
 					}
 
 					}
 				}
 
-				State = 861;
+				State = 866;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ACROSS:
 					{
-					State = 855;
+					State = 860;
 					Match(ACROSS);
 					}
 					break;
 				case AROUND:
 					{
-					State = 856;
+					State = 861;
 					Match(AROUND);
 					}
 					break;
 				case UNTIL:
 					{
-					State = 857;
+					State = 862;
 					_localctx.until = Match(UNTIL);
-					State = 858;
+					State = 863;
 					_localctx.remain = count();
-					State = 859;
+					State = 864;
 					Match(REMAIN);
 					}
 					break;
@@ -6124,7 +6227,7 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case CORNER:
 				{
-				State = 863;
+				State = 868;
 				_localctx.which = Match(CORNER);
 				}
 				break;
@@ -6185,61 +6288,61 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 866;
+			State = 871;
 			Match(REPEAT);
-			State = 874;
+			State = 879;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
 				{
-				State = 867;
+				State = 872;
 				Match(ROWS);
-				State = 868;
+				State = 873;
 				_localctx.from = count();
-				State = 869;
+				State = 874;
 				Match(TO);
-				State = 870;
+				State = 875;
 				_localctx.to = count();
 				}
 				break;
 			case ROW:
 				{
-				State = 872;
+				State = 877;
 				Match(ROW);
-				State = 873;
+				State = 878;
 				_localctx.from = count();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 876;
+			State = 881;
 			Match(COMMA);
-			State = 877;
+			State = 882;
 			_localctx.times = count();
-			State = 885;
+			State = 890;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case MORE_WORD:
 				{
-				State = 878;
+				State = 883;
 				_localctx.more = Match(MORE_WORD);
-				State = 879;
+				State = 884;
 				Match(TIMES);
 				}
 				break;
 			case TIMES:
 				{
-				State = 880;
+				State = 885;
 				_localctx.end = Match(TIMES);
-				State = 883;
+				State = 888;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 881;
+					State = 886;
 					_localctx.inAll = Match(IN);
-					State = 882;
+					State = 887;
 					Match(ALL);
 					}
 				}
@@ -6249,12 +6352,12 @@ internal partial class TurnrowParser : Parser {
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 888;
+			State = 893;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 887;
+				State = 892;
 				_localctx.claimed = claim();
 				}
 			}
@@ -6306,31 +6409,31 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 890;
+			State = 895;
 			Match(FOR);
-			State = 891;
+			State = 896;
 			_localctx._sizeRange = sizeRange();
 			_localctx._sizes.Add(_localctx._sizeRange);
-			State = 896;
+			State = 901;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 892;
+				State = 897;
 				Match(COMMA);
-				State = 893;
+				State = 898;
 				_localctx._sizeRange = sizeRange();
 				_localctx._sizes.Add(_localctx._sizeRange);
 				}
 				}
-				State = 898;
+				State = 903;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 899;
+			State = 904;
 			Match(COLON);
-			State = 900;
+			State = 905;
 			_localctx.done = sizedLine();
 			}
 		}
@@ -6370,16 +6473,16 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 902;
+			State = 907;
 			_localctx.first = sizeName();
-			State = 905;
+			State = 910;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==TO) {
 				{
-				State = 903;
+				State = 908;
 				Match(TO);
-				State = 904;
+				State = 909;
 				_localctx.last = sizeName();
 				}
 			}
@@ -6408,6 +6511,7 @@ internal partial class TurnrowParser : Parser {
 		public LeaveLineContext asLeave;
 		public AddLineContext asAdd;
 		public ShapeLineContext asShape;
+		public SolidLineContext asSolid;
 		[System.Diagnostics.DebuggerNonUserCode] public TurnLineContext turnLine() {
 			return GetRuleContext<TurnLineContext>(0);
 		}
@@ -6438,6 +6542,9 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ShapeLineContext shapeLine() {
 			return GetRuleContext<ShapeLineContext>(0);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public SolidLineContext solidLine() {
+			return GetRuleContext<SolidLineContext>(0);
+		}
 		public SizedLineContext(ParserRuleContext parent, int invokingState)
 			: base(parent, invokingState)
 		{
@@ -6450,13 +6557,13 @@ internal partial class TurnrowParser : Parser {
 		SizedLineContext _localctx = new SizedLineContext(Context, State);
 		EnterRule(_localctx, 118, RULE_sizedLine);
 		try {
-			State = 917;
+			State = 923;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case TURN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 907;
+				State = 912;
 				_localctx.asTurn = turnLine();
 				}
 				break;
@@ -6466,64 +6573,71 @@ internal partial class TurnrowParser : Parser {
 			case RIGHT:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 908;
+				State = 913;
 				_localctx.asEdge = edgeLine();
 				}
 				break;
 			case MARK:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 909;
+				State = 914;
 				_localctx.asMark = markLine();
 				}
 				break;
 			case ROW:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 910;
+				State = 915;
 				_localctx.asRow = rowLine();
 				}
 				break;
 			case ROWS:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 911;
+				State = 916;
 				_localctx.asRows = rowsLine();
 				}
 				break;
 			case REPEAT:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 912;
+				State = 917;
 				_localctx.asRepeat = repeatLine();
 				}
 				break;
 			case STRAIGHT:
 				EnterOuterAlt(_localctx, 7);
 				{
-				State = 913;
+				State = 918;
 				_localctx.asStraight = straightLine();
 				}
 				break;
 			case LEAVE:
 				EnterOuterAlt(_localctx, 8);
 				{
-				State = 914;
+				State = 919;
 				_localctx.asLeave = leaveLine();
 				}
 				break;
 			case ADD:
 				EnterOuterAlt(_localctx, 9);
 				{
-				State = 915;
+				State = 920;
 				_localctx.asAdd = addLine();
 				}
 				break;
 			case SHAPE:
 				EnterOuterAlt(_localctx, 10);
 				{
-				State = 916;
+				State = 921;
 				_localctx.asShape = shapeLine();
+				}
+				break;
+			case SOLID:
+				EnterOuterAlt(_localctx, 11);
+				{
+				State = 922;
+				_localctx.asSolid = solidLine();
 				}
 				break;
 			default:
@@ -6599,25 +6713,25 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 919;
+			State = 925;
 			Match(STRAIGHT);
-			State = 931;
+			State = 937;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case TO:
 				{
-				State = 920;
+				State = 926;
 				Match(TO);
-				State = 921;
+				State = 927;
 				_localctx.length = sum();
-				State = 924;
+				State = 930;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AT) {
 					{
-					State = 922;
+					State = 928;
 					Match(AT);
-					State = 923;
+					State = 929;
 					_localctx.at = edge();
 					}
 				}
@@ -6626,9 +6740,9 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case FOR:
 				{
-				State = 926;
+				State = 932;
 				_localctx.further = Match(FOR);
-				State = 927;
+				State = 933;
 				_localctx.length = sum();
 				}
 				break;
@@ -6662,6 +6776,7 @@ internal partial class TurnrowParser : Parser {
 			case SHAPE:
 			case SIZES:
 			case SKILL:
+			case SOLID:
 			case STRAIGHT:
 			case SWATCH:
 			case TERMS:
@@ -6681,6 +6796,7 @@ internal partial class TurnrowParser : Parser {
 			case CHAINS:
 			case CORNER:
 			case COUNTS:
+			case CUP:
 			case DOES:
 			case DOWN:
 			case EACH:
@@ -6693,6 +6809,7 @@ internal partial class TurnrowParser : Parser {
 			case EVERY:
 			case EXTRA:
 			case FACING:
+			case FLAT:
 			case FOUNDATION:
 			case HERE:
 			case HIGH:
@@ -6700,6 +6817,7 @@ internal partial class TurnrowParser : Parser {
 			case LATER:
 			case LEAST:
 			case LESS:
+			case LIE:
 			case LONGER:
 			case MAKE:
 			case MIRRORED:
@@ -6722,12 +6840,16 @@ internal partial class TurnrowParser : Parser {
 			case REMAIN:
 			case REST:
 			case ROUNDED:
+			case RUFFLE:
 			case SAME:
 			case SKIPPING:
 			case SLIPPING:
+			case STACKED:
+			case STAGGERED:
 			case STITCH:
 			case STRETCHES:
 			case THEN:
+			case THICK:
 			case TIMES:
 			case TOGETHER:
 			case TURNED:
@@ -6745,50 +6867,50 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 928;
+				State = 934;
 				_localctx.amount = count();
-				State = 929;
+				State = 935;
 				_localctx.counted = rowsWord();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 935;
+			State = 941;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==FROM) {
 				{
-				State = 933;
+				State = 939;
 				Match(FROM);
-				State = 934;
+				State = 940;
 				_localctx.mark = name();
 				}
 			}
 
-			State = 941;
+			State = 947;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 937;
+				State = 943;
 				Match(COMMA);
-				State = 938;
+				State = 944;
 				_localctx._rowFix = rowFix();
 				_localctx._fixes.Add(_localctx._rowFix);
 				}
 				}
-				State = 943;
+				State = 949;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 945;
+			State = 951;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 944;
+				State = 950;
 				_localctx.claimed = claim();
 				}
 			}
@@ -6829,33 +6951,33 @@ internal partial class TurnrowParser : Parser {
 		RowFixContext _localctx = new RowFixContext(Context, State);
 		EnterRule(_localctx, 122, RULE_rowFix);
 		try {
-			State = 953;
+			State = 959;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case EVEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 947;
+				State = 953;
 				Match(EVEN);
-				State = 948;
+				State = 954;
 				rowsWord();
 				}
 				break;
 			case ODD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 949;
+				State = 955;
 				Match(ODD);
-				State = 950;
+				State = 956;
 				rowsWord();
 				}
 				break;
 			case END:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 951;
+				State = 957;
 				Match(END);
-				State = 952;
+				State = 958;
 				_localctx.facing = side();
 				}
 				break;
@@ -6907,32 +7029,32 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 955;
+			State = 961;
 			Match(LEAVE);
-			State = 956;
+			State = 962;
 			_localctx.amount = count();
-			State = 959;
+			State = 965;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==FOR) {
 				{
-				State = 957;
+				State = 963;
 				Match(FOR);
-				State = 958;
+				State = 964;
 				_localctx.later = Match(LATER);
 				}
 			}
 
-			State = 961;
+			State = 967;
 			Match(AT);
-			State = 962;
+			State = 968;
 			_localctx.at = edge();
-			State = 964;
+			State = 970;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 963;
+				State = 969;
 				_localctx.claimed = claim();
 				}
 			}
@@ -6985,36 +7107,36 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 966;
+			State = 972;
 			Match(ADD);
-			State = 967;
+			State = 973;
 			_localctx.amount = count();
-			State = 968;
-			Match(AT);
-			State = 969;
-			_localctx.at = edge();
 			State = 974;
+			Match(AT);
+			State = 975;
+			_localctx.at = edge();
+			State = 980;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 970;
+				State = 976;
 				Match(COMMA);
-				State = 971;
+				State = 977;
 				_localctx.apart = Match(ONE);
-				State = 972;
+				State = 978;
 				Match(ROW);
-				State = 973;
+				State = 979;
 				Match(APART);
 				}
 			}
 
-			State = 977;
+			State = 983;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 976;
+				State = 982;
 				_localctx.claimed = claim();
 				}
 			}
@@ -7107,53 +7229,53 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 979;
+			State = 985;
 			Match(SHAPE);
-			State = 1035;
+			State = 1041;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case BY:
 				{
-				State = 980;
+				State = 986;
 				Match(BY);
-				State = 981;
+				State = 987;
 				_localctx.by = decreasing();
 				}
 				break;
 			case ROWS:
 				{
-				State = 982;
+				State = 988;
 				_localctx.many = Match(ROWS);
-				State = 983;
+				State = 989;
 				_localctx.from = count();
-				State = 984;
+				State = 990;
 				Match(TO);
-				State = 985;
+				State = 991;
 				_localctx.to = count();
-				State = 986;
+				State = 992;
 				_localctx.does = shapeDone();
 				}
 				break;
 			case FOR:
 			case TO:
 				{
-				State = 996;
+				State = 1002;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case TO:
 					{
-					State = 988;
+					State = 994;
 					Match(TO);
-					State = 989;
+					State = 995;
 					_localctx.length = sum();
-					State = 992;
+					State = 998;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==AT) {
 						{
-						State = 990;
+						State = 996;
 						Match(AT);
-						State = 991;
+						State = 997;
 						_localctx.at = edge();
 						}
 					}
@@ -7162,45 +7284,45 @@ internal partial class TurnrowParser : Parser {
 					break;
 				case FOR:
 					{
-					State = 994;
+					State = 1000;
 					_localctx.further = Match(FOR);
-					State = 995;
+					State = 1001;
 					_localctx.length = sum();
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 1000;
+				State = 1006;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FROM) {
 					{
-					State = 998;
+					State = 1004;
 					Match(FROM);
-					State = 999;
+					State = 1005;
 					_localctx.mark = name();
 					}
 				}
 
-				State = 1006;
+				State = 1012;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 1002;
+					State = 1008;
 					Match(COMMA);
-					State = 1003;
+					State = 1009;
 					_localctx._rowFix = rowFix();
 					_localctx._fixes.Add(_localctx._rowFix);
 					}
 					}
-					State = 1008;
+					State = 1014;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 1009;
+				State = 1015;
 				_localctx.does = shapeDone();
 				}
 				break;
@@ -7234,6 +7356,7 @@ internal partial class TurnrowParser : Parser {
 			case SHAPE:
 			case SIZES:
 			case SKILL:
+			case SOLID:
 			case STRAIGHT:
 			case SWATCH:
 			case TERMS:
@@ -7253,6 +7376,7 @@ internal partial class TurnrowParser : Parser {
 			case CHAINS:
 			case CORNER:
 			case COUNTS:
+			case CUP:
 			case DOES:
 			case DOWN:
 			case EACH:
@@ -7265,6 +7389,7 @@ internal partial class TurnrowParser : Parser {
 			case EVERY:
 			case EXTRA:
 			case FACING:
+			case FLAT:
 			case FOUNDATION:
 			case HERE:
 			case HIGH:
@@ -7272,6 +7397,7 @@ internal partial class TurnrowParser : Parser {
 			case LATER:
 			case LEAST:
 			case LESS:
+			case LIE:
 			case LONGER:
 			case MAKE:
 			case MIRRORED:
@@ -7294,12 +7420,16 @@ internal partial class TurnrowParser : Parser {
 			case REMAIN:
 			case REST:
 			case ROUNDED:
+			case RUFFLE:
 			case SAME:
 			case SKIPPING:
 			case SLIPPING:
+			case STACKED:
+			case STAGGERED:
 			case STITCH:
 			case STRETCHES:
 			case THEN:
+			case THICK:
 			case TIMES:
 			case TOGETHER:
 			case TURNED:
@@ -7317,66 +7447,66 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 1011;
+				State = 1017;
 				_localctx.rows = count();
-				State = 1033;
+				State = 1039;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 				case ROWS:
 					{
-					State = 1012;
+					State = 1018;
 					_localctx.counted = rowsWord();
-					State = 1015;
+					State = 1021;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==FROM) {
 						{
-						State = 1013;
+						State = 1019;
 						Match(FROM);
-						State = 1014;
+						State = 1020;
 						_localctx.mark = name();
 						}
 					}
 
-					State = 1021;
+					State = 1027;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					while (_la==COMMA) {
 						{
 						{
-						State = 1017;
+						State = 1023;
 						Match(COMMA);
-						State = 1018;
+						State = 1024;
 						_localctx._rowFix = rowFix();
 						_localctx._fixes.Add(_localctx._rowFix);
 						}
 						}
-						State = 1023;
+						State = 1029;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 					}
-					State = 1024;
+					State = 1030;
 					_localctx.does = shapeDone();
 					}
 					break;
 				case STITCH:
 				case STITCHES:
 					{
-					State = 1026;
+					State = 1032;
 					stitchesWord();
-					State = 1027;
+					State = 1033;
 					_localctx.inside = Match(IN);
-					State = 1031;
+					State = 1037;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 1028;
+						State = 1034;
 						Match(COMMA);
-						State = 1029;
+						State = 1035;
 						Match(BY);
-						State = 1030;
+						State = 1036;
 						_localctx.by = decreasing();
 						}
 					}
@@ -7441,30 +7571,30 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1047;
+			State = 1053;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case COLON:
 				{
-				State = 1037;
+				State = 1043;
 				Match(COLON);
-				State = 1038;
+				State = 1044;
 				_localctx._shaping = shaping();
 				_localctx._shapings.Add(_localctx._shaping);
-				State = 1043;
+				State = 1049;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==SEMICOLON) {
 					{
 					{
-					State = 1039;
+					State = 1045;
 					Match(SEMICOLON);
-					State = 1040;
+					State = 1046;
 					_localctx._shaping = shaping();
 					_localctx._shapings.Add(_localctx._shaping);
 					}
 					}
-					State = 1045;
+					State = 1051;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -7472,19 +7602,19 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EVENLY:
 				{
-				State = 1046;
+				State = 1052;
 				_localctx.solved = solve();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1050;
+			State = 1056;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 1049;
+				State = 1055;
 				_localctx.claimed = claim();
 				}
 			}
@@ -7542,38 +7672,38 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1057;
+			State = 1063;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==AFTER) {
 				{
-				State = 1052;
+				State = 1058;
 				Match(AFTER);
-				State = 1053;
+				State = 1059;
 				_localctx.after = count();
-				State = 1054;
+				State = 1060;
 				rowsWord();
-				State = 1055;
+				State = 1061;
 				Match(COMMA);
 				}
 			}
 
-			State = 1059;
+			State = 1065;
 			_localctx.first = stage();
-			State = 1064;
+			State = 1070;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1060;
+				State = 1066;
 				Match(COMMA);
-				State = 1061;
+				State = 1067;
 				_localctx._shapingPart = shapingPart();
 				_localctx._parts.Add(_localctx._shapingPart);
 				}
 				}
-				State = 1066;
+				State = 1072;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -7595,6 +7725,7 @@ internal partial class TurnrowParser : Parser {
 		public CountContext amount;
 		public IToken later;
 		public EdgeContext at;
+		public IToken evenly;
 		public FrequencyContext when;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LEAVE() { return GetToken(TurnrowParser.LEAVE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public CountContext count() {
@@ -7605,6 +7736,7 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public EdgeContext edge() {
 			return GetRuleContext<EdgeContext>(0);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EVENLY() { return GetToken(TurnrowParser.EVENLY, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public FrequencyContext frequency() {
 			return GetRuleContext<FrequencyContext>(0);
 		}
@@ -7628,50 +7760,50 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1078;
+			State = 1084;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ADD:
 			case DEC:
 			case INC:
 				{
-				State = 1069;
+				State = 1075;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case DEC:
 				case INC:
 					{
-					State = 1067;
+					State = 1073;
 					_localctx.changed = change();
 					}
 					break;
 				case ADD:
 					{
-					State = 1068;
+					State = 1074;
 					Match(ADD);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 1071;
+				State = 1077;
 				_localctx.amount = count();
 				}
 				break;
 			case LEAVE:
 				{
-				State = 1072;
+				State = 1078;
 				Match(LEAVE);
-				State = 1073;
+				State = 1079;
 				_localctx.amount = count();
-				State = 1076;
+				State = 1082;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FOR) {
 					{
-					State = 1074;
+					State = 1080;
 					Match(FOR);
-					State = 1075;
+					State = 1081;
 					_localctx.later = Match(LATER);
 					}
 				}
@@ -7681,24 +7813,39 @@ internal partial class TurnrowParser : Parser {
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1082;
+			State = 1089;
 			ErrorHandler.Sync(this);
-			_la = TokenStream.LA(1);
-			if (_la==AT) {
+			switch (TokenStream.LA(1)) {
+			case AT:
 				{
-				State = 1080;
+				State = 1086;
 				Match(AT);
-				State = 1081;
+				State = 1087;
 				_localctx.at = edge();
 				}
+				break;
+			case EVENLY:
+				{
+				State = 1088;
+				_localctx.evenly = Match(EVENLY);
+				}
+				break;
+			case Eof:
+			case COMMA:
+			case SEMICOLON:
+			case EQUALS:
+			case BY:
+			case EVERY:
+				break;
+			default:
+				break;
 			}
-
-			State = 1085;
+			State = 1092;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==BY || _la==EVERY) {
 				{
-				State = 1084;
+				State = 1091;
 				_localctx.when = frequency();
 				}
 			}
@@ -7724,6 +7871,8 @@ internal partial class TurnrowParser : Parser {
 		public DecreasingContext by;
 		public StitchesInContext inset;
 		public EdgeContext at;
+		public IToken evenly;
+		public IToken way;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode THEN() { return GetToken(TurnrowParser.THEN, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public FrequencyContext frequency() {
 			return GetRuleContext<FrequencyContext>(0);
@@ -7748,6 +7897,9 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public EdgeContext edge() {
 			return GetRuleContext<EdgeContext>(0);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EVENLY() { return GetToken(TurnrowParser.EVENLY, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode STAGGERED() { return GetToken(TurnrowParser.STAGGERED, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode STACKED() { return GetToken(TurnrowParser.STACKED, 0); }
 		public ShapingPartContext(ParserRuleContext parent, int invokingState)
 			: base(parent, invokingState)
 		{
@@ -7759,22 +7911,23 @@ internal partial class TurnrowParser : Parser {
 	public ShapingPartContext shapingPart() {
 		ShapingPartContext _localctx = new ShapingPartContext(Context, State);
 		EnterRule(_localctx, 136, RULE_shapingPart);
+		int _la;
 		try {
-			State = 1101;
+			State = 1110;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case THEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1087;
+				State = 1094;
 				Match(THEN);
-				State = 1090;
+				State = 1097;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case BY:
 				case EVERY:
 					{
-					State = 1088;
+					State = 1095;
 					_localctx.when = frequency();
 					}
 					break;
@@ -7783,7 +7936,7 @@ internal partial class TurnrowParser : Parser {
 				case DEC:
 				case INC:
 					{
-					State = 1089;
+					State = 1096;
 					_localctx.next = stage();
 					}
 					break;
@@ -7795,21 +7948,21 @@ internal partial class TurnrowParser : Parser {
 			case EVERY:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1092;
+				State = 1099;
 				_localctx.often = everyRows();
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1093;
+				State = 1100;
 				Match(BY);
-				State = 1096;
+				State = 1103;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case TURNS:
 					{
-					State = 1094;
+					State = 1101;
 					_localctx.turns = turnRows();
 					}
 					break;
@@ -7817,7 +7970,7 @@ internal partial class TurnrowParser : Parser {
 				case SLIPPING:
 				case WORKING:
 					{
-					State = 1095;
+					State = 1102;
 					_localctx.by = decreasing();
 					}
 					break;
@@ -7831,17 +7984,40 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1098;
+				State = 1105;
 				_localctx.inset = stitchesIn();
 				}
 				break;
 			case AT:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1099;
+				State = 1106;
 				Match(AT);
-				State = 1100;
+				State = 1107;
 				_localctx.at = edge();
+				}
+				break;
+			case EVENLY:
+				EnterOuterAlt(_localctx, 6);
+				{
+				State = 1108;
+				_localctx.evenly = Match(EVENLY);
+				}
+				break;
+			case STACKED:
+			case STAGGERED:
+				EnterOuterAlt(_localctx, 7);
+				{
+				State = 1109;
+				_localctx.way = TokenStream.LT(1);
+				_la = TokenStream.LA(1);
+				if ( !(_la==STACKED || _la==STAGGERED) ) {
+					_localctx.way = ErrorHandler.RecoverInline(this);
+				}
+				else {
+					ErrorHandler.ReportMatch(this);
+				    Consume();
+				}
 				}
 				break;
 			default:
@@ -7881,22 +8057,22 @@ internal partial class TurnrowParser : Parser {
 		FrequencyContext _localctx = new FrequencyContext(Context, State);
 		EnterRule(_localctx, 138, RULE_frequency);
 		try {
-			State = 1106;
+			State = 1115;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case EVERY:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1103;
+				State = 1112;
 				_localctx.often = everyRows();
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1104;
+				State = 1113;
 				Match(BY);
-				State = 1105;
+				State = 1114;
 				_localctx.turns = turnRows();
 				}
 				break;
@@ -7945,14 +8121,14 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1108;
+			State = 1117;
 			Match(EVERY);
-			State = 1113;
+			State = 1122;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROW:
 				{
-				State = 1109;
+				State = 1118;
 				Match(ROW);
 				}
 				break;
@@ -7986,6 +8162,7 @@ internal partial class TurnrowParser : Parser {
 			case SHAPE:
 			case SIZES:
 			case SKILL:
+			case SOLID:
 			case STRAIGHT:
 			case SWATCH:
 			case TERMS:
@@ -8005,6 +8182,7 @@ internal partial class TurnrowParser : Parser {
 			case CHAINS:
 			case CORNER:
 			case COUNTS:
+			case CUP:
 			case DOES:
 			case DOWN:
 			case EACH:
@@ -8017,6 +8195,7 @@ internal partial class TurnrowParser : Parser {
 			case EVERY:
 			case EXTRA:
 			case FACING:
+			case FLAT:
 			case FOUNDATION:
 			case HERE:
 			case HIGH:
@@ -8024,6 +8203,7 @@ internal partial class TurnrowParser : Parser {
 			case LATER:
 			case LEAST:
 			case LESS:
+			case LIE:
 			case LONGER:
 			case MAKE:
 			case MIRRORED:
@@ -8046,12 +8226,16 @@ internal partial class TurnrowParser : Parser {
 			case REMAIN:
 			case REST:
 			case ROUNDED:
+			case RUFFLE:
 			case SAME:
 			case SKIPPING:
 			case SLIPPING:
+			case STACKED:
+			case STAGGERED:
 			case STITCH:
 			case STRETCHES:
 			case THEN:
+			case THICK:
 			case TIMES:
 			case TOGETHER:
 			case TURNED:
@@ -8069,23 +8253,23 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 1110;
+				State = 1119;
 				_localctx.interval = count();
-				State = 1111;
+				State = 1120;
 				rowsWord();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1118;
+			State = 1127;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 244497901L) != 0)) {
+			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -4899942787422125952L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 9079256799315488681L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 500731704811L) != 0)) {
 				{
-				State = 1115;
+				State = 1124;
 				_localctx.times = count();
-				State = 1116;
+				State = 1125;
 				Match(TIMES);
 				}
 			}
@@ -8135,26 +8319,26 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1120;
-			Match(TURNS);
-			State = 1121;
-			Match(EVERY);
-			State = 1122;
-			_localctx.interval = count();
-			State = 1123;
-			Match(AND);
-			State = 1124;
-			_localctx.byTurns = count();
-			State = 1125;
-			rowsWord();
 			State = 1129;
+			Match(TURNS);
+			State = 1130;
+			Match(EVERY);
+			State = 1131;
+			_localctx.interval = count();
+			State = 1132;
+			Match(AND);
+			State = 1133;
+			_localctx.byTurns = count();
+			State = 1134;
+			rowsWord();
+			State = 1138;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 244497901L) != 0)) {
+			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -4899942787422125952L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 9079256799315488681L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 500731704811L) != 0)) {
 				{
-				State = 1126;
+				State = 1135;
 				_localctx.times = count();
-				State = 1127;
+				State = 1136;
 				Match(TIMES);
 				}
 			}
@@ -8190,31 +8374,31 @@ internal partial class TurnrowParser : Parser {
 		DecreasingContext _localctx = new DecreasingContext(Context, State);
 		EnterRule(_localctx, 144, RULE_decreasing);
 		try {
-			State = 1136;
+			State = 1145;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case SKIPPING:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1131;
+				State = 1140;
 				Match(SKIPPING);
 				}
 				break;
 			case SLIPPING:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1132;
+				State = 1141;
 				Match(SLIPPING);
-				State = 1133;
+				State = 1142;
 				Match(OVER);
 				}
 				break;
 			case WORKING:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1134;
+				State = 1143;
 				Match(WORKING);
-				State = 1135;
+				State = 1144;
 				Match(TOGETHER);
 				}
 				break;
@@ -8258,28 +8442,28 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1140;
+			State = 1149;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WORD:
 				{
-				State = 1138;
+				State = 1147;
 				_localctx.called = Match(WORD);
 				}
 				break;
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 1139;
+				State = 1148;
 				_localctx.amount = list();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1142;
+			State = 1151;
 			stitchesWord();
-			State = 1143;
+			State = 1152;
 			Match(IN);
 			}
 		}
@@ -8297,6 +8481,7 @@ internal partial class TurnrowParser : Parser {
 	internal partial class SolveContext : ParserRuleContext {
 		public CountContext target;
 		public EdgeContext at;
+		public IToken around;
 		public SolveOptionContext _solveOption;
 		public IList<SolveOptionContext> _options = new List<SolveOptionContext>();
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EVENLY() { return GetToken(TurnrowParser.EVENLY, 0); }
@@ -8305,13 +8490,14 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COMMA(int i) {
 			return GetToken(TurnrowParser.COMMA, i);
 		}
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AT() { return GetToken(TurnrowParser.AT, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public CountContext count() {
 			return GetRuleContext<CountContext>(0);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AT() { return GetToken(TurnrowParser.AT, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public EdgeContext edge() {
 			return GetRuleContext<EdgeContext>(0);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AROUND() { return GetToken(TurnrowParser.AROUND, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public SolveOptionContext[] solveOption() {
 			return GetRuleContexts<SolveOptionContext>();
 		}
@@ -8333,32 +8519,48 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1145;
+			State = 1154;
 			Match(EVENLY);
-			State = 1146;
-			Match(TO);
-			State = 1147;
-			_localctx.target = count();
-			State = 1148;
-			Match(COMMA);
-			State = 1149;
-			Match(AT);
-			State = 1150;
-			_localctx.at = edge();
 			State = 1155;
+			Match(TO);
+			State = 1156;
+			_localctx.target = count();
+			State = 1157;
+			Match(COMMA);
+			State = 1161;
+			ErrorHandler.Sync(this);
+			switch (TokenStream.LA(1)) {
+			case AT:
+				{
+				State = 1158;
+				Match(AT);
+				State = 1159;
+				_localctx.at = edge();
+				}
+				break;
+			case AROUND:
+				{
+				State = 1160;
+				_localctx.around = Match(AROUND);
+				}
+				break;
+			default:
+				throw new NoViableAltException(this);
+			}
+			State = 1167;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1151;
+				State = 1163;
 				Match(COMMA);
-				State = 1152;
+				State = 1164;
 				_localctx._solveOption = solveOption();
 				_localctx._options.Add(_localctx._solveOption);
 				}
 				}
-				State = 1157;
+				State = 1169;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -8413,40 +8615,40 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 150, RULE_solveOption);
 		int _la;
 		try {
-			State = 1174;
+			State = 1186;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ON:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1158;
+				State = 1170;
 				Match(ON);
-				State = 1159;
+				State = 1171;
 				Match(RS);
-				State = 1160;
+				State = 1172;
 				rowsWord();
 				}
 				break;
 			case LONGER:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1161;
+				State = 1173;
 				Match(LONGER);
-				State = 1162;
+				State = 1174;
 				Match(FIRST);
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1163;
+				State = 1175;
 				Match(BY);
-				State = 1166;
+				State = 1178;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case TURNS:
 					{
-					State = 1164;
+					State = 1176;
 					Match(TURNS);
 					}
 					break;
@@ -8454,7 +8656,7 @@ internal partial class TurnrowParser : Parser {
 				case SLIPPING:
 				case WORKING:
 					{
-					State = 1165;
+					State = 1177;
 					_localctx.by = decreasing();
 					}
 					break;
@@ -8467,7 +8669,7 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1168;
+				State = 1180;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==FIRST || _la==LAST) ) {
@@ -8477,11 +8679,11 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1169;
+				State = 1181;
 				_localctx.rows = count();
-				State = 1170;
+				State = 1182;
 				rowsWord();
-				State = 1171;
+				State = 1183;
 				Match(PLAIN);
 				}
 				break;
@@ -8490,8 +8692,205 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1173;
+				State = 1185;
 				_localctx.inset = stitchesIn();
+				}
+				break;
+			default:
+				throw new NoViableAltException(this);
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class SolidLineContext : ParserRuleContext {
+		public NameContext shape;
+		public SumContext across;
+		public SumContext other;
+		public IToken way;
+		public SolidPartContext _solidPart;
+		public IList<SolidPartContext> _parts = new List<SolidPartContext>();
+		public ClaimContext claimed;
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SOLID() { return GetToken(TurnrowParser.SOLID, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ACROSS() { return GetToken(TurnrowParser.ACROSS, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public NameContext name() {
+			return GetRuleContext<NameContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public SumContext[] sum() {
+			return GetRuleContexts<SumContext>();
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public SumContext sum(int i) {
+			return GetRuleContext<SumContext>(i);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode BY() { return GetToken(TurnrowParser.BY, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode[] COMMA() { return GetTokens(TurnrowParser.COMMA); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COMMA(int i) {
+			return GetToken(TurnrowParser.COMMA, i);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public SolidPartContext[] solidPart() {
+			return GetRuleContexts<SolidPartContext>();
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public SolidPartContext solidPart(int i) {
+			return GetRuleContext<SolidPartContext>(i);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ClaimContext claim() {
+			return GetRuleContext<ClaimContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode HIGH() { return GetToken(TurnrowParser.HIGH, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode THICK() { return GetToken(TurnrowParser.THICK, 0); }
+		public SolidLineContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_solidLine; } }
+	}
+
+	[RuleVersion(0)]
+	public SolidLineContext solidLine() {
+		SolidLineContext _localctx = new SolidLineContext(Context, State);
+		EnterRule(_localctx, 152, RULE_solidLine);
+		int _la;
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 1188;
+			Match(SOLID);
+			State = 1189;
+			_localctx.shape = name();
+			State = 1190;
+			_localctx.across = sum();
+			State = 1191;
+			Match(ACROSS);
+			State = 1196;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			if (_la==BY) {
+				{
+				State = 1192;
+				Match(BY);
+				State = 1193;
+				_localctx.other = sum();
+				State = 1194;
+				_localctx.way = TokenStream.LT(1);
+				_la = TokenStream.LA(1);
+				if ( !(_la==HIGH || _la==THICK) ) {
+					_localctx.way = ErrorHandler.RecoverInline(this);
+				}
+				else {
+					ErrorHandler.ReportMatch(this);
+				    Consume();
+				}
+				}
+			}
+
+			State = 1202;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			while (_la==COMMA) {
+				{
+				{
+				State = 1198;
+				Match(COMMA);
+				State = 1199;
+				_localctx._solidPart = solidPart();
+				_localctx._parts.Add(_localctx._solidPart);
+				}
+				}
+				State = 1204;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+			}
+			State = 1206;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			if (_la==EQUALS) {
+				{
+				State = 1205;
+				_localctx.claimed = claim();
+				}
+			}
+
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class SolidPartContext : ParserRuleContext {
+		public IToken said;
+		public IToken way;
+		public SingleContext multiple;
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode WORD() { return GetToken(TurnrowParser.WORD, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode STAGGERED() { return GetToken(TurnrowParser.STAGGERED, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode STACKED() { return GetToken(TurnrowParser.STACKED, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode MULTIPLE() { return GetToken(TurnrowParser.MULTIPLE, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode OF() { return GetToken(TurnrowParser.OF, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public SingleContext single() {
+			return GetRuleContext<SingleContext>(0);
+		}
+		public SolidPartContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_solidPart; } }
+	}
+
+	[RuleVersion(0)]
+	public SolidPartContext solidPart() {
+		SolidPartContext _localctx = new SolidPartContext(Context, State);
+		EnterRule(_localctx, 154, RULE_solidPart);
+		int _la;
+		try {
+			State = 1213;
+			ErrorHandler.Sync(this);
+			switch (TokenStream.LA(1)) {
+			case WORD:
+				EnterOuterAlt(_localctx, 1);
+				{
+				State = 1208;
+				_localctx.said = Match(WORD);
+				}
+				break;
+			case STACKED:
+			case STAGGERED:
+				EnterOuterAlt(_localctx, 2);
+				{
+				State = 1209;
+				_localctx.way = TokenStream.LT(1);
+				_la = TokenStream.LA(1);
+				if ( !(_la==STACKED || _la==STAGGERED) ) {
+					_localctx.way = ErrorHandler.RecoverInline(this);
+				}
+				else {
+					ErrorHandler.ReportMatch(this);
+				    Consume();
+				}
+				}
+				break;
+			case MULTIPLE:
+				EnterOuterAlt(_localctx, 3);
+				{
+				State = 1210;
+				Match(MULTIPLE);
+				State = 1211;
+				Match(OF);
+				State = 1212;
+				_localctx.multiple = single();
 				}
 				break;
 			default:
@@ -8565,65 +8964,65 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SeamLineContext seamLine() {
 		SeamLineContext _localctx = new SeamLineContext(Context, State);
-		EnterRule(_localctx, 152, RULE_seamLine);
+		EnterRule(_localctx, 156, RULE_seamLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1176;
+			State = 1215;
 			Match(SEAM);
-			State = 1178;
+			State = 1217;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1177;
+				State = 1216;
 				_localctx._walkWord = walkWord();
 				_localctx._first.Add(_localctx._walkWord);
 				}
 				}
-				State = 1180;
+				State = 1219;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670749876683019L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 86342619L) != 0) );
-			State = 1186;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4899916399143059456L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 9079256833742335913L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 88414844907L) != 0) );
+			State = 1225;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==AND) {
 				{
 				{
-				State = 1182;
+				State = 1221;
 				Match(AND);
-				State = 1183;
+				State = 1222;
 				_localctx._walkWords = walkWords();
 				_localctx._firstMore.Add(_localctx._walkWords);
 				}
 				}
-				State = 1188;
+				State = 1227;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1196;
+			State = 1235;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 1189;
+				State = 1228;
 				Match(COMMA);
-				State = 1194;
+				State = 1233;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if (((((_la - 44)) & ~0x3f) == 0 && ((1L << (_la - 44)) & 4521191813447681L) != 0)) {
+				if (((((_la - 44)) & ~0x3f) == 0 && ((1L << (_la - 44)) & 36099165763207169L) != 0)) {
 					{
-					State = 1190;
+					State = 1229;
 					_localctx.rows = selection();
-					State = 1192;
+					State = 1231;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 1191;
+						State = 1230;
 						Match(COMMA);
 						}
 					}
@@ -8634,65 +9033,65 @@ internal partial class TurnrowParser : Parser {
 				}
 			}
 
-			State = 1198;
+			State = 1237;
 			Match(WITH);
-			State = 1200;
+			State = 1239;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1199;
+				State = 1238;
 				_localctx._walkWord = walkWord();
 				_localctx._second.Add(_localctx._walkWord);
 				}
 				}
-				State = 1202;
+				State = 1241;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670749876683019L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 86342619L) != 0) );
-			State = 1208;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4899916399143059456L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 9079256833742335913L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 88414844907L) != 0) );
+			State = 1247;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==AND) {
 				{
 				{
-				State = 1204;
+				State = 1243;
 				Match(AND);
-				State = 1205;
+				State = 1244;
 				_localctx._walkWords = walkWords();
 				_localctx._secondMore.Add(_localctx._walkWords);
 				}
 				}
-				State = 1210;
+				State = 1249;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1215;
+			State = 1254;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1211;
+				State = 1250;
 				Match(COMMA);
-				State = 1212;
+				State = 1251;
 				_localctx._seamPart = seamPart();
 				_localctx._parts.Add(_localctx._seamPart);
 				}
 				}
-				State = 1217;
+				State = 1256;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1220;
+			State = 1259;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COLON) {
 				{
-				State = 1218;
+				State = 1257;
 				Match(COLON);
-				State = 1219;
+				State = 1258;
 				_localctx.worked = rate();
 				}
 			}
@@ -8729,26 +9128,26 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public WalkWordsContext walkWords() {
 		WalkWordsContext _localctx = new WalkWordsContext(Context, State);
-		EnterRule(_localctx, 154, RULE_walkWords);
+		EnterRule(_localctx, 158, RULE_walkWords);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1223;
+			State = 1262;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1222;
+				State = 1261;
 				_localctx._walkWord = walkWord();
 				_localctx._words.Add(_localctx._walkWord);
 				}
 				}
-				State = 1225;
+				State = 1264;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670749876683019L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 86342619L) != 0) );
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4899916399143059456L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 9079256833742335913L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 88414844907L) != 0) );
 			}
 		}
 		catch (RecognitionException re) {
@@ -8798,10 +9197,10 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SeamPartContext seamPart() {
 		SeamPartContext _localctx = new SeamPartContext(Context, State);
-		EnterRule(_localctx, 156, RULE_seamPart);
+		EnterRule(_localctx, 160, RULE_seamPart);
 		int _la;
 		try {
-			State = 1243;
+			State = 1282;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
@@ -8810,27 +9209,27 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1227;
+				State = 1266;
 				_localctx.rows = selection();
 				}
 				break;
 			case EASING:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1228;
+				State = 1267;
 				_localctx.eased = Match(EASING);
-				State = 1234;
+				State = 1273;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==NUMBER || _la==FRACTION) {
 					{
-					State = 1229;
+					State = 1268;
 					_localctx.least = list();
-					State = 1230;
+					State = 1269;
 					Match(TO);
-					State = 1231;
+					State = 1270;
 					_localctx.most = list();
-					State = 1232;
+					State = 1271;
 					_localctx.measure = unit();
 					}
 				}
@@ -8840,29 +9239,29 @@ internal partial class TurnrowParser : Parser {
 			case IN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1236;
+				State = 1275;
 				Match(IN);
-				State = 1240;
+				State = 1279;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case THE:
 					{
-					State = 1237;
+					State = 1276;
 					Match(THE);
-					State = 1238;
+					State = 1277;
 					_localctx.order = Match(SAME);
 					}
 					break;
 				case OPPOSITE:
 					{
-					State = 1239;
+					State = 1278;
 					_localctx.order = Match(OPPOSITE);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 1242;
+				State = 1281;
 				Match(ORDER);
 				}
 				break;
@@ -8900,9 +9299,9 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public WalkWordContext walkWord() {
 		WalkWordContext _localctx = new WalkWordContext(Context, State);
-		EnterRule(_localctx, 158, RULE_walkWord);
+		EnterRule(_localctx, 162, RULE_walkWord);
 		try {
-			State = 1251;
+			State = 1290;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -8934,6 +9333,7 @@ internal partial class TurnrowParser : Parser {
 			case SHAPE:
 			case SIZES:
 			case SKILL:
+			case SOLID:
 			case STRAIGHT:
 			case SWATCH:
 			case TERMS:
@@ -8953,6 +9353,7 @@ internal partial class TurnrowParser : Parser {
 			case CHAINS:
 			case CORNER:
 			case COUNTS:
+			case CUP:
 			case DOES:
 			case DOWN:
 			case EACH:
@@ -8965,6 +9366,7 @@ internal partial class TurnrowParser : Parser {
 			case EVERY:
 			case EXTRA:
 			case FACING:
+			case FLAT:
 			case FOUNDATION:
 			case HERE:
 			case HIGH:
@@ -8972,6 +9374,7 @@ internal partial class TurnrowParser : Parser {
 			case LATER:
 			case LEAST:
 			case LESS:
+			case LIE:
 			case LONGER:
 			case MAKE:
 			case MIRRORED:
@@ -8994,12 +9397,16 @@ internal partial class TurnrowParser : Parser {
 			case REMAIN:
 			case REST:
 			case ROUNDED:
+			case RUFFLE:
 			case SAME:
 			case SKIPPING:
 			case SLIPPING:
+			case STACKED:
+			case STAGGERED:
 			case STITCH:
 			case STRETCHES:
 			case THEN:
+			case THICK:
 			case TIMES:
 			case TOGETHER:
 			case TURNED:
@@ -9016,42 +9423,42 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1245;
+				State = 1284;
 				name();
 				}
 				break;
 			case FIRST:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1246;
+				State = 1285;
 				Match(FIRST);
 				}
 				break;
 			case LAST:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1247;
+				State = 1286;
 				Match(LAST);
 				}
 				break;
 			case ROW:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1248;
+				State = 1287;
 				Match(ROW);
 				}
 				break;
 			case ROWS:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1249;
+				State = 1288;
 				Match(ROWS);
 				}
 				break;
 			case STITCHES:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 1250;
+				State = 1289;
 				Match(STITCHES);
 				}
 				break;
@@ -9102,10 +9509,10 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SelectionContext selection() {
 		SelectionContext _localctx = new SelectionContext(Context, State);
-		EnterRule(_localctx, 160, RULE_selection);
+		EnterRule(_localctx, 164, RULE_selection);
 		int _la;
 		try {
-			State = 1269;
+			State = 1308;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ALL:
@@ -9113,19 +9520,19 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1255;
+				State = 1294;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==ALL) {
 					{
-					State = 1253;
+					State = 1292;
 					_localctx.all = Match(ALL);
-					State = 1254;
+					State = 1293;
 					Match(BUT);
 					}
 				}
 
-				State = 1257;
+				State = 1296;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==FIRST || _la==LAST) ) {
@@ -9135,12 +9542,12 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1262;
+				State = 1301;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1258;
+					State = 1297;
 					Match(ROW);
 					}
 					break;
@@ -9174,6 +9581,7 @@ internal partial class TurnrowParser : Parser {
 				case SHAPE:
 				case SIZES:
 				case SKILL:
+				case SOLID:
 				case STRAIGHT:
 				case SWATCH:
 				case TERMS:
@@ -9193,6 +9601,7 @@ internal partial class TurnrowParser : Parser {
 				case CHAINS:
 				case CORNER:
 				case COUNTS:
+				case CUP:
 				case DOES:
 				case DOWN:
 				case EACH:
@@ -9205,6 +9614,7 @@ internal partial class TurnrowParser : Parser {
 				case EVERY:
 				case EXTRA:
 				case FACING:
+				case FLAT:
 				case FOUNDATION:
 				case HERE:
 				case HIGH:
@@ -9212,6 +9622,7 @@ internal partial class TurnrowParser : Parser {
 				case LATER:
 				case LEAST:
 				case LESS:
+				case LIE:
 				case LONGER:
 				case MAKE:
 				case MIRRORED:
@@ -9234,12 +9645,16 @@ internal partial class TurnrowParser : Parser {
 				case REMAIN:
 				case REST:
 				case ROUNDED:
+				case RUFFLE:
 				case SAME:
 				case SKIPPING:
 				case SLIPPING:
+				case STACKED:
+				case STAGGERED:
 				case STITCH:
 				case STRETCHES:
 				case THEN:
+				case THICK:
 				case TIMES:
 				case TOGETHER:
 				case TURNED:
@@ -9257,9 +9672,9 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1259;
+					State = 1298;
 					_localctx.amount = count();
-					State = 1260;
+					State = 1299;
 					rowsWord();
 					}
 					break;
@@ -9271,13 +9686,13 @@ internal partial class TurnrowParser : Parser {
 			case ROWS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1264;
+				State = 1303;
 				Match(ROWS);
-				State = 1265;
+				State = 1304;
 				_localctx.from = count();
-				State = 1266;
+				State = 1305;
 				Match(TO);
-				State = 1267;
+				State = 1306;
 				_localctx.to = count();
 				}
 				break;
@@ -9337,51 +9752,51 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RateContext rate() {
 		RateContext _localctx = new RateContext(Context, State);
-		EnterRule(_localctx, 162, RULE_rate);
+		EnterRule(_localctx, 166, RULE_rate);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1272;
+			State = 1311;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==NUMBER || _la==FRACTION) {
 				{
-				State = 1271;
+				State = 1310;
 				_localctx.amount = list();
 				}
 			}
 
-			State = 1275;
+			State = 1314;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1274;
+				State = 1313;
 				_localctx._name = name();
 				_localctx._words.Add(_localctx._name);
 				}
 				}
-				State = 1277;
+				State = 1316;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 43171309L) != 0) );
-			State = 1300;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4899942787422126080L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 9079256799315488681L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 88414844395L) != 0) );
+			State = 1339;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case IN:
 				{
-				State = 1279;
+				State = 1318;
 				_localctx.way = Match(IN);
-				State = 1280;
+				State = 1319;
 				Match(EACH);
-				State = 1287;
+				State = 1326;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1281;
+					State = 1320;
 					_localctx.row = Match(ROW);
 					}
 					break;
@@ -9414,6 +9829,7 @@ internal partial class TurnrowParser : Parser {
 				case SHAPE:
 				case SIZES:
 				case SKILL:
+				case SOLID:
 				case STRAIGHT:
 				case SWATCH:
 				case TERMS:
@@ -9433,6 +9849,7 @@ internal partial class TurnrowParser : Parser {
 				case CHAINS:
 				case CORNER:
 				case COUNTS:
+				case CUP:
 				case DOES:
 				case DOWN:
 				case EACH:
@@ -9445,6 +9862,7 @@ internal partial class TurnrowParser : Parser {
 				case EVERY:
 				case EXTRA:
 				case FACING:
+				case FLAT:
 				case FOUNDATION:
 				case HERE:
 				case HIGH:
@@ -9452,6 +9870,7 @@ internal partial class TurnrowParser : Parser {
 				case LATER:
 				case LEAST:
 				case LESS:
+				case LIE:
 				case LONGER:
 				case MAKE:
 				case MIRRORED:
@@ -9474,12 +9893,16 @@ internal partial class TurnrowParser : Parser {
 				case REMAIN:
 				case REST:
 				case ROUNDED:
+				case RUFFLE:
 				case SAME:
 				case SKIPPING:
 				case SLIPPING:
+				case STACKED:
+				case STAGGERED:
 				case STITCH:
 				case STRETCHES:
 				case THEN:
+				case THICK:
 				case TIMES:
 				case TOGETHER:
 				case TURNED:
@@ -9495,21 +9918,21 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case WORD:
 					{
-					State = 1283;
+					State = 1322;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 1282;
+						State = 1321;
 						_localctx._name = name();
 						_localctx._kind.Add(_localctx._name);
 						}
 						}
-						State = 1285;
+						State = 1324;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 43171309L) != 0) );
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4899942787422126080L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 9079256799315488681L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 88414844395L) != 0) );
 					}
 					break;
 				default:
@@ -9519,14 +9942,14 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case PER:
 				{
-				State = 1289;
+				State = 1328;
 				_localctx.way = Match(PER);
-				State = 1297;
+				State = 1336;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1290;
+					State = 1329;
 					_localctx.row = Match(ROW);
 					}
 					break;
@@ -9560,6 +9983,7 @@ internal partial class TurnrowParser : Parser {
 				case SHAPE:
 				case SIZES:
 				case SKILL:
+				case SOLID:
 				case STRAIGHT:
 				case SWATCH:
 				case TERMS:
@@ -9579,6 +10003,7 @@ internal partial class TurnrowParser : Parser {
 				case CHAINS:
 				case CORNER:
 				case COUNTS:
+				case CUP:
 				case DOES:
 				case DOWN:
 				case EACH:
@@ -9591,6 +10016,7 @@ internal partial class TurnrowParser : Parser {
 				case EVERY:
 				case EXTRA:
 				case FACING:
+				case FLAT:
 				case FOUNDATION:
 				case HERE:
 				case HIGH:
@@ -9598,6 +10024,7 @@ internal partial class TurnrowParser : Parser {
 				case LATER:
 				case LEAST:
 				case LESS:
+				case LIE:
 				case LONGER:
 				case MAKE:
 				case MIRRORED:
@@ -9620,12 +10047,16 @@ internal partial class TurnrowParser : Parser {
 				case REMAIN:
 				case REST:
 				case ROUNDED:
+				case RUFFLE:
 				case SAME:
 				case SKIPPING:
 				case SLIPPING:
+				case STACKED:
+				case STAGGERED:
 				case STITCH:
 				case STRETCHES:
 				case THEN:
+				case THICK:
 				case TIMES:
 				case TOGETHER:
 				case TURNED:
@@ -9643,21 +10074,21 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1291;
+					State = 1330;
 					_localctx.over = count();
-					State = 1295;
+					State = 1334;
 					ErrorHandler.Sync(this);
 					switch (TokenStream.LA(1)) {
 					case ROW:
 					case ROWS:
 						{
-						State = 1292;
+						State = 1331;
 						_localctx.rows = rowsWord();
 						}
 						break;
 					case STITCHES:
 						{
-						State = 1293;
+						State = 1332;
 						Match(STITCHES);
 						}
 						break;
@@ -9690,6 +10121,7 @@ internal partial class TurnrowParser : Parser {
 					case SHAPE:
 					case SIZES:
 					case SKILL:
+					case SOLID:
 					case STRAIGHT:
 					case SWATCH:
 					case TERMS:
@@ -9709,6 +10141,7 @@ internal partial class TurnrowParser : Parser {
 					case CHAINS:
 					case CORNER:
 					case COUNTS:
+					case CUP:
 					case DOES:
 					case DOWN:
 					case EACH:
@@ -9721,6 +10154,7 @@ internal partial class TurnrowParser : Parser {
 					case EVERY:
 					case EXTRA:
 					case FACING:
+					case FLAT:
 					case FOUNDATION:
 					case HERE:
 					case HIGH:
@@ -9728,6 +10162,7 @@ internal partial class TurnrowParser : Parser {
 					case LATER:
 					case LEAST:
 					case LESS:
+					case LIE:
 					case LONGER:
 					case MAKE:
 					case MIRRORED:
@@ -9750,12 +10185,16 @@ internal partial class TurnrowParser : Parser {
 					case REMAIN:
 					case REST:
 					case ROUNDED:
+					case RUFFLE:
 					case SAME:
 					case SKIPPING:
 					case SLIPPING:
+					case STACKED:
+					case STAGGERED:
 					case STITCH:
 					case STRETCHES:
 					case THEN:
+					case THICK:
 					case TIMES:
 					case TOGETHER:
 					case TURNED:
@@ -9771,7 +10210,7 @@ internal partial class TurnrowParser : Parser {
 					case OZ:
 					case WORD:
 						{
-						State = 1294;
+						State = 1333;
 						_localctx._name = name();
 						_localctx._kind.Add(_localctx._name);
 						}
@@ -9788,7 +10227,7 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EVENLY:
 				{
-				State = 1299;
+				State = 1338;
 				_localctx.evenly = Match(EVENLY);
 				}
 				break;
@@ -9818,6 +10257,10 @@ internal partial class TurnrowParser : Parser {
 		public SumContext length;
 		public SumContext within;
 		public ExpectedContext right;
+		public IToken lying;
+		public IToken flat;
+		public CountContext from;
+		public CountContext to;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EXPECT() { return GetToken(TurnrowParser.EXPECT, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ExpectedContext[] expected() {
 			return GetRuleContexts<ExpectedContext>();
@@ -9829,14 +10272,27 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode IS() { return GetToken(TurnrowParser.IS, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ARE() { return GetToken(TurnrowParser.ARE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AT() { return GetToken(TurnrowParser.AT, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LIE() { return GetToken(TurnrowParser.LIE, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CUP() { return GetToken(TurnrowParser.CUP, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode RUFFLE() { return GetToken(TurnrowParser.RUFFLE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public SumContext[] sum() {
 			return GetRuleContexts<SumContext>();
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public SumContext sum(int i) {
 			return GetRuleContext<SumContext>(i);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode IN() { return GetToken(TurnrowParser.IN, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ROWS() { return GetToken(TurnrowParser.ROWS, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TO() { return GetToken(TurnrowParser.TO, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LEAST() { return GetToken(TurnrowParser.LEAST, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode MOST() { return GetToken(TurnrowParser.MOST, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FLAT() { return GetToken(TurnrowParser.FLAT, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public CountContext[] count() {
+			return GetRuleContexts<CountContext>();
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public CountContext count(int i) {
+			return GetRuleContext<CountContext>(i);
+		}
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COMMA() { return GetToken(TurnrowParser.COMMA, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode WITHIN() { return GetToken(TurnrowParser.WITHIN, 0); }
 		public ExpectLineContext(ParserRuleContext parent, int invokingState)
@@ -9849,30 +10305,30 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ExpectLineContext expectLine() {
 		ExpectLineContext _localctx = new ExpectLineContext(Context, State);
-		EnterRule(_localctx, 164, RULE_expectLine);
+		EnterRule(_localctx, 168, RULE_expectLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1302;
+			State = 1341;
 			Match(EXPECT);
-			State = 1303;
+			State = 1342;
 			_localctx.left = expected();
-			State = 1322;
+			State = 1373;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case MEASURE:
 				{
-				State = 1304;
+				State = 1343;
 				Match(MEASURE);
-				State = 1314;
+				State = 1353;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case AT:
 					{
-					State = 1305;
+					State = 1344;
 					Match(AT);
-					State = 1306;
+					State = 1345;
 					_localctx.bound = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==LEAST || _la==MOST) ) {
@@ -9882,7 +10338,7 @@ internal partial class TurnrowParser : Parser {
 						ErrorHandler.ReportMatch(this);
 					    Consume();
 					}
-					State = 1307;
+					State = 1346;
 					_localctx.length = sum();
 					}
 					break;
@@ -9916,6 +10372,7 @@ internal partial class TurnrowParser : Parser {
 				case SHAPE:
 				case SIZES:
 				case SKILL:
+				case SOLID:
 				case STRAIGHT:
 				case SWATCH:
 				case TERMS:
@@ -9935,6 +10392,7 @@ internal partial class TurnrowParser : Parser {
 				case CHAINS:
 				case CORNER:
 				case COUNTS:
+				case CUP:
 				case DOES:
 				case DOWN:
 				case EACH:
@@ -9947,6 +10405,7 @@ internal partial class TurnrowParser : Parser {
 				case EVERY:
 				case EXTRA:
 				case FACING:
+				case FLAT:
 				case FOUNDATION:
 				case HERE:
 				case HIGH:
@@ -9954,6 +10413,7 @@ internal partial class TurnrowParser : Parser {
 				case LATER:
 				case LEAST:
 				case LESS:
+				case LIE:
 				case LONGER:
 				case MAKE:
 				case MIRRORED:
@@ -9976,12 +10436,16 @@ internal partial class TurnrowParser : Parser {
 				case REMAIN:
 				case REST:
 				case ROUNDED:
+				case RUFFLE:
 				case SAME:
 				case SKIPPING:
 				case SLIPPING:
+				case STACKED:
+				case STAGGERED:
 				case STITCH:
 				case STRETCHES:
 				case THEN:
+				case THICK:
 				case TIMES:
 				case TOGETHER:
 				case TURNED:
@@ -9999,18 +10463,18 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1308;
+					State = 1347;
 					_localctx.length = sum();
-					State = 1312;
+					State = 1351;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 1309;
+						State = 1348;
 						Match(COMMA);
-						State = 1310;
+						State = 1349;
 						Match(WITHIN);
-						State = 1311;
+						State = 1350;
 						_localctx.within = sum();
 						}
 					}
@@ -10025,7 +10489,7 @@ internal partial class TurnrowParser : Parser {
 			case ARE:
 			case IS:
 				{
-				State = 1316;
+				State = 1355;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -10034,14 +10498,14 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1319;
+				State = 1358;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AT) {
 					{
-					State = 1317;
+					State = 1356;
 					Match(AT);
-					State = 1318;
+					State = 1357;
 					_localctx.bound = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==LEAST || _la==MOST) ) {
@@ -10054,8 +10518,52 @@ internal partial class TurnrowParser : Parser {
 					}
 				}
 
-				State = 1321;
+				State = 1360;
 				_localctx.right = expected();
+				}
+				break;
+			case CUP:
+			case LIE:
+			case RUFFLE:
+				{
+				State = 1361;
+				_localctx.lying = TokenStream.LT(1);
+				_la = TokenStream.LA(1);
+				if ( !(((((_la - 75)) & ~0x3f) == 0 && ((1L << (_la - 75)) & 9007199523176449L) != 0)) ) {
+					_localctx.lying = ErrorHandler.RecoverInline(this);
+				}
+				else {
+					ErrorHandler.ReportMatch(this);
+				    Consume();
+				}
+				State = 1363;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				if (_la==FLAT) {
+					{
+					State = 1362;
+					_localctx.flat = Match(FLAT);
+					}
+				}
+
+				State = 1371;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				if (_la==IN) {
+					{
+					State = 1365;
+					Match(IN);
+					State = 1366;
+					Match(ROWS);
+					State = 1367;
+					_localctx.from = count();
+					State = 1368;
+					Match(TO);
+					State = 1369;
+					_localctx.to = count();
+					}
+				}
+
 				}
 				break;
 			default:
@@ -10102,29 +10610,29 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ExpectedContext expected() {
 		ExpectedContext _localctx = new ExpectedContext(Context, State);
-		EnterRule(_localctx, 166, RULE_expected);
+		EnterRule(_localctx, 170, RULE_expected);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1324;
+			State = 1375;
 			_localctx.value = sum();
-			State = 1335;
+			State = 1386;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==ROWS || _la==STITCHES || _la==WORD) {
 				{
-				State = 1326;
+				State = 1377;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==WORD) {
 					{
-					State = 1325;
+					State = 1376;
 					_localctx.by = Match(WORD);
 					}
 				}
 
-				State = 1328;
+				State = 1379;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -10134,18 +10642,18 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1332;
+				State = 1383;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
 					{
 					{
-					State = 1329;
+					State = 1380;
 					_localctx._expectedMore = expectedMore();
 					_localctx._more.Add(_localctx._expectedMore);
 					}
 					}
-					State = 1334;
+					State = 1385;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -10187,21 +10695,21 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ExpectedMoreContext expectedMore() {
 		ExpectedMoreContext _localctx = new ExpectedMoreContext(Context, State);
-		EnterRule(_localctx, 168, RULE_expectedMore);
+		EnterRule(_localctx, 172, RULE_expectedMore);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1337;
+			State = 1388;
 			_localctx.by = sign();
-			State = 1338;
+			State = 1389;
 			_localctx.value = single();
-			State = 1340;
+			State = 1391;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==ROWS || _la==STITCHES) {
 				{
-				State = 1339;
+				State = 1390;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -10259,43 +10767,43 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ClaimContext claim() {
 		ClaimContext _localctx = new ClaimContext(Context, State);
-		EnterRule(_localctx, 170, RULE_claim);
+		EnterRule(_localctx, 174, RULE_claim);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1342;
+			State = 1393;
 			Match(EQUALS);
-			State = 1343;
+			State = 1394;
 			_localctx._claimPart = claimPart();
 			_localctx._parts.Add(_localctx._claimPart);
-			State = 1348;
+			State = 1399;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1344;
+				State = 1395;
 				Match(COMMA);
-				State = 1345;
+				State = 1396;
 				_localctx._claimPart = claimPart();
 				_localctx._parts.Add(_localctx._claimPart);
 				}
 				}
-				State = 1350;
+				State = 1401;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1356;
+			State = 1407;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WITHOUT:
 				{
-				State = 1351;
+				State = 1402;
 				_localctx.without = Match(WITHOUT);
-				State = 1352;
+				State = 1403;
 				Match(TURNING);
-				State = 1353;
+				State = 1404;
 				_la = TokenStream.LA(1);
 				if ( !(_la==CHAIN || _la==CH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -10308,9 +10816,9 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case WITH:
 				{
-				State = 1354;
+				State = 1405;
 				_localctx.with = Match(WITH);
-				State = 1355;
+				State = 1406;
 				Match(CHAINS);
 				}
 				break;
@@ -10357,14 +10865,14 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ClaimPartContext claimPart() {
 		ClaimPartContext _localctx = new ClaimPartContext(Context, State);
-		EnterRule(_localctx, 172, RULE_claimPart);
+		EnterRule(_localctx, 176, RULE_claimPart);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1358;
+			State = 1409;
 			_localctx.amount = count();
-			State = 1365;
+			State = 1416;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -10396,6 +10904,7 @@ internal partial class TurnrowParser : Parser {
 			case SHAPE:
 			case SIZES:
 			case SKILL:
+			case SOLID:
 			case STRAIGHT:
 			case SWATCH:
 			case TERMS:
@@ -10415,6 +10924,7 @@ internal partial class TurnrowParser : Parser {
 			case CHAINS:
 			case CORNER:
 			case COUNTS:
+			case CUP:
 			case DOES:
 			case DOWN:
 			case EACH:
@@ -10427,6 +10937,7 @@ internal partial class TurnrowParser : Parser {
 			case EVERY:
 			case EXTRA:
 			case FACING:
+			case FLAT:
 			case FOUNDATION:
 			case HERE:
 			case HIGH:
@@ -10434,6 +10945,7 @@ internal partial class TurnrowParser : Parser {
 			case LATER:
 			case LEAST:
 			case LESS:
+			case LIE:
 			case LONGER:
 			case MAKE:
 			case MIRRORED:
@@ -10456,12 +10968,16 @@ internal partial class TurnrowParser : Parser {
 			case REMAIN:
 			case REST:
 			case ROUNDED:
+			case RUFFLE:
 			case SAME:
 			case SKIPPING:
 			case SLIPPING:
+			case STACKED:
+			case STAGGERED:
 			case STITCH:
 			case STRETCHES:
 			case THEN:
+			case THICK:
 			case TIMES:
 			case TOGETHER:
 			case TURNED:
@@ -10477,26 +10993,26 @@ internal partial class TurnrowParser : Parser {
 			case OZ:
 			case WORD:
 				{
-				State = 1360;
+				State = 1411;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 1359;
+					State = 1410;
 					_localctx._name = name();
 					_localctx._words.Add(_localctx._name);
 					}
 					}
-					State = 1362;
+					State = 1413;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 43171309L) != 0) );
+				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4899942787422126080L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 9079256799315488681L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 88414844395L) != 0) );
 				}
 				break;
 			case STITCHES:
 				{
-				State = 1364;
+				State = 1415;
 				_localctx.stitches = Match(STITCHES);
 				}
 				break;
@@ -10539,18 +11055,18 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public EdgeContext edge() {
 		EdgeContext _localctx = new EdgeContext(Context, State);
-		EnterRule(_localctx, 174, RULE_edge);
+		EnterRule(_localctx, 178, RULE_edge);
 		int _la;
 		try {
-			State = 1373;
+			State = 1424;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case BOTH:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1367;
+				State = 1418;
 				Match(BOTH);
-				State = 1368;
+				State = 1419;
 				Match(EDGES);
 				}
 				break;
@@ -10583,6 +11099,7 @@ internal partial class TurnrowParser : Parser {
 			case SHAPE:
 			case SIZES:
 			case SKILL:
+			case SOLID:
 			case STRAIGHT:
 			case SWATCH:
 			case TERMS:
@@ -10602,6 +11119,7 @@ internal partial class TurnrowParser : Parser {
 			case CHAINS:
 			case CORNER:
 			case COUNTS:
+			case CUP:
 			case DOES:
 			case DOWN:
 			case EACH:
@@ -10614,6 +11132,7 @@ internal partial class TurnrowParser : Parser {
 			case EVERY:
 			case EXTRA:
 			case FACING:
+			case FLAT:
 			case FOUNDATION:
 			case HERE:
 			case HIGH:
@@ -10621,6 +11140,7 @@ internal partial class TurnrowParser : Parser {
 			case LATER:
 			case LEAST:
 			case LESS:
+			case LIE:
 			case LONGER:
 			case MAKE:
 			case MIRRORED:
@@ -10643,12 +11163,16 @@ internal partial class TurnrowParser : Parser {
 			case REMAIN:
 			case REST:
 			case ROUNDED:
+			case RUFFLE:
 			case SAME:
 			case SKIPPING:
 			case SLIPPING:
+			case STACKED:
+			case STAGGERED:
 			case STITCH:
 			case STRETCHES:
 			case THEN:
+			case THICK:
 			case TIMES:
 			case TOGETHER:
 			case TURNED:
@@ -10665,14 +11189,14 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1369;
+				State = 1420;
 				_localctx.called = name();
-				State = 1371;
+				State = 1422;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==EDGE) {
 					{
-					State = 1370;
+					State = 1421;
 					Match(EDGE);
 					}
 				}
@@ -10707,12 +11231,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SideContext side() {
 		SideContext _localctx = new SideContext(Context, State);
-		EnterRule(_localctx, 176, RULE_side);
+		EnterRule(_localctx, 180, RULE_side);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1375;
+			State = 1426;
 			_la = TokenStream.LA(1);
 			if ( !(_la==RS || _la==WS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -10747,12 +11271,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ChangeContext change() {
 		ChangeContext _localctx = new ChangeContext(Context, State);
-		EnterRule(_localctx, 178, RULE_change);
+		EnterRule(_localctx, 182, RULE_change);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1377;
+			State = 1428;
 			_la = TokenStream.LA(1);
 			if ( !(_la==DEC || _la==INC) ) {
 			ErrorHandler.RecoverInline(this);
@@ -10793,26 +11317,26 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StitchContext stitch() {
 		StitchContext _localctx = new StitchContext(Context, State);
-		EnterRule(_localctx, 180, RULE_stitch);
+		EnterRule(_localctx, 184, RULE_stitch);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1380;
+			State = 1431;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1379;
+				State = 1430;
 				_localctx._name = name();
 				_localctx._words.Add(_localctx._name);
 				}
 				}
-				State = 1382;
+				State = 1433;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 43171309L) != 0) );
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4899942787422126080L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 9079256799315488681L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 88414844395L) != 0) );
 			}
 		}
 		catch (RecognitionException re) {
@@ -10839,12 +11363,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RowsWordContext rowsWord() {
 		RowsWordContext _localctx = new RowsWordContext(Context, State);
-		EnterRule(_localctx, 182, RULE_rowsWord);
+		EnterRule(_localctx, 186, RULE_rowsWord);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1384;
+			State = 1435;
 			_la = TokenStream.LA(1);
 			if ( !(_la==ROW || _la==ROWS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -10879,12 +11403,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StitchesWordContext stitchesWord() {
 		StitchesWordContext _localctx = new StitchesWordContext(Context, State);
-		EnterRule(_localctx, 184, RULE_stitchesWord);
+		EnterRule(_localctx, 188, RULE_stitchesWord);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1386;
+			State = 1437;
 			_la = TokenStream.LA(1);
 			if ( !(_la==STITCH || _la==STITCHES) ) {
 			ErrorHandler.RecoverInline(this);
@@ -10929,25 +11453,25 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SumContext sum() {
 		SumContext _localctx = new SumContext(Context, State);
-		EnterRule(_localctx, 186, RULE_sum);
+		EnterRule(_localctx, 190, RULE_sum);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1388;
+			State = 1439;
 			_localctx.first = factor();
-			State = 1392;
+			State = 1443;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
 				{
 				{
-				State = 1389;
+				State = 1440;
 				_localctx._sumOperation = sumOperation();
 				_localctx._rest.Add(_localctx._sumOperation);
 				}
 				}
-				State = 1394;
+				State = 1445;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -10983,13 +11507,13 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SumOperationContext sumOperation() {
 		SumOperationContext _localctx = new SumOperationContext(Context, State);
-		EnterRule(_localctx, 188, RULE_sumOperation);
+		EnterRule(_localctx, 192, RULE_sumOperation);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1395;
+			State = 1446;
 			_localctx.by = sign();
-			State = 1396;
+			State = 1447;
 			_localctx.value = factor();
 			}
 		}
@@ -11033,24 +11557,24 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public FactorContext factor() {
 		FactorContext _localctx = new FactorContext(Context, State);
-		EnterRule(_localctx, 190, RULE_factor);
+		EnterRule(_localctx, 194, RULE_factor);
 		int _la;
 		try {
-			State = 1407;
+			State = 1458;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1398;
+				State = 1449;
 				_localctx.amount = list();
-				State = 1400;
+				State = 1451;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if (((((_la - 93)) & ~0x3f) == 0 && ((1L << (_la - 93)) & 6485183463413514241L) != 0)) {
+				if (_la==IN || _la==CM || ((((_la - 160)) & ~0x3f) == 0 && ((1L << (_la - 160)) & 11L) != 0)) {
 					{
-					State = 1399;
+					State = 1450;
 					_localctx.measure = unit();
 					}
 				}
@@ -11086,6 +11610,7 @@ internal partial class TurnrowParser : Parser {
 			case SHAPE:
 			case SIZES:
 			case SKILL:
+			case SOLID:
 			case STRAIGHT:
 			case SWATCH:
 			case TERMS:
@@ -11105,6 +11630,7 @@ internal partial class TurnrowParser : Parser {
 			case CHAINS:
 			case CORNER:
 			case COUNTS:
+			case CUP:
 			case DOES:
 			case DOWN:
 			case EACH:
@@ -11117,6 +11643,7 @@ internal partial class TurnrowParser : Parser {
 			case EVERY:
 			case EXTRA:
 			case FACING:
+			case FLAT:
 			case FOUNDATION:
 			case HERE:
 			case HIGH:
@@ -11124,6 +11651,7 @@ internal partial class TurnrowParser : Parser {
 			case LATER:
 			case LEAST:
 			case LESS:
+			case LIE:
 			case LONGER:
 			case MAKE:
 			case MIRRORED:
@@ -11146,12 +11674,16 @@ internal partial class TurnrowParser : Parser {
 			case REMAIN:
 			case REST:
 			case ROUNDED:
+			case RUFFLE:
 			case SAME:
 			case SKIPPING:
 			case SLIPPING:
+			case STACKED:
+			case STAGGERED:
 			case STITCH:
 			case STRETCHES:
 			case THEN:
+			case THICK:
 			case TIMES:
 			case TOGETHER:
 			case TURNED:
@@ -11168,18 +11700,18 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1402;
+				State = 1453;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1403;
+				State = 1454;
 				Match(OPEN);
-				State = 1404;
+				State = 1455;
 				_localctx.inside = sum();
-				State = 1405;
+				State = 1456;
 				Match(CLOSE);
 				}
 				break;
@@ -11221,25 +11753,25 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public CountContext count() {
 		CountContext _localctx = new CountContext(Context, State);
-		EnterRule(_localctx, 192, RULE_count);
+		EnterRule(_localctx, 196, RULE_count);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1409;
+			State = 1460;
 			_localctx.first = single();
-			State = 1413;
+			State = 1464;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
 				{
 				{
-				State = 1410;
+				State = 1461;
 				_localctx._countOperation = countOperation();
 				_localctx._rest.Add(_localctx._countOperation);
 				}
 				}
-				State = 1415;
+				State = 1466;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -11275,13 +11807,13 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public CountOperationContext countOperation() {
 		CountOperationContext _localctx = new CountOperationContext(Context, State);
-		EnterRule(_localctx, 194, RULE_countOperation);
+		EnterRule(_localctx, 198, RULE_countOperation);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1416;
+			State = 1467;
 			_localctx.by = sign();
-			State = 1417;
+			State = 1468;
 			_localctx.value = single();
 			}
 		}
@@ -11321,16 +11853,16 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SingleContext single() {
 		SingleContext _localctx = new SingleContext(Context, State);
-		EnterRule(_localctx, 196, RULE_single);
+		EnterRule(_localctx, 200, RULE_single);
 		try {
-			State = 1425;
+			State = 1476;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1419;
+				State = 1470;
 				_localctx.amount = list();
 				}
 				break;
@@ -11363,6 +11895,7 @@ internal partial class TurnrowParser : Parser {
 			case SHAPE:
 			case SIZES:
 			case SKILL:
+			case SOLID:
 			case STRAIGHT:
 			case SWATCH:
 			case TERMS:
@@ -11382,6 +11915,7 @@ internal partial class TurnrowParser : Parser {
 			case CHAINS:
 			case CORNER:
 			case COUNTS:
+			case CUP:
 			case DOES:
 			case DOWN:
 			case EACH:
@@ -11394,6 +11928,7 @@ internal partial class TurnrowParser : Parser {
 			case EVERY:
 			case EXTRA:
 			case FACING:
+			case FLAT:
 			case FOUNDATION:
 			case HERE:
 			case HIGH:
@@ -11401,6 +11936,7 @@ internal partial class TurnrowParser : Parser {
 			case LATER:
 			case LEAST:
 			case LESS:
+			case LIE:
 			case LONGER:
 			case MAKE:
 			case MIRRORED:
@@ -11423,12 +11959,16 @@ internal partial class TurnrowParser : Parser {
 			case REMAIN:
 			case REST:
 			case ROUNDED:
+			case RUFFLE:
 			case SAME:
 			case SKIPPING:
 			case SLIPPING:
+			case STACKED:
+			case STAGGERED:
 			case STITCH:
 			case STRETCHES:
 			case THEN:
+			case THICK:
 			case TIMES:
 			case TOGETHER:
 			case TURNED:
@@ -11445,18 +11985,18 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1420;
+				State = 1471;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1421;
+				State = 1472;
 				Match(OPEN);
-				State = 1422;
+				State = 1473;
 				_localctx.inside = count();
-				State = 1423;
+				State = 1474;
 				Match(CLOSE);
 				}
 				break;
@@ -11490,12 +12030,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SignContext sign() {
 		SignContext _localctx = new SignContext(Context, State);
-		EnterRule(_localctx, 198, RULE_sign);
+		EnterRule(_localctx, 202, RULE_sign);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1427;
+			State = 1478;
 			_la = TokenStream.LA(1);
 			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
@@ -11543,41 +12083,41 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ListContext list() {
 		ListContext _localctx = new ListContext(Context, State);
-		EnterRule(_localctx, 200, RULE_list);
+		EnterRule(_localctx, 204, RULE_list);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1429;
+			State = 1480;
 			_localctx.first = number();
-			State = 1441;
+			State = 1492;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==OPEN) {
 				{
-				State = 1430;
+				State = 1481;
 				Match(OPEN);
-				State = 1431;
+				State = 1482;
 				_localctx._number = number();
 				_localctx._more.Add(_localctx._number);
-				State = 1436;
+				State = 1487;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 1432;
+					State = 1483;
 					Match(COMMA);
-					State = 1433;
+					State = 1484;
 					_localctx._number = number();
 					_localctx._more.Add(_localctx._number);
 					}
 					}
-					State = 1438;
+					State = 1489;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 1439;
+				State = 1490;
 				Match(CLOSE);
 				}
 			}
@@ -11610,23 +12150,23 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public NumberContext number() {
 		NumberContext _localctx = new NumberContext(Context, State);
-		EnterRule(_localctx, 202, RULE_number);
+		EnterRule(_localctx, 206, RULE_number);
 		int _la;
 		try {
-			State = 1448;
+			State = 1499;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1443;
+				State = 1494;
 				_localctx.whole = Match(NUMBER);
-				State = 1445;
+				State = 1496;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FRACTION) {
 					{
-					State = 1444;
+					State = 1495;
 					_localctx.part = Match(FRACTION);
 					}
 				}
@@ -11636,7 +12176,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1447;
+				State = 1498;
 				_localctx.part = Match(FRACTION);
 				}
 				break;
@@ -11671,14 +12211,14 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public UnitContext unit() {
 		UnitContext _localctx = new UnitContext(Context, State);
-		EnterRule(_localctx, 204, RULE_unit);
+		EnterRule(_localctx, 208, RULE_unit);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1450;
+			State = 1501;
 			_la = TokenStream.LA(1);
-			if ( !(((((_la - 93)) & ~0x3f) == 0 && ((1L << (_la - 93)) & 6485183463413514241L) != 0)) ) {
+			if ( !(_la==IN || _la==CM || ((((_la - 160)) & ~0x3f) == 0 && ((1L << (_la - 160)) & 11L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
 			}
 			else {
@@ -11705,6 +12245,7 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EASE() { return GetToken(TurnrowParser.EASE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FINISHED() { return GetToken(TurnrowParser.FINISHED, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode MADE() { return GetToken(TurnrowParser.MADE, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SOLID() { return GetToken(TurnrowParser.SOLID, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SWATCH() { return GetToken(TurnrowParser.SWATCH, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ADD() { return GetToken(TurnrowParser.ADD, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode BEGIN() { return GetToken(TurnrowParser.BEGIN, 0); }
@@ -11748,6 +12289,7 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CHAINS() { return GetToken(TurnrowParser.CHAINS, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CORNER() { return GetToken(TurnrowParser.CORNER, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COUNTS() { return GetToken(TurnrowParser.COUNTS, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CUP() { return GetToken(TurnrowParser.CUP, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode DOES() { return GetToken(TurnrowParser.DOES, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode DOWN() { return GetToken(TurnrowParser.DOWN, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EACH() { return GetToken(TurnrowParser.EACH, 0); }
@@ -11760,6 +12302,7 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EVERY() { return GetToken(TurnrowParser.EVERY, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EXTRA() { return GetToken(TurnrowParser.EXTRA, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FACING() { return GetToken(TurnrowParser.FACING, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FLAT() { return GetToken(TurnrowParser.FLAT, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FOUNDATION() { return GetToken(TurnrowParser.FOUNDATION, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode HERE() { return GetToken(TurnrowParser.HERE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode HIGH() { return GetToken(TurnrowParser.HIGH, 0); }
@@ -11767,6 +12310,7 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LATER() { return GetToken(TurnrowParser.LATER, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LEAST() { return GetToken(TurnrowParser.LEAST, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LESS() { return GetToken(TurnrowParser.LESS, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LIE() { return GetToken(TurnrowParser.LIE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LONGER() { return GetToken(TurnrowParser.LONGER, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode MAKE() { return GetToken(TurnrowParser.MAKE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode MIRRORED() { return GetToken(TurnrowParser.MIRRORED, 0); }
@@ -11789,12 +12333,16 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode REMAIN() { return GetToken(TurnrowParser.REMAIN, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode REST() { return GetToken(TurnrowParser.REST, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ROUNDED() { return GetToken(TurnrowParser.ROUNDED, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode RUFFLE() { return GetToken(TurnrowParser.RUFFLE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SAME() { return GetToken(TurnrowParser.SAME, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SKIPPING() { return GetToken(TurnrowParser.SKIPPING, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SLIPPING() { return GetToken(TurnrowParser.SLIPPING, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode STACKED() { return GetToken(TurnrowParser.STACKED, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode STAGGERED() { return GetToken(TurnrowParser.STAGGERED, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode STITCH() { return GetToken(TurnrowParser.STITCH, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode STRETCHES() { return GetToken(TurnrowParser.STRETCHES, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode THEN() { return GetToken(TurnrowParser.THEN, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode THICK() { return GetToken(TurnrowParser.THICK, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TIMES() { return GetToken(TurnrowParser.TIMES, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TOGETHER() { return GetToken(TurnrowParser.TOGETHER, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TURNED() { return GetToken(TurnrowParser.TURNED, 0); }
@@ -11818,14 +12366,14 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public NameContext name() {
 		NameContext _localctx = new NameContext(Context, State);
-		EnterRule(_localctx, 206, RULE_name);
+		EnterRule(_localctx, 210, RULE_name);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1452;
+			State = 1503;
 			_la = TokenStream.LA(1);
-			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 43171309L) != 0)) ) {
+			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & -4899942787422126080L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 9079256799315488681L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 88414844395L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
 			}
 			else {
@@ -11846,7 +12394,7 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	private static int[] _serializedATN => new int[] {
-		4,1,164,1455,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
+		4,1,172,1506,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
 		7,7,7,2,8,7,8,2,9,7,9,2,10,7,10,2,11,7,11,2,12,7,12,2,13,7,13,2,14,7,14,
 		2,15,7,15,2,16,7,16,2,17,7,17,2,18,7,18,2,19,7,19,2,20,7,20,2,21,7,21,
 		2,22,7,22,2,23,7,23,2,24,7,24,2,25,7,25,2,26,7,26,2,27,7,27,2,28,7,28,
@@ -11860,534 +12408,557 @@ internal partial class TurnrowParser : Parser {
 		2,78,7,78,2,79,7,79,2,80,7,80,2,81,7,81,2,82,7,82,2,83,7,83,2,84,7,84,
 		2,85,7,85,2,86,7,86,2,87,7,87,2,88,7,88,2,89,7,89,2,90,7,90,2,91,7,91,
 		2,92,7,92,2,93,7,93,2,94,7,94,2,95,7,95,2,96,7,96,2,97,7,97,2,98,7,98,
-		2,99,7,99,2,100,7,100,2,101,7,101,2,102,7,102,2,103,7,103,1,0,1,0,1,0,
-		1,1,1,1,1,1,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,
+		2,99,7,99,2,100,7,100,2,101,7,101,2,102,7,102,2,103,7,103,2,104,7,104,
+		2,105,7,105,1,0,1,0,1,0,1,1,1,1,1,1,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,
 		2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,
-		1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,3,2,255,8,2,1,3,1,3,1,3,1,4,1,4,1,4,1,
-		5,1,5,1,5,1,6,1,6,1,6,1,6,3,6,270,8,6,1,7,1,7,1,7,1,8,1,8,1,8,1,8,5,8,
-		279,8,8,10,8,12,8,282,9,8,1,9,1,9,1,9,1,9,1,9,3,9,289,8,9,3,9,291,8,9,
-		1,10,1,10,1,10,1,11,1,11,1,11,1,12,1,12,1,12,1,13,1,13,1,14,1,14,1,14,
-		3,14,307,8,14,1,14,1,14,5,14,311,8,14,10,14,12,14,314,9,14,1,15,1,15,1,
-		15,1,15,1,15,1,15,3,15,322,8,15,3,15,324,8,15,1,16,1,16,1,16,1,16,1,17,
-		1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,
-		1,17,1,17,1,17,1,17,3,17,349,8,17,1,18,1,18,1,18,1,19,1,19,1,19,1,19,1,
-		19,3,19,359,8,19,1,19,1,19,1,19,1,19,1,19,1,19,1,19,3,19,368,8,19,1,19,
-		1,19,5,19,372,8,19,10,19,12,19,375,9,19,1,20,1,20,1,20,1,20,1,20,1,20,
-		1,20,1,20,1,20,3,20,386,8,20,1,21,1,21,1,21,1,21,1,21,1,22,1,22,1,22,1,
-		22,1,22,1,22,1,22,1,22,1,22,1,22,3,22,403,8,22,3,22,405,8,22,1,22,1,22,
-		5,22,409,8,22,10,22,12,22,412,9,22,1,23,1,23,1,23,1,23,1,23,1,23,3,23,
-		420,8,23,1,24,1,24,1,24,1,24,1,24,1,24,3,24,428,8,24,1,25,1,25,1,25,1,
-		25,1,25,3,25,435,8,25,1,26,1,26,1,26,1,26,1,26,1,26,5,26,443,8,26,10,26,
-		12,26,446,9,26,1,27,1,27,1,27,1,27,1,27,1,27,3,27,454,8,27,1,28,1,28,1,
-		28,1,28,3,28,460,8,28,1,28,1,28,1,28,1,29,1,29,1,29,1,29,1,29,1,29,1,29,
-		1,29,1,29,1,29,1,29,1,29,1,29,3,29,478,8,29,1,30,1,30,1,30,1,30,1,30,1,
-		30,1,30,5,30,487,8,30,10,30,12,30,490,9,30,1,31,1,31,1,31,1,31,1,32,1,
-		32,1,32,1,32,1,32,1,32,1,32,3,32,503,8,32,1,32,1,32,1,32,1,32,3,32,509,
-		8,32,1,33,1,33,1,33,1,33,1,33,3,33,516,8,33,1,33,3,33,519,8,33,1,33,3,
-		33,522,8,33,1,34,1,34,1,34,1,34,1,34,1,34,1,34,1,34,3,34,532,8,34,1,34,
-		1,34,1,34,1,34,1,34,1,34,3,34,540,8,34,1,34,1,34,1,34,1,34,5,34,546,8,
-		34,10,34,12,34,549,9,34,1,34,1,34,1,34,1,34,3,34,555,8,34,1,34,1,34,1,
-		34,5,34,560,8,34,10,34,12,34,563,9,34,1,34,1,34,1,34,1,34,5,34,569,8,34,
-		10,34,12,34,572,9,34,3,34,574,8,34,1,35,1,35,3,35,578,8,35,1,36,4,36,581,
-		8,36,11,36,12,36,582,1,36,1,36,5,36,587,8,36,10,36,12,36,590,9,36,1,37,
-		1,37,1,37,1,37,3,37,596,8,37,1,38,1,38,1,38,1,38,1,38,3,38,603,8,38,1,
-		39,1,39,1,39,3,39,608,8,39,1,40,1,40,1,40,1,40,1,40,1,40,1,40,1,40,1,40,
-		1,40,3,40,620,8,40,1,40,1,40,3,40,624,8,40,1,41,1,41,1,41,1,41,1,41,1,
-		42,1,42,1,42,1,42,1,42,5,42,636,8,42,10,42,12,42,639,9,42,1,43,1,43,1,
-		43,1,43,1,43,1,43,3,43,647,8,43,1,44,1,44,1,44,1,45,1,45,1,45,1,45,1,46,
-		1,46,3,46,658,8,46,1,46,3,46,661,8,46,1,46,1,46,1,46,3,46,666,8,46,1,47,
-		1,47,1,47,1,47,1,47,3,47,673,8,47,1,47,1,47,1,47,3,47,678,8,47,1,48,1,
-		48,1,48,5,48,683,8,48,10,48,12,48,686,9,48,1,49,1,49,1,49,1,49,1,49,1,
-		49,1,49,3,49,695,8,49,1,49,3,49,698,8,49,1,49,1,49,3,49,702,8,49,1,49,
-		1,49,1,49,1,49,1,49,1,49,1,49,3,49,711,8,49,1,49,1,49,3,49,715,8,49,1,
-		49,1,49,1,49,1,49,1,49,1,49,1,49,1,49,1,49,3,49,726,8,49,1,49,3,49,729,
-		8,49,1,49,4,49,732,8,49,11,49,12,49,733,1,49,1,49,3,49,738,8,49,1,49,1,
-		49,3,49,742,8,49,1,49,1,49,3,49,746,8,49,1,49,1,49,3,49,750,8,49,1,49,
-		3,49,753,8,49,1,49,3,49,756,8,49,3,49,758,8,49,1,50,1,50,1,50,1,50,1,50,
-		1,50,1,50,1,50,1,51,1,51,1,51,1,51,1,52,4,52,773,8,52,11,52,12,52,774,
-		1,52,1,52,5,52,779,8,52,10,52,12,52,782,9,52,1,52,3,52,785,8,52,1,53,1,
-		53,3,53,789,8,53,1,53,3,53,792,8,53,1,54,1,54,1,54,1,54,1,54,1,54,1,54,
-		1,54,1,54,3,54,803,8,54,3,54,805,8,54,1,55,1,55,1,55,5,55,810,8,55,10,
-		55,12,55,813,9,55,1,55,1,55,4,55,817,8,55,11,55,12,55,818,3,55,821,8,55,
-		1,55,1,55,1,55,1,55,3,55,827,8,55,1,55,1,55,5,55,831,8,55,10,55,12,55,
-		834,9,55,1,55,1,55,3,55,838,8,55,1,55,4,55,841,8,55,11,55,12,55,842,1,
-		55,1,55,1,55,4,55,848,8,55,11,55,12,55,849,3,55,852,8,55,3,55,854,8,55,
-		1,55,1,55,1,55,1,55,1,55,1,55,3,55,862,8,55,1,55,3,55,865,8,55,1,56,1,
-		56,1,56,1,56,1,56,1,56,1,56,1,56,3,56,875,8,56,1,56,1,56,1,56,1,56,1,56,
-		1,56,1,56,3,56,884,8,56,3,56,886,8,56,1,56,3,56,889,8,56,1,57,1,57,1,57,
-		1,57,5,57,895,8,57,10,57,12,57,898,9,57,1,57,1,57,1,57,1,58,1,58,1,58,
-		3,58,906,8,58,1,59,1,59,1,59,1,59,1,59,1,59,1,59,1,59,1,59,1,59,3,59,918,
-		8,59,1,60,1,60,1,60,1,60,1,60,3,60,925,8,60,1,60,1,60,1,60,1,60,1,60,3,
-		60,932,8,60,1,60,1,60,3,60,936,8,60,1,60,1,60,5,60,940,8,60,10,60,12,60,
-		943,9,60,1,60,3,60,946,8,60,1,61,1,61,1,61,1,61,1,61,1,61,3,61,954,8,61,
-		1,62,1,62,1,62,1,62,3,62,960,8,62,1,62,1,62,1,62,3,62,965,8,62,1,63,1,
-		63,1,63,1,63,1,63,1,63,1,63,1,63,3,63,975,8,63,1,63,3,63,978,8,63,1,64,
-		1,64,1,64,1,64,1,64,1,64,1,64,1,64,1,64,1,64,1,64,1,64,1,64,3,64,993,8,
-		64,1,64,1,64,3,64,997,8,64,1,64,1,64,3,64,1001,8,64,1,64,1,64,5,64,1005,
-		8,64,10,64,12,64,1008,9,64,1,64,1,64,1,64,1,64,1,64,1,64,3,64,1016,8,64,
-		1,64,1,64,5,64,1020,8,64,10,64,12,64,1023,9,64,1,64,1,64,1,64,1,64,1,64,
-		1,64,1,64,3,64,1032,8,64,3,64,1034,8,64,3,64,1036,8,64,1,65,1,65,1,65,
-		1,65,5,65,1042,8,65,10,65,12,65,1045,9,65,1,65,3,65,1048,8,65,1,65,3,65,
-		1051,8,65,1,66,1,66,1,66,1,66,1,66,3,66,1058,8,66,1,66,1,66,1,66,5,66,
-		1063,8,66,10,66,12,66,1066,9,66,1,67,1,67,3,67,1070,8,67,1,67,1,67,1,67,
-		1,67,1,67,3,67,1077,8,67,3,67,1079,8,67,1,67,1,67,3,67,1083,8,67,1,67,
-		3,67,1086,8,67,1,68,1,68,1,68,3,68,1091,8,68,1,68,1,68,1,68,1,68,3,68,
-		1097,8,68,1,68,1,68,1,68,3,68,1102,8,68,1,69,1,69,1,69,3,69,1107,8,69,
-		1,70,1,70,1,70,1,70,1,70,3,70,1114,8,70,1,70,1,70,1,70,3,70,1119,8,70,
-		1,71,1,71,1,71,1,71,1,71,1,71,1,71,1,71,1,71,3,71,1130,8,71,1,72,1,72,
-		1,72,1,72,1,72,3,72,1137,8,72,1,73,1,73,3,73,1141,8,73,1,73,1,73,1,73,
-		1,74,1,74,1,74,1,74,1,74,1,74,1,74,1,74,5,74,1154,8,74,10,74,12,74,1157,
-		9,74,1,75,1,75,1,75,1,75,1,75,1,75,1,75,1,75,3,75,1167,8,75,1,75,1,75,
-		1,75,1,75,1,75,1,75,3,75,1175,8,75,1,76,1,76,4,76,1179,8,76,11,76,12,76,
-		1180,1,76,1,76,5,76,1185,8,76,10,76,12,76,1188,9,76,1,76,1,76,1,76,3,76,
-		1193,8,76,3,76,1195,8,76,3,76,1197,8,76,1,76,1,76,4,76,1201,8,76,11,76,
-		12,76,1202,1,76,1,76,5,76,1207,8,76,10,76,12,76,1210,9,76,1,76,1,76,5,
-		76,1214,8,76,10,76,12,76,1217,9,76,1,76,1,76,3,76,1221,8,76,1,77,4,77,
-		1224,8,77,11,77,12,77,1225,1,78,1,78,1,78,1,78,1,78,1,78,1,78,3,78,1235,
-		8,78,1,78,1,78,1,78,1,78,3,78,1241,8,78,1,78,3,78,1244,8,78,1,79,1,79,
-		1,79,1,79,1,79,1,79,3,79,1252,8,79,1,80,1,80,3,80,1256,8,80,1,80,1,80,
-		1,80,1,80,1,80,3,80,1263,8,80,1,80,1,80,1,80,1,80,1,80,3,80,1270,8,80,
-		1,81,3,81,1273,8,81,1,81,4,81,1276,8,81,11,81,12,81,1277,1,81,1,81,1,81,
-		1,81,4,81,1284,8,81,11,81,12,81,1285,3,81,1288,8,81,1,81,1,81,1,81,1,81,
-		1,81,1,81,3,81,1296,8,81,3,81,1298,8,81,1,81,3,81,1301,8,81,1,82,1,82,
-		1,82,1,82,1,82,1,82,1,82,1,82,1,82,1,82,3,82,1313,8,82,3,82,1315,8,82,
-		1,82,1,82,1,82,3,82,1320,8,82,1,82,3,82,1323,8,82,1,83,1,83,3,83,1327,
-		8,83,1,83,1,83,5,83,1331,8,83,10,83,12,83,1334,9,83,3,83,1336,8,83,1,84,
-		1,84,1,84,3,84,1341,8,84,1,85,1,85,1,85,1,85,5,85,1347,8,85,10,85,12,85,
-		1350,9,85,1,85,1,85,1,85,1,85,1,85,3,85,1357,8,85,1,86,1,86,4,86,1361,
-		8,86,11,86,12,86,1362,1,86,3,86,1366,8,86,1,87,1,87,1,87,1,87,3,87,1372,
-		8,87,3,87,1374,8,87,1,88,1,88,1,89,1,89,1,90,4,90,1381,8,90,11,90,12,90,
-		1382,1,91,1,91,1,92,1,92,1,93,1,93,5,93,1391,8,93,10,93,12,93,1394,9,93,
-		1,94,1,94,1,94,1,95,1,95,3,95,1401,8,95,1,95,1,95,1,95,1,95,1,95,3,95,
-		1408,8,95,1,96,1,96,5,96,1412,8,96,10,96,12,96,1415,9,96,1,97,1,97,1,97,
-		1,98,1,98,1,98,1,98,1,98,1,98,3,98,1426,8,98,1,99,1,99,1,100,1,100,1,100,
-		1,100,1,100,5,100,1435,8,100,10,100,12,100,1438,9,100,1,100,1,100,3,100,
-		1442,8,100,1,101,1,101,3,101,1446,8,101,1,101,3,101,1449,8,101,1,102,1,
-		102,1,103,1,103,1,103,0,0,104,0,2,4,6,8,10,12,14,16,18,20,22,24,26,28,
-		30,32,34,36,38,40,42,44,46,48,50,52,54,56,58,60,62,64,66,68,70,72,74,76,
-		78,80,82,84,86,88,90,92,94,96,98,100,102,104,106,108,110,112,114,116,118,
-		120,122,124,126,128,130,132,134,136,138,140,142,144,146,148,150,152,154,
-		156,158,160,162,164,166,168,170,172,174,176,178,180,182,184,186,188,190,
-		192,194,196,198,200,202,204,206,0,18,2,0,151,152,154,155,2,0,20,20,70,
-		70,2,0,44,44,130,130,2,0,151,151,154,154,2,0,91,91,144,144,2,0,76,76,141,
-		141,2,0,63,63,95,95,2,0,33,33,42,42,4,0,88,88,96,96,106,106,124,124,2,
-		0,88,88,96,96,2,0,98,98,104,104,2,0,123,123,149,149,2,0,74,74,94,94,1,
-		0,43,44,1,0,129,130,2,0,10,12,14,14,4,0,93,93,150,150,152,153,155,155,
-		28,0,15,18,20,27,29,31,33,42,45,56,58,60,62,63,66,66,68,68,70,73,75,83,
-		85,87,89,91,95,95,97,116,118,122,124,124,126,126,128,129,131,131,133,134,
-		136,139,141,144,146,146,148,148,151,151,154,154,156,156,1628,0,208,1,0,
-		0,0,2,211,1,0,0,0,4,254,1,0,0,0,6,256,1,0,0,0,8,259,1,0,0,0,10,262,1,0,
-		0,0,12,269,1,0,0,0,14,271,1,0,0,0,16,274,1,0,0,0,18,290,1,0,0,0,20,292,
-		1,0,0,0,22,295,1,0,0,0,24,298,1,0,0,0,26,301,1,0,0,0,28,303,1,0,0,0,30,
-		323,1,0,0,0,32,325,1,0,0,0,34,329,1,0,0,0,36,350,1,0,0,0,38,353,1,0,0,
-		0,40,385,1,0,0,0,42,387,1,0,0,0,44,392,1,0,0,0,46,413,1,0,0,0,48,421,1,
-		0,0,0,50,429,1,0,0,0,52,436,1,0,0,0,54,453,1,0,0,0,56,455,1,0,0,0,58,464,
-		1,0,0,0,60,479,1,0,0,0,62,491,1,0,0,0,64,508,1,0,0,0,66,510,1,0,0,0,68,
-		573,1,0,0,0,70,575,1,0,0,0,72,580,1,0,0,0,74,595,1,0,0,0,76,597,1,0,0,
-		0,78,604,1,0,0,0,80,623,1,0,0,0,82,625,1,0,0,0,84,630,1,0,0,0,86,646,1,
-		0,0,0,88,648,1,0,0,0,90,651,1,0,0,0,92,655,1,0,0,0,94,667,1,0,0,0,96,679,
-		1,0,0,0,98,757,1,0,0,0,100,759,1,0,0,0,102,767,1,0,0,0,104,784,1,0,0,0,
-		106,791,1,0,0,0,108,804,1,0,0,0,110,806,1,0,0,0,112,866,1,0,0,0,114,890,
-		1,0,0,0,116,902,1,0,0,0,118,917,1,0,0,0,120,919,1,0,0,0,122,953,1,0,0,
-		0,124,955,1,0,0,0,126,966,1,0,0,0,128,979,1,0,0,0,130,1047,1,0,0,0,132,
-		1057,1,0,0,0,134,1078,1,0,0,0,136,1101,1,0,0,0,138,1106,1,0,0,0,140,1108,
-		1,0,0,0,142,1120,1,0,0,0,144,1136,1,0,0,0,146,1140,1,0,0,0,148,1145,1,
-		0,0,0,150,1174,1,0,0,0,152,1176,1,0,0,0,154,1223,1,0,0,0,156,1243,1,0,
-		0,0,158,1251,1,0,0,0,160,1269,1,0,0,0,162,1272,1,0,0,0,164,1302,1,0,0,
-		0,166,1324,1,0,0,0,168,1337,1,0,0,0,170,1342,1,0,0,0,172,1358,1,0,0,0,
-		174,1373,1,0,0,0,176,1375,1,0,0,0,178,1377,1,0,0,0,180,1380,1,0,0,0,182,
-		1384,1,0,0,0,184,1386,1,0,0,0,186,1388,1,0,0,0,188,1395,1,0,0,0,190,1407,
-		1,0,0,0,192,1409,1,0,0,0,194,1416,1,0,0,0,196,1425,1,0,0,0,198,1427,1,
-		0,0,0,200,1429,1,0,0,0,202,1448,1,0,0,0,204,1450,1,0,0,0,206,1452,1,0,
-		0,0,208,209,3,4,2,0,209,210,5,0,0,1,210,1,1,0,0,0,211,212,3,170,85,0,212,
-		213,5,0,0,1,213,3,1,0,0,0,214,255,3,6,3,0,215,255,3,8,4,0,216,255,3,10,
-		5,0,217,255,3,14,7,0,218,255,3,16,8,0,219,255,3,20,10,0,220,255,3,22,11,
-		0,221,255,3,24,12,0,222,255,3,26,13,0,223,255,3,28,14,0,224,255,3,32,16,
-		0,225,255,3,34,17,0,226,255,3,38,19,0,227,255,3,42,21,0,228,255,3,44,22,
-		0,229,255,3,66,33,0,230,255,3,76,38,0,231,255,3,78,39,0,232,255,3,80,40,
-		0,233,255,3,82,41,0,234,255,3,84,42,0,235,255,3,88,44,0,236,255,3,90,45,
-		0,237,255,3,92,46,0,238,255,3,94,47,0,239,255,3,112,56,0,240,255,3,120,
-		60,0,241,255,3,124,62,0,242,255,3,126,63,0,243,255,3,128,64,0,244,255,
-		3,152,76,0,245,255,3,164,82,0,246,255,3,46,23,0,247,255,3,114,57,0,248,
-		255,3,48,24,0,249,255,3,50,25,0,250,255,3,52,26,0,251,255,3,58,29,0,252,
-		255,3,60,30,0,253,255,3,56,28,0,254,214,1,0,0,0,254,215,1,0,0,0,254,216,
-		1,0,0,0,254,217,1,0,0,0,254,218,1,0,0,0,254,219,1,0,0,0,254,220,1,0,0,
-		0,254,221,1,0,0,0,254,222,1,0,0,0,254,223,1,0,0,0,254,224,1,0,0,0,254,
-		225,1,0,0,0,254,226,1,0,0,0,254,227,1,0,0,0,254,228,1,0,0,0,254,229,1,
-		0,0,0,254,230,1,0,0,0,254,231,1,0,0,0,254,232,1,0,0,0,254,233,1,0,0,0,
-		254,234,1,0,0,0,254,235,1,0,0,0,254,236,1,0,0,0,254,237,1,0,0,0,254,238,
-		1,0,0,0,254,239,1,0,0,0,254,240,1,0,0,0,254,241,1,0,0,0,254,242,1,0,0,
-		0,254,243,1,0,0,0,254,244,1,0,0,0,254,245,1,0,0,0,254,246,1,0,0,0,254,
-		247,1,0,0,0,254,248,1,0,0,0,254,249,1,0,0,0,254,250,1,0,0,0,254,251,1,
-		0,0,0,254,252,1,0,0,0,254,253,1,0,0,0,255,5,1,0,0,0,256,257,5,37,0,0,257,
-		258,3,202,101,0,258,7,1,0,0,0,259,260,5,39,0,0,260,261,5,161,0,0,261,9,
-		1,0,0,0,262,263,5,53,0,0,263,264,3,12,6,0,264,11,1,0,0,0,265,270,5,157,
-		0,0,266,270,5,160,0,0,267,270,5,161,0,0,268,270,3,206,103,0,269,265,1,
-		0,0,0,269,266,1,0,0,0,269,267,1,0,0,0,269,268,1,0,0,0,270,13,1,0,0,0,271,
-		272,5,51,0,0,272,273,3,206,103,0,273,15,1,0,0,0,274,275,5,47,0,0,275,280,
-		3,18,9,0,276,277,5,4,0,0,277,279,3,18,9,0,278,276,1,0,0,0,279,282,1,0,
-		0,0,280,278,1,0,0,0,280,281,1,0,0,0,281,17,1,0,0,0,282,280,1,0,0,0,283,
-		291,3,206,103,0,284,291,5,161,0,0,285,288,5,157,0,0,286,289,3,206,103,
-		0,287,289,5,14,0,0,288,286,1,0,0,0,288,287,1,0,0,0,288,289,1,0,0,0,289,
-		291,1,0,0,0,290,283,1,0,0,0,290,284,1,0,0,0,290,285,1,0,0,0,291,19,1,0,
-		0,0,292,293,5,48,0,0,293,294,5,161,0,0,294,21,1,0,0,0,295,296,5,38,0,0,
-		296,297,5,161,0,0,297,23,1,0,0,0,298,299,5,54,0,0,299,300,3,206,103,0,
-		300,25,1,0,0,0,301,302,5,3,0,0,302,27,1,0,0,0,303,304,5,56,0,0,304,306,
-		3,206,103,0,305,307,5,161,0,0,306,305,1,0,0,0,306,307,1,0,0,0,307,312,
-		1,0,0,0,308,309,5,4,0,0,309,311,3,30,15,0,310,308,1,0,0,0,311,314,1,0,
-		0,0,312,310,1,0,0,0,312,313,1,0,0,0,313,29,1,0,0,0,314,312,1,0,0,0,315,
-		316,5,143,0,0,316,324,3,202,101,0,317,321,3,202,101,0,318,322,7,0,0,0,
-		319,320,5,13,0,0,320,322,5,86,0,0,321,318,1,0,0,0,321,319,1,0,0,0,322,
-		324,1,0,0,0,323,315,1,0,0,0,323,317,1,0,0,0,324,31,1,0,0,0,325,326,5,31,
-		0,0,326,327,3,202,101,0,327,328,5,153,0,0,328,33,1,0,0,0,329,330,5,30,
-		0,0,330,331,3,180,90,0,331,332,5,6,0,0,332,333,3,202,101,0,333,348,3,184,
-		92,0,334,335,5,61,0,0,335,336,3,202,101,0,336,337,3,182,91,0,337,338,5,
-		135,0,0,338,339,3,36,18,0,339,349,1,0,0,0,340,341,5,135,0,0,341,342,3,
-		36,18,0,342,343,5,4,0,0,343,344,3,202,101,0,344,345,3,182,91,0,345,346,
-		5,135,0,0,346,347,3,36,18,0,347,349,1,0,0,0,348,334,1,0,0,0,348,340,1,
-		0,0,0,349,35,1,0,0,0,350,351,3,202,101,0,351,352,3,204,102,0,352,37,1,
-		0,0,0,353,354,5,52,0,0,354,358,3,180,90,0,355,356,5,4,0,0,356,357,5,106,
-		0,0,357,359,5,43,0,0,358,355,1,0,0,0,358,359,1,0,0,0,359,360,1,0,0,0,360,
-		361,5,6,0,0,361,362,5,70,0,0,362,367,3,202,101,0,363,368,5,73,0,0,364,
-		365,5,75,0,0,365,366,5,107,0,0,366,368,5,22,0,0,367,363,1,0,0,0,367,364,
-		1,0,0,0,367,368,1,0,0,0,368,373,1,0,0,0,369,370,5,4,0,0,370,372,3,40,20,
-		0,371,369,1,0,0,0,372,375,1,0,0,0,373,371,1,0,0,0,373,374,1,0,0,0,374,
-		39,1,0,0,0,375,373,1,0,0,0,376,377,5,88,0,0,377,378,5,129,0,0,378,379,
-		5,93,0,0,379,380,5,159,0,0,380,386,7,1,0,0,381,382,5,107,0,0,382,383,5,
-		93,0,0,383,384,5,132,0,0,384,386,5,89,0,0,385,376,1,0,0,0,385,381,1,0,
-		0,0,386,41,1,0,0,0,387,388,5,36,0,0,388,389,3,206,103,0,389,390,5,95,0,
-		0,390,391,3,186,93,0,391,43,1,0,0,0,392,393,5,22,0,0,393,394,3,206,103,
-		0,394,404,5,95,0,0,395,396,7,2,0,0,396,397,5,28,0,0,397,405,3,186,93,0,
-		398,402,3,186,93,0,399,400,7,2,0,0,400,401,5,28,0,0,401,403,3,186,93,0,
-		402,399,1,0,0,0,402,403,1,0,0,0,403,405,1,0,0,0,404,395,1,0,0,0,404,398,
-		1,0,0,0,405,410,1,0,0,0,406,407,5,4,0,0,407,409,3,64,32,0,408,406,1,0,
-		0,0,409,412,1,0,0,0,410,408,1,0,0,0,410,411,1,0,0,0,411,45,1,0,0,0,412,
-		410,1,0,0,0,413,419,5,21,0,0,414,415,5,147,0,0,415,416,5,138,0,0,416,420,
-		7,1,0,0,417,418,5,145,0,0,418,420,5,71,0,0,419,414,1,0,0,0,419,417,1,0,
-		0,0,420,47,1,0,0,0,421,427,5,18,0,0,422,423,3,206,103,0,423,424,5,4,0,
-		0,424,425,3,204,102,0,425,428,1,0,0,0,426,428,5,161,0,0,427,422,1,0,0,
-		0,427,426,1,0,0,0,428,49,1,0,0,0,429,430,5,24,0,0,430,431,3,206,103,0,
-		431,432,5,95,0,0,432,434,3,186,93,0,433,435,5,99,0,0,434,433,1,0,0,0,434,
-		435,1,0,0,0,435,51,1,0,0,0,436,437,5,27,0,0,437,438,3,206,103,0,438,439,
-		5,95,0,0,439,444,3,166,83,0,440,441,5,4,0,0,441,443,3,54,27,0,442,440,
-		1,0,0,0,443,446,1,0,0,0,444,442,1,0,0,0,444,445,1,0,0,0,445,53,1,0,0,0,
-		446,444,1,0,0,0,447,454,5,113,0,0,448,449,5,131,0,0,449,450,5,69,0,0,450,
-		451,3,202,101,0,451,452,5,13,0,0,452,454,1,0,0,0,453,447,1,0,0,0,453,448,
-		1,0,0,0,454,55,1,0,0,0,455,456,5,15,0,0,456,459,3,206,103,0,457,458,5,
-		109,0,0,458,460,3,206,103,0,459,457,1,0,0,0,459,460,1,0,0,0,460,461,1,
-		0,0,0,461,462,5,6,0,0,462,463,5,161,0,0,463,57,1,0,0,0,464,465,5,50,0,
-		0,465,466,3,180,90,0,466,467,5,6,0,0,467,468,3,202,101,0,468,469,3,184,
-		92,0,469,470,5,61,0,0,470,471,3,202,101,0,471,472,3,182,91,0,472,473,5,
-		142,0,0,473,474,3,202,101,0,474,477,7,3,0,0,475,476,5,4,0,0,476,478,3,
-		206,103,0,477,475,1,0,0,0,477,478,1,0,0,0,478,59,1,0,0,0,479,480,5,34,
-		0,0,480,481,3,18,9,0,481,482,5,6,0,0,482,483,3,206,103,0,483,488,3,62,
-		31,0,484,485,5,4,0,0,485,487,3,62,31,0,486,484,1,0,0,0,487,490,1,0,0,0,
-		488,486,1,0,0,0,488,489,1,0,0,0,489,61,1,0,0,0,490,488,1,0,0,0,491,492,
-		3,202,101,0,492,493,3,204,102,0,493,494,7,4,0,0,494,63,1,0,0,0,495,509,
-		5,108,0,0,496,509,5,83,0,0,497,498,5,105,0,0,498,499,5,109,0,0,499,502,
-		3,196,98,0,500,501,5,10,0,0,501,503,3,196,98,0,502,500,1,0,0,0,502,503,
-		1,0,0,0,503,509,1,0,0,0,504,505,5,122,0,0,505,509,7,5,0,0,506,507,5,146,
-		0,0,507,509,3,186,93,0,508,495,1,0,0,0,508,496,1,0,0,0,508,497,1,0,0,0,
-		508,504,1,0,0,0,508,506,1,0,0,0,509,65,1,0,0,0,510,511,5,40,0,0,511,515,
-		3,206,103,0,512,513,5,4,0,0,513,514,5,101,0,0,514,516,5,157,0,0,515,512,
-		1,0,0,0,515,516,1,0,0,0,516,518,1,0,0,0,517,519,3,68,34,0,518,517,1,0,
-		0,0,518,519,1,0,0,0,519,521,1,0,0,0,520,522,3,170,85,0,521,520,1,0,0,0,
-		521,522,1,0,0,0,522,67,1,0,0,0,523,524,5,29,0,0,524,525,3,206,103,0,525,
-		526,5,6,0,0,526,531,3,192,96,0,527,528,3,184,92,0,528,529,5,65,0,0,529,
-		530,3,174,87,0,530,532,1,0,0,0,531,527,1,0,0,0,531,532,1,0,0,0,532,574,
-		1,0,0,0,533,534,5,95,0,0,534,535,3,206,103,0,535,539,5,102,0,0,536,537,
-		5,4,0,0,537,538,5,137,0,0,538,540,5,116,0,0,539,536,1,0,0,0,539,540,1,
-		0,0,0,540,574,1,0,0,0,541,542,5,57,0,0,542,547,3,70,35,0,543,544,5,4,0,
-		0,544,546,3,70,35,0,545,543,1,0,0,0,546,549,1,0,0,0,547,545,1,0,0,0,547,
-		548,1,0,0,0,548,574,1,0,0,0,549,547,1,0,0,0,550,551,5,118,0,0,551,554,
-		5,141,0,0,552,555,5,60,0,0,553,555,5,64,0,0,554,552,1,0,0,0,554,553,1,
-		0,0,0,555,556,1,0,0,0,556,561,3,72,36,0,557,558,5,61,0,0,558,560,3,72,
-		36,0,559,557,1,0,0,0,560,563,1,0,0,0,561,559,1,0,0,0,561,562,1,0,0,0,562,
-		564,1,0,0,0,563,561,1,0,0,0,564,565,5,6,0,0,565,570,3,162,81,0,566,567,
-		5,4,0,0,567,569,3,162,81,0,568,566,1,0,0,0,569,572,1,0,0,0,570,568,1,0,
-		0,0,570,571,1,0,0,0,571,574,1,0,0,0,572,570,1,0,0,0,573,523,1,0,0,0,573,
-		533,1,0,0,0,573,541,1,0,0,0,573,550,1,0,0,0,574,69,1,0,0,0,575,577,3,206,
-		103,0,576,578,3,206,103,0,577,576,1,0,0,0,577,578,1,0,0,0,578,71,1,0,0,
-		0,579,581,3,158,79,0,580,579,1,0,0,0,581,582,1,0,0,0,582,580,1,0,0,0,582,
-		583,1,0,0,0,583,588,1,0,0,0,584,585,5,4,0,0,585,587,3,74,37,0,586,584,
-		1,0,0,0,587,590,1,0,0,0,588,586,1,0,0,0,588,589,1,0,0,0,589,73,1,0,0,0,
-		590,588,1,0,0,0,591,596,3,160,80,0,592,593,3,176,88,0,593,594,5,87,0,0,
-		594,596,1,0,0,0,595,591,1,0,0,0,595,592,1,0,0,0,596,75,1,0,0,0,597,598,
-		5,17,0,0,598,599,5,145,0,0,599,600,3,192,96,0,600,602,3,184,92,0,601,603,
-		3,170,85,0,602,601,1,0,0,0,602,603,1,0,0,0,603,77,1,0,0,0,604,605,5,20,
-		0,0,605,607,3,192,96,0,606,608,3,170,85,0,607,606,1,0,0,0,607,608,1,0,
-		0,0,608,79,1,0,0,0,609,610,5,29,0,0,610,611,5,90,0,0,611,612,3,174,87,
-		0,612,613,7,6,0,0,613,614,3,206,103,0,614,624,1,0,0,0,615,616,5,19,0,0,
-		616,620,5,80,0,0,617,618,7,7,0,0,618,620,5,79,0,0,619,615,1,0,0,0,619,
-		617,1,0,0,0,620,621,1,0,0,0,621,622,7,6,0,0,622,624,3,206,103,0,623,609,
-		1,0,0,0,623,619,1,0,0,0,624,81,1,0,0,0,625,626,5,35,0,0,626,627,5,106,
-		0,0,627,628,5,43,0,0,628,629,3,206,103,0,629,83,1,0,0,0,630,631,5,23,0,
-		0,631,632,5,6,0,0,632,637,3,86,43,0,633,634,5,4,0,0,634,636,3,86,43,0,
-		635,633,1,0,0,0,636,639,1,0,0,0,637,635,1,0,0,0,637,638,1,0,0,0,638,85,
-		1,0,0,0,639,637,1,0,0,0,640,641,5,125,0,0,641,647,3,192,96,0,642,643,3,
-		192,96,0,643,644,5,28,0,0,644,645,3,206,103,0,645,647,1,0,0,0,646,640,
-		1,0,0,0,646,642,1,0,0,0,647,87,1,0,0,0,648,649,5,26,0,0,649,650,5,110,
-		0,0,650,89,1,0,0,0,651,652,5,55,0,0,652,653,5,93,0,0,653,654,5,82,0,0,
-		654,91,1,0,0,0,655,657,5,43,0,0,656,658,3,192,96,0,657,656,1,0,0,0,657,
-		658,1,0,0,0,658,660,1,0,0,0,659,661,3,176,88,0,660,659,1,0,0,0,660,661,
-		1,0,0,0,661,662,1,0,0,0,662,663,5,6,0,0,663,665,3,96,48,0,664,666,3,170,
-		85,0,665,664,1,0,0,0,665,666,1,0,0,0,666,93,1,0,0,0,667,668,5,44,0,0,668,
-		669,3,192,96,0,669,670,5,135,0,0,670,672,3,192,96,0,671,673,3,176,88,0,
-		672,671,1,0,0,0,672,673,1,0,0,0,673,674,1,0,0,0,674,675,5,6,0,0,675,677,
-		3,96,48,0,676,678,3,170,85,0,677,676,1,0,0,0,677,678,1,0,0,0,678,95,1,
-		0,0,0,679,684,3,98,49,0,680,681,5,4,0,0,681,683,3,98,49,0,682,680,1,0,
-		0,0,683,686,1,0,0,0,684,682,1,0,0,0,684,685,1,0,0,0,685,97,1,0,0,0,686,
-		684,1,0,0,0,687,688,5,7,0,0,688,689,3,96,48,0,689,694,5,8,0,0,690,691,
-		3,192,96,0,691,692,5,134,0,0,692,695,1,0,0,0,693,695,3,108,54,0,694,690,
-		1,0,0,0,694,693,1,0,0,0,694,695,1,0,0,0,695,697,1,0,0,0,696,698,3,110,
-		55,0,697,696,1,0,0,0,697,698,1,0,0,0,698,758,1,0,0,0,699,701,5,125,0,0,
-		700,702,3,192,96,0,701,700,1,0,0,0,701,702,1,0,0,0,702,758,1,0,0,0,703,
-		704,5,127,0,0,704,705,5,116,0,0,705,758,3,192,96,0,706,710,5,32,0,0,707,
-		708,5,132,0,0,708,711,5,121,0,0,709,711,3,192,96,0,710,707,1,0,0,0,710,
-		709,1,0,0,0,711,714,1,0,0,0,712,713,5,28,0,0,713,715,5,97,0,0,714,712,
-		1,0,0,0,714,715,1,0,0,0,715,758,1,0,0,0,716,717,5,92,0,0,717,718,3,192,
-		96,0,718,719,5,28,0,0,719,720,3,206,103,0,720,758,1,0,0,0,721,722,5,67,
-		0,0,722,725,3,192,96,0,723,724,5,28,0,0,724,726,3,206,103,0,725,723,1,
-		0,0,0,725,726,1,0,0,0,726,758,1,0,0,0,727,729,3,200,100,0,728,727,1,0,
-		0,0,728,729,1,0,0,0,729,752,1,0,0,0,730,732,3,206,103,0,731,730,1,0,0,
-		0,732,733,1,0,0,0,733,731,1,0,0,0,733,734,1,0,0,0,734,745,1,0,0,0,735,
-		737,3,178,89,0,736,738,3,106,53,0,737,736,1,0,0,0,737,738,1,0,0,0,738,
-		746,1,0,0,0,739,741,3,104,52,0,740,742,3,100,50,0,741,740,1,0,0,0,741,
-		742,1,0,0,0,742,746,1,0,0,0,743,746,3,100,50,0,744,746,3,102,51,0,745,
-		735,1,0,0,0,745,739,1,0,0,0,745,743,1,0,0,0,745,744,1,0,0,0,745,746,1,
-		0,0,0,746,753,1,0,0,0,747,749,3,178,89,0,748,750,3,106,53,0,749,748,1,
-		0,0,0,749,750,1,0,0,0,750,753,1,0,0,0,751,753,3,102,51,0,752,731,1,0,0,
-		0,752,747,1,0,0,0,752,751,1,0,0,0,753,755,1,0,0,0,754,756,3,110,55,0,755,
-		754,1,0,0,0,755,756,1,0,0,0,756,758,1,0,0,0,757,687,1,0,0,0,757,699,1,
-		0,0,0,757,703,1,0,0,0,757,706,1,0,0,0,757,716,1,0,0,0,757,721,1,0,0,0,
-		757,728,1,0,0,0,758,99,1,0,0,0,759,760,5,145,0,0,760,761,5,7,0,0,761,762,
-		3,96,48,0,762,763,5,8,0,0,763,764,3,192,96,0,764,765,5,134,0,0,765,766,
-		5,84,0,0,766,101,1,0,0,0,767,768,5,65,0,0,768,769,5,77,0,0,769,770,5,81,
-		0,0,770,103,1,0,0,0,771,773,3,194,97,0,772,771,1,0,0,0,773,774,1,0,0,0,
-		774,772,1,0,0,0,774,775,1,0,0,0,775,785,1,0,0,0,776,780,3,200,100,0,777,
-		779,3,194,97,0,778,777,1,0,0,0,779,782,1,0,0,0,780,778,1,0,0,0,780,781,
-		1,0,0,0,781,785,1,0,0,0,782,780,1,0,0,0,783,785,3,108,54,0,784,772,1,0,
-		0,0,784,776,1,0,0,0,784,783,1,0,0,0,785,105,1,0,0,0,786,788,3,192,96,0,
-		787,789,5,84,0,0,788,787,1,0,0,0,788,789,1,0,0,0,789,792,1,0,0,0,790,792,
-		3,108,54,0,791,786,1,0,0,0,791,790,1,0,0,0,792,107,1,0,0,0,793,805,5,57,
-		0,0,794,805,5,64,0,0,795,796,5,135,0,0,796,805,5,72,0,0,797,798,5,140,
-		0,0,798,799,3,192,96,0,799,802,5,120,0,0,800,801,5,66,0,0,801,803,5,72,
-		0,0,802,800,1,0,0,0,802,803,1,0,0,0,803,805,1,0,0,0,804,793,1,0,0,0,804,
-		794,1,0,0,0,804,795,1,0,0,0,804,797,1,0,0,0,805,109,1,0,0,0,806,864,5,
-		93,0,0,807,811,7,8,0,0,808,810,3,206,103,0,809,808,1,0,0,0,810,813,1,0,
-		0,0,811,809,1,0,0,0,811,812,1,0,0,0,812,820,1,0,0,0,813,811,1,0,0,0,814,
-		816,5,61,0,0,815,817,3,206,103,0,816,815,1,0,0,0,817,818,1,0,0,0,818,816,
-		1,0,0,0,818,819,1,0,0,0,819,821,1,0,0,0,820,814,1,0,0,0,820,821,1,0,0,
-		0,821,826,1,0,0,0,822,823,5,140,0,0,823,824,3,192,96,0,824,825,5,120,0,
-		0,825,827,1,0,0,0,826,822,1,0,0,0,826,827,1,0,0,0,827,865,1,0,0,0,828,
-		832,5,77,0,0,829,831,3,206,103,0,830,829,1,0,0,0,831,834,1,0,0,0,832,830,
-		1,0,0,0,832,833,1,0,0,0,833,853,1,0,0,0,834,832,1,0,0,0,835,837,5,61,0,
-		0,836,838,3,200,100,0,837,836,1,0,0,0,837,838,1,0,0,0,838,840,1,0,0,0,
-		839,841,3,206,103,0,840,839,1,0,0,0,841,842,1,0,0,0,842,840,1,0,0,0,842,
-		843,1,0,0,0,843,851,1,0,0,0,844,845,5,93,0,0,845,847,5,77,0,0,846,848,
-		3,206,103,0,847,846,1,0,0,0,848,849,1,0,0,0,849,847,1,0,0,0,849,850,1,
-		0,0,0,850,852,1,0,0,0,851,844,1,0,0,0,851,852,1,0,0,0,852,854,1,0,0,0,
-		853,835,1,0,0,0,853,854,1,0,0,0,854,861,1,0,0,0,855,862,5,57,0,0,856,862,
-		5,64,0,0,857,858,5,140,0,0,858,859,3,192,96,0,859,860,5,120,0,0,860,862,
-		1,0,0,0,861,855,1,0,0,0,861,856,1,0,0,0,861,857,1,0,0,0,861,862,1,0,0,
-		0,862,865,1,0,0,0,863,865,5,72,0,0,864,807,1,0,0,0,864,828,1,0,0,0,864,
-		863,1,0,0,0,865,111,1,0,0,0,866,874,5,41,0,0,867,868,5,44,0,0,868,869,
-		3,192,96,0,869,870,5,135,0,0,870,871,3,192,96,0,871,875,1,0,0,0,872,873,
-		5,43,0,0,873,875,3,192,96,0,874,867,1,0,0,0,874,872,1,0,0,0,875,876,1,
-		0,0,0,876,877,5,4,0,0,877,885,3,192,96,0,878,879,5,103,0,0,879,886,5,134,
-		0,0,880,883,5,134,0,0,881,882,5,93,0,0,882,884,5,59,0,0,883,881,1,0,0,
-		0,883,884,1,0,0,0,884,886,1,0,0,0,885,878,1,0,0,0,885,880,1,0,0,0,886,
-		888,1,0,0,0,887,889,3,170,85,0,888,887,1,0,0,0,888,889,1,0,0,0,889,113,
-		1,0,0,0,890,891,5,28,0,0,891,896,3,116,58,0,892,893,5,4,0,0,893,895,3,
-		116,58,0,894,892,1,0,0,0,895,898,1,0,0,0,896,894,1,0,0,0,896,897,1,0,0,
-		0,897,899,1,0,0,0,898,896,1,0,0,0,899,900,5,6,0,0,900,901,3,118,59,0,901,
-		115,1,0,0,0,902,905,3,18,9,0,903,904,5,135,0,0,904,906,3,18,9,0,905,903,
-		1,0,0,0,905,906,1,0,0,0,906,117,1,0,0,0,907,918,3,38,19,0,908,918,3,80,
-		40,0,909,918,3,82,41,0,910,918,3,92,46,0,911,918,3,94,47,0,912,918,3,112,
-		56,0,913,918,3,120,60,0,914,918,3,124,62,0,915,918,3,126,63,0,916,918,
-		3,128,64,0,917,907,1,0,0,0,917,908,1,0,0,0,917,909,1,0,0,0,917,910,1,0,
-		0,0,917,911,1,0,0,0,917,912,1,0,0,0,917,913,1,0,0,0,917,914,1,0,0,0,917,
-		915,1,0,0,0,917,916,1,0,0,0,918,119,1,0,0,0,919,931,5,49,0,0,920,921,5,
-		135,0,0,921,924,3,186,93,0,922,923,5,65,0,0,923,925,3,174,87,0,924,922,
-		1,0,0,0,924,925,1,0,0,0,925,932,1,0,0,0,926,927,5,28,0,0,927,932,3,186,
-		93,0,928,929,3,192,96,0,929,930,3,182,91,0,930,932,1,0,0,0,931,920,1,0,
-		0,0,931,926,1,0,0,0,931,928,1,0,0,0,932,935,1,0,0,0,933,934,5,29,0,0,934,
-		936,3,206,103,0,935,933,1,0,0,0,935,936,1,0,0,0,936,941,1,0,0,0,937,938,
-		5,4,0,0,938,940,3,122,61,0,939,937,1,0,0,0,940,943,1,0,0,0,941,939,1,0,
-		0,0,941,942,1,0,0,0,942,945,1,0,0,0,943,941,1,0,0,0,944,946,3,170,85,0,
-		945,944,1,0,0,0,945,946,1,0,0,0,946,121,1,0,0,0,947,948,5,83,0,0,948,954,
-		3,182,91,0,949,950,5,108,0,0,950,954,3,182,91,0,951,952,5,81,0,0,952,954,
-		3,176,88,0,953,947,1,0,0,0,953,949,1,0,0,0,953,951,1,0,0,0,954,123,1,0,
-		0,0,955,956,5,32,0,0,956,959,3,192,96,0,957,958,5,28,0,0,958,960,5,97,
-		0,0,959,957,1,0,0,0,959,960,1,0,0,0,960,961,1,0,0,0,961,962,5,65,0,0,962,
-		964,3,174,87,0,963,965,3,170,85,0,964,963,1,0,0,0,964,965,1,0,0,0,965,
-		125,1,0,0,0,966,967,5,16,0,0,967,968,3,192,96,0,968,969,5,65,0,0,969,974,
-		3,174,87,0,970,971,5,4,0,0,971,972,5,112,0,0,972,973,5,43,0,0,973,975,
-		5,62,0,0,974,970,1,0,0,0,974,975,1,0,0,0,975,977,1,0,0,0,976,978,3,170,
-		85,0,977,976,1,0,0,0,977,978,1,0,0,0,978,127,1,0,0,0,979,1035,5,46,0,0,
-		980,981,5,69,0,0,981,1036,3,144,72,0,982,983,5,44,0,0,983,984,3,192,96,
-		0,984,985,5,135,0,0,985,986,3,192,96,0,986,987,3,130,65,0,987,1036,1,0,
-		0,0,988,989,5,135,0,0,989,992,3,186,93,0,990,991,5,65,0,0,991,993,3,174,
-		87,0,992,990,1,0,0,0,992,993,1,0,0,0,993,997,1,0,0,0,994,995,5,28,0,0,
-		995,997,3,186,93,0,996,988,1,0,0,0,996,994,1,0,0,0,997,1000,1,0,0,0,998,
-		999,5,29,0,0,999,1001,3,206,103,0,1000,998,1,0,0,0,1000,1001,1,0,0,0,1001,
-		1006,1,0,0,0,1002,1003,5,4,0,0,1003,1005,3,122,61,0,1004,1002,1,0,0,0,
-		1005,1008,1,0,0,0,1006,1004,1,0,0,0,1006,1007,1,0,0,0,1007,1009,1,0,0,
-		0,1008,1006,1,0,0,0,1009,1010,3,130,65,0,1010,1036,1,0,0,0,1011,1033,3,
-		192,96,0,1012,1015,3,182,91,0,1013,1014,5,29,0,0,1014,1016,3,206,103,0,
-		1015,1013,1,0,0,0,1015,1016,1,0,0,0,1016,1021,1,0,0,0,1017,1018,5,4,0,
-		0,1018,1020,3,122,61,0,1019,1017,1,0,0,0,1020,1023,1,0,0,0,1021,1019,1,
-		0,0,0,1021,1022,1,0,0,0,1022,1024,1,0,0,0,1023,1021,1,0,0,0,1024,1025,
-		3,130,65,0,1025,1034,1,0,0,0,1026,1027,3,184,92,0,1027,1031,5,93,0,0,1028,
-		1029,5,4,0,0,1029,1030,5,69,0,0,1030,1032,3,144,72,0,1031,1028,1,0,0,0,
-		1031,1032,1,0,0,0,1032,1034,1,0,0,0,1033,1012,1,0,0,0,1033,1026,1,0,0,
-		0,1034,1036,1,0,0,0,1035,980,1,0,0,0,1035,982,1,0,0,0,1035,996,1,0,0,0,
-		1035,1011,1,0,0,0,1036,129,1,0,0,0,1037,1038,5,6,0,0,1038,1043,3,132,66,
-		0,1039,1040,5,5,0,0,1040,1042,3,132,66,0,1041,1039,1,0,0,0,1042,1045,1,
-		0,0,0,1043,1041,1,0,0,0,1043,1044,1,0,0,0,1044,1048,1,0,0,0,1045,1043,
-		1,0,0,0,1046,1048,3,148,74,0,1047,1037,1,0,0,0,1047,1046,1,0,0,0,1048,
-		1050,1,0,0,0,1049,1051,3,170,85,0,1050,1049,1,0,0,0,1050,1051,1,0,0,0,
-		1051,131,1,0,0,0,1052,1053,5,58,0,0,1053,1054,3,192,96,0,1054,1055,3,182,
-		91,0,1055,1056,5,4,0,0,1056,1058,1,0,0,0,1057,1052,1,0,0,0,1057,1058,1,
-		0,0,0,1058,1059,1,0,0,0,1059,1064,3,134,67,0,1060,1061,5,4,0,0,1061,1063,
-		3,136,68,0,1062,1060,1,0,0,0,1063,1066,1,0,0,0,1064,1062,1,0,0,0,1064,
-		1065,1,0,0,0,1065,133,1,0,0,0,1066,1064,1,0,0,0,1067,1070,3,178,89,0,1068,
-		1070,5,16,0,0,1069,1067,1,0,0,0,1069,1068,1,0,0,0,1070,1071,1,0,0,0,1071,
-		1079,3,192,96,0,1072,1073,5,32,0,0,1073,1076,3,192,96,0,1074,1075,5,28,
-		0,0,1075,1077,5,97,0,0,1076,1074,1,0,0,0,1076,1077,1,0,0,0,1077,1079,1,
-		0,0,0,1078,1069,1,0,0,0,1078,1072,1,0,0,0,1079,1082,1,0,0,0,1080,1081,
-		5,65,0,0,1081,1083,3,174,87,0,1082,1080,1,0,0,0,1082,1083,1,0,0,0,1083,
-		1085,1,0,0,0,1084,1086,3,138,69,0,1085,1084,1,0,0,0,1085,1086,1,0,0,0,
-		1086,135,1,0,0,0,1087,1090,5,133,0,0,1088,1091,3,138,69,0,1089,1091,3,
-		134,67,0,1090,1088,1,0,0,0,1090,1089,1,0,0,0,1091,1102,1,0,0,0,1092,1102,
-		3,140,70,0,1093,1096,5,69,0,0,1094,1097,3,142,71,0,1095,1097,3,144,72,
-		0,1096,1094,1,0,0,0,1096,1095,1,0,0,0,1097,1102,1,0,0,0,1098,1102,3,146,
-		73,0,1099,1100,5,65,0,0,1100,1102,3,174,87,0,1101,1087,1,0,0,0,1101,1092,
-		1,0,0,0,1101,1093,1,0,0,0,1101,1098,1,0,0,0,1101,1099,1,0,0,0,1102,137,
-		1,0,0,0,1103,1107,3,140,70,0,1104,1105,5,69,0,0,1105,1107,3,142,71,0,1106,
-		1103,1,0,0,0,1106,1104,1,0,0,0,1107,139,1,0,0,0,1108,1113,5,85,0,0,1109,
-		1114,5,43,0,0,1110,1111,3,192,96,0,1111,1112,3,182,91,0,1112,1114,1,0,
-		0,0,1113,1109,1,0,0,0,1113,1110,1,0,0,0,1114,1118,1,0,0,0,1115,1116,3,
-		192,96,0,1116,1117,5,134,0,0,1117,1119,1,0,0,0,1118,1115,1,0,0,0,1118,
-		1119,1,0,0,0,1119,141,1,0,0,0,1120,1121,5,139,0,0,1121,1122,5,85,0,0,1122,
-		1123,3,192,96,0,1123,1124,5,61,0,0,1124,1125,3,192,96,0,1125,1129,3,182,
-		91,0,1126,1127,3,192,96,0,1127,1128,5,134,0,0,1128,1130,1,0,0,0,1129,1126,
-		1,0,0,0,1129,1130,1,0,0,0,1130,143,1,0,0,0,1131,1137,5,126,0,0,1132,1133,
-		5,128,0,0,1133,1137,5,116,0,0,1134,1135,5,148,0,0,1135,1137,5,136,0,0,
-		1136,1131,1,0,0,0,1136,1132,1,0,0,0,1136,1134,1,0,0,0,1137,145,1,0,0,0,
-		1138,1141,5,156,0,0,1139,1141,3,200,100,0,1140,1138,1,0,0,0,1140,1139,
-		1,0,0,0,1141,1142,1,0,0,0,1142,1143,3,184,92,0,1143,1144,5,93,0,0,1144,
-		147,1,0,0,0,1145,1146,5,84,0,0,1146,1147,5,135,0,0,1147,1148,3,192,96,
-		0,1148,1149,5,4,0,0,1149,1150,5,65,0,0,1150,1155,3,174,87,0,1151,1152,
-		5,4,0,0,1152,1154,3,150,75,0,1153,1151,1,0,0,0,1154,1157,1,0,0,0,1155,
-		1153,1,0,0,0,1155,1156,1,0,0,0,1156,149,1,0,0,0,1157,1155,1,0,0,0,1158,
-		1159,5,111,0,0,1159,1160,5,123,0,0,1160,1175,3,182,91,0,1161,1162,5,100,
-		0,0,1162,1175,5,88,0,0,1163,1166,5,69,0,0,1164,1167,5,139,0,0,1165,1167,
-		3,144,72,0,1166,1164,1,0,0,0,1166,1165,1,0,0,0,1167,1175,1,0,0,0,1168,
-		1169,7,9,0,0,1169,1170,3,192,96,0,1170,1171,3,182,91,0,1171,1172,5,119,
-		0,0,1172,1175,1,0,0,0,1173,1175,3,146,73,0,1174,1158,1,0,0,0,1174,1161,
-		1,0,0,0,1174,1163,1,0,0,0,1174,1168,1,0,0,0,1174,1173,1,0,0,0,1175,151,
-		1,0,0,0,1176,1178,5,45,0,0,1177,1179,3,158,79,0,1178,1177,1,0,0,0,1179,
-		1180,1,0,0,0,1180,1178,1,0,0,0,1180,1181,1,0,0,0,1181,1186,1,0,0,0,1182,
-		1183,5,61,0,0,1183,1185,3,154,77,0,1184,1182,1,0,0,0,1185,1188,1,0,0,0,
-		1186,1184,1,0,0,0,1186,1187,1,0,0,0,1187,1196,1,0,0,0,1188,1186,1,0,0,
-		0,1189,1194,5,4,0,0,1190,1192,3,160,80,0,1191,1193,5,4,0,0,1192,1191,1,
-		0,0,0,1192,1193,1,0,0,0,1193,1195,1,0,0,0,1194,1190,1,0,0,0,1194,1195,
-		1,0,0,0,1195,1197,1,0,0,0,1196,1189,1,0,0,0,1196,1197,1,0,0,0,1197,1198,
-		1,0,0,0,1198,1200,5,145,0,0,1199,1201,3,158,79,0,1200,1199,1,0,0,0,1201,
-		1202,1,0,0,0,1202,1200,1,0,0,0,1202,1203,1,0,0,0,1203,1208,1,0,0,0,1204,
-		1205,5,61,0,0,1205,1207,3,154,77,0,1206,1204,1,0,0,0,1207,1210,1,0,0,0,
-		1208,1206,1,0,0,0,1208,1209,1,0,0,0,1209,1215,1,0,0,0,1210,1208,1,0,0,
-		0,1211,1212,5,4,0,0,1212,1214,3,156,78,0,1213,1211,1,0,0,0,1214,1217,1,
-		0,0,0,1215,1213,1,0,0,0,1215,1216,1,0,0,0,1216,1220,1,0,0,0,1217,1215,
-		1,0,0,0,1218,1219,5,6,0,0,1219,1221,3,162,81,0,1220,1218,1,0,0,0,1220,
-		1221,1,0,0,0,1221,153,1,0,0,0,1222,1224,3,158,79,0,1223,1222,1,0,0,0,1224,
-		1225,1,0,0,0,1225,1223,1,0,0,0,1225,1226,1,0,0,0,1226,155,1,0,0,0,1227,
-		1244,3,160,80,0,1228,1234,5,78,0,0,1229,1230,3,200,100,0,1230,1231,5,135,
-		0,0,1231,1232,3,200,100,0,1232,1233,3,204,102,0,1233,1235,1,0,0,0,1234,
-		1229,1,0,0,0,1234,1235,1,0,0,0,1235,1244,1,0,0,0,1236,1240,5,93,0,0,1237,
-		1238,5,132,0,0,1238,1241,5,124,0,0,1239,1241,5,114,0,0,1240,1237,1,0,0,
-		0,1240,1239,1,0,0,0,1241,1242,1,0,0,0,1242,1244,5,115,0,0,1243,1227,1,
-		0,0,0,1243,1228,1,0,0,0,1243,1236,1,0,0,0,1244,157,1,0,0,0,1245,1252,3,
-		206,103,0,1246,1252,5,88,0,0,1247,1252,5,96,0,0,1248,1252,5,43,0,0,1249,
-		1252,5,44,0,0,1250,1252,5,130,0,0,1251,1245,1,0,0,0,1251,1246,1,0,0,0,
-		1251,1247,1,0,0,0,1251,1248,1,0,0,0,1251,1249,1,0,0,0,1251,1250,1,0,0,
-		0,1252,159,1,0,0,0,1253,1254,5,59,0,0,1254,1256,5,68,0,0,1255,1253,1,0,
-		0,0,1255,1256,1,0,0,0,1256,1257,1,0,0,0,1257,1262,7,9,0,0,1258,1263,5,
-		43,0,0,1259,1260,3,192,96,0,1260,1261,3,182,91,0,1261,1263,1,0,0,0,1262,
-		1258,1,0,0,0,1262,1259,1,0,0,0,1263,1270,1,0,0,0,1264,1265,5,44,0,0,1265,
-		1266,3,192,96,0,1266,1267,5,135,0,0,1267,1268,3,192,96,0,1268,1270,1,0,
-		0,0,1269,1255,1,0,0,0,1269,1264,1,0,0,0,1270,161,1,0,0,0,1271,1273,3,200,
-		100,0,1272,1271,1,0,0,0,1272,1273,1,0,0,0,1273,1275,1,0,0,0,1274,1276,
-		3,206,103,0,1275,1274,1,0,0,0,1276,1277,1,0,0,0,1277,1275,1,0,0,0,1277,
-		1278,1,0,0,0,1278,1300,1,0,0,0,1279,1280,5,93,0,0,1280,1287,5,77,0,0,1281,
-		1288,5,43,0,0,1282,1284,3,206,103,0,1283,1282,1,0,0,0,1284,1285,1,0,0,
-		0,1285,1283,1,0,0,0,1285,1286,1,0,0,0,1286,1288,1,0,0,0,1287,1281,1,0,
-		0,0,1287,1283,1,0,0,0,1288,1301,1,0,0,0,1289,1297,5,117,0,0,1290,1298,
-		5,43,0,0,1291,1295,3,192,96,0,1292,1296,3,182,91,0,1293,1296,5,130,0,0,
-		1294,1296,3,206,103,0,1295,1292,1,0,0,0,1295,1293,1,0,0,0,1295,1294,1,
-		0,0,0,1296,1298,1,0,0,0,1297,1290,1,0,0,0,1297,1291,1,0,0,0,1298,1301,
-		1,0,0,0,1299,1301,5,84,0,0,1300,1279,1,0,0,0,1300,1289,1,0,0,0,1300,1299,
-		1,0,0,0,1300,1301,1,0,0,0,1301,163,1,0,0,0,1302,1303,5,25,0,0,1303,1322,
-		3,166,83,0,1304,1314,5,36,0,0,1305,1306,5,65,0,0,1306,1307,7,10,0,0,1307,
-		1315,3,186,93,0,1308,1312,3,186,93,0,1309,1310,5,4,0,0,1310,1311,5,146,
-		0,0,1311,1313,3,186,93,0,1312,1309,1,0,0,0,1312,1313,1,0,0,0,1313,1315,
-		1,0,0,0,1314,1305,1,0,0,0,1314,1308,1,0,0,0,1315,1323,1,0,0,0,1316,1319,
-		7,6,0,0,1317,1318,5,65,0,0,1318,1320,7,10,0,0,1319,1317,1,0,0,0,1319,1320,
-		1,0,0,0,1320,1321,1,0,0,0,1321,1323,3,166,83,0,1322,1304,1,0,0,0,1322,
-		1316,1,0,0,0,1323,165,1,0,0,0,1324,1335,3,186,93,0,1325,1327,5,156,0,0,
-		1326,1325,1,0,0,0,1326,1327,1,0,0,0,1327,1328,1,0,0,0,1328,1332,7,2,0,
-		0,1329,1331,3,168,84,0,1330,1329,1,0,0,0,1331,1334,1,0,0,0,1332,1330,1,
-		0,0,0,1332,1333,1,0,0,0,1333,1336,1,0,0,0,1334,1332,1,0,0,0,1335,1326,
-		1,0,0,0,1335,1336,1,0,0,0,1336,167,1,0,0,0,1337,1338,3,198,99,0,1338,1340,
-		3,196,98,0,1339,1341,7,2,0,0,1340,1339,1,0,0,0,1340,1341,1,0,0,0,1341,
-		169,1,0,0,0,1342,1343,5,9,0,0,1343,1348,3,172,86,0,1344,1345,5,4,0,0,1345,
-		1347,3,172,86,0,1346,1344,1,0,0,0,1347,1350,1,0,0,0,1348,1346,1,0,0,0,
-		1348,1349,1,0,0,0,1349,1356,1,0,0,0,1350,1348,1,0,0,0,1351,1352,5,147,
-		0,0,1352,1353,5,138,0,0,1353,1357,7,1,0,0,1354,1355,5,145,0,0,1355,1357,
-		5,71,0,0,1356,1351,1,0,0,0,1356,1354,1,0,0,0,1356,1357,1,0,0,0,1357,171,
-		1,0,0,0,1358,1365,3,192,96,0,1359,1361,3,206,103,0,1360,1359,1,0,0,0,1361,
-		1362,1,0,0,0,1362,1360,1,0,0,0,1362,1363,1,0,0,0,1363,1366,1,0,0,0,1364,
-		1366,5,130,0,0,1365,1360,1,0,0,0,1365,1364,1,0,0,0,1365,1366,1,0,0,0,1366,
-		173,1,0,0,0,1367,1368,5,19,0,0,1368,1374,5,80,0,0,1369,1371,3,206,103,
-		0,1370,1372,5,79,0,0,1371,1370,1,0,0,0,1371,1372,1,0,0,0,1372,1374,1,0,
-		0,0,1373,1367,1,0,0,0,1373,1369,1,0,0,0,1374,175,1,0,0,0,1375,1376,7,11,
-		0,0,1376,177,1,0,0,0,1377,1378,7,12,0,0,1378,179,1,0,0,0,1379,1381,3,206,
-		103,0,1380,1379,1,0,0,0,1381,1382,1,0,0,0,1382,1380,1,0,0,0,1382,1383,
-		1,0,0,0,1383,181,1,0,0,0,1384,1385,7,13,0,0,1385,183,1,0,0,0,1386,1387,
-		7,14,0,0,1387,185,1,0,0,0,1388,1392,3,190,95,0,1389,1391,3,188,94,0,1390,
-		1389,1,0,0,0,1391,1394,1,0,0,0,1392,1390,1,0,0,0,1392,1393,1,0,0,0,1393,
-		187,1,0,0,0,1394,1392,1,0,0,0,1395,1396,3,198,99,0,1396,1397,3,190,95,
-		0,1397,189,1,0,0,0,1398,1400,3,200,100,0,1399,1401,3,204,102,0,1400,1399,
-		1,0,0,0,1400,1401,1,0,0,0,1401,1408,1,0,0,0,1402,1408,3,206,103,0,1403,
-		1404,5,7,0,0,1404,1405,3,186,93,0,1405,1406,5,8,0,0,1406,1408,1,0,0,0,
-		1407,1398,1,0,0,0,1407,1402,1,0,0,0,1407,1403,1,0,0,0,1408,191,1,0,0,0,
-		1409,1413,3,196,98,0,1410,1412,3,194,97,0,1411,1410,1,0,0,0,1412,1415,
-		1,0,0,0,1413,1411,1,0,0,0,1413,1414,1,0,0,0,1414,193,1,0,0,0,1415,1413,
-		1,0,0,0,1416,1417,3,198,99,0,1417,1418,3,196,98,0,1418,195,1,0,0,0,1419,
-		1426,3,200,100,0,1420,1426,3,206,103,0,1421,1422,5,7,0,0,1422,1423,3,192,
-		96,0,1423,1424,5,8,0,0,1424,1426,1,0,0,0,1425,1419,1,0,0,0,1425,1420,1,
-		0,0,0,1425,1421,1,0,0,0,1426,197,1,0,0,0,1427,1428,7,15,0,0,1428,199,1,
-		0,0,0,1429,1441,3,202,101,0,1430,1431,5,7,0,0,1431,1436,3,202,101,0,1432,
-		1433,5,4,0,0,1433,1435,3,202,101,0,1434,1432,1,0,0,0,1435,1438,1,0,0,0,
-		1436,1434,1,0,0,0,1436,1437,1,0,0,0,1437,1439,1,0,0,0,1438,1436,1,0,0,
-		0,1439,1440,5,8,0,0,1440,1442,1,0,0,0,1441,1430,1,0,0,0,1441,1442,1,0,
-		0,0,1442,201,1,0,0,0,1443,1445,5,157,0,0,1444,1446,5,158,0,0,1445,1444,
-		1,0,0,0,1445,1446,1,0,0,0,1446,1449,1,0,0,0,1447,1449,5,158,0,0,1448,1443,
-		1,0,0,0,1448,1447,1,0,0,0,1449,203,1,0,0,0,1450,1451,7,16,0,0,1451,205,
-		1,0,0,0,1452,1453,7,17,0,0,1453,207,1,0,0,0,183,254,269,280,288,290,306,
-		312,321,323,348,358,367,373,385,402,404,410,419,427,434,444,453,459,477,
-		488,502,508,515,518,521,531,539,547,554,561,570,573,577,582,588,595,602,
-		607,619,623,637,646,657,660,665,672,677,684,694,697,701,710,714,725,728,
-		733,737,741,745,749,752,755,757,774,780,784,788,791,802,804,811,818,820,
-		826,832,837,842,849,851,853,861,864,874,883,885,888,896,905,917,924,931,
-		935,941,945,953,959,964,974,977,992,996,1000,1006,1015,1021,1031,1033,
-		1035,1043,1047,1050,1057,1064,1069,1076,1078,1082,1085,1090,1096,1101,
-		1106,1113,1118,1129,1136,1140,1155,1166,1174,1180,1186,1192,1194,1196,
-		1202,1208,1215,1220,1225,1234,1240,1243,1251,1255,1262,1269,1272,1277,
-		1285,1287,1295,1297,1300,1312,1314,1319,1322,1326,1332,1335,1340,1348,
-		1356,1362,1365,1371,1373,1382,1392,1400,1407,1413,1425,1436,1441,1445,
-		1448
+		1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,3,2,260,8,
+		2,1,3,1,3,1,3,1,4,1,4,1,4,1,5,1,5,1,5,1,6,1,6,1,6,1,6,3,6,275,8,6,1,7,
+		1,7,1,7,1,8,1,8,1,8,1,8,5,8,284,8,8,10,8,12,8,287,9,8,1,9,1,9,1,9,1,9,
+		1,9,3,9,294,8,9,3,9,296,8,9,1,10,1,10,1,10,1,11,1,11,1,11,1,12,1,12,1,
+		12,1,13,1,13,1,14,1,14,1,14,3,14,312,8,14,1,14,1,14,5,14,316,8,14,10,14,
+		12,14,319,9,14,1,15,1,15,1,15,1,15,1,15,1,15,3,15,327,8,15,3,15,329,8,
+		15,1,16,1,16,1,16,1,16,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,
+		17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,3,17,354,8,17,1,18,1,18,
+		1,18,1,19,1,19,1,19,1,19,1,19,3,19,364,8,19,1,19,1,19,1,19,1,19,1,19,1,
+		19,1,19,3,19,373,8,19,1,19,1,19,5,19,377,8,19,10,19,12,19,380,9,19,1,20,
+		1,20,1,20,1,20,1,20,1,20,1,20,1,20,1,20,3,20,391,8,20,1,21,1,21,1,21,1,
+		21,1,21,1,22,1,22,1,22,1,22,1,22,1,22,1,22,1,22,1,22,1,22,3,22,408,8,22,
+		3,22,410,8,22,1,22,1,22,5,22,414,8,22,10,22,12,22,417,9,22,1,23,1,23,1,
+		23,1,23,1,23,1,23,3,23,425,8,23,1,24,1,24,1,24,1,24,1,24,1,24,3,24,433,
+		8,24,1,25,1,25,1,25,1,25,1,25,3,25,440,8,25,1,26,1,26,1,26,1,26,1,26,1,
+		26,5,26,448,8,26,10,26,12,26,451,9,26,1,27,1,27,1,27,1,27,1,27,1,27,3,
+		27,459,8,27,1,28,1,28,1,28,1,28,3,28,465,8,28,1,28,1,28,1,28,1,29,1,29,
+		1,29,1,29,1,29,1,29,1,29,1,29,1,29,1,29,1,29,1,29,1,29,3,29,483,8,29,1,
+		30,1,30,1,30,1,30,1,30,1,30,1,30,5,30,492,8,30,10,30,12,30,495,9,30,1,
+		31,1,31,1,31,1,31,1,32,1,32,1,32,1,32,1,32,1,32,1,32,3,32,508,8,32,1,32,
+		1,32,1,32,1,32,3,32,514,8,32,1,33,1,33,1,33,1,33,1,33,3,33,521,8,33,1,
+		33,3,33,524,8,33,1,33,3,33,527,8,33,1,34,1,34,1,34,1,34,1,34,1,34,1,34,
+		1,34,3,34,537,8,34,1,34,1,34,1,34,1,34,1,34,1,34,3,34,545,8,34,1,34,1,
+		34,1,34,1,34,5,34,551,8,34,10,34,12,34,554,9,34,1,34,1,34,1,34,1,34,3,
+		34,560,8,34,1,34,1,34,1,34,5,34,565,8,34,10,34,12,34,568,9,34,1,34,1,34,
+		1,34,1,34,5,34,574,8,34,10,34,12,34,577,9,34,3,34,579,8,34,1,35,1,35,3,
+		35,583,8,35,1,36,4,36,586,8,36,11,36,12,36,587,1,36,1,36,5,36,592,8,36,
+		10,36,12,36,595,9,36,1,37,1,37,1,37,1,37,3,37,601,8,37,1,38,1,38,1,38,
+		1,38,1,38,3,38,608,8,38,1,39,1,39,1,39,3,39,613,8,39,1,40,1,40,1,40,1,
+		40,1,40,1,40,1,40,1,40,1,40,1,40,3,40,625,8,40,1,40,1,40,3,40,629,8,40,
+		1,41,1,41,1,41,1,41,1,41,1,42,1,42,1,42,1,42,1,42,5,42,641,8,42,10,42,
+		12,42,644,9,42,1,43,1,43,1,43,1,43,1,43,1,43,3,43,652,8,43,1,44,1,44,1,
+		44,1,45,1,45,1,45,1,45,1,46,1,46,3,46,663,8,46,1,46,3,46,666,8,46,1,46,
+		1,46,1,46,3,46,671,8,46,1,47,1,47,1,47,1,47,1,47,3,47,678,8,47,1,47,1,
+		47,1,47,3,47,683,8,47,1,48,1,48,1,48,5,48,688,8,48,10,48,12,48,691,9,48,
+		1,49,1,49,1,49,1,49,1,49,1,49,1,49,3,49,700,8,49,1,49,3,49,703,8,49,1,
+		49,1,49,3,49,707,8,49,1,49,1,49,1,49,1,49,1,49,1,49,1,49,3,49,716,8,49,
+		1,49,1,49,3,49,720,8,49,1,49,1,49,1,49,1,49,1,49,1,49,1,49,1,49,1,49,3,
+		49,731,8,49,1,49,3,49,734,8,49,1,49,4,49,737,8,49,11,49,12,49,738,1,49,
+		1,49,3,49,743,8,49,1,49,1,49,3,49,747,8,49,1,49,1,49,3,49,751,8,49,1,49,
+		1,49,3,49,755,8,49,1,49,3,49,758,8,49,1,49,3,49,761,8,49,3,49,763,8,49,
+		1,50,1,50,1,50,1,50,1,50,1,50,1,50,1,50,1,51,1,51,1,51,1,51,1,52,4,52,
+		778,8,52,11,52,12,52,779,1,52,1,52,5,52,784,8,52,10,52,12,52,787,9,52,
+		1,52,3,52,790,8,52,1,53,1,53,3,53,794,8,53,1,53,3,53,797,8,53,1,54,1,54,
+		1,54,1,54,1,54,1,54,1,54,1,54,1,54,3,54,808,8,54,3,54,810,8,54,1,55,1,
+		55,1,55,5,55,815,8,55,10,55,12,55,818,9,55,1,55,1,55,4,55,822,8,55,11,
+		55,12,55,823,3,55,826,8,55,1,55,1,55,1,55,1,55,3,55,832,8,55,1,55,1,55,
+		5,55,836,8,55,10,55,12,55,839,9,55,1,55,1,55,3,55,843,8,55,1,55,4,55,846,
+		8,55,11,55,12,55,847,1,55,1,55,1,55,4,55,853,8,55,11,55,12,55,854,3,55,
+		857,8,55,3,55,859,8,55,1,55,1,55,1,55,1,55,1,55,1,55,3,55,867,8,55,1,55,
+		3,55,870,8,55,1,56,1,56,1,56,1,56,1,56,1,56,1,56,1,56,3,56,880,8,56,1,
+		56,1,56,1,56,1,56,1,56,1,56,1,56,3,56,889,8,56,3,56,891,8,56,1,56,3,56,
+		894,8,56,1,57,1,57,1,57,1,57,5,57,900,8,57,10,57,12,57,903,9,57,1,57,1,
+		57,1,57,1,58,1,58,1,58,3,58,911,8,58,1,59,1,59,1,59,1,59,1,59,1,59,1,59,
+		1,59,1,59,1,59,1,59,3,59,924,8,59,1,60,1,60,1,60,1,60,1,60,3,60,931,8,
+		60,1,60,1,60,1,60,1,60,1,60,3,60,938,8,60,1,60,1,60,3,60,942,8,60,1,60,
+		1,60,5,60,946,8,60,10,60,12,60,949,9,60,1,60,3,60,952,8,60,1,61,1,61,1,
+		61,1,61,1,61,1,61,3,61,960,8,61,1,62,1,62,1,62,1,62,3,62,966,8,62,1,62,
+		1,62,1,62,3,62,971,8,62,1,63,1,63,1,63,1,63,1,63,1,63,1,63,1,63,3,63,981,
+		8,63,1,63,3,63,984,8,63,1,64,1,64,1,64,1,64,1,64,1,64,1,64,1,64,1,64,1,
+		64,1,64,1,64,1,64,3,64,999,8,64,1,64,1,64,3,64,1003,8,64,1,64,1,64,3,64,
+		1007,8,64,1,64,1,64,5,64,1011,8,64,10,64,12,64,1014,9,64,1,64,1,64,1,64,
+		1,64,1,64,1,64,3,64,1022,8,64,1,64,1,64,5,64,1026,8,64,10,64,12,64,1029,
+		9,64,1,64,1,64,1,64,1,64,1,64,1,64,1,64,3,64,1038,8,64,3,64,1040,8,64,
+		3,64,1042,8,64,1,65,1,65,1,65,1,65,5,65,1048,8,65,10,65,12,65,1051,9,65,
+		1,65,3,65,1054,8,65,1,65,3,65,1057,8,65,1,66,1,66,1,66,1,66,1,66,3,66,
+		1064,8,66,1,66,1,66,1,66,5,66,1069,8,66,10,66,12,66,1072,9,66,1,67,1,67,
+		3,67,1076,8,67,1,67,1,67,1,67,1,67,1,67,3,67,1083,8,67,3,67,1085,8,67,
+		1,67,1,67,1,67,3,67,1090,8,67,1,67,3,67,1093,8,67,1,68,1,68,1,68,3,68,
+		1098,8,68,1,68,1,68,1,68,1,68,3,68,1104,8,68,1,68,1,68,1,68,1,68,1,68,
+		3,68,1111,8,68,1,69,1,69,1,69,3,69,1116,8,69,1,70,1,70,1,70,1,70,1,70,
+		3,70,1123,8,70,1,70,1,70,1,70,3,70,1128,8,70,1,71,1,71,1,71,1,71,1,71,
+		1,71,1,71,1,71,1,71,3,71,1139,8,71,1,72,1,72,1,72,1,72,1,72,3,72,1146,
+		8,72,1,73,1,73,3,73,1150,8,73,1,73,1,73,1,73,1,74,1,74,1,74,1,74,1,74,
+		1,74,1,74,3,74,1162,8,74,1,74,1,74,5,74,1166,8,74,10,74,12,74,1169,9,74,
+		1,75,1,75,1,75,1,75,1,75,1,75,1,75,1,75,3,75,1179,8,75,1,75,1,75,1,75,
+		1,75,1,75,1,75,3,75,1187,8,75,1,76,1,76,1,76,1,76,1,76,1,76,1,76,1,76,
+		3,76,1197,8,76,1,76,1,76,5,76,1201,8,76,10,76,12,76,1204,9,76,1,76,3,76,
+		1207,8,76,1,77,1,77,1,77,1,77,1,77,3,77,1214,8,77,1,78,1,78,4,78,1218,
+		8,78,11,78,12,78,1219,1,78,1,78,5,78,1224,8,78,10,78,12,78,1227,9,78,1,
+		78,1,78,1,78,3,78,1232,8,78,3,78,1234,8,78,3,78,1236,8,78,1,78,1,78,4,
+		78,1240,8,78,11,78,12,78,1241,1,78,1,78,5,78,1246,8,78,10,78,12,78,1249,
+		9,78,1,78,1,78,5,78,1253,8,78,10,78,12,78,1256,9,78,1,78,1,78,3,78,1260,
+		8,78,1,79,4,79,1263,8,79,11,79,12,79,1264,1,80,1,80,1,80,1,80,1,80,1,80,
+		1,80,3,80,1274,8,80,1,80,1,80,1,80,1,80,3,80,1280,8,80,1,80,3,80,1283,
+		8,80,1,81,1,81,1,81,1,81,1,81,1,81,3,81,1291,8,81,1,82,1,82,3,82,1295,
+		8,82,1,82,1,82,1,82,1,82,1,82,3,82,1302,8,82,1,82,1,82,1,82,1,82,1,82,
+		3,82,1309,8,82,1,83,3,83,1312,8,83,1,83,4,83,1315,8,83,11,83,12,83,1316,
+		1,83,1,83,1,83,1,83,4,83,1323,8,83,11,83,12,83,1324,3,83,1327,8,83,1,83,
+		1,83,1,83,1,83,1,83,1,83,3,83,1335,8,83,3,83,1337,8,83,1,83,3,83,1340,
+		8,83,1,84,1,84,1,84,1,84,1,84,1,84,1,84,1,84,1,84,1,84,3,84,1352,8,84,
+		3,84,1354,8,84,1,84,1,84,1,84,3,84,1359,8,84,1,84,1,84,1,84,3,84,1364,
+		8,84,1,84,1,84,1,84,1,84,1,84,1,84,3,84,1372,8,84,3,84,1374,8,84,1,85,
+		1,85,3,85,1378,8,85,1,85,1,85,5,85,1382,8,85,10,85,12,85,1385,9,85,3,85,
+		1387,8,85,1,86,1,86,1,86,3,86,1392,8,86,1,87,1,87,1,87,1,87,5,87,1398,
+		8,87,10,87,12,87,1401,9,87,1,87,1,87,1,87,1,87,1,87,3,87,1408,8,87,1,88,
+		1,88,4,88,1412,8,88,11,88,12,88,1413,1,88,3,88,1417,8,88,1,89,1,89,1,89,
+		1,89,3,89,1423,8,89,3,89,1425,8,89,1,90,1,90,1,91,1,91,1,92,4,92,1432,
+		8,92,11,92,12,92,1433,1,93,1,93,1,94,1,94,1,95,1,95,5,95,1442,8,95,10,
+		95,12,95,1445,9,95,1,96,1,96,1,96,1,97,1,97,3,97,1452,8,97,1,97,1,97,1,
+		97,1,97,1,97,3,97,1459,8,97,1,98,1,98,5,98,1463,8,98,10,98,12,98,1466,
+		9,98,1,99,1,99,1,99,1,100,1,100,1,100,1,100,1,100,1,100,3,100,1477,8,100,
+		1,101,1,101,1,102,1,102,1,102,1,102,1,102,5,102,1486,8,102,10,102,12,102,
+		1489,9,102,1,102,1,102,3,102,1493,8,102,1,103,1,103,3,103,1497,8,103,1,
+		103,3,103,1500,8,103,1,104,1,104,1,105,1,105,1,105,0,0,106,0,2,4,6,8,10,
+		12,14,16,18,20,22,24,26,28,30,32,34,36,38,40,42,44,46,48,50,52,54,56,58,
+		60,62,64,66,68,70,72,74,76,78,80,82,84,86,88,90,92,94,96,98,100,102,104,
+		106,108,110,112,114,116,118,120,122,124,126,128,130,132,134,136,138,140,
+		142,144,146,148,150,152,154,156,158,160,162,164,166,168,170,172,174,176,
+		178,180,182,184,186,188,190,192,194,196,198,200,202,204,206,208,210,0,
+		21,2,0,159,160,162,163,2,0,20,20,71,71,2,0,44,44,137,137,2,0,159,159,162,
+		162,2,0,94,94,152,152,2,0,78,78,149,149,2,0,64,64,98,98,2,0,33,33,42,42,
+		4,0,90,90,99,99,110,110,129,129,1,0,134,135,2,0,90,90,99,99,2,0,94,94,
+		141,141,2,0,101,101,108,108,3,0,75,75,103,103,128,128,2,0,127,127,157,
+		157,2,0,76,76,97,97,1,0,43,44,1,0,136,137,2,0,10,12,14,14,4,0,96,96,158,
+		158,160,161,163,163,28,0,15,18,20,27,29,31,33,42,45,57,59,61,63,64,67,
+		67,69,69,71,75,77,85,87,89,91,94,98,98,100,120,122,126,128,129,131,131,
+		133,136,138,138,140,142,144,147,149,152,154,154,156,156,159,159,162,162,
+		164,164,1691,0,212,1,0,0,0,2,215,1,0,0,0,4,259,1,0,0,0,6,261,1,0,0,0,8,
+		264,1,0,0,0,10,267,1,0,0,0,12,274,1,0,0,0,14,276,1,0,0,0,16,279,1,0,0,
+		0,18,295,1,0,0,0,20,297,1,0,0,0,22,300,1,0,0,0,24,303,1,0,0,0,26,306,1,
+		0,0,0,28,308,1,0,0,0,30,328,1,0,0,0,32,330,1,0,0,0,34,334,1,0,0,0,36,355,
+		1,0,0,0,38,358,1,0,0,0,40,390,1,0,0,0,42,392,1,0,0,0,44,397,1,0,0,0,46,
+		418,1,0,0,0,48,426,1,0,0,0,50,434,1,0,0,0,52,441,1,0,0,0,54,458,1,0,0,
+		0,56,460,1,0,0,0,58,469,1,0,0,0,60,484,1,0,0,0,62,496,1,0,0,0,64,513,1,
+		0,0,0,66,515,1,0,0,0,68,578,1,0,0,0,70,580,1,0,0,0,72,585,1,0,0,0,74,600,
+		1,0,0,0,76,602,1,0,0,0,78,609,1,0,0,0,80,628,1,0,0,0,82,630,1,0,0,0,84,
+		635,1,0,0,0,86,651,1,0,0,0,88,653,1,0,0,0,90,656,1,0,0,0,92,660,1,0,0,
+		0,94,672,1,0,0,0,96,684,1,0,0,0,98,762,1,0,0,0,100,764,1,0,0,0,102,772,
+		1,0,0,0,104,789,1,0,0,0,106,796,1,0,0,0,108,809,1,0,0,0,110,811,1,0,0,
+		0,112,871,1,0,0,0,114,895,1,0,0,0,116,907,1,0,0,0,118,923,1,0,0,0,120,
+		925,1,0,0,0,122,959,1,0,0,0,124,961,1,0,0,0,126,972,1,0,0,0,128,985,1,
+		0,0,0,130,1053,1,0,0,0,132,1063,1,0,0,0,134,1084,1,0,0,0,136,1110,1,0,
+		0,0,138,1115,1,0,0,0,140,1117,1,0,0,0,142,1129,1,0,0,0,144,1145,1,0,0,
+		0,146,1149,1,0,0,0,148,1154,1,0,0,0,150,1186,1,0,0,0,152,1188,1,0,0,0,
+		154,1213,1,0,0,0,156,1215,1,0,0,0,158,1262,1,0,0,0,160,1282,1,0,0,0,162,
+		1290,1,0,0,0,164,1308,1,0,0,0,166,1311,1,0,0,0,168,1341,1,0,0,0,170,1375,
+		1,0,0,0,172,1388,1,0,0,0,174,1393,1,0,0,0,176,1409,1,0,0,0,178,1424,1,
+		0,0,0,180,1426,1,0,0,0,182,1428,1,0,0,0,184,1431,1,0,0,0,186,1435,1,0,
+		0,0,188,1437,1,0,0,0,190,1439,1,0,0,0,192,1446,1,0,0,0,194,1458,1,0,0,
+		0,196,1460,1,0,0,0,198,1467,1,0,0,0,200,1476,1,0,0,0,202,1478,1,0,0,0,
+		204,1480,1,0,0,0,206,1499,1,0,0,0,208,1501,1,0,0,0,210,1503,1,0,0,0,212,
+		213,3,4,2,0,213,214,5,0,0,1,214,1,1,0,0,0,215,216,3,174,87,0,216,217,5,
+		0,0,1,217,3,1,0,0,0,218,260,3,6,3,0,219,260,3,8,4,0,220,260,3,10,5,0,221,
+		260,3,14,7,0,222,260,3,16,8,0,223,260,3,20,10,0,224,260,3,22,11,0,225,
+		260,3,24,12,0,226,260,3,26,13,0,227,260,3,28,14,0,228,260,3,32,16,0,229,
+		260,3,34,17,0,230,260,3,38,19,0,231,260,3,42,21,0,232,260,3,44,22,0,233,
+		260,3,66,33,0,234,260,3,76,38,0,235,260,3,78,39,0,236,260,3,80,40,0,237,
+		260,3,82,41,0,238,260,3,84,42,0,239,260,3,88,44,0,240,260,3,90,45,0,241,
+		260,3,92,46,0,242,260,3,94,47,0,243,260,3,112,56,0,244,260,3,120,60,0,
+		245,260,3,124,62,0,246,260,3,126,63,0,247,260,3,128,64,0,248,260,3,156,
+		78,0,249,260,3,168,84,0,250,260,3,46,23,0,251,260,3,152,76,0,252,260,3,
+		114,57,0,253,260,3,48,24,0,254,260,3,50,25,0,255,260,3,52,26,0,256,260,
+		3,58,29,0,257,260,3,60,30,0,258,260,3,56,28,0,259,218,1,0,0,0,259,219,
+		1,0,0,0,259,220,1,0,0,0,259,221,1,0,0,0,259,222,1,0,0,0,259,223,1,0,0,
+		0,259,224,1,0,0,0,259,225,1,0,0,0,259,226,1,0,0,0,259,227,1,0,0,0,259,
+		228,1,0,0,0,259,229,1,0,0,0,259,230,1,0,0,0,259,231,1,0,0,0,259,232,1,
+		0,0,0,259,233,1,0,0,0,259,234,1,0,0,0,259,235,1,0,0,0,259,236,1,0,0,0,
+		259,237,1,0,0,0,259,238,1,0,0,0,259,239,1,0,0,0,259,240,1,0,0,0,259,241,
+		1,0,0,0,259,242,1,0,0,0,259,243,1,0,0,0,259,244,1,0,0,0,259,245,1,0,0,
+		0,259,246,1,0,0,0,259,247,1,0,0,0,259,248,1,0,0,0,259,249,1,0,0,0,259,
+		250,1,0,0,0,259,251,1,0,0,0,259,252,1,0,0,0,259,253,1,0,0,0,259,254,1,
+		0,0,0,259,255,1,0,0,0,259,256,1,0,0,0,259,257,1,0,0,0,259,258,1,0,0,0,
+		260,5,1,0,0,0,261,262,5,37,0,0,262,263,3,206,103,0,263,7,1,0,0,0,264,265,
+		5,39,0,0,265,266,5,169,0,0,266,9,1,0,0,0,267,268,5,54,0,0,268,269,3,12,
+		6,0,269,11,1,0,0,0,270,275,5,165,0,0,271,275,5,168,0,0,272,275,5,169,0,
+		0,273,275,3,210,105,0,274,270,1,0,0,0,274,271,1,0,0,0,274,272,1,0,0,0,
+		274,273,1,0,0,0,275,13,1,0,0,0,276,277,5,52,0,0,277,278,3,210,105,0,278,
+		15,1,0,0,0,279,280,5,47,0,0,280,285,3,18,9,0,281,282,5,4,0,0,282,284,3,
+		18,9,0,283,281,1,0,0,0,284,287,1,0,0,0,285,283,1,0,0,0,285,286,1,0,0,0,
+		286,17,1,0,0,0,287,285,1,0,0,0,288,296,3,210,105,0,289,296,5,169,0,0,290,
+		293,5,165,0,0,291,294,3,210,105,0,292,294,5,14,0,0,293,291,1,0,0,0,293,
+		292,1,0,0,0,293,294,1,0,0,0,294,296,1,0,0,0,295,288,1,0,0,0,295,289,1,
+		0,0,0,295,290,1,0,0,0,296,19,1,0,0,0,297,298,5,48,0,0,298,299,5,169,0,
+		0,299,21,1,0,0,0,300,301,5,38,0,0,301,302,5,169,0,0,302,23,1,0,0,0,303,
+		304,5,55,0,0,304,305,3,210,105,0,305,25,1,0,0,0,306,307,5,3,0,0,307,27,
+		1,0,0,0,308,309,5,57,0,0,309,311,3,210,105,0,310,312,5,169,0,0,311,310,
+		1,0,0,0,311,312,1,0,0,0,312,317,1,0,0,0,313,314,5,4,0,0,314,316,3,30,15,
+		0,315,313,1,0,0,0,316,319,1,0,0,0,317,315,1,0,0,0,317,318,1,0,0,0,318,
+		29,1,0,0,0,319,317,1,0,0,0,320,321,5,151,0,0,321,329,3,206,103,0,322,326,
+		3,206,103,0,323,327,7,0,0,0,324,325,5,13,0,0,325,327,5,88,0,0,326,323,
+		1,0,0,0,326,324,1,0,0,0,327,329,1,0,0,0,328,320,1,0,0,0,328,322,1,0,0,
+		0,329,31,1,0,0,0,330,331,5,31,0,0,331,332,3,206,103,0,332,333,5,161,0,
+		0,333,33,1,0,0,0,334,335,5,30,0,0,335,336,3,184,92,0,336,337,5,6,0,0,337,
+		338,3,206,103,0,338,353,3,188,94,0,339,340,5,62,0,0,340,341,3,206,103,
+		0,341,342,3,186,93,0,342,343,5,143,0,0,343,344,3,36,18,0,344,354,1,0,0,
+		0,345,346,5,143,0,0,346,347,3,36,18,0,347,348,5,4,0,0,348,349,3,206,103,
+		0,349,350,3,186,93,0,350,351,5,143,0,0,351,352,3,36,18,0,352,354,1,0,0,
+		0,353,339,1,0,0,0,353,345,1,0,0,0,354,35,1,0,0,0,355,356,3,206,103,0,356,
+		357,3,208,104,0,357,37,1,0,0,0,358,359,5,53,0,0,359,363,3,184,92,0,360,
+		361,5,4,0,0,361,362,5,110,0,0,362,364,5,43,0,0,363,360,1,0,0,0,363,364,
+		1,0,0,0,364,365,1,0,0,0,365,366,5,6,0,0,366,367,5,71,0,0,367,372,3,206,
+		103,0,368,373,5,74,0,0,369,370,5,77,0,0,370,371,5,111,0,0,371,373,5,22,
+		0,0,372,368,1,0,0,0,372,369,1,0,0,0,372,373,1,0,0,0,373,378,1,0,0,0,374,
+		375,5,4,0,0,375,377,3,40,20,0,376,374,1,0,0,0,377,380,1,0,0,0,378,376,
+		1,0,0,0,378,379,1,0,0,0,379,39,1,0,0,0,380,378,1,0,0,0,381,382,5,90,0,
+		0,382,383,5,136,0,0,383,384,5,96,0,0,384,385,5,167,0,0,385,391,7,1,0,0,
+		386,387,5,111,0,0,387,388,5,96,0,0,388,389,5,139,0,0,389,391,5,92,0,0,
+		390,381,1,0,0,0,390,386,1,0,0,0,391,41,1,0,0,0,392,393,5,36,0,0,393,394,
+		3,210,105,0,394,395,5,98,0,0,395,396,3,190,95,0,396,43,1,0,0,0,397,398,
+		5,22,0,0,398,399,3,210,105,0,399,409,5,98,0,0,400,401,7,2,0,0,401,402,
+		5,28,0,0,402,410,3,190,95,0,403,407,3,190,95,0,404,405,7,2,0,0,405,406,
+		5,28,0,0,406,408,3,190,95,0,407,404,1,0,0,0,407,408,1,0,0,0,408,410,1,
+		0,0,0,409,400,1,0,0,0,409,403,1,0,0,0,410,415,1,0,0,0,411,412,5,4,0,0,
+		412,414,3,64,32,0,413,411,1,0,0,0,414,417,1,0,0,0,415,413,1,0,0,0,415,
+		416,1,0,0,0,416,45,1,0,0,0,417,415,1,0,0,0,418,424,5,21,0,0,419,420,5,
+		155,0,0,420,421,5,146,0,0,421,425,7,1,0,0,422,423,5,153,0,0,423,425,5,
+		72,0,0,424,419,1,0,0,0,424,422,1,0,0,0,425,47,1,0,0,0,426,432,5,18,0,0,
+		427,428,3,210,105,0,428,429,5,4,0,0,429,430,3,208,104,0,430,433,1,0,0,
+		0,431,433,5,169,0,0,432,427,1,0,0,0,432,431,1,0,0,0,433,49,1,0,0,0,434,
+		435,5,24,0,0,435,436,3,210,105,0,436,437,5,98,0,0,437,439,3,190,95,0,438,
+		440,5,102,0,0,439,438,1,0,0,0,439,440,1,0,0,0,440,51,1,0,0,0,441,442,5,
+		27,0,0,442,443,3,210,105,0,443,444,5,98,0,0,444,449,3,170,85,0,445,446,
+		5,4,0,0,446,448,3,54,27,0,447,445,1,0,0,0,448,451,1,0,0,0,449,447,1,0,
+		0,0,449,450,1,0,0,0,450,53,1,0,0,0,451,449,1,0,0,0,452,459,5,117,0,0,453,
+		454,5,138,0,0,454,455,5,70,0,0,455,456,3,206,103,0,456,457,5,13,0,0,457,
+		459,1,0,0,0,458,452,1,0,0,0,458,453,1,0,0,0,459,55,1,0,0,0,460,461,5,15,
+		0,0,461,464,3,210,105,0,462,463,5,113,0,0,463,465,3,210,105,0,464,462,
+		1,0,0,0,464,465,1,0,0,0,465,466,1,0,0,0,466,467,5,6,0,0,467,468,5,169,
+		0,0,468,57,1,0,0,0,469,470,5,51,0,0,470,471,3,184,92,0,471,472,5,6,0,0,
+		472,473,3,206,103,0,473,474,3,188,94,0,474,475,5,62,0,0,475,476,3,206,
+		103,0,476,477,3,186,93,0,477,478,5,150,0,0,478,479,3,206,103,0,479,482,
+		7,3,0,0,480,481,5,4,0,0,481,483,3,210,105,0,482,480,1,0,0,0,482,483,1,
+		0,0,0,483,59,1,0,0,0,484,485,5,34,0,0,485,486,3,18,9,0,486,487,5,6,0,0,
+		487,488,3,210,105,0,488,493,3,62,31,0,489,490,5,4,0,0,490,492,3,62,31,
+		0,491,489,1,0,0,0,492,495,1,0,0,0,493,491,1,0,0,0,493,494,1,0,0,0,494,
+		61,1,0,0,0,495,493,1,0,0,0,496,497,3,206,103,0,497,498,3,208,104,0,498,
+		499,7,4,0,0,499,63,1,0,0,0,500,514,5,112,0,0,501,514,5,85,0,0,502,503,
+		5,109,0,0,503,504,5,113,0,0,504,507,3,200,100,0,505,506,5,10,0,0,506,508,
+		3,200,100,0,507,505,1,0,0,0,507,508,1,0,0,0,508,514,1,0,0,0,509,510,5,
+		126,0,0,510,514,7,5,0,0,511,512,5,154,0,0,512,514,3,190,95,0,513,500,1,
+		0,0,0,513,501,1,0,0,0,513,502,1,0,0,0,513,509,1,0,0,0,513,511,1,0,0,0,
+		514,65,1,0,0,0,515,516,5,40,0,0,516,520,3,210,105,0,517,518,5,4,0,0,518,
+		519,5,105,0,0,519,521,5,165,0,0,520,517,1,0,0,0,520,521,1,0,0,0,521,523,
+		1,0,0,0,522,524,3,68,34,0,523,522,1,0,0,0,523,524,1,0,0,0,524,526,1,0,
+		0,0,525,527,3,174,87,0,526,525,1,0,0,0,526,527,1,0,0,0,527,67,1,0,0,0,
+		528,529,5,29,0,0,529,530,3,210,105,0,530,531,5,6,0,0,531,536,3,196,98,
+		0,532,533,3,188,94,0,533,534,5,66,0,0,534,535,3,178,89,0,535,537,1,0,0,
+		0,536,532,1,0,0,0,536,537,1,0,0,0,537,579,1,0,0,0,538,539,5,98,0,0,539,
+		540,3,210,105,0,540,544,5,106,0,0,541,542,5,4,0,0,542,543,5,145,0,0,543,
+		545,5,120,0,0,544,541,1,0,0,0,544,545,1,0,0,0,545,579,1,0,0,0,546,547,
+		5,58,0,0,547,552,3,70,35,0,548,549,5,4,0,0,549,551,3,70,35,0,550,548,1,
+		0,0,0,551,554,1,0,0,0,552,550,1,0,0,0,552,553,1,0,0,0,553,579,1,0,0,0,
+		554,552,1,0,0,0,555,556,5,122,0,0,556,559,5,149,0,0,557,560,5,61,0,0,558,
+		560,5,65,0,0,559,557,1,0,0,0,559,558,1,0,0,0,560,561,1,0,0,0,561,566,3,
+		72,36,0,562,563,5,62,0,0,563,565,3,72,36,0,564,562,1,0,0,0,565,568,1,0,
+		0,0,566,564,1,0,0,0,566,567,1,0,0,0,567,569,1,0,0,0,568,566,1,0,0,0,569,
+		570,5,6,0,0,570,575,3,166,83,0,571,572,5,4,0,0,572,574,3,166,83,0,573,
+		571,1,0,0,0,574,577,1,0,0,0,575,573,1,0,0,0,575,576,1,0,0,0,576,579,1,
+		0,0,0,577,575,1,0,0,0,578,528,1,0,0,0,578,538,1,0,0,0,578,546,1,0,0,0,
+		578,555,1,0,0,0,579,69,1,0,0,0,580,582,3,210,105,0,581,583,3,210,105,0,
+		582,581,1,0,0,0,582,583,1,0,0,0,583,71,1,0,0,0,584,586,3,162,81,0,585,
+		584,1,0,0,0,586,587,1,0,0,0,587,585,1,0,0,0,587,588,1,0,0,0,588,593,1,
+		0,0,0,589,590,5,4,0,0,590,592,3,74,37,0,591,589,1,0,0,0,592,595,1,0,0,
+		0,593,591,1,0,0,0,593,594,1,0,0,0,594,73,1,0,0,0,595,593,1,0,0,0,596,601,
+		3,164,82,0,597,598,3,180,90,0,598,599,5,89,0,0,599,601,1,0,0,0,600,596,
+		1,0,0,0,600,597,1,0,0,0,601,75,1,0,0,0,602,603,5,17,0,0,603,604,5,153,
+		0,0,604,605,3,196,98,0,605,607,3,188,94,0,606,608,3,174,87,0,607,606,1,
+		0,0,0,607,608,1,0,0,0,608,77,1,0,0,0,609,610,5,20,0,0,610,612,3,196,98,
+		0,611,613,3,174,87,0,612,611,1,0,0,0,612,613,1,0,0,0,613,79,1,0,0,0,614,
+		615,5,29,0,0,615,616,5,93,0,0,616,617,3,178,89,0,617,618,7,6,0,0,618,619,
+		3,210,105,0,619,629,1,0,0,0,620,621,5,19,0,0,621,625,5,82,0,0,622,623,
+		7,7,0,0,623,625,5,81,0,0,624,620,1,0,0,0,624,622,1,0,0,0,625,626,1,0,0,
+		0,626,627,7,6,0,0,627,629,3,210,105,0,628,614,1,0,0,0,628,624,1,0,0,0,
+		629,81,1,0,0,0,630,631,5,35,0,0,631,632,5,110,0,0,632,633,5,43,0,0,633,
+		634,3,210,105,0,634,83,1,0,0,0,635,636,5,23,0,0,636,637,5,6,0,0,637,642,
+		3,86,43,0,638,639,5,4,0,0,639,641,3,86,43,0,640,638,1,0,0,0,641,644,1,
+		0,0,0,642,640,1,0,0,0,642,643,1,0,0,0,643,85,1,0,0,0,644,642,1,0,0,0,645,
+		646,5,130,0,0,646,652,3,196,98,0,647,648,3,196,98,0,648,649,5,28,0,0,649,
+		650,3,210,105,0,650,652,1,0,0,0,651,645,1,0,0,0,651,647,1,0,0,0,652,87,
+		1,0,0,0,653,654,5,26,0,0,654,655,5,114,0,0,655,89,1,0,0,0,656,657,5,56,
+		0,0,657,658,5,96,0,0,658,659,5,84,0,0,659,91,1,0,0,0,660,662,5,43,0,0,
+		661,663,3,196,98,0,662,661,1,0,0,0,662,663,1,0,0,0,663,665,1,0,0,0,664,
+		666,3,180,90,0,665,664,1,0,0,0,665,666,1,0,0,0,666,667,1,0,0,0,667,668,
+		5,6,0,0,668,670,3,96,48,0,669,671,3,174,87,0,670,669,1,0,0,0,670,671,1,
+		0,0,0,671,93,1,0,0,0,672,673,5,44,0,0,673,674,3,196,98,0,674,675,5,143,
+		0,0,675,677,3,196,98,0,676,678,3,180,90,0,677,676,1,0,0,0,677,678,1,0,
+		0,0,678,679,1,0,0,0,679,680,5,6,0,0,680,682,3,96,48,0,681,683,3,174,87,
+		0,682,681,1,0,0,0,682,683,1,0,0,0,683,95,1,0,0,0,684,689,3,98,49,0,685,
+		686,5,4,0,0,686,688,3,98,49,0,687,685,1,0,0,0,688,691,1,0,0,0,689,687,
+		1,0,0,0,689,690,1,0,0,0,690,97,1,0,0,0,691,689,1,0,0,0,692,693,5,7,0,0,
+		693,694,3,96,48,0,694,699,5,8,0,0,695,696,3,196,98,0,696,697,5,142,0,0,
+		697,700,1,0,0,0,698,700,3,108,54,0,699,695,1,0,0,0,699,698,1,0,0,0,699,
+		700,1,0,0,0,700,702,1,0,0,0,701,703,3,110,55,0,702,701,1,0,0,0,702,703,
+		1,0,0,0,703,763,1,0,0,0,704,706,5,130,0,0,705,707,3,196,98,0,706,705,1,
+		0,0,0,706,707,1,0,0,0,707,763,1,0,0,0,708,709,5,132,0,0,709,710,5,120,
+		0,0,710,763,3,196,98,0,711,715,5,32,0,0,712,713,5,139,0,0,713,716,5,125,
+		0,0,714,716,3,196,98,0,715,712,1,0,0,0,715,714,1,0,0,0,716,719,1,0,0,0,
+		717,718,5,28,0,0,718,720,5,100,0,0,719,717,1,0,0,0,719,720,1,0,0,0,720,
+		763,1,0,0,0,721,722,5,95,0,0,722,723,3,196,98,0,723,724,5,28,0,0,724,725,
+		3,210,105,0,725,763,1,0,0,0,726,727,5,68,0,0,727,730,3,196,98,0,728,729,
+		5,28,0,0,729,731,3,210,105,0,730,728,1,0,0,0,730,731,1,0,0,0,731,763,1,
+		0,0,0,732,734,3,204,102,0,733,732,1,0,0,0,733,734,1,0,0,0,734,757,1,0,
+		0,0,735,737,3,210,105,0,736,735,1,0,0,0,737,738,1,0,0,0,738,736,1,0,0,
+		0,738,739,1,0,0,0,739,750,1,0,0,0,740,742,3,182,91,0,741,743,3,106,53,
+		0,742,741,1,0,0,0,742,743,1,0,0,0,743,751,1,0,0,0,744,746,3,104,52,0,745,
+		747,3,100,50,0,746,745,1,0,0,0,746,747,1,0,0,0,747,751,1,0,0,0,748,751,
+		3,100,50,0,749,751,3,102,51,0,750,740,1,0,0,0,750,744,1,0,0,0,750,748,
+		1,0,0,0,750,749,1,0,0,0,750,751,1,0,0,0,751,758,1,0,0,0,752,754,3,182,
+		91,0,753,755,3,106,53,0,754,753,1,0,0,0,754,755,1,0,0,0,755,758,1,0,0,
+		0,756,758,3,102,51,0,757,736,1,0,0,0,757,752,1,0,0,0,757,756,1,0,0,0,758,
+		760,1,0,0,0,759,761,3,110,55,0,760,759,1,0,0,0,760,761,1,0,0,0,761,763,
+		1,0,0,0,762,692,1,0,0,0,762,704,1,0,0,0,762,708,1,0,0,0,762,711,1,0,0,
+		0,762,721,1,0,0,0,762,726,1,0,0,0,762,733,1,0,0,0,763,99,1,0,0,0,764,765,
+		5,153,0,0,765,766,5,7,0,0,766,767,3,96,48,0,767,768,5,8,0,0,768,769,3,
+		196,98,0,769,770,5,142,0,0,770,771,5,86,0,0,771,101,1,0,0,0,772,773,5,
+		66,0,0,773,774,5,79,0,0,774,775,5,83,0,0,775,103,1,0,0,0,776,778,3,198,
+		99,0,777,776,1,0,0,0,778,779,1,0,0,0,779,777,1,0,0,0,779,780,1,0,0,0,780,
+		790,1,0,0,0,781,785,3,204,102,0,782,784,3,198,99,0,783,782,1,0,0,0,784,
+		787,1,0,0,0,785,783,1,0,0,0,785,786,1,0,0,0,786,790,1,0,0,0,787,785,1,
+		0,0,0,788,790,3,108,54,0,789,777,1,0,0,0,789,781,1,0,0,0,789,788,1,0,0,
+		0,790,105,1,0,0,0,791,793,3,196,98,0,792,794,5,86,0,0,793,792,1,0,0,0,
+		793,794,1,0,0,0,794,797,1,0,0,0,795,797,3,108,54,0,796,791,1,0,0,0,796,
+		795,1,0,0,0,797,107,1,0,0,0,798,810,5,58,0,0,799,810,5,65,0,0,800,801,
+		5,143,0,0,801,810,5,73,0,0,802,803,5,148,0,0,803,804,3,196,98,0,804,807,
+		5,124,0,0,805,806,5,67,0,0,806,808,5,73,0,0,807,805,1,0,0,0,807,808,1,
+		0,0,0,808,810,1,0,0,0,809,798,1,0,0,0,809,799,1,0,0,0,809,800,1,0,0,0,
+		809,802,1,0,0,0,810,109,1,0,0,0,811,869,5,96,0,0,812,816,7,8,0,0,813,815,
+		3,210,105,0,814,813,1,0,0,0,815,818,1,0,0,0,816,814,1,0,0,0,816,817,1,
+		0,0,0,817,825,1,0,0,0,818,816,1,0,0,0,819,821,5,62,0,0,820,822,3,210,105,
+		0,821,820,1,0,0,0,822,823,1,0,0,0,823,821,1,0,0,0,823,824,1,0,0,0,824,
+		826,1,0,0,0,825,819,1,0,0,0,825,826,1,0,0,0,826,831,1,0,0,0,827,828,5,
+		148,0,0,828,829,3,196,98,0,829,830,5,124,0,0,830,832,1,0,0,0,831,827,1,
+		0,0,0,831,832,1,0,0,0,832,870,1,0,0,0,833,837,5,79,0,0,834,836,3,210,105,
+		0,835,834,1,0,0,0,836,839,1,0,0,0,837,835,1,0,0,0,837,838,1,0,0,0,838,
+		858,1,0,0,0,839,837,1,0,0,0,840,842,5,62,0,0,841,843,3,204,102,0,842,841,
+		1,0,0,0,842,843,1,0,0,0,843,845,1,0,0,0,844,846,3,210,105,0,845,844,1,
+		0,0,0,846,847,1,0,0,0,847,845,1,0,0,0,847,848,1,0,0,0,848,856,1,0,0,0,
+		849,850,5,96,0,0,850,852,5,79,0,0,851,853,3,210,105,0,852,851,1,0,0,0,
+		853,854,1,0,0,0,854,852,1,0,0,0,854,855,1,0,0,0,855,857,1,0,0,0,856,849,
+		1,0,0,0,856,857,1,0,0,0,857,859,1,0,0,0,858,840,1,0,0,0,858,859,1,0,0,
+		0,859,866,1,0,0,0,860,867,5,58,0,0,861,867,5,65,0,0,862,863,5,148,0,0,
+		863,864,3,196,98,0,864,865,5,124,0,0,865,867,1,0,0,0,866,860,1,0,0,0,866,
+		861,1,0,0,0,866,862,1,0,0,0,866,867,1,0,0,0,867,870,1,0,0,0,868,870,5,
+		73,0,0,869,812,1,0,0,0,869,833,1,0,0,0,869,868,1,0,0,0,870,111,1,0,0,0,
+		871,879,5,41,0,0,872,873,5,44,0,0,873,874,3,196,98,0,874,875,5,143,0,0,
+		875,876,3,196,98,0,876,880,1,0,0,0,877,878,5,43,0,0,878,880,3,196,98,0,
+		879,872,1,0,0,0,879,877,1,0,0,0,880,881,1,0,0,0,881,882,5,4,0,0,882,890,
+		3,196,98,0,883,884,5,107,0,0,884,891,5,142,0,0,885,888,5,142,0,0,886,887,
+		5,96,0,0,887,889,5,60,0,0,888,886,1,0,0,0,888,889,1,0,0,0,889,891,1,0,
+		0,0,890,883,1,0,0,0,890,885,1,0,0,0,891,893,1,0,0,0,892,894,3,174,87,0,
+		893,892,1,0,0,0,893,894,1,0,0,0,894,113,1,0,0,0,895,896,5,28,0,0,896,901,
+		3,116,58,0,897,898,5,4,0,0,898,900,3,116,58,0,899,897,1,0,0,0,900,903,
+		1,0,0,0,901,899,1,0,0,0,901,902,1,0,0,0,902,904,1,0,0,0,903,901,1,0,0,
+		0,904,905,5,6,0,0,905,906,3,118,59,0,906,115,1,0,0,0,907,910,3,18,9,0,
+		908,909,5,143,0,0,909,911,3,18,9,0,910,908,1,0,0,0,910,911,1,0,0,0,911,
+		117,1,0,0,0,912,924,3,38,19,0,913,924,3,80,40,0,914,924,3,82,41,0,915,
+		924,3,92,46,0,916,924,3,94,47,0,917,924,3,112,56,0,918,924,3,120,60,0,
+		919,924,3,124,62,0,920,924,3,126,63,0,921,924,3,128,64,0,922,924,3,152,
+		76,0,923,912,1,0,0,0,923,913,1,0,0,0,923,914,1,0,0,0,923,915,1,0,0,0,923,
+		916,1,0,0,0,923,917,1,0,0,0,923,918,1,0,0,0,923,919,1,0,0,0,923,920,1,
+		0,0,0,923,921,1,0,0,0,923,922,1,0,0,0,924,119,1,0,0,0,925,937,5,50,0,0,
+		926,927,5,143,0,0,927,930,3,190,95,0,928,929,5,66,0,0,929,931,3,178,89,
+		0,930,928,1,0,0,0,930,931,1,0,0,0,931,938,1,0,0,0,932,933,5,28,0,0,933,
+		938,3,190,95,0,934,935,3,196,98,0,935,936,3,186,93,0,936,938,1,0,0,0,937,
+		926,1,0,0,0,937,932,1,0,0,0,937,934,1,0,0,0,938,941,1,0,0,0,939,940,5,
+		29,0,0,940,942,3,210,105,0,941,939,1,0,0,0,941,942,1,0,0,0,942,947,1,0,
+		0,0,943,944,5,4,0,0,944,946,3,122,61,0,945,943,1,0,0,0,946,949,1,0,0,0,
+		947,945,1,0,0,0,947,948,1,0,0,0,948,951,1,0,0,0,949,947,1,0,0,0,950,952,
+		3,174,87,0,951,950,1,0,0,0,951,952,1,0,0,0,952,121,1,0,0,0,953,954,5,85,
+		0,0,954,960,3,186,93,0,955,956,5,112,0,0,956,960,3,186,93,0,957,958,5,
+		83,0,0,958,960,3,180,90,0,959,953,1,0,0,0,959,955,1,0,0,0,959,957,1,0,
+		0,0,960,123,1,0,0,0,961,962,5,32,0,0,962,965,3,196,98,0,963,964,5,28,0,
+		0,964,966,5,100,0,0,965,963,1,0,0,0,965,966,1,0,0,0,966,967,1,0,0,0,967,
+		968,5,66,0,0,968,970,3,178,89,0,969,971,3,174,87,0,970,969,1,0,0,0,970,
+		971,1,0,0,0,971,125,1,0,0,0,972,973,5,16,0,0,973,974,3,196,98,0,974,975,
+		5,66,0,0,975,980,3,178,89,0,976,977,5,4,0,0,977,978,5,116,0,0,978,979,
+		5,43,0,0,979,981,5,63,0,0,980,976,1,0,0,0,980,981,1,0,0,0,981,983,1,0,
+		0,0,982,984,3,174,87,0,983,982,1,0,0,0,983,984,1,0,0,0,984,127,1,0,0,0,
+		985,1041,5,46,0,0,986,987,5,70,0,0,987,1042,3,144,72,0,988,989,5,44,0,
+		0,989,990,3,196,98,0,990,991,5,143,0,0,991,992,3,196,98,0,992,993,3,130,
+		65,0,993,1042,1,0,0,0,994,995,5,143,0,0,995,998,3,190,95,0,996,997,5,66,
+		0,0,997,999,3,178,89,0,998,996,1,0,0,0,998,999,1,0,0,0,999,1003,1,0,0,
+		0,1000,1001,5,28,0,0,1001,1003,3,190,95,0,1002,994,1,0,0,0,1002,1000,1,
+		0,0,0,1003,1006,1,0,0,0,1004,1005,5,29,0,0,1005,1007,3,210,105,0,1006,
+		1004,1,0,0,0,1006,1007,1,0,0,0,1007,1012,1,0,0,0,1008,1009,5,4,0,0,1009,
+		1011,3,122,61,0,1010,1008,1,0,0,0,1011,1014,1,0,0,0,1012,1010,1,0,0,0,
+		1012,1013,1,0,0,0,1013,1015,1,0,0,0,1014,1012,1,0,0,0,1015,1016,3,130,
+		65,0,1016,1042,1,0,0,0,1017,1039,3,196,98,0,1018,1021,3,186,93,0,1019,
+		1020,5,29,0,0,1020,1022,3,210,105,0,1021,1019,1,0,0,0,1021,1022,1,0,0,
+		0,1022,1027,1,0,0,0,1023,1024,5,4,0,0,1024,1026,3,122,61,0,1025,1023,1,
+		0,0,0,1026,1029,1,0,0,0,1027,1025,1,0,0,0,1027,1028,1,0,0,0,1028,1030,
+		1,0,0,0,1029,1027,1,0,0,0,1030,1031,3,130,65,0,1031,1040,1,0,0,0,1032,
+		1033,3,188,94,0,1033,1037,5,96,0,0,1034,1035,5,4,0,0,1035,1036,5,70,0,
+		0,1036,1038,3,144,72,0,1037,1034,1,0,0,0,1037,1038,1,0,0,0,1038,1040,1,
+		0,0,0,1039,1018,1,0,0,0,1039,1032,1,0,0,0,1040,1042,1,0,0,0,1041,986,1,
+		0,0,0,1041,988,1,0,0,0,1041,1002,1,0,0,0,1041,1017,1,0,0,0,1042,129,1,
+		0,0,0,1043,1044,5,6,0,0,1044,1049,3,132,66,0,1045,1046,5,5,0,0,1046,1048,
+		3,132,66,0,1047,1045,1,0,0,0,1048,1051,1,0,0,0,1049,1047,1,0,0,0,1049,
+		1050,1,0,0,0,1050,1054,1,0,0,0,1051,1049,1,0,0,0,1052,1054,3,148,74,0,
+		1053,1043,1,0,0,0,1053,1052,1,0,0,0,1054,1056,1,0,0,0,1055,1057,3,174,
+		87,0,1056,1055,1,0,0,0,1056,1057,1,0,0,0,1057,131,1,0,0,0,1058,1059,5,
+		59,0,0,1059,1060,3,196,98,0,1060,1061,3,186,93,0,1061,1062,5,4,0,0,1062,
+		1064,1,0,0,0,1063,1058,1,0,0,0,1063,1064,1,0,0,0,1064,1065,1,0,0,0,1065,
+		1070,3,134,67,0,1066,1067,5,4,0,0,1067,1069,3,136,68,0,1068,1066,1,0,0,
+		0,1069,1072,1,0,0,0,1070,1068,1,0,0,0,1070,1071,1,0,0,0,1071,133,1,0,0,
+		0,1072,1070,1,0,0,0,1073,1076,3,182,91,0,1074,1076,5,16,0,0,1075,1073,
+		1,0,0,0,1075,1074,1,0,0,0,1076,1077,1,0,0,0,1077,1085,3,196,98,0,1078,
+		1079,5,32,0,0,1079,1082,3,196,98,0,1080,1081,5,28,0,0,1081,1083,5,100,
+		0,0,1082,1080,1,0,0,0,1082,1083,1,0,0,0,1083,1085,1,0,0,0,1084,1075,1,
+		0,0,0,1084,1078,1,0,0,0,1085,1089,1,0,0,0,1086,1087,5,66,0,0,1087,1090,
+		3,178,89,0,1088,1090,5,86,0,0,1089,1086,1,0,0,0,1089,1088,1,0,0,0,1089,
+		1090,1,0,0,0,1090,1092,1,0,0,0,1091,1093,3,138,69,0,1092,1091,1,0,0,0,
+		1092,1093,1,0,0,0,1093,135,1,0,0,0,1094,1097,5,140,0,0,1095,1098,3,138,
+		69,0,1096,1098,3,134,67,0,1097,1095,1,0,0,0,1097,1096,1,0,0,0,1098,1111,
+		1,0,0,0,1099,1111,3,140,70,0,1100,1103,5,70,0,0,1101,1104,3,142,71,0,1102,
+		1104,3,144,72,0,1103,1101,1,0,0,0,1103,1102,1,0,0,0,1104,1111,1,0,0,0,
+		1105,1111,3,146,73,0,1106,1107,5,66,0,0,1107,1111,3,178,89,0,1108,1111,
+		5,86,0,0,1109,1111,7,9,0,0,1110,1094,1,0,0,0,1110,1099,1,0,0,0,1110,1100,
+		1,0,0,0,1110,1105,1,0,0,0,1110,1106,1,0,0,0,1110,1108,1,0,0,0,1110,1109,
+		1,0,0,0,1111,137,1,0,0,0,1112,1116,3,140,70,0,1113,1114,5,70,0,0,1114,
+		1116,3,142,71,0,1115,1112,1,0,0,0,1115,1113,1,0,0,0,1116,139,1,0,0,0,1117,
+		1122,5,87,0,0,1118,1123,5,43,0,0,1119,1120,3,196,98,0,1120,1121,3,186,
+		93,0,1121,1123,1,0,0,0,1122,1118,1,0,0,0,1122,1119,1,0,0,0,1123,1127,1,
+		0,0,0,1124,1125,3,196,98,0,1125,1126,5,142,0,0,1126,1128,1,0,0,0,1127,
+		1124,1,0,0,0,1127,1128,1,0,0,0,1128,141,1,0,0,0,1129,1130,5,147,0,0,1130,
+		1131,5,87,0,0,1131,1132,3,196,98,0,1132,1133,5,62,0,0,1133,1134,3,196,
+		98,0,1134,1138,3,186,93,0,1135,1136,3,196,98,0,1136,1137,5,142,0,0,1137,
+		1139,1,0,0,0,1138,1135,1,0,0,0,1138,1139,1,0,0,0,1139,143,1,0,0,0,1140,
+		1146,5,131,0,0,1141,1142,5,133,0,0,1142,1146,5,120,0,0,1143,1144,5,156,
+		0,0,1144,1146,5,144,0,0,1145,1140,1,0,0,0,1145,1141,1,0,0,0,1145,1143,
+		1,0,0,0,1146,145,1,0,0,0,1147,1150,5,164,0,0,1148,1150,3,204,102,0,1149,
+		1147,1,0,0,0,1149,1148,1,0,0,0,1150,1151,1,0,0,0,1151,1152,3,188,94,0,
+		1152,1153,5,96,0,0,1153,147,1,0,0,0,1154,1155,5,86,0,0,1155,1156,5,143,
+		0,0,1156,1157,3,196,98,0,1157,1161,5,4,0,0,1158,1159,5,66,0,0,1159,1162,
+		3,178,89,0,1160,1162,5,65,0,0,1161,1158,1,0,0,0,1161,1160,1,0,0,0,1162,
+		1167,1,0,0,0,1163,1164,5,4,0,0,1164,1166,3,150,75,0,1165,1163,1,0,0,0,
+		1166,1169,1,0,0,0,1167,1165,1,0,0,0,1167,1168,1,0,0,0,1168,149,1,0,0,0,
+		1169,1167,1,0,0,0,1170,1171,5,115,0,0,1171,1172,5,127,0,0,1172,1187,3,
+		186,93,0,1173,1174,5,104,0,0,1174,1187,5,90,0,0,1175,1178,5,70,0,0,1176,
+		1179,5,147,0,0,1177,1179,3,144,72,0,1178,1176,1,0,0,0,1178,1177,1,0,0,
+		0,1179,1187,1,0,0,0,1180,1181,7,10,0,0,1181,1182,3,196,98,0,1182,1183,
+		3,186,93,0,1183,1184,5,123,0,0,1184,1187,1,0,0,0,1185,1187,3,146,73,0,
+		1186,1170,1,0,0,0,1186,1173,1,0,0,0,1186,1175,1,0,0,0,1186,1180,1,0,0,
+		0,1186,1185,1,0,0,0,1187,151,1,0,0,0,1188,1189,5,49,0,0,1189,1190,3,210,
+		105,0,1190,1191,3,190,95,0,1191,1196,5,58,0,0,1192,1193,5,70,0,0,1193,
+		1194,3,190,95,0,1194,1195,7,11,0,0,1195,1197,1,0,0,0,1196,1192,1,0,0,0,
+		1196,1197,1,0,0,0,1197,1202,1,0,0,0,1198,1199,5,4,0,0,1199,1201,3,154,
+		77,0,1200,1198,1,0,0,0,1201,1204,1,0,0,0,1202,1200,1,0,0,0,1202,1203,1,
+		0,0,0,1203,1206,1,0,0,0,1204,1202,1,0,0,0,1205,1207,3,174,87,0,1206,1205,
+		1,0,0,0,1206,1207,1,0,0,0,1207,153,1,0,0,0,1208,1214,5,164,0,0,1209,1214,
+		7,9,0,0,1210,1211,5,109,0,0,1211,1212,5,113,0,0,1212,1214,3,200,100,0,
+		1213,1208,1,0,0,0,1213,1209,1,0,0,0,1213,1210,1,0,0,0,1214,155,1,0,0,0,
+		1215,1217,5,45,0,0,1216,1218,3,162,81,0,1217,1216,1,0,0,0,1218,1219,1,
+		0,0,0,1219,1217,1,0,0,0,1219,1220,1,0,0,0,1220,1225,1,0,0,0,1221,1222,
+		5,62,0,0,1222,1224,3,158,79,0,1223,1221,1,0,0,0,1224,1227,1,0,0,0,1225,
+		1223,1,0,0,0,1225,1226,1,0,0,0,1226,1235,1,0,0,0,1227,1225,1,0,0,0,1228,
+		1233,5,4,0,0,1229,1231,3,164,82,0,1230,1232,5,4,0,0,1231,1230,1,0,0,0,
+		1231,1232,1,0,0,0,1232,1234,1,0,0,0,1233,1229,1,0,0,0,1233,1234,1,0,0,
+		0,1234,1236,1,0,0,0,1235,1228,1,0,0,0,1235,1236,1,0,0,0,1236,1237,1,0,
+		0,0,1237,1239,5,153,0,0,1238,1240,3,162,81,0,1239,1238,1,0,0,0,1240,1241,
+		1,0,0,0,1241,1239,1,0,0,0,1241,1242,1,0,0,0,1242,1247,1,0,0,0,1243,1244,
+		5,62,0,0,1244,1246,3,158,79,0,1245,1243,1,0,0,0,1246,1249,1,0,0,0,1247,
+		1245,1,0,0,0,1247,1248,1,0,0,0,1248,1254,1,0,0,0,1249,1247,1,0,0,0,1250,
+		1251,5,4,0,0,1251,1253,3,160,80,0,1252,1250,1,0,0,0,1253,1256,1,0,0,0,
+		1254,1252,1,0,0,0,1254,1255,1,0,0,0,1255,1259,1,0,0,0,1256,1254,1,0,0,
+		0,1257,1258,5,6,0,0,1258,1260,3,166,83,0,1259,1257,1,0,0,0,1259,1260,1,
+		0,0,0,1260,157,1,0,0,0,1261,1263,3,162,81,0,1262,1261,1,0,0,0,1263,1264,
+		1,0,0,0,1264,1262,1,0,0,0,1264,1265,1,0,0,0,1265,159,1,0,0,0,1266,1283,
+		3,164,82,0,1267,1273,5,80,0,0,1268,1269,3,204,102,0,1269,1270,5,143,0,
+		0,1270,1271,3,204,102,0,1271,1272,3,208,104,0,1272,1274,1,0,0,0,1273,1268,
+		1,0,0,0,1273,1274,1,0,0,0,1274,1283,1,0,0,0,1275,1279,5,96,0,0,1276,1277,
+		5,139,0,0,1277,1280,5,129,0,0,1278,1280,5,118,0,0,1279,1276,1,0,0,0,1279,
+		1278,1,0,0,0,1280,1281,1,0,0,0,1281,1283,5,119,0,0,1282,1266,1,0,0,0,1282,
+		1267,1,0,0,0,1282,1275,1,0,0,0,1283,161,1,0,0,0,1284,1291,3,210,105,0,
+		1285,1291,5,90,0,0,1286,1291,5,99,0,0,1287,1291,5,43,0,0,1288,1291,5,44,
+		0,0,1289,1291,5,137,0,0,1290,1284,1,0,0,0,1290,1285,1,0,0,0,1290,1286,
+		1,0,0,0,1290,1287,1,0,0,0,1290,1288,1,0,0,0,1290,1289,1,0,0,0,1291,163,
+		1,0,0,0,1292,1293,5,60,0,0,1293,1295,5,69,0,0,1294,1292,1,0,0,0,1294,1295,
+		1,0,0,0,1295,1296,1,0,0,0,1296,1301,7,10,0,0,1297,1302,5,43,0,0,1298,1299,
+		3,196,98,0,1299,1300,3,186,93,0,1300,1302,1,0,0,0,1301,1297,1,0,0,0,1301,
+		1298,1,0,0,0,1302,1309,1,0,0,0,1303,1304,5,44,0,0,1304,1305,3,196,98,0,
+		1305,1306,5,143,0,0,1306,1307,3,196,98,0,1307,1309,1,0,0,0,1308,1294,1,
+		0,0,0,1308,1303,1,0,0,0,1309,165,1,0,0,0,1310,1312,3,204,102,0,1311,1310,
+		1,0,0,0,1311,1312,1,0,0,0,1312,1314,1,0,0,0,1313,1315,3,210,105,0,1314,
+		1313,1,0,0,0,1315,1316,1,0,0,0,1316,1314,1,0,0,0,1316,1317,1,0,0,0,1317,
+		1339,1,0,0,0,1318,1319,5,96,0,0,1319,1326,5,79,0,0,1320,1327,5,43,0,0,
+		1321,1323,3,210,105,0,1322,1321,1,0,0,0,1323,1324,1,0,0,0,1324,1322,1,
+		0,0,0,1324,1325,1,0,0,0,1325,1327,1,0,0,0,1326,1320,1,0,0,0,1326,1322,
+		1,0,0,0,1327,1340,1,0,0,0,1328,1336,5,121,0,0,1329,1337,5,43,0,0,1330,
+		1334,3,196,98,0,1331,1335,3,186,93,0,1332,1335,5,137,0,0,1333,1335,3,210,
+		105,0,1334,1331,1,0,0,0,1334,1332,1,0,0,0,1334,1333,1,0,0,0,1335,1337,
+		1,0,0,0,1336,1329,1,0,0,0,1336,1330,1,0,0,0,1337,1340,1,0,0,0,1338,1340,
+		5,86,0,0,1339,1318,1,0,0,0,1339,1328,1,0,0,0,1339,1338,1,0,0,0,1339,1340,
+		1,0,0,0,1340,167,1,0,0,0,1341,1342,5,25,0,0,1342,1373,3,170,85,0,1343,
+		1353,5,36,0,0,1344,1345,5,66,0,0,1345,1346,7,12,0,0,1346,1354,3,190,95,
+		0,1347,1351,3,190,95,0,1348,1349,5,4,0,0,1349,1350,5,154,0,0,1350,1352,
+		3,190,95,0,1351,1348,1,0,0,0,1351,1352,1,0,0,0,1352,1354,1,0,0,0,1353,
+		1344,1,0,0,0,1353,1347,1,0,0,0,1354,1374,1,0,0,0,1355,1358,7,6,0,0,1356,
+		1357,5,66,0,0,1357,1359,7,12,0,0,1358,1356,1,0,0,0,1358,1359,1,0,0,0,1359,
+		1360,1,0,0,0,1360,1374,3,170,85,0,1361,1363,7,13,0,0,1362,1364,5,91,0,
+		0,1363,1362,1,0,0,0,1363,1364,1,0,0,0,1364,1371,1,0,0,0,1365,1366,5,96,
+		0,0,1366,1367,5,44,0,0,1367,1368,3,196,98,0,1368,1369,5,143,0,0,1369,1370,
+		3,196,98,0,1370,1372,1,0,0,0,1371,1365,1,0,0,0,1371,1372,1,0,0,0,1372,
+		1374,1,0,0,0,1373,1343,1,0,0,0,1373,1355,1,0,0,0,1373,1361,1,0,0,0,1374,
+		169,1,0,0,0,1375,1386,3,190,95,0,1376,1378,5,164,0,0,1377,1376,1,0,0,0,
+		1377,1378,1,0,0,0,1378,1379,1,0,0,0,1379,1383,7,2,0,0,1380,1382,3,172,
+		86,0,1381,1380,1,0,0,0,1382,1385,1,0,0,0,1383,1381,1,0,0,0,1383,1384,1,
+		0,0,0,1384,1387,1,0,0,0,1385,1383,1,0,0,0,1386,1377,1,0,0,0,1386,1387,
+		1,0,0,0,1387,171,1,0,0,0,1388,1389,3,202,101,0,1389,1391,3,200,100,0,1390,
+		1392,7,2,0,0,1391,1390,1,0,0,0,1391,1392,1,0,0,0,1392,173,1,0,0,0,1393,
+		1394,5,9,0,0,1394,1399,3,176,88,0,1395,1396,5,4,0,0,1396,1398,3,176,88,
+		0,1397,1395,1,0,0,0,1398,1401,1,0,0,0,1399,1397,1,0,0,0,1399,1400,1,0,
+		0,0,1400,1407,1,0,0,0,1401,1399,1,0,0,0,1402,1403,5,155,0,0,1403,1404,
+		5,146,0,0,1404,1408,7,1,0,0,1405,1406,5,153,0,0,1406,1408,5,72,0,0,1407,
+		1402,1,0,0,0,1407,1405,1,0,0,0,1407,1408,1,0,0,0,1408,175,1,0,0,0,1409,
+		1416,3,196,98,0,1410,1412,3,210,105,0,1411,1410,1,0,0,0,1412,1413,1,0,
+		0,0,1413,1411,1,0,0,0,1413,1414,1,0,0,0,1414,1417,1,0,0,0,1415,1417,5,
+		137,0,0,1416,1411,1,0,0,0,1416,1415,1,0,0,0,1416,1417,1,0,0,0,1417,177,
+		1,0,0,0,1418,1419,5,19,0,0,1419,1425,5,82,0,0,1420,1422,3,210,105,0,1421,
+		1423,5,81,0,0,1422,1421,1,0,0,0,1422,1423,1,0,0,0,1423,1425,1,0,0,0,1424,
+		1418,1,0,0,0,1424,1420,1,0,0,0,1425,179,1,0,0,0,1426,1427,7,14,0,0,1427,
+		181,1,0,0,0,1428,1429,7,15,0,0,1429,183,1,0,0,0,1430,1432,3,210,105,0,
+		1431,1430,1,0,0,0,1432,1433,1,0,0,0,1433,1431,1,0,0,0,1433,1434,1,0,0,
+		0,1434,185,1,0,0,0,1435,1436,7,16,0,0,1436,187,1,0,0,0,1437,1438,7,17,
+		0,0,1438,189,1,0,0,0,1439,1443,3,194,97,0,1440,1442,3,192,96,0,1441,1440,
+		1,0,0,0,1442,1445,1,0,0,0,1443,1441,1,0,0,0,1443,1444,1,0,0,0,1444,191,
+		1,0,0,0,1445,1443,1,0,0,0,1446,1447,3,202,101,0,1447,1448,3,194,97,0,1448,
+		193,1,0,0,0,1449,1451,3,204,102,0,1450,1452,3,208,104,0,1451,1450,1,0,
+		0,0,1451,1452,1,0,0,0,1452,1459,1,0,0,0,1453,1459,3,210,105,0,1454,1455,
+		5,7,0,0,1455,1456,3,190,95,0,1456,1457,5,8,0,0,1457,1459,1,0,0,0,1458,
+		1449,1,0,0,0,1458,1453,1,0,0,0,1458,1454,1,0,0,0,1459,195,1,0,0,0,1460,
+		1464,3,200,100,0,1461,1463,3,198,99,0,1462,1461,1,0,0,0,1463,1466,1,0,
+		0,0,1464,1462,1,0,0,0,1464,1465,1,0,0,0,1465,197,1,0,0,0,1466,1464,1,0,
+		0,0,1467,1468,3,202,101,0,1468,1469,3,200,100,0,1469,199,1,0,0,0,1470,
+		1477,3,204,102,0,1471,1477,3,210,105,0,1472,1473,5,7,0,0,1473,1474,3,196,
+		98,0,1474,1475,5,8,0,0,1475,1477,1,0,0,0,1476,1470,1,0,0,0,1476,1471,1,
+		0,0,0,1476,1472,1,0,0,0,1477,201,1,0,0,0,1478,1479,7,18,0,0,1479,203,1,
+		0,0,0,1480,1492,3,206,103,0,1481,1482,5,7,0,0,1482,1487,3,206,103,0,1483,
+		1484,5,4,0,0,1484,1486,3,206,103,0,1485,1483,1,0,0,0,1486,1489,1,0,0,0,
+		1487,1485,1,0,0,0,1487,1488,1,0,0,0,1488,1490,1,0,0,0,1489,1487,1,0,0,
+		0,1490,1491,5,8,0,0,1491,1493,1,0,0,0,1492,1481,1,0,0,0,1492,1493,1,0,
+		0,0,1493,205,1,0,0,0,1494,1496,5,165,0,0,1495,1497,5,166,0,0,1496,1495,
+		1,0,0,0,1496,1497,1,0,0,0,1497,1500,1,0,0,0,1498,1500,5,166,0,0,1499,1494,
+		1,0,0,0,1499,1498,1,0,0,0,1500,207,1,0,0,0,1501,1502,7,19,0,0,1502,209,
+		1,0,0,0,1503,1504,7,20,0,0,1504,211,1,0,0,0,190,259,274,285,293,295,311,
+		317,326,328,353,363,372,378,390,407,409,415,424,432,439,449,458,464,482,
+		493,507,513,520,523,526,536,544,552,559,566,575,578,582,587,593,600,607,
+		612,624,628,642,651,662,665,670,677,682,689,699,702,706,715,719,730,733,
+		738,742,746,750,754,757,760,762,779,785,789,793,796,807,809,816,823,825,
+		831,837,842,847,854,856,858,866,869,879,888,890,893,901,910,923,930,937,
+		941,947,951,959,965,970,980,983,998,1002,1006,1012,1021,1027,1037,1039,
+		1041,1049,1053,1056,1063,1070,1075,1082,1084,1089,1092,1097,1103,1110,
+		1115,1122,1127,1138,1145,1149,1161,1167,1178,1186,1196,1202,1206,1213,
+		1219,1225,1231,1233,1235,1241,1247,1254,1259,1264,1273,1279,1282,1290,
+		1294,1301,1308,1311,1316,1324,1326,1334,1336,1339,1351,1353,1358,1363,
+		1371,1373,1377,1383,1386,1391,1399,1407,1413,1416,1422,1424,1433,1443,
+		1451,1458,1464,1476,1487,1492,1496,1499
 	};
 
 	public static ATN _ATN => Tables.Atn;
