@@ -35,6 +35,9 @@ internal static class LikeRows
         return hidden;
     }
 
+    /// <summary>The rows not drawn because they are worked exactly as others before them, however high the chart is.</summary>
+    public static IReadOnlyList<HiddenRows> SameRows(IReadOnlyList<Row> rows) => Find(rows, Same, grow: false);
+
     private static double Height(IReadOnlyList<Row> rows, List<HiddenRows> hidden)
     {
         var height = 0.0;
