@@ -15,7 +15,7 @@ internal static class ShapeBuilder
             ? ExpressionBuilder.Count(context.amount, line)
             : ExpressionBuilder.Sum(context.length, line);
         var fixes = new List<RowFixSyntax>(context._fixes.Count);
-        var pattern = Fixes(context._fixes, fixes, line).Pattern;
+        var (pattern, edges) = Fixes(context._fixes, fixes, line);
         return new StraightStatement(
             extent,
             amount,
@@ -27,6 +27,7 @@ internal static class ShapeBuilder
             At = context.at is null ? null : line.Edge(context.at),
             RowsWord = context.counted is null ? null : line.Name(context.counted),
             Pattern = pattern,
+            EdgeStitch = edges,
         };
     }
 

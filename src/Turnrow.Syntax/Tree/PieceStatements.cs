@@ -97,6 +97,9 @@ public sealed record StraightStatement(
 
     /// <summary><c>, in lattice</c>: the stitch pattern; null if unsaid.</summary>
     public NameSyntax? Pattern { get; init; }
+
+    /// <summary><c>, edges in dc</c>: the stitch of what stands beside whole repeats; null if unsaid.</summary>
+    public NameSyntax? EdgeStitch { get; init; }
 }
 
 /// <summary>How far straight rows go.</summary>

@@ -62,7 +62,9 @@ internal sealed partial class RowBeginning(Ground ground, ChainRules rules, IRea
             return [];
         }
 
-        if (rules.Words.Find(match.Groups["stitch"].Value) != first) throw new Misread($"the skipped ch count as {match.Groups["stitch"].Value}, the row begins with {first}");
+        // Where they stand for the only one of their kind, the next stitch is another.
+        if (rules.Words.Find(match.Groups["stitch"].Value) is not { } counted) throw new Misread($"the skipped ch count as {match.Groups["stitch"].Value}, which is no stitch");
+        first = counted;
         var space = match.Groups["space"].Success ? Number.Of(match.Groups["space"].Value) : 0;
         var passed = match.Groups["passed"].Success ? Number.Of(match.Groups["passed"].Value) : 0;
         PassedChains = passed;
