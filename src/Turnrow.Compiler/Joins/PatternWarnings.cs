@@ -118,8 +118,8 @@ internal static class PatternWarnings
     {
         for (var i = 0; i < rows.Count; i++)
         {
-            if (rows[i].Work?.Opening.Stitch is not { TurningChainCounts: null } stitch || context.Rules.ContainsKey(stitch)) continue;
-            if (rows[i].Origin.Value is SyntaxNode line && !piece.Lead.SaysRuleOf(stitch)) return (stitch, line);
+            if (rows[i].Work?.Opening.Stitch is not { TurningChainCounts: null } stitch || context.Rules.ContainsKey(stitch) || context.Rules.ContainsKey(stitch.Rule)) continue;
+            if (rows[i].Origin.Value is SyntaxNode line && !piece.Lead.SaysRuleOf(stitch) && !piece.Lead.SaysRuleOf(stitch.Rule)) return (stitch, line);
         }
 
         return null;

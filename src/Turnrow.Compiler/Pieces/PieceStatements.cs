@@ -12,7 +12,7 @@ internal static class PieceStatements
     /// <summary>True if a statement belongs in a piece.</summary>
     public static bool IsOne(StatementSyntax statement) => statement is
         BeginStatement or ChainStatement or EdgeNameStatement or RowStatement or StraightStatement or LeaveStatement or AddStatement
-        or ShapeStatement or ShapeMannerStatement or ForSizesStatement or MarkStatement or RepeatStatement or DivideStatement or FastenOffStatement;
+        or ShapeStatement or ShapeMannerStatement or ForSizesStatement or MarkStatement or RepeatStatement or PatternRepeatStatement or DivideStatement or FastenOffStatement;
 
     /// <summary>Does what a statement says.</summary>
     public static void Bind(Context context, PieceState piece, StatementSyntax statement)
@@ -30,6 +30,7 @@ internal static class PieceStatements
             case ShapeStatement shape: ShapeBinding.Bind(context, piece, shape); break;
             case ShapeMannerStatement manner: MannerBinding.Bind(context, piece, manner); break;
             case RepeatStatement repeat: RepeatBinding.Bind(context, piece, repeat); break;
+            case PatternRepeatStatement often: Often(context, piece, often); break;
             case DivideStatement divide: DivideBinding.Bind(context, piece, divide); break;
             case ForSizesStatement some: ForSizesBinding.Bind(context, piece, some); break;
             case MarkStatement mark: Mark(context, piece, mark); break;
@@ -55,6 +56,13 @@ internal static class PieceStatements
 
         piece.MarkSpans[mark.Name.Text] = mark.Name.Span;
         piece.Marks[mark.Name.Text] = rows;
+    }
+
+    // How often is not said, so neither is any number of rows that follows.
+    private static void Often(Context context, PieceState piece, PatternRepeatStatement repeat)
+    {
+        context.Findings.Add(RepeatOften.At(repeat.Span));
+        piece.Doubt(true);
     }
 
     private static void FastenOff(PieceState piece)

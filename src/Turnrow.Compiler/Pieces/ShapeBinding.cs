@@ -16,9 +16,11 @@ internal static class ShapeBinding
         Begun.Check(context, piece, statement.Span);
         RowsOrRounds.Check(context, piece, statement.RowsWord);
         var claim = new ClaimBinder(context).Bind(statement.Claim);
-        var stitches = PlainCheck.Stitches(context, piece, statement.Span, "shape");
-        var counts = PlainCheck.NothingToGoOnWith(piece, stitches) ? Sized.Same<int?>(context.Sizes, null)
-            : statement.Rows is { } rows ? new RowsWanted(context, piece, rows).Count(stitches)
+        var onward = Onwards.Of(context, piece, statement.Span, "shape", null);
+        if (Array.Find(onward, static o => o.Pattern is not null)?.Pattern is { } pattern) context.Findings.Add(PatternShape.NoRule(statement.Span, pattern));
+        var stitches = onward.Select(static o => o.Plain);
+        var counts = PlainCheck.NothingToGoOnWith(piece, onward) ? Sized.Same<int?>(context.Sizes, null)
+            : statement.Rows is { } rows ? new RowsWanted(context, piece, rows).Count(onward)
             : statement.First is null ? Sized.Same<int?>(context.Sizes, null)
             : RowBinding.CountRows(context, piece, statement.First, statement.Last);
         counts = RowWorking.Bounded(context, piece, statement.Span, counts);

@@ -48,7 +48,7 @@ public static class EdgeLength
         var (from, to) = RowsOf(side.Piece, stretch);
         for (var at = from; at < to; at++)
         {
-            if (GaugeBook.TallestOf(side.Piece.Rows[at]) is { } stitch && gauges.Of(stitch) is null) return stitch;
+            if (GaugeBook.FabricOf(side.Piece.Rows[at]) is { } stitch && gauges.Of(stitch) is null) return stitch;
         }
 
         return null;
@@ -108,7 +108,7 @@ public static class EdgeLength
         return (from, Math.Min(piece.Rows.Count, from + (stretch.Kind == StretchKind.RowEnds ? stretch.Count : 1)));
     }
 
-    private static Gauge? GaugeOf(Row row, GaugeBook gauges) => GaugeBook.TallestOf(row) is { } stitch ? gauges.Of(stitch) : null;
+    private static Gauge? GaugeOf(Row row, GaugeBook gauges) => GaugeBook.FabricOf(row) is { } stitch ? gauges.Of(stitch) : null;
 
     // A row given in words is taken to grow or shrink alike at both edges.
     private static double ChangeAt(Row row, Hand hand)

@@ -128,7 +128,7 @@ public sealed class Mirror(bool turnedOver)
         // All across is all across from either end, however many wait there.
         if (_turns && words is [Work { Takes: 1, Makes: 1, Amount.Reach: Reach.Across, Target.Aim: Aim.Next } across]) return new WordsPlan([across with { Amount = Amount.Across, Corners = 0 }]);
         if (!_plans.TryGetValue(words, out var turned)) _plans[words] = turned = new WordsPlan(WordReversal.Reverse(words));
-        return turned;
+        return plan is WordsPlan { Of: { } of } ? turned with { Of = of with { IsMirrored = !of.IsMirrored } } : turned;
     }
 
     // Made anew, not copied: a plan keeps the words that it has given, and those run from the other edge.

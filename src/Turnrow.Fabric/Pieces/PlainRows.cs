@@ -21,7 +21,7 @@ internal static class PlainRows
         foreach (var word in words)
         {
             if (word is SlipOver or Leave or MarkCorner or RemoveCorners or Hold or Bridge) continue;
-            if (word is not Work { Takes: 1, Makes: 1, Hook: HookInto.BothLoops } work) return null;
+            if (word is not Work { Takes: 1, Makes: 1, Hook: HookInto.BothLoops, Stitch.IsOne: true } work) return null;
             if (only is not null && only != work.Stitch) return null;
             only = work.Stitch;
         }

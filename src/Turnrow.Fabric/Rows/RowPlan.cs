@@ -1,3 +1,4 @@
+using Turnrow.Fabric.Patterns;
 using Turnrow.Fabric.Stitches;
 using Turnrow.Fabric.Words;
 
@@ -13,6 +14,9 @@ public abstract record RowPlan
 /// <summary>A row given by its words.</summary>
 public sealed record WordsPlan(IReadOnlyList<Word> Words) : RowPlan
 {
+    /// <summary>The row of a stitch pattern that it is; null for none.</summary>
+    public InPattern? Of { get; init; }
+
     /// <inheritdoc/>
     public override IReadOnlyList<Word> WordsFrom(Hand start) => Words;
 

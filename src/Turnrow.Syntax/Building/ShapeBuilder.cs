@@ -15,7 +15,7 @@ internal static class ShapeBuilder
             ? ExpressionBuilder.Count(context.amount, line)
             : ExpressionBuilder.Sum(context.length, line);
         var fixes = new List<RowFixSyntax>(context._fixes.Count);
-        foreach (var fix in context._fixes) fixes.Add(Fix(fix));
+        var pattern = Fixes(context._fixes, fixes, line).Pattern;
         return new StraightStatement(
             extent,
             amount,
@@ -26,6 +26,7 @@ internal static class ShapeBuilder
         {
             At = context.at is null ? null : line.Edge(context.at),
             RowsWord = context.counted is null ? null : line.Name(context.counted),
+            Pattern = pattern,
         };
     }
 
@@ -75,11 +76,11 @@ internal static class ShapeBuilder
         var extent = context.length is null ? StraightExtent.Rows : context.further is null ? StraightExtent.To : StraightExtent.For;
         var amount = context.length is null ? ExpressionBuilder.Count(context.rows, line) : ExpressionBuilder.Sum(context.length, line);
         var fixes = new List<RowFixSyntax>(context._fixes.Count);
-        foreach (var fix in context._fixes) fixes.Add(Fix(fix));
+        var (pattern, edges) = Fixes(context._fixes, fixes, line);
         var mark = context.mark is null ? null : line.Name(context.mark);
         var at = context.at is null ? null : line.Edge(context.at);
         SyntaxNode last = fixes.Count > 0 ? fixes[^1] : mark is not null ? mark : at is not null ? at : amount;
-        return new RowExtentSyntax(extent, amount, mark, fixes, amount.Span.To(last.Span)) { At = at };
+        return new RowExtentSyntax(extent, amount, mark, fixes, amount.Span.To(last.Span)) { At = at, Pattern = pattern, EdgeStitch = edges };
     }
 
     /// <summary>How decreases are worked.</summary>
@@ -91,6 +92,20 @@ internal static class ShapeBuilder
             _ => Tree.Decreasing.Together,
         },
         LineBuilding.Span(context));
+
+    // Which numbers of rows are allowed, and apart from them the stitch pattern and the stitch of its edges.
+    private static (NameSyntax? Pattern, NameSyntax? EdgeStitch) Fixes(IList<TurnrowParser.RowFixContext> contexts, List<RowFixSyntax> fixes, LineBuilding line)
+    {
+        NameSyntax? pattern = null, edges = null;
+        foreach (var context in contexts)
+        {
+            if (context.pattern is not null) pattern = line.Name(context.pattern);
+            else if (context.by is not null) edges = line.Joined(context.by._words);
+            else fixes.Add(Fix(context));
+        }
+
+        return (pattern, edges);
+    }
 
     private static RowFixSyntax Fix(TurnrowParser.RowFixContext context)
     {

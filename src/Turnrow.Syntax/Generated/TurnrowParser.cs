@@ -36,29 +36,30 @@ using DFA = Antlr4.Runtime.Dfa.DFA;
 [System.CodeDom.Compiler.GeneratedCode("ANTLR", "4.13.1")]
 internal partial class TurnrowParser : Parser {
 	public const int
-		WHITE_SPACE=1, COMMENT=2, PROSE=3, COMMA=4, SEMICOLON=5, COLON=6, OPEN=7, 
-		CLOSE=8, EQUALS=9, PLUS=10, MINUS=11, OVER_SIGN=12, PERCENT=13, X=14, 
-		ACCEPT=15, ADD=16, BEGIN=17, BODY=18, BOTH=19, CHAIN=20, CLAIMS=21, COUNT=22, 
-		DIVIDE=23, EASE=24, EXPECT=25, FASTEN=26, FINISHED=27, FOR=28, FROM=29, 
-		GAUGE=30, HOOK=31, LEAVE=32, LEFT=33, MADE=34, MARK=35, MEASURE=36, NOTATION=37, 
-		NOTION=38, PATTERN=39, PIECE=40, REPEAT=41, RIGHT=42, ROW=43, ROWS=44, 
-		SEAM=45, SHAPE=46, SIZES=47, SKILL=48, STRAIGHT=49, SWATCH=50, TERMS=51, 
-		TURN=52, VERSION=53, WEARER=54, WEAVE=55, YARN=56, ACROSS=57, AFTER=58, 
-		ALL=59, ALONG=60, AND=61, APART=62, ARE=63, AROUND=64, AT=65, BEFORE=66, 
-		BRIDGE=67, BUT=68, BY=69, CH=70, CHAINS=71, CORNER=72, COUNTS=73, DEC=74, 
-		DOES=75, DOWN=76, EACH=77, EASING=78, EDGE=79, EDGES=80, END=81, ENDS=82, 
-		EVEN=83, EVENLY=84, EVERY=85, EXTRA=86, FACING=87, FIRST=88, FOUNDATION=89, 
-		HERE=90, HIGH=91, HOLD=92, IN=93, INC=94, IS=95, LAST=96, LATER=97, LEAST=98, 
-		LESS=99, LONGER=100, MAKE=101, MIRRORED=102, MORE_WORD=103, MOST=104, 
-		MULTIPLE=105, NEXT=106, NOT=107, ODD=108, OF=109, OFF=110, ON=111, ONE=112, 
-		OPENS=113, OPPOSITE=114, ORDER=115, OVER=116, PER=117, PICKED=118, PLAIN=119, 
-		REMAIN=120, REST=121, ROUNDED=122, RS=123, SAME=124, SKIP_WORD=125, SKIPPING=126, 
-		SLIP=127, SLIPPING=128, STITCH=129, STITCHES=130, STRETCHES=131, THE=132, 
-		THEN=133, TIMES=134, TO=135, TOGETHER=136, TURNED=137, TURNING=138, TURNS=139, 
-		UNTIL=140, UP=141, WEIGH=142, WEIGHT=143, WIDE=144, WITH=145, WITHIN=146, 
-		WITHOUT=147, WORKING=148, WS=149, CM=150, G=151, M=152, MM=153, OZ=154, 
-		YD=155, WORD=156, NUMBER=157, FRACTION=158, ORDINAL=159, DOTTED=160, QUOTED=161, 
-		WRONG_COMMA=162, WRONG_QUOTE=163, JUNK=164;
+		WHITE_SPACE=1, COMMENT=2, PROSE=3, PICTURE_ROW=4, COMMA=5, SEMICOLON=6, 
+		COLON=7, OPEN=8, CLOSE=9, EQUALS=10, PLUS=11, MINUS=12, OVER_SIGN=13, 
+		PERCENT=14, X=15, ACCEPT=16, ADD=17, BEGIN=18, BODY=19, BOTH=20, CHAIN=21, 
+		CLAIMS=22, COUNT=23, DIVIDE=24, EASE=25, EXPECT=26, FASTEN=27, FINISHED=28, 
+		FOR=29, FROM=30, GAUGE=31, HOOK=32, KEY=33, LEAVE=34, LEFT=35, MADE=36, 
+		MARK=37, MEASURE=38, NOTATION=39, NOTION=40, PATTERN=41, PIECE=42, REPEAT=43, 
+		RIGHT=44, ROW=45, ROWS=46, SEAM=47, SHAPE=48, SIZES=49, SKILL=50, STITCH=51, 
+		STRAIGHT=52, SWATCH=53, TERMS=54, TURN=55, USE=56, VERSION=57, WEARER=58, 
+		WEAVE=59, YARN=60, ACROSS=61, AFTER=62, ALL=63, ALONG=64, AND=65, APART=66, 
+		ARE=67, AROUND=68, AT=69, BEFORE=70, BRIDGE=71, BUT=72, BY=73, CH=74, 
+		CHAINS=75, CORNER=76, COUNTS=77, DEC=78, DOES=79, DOWN=80, EACH=81, EASING=82, 
+		EDGE=83, EDGES=84, END=85, ENDS=86, EVEN=87, EVENLY=88, EVERY=89, EXTRA=90, 
+		FACING=91, FIRST=92, FOUNDATION=93, HERE=94, HIGH=95, HOLD=96, IN=97, 
+		INC=98, IS=99, LAST=100, LATER=101, LEAST=102, LESS=103, LONGER=104, MAKE=105, 
+		MIRRORED=106, MORE_WORD=107, MOST=108, MULTIPLE=109, NEXT=110, NOT=111, 
+		ODD=112, OF=113, OFF=114, ON=115, ONE=116, OPENS=117, OPPOSITE=118, ORDER=119, 
+		OVER=120, PER=121, PICKED=122, PICTURE=123, PLACE=124, PLAIN=125, REMAIN=126, 
+		REPEATS=127, REST=128, ROUNDED=129, RS=130, SAME=131, SKIP_WORD=132, SKIPPED=133, 
+		SKIPPING=134, SLIP=135, SLIPPING=136, STITCHES=137, STRETCHES=138, THE=139, 
+		THEN=140, TIMES=141, TO=142, TOGETHER=143, TURNED=144, TURNING=145, TURNS=146, 
+		UNTIL=147, UP=148, WEIGH=149, WEIGHT=150, WIDE=151, WITH=152, WITHIN=153, 
+		WITHOUT=154, WORKING=155, WS=156, CM=157, G=158, M=159, MM=160, OZ=161, 
+		YD=162, WORD=163, NUMBER=164, FRACTION=165, ORDINAL=166, DOTTED=167, QUOTED=168, 
+		WRONG_COMMA=169, WRONG_QUOTE=170, JUNK=171;
 	public const int
 		RULE_line = 0, RULE_claimLine = 1, RULE_statement = 2, RULE_notationLine = 3, 
 		RULE_patternLine = 4, RULE_versionLine = 5, RULE_version = 6, RULE_termsLine = 7, 
@@ -68,86 +69,90 @@ internal partial class TurnrowParser : Parser {
 		RULE_turnPart = 20, RULE_measureLine = 21, RULE_countLine = 22, RULE_claimsLine = 23, 
 		RULE_bodyLine = 24, RULE_easeLine = 25, RULE_finishedLine = 26, RULE_finishedPart = 27, 
 		RULE_acceptLine = 28, RULE_swatchLine = 29, RULE_madeLine = 30, RULE_madePart = 31, 
-		RULE_countFix = 32, RULE_pieceLine = 33, RULE_origin = 34, RULE_acrossPart = 35, 
-		RULE_acrossWord = 36, RULE_along = 37, RULE_alongPart = 38, RULE_beginLine = 39, 
-		RULE_chainLine = 40, RULE_edgeLine = 41, RULE_markLine = 42, RULE_divideLine = 43, 
-		RULE_dividePart = 44, RULE_fastenLine = 45, RULE_weaveLine = 46, RULE_rowLine = 47, 
-		RULE_rowsLine = 48, RULE_items = 49, RULE_item = 50, RULE_spreading = 51, 
-		RULE_atEachEnd = 52, RULE_stitchAmount = 53, RULE_changeAmount = 54, RULE_reach = 55, 
-		RULE_place = 56, RULE_repeatLine = 57, RULE_forLine = 58, RULE_sizeRange = 59, 
-		RULE_sizedLine = 60, RULE_straightLine = 61, RULE_rowFix = 62, RULE_leaveLine = 63, 
-		RULE_addLine = 64, RULE_shapeLine = 65, RULE_shapeDone = 66, RULE_shaping = 67, 
-		RULE_stage = 68, RULE_shapingPart = 69, RULE_frequency = 70, RULE_everyRows = 71, 
-		RULE_turnRows = 72, RULE_decreasing = 73, RULE_stitchesIn = 74, RULE_solve = 75, 
-		RULE_solveOption = 76, RULE_seamLine = 77, RULE_walkWords = 78, RULE_seamPart = 79, 
-		RULE_walkWord = 80, RULE_selection = 81, RULE_rate = 82, RULE_expectLine = 83, 
-		RULE_expected = 84, RULE_expectedMore = 85, RULE_claim = 86, RULE_claimPart = 87, 
-		RULE_edge = 88, RULE_side = 89, RULE_change = 90, RULE_stitch = 91, RULE_rowsWord = 92, 
-		RULE_stitchesWord = 93, RULE_sum = 94, RULE_sumOperation = 95, RULE_factor = 96, 
-		RULE_count = 97, RULE_countOperation = 98, RULE_single = 99, RULE_sign = 100, 
-		RULE_list = 101, RULE_number = 102, RULE_unit = 103, RULE_name = 104;
+		RULE_countFix = 32, RULE_useLine = 33, RULE_stitchLine = 34, RULE_stitchPattern = 35, 
+		RULE_keyLine = 36, RULE_pictureLine = 37, RULE_stitchMade = 38, RULE_pieceLine = 39, 
+		RULE_origin = 40, RULE_acrossPart = 41, RULE_acrossWord = 42, RULE_along = 43, 
+		RULE_alongPart = 44, RULE_beginLine = 45, RULE_chainLine = 46, RULE_edgeLine = 47, 
+		RULE_markLine = 48, RULE_divideLine = 49, RULE_dividePart = 50, RULE_fastenLine = 51, 
+		RULE_weaveLine = 52, RULE_rowLine = 53, RULE_rowsLine = 54, RULE_items = 55, 
+		RULE_item = 56, RULE_spreading = 57, RULE_atEachEnd = 58, RULE_stitchAmount = 59, 
+		RULE_changeAmount = 60, RULE_reach = 61, RULE_place = 62, RULE_repeatLine = 63, 
+		RULE_forLine = 64, RULE_sizeRange = 65, RULE_sizedLine = 66, RULE_straightLine = 67, 
+		RULE_rowFix = 68, RULE_leaveLine = 69, RULE_addLine = 70, RULE_shapeLine = 71, 
+		RULE_shapeDone = 72, RULE_shaping = 73, RULE_stage = 74, RULE_shapingPart = 75, 
+		RULE_frequency = 76, RULE_everyRows = 77, RULE_turnRows = 78, RULE_decreasing = 79, 
+		RULE_stitchesIn = 80, RULE_solve = 81, RULE_solveOption = 82, RULE_seamLine = 83, 
+		RULE_walkWords = 84, RULE_seamPart = 85, RULE_walkWord = 86, RULE_selection = 87, 
+		RULE_rate = 88, RULE_expectLine = 89, RULE_expected = 90, RULE_expectedMore = 91, 
+		RULE_claim = 92, RULE_claimPart = 93, RULE_edge = 94, RULE_side = 95, 
+		RULE_change = 96, RULE_stitch = 97, RULE_rowsWord = 98, RULE_stitchesWord = 99, 
+		RULE_sum = 100, RULE_sumOperation = 101, RULE_factor = 102, RULE_count = 103, 
+		RULE_countOperation = 104, RULE_single = 105, RULE_sign = 106, RULE_list = 107, 
+		RULE_number = 108, RULE_unit = 109, RULE_name = 110;
 	public static readonly string[] ruleNames = {
 		"line", "claimLine", "statement", "notationLine", "patternLine", "versionLine", 
 		"version", "termsLine", "sizesLine", "sizeName", "skillLine", "notionLine", 
 		"wearerLine", "proseLine", "yarnLine", "yarnFact", "hookLine", "gaugeLine", 
 		"gaugeLength", "turnLine", "turnPart", "measureLine", "countLine", "claimsLine", 
 		"bodyLine", "easeLine", "finishedLine", "finishedPart", "acceptLine", 
-		"swatchLine", "madeLine", "madePart", "countFix", "pieceLine", "origin", 
-		"acrossPart", "acrossWord", "along", "alongPart", "beginLine", "chainLine", 
-		"edgeLine", "markLine", "divideLine", "dividePart", "fastenLine", "weaveLine", 
-		"rowLine", "rowsLine", "items", "item", "spreading", "atEachEnd", "stitchAmount", 
-		"changeAmount", "reach", "place", "repeatLine", "forLine", "sizeRange", 
-		"sizedLine", "straightLine", "rowFix", "leaveLine", "addLine", "shapeLine", 
-		"shapeDone", "shaping", "stage", "shapingPart", "frequency", "everyRows", 
-		"turnRows", "decreasing", "stitchesIn", "solve", "solveOption", "seamLine", 
-		"walkWords", "seamPart", "walkWord", "selection", "rate", "expectLine", 
-		"expected", "expectedMore", "claim", "claimPart", "edge", "side", "change", 
-		"stitch", "rowsWord", "stitchesWord", "sum", "sumOperation", "factor", 
-		"count", "countOperation", "single", "sign", "list", "number", "unit", 
-		"name"
+		"swatchLine", "madeLine", "madePart", "countFix", "useLine", "stitchLine", 
+		"stitchPattern", "keyLine", "pictureLine", "stitchMade", "pieceLine", 
+		"origin", "acrossPart", "acrossWord", "along", "alongPart", "beginLine", 
+		"chainLine", "edgeLine", "markLine", "divideLine", "dividePart", "fastenLine", 
+		"weaveLine", "rowLine", "rowsLine", "items", "item", "spreading", "atEachEnd", 
+		"stitchAmount", "changeAmount", "reach", "place", "repeatLine", "forLine", 
+		"sizeRange", "sizedLine", "straightLine", "rowFix", "leaveLine", "addLine", 
+		"shapeLine", "shapeDone", "shaping", "stage", "shapingPart", "frequency", 
+		"everyRows", "turnRows", "decreasing", "stitchesIn", "solve", "solveOption", 
+		"seamLine", "walkWords", "seamPart", "walkWord", "selection", "rate", 
+		"expectLine", "expected", "expectedMore", "claim", "claimPart", "edge", 
+		"side", "change", "stitch", "rowsWord", "stitchesWord", "sum", "sumOperation", 
+		"factor", "count", "countOperation", "single", "sign", "list", "number", 
+		"unit", "name"
 	};
 
 	private static readonly string[] _LiteralNames = {
-		null, null, null, null, "','", "';'", "':'", "'('", "')'", "'='", "'+'", 
-		"'-'", "'/'", "'%'", null, "'accept'", "'add'", "'begin'", "'body'", "'both'", 
-		"'chain'", "'claims'", "'count'", "'divide'", "'ease'", "'expect'", "'fasten'", 
-		"'finished'", "'for'", "'from'", "'gauge'", "'hook'", "'leave'", "'left'", 
-		"'made'", "'mark'", "'measure'", "'notation'", "'notion'", "'pattern'", 
-		"'piece'", "'repeat'", "'right'", null, null, "'seam'", "'shape'", "'sizes'", 
-		"'skill'", "'straight'", "'swatch'", "'terms'", "'turn'", "'version'", 
-		"'wearer'", "'weave'", "'yarn'", "'across'", "'after'", "'all'", "'along'", 
-		"'and'", "'apart'", "'are'", "'around'", "'at'", "'before'", "'bridge'", 
-		"'but'", "'by'", "'ch'", "'chains'", "'corner'", "'counts'", "'dec'", 
-		"'does'", "'down'", "'each'", "'easing'", "'edge'", "'edges'", "'end'", 
-		"'ends'", "'even'", "'evenly'", "'every'", "'extra'", "'facing'", "'first'", 
-		"'foundation'", "'here'", "'high'", "'hold'", "'in'", "'inc'", "'is'", 
-		"'last'", "'later'", "'least'", "'less'", "'longer'", "'make'", "'mirrored'", 
-		"'more'", "'most'", "'multiple'", "'next'", "'not'", "'odd'", "'of'", 
-		"'off'", "'on'", "'one'", "'opens'", "'opposite'", "'order'", "'over'", 
-		"'per'", "'picked'", "'plain'", null, "'rest'", "'rounded'", "'RS'", "'same'", 
-		"'skip'", "'skipping'", "'slip'", "'slipping'", "'stitch'", null, "'stretches'", 
-		"'the'", "'then'", null, "'to'", "'together'", "'turned'", "'turning'", 
-		"'turns'", "'until'", "'up'", "'weigh'", "'weight'", "'wide'", "'with'", 
-		"'within'", "'without'", "'working'", "'WS'", "'cm'", "'g'", "'m'", "'mm'", 
-		"'oz'", "'yd'"
+		null, null, null, null, null, "','", "';'", "':'", "'('", "')'", "'='", 
+		"'+'", "'-'", "'/'", "'%'", null, "'accept'", "'add'", "'begin'", "'body'", 
+		"'both'", "'chain'", "'claims'", "'count'", "'divide'", "'ease'", "'expect'", 
+		"'fasten'", "'finished'", "'for'", "'from'", "'gauge'", "'hook'", "'key'", 
+		"'leave'", "'left'", "'made'", "'mark'", "'measure'", "'notation'", "'notion'", 
+		"'pattern'", "'piece'", "'repeat'", "'right'", null, null, "'seam'", "'shape'", 
+		"'sizes'", "'skill'", "'stitch'", "'straight'", "'swatch'", "'terms'", 
+		"'turn'", "'use'", "'version'", "'wearer'", "'weave'", "'yarn'", "'across'", 
+		"'after'", "'all'", "'along'", "'and'", "'apart'", "'are'", "'around'", 
+		"'at'", "'before'", "'bridge'", "'but'", "'by'", "'ch'", "'chains'", "'corner'", 
+		"'counts'", "'dec'", "'does'", "'down'", "'each'", "'easing'", "'edge'", 
+		"'edges'", "'end'", "'ends'", "'even'", "'evenly'", "'every'", "'extra'", 
+		"'facing'", "'first'", "'foundation'", "'here'", "'high'", "'hold'", "'in'", 
+		"'inc'", "'is'", "'last'", "'later'", "'least'", "'less'", "'longer'", 
+		"'make'", "'mirrored'", "'more'", "'most'", "'multiple'", "'next'", "'not'", 
+		"'odd'", "'of'", "'off'", "'on'", "'one'", "'opens'", "'opposite'", "'order'", 
+		"'over'", "'per'", "'picked'", "'picture'", "'place'", "'plain'", null, 
+		"'repeats'", "'rest'", "'rounded'", "'RS'", "'same'", "'skip'", "'skipped'", 
+		"'skipping'", "'slip'", "'slipping'", null, "'stretches'", "'the'", "'then'", 
+		null, "'to'", "'together'", "'turned'", "'turning'", "'turns'", "'until'", 
+		"'up'", "'weigh'", "'weight'", "'wide'", "'with'", "'within'", "'without'", 
+		"'working'", "'WS'", "'cm'", "'g'", "'m'", "'mm'", "'oz'", "'yd'"
 	};
 	private static readonly string[] _SymbolicNames = {
-		null, "WHITE_SPACE", "COMMENT", "PROSE", "COMMA", "SEMICOLON", "COLON", 
-		"OPEN", "CLOSE", "EQUALS", "PLUS", "MINUS", "OVER_SIGN", "PERCENT", "X", 
-		"ACCEPT", "ADD", "BEGIN", "BODY", "BOTH", "CHAIN", "CLAIMS", "COUNT", 
+		null, "WHITE_SPACE", "COMMENT", "PROSE", "PICTURE_ROW", "COMMA", "SEMICOLON", 
+		"COLON", "OPEN", "CLOSE", "EQUALS", "PLUS", "MINUS", "OVER_SIGN", "PERCENT", 
+		"X", "ACCEPT", "ADD", "BEGIN", "BODY", "BOTH", "CHAIN", "CLAIMS", "COUNT", 
 		"DIVIDE", "EASE", "EXPECT", "FASTEN", "FINISHED", "FOR", "FROM", "GAUGE", 
-		"HOOK", "LEAVE", "LEFT", "MADE", "MARK", "MEASURE", "NOTATION", "NOTION", 
-		"PATTERN", "PIECE", "REPEAT", "RIGHT", "ROW", "ROWS", "SEAM", "SHAPE", 
-		"SIZES", "SKILL", "STRAIGHT", "SWATCH", "TERMS", "TURN", "VERSION", "WEARER", 
-		"WEAVE", "YARN", "ACROSS", "AFTER", "ALL", "ALONG", "AND", "APART", "ARE", 
-		"AROUND", "AT", "BEFORE", "BRIDGE", "BUT", "BY", "CH", "CHAINS", "CORNER", 
-		"COUNTS", "DEC", "DOES", "DOWN", "EACH", "EASING", "EDGE", "EDGES", "END", 
-		"ENDS", "EVEN", "EVENLY", "EVERY", "EXTRA", "FACING", "FIRST", "FOUNDATION", 
-		"HERE", "HIGH", "HOLD", "IN", "INC", "IS", "LAST", "LATER", "LEAST", "LESS", 
-		"LONGER", "MAKE", "MIRRORED", "MORE_WORD", "MOST", "MULTIPLE", "NEXT", 
-		"NOT", "ODD", "OF", "OFF", "ON", "ONE", "OPENS", "OPPOSITE", "ORDER", 
-		"OVER", "PER", "PICKED", "PLAIN", "REMAIN", "REST", "ROUNDED", "RS", "SAME", 
-		"SKIP_WORD", "SKIPPING", "SLIP", "SLIPPING", "STITCH", "STITCHES", "STRETCHES", 
+		"HOOK", "KEY", "LEAVE", "LEFT", "MADE", "MARK", "MEASURE", "NOTATION", 
+		"NOTION", "PATTERN", "PIECE", "REPEAT", "RIGHT", "ROW", "ROWS", "SEAM", 
+		"SHAPE", "SIZES", "SKILL", "STITCH", "STRAIGHT", "SWATCH", "TERMS", "TURN", 
+		"USE", "VERSION", "WEARER", "WEAVE", "YARN", "ACROSS", "AFTER", "ALL", 
+		"ALONG", "AND", "APART", "ARE", "AROUND", "AT", "BEFORE", "BRIDGE", "BUT", 
+		"BY", "CH", "CHAINS", "CORNER", "COUNTS", "DEC", "DOES", "DOWN", "EACH", 
+		"EASING", "EDGE", "EDGES", "END", "ENDS", "EVEN", "EVENLY", "EVERY", "EXTRA", 
+		"FACING", "FIRST", "FOUNDATION", "HERE", "HIGH", "HOLD", "IN", "INC", 
+		"IS", "LAST", "LATER", "LEAST", "LESS", "LONGER", "MAKE", "MIRRORED", 
+		"MORE_WORD", "MOST", "MULTIPLE", "NEXT", "NOT", "ODD", "OF", "OFF", "ON", 
+		"ONE", "OPENS", "OPPOSITE", "ORDER", "OVER", "PER", "PICKED", "PICTURE", 
+		"PLACE", "PLAIN", "REMAIN", "REPEATS", "REST", "ROUNDED", "RS", "SAME", 
+		"SKIP_WORD", "SKIPPED", "SKIPPING", "SLIP", "SLIPPING", "STITCHES", "STRETCHES", 
 		"THE", "THEN", "TIMES", "TO", "TOGETHER", "TURNED", "TURNING", "TURNS", 
 		"UNTIL", "UP", "WEIGH", "WEIGHT", "WIDE", "WITH", "WITHIN", "WITHOUT", 
 		"WORKING", "WS", "CM", "G", "M", "MM", "OZ", "YD", "WORD", "NUMBER", "FRACTION", 
@@ -198,9 +203,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 210;
+			State = 222;
 			_localctx.said = statement();
-			State = 211;
+			State = 223;
 			Match(Eof);
 			}
 		}
@@ -235,9 +240,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 213;
+			State = 225;
 			_localctx.claimed = claim();
-			State = 214;
+			State = 226;
 			Match(Eof);
 			}
 		}
@@ -268,6 +273,10 @@ internal partial class TurnrowParser : Parser {
 		public MeasureLineContext asMeasure;
 		public CountLineContext asCount;
 		public PieceLineContext asPiece;
+		public UseLineContext asUse;
+		public StitchLineContext asStitch;
+		public KeyLineContext asKey;
+		public PictureLineContext asPicture;
 		public BeginLineContext asBegin;
 		public ChainLineContext asChain;
 		public EdgeLineContext asEdge;
@@ -337,6 +346,18 @@ internal partial class TurnrowParser : Parser {
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public PieceLineContext pieceLine() {
 			return GetRuleContext<PieceLineContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public UseLineContext useLine() {
+			return GetRuleContext<UseLineContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public StitchLineContext stitchLine() {
+			return GetRuleContext<StitchLineContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public KeyLineContext keyLine() {
+			return GetRuleContext<KeyLineContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public PictureLineContext pictureLine() {
+			return GetRuleContext<PictureLineContext>(0);
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public BeginLineContext beginLine() {
 			return GetRuleContext<BeginLineContext>(0);
@@ -422,132 +443,160 @@ internal partial class TurnrowParser : Parser {
 		StatementContext _localctx = new StatementContext(Context, State);
 		EnterRule(_localctx, 4, RULE_statement);
 		try {
-			State = 256;
+			State = 272;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NOTATION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 216;
+				State = 228;
 				_localctx.asNotation = notationLine();
 				}
 				break;
 			case PATTERN:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 217;
+				State = 229;
 				_localctx.asPattern = patternLine();
 				}
 				break;
 			case VERSION:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 218;
+				State = 230;
 				_localctx.asVersion = versionLine();
 				}
 				break;
 			case TERMS:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 219;
+				State = 231;
 				_localctx.asTerms = termsLine();
 				}
 				break;
 			case SIZES:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 220;
+				State = 232;
 				_localctx.asSizes = sizesLine();
 				}
 				break;
 			case SKILL:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 221;
+				State = 233;
 				_localctx.asSkill = skillLine();
 				}
 				break;
 			case NOTION:
 				EnterOuterAlt(_localctx, 7);
 				{
-				State = 222;
+				State = 234;
 				_localctx.asNotion = notionLine();
 				}
 				break;
 			case WEARER:
 				EnterOuterAlt(_localctx, 8);
 				{
-				State = 223;
+				State = 235;
 				_localctx.asWearer = wearerLine();
 				}
 				break;
 			case PROSE:
 				EnterOuterAlt(_localctx, 9);
 				{
-				State = 224;
+				State = 236;
 				proseLine();
 				}
 				break;
 			case YARN:
 				EnterOuterAlt(_localctx, 10);
 				{
-				State = 225;
+				State = 237;
 				_localctx.asYarn = yarnLine();
 				}
 				break;
 			case HOOK:
 				EnterOuterAlt(_localctx, 11);
 				{
-				State = 226;
+				State = 238;
 				_localctx.asHook = hookLine();
 				}
 				break;
 			case GAUGE:
 				EnterOuterAlt(_localctx, 12);
 				{
-				State = 227;
+				State = 239;
 				_localctx.asGauge = gaugeLine();
 				}
 				break;
 			case TURN:
 				EnterOuterAlt(_localctx, 13);
 				{
-				State = 228;
+				State = 240;
 				_localctx.asTurn = turnLine();
 				}
 				break;
 			case MEASURE:
 				EnterOuterAlt(_localctx, 14);
 				{
-				State = 229;
+				State = 241;
 				_localctx.asMeasure = measureLine();
 				}
 				break;
 			case COUNT:
 				EnterOuterAlt(_localctx, 15);
 				{
-				State = 230;
+				State = 242;
 				_localctx.asCount = countLine();
 				}
 				break;
 			case PIECE:
 				EnterOuterAlt(_localctx, 16);
 				{
-				State = 231;
+				State = 243;
 				_localctx.asPiece = pieceLine();
 				}
 				break;
-			case BEGIN:
+			case USE:
 				EnterOuterAlt(_localctx, 17);
 				{
-				State = 232;
+				State = 244;
+				_localctx.asUse = useLine();
+				}
+				break;
+			case STITCH:
+				EnterOuterAlt(_localctx, 18);
+				{
+				State = 245;
+				_localctx.asStitch = stitchLine();
+				}
+				break;
+			case KEY:
+				EnterOuterAlt(_localctx, 19);
+				{
+				State = 246;
+				_localctx.asKey = keyLine();
+				}
+				break;
+			case PICTURE_ROW:
+				EnterOuterAlt(_localctx, 20);
+				{
+				State = 247;
+				_localctx.asPicture = pictureLine();
+				}
+				break;
+			case BEGIN:
+				EnterOuterAlt(_localctx, 21);
+				{
+				State = 248;
 				_localctx.asBegin = beginLine();
 				}
 				break;
 			case CHAIN:
-				EnterOuterAlt(_localctx, 18);
+				EnterOuterAlt(_localctx, 22);
 				{
-				State = 233;
+				State = 249;
 				_localctx.asChain = chainLine();
 				}
 				break;
@@ -555,156 +604,156 @@ internal partial class TurnrowParser : Parser {
 			case FROM:
 			case LEFT:
 			case RIGHT:
-				EnterOuterAlt(_localctx, 19);
+				EnterOuterAlt(_localctx, 23);
 				{
-				State = 234;
+				State = 250;
 				_localctx.asEdge = edgeLine();
 				}
 				break;
 			case MARK:
-				EnterOuterAlt(_localctx, 20);
+				EnterOuterAlt(_localctx, 24);
 				{
-				State = 235;
+				State = 251;
 				_localctx.asMark = markLine();
 				}
 				break;
 			case DIVIDE:
-				EnterOuterAlt(_localctx, 21);
+				EnterOuterAlt(_localctx, 25);
 				{
-				State = 236;
+				State = 252;
 				_localctx.asDivide = divideLine();
 				}
 				break;
 			case FASTEN:
-				EnterOuterAlt(_localctx, 22);
+				EnterOuterAlt(_localctx, 26);
 				{
-				State = 237;
+				State = 253;
 				fastenLine();
 				}
 				break;
 			case WEAVE:
-				EnterOuterAlt(_localctx, 23);
+				EnterOuterAlt(_localctx, 27);
 				{
-				State = 238;
+				State = 254;
 				weaveLine();
 				}
 				break;
 			case ROW:
-				EnterOuterAlt(_localctx, 24);
+				EnterOuterAlt(_localctx, 28);
 				{
-				State = 239;
+				State = 255;
 				_localctx.asRow = rowLine();
 				}
 				break;
 			case ROWS:
-				EnterOuterAlt(_localctx, 25);
+				EnterOuterAlt(_localctx, 29);
 				{
-				State = 240;
+				State = 256;
 				_localctx.asRows = rowsLine();
 				}
 				break;
 			case REPEAT:
-				EnterOuterAlt(_localctx, 26);
+				EnterOuterAlt(_localctx, 30);
 				{
-				State = 241;
+				State = 257;
 				_localctx.asRepeat = repeatLine();
 				}
 				break;
 			case STRAIGHT:
-				EnterOuterAlt(_localctx, 27);
+				EnterOuterAlt(_localctx, 31);
 				{
-				State = 242;
+				State = 258;
 				_localctx.asStraight = straightLine();
 				}
 				break;
 			case LEAVE:
-				EnterOuterAlt(_localctx, 28);
+				EnterOuterAlt(_localctx, 32);
 				{
-				State = 243;
+				State = 259;
 				_localctx.asLeave = leaveLine();
 				}
 				break;
 			case ADD:
-				EnterOuterAlt(_localctx, 29);
+				EnterOuterAlt(_localctx, 33);
 				{
-				State = 244;
+				State = 260;
 				_localctx.asAdd = addLine();
 				}
 				break;
 			case SHAPE:
-				EnterOuterAlt(_localctx, 30);
+				EnterOuterAlt(_localctx, 34);
 				{
-				State = 245;
+				State = 261;
 				_localctx.asShape = shapeLine();
 				}
 				break;
 			case SEAM:
-				EnterOuterAlt(_localctx, 31);
+				EnterOuterAlt(_localctx, 35);
 				{
-				State = 246;
+				State = 262;
 				_localctx.asSeam = seamLine();
 				}
 				break;
 			case EXPECT:
-				EnterOuterAlt(_localctx, 32);
+				EnterOuterAlt(_localctx, 36);
 				{
-				State = 247;
+				State = 263;
 				_localctx.asExpect = expectLine();
 				}
 				break;
 			case CLAIMS:
-				EnterOuterAlt(_localctx, 33);
+				EnterOuterAlt(_localctx, 37);
 				{
-				State = 248;
+				State = 264;
 				_localctx.asClaims = claimsLine();
 				}
 				break;
 			case FOR:
-				EnterOuterAlt(_localctx, 34);
+				EnterOuterAlt(_localctx, 38);
 				{
-				State = 249;
+				State = 265;
 				_localctx.asFor = forLine();
 				}
 				break;
 			case BODY:
-				EnterOuterAlt(_localctx, 35);
+				EnterOuterAlt(_localctx, 39);
 				{
-				State = 250;
+				State = 266;
 				_localctx.asBody = bodyLine();
 				}
 				break;
 			case EASE:
-				EnterOuterAlt(_localctx, 36);
+				EnterOuterAlt(_localctx, 40);
 				{
-				State = 251;
+				State = 267;
 				_localctx.asEase = easeLine();
 				}
 				break;
 			case FINISHED:
-				EnterOuterAlt(_localctx, 37);
+				EnterOuterAlt(_localctx, 41);
 				{
-				State = 252;
+				State = 268;
 				_localctx.asFinished = finishedLine();
 				}
 				break;
 			case SWATCH:
-				EnterOuterAlt(_localctx, 38);
+				EnterOuterAlt(_localctx, 42);
 				{
-				State = 253;
+				State = 269;
 				_localctx.asSwatch = swatchLine();
 				}
 				break;
 			case MADE:
-				EnterOuterAlt(_localctx, 39);
+				EnterOuterAlt(_localctx, 43);
 				{
-				State = 254;
+				State = 270;
 				_localctx.asMade = madeLine();
 				}
 				break;
 			case ACCEPT:
-				EnterOuterAlt(_localctx, 40);
+				EnterOuterAlt(_localctx, 44);
 				{
-				State = 255;
+				State = 271;
 				_localctx.asAccept = acceptLine();
 				}
 				break;
@@ -743,9 +792,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 258;
+			State = 274;
 			Match(NOTATION);
-			State = 259;
+			State = 275;
 			_localctx.value = number();
 			}
 		}
@@ -778,9 +827,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 261;
+			State = 277;
 			Match(PATTERN);
-			State = 262;
+			State = 278;
 			_localctx.text = Match(QUOTED);
 			}
 		}
@@ -815,9 +864,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 264;
+			State = 280;
 			Match(VERSION);
-			State = 265;
+			State = 281;
 			_localctx.text = version();
 			}
 		}
@@ -851,27 +900,27 @@ internal partial class TurnrowParser : Parser {
 		VersionContext _localctx = new VersionContext(Context, State);
 		EnterRule(_localctx, 12, RULE_version);
 		try {
-			State = 271;
+			State = 287;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 267;
+				State = 283;
 				Match(NUMBER);
 				}
 				break;
 			case DOTTED:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 268;
+				State = 284;
 				Match(DOTTED);
 				}
 				break;
 			case QUOTED:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 269;
+				State = 285;
 				Match(QUOTED);
 				}
 				break;
@@ -890,6 +939,7 @@ internal partial class TurnrowParser : Parser {
 			case FROM:
 			case GAUGE:
 			case HOOK:
+			case KEY:
 			case LEFT:
 			case MADE:
 			case MARK:
@@ -904,10 +954,12 @@ internal partial class TurnrowParser : Parser {
 			case SHAPE:
 			case SIZES:
 			case SKILL:
+			case STITCH:
 			case STRAIGHT:
 			case SWATCH:
 			case TERMS:
 			case TURN:
+			case USE:
 			case VERSION:
 			case WEARER:
 			case WEAVE:
@@ -960,18 +1012,20 @@ internal partial class TurnrowParser : Parser {
 			case ORDER:
 			case OVER:
 			case PICKED:
+			case PICTURE:
+			case PLACE:
 			case PLAIN:
 			case REMAIN:
+			case REPEATS:
 			case REST:
 			case ROUNDED:
 			case SAME:
+			case SKIPPED:
 			case SKIPPING:
 			case SLIPPING:
-			case STITCH:
 			case STRETCHES:
 			case THEN:
 			case TIMES:
-			case TOGETHER:
 			case TURNED:
 			case TURNING:
 			case TURNS:
@@ -986,7 +1040,7 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 270;
+				State = 286;
 				name();
 				}
 				break;
@@ -1025,9 +1079,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 273;
+			State = 289;
 			Match(TERMS);
-			State = 274;
+			State = 290;
 			_localctx.called = name();
 			}
 		}
@@ -1071,25 +1125,25 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 276;
+			State = 292;
 			Match(SIZES);
-			State = 277;
+			State = 293;
 			_localctx._sizeName = sizeName();
 			_localctx._names.Add(_localctx._sizeName);
-			State = 282;
+			State = 298;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 278;
+				State = 294;
 				Match(COMMA);
-				State = 279;
+				State = 295;
 				_localctx._sizeName = sizeName();
 				_localctx._names.Add(_localctx._sizeName);
 				}
 				}
-				State = 284;
+				State = 300;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -1125,7 +1179,7 @@ internal partial class TurnrowParser : Parser {
 		SizeNameContext _localctx = new SizeNameContext(Context, State);
 		EnterRule(_localctx, 18, RULE_sizeName);
 		try {
-			State = 292;
+			State = 308;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -1143,6 +1197,7 @@ internal partial class TurnrowParser : Parser {
 			case FROM:
 			case GAUGE:
 			case HOOK:
+			case KEY:
 			case LEFT:
 			case MADE:
 			case MARK:
@@ -1157,10 +1212,12 @@ internal partial class TurnrowParser : Parser {
 			case SHAPE:
 			case SIZES:
 			case SKILL:
+			case STITCH:
 			case STRAIGHT:
 			case SWATCH:
 			case TERMS:
 			case TURN:
+			case USE:
 			case VERSION:
 			case WEARER:
 			case WEAVE:
@@ -1213,18 +1270,20 @@ internal partial class TurnrowParser : Parser {
 			case ORDER:
 			case OVER:
 			case PICKED:
+			case PICTURE:
+			case PLACE:
 			case PLAIN:
 			case REMAIN:
+			case REPEATS:
 			case REST:
 			case ROUNDED:
 			case SAME:
+			case SKIPPED:
 			case SKIPPING:
 			case SLIPPING:
-			case STITCH:
 			case STRETCHES:
 			case THEN:
 			case TIMES:
-			case TOGETHER:
 			case TURNED:
 			case TURNING:
 			case TURNS:
@@ -1239,23 +1298,23 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 285;
+				State = 301;
 				name();
 				}
 				break;
 			case QUOTED:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 286;
+				State = 302;
 				Match(QUOTED);
 				}
 				break;
 			case NUMBER:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 287;
+				State = 303;
 				Match(NUMBER);
-				State = 290;
+				State = 306;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ACCEPT:
@@ -1273,6 +1332,7 @@ internal partial class TurnrowParser : Parser {
 				case FROM:
 				case GAUGE:
 				case HOOK:
+				case KEY:
 				case LEFT:
 				case MADE:
 				case MARK:
@@ -1287,10 +1347,12 @@ internal partial class TurnrowParser : Parser {
 				case SHAPE:
 				case SIZES:
 				case SKILL:
+				case STITCH:
 				case STRAIGHT:
 				case SWATCH:
 				case TERMS:
 				case TURN:
+				case USE:
 				case VERSION:
 				case WEARER:
 				case WEAVE:
@@ -1343,18 +1405,20 @@ internal partial class TurnrowParser : Parser {
 				case ORDER:
 				case OVER:
 				case PICKED:
+				case PICTURE:
+				case PLACE:
 				case PLAIN:
 				case REMAIN:
+				case REPEATS:
 				case REST:
 				case ROUNDED:
 				case SAME:
+				case SKIPPED:
 				case SKIPPING:
 				case SLIPPING:
-				case STITCH:
 				case STRETCHES:
 				case THEN:
 				case TIMES:
-				case TOGETHER:
 				case TURNED:
 				case TURNING:
 				case TURNS:
@@ -1368,13 +1432,13 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case WORD:
 					{
-					State = 288;
+					State = 304;
 					name();
 					}
 					break;
 				case X:
 					{
-					State = 289;
+					State = 305;
 					Match(X);
 					}
 					break;
@@ -1421,9 +1485,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 294;
+			State = 310;
 			Match(SKILL);
-			State = 295;
+			State = 311;
 			_localctx.text = Match(QUOTED);
 			}
 		}
@@ -1456,9 +1520,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 297;
+			State = 313;
 			Match(NOTION);
-			State = 298;
+			State = 314;
 			_localctx.text = Match(QUOTED);
 			}
 		}
@@ -1493,9 +1557,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 300;
+			State = 316;
 			Match(WEARER);
-			State = 301;
+			State = 317;
 			_localctx.called = name();
 			}
 		}
@@ -1526,7 +1590,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 303;
+			State = 319;
 			Match(PROSE);
 			}
 		}
@@ -1576,34 +1640,34 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 305;
+			State = 321;
 			Match(YARN);
-			State = 306;
+			State = 322;
 			_localctx.called = name();
-			State = 308;
+			State = 324;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==QUOTED) {
 				{
-				State = 307;
+				State = 323;
 				_localctx.text = Match(QUOTED);
 				}
 			}
 
-			State = 314;
+			State = 330;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 310;
+				State = 326;
 				Match(COMMA);
-				State = 311;
+				State = 327;
 				_localctx._yarnFact = yarnFact();
 				_localctx._facts.Add(_localctx._yarnFact);
 				}
 				}
-				State = 316;
+				State = 332;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -1647,15 +1711,15 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 30, RULE_yarnFact);
 		int _la;
 		try {
-			State = 325;
+			State = 341;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WEIGHT:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 317;
+				State = 333;
 				Match(WEIGHT);
-				State = 318;
+				State = 334;
 				_localctx.value = number();
 				}
 				break;
@@ -1663,9 +1727,9 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 319;
+				State = 335;
 				_localctx.value = number();
-				State = 323;
+				State = 339;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case G:
@@ -1673,10 +1737,10 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case YD:
 					{
-					State = 320;
+					State = 336;
 					_localctx.unitWord = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
-					if ( !(((((_la - 151)) & ~0x3f) == 0 && ((1L << (_la - 151)) & 27L) != 0)) ) {
+					if ( !(((((_la - 158)) & ~0x3f) == 0 && ((1L << (_la - 158)) & 27L) != 0)) ) {
 						_localctx.unitWord = ErrorHandler.RecoverInline(this);
 					}
 					else {
@@ -1687,9 +1751,9 @@ internal partial class TurnrowParser : Parser {
 					break;
 				case PERCENT:
 					{
-					State = 321;
+					State = 337;
 					Match(PERCENT);
-					State = 322;
+					State = 338;
 					_localctx.extra = Match(EXTRA);
 					}
 					break;
@@ -1734,11 +1798,11 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 327;
+			State = 343;
 			Match(HOOK);
-			State = 328;
+			State = 344;
 			_localctx.value = number();
-			State = 329;
+			State = 345;
 			Match(MM);
 			}
 		}
@@ -1756,14 +1820,12 @@ internal partial class TurnrowParser : Parser {
 	internal partial class GaugeLineContext : ParserRuleContext {
 		public StitchContext by;
 		public NumberContext stitches;
+		public IToken repeats;
 		public NumberContext rows;
 		public GaugeLengthContext rowsLength;
 		public GaugeLengthContext stitchesLength;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode GAUGE() { return GetToken(TurnrowParser.GAUGE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COLON() { return GetToken(TurnrowParser.COLON, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public StitchesWordContext stitchesWord() {
-			return GetRuleContext<StitchesWordContext>(0);
-		}
 		[System.Diagnostics.DebuggerNonUserCode] public StitchContext stitch() {
 			return GetRuleContext<StitchContext>(0);
 		}
@@ -1772,6 +1834,9 @@ internal partial class TurnrowParser : Parser {
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public NumberContext number(int i) {
 			return GetRuleContext<NumberContext>(i);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public StitchesWordContext stitchesWord() {
+			return GetRuleContext<StitchesWordContext>(0);
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AND() { return GetToken(TurnrowParser.AND, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public RowsWordContext rowsWord() {
@@ -1788,6 +1853,8 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public GaugeLengthContext gaugeLength(int i) {
 			return GetRuleContext<GaugeLengthContext>(i);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode REPEAT() { return GetToken(TurnrowParser.REPEAT, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode REPEATS() { return GetToken(TurnrowParser.REPEATS, 0); }
 		public GaugeLineContext(ParserRuleContext parent, int invokingState)
 			: base(parent, invokingState)
 		{
@@ -1799,51 +1866,78 @@ internal partial class TurnrowParser : Parser {
 	public GaugeLineContext gaugeLine() {
 		GaugeLineContext _localctx = new GaugeLineContext(Context, State);
 		EnterRule(_localctx, 34, RULE_gaugeLine);
+		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 331;
+			State = 347;
 			Match(GAUGE);
-			State = 332;
+			State = 348;
 			_localctx.by = stitch();
-			State = 333;
+			State = 349;
 			Match(COLON);
-			State = 334;
-			_localctx.stitches = number();
-			State = 335;
-			stitchesWord();
 			State = 350;
+			_localctx.stitches = number();
+			State = 353;
+			ErrorHandler.Sync(this);
+			switch (TokenStream.LA(1)) {
+			case STITCH:
+			case STITCHES:
+				{
+				State = 351;
+				stitchesWord();
+				}
+				break;
+			case REPEAT:
+			case REPEATS:
+				{
+				State = 352;
+				_localctx.repeats = TokenStream.LT(1);
+				_la = TokenStream.LA(1);
+				if ( !(_la==REPEAT || _la==REPEATS) ) {
+					_localctx.repeats = ErrorHandler.RecoverInline(this);
+				}
+				else {
+					ErrorHandler.ReportMatch(this);
+				    Consume();
+				}
+				}
+				break;
+			default:
+				throw new NoViableAltException(this);
+			}
+			State = 369;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case AND:
 				{
-				State = 336;
+				State = 355;
 				Match(AND);
-				State = 337;
+				State = 356;
 				_localctx.rows = number();
-				State = 338;
+				State = 357;
 				rowsWord();
-				State = 339;
+				State = 358;
 				Match(TO);
-				State = 340;
+				State = 359;
 				_localctx.rowsLength = gaugeLength();
 				}
 				break;
 			case TO:
 				{
-				State = 342;
+				State = 361;
 				Match(TO);
-				State = 343;
+				State = 362;
 				_localctx.stitchesLength = gaugeLength();
-				State = 344;
+				State = 363;
 				Match(COMMA);
-				State = 345;
+				State = 364;
 				_localctx.rows = number();
-				State = 346;
+				State = 365;
 				rowsWord();
-				State = 347;
+				State = 366;
 				Match(TO);
-				State = 348;
+				State = 367;
 				_localctx.rowsLength = gaugeLength();
 				}
 				break;
@@ -1886,9 +1980,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 352;
+			State = 371;
 			_localctx.value = number();
-			State = 353;
+			State = 372;
 			_localctx.measure = unit();
 			}
 		}
@@ -1951,46 +2045,46 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 355;
+			State = 374;
 			Match(TURN);
-			State = 356;
+			State = 375;
 			_localctx.by = stitch();
-			State = 360;
+			State = 379;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 357;
+				State = 376;
 				Match(COMMA);
-				State = 358;
+				State = 377;
 				_localctx.nextRow = Match(NEXT);
-				State = 359;
+				State = 378;
 				Match(ROW);
 				}
 			}
 
-			State = 362;
+			State = 381;
 			Match(COLON);
-			State = 363;
+			State = 382;
 			Match(CH);
-			State = 364;
+			State = 383;
 			_localctx.chains = number();
-			State = 369;
+			State = 388;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case COUNTS:
 				{
-				State = 365;
+				State = 384;
 				_localctx.counts = Match(COUNTS);
 				}
 				break;
 			case DOES:
 				{
-				State = 366;
+				State = 385;
 				_localctx.doesNot = Match(DOES);
-				State = 367;
+				State = 386;
 				Match(NOT);
-				State = 368;
+				State = 387;
 				Match(COUNT);
 				}
 				break;
@@ -2000,20 +2094,20 @@ internal partial class TurnrowParser : Parser {
 			default:
 				break;
 			}
-			State = 375;
+			State = 394;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 371;
+				State = 390;
 				Match(COMMA);
-				State = 372;
+				State = 391;
 				_localctx._turnPart = turnPart();
 				_localctx._parts.Add(_localctx._turnPart);
 				}
 				}
-				State = 377;
+				State = 396;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -2054,21 +2148,21 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 40, RULE_turnPart);
 		int _la;
 		try {
-			State = 387;
+			State = 406;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FIRST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 378;
+				State = 397;
 				Match(FIRST);
-				State = 379;
+				State = 398;
 				Match(STITCH);
-				State = 380;
+				State = 399;
 				Match(IN);
-				State = 381;
+				State = 400;
 				_localctx.nth = Match(ORDINAL);
-				State = 382;
+				State = 401;
 				_la = TokenStream.LA(1);
 				if ( !(_la==CHAIN || _la==CH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -2082,13 +2176,13 @@ internal partial class TurnrowParser : Parser {
 			case NOT:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 383;
+				State = 402;
 				Match(NOT);
-				State = 384;
+				State = 403;
 				Match(IN);
-				State = 385;
+				State = 404;
 				Match(THE);
-				State = 386;
+				State = 405;
 				Match(FOUNDATION);
 				}
 				break;
@@ -2132,13 +2226,13 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 389;
+			State = 408;
 			Match(MEASURE);
-			State = 390;
+			State = 409;
 			_localctx.called = name();
-			State = 391;
+			State = 410;
 			Match(IS);
-			State = 392;
+			State = 411;
 			_localctx.value = sum();
 			}
 		}
@@ -2199,19 +2293,19 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 394;
+			State = 413;
 			Match(COUNT);
-			State = 395;
+			State = 414;
 			_localctx.called = name();
-			State = 396;
+			State = 415;
 			Match(IS);
-			State = 406;
+			State = 425;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
 			case STITCHES:
 				{
-				State = 397;
+				State = 416;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -2221,9 +2315,9 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 398;
+				State = 417;
 				Match(FOR);
-				State = 399;
+				State = 418;
 				_localctx.length = sum();
 				}
 				break;
@@ -2243,6 +2337,7 @@ internal partial class TurnrowParser : Parser {
 			case FROM:
 			case GAUGE:
 			case HOOK:
+			case KEY:
 			case LEFT:
 			case MADE:
 			case MARK:
@@ -2257,10 +2352,12 @@ internal partial class TurnrowParser : Parser {
 			case SHAPE:
 			case SIZES:
 			case SKILL:
+			case STITCH:
 			case STRAIGHT:
 			case SWATCH:
 			case TERMS:
 			case TURN:
+			case USE:
 			case VERSION:
 			case WEARER:
 			case WEAVE:
@@ -2313,18 +2410,20 @@ internal partial class TurnrowParser : Parser {
 			case ORDER:
 			case OVER:
 			case PICKED:
+			case PICTURE:
+			case PLACE:
 			case PLAIN:
 			case REMAIN:
+			case REPEATS:
 			case REST:
 			case ROUNDED:
 			case SAME:
+			case SKIPPED:
 			case SKIPPING:
 			case SLIPPING:
-			case STITCH:
 			case STRETCHES:
 			case THEN:
 			case TIMES:
-			case TOGETHER:
 			case TURNED:
 			case TURNING:
 			case TURNS:
@@ -2340,14 +2439,14 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 400;
+				State = 419;
 				_localctx.value = sum();
-				State = 404;
+				State = 423;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==ROWS || _la==STITCHES) {
 					{
-					State = 401;
+					State = 420;
 					_localctx.of = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -2357,9 +2456,9 @@ internal partial class TurnrowParser : Parser {
 						ErrorHandler.ReportMatch(this);
 					    Consume();
 					}
-					State = 402;
+					State = 421;
 					Match(FOR);
-					State = 403;
+					State = 422;
 					_localctx.length = sum();
 					}
 				}
@@ -2369,20 +2468,20 @@ internal partial class TurnrowParser : Parser {
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 412;
+			State = 431;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 408;
+				State = 427;
 				Match(COMMA);
-				State = 409;
+				State = 428;
 				_localctx._countFix = countFix();
 				_localctx._fixes.Add(_localctx._countFix);
 				}
 				}
-				State = 414;
+				State = 433;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -2424,18 +2523,18 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 415;
+			State = 434;
 			Match(CLAIMS);
-			State = 421;
+			State = 440;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WITHOUT:
 				{
-				State = 416;
+				State = 435;
 				_localctx.without = Match(WITHOUT);
-				State = 417;
+				State = 436;
 				Match(TURNING);
-				State = 418;
+				State = 437;
 				_la = TokenStream.LA(1);
 				if ( !(_la==CHAIN || _la==CH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -2448,9 +2547,9 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case WITH:
 				{
-				State = 419;
+				State = 438;
 				_localctx.with = Match(WITH);
-				State = 420;
+				State = 439;
 				Match(CHAINS);
 				}
 				break;
@@ -2497,9 +2596,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 423;
+			State = 442;
 			Match(BODY);
-			State = 429;
+			State = 448;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -2517,6 +2616,7 @@ internal partial class TurnrowParser : Parser {
 			case FROM:
 			case GAUGE:
 			case HOOK:
+			case KEY:
 			case LEFT:
 			case MADE:
 			case MARK:
@@ -2531,10 +2631,12 @@ internal partial class TurnrowParser : Parser {
 			case SHAPE:
 			case SIZES:
 			case SKILL:
+			case STITCH:
 			case STRAIGHT:
 			case SWATCH:
 			case TERMS:
 			case TURN:
+			case USE:
 			case VERSION:
 			case WEARER:
 			case WEAVE:
@@ -2587,18 +2689,20 @@ internal partial class TurnrowParser : Parser {
 			case ORDER:
 			case OVER:
 			case PICKED:
+			case PICTURE:
+			case PLACE:
 			case PLAIN:
 			case REMAIN:
+			case REPEATS:
 			case REST:
 			case ROUNDED:
 			case SAME:
+			case SKIPPED:
 			case SKIPPING:
 			case SLIPPING:
-			case STITCH:
 			case STRETCHES:
 			case THEN:
 			case TIMES:
-			case TOGETHER:
 			case TURNED:
 			case TURNING:
 			case TURNS:
@@ -2612,17 +2716,17 @@ internal partial class TurnrowParser : Parser {
 			case OZ:
 			case WORD:
 				{
-				State = 424;
+				State = 443;
 				_localctx.table = name();
-				State = 425;
+				State = 444;
 				Match(COMMA);
-				State = 426;
+				State = 445;
 				_localctx.measure = unit();
 				}
 				break;
 			case QUOTED:
 				{
-				State = 428;
+				State = 447;
 				_localctx.file = Match(QUOTED);
 				}
 				break;
@@ -2670,20 +2774,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 431;
+			State = 450;
 			Match(EASE);
-			State = 432;
+			State = 451;
 			_localctx.called = name();
-			State = 433;
+			State = 452;
 			Match(IS);
-			State = 434;
+			State = 453;
 			_localctx.value = sum();
-			State = 436;
+			State = 455;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==LESS) {
 				{
-				State = 435;
+				State = 454;
 				_localctx.less = Match(LESS);
 				}
 			}
@@ -2739,28 +2843,28 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 438;
+			State = 457;
 			Match(FINISHED);
-			State = 439;
+			State = 458;
 			_localctx.called = name();
-			State = 440;
+			State = 459;
 			Match(IS);
-			State = 441;
+			State = 460;
 			_localctx.value = expected();
-			State = 446;
+			State = 465;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 442;
+				State = 461;
 				Match(COMMA);
-				State = 443;
+				State = 462;
 				_localctx._finishedPart = finishedPart();
 				_localctx._parts.Add(_localctx._finishedPart);
 				}
 				}
-				State = 448;
+				State = 467;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -2799,26 +2903,26 @@ internal partial class TurnrowParser : Parser {
 		FinishedPartContext _localctx = new FinishedPartContext(Context, State);
 		EnterRule(_localctx, 54, RULE_finishedPart);
 		try {
-			State = 455;
+			State = 474;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case OPENS:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 449;
+				State = 468;
 				_localctx.opens = Match(OPENS);
 				}
 				break;
 			case STRETCHES:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 450;
+				State = 469;
 				Match(STRETCHES);
-				State = 451;
+				State = 470;
 				Match(BY);
-				State = 452;
+				State = 471;
 				_localctx.stretch = number();
-				State = 453;
+				State = 472;
 				Match(PERCENT);
 				}
 				break;
@@ -2866,25 +2970,25 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 457;
+			State = 476;
 			Match(ACCEPT);
-			State = 458;
+			State = 477;
 			_localctx.called = name();
-			State = 461;
+			State = 480;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==OF) {
 				{
-				State = 459;
+				State = 478;
 				Match(OF);
-				State = 460;
+				State = 479;
 				_localctx.which = name();
 				}
 			}
 
-			State = 463;
+			State = 482;
 			Match(COLON);
-			State = 464;
+			State = 483;
 			_localctx.reason = Match(QUOTED);
 			}
 		}
@@ -2946,27 +3050,27 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 466;
+			State = 485;
 			Match(SWATCH);
-			State = 467;
+			State = 486;
 			_localctx.by = stitch();
-			State = 468;
+			State = 487;
 			Match(COLON);
-			State = 469;
+			State = 488;
 			_localctx.stitches = number();
-			State = 470;
+			State = 489;
 			stitchesWord();
-			State = 471;
+			State = 490;
 			Match(AND);
-			State = 472;
+			State = 491;
 			_localctx.rows = number();
-			State = 473;
+			State = 492;
 			rowsWord();
-			State = 474;
+			State = 493;
 			Match(WEIGH);
-			State = 475;
+			State = 494;
 			_localctx.value = number();
-			State = 476;
+			State = 495;
 			_localctx.unitWord = TokenStream.LT(1);
 			_la = TokenStream.LA(1);
 			if ( !(_la==G || _la==OZ) ) {
@@ -2976,14 +3080,14 @@ internal partial class TurnrowParser : Parser {
 				ErrorHandler.ReportMatch(this);
 			    Consume();
 			}
-			State = 479;
+			State = 498;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 477;
+				State = 496;
 				Match(COMMA);
-				State = 478;
+				State = 497;
 				_localctx.yarn = name();
 				}
 			}
@@ -3039,31 +3143,31 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 481;
+			State = 500;
 			Match(MADE);
-			State = 482;
+			State = 501;
 			_localctx.size = sizeName();
-			State = 483;
+			State = 502;
 			Match(COLON);
-			State = 484;
+			State = 503;
 			_localctx.piece = name();
-			State = 485;
+			State = 504;
 			_localctx._madePart = madePart();
 			_localctx._parts.Add(_localctx._madePart);
-			State = 490;
+			State = 509;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 486;
+				State = 505;
 				Match(COMMA);
-				State = 487;
+				State = 506;
 				_localctx._madePart = madePart();
 				_localctx._parts.Add(_localctx._madePart);
 				}
 				}
-				State = 492;
+				State = 511;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -3107,11 +3211,11 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 493;
+			State = 512;
 			_localctx.value = number();
-			State = 494;
+			State = 513;
 			_localctx.measure = unit();
-			State = 495;
+			State = 514;
 			_localctx.way = TokenStream.LT(1);
 			_la = TokenStream.LA(1);
 			if ( !(_la==HIGH || _la==WIDE) ) {
@@ -3170,40 +3274,40 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 64, RULE_countFix);
 		int _la;
 		try {
-			State = 510;
+			State = 529;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ODD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 497;
+				State = 516;
 				Match(ODD);
 				}
 				break;
 			case EVEN:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 498;
+				State = 517;
 				Match(EVEN);
 				}
 				break;
 			case MULTIPLE:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 499;
+				State = 518;
 				Match(MULTIPLE);
-				State = 500;
+				State = 519;
 				Match(OF);
-				State = 501;
+				State = 520;
 				_localctx.multiple = single();
-				State = 504;
+				State = 523;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==PLUS) {
 					{
-					State = 502;
+					State = 521;
 					Match(PLUS);
-					State = 503;
+					State = 522;
 					_localctx.plus = single();
 					}
 				}
@@ -3213,9 +3317,9 @@ internal partial class TurnrowParser : Parser {
 			case ROUNDED:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 506;
+				State = 525;
 				Match(ROUNDED);
-				State = 507;
+				State = 526;
 				_localctx.way = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==DOWN || _la==UP) ) {
@@ -3230,14 +3334,384 @@ internal partial class TurnrowParser : Parser {
 			case WITHIN:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 508;
+				State = 527;
 				Match(WITHIN);
-				State = 509;
+				State = 528;
 				_localctx.within = sum();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class UseLineContext : ParserRuleContext {
+		public IToken file;
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode USE() { return GetToken(TurnrowParser.USE, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode QUOTED() { return GetToken(TurnrowParser.QUOTED, 0); }
+		public UseLineContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_useLine; } }
+	}
+
+	[RuleVersion(0)]
+	public UseLineContext useLine() {
+		UseLineContext _localctx = new UseLineContext(Context, State);
+		EnterRule(_localctx, 66, RULE_useLine);
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 531;
+			Match(USE);
+			State = 532;
+			_localctx.file = Match(QUOTED);
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class StitchLineContext : ParserRuleContext {
+		public StitchPatternContext asPattern;
+		public StitchMadeContext asSpecial;
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode STITCH() { return GetToken(TurnrowParser.STITCH, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public StitchPatternContext stitchPattern() {
+			return GetRuleContext<StitchPatternContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public StitchMadeContext stitchMade() {
+			return GetRuleContext<StitchMadeContext>(0);
+		}
+		public StitchLineContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_stitchLine; } }
+	}
+
+	[RuleVersion(0)]
+	public StitchLineContext stitchLine() {
+		StitchLineContext _localctx = new StitchLineContext(Context, State);
+		EnterRule(_localctx, 68, RULE_stitchLine);
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 534;
+			Match(STITCH);
+			State = 537;
+			ErrorHandler.Sync(this);
+			switch (TokenStream.LA(1)) {
+			case PATTERN:
+				{
+				State = 535;
+				_localctx.asPattern = stitchPattern();
+				}
+				break;
+			case WORD:
+				{
+				State = 536;
+				_localctx.asSpecial = stitchMade();
+				}
+				break;
+			default:
+				throw new NoViableAltException(this);
+			}
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class StitchPatternContext : ParserRuleContext {
+		public NameContext called;
+		public IToken picture;
+		public NumberContext multiple;
+		public NumberContext plus;
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode PATTERN() { return GetToken(TurnrowParser.PATTERN, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode OVER() { return GetToken(TurnrowParser.OVER, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode MULTIPLE() { return GetToken(TurnrowParser.MULTIPLE, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode OF() { return GetToken(TurnrowParser.OF, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public NameContext name() {
+			return GetRuleContext<NameContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public NumberContext[] number() {
+			return GetRuleContexts<NumberContext>();
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public NumberContext number(int i) {
+			return GetRuleContext<NumberContext>(i);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FROM() { return GetToken(TurnrowParser.FROM, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode PLUS() { return GetToken(TurnrowParser.PLUS, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode PICTURE() { return GetToken(TurnrowParser.PICTURE, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COMMA() { return GetToken(TurnrowParser.COMMA, 0); }
+		public StitchPatternContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_stitchPattern; } }
+	}
+
+	[RuleVersion(0)]
+	public StitchPatternContext stitchPattern() {
+		StitchPatternContext _localctx = new StitchPatternContext(Context, State);
+		EnterRule(_localctx, 70, RULE_stitchPattern);
+		int _la;
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 539;
+			Match(PATTERN);
+			State = 540;
+			_localctx.called = name();
+			State = 546;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			if (_la==FROM) {
+				{
+				State = 541;
+				Match(FROM);
+				State = 542;
+				_localctx.picture = Match(PICTURE);
+				State = 544;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				if (_la==COMMA) {
+					{
+					State = 543;
+					Match(COMMA);
+					}
+				}
+
+				}
+			}
+
+			State = 548;
+			Match(OVER);
+			State = 549;
+			Match(MULTIPLE);
+			State = 550;
+			Match(OF);
+			State = 551;
+			_localctx.multiple = number();
+			State = 554;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			if (_la==PLUS) {
+				{
+				State = 552;
+				Match(PLUS);
+				State = 553;
+				_localctx.plus = number();
+				}
+			}
+
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class KeyLineContext : ParserRuleContext {
+		public IToken letter;
+		public IToken which;
+		public ItemsContext words;
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode KEY() { return GetToken(TurnrowParser.KEY, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode IS() { return GetToken(TurnrowParser.IS, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode OPEN() { return GetToken(TurnrowParser.OPEN, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CLOSE() { return GetToken(TurnrowParser.CLOSE, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ItemsContext items() {
+			return GetRuleContext<ItemsContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode QUOTED() { return GetToken(TurnrowParser.QUOTED, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FIRST() { return GetToken(TurnrowParser.FIRST, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LAST() { return GetToken(TurnrowParser.LAST, 0); }
+		public KeyLineContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_keyLine; } }
+	}
+
+	[RuleVersion(0)]
+	public KeyLineContext keyLine() {
+		KeyLineContext _localctx = new KeyLineContext(Context, State);
+		EnterRule(_localctx, 72, RULE_keyLine);
+		int _la;
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 556;
+			Match(KEY);
+			State = 559;
+			ErrorHandler.Sync(this);
+			switch (TokenStream.LA(1)) {
+			case QUOTED:
+				{
+				State = 557;
+				_localctx.letter = Match(QUOTED);
+				}
+				break;
+			case FIRST:
+			case LAST:
+				{
+				State = 558;
+				_localctx.which = TokenStream.LT(1);
+				_la = TokenStream.LA(1);
+				if ( !(_la==FIRST || _la==LAST) ) {
+					_localctx.which = ErrorHandler.RecoverInline(this);
+				}
+				else {
+					ErrorHandler.ReportMatch(this);
+				    Consume();
+				}
+				}
+				break;
+			default:
+				throw new NoViableAltException(this);
+			}
+			State = 561;
+			Match(IS);
+			State = 562;
+			Match(OPEN);
+			State = 563;
+			_localctx.words = items();
+			State = 564;
+			Match(CLOSE);
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class PictureLineContext : ParserRuleContext {
+		public IToken cells;
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode PICTURE_ROW() { return GetToken(TurnrowParser.PICTURE_ROW, 0); }
+		public PictureLineContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_pictureLine; } }
+	}
+
+	[RuleVersion(0)]
+	public PictureLineContext pictureLine() {
+		PictureLineContext _localctx = new PictureLineContext(Context, State);
+		EnterRule(_localctx, 74, RULE_pictureLine);
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 566;
+			_localctx.cells = Match(PICTURE_ROW);
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class StitchMadeContext : ParserRuleContext {
+		public IToken called;
+		public IToken by;
+		public IToken text;
+		public ItemsContext made;
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode IS() { return GetToken(TurnrowParser.IS, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode[] WORD() { return GetTokens(TurnrowParser.WORD); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode WORD(int i) {
+			return GetToken(TurnrowParser.WORD, i);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ItemsContext items() {
+			return GetRuleContext<ItemsContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode OF() { return GetToken(TurnrowParser.OF, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode QUOTED() { return GetToken(TurnrowParser.QUOTED, 0); }
+		public StitchMadeContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_stitchMade; } }
+	}
+
+	[RuleVersion(0)]
+	public StitchMadeContext stitchMade() {
+		StitchMadeContext _localctx = new StitchMadeContext(Context, State);
+		EnterRule(_localctx, 76, RULE_stitchMade);
+		int _la;
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 568;
+			_localctx.called = Match(WORD);
+			State = 571;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			if (_la==OF) {
+				{
+				State = 569;
+				Match(OF);
+				State = 570;
+				_localctx.by = Match(WORD);
+				}
+			}
+
+			State = 574;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			if (_la==QUOTED) {
+				{
+				State = 573;
+				_localctx.text = Match(QUOTED);
+				}
+			}
+
+			State = 576;
+			Match(IS);
+			State = 577;
+			_localctx.made = items();
 			}
 		}
 		catch (RecognitionException re) {
@@ -3279,45 +3753,45 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public PieceLineContext pieceLine() {
 		PieceLineContext _localctx = new PieceLineContext(Context, State);
-		EnterRule(_localctx, 66, RULE_pieceLine);
+		EnterRule(_localctx, 78, RULE_pieceLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 512;
+			State = 579;
 			Match(PIECE);
-			State = 513;
+			State = 580;
 			_localctx.called = name();
-			State = 517;
+			State = 584;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 514;
+				State = 581;
 				Match(COMMA);
-				State = 515;
+				State = 582;
 				Match(MAKE);
-				State = 516;
+				State = 583;
 				_localctx.copies = Match(NUMBER);
 				}
 			}
 
-			State = 520;
+			State = 587;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==FROM || _la==ACROSS || _la==IS || _la==PICKED) {
 				{
-				State = 519;
+				State = 586;
 				_localctx.begun = origin();
 				}
 			}
 
-			State = 523;
+			State = 590;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 522;
+				State = 589;
 				_localctx.claimed = claim();
 				}
 			}
@@ -3407,33 +3881,33 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public OriginContext origin() {
 		OriginContext _localctx = new OriginContext(Context, State);
-		EnterRule(_localctx, 68, RULE_origin);
+		EnterRule(_localctx, 80, RULE_origin);
 		int _la;
 		try {
-			State = 575;
+			State = 642;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FROM:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 525;
+				State = 592;
 				Match(FROM);
-				State = 526;
+				State = 593;
 				_localctx.piece = name();
-				State = 527;
+				State = 594;
 				Match(COLON);
-				State = 528;
+				State = 595;
 				_localctx.part = count();
-				State = 533;
+				State = 600;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==STITCH || _la==STITCHES) {
 					{
-					State = 529;
+					State = 596;
 					stitchesWord();
-					State = 530;
+					State = 597;
 					Match(AT);
-					State = 531;
+					State = 598;
 					_localctx.at = edge();
 					}
 				}
@@ -3443,22 +3917,22 @@ internal partial class TurnrowParser : Parser {
 			case IS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 535;
+				State = 602;
 				Match(IS);
-				State = 536;
+				State = 603;
 				_localctx.piece = name();
-				State = 537;
+				State = 604;
 				Match(MIRRORED);
-				State = 541;
+				State = 608;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==COMMA) {
 					{
-					State = 538;
+					State = 605;
 					Match(COMMA);
-					State = 539;
+					State = 606;
 					_localctx.turned = Match(TURNED);
-					State = 540;
+					State = 607;
 					Match(OVER);
 					}
 				}
@@ -3468,25 +3942,25 @@ internal partial class TurnrowParser : Parser {
 			case ACROSS:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 543;
+				State = 610;
 				Match(ACROSS);
-				State = 544;
+				State = 611;
 				_localctx._acrossPart = acrossPart();
 				_localctx._over.Add(_localctx._acrossPart);
-				State = 549;
+				State = 616;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 545;
+					State = 612;
 					Match(COMMA);
-					State = 546;
+					State = 613;
 					_localctx._acrossPart = acrossPart();
 					_localctx._over.Add(_localctx._acrossPart);
 					}
 					}
-					State = 551;
+					State = 618;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -3495,67 +3969,67 @@ internal partial class TurnrowParser : Parser {
 			case PICKED:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 552;
+				State = 619;
 				Match(PICKED);
-				State = 553;
+				State = 620;
 				Match(UP);
-				State = 556;
+				State = 623;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ALONG:
 					{
-					State = 554;
+					State = 621;
 					Match(ALONG);
 					}
 					break;
 				case AROUND:
 					{
-					State = 555;
+					State = 622;
 					_localctx.round = Match(AROUND);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 558;
+				State = 625;
 				_localctx._along = along();
 				_localctx._walks.Add(_localctx._along);
-				State = 563;
+				State = 630;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==AND) {
 					{
 					{
-					State = 559;
+					State = 626;
 					Match(AND);
-					State = 560;
+					State = 627;
 					_localctx._along = along();
 					_localctx._walks.Add(_localctx._along);
 					}
 					}
-					State = 565;
+					State = 632;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 566;
+				State = 633;
 				Match(COLON);
-				State = 567;
+				State = 634;
 				_localctx._rate = rate();
 				_localctx._rates.Add(_localctx._rate);
-				State = 572;
+				State = 639;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 568;
+					State = 635;
 					Match(COMMA);
-					State = 569;
+					State = 636;
 					_localctx._rate = rate();
 					_localctx._rates.Add(_localctx._rate);
 					}
 					}
-					State = 574;
+					State = 641;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -3595,26 +4069,26 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public AcrossPartContext acrossPart() {
 		AcrossPartContext _localctx = new AcrossPartContext(Context, State);
-		EnterRule(_localctx, 70, RULE_acrossPart);
+		EnterRule(_localctx, 82, RULE_acrossPart);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 578;
+			State = 645;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 577;
+				State = 644;
 				_localctx._acrossWord = acrossWord();
 				_localctx._words.Add(_localctx._acrossWord);
 				}
 				}
-				State = 580;
+				State = 647;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750950424843L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 43171309L) != 0) );
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2305948580047814656L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -144115286876897971L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 44207388011L) != 0) );
 			}
 		}
 		catch (RecognitionException re) {
@@ -3643,9 +4117,9 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public AcrossWordContext acrossWord() {
 		AcrossWordContext _localctx = new AcrossWordContext(Context, State);
-		EnterRule(_localctx, 72, RULE_acrossWord);
+		EnterRule(_localctx, 84, RULE_acrossWord);
 		try {
-			State = 584;
+			State = 651;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -3663,6 +4137,7 @@ internal partial class TurnrowParser : Parser {
 			case FROM:
 			case GAUGE:
 			case HOOK:
+			case KEY:
 			case LEFT:
 			case MADE:
 			case MARK:
@@ -3677,10 +4152,12 @@ internal partial class TurnrowParser : Parser {
 			case SHAPE:
 			case SIZES:
 			case SKILL:
+			case STITCH:
 			case STRAIGHT:
 			case SWATCH:
 			case TERMS:
 			case TURN:
+			case USE:
 			case VERSION:
 			case WEARER:
 			case WEAVE:
@@ -3733,18 +4210,20 @@ internal partial class TurnrowParser : Parser {
 			case ORDER:
 			case OVER:
 			case PICKED:
+			case PICTURE:
+			case PLACE:
 			case PLAIN:
 			case REMAIN:
+			case REPEATS:
 			case REST:
 			case ROUNDED:
 			case SAME:
+			case SKIPPED:
 			case SKIPPING:
 			case SLIPPING:
-			case STITCH:
 			case STRETCHES:
 			case THEN:
 			case TIMES:
-			case TOGETHER:
 			case TURNED:
 			case TURNING:
 			case TURNS:
@@ -3759,14 +4238,14 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 582;
+				State = 649;
 				name();
 				}
 				break;
 			case FIRST:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 583;
+				State = 650;
 				Match(FIRST);
 				}
 				break;
@@ -3816,40 +4295,40 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public AlongContext along() {
 		AlongContext _localctx = new AlongContext(Context, State);
-		EnterRule(_localctx, 74, RULE_along);
+		EnterRule(_localctx, 86, RULE_along);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 587;
+			State = 654;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 586;
+				State = 653;
 				_localctx._walkWord = walkWord();
 				_localctx._words.Add(_localctx._walkWord);
 				}
 				}
-				State = 589;
+				State = 656;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670749876683019L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 86342619L) != 0) );
-			State = 595;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2305843026931548160L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -144115218157421235L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 44207388523L) != 0) );
+			State = 662;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 591;
+				State = 658;
 				Match(COMMA);
-				State = 592;
+				State = 659;
 				_localctx._alongPart = alongPart();
 				_localctx._parts.Add(_localctx._alongPart);
 				}
 				}
-				State = 597;
+				State = 664;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -3886,9 +4365,9 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public AlongPartContext alongPart() {
 		AlongPartContext _localctx = new AlongPartContext(Context, State);
-		EnterRule(_localctx, 76, RULE_alongPart);
+		EnterRule(_localctx, 88, RULE_alongPart);
 		try {
-			State = 602;
+			State = 669;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
@@ -3897,7 +4376,7 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 598;
+				State = 665;
 				_localctx.rows = selection();
 				}
 				break;
@@ -3905,9 +4384,9 @@ internal partial class TurnrowParser : Parser {
 			case WS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 599;
+				State = 666;
 				_localctx.facing = side();
-				State = 600;
+				State = 667;
 				Match(FACING);
 				}
 				break;
@@ -3950,25 +4429,25 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public BeginLineContext beginLine() {
 		BeginLineContext _localctx = new BeginLineContext(Context, State);
-		EnterRule(_localctx, 78, RULE_beginLine);
+		EnterRule(_localctx, 90, RULE_beginLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 604;
+			State = 671;
 			Match(BEGIN);
-			State = 605;
+			State = 672;
 			Match(WITH);
-			State = 606;
+			State = 673;
 			_localctx.amount = count();
-			State = 607;
+			State = 674;
 			stitchesWord();
-			State = 609;
+			State = 676;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 608;
+				State = 675;
 				_localctx.claimed = claim();
 				}
 			}
@@ -4006,21 +4485,21 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ChainLineContext chainLine() {
 		ChainLineContext _localctx = new ChainLineContext(Context, State);
-		EnterRule(_localctx, 80, RULE_chainLine);
+		EnterRule(_localctx, 92, RULE_chainLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 611;
+			State = 678;
 			Match(CHAIN);
-			State = 612;
+			State = 679;
 			_localctx.amount = count();
-			State = 614;
+			State = 681;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 613;
+				State = 680;
 				_localctx.claimed = claim();
 				}
 			}
@@ -4068,22 +4547,22 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public EdgeLineContext edgeLine() {
 		EdgeLineContext _localctx = new EdgeLineContext(Context, State);
-		EnterRule(_localctx, 82, RULE_edgeLine);
+		EnterRule(_localctx, 94, RULE_edgeLine);
 		int _la;
 		try {
-			State = 630;
+			State = 697;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FROM:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 616;
+				State = 683;
 				Match(FROM);
-				State = 617;
+				State = 684;
 				Match(HERE);
-				State = 618;
+				State = 685;
 				_localctx.at = edge();
-				State = 619;
+				State = 686;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -4092,7 +4571,7 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 620;
+				State = 687;
 				_localctx.called = name();
 				}
 				break;
@@ -4101,21 +4580,21 @@ internal partial class TurnrowParser : Parser {
 			case RIGHT:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 626;
+				State = 693;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case BOTH:
 					{
-					State = 622;
+					State = 689;
 					Match(BOTH);
-					State = 623;
+					State = 690;
 					_localctx.end = Match(EDGES);
 					}
 					break;
 				case LEFT:
 				case RIGHT:
 					{
-					State = 624;
+					State = 691;
 					_localctx.hand = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==LEFT || _la==RIGHT) ) {
@@ -4125,14 +4604,14 @@ internal partial class TurnrowParser : Parser {
 						ErrorHandler.ReportMatch(this);
 					    Consume();
 					}
-					State = 625;
+					State = 692;
 					_localctx.end = Match(EDGE);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 628;
+				State = 695;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -4141,7 +4620,7 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 629;
+				State = 696;
 				_localctx.called = name();
 				}
 				break;
@@ -4178,17 +4657,17 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public MarkLineContext markLine() {
 		MarkLineContext _localctx = new MarkLineContext(Context, State);
-		EnterRule(_localctx, 84, RULE_markLine);
+		EnterRule(_localctx, 96, RULE_markLine);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 632;
+			State = 699;
 			Match(MARK);
-			State = 633;
+			State = 700;
 			Match(NEXT);
-			State = 634;
+			State = 701;
 			Match(ROW);
-			State = 635;
+			State = 702;
 			_localctx.called = name();
 			}
 		}
@@ -4228,32 +4707,32 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public DivideLineContext divideLine() {
 		DivideLineContext _localctx = new DivideLineContext(Context, State);
-		EnterRule(_localctx, 86, RULE_divideLine);
+		EnterRule(_localctx, 98, RULE_divideLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 637;
+			State = 704;
 			Match(DIVIDE);
-			State = 638;
+			State = 705;
 			Match(COLON);
-			State = 639;
+			State = 706;
 			_localctx._dividePart = dividePart();
 			_localctx._parts.Add(_localctx._dividePart);
-			State = 644;
+			State = 711;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 640;
+				State = 707;
 				Match(COMMA);
-				State = 641;
+				State = 708;
 				_localctx._dividePart = dividePart();
 				_localctx._parts.Add(_localctx._dividePart);
 				}
 				}
-				State = 646;
+				State = 713;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -4291,17 +4770,17 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public DividePartContext dividePart() {
 		DividePartContext _localctx = new DividePartContext(Context, State);
-		EnterRule(_localctx, 88, RULE_dividePart);
+		EnterRule(_localctx, 100, RULE_dividePart);
 		try {
-			State = 653;
+			State = 720;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case SKIP_WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 647;
+				State = 714;
 				Match(SKIP_WORD);
-				State = 648;
+				State = 715;
 				_localctx.amount = count();
 				}
 				break;
@@ -4321,6 +4800,7 @@ internal partial class TurnrowParser : Parser {
 			case FROM:
 			case GAUGE:
 			case HOOK:
+			case KEY:
 			case LEFT:
 			case MADE:
 			case MARK:
@@ -4335,10 +4815,12 @@ internal partial class TurnrowParser : Parser {
 			case SHAPE:
 			case SIZES:
 			case SKILL:
+			case STITCH:
 			case STRAIGHT:
 			case SWATCH:
 			case TERMS:
 			case TURN:
+			case USE:
 			case VERSION:
 			case WEARER:
 			case WEAVE:
@@ -4391,18 +4873,20 @@ internal partial class TurnrowParser : Parser {
 			case ORDER:
 			case OVER:
 			case PICKED:
+			case PICTURE:
+			case PLACE:
 			case PLAIN:
 			case REMAIN:
+			case REPEATS:
 			case REST:
 			case ROUNDED:
 			case SAME:
+			case SKIPPED:
 			case SKIPPING:
 			case SLIPPING:
-			case STITCH:
 			case STRETCHES:
 			case THEN:
 			case TIMES:
-			case TOGETHER:
 			case TURNED:
 			case TURNING:
 			case TURNS:
@@ -4419,11 +4903,11 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 649;
+				State = 716;
 				_localctx.amount = count();
-				State = 650;
+				State = 717;
 				Match(FOR);
-				State = 651;
+				State = 718;
 				_localctx.called = name();
 				}
 				break;
@@ -4455,13 +4939,13 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public FastenLineContext fastenLine() {
 		FastenLineContext _localctx = new FastenLineContext(Context, State);
-		EnterRule(_localctx, 90, RULE_fastenLine);
+		EnterRule(_localctx, 102, RULE_fastenLine);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 655;
+			State = 722;
 			Match(FASTEN);
-			State = 656;
+			State = 723;
 			Match(OFF);
 			}
 		}
@@ -4490,15 +4974,15 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public WeaveLineContext weaveLine() {
 		WeaveLineContext _localctx = new WeaveLineContext(Context, State);
-		EnterRule(_localctx, 92, RULE_weaveLine);
+		EnterRule(_localctx, 104, RULE_weaveLine);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 658;
+			State = 725;
 			Match(WEAVE);
-			State = 659;
+			State = 726;
 			Match(IN);
-			State = 660;
+			State = 727;
 			Match(ENDS);
 			}
 		}
@@ -4542,43 +5026,43 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RowLineContext rowLine() {
 		RowLineContext _localctx = new RowLineContext(Context, State);
-		EnterRule(_localctx, 94, RULE_rowLine);
+		EnterRule(_localctx, 106, RULE_rowLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 662;
+			State = 729;
 			Match(ROW);
-			State = 664;
+			State = 731;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 244497901L) != 0)) {
+			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2305948580047814400L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -144115287145333427L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 250365818219L) != 0)) {
 				{
-				State = 663;
+				State = 730;
 				_localctx.from = count();
 				}
 			}
 
-			State = 667;
+			State = 734;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==RS || _la==WS) {
 				{
-				State = 666;
+				State = 733;
 				_localctx.facing = side();
 				}
 			}
 
-			State = 669;
+			State = 736;
 			Match(COLON);
-			State = 670;
+			State = 737;
 			_localctx.words = items();
-			State = 672;
+			State = 739;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 671;
+				State = 738;
 				_localctx.claimed = claim();
 				}
 			}
@@ -4630,39 +5114,39 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RowsLineContext rowsLine() {
 		RowsLineContext _localctx = new RowsLineContext(Context, State);
-		EnterRule(_localctx, 96, RULE_rowsLine);
+		EnterRule(_localctx, 108, RULE_rowsLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 674;
+			State = 741;
 			Match(ROWS);
-			State = 675;
+			State = 742;
 			_localctx.from = count();
-			State = 676;
+			State = 743;
 			Match(TO);
-			State = 677;
+			State = 744;
 			_localctx.to = count();
-			State = 679;
+			State = 746;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==RS || _la==WS) {
 				{
-				State = 678;
+				State = 745;
 				_localctx.facing = side();
 				}
 			}
 
-			State = 681;
+			State = 748;
 			Match(COLON);
-			State = 682;
+			State = 749;
 			_localctx.words = items();
-			State = 684;
+			State = 751;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 683;
+				State = 750;
 				_localctx.claimed = claim();
 				}
 			}
@@ -4703,28 +5187,28 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ItemsContext items() {
 		ItemsContext _localctx = new ItemsContext(Context, State);
-		EnterRule(_localctx, 98, RULE_items);
+		EnterRule(_localctx, 110, RULE_items);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 686;
+			State = 753;
 			_localctx._item = item();
 			_localctx._each.Add(_localctx._item);
-			State = 691;
+			State = 758;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 687;
+				State = 754;
 				Match(COMMA);
-				State = 688;
+				State = 755;
 				_localctx._item = item();
 				_localctx._each.Add(_localctx._item);
 				}
 				}
-				State = 693;
+				State = 760;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -4746,6 +5230,7 @@ internal partial class TurnrowParser : Parser {
 		public CountContext amount;
 		public IToken end;
 		public ReachContext far;
+		public IToken joined;
 		public PlaceContext at;
 		public IToken later;
 		public NameContext called;
@@ -4757,6 +5242,8 @@ internal partial class TurnrowParser : Parser {
 		public StitchAmountContext worked;
 		public SpreadingContext spread;
 		public AtEachEndContext ends;
+		public IToken nth;
+		public IList<NameContext> _of = new List<NameContext>();
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode OPEN() { return GetToken(TurnrowParser.OPEN, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CLOSE() { return GetToken(TurnrowParser.CLOSE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ItemsContext items() {
@@ -4769,6 +5256,7 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ReachContext reach() {
 			return GetRuleContext<ReachContext>(0);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TOGETHER() { return GetToken(TurnrowParser.TOGETHER, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public PlaceContext place() {
 			return GetRuleContext<PlaceContext>(0);
 		}
@@ -4803,6 +5291,7 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public SpreadingContext spreading() {
 			return GetRuleContext<SpreadingContext>(0);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ORDINAL() { return GetToken(TurnrowParser.ORDINAL, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ChangeAmountContext changeAmount() {
 			return GetRuleContext<ChangeAmountContext>(0);
 		}
@@ -4816,22 +5305,22 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ItemContext item() {
 		ItemContext _localctx = new ItemContext(Context, State);
-		EnterRule(_localctx, 100, RULE_item);
+		EnterRule(_localctx, 112, RULE_item);
 		int _la;
 		try {
-			State = 764;
+			State = 839;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case OPEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 694;
+				State = 761;
 				Match(OPEN);
-				State = 695;
+				State = 762;
 				_localctx.inside = items();
-				State = 696;
+				State = 763;
 				Match(CLOSE);
-				State = 701;
+				State = 769;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case OPEN:
@@ -4850,6 +5339,7 @@ internal partial class TurnrowParser : Parser {
 				case FROM:
 				case GAUGE:
 				case HOOK:
+				case KEY:
 				case LEFT:
 				case MADE:
 				case MARK:
@@ -4864,10 +5354,12 @@ internal partial class TurnrowParser : Parser {
 				case SHAPE:
 				case SIZES:
 				case SKILL:
+				case STITCH:
 				case STRAIGHT:
 				case SWATCH:
 				case TERMS:
 				case TURN:
+				case USE:
 				case VERSION:
 				case WEARER:
 				case WEAVE:
@@ -4920,18 +5412,20 @@ internal partial class TurnrowParser : Parser {
 				case ORDER:
 				case OVER:
 				case PICKED:
+				case PICTURE:
+				case PLACE:
 				case PLAIN:
 				case REMAIN:
+				case REPEATS:
 				case REST:
 				case ROUNDED:
 				case SAME:
+				case SKIPPED:
 				case SKIPPING:
 				case SLIPPING:
-				case STITCH:
 				case STRETCHES:
 				case THEN:
 				case TIMES:
-				case TOGETHER:
 				case TURNED:
 				case TURNING:
 				case TURNS:
@@ -4947,9 +5441,9 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 697;
+					State = 764;
 					_localctx.amount = count();
-					State = 698;
+					State = 765;
 					_localctx.end = Match(TIMES);
 					}
 					break;
@@ -4958,8 +5452,14 @@ internal partial class TurnrowParser : Parser {
 				case TO:
 				case UNTIL:
 					{
-					State = 700;
+					State = 767;
 					_localctx.far = reach();
+					}
+					break;
+				case TOGETHER:
+					{
+					State = 768;
+					_localctx.joined = Match(TOGETHER);
 					}
 					break;
 				case Eof:
@@ -4971,12 +5471,12 @@ internal partial class TurnrowParser : Parser {
 				default:
 					break;
 				}
-				State = 704;
+				State = 772;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 703;
+					State = 771;
 					_localctx.at = place();
 					}
 				}
@@ -4986,14 +5486,14 @@ internal partial class TurnrowParser : Parser {
 			case SKIP_WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 706;
+				State = 774;
 				Match(SKIP_WORD);
-				State = 708;
+				State = 776;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 244497901L) != 0)) {
+				if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2305948580047814400L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -144115287145333427L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 250365818219L) != 0)) {
 					{
-					State = 707;
+					State = 775;
 					_localctx.amount = count();
 					}
 				}
@@ -5003,27 +5503,27 @@ internal partial class TurnrowParser : Parser {
 			case SLIP:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 710;
+				State = 778;
 				Match(SLIP);
-				State = 711;
+				State = 779;
 				Match(OVER);
-				State = 712;
+				State = 780;
 				_localctx.amount = count();
 				}
 				break;
 			case LEAVE:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 713;
+				State = 781;
 				Match(LEAVE);
-				State = 717;
+				State = 785;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case THE:
 					{
-					State = 714;
+					State = 782;
 					Match(THE);
-					State = 715;
+					State = 783;
 					Match(REST);
 					}
 					break;
@@ -5043,6 +5543,7 @@ internal partial class TurnrowParser : Parser {
 				case FROM:
 				case GAUGE:
 				case HOOK:
+				case KEY:
 				case LEFT:
 				case MADE:
 				case MARK:
@@ -5057,10 +5558,12 @@ internal partial class TurnrowParser : Parser {
 				case SHAPE:
 				case SIZES:
 				case SKILL:
+				case STITCH:
 				case STRAIGHT:
 				case SWATCH:
 				case TERMS:
 				case TURN:
+				case USE:
 				case VERSION:
 				case WEARER:
 				case WEAVE:
@@ -5113,18 +5616,20 @@ internal partial class TurnrowParser : Parser {
 				case ORDER:
 				case OVER:
 				case PICKED:
+				case PICTURE:
+				case PLACE:
 				case PLAIN:
 				case REMAIN:
+				case REPEATS:
 				case REST:
 				case ROUNDED:
 				case SAME:
+				case SKIPPED:
 				case SKIPPING:
 				case SLIPPING:
-				case STITCH:
 				case STRETCHES:
 				case THEN:
 				case TIMES:
-				case TOGETHER:
 				case TURNED:
 				case TURNING:
 				case TURNS:
@@ -5140,21 +5645,21 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 716;
+					State = 784;
 					_localctx.amount = count();
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 721;
+				State = 789;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FOR) {
 					{
-					State = 719;
+					State = 787;
 					Match(FOR);
-					State = 720;
+					State = 788;
 					_localctx.later = Match(LATER);
 					}
 				}
@@ -5164,31 +5669,31 @@ internal partial class TurnrowParser : Parser {
 			case HOLD:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 723;
+				State = 791;
 				Match(HOLD);
-				State = 724;
+				State = 792;
 				_localctx.amount = count();
-				State = 725;
+				State = 793;
 				Match(FOR);
-				State = 726;
+				State = 794;
 				_localctx.called = name();
 				}
 				break;
 			case BRIDGE:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 728;
+				State = 796;
 				Match(BRIDGE);
-				State = 729;
+				State = 797;
 				_localctx.amount = count();
-				State = 732;
+				State = 800;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FOR) {
 					{
-					State = 730;
+					State = 798;
 					Match(FOR);
-					State = 731;
+					State = 799;
 					_localctx.called = name();
 					}
 				}
@@ -5210,6 +5715,7 @@ internal partial class TurnrowParser : Parser {
 			case FROM:
 			case GAUGE:
 			case HOOK:
+			case KEY:
 			case LEFT:
 			case MADE:
 			case MARK:
@@ -5224,10 +5730,12 @@ internal partial class TurnrowParser : Parser {
 			case SHAPE:
 			case SIZES:
 			case SKILL:
+			case STITCH:
 			case STRAIGHT:
 			case SWATCH:
 			case TERMS:
 			case TURN:
+			case USE:
 			case VERSION:
 			case WEARER:
 			case WEAVE:
@@ -5283,18 +5791,20 @@ internal partial class TurnrowParser : Parser {
 			case ORDER:
 			case OVER:
 			case PICKED:
+			case PICTURE:
+			case PLACE:
 			case PLAIN:
 			case REMAIN:
+			case REPEATS:
 			case REST:
 			case ROUNDED:
 			case SAME:
+			case SKIPPED:
 			case SKIPPING:
 			case SLIPPING:
-			case STITCH:
 			case STRETCHES:
 			case THEN:
 			case TIMES:
-			case TOGETHER:
 			case TURNED:
 			case TURNING:
 			case TURNS:
@@ -5311,17 +5821,17 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 7);
 				{
-				State = 735;
+				State = 803;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==NUMBER || _la==FRACTION) {
 					{
-					State = 734;
+					State = 802;
 					_localctx.before = list();
 					}
 				}
 
-				State = 759;
+				State = 834;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ACCEPT:
@@ -5339,6 +5849,7 @@ internal partial class TurnrowParser : Parser {
 				case FROM:
 				case GAUGE:
 				case HOOK:
+				case KEY:
 				case LEFT:
 				case MADE:
 				case MARK:
@@ -5353,10 +5864,12 @@ internal partial class TurnrowParser : Parser {
 				case SHAPE:
 				case SIZES:
 				case SKILL:
+				case STITCH:
 				case STRAIGHT:
 				case SWATCH:
 				case TERMS:
 				case TURN:
+				case USE:
 				case VERSION:
 				case WEARER:
 				case WEAVE:
@@ -5409,18 +5922,20 @@ internal partial class TurnrowParser : Parser {
 				case ORDER:
 				case OVER:
 				case PICKED:
+				case PICTURE:
+				case PLACE:
 				case PLAIN:
 				case REMAIN:
+				case REPEATS:
 				case REST:
 				case ROUNDED:
 				case SAME:
+				case SKIPPED:
 				case SKIPPING:
 				case SLIPPING:
-				case STITCH:
 				case STRETCHES:
 				case THEN:
 				case TIMES:
-				case TOGETHER:
 				case TURNED:
 				case TURNING:
 				case TURNS:
@@ -5434,35 +5949,35 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case WORD:
 					{
-					State = 738;
+					State = 806;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 737;
+						State = 805;
 						_localctx._name = name();
 						_localctx._words.Add(_localctx._name);
 						}
 						}
-						State = 740;
+						State = 808;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 43171309L) != 0) );
-					State = 752;
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2305948580047814656L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -144115287145333427L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 44207388011L) != 0) );
+					State = 827;
 					ErrorHandler.Sync(this);
 					switch (TokenStream.LA(1)) {
 					case DEC:
 					case INC:
 						{
-						State = 742;
+						State = 810;
 						_localctx.changed = change();
-						State = 744;
+						State = 812;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-						if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2305869402056720256L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6332061069891075029L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 1955987435L) != 0)) {
+						if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -105570834120448L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -144115287145333411L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 250366358891L) != 0)) {
 							{
-							State = 743;
+							State = 811;
 							_localctx.changedBy = changeAmount();
 							}
 						}
@@ -5480,14 +5995,14 @@ internal partial class TurnrowParser : Parser {
 					case NUMBER:
 					case FRACTION:
 						{
-						State = 746;
+						State = 814;
 						_localctx.worked = stitchAmount();
-						State = 748;
+						State = 816;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 						if (_la==WITH) {
 							{
-							State = 747;
+							State = 815;
 							_localctx.spread = spreading();
 							}
 						}
@@ -5496,14 +6011,41 @@ internal partial class TurnrowParser : Parser {
 						break;
 					case WITH:
 						{
-						State = 750;
+						State = 818;
 						_localctx.spread = spreading();
 						}
 						break;
 					case AT:
 						{
-						State = 751;
+						State = 819;
 						_localctx.ends = atEachEnd();
+						}
+						break;
+					case TOGETHER:
+						{
+						State = 820;
+						_localctx.joined = Match(TOGETHER);
+						}
+						break;
+					case ORDINAL:
+						{
+						State = 821;
+						_localctx.nth = Match(ORDINAL);
+						State = 823;
+						ErrorHandler.Sync(this);
+						_la = TokenStream.LA(1);
+						do {
+							{
+							{
+							State = 822;
+							_localctx._name = name();
+							_localctx._of.Add(_localctx._name);
+							}
+							}
+							State = 825;
+							ErrorHandler.Sync(this);
+							_la = TokenStream.LA(1);
+						} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2305948580047814656L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -144115287145333427L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 44207388011L) != 0) );
 						}
 						break;
 					case Eof:
@@ -5520,14 +6062,14 @@ internal partial class TurnrowParser : Parser {
 				case DEC:
 				case INC:
 					{
-					State = 754;
+					State = 829;
 					_localctx.changed = change();
-					State = 756;
+					State = 831;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-					if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2305869402056720256L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6332061069891075029L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 1955987435L) != 0)) {
+					if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -105570834120448L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -144115287145333411L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 250366358891L) != 0)) {
 						{
-						State = 755;
+						State = 830;
 						_localctx.changedBy = changeAmount();
 						}
 					}
@@ -5536,19 +6078,19 @@ internal partial class TurnrowParser : Parser {
 					break;
 				case AT:
 					{
-					State = 758;
+					State = 833;
 					_localctx.ends = atEachEnd();
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 762;
+				State = 837;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 761;
+					State = 836;
 					_localctx.at = place();
 					}
 				}
@@ -5594,23 +6136,23 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SpreadingContext spreading() {
 		SpreadingContext _localctx = new SpreadingContext(Context, State);
-		EnterRule(_localctx, 102, RULE_spreading);
+		EnterRule(_localctx, 114, RULE_spreading);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 766;
+			State = 841;
 			Match(WITH);
-			State = 767;
+			State = 842;
 			Match(OPEN);
-			State = 768;
+			State = 843;
 			_localctx.inside = items();
-			State = 769;
+			State = 844;
 			Match(CLOSE);
-			State = 770;
+			State = 845;
 			_localctx.amount = count();
-			State = 771;
+			State = 846;
 			Match(TIMES);
-			State = 772;
+			State = 847;
 			Match(EVENLY);
 			}
 		}
@@ -5639,15 +6181,15 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public AtEachEndContext atEachEnd() {
 		AtEachEndContext _localctx = new AtEachEndContext(Context, State);
-		EnterRule(_localctx, 104, RULE_atEachEnd);
+		EnterRule(_localctx, 116, RULE_atEachEnd);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 774;
+			State = 849;
 			Match(AT);
-			State = 775;
+			State = 850;
 			Match(EACH);
-			State = 776;
+			State = 851;
 			Match(END);
 			}
 		}
@@ -5689,10 +6231,10 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StitchAmountContext stitchAmount() {
 		StitchAmountContext _localctx = new StitchAmountContext(Context, State);
-		EnterRule(_localctx, 106, RULE_stitchAmount);
+		EnterRule(_localctx, 118, RULE_stitchAmount);
 		int _la;
 		try {
-			State = 791;
+			State = 866;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case PLUS:
@@ -5701,41 +6243,41 @@ internal partial class TurnrowParser : Parser {
 			case X:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 779;
+				State = 854;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 778;
+					State = 853;
 					_localctx._countOperation = countOperation();
 					_localctx._operations.Add(_localctx._countOperation);
 					}
 					}
-					State = 781;
+					State = 856;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0) );
+				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0) );
 				}
 				break;
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 783;
+				State = 858;
 				_localctx.first = list();
-				State = 787;
+				State = 862;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
+				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0)) {
 					{
 					{
-					State = 784;
+					State = 859;
 					_localctx._countOperation = countOperation();
 					_localctx._operations.Add(_localctx._countOperation);
 					}
 					}
-					State = 789;
+					State = 864;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -5747,7 +6289,7 @@ internal partial class TurnrowParser : Parser {
 			case UNTIL:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 790;
+				State = 865;
 				_localctx.far = reach();
 				}
 				break;
@@ -5787,10 +6329,10 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ChangeAmountContext changeAmount() {
 		ChangeAmountContext _localctx = new ChangeAmountContext(Context, State);
-		EnterRule(_localctx, 108, RULE_changeAmount);
+		EnterRule(_localctx, 120, RULE_changeAmount);
 		int _la;
 		try {
-			State = 798;
+			State = 873;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case OPEN:
@@ -5809,6 +6351,7 @@ internal partial class TurnrowParser : Parser {
 			case FROM:
 			case GAUGE:
 			case HOOK:
+			case KEY:
 			case LEFT:
 			case MADE:
 			case MARK:
@@ -5823,10 +6366,12 @@ internal partial class TurnrowParser : Parser {
 			case SHAPE:
 			case SIZES:
 			case SKILL:
+			case STITCH:
 			case STRAIGHT:
 			case SWATCH:
 			case TERMS:
 			case TURN:
+			case USE:
 			case VERSION:
 			case WEARER:
 			case WEAVE:
@@ -5879,18 +6424,20 @@ internal partial class TurnrowParser : Parser {
 			case ORDER:
 			case OVER:
 			case PICKED:
+			case PICTURE:
+			case PLACE:
 			case PLAIN:
 			case REMAIN:
+			case REPEATS:
 			case REST:
 			case ROUNDED:
 			case SAME:
+			case SKIPPED:
 			case SKIPPING:
 			case SLIPPING:
-			case STITCH:
 			case STRETCHES:
 			case THEN:
 			case TIMES:
-			case TOGETHER:
 			case TURNED:
 			case TURNING:
 			case TURNS:
@@ -5907,14 +6454,14 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 793;
+				State = 868;
 				_localctx.amount = count();
-				State = 795;
+				State = 870;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==EVENLY) {
 					{
-					State = 794;
+					State = 869;
 					_localctx.evenly = Match(EVENLY);
 					}
 				}
@@ -5927,7 +6474,7 @@ internal partial class TurnrowParser : Parser {
 			case UNTIL:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 797;
+				State = 872;
 				_localctx.far = reach();
 				}
 				break;
@@ -5969,52 +6516,52 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ReachContext reach() {
 		ReachContext _localctx = new ReachContext(Context, State);
-		EnterRule(_localctx, 110, RULE_reach);
+		EnterRule(_localctx, 122, RULE_reach);
 		int _la;
 		try {
-			State = 811;
+			State = 886;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACROSS:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 800;
+				State = 875;
 				Match(ACROSS);
 				}
 				break;
 			case AROUND:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 801;
+				State = 876;
 				Match(AROUND);
 				}
 				break;
 			case TO:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 802;
+				State = 877;
 				Match(TO);
-				State = 803;
+				State = 878;
 				_localctx.corner = Match(CORNER);
 				}
 				break;
 			case UNTIL:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 804;
+				State = 879;
 				Match(UNTIL);
-				State = 805;
+				State = 880;
 				_localctx.remain = count();
-				State = 806;
+				State = 881;
 				Match(REMAIN);
-				State = 809;
+				State = 884;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==BEFORE) {
 					{
-					State = 807;
+					State = 882;
 					Match(BEFORE);
-					State = 808;
+					State = 883;
 					_localctx.corner = Match(CORNER);
 					}
 				}
@@ -6049,11 +6596,15 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode IN(int i) {
 			return GetToken(TurnrowParser.IN, i);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode PLACE() { return GetToken(TurnrowParser.PLACE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode[] EACH() { return GetTokens(TurnrowParser.EACH); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EACH(int i) {
 			return GetToken(TurnrowParser.EACH, i);
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CORNER() { return GetToken(TurnrowParser.CORNER, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SKIPPED() { return GetToken(TurnrowParser.SKIPPED, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ONE() { return GetToken(TurnrowParser.ONE, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ORDINAL() { return GetToken(TurnrowParser.ORDINAL, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode NEXT() { return GetToken(TurnrowParser.NEXT, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FIRST() { return GetToken(TurnrowParser.FIRST, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LAST() { return GetToken(TurnrowParser.LAST, 0); }
@@ -6085,14 +6636,14 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public PlaceContext place() {
 		PlaceContext _localctx = new PlaceContext(Context, State);
-		EnterRule(_localctx, 112, RULE_place);
+		EnterRule(_localctx, 124, RULE_place);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 813;
+			State = 888;
 			Match(IN);
-			State = 871;
+			State = 955;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FIRST:
@@ -6100,66 +6651,66 @@ internal partial class TurnrowParser : Parser {
 			case NEXT:
 			case SAME:
 				{
-				State = 814;
+				State = 889;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
-				if ( !(((((_la - 88)) & ~0x3f) == 0 && ((1L << (_la - 88)) & 68719739137L) != 0)) ) {
+				if ( !(((((_la - 92)) & ~0x3f) == 0 && ((1L << (_la - 92)) & 549756076289L) != 0)) ) {
 					_localctx.which = ErrorHandler.RecoverInline(this);
 				}
 				else {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 818;
+				State = 893;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 43171309L) != 0)) {
+				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2305948580047814656L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -144115287145333427L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 44207388011L) != 0)) {
 					{
 					{
-					State = 815;
+					State = 890;
 					_localctx._name = name();
 					_localctx._kind.Add(_localctx._name);
 					}
 					}
-					State = 820;
+					State = 895;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 827;
+				State = 902;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AND) {
 					{
-					State = 821;
+					State = 896;
 					Match(AND);
-					State = 823;
+					State = 898;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 822;
+						State = 897;
 						_localctx._name = name();
 						_localctx._also.Add(_localctx._name);
 						}
 						}
-						State = 825;
+						State = 900;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 43171309L) != 0) );
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2305948580047814656L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -144115287145333427L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 44207388011L) != 0) );
 					}
 				}
 
-				State = 833;
+				State = 908;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==UNTIL) {
 					{
-					State = 829;
+					State = 904;
 					_localctx.until = Match(UNTIL);
-					State = 830;
+					State = 905;
 					_localctx.remain = count();
-					State = 831;
+					State = 906;
 					Match(REMAIN);
 					}
 				}
@@ -6168,107 +6719,107 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EACH:
 				{
-				State = 835;
+				State = 910;
 				_localctx.which = Match(EACH);
-				State = 839;
+				State = 914;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 43171309L) != 0)) {
+				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2305948580047814656L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -144115287145333427L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 44207388011L) != 0)) {
 					{
 					{
-					State = 836;
+					State = 911;
 					_localctx._name = name();
 					_localctx._kind.Add(_localctx._name);
 					}
 					}
-					State = 841;
+					State = 916;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 860;
+				State = 935;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AND) {
 					{
-					State = 842;
+					State = 917;
 					Match(AND);
-					State = 844;
+					State = 919;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==NUMBER || _la==FRACTION) {
 						{
-						State = 843;
+						State = 918;
 						_localctx.many = list();
 						}
 					}
 
-					State = 847;
+					State = 922;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 846;
+						State = 921;
 						_localctx._name = name();
 						_localctx._also.Add(_localctx._name);
 						}
 						}
-						State = 849;
+						State = 924;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 43171309L) != 0) );
-					State = 858;
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2305948580047814656L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -144115287145333427L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 44207388011L) != 0) );
+					State = 933;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==IN) {
 						{
-						State = 851;
+						State = 926;
 						Match(IN);
-						State = 852;
+						State = 927;
 						Match(EACH);
-						State = 854;
+						State = 929;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 						do {
 							{
 							{
-							State = 853;
+							State = 928;
 							_localctx._name = name();
 							_localctx._other.Add(_localctx._name);
 							}
 							}
-							State = 856;
+							State = 931;
 							ErrorHandler.Sync(this);
 							_la = TokenStream.LA(1);
-						} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 43171309L) != 0) );
+						} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2305948580047814656L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -144115287145333427L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 44207388011L) != 0) );
 						}
 					}
 
 					}
 				}
 
-				State = 868;
+				State = 943;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ACROSS:
 					{
-					State = 862;
+					State = 937;
 					Match(ACROSS);
 					}
 					break;
 				case AROUND:
 					{
-					State = 863;
+					State = 938;
 					Match(AROUND);
 					}
 					break;
 				case UNTIL:
 					{
-					State = 864;
+					State = 939;
 					_localctx.until = Match(UNTIL);
-					State = 865;
+					State = 940;
 					_localctx.remain = count();
-					State = 866;
+					State = 941;
 					Match(REMAIN);
 					}
 					break;
@@ -6284,8 +6835,43 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case CORNER:
 				{
-				State = 870;
+				State = 945;
 				_localctx.which = Match(CORNER);
+				}
+				break;
+			case SKIPPED:
+				{
+				State = 946;
+				_localctx.which = Match(SKIPPED);
+				}
+				break;
+			case ONE:
+				{
+				State = 947;
+				_localctx.which = Match(ONE);
+				State = 948;
+				Match(PLACE);
+				}
+				break;
+			case ORDINAL:
+				{
+				State = 949;
+				_localctx.which = Match(ORDINAL);
+				State = 951;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				do {
+					{
+					{
+					State = 950;
+					_localctx._name = name();
+					_localctx._kind.Add(_localctx._name);
+					}
+					}
+					State = 953;
+					ErrorHandler.Sync(this);
+					_la = TokenStream.LA(1);
+				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2305948580047814656L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -144115287145333427L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 44207388011L) != 0) );
 				}
 				break;
 			default:
@@ -6313,21 +6899,21 @@ internal partial class TurnrowParser : Parser {
 		public IToken inAll;
 		public ClaimContext claimed;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode REPEAT() { return GetToken(TurnrowParser.REPEAT, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COMMA() { return GetToken(TurnrowParser.COMMA, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ROWS() { return GetToken(TurnrowParser.ROWS, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TO() { return GetToken(TurnrowParser.TO, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ROW() { return GetToken(TurnrowParser.ROW, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public CountContext[] count() {
 			return GetRuleContexts<CountContext>();
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public CountContext count(int i) {
 			return GetRuleContext<CountContext>(i);
 		}
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ROWS() { return GetToken(TurnrowParser.ROWS, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TO() { return GetToken(TurnrowParser.TO, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ROW() { return GetToken(TurnrowParser.ROW, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TIMES() { return GetToken(TurnrowParser.TIMES, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode MORE_WORD() { return GetToken(TurnrowParser.MORE_WORD, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COMMA() { return GetToken(TurnrowParser.COMMA, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ClaimContext claim() {
 			return GetRuleContext<ClaimContext>(0);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TIMES() { return GetToken(TurnrowParser.TIMES, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode MORE_WORD() { return GetToken(TurnrowParser.MORE_WORD, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ALL() { return GetToken(TurnrowParser.ALL, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode IN() { return GetToken(TurnrowParser.IN, 0); }
 		public RepeatLineContext(ParserRuleContext parent, int invokingState)
@@ -6340,81 +6926,89 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RepeatLineContext repeatLine() {
 		RepeatLineContext _localctx = new RepeatLineContext(Context, State);
-		EnterRule(_localctx, 114, RULE_repeatLine);
+		EnterRule(_localctx, 126, RULE_repeatLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 873;
+			State = 957;
 			Match(REPEAT);
-			State = 881;
+			State = 965;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
 				{
-				State = 874;
+				State = 958;
 				Match(ROWS);
-				State = 875;
+				State = 959;
 				_localctx.from = count();
-				State = 876;
+				State = 960;
 				Match(TO);
-				State = 877;
+				State = 961;
 				_localctx.to = count();
 				}
 				break;
 			case ROW:
 				{
-				State = 879;
+				State = 963;
 				Match(ROW);
-				State = 880;
+				State = 964;
 				_localctx.from = count();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 883;
-			Match(COMMA);
-			State = 884;
-			_localctx.times = count();
-			State = 892;
+			State = 978;
 			ErrorHandler.Sync(this);
-			switch (TokenStream.LA(1)) {
-			case MORE_WORD:
+			_la = TokenStream.LA(1);
+			if (_la==COMMA) {
 				{
-				State = 885;
-				_localctx.more = Match(MORE_WORD);
-				State = 886;
-				Match(TIMES);
-				}
-				break;
-			case TIMES:
-				{
-				State = 887;
-				_localctx.end = Match(TIMES);
-				State = 890;
+				State = 967;
+				Match(COMMA);
+				State = 968;
+				_localctx.times = count();
+				State = 976;
 				ErrorHandler.Sync(this);
-				_la = TokenStream.LA(1);
-				if (_la==IN) {
+				switch (TokenStream.LA(1)) {
+				case MORE_WORD:
 					{
-					State = 888;
-					_localctx.inAll = Match(IN);
-					State = 889;
-					Match(ALL);
+					State = 969;
+					_localctx.more = Match(MORE_WORD);
+					State = 970;
+					Match(TIMES);
 					}
-				}
+					break;
+				case TIMES:
+					{
+					State = 971;
+					_localctx.end = Match(TIMES);
+					State = 974;
+					ErrorHandler.Sync(this);
+					_la = TokenStream.LA(1);
+					if (_la==IN) {
+						{
+						State = 972;
+						_localctx.inAll = Match(IN);
+						State = 973;
+						Match(ALL);
+						}
+					}
 
+					}
+					break;
+				default:
+					throw new NoViableAltException(this);
 				}
-				break;
-			default:
-				throw new NoViableAltException(this);
+				}
 			}
-			State = 895;
+
+			State = 981;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 894;
+				State = 980;
 				_localctx.claimed = claim();
 				}
 			}
@@ -6461,36 +7055,36 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ForLineContext forLine() {
 		ForLineContext _localctx = new ForLineContext(Context, State);
-		EnterRule(_localctx, 116, RULE_forLine);
+		EnterRule(_localctx, 128, RULE_forLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 897;
+			State = 983;
 			Match(FOR);
-			State = 898;
+			State = 984;
 			_localctx._sizeRange = sizeRange();
 			_localctx._sizes.Add(_localctx._sizeRange);
-			State = 903;
+			State = 989;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 899;
+				State = 985;
 				Match(COMMA);
-				State = 900;
+				State = 986;
 				_localctx._sizeRange = sizeRange();
 				_localctx._sizes.Add(_localctx._sizeRange);
 				}
 				}
-				State = 905;
+				State = 991;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 906;
+			State = 992;
 			Match(COLON);
-			State = 907;
+			State = 993;
 			_localctx.done = sizedLine();
 			}
 		}
@@ -6525,21 +7119,21 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SizeRangeContext sizeRange() {
 		SizeRangeContext _localctx = new SizeRangeContext(Context, State);
-		EnterRule(_localctx, 118, RULE_sizeRange);
+		EnterRule(_localctx, 130, RULE_sizeRange);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 909;
+			State = 995;
 			_localctx.first = sizeName();
-			State = 912;
+			State = 998;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==TO) {
 				{
-				State = 910;
+				State = 996;
 				Match(TO);
-				State = 911;
+				State = 997;
 				_localctx.last = sizeName();
 				}
 			}
@@ -6608,15 +7202,15 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SizedLineContext sizedLine() {
 		SizedLineContext _localctx = new SizedLineContext(Context, State);
-		EnterRule(_localctx, 120, RULE_sizedLine);
+		EnterRule(_localctx, 132, RULE_sizedLine);
 		try {
-			State = 924;
+			State = 1010;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case TURN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 914;
+				State = 1000;
 				_localctx.asTurn = turnLine();
 				}
 				break;
@@ -6626,63 +7220,63 @@ internal partial class TurnrowParser : Parser {
 			case RIGHT:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 915;
+				State = 1001;
 				_localctx.asEdge = edgeLine();
 				}
 				break;
 			case MARK:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 916;
+				State = 1002;
 				_localctx.asMark = markLine();
 				}
 				break;
 			case ROW:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 917;
+				State = 1003;
 				_localctx.asRow = rowLine();
 				}
 				break;
 			case ROWS:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 918;
+				State = 1004;
 				_localctx.asRows = rowsLine();
 				}
 				break;
 			case REPEAT:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 919;
+				State = 1005;
 				_localctx.asRepeat = repeatLine();
 				}
 				break;
 			case STRAIGHT:
 				EnterOuterAlt(_localctx, 7);
 				{
-				State = 920;
+				State = 1006;
 				_localctx.asStraight = straightLine();
 				}
 				break;
 			case LEAVE:
 				EnterOuterAlt(_localctx, 8);
 				{
-				State = 921;
+				State = 1007;
 				_localctx.asLeave = leaveLine();
 				}
 				break;
 			case ADD:
 				EnterOuterAlt(_localctx, 9);
 				{
-				State = 922;
+				State = 1008;
 				_localctx.asAdd = addLine();
 				}
 				break;
 			case SHAPE:
 				EnterOuterAlt(_localctx, 10);
 				{
-				State = 923;
+				State = 1009;
 				_localctx.asShape = shapeLine();
 				}
 				break;
@@ -6754,30 +7348,30 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StraightLineContext straightLine() {
 		StraightLineContext _localctx = new StraightLineContext(Context, State);
-		EnterRule(_localctx, 122, RULE_straightLine);
+		EnterRule(_localctx, 134, RULE_straightLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 926;
+			State = 1012;
 			Match(STRAIGHT);
-			State = 938;
+			State = 1024;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case TO:
 				{
-				State = 927;
+				State = 1013;
 				Match(TO);
-				State = 928;
+				State = 1014;
 				_localctx.length = sum();
-				State = 931;
+				State = 1017;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AT) {
 					{
-					State = 929;
+					State = 1015;
 					Match(AT);
-					State = 930;
+					State = 1016;
 					_localctx.at = edge();
 					}
 				}
@@ -6786,9 +7380,9 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case FOR:
 				{
-				State = 933;
+				State = 1019;
 				_localctx.further = Match(FOR);
-				State = 934;
+				State = 1020;
 				_localctx.length = sum();
 				}
 				break;
@@ -6808,6 +7402,7 @@ internal partial class TurnrowParser : Parser {
 			case FROM:
 			case GAUGE:
 			case HOOK:
+			case KEY:
 			case LEFT:
 			case MADE:
 			case MARK:
@@ -6822,10 +7417,12 @@ internal partial class TurnrowParser : Parser {
 			case SHAPE:
 			case SIZES:
 			case SKILL:
+			case STITCH:
 			case STRAIGHT:
 			case SWATCH:
 			case TERMS:
 			case TURN:
+			case USE:
 			case VERSION:
 			case WEARER:
 			case WEAVE:
@@ -6878,18 +7475,20 @@ internal partial class TurnrowParser : Parser {
 			case ORDER:
 			case OVER:
 			case PICKED:
+			case PICTURE:
+			case PLACE:
 			case PLAIN:
 			case REMAIN:
+			case REPEATS:
 			case REST:
 			case ROUNDED:
 			case SAME:
+			case SKIPPED:
 			case SKIPPING:
 			case SLIPPING:
-			case STITCH:
 			case STRETCHES:
 			case THEN:
 			case TIMES:
-			case TOGETHER:
 			case TURNED:
 			case TURNING:
 			case TURNS:
@@ -6905,50 +7504,50 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 935;
+				State = 1021;
 				_localctx.amount = count();
-				State = 936;
+				State = 1022;
 				_localctx.counted = rowsWord();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 942;
+			State = 1028;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==FROM) {
 				{
-				State = 940;
+				State = 1026;
 				Match(FROM);
-				State = 941;
+				State = 1027;
 				_localctx.mark = name();
 				}
 			}
 
-			State = 948;
+			State = 1034;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 944;
+				State = 1030;
 				Match(COMMA);
-				State = 945;
+				State = 1031;
 				_localctx._rowFix = rowFix();
 				_localctx._fixes.Add(_localctx._rowFix);
 				}
 				}
-				State = 950;
+				State = 1036;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 952;
+			State = 1038;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 951;
+				State = 1037;
 				_localctx.claimed = claim();
 				}
 			}
@@ -6968,6 +7567,8 @@ internal partial class TurnrowParser : Parser {
 
 	internal partial class RowFixContext : ParserRuleContext {
 		public SideContext facing;
+		public NameContext pattern;
+		public StitchContext by;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EVEN() { return GetToken(TurnrowParser.EVEN, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public RowsWordContext rowsWord() {
 			return GetRuleContext<RowsWordContext>(0);
@@ -6976,6 +7577,14 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode END() { return GetToken(TurnrowParser.END, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public SideContext side() {
 			return GetRuleContext<SideContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode IN() { return GetToken(TurnrowParser.IN, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public NameContext name() {
+			return GetRuleContext<NameContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EDGES() { return GetToken(TurnrowParser.EDGES, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public StitchContext stitch() {
+			return GetRuleContext<StitchContext>(0);
 		}
 		public RowFixContext(ParserRuleContext parent, int invokingState)
 			: base(parent, invokingState)
@@ -6987,36 +7596,56 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RowFixContext rowFix() {
 		RowFixContext _localctx = new RowFixContext(Context, State);
-		EnterRule(_localctx, 124, RULE_rowFix);
+		EnterRule(_localctx, 136, RULE_rowFix);
 		try {
-			State = 960;
+			State = 1051;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case EVEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 954;
+				State = 1040;
 				Match(EVEN);
-				State = 955;
+				State = 1041;
 				rowsWord();
 				}
 				break;
 			case ODD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 956;
+				State = 1042;
 				Match(ODD);
-				State = 957;
+				State = 1043;
 				rowsWord();
 				}
 				break;
 			case END:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 958;
+				State = 1044;
 				Match(END);
-				State = 959;
+				State = 1045;
 				_localctx.facing = side();
+				}
+				break;
+			case IN:
+				EnterOuterAlt(_localctx, 4);
+				{
+				State = 1046;
+				Match(IN);
+				State = 1047;
+				_localctx.pattern = name();
+				}
+				break;
+			case EDGES:
+				EnterOuterAlt(_localctx, 5);
+				{
+				State = 1048;
+				Match(EDGES);
+				State = 1049;
+				Match(IN);
+				State = 1050;
+				_localctx.by = stitch();
 				}
 				break;
 			default:
@@ -7062,37 +7691,37 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public LeaveLineContext leaveLine() {
 		LeaveLineContext _localctx = new LeaveLineContext(Context, State);
-		EnterRule(_localctx, 126, RULE_leaveLine);
+		EnterRule(_localctx, 138, RULE_leaveLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 962;
+			State = 1053;
 			Match(LEAVE);
-			State = 963;
+			State = 1054;
 			_localctx.amount = count();
-			State = 966;
+			State = 1057;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==FOR) {
 				{
-				State = 964;
+				State = 1055;
 				Match(FOR);
-				State = 965;
+				State = 1056;
 				_localctx.later = Match(LATER);
 				}
 			}
 
-			State = 968;
+			State = 1059;
 			Match(AT);
-			State = 969;
+			State = 1060;
 			_localctx.at = edge();
-			State = 971;
+			State = 1062;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 970;
+				State = 1061;
 				_localctx.claimed = claim();
 				}
 			}
@@ -7140,41 +7769,41 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public AddLineContext addLine() {
 		AddLineContext _localctx = new AddLineContext(Context, State);
-		EnterRule(_localctx, 128, RULE_addLine);
+		EnterRule(_localctx, 140, RULE_addLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 973;
+			State = 1064;
 			Match(ADD);
-			State = 974;
+			State = 1065;
 			_localctx.amount = count();
-			State = 975;
+			State = 1066;
 			Match(AT);
-			State = 976;
+			State = 1067;
 			_localctx.at = edge();
-			State = 981;
+			State = 1072;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 977;
+				State = 1068;
 				Match(COMMA);
-				State = 978;
+				State = 1069;
 				_localctx.apart = Match(ONE);
-				State = 979;
+				State = 1070;
 				Match(ROW);
-				State = 980;
+				State = 1071;
 				Match(APART);
 				}
 			}
 
-			State = 984;
+			State = 1075;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 983;
+				State = 1074;
 				_localctx.claimed = claim();
 				}
 			}
@@ -7262,58 +7891,58 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ShapeLineContext shapeLine() {
 		ShapeLineContext _localctx = new ShapeLineContext(Context, State);
-		EnterRule(_localctx, 130, RULE_shapeLine);
+		EnterRule(_localctx, 142, RULE_shapeLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 986;
+			State = 1077;
 			Match(SHAPE);
-			State = 1042;
+			State = 1133;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case BY:
 				{
-				State = 987;
+				State = 1078;
 				Match(BY);
-				State = 988;
+				State = 1079;
 				_localctx.by = decreasing();
 				}
 				break;
 			case ROWS:
 				{
-				State = 989;
+				State = 1080;
 				_localctx.many = Match(ROWS);
-				State = 990;
+				State = 1081;
 				_localctx.from = count();
-				State = 991;
+				State = 1082;
 				Match(TO);
-				State = 992;
+				State = 1083;
 				_localctx.to = count();
-				State = 993;
+				State = 1084;
 				_localctx.does = shapeDone();
 				}
 				break;
 			case FOR:
 			case TO:
 				{
-				State = 1003;
+				State = 1094;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case TO:
 					{
-					State = 995;
+					State = 1086;
 					Match(TO);
-					State = 996;
+					State = 1087;
 					_localctx.length = sum();
-					State = 999;
+					State = 1090;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==AT) {
 						{
-						State = 997;
+						State = 1088;
 						Match(AT);
-						State = 998;
+						State = 1089;
 						_localctx.at = edge();
 						}
 					}
@@ -7322,45 +7951,45 @@ internal partial class TurnrowParser : Parser {
 					break;
 				case FOR:
 					{
-					State = 1001;
+					State = 1092;
 					_localctx.further = Match(FOR);
-					State = 1002;
+					State = 1093;
 					_localctx.length = sum();
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 1007;
+				State = 1098;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FROM) {
 					{
-					State = 1005;
+					State = 1096;
 					Match(FROM);
-					State = 1006;
+					State = 1097;
 					_localctx.mark = name();
 					}
 				}
 
-				State = 1013;
+				State = 1104;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 1009;
+					State = 1100;
 					Match(COMMA);
-					State = 1010;
+					State = 1101;
 					_localctx._rowFix = rowFix();
 					_localctx._fixes.Add(_localctx._rowFix);
 					}
 					}
-					State = 1015;
+					State = 1106;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 1016;
+				State = 1107;
 				_localctx.does = shapeDone();
 				}
 				break;
@@ -7380,6 +8009,7 @@ internal partial class TurnrowParser : Parser {
 			case FROM:
 			case GAUGE:
 			case HOOK:
+			case KEY:
 			case LEFT:
 			case MADE:
 			case MARK:
@@ -7394,10 +8024,12 @@ internal partial class TurnrowParser : Parser {
 			case SHAPE:
 			case SIZES:
 			case SKILL:
+			case STITCH:
 			case STRAIGHT:
 			case SWATCH:
 			case TERMS:
 			case TURN:
+			case USE:
 			case VERSION:
 			case WEARER:
 			case WEAVE:
@@ -7450,18 +8082,20 @@ internal partial class TurnrowParser : Parser {
 			case ORDER:
 			case OVER:
 			case PICKED:
+			case PICTURE:
+			case PLACE:
 			case PLAIN:
 			case REMAIN:
+			case REPEATS:
 			case REST:
 			case ROUNDED:
 			case SAME:
+			case SKIPPED:
 			case SKIPPING:
 			case SLIPPING:
-			case STITCH:
 			case STRETCHES:
 			case THEN:
 			case TIMES:
-			case TOGETHER:
 			case TURNED:
 			case TURNING:
 			case TURNS:
@@ -7477,66 +8111,66 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 1018;
+				State = 1109;
 				_localctx.rows = count();
-				State = 1040;
+				State = 1131;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 				case ROWS:
 					{
-					State = 1019;
+					State = 1110;
 					_localctx.counted = rowsWord();
-					State = 1022;
+					State = 1113;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==FROM) {
 						{
-						State = 1020;
+						State = 1111;
 						Match(FROM);
-						State = 1021;
+						State = 1112;
 						_localctx.mark = name();
 						}
 					}
 
-					State = 1028;
+					State = 1119;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					while (_la==COMMA) {
 						{
 						{
-						State = 1024;
+						State = 1115;
 						Match(COMMA);
-						State = 1025;
+						State = 1116;
 						_localctx._rowFix = rowFix();
 						_localctx._fixes.Add(_localctx._rowFix);
 						}
 						}
-						State = 1030;
+						State = 1121;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 					}
-					State = 1031;
+					State = 1122;
 					_localctx.does = shapeDone();
 					}
 					break;
 				case STITCH:
 				case STITCHES:
 					{
-					State = 1033;
+					State = 1124;
 					stitchesWord();
-					State = 1034;
+					State = 1125;
 					_localctx.inside = Match(IN);
-					State = 1038;
+					State = 1129;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 1035;
+						State = 1126;
 						Match(COMMA);
-						State = 1036;
+						State = 1127;
 						Match(BY);
-						State = 1037;
+						State = 1128;
 						_localctx.by = decreasing();
 						}
 					}
@@ -7596,35 +8230,35 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ShapeDoneContext shapeDone() {
 		ShapeDoneContext _localctx = new ShapeDoneContext(Context, State);
-		EnterRule(_localctx, 132, RULE_shapeDone);
+		EnterRule(_localctx, 144, RULE_shapeDone);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1054;
+			State = 1145;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case COLON:
 				{
-				State = 1044;
+				State = 1135;
 				Match(COLON);
-				State = 1045;
+				State = 1136;
 				_localctx._shaping = shaping();
 				_localctx._shapings.Add(_localctx._shaping);
-				State = 1050;
+				State = 1141;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==SEMICOLON) {
 					{
 					{
-					State = 1046;
+					State = 1137;
 					Match(SEMICOLON);
-					State = 1047;
+					State = 1138;
 					_localctx._shaping = shaping();
 					_localctx._shapings.Add(_localctx._shaping);
 					}
 					}
-					State = 1052;
+					State = 1143;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -7632,19 +8266,19 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EVENLY:
 				{
-				State = 1053;
+				State = 1144;
 				_localctx.solved = solve();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1057;
+			State = 1148;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 1056;
+				State = 1147;
 				_localctx.claimed = claim();
 				}
 			}
@@ -7697,43 +8331,43 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ShapingContext shaping() {
 		ShapingContext _localctx = new ShapingContext(Context, State);
-		EnterRule(_localctx, 134, RULE_shaping);
+		EnterRule(_localctx, 146, RULE_shaping);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1064;
+			State = 1155;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==AFTER) {
 				{
-				State = 1059;
+				State = 1150;
 				Match(AFTER);
-				State = 1060;
+				State = 1151;
 				_localctx.after = count();
-				State = 1061;
+				State = 1152;
 				rowsWord();
-				State = 1062;
+				State = 1153;
 				Match(COMMA);
 				}
 			}
 
-			State = 1066;
+			State = 1157;
 			_localctx.first = stage();
-			State = 1071;
+			State = 1162;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1067;
+				State = 1158;
 				Match(COMMA);
-				State = 1068;
+				State = 1159;
 				_localctx._shapingPart = shapingPart();
 				_localctx._parts.Add(_localctx._shapingPart);
 				}
 				}
-				State = 1073;
+				State = 1164;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -7783,55 +8417,55 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StageContext stage() {
 		StageContext _localctx = new StageContext(Context, State);
-		EnterRule(_localctx, 136, RULE_stage);
+		EnterRule(_localctx, 148, RULE_stage);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1085;
+			State = 1176;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ADD:
 			case DEC:
 			case INC:
 				{
-				State = 1076;
+				State = 1167;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case DEC:
 				case INC:
 					{
-					State = 1074;
+					State = 1165;
 					_localctx.changed = change();
 					}
 					break;
 				case ADD:
 					{
-					State = 1075;
+					State = 1166;
 					Match(ADD);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 1078;
+				State = 1169;
 				_localctx.amount = count();
 				}
 				break;
 			case LEAVE:
 				{
-				State = 1079;
+				State = 1170;
 				Match(LEAVE);
-				State = 1080;
+				State = 1171;
 				_localctx.amount = count();
-				State = 1083;
+				State = 1174;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FOR) {
 					{
-					State = 1081;
+					State = 1172;
 					Match(FOR);
-					State = 1082;
+					State = 1173;
 					_localctx.later = Match(LATER);
 					}
 				}
@@ -7841,24 +8475,24 @@ internal partial class TurnrowParser : Parser {
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1089;
+			State = 1180;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==AT) {
 				{
-				State = 1087;
+				State = 1178;
 				Match(AT);
-				State = 1088;
+				State = 1179;
 				_localctx.at = edge();
 				}
 			}
 
-			State = 1092;
+			State = 1183;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==BY || _la==EVERY) {
 				{
-				State = 1091;
+				State = 1182;
 				_localctx.when = frequency();
 				}
 			}
@@ -7918,23 +8552,23 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ShapingPartContext shapingPart() {
 		ShapingPartContext _localctx = new ShapingPartContext(Context, State);
-		EnterRule(_localctx, 138, RULE_shapingPart);
+		EnterRule(_localctx, 150, RULE_shapingPart);
 		try {
-			State = 1108;
+			State = 1199;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case THEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1094;
+				State = 1185;
 				Match(THEN);
-				State = 1097;
+				State = 1188;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case BY:
 				case EVERY:
 					{
-					State = 1095;
+					State = 1186;
 					_localctx.when = frequency();
 					}
 					break;
@@ -7943,7 +8577,7 @@ internal partial class TurnrowParser : Parser {
 				case DEC:
 				case INC:
 					{
-					State = 1096;
+					State = 1187;
 					_localctx.next = stage();
 					}
 					break;
@@ -7955,21 +8589,21 @@ internal partial class TurnrowParser : Parser {
 			case EVERY:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1099;
+				State = 1190;
 				_localctx.often = everyRows();
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1100;
+				State = 1191;
 				Match(BY);
-				State = 1103;
+				State = 1194;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case TURNS:
 					{
-					State = 1101;
+					State = 1192;
 					_localctx.turns = turnRows();
 					}
 					break;
@@ -7977,7 +8611,7 @@ internal partial class TurnrowParser : Parser {
 				case SLIPPING:
 				case WORKING:
 					{
-					State = 1102;
+					State = 1193;
 					_localctx.by = decreasing();
 					}
 					break;
@@ -7991,16 +8625,16 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1105;
+				State = 1196;
 				_localctx.inset = stitchesIn();
 				}
 				break;
 			case AT:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1106;
+				State = 1197;
 				Match(AT);
-				State = 1107;
+				State = 1198;
 				_localctx.at = edge();
 				}
 				break;
@@ -8039,24 +8673,24 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public FrequencyContext frequency() {
 		FrequencyContext _localctx = new FrequencyContext(Context, State);
-		EnterRule(_localctx, 140, RULE_frequency);
+		EnterRule(_localctx, 152, RULE_frequency);
 		try {
-			State = 1113;
+			State = 1204;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case EVERY:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1110;
+				State = 1201;
 				_localctx.often = everyRows();
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1111;
+				State = 1202;
 				Match(BY);
-				State = 1112;
+				State = 1203;
 				_localctx.turns = turnRows();
 				}
 				break;
@@ -8100,19 +8734,19 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public EveryRowsContext everyRows() {
 		EveryRowsContext _localctx = new EveryRowsContext(Context, State);
-		EnterRule(_localctx, 142, RULE_everyRows);
+		EnterRule(_localctx, 154, RULE_everyRows);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1115;
+			State = 1206;
 			Match(EVERY);
-			State = 1120;
+			State = 1211;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROW:
 				{
-				State = 1116;
+				State = 1207;
 				Match(ROW);
 				}
 				break;
@@ -8132,6 +8766,7 @@ internal partial class TurnrowParser : Parser {
 			case FROM:
 			case GAUGE:
 			case HOOK:
+			case KEY:
 			case LEFT:
 			case MADE:
 			case MARK:
@@ -8146,10 +8781,12 @@ internal partial class TurnrowParser : Parser {
 			case SHAPE:
 			case SIZES:
 			case SKILL:
+			case STITCH:
 			case STRAIGHT:
 			case SWATCH:
 			case TERMS:
 			case TURN:
+			case USE:
 			case VERSION:
 			case WEARER:
 			case WEAVE:
@@ -8202,18 +8839,20 @@ internal partial class TurnrowParser : Parser {
 			case ORDER:
 			case OVER:
 			case PICKED:
+			case PICTURE:
+			case PLACE:
 			case PLAIN:
 			case REMAIN:
+			case REPEATS:
 			case REST:
 			case ROUNDED:
 			case SAME:
+			case SKIPPED:
 			case SKIPPING:
 			case SLIPPING:
-			case STITCH:
 			case STRETCHES:
 			case THEN:
 			case TIMES:
-			case TOGETHER:
 			case TURNED:
 			case TURNING:
 			case TURNS:
@@ -8229,23 +8868,23 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 1117;
+				State = 1208;
 				_localctx.interval = count();
-				State = 1118;
+				State = 1209;
 				rowsWord();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1125;
+			State = 1216;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 244497901L) != 0)) {
+			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2305948580047814400L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -144115287145333427L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 250365818219L) != 0)) {
 				{
-				State = 1122;
+				State = 1213;
 				_localctx.times = count();
-				State = 1123;
+				State = 1214;
 				Match(TIMES);
 				}
 			}
@@ -8290,31 +8929,31 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public TurnRowsContext turnRows() {
 		TurnRowsContext _localctx = new TurnRowsContext(Context, State);
-		EnterRule(_localctx, 144, RULE_turnRows);
+		EnterRule(_localctx, 156, RULE_turnRows);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1127;
+			State = 1218;
 			Match(TURNS);
-			State = 1128;
+			State = 1219;
 			Match(EVERY);
-			State = 1129;
+			State = 1220;
 			_localctx.interval = count();
-			State = 1130;
+			State = 1221;
 			Match(AND);
-			State = 1131;
+			State = 1222;
 			_localctx.byTurns = count();
-			State = 1132;
+			State = 1223;
 			rowsWord();
-			State = 1136;
+			State = 1227;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 244497901L) != 0)) {
+			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2305948580047814400L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -144115287145333427L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 250365818219L) != 0)) {
 				{
-				State = 1133;
+				State = 1224;
 				_localctx.times = count();
-				State = 1134;
+				State = 1225;
 				Match(TIMES);
 				}
 			}
@@ -8348,33 +8987,33 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public DecreasingContext decreasing() {
 		DecreasingContext _localctx = new DecreasingContext(Context, State);
-		EnterRule(_localctx, 146, RULE_decreasing);
+		EnterRule(_localctx, 158, RULE_decreasing);
 		try {
-			State = 1143;
+			State = 1234;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case SKIPPING:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1138;
+				State = 1229;
 				Match(SKIPPING);
 				}
 				break;
 			case SLIPPING:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1139;
+				State = 1230;
 				Match(SLIPPING);
-				State = 1140;
+				State = 1231;
 				Match(OVER);
 				}
 				break;
 			case WORKING:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1141;
+				State = 1232;
 				Match(WORKING);
-				State = 1142;
+				State = 1233;
 				Match(TOGETHER);
 				}
 				break;
@@ -8414,32 +9053,32 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StitchesInContext stitchesIn() {
 		StitchesInContext _localctx = new StitchesInContext(Context, State);
-		EnterRule(_localctx, 148, RULE_stitchesIn);
+		EnterRule(_localctx, 160, RULE_stitchesIn);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1147;
+			State = 1238;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WORD:
 				{
-				State = 1145;
+				State = 1236;
 				_localctx.called = Match(WORD);
 				}
 				break;
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 1146;
+				State = 1237;
 				_localctx.amount = list();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1149;
+			State = 1240;
 			stitchesWord();
-			State = 1150;
+			State = 1241;
 			Match(IN);
 			}
 		}
@@ -8488,37 +9127,37 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SolveContext solve() {
 		SolveContext _localctx = new SolveContext(Context, State);
-		EnterRule(_localctx, 150, RULE_solve);
+		EnterRule(_localctx, 162, RULE_solve);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1152;
+			State = 1243;
 			Match(EVENLY);
-			State = 1153;
+			State = 1244;
 			Match(TO);
-			State = 1154;
+			State = 1245;
 			_localctx.target = count();
-			State = 1155;
+			State = 1246;
 			Match(COMMA);
-			State = 1156;
+			State = 1247;
 			Match(AT);
-			State = 1157;
+			State = 1248;
 			_localctx.at = edge();
-			State = 1162;
+			State = 1253;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1158;
+				State = 1249;
 				Match(COMMA);
-				State = 1159;
+				State = 1250;
 				_localctx._solveOption = solveOption();
 				_localctx._options.Add(_localctx._solveOption);
 				}
 				}
-				State = 1164;
+				State = 1255;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -8570,43 +9209,43 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SolveOptionContext solveOption() {
 		SolveOptionContext _localctx = new SolveOptionContext(Context, State);
-		EnterRule(_localctx, 152, RULE_solveOption);
+		EnterRule(_localctx, 164, RULE_solveOption);
 		int _la;
 		try {
-			State = 1181;
+			State = 1272;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ON:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1165;
+				State = 1256;
 				Match(ON);
-				State = 1166;
+				State = 1257;
 				Match(RS);
-				State = 1167;
+				State = 1258;
 				rowsWord();
 				}
 				break;
 			case LONGER:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1168;
+				State = 1259;
 				Match(LONGER);
-				State = 1169;
+				State = 1260;
 				Match(FIRST);
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1170;
+				State = 1261;
 				Match(BY);
-				State = 1173;
+				State = 1264;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case TURNS:
 					{
-					State = 1171;
+					State = 1262;
 					Match(TURNS);
 					}
 					break;
@@ -8614,7 +9253,7 @@ internal partial class TurnrowParser : Parser {
 				case SLIPPING:
 				case WORKING:
 					{
-					State = 1172;
+					State = 1263;
 					_localctx.by = decreasing();
 					}
 					break;
@@ -8627,7 +9266,7 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1175;
+				State = 1266;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==FIRST || _la==LAST) ) {
@@ -8637,11 +9276,11 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1176;
+				State = 1267;
 				_localctx.rows = count();
-				State = 1177;
+				State = 1268;
 				rowsWord();
-				State = 1178;
+				State = 1269;
 				Match(PLAIN);
 				}
 				break;
@@ -8650,7 +9289,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1180;
+				State = 1271;
 				_localctx.inset = stitchesIn();
 				}
 				break;
@@ -8725,65 +9364,65 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SeamLineContext seamLine() {
 		SeamLineContext _localctx = new SeamLineContext(Context, State);
-		EnterRule(_localctx, 154, RULE_seamLine);
+		EnterRule(_localctx, 166, RULE_seamLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1183;
+			State = 1274;
 			Match(SEAM);
-			State = 1185;
+			State = 1276;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1184;
+				State = 1275;
 				_localctx._walkWord = walkWord();
 				_localctx._first.Add(_localctx._walkWord);
 				}
 				}
-				State = 1187;
+				State = 1278;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670749876683019L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 86342619L) != 0) );
-			State = 1193;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2305843026931548160L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -144115218157421235L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 44207388523L) != 0) );
+			State = 1284;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==AND) {
 				{
 				{
-				State = 1189;
+				State = 1280;
 				Match(AND);
-				State = 1190;
+				State = 1281;
 				_localctx._walkWords = walkWords();
 				_localctx._firstMore.Add(_localctx._walkWords);
 				}
 				}
-				State = 1195;
+				State = 1286;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1203;
+			State = 1294;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 1196;
+				State = 1287;
 				Match(COMMA);
-				State = 1201;
+				State = 1292;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if (((((_la - 44)) & ~0x3f) == 0 && ((1L << (_la - 44)) & 4521191813447681L) != 0)) {
+				if (((((_la - 46)) & ~0x3f) == 0 && ((1L << (_la - 46)) & 18084767253790721L) != 0)) {
 					{
-					State = 1197;
+					State = 1288;
 					_localctx.rows = selection();
-					State = 1199;
+					State = 1290;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 1198;
+						State = 1289;
 						Match(COMMA);
 						}
 					}
@@ -8794,65 +9433,65 @@ internal partial class TurnrowParser : Parser {
 				}
 			}
 
-			State = 1205;
+			State = 1296;
 			Match(WITH);
-			State = 1207;
+			State = 1298;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1206;
+				State = 1297;
 				_localctx._walkWord = walkWord();
 				_localctx._second.Add(_localctx._walkWord);
 				}
 				}
-				State = 1209;
+				State = 1300;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670749876683019L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 86342619L) != 0) );
-			State = 1215;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2305843026931548160L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -144115218157421235L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 44207388523L) != 0) );
+			State = 1306;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==AND) {
 				{
 				{
-				State = 1211;
+				State = 1302;
 				Match(AND);
-				State = 1212;
+				State = 1303;
 				_localctx._walkWords = walkWords();
 				_localctx._secondMore.Add(_localctx._walkWords);
 				}
 				}
-				State = 1217;
+				State = 1308;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1222;
+			State = 1313;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1218;
+				State = 1309;
 				Match(COMMA);
-				State = 1219;
+				State = 1310;
 				_localctx._seamPart = seamPart();
 				_localctx._parts.Add(_localctx._seamPart);
 				}
 				}
-				State = 1224;
+				State = 1315;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1227;
+			State = 1318;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COLON) {
 				{
-				State = 1225;
+				State = 1316;
 				Match(COLON);
-				State = 1226;
+				State = 1317;
 				_localctx.worked = rate();
 				}
 			}
@@ -8889,26 +9528,26 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public WalkWordsContext walkWords() {
 		WalkWordsContext _localctx = new WalkWordsContext(Context, State);
-		EnterRule(_localctx, 156, RULE_walkWords);
+		EnterRule(_localctx, 168, RULE_walkWords);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1230;
+			State = 1321;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1229;
+				State = 1320;
 				_localctx._walkWord = walkWord();
 				_localctx._words.Add(_localctx._walkWord);
 				}
 				}
-				State = 1232;
+				State = 1323;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670749876683019L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 86342619L) != 0) );
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2305843026931548160L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -144115218157421235L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 44207388523L) != 0) );
 			}
 		}
 		catch (RecognitionException re) {
@@ -8958,10 +9597,10 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SeamPartContext seamPart() {
 		SeamPartContext _localctx = new SeamPartContext(Context, State);
-		EnterRule(_localctx, 158, RULE_seamPart);
+		EnterRule(_localctx, 170, RULE_seamPart);
 		int _la;
 		try {
-			State = 1250;
+			State = 1341;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
@@ -8970,27 +9609,27 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1234;
+				State = 1325;
 				_localctx.rows = selection();
 				}
 				break;
 			case EASING:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1235;
+				State = 1326;
 				_localctx.eased = Match(EASING);
-				State = 1241;
+				State = 1332;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==NUMBER || _la==FRACTION) {
 					{
-					State = 1236;
+					State = 1327;
 					_localctx.least = list();
-					State = 1237;
+					State = 1328;
 					Match(TO);
-					State = 1238;
+					State = 1329;
 					_localctx.most = list();
-					State = 1239;
+					State = 1330;
 					_localctx.measure = unit();
 					}
 				}
@@ -9000,29 +9639,29 @@ internal partial class TurnrowParser : Parser {
 			case IN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1243;
+				State = 1334;
 				Match(IN);
-				State = 1247;
+				State = 1338;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case THE:
 					{
-					State = 1244;
+					State = 1335;
 					Match(THE);
-					State = 1245;
+					State = 1336;
 					_localctx.order = Match(SAME);
 					}
 					break;
 				case OPPOSITE:
 					{
-					State = 1246;
+					State = 1337;
 					_localctx.order = Match(OPPOSITE);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 1249;
+				State = 1340;
 				Match(ORDER);
 				}
 				break;
@@ -9060,9 +9699,9 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public WalkWordContext walkWord() {
 		WalkWordContext _localctx = new WalkWordContext(Context, State);
-		EnterRule(_localctx, 160, RULE_walkWord);
+		EnterRule(_localctx, 172, RULE_walkWord);
 		try {
-			State = 1258;
+			State = 1349;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -9080,6 +9719,7 @@ internal partial class TurnrowParser : Parser {
 			case FROM:
 			case GAUGE:
 			case HOOK:
+			case KEY:
 			case LEFT:
 			case MADE:
 			case MARK:
@@ -9094,10 +9734,12 @@ internal partial class TurnrowParser : Parser {
 			case SHAPE:
 			case SIZES:
 			case SKILL:
+			case STITCH:
 			case STRAIGHT:
 			case SWATCH:
 			case TERMS:
 			case TURN:
+			case USE:
 			case VERSION:
 			case WEARER:
 			case WEAVE:
@@ -9150,18 +9792,20 @@ internal partial class TurnrowParser : Parser {
 			case ORDER:
 			case OVER:
 			case PICKED:
+			case PICTURE:
+			case PLACE:
 			case PLAIN:
 			case REMAIN:
+			case REPEATS:
 			case REST:
 			case ROUNDED:
 			case SAME:
+			case SKIPPED:
 			case SKIPPING:
 			case SLIPPING:
-			case STITCH:
 			case STRETCHES:
 			case THEN:
 			case TIMES:
-			case TOGETHER:
 			case TURNED:
 			case TURNING:
 			case TURNS:
@@ -9176,42 +9820,42 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1252;
+				State = 1343;
 				name();
 				}
 				break;
 			case FIRST:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1253;
+				State = 1344;
 				Match(FIRST);
 				}
 				break;
 			case LAST:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1254;
+				State = 1345;
 				Match(LAST);
 				}
 				break;
 			case ROW:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1255;
+				State = 1346;
 				Match(ROW);
 				}
 				break;
 			case ROWS:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1256;
+				State = 1347;
 				Match(ROWS);
 				}
 				break;
 			case STITCHES:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 1257;
+				State = 1348;
 				Match(STITCHES);
 				}
 				break;
@@ -9262,10 +9906,10 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SelectionContext selection() {
 		SelectionContext _localctx = new SelectionContext(Context, State);
-		EnterRule(_localctx, 162, RULE_selection);
+		EnterRule(_localctx, 174, RULE_selection);
 		int _la;
 		try {
-			State = 1276;
+			State = 1367;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ALL:
@@ -9273,19 +9917,19 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1262;
+				State = 1353;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==ALL) {
 					{
-					State = 1260;
+					State = 1351;
 					_localctx.all = Match(ALL);
-					State = 1261;
+					State = 1352;
 					Match(BUT);
 					}
 				}
 
-				State = 1264;
+				State = 1355;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==FIRST || _la==LAST) ) {
@@ -9295,12 +9939,12 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1269;
+				State = 1360;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1265;
+					State = 1356;
 					Match(ROW);
 					}
 					break;
@@ -9320,6 +9964,7 @@ internal partial class TurnrowParser : Parser {
 				case FROM:
 				case GAUGE:
 				case HOOK:
+				case KEY:
 				case LEFT:
 				case MADE:
 				case MARK:
@@ -9334,10 +9979,12 @@ internal partial class TurnrowParser : Parser {
 				case SHAPE:
 				case SIZES:
 				case SKILL:
+				case STITCH:
 				case STRAIGHT:
 				case SWATCH:
 				case TERMS:
 				case TURN:
+				case USE:
 				case VERSION:
 				case WEARER:
 				case WEAVE:
@@ -9390,18 +10037,20 @@ internal partial class TurnrowParser : Parser {
 				case ORDER:
 				case OVER:
 				case PICKED:
+				case PICTURE:
+				case PLACE:
 				case PLAIN:
 				case REMAIN:
+				case REPEATS:
 				case REST:
 				case ROUNDED:
 				case SAME:
+				case SKIPPED:
 				case SKIPPING:
 				case SLIPPING:
-				case STITCH:
 				case STRETCHES:
 				case THEN:
 				case TIMES:
-				case TOGETHER:
 				case TURNED:
 				case TURNING:
 				case TURNS:
@@ -9417,9 +10066,9 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1266;
+					State = 1357;
 					_localctx.amount = count();
-					State = 1267;
+					State = 1358;
 					rowsWord();
 					}
 					break;
@@ -9431,13 +10080,13 @@ internal partial class TurnrowParser : Parser {
 			case ROWS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1271;
+				State = 1362;
 				Match(ROWS);
-				State = 1272;
+				State = 1363;
 				_localctx.from = count();
-				State = 1273;
+				State = 1364;
 				Match(TO);
-				State = 1274;
+				State = 1365;
 				_localctx.to = count();
 				}
 				break;
@@ -9497,51 +10146,51 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RateContext rate() {
 		RateContext _localctx = new RateContext(Context, State);
-		EnterRule(_localctx, 164, RULE_rate);
+		EnterRule(_localctx, 176, RULE_rate);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1279;
+			State = 1370;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==NUMBER || _la==FRACTION) {
 				{
-				State = 1278;
+				State = 1369;
 				_localctx.amount = list();
 				}
 			}
 
-			State = 1282;
+			State = 1373;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1281;
+				State = 1372;
 				_localctx._name = name();
 				_localctx._words.Add(_localctx._name);
 				}
 				}
-				State = 1284;
+				State = 1375;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 43171309L) != 0) );
-			State = 1307;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2305948580047814656L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -144115287145333427L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 44207388011L) != 0) );
+			State = 1398;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case IN:
 				{
-				State = 1286;
+				State = 1377;
 				_localctx.way = Match(IN);
-				State = 1287;
+				State = 1378;
 				Match(EACH);
-				State = 1294;
+				State = 1385;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1288;
+					State = 1379;
 					_localctx.row = Match(ROW);
 					}
 					break;
@@ -9560,6 +10209,7 @@ internal partial class TurnrowParser : Parser {
 				case FROM:
 				case GAUGE:
 				case HOOK:
+				case KEY:
 				case LEFT:
 				case MADE:
 				case MARK:
@@ -9574,10 +10224,12 @@ internal partial class TurnrowParser : Parser {
 				case SHAPE:
 				case SIZES:
 				case SKILL:
+				case STITCH:
 				case STRAIGHT:
 				case SWATCH:
 				case TERMS:
 				case TURN:
+				case USE:
 				case VERSION:
 				case WEARER:
 				case WEAVE:
@@ -9630,18 +10282,20 @@ internal partial class TurnrowParser : Parser {
 				case ORDER:
 				case OVER:
 				case PICKED:
+				case PICTURE:
+				case PLACE:
 				case PLAIN:
 				case REMAIN:
+				case REPEATS:
 				case REST:
 				case ROUNDED:
 				case SAME:
+				case SKIPPED:
 				case SKIPPING:
 				case SLIPPING:
-				case STITCH:
 				case STRETCHES:
 				case THEN:
 				case TIMES:
-				case TOGETHER:
 				case TURNED:
 				case TURNING:
 				case TURNS:
@@ -9655,21 +10309,21 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case WORD:
 					{
-					State = 1290;
+					State = 1381;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 1289;
+						State = 1380;
 						_localctx._name = name();
 						_localctx._kind.Add(_localctx._name);
 						}
 						}
-						State = 1292;
+						State = 1383;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 43171309L) != 0) );
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2305948580047814656L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -144115287145333427L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 44207388011L) != 0) );
 					}
 					break;
 				default:
@@ -9679,14 +10333,14 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case PER:
 				{
-				State = 1296;
+				State = 1387;
 				_localctx.way = Match(PER);
-				State = 1304;
+				State = 1395;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1297;
+					State = 1388;
 					_localctx.row = Match(ROW);
 					}
 					break;
@@ -9706,6 +10360,7 @@ internal partial class TurnrowParser : Parser {
 				case FROM:
 				case GAUGE:
 				case HOOK:
+				case KEY:
 				case LEFT:
 				case MADE:
 				case MARK:
@@ -9720,10 +10375,12 @@ internal partial class TurnrowParser : Parser {
 				case SHAPE:
 				case SIZES:
 				case SKILL:
+				case STITCH:
 				case STRAIGHT:
 				case SWATCH:
 				case TERMS:
 				case TURN:
+				case USE:
 				case VERSION:
 				case WEARER:
 				case WEAVE:
@@ -9776,18 +10433,20 @@ internal partial class TurnrowParser : Parser {
 				case ORDER:
 				case OVER:
 				case PICKED:
+				case PICTURE:
+				case PLACE:
 				case PLAIN:
 				case REMAIN:
+				case REPEATS:
 				case REST:
 				case ROUNDED:
 				case SAME:
+				case SKIPPED:
 				case SKIPPING:
 				case SLIPPING:
-				case STITCH:
 				case STRETCHES:
 				case THEN:
 				case TIMES:
-				case TOGETHER:
 				case TURNED:
 				case TURNING:
 				case TURNS:
@@ -9803,21 +10462,21 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1298;
+					State = 1389;
 					_localctx.over = count();
-					State = 1302;
+					State = 1393;
 					ErrorHandler.Sync(this);
 					switch (TokenStream.LA(1)) {
 					case ROW:
 					case ROWS:
 						{
-						State = 1299;
+						State = 1390;
 						_localctx.rows = rowsWord();
 						}
 						break;
 					case STITCHES:
 						{
-						State = 1300;
+						State = 1391;
 						Match(STITCHES);
 						}
 						break;
@@ -9836,6 +10495,7 @@ internal partial class TurnrowParser : Parser {
 					case FROM:
 					case GAUGE:
 					case HOOK:
+					case KEY:
 					case LEFT:
 					case MADE:
 					case MARK:
@@ -9850,10 +10510,12 @@ internal partial class TurnrowParser : Parser {
 					case SHAPE:
 					case SIZES:
 					case SKILL:
+					case STITCH:
 					case STRAIGHT:
 					case SWATCH:
 					case TERMS:
 					case TURN:
+					case USE:
 					case VERSION:
 					case WEARER:
 					case WEAVE:
@@ -9906,18 +10568,20 @@ internal partial class TurnrowParser : Parser {
 					case ORDER:
 					case OVER:
 					case PICKED:
+					case PICTURE:
+					case PLACE:
 					case PLAIN:
 					case REMAIN:
+					case REPEATS:
 					case REST:
 					case ROUNDED:
 					case SAME:
+					case SKIPPED:
 					case SKIPPING:
 					case SLIPPING:
-					case STITCH:
 					case STRETCHES:
 					case THEN:
 					case TIMES:
-					case TOGETHER:
 					case TURNED:
 					case TURNING:
 					case TURNS:
@@ -9931,7 +10595,7 @@ internal partial class TurnrowParser : Parser {
 					case OZ:
 					case WORD:
 						{
-						State = 1301;
+						State = 1392;
 						_localctx._name = name();
 						_localctx._kind.Add(_localctx._name);
 						}
@@ -9948,7 +10612,7 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EVENLY:
 				{
-				State = 1306;
+				State = 1397;
 				_localctx.evenly = Match(EVENLY);
 				}
 				break;
@@ -10009,30 +10673,30 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ExpectLineContext expectLine() {
 		ExpectLineContext _localctx = new ExpectLineContext(Context, State);
-		EnterRule(_localctx, 166, RULE_expectLine);
+		EnterRule(_localctx, 178, RULE_expectLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1309;
+			State = 1400;
 			Match(EXPECT);
-			State = 1310;
+			State = 1401;
 			_localctx.left = expected();
-			State = 1329;
+			State = 1420;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case MEASURE:
 				{
-				State = 1311;
+				State = 1402;
 				Match(MEASURE);
-				State = 1321;
+				State = 1412;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case AT:
 					{
-					State = 1312;
+					State = 1403;
 					Match(AT);
-					State = 1313;
+					State = 1404;
 					_localctx.bound = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==LEAST || _la==MOST) ) {
@@ -10042,7 +10706,7 @@ internal partial class TurnrowParser : Parser {
 						ErrorHandler.ReportMatch(this);
 					    Consume();
 					}
-					State = 1314;
+					State = 1405;
 					_localctx.length = sum();
 					}
 					break;
@@ -10062,6 +10726,7 @@ internal partial class TurnrowParser : Parser {
 				case FROM:
 				case GAUGE:
 				case HOOK:
+				case KEY:
 				case LEFT:
 				case MADE:
 				case MARK:
@@ -10076,10 +10741,12 @@ internal partial class TurnrowParser : Parser {
 				case SHAPE:
 				case SIZES:
 				case SKILL:
+				case STITCH:
 				case STRAIGHT:
 				case SWATCH:
 				case TERMS:
 				case TURN:
+				case USE:
 				case VERSION:
 				case WEARER:
 				case WEAVE:
@@ -10132,18 +10799,20 @@ internal partial class TurnrowParser : Parser {
 				case ORDER:
 				case OVER:
 				case PICKED:
+				case PICTURE:
+				case PLACE:
 				case PLAIN:
 				case REMAIN:
+				case REPEATS:
 				case REST:
 				case ROUNDED:
 				case SAME:
+				case SKIPPED:
 				case SKIPPING:
 				case SLIPPING:
-				case STITCH:
 				case STRETCHES:
 				case THEN:
 				case TIMES:
-				case TOGETHER:
 				case TURNED:
 				case TURNING:
 				case TURNS:
@@ -10159,18 +10828,18 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1315;
+					State = 1406;
 					_localctx.length = sum();
-					State = 1319;
+					State = 1410;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 1316;
+						State = 1407;
 						Match(COMMA);
-						State = 1317;
+						State = 1408;
 						Match(WITHIN);
-						State = 1318;
+						State = 1409;
 						_localctx.within = sum();
 						}
 					}
@@ -10185,7 +10854,7 @@ internal partial class TurnrowParser : Parser {
 			case ARE:
 			case IS:
 				{
-				State = 1323;
+				State = 1414;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -10194,14 +10863,14 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1326;
+				State = 1417;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AT) {
 					{
-					State = 1324;
+					State = 1415;
 					Match(AT);
-					State = 1325;
+					State = 1416;
 					_localctx.bound = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==LEAST || _la==MOST) ) {
@@ -10214,7 +10883,7 @@ internal partial class TurnrowParser : Parser {
 					}
 				}
 
-				State = 1328;
+				State = 1419;
 				_localctx.right = expected();
 				}
 				break;
@@ -10262,29 +10931,29 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ExpectedContext expected() {
 		ExpectedContext _localctx = new ExpectedContext(Context, State);
-		EnterRule(_localctx, 168, RULE_expected);
+		EnterRule(_localctx, 180, RULE_expected);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1331;
+			State = 1422;
 			_localctx.value = sum();
-			State = 1342;
+			State = 1433;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==ROWS || _la==STITCHES || _la==WORD) {
 				{
-				State = 1333;
+				State = 1424;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==WORD) {
 					{
-					State = 1332;
+					State = 1423;
 					_localctx.by = Match(WORD);
 					}
 				}
 
-				State = 1335;
+				State = 1426;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -10294,18 +10963,18 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1339;
+				State = 1430;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
+				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0)) {
 					{
 					{
-					State = 1336;
+					State = 1427;
 					_localctx._expectedMore = expectedMore();
 					_localctx._more.Add(_localctx._expectedMore);
 					}
 					}
-					State = 1341;
+					State = 1432;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -10347,21 +11016,21 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ExpectedMoreContext expectedMore() {
 		ExpectedMoreContext _localctx = new ExpectedMoreContext(Context, State);
-		EnterRule(_localctx, 170, RULE_expectedMore);
+		EnterRule(_localctx, 182, RULE_expectedMore);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1344;
+			State = 1435;
 			_localctx.by = sign();
-			State = 1345;
+			State = 1436;
 			_localctx.value = single();
-			State = 1347;
+			State = 1438;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==ROWS || _la==STITCHES) {
 				{
-				State = 1346;
+				State = 1437;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -10419,43 +11088,43 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ClaimContext claim() {
 		ClaimContext _localctx = new ClaimContext(Context, State);
-		EnterRule(_localctx, 172, RULE_claim);
+		EnterRule(_localctx, 184, RULE_claim);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1349;
+			State = 1440;
 			Match(EQUALS);
-			State = 1350;
+			State = 1441;
 			_localctx._claimPart = claimPart();
 			_localctx._parts.Add(_localctx._claimPart);
-			State = 1355;
+			State = 1446;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1351;
+				State = 1442;
 				Match(COMMA);
-				State = 1352;
+				State = 1443;
 				_localctx._claimPart = claimPart();
 				_localctx._parts.Add(_localctx._claimPart);
 				}
 				}
-				State = 1357;
+				State = 1448;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1363;
+			State = 1454;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WITHOUT:
 				{
-				State = 1358;
+				State = 1449;
 				_localctx.without = Match(WITHOUT);
-				State = 1359;
+				State = 1450;
 				Match(TURNING);
-				State = 1360;
+				State = 1451;
 				_la = TokenStream.LA(1);
 				if ( !(_la==CHAIN || _la==CH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -10468,9 +11137,9 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case WITH:
 				{
-				State = 1361;
+				State = 1452;
 				_localctx.with = Match(WITH);
-				State = 1362;
+				State = 1453;
 				Match(CHAINS);
 				}
 				break;
@@ -10517,14 +11186,14 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ClaimPartContext claimPart() {
 		ClaimPartContext _localctx = new ClaimPartContext(Context, State);
-		EnterRule(_localctx, 174, RULE_claimPart);
+		EnterRule(_localctx, 186, RULE_claimPart);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1365;
+			State = 1456;
 			_localctx.amount = count();
-			State = 1372;
+			State = 1463;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -10542,6 +11211,7 @@ internal partial class TurnrowParser : Parser {
 			case FROM:
 			case GAUGE:
 			case HOOK:
+			case KEY:
 			case LEFT:
 			case MADE:
 			case MARK:
@@ -10556,10 +11226,12 @@ internal partial class TurnrowParser : Parser {
 			case SHAPE:
 			case SIZES:
 			case SKILL:
+			case STITCH:
 			case STRAIGHT:
 			case SWATCH:
 			case TERMS:
 			case TURN:
+			case USE:
 			case VERSION:
 			case WEARER:
 			case WEAVE:
@@ -10612,18 +11284,20 @@ internal partial class TurnrowParser : Parser {
 			case ORDER:
 			case OVER:
 			case PICKED:
+			case PICTURE:
+			case PLACE:
 			case PLAIN:
 			case REMAIN:
+			case REPEATS:
 			case REST:
 			case ROUNDED:
 			case SAME:
+			case SKIPPED:
 			case SKIPPING:
 			case SLIPPING:
-			case STITCH:
 			case STRETCHES:
 			case THEN:
 			case TIMES:
-			case TOGETHER:
 			case TURNED:
 			case TURNING:
 			case TURNS:
@@ -10637,26 +11311,26 @@ internal partial class TurnrowParser : Parser {
 			case OZ:
 			case WORD:
 				{
-				State = 1367;
+				State = 1458;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 1366;
+					State = 1457;
 					_localctx._name = name();
 					_localctx._words.Add(_localctx._name);
 					}
 					}
-					State = 1369;
+					State = 1460;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 43171309L) != 0) );
+				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2305948580047814656L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -144115287145333427L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 44207388011L) != 0) );
 				}
 				break;
 			case STITCHES:
 				{
-				State = 1371;
+				State = 1462;
 				_localctx.stitches = Match(STITCHES);
 				}
 				break;
@@ -10699,18 +11373,18 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public EdgeContext edge() {
 		EdgeContext _localctx = new EdgeContext(Context, State);
-		EnterRule(_localctx, 176, RULE_edge);
+		EnterRule(_localctx, 188, RULE_edge);
 		int _la;
 		try {
-			State = 1380;
+			State = 1471;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case BOTH:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1374;
+				State = 1465;
 				Match(BOTH);
-				State = 1375;
+				State = 1466;
 				Match(EDGES);
 				}
 				break;
@@ -10729,6 +11403,7 @@ internal partial class TurnrowParser : Parser {
 			case FROM:
 			case GAUGE:
 			case HOOK:
+			case KEY:
 			case LEFT:
 			case MADE:
 			case MARK:
@@ -10743,10 +11418,12 @@ internal partial class TurnrowParser : Parser {
 			case SHAPE:
 			case SIZES:
 			case SKILL:
+			case STITCH:
 			case STRAIGHT:
 			case SWATCH:
 			case TERMS:
 			case TURN:
+			case USE:
 			case VERSION:
 			case WEARER:
 			case WEAVE:
@@ -10799,18 +11476,20 @@ internal partial class TurnrowParser : Parser {
 			case ORDER:
 			case OVER:
 			case PICKED:
+			case PICTURE:
+			case PLACE:
 			case PLAIN:
 			case REMAIN:
+			case REPEATS:
 			case REST:
 			case ROUNDED:
 			case SAME:
+			case SKIPPED:
 			case SKIPPING:
 			case SLIPPING:
-			case STITCH:
 			case STRETCHES:
 			case THEN:
 			case TIMES:
-			case TOGETHER:
 			case TURNED:
 			case TURNING:
 			case TURNS:
@@ -10825,14 +11504,14 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1376;
+				State = 1467;
 				_localctx.called = name();
-				State = 1378;
+				State = 1469;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==EDGE) {
 					{
-					State = 1377;
+					State = 1468;
 					Match(EDGE);
 					}
 				}
@@ -10867,12 +11546,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SideContext side() {
 		SideContext _localctx = new SideContext(Context, State);
-		EnterRule(_localctx, 178, RULE_side);
+		EnterRule(_localctx, 190, RULE_side);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1382;
+			State = 1473;
 			_la = TokenStream.LA(1);
 			if ( !(_la==RS || _la==WS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -10907,12 +11586,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ChangeContext change() {
 		ChangeContext _localctx = new ChangeContext(Context, State);
-		EnterRule(_localctx, 180, RULE_change);
+		EnterRule(_localctx, 192, RULE_change);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1384;
+			State = 1475;
 			_la = TokenStream.LA(1);
 			if ( !(_la==DEC || _la==INC) ) {
 			ErrorHandler.RecoverInline(this);
@@ -10953,26 +11632,26 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StitchContext stitch() {
 		StitchContext _localctx = new StitchContext(Context, State);
-		EnterRule(_localctx, 182, RULE_stitch);
+		EnterRule(_localctx, 194, RULE_stitch);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1387;
+			State = 1478;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1386;
+				State = 1477;
 				_localctx._name = name();
 				_localctx._words.Add(_localctx._name);
 				}
 				}
-				State = 1389;
+				State = 1480;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 43171309L) != 0) );
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2305948580047814656L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -144115287145333427L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 44207388011L) != 0) );
 			}
 		}
 		catch (RecognitionException re) {
@@ -10999,12 +11678,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RowsWordContext rowsWord() {
 		RowsWordContext _localctx = new RowsWordContext(Context, State);
-		EnterRule(_localctx, 184, RULE_rowsWord);
+		EnterRule(_localctx, 196, RULE_rowsWord);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1391;
+			State = 1482;
 			_la = TokenStream.LA(1);
 			if ( !(_la==ROW || _la==ROWS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -11039,12 +11718,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StitchesWordContext stitchesWord() {
 		StitchesWordContext _localctx = new StitchesWordContext(Context, State);
-		EnterRule(_localctx, 186, RULE_stitchesWord);
+		EnterRule(_localctx, 198, RULE_stitchesWord);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1393;
+			State = 1484;
 			_la = TokenStream.LA(1);
 			if ( !(_la==STITCH || _la==STITCHES) ) {
 			ErrorHandler.RecoverInline(this);
@@ -11089,25 +11768,25 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SumContext sum() {
 		SumContext _localctx = new SumContext(Context, State);
-		EnterRule(_localctx, 188, RULE_sum);
+		EnterRule(_localctx, 200, RULE_sum);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1395;
+			State = 1486;
 			_localctx.first = factor();
-			State = 1399;
+			State = 1490;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
+			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0)) {
 				{
 				{
-				State = 1396;
+				State = 1487;
 				_localctx._sumOperation = sumOperation();
 				_localctx._rest.Add(_localctx._sumOperation);
 				}
 				}
-				State = 1401;
+				State = 1492;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -11143,13 +11822,13 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SumOperationContext sumOperation() {
 		SumOperationContext _localctx = new SumOperationContext(Context, State);
-		EnterRule(_localctx, 190, RULE_sumOperation);
+		EnterRule(_localctx, 202, RULE_sumOperation);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1402;
+			State = 1493;
 			_localctx.by = sign();
-			State = 1403;
+			State = 1494;
 			_localctx.value = factor();
 			}
 		}
@@ -11193,24 +11872,24 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public FactorContext factor() {
 		FactorContext _localctx = new FactorContext(Context, State);
-		EnterRule(_localctx, 192, RULE_factor);
+		EnterRule(_localctx, 204, RULE_factor);
 		int _la;
 		try {
-			State = 1414;
+			State = 1505;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1405;
+				State = 1496;
 				_localctx.amount = list();
-				State = 1407;
+				State = 1498;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if (((((_la - 93)) & ~0x3f) == 0 && ((1L << (_la - 93)) & 6485183463413514241L) != 0)) {
+				if (((((_la - 97)) & ~0x3f) == 0 && ((1L << (_la - 97)) & -3458764513820540927L) != 0) || _la==YD) {
 					{
-					State = 1406;
+					State = 1497;
 					_localctx.measure = unit();
 					}
 				}
@@ -11232,6 +11911,7 @@ internal partial class TurnrowParser : Parser {
 			case FROM:
 			case GAUGE:
 			case HOOK:
+			case KEY:
 			case LEFT:
 			case MADE:
 			case MARK:
@@ -11246,10 +11926,12 @@ internal partial class TurnrowParser : Parser {
 			case SHAPE:
 			case SIZES:
 			case SKILL:
+			case STITCH:
 			case STRAIGHT:
 			case SWATCH:
 			case TERMS:
 			case TURN:
+			case USE:
 			case VERSION:
 			case WEARER:
 			case WEAVE:
@@ -11302,18 +11984,20 @@ internal partial class TurnrowParser : Parser {
 			case ORDER:
 			case OVER:
 			case PICKED:
+			case PICTURE:
+			case PLACE:
 			case PLAIN:
 			case REMAIN:
+			case REPEATS:
 			case REST:
 			case ROUNDED:
 			case SAME:
+			case SKIPPED:
 			case SKIPPING:
 			case SLIPPING:
-			case STITCH:
 			case STRETCHES:
 			case THEN:
 			case TIMES:
-			case TOGETHER:
 			case TURNED:
 			case TURNING:
 			case TURNS:
@@ -11328,18 +12012,18 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1409;
+				State = 1500;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1410;
+				State = 1501;
 				Match(OPEN);
-				State = 1411;
+				State = 1502;
 				_localctx.inside = sum();
-				State = 1412;
+				State = 1503;
 				Match(CLOSE);
 				}
 				break;
@@ -11381,25 +12065,25 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public CountContext count() {
 		CountContext _localctx = new CountContext(Context, State);
-		EnterRule(_localctx, 194, RULE_count);
+		EnterRule(_localctx, 206, RULE_count);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1416;
+			State = 1507;
 			_localctx.first = single();
-			State = 1420;
+			State = 1511;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
+			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0)) {
 				{
 				{
-				State = 1417;
+				State = 1508;
 				_localctx._countOperation = countOperation();
 				_localctx._rest.Add(_localctx._countOperation);
 				}
 				}
-				State = 1422;
+				State = 1513;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -11435,13 +12119,13 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public CountOperationContext countOperation() {
 		CountOperationContext _localctx = new CountOperationContext(Context, State);
-		EnterRule(_localctx, 196, RULE_countOperation);
+		EnterRule(_localctx, 208, RULE_countOperation);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1423;
+			State = 1514;
 			_localctx.by = sign();
-			State = 1424;
+			State = 1515;
 			_localctx.value = single();
 			}
 		}
@@ -11481,16 +12165,16 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SingleContext single() {
 		SingleContext _localctx = new SingleContext(Context, State);
-		EnterRule(_localctx, 198, RULE_single);
+		EnterRule(_localctx, 210, RULE_single);
 		try {
-			State = 1432;
+			State = 1523;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1426;
+				State = 1517;
 				_localctx.amount = list();
 				}
 				break;
@@ -11509,6 +12193,7 @@ internal partial class TurnrowParser : Parser {
 			case FROM:
 			case GAUGE:
 			case HOOK:
+			case KEY:
 			case LEFT:
 			case MADE:
 			case MARK:
@@ -11523,10 +12208,12 @@ internal partial class TurnrowParser : Parser {
 			case SHAPE:
 			case SIZES:
 			case SKILL:
+			case STITCH:
 			case STRAIGHT:
 			case SWATCH:
 			case TERMS:
 			case TURN:
+			case USE:
 			case VERSION:
 			case WEARER:
 			case WEAVE:
@@ -11579,18 +12266,20 @@ internal partial class TurnrowParser : Parser {
 			case ORDER:
 			case OVER:
 			case PICKED:
+			case PICTURE:
+			case PLACE:
 			case PLAIN:
 			case REMAIN:
+			case REPEATS:
 			case REST:
 			case ROUNDED:
 			case SAME:
+			case SKIPPED:
 			case SKIPPING:
 			case SLIPPING:
-			case STITCH:
 			case STRETCHES:
 			case THEN:
 			case TIMES:
-			case TOGETHER:
 			case TURNED:
 			case TURNING:
 			case TURNS:
@@ -11605,18 +12294,18 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1427;
+				State = 1518;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1428;
+				State = 1519;
 				Match(OPEN);
-				State = 1429;
+				State = 1520;
 				_localctx.inside = count();
-				State = 1430;
+				State = 1521;
 				Match(CLOSE);
 				}
 				break;
@@ -11650,14 +12339,14 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SignContext sign() {
 		SignContext _localctx = new SignContext(Context, State);
-		EnterRule(_localctx, 200, RULE_sign);
+		EnterRule(_localctx, 212, RULE_sign);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1434;
+			State = 1525;
 			_la = TokenStream.LA(1);
-			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) ) {
+			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
 			}
 			else {
@@ -11703,41 +12392,41 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ListContext list() {
 		ListContext _localctx = new ListContext(Context, State);
-		EnterRule(_localctx, 202, RULE_list);
+		EnterRule(_localctx, 214, RULE_list);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1436;
+			State = 1527;
 			_localctx.first = number();
-			State = 1448;
+			State = 1539;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==OPEN) {
 				{
-				State = 1437;
+				State = 1528;
 				Match(OPEN);
-				State = 1438;
+				State = 1529;
 				_localctx._number = number();
 				_localctx._more.Add(_localctx._number);
-				State = 1443;
+				State = 1534;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 1439;
+					State = 1530;
 					Match(COMMA);
-					State = 1440;
+					State = 1531;
 					_localctx._number = number();
 					_localctx._more.Add(_localctx._number);
 					}
 					}
-					State = 1445;
+					State = 1536;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 1446;
+				State = 1537;
 				Match(CLOSE);
 				}
 			}
@@ -11770,23 +12459,23 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public NumberContext number() {
 		NumberContext _localctx = new NumberContext(Context, State);
-		EnterRule(_localctx, 204, RULE_number);
+		EnterRule(_localctx, 216, RULE_number);
 		int _la;
 		try {
-			State = 1455;
+			State = 1546;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1450;
+				State = 1541;
 				_localctx.whole = Match(NUMBER);
-				State = 1452;
+				State = 1543;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FRACTION) {
 					{
-					State = 1451;
+					State = 1542;
 					_localctx.part = Match(FRACTION);
 					}
 				}
@@ -11796,7 +12485,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1454;
+				State = 1545;
 				_localctx.part = Match(FRACTION);
 				}
 				break;
@@ -11831,14 +12520,14 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public UnitContext unit() {
 		UnitContext _localctx = new UnitContext(Context, State);
-		EnterRule(_localctx, 206, RULE_unit);
+		EnterRule(_localctx, 218, RULE_unit);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1457;
+			State = 1548;
 			_la = TokenStream.LA(1);
-			if ( !(((((_la - 93)) & ~0x3f) == 0 && ((1L << (_la - 93)) & 6485183463413514241L) != 0)) ) {
+			if ( !(((((_la - 97)) & ~0x3f) == 0 && ((1L << (_la - 97)) & -3458764513820540927L) != 0) || _la==YD) ) {
 			ErrorHandler.RecoverInline(this);
 			}
 			else {
@@ -11877,6 +12566,7 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FROM() { return GetToken(TurnrowParser.FROM, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode GAUGE() { return GetToken(TurnrowParser.GAUGE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode HOOK() { return GetToken(TurnrowParser.HOOK, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode KEY() { return GetToken(TurnrowParser.KEY, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LEFT() { return GetToken(TurnrowParser.LEFT, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode MARK() { return GetToken(TurnrowParser.MARK, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode MEASURE() { return GetToken(TurnrowParser.MEASURE, 0); }
@@ -11894,6 +12584,7 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TERMS() { return GetToken(TurnrowParser.TERMS, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TURN() { return GetToken(TurnrowParser.TURN, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode VERSION() { return GetToken(TurnrowParser.VERSION, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode USE() { return GetToken(TurnrowParser.USE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode WEARER() { return GetToken(TurnrowParser.WEARER, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode WEAVE() { return GetToken(TurnrowParser.WEAVE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode YARN() { return GetToken(TurnrowParser.YARN, 0); }
@@ -11945,8 +12636,10 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ORDER() { return GetToken(TurnrowParser.ORDER, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode OVER() { return GetToken(TurnrowParser.OVER, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode PICKED() { return GetToken(TurnrowParser.PICKED, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode PICTURE() { return GetToken(TurnrowParser.PICTURE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode PLAIN() { return GetToken(TurnrowParser.PLAIN, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode REMAIN() { return GetToken(TurnrowParser.REMAIN, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode REPEATS() { return GetToken(TurnrowParser.REPEATS, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode REST() { return GetToken(TurnrowParser.REST, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ROUNDED() { return GetToken(TurnrowParser.ROUNDED, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SAME() { return GetToken(TurnrowParser.SAME, 0); }
@@ -11956,7 +12649,8 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode STRETCHES() { return GetToken(TurnrowParser.STRETCHES, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode THEN() { return GetToken(TurnrowParser.THEN, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TIMES() { return GetToken(TurnrowParser.TIMES, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TOGETHER() { return GetToken(TurnrowParser.TOGETHER, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SKIPPED() { return GetToken(TurnrowParser.SKIPPED, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode PLACE() { return GetToken(TurnrowParser.PLACE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TURNED() { return GetToken(TurnrowParser.TURNED, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TURNING() { return GetToken(TurnrowParser.TURNING, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TURNS() { return GetToken(TurnrowParser.TURNS, 0); }
@@ -11978,14 +12672,14 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public NameContext name() {
 		NameContext _localctx = new NameContext(Context, State);
-		EnterRule(_localctx, 208, RULE_name);
+		EnterRule(_localctx, 220, RULE_name);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1459;
+			State = 1550;
 			_la = TokenStream.LA(1);
-			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 43171309L) != 0)) ) {
+			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & -2305948580047814656L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -144115287145333427L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 44207388011L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
 			}
 			else {
@@ -12006,7 +12700,7 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	private static int[] _serializedATN => new int[] {
-		4,1,164,1462,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
+		4,1,171,1553,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
 		7,7,7,2,8,7,8,2,9,7,9,2,10,7,10,2,11,7,11,2,12,7,12,2,13,7,13,2,14,7,14,
 		2,15,7,15,2,16,7,16,2,17,7,17,2,18,7,18,2,19,7,19,2,20,7,20,2,21,7,21,
 		2,22,7,22,2,23,7,23,2,24,7,24,2,25,7,25,2,26,7,26,2,27,7,27,2,28,7,28,
@@ -12021,535 +12715,575 @@ internal partial class TurnrowParser : Parser {
 		2,85,7,85,2,86,7,86,2,87,7,87,2,88,7,88,2,89,7,89,2,90,7,90,2,91,7,91,
 		2,92,7,92,2,93,7,93,2,94,7,94,2,95,7,95,2,96,7,96,2,97,7,97,2,98,7,98,
 		2,99,7,99,2,100,7,100,2,101,7,101,2,102,7,102,2,103,7,103,2,104,7,104,
+		2,105,7,105,2,106,7,106,2,107,7,107,2,108,7,108,2,109,7,109,2,110,7,110,
 		1,0,1,0,1,0,1,1,1,1,1,1,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,
 		2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,
-		1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,3,2,257,8,2,1,3,1,3,1,3,1,
-		4,1,4,1,4,1,5,1,5,1,5,1,6,1,6,1,6,1,6,3,6,272,8,6,1,7,1,7,1,7,1,8,1,8,
-		1,8,1,8,5,8,281,8,8,10,8,12,8,284,9,8,1,9,1,9,1,9,1,9,1,9,3,9,291,8,9,
-		3,9,293,8,9,1,10,1,10,1,10,1,11,1,11,1,11,1,12,1,12,1,12,1,13,1,13,1,14,
-		1,14,1,14,3,14,309,8,14,1,14,1,14,5,14,313,8,14,10,14,12,14,316,9,14,1,
-		15,1,15,1,15,1,15,1,15,1,15,3,15,324,8,15,3,15,326,8,15,1,16,1,16,1,16,
-		1,16,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,
-		1,17,1,17,1,17,1,17,1,17,1,17,3,17,351,8,17,1,18,1,18,1,18,1,19,1,19,1,
-		19,1,19,1,19,3,19,361,8,19,1,19,1,19,1,19,1,19,1,19,1,19,1,19,3,19,370,
-		8,19,1,19,1,19,5,19,374,8,19,10,19,12,19,377,9,19,1,20,1,20,1,20,1,20,
-		1,20,1,20,1,20,1,20,1,20,3,20,388,8,20,1,21,1,21,1,21,1,21,1,21,1,22,1,
-		22,1,22,1,22,1,22,1,22,1,22,1,22,1,22,1,22,3,22,405,8,22,3,22,407,8,22,
-		1,22,1,22,5,22,411,8,22,10,22,12,22,414,9,22,1,23,1,23,1,23,1,23,1,23,
-		1,23,3,23,422,8,23,1,24,1,24,1,24,1,24,1,24,1,24,3,24,430,8,24,1,25,1,
-		25,1,25,1,25,1,25,3,25,437,8,25,1,26,1,26,1,26,1,26,1,26,1,26,5,26,445,
-		8,26,10,26,12,26,448,9,26,1,27,1,27,1,27,1,27,1,27,1,27,3,27,456,8,27,
-		1,28,1,28,1,28,1,28,3,28,462,8,28,1,28,1,28,1,28,1,29,1,29,1,29,1,29,1,
-		29,1,29,1,29,1,29,1,29,1,29,1,29,1,29,1,29,3,29,480,8,29,1,30,1,30,1,30,
-		1,30,1,30,1,30,1,30,5,30,489,8,30,10,30,12,30,492,9,30,1,31,1,31,1,31,
-		1,31,1,32,1,32,1,32,1,32,1,32,1,32,1,32,3,32,505,8,32,1,32,1,32,1,32,1,
-		32,3,32,511,8,32,1,33,1,33,1,33,1,33,1,33,3,33,518,8,33,1,33,3,33,521,
-		8,33,1,33,3,33,524,8,33,1,34,1,34,1,34,1,34,1,34,1,34,1,34,1,34,3,34,534,
-		8,34,1,34,1,34,1,34,1,34,1,34,1,34,3,34,542,8,34,1,34,1,34,1,34,1,34,5,
-		34,548,8,34,10,34,12,34,551,9,34,1,34,1,34,1,34,1,34,3,34,557,8,34,1,34,
-		1,34,1,34,5,34,562,8,34,10,34,12,34,565,9,34,1,34,1,34,1,34,1,34,5,34,
-		571,8,34,10,34,12,34,574,9,34,3,34,576,8,34,1,35,4,35,579,8,35,11,35,12,
-		35,580,1,36,1,36,3,36,585,8,36,1,37,4,37,588,8,37,11,37,12,37,589,1,37,
-		1,37,5,37,594,8,37,10,37,12,37,597,9,37,1,38,1,38,1,38,1,38,3,38,603,8,
-		38,1,39,1,39,1,39,1,39,1,39,3,39,610,8,39,1,40,1,40,1,40,3,40,615,8,40,
-		1,41,1,41,1,41,1,41,1,41,1,41,1,41,1,41,1,41,1,41,3,41,627,8,41,1,41,1,
-		41,3,41,631,8,41,1,42,1,42,1,42,1,42,1,42,1,43,1,43,1,43,1,43,1,43,5,43,
-		643,8,43,10,43,12,43,646,9,43,1,44,1,44,1,44,1,44,1,44,1,44,3,44,654,8,
-		44,1,45,1,45,1,45,1,46,1,46,1,46,1,46,1,47,1,47,3,47,665,8,47,1,47,3,47,
-		668,8,47,1,47,1,47,1,47,3,47,673,8,47,1,48,1,48,1,48,1,48,1,48,3,48,680,
-		8,48,1,48,1,48,1,48,3,48,685,8,48,1,49,1,49,1,49,5,49,690,8,49,10,49,12,
-		49,693,9,49,1,50,1,50,1,50,1,50,1,50,1,50,1,50,3,50,702,8,50,1,50,3,50,
-		705,8,50,1,50,1,50,3,50,709,8,50,1,50,1,50,1,50,1,50,1,50,1,50,1,50,3,
-		50,718,8,50,1,50,1,50,3,50,722,8,50,1,50,1,50,1,50,1,50,1,50,1,50,1,50,
-		1,50,1,50,3,50,733,8,50,1,50,3,50,736,8,50,1,50,4,50,739,8,50,11,50,12,
-		50,740,1,50,1,50,3,50,745,8,50,1,50,1,50,3,50,749,8,50,1,50,1,50,3,50,
-		753,8,50,1,50,1,50,3,50,757,8,50,1,50,3,50,760,8,50,1,50,3,50,763,8,50,
-		3,50,765,8,50,1,51,1,51,1,51,1,51,1,51,1,51,1,51,1,51,1,52,1,52,1,52,1,
-		52,1,53,4,53,780,8,53,11,53,12,53,781,1,53,1,53,5,53,786,8,53,10,53,12,
-		53,789,9,53,1,53,3,53,792,8,53,1,54,1,54,3,54,796,8,54,1,54,3,54,799,8,
-		54,1,55,1,55,1,55,1,55,1,55,1,55,1,55,1,55,1,55,3,55,810,8,55,3,55,812,
-		8,55,1,56,1,56,1,56,5,56,817,8,56,10,56,12,56,820,9,56,1,56,1,56,4,56,
-		824,8,56,11,56,12,56,825,3,56,828,8,56,1,56,1,56,1,56,1,56,3,56,834,8,
-		56,1,56,1,56,5,56,838,8,56,10,56,12,56,841,9,56,1,56,1,56,3,56,845,8,56,
-		1,56,4,56,848,8,56,11,56,12,56,849,1,56,1,56,1,56,4,56,855,8,56,11,56,
-		12,56,856,3,56,859,8,56,3,56,861,8,56,1,56,1,56,1,56,1,56,1,56,1,56,3,
-		56,869,8,56,1,56,3,56,872,8,56,1,57,1,57,1,57,1,57,1,57,1,57,1,57,1,57,
-		3,57,882,8,57,1,57,1,57,1,57,1,57,1,57,1,57,1,57,3,57,891,8,57,3,57,893,
-		8,57,1,57,3,57,896,8,57,1,58,1,58,1,58,1,58,5,58,902,8,58,10,58,12,58,
-		905,9,58,1,58,1,58,1,58,1,59,1,59,1,59,3,59,913,8,59,1,60,1,60,1,60,1,
-		60,1,60,1,60,1,60,1,60,1,60,1,60,3,60,925,8,60,1,61,1,61,1,61,1,61,1,61,
-		3,61,932,8,61,1,61,1,61,1,61,1,61,1,61,3,61,939,8,61,1,61,1,61,3,61,943,
-		8,61,1,61,1,61,5,61,947,8,61,10,61,12,61,950,9,61,1,61,3,61,953,8,61,1,
-		62,1,62,1,62,1,62,1,62,1,62,3,62,961,8,62,1,63,1,63,1,63,1,63,3,63,967,
-		8,63,1,63,1,63,1,63,3,63,972,8,63,1,64,1,64,1,64,1,64,1,64,1,64,1,64,1,
-		64,3,64,982,8,64,1,64,3,64,985,8,64,1,65,1,65,1,65,1,65,1,65,1,65,1,65,
-		1,65,1,65,1,65,1,65,1,65,1,65,3,65,1000,8,65,1,65,1,65,3,65,1004,8,65,
-		1,65,1,65,3,65,1008,8,65,1,65,1,65,5,65,1012,8,65,10,65,12,65,1015,9,65,
-		1,65,1,65,1,65,1,65,1,65,1,65,3,65,1023,8,65,1,65,1,65,5,65,1027,8,65,
-		10,65,12,65,1030,9,65,1,65,1,65,1,65,1,65,1,65,1,65,1,65,3,65,1039,8,65,
-		3,65,1041,8,65,3,65,1043,8,65,1,66,1,66,1,66,1,66,5,66,1049,8,66,10,66,
-		12,66,1052,9,66,1,66,3,66,1055,8,66,1,66,3,66,1058,8,66,1,67,1,67,1,67,
-		1,67,1,67,3,67,1065,8,67,1,67,1,67,1,67,5,67,1070,8,67,10,67,12,67,1073,
-		9,67,1,68,1,68,3,68,1077,8,68,1,68,1,68,1,68,1,68,1,68,3,68,1084,8,68,
-		3,68,1086,8,68,1,68,1,68,3,68,1090,8,68,1,68,3,68,1093,8,68,1,69,1,69,
-		1,69,3,69,1098,8,69,1,69,1,69,1,69,1,69,3,69,1104,8,69,1,69,1,69,1,69,
-		3,69,1109,8,69,1,70,1,70,1,70,3,70,1114,8,70,1,71,1,71,1,71,1,71,1,71,
-		3,71,1121,8,71,1,71,1,71,1,71,3,71,1126,8,71,1,72,1,72,1,72,1,72,1,72,
-		1,72,1,72,1,72,1,72,3,72,1137,8,72,1,73,1,73,1,73,1,73,1,73,3,73,1144,
-		8,73,1,74,1,74,3,74,1148,8,74,1,74,1,74,1,74,1,75,1,75,1,75,1,75,1,75,
-		1,75,1,75,1,75,5,75,1161,8,75,10,75,12,75,1164,9,75,1,76,1,76,1,76,1,76,
-		1,76,1,76,1,76,1,76,3,76,1174,8,76,1,76,1,76,1,76,1,76,1,76,1,76,3,76,
-		1182,8,76,1,77,1,77,4,77,1186,8,77,11,77,12,77,1187,1,77,1,77,5,77,1192,
-		8,77,10,77,12,77,1195,9,77,1,77,1,77,1,77,3,77,1200,8,77,3,77,1202,8,77,
-		3,77,1204,8,77,1,77,1,77,4,77,1208,8,77,11,77,12,77,1209,1,77,1,77,5,77,
-		1214,8,77,10,77,12,77,1217,9,77,1,77,1,77,5,77,1221,8,77,10,77,12,77,1224,
-		9,77,1,77,1,77,3,77,1228,8,77,1,78,4,78,1231,8,78,11,78,12,78,1232,1,79,
-		1,79,1,79,1,79,1,79,1,79,1,79,3,79,1242,8,79,1,79,1,79,1,79,1,79,3,79,
-		1248,8,79,1,79,3,79,1251,8,79,1,80,1,80,1,80,1,80,1,80,1,80,3,80,1259,
-		8,80,1,81,1,81,3,81,1263,8,81,1,81,1,81,1,81,1,81,1,81,3,81,1270,8,81,
-		1,81,1,81,1,81,1,81,1,81,3,81,1277,8,81,1,82,3,82,1280,8,82,1,82,4,82,
-		1283,8,82,11,82,12,82,1284,1,82,1,82,1,82,1,82,4,82,1291,8,82,11,82,12,
-		82,1292,3,82,1295,8,82,1,82,1,82,1,82,1,82,1,82,1,82,3,82,1303,8,82,3,
-		82,1305,8,82,1,82,3,82,1308,8,82,1,83,1,83,1,83,1,83,1,83,1,83,1,83,1,
-		83,1,83,1,83,3,83,1320,8,83,3,83,1322,8,83,1,83,1,83,1,83,3,83,1327,8,
-		83,1,83,3,83,1330,8,83,1,84,1,84,3,84,1334,8,84,1,84,1,84,5,84,1338,8,
-		84,10,84,12,84,1341,9,84,3,84,1343,8,84,1,85,1,85,1,85,3,85,1348,8,85,
-		1,86,1,86,1,86,1,86,5,86,1354,8,86,10,86,12,86,1357,9,86,1,86,1,86,1,86,
-		1,86,1,86,3,86,1364,8,86,1,87,1,87,4,87,1368,8,87,11,87,12,87,1369,1,87,
-		3,87,1373,8,87,1,88,1,88,1,88,1,88,3,88,1379,8,88,3,88,1381,8,88,1,89,
-		1,89,1,90,1,90,1,91,4,91,1388,8,91,11,91,12,91,1389,1,92,1,92,1,93,1,93,
-		1,94,1,94,5,94,1398,8,94,10,94,12,94,1401,9,94,1,95,1,95,1,95,1,96,1,96,
-		3,96,1408,8,96,1,96,1,96,1,96,1,96,1,96,3,96,1415,8,96,1,97,1,97,5,97,
-		1419,8,97,10,97,12,97,1422,9,97,1,98,1,98,1,98,1,99,1,99,1,99,1,99,1,99,
-		1,99,3,99,1433,8,99,1,100,1,100,1,101,1,101,1,101,1,101,1,101,5,101,1442,
-		8,101,10,101,12,101,1445,9,101,1,101,1,101,3,101,1449,8,101,1,102,1,102,
-		3,102,1453,8,102,1,102,3,102,1456,8,102,1,103,1,103,1,104,1,104,1,104,
-		0,0,105,0,2,4,6,8,10,12,14,16,18,20,22,24,26,28,30,32,34,36,38,40,42,44,
-		46,48,50,52,54,56,58,60,62,64,66,68,70,72,74,76,78,80,82,84,86,88,90,92,
-		94,96,98,100,102,104,106,108,110,112,114,116,118,120,122,124,126,128,130,
-		132,134,136,138,140,142,144,146,148,150,152,154,156,158,160,162,164,166,
-		168,170,172,174,176,178,180,182,184,186,188,190,192,194,196,198,200,202,
-		204,206,208,0,18,2,0,151,152,154,155,2,0,20,20,70,70,2,0,44,44,130,130,
-		2,0,151,151,154,154,2,0,91,91,144,144,2,0,76,76,141,141,2,0,63,63,95,95,
-		2,0,33,33,42,42,4,0,88,88,96,96,106,106,124,124,2,0,88,88,96,96,2,0,98,
-		98,104,104,2,0,123,123,149,149,2,0,74,74,94,94,1,0,43,44,1,0,129,130,2,
-		0,10,12,14,14,4,0,93,93,150,150,152,153,155,155,28,0,15,18,20,27,29,31,
-		33,42,45,56,58,60,62,63,66,66,68,68,70,73,75,83,85,87,89,91,95,95,97,116,
-		118,122,124,124,126,126,128,129,131,131,133,134,136,139,141,144,146,146,
-		148,148,151,151,154,154,156,156,1635,0,210,1,0,0,0,2,213,1,0,0,0,4,256,
-		1,0,0,0,6,258,1,0,0,0,8,261,1,0,0,0,10,264,1,0,0,0,12,271,1,0,0,0,14,273,
-		1,0,0,0,16,276,1,0,0,0,18,292,1,0,0,0,20,294,1,0,0,0,22,297,1,0,0,0,24,
-		300,1,0,0,0,26,303,1,0,0,0,28,305,1,0,0,0,30,325,1,0,0,0,32,327,1,0,0,
-		0,34,331,1,0,0,0,36,352,1,0,0,0,38,355,1,0,0,0,40,387,1,0,0,0,42,389,1,
-		0,0,0,44,394,1,0,0,0,46,415,1,0,0,0,48,423,1,0,0,0,50,431,1,0,0,0,52,438,
-		1,0,0,0,54,455,1,0,0,0,56,457,1,0,0,0,58,466,1,0,0,0,60,481,1,0,0,0,62,
-		493,1,0,0,0,64,510,1,0,0,0,66,512,1,0,0,0,68,575,1,0,0,0,70,578,1,0,0,
-		0,72,584,1,0,0,0,74,587,1,0,0,0,76,602,1,0,0,0,78,604,1,0,0,0,80,611,1,
-		0,0,0,82,630,1,0,0,0,84,632,1,0,0,0,86,637,1,0,0,0,88,653,1,0,0,0,90,655,
-		1,0,0,0,92,658,1,0,0,0,94,662,1,0,0,0,96,674,1,0,0,0,98,686,1,0,0,0,100,
-		764,1,0,0,0,102,766,1,0,0,0,104,774,1,0,0,0,106,791,1,0,0,0,108,798,1,
-		0,0,0,110,811,1,0,0,0,112,813,1,0,0,0,114,873,1,0,0,0,116,897,1,0,0,0,
-		118,909,1,0,0,0,120,924,1,0,0,0,122,926,1,0,0,0,124,960,1,0,0,0,126,962,
-		1,0,0,0,128,973,1,0,0,0,130,986,1,0,0,0,132,1054,1,0,0,0,134,1064,1,0,
-		0,0,136,1085,1,0,0,0,138,1108,1,0,0,0,140,1113,1,0,0,0,142,1115,1,0,0,
-		0,144,1127,1,0,0,0,146,1143,1,0,0,0,148,1147,1,0,0,0,150,1152,1,0,0,0,
-		152,1181,1,0,0,0,154,1183,1,0,0,0,156,1230,1,0,0,0,158,1250,1,0,0,0,160,
-		1258,1,0,0,0,162,1276,1,0,0,0,164,1279,1,0,0,0,166,1309,1,0,0,0,168,1331,
-		1,0,0,0,170,1344,1,0,0,0,172,1349,1,0,0,0,174,1365,1,0,0,0,176,1380,1,
-		0,0,0,178,1382,1,0,0,0,180,1384,1,0,0,0,182,1387,1,0,0,0,184,1391,1,0,
-		0,0,186,1393,1,0,0,0,188,1395,1,0,0,0,190,1402,1,0,0,0,192,1414,1,0,0,
-		0,194,1416,1,0,0,0,196,1423,1,0,0,0,198,1432,1,0,0,0,200,1434,1,0,0,0,
-		202,1436,1,0,0,0,204,1455,1,0,0,0,206,1457,1,0,0,0,208,1459,1,0,0,0,210,
-		211,3,4,2,0,211,212,5,0,0,1,212,1,1,0,0,0,213,214,3,172,86,0,214,215,5,
-		0,0,1,215,3,1,0,0,0,216,257,3,6,3,0,217,257,3,8,4,0,218,257,3,10,5,0,219,
-		257,3,14,7,0,220,257,3,16,8,0,221,257,3,20,10,0,222,257,3,22,11,0,223,
-		257,3,24,12,0,224,257,3,26,13,0,225,257,3,28,14,0,226,257,3,32,16,0,227,
-		257,3,34,17,0,228,257,3,38,19,0,229,257,3,42,21,0,230,257,3,44,22,0,231,
-		257,3,66,33,0,232,257,3,78,39,0,233,257,3,80,40,0,234,257,3,82,41,0,235,
-		257,3,84,42,0,236,257,3,86,43,0,237,257,3,90,45,0,238,257,3,92,46,0,239,
-		257,3,94,47,0,240,257,3,96,48,0,241,257,3,114,57,0,242,257,3,122,61,0,
-		243,257,3,126,63,0,244,257,3,128,64,0,245,257,3,130,65,0,246,257,3,154,
-		77,0,247,257,3,166,83,0,248,257,3,46,23,0,249,257,3,116,58,0,250,257,3,
-		48,24,0,251,257,3,50,25,0,252,257,3,52,26,0,253,257,3,58,29,0,254,257,
-		3,60,30,0,255,257,3,56,28,0,256,216,1,0,0,0,256,217,1,0,0,0,256,218,1,
-		0,0,0,256,219,1,0,0,0,256,220,1,0,0,0,256,221,1,0,0,0,256,222,1,0,0,0,
-		256,223,1,0,0,0,256,224,1,0,0,0,256,225,1,0,0,0,256,226,1,0,0,0,256,227,
-		1,0,0,0,256,228,1,0,0,0,256,229,1,0,0,0,256,230,1,0,0,0,256,231,1,0,0,
-		0,256,232,1,0,0,0,256,233,1,0,0,0,256,234,1,0,0,0,256,235,1,0,0,0,256,
-		236,1,0,0,0,256,237,1,0,0,0,256,238,1,0,0,0,256,239,1,0,0,0,256,240,1,
-		0,0,0,256,241,1,0,0,0,256,242,1,0,0,0,256,243,1,0,0,0,256,244,1,0,0,0,
-		256,245,1,0,0,0,256,246,1,0,0,0,256,247,1,0,0,0,256,248,1,0,0,0,256,249,
-		1,0,0,0,256,250,1,0,0,0,256,251,1,0,0,0,256,252,1,0,0,0,256,253,1,0,0,
-		0,256,254,1,0,0,0,256,255,1,0,0,0,257,5,1,0,0,0,258,259,5,37,0,0,259,260,
-		3,204,102,0,260,7,1,0,0,0,261,262,5,39,0,0,262,263,5,161,0,0,263,9,1,0,
-		0,0,264,265,5,53,0,0,265,266,3,12,6,0,266,11,1,0,0,0,267,272,5,157,0,0,
-		268,272,5,160,0,0,269,272,5,161,0,0,270,272,3,208,104,0,271,267,1,0,0,
-		0,271,268,1,0,0,0,271,269,1,0,0,0,271,270,1,0,0,0,272,13,1,0,0,0,273,274,
-		5,51,0,0,274,275,3,208,104,0,275,15,1,0,0,0,276,277,5,47,0,0,277,282,3,
-		18,9,0,278,279,5,4,0,0,279,281,3,18,9,0,280,278,1,0,0,0,281,284,1,0,0,
-		0,282,280,1,0,0,0,282,283,1,0,0,0,283,17,1,0,0,0,284,282,1,0,0,0,285,293,
-		3,208,104,0,286,293,5,161,0,0,287,290,5,157,0,0,288,291,3,208,104,0,289,
-		291,5,14,0,0,290,288,1,0,0,0,290,289,1,0,0,0,290,291,1,0,0,0,291,293,1,
-		0,0,0,292,285,1,0,0,0,292,286,1,0,0,0,292,287,1,0,0,0,293,19,1,0,0,0,294,
-		295,5,48,0,0,295,296,5,161,0,0,296,21,1,0,0,0,297,298,5,38,0,0,298,299,
-		5,161,0,0,299,23,1,0,0,0,300,301,5,54,0,0,301,302,3,208,104,0,302,25,1,
-		0,0,0,303,304,5,3,0,0,304,27,1,0,0,0,305,306,5,56,0,0,306,308,3,208,104,
-		0,307,309,5,161,0,0,308,307,1,0,0,0,308,309,1,0,0,0,309,314,1,0,0,0,310,
-		311,5,4,0,0,311,313,3,30,15,0,312,310,1,0,0,0,313,316,1,0,0,0,314,312,
-		1,0,0,0,314,315,1,0,0,0,315,29,1,0,0,0,316,314,1,0,0,0,317,318,5,143,0,
-		0,318,326,3,204,102,0,319,323,3,204,102,0,320,324,7,0,0,0,321,322,5,13,
-		0,0,322,324,5,86,0,0,323,320,1,0,0,0,323,321,1,0,0,0,324,326,1,0,0,0,325,
-		317,1,0,0,0,325,319,1,0,0,0,326,31,1,0,0,0,327,328,5,31,0,0,328,329,3,
-		204,102,0,329,330,5,153,0,0,330,33,1,0,0,0,331,332,5,30,0,0,332,333,3,
-		182,91,0,333,334,5,6,0,0,334,335,3,204,102,0,335,350,3,186,93,0,336,337,
-		5,61,0,0,337,338,3,204,102,0,338,339,3,184,92,0,339,340,5,135,0,0,340,
-		341,3,36,18,0,341,351,1,0,0,0,342,343,5,135,0,0,343,344,3,36,18,0,344,
-		345,5,4,0,0,345,346,3,204,102,0,346,347,3,184,92,0,347,348,5,135,0,0,348,
-		349,3,36,18,0,349,351,1,0,0,0,350,336,1,0,0,0,350,342,1,0,0,0,351,35,1,
-		0,0,0,352,353,3,204,102,0,353,354,3,206,103,0,354,37,1,0,0,0,355,356,5,
-		52,0,0,356,360,3,182,91,0,357,358,5,4,0,0,358,359,5,106,0,0,359,361,5,
-		43,0,0,360,357,1,0,0,0,360,361,1,0,0,0,361,362,1,0,0,0,362,363,5,6,0,0,
-		363,364,5,70,0,0,364,369,3,204,102,0,365,370,5,73,0,0,366,367,5,75,0,0,
-		367,368,5,107,0,0,368,370,5,22,0,0,369,365,1,0,0,0,369,366,1,0,0,0,369,
-		370,1,0,0,0,370,375,1,0,0,0,371,372,5,4,0,0,372,374,3,40,20,0,373,371,
-		1,0,0,0,374,377,1,0,0,0,375,373,1,0,0,0,375,376,1,0,0,0,376,39,1,0,0,0,
-		377,375,1,0,0,0,378,379,5,88,0,0,379,380,5,129,0,0,380,381,5,93,0,0,381,
-		382,5,159,0,0,382,388,7,1,0,0,383,384,5,107,0,0,384,385,5,93,0,0,385,386,
-		5,132,0,0,386,388,5,89,0,0,387,378,1,0,0,0,387,383,1,0,0,0,388,41,1,0,
-		0,0,389,390,5,36,0,0,390,391,3,208,104,0,391,392,5,95,0,0,392,393,3,188,
-		94,0,393,43,1,0,0,0,394,395,5,22,0,0,395,396,3,208,104,0,396,406,5,95,
-		0,0,397,398,7,2,0,0,398,399,5,28,0,0,399,407,3,188,94,0,400,404,3,188,
-		94,0,401,402,7,2,0,0,402,403,5,28,0,0,403,405,3,188,94,0,404,401,1,0,0,
-		0,404,405,1,0,0,0,405,407,1,0,0,0,406,397,1,0,0,0,406,400,1,0,0,0,407,
-		412,1,0,0,0,408,409,5,4,0,0,409,411,3,64,32,0,410,408,1,0,0,0,411,414,
-		1,0,0,0,412,410,1,0,0,0,412,413,1,0,0,0,413,45,1,0,0,0,414,412,1,0,0,0,
-		415,421,5,21,0,0,416,417,5,147,0,0,417,418,5,138,0,0,418,422,7,1,0,0,419,
-		420,5,145,0,0,420,422,5,71,0,0,421,416,1,0,0,0,421,419,1,0,0,0,422,47,
-		1,0,0,0,423,429,5,18,0,0,424,425,3,208,104,0,425,426,5,4,0,0,426,427,3,
-		206,103,0,427,430,1,0,0,0,428,430,5,161,0,0,429,424,1,0,0,0,429,428,1,
-		0,0,0,430,49,1,0,0,0,431,432,5,24,0,0,432,433,3,208,104,0,433,434,5,95,
-		0,0,434,436,3,188,94,0,435,437,5,99,0,0,436,435,1,0,0,0,436,437,1,0,0,
-		0,437,51,1,0,0,0,438,439,5,27,0,0,439,440,3,208,104,0,440,441,5,95,0,0,
-		441,446,3,168,84,0,442,443,5,4,0,0,443,445,3,54,27,0,444,442,1,0,0,0,445,
-		448,1,0,0,0,446,444,1,0,0,0,446,447,1,0,0,0,447,53,1,0,0,0,448,446,1,0,
-		0,0,449,456,5,113,0,0,450,451,5,131,0,0,451,452,5,69,0,0,452,453,3,204,
-		102,0,453,454,5,13,0,0,454,456,1,0,0,0,455,449,1,0,0,0,455,450,1,0,0,0,
-		456,55,1,0,0,0,457,458,5,15,0,0,458,461,3,208,104,0,459,460,5,109,0,0,
-		460,462,3,208,104,0,461,459,1,0,0,0,461,462,1,0,0,0,462,463,1,0,0,0,463,
-		464,5,6,0,0,464,465,5,161,0,0,465,57,1,0,0,0,466,467,5,50,0,0,467,468,
-		3,182,91,0,468,469,5,6,0,0,469,470,3,204,102,0,470,471,3,186,93,0,471,
-		472,5,61,0,0,472,473,3,204,102,0,473,474,3,184,92,0,474,475,5,142,0,0,
-		475,476,3,204,102,0,476,479,7,3,0,0,477,478,5,4,0,0,478,480,3,208,104,
-		0,479,477,1,0,0,0,479,480,1,0,0,0,480,59,1,0,0,0,481,482,5,34,0,0,482,
-		483,3,18,9,0,483,484,5,6,0,0,484,485,3,208,104,0,485,490,3,62,31,0,486,
-		487,5,4,0,0,487,489,3,62,31,0,488,486,1,0,0,0,489,492,1,0,0,0,490,488,
-		1,0,0,0,490,491,1,0,0,0,491,61,1,0,0,0,492,490,1,0,0,0,493,494,3,204,102,
-		0,494,495,3,206,103,0,495,496,7,4,0,0,496,63,1,0,0,0,497,511,5,108,0,0,
-		498,511,5,83,0,0,499,500,5,105,0,0,500,501,5,109,0,0,501,504,3,198,99,
-		0,502,503,5,10,0,0,503,505,3,198,99,0,504,502,1,0,0,0,504,505,1,0,0,0,
-		505,511,1,0,0,0,506,507,5,122,0,0,507,511,7,5,0,0,508,509,5,146,0,0,509,
-		511,3,188,94,0,510,497,1,0,0,0,510,498,1,0,0,0,510,499,1,0,0,0,510,506,
-		1,0,0,0,510,508,1,0,0,0,511,65,1,0,0,0,512,513,5,40,0,0,513,517,3,208,
-		104,0,514,515,5,4,0,0,515,516,5,101,0,0,516,518,5,157,0,0,517,514,1,0,
-		0,0,517,518,1,0,0,0,518,520,1,0,0,0,519,521,3,68,34,0,520,519,1,0,0,0,
-		520,521,1,0,0,0,521,523,1,0,0,0,522,524,3,172,86,0,523,522,1,0,0,0,523,
-		524,1,0,0,0,524,67,1,0,0,0,525,526,5,29,0,0,526,527,3,208,104,0,527,528,
-		5,6,0,0,528,533,3,194,97,0,529,530,3,186,93,0,530,531,5,65,0,0,531,532,
-		3,176,88,0,532,534,1,0,0,0,533,529,1,0,0,0,533,534,1,0,0,0,534,576,1,0,
-		0,0,535,536,5,95,0,0,536,537,3,208,104,0,537,541,5,102,0,0,538,539,5,4,
-		0,0,539,540,5,137,0,0,540,542,5,116,0,0,541,538,1,0,0,0,541,542,1,0,0,
-		0,542,576,1,0,0,0,543,544,5,57,0,0,544,549,3,70,35,0,545,546,5,4,0,0,546,
-		548,3,70,35,0,547,545,1,0,0,0,548,551,1,0,0,0,549,547,1,0,0,0,549,550,
-		1,0,0,0,550,576,1,0,0,0,551,549,1,0,0,0,552,553,5,118,0,0,553,556,5,141,
-		0,0,554,557,5,60,0,0,555,557,5,64,0,0,556,554,1,0,0,0,556,555,1,0,0,0,
-		557,558,1,0,0,0,558,563,3,74,37,0,559,560,5,61,0,0,560,562,3,74,37,0,561,
-		559,1,0,0,0,562,565,1,0,0,0,563,561,1,0,0,0,563,564,1,0,0,0,564,566,1,
-		0,0,0,565,563,1,0,0,0,566,567,5,6,0,0,567,572,3,164,82,0,568,569,5,4,0,
-		0,569,571,3,164,82,0,570,568,1,0,0,0,571,574,1,0,0,0,572,570,1,0,0,0,572,
-		573,1,0,0,0,573,576,1,0,0,0,574,572,1,0,0,0,575,525,1,0,0,0,575,535,1,
-		0,0,0,575,543,1,0,0,0,575,552,1,0,0,0,576,69,1,0,0,0,577,579,3,72,36,0,
-		578,577,1,0,0,0,579,580,1,0,0,0,580,578,1,0,0,0,580,581,1,0,0,0,581,71,
-		1,0,0,0,582,585,3,208,104,0,583,585,5,88,0,0,584,582,1,0,0,0,584,583,1,
-		0,0,0,585,73,1,0,0,0,586,588,3,160,80,0,587,586,1,0,0,0,588,589,1,0,0,
-		0,589,587,1,0,0,0,589,590,1,0,0,0,590,595,1,0,0,0,591,592,5,4,0,0,592,
-		594,3,76,38,0,593,591,1,0,0,0,594,597,1,0,0,0,595,593,1,0,0,0,595,596,
-		1,0,0,0,596,75,1,0,0,0,597,595,1,0,0,0,598,603,3,162,81,0,599,600,3,178,
-		89,0,600,601,5,87,0,0,601,603,1,0,0,0,602,598,1,0,0,0,602,599,1,0,0,0,
-		603,77,1,0,0,0,604,605,5,17,0,0,605,606,5,145,0,0,606,607,3,194,97,0,607,
-		609,3,186,93,0,608,610,3,172,86,0,609,608,1,0,0,0,609,610,1,0,0,0,610,
-		79,1,0,0,0,611,612,5,20,0,0,612,614,3,194,97,0,613,615,3,172,86,0,614,
-		613,1,0,0,0,614,615,1,0,0,0,615,81,1,0,0,0,616,617,5,29,0,0,617,618,5,
-		90,0,0,618,619,3,176,88,0,619,620,7,6,0,0,620,621,3,208,104,0,621,631,
-		1,0,0,0,622,623,5,19,0,0,623,627,5,80,0,0,624,625,7,7,0,0,625,627,5,79,
-		0,0,626,622,1,0,0,0,626,624,1,0,0,0,627,628,1,0,0,0,628,629,7,6,0,0,629,
-		631,3,208,104,0,630,616,1,0,0,0,630,626,1,0,0,0,631,83,1,0,0,0,632,633,
-		5,35,0,0,633,634,5,106,0,0,634,635,5,43,0,0,635,636,3,208,104,0,636,85,
-		1,0,0,0,637,638,5,23,0,0,638,639,5,6,0,0,639,644,3,88,44,0,640,641,5,4,
-		0,0,641,643,3,88,44,0,642,640,1,0,0,0,643,646,1,0,0,0,644,642,1,0,0,0,
-		644,645,1,0,0,0,645,87,1,0,0,0,646,644,1,0,0,0,647,648,5,125,0,0,648,654,
-		3,194,97,0,649,650,3,194,97,0,650,651,5,28,0,0,651,652,3,208,104,0,652,
-		654,1,0,0,0,653,647,1,0,0,0,653,649,1,0,0,0,654,89,1,0,0,0,655,656,5,26,
-		0,0,656,657,5,110,0,0,657,91,1,0,0,0,658,659,5,55,0,0,659,660,5,93,0,0,
-		660,661,5,82,0,0,661,93,1,0,0,0,662,664,5,43,0,0,663,665,3,194,97,0,664,
-		663,1,0,0,0,664,665,1,0,0,0,665,667,1,0,0,0,666,668,3,178,89,0,667,666,
-		1,0,0,0,667,668,1,0,0,0,668,669,1,0,0,0,669,670,5,6,0,0,670,672,3,98,49,
-		0,671,673,3,172,86,0,672,671,1,0,0,0,672,673,1,0,0,0,673,95,1,0,0,0,674,
-		675,5,44,0,0,675,676,3,194,97,0,676,677,5,135,0,0,677,679,3,194,97,0,678,
-		680,3,178,89,0,679,678,1,0,0,0,679,680,1,0,0,0,680,681,1,0,0,0,681,682,
-		5,6,0,0,682,684,3,98,49,0,683,685,3,172,86,0,684,683,1,0,0,0,684,685,1,
-		0,0,0,685,97,1,0,0,0,686,691,3,100,50,0,687,688,5,4,0,0,688,690,3,100,
-		50,0,689,687,1,0,0,0,690,693,1,0,0,0,691,689,1,0,0,0,691,692,1,0,0,0,692,
-		99,1,0,0,0,693,691,1,0,0,0,694,695,5,7,0,0,695,696,3,98,49,0,696,701,5,
-		8,0,0,697,698,3,194,97,0,698,699,5,134,0,0,699,702,1,0,0,0,700,702,3,110,
-		55,0,701,697,1,0,0,0,701,700,1,0,0,0,701,702,1,0,0,0,702,704,1,0,0,0,703,
-		705,3,112,56,0,704,703,1,0,0,0,704,705,1,0,0,0,705,765,1,0,0,0,706,708,
-		5,125,0,0,707,709,3,194,97,0,708,707,1,0,0,0,708,709,1,0,0,0,709,765,1,
-		0,0,0,710,711,5,127,0,0,711,712,5,116,0,0,712,765,3,194,97,0,713,717,5,
-		32,0,0,714,715,5,132,0,0,715,718,5,121,0,0,716,718,3,194,97,0,717,714,
-		1,0,0,0,717,716,1,0,0,0,718,721,1,0,0,0,719,720,5,28,0,0,720,722,5,97,
-		0,0,721,719,1,0,0,0,721,722,1,0,0,0,722,765,1,0,0,0,723,724,5,92,0,0,724,
-		725,3,194,97,0,725,726,5,28,0,0,726,727,3,208,104,0,727,765,1,0,0,0,728,
-		729,5,67,0,0,729,732,3,194,97,0,730,731,5,28,0,0,731,733,3,208,104,0,732,
-		730,1,0,0,0,732,733,1,0,0,0,733,765,1,0,0,0,734,736,3,202,101,0,735,734,
-		1,0,0,0,735,736,1,0,0,0,736,759,1,0,0,0,737,739,3,208,104,0,738,737,1,
-		0,0,0,739,740,1,0,0,0,740,738,1,0,0,0,740,741,1,0,0,0,741,752,1,0,0,0,
-		742,744,3,180,90,0,743,745,3,108,54,0,744,743,1,0,0,0,744,745,1,0,0,0,
-		745,753,1,0,0,0,746,748,3,106,53,0,747,749,3,102,51,0,748,747,1,0,0,0,
-		748,749,1,0,0,0,749,753,1,0,0,0,750,753,3,102,51,0,751,753,3,104,52,0,
-		752,742,1,0,0,0,752,746,1,0,0,0,752,750,1,0,0,0,752,751,1,0,0,0,752,753,
-		1,0,0,0,753,760,1,0,0,0,754,756,3,180,90,0,755,757,3,108,54,0,756,755,
-		1,0,0,0,756,757,1,0,0,0,757,760,1,0,0,0,758,760,3,104,52,0,759,738,1,0,
-		0,0,759,754,1,0,0,0,759,758,1,0,0,0,760,762,1,0,0,0,761,763,3,112,56,0,
-		762,761,1,0,0,0,762,763,1,0,0,0,763,765,1,0,0,0,764,694,1,0,0,0,764,706,
-		1,0,0,0,764,710,1,0,0,0,764,713,1,0,0,0,764,723,1,0,0,0,764,728,1,0,0,
-		0,764,735,1,0,0,0,765,101,1,0,0,0,766,767,5,145,0,0,767,768,5,7,0,0,768,
-		769,3,98,49,0,769,770,5,8,0,0,770,771,3,194,97,0,771,772,5,134,0,0,772,
-		773,5,84,0,0,773,103,1,0,0,0,774,775,5,65,0,0,775,776,5,77,0,0,776,777,
-		5,81,0,0,777,105,1,0,0,0,778,780,3,196,98,0,779,778,1,0,0,0,780,781,1,
-		0,0,0,781,779,1,0,0,0,781,782,1,0,0,0,782,792,1,0,0,0,783,787,3,202,101,
-		0,784,786,3,196,98,0,785,784,1,0,0,0,786,789,1,0,0,0,787,785,1,0,0,0,787,
-		788,1,0,0,0,788,792,1,0,0,0,789,787,1,0,0,0,790,792,3,110,55,0,791,779,
-		1,0,0,0,791,783,1,0,0,0,791,790,1,0,0,0,792,107,1,0,0,0,793,795,3,194,
-		97,0,794,796,5,84,0,0,795,794,1,0,0,0,795,796,1,0,0,0,796,799,1,0,0,0,
-		797,799,3,110,55,0,798,793,1,0,0,0,798,797,1,0,0,0,799,109,1,0,0,0,800,
-		812,5,57,0,0,801,812,5,64,0,0,802,803,5,135,0,0,803,812,5,72,0,0,804,805,
-		5,140,0,0,805,806,3,194,97,0,806,809,5,120,0,0,807,808,5,66,0,0,808,810,
-		5,72,0,0,809,807,1,0,0,0,809,810,1,0,0,0,810,812,1,0,0,0,811,800,1,0,0,
-		0,811,801,1,0,0,0,811,802,1,0,0,0,811,804,1,0,0,0,812,111,1,0,0,0,813,
-		871,5,93,0,0,814,818,7,8,0,0,815,817,3,208,104,0,816,815,1,0,0,0,817,820,
-		1,0,0,0,818,816,1,0,0,0,818,819,1,0,0,0,819,827,1,0,0,0,820,818,1,0,0,
-		0,821,823,5,61,0,0,822,824,3,208,104,0,823,822,1,0,0,0,824,825,1,0,0,0,
-		825,823,1,0,0,0,825,826,1,0,0,0,826,828,1,0,0,0,827,821,1,0,0,0,827,828,
-		1,0,0,0,828,833,1,0,0,0,829,830,5,140,0,0,830,831,3,194,97,0,831,832,5,
-		120,0,0,832,834,1,0,0,0,833,829,1,0,0,0,833,834,1,0,0,0,834,872,1,0,0,
-		0,835,839,5,77,0,0,836,838,3,208,104,0,837,836,1,0,0,0,838,841,1,0,0,0,
-		839,837,1,0,0,0,839,840,1,0,0,0,840,860,1,0,0,0,841,839,1,0,0,0,842,844,
-		5,61,0,0,843,845,3,202,101,0,844,843,1,0,0,0,844,845,1,0,0,0,845,847,1,
-		0,0,0,846,848,3,208,104,0,847,846,1,0,0,0,848,849,1,0,0,0,849,847,1,0,
-		0,0,849,850,1,0,0,0,850,858,1,0,0,0,851,852,5,93,0,0,852,854,5,77,0,0,
-		853,855,3,208,104,0,854,853,1,0,0,0,855,856,1,0,0,0,856,854,1,0,0,0,856,
-		857,1,0,0,0,857,859,1,0,0,0,858,851,1,0,0,0,858,859,1,0,0,0,859,861,1,
-		0,0,0,860,842,1,0,0,0,860,861,1,0,0,0,861,868,1,0,0,0,862,869,5,57,0,0,
-		863,869,5,64,0,0,864,865,5,140,0,0,865,866,3,194,97,0,866,867,5,120,0,
-		0,867,869,1,0,0,0,868,862,1,0,0,0,868,863,1,0,0,0,868,864,1,0,0,0,868,
-		869,1,0,0,0,869,872,1,0,0,0,870,872,5,72,0,0,871,814,1,0,0,0,871,835,1,
-		0,0,0,871,870,1,0,0,0,872,113,1,0,0,0,873,881,5,41,0,0,874,875,5,44,0,
-		0,875,876,3,194,97,0,876,877,5,135,0,0,877,878,3,194,97,0,878,882,1,0,
-		0,0,879,880,5,43,0,0,880,882,3,194,97,0,881,874,1,0,0,0,881,879,1,0,0,
-		0,882,883,1,0,0,0,883,884,5,4,0,0,884,892,3,194,97,0,885,886,5,103,0,0,
-		886,893,5,134,0,0,887,890,5,134,0,0,888,889,5,93,0,0,889,891,5,59,0,0,
-		890,888,1,0,0,0,890,891,1,0,0,0,891,893,1,0,0,0,892,885,1,0,0,0,892,887,
-		1,0,0,0,893,895,1,0,0,0,894,896,3,172,86,0,895,894,1,0,0,0,895,896,1,0,
-		0,0,896,115,1,0,0,0,897,898,5,28,0,0,898,903,3,118,59,0,899,900,5,4,0,
-		0,900,902,3,118,59,0,901,899,1,0,0,0,902,905,1,0,0,0,903,901,1,0,0,0,903,
-		904,1,0,0,0,904,906,1,0,0,0,905,903,1,0,0,0,906,907,5,6,0,0,907,908,3,
-		120,60,0,908,117,1,0,0,0,909,912,3,18,9,0,910,911,5,135,0,0,911,913,3,
-		18,9,0,912,910,1,0,0,0,912,913,1,0,0,0,913,119,1,0,0,0,914,925,3,38,19,
-		0,915,925,3,82,41,0,916,925,3,84,42,0,917,925,3,94,47,0,918,925,3,96,48,
-		0,919,925,3,114,57,0,920,925,3,122,61,0,921,925,3,126,63,0,922,925,3,128,
-		64,0,923,925,3,130,65,0,924,914,1,0,0,0,924,915,1,0,0,0,924,916,1,0,0,
-		0,924,917,1,0,0,0,924,918,1,0,0,0,924,919,1,0,0,0,924,920,1,0,0,0,924,
-		921,1,0,0,0,924,922,1,0,0,0,924,923,1,0,0,0,925,121,1,0,0,0,926,938,5,
-		49,0,0,927,928,5,135,0,0,928,931,3,188,94,0,929,930,5,65,0,0,930,932,3,
-		176,88,0,931,929,1,0,0,0,931,932,1,0,0,0,932,939,1,0,0,0,933,934,5,28,
-		0,0,934,939,3,188,94,0,935,936,3,194,97,0,936,937,3,184,92,0,937,939,1,
-		0,0,0,938,927,1,0,0,0,938,933,1,0,0,0,938,935,1,0,0,0,939,942,1,0,0,0,
-		940,941,5,29,0,0,941,943,3,208,104,0,942,940,1,0,0,0,942,943,1,0,0,0,943,
-		948,1,0,0,0,944,945,5,4,0,0,945,947,3,124,62,0,946,944,1,0,0,0,947,950,
-		1,0,0,0,948,946,1,0,0,0,948,949,1,0,0,0,949,952,1,0,0,0,950,948,1,0,0,
-		0,951,953,3,172,86,0,952,951,1,0,0,0,952,953,1,0,0,0,953,123,1,0,0,0,954,
-		955,5,83,0,0,955,961,3,184,92,0,956,957,5,108,0,0,957,961,3,184,92,0,958,
-		959,5,81,0,0,959,961,3,178,89,0,960,954,1,0,0,0,960,956,1,0,0,0,960,958,
-		1,0,0,0,961,125,1,0,0,0,962,963,5,32,0,0,963,966,3,194,97,0,964,965,5,
-		28,0,0,965,967,5,97,0,0,966,964,1,0,0,0,966,967,1,0,0,0,967,968,1,0,0,
-		0,968,969,5,65,0,0,969,971,3,176,88,0,970,972,3,172,86,0,971,970,1,0,0,
-		0,971,972,1,0,0,0,972,127,1,0,0,0,973,974,5,16,0,0,974,975,3,194,97,0,
-		975,976,5,65,0,0,976,981,3,176,88,0,977,978,5,4,0,0,978,979,5,112,0,0,
-		979,980,5,43,0,0,980,982,5,62,0,0,981,977,1,0,0,0,981,982,1,0,0,0,982,
-		984,1,0,0,0,983,985,3,172,86,0,984,983,1,0,0,0,984,985,1,0,0,0,985,129,
-		1,0,0,0,986,1042,5,46,0,0,987,988,5,69,0,0,988,1043,3,146,73,0,989,990,
-		5,44,0,0,990,991,3,194,97,0,991,992,5,135,0,0,992,993,3,194,97,0,993,994,
-		3,132,66,0,994,1043,1,0,0,0,995,996,5,135,0,0,996,999,3,188,94,0,997,998,
-		5,65,0,0,998,1000,3,176,88,0,999,997,1,0,0,0,999,1000,1,0,0,0,1000,1004,
-		1,0,0,0,1001,1002,5,28,0,0,1002,1004,3,188,94,0,1003,995,1,0,0,0,1003,
-		1001,1,0,0,0,1004,1007,1,0,0,0,1005,1006,5,29,0,0,1006,1008,3,208,104,
-		0,1007,1005,1,0,0,0,1007,1008,1,0,0,0,1008,1013,1,0,0,0,1009,1010,5,4,
-		0,0,1010,1012,3,124,62,0,1011,1009,1,0,0,0,1012,1015,1,0,0,0,1013,1011,
-		1,0,0,0,1013,1014,1,0,0,0,1014,1016,1,0,0,0,1015,1013,1,0,0,0,1016,1017,
-		3,132,66,0,1017,1043,1,0,0,0,1018,1040,3,194,97,0,1019,1022,3,184,92,0,
-		1020,1021,5,29,0,0,1021,1023,3,208,104,0,1022,1020,1,0,0,0,1022,1023,1,
-		0,0,0,1023,1028,1,0,0,0,1024,1025,5,4,0,0,1025,1027,3,124,62,0,1026,1024,
-		1,0,0,0,1027,1030,1,0,0,0,1028,1026,1,0,0,0,1028,1029,1,0,0,0,1029,1031,
-		1,0,0,0,1030,1028,1,0,0,0,1031,1032,3,132,66,0,1032,1041,1,0,0,0,1033,
-		1034,3,186,93,0,1034,1038,5,93,0,0,1035,1036,5,4,0,0,1036,1037,5,69,0,
-		0,1037,1039,3,146,73,0,1038,1035,1,0,0,0,1038,1039,1,0,0,0,1039,1041,1,
-		0,0,0,1040,1019,1,0,0,0,1040,1033,1,0,0,0,1041,1043,1,0,0,0,1042,987,1,
-		0,0,0,1042,989,1,0,0,0,1042,1003,1,0,0,0,1042,1018,1,0,0,0,1043,131,1,
-		0,0,0,1044,1045,5,6,0,0,1045,1050,3,134,67,0,1046,1047,5,5,0,0,1047,1049,
-		3,134,67,0,1048,1046,1,0,0,0,1049,1052,1,0,0,0,1050,1048,1,0,0,0,1050,
-		1051,1,0,0,0,1051,1055,1,0,0,0,1052,1050,1,0,0,0,1053,1055,3,150,75,0,
-		1054,1044,1,0,0,0,1054,1053,1,0,0,0,1055,1057,1,0,0,0,1056,1058,3,172,
-		86,0,1057,1056,1,0,0,0,1057,1058,1,0,0,0,1058,133,1,0,0,0,1059,1060,5,
-		58,0,0,1060,1061,3,194,97,0,1061,1062,3,184,92,0,1062,1063,5,4,0,0,1063,
-		1065,1,0,0,0,1064,1059,1,0,0,0,1064,1065,1,0,0,0,1065,1066,1,0,0,0,1066,
-		1071,3,136,68,0,1067,1068,5,4,0,0,1068,1070,3,138,69,0,1069,1067,1,0,0,
-		0,1070,1073,1,0,0,0,1071,1069,1,0,0,0,1071,1072,1,0,0,0,1072,135,1,0,0,
-		0,1073,1071,1,0,0,0,1074,1077,3,180,90,0,1075,1077,5,16,0,0,1076,1074,
-		1,0,0,0,1076,1075,1,0,0,0,1077,1078,1,0,0,0,1078,1086,3,194,97,0,1079,
-		1080,5,32,0,0,1080,1083,3,194,97,0,1081,1082,5,28,0,0,1082,1084,5,97,0,
-		0,1083,1081,1,0,0,0,1083,1084,1,0,0,0,1084,1086,1,0,0,0,1085,1076,1,0,
-		0,0,1085,1079,1,0,0,0,1086,1089,1,0,0,0,1087,1088,5,65,0,0,1088,1090,3,
-		176,88,0,1089,1087,1,0,0,0,1089,1090,1,0,0,0,1090,1092,1,0,0,0,1091,1093,
-		3,140,70,0,1092,1091,1,0,0,0,1092,1093,1,0,0,0,1093,137,1,0,0,0,1094,1097,
-		5,133,0,0,1095,1098,3,140,70,0,1096,1098,3,136,68,0,1097,1095,1,0,0,0,
-		1097,1096,1,0,0,0,1098,1109,1,0,0,0,1099,1109,3,142,71,0,1100,1103,5,69,
-		0,0,1101,1104,3,144,72,0,1102,1104,3,146,73,0,1103,1101,1,0,0,0,1103,1102,
-		1,0,0,0,1104,1109,1,0,0,0,1105,1109,3,148,74,0,1106,1107,5,65,0,0,1107,
-		1109,3,176,88,0,1108,1094,1,0,0,0,1108,1099,1,0,0,0,1108,1100,1,0,0,0,
-		1108,1105,1,0,0,0,1108,1106,1,0,0,0,1109,139,1,0,0,0,1110,1114,3,142,71,
-		0,1111,1112,5,69,0,0,1112,1114,3,144,72,0,1113,1110,1,0,0,0,1113,1111,
-		1,0,0,0,1114,141,1,0,0,0,1115,1120,5,85,0,0,1116,1121,5,43,0,0,1117,1118,
-		3,194,97,0,1118,1119,3,184,92,0,1119,1121,1,0,0,0,1120,1116,1,0,0,0,1120,
-		1117,1,0,0,0,1121,1125,1,0,0,0,1122,1123,3,194,97,0,1123,1124,5,134,0,
-		0,1124,1126,1,0,0,0,1125,1122,1,0,0,0,1125,1126,1,0,0,0,1126,143,1,0,0,
-		0,1127,1128,5,139,0,0,1128,1129,5,85,0,0,1129,1130,3,194,97,0,1130,1131,
-		5,61,0,0,1131,1132,3,194,97,0,1132,1136,3,184,92,0,1133,1134,3,194,97,
-		0,1134,1135,5,134,0,0,1135,1137,1,0,0,0,1136,1133,1,0,0,0,1136,1137,1,
-		0,0,0,1137,145,1,0,0,0,1138,1144,5,126,0,0,1139,1140,5,128,0,0,1140,1144,
-		5,116,0,0,1141,1142,5,148,0,0,1142,1144,5,136,0,0,1143,1138,1,0,0,0,1143,
-		1139,1,0,0,0,1143,1141,1,0,0,0,1144,147,1,0,0,0,1145,1148,5,156,0,0,1146,
-		1148,3,202,101,0,1147,1145,1,0,0,0,1147,1146,1,0,0,0,1148,1149,1,0,0,0,
-		1149,1150,3,186,93,0,1150,1151,5,93,0,0,1151,149,1,0,0,0,1152,1153,5,84,
-		0,0,1153,1154,5,135,0,0,1154,1155,3,194,97,0,1155,1156,5,4,0,0,1156,1157,
-		5,65,0,0,1157,1162,3,176,88,0,1158,1159,5,4,0,0,1159,1161,3,152,76,0,1160,
-		1158,1,0,0,0,1161,1164,1,0,0,0,1162,1160,1,0,0,0,1162,1163,1,0,0,0,1163,
-		151,1,0,0,0,1164,1162,1,0,0,0,1165,1166,5,111,0,0,1166,1167,5,123,0,0,
-		1167,1182,3,184,92,0,1168,1169,5,100,0,0,1169,1182,5,88,0,0,1170,1173,
-		5,69,0,0,1171,1174,5,139,0,0,1172,1174,3,146,73,0,1173,1171,1,0,0,0,1173,
-		1172,1,0,0,0,1174,1182,1,0,0,0,1175,1176,7,9,0,0,1176,1177,3,194,97,0,
-		1177,1178,3,184,92,0,1178,1179,5,119,0,0,1179,1182,1,0,0,0,1180,1182,3,
-		148,74,0,1181,1165,1,0,0,0,1181,1168,1,0,0,0,1181,1170,1,0,0,0,1181,1175,
-		1,0,0,0,1181,1180,1,0,0,0,1182,153,1,0,0,0,1183,1185,5,45,0,0,1184,1186,
-		3,160,80,0,1185,1184,1,0,0,0,1186,1187,1,0,0,0,1187,1185,1,0,0,0,1187,
-		1188,1,0,0,0,1188,1193,1,0,0,0,1189,1190,5,61,0,0,1190,1192,3,156,78,0,
-		1191,1189,1,0,0,0,1192,1195,1,0,0,0,1193,1191,1,0,0,0,1193,1194,1,0,0,
-		0,1194,1203,1,0,0,0,1195,1193,1,0,0,0,1196,1201,5,4,0,0,1197,1199,3,162,
-		81,0,1198,1200,5,4,0,0,1199,1198,1,0,0,0,1199,1200,1,0,0,0,1200,1202,1,
-		0,0,0,1201,1197,1,0,0,0,1201,1202,1,0,0,0,1202,1204,1,0,0,0,1203,1196,
-		1,0,0,0,1203,1204,1,0,0,0,1204,1205,1,0,0,0,1205,1207,5,145,0,0,1206,1208,
-		3,160,80,0,1207,1206,1,0,0,0,1208,1209,1,0,0,0,1209,1207,1,0,0,0,1209,
-		1210,1,0,0,0,1210,1215,1,0,0,0,1211,1212,5,61,0,0,1212,1214,3,156,78,0,
-		1213,1211,1,0,0,0,1214,1217,1,0,0,0,1215,1213,1,0,0,0,1215,1216,1,0,0,
-		0,1216,1222,1,0,0,0,1217,1215,1,0,0,0,1218,1219,5,4,0,0,1219,1221,3,158,
-		79,0,1220,1218,1,0,0,0,1221,1224,1,0,0,0,1222,1220,1,0,0,0,1222,1223,1,
-		0,0,0,1223,1227,1,0,0,0,1224,1222,1,0,0,0,1225,1226,5,6,0,0,1226,1228,
-		3,164,82,0,1227,1225,1,0,0,0,1227,1228,1,0,0,0,1228,155,1,0,0,0,1229,1231,
-		3,160,80,0,1230,1229,1,0,0,0,1231,1232,1,0,0,0,1232,1230,1,0,0,0,1232,
-		1233,1,0,0,0,1233,157,1,0,0,0,1234,1251,3,162,81,0,1235,1241,5,78,0,0,
-		1236,1237,3,202,101,0,1237,1238,5,135,0,0,1238,1239,3,202,101,0,1239,1240,
-		3,206,103,0,1240,1242,1,0,0,0,1241,1236,1,0,0,0,1241,1242,1,0,0,0,1242,
-		1251,1,0,0,0,1243,1247,5,93,0,0,1244,1245,5,132,0,0,1245,1248,5,124,0,
-		0,1246,1248,5,114,0,0,1247,1244,1,0,0,0,1247,1246,1,0,0,0,1248,1249,1,
-		0,0,0,1249,1251,5,115,0,0,1250,1234,1,0,0,0,1250,1235,1,0,0,0,1250,1243,
-		1,0,0,0,1251,159,1,0,0,0,1252,1259,3,208,104,0,1253,1259,5,88,0,0,1254,
-		1259,5,96,0,0,1255,1259,5,43,0,0,1256,1259,5,44,0,0,1257,1259,5,130,0,
-		0,1258,1252,1,0,0,0,1258,1253,1,0,0,0,1258,1254,1,0,0,0,1258,1255,1,0,
-		0,0,1258,1256,1,0,0,0,1258,1257,1,0,0,0,1259,161,1,0,0,0,1260,1261,5,59,
-		0,0,1261,1263,5,68,0,0,1262,1260,1,0,0,0,1262,1263,1,0,0,0,1263,1264,1,
-		0,0,0,1264,1269,7,9,0,0,1265,1270,5,43,0,0,1266,1267,3,194,97,0,1267,1268,
-		3,184,92,0,1268,1270,1,0,0,0,1269,1265,1,0,0,0,1269,1266,1,0,0,0,1270,
-		1277,1,0,0,0,1271,1272,5,44,0,0,1272,1273,3,194,97,0,1273,1274,5,135,0,
-		0,1274,1275,3,194,97,0,1275,1277,1,0,0,0,1276,1262,1,0,0,0,1276,1271,1,
-		0,0,0,1277,163,1,0,0,0,1278,1280,3,202,101,0,1279,1278,1,0,0,0,1279,1280,
-		1,0,0,0,1280,1282,1,0,0,0,1281,1283,3,208,104,0,1282,1281,1,0,0,0,1283,
-		1284,1,0,0,0,1284,1282,1,0,0,0,1284,1285,1,0,0,0,1285,1307,1,0,0,0,1286,
-		1287,5,93,0,0,1287,1294,5,77,0,0,1288,1295,5,43,0,0,1289,1291,3,208,104,
-		0,1290,1289,1,0,0,0,1291,1292,1,0,0,0,1292,1290,1,0,0,0,1292,1293,1,0,
-		0,0,1293,1295,1,0,0,0,1294,1288,1,0,0,0,1294,1290,1,0,0,0,1295,1308,1,
-		0,0,0,1296,1304,5,117,0,0,1297,1305,5,43,0,0,1298,1302,3,194,97,0,1299,
-		1303,3,184,92,0,1300,1303,5,130,0,0,1301,1303,3,208,104,0,1302,1299,1,
-		0,0,0,1302,1300,1,0,0,0,1302,1301,1,0,0,0,1303,1305,1,0,0,0,1304,1297,
-		1,0,0,0,1304,1298,1,0,0,0,1305,1308,1,0,0,0,1306,1308,5,84,0,0,1307,1286,
-		1,0,0,0,1307,1296,1,0,0,0,1307,1306,1,0,0,0,1307,1308,1,0,0,0,1308,165,
-		1,0,0,0,1309,1310,5,25,0,0,1310,1329,3,168,84,0,1311,1321,5,36,0,0,1312,
-		1313,5,65,0,0,1313,1314,7,10,0,0,1314,1322,3,188,94,0,1315,1319,3,188,
-		94,0,1316,1317,5,4,0,0,1317,1318,5,146,0,0,1318,1320,3,188,94,0,1319,1316,
-		1,0,0,0,1319,1320,1,0,0,0,1320,1322,1,0,0,0,1321,1312,1,0,0,0,1321,1315,
-		1,0,0,0,1322,1330,1,0,0,0,1323,1326,7,6,0,0,1324,1325,5,65,0,0,1325,1327,
-		7,10,0,0,1326,1324,1,0,0,0,1326,1327,1,0,0,0,1327,1328,1,0,0,0,1328,1330,
-		3,168,84,0,1329,1311,1,0,0,0,1329,1323,1,0,0,0,1330,167,1,0,0,0,1331,1342,
-		3,188,94,0,1332,1334,5,156,0,0,1333,1332,1,0,0,0,1333,1334,1,0,0,0,1334,
-		1335,1,0,0,0,1335,1339,7,2,0,0,1336,1338,3,170,85,0,1337,1336,1,0,0,0,
-		1338,1341,1,0,0,0,1339,1337,1,0,0,0,1339,1340,1,0,0,0,1340,1343,1,0,0,
-		0,1341,1339,1,0,0,0,1342,1333,1,0,0,0,1342,1343,1,0,0,0,1343,169,1,0,0,
-		0,1344,1345,3,200,100,0,1345,1347,3,198,99,0,1346,1348,7,2,0,0,1347,1346,
-		1,0,0,0,1347,1348,1,0,0,0,1348,171,1,0,0,0,1349,1350,5,9,0,0,1350,1355,
-		3,174,87,0,1351,1352,5,4,0,0,1352,1354,3,174,87,0,1353,1351,1,0,0,0,1354,
-		1357,1,0,0,0,1355,1353,1,0,0,0,1355,1356,1,0,0,0,1356,1363,1,0,0,0,1357,
-		1355,1,0,0,0,1358,1359,5,147,0,0,1359,1360,5,138,0,0,1360,1364,7,1,0,0,
-		1361,1362,5,145,0,0,1362,1364,5,71,0,0,1363,1358,1,0,0,0,1363,1361,1,0,
-		0,0,1363,1364,1,0,0,0,1364,173,1,0,0,0,1365,1372,3,194,97,0,1366,1368,
-		3,208,104,0,1367,1366,1,0,0,0,1368,1369,1,0,0,0,1369,1367,1,0,0,0,1369,
-		1370,1,0,0,0,1370,1373,1,0,0,0,1371,1373,5,130,0,0,1372,1367,1,0,0,0,1372,
-		1371,1,0,0,0,1372,1373,1,0,0,0,1373,175,1,0,0,0,1374,1375,5,19,0,0,1375,
-		1381,5,80,0,0,1376,1378,3,208,104,0,1377,1379,5,79,0,0,1378,1377,1,0,0,
-		0,1378,1379,1,0,0,0,1379,1381,1,0,0,0,1380,1374,1,0,0,0,1380,1376,1,0,
-		0,0,1381,177,1,0,0,0,1382,1383,7,11,0,0,1383,179,1,0,0,0,1384,1385,7,12,
-		0,0,1385,181,1,0,0,0,1386,1388,3,208,104,0,1387,1386,1,0,0,0,1388,1389,
-		1,0,0,0,1389,1387,1,0,0,0,1389,1390,1,0,0,0,1390,183,1,0,0,0,1391,1392,
-		7,13,0,0,1392,185,1,0,0,0,1393,1394,7,14,0,0,1394,187,1,0,0,0,1395,1399,
-		3,192,96,0,1396,1398,3,190,95,0,1397,1396,1,0,0,0,1398,1401,1,0,0,0,1399,
-		1397,1,0,0,0,1399,1400,1,0,0,0,1400,189,1,0,0,0,1401,1399,1,0,0,0,1402,
-		1403,3,200,100,0,1403,1404,3,192,96,0,1404,191,1,0,0,0,1405,1407,3,202,
-		101,0,1406,1408,3,206,103,0,1407,1406,1,0,0,0,1407,1408,1,0,0,0,1408,1415,
-		1,0,0,0,1409,1415,3,208,104,0,1410,1411,5,7,0,0,1411,1412,3,188,94,0,1412,
-		1413,5,8,0,0,1413,1415,1,0,0,0,1414,1405,1,0,0,0,1414,1409,1,0,0,0,1414,
-		1410,1,0,0,0,1415,193,1,0,0,0,1416,1420,3,198,99,0,1417,1419,3,196,98,
-		0,1418,1417,1,0,0,0,1419,1422,1,0,0,0,1420,1418,1,0,0,0,1420,1421,1,0,
-		0,0,1421,195,1,0,0,0,1422,1420,1,0,0,0,1423,1424,3,200,100,0,1424,1425,
-		3,198,99,0,1425,197,1,0,0,0,1426,1433,3,202,101,0,1427,1433,3,208,104,
-		0,1428,1429,5,7,0,0,1429,1430,3,194,97,0,1430,1431,5,8,0,0,1431,1433,1,
-		0,0,0,1432,1426,1,0,0,0,1432,1427,1,0,0,0,1432,1428,1,0,0,0,1433,199,1,
-		0,0,0,1434,1435,7,15,0,0,1435,201,1,0,0,0,1436,1448,3,204,102,0,1437,1438,
-		5,7,0,0,1438,1443,3,204,102,0,1439,1440,5,4,0,0,1440,1442,3,204,102,0,
-		1441,1439,1,0,0,0,1442,1445,1,0,0,0,1443,1441,1,0,0,0,1443,1444,1,0,0,
-		0,1444,1446,1,0,0,0,1445,1443,1,0,0,0,1446,1447,5,8,0,0,1447,1449,1,0,
-		0,0,1448,1437,1,0,0,0,1448,1449,1,0,0,0,1449,203,1,0,0,0,1450,1452,5,157,
-		0,0,1451,1453,5,158,0,0,1452,1451,1,0,0,0,1452,1453,1,0,0,0,1453,1456,
-		1,0,0,0,1454,1456,5,158,0,0,1455,1450,1,0,0,0,1455,1454,1,0,0,0,1456,205,
-		1,0,0,0,1457,1458,7,16,0,0,1458,207,1,0,0,0,1459,1460,7,17,0,0,1460,209,
-		1,0,0,0,184,256,271,282,290,292,308,314,323,325,350,360,369,375,387,404,
-		406,412,421,429,436,446,455,461,479,490,504,510,517,520,523,533,541,549,
-		556,563,572,575,580,584,589,595,602,609,614,626,630,644,653,664,667,672,
-		679,684,691,701,704,708,717,721,732,735,740,744,748,752,756,759,762,764,
-		781,787,791,795,798,809,811,818,825,827,833,839,844,849,856,858,860,868,
-		871,881,890,892,895,903,912,924,931,938,942,948,952,960,966,971,981,984,
-		999,1003,1007,1013,1022,1028,1038,1040,1042,1050,1054,1057,1064,1071,1076,
-		1083,1085,1089,1092,1097,1103,1108,1113,1120,1125,1136,1143,1147,1162,
-		1173,1181,1187,1193,1199,1201,1203,1209,1215,1222,1227,1232,1241,1247,
-		1250,1258,1262,1269,1276,1279,1284,1292,1294,1302,1304,1307,1319,1321,
-		1326,1329,1333,1339,1342,1347,1355,1363,1369,1372,1378,1380,1389,1399,
-		1407,1414,1420,1432,1443,1448,1452,1455
+		1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,3,2,273,8,
+		2,1,3,1,3,1,3,1,4,1,4,1,4,1,5,1,5,1,5,1,6,1,6,1,6,1,6,3,6,288,8,6,1,7,
+		1,7,1,7,1,8,1,8,1,8,1,8,5,8,297,8,8,10,8,12,8,300,9,8,1,9,1,9,1,9,1,9,
+		1,9,3,9,307,8,9,3,9,309,8,9,1,10,1,10,1,10,1,11,1,11,1,11,1,12,1,12,1,
+		12,1,13,1,13,1,14,1,14,1,14,3,14,325,8,14,1,14,1,14,5,14,329,8,14,10,14,
+		12,14,332,9,14,1,15,1,15,1,15,1,15,1,15,1,15,3,15,340,8,15,3,15,342,8,
+		15,1,16,1,16,1,16,1,16,1,17,1,17,1,17,1,17,1,17,1,17,3,17,354,8,17,1,17,
+		1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,3,17,
+		370,8,17,1,18,1,18,1,18,1,19,1,19,1,19,1,19,1,19,3,19,380,8,19,1,19,1,
+		19,1,19,1,19,1,19,1,19,1,19,3,19,389,8,19,1,19,1,19,5,19,393,8,19,10,19,
+		12,19,396,9,19,1,20,1,20,1,20,1,20,1,20,1,20,1,20,1,20,1,20,3,20,407,8,
+		20,1,21,1,21,1,21,1,21,1,21,1,22,1,22,1,22,1,22,1,22,1,22,1,22,1,22,1,
+		22,1,22,3,22,424,8,22,3,22,426,8,22,1,22,1,22,5,22,430,8,22,10,22,12,22,
+		433,9,22,1,23,1,23,1,23,1,23,1,23,1,23,3,23,441,8,23,1,24,1,24,1,24,1,
+		24,1,24,1,24,3,24,449,8,24,1,25,1,25,1,25,1,25,1,25,3,25,456,8,25,1,26,
+		1,26,1,26,1,26,1,26,1,26,5,26,464,8,26,10,26,12,26,467,9,26,1,27,1,27,
+		1,27,1,27,1,27,1,27,3,27,475,8,27,1,28,1,28,1,28,1,28,3,28,481,8,28,1,
+		28,1,28,1,28,1,29,1,29,1,29,1,29,1,29,1,29,1,29,1,29,1,29,1,29,1,29,1,
+		29,1,29,3,29,499,8,29,1,30,1,30,1,30,1,30,1,30,1,30,1,30,5,30,508,8,30,
+		10,30,12,30,511,9,30,1,31,1,31,1,31,1,31,1,32,1,32,1,32,1,32,1,32,1,32,
+		1,32,3,32,524,8,32,1,32,1,32,1,32,1,32,3,32,530,8,32,1,33,1,33,1,33,1,
+		34,1,34,1,34,3,34,538,8,34,1,35,1,35,1,35,1,35,1,35,3,35,545,8,35,3,35,
+		547,8,35,1,35,1,35,1,35,1,35,1,35,1,35,3,35,555,8,35,1,36,1,36,1,36,3,
+		36,560,8,36,1,36,1,36,1,36,1,36,1,36,1,37,1,37,1,38,1,38,1,38,3,38,572,
+		8,38,1,38,3,38,575,8,38,1,38,1,38,1,38,1,39,1,39,1,39,1,39,1,39,3,39,585,
+		8,39,1,39,3,39,588,8,39,1,39,3,39,591,8,39,1,40,1,40,1,40,1,40,1,40,1,
+		40,1,40,1,40,3,40,601,8,40,1,40,1,40,1,40,1,40,1,40,1,40,3,40,609,8,40,
+		1,40,1,40,1,40,1,40,5,40,615,8,40,10,40,12,40,618,9,40,1,40,1,40,1,40,
+		1,40,3,40,624,8,40,1,40,1,40,1,40,5,40,629,8,40,10,40,12,40,632,9,40,1,
+		40,1,40,1,40,1,40,5,40,638,8,40,10,40,12,40,641,9,40,3,40,643,8,40,1,41,
+		4,41,646,8,41,11,41,12,41,647,1,42,1,42,3,42,652,8,42,1,43,4,43,655,8,
+		43,11,43,12,43,656,1,43,1,43,5,43,661,8,43,10,43,12,43,664,9,43,1,44,1,
+		44,1,44,1,44,3,44,670,8,44,1,45,1,45,1,45,1,45,1,45,3,45,677,8,45,1,46,
+		1,46,1,46,3,46,682,8,46,1,47,1,47,1,47,1,47,1,47,1,47,1,47,1,47,1,47,1,
+		47,3,47,694,8,47,1,47,1,47,3,47,698,8,47,1,48,1,48,1,48,1,48,1,48,1,49,
+		1,49,1,49,1,49,1,49,5,49,710,8,49,10,49,12,49,713,9,49,1,50,1,50,1,50,
+		1,50,1,50,1,50,3,50,721,8,50,1,51,1,51,1,51,1,52,1,52,1,52,1,52,1,53,1,
+		53,3,53,732,8,53,1,53,3,53,735,8,53,1,53,1,53,1,53,3,53,740,8,53,1,54,
+		1,54,1,54,1,54,1,54,3,54,747,8,54,1,54,1,54,1,54,3,54,752,8,54,1,55,1,
+		55,1,55,5,55,757,8,55,10,55,12,55,760,9,55,1,56,1,56,1,56,1,56,1,56,1,
+		56,1,56,1,56,3,56,770,8,56,1,56,3,56,773,8,56,1,56,1,56,3,56,777,8,56,
+		1,56,1,56,1,56,1,56,1,56,1,56,1,56,3,56,786,8,56,1,56,1,56,3,56,790,8,
+		56,1,56,1,56,1,56,1,56,1,56,1,56,1,56,1,56,1,56,3,56,801,8,56,1,56,3,56,
+		804,8,56,1,56,4,56,807,8,56,11,56,12,56,808,1,56,1,56,3,56,813,8,56,1,
+		56,1,56,3,56,817,8,56,1,56,1,56,1,56,1,56,1,56,4,56,824,8,56,11,56,12,
+		56,825,3,56,828,8,56,1,56,1,56,3,56,832,8,56,1,56,3,56,835,8,56,1,56,3,
+		56,838,8,56,3,56,840,8,56,1,57,1,57,1,57,1,57,1,57,1,57,1,57,1,57,1,58,
+		1,58,1,58,1,58,1,59,4,59,855,8,59,11,59,12,59,856,1,59,1,59,5,59,861,8,
+		59,10,59,12,59,864,9,59,1,59,3,59,867,8,59,1,60,1,60,3,60,871,8,60,1,60,
+		3,60,874,8,60,1,61,1,61,1,61,1,61,1,61,1,61,1,61,1,61,1,61,3,61,885,8,
+		61,3,61,887,8,61,1,62,1,62,1,62,5,62,892,8,62,10,62,12,62,895,9,62,1,62,
+		1,62,4,62,899,8,62,11,62,12,62,900,3,62,903,8,62,1,62,1,62,1,62,1,62,3,
+		62,909,8,62,1,62,1,62,5,62,913,8,62,10,62,12,62,916,9,62,1,62,1,62,3,62,
+		920,8,62,1,62,4,62,923,8,62,11,62,12,62,924,1,62,1,62,1,62,4,62,930,8,
+		62,11,62,12,62,931,3,62,934,8,62,3,62,936,8,62,1,62,1,62,1,62,1,62,1,62,
+		1,62,3,62,944,8,62,1,62,1,62,1,62,1,62,1,62,1,62,4,62,952,8,62,11,62,12,
+		62,953,3,62,956,8,62,1,63,1,63,1,63,1,63,1,63,1,63,1,63,1,63,3,63,966,
+		8,63,1,63,1,63,1,63,1,63,1,63,1,63,1,63,3,63,975,8,63,3,63,977,8,63,3,
+		63,979,8,63,1,63,3,63,982,8,63,1,64,1,64,1,64,1,64,5,64,988,8,64,10,64,
+		12,64,991,9,64,1,64,1,64,1,64,1,65,1,65,1,65,3,65,999,8,65,1,66,1,66,1,
+		66,1,66,1,66,1,66,1,66,1,66,1,66,1,66,3,66,1011,8,66,1,67,1,67,1,67,1,
+		67,1,67,3,67,1018,8,67,1,67,1,67,1,67,1,67,1,67,3,67,1025,8,67,1,67,1,
+		67,3,67,1029,8,67,1,67,1,67,5,67,1033,8,67,10,67,12,67,1036,9,67,1,67,
+		3,67,1039,8,67,1,68,1,68,1,68,1,68,1,68,1,68,1,68,1,68,1,68,1,68,1,68,
+		3,68,1052,8,68,1,69,1,69,1,69,1,69,3,69,1058,8,69,1,69,1,69,1,69,3,69,
+		1063,8,69,1,70,1,70,1,70,1,70,1,70,1,70,1,70,1,70,3,70,1073,8,70,1,70,
+		3,70,1076,8,70,1,71,1,71,1,71,1,71,1,71,1,71,1,71,1,71,1,71,1,71,1,71,
+		1,71,1,71,3,71,1091,8,71,1,71,1,71,3,71,1095,8,71,1,71,1,71,3,71,1099,
+		8,71,1,71,1,71,5,71,1103,8,71,10,71,12,71,1106,9,71,1,71,1,71,1,71,1,71,
+		1,71,1,71,3,71,1114,8,71,1,71,1,71,5,71,1118,8,71,10,71,12,71,1121,9,71,
+		1,71,1,71,1,71,1,71,1,71,1,71,1,71,3,71,1130,8,71,3,71,1132,8,71,3,71,
+		1134,8,71,1,72,1,72,1,72,1,72,5,72,1140,8,72,10,72,12,72,1143,9,72,1,72,
+		3,72,1146,8,72,1,72,3,72,1149,8,72,1,73,1,73,1,73,1,73,1,73,3,73,1156,
+		8,73,1,73,1,73,1,73,5,73,1161,8,73,10,73,12,73,1164,9,73,1,74,1,74,3,74,
+		1168,8,74,1,74,1,74,1,74,1,74,1,74,3,74,1175,8,74,3,74,1177,8,74,1,74,
+		1,74,3,74,1181,8,74,1,74,3,74,1184,8,74,1,75,1,75,1,75,3,75,1189,8,75,
+		1,75,1,75,1,75,1,75,3,75,1195,8,75,1,75,1,75,1,75,3,75,1200,8,75,1,76,
+		1,76,1,76,3,76,1205,8,76,1,77,1,77,1,77,1,77,1,77,3,77,1212,8,77,1,77,
+		1,77,1,77,3,77,1217,8,77,1,78,1,78,1,78,1,78,1,78,1,78,1,78,1,78,1,78,
+		3,78,1228,8,78,1,79,1,79,1,79,1,79,1,79,3,79,1235,8,79,1,80,1,80,3,80,
+		1239,8,80,1,80,1,80,1,80,1,81,1,81,1,81,1,81,1,81,1,81,1,81,1,81,5,81,
+		1252,8,81,10,81,12,81,1255,9,81,1,82,1,82,1,82,1,82,1,82,1,82,1,82,1,82,
+		3,82,1265,8,82,1,82,1,82,1,82,1,82,1,82,1,82,3,82,1273,8,82,1,83,1,83,
+		4,83,1277,8,83,11,83,12,83,1278,1,83,1,83,5,83,1283,8,83,10,83,12,83,1286,
+		9,83,1,83,1,83,1,83,3,83,1291,8,83,3,83,1293,8,83,3,83,1295,8,83,1,83,
+		1,83,4,83,1299,8,83,11,83,12,83,1300,1,83,1,83,5,83,1305,8,83,10,83,12,
+		83,1308,9,83,1,83,1,83,5,83,1312,8,83,10,83,12,83,1315,9,83,1,83,1,83,
+		3,83,1319,8,83,1,84,4,84,1322,8,84,11,84,12,84,1323,1,85,1,85,1,85,1,85,
+		1,85,1,85,1,85,3,85,1333,8,85,1,85,1,85,1,85,1,85,3,85,1339,8,85,1,85,
+		3,85,1342,8,85,1,86,1,86,1,86,1,86,1,86,1,86,3,86,1350,8,86,1,87,1,87,
+		3,87,1354,8,87,1,87,1,87,1,87,1,87,1,87,3,87,1361,8,87,1,87,1,87,1,87,
+		1,87,1,87,3,87,1368,8,87,1,88,3,88,1371,8,88,1,88,4,88,1374,8,88,11,88,
+		12,88,1375,1,88,1,88,1,88,1,88,4,88,1382,8,88,11,88,12,88,1383,3,88,1386,
+		8,88,1,88,1,88,1,88,1,88,1,88,1,88,3,88,1394,8,88,3,88,1396,8,88,1,88,
+		3,88,1399,8,88,1,89,1,89,1,89,1,89,1,89,1,89,1,89,1,89,1,89,1,89,3,89,
+		1411,8,89,3,89,1413,8,89,1,89,1,89,1,89,3,89,1418,8,89,1,89,3,89,1421,
+		8,89,1,90,1,90,3,90,1425,8,90,1,90,1,90,5,90,1429,8,90,10,90,12,90,1432,
+		9,90,3,90,1434,8,90,1,91,1,91,1,91,3,91,1439,8,91,1,92,1,92,1,92,1,92,
+		5,92,1445,8,92,10,92,12,92,1448,9,92,1,92,1,92,1,92,1,92,1,92,3,92,1455,
+		8,92,1,93,1,93,4,93,1459,8,93,11,93,12,93,1460,1,93,3,93,1464,8,93,1,94,
+		1,94,1,94,1,94,3,94,1470,8,94,3,94,1472,8,94,1,95,1,95,1,96,1,96,1,97,
+		4,97,1479,8,97,11,97,12,97,1480,1,98,1,98,1,99,1,99,1,100,1,100,5,100,
+		1489,8,100,10,100,12,100,1492,9,100,1,101,1,101,1,101,1,102,1,102,3,102,
+		1499,8,102,1,102,1,102,1,102,1,102,1,102,3,102,1506,8,102,1,103,1,103,
+		5,103,1510,8,103,10,103,12,103,1513,9,103,1,104,1,104,1,104,1,105,1,105,
+		1,105,1,105,1,105,1,105,3,105,1524,8,105,1,106,1,106,1,107,1,107,1,107,
+		1,107,1,107,5,107,1533,8,107,10,107,12,107,1536,9,107,1,107,1,107,3,107,
+		1540,8,107,1,108,1,108,3,108,1544,8,108,1,108,3,108,1547,8,108,1,109,1,
+		109,1,110,1,110,1,110,0,0,111,0,2,4,6,8,10,12,14,16,18,20,22,24,26,28,
+		30,32,34,36,38,40,42,44,46,48,50,52,54,56,58,60,62,64,66,68,70,72,74,76,
+		78,80,82,84,86,88,90,92,94,96,98,100,102,104,106,108,110,112,114,116,118,
+		120,122,124,126,128,130,132,134,136,138,140,142,144,146,148,150,152,154,
+		156,158,160,162,164,166,168,170,172,174,176,178,180,182,184,186,188,190,
+		192,194,196,198,200,202,204,206,208,210,212,214,216,218,220,0,19,2,0,158,
+		159,161,162,2,0,43,43,127,127,2,0,21,21,74,74,2,0,46,46,137,137,2,0,158,
+		158,161,161,2,0,95,95,151,151,2,0,80,80,148,148,2,0,92,92,100,100,2,0,
+		67,67,99,99,2,0,35,35,44,44,4,0,92,92,100,100,110,110,131,131,2,0,102,
+		102,108,108,2,0,130,130,156,156,2,0,78,78,98,98,1,0,45,46,2,0,51,51,137,
+		137,2,0,11,13,15,15,4,0,97,97,157,157,159,160,162,162,28,0,16,19,21,28,
+		30,33,35,44,47,60,62,64,66,67,70,70,72,72,74,77,79,87,89,91,93,95,99,99,
+		101,120,122,129,131,131,133,134,136,136,138,138,140,141,144,146,148,151,
+		153,153,155,155,158,158,161,161,163,163,1743,0,222,1,0,0,0,2,225,1,0,0,
+		0,4,272,1,0,0,0,6,274,1,0,0,0,8,277,1,0,0,0,10,280,1,0,0,0,12,287,1,0,
+		0,0,14,289,1,0,0,0,16,292,1,0,0,0,18,308,1,0,0,0,20,310,1,0,0,0,22,313,
+		1,0,0,0,24,316,1,0,0,0,26,319,1,0,0,0,28,321,1,0,0,0,30,341,1,0,0,0,32,
+		343,1,0,0,0,34,347,1,0,0,0,36,371,1,0,0,0,38,374,1,0,0,0,40,406,1,0,0,
+		0,42,408,1,0,0,0,44,413,1,0,0,0,46,434,1,0,0,0,48,442,1,0,0,0,50,450,1,
+		0,0,0,52,457,1,0,0,0,54,474,1,0,0,0,56,476,1,0,0,0,58,485,1,0,0,0,60,500,
+		1,0,0,0,62,512,1,0,0,0,64,529,1,0,0,0,66,531,1,0,0,0,68,534,1,0,0,0,70,
+		539,1,0,0,0,72,556,1,0,0,0,74,566,1,0,0,0,76,568,1,0,0,0,78,579,1,0,0,
+		0,80,642,1,0,0,0,82,645,1,0,0,0,84,651,1,0,0,0,86,654,1,0,0,0,88,669,1,
+		0,0,0,90,671,1,0,0,0,92,678,1,0,0,0,94,697,1,0,0,0,96,699,1,0,0,0,98,704,
+		1,0,0,0,100,720,1,0,0,0,102,722,1,0,0,0,104,725,1,0,0,0,106,729,1,0,0,
+		0,108,741,1,0,0,0,110,753,1,0,0,0,112,839,1,0,0,0,114,841,1,0,0,0,116,
+		849,1,0,0,0,118,866,1,0,0,0,120,873,1,0,0,0,122,886,1,0,0,0,124,888,1,
+		0,0,0,126,957,1,0,0,0,128,983,1,0,0,0,130,995,1,0,0,0,132,1010,1,0,0,0,
+		134,1012,1,0,0,0,136,1051,1,0,0,0,138,1053,1,0,0,0,140,1064,1,0,0,0,142,
+		1077,1,0,0,0,144,1145,1,0,0,0,146,1155,1,0,0,0,148,1176,1,0,0,0,150,1199,
+		1,0,0,0,152,1204,1,0,0,0,154,1206,1,0,0,0,156,1218,1,0,0,0,158,1234,1,
+		0,0,0,160,1238,1,0,0,0,162,1243,1,0,0,0,164,1272,1,0,0,0,166,1274,1,0,
+		0,0,168,1321,1,0,0,0,170,1341,1,0,0,0,172,1349,1,0,0,0,174,1367,1,0,0,
+		0,176,1370,1,0,0,0,178,1400,1,0,0,0,180,1422,1,0,0,0,182,1435,1,0,0,0,
+		184,1440,1,0,0,0,186,1456,1,0,0,0,188,1471,1,0,0,0,190,1473,1,0,0,0,192,
+		1475,1,0,0,0,194,1478,1,0,0,0,196,1482,1,0,0,0,198,1484,1,0,0,0,200,1486,
+		1,0,0,0,202,1493,1,0,0,0,204,1505,1,0,0,0,206,1507,1,0,0,0,208,1514,1,
+		0,0,0,210,1523,1,0,0,0,212,1525,1,0,0,0,214,1527,1,0,0,0,216,1546,1,0,
+		0,0,218,1548,1,0,0,0,220,1550,1,0,0,0,222,223,3,4,2,0,223,224,5,0,0,1,
+		224,1,1,0,0,0,225,226,3,184,92,0,226,227,5,0,0,1,227,3,1,0,0,0,228,273,
+		3,6,3,0,229,273,3,8,4,0,230,273,3,10,5,0,231,273,3,14,7,0,232,273,3,16,
+		8,0,233,273,3,20,10,0,234,273,3,22,11,0,235,273,3,24,12,0,236,273,3,26,
+		13,0,237,273,3,28,14,0,238,273,3,32,16,0,239,273,3,34,17,0,240,273,3,38,
+		19,0,241,273,3,42,21,0,242,273,3,44,22,0,243,273,3,78,39,0,244,273,3,66,
+		33,0,245,273,3,68,34,0,246,273,3,72,36,0,247,273,3,74,37,0,248,273,3,90,
+		45,0,249,273,3,92,46,0,250,273,3,94,47,0,251,273,3,96,48,0,252,273,3,98,
+		49,0,253,273,3,102,51,0,254,273,3,104,52,0,255,273,3,106,53,0,256,273,
+		3,108,54,0,257,273,3,126,63,0,258,273,3,134,67,0,259,273,3,138,69,0,260,
+		273,3,140,70,0,261,273,3,142,71,0,262,273,3,166,83,0,263,273,3,178,89,
+		0,264,273,3,46,23,0,265,273,3,128,64,0,266,273,3,48,24,0,267,273,3,50,
+		25,0,268,273,3,52,26,0,269,273,3,58,29,0,270,273,3,60,30,0,271,273,3,56,
+		28,0,272,228,1,0,0,0,272,229,1,0,0,0,272,230,1,0,0,0,272,231,1,0,0,0,272,
+		232,1,0,0,0,272,233,1,0,0,0,272,234,1,0,0,0,272,235,1,0,0,0,272,236,1,
+		0,0,0,272,237,1,0,0,0,272,238,1,0,0,0,272,239,1,0,0,0,272,240,1,0,0,0,
+		272,241,1,0,0,0,272,242,1,0,0,0,272,243,1,0,0,0,272,244,1,0,0,0,272,245,
+		1,0,0,0,272,246,1,0,0,0,272,247,1,0,0,0,272,248,1,0,0,0,272,249,1,0,0,
+		0,272,250,1,0,0,0,272,251,1,0,0,0,272,252,1,0,0,0,272,253,1,0,0,0,272,
+		254,1,0,0,0,272,255,1,0,0,0,272,256,1,0,0,0,272,257,1,0,0,0,272,258,1,
+		0,0,0,272,259,1,0,0,0,272,260,1,0,0,0,272,261,1,0,0,0,272,262,1,0,0,0,
+		272,263,1,0,0,0,272,264,1,0,0,0,272,265,1,0,0,0,272,266,1,0,0,0,272,267,
+		1,0,0,0,272,268,1,0,0,0,272,269,1,0,0,0,272,270,1,0,0,0,272,271,1,0,0,
+		0,273,5,1,0,0,0,274,275,5,39,0,0,275,276,3,216,108,0,276,7,1,0,0,0,277,
+		278,5,41,0,0,278,279,5,168,0,0,279,9,1,0,0,0,280,281,5,57,0,0,281,282,
+		3,12,6,0,282,11,1,0,0,0,283,288,5,164,0,0,284,288,5,167,0,0,285,288,5,
+		168,0,0,286,288,3,220,110,0,287,283,1,0,0,0,287,284,1,0,0,0,287,285,1,
+		0,0,0,287,286,1,0,0,0,288,13,1,0,0,0,289,290,5,54,0,0,290,291,3,220,110,
+		0,291,15,1,0,0,0,292,293,5,49,0,0,293,298,3,18,9,0,294,295,5,5,0,0,295,
+		297,3,18,9,0,296,294,1,0,0,0,297,300,1,0,0,0,298,296,1,0,0,0,298,299,1,
+		0,0,0,299,17,1,0,0,0,300,298,1,0,0,0,301,309,3,220,110,0,302,309,5,168,
+		0,0,303,306,5,164,0,0,304,307,3,220,110,0,305,307,5,15,0,0,306,304,1,0,
+		0,0,306,305,1,0,0,0,306,307,1,0,0,0,307,309,1,0,0,0,308,301,1,0,0,0,308,
+		302,1,0,0,0,308,303,1,0,0,0,309,19,1,0,0,0,310,311,5,50,0,0,311,312,5,
+		168,0,0,312,21,1,0,0,0,313,314,5,40,0,0,314,315,5,168,0,0,315,23,1,0,0,
+		0,316,317,5,58,0,0,317,318,3,220,110,0,318,25,1,0,0,0,319,320,5,3,0,0,
+		320,27,1,0,0,0,321,322,5,60,0,0,322,324,3,220,110,0,323,325,5,168,0,0,
+		324,323,1,0,0,0,324,325,1,0,0,0,325,330,1,0,0,0,326,327,5,5,0,0,327,329,
+		3,30,15,0,328,326,1,0,0,0,329,332,1,0,0,0,330,328,1,0,0,0,330,331,1,0,
+		0,0,331,29,1,0,0,0,332,330,1,0,0,0,333,334,5,150,0,0,334,342,3,216,108,
+		0,335,339,3,216,108,0,336,340,7,0,0,0,337,338,5,14,0,0,338,340,5,90,0,
+		0,339,336,1,0,0,0,339,337,1,0,0,0,340,342,1,0,0,0,341,333,1,0,0,0,341,
+		335,1,0,0,0,342,31,1,0,0,0,343,344,5,32,0,0,344,345,3,216,108,0,345,346,
+		5,160,0,0,346,33,1,0,0,0,347,348,5,31,0,0,348,349,3,194,97,0,349,350,5,
+		7,0,0,350,353,3,216,108,0,351,354,3,198,99,0,352,354,7,1,0,0,353,351,1,
+		0,0,0,353,352,1,0,0,0,354,369,1,0,0,0,355,356,5,65,0,0,356,357,3,216,108,
+		0,357,358,3,196,98,0,358,359,5,142,0,0,359,360,3,36,18,0,360,370,1,0,0,
+		0,361,362,5,142,0,0,362,363,3,36,18,0,363,364,5,5,0,0,364,365,3,216,108,
+		0,365,366,3,196,98,0,366,367,5,142,0,0,367,368,3,36,18,0,368,370,1,0,0,
+		0,369,355,1,0,0,0,369,361,1,0,0,0,370,35,1,0,0,0,371,372,3,216,108,0,372,
+		373,3,218,109,0,373,37,1,0,0,0,374,375,5,55,0,0,375,379,3,194,97,0,376,
+		377,5,5,0,0,377,378,5,110,0,0,378,380,5,45,0,0,379,376,1,0,0,0,379,380,
+		1,0,0,0,380,381,1,0,0,0,381,382,5,7,0,0,382,383,5,74,0,0,383,388,3,216,
+		108,0,384,389,5,77,0,0,385,386,5,79,0,0,386,387,5,111,0,0,387,389,5,23,
+		0,0,388,384,1,0,0,0,388,385,1,0,0,0,388,389,1,0,0,0,389,394,1,0,0,0,390,
+		391,5,5,0,0,391,393,3,40,20,0,392,390,1,0,0,0,393,396,1,0,0,0,394,392,
+		1,0,0,0,394,395,1,0,0,0,395,39,1,0,0,0,396,394,1,0,0,0,397,398,5,92,0,
+		0,398,399,5,51,0,0,399,400,5,97,0,0,400,401,5,166,0,0,401,407,7,2,0,0,
+		402,403,5,111,0,0,403,404,5,97,0,0,404,405,5,139,0,0,405,407,5,93,0,0,
+		406,397,1,0,0,0,406,402,1,0,0,0,407,41,1,0,0,0,408,409,5,38,0,0,409,410,
+		3,220,110,0,410,411,5,99,0,0,411,412,3,200,100,0,412,43,1,0,0,0,413,414,
+		5,23,0,0,414,415,3,220,110,0,415,425,5,99,0,0,416,417,7,3,0,0,417,418,
+		5,29,0,0,418,426,3,200,100,0,419,423,3,200,100,0,420,421,7,3,0,0,421,422,
+		5,29,0,0,422,424,3,200,100,0,423,420,1,0,0,0,423,424,1,0,0,0,424,426,1,
+		0,0,0,425,416,1,0,0,0,425,419,1,0,0,0,426,431,1,0,0,0,427,428,5,5,0,0,
+		428,430,3,64,32,0,429,427,1,0,0,0,430,433,1,0,0,0,431,429,1,0,0,0,431,
+		432,1,0,0,0,432,45,1,0,0,0,433,431,1,0,0,0,434,440,5,22,0,0,435,436,5,
+		154,0,0,436,437,5,145,0,0,437,441,7,2,0,0,438,439,5,152,0,0,439,441,5,
+		75,0,0,440,435,1,0,0,0,440,438,1,0,0,0,441,47,1,0,0,0,442,448,5,19,0,0,
+		443,444,3,220,110,0,444,445,5,5,0,0,445,446,3,218,109,0,446,449,1,0,0,
+		0,447,449,5,168,0,0,448,443,1,0,0,0,448,447,1,0,0,0,449,49,1,0,0,0,450,
+		451,5,25,0,0,451,452,3,220,110,0,452,453,5,99,0,0,453,455,3,200,100,0,
+		454,456,5,103,0,0,455,454,1,0,0,0,455,456,1,0,0,0,456,51,1,0,0,0,457,458,
+		5,28,0,0,458,459,3,220,110,0,459,460,5,99,0,0,460,465,3,180,90,0,461,462,
+		5,5,0,0,462,464,3,54,27,0,463,461,1,0,0,0,464,467,1,0,0,0,465,463,1,0,
+		0,0,465,466,1,0,0,0,466,53,1,0,0,0,467,465,1,0,0,0,468,475,5,117,0,0,469,
+		470,5,138,0,0,470,471,5,73,0,0,471,472,3,216,108,0,472,473,5,14,0,0,473,
+		475,1,0,0,0,474,468,1,0,0,0,474,469,1,0,0,0,475,55,1,0,0,0,476,477,5,16,
+		0,0,477,480,3,220,110,0,478,479,5,113,0,0,479,481,3,220,110,0,480,478,
+		1,0,0,0,480,481,1,0,0,0,481,482,1,0,0,0,482,483,5,7,0,0,483,484,5,168,
+		0,0,484,57,1,0,0,0,485,486,5,53,0,0,486,487,3,194,97,0,487,488,5,7,0,0,
+		488,489,3,216,108,0,489,490,3,198,99,0,490,491,5,65,0,0,491,492,3,216,
+		108,0,492,493,3,196,98,0,493,494,5,149,0,0,494,495,3,216,108,0,495,498,
+		7,4,0,0,496,497,5,5,0,0,497,499,3,220,110,0,498,496,1,0,0,0,498,499,1,
+		0,0,0,499,59,1,0,0,0,500,501,5,36,0,0,501,502,3,18,9,0,502,503,5,7,0,0,
+		503,504,3,220,110,0,504,509,3,62,31,0,505,506,5,5,0,0,506,508,3,62,31,
+		0,507,505,1,0,0,0,508,511,1,0,0,0,509,507,1,0,0,0,509,510,1,0,0,0,510,
+		61,1,0,0,0,511,509,1,0,0,0,512,513,3,216,108,0,513,514,3,218,109,0,514,
+		515,7,5,0,0,515,63,1,0,0,0,516,530,5,112,0,0,517,530,5,87,0,0,518,519,
+		5,109,0,0,519,520,5,113,0,0,520,523,3,210,105,0,521,522,5,11,0,0,522,524,
+		3,210,105,0,523,521,1,0,0,0,523,524,1,0,0,0,524,530,1,0,0,0,525,526,5,
+		129,0,0,526,530,7,6,0,0,527,528,5,153,0,0,528,530,3,200,100,0,529,516,
+		1,0,0,0,529,517,1,0,0,0,529,518,1,0,0,0,529,525,1,0,0,0,529,527,1,0,0,
+		0,530,65,1,0,0,0,531,532,5,56,0,0,532,533,5,168,0,0,533,67,1,0,0,0,534,
+		537,5,51,0,0,535,538,3,70,35,0,536,538,3,76,38,0,537,535,1,0,0,0,537,536,
+		1,0,0,0,538,69,1,0,0,0,539,540,5,41,0,0,540,546,3,220,110,0,541,542,5,
+		30,0,0,542,544,5,123,0,0,543,545,5,5,0,0,544,543,1,0,0,0,544,545,1,0,0,
+		0,545,547,1,0,0,0,546,541,1,0,0,0,546,547,1,0,0,0,547,548,1,0,0,0,548,
+		549,5,120,0,0,549,550,5,109,0,0,550,551,5,113,0,0,551,554,3,216,108,0,
+		552,553,5,11,0,0,553,555,3,216,108,0,554,552,1,0,0,0,554,555,1,0,0,0,555,
+		71,1,0,0,0,556,559,5,33,0,0,557,560,5,168,0,0,558,560,7,7,0,0,559,557,
+		1,0,0,0,559,558,1,0,0,0,560,561,1,0,0,0,561,562,5,99,0,0,562,563,5,8,0,
+		0,563,564,3,110,55,0,564,565,5,9,0,0,565,73,1,0,0,0,566,567,5,4,0,0,567,
+		75,1,0,0,0,568,571,5,163,0,0,569,570,5,113,0,0,570,572,5,163,0,0,571,569,
+		1,0,0,0,571,572,1,0,0,0,572,574,1,0,0,0,573,575,5,168,0,0,574,573,1,0,
+		0,0,574,575,1,0,0,0,575,576,1,0,0,0,576,577,5,99,0,0,577,578,3,110,55,
+		0,578,77,1,0,0,0,579,580,5,42,0,0,580,584,3,220,110,0,581,582,5,5,0,0,
+		582,583,5,105,0,0,583,585,5,164,0,0,584,581,1,0,0,0,584,585,1,0,0,0,585,
+		587,1,0,0,0,586,588,3,80,40,0,587,586,1,0,0,0,587,588,1,0,0,0,588,590,
+		1,0,0,0,589,591,3,184,92,0,590,589,1,0,0,0,590,591,1,0,0,0,591,79,1,0,
+		0,0,592,593,5,30,0,0,593,594,3,220,110,0,594,595,5,7,0,0,595,600,3,206,
+		103,0,596,597,3,198,99,0,597,598,5,69,0,0,598,599,3,188,94,0,599,601,1,
+		0,0,0,600,596,1,0,0,0,600,601,1,0,0,0,601,643,1,0,0,0,602,603,5,99,0,0,
+		603,604,3,220,110,0,604,608,5,106,0,0,605,606,5,5,0,0,606,607,5,144,0,
+		0,607,609,5,120,0,0,608,605,1,0,0,0,608,609,1,0,0,0,609,643,1,0,0,0,610,
+		611,5,61,0,0,611,616,3,82,41,0,612,613,5,5,0,0,613,615,3,82,41,0,614,612,
+		1,0,0,0,615,618,1,0,0,0,616,614,1,0,0,0,616,617,1,0,0,0,617,643,1,0,0,
+		0,618,616,1,0,0,0,619,620,5,122,0,0,620,623,5,148,0,0,621,624,5,64,0,0,
+		622,624,5,68,0,0,623,621,1,0,0,0,623,622,1,0,0,0,624,625,1,0,0,0,625,630,
+		3,86,43,0,626,627,5,65,0,0,627,629,3,86,43,0,628,626,1,0,0,0,629,632,1,
+		0,0,0,630,628,1,0,0,0,630,631,1,0,0,0,631,633,1,0,0,0,632,630,1,0,0,0,
+		633,634,5,7,0,0,634,639,3,176,88,0,635,636,5,5,0,0,636,638,3,176,88,0,
+		637,635,1,0,0,0,638,641,1,0,0,0,639,637,1,0,0,0,639,640,1,0,0,0,640,643,
+		1,0,0,0,641,639,1,0,0,0,642,592,1,0,0,0,642,602,1,0,0,0,642,610,1,0,0,
+		0,642,619,1,0,0,0,643,81,1,0,0,0,644,646,3,84,42,0,645,644,1,0,0,0,646,
+		647,1,0,0,0,647,645,1,0,0,0,647,648,1,0,0,0,648,83,1,0,0,0,649,652,3,220,
+		110,0,650,652,5,92,0,0,651,649,1,0,0,0,651,650,1,0,0,0,652,85,1,0,0,0,
+		653,655,3,172,86,0,654,653,1,0,0,0,655,656,1,0,0,0,656,654,1,0,0,0,656,
+		657,1,0,0,0,657,662,1,0,0,0,658,659,5,5,0,0,659,661,3,88,44,0,660,658,
+		1,0,0,0,661,664,1,0,0,0,662,660,1,0,0,0,662,663,1,0,0,0,663,87,1,0,0,0,
+		664,662,1,0,0,0,665,670,3,174,87,0,666,667,3,190,95,0,667,668,5,91,0,0,
+		668,670,1,0,0,0,669,665,1,0,0,0,669,666,1,0,0,0,670,89,1,0,0,0,671,672,
+		5,18,0,0,672,673,5,152,0,0,673,674,3,206,103,0,674,676,3,198,99,0,675,
+		677,3,184,92,0,676,675,1,0,0,0,676,677,1,0,0,0,677,91,1,0,0,0,678,679,
+		5,21,0,0,679,681,3,206,103,0,680,682,3,184,92,0,681,680,1,0,0,0,681,682,
+		1,0,0,0,682,93,1,0,0,0,683,684,5,30,0,0,684,685,5,94,0,0,685,686,3,188,
+		94,0,686,687,7,8,0,0,687,688,3,220,110,0,688,698,1,0,0,0,689,690,5,20,
+		0,0,690,694,5,84,0,0,691,692,7,9,0,0,692,694,5,83,0,0,693,689,1,0,0,0,
+		693,691,1,0,0,0,694,695,1,0,0,0,695,696,7,8,0,0,696,698,3,220,110,0,697,
+		683,1,0,0,0,697,693,1,0,0,0,698,95,1,0,0,0,699,700,5,37,0,0,700,701,5,
+		110,0,0,701,702,5,45,0,0,702,703,3,220,110,0,703,97,1,0,0,0,704,705,5,
+		24,0,0,705,706,5,7,0,0,706,711,3,100,50,0,707,708,5,5,0,0,708,710,3,100,
+		50,0,709,707,1,0,0,0,710,713,1,0,0,0,711,709,1,0,0,0,711,712,1,0,0,0,712,
+		99,1,0,0,0,713,711,1,0,0,0,714,715,5,132,0,0,715,721,3,206,103,0,716,717,
+		3,206,103,0,717,718,5,29,0,0,718,719,3,220,110,0,719,721,1,0,0,0,720,714,
+		1,0,0,0,720,716,1,0,0,0,721,101,1,0,0,0,722,723,5,27,0,0,723,724,5,114,
+		0,0,724,103,1,0,0,0,725,726,5,59,0,0,726,727,5,97,0,0,727,728,5,86,0,0,
+		728,105,1,0,0,0,729,731,5,45,0,0,730,732,3,206,103,0,731,730,1,0,0,0,731,
+		732,1,0,0,0,732,734,1,0,0,0,733,735,3,190,95,0,734,733,1,0,0,0,734,735,
+		1,0,0,0,735,736,1,0,0,0,736,737,5,7,0,0,737,739,3,110,55,0,738,740,3,184,
+		92,0,739,738,1,0,0,0,739,740,1,0,0,0,740,107,1,0,0,0,741,742,5,46,0,0,
+		742,743,3,206,103,0,743,744,5,142,0,0,744,746,3,206,103,0,745,747,3,190,
+		95,0,746,745,1,0,0,0,746,747,1,0,0,0,747,748,1,0,0,0,748,749,5,7,0,0,749,
+		751,3,110,55,0,750,752,3,184,92,0,751,750,1,0,0,0,751,752,1,0,0,0,752,
+		109,1,0,0,0,753,758,3,112,56,0,754,755,5,5,0,0,755,757,3,112,56,0,756,
+		754,1,0,0,0,757,760,1,0,0,0,758,756,1,0,0,0,758,759,1,0,0,0,759,111,1,
+		0,0,0,760,758,1,0,0,0,761,762,5,8,0,0,762,763,3,110,55,0,763,769,5,9,0,
+		0,764,765,3,206,103,0,765,766,5,141,0,0,766,770,1,0,0,0,767,770,3,122,
+		61,0,768,770,5,143,0,0,769,764,1,0,0,0,769,767,1,0,0,0,769,768,1,0,0,0,
+		769,770,1,0,0,0,770,772,1,0,0,0,771,773,3,124,62,0,772,771,1,0,0,0,772,
+		773,1,0,0,0,773,840,1,0,0,0,774,776,5,132,0,0,775,777,3,206,103,0,776,
+		775,1,0,0,0,776,777,1,0,0,0,777,840,1,0,0,0,778,779,5,135,0,0,779,780,
+		5,120,0,0,780,840,3,206,103,0,781,785,5,34,0,0,782,783,5,139,0,0,783,786,
+		5,128,0,0,784,786,3,206,103,0,785,782,1,0,0,0,785,784,1,0,0,0,786,789,
+		1,0,0,0,787,788,5,29,0,0,788,790,5,101,0,0,789,787,1,0,0,0,789,790,1,0,
+		0,0,790,840,1,0,0,0,791,792,5,96,0,0,792,793,3,206,103,0,793,794,5,29,
+		0,0,794,795,3,220,110,0,795,840,1,0,0,0,796,797,5,71,0,0,797,800,3,206,
+		103,0,798,799,5,29,0,0,799,801,3,220,110,0,800,798,1,0,0,0,800,801,1,0,
+		0,0,801,840,1,0,0,0,802,804,3,214,107,0,803,802,1,0,0,0,803,804,1,0,0,
+		0,804,834,1,0,0,0,805,807,3,220,110,0,806,805,1,0,0,0,807,808,1,0,0,0,
+		808,806,1,0,0,0,808,809,1,0,0,0,809,827,1,0,0,0,810,812,3,192,96,0,811,
+		813,3,120,60,0,812,811,1,0,0,0,812,813,1,0,0,0,813,828,1,0,0,0,814,816,
+		3,118,59,0,815,817,3,114,57,0,816,815,1,0,0,0,816,817,1,0,0,0,817,828,
+		1,0,0,0,818,828,3,114,57,0,819,828,3,116,58,0,820,828,5,143,0,0,821,823,
+		5,166,0,0,822,824,3,220,110,0,823,822,1,0,0,0,824,825,1,0,0,0,825,823,
+		1,0,0,0,825,826,1,0,0,0,826,828,1,0,0,0,827,810,1,0,0,0,827,814,1,0,0,
+		0,827,818,1,0,0,0,827,819,1,0,0,0,827,820,1,0,0,0,827,821,1,0,0,0,827,
+		828,1,0,0,0,828,835,1,0,0,0,829,831,3,192,96,0,830,832,3,120,60,0,831,
+		830,1,0,0,0,831,832,1,0,0,0,832,835,1,0,0,0,833,835,3,116,58,0,834,806,
+		1,0,0,0,834,829,1,0,0,0,834,833,1,0,0,0,835,837,1,0,0,0,836,838,3,124,
+		62,0,837,836,1,0,0,0,837,838,1,0,0,0,838,840,1,0,0,0,839,761,1,0,0,0,839,
+		774,1,0,0,0,839,778,1,0,0,0,839,781,1,0,0,0,839,791,1,0,0,0,839,796,1,
+		0,0,0,839,803,1,0,0,0,840,113,1,0,0,0,841,842,5,152,0,0,842,843,5,8,0,
+		0,843,844,3,110,55,0,844,845,5,9,0,0,845,846,3,206,103,0,846,847,5,141,
+		0,0,847,848,5,88,0,0,848,115,1,0,0,0,849,850,5,69,0,0,850,851,5,81,0,0,
+		851,852,5,85,0,0,852,117,1,0,0,0,853,855,3,208,104,0,854,853,1,0,0,0,855,
+		856,1,0,0,0,856,854,1,0,0,0,856,857,1,0,0,0,857,867,1,0,0,0,858,862,3,
+		214,107,0,859,861,3,208,104,0,860,859,1,0,0,0,861,864,1,0,0,0,862,860,
+		1,0,0,0,862,863,1,0,0,0,863,867,1,0,0,0,864,862,1,0,0,0,865,867,3,122,
+		61,0,866,854,1,0,0,0,866,858,1,0,0,0,866,865,1,0,0,0,867,119,1,0,0,0,868,
+		870,3,206,103,0,869,871,5,88,0,0,870,869,1,0,0,0,870,871,1,0,0,0,871,874,
+		1,0,0,0,872,874,3,122,61,0,873,868,1,0,0,0,873,872,1,0,0,0,874,121,1,0,
+		0,0,875,887,5,61,0,0,876,887,5,68,0,0,877,878,5,142,0,0,878,887,5,76,0,
+		0,879,880,5,147,0,0,880,881,3,206,103,0,881,884,5,126,0,0,882,883,5,70,
+		0,0,883,885,5,76,0,0,884,882,1,0,0,0,884,885,1,0,0,0,885,887,1,0,0,0,886,
+		875,1,0,0,0,886,876,1,0,0,0,886,877,1,0,0,0,886,879,1,0,0,0,887,123,1,
+		0,0,0,888,955,5,97,0,0,889,893,7,10,0,0,890,892,3,220,110,0,891,890,1,
+		0,0,0,892,895,1,0,0,0,893,891,1,0,0,0,893,894,1,0,0,0,894,902,1,0,0,0,
+		895,893,1,0,0,0,896,898,5,65,0,0,897,899,3,220,110,0,898,897,1,0,0,0,899,
+		900,1,0,0,0,900,898,1,0,0,0,900,901,1,0,0,0,901,903,1,0,0,0,902,896,1,
+		0,0,0,902,903,1,0,0,0,903,908,1,0,0,0,904,905,5,147,0,0,905,906,3,206,
+		103,0,906,907,5,126,0,0,907,909,1,0,0,0,908,904,1,0,0,0,908,909,1,0,0,
+		0,909,956,1,0,0,0,910,914,5,81,0,0,911,913,3,220,110,0,912,911,1,0,0,0,
+		913,916,1,0,0,0,914,912,1,0,0,0,914,915,1,0,0,0,915,935,1,0,0,0,916,914,
+		1,0,0,0,917,919,5,65,0,0,918,920,3,214,107,0,919,918,1,0,0,0,919,920,1,
+		0,0,0,920,922,1,0,0,0,921,923,3,220,110,0,922,921,1,0,0,0,923,924,1,0,
+		0,0,924,922,1,0,0,0,924,925,1,0,0,0,925,933,1,0,0,0,926,927,5,97,0,0,927,
+		929,5,81,0,0,928,930,3,220,110,0,929,928,1,0,0,0,930,931,1,0,0,0,931,929,
+		1,0,0,0,931,932,1,0,0,0,932,934,1,0,0,0,933,926,1,0,0,0,933,934,1,0,0,
+		0,934,936,1,0,0,0,935,917,1,0,0,0,935,936,1,0,0,0,936,943,1,0,0,0,937,
+		944,5,61,0,0,938,944,5,68,0,0,939,940,5,147,0,0,940,941,3,206,103,0,941,
+		942,5,126,0,0,942,944,1,0,0,0,943,937,1,0,0,0,943,938,1,0,0,0,943,939,
+		1,0,0,0,943,944,1,0,0,0,944,956,1,0,0,0,945,956,5,76,0,0,946,956,5,133,
+		0,0,947,948,5,116,0,0,948,956,5,124,0,0,949,951,5,166,0,0,950,952,3,220,
+		110,0,951,950,1,0,0,0,952,953,1,0,0,0,953,951,1,0,0,0,953,954,1,0,0,0,
+		954,956,1,0,0,0,955,889,1,0,0,0,955,910,1,0,0,0,955,945,1,0,0,0,955,946,
+		1,0,0,0,955,947,1,0,0,0,955,949,1,0,0,0,956,125,1,0,0,0,957,965,5,43,0,
+		0,958,959,5,46,0,0,959,960,3,206,103,0,960,961,5,142,0,0,961,962,3,206,
+		103,0,962,966,1,0,0,0,963,964,5,45,0,0,964,966,3,206,103,0,965,958,1,0,
+		0,0,965,963,1,0,0,0,966,978,1,0,0,0,967,968,5,5,0,0,968,976,3,206,103,
+		0,969,970,5,107,0,0,970,977,5,141,0,0,971,974,5,141,0,0,972,973,5,97,0,
+		0,973,975,5,63,0,0,974,972,1,0,0,0,974,975,1,0,0,0,975,977,1,0,0,0,976,
+		969,1,0,0,0,976,971,1,0,0,0,977,979,1,0,0,0,978,967,1,0,0,0,978,979,1,
+		0,0,0,979,981,1,0,0,0,980,982,3,184,92,0,981,980,1,0,0,0,981,982,1,0,0,
+		0,982,127,1,0,0,0,983,984,5,29,0,0,984,989,3,130,65,0,985,986,5,5,0,0,
+		986,988,3,130,65,0,987,985,1,0,0,0,988,991,1,0,0,0,989,987,1,0,0,0,989,
+		990,1,0,0,0,990,992,1,0,0,0,991,989,1,0,0,0,992,993,5,7,0,0,993,994,3,
+		132,66,0,994,129,1,0,0,0,995,998,3,18,9,0,996,997,5,142,0,0,997,999,3,
+		18,9,0,998,996,1,0,0,0,998,999,1,0,0,0,999,131,1,0,0,0,1000,1011,3,38,
+		19,0,1001,1011,3,94,47,0,1002,1011,3,96,48,0,1003,1011,3,106,53,0,1004,
+		1011,3,108,54,0,1005,1011,3,126,63,0,1006,1011,3,134,67,0,1007,1011,3,
+		138,69,0,1008,1011,3,140,70,0,1009,1011,3,142,71,0,1010,1000,1,0,0,0,1010,
+		1001,1,0,0,0,1010,1002,1,0,0,0,1010,1003,1,0,0,0,1010,1004,1,0,0,0,1010,
+		1005,1,0,0,0,1010,1006,1,0,0,0,1010,1007,1,0,0,0,1010,1008,1,0,0,0,1010,
+		1009,1,0,0,0,1011,133,1,0,0,0,1012,1024,5,52,0,0,1013,1014,5,142,0,0,1014,
+		1017,3,200,100,0,1015,1016,5,69,0,0,1016,1018,3,188,94,0,1017,1015,1,0,
+		0,0,1017,1018,1,0,0,0,1018,1025,1,0,0,0,1019,1020,5,29,0,0,1020,1025,3,
+		200,100,0,1021,1022,3,206,103,0,1022,1023,3,196,98,0,1023,1025,1,0,0,0,
+		1024,1013,1,0,0,0,1024,1019,1,0,0,0,1024,1021,1,0,0,0,1025,1028,1,0,0,
+		0,1026,1027,5,30,0,0,1027,1029,3,220,110,0,1028,1026,1,0,0,0,1028,1029,
+		1,0,0,0,1029,1034,1,0,0,0,1030,1031,5,5,0,0,1031,1033,3,136,68,0,1032,
+		1030,1,0,0,0,1033,1036,1,0,0,0,1034,1032,1,0,0,0,1034,1035,1,0,0,0,1035,
+		1038,1,0,0,0,1036,1034,1,0,0,0,1037,1039,3,184,92,0,1038,1037,1,0,0,0,
+		1038,1039,1,0,0,0,1039,135,1,0,0,0,1040,1041,5,87,0,0,1041,1052,3,196,
+		98,0,1042,1043,5,112,0,0,1043,1052,3,196,98,0,1044,1045,5,85,0,0,1045,
+		1052,3,190,95,0,1046,1047,5,97,0,0,1047,1052,3,220,110,0,1048,1049,5,84,
+		0,0,1049,1050,5,97,0,0,1050,1052,3,194,97,0,1051,1040,1,0,0,0,1051,1042,
+		1,0,0,0,1051,1044,1,0,0,0,1051,1046,1,0,0,0,1051,1048,1,0,0,0,1052,137,
+		1,0,0,0,1053,1054,5,34,0,0,1054,1057,3,206,103,0,1055,1056,5,29,0,0,1056,
+		1058,5,101,0,0,1057,1055,1,0,0,0,1057,1058,1,0,0,0,1058,1059,1,0,0,0,1059,
+		1060,5,69,0,0,1060,1062,3,188,94,0,1061,1063,3,184,92,0,1062,1061,1,0,
+		0,0,1062,1063,1,0,0,0,1063,139,1,0,0,0,1064,1065,5,17,0,0,1065,1066,3,
+		206,103,0,1066,1067,5,69,0,0,1067,1072,3,188,94,0,1068,1069,5,5,0,0,1069,
+		1070,5,116,0,0,1070,1071,5,45,0,0,1071,1073,5,66,0,0,1072,1068,1,0,0,0,
+		1072,1073,1,0,0,0,1073,1075,1,0,0,0,1074,1076,3,184,92,0,1075,1074,1,0,
+		0,0,1075,1076,1,0,0,0,1076,141,1,0,0,0,1077,1133,5,48,0,0,1078,1079,5,
+		73,0,0,1079,1134,3,158,79,0,1080,1081,5,46,0,0,1081,1082,3,206,103,0,1082,
+		1083,5,142,0,0,1083,1084,3,206,103,0,1084,1085,3,144,72,0,1085,1134,1,
+		0,0,0,1086,1087,5,142,0,0,1087,1090,3,200,100,0,1088,1089,5,69,0,0,1089,
+		1091,3,188,94,0,1090,1088,1,0,0,0,1090,1091,1,0,0,0,1091,1095,1,0,0,0,
+		1092,1093,5,29,0,0,1093,1095,3,200,100,0,1094,1086,1,0,0,0,1094,1092,1,
+		0,0,0,1095,1098,1,0,0,0,1096,1097,5,30,0,0,1097,1099,3,220,110,0,1098,
+		1096,1,0,0,0,1098,1099,1,0,0,0,1099,1104,1,0,0,0,1100,1101,5,5,0,0,1101,
+		1103,3,136,68,0,1102,1100,1,0,0,0,1103,1106,1,0,0,0,1104,1102,1,0,0,0,
+		1104,1105,1,0,0,0,1105,1107,1,0,0,0,1106,1104,1,0,0,0,1107,1108,3,144,
+		72,0,1108,1134,1,0,0,0,1109,1131,3,206,103,0,1110,1113,3,196,98,0,1111,
+		1112,5,30,0,0,1112,1114,3,220,110,0,1113,1111,1,0,0,0,1113,1114,1,0,0,
+		0,1114,1119,1,0,0,0,1115,1116,5,5,0,0,1116,1118,3,136,68,0,1117,1115,1,
+		0,0,0,1118,1121,1,0,0,0,1119,1117,1,0,0,0,1119,1120,1,0,0,0,1120,1122,
+		1,0,0,0,1121,1119,1,0,0,0,1122,1123,3,144,72,0,1123,1132,1,0,0,0,1124,
+		1125,3,198,99,0,1125,1129,5,97,0,0,1126,1127,5,5,0,0,1127,1128,5,73,0,
+		0,1128,1130,3,158,79,0,1129,1126,1,0,0,0,1129,1130,1,0,0,0,1130,1132,1,
+		0,0,0,1131,1110,1,0,0,0,1131,1124,1,0,0,0,1132,1134,1,0,0,0,1133,1078,
+		1,0,0,0,1133,1080,1,0,0,0,1133,1094,1,0,0,0,1133,1109,1,0,0,0,1134,143,
+		1,0,0,0,1135,1136,5,7,0,0,1136,1141,3,146,73,0,1137,1138,5,6,0,0,1138,
+		1140,3,146,73,0,1139,1137,1,0,0,0,1140,1143,1,0,0,0,1141,1139,1,0,0,0,
+		1141,1142,1,0,0,0,1142,1146,1,0,0,0,1143,1141,1,0,0,0,1144,1146,3,162,
+		81,0,1145,1135,1,0,0,0,1145,1144,1,0,0,0,1146,1148,1,0,0,0,1147,1149,3,
+		184,92,0,1148,1147,1,0,0,0,1148,1149,1,0,0,0,1149,145,1,0,0,0,1150,1151,
+		5,62,0,0,1151,1152,3,206,103,0,1152,1153,3,196,98,0,1153,1154,5,5,0,0,
+		1154,1156,1,0,0,0,1155,1150,1,0,0,0,1155,1156,1,0,0,0,1156,1157,1,0,0,
+		0,1157,1162,3,148,74,0,1158,1159,5,5,0,0,1159,1161,3,150,75,0,1160,1158,
+		1,0,0,0,1161,1164,1,0,0,0,1162,1160,1,0,0,0,1162,1163,1,0,0,0,1163,147,
+		1,0,0,0,1164,1162,1,0,0,0,1165,1168,3,192,96,0,1166,1168,5,17,0,0,1167,
+		1165,1,0,0,0,1167,1166,1,0,0,0,1168,1169,1,0,0,0,1169,1177,3,206,103,0,
+		1170,1171,5,34,0,0,1171,1174,3,206,103,0,1172,1173,5,29,0,0,1173,1175,
+		5,101,0,0,1174,1172,1,0,0,0,1174,1175,1,0,0,0,1175,1177,1,0,0,0,1176,1167,
+		1,0,0,0,1176,1170,1,0,0,0,1177,1180,1,0,0,0,1178,1179,5,69,0,0,1179,1181,
+		3,188,94,0,1180,1178,1,0,0,0,1180,1181,1,0,0,0,1181,1183,1,0,0,0,1182,
+		1184,3,152,76,0,1183,1182,1,0,0,0,1183,1184,1,0,0,0,1184,149,1,0,0,0,1185,
+		1188,5,140,0,0,1186,1189,3,152,76,0,1187,1189,3,148,74,0,1188,1186,1,0,
+		0,0,1188,1187,1,0,0,0,1189,1200,1,0,0,0,1190,1200,3,154,77,0,1191,1194,
+		5,73,0,0,1192,1195,3,156,78,0,1193,1195,3,158,79,0,1194,1192,1,0,0,0,1194,
+		1193,1,0,0,0,1195,1200,1,0,0,0,1196,1200,3,160,80,0,1197,1198,5,69,0,0,
+		1198,1200,3,188,94,0,1199,1185,1,0,0,0,1199,1190,1,0,0,0,1199,1191,1,0,
+		0,0,1199,1196,1,0,0,0,1199,1197,1,0,0,0,1200,151,1,0,0,0,1201,1205,3,154,
+		77,0,1202,1203,5,73,0,0,1203,1205,3,156,78,0,1204,1201,1,0,0,0,1204,1202,
+		1,0,0,0,1205,153,1,0,0,0,1206,1211,5,89,0,0,1207,1212,5,45,0,0,1208,1209,
+		3,206,103,0,1209,1210,3,196,98,0,1210,1212,1,0,0,0,1211,1207,1,0,0,0,1211,
+		1208,1,0,0,0,1212,1216,1,0,0,0,1213,1214,3,206,103,0,1214,1215,5,141,0,
+		0,1215,1217,1,0,0,0,1216,1213,1,0,0,0,1216,1217,1,0,0,0,1217,155,1,0,0,
+		0,1218,1219,5,146,0,0,1219,1220,5,89,0,0,1220,1221,3,206,103,0,1221,1222,
+		5,65,0,0,1222,1223,3,206,103,0,1223,1227,3,196,98,0,1224,1225,3,206,103,
+		0,1225,1226,5,141,0,0,1226,1228,1,0,0,0,1227,1224,1,0,0,0,1227,1228,1,
+		0,0,0,1228,157,1,0,0,0,1229,1235,5,134,0,0,1230,1231,5,136,0,0,1231,1235,
+		5,120,0,0,1232,1233,5,155,0,0,1233,1235,5,143,0,0,1234,1229,1,0,0,0,1234,
+		1230,1,0,0,0,1234,1232,1,0,0,0,1235,159,1,0,0,0,1236,1239,5,163,0,0,1237,
+		1239,3,214,107,0,1238,1236,1,0,0,0,1238,1237,1,0,0,0,1239,1240,1,0,0,0,
+		1240,1241,3,198,99,0,1241,1242,5,97,0,0,1242,161,1,0,0,0,1243,1244,5,88,
+		0,0,1244,1245,5,142,0,0,1245,1246,3,206,103,0,1246,1247,5,5,0,0,1247,1248,
+		5,69,0,0,1248,1253,3,188,94,0,1249,1250,5,5,0,0,1250,1252,3,164,82,0,1251,
+		1249,1,0,0,0,1252,1255,1,0,0,0,1253,1251,1,0,0,0,1253,1254,1,0,0,0,1254,
+		163,1,0,0,0,1255,1253,1,0,0,0,1256,1257,5,115,0,0,1257,1258,5,130,0,0,
+		1258,1273,3,196,98,0,1259,1260,5,104,0,0,1260,1273,5,92,0,0,1261,1264,
+		5,73,0,0,1262,1265,5,146,0,0,1263,1265,3,158,79,0,1264,1262,1,0,0,0,1264,
+		1263,1,0,0,0,1265,1273,1,0,0,0,1266,1267,7,7,0,0,1267,1268,3,206,103,0,
+		1268,1269,3,196,98,0,1269,1270,5,125,0,0,1270,1273,1,0,0,0,1271,1273,3,
+		160,80,0,1272,1256,1,0,0,0,1272,1259,1,0,0,0,1272,1261,1,0,0,0,1272,1266,
+		1,0,0,0,1272,1271,1,0,0,0,1273,165,1,0,0,0,1274,1276,5,47,0,0,1275,1277,
+		3,172,86,0,1276,1275,1,0,0,0,1277,1278,1,0,0,0,1278,1276,1,0,0,0,1278,
+		1279,1,0,0,0,1279,1284,1,0,0,0,1280,1281,5,65,0,0,1281,1283,3,168,84,0,
+		1282,1280,1,0,0,0,1283,1286,1,0,0,0,1284,1282,1,0,0,0,1284,1285,1,0,0,
+		0,1285,1294,1,0,0,0,1286,1284,1,0,0,0,1287,1292,5,5,0,0,1288,1290,3,174,
+		87,0,1289,1291,5,5,0,0,1290,1289,1,0,0,0,1290,1291,1,0,0,0,1291,1293,1,
+		0,0,0,1292,1288,1,0,0,0,1292,1293,1,0,0,0,1293,1295,1,0,0,0,1294,1287,
+		1,0,0,0,1294,1295,1,0,0,0,1295,1296,1,0,0,0,1296,1298,5,152,0,0,1297,1299,
+		3,172,86,0,1298,1297,1,0,0,0,1299,1300,1,0,0,0,1300,1298,1,0,0,0,1300,
+		1301,1,0,0,0,1301,1306,1,0,0,0,1302,1303,5,65,0,0,1303,1305,3,168,84,0,
+		1304,1302,1,0,0,0,1305,1308,1,0,0,0,1306,1304,1,0,0,0,1306,1307,1,0,0,
+		0,1307,1313,1,0,0,0,1308,1306,1,0,0,0,1309,1310,5,5,0,0,1310,1312,3,170,
+		85,0,1311,1309,1,0,0,0,1312,1315,1,0,0,0,1313,1311,1,0,0,0,1313,1314,1,
+		0,0,0,1314,1318,1,0,0,0,1315,1313,1,0,0,0,1316,1317,5,7,0,0,1317,1319,
+		3,176,88,0,1318,1316,1,0,0,0,1318,1319,1,0,0,0,1319,167,1,0,0,0,1320,1322,
+		3,172,86,0,1321,1320,1,0,0,0,1322,1323,1,0,0,0,1323,1321,1,0,0,0,1323,
+		1324,1,0,0,0,1324,169,1,0,0,0,1325,1342,3,174,87,0,1326,1332,5,82,0,0,
+		1327,1328,3,214,107,0,1328,1329,5,142,0,0,1329,1330,3,214,107,0,1330,1331,
+		3,218,109,0,1331,1333,1,0,0,0,1332,1327,1,0,0,0,1332,1333,1,0,0,0,1333,
+		1342,1,0,0,0,1334,1338,5,97,0,0,1335,1336,5,139,0,0,1336,1339,5,131,0,
+		0,1337,1339,5,118,0,0,1338,1335,1,0,0,0,1338,1337,1,0,0,0,1339,1340,1,
+		0,0,0,1340,1342,5,119,0,0,1341,1325,1,0,0,0,1341,1326,1,0,0,0,1341,1334,
+		1,0,0,0,1342,171,1,0,0,0,1343,1350,3,220,110,0,1344,1350,5,92,0,0,1345,
+		1350,5,100,0,0,1346,1350,5,45,0,0,1347,1350,5,46,0,0,1348,1350,5,137,0,
+		0,1349,1343,1,0,0,0,1349,1344,1,0,0,0,1349,1345,1,0,0,0,1349,1346,1,0,
+		0,0,1349,1347,1,0,0,0,1349,1348,1,0,0,0,1350,173,1,0,0,0,1351,1352,5,63,
+		0,0,1352,1354,5,72,0,0,1353,1351,1,0,0,0,1353,1354,1,0,0,0,1354,1355,1,
+		0,0,0,1355,1360,7,7,0,0,1356,1361,5,45,0,0,1357,1358,3,206,103,0,1358,
+		1359,3,196,98,0,1359,1361,1,0,0,0,1360,1356,1,0,0,0,1360,1357,1,0,0,0,
+		1361,1368,1,0,0,0,1362,1363,5,46,0,0,1363,1364,3,206,103,0,1364,1365,5,
+		142,0,0,1365,1366,3,206,103,0,1366,1368,1,0,0,0,1367,1353,1,0,0,0,1367,
+		1362,1,0,0,0,1368,175,1,0,0,0,1369,1371,3,214,107,0,1370,1369,1,0,0,0,
+		1370,1371,1,0,0,0,1371,1373,1,0,0,0,1372,1374,3,220,110,0,1373,1372,1,
+		0,0,0,1374,1375,1,0,0,0,1375,1373,1,0,0,0,1375,1376,1,0,0,0,1376,1398,
+		1,0,0,0,1377,1378,5,97,0,0,1378,1385,5,81,0,0,1379,1386,5,45,0,0,1380,
+		1382,3,220,110,0,1381,1380,1,0,0,0,1382,1383,1,0,0,0,1383,1381,1,0,0,0,
+		1383,1384,1,0,0,0,1384,1386,1,0,0,0,1385,1379,1,0,0,0,1385,1381,1,0,0,
+		0,1386,1399,1,0,0,0,1387,1395,5,121,0,0,1388,1396,5,45,0,0,1389,1393,3,
+		206,103,0,1390,1394,3,196,98,0,1391,1394,5,137,0,0,1392,1394,3,220,110,
+		0,1393,1390,1,0,0,0,1393,1391,1,0,0,0,1393,1392,1,0,0,0,1394,1396,1,0,
+		0,0,1395,1388,1,0,0,0,1395,1389,1,0,0,0,1396,1399,1,0,0,0,1397,1399,5,
+		88,0,0,1398,1377,1,0,0,0,1398,1387,1,0,0,0,1398,1397,1,0,0,0,1398,1399,
+		1,0,0,0,1399,177,1,0,0,0,1400,1401,5,26,0,0,1401,1420,3,180,90,0,1402,
+		1412,5,38,0,0,1403,1404,5,69,0,0,1404,1405,7,11,0,0,1405,1413,3,200,100,
+		0,1406,1410,3,200,100,0,1407,1408,5,5,0,0,1408,1409,5,153,0,0,1409,1411,
+		3,200,100,0,1410,1407,1,0,0,0,1410,1411,1,0,0,0,1411,1413,1,0,0,0,1412,
+		1403,1,0,0,0,1412,1406,1,0,0,0,1413,1421,1,0,0,0,1414,1417,7,8,0,0,1415,
+		1416,5,69,0,0,1416,1418,7,11,0,0,1417,1415,1,0,0,0,1417,1418,1,0,0,0,1418,
+		1419,1,0,0,0,1419,1421,3,180,90,0,1420,1402,1,0,0,0,1420,1414,1,0,0,0,
+		1421,179,1,0,0,0,1422,1433,3,200,100,0,1423,1425,5,163,0,0,1424,1423,1,
+		0,0,0,1424,1425,1,0,0,0,1425,1426,1,0,0,0,1426,1430,7,3,0,0,1427,1429,
+		3,182,91,0,1428,1427,1,0,0,0,1429,1432,1,0,0,0,1430,1428,1,0,0,0,1430,
+		1431,1,0,0,0,1431,1434,1,0,0,0,1432,1430,1,0,0,0,1433,1424,1,0,0,0,1433,
+		1434,1,0,0,0,1434,181,1,0,0,0,1435,1436,3,212,106,0,1436,1438,3,210,105,
+		0,1437,1439,7,3,0,0,1438,1437,1,0,0,0,1438,1439,1,0,0,0,1439,183,1,0,0,
+		0,1440,1441,5,10,0,0,1441,1446,3,186,93,0,1442,1443,5,5,0,0,1443,1445,
+		3,186,93,0,1444,1442,1,0,0,0,1445,1448,1,0,0,0,1446,1444,1,0,0,0,1446,
+		1447,1,0,0,0,1447,1454,1,0,0,0,1448,1446,1,0,0,0,1449,1450,5,154,0,0,1450,
+		1451,5,145,0,0,1451,1455,7,2,0,0,1452,1453,5,152,0,0,1453,1455,5,75,0,
+		0,1454,1449,1,0,0,0,1454,1452,1,0,0,0,1454,1455,1,0,0,0,1455,185,1,0,0,
+		0,1456,1463,3,206,103,0,1457,1459,3,220,110,0,1458,1457,1,0,0,0,1459,1460,
+		1,0,0,0,1460,1458,1,0,0,0,1460,1461,1,0,0,0,1461,1464,1,0,0,0,1462,1464,
+		5,137,0,0,1463,1458,1,0,0,0,1463,1462,1,0,0,0,1463,1464,1,0,0,0,1464,187,
+		1,0,0,0,1465,1466,5,20,0,0,1466,1472,5,84,0,0,1467,1469,3,220,110,0,1468,
+		1470,5,83,0,0,1469,1468,1,0,0,0,1469,1470,1,0,0,0,1470,1472,1,0,0,0,1471,
+		1465,1,0,0,0,1471,1467,1,0,0,0,1472,189,1,0,0,0,1473,1474,7,12,0,0,1474,
+		191,1,0,0,0,1475,1476,7,13,0,0,1476,193,1,0,0,0,1477,1479,3,220,110,0,
+		1478,1477,1,0,0,0,1479,1480,1,0,0,0,1480,1478,1,0,0,0,1480,1481,1,0,0,
+		0,1481,195,1,0,0,0,1482,1483,7,14,0,0,1483,197,1,0,0,0,1484,1485,7,15,
+		0,0,1485,199,1,0,0,0,1486,1490,3,204,102,0,1487,1489,3,202,101,0,1488,
+		1487,1,0,0,0,1489,1492,1,0,0,0,1490,1488,1,0,0,0,1490,1491,1,0,0,0,1491,
+		201,1,0,0,0,1492,1490,1,0,0,0,1493,1494,3,212,106,0,1494,1495,3,204,102,
+		0,1495,203,1,0,0,0,1496,1498,3,214,107,0,1497,1499,3,218,109,0,1498,1497,
+		1,0,0,0,1498,1499,1,0,0,0,1499,1506,1,0,0,0,1500,1506,3,220,110,0,1501,
+		1502,5,8,0,0,1502,1503,3,200,100,0,1503,1504,5,9,0,0,1504,1506,1,0,0,0,
+		1505,1496,1,0,0,0,1505,1500,1,0,0,0,1505,1501,1,0,0,0,1506,205,1,0,0,0,
+		1507,1511,3,210,105,0,1508,1510,3,208,104,0,1509,1508,1,0,0,0,1510,1513,
+		1,0,0,0,1511,1509,1,0,0,0,1511,1512,1,0,0,0,1512,207,1,0,0,0,1513,1511,
+		1,0,0,0,1514,1515,3,212,106,0,1515,1516,3,210,105,0,1516,209,1,0,0,0,1517,
+		1524,3,214,107,0,1518,1524,3,220,110,0,1519,1520,5,8,0,0,1520,1521,3,206,
+		103,0,1521,1522,5,9,0,0,1522,1524,1,0,0,0,1523,1517,1,0,0,0,1523,1518,
+		1,0,0,0,1523,1519,1,0,0,0,1524,211,1,0,0,0,1525,1526,7,16,0,0,1526,213,
+		1,0,0,0,1527,1539,3,216,108,0,1528,1529,5,8,0,0,1529,1534,3,216,108,0,
+		1530,1531,5,5,0,0,1531,1533,3,216,108,0,1532,1530,1,0,0,0,1533,1536,1,
+		0,0,0,1534,1532,1,0,0,0,1534,1535,1,0,0,0,1535,1537,1,0,0,0,1536,1534,
+		1,0,0,0,1537,1538,5,9,0,0,1538,1540,1,0,0,0,1539,1528,1,0,0,0,1539,1540,
+		1,0,0,0,1540,215,1,0,0,0,1541,1543,5,164,0,0,1542,1544,5,165,0,0,1543,
+		1542,1,0,0,0,1543,1544,1,0,0,0,1544,1547,1,0,0,0,1545,1547,5,165,0,0,1546,
+		1541,1,0,0,0,1546,1545,1,0,0,0,1547,217,1,0,0,0,1548,1549,7,17,0,0,1549,
+		219,1,0,0,0,1550,1551,7,18,0,0,1551,221,1,0,0,0,195,272,287,298,306,308,
+		324,330,339,341,353,369,379,388,394,406,423,425,431,440,448,455,465,474,
+		480,498,509,523,529,537,544,546,554,559,571,574,584,587,590,600,608,616,
+		623,630,639,642,647,651,656,662,669,676,681,693,697,711,720,731,734,739,
+		746,751,758,769,772,776,785,789,800,803,808,812,816,825,827,831,834,837,
+		839,856,862,866,870,873,884,886,893,900,902,908,914,919,924,931,933,935,
+		943,953,955,965,974,976,978,981,989,998,1010,1017,1024,1028,1034,1038,
+		1051,1057,1062,1072,1075,1090,1094,1098,1104,1113,1119,1129,1131,1133,
+		1141,1145,1148,1155,1162,1167,1174,1176,1180,1183,1188,1194,1199,1204,
+		1211,1216,1227,1234,1238,1253,1264,1272,1278,1284,1290,1292,1294,1300,
+		1306,1313,1318,1323,1332,1338,1341,1349,1353,1360,1367,1370,1375,1383,
+		1385,1393,1395,1398,1410,1412,1417,1420,1424,1430,1433,1438,1446,1454,
+		1460,1463,1469,1471,1480,1490,1498,1505,1511,1523,1534,1539,1543,1546
 	};
 
 	public static ATN _ATN => Tables.Atn;

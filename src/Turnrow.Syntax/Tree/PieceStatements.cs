@@ -94,6 +94,9 @@ public sealed record StraightStatement(
 
     /// <summary>Where rows or rounds are named, the word; else null.</summary>
     public NameSyntax? RowsWord { get; init; }
+
+    /// <summary><c>, in lattice</c>: the stitch pattern; null if unsaid.</summary>
+    public NameSyntax? Pattern { get; init; }
 }
 
 /// <summary>How far straight rows go.</summary>

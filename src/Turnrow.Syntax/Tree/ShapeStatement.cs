@@ -37,6 +37,12 @@ public sealed record RowExtentSyntax(
 {
     /// <summary>The edge along which a length is measured; null if unsaid.</summary>
     public EdgeSyntax? At { get; init; }
+
+    /// <summary><c>, in lattice</c>: the stitch pattern; null if unsaid.</summary>
+    public NameSyntax? Pattern { get; init; }
+
+    /// <summary><c>, edges in dc</c>: the stitch of what stands beside whole repeats; null if unsaid.</summary>
+    public NameSyntax? EdgeStitch { get; init; }
 }
 
 /// <summary><c>shape 1 stitch in</c>, <c>shape by skipping</c>: how edges are shaped from here on.</summary>

@@ -32,6 +32,9 @@ public sealed record RowsLine(RowSpan Span, IReadOnlyList<Word> Words) : Stateme
 
 public sealed record Straight(Sized Rows) : Statement;
 
+/// <summary>`straight 8 rows, in shells`; without a name it goes on in what the piece is worked in.</summary>
+public sealed record StraightIn(StitchPattern Pattern, Sized Rows, bool IsNamed) : Statement;
+
 public sealed record LeaveAtEdge(Sized Stitches, EdgeRef Edge) : Statement;
 
 /// <summary>`leave 4 for later at left edge`.</summary>

@@ -74,7 +74,7 @@ public sealed class RoundTests
     public void A_row_goes_over_both_of_a_piece_made_twice_with_new_yarn()
     {
         NaivePiece front = new("front", new BeginWith(6), [s_row, new Straight(1)]);
-        var sleeve = new NaivePiece("sleeve", new BeginWith(4), [s_row, new Straight(1)]) { IsMadeTwice = true };
+        var sleeve = new NaivePiece("sleeve", new BeginWith(4), [s_row, new Straight(1)]) { Copies = 2 };
         NaivePattern With(params string[] over) => Pieces.Of([front, sleeve, new NaivePiece("yoke", new AcrossOf(over), [s_row])]);
         var yoke = NaiveWorker.Work(With("first sleeve", "front", "second sleeve")).Of("yoke", 0);
         Assert.Equal(14, Assert.Single(yoke.Rows).Stitches);

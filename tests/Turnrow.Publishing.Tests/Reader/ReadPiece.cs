@@ -101,19 +101,4 @@ internal sealed class ReadPiece(string title)
     public IReadOnlyList<EdgePart> Edge(Side side) => _edges[(int)side];
 
     public void AddToEdge(Side side, EdgePart part) => _edges[(int)side].Add(part);
-
-    /// <summary>One more made alike, of which nothing is taken yet.</summary>
-    public ReadPiece Alike(string called)
-    {
-        var other = new ReadPiece(called) { Foundation = Foundation, FoundationStitches = FoundationStitches, IsFastenedOff = IsFastenedOff };
-        other.Rows.AddRange(Rows);
-        other.Inner.AddRange(Inner);
-        foreach (var side in new[] { Side.Right, Side.Left })
-        {
-            other._edges[(int)side].AddRange(Edge(side));
-            other.Waiting[(int)side] = Waiting[(int)side];
-        }
-
-        return other;
-    }
 }

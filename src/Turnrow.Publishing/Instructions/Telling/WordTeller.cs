@@ -91,7 +91,7 @@ internal sealed partial class WordTeller(RowContext row)
         {
             Phrases.Add(new SkipChainTop(top.Beginning));
         }
-        else if (Phrases.Count > 0 && Phrases[^1] is SkipPlaces before)
+        else if (Phrases.Count > 0 && Phrases[^1] is SkipPlaces before && before.Place.IsSpace == _places.NameOf(count).IsSpace)
         {
             Phrases[^1] = before with { Count = Sized.Of(before.Count.First + count), Place = before.Place.With(_places.NameOfPassed(count)) };
         }

@@ -3,7 +3,12 @@ namespace Turnrow.Compiler.Tests.Naive.Making;
 /// <summary>Makes up explicit rows that come out in every size over a row without spaces.</summary>
 public sealed class RowMaker(ChoiceTape tape, IReadOnlyList<string> stitches)
 {
+    private readonly SpecialMaker _specials = new(tape, stitches);
+
     private const int Widest = 60;
+
+    /// <summary>The stitches that its rows may use.</summary>
+    public IReadOnlyList<NaiveStitch> Defined => _specials.Stitches;
 
     /// <summary>A row of any kind over what the sketch stands on.</summary>
     public void AnyRow(Sketch sketch)
@@ -16,7 +21,7 @@ public sealed class RowMaker(ChoiceTape tape, IReadOnlyList<string> stitches)
         Func<Sketch, bool>[] kinds =
         [
             PlainRow, FewPlain, IntoOne, IncAndDec, EvenlySpread, RepeatTimes, RepeatToTheEnd, Nested, Edged, Fewer, Mixed, Mesh, Corners, Buttonholes, Bobbles,
-            Held,
+            Held, Specials,
         ];
         if (!tape.Of(kinds)(sketch))
             PlainRow(sketch);
@@ -25,7 +30,7 @@ public sealed class RowMaker(ChoiceTape tape, IReadOnlyList<string> stitches)
     /// <summary>A round over what the sketch stands on.</summary>
     public void AnyRound(Sketch sketch)
     {
-        Func<Sketch, bool>[] kinds = [PlainRow, FewPlain, IntoOne, IncAndDec, EvenlySpread, RepeatTimes, RepeatToTheEnd, Nested, Edged, Held, Corners];
+        Func<Sketch, bool>[] kinds = [PlainRow, FewPlain, IntoOne, IncAndDec, EvenlySpread, RepeatTimes, RepeatToTheEnd, Nested, Edged, Held, Corners, Specials];
         if (!tape.Of(kinds)(sketch))
             PlainRow(sketch);
     }
@@ -225,6 +230,8 @@ public sealed class RowMaker(ChoiceTape tape, IReadOnlyList<string> stitches)
         sketch.Inner.Add(name);
         return name;
     }
+
+    private bool Specials(Sketch sketch) => _specials.Row(sketch, Stitch(), (over, widths, words) => Put(over, widths, null, words));
 
     private bool Corners(Sketch sketch) => sketch.Widest < Widest && new CornerMaker(tape, Stitch()).Passage(sketch);
 

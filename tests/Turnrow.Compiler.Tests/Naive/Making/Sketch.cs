@@ -63,15 +63,18 @@ public sealed class Sketch
     /// <summary>Names of stitches held and of bridges that nothing is picked up along yet.</summary>
     public List<string> Inner { get; init; } = [];
 
-    /// <summary>Made twice; nothing else is joined to it, since it would have to say to which.</summary>
-    public bool IsMadeTwice { get; set; }
-
     public int InnerUsed { get; set; }
 
     public bool CanBeMirrored { get; set; } = true;
 
     /// <summary>Which rows reach an edge then depends on the hook, so nothing is picked up along it.</summary>
     public bool HasShortRows { get; set; }
+
+    /// <summary>How often it is made.</summary>
+    public int Copies { get; set; } = 1;
+
+    /// <summary>Nothing goes on from it then but what is picked up.</summary>
+    public bool EndsInCorners { get; set; }
 
     public string? Counterpart { get; set; }
 
@@ -135,6 +138,7 @@ public sealed class Sketch
             FirstSide = FirstSide,
             CanBeMirrored = false,
             HasShortRows = HasShortRows,
+            EndsInCorners = EndsInCorners,
             InRounds = InRounds,
             Inner = [.. Inner],
             InnerUsed = InnerUsed,
