@@ -19,7 +19,7 @@ statement
   | asBegin=beginLine | asChain=chainLine | asEdge=edgeLine | asMark=markLine | asDivide=divideLine | fastenLine
   | weaveLine | asRow=rowLine | asRows=rowsLine | asRepeat=repeatLine | asStraight=straightLine | asLeave=leaveLine
   | asAdd=addLine | asShape=shapeLine | asSeam=seamLine | asExpect=expectLine | asClaims=claimsLine
-  | asFor=forLine | asBody=bodyLine | asEase=easeLine | asFinished=finishedLine | asSwatch=swatchLine | asMade=madeLine | asAccept=acceptLine
+  | asSolid=solidLine | asFor=forLine | asBody=bodyLine | asEase=easeLine | asFinished=finishedLine | asSwatch=swatchLine | asMade=madeLine | asAccept=acceptLine
   ;
 
 // What the pattern is.
@@ -158,7 +158,7 @@ forLine : FOR sizes+=sizeRange (COMMA sizes+=sizeRange)* COLON done=sizedLine ;
 sizeRange : first=sizeName (TO last=sizeName)? ;
 sizedLine
   : asTurn=turnLine | asEdge=edgeLine | asMark=markLine | asRow=rowLine | asRows=rowsLine | asRepeat=repeatLine
-  | asStraight=straightLine | asLeave=leaveLine | asAdd=addLine | asShape=shapeLine
+  | asStraight=straightLine | asLeave=leaveLine | asAdd=addLine | asShape=shapeLine | asSolid=solidLine
   ;
 
 // Shaping.
@@ -185,20 +185,22 @@ shapeLine
 shapeDone : (COLON shapings+=shaping (SEMICOLON shapings+=shaping)* | solved=solve) claimed=claim? ;
 // Changes one after the other at an edge, a frequency each; what says only how often goes on with the change before it.
 shaping     : (AFTER after=count rowsWord COMMA)? first=stage (COMMA parts+=shapingPart)* ;
-stage       : ((changed=change | ADD) amount=count | LEAVE amount=count (FOR later=LATER)?) (AT at=edge)? when=frequency? ;
+stage       : ((changed=change | ADD) amount=count | LEAVE amount=count (FOR later=LATER)?) (AT at=edge | evenly=EVENLY)? when=frequency? ;
 shapingPart
   : THEN (when=frequency | next=stage)
   | often=everyRows
   | BY (turns=turnRows | by=decreasing)
   | inset=stitchesIn
   | AT at=edge
+  | evenly=EVENLY
+  | way=(STAGGERED | STACKED)
   ;
 frequency : often=everyRows | BY turns=turnRows ;
 everyRows : EVERY (ROW | interval=count rowsWord) (times=count TIMES)? ;
 turnRows  : TURNS EVERY interval=count AND byTurns=count rowsWord (times=count TIMES)? ;
 decreasing : SKIPPING | SLIPPING OVER | WORKING TOGETHER ;
 stitchesIn : (called=WORD | amount=list) stitchesWord IN ;
-solve      : EVENLY TO target=count COMMA AT at=edge (COMMA options+=solveOption)* ;
+solve      : EVENLY TO target=count COMMA (AT at=edge | around=AROUND) (COMMA options+=solveOption)* ;
 solveOption
   : ON RS rowsWord
   | LONGER FIRST
@@ -206,6 +208,9 @@ solveOption
   | which=(FIRST | LAST) rows=count rowsWord PLAIN
   | inset=stitchesIn
   ;
+// A body of revolution, worked round from its foot to its top.
+solidLine : SOLID shape=name across=sum ACROSS (BY other=sum way=(HIGH | THICK))? (COMMA parts+=solidPart)* claimed=claim? ;
+solidPart : said=WORD | way=(STAGGERED | STACKED) | MULTIPLE OF multiple=single ;
 
 // Joins and checks.
 
@@ -226,7 +231,11 @@ rate
   ;
 
 expectLine
-  : EXPECT left=expected (MEASURE (AT bound=(LEAST | MOST) length=sum | length=sum (COMMA WITHIN within=sum)?) | (IS | ARE) (AT bound=(LEAST | MOST))? right=expected)
+  : EXPECT left=expected
+    ( MEASURE (AT bound=(LEAST | MOST) length=sum | length=sum (COMMA WITHIN within=sum)?)
+    | (IS | ARE) (AT bound=(LEAST | MOST))? right=expected
+    | lying=(LIE | CUP | RUFFLE) flat=FLAT? (IN ROWS from=count TO to=count)?
+    )
   ;
 expected  : value=sum (by=WORD? of=(STITCHES | ROWS) more+=expectedMore*)? ;
 expectedMore : by=sign value=single of=(STITCHES | ROWS)? ;
@@ -260,12 +269,12 @@ unit   : MM | CM | IN | M | YD ;
 // Every word that may be a name: all but the few that one-token reading needs for itself.
 name
   : WORD
-  | ACCEPT | BODY | EASE | FINISHED | MADE | SWATCH
+  | ACCEPT | BODY | EASE | FINISHED | MADE | SOLID | SWATCH
   | ADD | BEGIN | CHAIN | CLAIMS | COUNT | DIVIDE | EXPECT | FASTEN | FROM | GAUGE | HOOK | KEY | LEFT | MARK | MEASURE | NOTATION
   | NOTION | PATTERN | PIECE | REPEAT | RIGHT | SEAM | SHAPE | SIZES | SKILL | STRAIGHT | TERMS | TURN | VERSION
   | USE | WEARER | WEAVE | YARN
-  | AFTER | ALL | ALONG | APART | ARE | BEFORE | BUT | CH | CHAINS | CORNER | COUNTS | DOES | DOWN | EACH | EASING | EDGE | EDGES | END
-  | ENDS | EVEN | EVERY | EXTRA | FACING | FOUNDATION | HERE | HIGH | IS | LATER | LEAST | LESS | LONGER | MAKE | MIRRORED | MORE_WORD | MOST | MULTIPLE | NEXT | NOT | ODD | OF | OFF
-  | ON | ONE | OPENS | OPPOSITE | ORDER | OVER | PICKED | PICTURE | PLAIN | REMAIN | REPEATS | REST | ROUNDED | SAME | SKIPPING | SLIPPING | STITCH | STRETCHES | THEN | TIMES
+  | AFTER | ALL | ALONG | APART | ARE | BEFORE | BUT | CH | CHAINS | CORNER | COUNTS | CUP | DOES | DOWN | EACH | EASING | EDGE | EDGES | END
+  | ENDS | EVEN | EVERY | EXTRA | FACING | FLAT | FOUNDATION | HERE | HIGH | IS | LATER | LEAST | LESS | LIE | LONGER | MAKE | MIRRORED | MORE_WORD | MOST | MULTIPLE | NEXT | NOT | ODD | OF | OFF
+  | ON | ONE | OPENS | OPPOSITE | ORDER | OVER | PICKED | PICTURE | PLAIN | REMAIN | REPEATS | REST | ROUNDED | RUFFLE | SAME | SKIPPING | SLIPPING | STACKED | STAGGERED | STITCH | STRETCHES | THEN | THICK | TIMES
   | SKIPPED | PLACE | TURNED | TURNING | TURNS | UP | WEIGH | WEIGHT | WIDE | WITHIN | WORKING | G | OZ
   ;

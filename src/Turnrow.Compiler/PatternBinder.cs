@@ -173,6 +173,7 @@ internal sealed class PatternBinder
             case ProseStatement prose: Prose(prose); break;
             case ExpectMeasureStatement expect: _expect.Check(expect); break;
             case ExpectEqualStatement expect: _expect.Check(expect); break;
+            case ExpectLieStatement expect: _expect.Check(expect); break;
             case FinishedStatement finished: Finished(finished); break;
             case MadeStatement made: _made.Note(made); break;
             case StatementSyntax statement when PieceStatements.IsOne(statement): InPiece(statement); break;

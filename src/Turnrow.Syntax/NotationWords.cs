@@ -49,6 +49,7 @@ public static class NotationWords
         new("mark", "mark next row armhole"),
         new("repeat", "repeat rows 3 to 6, 9 more times"),
         new("shape", "shape 30 rows: dec 1 at both edges every 4 rows"),
+        new("solid", "solid sphere 10 cm across"),
         new("for", "for L to 3X: straight 2 rows"),
         new("divide", "divide: 22 for left, skip 8, 50 for back, skip 8, 22 for right"),
         new("fasten", "fasten off"),

@@ -180,5 +180,10 @@ public static class CompilerDiagnostics
         RepeatOften.Kind,
         GaugeRepeats.Kind,
         PatternPlus.Kind,
+        SolidUnknown.Kind,
+        SolidSize.Kind,
+        SolidInRows.Kind,
+        SolidSteep.Kind,
+        ExpectLie.Kind,
     ];
 }

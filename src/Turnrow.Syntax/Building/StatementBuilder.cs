@@ -43,6 +43,7 @@ internal static class StatementBuilder
         TurnrowLexer.LEAVE => ShapeBuilder.Leave(context.asLeave, line),
         TurnrowLexer.ADD => ShapeBuilder.Add(context.asAdd, line),
         TurnrowLexer.SHAPE => ShapeBuilder.Shape(context.asShape, line),
+        TurnrowLexer.SOLID => ShapeBuilder.Solid(context.asSolid, line),
         TurnrowLexer.FOR => ForSizes(context.asFor, line),
         TurnrowLexer.SEAM => WalkBuilder.Seam(context.asSeam, line),
         TurnrowLexer.CLAIMS => ValueBuilder.Claims(context.asClaims),
@@ -79,6 +80,7 @@ internal static class StatementBuilder
         TurnrowLexer.LEAVE => ShapeBuilder.Leave(context.asLeave, line),
         TurnrowLexer.ADD => ShapeBuilder.Add(context.asAdd, line),
         TurnrowLexer.SHAPE => ShapeBuilder.Shape(context.asShape, line),
+        TurnrowLexer.SOLID => ShapeBuilder.Solid(context.asSolid, line),
         _ => PieceLineBuilder.Edge(context.asEdge, line),
     };
 }

@@ -42,24 +42,26 @@ internal partial class TurnrowParser : Parser {
 		CLAIMS=22, COUNT=23, DIVIDE=24, EASE=25, EXPECT=26, FASTEN=27, FINISHED=28, 
 		FOR=29, FROM=30, GAUGE=31, HOOK=32, KEY=33, LEAVE=34, LEFT=35, MADE=36, 
 		MARK=37, MEASURE=38, NOTATION=39, NOTION=40, PATTERN=41, PIECE=42, REPEAT=43, 
-		RIGHT=44, ROW=45, ROWS=46, SEAM=47, SHAPE=48, SIZES=49, SKILL=50, STITCH=51, 
-		STRAIGHT=52, SWATCH=53, TERMS=54, TURN=55, USE=56, VERSION=57, WEARER=58, 
-		WEAVE=59, YARN=60, ACROSS=61, AFTER=62, ALL=63, ALONG=64, AND=65, APART=66, 
-		ARE=67, AROUND=68, AT=69, BEFORE=70, BRIDGE=71, BUT=72, BY=73, CH=74, 
-		CHAINS=75, CORNER=76, COUNTS=77, DEC=78, DOES=79, DOWN=80, EACH=81, EASING=82, 
-		EDGE=83, EDGES=84, END=85, ENDS=86, EVEN=87, EVENLY=88, EVERY=89, EXTRA=90, 
-		FACING=91, FIRST=92, FOUNDATION=93, HERE=94, HIGH=95, HOLD=96, IN=97, 
-		INC=98, IS=99, LAST=100, LATER=101, LEAST=102, LESS=103, LONGER=104, MAKE=105, 
-		MIRRORED=106, MORE_WORD=107, MOST=108, MULTIPLE=109, NEXT=110, NOT=111, 
-		ODD=112, OF=113, OFF=114, ON=115, ONE=116, OPENS=117, OPPOSITE=118, ORDER=119, 
-		OVER=120, PER=121, PICKED=122, PICTURE=123, PLACE=124, PLAIN=125, REMAIN=126, 
-		REPEATS=127, REST=128, ROUNDED=129, RS=130, SAME=131, SKIP_WORD=132, SKIPPED=133, 
-		SKIPPING=134, SLIP=135, SLIPPING=136, STITCHES=137, STRETCHES=138, THE=139, 
-		THEN=140, TIMES=141, TO=142, TOGETHER=143, TURNED=144, TURNING=145, TURNS=146, 
-		UNTIL=147, UP=148, WEIGH=149, WEIGHT=150, WIDE=151, WITH=152, WITHIN=153, 
-		WITHOUT=154, WORKING=155, WS=156, CM=157, G=158, M=159, MM=160, OZ=161, 
-		YD=162, WORD=163, NUMBER=164, FRACTION=165, ORDINAL=166, DOTTED=167, QUOTED=168, 
-		WRONG_COMMA=169, WRONG_QUOTE=170, JUNK=171;
+		RIGHT=44, ROW=45, ROWS=46, SEAM=47, SHAPE=48, SIZES=49, SKILL=50, SOLID=51, 
+		STITCH=52, STRAIGHT=53, SWATCH=54, TERMS=55, TURN=56, USE=57, VERSION=58, 
+		WEARER=59, WEAVE=60, YARN=61, ACROSS=62, AFTER=63, ALL=64, ALONG=65, AND=66, 
+		APART=67, ARE=68, AROUND=69, AT=70, BEFORE=71, BRIDGE=72, BUT=73, BY=74, 
+		CH=75, CHAINS=76, CORNER=77, COUNTS=78, CUP=79, DEC=80, DOES=81, DOWN=82, 
+		EACH=83, EASING=84, EDGE=85, EDGES=86, END=87, ENDS=88, EVEN=89, EVENLY=90, 
+		EVERY=91, EXTRA=92, FACING=93, FIRST=94, FLAT=95, FOUNDATION=96, HERE=97, 
+		HIGH=98, HOLD=99, IN=100, INC=101, IS=102, LAST=103, LATER=104, LEAST=105, 
+		LESS=106, LIE=107, LONGER=108, MAKE=109, MIRRORED=110, MORE_WORD=111, 
+		MOST=112, MULTIPLE=113, NEXT=114, NOT=115, ODD=116, OF=117, OFF=118, ON=119, 
+		ONE=120, OPENS=121, OPPOSITE=122, ORDER=123, OVER=124, PER=125, PICKED=126, 
+		PICTURE=127, PLACE=128, PLAIN=129, REMAIN=130, REPEATS=131, REST=132, 
+		ROUNDED=133, RS=134, RUFFLE=135, SAME=136, SKIP_WORD=137, SKIPPED=138, 
+		SKIPPING=139, SLIP=140, SLIPPING=141, STACKED=142, STAGGERED=143, STITCHES=144, 
+		STRETCHES=145, THE=146, THEN=147, THICK=148, TIMES=149, TO=150, TOGETHER=151, 
+		TURNED=152, TURNING=153, TURNS=154, UNTIL=155, UP=156, WEIGH=157, WEIGHT=158, 
+		WIDE=159, WITH=160, WITHIN=161, WITHOUT=162, WORKING=163, WS=164, CM=165, 
+		G=166, M=167, MM=168, OZ=169, YD=170, WORD=171, NUMBER=172, FRACTION=173, 
+		ORDINAL=174, DOTTED=175, QUOTED=176, WRONG_COMMA=177, WRONG_QUOTE=178, 
+		JUNK=179;
 	public const int
 		RULE_line = 0, RULE_claimLine = 1, RULE_statement = 2, RULE_notationLine = 3, 
 		RULE_patternLine = 4, RULE_versionLine = 5, RULE_version = 6, RULE_termsLine = 7, 
@@ -81,14 +83,14 @@ internal partial class TurnrowParser : Parser {
 		RULE_rowFix = 68, RULE_leaveLine = 69, RULE_addLine = 70, RULE_shapeLine = 71, 
 		RULE_shapeDone = 72, RULE_shaping = 73, RULE_stage = 74, RULE_shapingPart = 75, 
 		RULE_frequency = 76, RULE_everyRows = 77, RULE_turnRows = 78, RULE_decreasing = 79, 
-		RULE_stitchesIn = 80, RULE_solve = 81, RULE_solveOption = 82, RULE_seamLine = 83, 
-		RULE_walkWords = 84, RULE_seamPart = 85, RULE_walkWord = 86, RULE_selection = 87, 
-		RULE_rate = 88, RULE_expectLine = 89, RULE_expected = 90, RULE_expectedMore = 91, 
-		RULE_claim = 92, RULE_claimPart = 93, RULE_edge = 94, RULE_side = 95, 
-		RULE_change = 96, RULE_stitch = 97, RULE_rowsWord = 98, RULE_stitchesWord = 99, 
-		RULE_sum = 100, RULE_sumOperation = 101, RULE_factor = 102, RULE_count = 103, 
-		RULE_countOperation = 104, RULE_single = 105, RULE_sign = 106, RULE_list = 107, 
-		RULE_number = 108, RULE_unit = 109, RULE_name = 110;
+		RULE_stitchesIn = 80, RULE_solve = 81, RULE_solveOption = 82, RULE_solidLine = 83, 
+		RULE_solidPart = 84, RULE_seamLine = 85, RULE_walkWords = 86, RULE_seamPart = 87, 
+		RULE_walkWord = 88, RULE_selection = 89, RULE_rate = 90, RULE_expectLine = 91, 
+		RULE_expected = 92, RULE_expectedMore = 93, RULE_claim = 94, RULE_claimPart = 95, 
+		RULE_edge = 96, RULE_side = 97, RULE_change = 98, RULE_stitch = 99, RULE_rowsWord = 100, 
+		RULE_stitchesWord = 101, RULE_sum = 102, RULE_sumOperation = 103, RULE_factor = 104, 
+		RULE_count = 105, RULE_countOperation = 106, RULE_single = 107, RULE_sign = 108, 
+		RULE_list = 109, RULE_number = 110, RULE_unit = 111, RULE_name = 112;
 	public static readonly string[] ruleNames = {
 		"line", "claimLine", "statement", "notationLine", "patternLine", "versionLine", 
 		"version", "termsLine", "sizesLine", "sizeName", "skillLine", "notionLine", 
@@ -104,11 +106,11 @@ internal partial class TurnrowParser : Parser {
 		"sizeRange", "sizedLine", "straightLine", "rowFix", "leaveLine", "addLine", 
 		"shapeLine", "shapeDone", "shaping", "stage", "shapingPart", "frequency", 
 		"everyRows", "turnRows", "decreasing", "stitchesIn", "solve", "solveOption", 
-		"seamLine", "walkWords", "seamPart", "walkWord", "selection", "rate", 
-		"expectLine", "expected", "expectedMore", "claim", "claimPart", "edge", 
-		"side", "change", "stitch", "rowsWord", "stitchesWord", "sum", "sumOperation", 
-		"factor", "count", "countOperation", "single", "sign", "list", "number", 
-		"unit", "name"
+		"solidLine", "solidPart", "seamLine", "walkWords", "seamPart", "walkWord", 
+		"selection", "rate", "expectLine", "expected", "expectedMore", "claim", 
+		"claimPart", "edge", "side", "change", "stitch", "rowsWord", "stitchesWord", 
+		"sum", "sumOperation", "factor", "count", "countOperation", "single", 
+		"sign", "list", "number", "unit", "name"
 	};
 
 	private static readonly string[] _LiteralNames = {
@@ -118,19 +120,20 @@ internal partial class TurnrowParser : Parser {
 		"'fasten'", "'finished'", "'for'", "'from'", "'gauge'", "'hook'", "'key'", 
 		"'leave'", "'left'", "'made'", "'mark'", "'measure'", "'notation'", "'notion'", 
 		"'pattern'", "'piece'", "'repeat'", "'right'", null, null, "'seam'", "'shape'", 
-		"'sizes'", "'skill'", "'stitch'", "'straight'", "'swatch'", "'terms'", 
-		"'turn'", "'use'", "'version'", "'wearer'", "'weave'", "'yarn'", "'across'", 
-		"'after'", "'all'", "'along'", "'and'", "'apart'", "'are'", "'around'", 
-		"'at'", "'before'", "'bridge'", "'but'", "'by'", "'ch'", "'chains'", "'corner'", 
-		"'counts'", "'dec'", "'does'", "'down'", "'each'", "'easing'", "'edge'", 
-		"'edges'", "'end'", "'ends'", "'even'", "'evenly'", "'every'", "'extra'", 
-		"'facing'", "'first'", "'foundation'", "'here'", "'high'", "'hold'", "'in'", 
-		"'inc'", "'is'", "'last'", "'later'", "'least'", "'less'", "'longer'", 
-		"'make'", "'mirrored'", "'more'", "'most'", "'multiple'", "'next'", "'not'", 
-		"'odd'", "'of'", "'off'", "'on'", "'one'", "'opens'", "'opposite'", "'order'", 
-		"'over'", "'per'", "'picked'", "'picture'", "'place'", "'plain'", null, 
-		"'repeats'", "'rest'", "'rounded'", "'RS'", "'same'", "'skip'", "'skipped'", 
-		"'skipping'", "'slip'", "'slipping'", null, "'stretches'", "'the'", "'then'", 
+		"'sizes'", "'skill'", "'solid'", "'stitch'", "'straight'", "'swatch'", 
+		"'terms'", "'turn'", "'use'", "'version'", "'wearer'", "'weave'", "'yarn'", 
+		"'across'", "'after'", "'all'", "'along'", "'and'", "'apart'", "'are'", 
+		"'around'", "'at'", "'before'", "'bridge'", "'but'", "'by'", "'ch'", "'chains'", 
+		"'corner'", "'counts'", null, "'dec'", "'does'", "'down'", "'each'", "'easing'", 
+		"'edge'", "'edges'", "'end'", "'ends'", "'even'", "'evenly'", "'every'", 
+		"'extra'", "'facing'", "'first'", "'flat'", "'foundation'", "'here'", 
+		"'high'", "'hold'", "'in'", "'inc'", "'is'", "'last'", "'later'", "'least'", 
+		"'less'", null, "'longer'", "'make'", "'mirrored'", "'more'", "'most'", 
+		"'multiple'", "'next'", "'not'", "'odd'", "'of'", "'off'", "'on'", "'one'", 
+		"'opens'", "'opposite'", "'order'", "'over'", "'per'", "'picked'", "'picture'", 
+		"'place'", "'plain'", null, "'repeats'", "'rest'", "'rounded'", "'RS'", 
+		null, "'same'", "'skip'", "'skipped'", "'skipping'", "'slip'", "'slipping'", 
+		"'stacked'", "'staggered'", null, "'stretches'", "'the'", "'then'", "'thick'", 
 		null, "'to'", "'together'", "'turned'", "'turning'", "'turns'", "'until'", 
 		"'up'", "'weigh'", "'weight'", "'wide'", "'with'", "'within'", "'without'", 
 		"'working'", "'WS'", "'cm'", "'g'", "'m'", "'mm'", "'oz'", "'yd'"
@@ -142,21 +145,22 @@ internal partial class TurnrowParser : Parser {
 		"DIVIDE", "EASE", "EXPECT", "FASTEN", "FINISHED", "FOR", "FROM", "GAUGE", 
 		"HOOK", "KEY", "LEAVE", "LEFT", "MADE", "MARK", "MEASURE", "NOTATION", 
 		"NOTION", "PATTERN", "PIECE", "REPEAT", "RIGHT", "ROW", "ROWS", "SEAM", 
-		"SHAPE", "SIZES", "SKILL", "STITCH", "STRAIGHT", "SWATCH", "TERMS", "TURN", 
-		"USE", "VERSION", "WEARER", "WEAVE", "YARN", "ACROSS", "AFTER", "ALL", 
-		"ALONG", "AND", "APART", "ARE", "AROUND", "AT", "BEFORE", "BRIDGE", "BUT", 
-		"BY", "CH", "CHAINS", "CORNER", "COUNTS", "DEC", "DOES", "DOWN", "EACH", 
-		"EASING", "EDGE", "EDGES", "END", "ENDS", "EVEN", "EVENLY", "EVERY", "EXTRA", 
-		"FACING", "FIRST", "FOUNDATION", "HERE", "HIGH", "HOLD", "IN", "INC", 
-		"IS", "LAST", "LATER", "LEAST", "LESS", "LONGER", "MAKE", "MIRRORED", 
-		"MORE_WORD", "MOST", "MULTIPLE", "NEXT", "NOT", "ODD", "OF", "OFF", "ON", 
-		"ONE", "OPENS", "OPPOSITE", "ORDER", "OVER", "PER", "PICKED", "PICTURE", 
-		"PLACE", "PLAIN", "REMAIN", "REPEATS", "REST", "ROUNDED", "RS", "SAME", 
-		"SKIP_WORD", "SKIPPED", "SKIPPING", "SLIP", "SLIPPING", "STITCHES", "STRETCHES", 
-		"THE", "THEN", "TIMES", "TO", "TOGETHER", "TURNED", "TURNING", "TURNS", 
-		"UNTIL", "UP", "WEIGH", "WEIGHT", "WIDE", "WITH", "WITHIN", "WITHOUT", 
-		"WORKING", "WS", "CM", "G", "M", "MM", "OZ", "YD", "WORD", "NUMBER", "FRACTION", 
-		"ORDINAL", "DOTTED", "QUOTED", "WRONG_COMMA", "WRONG_QUOTE", "JUNK"
+		"SHAPE", "SIZES", "SKILL", "SOLID", "STITCH", "STRAIGHT", "SWATCH", "TERMS", 
+		"TURN", "USE", "VERSION", "WEARER", "WEAVE", "YARN", "ACROSS", "AFTER", 
+		"ALL", "ALONG", "AND", "APART", "ARE", "AROUND", "AT", "BEFORE", "BRIDGE", 
+		"BUT", "BY", "CH", "CHAINS", "CORNER", "COUNTS", "CUP", "DEC", "DOES", 
+		"DOWN", "EACH", "EASING", "EDGE", "EDGES", "END", "ENDS", "EVEN", "EVENLY", 
+		"EVERY", "EXTRA", "FACING", "FIRST", "FLAT", "FOUNDATION", "HERE", "HIGH", 
+		"HOLD", "IN", "INC", "IS", "LAST", "LATER", "LEAST", "LESS", "LIE", "LONGER", 
+		"MAKE", "MIRRORED", "MORE_WORD", "MOST", "MULTIPLE", "NEXT", "NOT", "ODD", 
+		"OF", "OFF", "ON", "ONE", "OPENS", "OPPOSITE", "ORDER", "OVER", "PER", 
+		"PICKED", "PICTURE", "PLACE", "PLAIN", "REMAIN", "REPEATS", "REST", "ROUNDED", 
+		"RS", "RUFFLE", "SAME", "SKIP_WORD", "SKIPPED", "SKIPPING", "SLIP", "SLIPPING", 
+		"STACKED", "STAGGERED", "STITCHES", "STRETCHES", "THE", "THEN", "THICK", 
+		"TIMES", "TO", "TOGETHER", "TURNED", "TURNING", "TURNS", "UNTIL", "UP", 
+		"WEIGH", "WEIGHT", "WIDE", "WITH", "WITHIN", "WITHOUT", "WORKING", "WS", 
+		"CM", "G", "M", "MM", "OZ", "YD", "WORD", "NUMBER", "FRACTION", "ORDINAL", 
+		"DOTTED", "QUOTED", "WRONG_COMMA", "WRONG_QUOTE", "JUNK"
 	};
 	public static readonly IVocabulary DefaultVocabulary = new Vocabulary(_LiteralNames, _SymbolicNames);
 
@@ -203,9 +207,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 222;
+			State = 226;
 			_localctx.said = statement();
-			State = 223;
+			State = 227;
 			Match(Eof);
 			}
 		}
@@ -240,9 +244,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 225;
+			State = 229;
 			_localctx.claimed = claim();
-			State = 226;
+			State = 230;
 			Match(Eof);
 			}
 		}
@@ -292,6 +296,7 @@ internal partial class TurnrowParser : Parser {
 		public SeamLineContext asSeam;
 		public ExpectLineContext asExpect;
 		public ClaimsLineContext asClaims;
+		public SolidLineContext asSolid;
 		public ForLineContext asFor;
 		public BodyLineContext asBody;
 		public EaseLineContext asEase;
@@ -410,6 +415,9 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ClaimsLineContext claimsLine() {
 			return GetRuleContext<ClaimsLineContext>(0);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public SolidLineContext solidLine() {
+			return GetRuleContext<SolidLineContext>(0);
+		}
 		[System.Diagnostics.DebuggerNonUserCode] public ForLineContext forLine() {
 			return GetRuleContext<ForLineContext>(0);
 		}
@@ -443,160 +451,160 @@ internal partial class TurnrowParser : Parser {
 		StatementContext _localctx = new StatementContext(Context, State);
 		EnterRule(_localctx, 4, RULE_statement);
 		try {
-			State = 272;
+			State = 277;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NOTATION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 228;
+				State = 232;
 				_localctx.asNotation = notationLine();
 				}
 				break;
 			case PATTERN:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 229;
+				State = 233;
 				_localctx.asPattern = patternLine();
 				}
 				break;
 			case VERSION:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 230;
+				State = 234;
 				_localctx.asVersion = versionLine();
 				}
 				break;
 			case TERMS:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 231;
+				State = 235;
 				_localctx.asTerms = termsLine();
 				}
 				break;
 			case SIZES:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 232;
+				State = 236;
 				_localctx.asSizes = sizesLine();
 				}
 				break;
 			case SKILL:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 233;
+				State = 237;
 				_localctx.asSkill = skillLine();
 				}
 				break;
 			case NOTION:
 				EnterOuterAlt(_localctx, 7);
 				{
-				State = 234;
+				State = 238;
 				_localctx.asNotion = notionLine();
 				}
 				break;
 			case WEARER:
 				EnterOuterAlt(_localctx, 8);
 				{
-				State = 235;
+				State = 239;
 				_localctx.asWearer = wearerLine();
 				}
 				break;
 			case PROSE:
 				EnterOuterAlt(_localctx, 9);
 				{
-				State = 236;
+				State = 240;
 				proseLine();
 				}
 				break;
 			case YARN:
 				EnterOuterAlt(_localctx, 10);
 				{
-				State = 237;
+				State = 241;
 				_localctx.asYarn = yarnLine();
 				}
 				break;
 			case HOOK:
 				EnterOuterAlt(_localctx, 11);
 				{
-				State = 238;
+				State = 242;
 				_localctx.asHook = hookLine();
 				}
 				break;
 			case GAUGE:
 				EnterOuterAlt(_localctx, 12);
 				{
-				State = 239;
+				State = 243;
 				_localctx.asGauge = gaugeLine();
 				}
 				break;
 			case TURN:
 				EnterOuterAlt(_localctx, 13);
 				{
-				State = 240;
+				State = 244;
 				_localctx.asTurn = turnLine();
 				}
 				break;
 			case MEASURE:
 				EnterOuterAlt(_localctx, 14);
 				{
-				State = 241;
+				State = 245;
 				_localctx.asMeasure = measureLine();
 				}
 				break;
 			case COUNT:
 				EnterOuterAlt(_localctx, 15);
 				{
-				State = 242;
+				State = 246;
 				_localctx.asCount = countLine();
 				}
 				break;
 			case PIECE:
 				EnterOuterAlt(_localctx, 16);
 				{
-				State = 243;
+				State = 247;
 				_localctx.asPiece = pieceLine();
 				}
 				break;
 			case USE:
 				EnterOuterAlt(_localctx, 17);
 				{
-				State = 244;
+				State = 248;
 				_localctx.asUse = useLine();
 				}
 				break;
 			case STITCH:
 				EnterOuterAlt(_localctx, 18);
 				{
-				State = 245;
+				State = 249;
 				_localctx.asStitch = stitchLine();
 				}
 				break;
 			case KEY:
 				EnterOuterAlt(_localctx, 19);
 				{
-				State = 246;
+				State = 250;
 				_localctx.asKey = keyLine();
 				}
 				break;
 			case PICTURE_ROW:
 				EnterOuterAlt(_localctx, 20);
 				{
-				State = 247;
+				State = 251;
 				_localctx.asPicture = pictureLine();
 				}
 				break;
 			case BEGIN:
 				EnterOuterAlt(_localctx, 21);
 				{
-				State = 248;
+				State = 252;
 				_localctx.asBegin = beginLine();
 				}
 				break;
 			case CHAIN:
 				EnterOuterAlt(_localctx, 22);
 				{
-				State = 249;
+				State = 253;
 				_localctx.asChain = chainLine();
 				}
 				break;
@@ -606,154 +614,161 @@ internal partial class TurnrowParser : Parser {
 			case RIGHT:
 				EnterOuterAlt(_localctx, 23);
 				{
-				State = 250;
+				State = 254;
 				_localctx.asEdge = edgeLine();
 				}
 				break;
 			case MARK:
 				EnterOuterAlt(_localctx, 24);
 				{
-				State = 251;
+				State = 255;
 				_localctx.asMark = markLine();
 				}
 				break;
 			case DIVIDE:
 				EnterOuterAlt(_localctx, 25);
 				{
-				State = 252;
+				State = 256;
 				_localctx.asDivide = divideLine();
 				}
 				break;
 			case FASTEN:
 				EnterOuterAlt(_localctx, 26);
 				{
-				State = 253;
+				State = 257;
 				fastenLine();
 				}
 				break;
 			case WEAVE:
 				EnterOuterAlt(_localctx, 27);
 				{
-				State = 254;
+				State = 258;
 				weaveLine();
 				}
 				break;
 			case ROW:
 				EnterOuterAlt(_localctx, 28);
 				{
-				State = 255;
+				State = 259;
 				_localctx.asRow = rowLine();
 				}
 				break;
 			case ROWS:
 				EnterOuterAlt(_localctx, 29);
 				{
-				State = 256;
+				State = 260;
 				_localctx.asRows = rowsLine();
 				}
 				break;
 			case REPEAT:
 				EnterOuterAlt(_localctx, 30);
 				{
-				State = 257;
+				State = 261;
 				_localctx.asRepeat = repeatLine();
 				}
 				break;
 			case STRAIGHT:
 				EnterOuterAlt(_localctx, 31);
 				{
-				State = 258;
+				State = 262;
 				_localctx.asStraight = straightLine();
 				}
 				break;
 			case LEAVE:
 				EnterOuterAlt(_localctx, 32);
 				{
-				State = 259;
+				State = 263;
 				_localctx.asLeave = leaveLine();
 				}
 				break;
 			case ADD:
 				EnterOuterAlt(_localctx, 33);
 				{
-				State = 260;
+				State = 264;
 				_localctx.asAdd = addLine();
 				}
 				break;
 			case SHAPE:
 				EnterOuterAlt(_localctx, 34);
 				{
-				State = 261;
+				State = 265;
 				_localctx.asShape = shapeLine();
 				}
 				break;
 			case SEAM:
 				EnterOuterAlt(_localctx, 35);
 				{
-				State = 262;
+				State = 266;
 				_localctx.asSeam = seamLine();
 				}
 				break;
 			case EXPECT:
 				EnterOuterAlt(_localctx, 36);
 				{
-				State = 263;
+				State = 267;
 				_localctx.asExpect = expectLine();
 				}
 				break;
 			case CLAIMS:
 				EnterOuterAlt(_localctx, 37);
 				{
-				State = 264;
+				State = 268;
 				_localctx.asClaims = claimsLine();
 				}
 				break;
-			case FOR:
+			case SOLID:
 				EnterOuterAlt(_localctx, 38);
 				{
-				State = 265;
+				State = 269;
+				_localctx.asSolid = solidLine();
+				}
+				break;
+			case FOR:
+				EnterOuterAlt(_localctx, 39);
+				{
+				State = 270;
 				_localctx.asFor = forLine();
 				}
 				break;
 			case BODY:
-				EnterOuterAlt(_localctx, 39);
+				EnterOuterAlt(_localctx, 40);
 				{
-				State = 266;
+				State = 271;
 				_localctx.asBody = bodyLine();
 				}
 				break;
 			case EASE:
-				EnterOuterAlt(_localctx, 40);
+				EnterOuterAlt(_localctx, 41);
 				{
-				State = 267;
+				State = 272;
 				_localctx.asEase = easeLine();
 				}
 				break;
 			case FINISHED:
-				EnterOuterAlt(_localctx, 41);
+				EnterOuterAlt(_localctx, 42);
 				{
-				State = 268;
+				State = 273;
 				_localctx.asFinished = finishedLine();
 				}
 				break;
 			case SWATCH:
-				EnterOuterAlt(_localctx, 42);
+				EnterOuterAlt(_localctx, 43);
 				{
-				State = 269;
+				State = 274;
 				_localctx.asSwatch = swatchLine();
 				}
 				break;
 			case MADE:
-				EnterOuterAlt(_localctx, 43);
+				EnterOuterAlt(_localctx, 44);
 				{
-				State = 270;
+				State = 275;
 				_localctx.asMade = madeLine();
 				}
 				break;
 			case ACCEPT:
-				EnterOuterAlt(_localctx, 44);
+				EnterOuterAlt(_localctx, 45);
 				{
-				State = 271;
+				State = 276;
 				_localctx.asAccept = acceptLine();
 				}
 				break;
@@ -792,9 +807,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 274;
+			State = 279;
 			Match(NOTATION);
-			State = 275;
+			State = 280;
 			_localctx.value = number();
 			}
 		}
@@ -827,9 +842,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 277;
+			State = 282;
 			Match(PATTERN);
-			State = 278;
+			State = 283;
 			_localctx.text = Match(QUOTED);
 			}
 		}
@@ -864,9 +879,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 280;
+			State = 285;
 			Match(VERSION);
-			State = 281;
+			State = 286;
 			_localctx.text = version();
 			}
 		}
@@ -900,27 +915,27 @@ internal partial class TurnrowParser : Parser {
 		VersionContext _localctx = new VersionContext(Context, State);
 		EnterRule(_localctx, 12, RULE_version);
 		try {
-			State = 287;
+			State = 292;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 283;
+				State = 288;
 				Match(NUMBER);
 				}
 				break;
 			case DOTTED:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 284;
+				State = 289;
 				Match(DOTTED);
 				}
 				break;
 			case QUOTED:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 285;
+				State = 290;
 				Match(QUOTED);
 				}
 				break;
@@ -954,6 +969,7 @@ internal partial class TurnrowParser : Parser {
 			case SHAPE:
 			case SIZES:
 			case SKILL:
+			case SOLID:
 			case STITCH:
 			case STRAIGHT:
 			case SWATCH:
@@ -975,6 +991,7 @@ internal partial class TurnrowParser : Parser {
 			case CHAINS:
 			case CORNER:
 			case COUNTS:
+			case CUP:
 			case DOES:
 			case DOWN:
 			case EACH:
@@ -987,6 +1004,7 @@ internal partial class TurnrowParser : Parser {
 			case EVERY:
 			case EXTRA:
 			case FACING:
+			case FLAT:
 			case FOUNDATION:
 			case HERE:
 			case HIGH:
@@ -994,6 +1012,7 @@ internal partial class TurnrowParser : Parser {
 			case LATER:
 			case LEAST:
 			case LESS:
+			case LIE:
 			case LONGER:
 			case MAKE:
 			case MIRRORED:
@@ -1019,12 +1038,16 @@ internal partial class TurnrowParser : Parser {
 			case REPEATS:
 			case REST:
 			case ROUNDED:
+			case RUFFLE:
 			case SAME:
 			case SKIPPED:
 			case SKIPPING:
 			case SLIPPING:
+			case STACKED:
+			case STAGGERED:
 			case STRETCHES:
 			case THEN:
+			case THICK:
 			case TIMES:
 			case TURNED:
 			case TURNING:
@@ -1040,7 +1063,7 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 286;
+				State = 291;
 				name();
 				}
 				break;
@@ -1079,9 +1102,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 289;
+			State = 294;
 			Match(TERMS);
-			State = 290;
+			State = 295;
 			_localctx.called = name();
 			}
 		}
@@ -1125,25 +1148,25 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 292;
+			State = 297;
 			Match(SIZES);
-			State = 293;
+			State = 298;
 			_localctx._sizeName = sizeName();
 			_localctx._names.Add(_localctx._sizeName);
-			State = 298;
+			State = 303;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 294;
+				State = 299;
 				Match(COMMA);
-				State = 295;
+				State = 300;
 				_localctx._sizeName = sizeName();
 				_localctx._names.Add(_localctx._sizeName);
 				}
 				}
-				State = 300;
+				State = 305;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -1179,7 +1202,7 @@ internal partial class TurnrowParser : Parser {
 		SizeNameContext _localctx = new SizeNameContext(Context, State);
 		EnterRule(_localctx, 18, RULE_sizeName);
 		try {
-			State = 308;
+			State = 313;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -1212,6 +1235,7 @@ internal partial class TurnrowParser : Parser {
 			case SHAPE:
 			case SIZES:
 			case SKILL:
+			case SOLID:
 			case STITCH:
 			case STRAIGHT:
 			case SWATCH:
@@ -1233,6 +1257,7 @@ internal partial class TurnrowParser : Parser {
 			case CHAINS:
 			case CORNER:
 			case COUNTS:
+			case CUP:
 			case DOES:
 			case DOWN:
 			case EACH:
@@ -1245,6 +1270,7 @@ internal partial class TurnrowParser : Parser {
 			case EVERY:
 			case EXTRA:
 			case FACING:
+			case FLAT:
 			case FOUNDATION:
 			case HERE:
 			case HIGH:
@@ -1252,6 +1278,7 @@ internal partial class TurnrowParser : Parser {
 			case LATER:
 			case LEAST:
 			case LESS:
+			case LIE:
 			case LONGER:
 			case MAKE:
 			case MIRRORED:
@@ -1277,12 +1304,16 @@ internal partial class TurnrowParser : Parser {
 			case REPEATS:
 			case REST:
 			case ROUNDED:
+			case RUFFLE:
 			case SAME:
 			case SKIPPED:
 			case SKIPPING:
 			case SLIPPING:
+			case STACKED:
+			case STAGGERED:
 			case STRETCHES:
 			case THEN:
+			case THICK:
 			case TIMES:
 			case TURNED:
 			case TURNING:
@@ -1298,23 +1329,23 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 301;
+				State = 306;
 				name();
 				}
 				break;
 			case QUOTED:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 302;
+				State = 307;
 				Match(QUOTED);
 				}
 				break;
 			case NUMBER:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 303;
+				State = 308;
 				Match(NUMBER);
-				State = 306;
+				State = 311;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ACCEPT:
@@ -1347,6 +1378,7 @@ internal partial class TurnrowParser : Parser {
 				case SHAPE:
 				case SIZES:
 				case SKILL:
+				case SOLID:
 				case STITCH:
 				case STRAIGHT:
 				case SWATCH:
@@ -1368,6 +1400,7 @@ internal partial class TurnrowParser : Parser {
 				case CHAINS:
 				case CORNER:
 				case COUNTS:
+				case CUP:
 				case DOES:
 				case DOWN:
 				case EACH:
@@ -1380,6 +1413,7 @@ internal partial class TurnrowParser : Parser {
 				case EVERY:
 				case EXTRA:
 				case FACING:
+				case FLAT:
 				case FOUNDATION:
 				case HERE:
 				case HIGH:
@@ -1387,6 +1421,7 @@ internal partial class TurnrowParser : Parser {
 				case LATER:
 				case LEAST:
 				case LESS:
+				case LIE:
 				case LONGER:
 				case MAKE:
 				case MIRRORED:
@@ -1412,12 +1447,16 @@ internal partial class TurnrowParser : Parser {
 				case REPEATS:
 				case REST:
 				case ROUNDED:
+				case RUFFLE:
 				case SAME:
 				case SKIPPED:
 				case SKIPPING:
 				case SLIPPING:
+				case STACKED:
+				case STAGGERED:
 				case STRETCHES:
 				case THEN:
+				case THICK:
 				case TIMES:
 				case TURNED:
 				case TURNING:
@@ -1432,13 +1471,13 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case WORD:
 					{
-					State = 304;
+					State = 309;
 					name();
 					}
 					break;
 				case X:
 					{
-					State = 305;
+					State = 310;
 					Match(X);
 					}
 					break;
@@ -1485,9 +1524,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 310;
+			State = 315;
 			Match(SKILL);
-			State = 311;
+			State = 316;
 			_localctx.text = Match(QUOTED);
 			}
 		}
@@ -1520,9 +1559,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 313;
+			State = 318;
 			Match(NOTION);
-			State = 314;
+			State = 319;
 			_localctx.text = Match(QUOTED);
 			}
 		}
@@ -1557,9 +1596,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 316;
+			State = 321;
 			Match(WEARER);
-			State = 317;
+			State = 322;
 			_localctx.called = name();
 			}
 		}
@@ -1590,7 +1629,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 319;
+			State = 324;
 			Match(PROSE);
 			}
 		}
@@ -1640,34 +1679,34 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 321;
+			State = 326;
 			Match(YARN);
-			State = 322;
+			State = 327;
 			_localctx.called = name();
-			State = 324;
+			State = 329;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==QUOTED) {
 				{
-				State = 323;
+				State = 328;
 				_localctx.text = Match(QUOTED);
 				}
 			}
 
-			State = 330;
+			State = 335;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 326;
+				State = 331;
 				Match(COMMA);
-				State = 327;
+				State = 332;
 				_localctx._yarnFact = yarnFact();
 				_localctx._facts.Add(_localctx._yarnFact);
 				}
 				}
-				State = 332;
+				State = 337;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -1711,15 +1750,15 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 30, RULE_yarnFact);
 		int _la;
 		try {
-			State = 341;
+			State = 346;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WEIGHT:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 333;
+				State = 338;
 				Match(WEIGHT);
-				State = 334;
+				State = 339;
 				_localctx.value = number();
 				}
 				break;
@@ -1727,9 +1766,9 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 335;
+				State = 340;
 				_localctx.value = number();
-				State = 339;
+				State = 344;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case G:
@@ -1737,10 +1776,10 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case YD:
 					{
-					State = 336;
+					State = 341;
 					_localctx.unitWord = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
-					if ( !(((((_la - 158)) & ~0x3f) == 0 && ((1L << (_la - 158)) & 27L) != 0)) ) {
+					if ( !(((((_la - 166)) & ~0x3f) == 0 && ((1L << (_la - 166)) & 27L) != 0)) ) {
 						_localctx.unitWord = ErrorHandler.RecoverInline(this);
 					}
 					else {
@@ -1751,9 +1790,9 @@ internal partial class TurnrowParser : Parser {
 					break;
 				case PERCENT:
 					{
-					State = 337;
+					State = 342;
 					Match(PERCENT);
-					State = 338;
+					State = 343;
 					_localctx.extra = Match(EXTRA);
 					}
 					break;
@@ -1798,11 +1837,11 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 343;
+			State = 348;
 			Match(HOOK);
-			State = 344;
+			State = 349;
 			_localctx.value = number();
-			State = 345;
+			State = 350;
 			Match(MM);
 			}
 		}
@@ -1870,28 +1909,28 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 347;
+			State = 352;
 			Match(GAUGE);
-			State = 348;
-			_localctx.by = stitch();
-			State = 349;
-			Match(COLON);
-			State = 350;
-			_localctx.stitches = number();
 			State = 353;
+			_localctx.by = stitch();
+			State = 354;
+			Match(COLON);
+			State = 355;
+			_localctx.stitches = number();
+			State = 358;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case STITCH:
 			case STITCHES:
 				{
-				State = 351;
+				State = 356;
 				stitchesWord();
 				}
 				break;
 			case REPEAT:
 			case REPEATS:
 				{
-				State = 352;
+				State = 357;
 				_localctx.repeats = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==REPEAT || _la==REPEATS) ) {
@@ -1906,38 +1945,38 @@ internal partial class TurnrowParser : Parser {
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 369;
+			State = 374;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case AND:
 				{
-				State = 355;
+				State = 360;
 				Match(AND);
-				State = 356;
+				State = 361;
 				_localctx.rows = number();
-				State = 357;
+				State = 362;
 				rowsWord();
-				State = 358;
+				State = 363;
 				Match(TO);
-				State = 359;
+				State = 364;
 				_localctx.rowsLength = gaugeLength();
 				}
 				break;
 			case TO:
 				{
-				State = 361;
-				Match(TO);
-				State = 362;
-				_localctx.stitchesLength = gaugeLength();
-				State = 363;
-				Match(COMMA);
-				State = 364;
-				_localctx.rows = number();
-				State = 365;
-				rowsWord();
 				State = 366;
 				Match(TO);
 				State = 367;
+				_localctx.stitchesLength = gaugeLength();
+				State = 368;
+				Match(COMMA);
+				State = 369;
+				_localctx.rows = number();
+				State = 370;
+				rowsWord();
+				State = 371;
+				Match(TO);
+				State = 372;
 				_localctx.rowsLength = gaugeLength();
 				}
 				break;
@@ -1980,9 +2019,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 371;
+			State = 376;
 			_localctx.value = number();
-			State = 372;
+			State = 377;
 			_localctx.measure = unit();
 			}
 		}
@@ -2045,46 +2084,46 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 374;
-			Match(TURN);
-			State = 375;
-			_localctx.by = stitch();
 			State = 379;
+			Match(TURN);
+			State = 380;
+			_localctx.by = stitch();
+			State = 384;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 376;
+				State = 381;
 				Match(COMMA);
-				State = 377;
+				State = 382;
 				_localctx.nextRow = Match(NEXT);
-				State = 378;
+				State = 383;
 				Match(ROW);
 				}
 			}
 
-			State = 381;
+			State = 386;
 			Match(COLON);
-			State = 382;
+			State = 387;
 			Match(CH);
-			State = 383;
-			_localctx.chains = number();
 			State = 388;
+			_localctx.chains = number();
+			State = 393;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case COUNTS:
 				{
-				State = 384;
+				State = 389;
 				_localctx.counts = Match(COUNTS);
 				}
 				break;
 			case DOES:
 				{
-				State = 385;
+				State = 390;
 				_localctx.doesNot = Match(DOES);
-				State = 386;
+				State = 391;
 				Match(NOT);
-				State = 387;
+				State = 392;
 				Match(COUNT);
 				}
 				break;
@@ -2094,20 +2133,20 @@ internal partial class TurnrowParser : Parser {
 			default:
 				break;
 			}
-			State = 394;
+			State = 399;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 390;
+				State = 395;
 				Match(COMMA);
-				State = 391;
+				State = 396;
 				_localctx._turnPart = turnPart();
 				_localctx._parts.Add(_localctx._turnPart);
 				}
 				}
-				State = 396;
+				State = 401;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -2148,21 +2187,21 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 40, RULE_turnPart);
 		int _la;
 		try {
-			State = 406;
+			State = 411;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FIRST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 397;
+				State = 402;
 				Match(FIRST);
-				State = 398;
+				State = 403;
 				Match(STITCH);
-				State = 399;
+				State = 404;
 				Match(IN);
-				State = 400;
+				State = 405;
 				_localctx.nth = Match(ORDINAL);
-				State = 401;
+				State = 406;
 				_la = TokenStream.LA(1);
 				if ( !(_la==CHAIN || _la==CH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -2176,13 +2215,13 @@ internal partial class TurnrowParser : Parser {
 			case NOT:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 402;
+				State = 407;
 				Match(NOT);
-				State = 403;
+				State = 408;
 				Match(IN);
-				State = 404;
+				State = 409;
 				Match(THE);
-				State = 405;
+				State = 410;
 				Match(FOUNDATION);
 				}
 				break;
@@ -2226,13 +2265,13 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 408;
+			State = 413;
 			Match(MEASURE);
-			State = 409;
+			State = 414;
 			_localctx.called = name();
-			State = 410;
+			State = 415;
 			Match(IS);
-			State = 411;
+			State = 416;
 			_localctx.value = sum();
 			}
 		}
@@ -2293,19 +2332,19 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 413;
+			State = 418;
 			Match(COUNT);
-			State = 414;
+			State = 419;
 			_localctx.called = name();
-			State = 415;
+			State = 420;
 			Match(IS);
-			State = 425;
+			State = 430;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
 			case STITCHES:
 				{
-				State = 416;
+				State = 421;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -2315,9 +2354,9 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 417;
+				State = 422;
 				Match(FOR);
-				State = 418;
+				State = 423;
 				_localctx.length = sum();
 				}
 				break;
@@ -2352,6 +2391,7 @@ internal partial class TurnrowParser : Parser {
 			case SHAPE:
 			case SIZES:
 			case SKILL:
+			case SOLID:
 			case STITCH:
 			case STRAIGHT:
 			case SWATCH:
@@ -2373,6 +2413,7 @@ internal partial class TurnrowParser : Parser {
 			case CHAINS:
 			case CORNER:
 			case COUNTS:
+			case CUP:
 			case DOES:
 			case DOWN:
 			case EACH:
@@ -2385,6 +2426,7 @@ internal partial class TurnrowParser : Parser {
 			case EVERY:
 			case EXTRA:
 			case FACING:
+			case FLAT:
 			case FOUNDATION:
 			case HERE:
 			case HIGH:
@@ -2392,6 +2434,7 @@ internal partial class TurnrowParser : Parser {
 			case LATER:
 			case LEAST:
 			case LESS:
+			case LIE:
 			case LONGER:
 			case MAKE:
 			case MIRRORED:
@@ -2417,12 +2460,16 @@ internal partial class TurnrowParser : Parser {
 			case REPEATS:
 			case REST:
 			case ROUNDED:
+			case RUFFLE:
 			case SAME:
 			case SKIPPED:
 			case SKIPPING:
 			case SLIPPING:
+			case STACKED:
+			case STAGGERED:
 			case STRETCHES:
 			case THEN:
+			case THICK:
 			case TIMES:
 			case TURNED:
 			case TURNING:
@@ -2439,14 +2486,14 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 419;
+				State = 424;
 				_localctx.value = sum();
-				State = 423;
+				State = 428;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==ROWS || _la==STITCHES) {
 					{
-					State = 420;
+					State = 425;
 					_localctx.of = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -2456,9 +2503,9 @@ internal partial class TurnrowParser : Parser {
 						ErrorHandler.ReportMatch(this);
 					    Consume();
 					}
-					State = 421;
+					State = 426;
 					Match(FOR);
-					State = 422;
+					State = 427;
 					_localctx.length = sum();
 					}
 				}
@@ -2468,20 +2515,20 @@ internal partial class TurnrowParser : Parser {
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 431;
+			State = 436;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 427;
+				State = 432;
 				Match(COMMA);
-				State = 428;
+				State = 433;
 				_localctx._countFix = countFix();
 				_localctx._fixes.Add(_localctx._countFix);
 				}
 				}
-				State = 433;
+				State = 438;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -2523,18 +2570,18 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 434;
+			State = 439;
 			Match(CLAIMS);
-			State = 440;
+			State = 445;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WITHOUT:
 				{
-				State = 435;
+				State = 440;
 				_localctx.without = Match(WITHOUT);
-				State = 436;
+				State = 441;
 				Match(TURNING);
-				State = 437;
+				State = 442;
 				_la = TokenStream.LA(1);
 				if ( !(_la==CHAIN || _la==CH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -2547,9 +2594,9 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case WITH:
 				{
-				State = 438;
+				State = 443;
 				_localctx.with = Match(WITH);
-				State = 439;
+				State = 444;
 				Match(CHAINS);
 				}
 				break;
@@ -2596,9 +2643,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 442;
+			State = 447;
 			Match(BODY);
-			State = 448;
+			State = 453;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -2631,6 +2678,7 @@ internal partial class TurnrowParser : Parser {
 			case SHAPE:
 			case SIZES:
 			case SKILL:
+			case SOLID:
 			case STITCH:
 			case STRAIGHT:
 			case SWATCH:
@@ -2652,6 +2700,7 @@ internal partial class TurnrowParser : Parser {
 			case CHAINS:
 			case CORNER:
 			case COUNTS:
+			case CUP:
 			case DOES:
 			case DOWN:
 			case EACH:
@@ -2664,6 +2713,7 @@ internal partial class TurnrowParser : Parser {
 			case EVERY:
 			case EXTRA:
 			case FACING:
+			case FLAT:
 			case FOUNDATION:
 			case HERE:
 			case HIGH:
@@ -2671,6 +2721,7 @@ internal partial class TurnrowParser : Parser {
 			case LATER:
 			case LEAST:
 			case LESS:
+			case LIE:
 			case LONGER:
 			case MAKE:
 			case MIRRORED:
@@ -2696,12 +2747,16 @@ internal partial class TurnrowParser : Parser {
 			case REPEATS:
 			case REST:
 			case ROUNDED:
+			case RUFFLE:
 			case SAME:
 			case SKIPPED:
 			case SKIPPING:
 			case SLIPPING:
+			case STACKED:
+			case STAGGERED:
 			case STRETCHES:
 			case THEN:
+			case THICK:
 			case TIMES:
 			case TURNED:
 			case TURNING:
@@ -2716,17 +2771,17 @@ internal partial class TurnrowParser : Parser {
 			case OZ:
 			case WORD:
 				{
-				State = 443;
+				State = 448;
 				_localctx.table = name();
-				State = 444;
+				State = 449;
 				Match(COMMA);
-				State = 445;
+				State = 450;
 				_localctx.measure = unit();
 				}
 				break;
 			case QUOTED:
 				{
-				State = 447;
+				State = 452;
 				_localctx.file = Match(QUOTED);
 				}
 				break;
@@ -2774,20 +2829,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 450;
-			Match(EASE);
-			State = 451;
-			_localctx.called = name();
-			State = 452;
-			Match(IS);
-			State = 453;
-			_localctx.value = sum();
 			State = 455;
+			Match(EASE);
+			State = 456;
+			_localctx.called = name();
+			State = 457;
+			Match(IS);
+			State = 458;
+			_localctx.value = sum();
+			State = 460;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==LESS) {
 				{
-				State = 454;
+				State = 459;
 				_localctx.less = Match(LESS);
 				}
 			}
@@ -2843,28 +2898,28 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 457;
+			State = 462;
 			Match(FINISHED);
-			State = 458;
+			State = 463;
 			_localctx.called = name();
-			State = 459;
+			State = 464;
 			Match(IS);
-			State = 460;
-			_localctx.value = expected();
 			State = 465;
+			_localctx.value = expected();
+			State = 470;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 461;
+				State = 466;
 				Match(COMMA);
-				State = 462;
+				State = 467;
 				_localctx._finishedPart = finishedPart();
 				_localctx._parts.Add(_localctx._finishedPart);
 				}
 				}
-				State = 467;
+				State = 472;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -2903,26 +2958,26 @@ internal partial class TurnrowParser : Parser {
 		FinishedPartContext _localctx = new FinishedPartContext(Context, State);
 		EnterRule(_localctx, 54, RULE_finishedPart);
 		try {
-			State = 474;
+			State = 479;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case OPENS:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 468;
+				State = 473;
 				_localctx.opens = Match(OPENS);
 				}
 				break;
 			case STRETCHES:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 469;
+				State = 474;
 				Match(STRETCHES);
-				State = 470;
+				State = 475;
 				Match(BY);
-				State = 471;
+				State = 476;
 				_localctx.stretch = number();
-				State = 472;
+				State = 477;
 				Match(PERCENT);
 				}
 				break;
@@ -2970,25 +3025,25 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 476;
+			State = 481;
 			Match(ACCEPT);
-			State = 477;
+			State = 482;
 			_localctx.called = name();
-			State = 480;
+			State = 485;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==OF) {
 				{
-				State = 478;
+				State = 483;
 				Match(OF);
-				State = 479;
+				State = 484;
 				_localctx.which = name();
 				}
 			}
 
-			State = 482;
+			State = 487;
 			Match(COLON);
-			State = 483;
+			State = 488;
 			_localctx.reason = Match(QUOTED);
 			}
 		}
@@ -3050,27 +3105,27 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 485;
-			Match(SWATCH);
-			State = 486;
-			_localctx.by = stitch();
-			State = 487;
-			Match(COLON);
-			State = 488;
-			_localctx.stitches = number();
-			State = 489;
-			stitchesWord();
 			State = 490;
-			Match(AND);
+			Match(SWATCH);
 			State = 491;
-			_localctx.rows = number();
+			_localctx.by = stitch();
 			State = 492;
-			rowsWord();
+			Match(COLON);
 			State = 493;
-			Match(WEIGH);
+			_localctx.stitches = number();
 			State = 494;
-			_localctx.value = number();
+			stitchesWord();
 			State = 495;
+			Match(AND);
+			State = 496;
+			_localctx.rows = number();
+			State = 497;
+			rowsWord();
+			State = 498;
+			Match(WEIGH);
+			State = 499;
+			_localctx.value = number();
+			State = 500;
 			_localctx.unitWord = TokenStream.LT(1);
 			_la = TokenStream.LA(1);
 			if ( !(_la==G || _la==OZ) ) {
@@ -3080,14 +3135,14 @@ internal partial class TurnrowParser : Parser {
 				ErrorHandler.ReportMatch(this);
 			    Consume();
 			}
-			State = 498;
+			State = 503;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 496;
+				State = 501;
 				Match(COMMA);
-				State = 497;
+				State = 502;
 				_localctx.yarn = name();
 				}
 			}
@@ -3143,31 +3198,31 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 500;
+			State = 505;
 			Match(MADE);
-			State = 501;
+			State = 506;
 			_localctx.size = sizeName();
-			State = 502;
+			State = 507;
 			Match(COLON);
-			State = 503;
+			State = 508;
 			_localctx.piece = name();
-			State = 504;
+			State = 509;
 			_localctx._madePart = madePart();
 			_localctx._parts.Add(_localctx._madePart);
-			State = 509;
+			State = 514;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 505;
+				State = 510;
 				Match(COMMA);
-				State = 506;
+				State = 511;
 				_localctx._madePart = madePart();
 				_localctx._parts.Add(_localctx._madePart);
 				}
 				}
-				State = 511;
+				State = 516;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -3211,11 +3266,11 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 512;
+			State = 517;
 			_localctx.value = number();
-			State = 513;
+			State = 518;
 			_localctx.measure = unit();
-			State = 514;
+			State = 519;
 			_localctx.way = TokenStream.LT(1);
 			_la = TokenStream.LA(1);
 			if ( !(_la==HIGH || _la==WIDE) ) {
@@ -3274,40 +3329,40 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 64, RULE_countFix);
 		int _la;
 		try {
-			State = 529;
+			State = 534;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ODD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 516;
+				State = 521;
 				Match(ODD);
 				}
 				break;
 			case EVEN:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 517;
+				State = 522;
 				Match(EVEN);
 				}
 				break;
 			case MULTIPLE:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 518;
-				Match(MULTIPLE);
-				State = 519;
-				Match(OF);
-				State = 520;
-				_localctx.multiple = single();
 				State = 523;
+				Match(MULTIPLE);
+				State = 524;
+				Match(OF);
+				State = 525;
+				_localctx.multiple = single();
+				State = 528;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==PLUS) {
 					{
-					State = 521;
+					State = 526;
 					Match(PLUS);
-					State = 522;
+					State = 527;
 					_localctx.plus = single();
 					}
 				}
@@ -3317,9 +3372,9 @@ internal partial class TurnrowParser : Parser {
 			case ROUNDED:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 525;
+				State = 530;
 				Match(ROUNDED);
-				State = 526;
+				State = 531;
 				_localctx.way = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==DOWN || _la==UP) ) {
@@ -3334,9 +3389,9 @@ internal partial class TurnrowParser : Parser {
 			case WITHIN:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 527;
+				State = 532;
 				Match(WITHIN);
-				State = 528;
+				State = 533;
 				_localctx.within = sum();
 				}
 				break;
@@ -3373,9 +3428,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 531;
+			State = 536;
 			Match(USE);
-			State = 532;
+			State = 537;
 			_localctx.file = Match(QUOTED);
 			}
 		}
@@ -3414,20 +3469,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 534;
+			State = 539;
 			Match(STITCH);
-			State = 537;
+			State = 542;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case PATTERN:
 				{
-				State = 535;
+				State = 540;
 				_localctx.asPattern = stitchPattern();
 				}
 				break;
 			case WORD:
 				{
-				State = 536;
+				State = 541;
 				_localctx.asSpecial = stitchMade();
 				}
 				break;
@@ -3484,25 +3539,25 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 539;
+			State = 544;
 			Match(PATTERN);
-			State = 540;
+			State = 545;
 			_localctx.called = name();
-			State = 546;
+			State = 551;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==FROM) {
 				{
-				State = 541;
+				State = 546;
 				Match(FROM);
-				State = 542;
+				State = 547;
 				_localctx.picture = Match(PICTURE);
-				State = 544;
+				State = 549;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==COMMA) {
 					{
-					State = 543;
+					State = 548;
 					Match(COMMA);
 					}
 				}
@@ -3510,22 +3565,22 @@ internal partial class TurnrowParser : Parser {
 				}
 			}
 
-			State = 548;
+			State = 553;
 			Match(OVER);
-			State = 549;
-			Match(MULTIPLE);
-			State = 550;
-			Match(OF);
-			State = 551;
-			_localctx.multiple = number();
 			State = 554;
+			Match(MULTIPLE);
+			State = 555;
+			Match(OF);
+			State = 556;
+			_localctx.multiple = number();
+			State = 559;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==PLUS) {
 				{
-				State = 552;
+				State = 557;
 				Match(PLUS);
-				State = 553;
+				State = 558;
 				_localctx.plus = number();
 				}
 			}
@@ -3572,21 +3627,21 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 556;
+			State = 561;
 			Match(KEY);
-			State = 559;
+			State = 564;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case QUOTED:
 				{
-				State = 557;
+				State = 562;
 				_localctx.letter = Match(QUOTED);
 				}
 				break;
 			case FIRST:
 			case LAST:
 				{
-				State = 558;
+				State = 563;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==FIRST || _la==LAST) ) {
@@ -3601,13 +3656,13 @@ internal partial class TurnrowParser : Parser {
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 561;
+			State = 566;
 			Match(IS);
-			State = 562;
+			State = 567;
 			Match(OPEN);
-			State = 563;
+			State = 568;
 			_localctx.words = items();
-			State = 564;
+			State = 569;
 			Match(CLOSE);
 			}
 		}
@@ -3639,7 +3694,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 566;
+			State = 571;
 			_localctx.cells = Match(PICTURE_ROW);
 			}
 		}
@@ -3684,33 +3739,33 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 568;
+			State = 573;
 			_localctx.called = Match(WORD);
-			State = 571;
+			State = 576;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==OF) {
 				{
-				State = 569;
+				State = 574;
 				Match(OF);
-				State = 570;
+				State = 575;
 				_localctx.by = Match(WORD);
 				}
 			}
 
-			State = 574;
+			State = 579;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==QUOTED) {
 				{
-				State = 573;
+				State = 578;
 				_localctx.text = Match(QUOTED);
 				}
 			}
 
-			State = 576;
+			State = 581;
 			Match(IS);
-			State = 577;
+			State = 582;
 			_localctx.made = items();
 			}
 		}
@@ -3758,40 +3813,40 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 579;
-			Match(PIECE);
-			State = 580;
-			_localctx.called = name();
 			State = 584;
+			Match(PIECE);
+			State = 585;
+			_localctx.called = name();
+			State = 589;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 581;
+				State = 586;
 				Match(COMMA);
-				State = 582;
+				State = 587;
 				Match(MAKE);
-				State = 583;
+				State = 588;
 				_localctx.copies = Match(NUMBER);
 				}
 			}
 
-			State = 587;
+			State = 592;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==FROM || _la==ACROSS || _la==IS || _la==PICKED) {
 				{
-				State = 586;
+				State = 591;
 				_localctx.begun = origin();
 				}
 			}
 
-			State = 590;
+			State = 595;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 589;
+				State = 594;
 				_localctx.claimed = claim();
 				}
 			}
@@ -3884,30 +3939,30 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 80, RULE_origin);
 		int _la;
 		try {
-			State = 642;
+			State = 647;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FROM:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 592;
+				State = 597;
 				Match(FROM);
-				State = 593;
+				State = 598;
 				_localctx.piece = name();
-				State = 594;
+				State = 599;
 				Match(COLON);
-				State = 595;
-				_localctx.part = count();
 				State = 600;
+				_localctx.part = count();
+				State = 605;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==STITCH || _la==STITCHES) {
 					{
-					State = 596;
+					State = 601;
 					stitchesWord();
-					State = 597;
+					State = 602;
 					Match(AT);
-					State = 598;
+					State = 603;
 					_localctx.at = edge();
 					}
 				}
@@ -3917,22 +3972,22 @@ internal partial class TurnrowParser : Parser {
 			case IS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 602;
+				State = 607;
 				Match(IS);
-				State = 603;
-				_localctx.piece = name();
-				State = 604;
-				Match(MIRRORED);
 				State = 608;
+				_localctx.piece = name();
+				State = 609;
+				Match(MIRRORED);
+				State = 613;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==COMMA) {
 					{
-					State = 605;
+					State = 610;
 					Match(COMMA);
-					State = 606;
+					State = 611;
 					_localctx.turned = Match(TURNED);
-					State = 607;
+					State = 612;
 					Match(OVER);
 					}
 				}
@@ -3942,25 +3997,25 @@ internal partial class TurnrowParser : Parser {
 			case ACROSS:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 610;
+				State = 615;
 				Match(ACROSS);
-				State = 611;
+				State = 616;
 				_localctx._acrossPart = acrossPart();
 				_localctx._over.Add(_localctx._acrossPart);
-				State = 616;
+				State = 621;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 612;
+					State = 617;
 					Match(COMMA);
-					State = 613;
+					State = 618;
 					_localctx._acrossPart = acrossPart();
 					_localctx._over.Add(_localctx._acrossPart);
 					}
 					}
-					State = 618;
+					State = 623;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -3969,67 +4024,67 @@ internal partial class TurnrowParser : Parser {
 			case PICKED:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 619;
+				State = 624;
 				Match(PICKED);
-				State = 620;
+				State = 625;
 				Match(UP);
-				State = 623;
+				State = 628;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ALONG:
 					{
-					State = 621;
+					State = 626;
 					Match(ALONG);
 					}
 					break;
 				case AROUND:
 					{
-					State = 622;
+					State = 627;
 					_localctx.round = Match(AROUND);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 625;
+				State = 630;
 				_localctx._along = along();
 				_localctx._walks.Add(_localctx._along);
-				State = 630;
+				State = 635;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==AND) {
 					{
 					{
-					State = 626;
+					State = 631;
 					Match(AND);
-					State = 627;
+					State = 632;
 					_localctx._along = along();
 					_localctx._walks.Add(_localctx._along);
 					}
 					}
-					State = 632;
+					State = 637;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 633;
+				State = 638;
 				Match(COLON);
-				State = 634;
+				State = 639;
 				_localctx._rate = rate();
 				_localctx._rates.Add(_localctx._rate);
-				State = 639;
+				State = 644;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 635;
+					State = 640;
 					Match(COMMA);
-					State = 636;
+					State = 641;
 					_localctx._rate = rate();
 					_localctx._rates.Add(_localctx._rate);
 					}
 					}
-					State = 641;
+					State = 646;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -4074,21 +4129,21 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 645;
+			State = 650;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 644;
+				State = 649;
 				_localctx._acrossWord = acrossWord();
 				_localctx._words.Add(_localctx._acrossWord);
 				}
 				}
-				State = 647;
+				State = 652;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2305948580047814656L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -144115286876897971L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 44207388011L) != 0) );
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843799554852197L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 11317091691967L) != 0) );
 			}
 		}
 		catch (RecognitionException re) {
@@ -4119,7 +4174,7 @@ internal partial class TurnrowParser : Parser {
 		AcrossWordContext _localctx = new AcrossWordContext(Context, State);
 		EnterRule(_localctx, 84, RULE_acrossWord);
 		try {
-			State = 651;
+			State = 656;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -4152,6 +4207,7 @@ internal partial class TurnrowParser : Parser {
 			case SHAPE:
 			case SIZES:
 			case SKILL:
+			case SOLID:
 			case STITCH:
 			case STRAIGHT:
 			case SWATCH:
@@ -4173,6 +4229,7 @@ internal partial class TurnrowParser : Parser {
 			case CHAINS:
 			case CORNER:
 			case COUNTS:
+			case CUP:
 			case DOES:
 			case DOWN:
 			case EACH:
@@ -4185,6 +4242,7 @@ internal partial class TurnrowParser : Parser {
 			case EVERY:
 			case EXTRA:
 			case FACING:
+			case FLAT:
 			case FOUNDATION:
 			case HERE:
 			case HIGH:
@@ -4192,6 +4250,7 @@ internal partial class TurnrowParser : Parser {
 			case LATER:
 			case LEAST:
 			case LESS:
+			case LIE:
 			case LONGER:
 			case MAKE:
 			case MIRRORED:
@@ -4217,12 +4276,16 @@ internal partial class TurnrowParser : Parser {
 			case REPEATS:
 			case REST:
 			case ROUNDED:
+			case RUFFLE:
 			case SAME:
 			case SKIPPED:
 			case SKIPPING:
 			case SLIPPING:
+			case STACKED:
+			case STAGGERED:
 			case STRETCHES:
 			case THEN:
+			case THICK:
 			case TIMES:
 			case TURNED:
 			case TURNING:
@@ -4238,14 +4301,14 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 649;
+				State = 654;
 				name();
 				}
 				break;
 			case FIRST:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 650;
+				State = 655;
 				Match(FIRST);
 				}
 				break;
@@ -4300,35 +4363,35 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 654;
+			State = 659;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 653;
+				State = 658;
 				_localctx._walkWord = walkWord();
 				_localctx._words.Add(_localctx._walkWord);
 				}
 				}
-				State = 656;
+				State = 661;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2305843026931548160L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -144115218157421235L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 44207388523L) != 0) );
-			State = 662;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611686036145242112L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843249799038309L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 11317091757503L) != 0) );
+			State = 667;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 658;
+				State = 663;
 				Match(COMMA);
-				State = 659;
+				State = 664;
 				_localctx._alongPart = alongPart();
 				_localctx._parts.Add(_localctx._alongPart);
 				}
 				}
-				State = 664;
+				State = 669;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -4367,7 +4430,7 @@ internal partial class TurnrowParser : Parser {
 		AlongPartContext _localctx = new AlongPartContext(Context, State);
 		EnterRule(_localctx, 88, RULE_alongPart);
 		try {
-			State = 669;
+			State = 674;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
@@ -4376,7 +4439,7 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 665;
+				State = 670;
 				_localctx.rows = selection();
 				}
 				break;
@@ -4384,9 +4447,9 @@ internal partial class TurnrowParser : Parser {
 			case WS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 666;
+				State = 671;
 				_localctx.facing = side();
-				State = 667;
+				State = 672;
 				Match(FACING);
 				}
 				break;
@@ -4434,20 +4497,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 671;
-			Match(BEGIN);
-			State = 672;
-			Match(WITH);
-			State = 673;
-			_localctx.amount = count();
-			State = 674;
-			stitchesWord();
 			State = 676;
+			Match(BEGIN);
+			State = 677;
+			Match(WITH);
+			State = 678;
+			_localctx.amount = count();
+			State = 679;
+			stitchesWord();
+			State = 681;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 675;
+				State = 680;
 				_localctx.claimed = claim();
 				}
 			}
@@ -4490,16 +4553,16 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 678;
+			State = 683;
 			Match(CHAIN);
-			State = 679;
+			State = 684;
 			_localctx.amount = count();
-			State = 681;
+			State = 686;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 680;
+				State = 685;
 				_localctx.claimed = claim();
 				}
 			}
@@ -4550,19 +4613,19 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 94, RULE_edgeLine);
 		int _la;
 		try {
-			State = 697;
+			State = 702;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FROM:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 683;
+				State = 688;
 				Match(FROM);
-				State = 684;
+				State = 689;
 				Match(HERE);
-				State = 685;
+				State = 690;
 				_localctx.at = edge();
-				State = 686;
+				State = 691;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -4571,7 +4634,7 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 687;
+				State = 692;
 				_localctx.called = name();
 				}
 				break;
@@ -4580,21 +4643,21 @@ internal partial class TurnrowParser : Parser {
 			case RIGHT:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 693;
+				State = 698;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case BOTH:
 					{
-					State = 689;
+					State = 694;
 					Match(BOTH);
-					State = 690;
+					State = 695;
 					_localctx.end = Match(EDGES);
 					}
 					break;
 				case LEFT:
 				case RIGHT:
 					{
-					State = 691;
+					State = 696;
 					_localctx.hand = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==LEFT || _la==RIGHT) ) {
@@ -4604,14 +4667,14 @@ internal partial class TurnrowParser : Parser {
 						ErrorHandler.ReportMatch(this);
 					    Consume();
 					}
-					State = 692;
+					State = 697;
 					_localctx.end = Match(EDGE);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 695;
+				State = 700;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -4620,7 +4683,7 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 696;
+				State = 701;
 				_localctx.called = name();
 				}
 				break;
@@ -4661,13 +4724,13 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 699;
+			State = 704;
 			Match(MARK);
-			State = 700;
+			State = 705;
 			Match(NEXT);
-			State = 701;
+			State = 706;
 			Match(ROW);
-			State = 702;
+			State = 707;
 			_localctx.called = name();
 			}
 		}
@@ -4712,27 +4775,27 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 704;
+			State = 709;
 			Match(DIVIDE);
-			State = 705;
+			State = 710;
 			Match(COLON);
-			State = 706;
+			State = 711;
 			_localctx._dividePart = dividePart();
 			_localctx._parts.Add(_localctx._dividePart);
-			State = 711;
+			State = 716;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 707;
+				State = 712;
 				Match(COMMA);
-				State = 708;
+				State = 713;
 				_localctx._dividePart = dividePart();
 				_localctx._parts.Add(_localctx._dividePart);
 				}
 				}
-				State = 713;
+				State = 718;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -4772,15 +4835,15 @@ internal partial class TurnrowParser : Parser {
 		DividePartContext _localctx = new DividePartContext(Context, State);
 		EnterRule(_localctx, 100, RULE_dividePart);
 		try {
-			State = 720;
+			State = 725;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case SKIP_WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 714;
+				State = 719;
 				Match(SKIP_WORD);
-				State = 715;
+				State = 720;
 				_localctx.amount = count();
 				}
 				break;
@@ -4815,6 +4878,7 @@ internal partial class TurnrowParser : Parser {
 			case SHAPE:
 			case SIZES:
 			case SKILL:
+			case SOLID:
 			case STITCH:
 			case STRAIGHT:
 			case SWATCH:
@@ -4836,6 +4900,7 @@ internal partial class TurnrowParser : Parser {
 			case CHAINS:
 			case CORNER:
 			case COUNTS:
+			case CUP:
 			case DOES:
 			case DOWN:
 			case EACH:
@@ -4848,6 +4913,7 @@ internal partial class TurnrowParser : Parser {
 			case EVERY:
 			case EXTRA:
 			case FACING:
+			case FLAT:
 			case FOUNDATION:
 			case HERE:
 			case HIGH:
@@ -4855,6 +4921,7 @@ internal partial class TurnrowParser : Parser {
 			case LATER:
 			case LEAST:
 			case LESS:
+			case LIE:
 			case LONGER:
 			case MAKE:
 			case MIRRORED:
@@ -4880,12 +4947,16 @@ internal partial class TurnrowParser : Parser {
 			case REPEATS:
 			case REST:
 			case ROUNDED:
+			case RUFFLE:
 			case SAME:
 			case SKIPPED:
 			case SKIPPING:
 			case SLIPPING:
+			case STACKED:
+			case STAGGERED:
 			case STRETCHES:
 			case THEN:
+			case THICK:
 			case TIMES:
 			case TURNED:
 			case TURNING:
@@ -4903,11 +4974,11 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 716;
+				State = 721;
 				_localctx.amount = count();
-				State = 717;
+				State = 722;
 				Match(FOR);
-				State = 718;
+				State = 723;
 				_localctx.called = name();
 				}
 				break;
@@ -4943,9 +5014,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 722;
+			State = 727;
 			Match(FASTEN);
-			State = 723;
+			State = 728;
 			Match(OFF);
 			}
 		}
@@ -4978,11 +5049,11 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 725;
+			State = 730;
 			Match(WEAVE);
-			State = 726;
+			State = 731;
 			Match(IN);
-			State = 727;
+			State = 732;
 			Match(ENDS);
 			}
 		}
@@ -5031,38 +5102,38 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 729;
+			State = 734;
 			Match(ROW);
-			State = 731;
+			State = 736;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2305948580047814400L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -144115287145333427L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 250365818219L) != 0)) {
+			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508352L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594021L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 64093649825215L) != 0)) {
 				{
-				State = 730;
+				State = 735;
 				_localctx.from = count();
 				}
 			}
 
-			State = 734;
+			State = 739;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==RS || _la==WS) {
 				{
-				State = 733;
+				State = 738;
 				_localctx.facing = side();
 				}
 			}
 
-			State = 736;
+			State = 741;
 			Match(COLON);
-			State = 737;
+			State = 742;
 			_localctx.words = items();
-			State = 739;
+			State = 744;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 738;
+				State = 743;
 				_localctx.claimed = claim();
 				}
 			}
@@ -5119,34 +5190,34 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 741;
-			Match(ROWS);
-			State = 742;
-			_localctx.from = count();
-			State = 743;
-			Match(TO);
-			State = 744;
-			_localctx.to = count();
 			State = 746;
+			Match(ROWS);
+			State = 747;
+			_localctx.from = count();
+			State = 748;
+			Match(TO);
+			State = 749;
+			_localctx.to = count();
+			State = 751;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==RS || _la==WS) {
 				{
-				State = 745;
+				State = 750;
 				_localctx.facing = side();
 				}
 			}
 
-			State = 748;
+			State = 753;
 			Match(COLON);
-			State = 749;
+			State = 754;
 			_localctx.words = items();
-			State = 751;
+			State = 756;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 750;
+				State = 755;
 				_localctx.claimed = claim();
 				}
 			}
@@ -5192,23 +5263,23 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 753;
+			State = 758;
 			_localctx._item = item();
 			_localctx._each.Add(_localctx._item);
-			State = 758;
+			State = 763;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 754;
+				State = 759;
 				Match(COMMA);
-				State = 755;
+				State = 760;
 				_localctx._item = item();
 				_localctx._each.Add(_localctx._item);
 				}
 				}
-				State = 760;
+				State = 765;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -5308,19 +5379,19 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 112, RULE_item);
 		int _la;
 		try {
-			State = 839;
+			State = 844;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case OPEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 761;
+				State = 766;
 				Match(OPEN);
-				State = 762;
+				State = 767;
 				_localctx.inside = items();
-				State = 763;
+				State = 768;
 				Match(CLOSE);
-				State = 769;
+				State = 774;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case OPEN:
@@ -5354,6 +5425,7 @@ internal partial class TurnrowParser : Parser {
 				case SHAPE:
 				case SIZES:
 				case SKILL:
+				case SOLID:
 				case STITCH:
 				case STRAIGHT:
 				case SWATCH:
@@ -5375,6 +5447,7 @@ internal partial class TurnrowParser : Parser {
 				case CHAINS:
 				case CORNER:
 				case COUNTS:
+				case CUP:
 				case DOES:
 				case DOWN:
 				case EACH:
@@ -5387,6 +5460,7 @@ internal partial class TurnrowParser : Parser {
 				case EVERY:
 				case EXTRA:
 				case FACING:
+				case FLAT:
 				case FOUNDATION:
 				case HERE:
 				case HIGH:
@@ -5394,6 +5468,7 @@ internal partial class TurnrowParser : Parser {
 				case LATER:
 				case LEAST:
 				case LESS:
+				case LIE:
 				case LONGER:
 				case MAKE:
 				case MIRRORED:
@@ -5419,12 +5494,16 @@ internal partial class TurnrowParser : Parser {
 				case REPEATS:
 				case REST:
 				case ROUNDED:
+				case RUFFLE:
 				case SAME:
 				case SKIPPED:
 				case SKIPPING:
 				case SLIPPING:
+				case STACKED:
+				case STAGGERED:
 				case STRETCHES:
 				case THEN:
+				case THICK:
 				case TIMES:
 				case TURNED:
 				case TURNING:
@@ -5441,9 +5520,9 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 764;
+					State = 769;
 					_localctx.amount = count();
-					State = 765;
+					State = 770;
 					_localctx.end = Match(TIMES);
 					}
 					break;
@@ -5452,13 +5531,13 @@ internal partial class TurnrowParser : Parser {
 				case TO:
 				case UNTIL:
 					{
-					State = 767;
+					State = 772;
 					_localctx.far = reach();
 					}
 					break;
 				case TOGETHER:
 					{
-					State = 768;
+					State = 773;
 					_localctx.joined = Match(TOGETHER);
 					}
 					break;
@@ -5471,12 +5550,12 @@ internal partial class TurnrowParser : Parser {
 				default:
 					break;
 				}
-				State = 772;
+				State = 777;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 771;
+					State = 776;
 					_localctx.at = place();
 					}
 				}
@@ -5486,14 +5565,14 @@ internal partial class TurnrowParser : Parser {
 			case SKIP_WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 774;
+				State = 779;
 				Match(SKIP_WORD);
-				State = 776;
+				State = 781;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2305948580047814400L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -144115287145333427L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 250365818219L) != 0)) {
+				if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508352L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594021L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 64093649825215L) != 0)) {
 					{
-					State = 775;
+					State = 780;
 					_localctx.amount = count();
 					}
 				}
@@ -5503,27 +5582,27 @@ internal partial class TurnrowParser : Parser {
 			case SLIP:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 778;
+				State = 783;
 				Match(SLIP);
-				State = 779;
+				State = 784;
 				Match(OVER);
-				State = 780;
+				State = 785;
 				_localctx.amount = count();
 				}
 				break;
 			case LEAVE:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 781;
+				State = 786;
 				Match(LEAVE);
-				State = 785;
+				State = 790;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case THE:
 					{
-					State = 782;
+					State = 787;
 					Match(THE);
-					State = 783;
+					State = 788;
 					Match(REST);
 					}
 					break;
@@ -5558,6 +5637,7 @@ internal partial class TurnrowParser : Parser {
 				case SHAPE:
 				case SIZES:
 				case SKILL:
+				case SOLID:
 				case STITCH:
 				case STRAIGHT:
 				case SWATCH:
@@ -5579,6 +5659,7 @@ internal partial class TurnrowParser : Parser {
 				case CHAINS:
 				case CORNER:
 				case COUNTS:
+				case CUP:
 				case DOES:
 				case DOWN:
 				case EACH:
@@ -5591,6 +5672,7 @@ internal partial class TurnrowParser : Parser {
 				case EVERY:
 				case EXTRA:
 				case FACING:
+				case FLAT:
 				case FOUNDATION:
 				case HERE:
 				case HIGH:
@@ -5598,6 +5680,7 @@ internal partial class TurnrowParser : Parser {
 				case LATER:
 				case LEAST:
 				case LESS:
+				case LIE:
 				case LONGER:
 				case MAKE:
 				case MIRRORED:
@@ -5623,12 +5706,16 @@ internal partial class TurnrowParser : Parser {
 				case REPEATS:
 				case REST:
 				case ROUNDED:
+				case RUFFLE:
 				case SAME:
 				case SKIPPED:
 				case SKIPPING:
 				case SLIPPING:
+				case STACKED:
+				case STAGGERED:
 				case STRETCHES:
 				case THEN:
+				case THICK:
 				case TIMES:
 				case TURNED:
 				case TURNING:
@@ -5645,21 +5732,21 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 784;
+					State = 789;
 					_localctx.amount = count();
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 789;
+				State = 794;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FOR) {
 					{
-					State = 787;
+					State = 792;
 					Match(FOR);
-					State = 788;
+					State = 793;
 					_localctx.later = Match(LATER);
 					}
 				}
@@ -5669,31 +5756,31 @@ internal partial class TurnrowParser : Parser {
 			case HOLD:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 791;
+				State = 796;
 				Match(HOLD);
-				State = 792;
+				State = 797;
 				_localctx.amount = count();
-				State = 793;
+				State = 798;
 				Match(FOR);
-				State = 794;
+				State = 799;
 				_localctx.called = name();
 				}
 				break;
 			case BRIDGE:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 796;
+				State = 801;
 				Match(BRIDGE);
-				State = 797;
+				State = 802;
 				_localctx.amount = count();
-				State = 800;
+				State = 805;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FOR) {
 					{
-					State = 798;
+					State = 803;
 					Match(FOR);
-					State = 799;
+					State = 804;
 					_localctx.called = name();
 					}
 				}
@@ -5730,6 +5817,7 @@ internal partial class TurnrowParser : Parser {
 			case SHAPE:
 			case SIZES:
 			case SKILL:
+			case SOLID:
 			case STITCH:
 			case STRAIGHT:
 			case SWATCH:
@@ -5752,6 +5840,7 @@ internal partial class TurnrowParser : Parser {
 			case CHAINS:
 			case CORNER:
 			case COUNTS:
+			case CUP:
 			case DEC:
 			case DOES:
 			case DOWN:
@@ -5765,6 +5854,7 @@ internal partial class TurnrowParser : Parser {
 			case EVERY:
 			case EXTRA:
 			case FACING:
+			case FLAT:
 			case FOUNDATION:
 			case HERE:
 			case HIGH:
@@ -5773,6 +5863,7 @@ internal partial class TurnrowParser : Parser {
 			case LATER:
 			case LEAST:
 			case LESS:
+			case LIE:
 			case LONGER:
 			case MAKE:
 			case MIRRORED:
@@ -5798,12 +5889,16 @@ internal partial class TurnrowParser : Parser {
 			case REPEATS:
 			case REST:
 			case ROUNDED:
+			case RUFFLE:
 			case SAME:
 			case SKIPPED:
 			case SKIPPING:
 			case SLIPPING:
+			case STACKED:
+			case STAGGERED:
 			case STRETCHES:
 			case THEN:
+			case THICK:
 			case TIMES:
 			case TURNED:
 			case TURNING:
@@ -5821,17 +5916,17 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 7);
 				{
-				State = 803;
+				State = 808;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==NUMBER || _la==FRACTION) {
 					{
-					State = 802;
+					State = 807;
 					_localctx.before = list();
 					}
 				}
 
-				State = 834;
+				State = 839;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ACCEPT:
@@ -5864,6 +5959,7 @@ internal partial class TurnrowParser : Parser {
 				case SHAPE:
 				case SIZES:
 				case SKILL:
+				case SOLID:
 				case STITCH:
 				case STRAIGHT:
 				case SWATCH:
@@ -5885,6 +5981,7 @@ internal partial class TurnrowParser : Parser {
 				case CHAINS:
 				case CORNER:
 				case COUNTS:
+				case CUP:
 				case DOES:
 				case DOWN:
 				case EACH:
@@ -5897,6 +5994,7 @@ internal partial class TurnrowParser : Parser {
 				case EVERY:
 				case EXTRA:
 				case FACING:
+				case FLAT:
 				case FOUNDATION:
 				case HERE:
 				case HIGH:
@@ -5904,6 +6002,7 @@ internal partial class TurnrowParser : Parser {
 				case LATER:
 				case LEAST:
 				case LESS:
+				case LIE:
 				case LONGER:
 				case MAKE:
 				case MIRRORED:
@@ -5929,12 +6028,16 @@ internal partial class TurnrowParser : Parser {
 				case REPEATS:
 				case REST:
 				case ROUNDED:
+				case RUFFLE:
 				case SAME:
 				case SKIPPED:
 				case SKIPPING:
 				case SLIPPING:
+				case STACKED:
+				case STAGGERED:
 				case STRETCHES:
 				case THEN:
+				case THICK:
 				case TIMES:
 				case TURNED:
 				case TURNING:
@@ -5949,35 +6052,35 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case WORD:
 					{
-					State = 806;
+					State = 811;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 805;
+						State = 810;
 						_localctx._name = name();
 						_localctx._words.Add(_localctx._name);
 						}
 						}
-						State = 808;
+						State = 813;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2305948580047814656L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -144115287145333427L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 44207388011L) != 0) );
-					State = 827;
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594021L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 11317091691967L) != 0) );
+					State = 832;
 					ErrorHandler.Sync(this);
 					switch (TokenStream.LA(1)) {
 					case DEC:
 					case INC:
 						{
-						State = 810;
+						State = 815;
 						_localctx.changed = change();
-						State = 812;
+						State = 817;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-						if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -105570834120448L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -144115287145333411L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 250366358891L) != 0)) {
+						if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -105570834120448L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628593989L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 64093788237247L) != 0)) {
 							{
-							State = 811;
+							State = 816;
 							_localctx.changedBy = changeAmount();
 							}
 						}
@@ -5995,14 +6098,14 @@ internal partial class TurnrowParser : Parser {
 					case NUMBER:
 					case FRACTION:
 						{
-						State = 814;
+						State = 819;
 						_localctx.worked = stitchAmount();
-						State = 816;
+						State = 821;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 						if (_la==WITH) {
 							{
-							State = 815;
+							State = 820;
 							_localctx.spread = spreading();
 							}
 						}
@@ -6011,41 +6114,41 @@ internal partial class TurnrowParser : Parser {
 						break;
 					case WITH:
 						{
-						State = 818;
+						State = 823;
 						_localctx.spread = spreading();
 						}
 						break;
 					case AT:
 						{
-						State = 819;
+						State = 824;
 						_localctx.ends = atEachEnd();
 						}
 						break;
 					case TOGETHER:
 						{
-						State = 820;
+						State = 825;
 						_localctx.joined = Match(TOGETHER);
 						}
 						break;
 					case ORDINAL:
 						{
-						State = 821;
+						State = 826;
 						_localctx.nth = Match(ORDINAL);
-						State = 823;
+						State = 828;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 						do {
 							{
 							{
-							State = 822;
+							State = 827;
 							_localctx._name = name();
 							_localctx._of.Add(_localctx._name);
 							}
 							}
-							State = 825;
+							State = 830;
 							ErrorHandler.Sync(this);
 							_la = TokenStream.LA(1);
-						} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2305948580047814656L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -144115287145333427L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 44207388011L) != 0) );
+						} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594021L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 11317091691967L) != 0) );
 						}
 						break;
 					case Eof:
@@ -6062,14 +6165,14 @@ internal partial class TurnrowParser : Parser {
 				case DEC:
 				case INC:
 					{
-					State = 829;
+					State = 834;
 					_localctx.changed = change();
-					State = 831;
+					State = 836;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-					if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -105570834120448L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -144115287145333411L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 250366358891L) != 0)) {
+					if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -105570834120448L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628593989L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 64093788237247L) != 0)) {
 						{
-						State = 830;
+						State = 835;
 						_localctx.changedBy = changeAmount();
 						}
 					}
@@ -6078,19 +6181,19 @@ internal partial class TurnrowParser : Parser {
 					break;
 				case AT:
 					{
-					State = 833;
+					State = 838;
 					_localctx.ends = atEachEnd();
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 837;
+				State = 842;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 836;
+					State = 841;
 					_localctx.at = place();
 					}
 				}
@@ -6140,19 +6243,19 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 841;
-			Match(WITH);
-			State = 842;
-			Match(OPEN);
-			State = 843;
-			_localctx.inside = items();
-			State = 844;
-			Match(CLOSE);
-			State = 845;
-			_localctx.amount = count();
 			State = 846;
-			Match(TIMES);
+			Match(WITH);
 			State = 847;
+			Match(OPEN);
+			State = 848;
+			_localctx.inside = items();
+			State = 849;
+			Match(CLOSE);
+			State = 850;
+			_localctx.amount = count();
+			State = 851;
+			Match(TIMES);
+			State = 852;
 			Match(EVENLY);
 			}
 		}
@@ -6185,11 +6288,11 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 849;
+			State = 854;
 			Match(AT);
-			State = 850;
+			State = 855;
 			Match(EACH);
-			State = 851;
+			State = 856;
 			Match(END);
 			}
 		}
@@ -6234,7 +6337,7 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 118, RULE_stitchAmount);
 		int _la;
 		try {
-			State = 866;
+			State = 871;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case PLUS:
@@ -6243,18 +6346,18 @@ internal partial class TurnrowParser : Parser {
 			case X:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 854;
+				State = 859;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 853;
+					State = 858;
 					_localctx._countOperation = countOperation();
 					_localctx._operations.Add(_localctx._countOperation);
 					}
 					}
-					State = 856;
+					State = 861;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0) );
@@ -6264,20 +6367,20 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 858;
+				State = 863;
 				_localctx.first = list();
-				State = 862;
+				State = 867;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0)) {
 					{
 					{
-					State = 859;
+					State = 864;
 					_localctx._countOperation = countOperation();
 					_localctx._operations.Add(_localctx._countOperation);
 					}
 					}
-					State = 864;
+					State = 869;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -6289,7 +6392,7 @@ internal partial class TurnrowParser : Parser {
 			case UNTIL:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 865;
+				State = 870;
 				_localctx.far = reach();
 				}
 				break;
@@ -6332,7 +6435,7 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 120, RULE_changeAmount);
 		int _la;
 		try {
-			State = 873;
+			State = 878;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case OPEN:
@@ -6366,6 +6469,7 @@ internal partial class TurnrowParser : Parser {
 			case SHAPE:
 			case SIZES:
 			case SKILL:
+			case SOLID:
 			case STITCH:
 			case STRAIGHT:
 			case SWATCH:
@@ -6387,6 +6491,7 @@ internal partial class TurnrowParser : Parser {
 			case CHAINS:
 			case CORNER:
 			case COUNTS:
+			case CUP:
 			case DOES:
 			case DOWN:
 			case EACH:
@@ -6399,6 +6504,7 @@ internal partial class TurnrowParser : Parser {
 			case EVERY:
 			case EXTRA:
 			case FACING:
+			case FLAT:
 			case FOUNDATION:
 			case HERE:
 			case HIGH:
@@ -6406,6 +6512,7 @@ internal partial class TurnrowParser : Parser {
 			case LATER:
 			case LEAST:
 			case LESS:
+			case LIE:
 			case LONGER:
 			case MAKE:
 			case MIRRORED:
@@ -6431,12 +6538,16 @@ internal partial class TurnrowParser : Parser {
 			case REPEATS:
 			case REST:
 			case ROUNDED:
+			case RUFFLE:
 			case SAME:
 			case SKIPPED:
 			case SKIPPING:
 			case SLIPPING:
+			case STACKED:
+			case STAGGERED:
 			case STRETCHES:
 			case THEN:
+			case THICK:
 			case TIMES:
 			case TURNED:
 			case TURNING:
@@ -6454,14 +6565,14 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 868;
+				State = 873;
 				_localctx.amount = count();
-				State = 870;
+				State = 875;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==EVENLY) {
 					{
-					State = 869;
+					State = 874;
 					_localctx.evenly = Match(EVENLY);
 					}
 				}
@@ -6474,7 +6585,7 @@ internal partial class TurnrowParser : Parser {
 			case UNTIL:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 872;
+				State = 877;
 				_localctx.far = reach();
 				}
 				break;
@@ -6519,49 +6630,49 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 122, RULE_reach);
 		int _la;
 		try {
-			State = 886;
+			State = 891;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACROSS:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 875;
+				State = 880;
 				Match(ACROSS);
 				}
 				break;
 			case AROUND:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 876;
+				State = 881;
 				Match(AROUND);
 				}
 				break;
 			case TO:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 877;
+				State = 882;
 				Match(TO);
-				State = 878;
+				State = 883;
 				_localctx.corner = Match(CORNER);
 				}
 				break;
 			case UNTIL:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 879;
-				Match(UNTIL);
-				State = 880;
-				_localctx.remain = count();
-				State = 881;
-				Match(REMAIN);
 				State = 884;
+				Match(UNTIL);
+				State = 885;
+				_localctx.remain = count();
+				State = 886;
+				Match(REMAIN);
+				State = 889;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==BEFORE) {
 					{
-					State = 882;
+					State = 887;
 					Match(BEFORE);
-					State = 883;
+					State = 888;
 					_localctx.corner = Match(CORNER);
 					}
 				}
@@ -6641,9 +6752,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 888;
+			State = 893;
 			Match(IN);
-			State = 955;
+			State = 960;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FIRST:
@@ -6651,66 +6762,66 @@ internal partial class TurnrowParser : Parser {
 			case NEXT:
 			case SAME:
 				{
-				State = 889;
+				State = 894;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
-				if ( !(((((_la - 92)) & ~0x3f) == 0 && ((1L << (_la - 92)) & 549756076289L) != 0)) ) {
+				if ( !(((((_la - 94)) & ~0x3f) == 0 && ((1L << (_la - 94)) & 4398047560193L) != 0)) ) {
 					_localctx.which = ErrorHandler.RecoverInline(this);
 				}
 				else {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 893;
+				State = 898;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2305948580047814656L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -144115287145333427L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 44207388011L) != 0)) {
+				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594021L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 11317091691967L) != 0)) {
 					{
 					{
-					State = 890;
+					State = 895;
 					_localctx._name = name();
 					_localctx._kind.Add(_localctx._name);
 					}
 					}
-					State = 895;
+					State = 900;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 902;
+				State = 907;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AND) {
 					{
-					State = 896;
+					State = 901;
 					Match(AND);
-					State = 898;
+					State = 903;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 897;
+						State = 902;
 						_localctx._name = name();
 						_localctx._also.Add(_localctx._name);
 						}
 						}
-						State = 900;
+						State = 905;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2305948580047814656L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -144115287145333427L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 44207388011L) != 0) );
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594021L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 11317091691967L) != 0) );
 					}
 				}
 
-				State = 908;
+				State = 913;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==UNTIL) {
 					{
-					State = 904;
+					State = 909;
 					_localctx.until = Match(UNTIL);
-					State = 905;
+					State = 910;
 					_localctx.remain = count();
-					State = 906;
+					State = 911;
 					Match(REMAIN);
 					}
 				}
@@ -6719,107 +6830,107 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EACH:
 				{
-				State = 910;
+				State = 915;
 				_localctx.which = Match(EACH);
-				State = 914;
+				State = 919;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2305948580047814656L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -144115287145333427L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 44207388011L) != 0)) {
+				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594021L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 11317091691967L) != 0)) {
 					{
 					{
-					State = 911;
+					State = 916;
 					_localctx._name = name();
 					_localctx._kind.Add(_localctx._name);
 					}
 					}
-					State = 916;
+					State = 921;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 935;
+				State = 940;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AND) {
 					{
-					State = 917;
+					State = 922;
 					Match(AND);
-					State = 919;
+					State = 924;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==NUMBER || _la==FRACTION) {
 						{
-						State = 918;
+						State = 923;
 						_localctx.many = list();
 						}
 					}
 
-					State = 922;
+					State = 927;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 921;
+						State = 926;
 						_localctx._name = name();
 						_localctx._also.Add(_localctx._name);
 						}
 						}
-						State = 924;
+						State = 929;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2305948580047814656L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -144115287145333427L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 44207388011L) != 0) );
-					State = 933;
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594021L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 11317091691967L) != 0) );
+					State = 938;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==IN) {
 						{
-						State = 926;
+						State = 931;
 						Match(IN);
-						State = 927;
+						State = 932;
 						Match(EACH);
-						State = 929;
+						State = 934;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 						do {
 							{
 							{
-							State = 928;
+							State = 933;
 							_localctx._name = name();
 							_localctx._other.Add(_localctx._name);
 							}
 							}
-							State = 931;
+							State = 936;
 							ErrorHandler.Sync(this);
 							_la = TokenStream.LA(1);
-						} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2305948580047814656L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -144115287145333427L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 44207388011L) != 0) );
+						} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594021L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 11317091691967L) != 0) );
 						}
 					}
 
 					}
 				}
 
-				State = 943;
+				State = 948;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ACROSS:
 					{
-					State = 937;
+					State = 942;
 					Match(ACROSS);
 					}
 					break;
 				case AROUND:
 					{
-					State = 938;
+					State = 943;
 					Match(AROUND);
 					}
 					break;
 				case UNTIL:
 					{
-					State = 939;
+					State = 944;
 					_localctx.until = Match(UNTIL);
-					State = 940;
+					State = 945;
 					_localctx.remain = count();
-					State = 941;
+					State = 946;
 					Match(REMAIN);
 					}
 					break;
@@ -6835,43 +6946,43 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case CORNER:
 				{
-				State = 945;
+				State = 950;
 				_localctx.which = Match(CORNER);
 				}
 				break;
 			case SKIPPED:
 				{
-				State = 946;
+				State = 951;
 				_localctx.which = Match(SKIPPED);
 				}
 				break;
 			case ONE:
 				{
-				State = 947;
+				State = 952;
 				_localctx.which = Match(ONE);
-				State = 948;
+				State = 953;
 				Match(PLACE);
 				}
 				break;
 			case ORDINAL:
 				{
-				State = 949;
+				State = 954;
 				_localctx.which = Match(ORDINAL);
-				State = 951;
+				State = 956;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 950;
+					State = 955;
 					_localctx._name = name();
 					_localctx._kind.Add(_localctx._name);
 					}
 					}
-					State = 953;
+					State = 958;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2305948580047814656L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -144115287145333427L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 44207388011L) != 0) );
+				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594021L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 11317091691967L) != 0) );
 				}
 				break;
 			default:
@@ -6931,66 +7042,66 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 957;
+			State = 962;
 			Match(REPEAT);
-			State = 965;
+			State = 970;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
 				{
-				State = 958;
+				State = 963;
 				Match(ROWS);
-				State = 959;
+				State = 964;
 				_localctx.from = count();
-				State = 960;
+				State = 965;
 				Match(TO);
-				State = 961;
+				State = 966;
 				_localctx.to = count();
 				}
 				break;
 			case ROW:
 				{
-				State = 963;
+				State = 968;
 				Match(ROW);
-				State = 964;
+				State = 969;
 				_localctx.from = count();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 978;
+			State = 983;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 967;
+				State = 972;
 				Match(COMMA);
-				State = 968;
+				State = 973;
 				_localctx.times = count();
-				State = 976;
+				State = 981;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case MORE_WORD:
 					{
-					State = 969;
+					State = 974;
 					_localctx.more = Match(MORE_WORD);
-					State = 970;
+					State = 975;
 					Match(TIMES);
 					}
 					break;
 				case TIMES:
 					{
-					State = 971;
+					State = 976;
 					_localctx.end = Match(TIMES);
-					State = 974;
+					State = 979;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==IN) {
 						{
-						State = 972;
+						State = 977;
 						_localctx.inAll = Match(IN);
-						State = 973;
+						State = 978;
 						Match(ALL);
 						}
 					}
@@ -7003,12 +7114,12 @@ internal partial class TurnrowParser : Parser {
 				}
 			}
 
-			State = 981;
+			State = 986;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 980;
+				State = 985;
 				_localctx.claimed = claim();
 				}
 			}
@@ -7060,31 +7171,31 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 983;
+			State = 988;
 			Match(FOR);
-			State = 984;
+			State = 989;
 			_localctx._sizeRange = sizeRange();
 			_localctx._sizes.Add(_localctx._sizeRange);
-			State = 989;
+			State = 994;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 985;
+				State = 990;
 				Match(COMMA);
-				State = 986;
+				State = 991;
 				_localctx._sizeRange = sizeRange();
 				_localctx._sizes.Add(_localctx._sizeRange);
 				}
 				}
-				State = 991;
+				State = 996;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 992;
+			State = 997;
 			Match(COLON);
-			State = 993;
+			State = 998;
 			_localctx.done = sizedLine();
 			}
 		}
@@ -7124,16 +7235,16 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 995;
+			State = 1000;
 			_localctx.first = sizeName();
-			State = 998;
+			State = 1003;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==TO) {
 				{
-				State = 996;
+				State = 1001;
 				Match(TO);
-				State = 997;
+				State = 1002;
 				_localctx.last = sizeName();
 				}
 			}
@@ -7162,6 +7273,7 @@ internal partial class TurnrowParser : Parser {
 		public LeaveLineContext asLeave;
 		public AddLineContext asAdd;
 		public ShapeLineContext asShape;
+		public SolidLineContext asSolid;
 		[System.Diagnostics.DebuggerNonUserCode] public TurnLineContext turnLine() {
 			return GetRuleContext<TurnLineContext>(0);
 		}
@@ -7192,6 +7304,9 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ShapeLineContext shapeLine() {
 			return GetRuleContext<ShapeLineContext>(0);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public SolidLineContext solidLine() {
+			return GetRuleContext<SolidLineContext>(0);
+		}
 		public SizedLineContext(ParserRuleContext parent, int invokingState)
 			: base(parent, invokingState)
 		{
@@ -7204,13 +7319,13 @@ internal partial class TurnrowParser : Parser {
 		SizedLineContext _localctx = new SizedLineContext(Context, State);
 		EnterRule(_localctx, 132, RULE_sizedLine);
 		try {
-			State = 1010;
+			State = 1016;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case TURN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1000;
+				State = 1005;
 				_localctx.asTurn = turnLine();
 				}
 				break;
@@ -7220,64 +7335,71 @@ internal partial class TurnrowParser : Parser {
 			case RIGHT:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1001;
+				State = 1006;
 				_localctx.asEdge = edgeLine();
 				}
 				break;
 			case MARK:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1002;
+				State = 1007;
 				_localctx.asMark = markLine();
 				}
 				break;
 			case ROW:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1003;
+				State = 1008;
 				_localctx.asRow = rowLine();
 				}
 				break;
 			case ROWS:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1004;
+				State = 1009;
 				_localctx.asRows = rowsLine();
 				}
 				break;
 			case REPEAT:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 1005;
+				State = 1010;
 				_localctx.asRepeat = repeatLine();
 				}
 				break;
 			case STRAIGHT:
 				EnterOuterAlt(_localctx, 7);
 				{
-				State = 1006;
+				State = 1011;
 				_localctx.asStraight = straightLine();
 				}
 				break;
 			case LEAVE:
 				EnterOuterAlt(_localctx, 8);
 				{
-				State = 1007;
+				State = 1012;
 				_localctx.asLeave = leaveLine();
 				}
 				break;
 			case ADD:
 				EnterOuterAlt(_localctx, 9);
 				{
-				State = 1008;
+				State = 1013;
 				_localctx.asAdd = addLine();
 				}
 				break;
 			case SHAPE:
 				EnterOuterAlt(_localctx, 10);
 				{
-				State = 1009;
+				State = 1014;
 				_localctx.asShape = shapeLine();
+				}
+				break;
+			case SOLID:
+				EnterOuterAlt(_localctx, 11);
+				{
+				State = 1015;
+				_localctx.asSolid = solidLine();
 				}
 				break;
 			default:
@@ -7353,25 +7475,25 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1012;
+			State = 1018;
 			Match(STRAIGHT);
-			State = 1024;
+			State = 1030;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case TO:
 				{
-				State = 1013;
+				State = 1019;
 				Match(TO);
-				State = 1014;
+				State = 1020;
 				_localctx.length = sum();
-				State = 1017;
+				State = 1023;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AT) {
 					{
-					State = 1015;
+					State = 1021;
 					Match(AT);
-					State = 1016;
+					State = 1022;
 					_localctx.at = edge();
 					}
 				}
@@ -7380,9 +7502,9 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case FOR:
 				{
-				State = 1019;
+				State = 1025;
 				_localctx.further = Match(FOR);
-				State = 1020;
+				State = 1026;
 				_localctx.length = sum();
 				}
 				break;
@@ -7417,6 +7539,7 @@ internal partial class TurnrowParser : Parser {
 			case SHAPE:
 			case SIZES:
 			case SKILL:
+			case SOLID:
 			case STITCH:
 			case STRAIGHT:
 			case SWATCH:
@@ -7438,6 +7561,7 @@ internal partial class TurnrowParser : Parser {
 			case CHAINS:
 			case CORNER:
 			case COUNTS:
+			case CUP:
 			case DOES:
 			case DOWN:
 			case EACH:
@@ -7450,6 +7574,7 @@ internal partial class TurnrowParser : Parser {
 			case EVERY:
 			case EXTRA:
 			case FACING:
+			case FLAT:
 			case FOUNDATION:
 			case HERE:
 			case HIGH:
@@ -7457,6 +7582,7 @@ internal partial class TurnrowParser : Parser {
 			case LATER:
 			case LEAST:
 			case LESS:
+			case LIE:
 			case LONGER:
 			case MAKE:
 			case MIRRORED:
@@ -7482,12 +7608,16 @@ internal partial class TurnrowParser : Parser {
 			case REPEATS:
 			case REST:
 			case ROUNDED:
+			case RUFFLE:
 			case SAME:
 			case SKIPPED:
 			case SKIPPING:
 			case SLIPPING:
+			case STACKED:
+			case STAGGERED:
 			case STRETCHES:
 			case THEN:
+			case THICK:
 			case TIMES:
 			case TURNED:
 			case TURNING:
@@ -7504,50 +7634,50 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 1021;
+				State = 1027;
 				_localctx.amount = count();
-				State = 1022;
+				State = 1028;
 				_localctx.counted = rowsWord();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1028;
+			State = 1034;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==FROM) {
 				{
-				State = 1026;
+				State = 1032;
 				Match(FROM);
-				State = 1027;
+				State = 1033;
 				_localctx.mark = name();
 				}
 			}
 
-			State = 1034;
+			State = 1040;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1030;
+				State = 1036;
 				Match(COMMA);
-				State = 1031;
+				State = 1037;
 				_localctx._rowFix = rowFix();
 				_localctx._fixes.Add(_localctx._rowFix);
 				}
 				}
-				State = 1036;
+				State = 1042;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1038;
+			State = 1044;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 1037;
+				State = 1043;
 				_localctx.claimed = claim();
 				}
 			}
@@ -7598,53 +7728,53 @@ internal partial class TurnrowParser : Parser {
 		RowFixContext _localctx = new RowFixContext(Context, State);
 		EnterRule(_localctx, 136, RULE_rowFix);
 		try {
-			State = 1051;
+			State = 1057;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case EVEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1040;
+				State = 1046;
 				Match(EVEN);
-				State = 1041;
+				State = 1047;
 				rowsWord();
 				}
 				break;
 			case ODD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1042;
+				State = 1048;
 				Match(ODD);
-				State = 1043;
+				State = 1049;
 				rowsWord();
 				}
 				break;
 			case END:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1044;
+				State = 1050;
 				Match(END);
-				State = 1045;
+				State = 1051;
 				_localctx.facing = side();
 				}
 				break;
 			case IN:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1046;
+				State = 1052;
 				Match(IN);
-				State = 1047;
+				State = 1053;
 				_localctx.pattern = name();
 				}
 				break;
 			case EDGES:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1048;
+				State = 1054;
 				Match(EDGES);
-				State = 1049;
+				State = 1055;
 				Match(IN);
-				State = 1050;
+				State = 1056;
 				_localctx.by = stitch();
 				}
 				break;
@@ -7696,32 +7826,32 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1053;
+			State = 1059;
 			Match(LEAVE);
-			State = 1054;
+			State = 1060;
 			_localctx.amount = count();
-			State = 1057;
+			State = 1063;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==FOR) {
 				{
-				State = 1055;
+				State = 1061;
 				Match(FOR);
-				State = 1056;
+				State = 1062;
 				_localctx.later = Match(LATER);
 				}
 			}
 
-			State = 1059;
+			State = 1065;
 			Match(AT);
-			State = 1060;
+			State = 1066;
 			_localctx.at = edge();
-			State = 1062;
+			State = 1068;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 1061;
+				State = 1067;
 				_localctx.claimed = claim();
 				}
 			}
@@ -7774,36 +7904,36 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1064;
+			State = 1070;
 			Match(ADD);
-			State = 1065;
+			State = 1071;
 			_localctx.amount = count();
-			State = 1066;
-			Match(AT);
-			State = 1067;
-			_localctx.at = edge();
 			State = 1072;
+			Match(AT);
+			State = 1073;
+			_localctx.at = edge();
+			State = 1078;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 1068;
+				State = 1074;
 				Match(COMMA);
-				State = 1069;
+				State = 1075;
 				_localctx.apart = Match(ONE);
-				State = 1070;
+				State = 1076;
 				Match(ROW);
-				State = 1071;
+				State = 1077;
 				Match(APART);
 				}
 			}
 
-			State = 1075;
+			State = 1081;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 1074;
+				State = 1080;
 				_localctx.claimed = claim();
 				}
 			}
@@ -7896,53 +8026,53 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1077;
+			State = 1083;
 			Match(SHAPE);
-			State = 1133;
+			State = 1139;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case BY:
 				{
-				State = 1078;
+				State = 1084;
 				Match(BY);
-				State = 1079;
+				State = 1085;
 				_localctx.by = decreasing();
 				}
 				break;
 			case ROWS:
 				{
-				State = 1080;
+				State = 1086;
 				_localctx.many = Match(ROWS);
-				State = 1081;
+				State = 1087;
 				_localctx.from = count();
-				State = 1082;
+				State = 1088;
 				Match(TO);
-				State = 1083;
+				State = 1089;
 				_localctx.to = count();
-				State = 1084;
+				State = 1090;
 				_localctx.does = shapeDone();
 				}
 				break;
 			case FOR:
 			case TO:
 				{
-				State = 1094;
+				State = 1100;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case TO:
 					{
-					State = 1086;
+					State = 1092;
 					Match(TO);
-					State = 1087;
+					State = 1093;
 					_localctx.length = sum();
-					State = 1090;
+					State = 1096;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==AT) {
 						{
-						State = 1088;
+						State = 1094;
 						Match(AT);
-						State = 1089;
+						State = 1095;
 						_localctx.at = edge();
 						}
 					}
@@ -7951,45 +8081,45 @@ internal partial class TurnrowParser : Parser {
 					break;
 				case FOR:
 					{
-					State = 1092;
+					State = 1098;
 					_localctx.further = Match(FOR);
-					State = 1093;
+					State = 1099;
 					_localctx.length = sum();
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 1098;
+				State = 1104;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FROM) {
 					{
-					State = 1096;
+					State = 1102;
 					Match(FROM);
-					State = 1097;
+					State = 1103;
 					_localctx.mark = name();
 					}
 				}
 
-				State = 1104;
+				State = 1110;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 1100;
+					State = 1106;
 					Match(COMMA);
-					State = 1101;
+					State = 1107;
 					_localctx._rowFix = rowFix();
 					_localctx._fixes.Add(_localctx._rowFix);
 					}
 					}
-					State = 1106;
+					State = 1112;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 1107;
+				State = 1113;
 				_localctx.does = shapeDone();
 				}
 				break;
@@ -8024,6 +8154,7 @@ internal partial class TurnrowParser : Parser {
 			case SHAPE:
 			case SIZES:
 			case SKILL:
+			case SOLID:
 			case STITCH:
 			case STRAIGHT:
 			case SWATCH:
@@ -8045,6 +8176,7 @@ internal partial class TurnrowParser : Parser {
 			case CHAINS:
 			case CORNER:
 			case COUNTS:
+			case CUP:
 			case DOES:
 			case DOWN:
 			case EACH:
@@ -8057,6 +8189,7 @@ internal partial class TurnrowParser : Parser {
 			case EVERY:
 			case EXTRA:
 			case FACING:
+			case FLAT:
 			case FOUNDATION:
 			case HERE:
 			case HIGH:
@@ -8064,6 +8197,7 @@ internal partial class TurnrowParser : Parser {
 			case LATER:
 			case LEAST:
 			case LESS:
+			case LIE:
 			case LONGER:
 			case MAKE:
 			case MIRRORED:
@@ -8089,12 +8223,16 @@ internal partial class TurnrowParser : Parser {
 			case REPEATS:
 			case REST:
 			case ROUNDED:
+			case RUFFLE:
 			case SAME:
 			case SKIPPED:
 			case SKIPPING:
 			case SLIPPING:
+			case STACKED:
+			case STAGGERED:
 			case STRETCHES:
 			case THEN:
+			case THICK:
 			case TIMES:
 			case TURNED:
 			case TURNING:
@@ -8111,66 +8249,66 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 1109;
+				State = 1115;
 				_localctx.rows = count();
-				State = 1131;
+				State = 1137;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 				case ROWS:
 					{
-					State = 1110;
+					State = 1116;
 					_localctx.counted = rowsWord();
-					State = 1113;
+					State = 1119;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==FROM) {
 						{
-						State = 1111;
+						State = 1117;
 						Match(FROM);
-						State = 1112;
+						State = 1118;
 						_localctx.mark = name();
 						}
 					}
 
-					State = 1119;
+					State = 1125;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					while (_la==COMMA) {
 						{
 						{
-						State = 1115;
+						State = 1121;
 						Match(COMMA);
-						State = 1116;
+						State = 1122;
 						_localctx._rowFix = rowFix();
 						_localctx._fixes.Add(_localctx._rowFix);
 						}
 						}
-						State = 1121;
+						State = 1127;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 					}
-					State = 1122;
+					State = 1128;
 					_localctx.does = shapeDone();
 					}
 					break;
 				case STITCH:
 				case STITCHES:
 					{
-					State = 1124;
+					State = 1130;
 					stitchesWord();
-					State = 1125;
+					State = 1131;
 					_localctx.inside = Match(IN);
-					State = 1129;
+					State = 1135;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 1126;
+						State = 1132;
 						Match(COMMA);
-						State = 1127;
+						State = 1133;
 						Match(BY);
-						State = 1128;
+						State = 1134;
 						_localctx.by = decreasing();
 						}
 					}
@@ -8235,30 +8373,30 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1145;
+			State = 1151;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case COLON:
 				{
-				State = 1135;
+				State = 1141;
 				Match(COLON);
-				State = 1136;
+				State = 1142;
 				_localctx._shaping = shaping();
 				_localctx._shapings.Add(_localctx._shaping);
-				State = 1141;
+				State = 1147;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==SEMICOLON) {
 					{
 					{
-					State = 1137;
+					State = 1143;
 					Match(SEMICOLON);
-					State = 1138;
+					State = 1144;
 					_localctx._shaping = shaping();
 					_localctx._shapings.Add(_localctx._shaping);
 					}
 					}
-					State = 1143;
+					State = 1149;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -8266,19 +8404,19 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EVENLY:
 				{
-				State = 1144;
+				State = 1150;
 				_localctx.solved = solve();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1148;
+			State = 1154;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 1147;
+				State = 1153;
 				_localctx.claimed = claim();
 				}
 			}
@@ -8336,38 +8474,38 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1155;
+			State = 1161;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==AFTER) {
 				{
-				State = 1150;
+				State = 1156;
 				Match(AFTER);
-				State = 1151;
+				State = 1157;
 				_localctx.after = count();
-				State = 1152;
+				State = 1158;
 				rowsWord();
-				State = 1153;
+				State = 1159;
 				Match(COMMA);
 				}
 			}
 
-			State = 1157;
+			State = 1163;
 			_localctx.first = stage();
-			State = 1162;
+			State = 1168;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1158;
+				State = 1164;
 				Match(COMMA);
-				State = 1159;
+				State = 1165;
 				_localctx._shapingPart = shapingPart();
 				_localctx._parts.Add(_localctx._shapingPart);
 				}
 				}
-				State = 1164;
+				State = 1170;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -8389,6 +8527,7 @@ internal partial class TurnrowParser : Parser {
 		public CountContext amount;
 		public IToken later;
 		public EdgeContext at;
+		public IToken evenly;
 		public FrequencyContext when;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LEAVE() { return GetToken(TurnrowParser.LEAVE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public CountContext count() {
@@ -8399,6 +8538,7 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public EdgeContext edge() {
 			return GetRuleContext<EdgeContext>(0);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EVENLY() { return GetToken(TurnrowParser.EVENLY, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public FrequencyContext frequency() {
 			return GetRuleContext<FrequencyContext>(0);
 		}
@@ -8422,50 +8562,50 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1176;
+			State = 1182;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ADD:
 			case DEC:
 			case INC:
 				{
-				State = 1167;
+				State = 1173;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case DEC:
 				case INC:
 					{
-					State = 1165;
+					State = 1171;
 					_localctx.changed = change();
 					}
 					break;
 				case ADD:
 					{
-					State = 1166;
+					State = 1172;
 					Match(ADD);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 1169;
+				State = 1175;
 				_localctx.amount = count();
 				}
 				break;
 			case LEAVE:
 				{
-				State = 1170;
+				State = 1176;
 				Match(LEAVE);
-				State = 1171;
+				State = 1177;
 				_localctx.amount = count();
-				State = 1174;
+				State = 1180;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FOR) {
 					{
-					State = 1172;
+					State = 1178;
 					Match(FOR);
-					State = 1173;
+					State = 1179;
 					_localctx.later = Match(LATER);
 					}
 				}
@@ -8475,24 +8615,39 @@ internal partial class TurnrowParser : Parser {
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1180;
+			State = 1187;
 			ErrorHandler.Sync(this);
-			_la = TokenStream.LA(1);
-			if (_la==AT) {
+			switch (TokenStream.LA(1)) {
+			case AT:
 				{
-				State = 1178;
+				State = 1184;
 				Match(AT);
-				State = 1179;
+				State = 1185;
 				_localctx.at = edge();
 				}
+				break;
+			case EVENLY:
+				{
+				State = 1186;
+				_localctx.evenly = Match(EVENLY);
+				}
+				break;
+			case Eof:
+			case COMMA:
+			case SEMICOLON:
+			case EQUALS:
+			case BY:
+			case EVERY:
+				break;
+			default:
+				break;
 			}
-
-			State = 1183;
+			State = 1190;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==BY || _la==EVERY) {
 				{
-				State = 1182;
+				State = 1189;
 				_localctx.when = frequency();
 				}
 			}
@@ -8518,6 +8673,8 @@ internal partial class TurnrowParser : Parser {
 		public DecreasingContext by;
 		public StitchesInContext inset;
 		public EdgeContext at;
+		public IToken evenly;
+		public IToken way;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode THEN() { return GetToken(TurnrowParser.THEN, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public FrequencyContext frequency() {
 			return GetRuleContext<FrequencyContext>(0);
@@ -8542,6 +8699,9 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public EdgeContext edge() {
 			return GetRuleContext<EdgeContext>(0);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EVENLY() { return GetToken(TurnrowParser.EVENLY, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode STAGGERED() { return GetToken(TurnrowParser.STAGGERED, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode STACKED() { return GetToken(TurnrowParser.STACKED, 0); }
 		public ShapingPartContext(ParserRuleContext parent, int invokingState)
 			: base(parent, invokingState)
 		{
@@ -8553,22 +8713,23 @@ internal partial class TurnrowParser : Parser {
 	public ShapingPartContext shapingPart() {
 		ShapingPartContext _localctx = new ShapingPartContext(Context, State);
 		EnterRule(_localctx, 150, RULE_shapingPart);
+		int _la;
 		try {
-			State = 1199;
+			State = 1208;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case THEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1185;
+				State = 1192;
 				Match(THEN);
-				State = 1188;
+				State = 1195;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case BY:
 				case EVERY:
 					{
-					State = 1186;
+					State = 1193;
 					_localctx.when = frequency();
 					}
 					break;
@@ -8577,7 +8738,7 @@ internal partial class TurnrowParser : Parser {
 				case DEC:
 				case INC:
 					{
-					State = 1187;
+					State = 1194;
 					_localctx.next = stage();
 					}
 					break;
@@ -8589,21 +8750,21 @@ internal partial class TurnrowParser : Parser {
 			case EVERY:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1190;
+				State = 1197;
 				_localctx.often = everyRows();
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1191;
+				State = 1198;
 				Match(BY);
-				State = 1194;
+				State = 1201;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case TURNS:
 					{
-					State = 1192;
+					State = 1199;
 					_localctx.turns = turnRows();
 					}
 					break;
@@ -8611,7 +8772,7 @@ internal partial class TurnrowParser : Parser {
 				case SLIPPING:
 				case WORKING:
 					{
-					State = 1193;
+					State = 1200;
 					_localctx.by = decreasing();
 					}
 					break;
@@ -8625,17 +8786,40 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1196;
+				State = 1203;
 				_localctx.inset = stitchesIn();
 				}
 				break;
 			case AT:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1197;
+				State = 1204;
 				Match(AT);
-				State = 1198;
+				State = 1205;
 				_localctx.at = edge();
+				}
+				break;
+			case EVENLY:
+				EnterOuterAlt(_localctx, 6);
+				{
+				State = 1206;
+				_localctx.evenly = Match(EVENLY);
+				}
+				break;
+			case STACKED:
+			case STAGGERED:
+				EnterOuterAlt(_localctx, 7);
+				{
+				State = 1207;
+				_localctx.way = TokenStream.LT(1);
+				_la = TokenStream.LA(1);
+				if ( !(_la==STACKED || _la==STAGGERED) ) {
+					_localctx.way = ErrorHandler.RecoverInline(this);
+				}
+				else {
+					ErrorHandler.ReportMatch(this);
+				    Consume();
+				}
 				}
 				break;
 			default:
@@ -8675,22 +8859,22 @@ internal partial class TurnrowParser : Parser {
 		FrequencyContext _localctx = new FrequencyContext(Context, State);
 		EnterRule(_localctx, 152, RULE_frequency);
 		try {
-			State = 1204;
+			State = 1213;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case EVERY:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1201;
+				State = 1210;
 				_localctx.often = everyRows();
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1202;
+				State = 1211;
 				Match(BY);
-				State = 1203;
+				State = 1212;
 				_localctx.turns = turnRows();
 				}
 				break;
@@ -8739,14 +8923,14 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1206;
+			State = 1215;
 			Match(EVERY);
-			State = 1211;
+			State = 1220;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROW:
 				{
-				State = 1207;
+				State = 1216;
 				Match(ROW);
 				}
 				break;
@@ -8781,6 +8965,7 @@ internal partial class TurnrowParser : Parser {
 			case SHAPE:
 			case SIZES:
 			case SKILL:
+			case SOLID:
 			case STITCH:
 			case STRAIGHT:
 			case SWATCH:
@@ -8802,6 +8987,7 @@ internal partial class TurnrowParser : Parser {
 			case CHAINS:
 			case CORNER:
 			case COUNTS:
+			case CUP:
 			case DOES:
 			case DOWN:
 			case EACH:
@@ -8814,6 +9000,7 @@ internal partial class TurnrowParser : Parser {
 			case EVERY:
 			case EXTRA:
 			case FACING:
+			case FLAT:
 			case FOUNDATION:
 			case HERE:
 			case HIGH:
@@ -8821,6 +9008,7 @@ internal partial class TurnrowParser : Parser {
 			case LATER:
 			case LEAST:
 			case LESS:
+			case LIE:
 			case LONGER:
 			case MAKE:
 			case MIRRORED:
@@ -8846,12 +9034,16 @@ internal partial class TurnrowParser : Parser {
 			case REPEATS:
 			case REST:
 			case ROUNDED:
+			case RUFFLE:
 			case SAME:
 			case SKIPPED:
 			case SKIPPING:
 			case SLIPPING:
+			case STACKED:
+			case STAGGERED:
 			case STRETCHES:
 			case THEN:
+			case THICK:
 			case TIMES:
 			case TURNED:
 			case TURNING:
@@ -8868,23 +9060,23 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 1208;
+				State = 1217;
 				_localctx.interval = count();
-				State = 1209;
+				State = 1218;
 				rowsWord();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1216;
+			State = 1225;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2305948580047814400L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -144115287145333427L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 250365818219L) != 0)) {
+			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508352L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594021L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 64093649825215L) != 0)) {
 				{
-				State = 1213;
+				State = 1222;
 				_localctx.times = count();
-				State = 1214;
+				State = 1223;
 				Match(TIMES);
 				}
 			}
@@ -8934,26 +9126,26 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1218;
-			Match(TURNS);
-			State = 1219;
-			Match(EVERY);
-			State = 1220;
-			_localctx.interval = count();
-			State = 1221;
-			Match(AND);
-			State = 1222;
-			_localctx.byTurns = count();
-			State = 1223;
-			rowsWord();
 			State = 1227;
+			Match(TURNS);
+			State = 1228;
+			Match(EVERY);
+			State = 1229;
+			_localctx.interval = count();
+			State = 1230;
+			Match(AND);
+			State = 1231;
+			_localctx.byTurns = count();
+			State = 1232;
+			rowsWord();
+			State = 1236;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2305948580047814400L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -144115287145333427L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 250365818219L) != 0)) {
+			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508352L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594021L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 64093649825215L) != 0)) {
 				{
-				State = 1224;
+				State = 1233;
 				_localctx.times = count();
-				State = 1225;
+				State = 1234;
 				Match(TIMES);
 				}
 			}
@@ -8989,31 +9181,31 @@ internal partial class TurnrowParser : Parser {
 		DecreasingContext _localctx = new DecreasingContext(Context, State);
 		EnterRule(_localctx, 158, RULE_decreasing);
 		try {
-			State = 1234;
+			State = 1243;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case SKIPPING:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1229;
+				State = 1238;
 				Match(SKIPPING);
 				}
 				break;
 			case SLIPPING:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1230;
+				State = 1239;
 				Match(SLIPPING);
-				State = 1231;
+				State = 1240;
 				Match(OVER);
 				}
 				break;
 			case WORKING:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1232;
+				State = 1241;
 				Match(WORKING);
-				State = 1233;
+				State = 1242;
 				Match(TOGETHER);
 				}
 				break;
@@ -9057,28 +9249,28 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1238;
+			State = 1247;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WORD:
 				{
-				State = 1236;
+				State = 1245;
 				_localctx.called = Match(WORD);
 				}
 				break;
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 1237;
+				State = 1246;
 				_localctx.amount = list();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1240;
+			State = 1249;
 			stitchesWord();
-			State = 1241;
+			State = 1250;
 			Match(IN);
 			}
 		}
@@ -9096,6 +9288,7 @@ internal partial class TurnrowParser : Parser {
 	internal partial class SolveContext : ParserRuleContext {
 		public CountContext target;
 		public EdgeContext at;
+		public IToken around;
 		public SolveOptionContext _solveOption;
 		public IList<SolveOptionContext> _options = new List<SolveOptionContext>();
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EVENLY() { return GetToken(TurnrowParser.EVENLY, 0); }
@@ -9104,13 +9297,14 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COMMA(int i) {
 			return GetToken(TurnrowParser.COMMA, i);
 		}
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AT() { return GetToken(TurnrowParser.AT, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public CountContext count() {
 			return GetRuleContext<CountContext>(0);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AT() { return GetToken(TurnrowParser.AT, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public EdgeContext edge() {
 			return GetRuleContext<EdgeContext>(0);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AROUND() { return GetToken(TurnrowParser.AROUND, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public SolveOptionContext[] solveOption() {
 			return GetRuleContexts<SolveOptionContext>();
 		}
@@ -9132,32 +9326,48 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1243;
+			State = 1252;
 			Match(EVENLY);
-			State = 1244;
-			Match(TO);
-			State = 1245;
-			_localctx.target = count();
-			State = 1246;
-			Match(COMMA);
-			State = 1247;
-			Match(AT);
-			State = 1248;
-			_localctx.at = edge();
 			State = 1253;
+			Match(TO);
+			State = 1254;
+			_localctx.target = count();
+			State = 1255;
+			Match(COMMA);
+			State = 1259;
+			ErrorHandler.Sync(this);
+			switch (TokenStream.LA(1)) {
+			case AT:
+				{
+				State = 1256;
+				Match(AT);
+				State = 1257;
+				_localctx.at = edge();
+				}
+				break;
+			case AROUND:
+				{
+				State = 1258;
+				_localctx.around = Match(AROUND);
+				}
+				break;
+			default:
+				throw new NoViableAltException(this);
+			}
+			State = 1265;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1249;
+				State = 1261;
 				Match(COMMA);
-				State = 1250;
+				State = 1262;
 				_localctx._solveOption = solveOption();
 				_localctx._options.Add(_localctx._solveOption);
 				}
 				}
-				State = 1255;
+				State = 1267;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -9212,40 +9422,40 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 164, RULE_solveOption);
 		int _la;
 		try {
-			State = 1272;
+			State = 1284;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ON:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1256;
+				State = 1268;
 				Match(ON);
-				State = 1257;
+				State = 1269;
 				Match(RS);
-				State = 1258;
+				State = 1270;
 				rowsWord();
 				}
 				break;
 			case LONGER:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1259;
+				State = 1271;
 				Match(LONGER);
-				State = 1260;
+				State = 1272;
 				Match(FIRST);
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1261;
+				State = 1273;
 				Match(BY);
-				State = 1264;
+				State = 1276;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case TURNS:
 					{
-					State = 1262;
+					State = 1274;
 					Match(TURNS);
 					}
 					break;
@@ -9253,7 +9463,7 @@ internal partial class TurnrowParser : Parser {
 				case SLIPPING:
 				case WORKING:
 					{
-					State = 1263;
+					State = 1275;
 					_localctx.by = decreasing();
 					}
 					break;
@@ -9266,7 +9476,7 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1266;
+				State = 1278;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==FIRST || _la==LAST) ) {
@@ -9276,11 +9486,11 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1267;
+				State = 1279;
 				_localctx.rows = count();
-				State = 1268;
+				State = 1280;
 				rowsWord();
-				State = 1269;
+				State = 1281;
 				Match(PLAIN);
 				}
 				break;
@@ -9289,8 +9499,205 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1271;
+				State = 1283;
 				_localctx.inset = stitchesIn();
+				}
+				break;
+			default:
+				throw new NoViableAltException(this);
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class SolidLineContext : ParserRuleContext {
+		public NameContext shape;
+		public SumContext across;
+		public SumContext other;
+		public IToken way;
+		public SolidPartContext _solidPart;
+		public IList<SolidPartContext> _parts = new List<SolidPartContext>();
+		public ClaimContext claimed;
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SOLID() { return GetToken(TurnrowParser.SOLID, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ACROSS() { return GetToken(TurnrowParser.ACROSS, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public NameContext name() {
+			return GetRuleContext<NameContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public SumContext[] sum() {
+			return GetRuleContexts<SumContext>();
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public SumContext sum(int i) {
+			return GetRuleContext<SumContext>(i);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode BY() { return GetToken(TurnrowParser.BY, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode[] COMMA() { return GetTokens(TurnrowParser.COMMA); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COMMA(int i) {
+			return GetToken(TurnrowParser.COMMA, i);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public SolidPartContext[] solidPart() {
+			return GetRuleContexts<SolidPartContext>();
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public SolidPartContext solidPart(int i) {
+			return GetRuleContext<SolidPartContext>(i);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ClaimContext claim() {
+			return GetRuleContext<ClaimContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode HIGH() { return GetToken(TurnrowParser.HIGH, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode THICK() { return GetToken(TurnrowParser.THICK, 0); }
+		public SolidLineContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_solidLine; } }
+	}
+
+	[RuleVersion(0)]
+	public SolidLineContext solidLine() {
+		SolidLineContext _localctx = new SolidLineContext(Context, State);
+		EnterRule(_localctx, 166, RULE_solidLine);
+		int _la;
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 1286;
+			Match(SOLID);
+			State = 1287;
+			_localctx.shape = name();
+			State = 1288;
+			_localctx.across = sum();
+			State = 1289;
+			Match(ACROSS);
+			State = 1294;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			if (_la==BY) {
+				{
+				State = 1290;
+				Match(BY);
+				State = 1291;
+				_localctx.other = sum();
+				State = 1292;
+				_localctx.way = TokenStream.LT(1);
+				_la = TokenStream.LA(1);
+				if ( !(_la==HIGH || _la==THICK) ) {
+					_localctx.way = ErrorHandler.RecoverInline(this);
+				}
+				else {
+					ErrorHandler.ReportMatch(this);
+				    Consume();
+				}
+				}
+			}
+
+			State = 1300;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			while (_la==COMMA) {
+				{
+				{
+				State = 1296;
+				Match(COMMA);
+				State = 1297;
+				_localctx._solidPart = solidPart();
+				_localctx._parts.Add(_localctx._solidPart);
+				}
+				}
+				State = 1302;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+			}
+			State = 1304;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			if (_la==EQUALS) {
+				{
+				State = 1303;
+				_localctx.claimed = claim();
+				}
+			}
+
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class SolidPartContext : ParserRuleContext {
+		public IToken said;
+		public IToken way;
+		public SingleContext multiple;
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode WORD() { return GetToken(TurnrowParser.WORD, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode STAGGERED() { return GetToken(TurnrowParser.STAGGERED, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode STACKED() { return GetToken(TurnrowParser.STACKED, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode MULTIPLE() { return GetToken(TurnrowParser.MULTIPLE, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode OF() { return GetToken(TurnrowParser.OF, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public SingleContext single() {
+			return GetRuleContext<SingleContext>(0);
+		}
+		public SolidPartContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_solidPart; } }
+	}
+
+	[RuleVersion(0)]
+	public SolidPartContext solidPart() {
+		SolidPartContext _localctx = new SolidPartContext(Context, State);
+		EnterRule(_localctx, 168, RULE_solidPart);
+		int _la;
+		try {
+			State = 1311;
+			ErrorHandler.Sync(this);
+			switch (TokenStream.LA(1)) {
+			case WORD:
+				EnterOuterAlt(_localctx, 1);
+				{
+				State = 1306;
+				_localctx.said = Match(WORD);
+				}
+				break;
+			case STACKED:
+			case STAGGERED:
+				EnterOuterAlt(_localctx, 2);
+				{
+				State = 1307;
+				_localctx.way = TokenStream.LT(1);
+				_la = TokenStream.LA(1);
+				if ( !(_la==STACKED || _la==STAGGERED) ) {
+					_localctx.way = ErrorHandler.RecoverInline(this);
+				}
+				else {
+					ErrorHandler.ReportMatch(this);
+				    Consume();
+				}
+				}
+				break;
+			case MULTIPLE:
+				EnterOuterAlt(_localctx, 3);
+				{
+				State = 1308;
+				Match(MULTIPLE);
+				State = 1309;
+				Match(OF);
+				State = 1310;
+				_localctx.multiple = single();
 				}
 				break;
 			default:
@@ -9364,65 +9771,65 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SeamLineContext seamLine() {
 		SeamLineContext _localctx = new SeamLineContext(Context, State);
-		EnterRule(_localctx, 166, RULE_seamLine);
+		EnterRule(_localctx, 170, RULE_seamLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1274;
+			State = 1313;
 			Match(SEAM);
-			State = 1276;
+			State = 1315;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1275;
+				State = 1314;
 				_localctx._walkWord = walkWord();
 				_localctx._first.Add(_localctx._walkWord);
 				}
 				}
-				State = 1278;
+				State = 1317;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2305843026931548160L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -144115218157421235L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 44207388523L) != 0) );
-			State = 1284;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611686036145242112L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843249799038309L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 11317091757503L) != 0) );
+			State = 1323;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==AND) {
 				{
 				{
-				State = 1280;
+				State = 1319;
 				Match(AND);
-				State = 1281;
+				State = 1320;
 				_localctx._walkWords = walkWords();
 				_localctx._firstMore.Add(_localctx._walkWords);
 				}
 				}
-				State = 1286;
+				State = 1325;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1294;
+			State = 1333;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 1287;
+				State = 1326;
 				Match(COMMA);
-				State = 1292;
+				State = 1331;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if (((((_la - 46)) & ~0x3f) == 0 && ((1L << (_la - 46)) & 18084767253790721L) != 0)) {
+				if (((((_la - 46)) & ~0x3f) == 0 && ((1L << (_la - 46)) & 144396663052828673L) != 0)) {
 					{
-					State = 1288;
+					State = 1327;
 					_localctx.rows = selection();
-					State = 1290;
+					State = 1329;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 1289;
+						State = 1328;
 						Match(COMMA);
 						}
 					}
@@ -9433,65 +9840,65 @@ internal partial class TurnrowParser : Parser {
 				}
 			}
 
-			State = 1296;
+			State = 1335;
 			Match(WITH);
-			State = 1298;
+			State = 1337;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1297;
+				State = 1336;
 				_localctx._walkWord = walkWord();
 				_localctx._second.Add(_localctx._walkWord);
 				}
 				}
-				State = 1300;
+				State = 1339;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2305843026931548160L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -144115218157421235L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 44207388523L) != 0) );
-			State = 1306;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611686036145242112L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843249799038309L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 11317091757503L) != 0) );
+			State = 1345;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==AND) {
 				{
 				{
-				State = 1302;
+				State = 1341;
 				Match(AND);
-				State = 1303;
+				State = 1342;
 				_localctx._walkWords = walkWords();
 				_localctx._secondMore.Add(_localctx._walkWords);
 				}
 				}
-				State = 1308;
+				State = 1347;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1313;
+			State = 1352;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1309;
+				State = 1348;
 				Match(COMMA);
-				State = 1310;
+				State = 1349;
 				_localctx._seamPart = seamPart();
 				_localctx._parts.Add(_localctx._seamPart);
 				}
 				}
-				State = 1315;
+				State = 1354;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1318;
+			State = 1357;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COLON) {
 				{
-				State = 1316;
+				State = 1355;
 				Match(COLON);
-				State = 1317;
+				State = 1356;
 				_localctx.worked = rate();
 				}
 			}
@@ -9528,26 +9935,26 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public WalkWordsContext walkWords() {
 		WalkWordsContext _localctx = new WalkWordsContext(Context, State);
-		EnterRule(_localctx, 168, RULE_walkWords);
+		EnterRule(_localctx, 172, RULE_walkWords);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1321;
+			State = 1360;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1320;
+				State = 1359;
 				_localctx._walkWord = walkWord();
 				_localctx._words.Add(_localctx._walkWord);
 				}
 				}
-				State = 1323;
+				State = 1362;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2305843026931548160L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -144115218157421235L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 44207388523L) != 0) );
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611686036145242112L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843249799038309L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 11317091757503L) != 0) );
 			}
 		}
 		catch (RecognitionException re) {
@@ -9597,10 +10004,10 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SeamPartContext seamPart() {
 		SeamPartContext _localctx = new SeamPartContext(Context, State);
-		EnterRule(_localctx, 170, RULE_seamPart);
+		EnterRule(_localctx, 174, RULE_seamPart);
 		int _la;
 		try {
-			State = 1341;
+			State = 1380;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
@@ -9609,27 +10016,27 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1325;
+				State = 1364;
 				_localctx.rows = selection();
 				}
 				break;
 			case EASING:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1326;
+				State = 1365;
 				_localctx.eased = Match(EASING);
-				State = 1332;
+				State = 1371;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==NUMBER || _la==FRACTION) {
 					{
-					State = 1327;
+					State = 1366;
 					_localctx.least = list();
-					State = 1328;
+					State = 1367;
 					Match(TO);
-					State = 1329;
+					State = 1368;
 					_localctx.most = list();
-					State = 1330;
+					State = 1369;
 					_localctx.measure = unit();
 					}
 				}
@@ -9639,29 +10046,29 @@ internal partial class TurnrowParser : Parser {
 			case IN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1334;
+				State = 1373;
 				Match(IN);
-				State = 1338;
+				State = 1377;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case THE:
 					{
-					State = 1335;
+					State = 1374;
 					Match(THE);
-					State = 1336;
+					State = 1375;
 					_localctx.order = Match(SAME);
 					}
 					break;
 				case OPPOSITE:
 					{
-					State = 1337;
+					State = 1376;
 					_localctx.order = Match(OPPOSITE);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 1340;
+				State = 1379;
 				Match(ORDER);
 				}
 				break;
@@ -9699,9 +10106,9 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public WalkWordContext walkWord() {
 		WalkWordContext _localctx = new WalkWordContext(Context, State);
-		EnterRule(_localctx, 172, RULE_walkWord);
+		EnterRule(_localctx, 176, RULE_walkWord);
 		try {
-			State = 1349;
+			State = 1388;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -9734,6 +10141,7 @@ internal partial class TurnrowParser : Parser {
 			case SHAPE:
 			case SIZES:
 			case SKILL:
+			case SOLID:
 			case STITCH:
 			case STRAIGHT:
 			case SWATCH:
@@ -9755,6 +10163,7 @@ internal partial class TurnrowParser : Parser {
 			case CHAINS:
 			case CORNER:
 			case COUNTS:
+			case CUP:
 			case DOES:
 			case DOWN:
 			case EACH:
@@ -9767,6 +10176,7 @@ internal partial class TurnrowParser : Parser {
 			case EVERY:
 			case EXTRA:
 			case FACING:
+			case FLAT:
 			case FOUNDATION:
 			case HERE:
 			case HIGH:
@@ -9774,6 +10184,7 @@ internal partial class TurnrowParser : Parser {
 			case LATER:
 			case LEAST:
 			case LESS:
+			case LIE:
 			case LONGER:
 			case MAKE:
 			case MIRRORED:
@@ -9799,12 +10210,16 @@ internal partial class TurnrowParser : Parser {
 			case REPEATS:
 			case REST:
 			case ROUNDED:
+			case RUFFLE:
 			case SAME:
 			case SKIPPED:
 			case SKIPPING:
 			case SLIPPING:
+			case STACKED:
+			case STAGGERED:
 			case STRETCHES:
 			case THEN:
+			case THICK:
 			case TIMES:
 			case TURNED:
 			case TURNING:
@@ -9820,42 +10235,42 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1343;
+				State = 1382;
 				name();
 				}
 				break;
 			case FIRST:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1344;
+				State = 1383;
 				Match(FIRST);
 				}
 				break;
 			case LAST:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1345;
+				State = 1384;
 				Match(LAST);
 				}
 				break;
 			case ROW:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1346;
+				State = 1385;
 				Match(ROW);
 				}
 				break;
 			case ROWS:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1347;
+				State = 1386;
 				Match(ROWS);
 				}
 				break;
 			case STITCHES:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 1348;
+				State = 1387;
 				Match(STITCHES);
 				}
 				break;
@@ -9906,10 +10321,10 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SelectionContext selection() {
 		SelectionContext _localctx = new SelectionContext(Context, State);
-		EnterRule(_localctx, 174, RULE_selection);
+		EnterRule(_localctx, 178, RULE_selection);
 		int _la;
 		try {
-			State = 1367;
+			State = 1406;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ALL:
@@ -9917,19 +10332,19 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1353;
+				State = 1392;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==ALL) {
 					{
-					State = 1351;
+					State = 1390;
 					_localctx.all = Match(ALL);
-					State = 1352;
+					State = 1391;
 					Match(BUT);
 					}
 				}
 
-				State = 1355;
+				State = 1394;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==FIRST || _la==LAST) ) {
@@ -9939,12 +10354,12 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1360;
+				State = 1399;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1356;
+					State = 1395;
 					Match(ROW);
 					}
 					break;
@@ -9979,6 +10394,7 @@ internal partial class TurnrowParser : Parser {
 				case SHAPE:
 				case SIZES:
 				case SKILL:
+				case SOLID:
 				case STITCH:
 				case STRAIGHT:
 				case SWATCH:
@@ -10000,6 +10416,7 @@ internal partial class TurnrowParser : Parser {
 				case CHAINS:
 				case CORNER:
 				case COUNTS:
+				case CUP:
 				case DOES:
 				case DOWN:
 				case EACH:
@@ -10012,6 +10429,7 @@ internal partial class TurnrowParser : Parser {
 				case EVERY:
 				case EXTRA:
 				case FACING:
+				case FLAT:
 				case FOUNDATION:
 				case HERE:
 				case HIGH:
@@ -10019,6 +10437,7 @@ internal partial class TurnrowParser : Parser {
 				case LATER:
 				case LEAST:
 				case LESS:
+				case LIE:
 				case LONGER:
 				case MAKE:
 				case MIRRORED:
@@ -10044,12 +10463,16 @@ internal partial class TurnrowParser : Parser {
 				case REPEATS:
 				case REST:
 				case ROUNDED:
+				case RUFFLE:
 				case SAME:
 				case SKIPPED:
 				case SKIPPING:
 				case SLIPPING:
+				case STACKED:
+				case STAGGERED:
 				case STRETCHES:
 				case THEN:
+				case THICK:
 				case TIMES:
 				case TURNED:
 				case TURNING:
@@ -10066,9 +10489,9 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1357;
+					State = 1396;
 					_localctx.amount = count();
-					State = 1358;
+					State = 1397;
 					rowsWord();
 					}
 					break;
@@ -10080,13 +10503,13 @@ internal partial class TurnrowParser : Parser {
 			case ROWS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1362;
+				State = 1401;
 				Match(ROWS);
-				State = 1363;
+				State = 1402;
 				_localctx.from = count();
-				State = 1364;
+				State = 1403;
 				Match(TO);
-				State = 1365;
+				State = 1404;
 				_localctx.to = count();
 				}
 				break;
@@ -10146,51 +10569,51 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RateContext rate() {
 		RateContext _localctx = new RateContext(Context, State);
-		EnterRule(_localctx, 176, RULE_rate);
+		EnterRule(_localctx, 180, RULE_rate);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1370;
+			State = 1409;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==NUMBER || _la==FRACTION) {
 				{
-				State = 1369;
+				State = 1408;
 				_localctx.amount = list();
 				}
 			}
 
-			State = 1373;
+			State = 1412;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1372;
+				State = 1411;
 				_localctx._name = name();
 				_localctx._words.Add(_localctx._name);
 				}
 				}
-				State = 1375;
+				State = 1414;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2305948580047814656L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -144115287145333427L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 44207388011L) != 0) );
-			State = 1398;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594021L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 11317091691967L) != 0) );
+			State = 1437;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case IN:
 				{
-				State = 1377;
+				State = 1416;
 				_localctx.way = Match(IN);
-				State = 1378;
+				State = 1417;
 				Match(EACH);
-				State = 1385;
+				State = 1424;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1379;
+					State = 1418;
 					_localctx.row = Match(ROW);
 					}
 					break;
@@ -10224,6 +10647,7 @@ internal partial class TurnrowParser : Parser {
 				case SHAPE:
 				case SIZES:
 				case SKILL:
+				case SOLID:
 				case STITCH:
 				case STRAIGHT:
 				case SWATCH:
@@ -10245,6 +10669,7 @@ internal partial class TurnrowParser : Parser {
 				case CHAINS:
 				case CORNER:
 				case COUNTS:
+				case CUP:
 				case DOES:
 				case DOWN:
 				case EACH:
@@ -10257,6 +10682,7 @@ internal partial class TurnrowParser : Parser {
 				case EVERY:
 				case EXTRA:
 				case FACING:
+				case FLAT:
 				case FOUNDATION:
 				case HERE:
 				case HIGH:
@@ -10264,6 +10690,7 @@ internal partial class TurnrowParser : Parser {
 				case LATER:
 				case LEAST:
 				case LESS:
+				case LIE:
 				case LONGER:
 				case MAKE:
 				case MIRRORED:
@@ -10289,12 +10716,16 @@ internal partial class TurnrowParser : Parser {
 				case REPEATS:
 				case REST:
 				case ROUNDED:
+				case RUFFLE:
 				case SAME:
 				case SKIPPED:
 				case SKIPPING:
 				case SLIPPING:
+				case STACKED:
+				case STAGGERED:
 				case STRETCHES:
 				case THEN:
+				case THICK:
 				case TIMES:
 				case TURNED:
 				case TURNING:
@@ -10309,21 +10740,21 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case WORD:
 					{
-					State = 1381;
+					State = 1420;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 1380;
+						State = 1419;
 						_localctx._name = name();
 						_localctx._kind.Add(_localctx._name);
 						}
 						}
-						State = 1383;
+						State = 1422;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2305948580047814656L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -144115287145333427L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 44207388011L) != 0) );
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594021L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 11317091691967L) != 0) );
 					}
 					break;
 				default:
@@ -10333,14 +10764,14 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case PER:
 				{
-				State = 1387;
+				State = 1426;
 				_localctx.way = Match(PER);
-				State = 1395;
+				State = 1434;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1388;
+					State = 1427;
 					_localctx.row = Match(ROW);
 					}
 					break;
@@ -10375,6 +10806,7 @@ internal partial class TurnrowParser : Parser {
 				case SHAPE:
 				case SIZES:
 				case SKILL:
+				case SOLID:
 				case STITCH:
 				case STRAIGHT:
 				case SWATCH:
@@ -10396,6 +10828,7 @@ internal partial class TurnrowParser : Parser {
 				case CHAINS:
 				case CORNER:
 				case COUNTS:
+				case CUP:
 				case DOES:
 				case DOWN:
 				case EACH:
@@ -10408,6 +10841,7 @@ internal partial class TurnrowParser : Parser {
 				case EVERY:
 				case EXTRA:
 				case FACING:
+				case FLAT:
 				case FOUNDATION:
 				case HERE:
 				case HIGH:
@@ -10415,6 +10849,7 @@ internal partial class TurnrowParser : Parser {
 				case LATER:
 				case LEAST:
 				case LESS:
+				case LIE:
 				case LONGER:
 				case MAKE:
 				case MIRRORED:
@@ -10440,12 +10875,16 @@ internal partial class TurnrowParser : Parser {
 				case REPEATS:
 				case REST:
 				case ROUNDED:
+				case RUFFLE:
 				case SAME:
 				case SKIPPED:
 				case SKIPPING:
 				case SLIPPING:
+				case STACKED:
+				case STAGGERED:
 				case STRETCHES:
 				case THEN:
+				case THICK:
 				case TIMES:
 				case TURNED:
 				case TURNING:
@@ -10462,21 +10901,21 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1389;
+					State = 1428;
 					_localctx.over = count();
-					State = 1393;
+					State = 1432;
 					ErrorHandler.Sync(this);
 					switch (TokenStream.LA(1)) {
 					case ROW:
 					case ROWS:
 						{
-						State = 1390;
+						State = 1429;
 						_localctx.rows = rowsWord();
 						}
 						break;
 					case STITCHES:
 						{
-						State = 1391;
+						State = 1430;
 						Match(STITCHES);
 						}
 						break;
@@ -10510,6 +10949,7 @@ internal partial class TurnrowParser : Parser {
 					case SHAPE:
 					case SIZES:
 					case SKILL:
+					case SOLID:
 					case STITCH:
 					case STRAIGHT:
 					case SWATCH:
@@ -10531,6 +10971,7 @@ internal partial class TurnrowParser : Parser {
 					case CHAINS:
 					case CORNER:
 					case COUNTS:
+					case CUP:
 					case DOES:
 					case DOWN:
 					case EACH:
@@ -10543,6 +10984,7 @@ internal partial class TurnrowParser : Parser {
 					case EVERY:
 					case EXTRA:
 					case FACING:
+					case FLAT:
 					case FOUNDATION:
 					case HERE:
 					case HIGH:
@@ -10550,6 +10992,7 @@ internal partial class TurnrowParser : Parser {
 					case LATER:
 					case LEAST:
 					case LESS:
+					case LIE:
 					case LONGER:
 					case MAKE:
 					case MIRRORED:
@@ -10575,12 +11018,16 @@ internal partial class TurnrowParser : Parser {
 					case REPEATS:
 					case REST:
 					case ROUNDED:
+					case RUFFLE:
 					case SAME:
 					case SKIPPED:
 					case SKIPPING:
 					case SLIPPING:
+					case STACKED:
+					case STAGGERED:
 					case STRETCHES:
 					case THEN:
+					case THICK:
 					case TIMES:
 					case TURNED:
 					case TURNING:
@@ -10595,7 +11042,7 @@ internal partial class TurnrowParser : Parser {
 					case OZ:
 					case WORD:
 						{
-						State = 1392;
+						State = 1431;
 						_localctx._name = name();
 						_localctx._kind.Add(_localctx._name);
 						}
@@ -10612,7 +11059,7 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EVENLY:
 				{
-				State = 1397;
+				State = 1436;
 				_localctx.evenly = Match(EVENLY);
 				}
 				break;
@@ -10642,6 +11089,10 @@ internal partial class TurnrowParser : Parser {
 		public SumContext length;
 		public SumContext within;
 		public ExpectedContext right;
+		public IToken lying;
+		public IToken flat;
+		public CountContext from;
+		public CountContext to;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EXPECT() { return GetToken(TurnrowParser.EXPECT, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ExpectedContext[] expected() {
 			return GetRuleContexts<ExpectedContext>();
@@ -10653,14 +11104,27 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode IS() { return GetToken(TurnrowParser.IS, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ARE() { return GetToken(TurnrowParser.ARE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AT() { return GetToken(TurnrowParser.AT, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LIE() { return GetToken(TurnrowParser.LIE, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CUP() { return GetToken(TurnrowParser.CUP, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode RUFFLE() { return GetToken(TurnrowParser.RUFFLE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public SumContext[] sum() {
 			return GetRuleContexts<SumContext>();
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public SumContext sum(int i) {
 			return GetRuleContext<SumContext>(i);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode IN() { return GetToken(TurnrowParser.IN, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ROWS() { return GetToken(TurnrowParser.ROWS, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TO() { return GetToken(TurnrowParser.TO, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LEAST() { return GetToken(TurnrowParser.LEAST, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode MOST() { return GetToken(TurnrowParser.MOST, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FLAT() { return GetToken(TurnrowParser.FLAT, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public CountContext[] count() {
+			return GetRuleContexts<CountContext>();
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public CountContext count(int i) {
+			return GetRuleContext<CountContext>(i);
+		}
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COMMA() { return GetToken(TurnrowParser.COMMA, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode WITHIN() { return GetToken(TurnrowParser.WITHIN, 0); }
 		public ExpectLineContext(ParserRuleContext parent, int invokingState)
@@ -10673,30 +11137,30 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ExpectLineContext expectLine() {
 		ExpectLineContext _localctx = new ExpectLineContext(Context, State);
-		EnterRule(_localctx, 178, RULE_expectLine);
+		EnterRule(_localctx, 182, RULE_expectLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1400;
+			State = 1439;
 			Match(EXPECT);
-			State = 1401;
+			State = 1440;
 			_localctx.left = expected();
-			State = 1420;
+			State = 1471;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case MEASURE:
 				{
-				State = 1402;
+				State = 1441;
 				Match(MEASURE);
-				State = 1412;
+				State = 1451;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case AT:
 					{
-					State = 1403;
+					State = 1442;
 					Match(AT);
-					State = 1404;
+					State = 1443;
 					_localctx.bound = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==LEAST || _la==MOST) ) {
@@ -10706,7 +11170,7 @@ internal partial class TurnrowParser : Parser {
 						ErrorHandler.ReportMatch(this);
 					    Consume();
 					}
-					State = 1405;
+					State = 1444;
 					_localctx.length = sum();
 					}
 					break;
@@ -10741,6 +11205,7 @@ internal partial class TurnrowParser : Parser {
 				case SHAPE:
 				case SIZES:
 				case SKILL:
+				case SOLID:
 				case STITCH:
 				case STRAIGHT:
 				case SWATCH:
@@ -10762,6 +11227,7 @@ internal partial class TurnrowParser : Parser {
 				case CHAINS:
 				case CORNER:
 				case COUNTS:
+				case CUP:
 				case DOES:
 				case DOWN:
 				case EACH:
@@ -10774,6 +11240,7 @@ internal partial class TurnrowParser : Parser {
 				case EVERY:
 				case EXTRA:
 				case FACING:
+				case FLAT:
 				case FOUNDATION:
 				case HERE:
 				case HIGH:
@@ -10781,6 +11248,7 @@ internal partial class TurnrowParser : Parser {
 				case LATER:
 				case LEAST:
 				case LESS:
+				case LIE:
 				case LONGER:
 				case MAKE:
 				case MIRRORED:
@@ -10806,12 +11274,16 @@ internal partial class TurnrowParser : Parser {
 				case REPEATS:
 				case REST:
 				case ROUNDED:
+				case RUFFLE:
 				case SAME:
 				case SKIPPED:
 				case SKIPPING:
 				case SLIPPING:
+				case STACKED:
+				case STAGGERED:
 				case STRETCHES:
 				case THEN:
+				case THICK:
 				case TIMES:
 				case TURNED:
 				case TURNING:
@@ -10828,18 +11300,18 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1406;
+					State = 1445;
 					_localctx.length = sum();
-					State = 1410;
+					State = 1449;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 1407;
+						State = 1446;
 						Match(COMMA);
-						State = 1408;
+						State = 1447;
 						Match(WITHIN);
-						State = 1409;
+						State = 1448;
 						_localctx.within = sum();
 						}
 					}
@@ -10854,7 +11326,7 @@ internal partial class TurnrowParser : Parser {
 			case ARE:
 			case IS:
 				{
-				State = 1414;
+				State = 1453;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -10863,14 +11335,14 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1417;
+				State = 1456;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AT) {
 					{
-					State = 1415;
+					State = 1454;
 					Match(AT);
-					State = 1416;
+					State = 1455;
 					_localctx.bound = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==LEAST || _la==MOST) ) {
@@ -10883,8 +11355,52 @@ internal partial class TurnrowParser : Parser {
 					}
 				}
 
-				State = 1419;
+				State = 1458;
 				_localctx.right = expected();
+				}
+				break;
+			case CUP:
+			case LIE:
+			case RUFFLE:
+				{
+				State = 1459;
+				_localctx.lying = TokenStream.LT(1);
+				_la = TokenStream.LA(1);
+				if ( !(((((_la - 79)) & ~0x3f) == 0 && ((1L << (_la - 79)) & 72057594306363393L) != 0)) ) {
+					_localctx.lying = ErrorHandler.RecoverInline(this);
+				}
+				else {
+					ErrorHandler.ReportMatch(this);
+				    Consume();
+				}
+				State = 1461;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				if (_la==FLAT) {
+					{
+					State = 1460;
+					_localctx.flat = Match(FLAT);
+					}
+				}
+
+				State = 1469;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				if (_la==IN) {
+					{
+					State = 1463;
+					Match(IN);
+					State = 1464;
+					Match(ROWS);
+					State = 1465;
+					_localctx.from = count();
+					State = 1466;
+					Match(TO);
+					State = 1467;
+					_localctx.to = count();
+					}
+				}
+
 				}
 				break;
 			default:
@@ -10931,29 +11447,29 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ExpectedContext expected() {
 		ExpectedContext _localctx = new ExpectedContext(Context, State);
-		EnterRule(_localctx, 180, RULE_expected);
+		EnterRule(_localctx, 184, RULE_expected);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1422;
+			State = 1473;
 			_localctx.value = sum();
-			State = 1433;
+			State = 1484;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==ROWS || _la==STITCHES || _la==WORD) {
 				{
-				State = 1424;
+				State = 1475;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==WORD) {
 					{
-					State = 1423;
+					State = 1474;
 					_localctx.by = Match(WORD);
 					}
 				}
 
-				State = 1426;
+				State = 1477;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -10963,18 +11479,18 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1430;
+				State = 1481;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0)) {
 					{
 					{
-					State = 1427;
+					State = 1478;
 					_localctx._expectedMore = expectedMore();
 					_localctx._more.Add(_localctx._expectedMore);
 					}
 					}
-					State = 1432;
+					State = 1483;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -11016,21 +11532,21 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ExpectedMoreContext expectedMore() {
 		ExpectedMoreContext _localctx = new ExpectedMoreContext(Context, State);
-		EnterRule(_localctx, 182, RULE_expectedMore);
+		EnterRule(_localctx, 186, RULE_expectedMore);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1435;
+			State = 1486;
 			_localctx.by = sign();
-			State = 1436;
+			State = 1487;
 			_localctx.value = single();
-			State = 1438;
+			State = 1489;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==ROWS || _la==STITCHES) {
 				{
-				State = 1437;
+				State = 1488;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -11088,43 +11604,43 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ClaimContext claim() {
 		ClaimContext _localctx = new ClaimContext(Context, State);
-		EnterRule(_localctx, 184, RULE_claim);
+		EnterRule(_localctx, 188, RULE_claim);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1440;
+			State = 1491;
 			Match(EQUALS);
-			State = 1441;
+			State = 1492;
 			_localctx._claimPart = claimPart();
 			_localctx._parts.Add(_localctx._claimPart);
-			State = 1446;
+			State = 1497;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1442;
+				State = 1493;
 				Match(COMMA);
-				State = 1443;
+				State = 1494;
 				_localctx._claimPart = claimPart();
 				_localctx._parts.Add(_localctx._claimPart);
 				}
 				}
-				State = 1448;
+				State = 1499;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1454;
+			State = 1505;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WITHOUT:
 				{
-				State = 1449;
+				State = 1500;
 				_localctx.without = Match(WITHOUT);
-				State = 1450;
+				State = 1501;
 				Match(TURNING);
-				State = 1451;
+				State = 1502;
 				_la = TokenStream.LA(1);
 				if ( !(_la==CHAIN || _la==CH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -11137,9 +11653,9 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case WITH:
 				{
-				State = 1452;
+				State = 1503;
 				_localctx.with = Match(WITH);
-				State = 1453;
+				State = 1504;
 				Match(CHAINS);
 				}
 				break;
@@ -11186,14 +11702,14 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ClaimPartContext claimPart() {
 		ClaimPartContext _localctx = new ClaimPartContext(Context, State);
-		EnterRule(_localctx, 186, RULE_claimPart);
+		EnterRule(_localctx, 190, RULE_claimPart);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1456;
+			State = 1507;
 			_localctx.amount = count();
-			State = 1463;
+			State = 1514;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -11226,6 +11742,7 @@ internal partial class TurnrowParser : Parser {
 			case SHAPE:
 			case SIZES:
 			case SKILL:
+			case SOLID:
 			case STITCH:
 			case STRAIGHT:
 			case SWATCH:
@@ -11247,6 +11764,7 @@ internal partial class TurnrowParser : Parser {
 			case CHAINS:
 			case CORNER:
 			case COUNTS:
+			case CUP:
 			case DOES:
 			case DOWN:
 			case EACH:
@@ -11259,6 +11777,7 @@ internal partial class TurnrowParser : Parser {
 			case EVERY:
 			case EXTRA:
 			case FACING:
+			case FLAT:
 			case FOUNDATION:
 			case HERE:
 			case HIGH:
@@ -11266,6 +11785,7 @@ internal partial class TurnrowParser : Parser {
 			case LATER:
 			case LEAST:
 			case LESS:
+			case LIE:
 			case LONGER:
 			case MAKE:
 			case MIRRORED:
@@ -11291,12 +11811,16 @@ internal partial class TurnrowParser : Parser {
 			case REPEATS:
 			case REST:
 			case ROUNDED:
+			case RUFFLE:
 			case SAME:
 			case SKIPPED:
 			case SKIPPING:
 			case SLIPPING:
+			case STACKED:
+			case STAGGERED:
 			case STRETCHES:
 			case THEN:
+			case THICK:
 			case TIMES:
 			case TURNED:
 			case TURNING:
@@ -11311,26 +11835,26 @@ internal partial class TurnrowParser : Parser {
 			case OZ:
 			case WORD:
 				{
-				State = 1458;
+				State = 1509;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 1457;
+					State = 1508;
 					_localctx._name = name();
 					_localctx._words.Add(_localctx._name);
 					}
 					}
-					State = 1460;
+					State = 1511;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2305948580047814656L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -144115287145333427L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 44207388011L) != 0) );
+				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594021L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 11317091691967L) != 0) );
 				}
 				break;
 			case STITCHES:
 				{
-				State = 1462;
+				State = 1513;
 				_localctx.stitches = Match(STITCHES);
 				}
 				break;
@@ -11373,18 +11897,18 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public EdgeContext edge() {
 		EdgeContext _localctx = new EdgeContext(Context, State);
-		EnterRule(_localctx, 188, RULE_edge);
+		EnterRule(_localctx, 192, RULE_edge);
 		int _la;
 		try {
-			State = 1471;
+			State = 1522;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case BOTH:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1465;
+				State = 1516;
 				Match(BOTH);
-				State = 1466;
+				State = 1517;
 				Match(EDGES);
 				}
 				break;
@@ -11418,6 +11942,7 @@ internal partial class TurnrowParser : Parser {
 			case SHAPE:
 			case SIZES:
 			case SKILL:
+			case SOLID:
 			case STITCH:
 			case STRAIGHT:
 			case SWATCH:
@@ -11439,6 +11964,7 @@ internal partial class TurnrowParser : Parser {
 			case CHAINS:
 			case CORNER:
 			case COUNTS:
+			case CUP:
 			case DOES:
 			case DOWN:
 			case EACH:
@@ -11451,6 +11977,7 @@ internal partial class TurnrowParser : Parser {
 			case EVERY:
 			case EXTRA:
 			case FACING:
+			case FLAT:
 			case FOUNDATION:
 			case HERE:
 			case HIGH:
@@ -11458,6 +11985,7 @@ internal partial class TurnrowParser : Parser {
 			case LATER:
 			case LEAST:
 			case LESS:
+			case LIE:
 			case LONGER:
 			case MAKE:
 			case MIRRORED:
@@ -11483,12 +12011,16 @@ internal partial class TurnrowParser : Parser {
 			case REPEATS:
 			case REST:
 			case ROUNDED:
+			case RUFFLE:
 			case SAME:
 			case SKIPPED:
 			case SKIPPING:
 			case SLIPPING:
+			case STACKED:
+			case STAGGERED:
 			case STRETCHES:
 			case THEN:
+			case THICK:
 			case TIMES:
 			case TURNED:
 			case TURNING:
@@ -11504,14 +12036,14 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1467;
+				State = 1518;
 				_localctx.called = name();
-				State = 1469;
+				State = 1520;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==EDGE) {
 					{
-					State = 1468;
+					State = 1519;
 					Match(EDGE);
 					}
 				}
@@ -11546,12 +12078,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SideContext side() {
 		SideContext _localctx = new SideContext(Context, State);
-		EnterRule(_localctx, 190, RULE_side);
+		EnterRule(_localctx, 194, RULE_side);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1473;
+			State = 1524;
 			_la = TokenStream.LA(1);
 			if ( !(_la==RS || _la==WS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -11586,12 +12118,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ChangeContext change() {
 		ChangeContext _localctx = new ChangeContext(Context, State);
-		EnterRule(_localctx, 192, RULE_change);
+		EnterRule(_localctx, 196, RULE_change);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1475;
+			State = 1526;
 			_la = TokenStream.LA(1);
 			if ( !(_la==DEC || _la==INC) ) {
 			ErrorHandler.RecoverInline(this);
@@ -11632,26 +12164,26 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StitchContext stitch() {
 		StitchContext _localctx = new StitchContext(Context, State);
-		EnterRule(_localctx, 194, RULE_stitch);
+		EnterRule(_localctx, 198, RULE_stitch);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1478;
+			State = 1529;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1477;
+				State = 1528;
 				_localctx._name = name();
 				_localctx._words.Add(_localctx._name);
 				}
 				}
-				State = 1480;
+				State = 1531;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2305948580047814656L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -144115287145333427L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 44207388011L) != 0) );
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594021L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 11317091691967L) != 0) );
 			}
 		}
 		catch (RecognitionException re) {
@@ -11678,12 +12210,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RowsWordContext rowsWord() {
 		RowsWordContext _localctx = new RowsWordContext(Context, State);
-		EnterRule(_localctx, 196, RULE_rowsWord);
+		EnterRule(_localctx, 200, RULE_rowsWord);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1482;
+			State = 1533;
 			_la = TokenStream.LA(1);
 			if ( !(_la==ROW || _la==ROWS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -11718,12 +12250,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StitchesWordContext stitchesWord() {
 		StitchesWordContext _localctx = new StitchesWordContext(Context, State);
-		EnterRule(_localctx, 198, RULE_stitchesWord);
+		EnterRule(_localctx, 202, RULE_stitchesWord);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1484;
+			State = 1535;
 			_la = TokenStream.LA(1);
 			if ( !(_la==STITCH || _la==STITCHES) ) {
 			ErrorHandler.RecoverInline(this);
@@ -11768,25 +12300,25 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SumContext sum() {
 		SumContext _localctx = new SumContext(Context, State);
-		EnterRule(_localctx, 200, RULE_sum);
+		EnterRule(_localctx, 204, RULE_sum);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1486;
+			State = 1537;
 			_localctx.first = factor();
-			State = 1490;
+			State = 1541;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0)) {
 				{
 				{
-				State = 1487;
+				State = 1538;
 				_localctx._sumOperation = sumOperation();
 				_localctx._rest.Add(_localctx._sumOperation);
 				}
 				}
-				State = 1492;
+				State = 1543;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -11822,13 +12354,13 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SumOperationContext sumOperation() {
 		SumOperationContext _localctx = new SumOperationContext(Context, State);
-		EnterRule(_localctx, 202, RULE_sumOperation);
+		EnterRule(_localctx, 206, RULE_sumOperation);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1493;
+			State = 1544;
 			_localctx.by = sign();
-			State = 1494;
+			State = 1545;
 			_localctx.value = factor();
 			}
 		}
@@ -11872,24 +12404,24 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public FactorContext factor() {
 		FactorContext _localctx = new FactorContext(Context, State);
-		EnterRule(_localctx, 204, RULE_factor);
+		EnterRule(_localctx, 208, RULE_factor);
 		int _la;
 		try {
-			State = 1505;
+			State = 1556;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1496;
+				State = 1547;
 				_localctx.amount = list();
-				State = 1498;
+				State = 1549;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if (((((_la - 97)) & ~0x3f) == 0 && ((1L << (_la - 97)) & -3458764513820540927L) != 0) || _la==YD) {
+				if (_la==IN || ((((_la - 165)) & ~0x3f) == 0 && ((1L << (_la - 165)) & 45L) != 0)) {
 					{
-					State = 1497;
+					State = 1548;
 					_localctx.measure = unit();
 					}
 				}
@@ -11926,6 +12458,7 @@ internal partial class TurnrowParser : Parser {
 			case SHAPE:
 			case SIZES:
 			case SKILL:
+			case SOLID:
 			case STITCH:
 			case STRAIGHT:
 			case SWATCH:
@@ -11947,6 +12480,7 @@ internal partial class TurnrowParser : Parser {
 			case CHAINS:
 			case CORNER:
 			case COUNTS:
+			case CUP:
 			case DOES:
 			case DOWN:
 			case EACH:
@@ -11959,6 +12493,7 @@ internal partial class TurnrowParser : Parser {
 			case EVERY:
 			case EXTRA:
 			case FACING:
+			case FLAT:
 			case FOUNDATION:
 			case HERE:
 			case HIGH:
@@ -11966,6 +12501,7 @@ internal partial class TurnrowParser : Parser {
 			case LATER:
 			case LEAST:
 			case LESS:
+			case LIE:
 			case LONGER:
 			case MAKE:
 			case MIRRORED:
@@ -11991,12 +12527,16 @@ internal partial class TurnrowParser : Parser {
 			case REPEATS:
 			case REST:
 			case ROUNDED:
+			case RUFFLE:
 			case SAME:
 			case SKIPPED:
 			case SKIPPING:
 			case SLIPPING:
+			case STACKED:
+			case STAGGERED:
 			case STRETCHES:
 			case THEN:
+			case THICK:
 			case TIMES:
 			case TURNED:
 			case TURNING:
@@ -12012,18 +12552,18 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1500;
+				State = 1551;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1501;
+				State = 1552;
 				Match(OPEN);
-				State = 1502;
+				State = 1553;
 				_localctx.inside = sum();
-				State = 1503;
+				State = 1554;
 				Match(CLOSE);
 				}
 				break;
@@ -12065,25 +12605,25 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public CountContext count() {
 		CountContext _localctx = new CountContext(Context, State);
-		EnterRule(_localctx, 206, RULE_count);
+		EnterRule(_localctx, 210, RULE_count);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1507;
+			State = 1558;
 			_localctx.first = single();
-			State = 1511;
+			State = 1562;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0)) {
 				{
 				{
-				State = 1508;
+				State = 1559;
 				_localctx._countOperation = countOperation();
 				_localctx._rest.Add(_localctx._countOperation);
 				}
 				}
-				State = 1513;
+				State = 1564;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -12119,13 +12659,13 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public CountOperationContext countOperation() {
 		CountOperationContext _localctx = new CountOperationContext(Context, State);
-		EnterRule(_localctx, 208, RULE_countOperation);
+		EnterRule(_localctx, 212, RULE_countOperation);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1514;
+			State = 1565;
 			_localctx.by = sign();
-			State = 1515;
+			State = 1566;
 			_localctx.value = single();
 			}
 		}
@@ -12165,16 +12705,16 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SingleContext single() {
 		SingleContext _localctx = new SingleContext(Context, State);
-		EnterRule(_localctx, 210, RULE_single);
+		EnterRule(_localctx, 214, RULE_single);
 		try {
-			State = 1523;
+			State = 1574;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1517;
+				State = 1568;
 				_localctx.amount = list();
 				}
 				break;
@@ -12208,6 +12748,7 @@ internal partial class TurnrowParser : Parser {
 			case SHAPE:
 			case SIZES:
 			case SKILL:
+			case SOLID:
 			case STITCH:
 			case STRAIGHT:
 			case SWATCH:
@@ -12229,6 +12770,7 @@ internal partial class TurnrowParser : Parser {
 			case CHAINS:
 			case CORNER:
 			case COUNTS:
+			case CUP:
 			case DOES:
 			case DOWN:
 			case EACH:
@@ -12241,6 +12783,7 @@ internal partial class TurnrowParser : Parser {
 			case EVERY:
 			case EXTRA:
 			case FACING:
+			case FLAT:
 			case FOUNDATION:
 			case HERE:
 			case HIGH:
@@ -12248,6 +12791,7 @@ internal partial class TurnrowParser : Parser {
 			case LATER:
 			case LEAST:
 			case LESS:
+			case LIE:
 			case LONGER:
 			case MAKE:
 			case MIRRORED:
@@ -12273,12 +12817,16 @@ internal partial class TurnrowParser : Parser {
 			case REPEATS:
 			case REST:
 			case ROUNDED:
+			case RUFFLE:
 			case SAME:
 			case SKIPPED:
 			case SKIPPING:
 			case SLIPPING:
+			case STACKED:
+			case STAGGERED:
 			case STRETCHES:
 			case THEN:
+			case THICK:
 			case TIMES:
 			case TURNED:
 			case TURNING:
@@ -12294,18 +12842,18 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1518;
+				State = 1569;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1519;
+				State = 1570;
 				Match(OPEN);
-				State = 1520;
+				State = 1571;
 				_localctx.inside = count();
-				State = 1521;
+				State = 1572;
 				Match(CLOSE);
 				}
 				break;
@@ -12339,12 +12887,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SignContext sign() {
 		SignContext _localctx = new SignContext(Context, State);
-		EnterRule(_localctx, 212, RULE_sign);
+		EnterRule(_localctx, 216, RULE_sign);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1525;
+			State = 1576;
 			_la = TokenStream.LA(1);
 			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
@@ -12392,41 +12940,41 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ListContext list() {
 		ListContext _localctx = new ListContext(Context, State);
-		EnterRule(_localctx, 214, RULE_list);
+		EnterRule(_localctx, 218, RULE_list);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1527;
+			State = 1578;
 			_localctx.first = number();
-			State = 1539;
+			State = 1590;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==OPEN) {
 				{
-				State = 1528;
+				State = 1579;
 				Match(OPEN);
-				State = 1529;
+				State = 1580;
 				_localctx._number = number();
 				_localctx._more.Add(_localctx._number);
-				State = 1534;
+				State = 1585;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 1530;
+					State = 1581;
 					Match(COMMA);
-					State = 1531;
+					State = 1582;
 					_localctx._number = number();
 					_localctx._more.Add(_localctx._number);
 					}
 					}
-					State = 1536;
+					State = 1587;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 1537;
+				State = 1588;
 				Match(CLOSE);
 				}
 			}
@@ -12459,23 +13007,23 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public NumberContext number() {
 		NumberContext _localctx = new NumberContext(Context, State);
-		EnterRule(_localctx, 216, RULE_number);
+		EnterRule(_localctx, 220, RULE_number);
 		int _la;
 		try {
-			State = 1546;
+			State = 1597;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1541;
+				State = 1592;
 				_localctx.whole = Match(NUMBER);
-				State = 1543;
+				State = 1594;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FRACTION) {
 					{
-					State = 1542;
+					State = 1593;
 					_localctx.part = Match(FRACTION);
 					}
 				}
@@ -12485,7 +13033,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1545;
+				State = 1596;
 				_localctx.part = Match(FRACTION);
 				}
 				break;
@@ -12520,14 +13068,14 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public UnitContext unit() {
 		UnitContext _localctx = new UnitContext(Context, State);
-		EnterRule(_localctx, 218, RULE_unit);
+		EnterRule(_localctx, 222, RULE_unit);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1548;
+			State = 1599;
 			_la = TokenStream.LA(1);
-			if ( !(((((_la - 97)) & ~0x3f) == 0 && ((1L << (_la - 97)) & -3458764513820540927L) != 0) || _la==YD) ) {
+			if ( !(_la==IN || ((((_la - 165)) & ~0x3f) == 0 && ((1L << (_la - 165)) & 45L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
 			}
 			else {
@@ -12554,6 +13102,7 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EASE() { return GetToken(TurnrowParser.EASE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FINISHED() { return GetToken(TurnrowParser.FINISHED, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode MADE() { return GetToken(TurnrowParser.MADE, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SOLID() { return GetToken(TurnrowParser.SOLID, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SWATCH() { return GetToken(TurnrowParser.SWATCH, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ADD() { return GetToken(TurnrowParser.ADD, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode BEGIN() { return GetToken(TurnrowParser.BEGIN, 0); }
@@ -12599,6 +13148,7 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CHAINS() { return GetToken(TurnrowParser.CHAINS, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CORNER() { return GetToken(TurnrowParser.CORNER, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COUNTS() { return GetToken(TurnrowParser.COUNTS, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CUP() { return GetToken(TurnrowParser.CUP, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode DOES() { return GetToken(TurnrowParser.DOES, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode DOWN() { return GetToken(TurnrowParser.DOWN, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EACH() { return GetToken(TurnrowParser.EACH, 0); }
@@ -12611,6 +13161,7 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EVERY() { return GetToken(TurnrowParser.EVERY, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EXTRA() { return GetToken(TurnrowParser.EXTRA, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FACING() { return GetToken(TurnrowParser.FACING, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FLAT() { return GetToken(TurnrowParser.FLAT, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FOUNDATION() { return GetToken(TurnrowParser.FOUNDATION, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode HERE() { return GetToken(TurnrowParser.HERE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode HIGH() { return GetToken(TurnrowParser.HIGH, 0); }
@@ -12618,6 +13169,7 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LATER() { return GetToken(TurnrowParser.LATER, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LEAST() { return GetToken(TurnrowParser.LEAST, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LESS() { return GetToken(TurnrowParser.LESS, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LIE() { return GetToken(TurnrowParser.LIE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LONGER() { return GetToken(TurnrowParser.LONGER, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode MAKE() { return GetToken(TurnrowParser.MAKE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode MIRRORED() { return GetToken(TurnrowParser.MIRRORED, 0); }
@@ -12642,12 +13194,16 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode REPEATS() { return GetToken(TurnrowParser.REPEATS, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode REST() { return GetToken(TurnrowParser.REST, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ROUNDED() { return GetToken(TurnrowParser.ROUNDED, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode RUFFLE() { return GetToken(TurnrowParser.RUFFLE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SAME() { return GetToken(TurnrowParser.SAME, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SKIPPING() { return GetToken(TurnrowParser.SKIPPING, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SLIPPING() { return GetToken(TurnrowParser.SLIPPING, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode STACKED() { return GetToken(TurnrowParser.STACKED, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode STAGGERED() { return GetToken(TurnrowParser.STAGGERED, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode STITCH() { return GetToken(TurnrowParser.STITCH, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode STRETCHES() { return GetToken(TurnrowParser.STRETCHES, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode THEN() { return GetToken(TurnrowParser.THEN, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode THICK() { return GetToken(TurnrowParser.THICK, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TIMES() { return GetToken(TurnrowParser.TIMES, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SKIPPED() { return GetToken(TurnrowParser.SKIPPED, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode PLACE() { return GetToken(TurnrowParser.PLACE, 0); }
@@ -12672,14 +13228,14 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public NameContext name() {
 		NameContext _localctx = new NameContext(Context, State);
-		EnterRule(_localctx, 220, RULE_name);
+		EnterRule(_localctx, 224, RULE_name);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1550;
+			State = 1601;
 			_la = TokenStream.LA(1);
-			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & -2305948580047814656L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -144115287145333427L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 44207388011L) != 0)) ) {
+			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594021L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 11317091691967L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
 			}
 			else {
@@ -12700,7 +13256,7 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	private static int[] _serializedATN => new int[] {
-		4,1,171,1553,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
+		4,1,179,1604,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
 		7,7,7,2,8,7,8,2,9,7,9,2,10,7,10,2,11,7,11,2,12,7,12,2,13,7,13,2,14,7,14,
 		2,15,7,15,2,16,7,16,2,17,7,17,2,18,7,18,2,19,7,19,2,20,7,20,2,21,7,21,
 		2,22,7,22,2,23,7,23,2,24,7,24,2,25,7,25,2,26,7,26,2,27,7,27,2,28,7,28,
@@ -12716,574 +13272,598 @@ internal partial class TurnrowParser : Parser {
 		2,92,7,92,2,93,7,93,2,94,7,94,2,95,7,95,2,96,7,96,2,97,7,97,2,98,7,98,
 		2,99,7,99,2,100,7,100,2,101,7,101,2,102,7,102,2,103,7,103,2,104,7,104,
 		2,105,7,105,2,106,7,106,2,107,7,107,2,108,7,108,2,109,7,109,2,110,7,110,
-		1,0,1,0,1,0,1,1,1,1,1,1,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,
+		2,111,7,111,2,112,7,112,1,0,1,0,1,0,1,1,1,1,1,1,1,2,1,2,1,2,1,2,1,2,1,
 		2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,
-		1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,3,2,273,8,
-		2,1,3,1,3,1,3,1,4,1,4,1,4,1,5,1,5,1,5,1,6,1,6,1,6,1,6,3,6,288,8,6,1,7,
-		1,7,1,7,1,8,1,8,1,8,1,8,5,8,297,8,8,10,8,12,8,300,9,8,1,9,1,9,1,9,1,9,
-		1,9,3,9,307,8,9,3,9,309,8,9,1,10,1,10,1,10,1,11,1,11,1,11,1,12,1,12,1,
-		12,1,13,1,13,1,14,1,14,1,14,3,14,325,8,14,1,14,1,14,5,14,329,8,14,10,14,
-		12,14,332,9,14,1,15,1,15,1,15,1,15,1,15,1,15,3,15,340,8,15,3,15,342,8,
-		15,1,16,1,16,1,16,1,16,1,17,1,17,1,17,1,17,1,17,1,17,3,17,354,8,17,1,17,
-		1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,3,17,
-		370,8,17,1,18,1,18,1,18,1,19,1,19,1,19,1,19,1,19,3,19,380,8,19,1,19,1,
-		19,1,19,1,19,1,19,1,19,1,19,3,19,389,8,19,1,19,1,19,5,19,393,8,19,10,19,
-		12,19,396,9,19,1,20,1,20,1,20,1,20,1,20,1,20,1,20,1,20,1,20,3,20,407,8,
-		20,1,21,1,21,1,21,1,21,1,21,1,22,1,22,1,22,1,22,1,22,1,22,1,22,1,22,1,
-		22,1,22,3,22,424,8,22,3,22,426,8,22,1,22,1,22,5,22,430,8,22,10,22,12,22,
-		433,9,22,1,23,1,23,1,23,1,23,1,23,1,23,3,23,441,8,23,1,24,1,24,1,24,1,
-		24,1,24,1,24,3,24,449,8,24,1,25,1,25,1,25,1,25,1,25,3,25,456,8,25,1,26,
-		1,26,1,26,1,26,1,26,1,26,5,26,464,8,26,10,26,12,26,467,9,26,1,27,1,27,
-		1,27,1,27,1,27,1,27,3,27,475,8,27,1,28,1,28,1,28,1,28,3,28,481,8,28,1,
-		28,1,28,1,28,1,29,1,29,1,29,1,29,1,29,1,29,1,29,1,29,1,29,1,29,1,29,1,
-		29,1,29,3,29,499,8,29,1,30,1,30,1,30,1,30,1,30,1,30,1,30,5,30,508,8,30,
-		10,30,12,30,511,9,30,1,31,1,31,1,31,1,31,1,32,1,32,1,32,1,32,1,32,1,32,
-		1,32,3,32,524,8,32,1,32,1,32,1,32,1,32,3,32,530,8,32,1,33,1,33,1,33,1,
-		34,1,34,1,34,3,34,538,8,34,1,35,1,35,1,35,1,35,1,35,3,35,545,8,35,3,35,
-		547,8,35,1,35,1,35,1,35,1,35,1,35,1,35,3,35,555,8,35,1,36,1,36,1,36,3,
-		36,560,8,36,1,36,1,36,1,36,1,36,1,36,1,37,1,37,1,38,1,38,1,38,3,38,572,
-		8,38,1,38,3,38,575,8,38,1,38,1,38,1,38,1,39,1,39,1,39,1,39,1,39,3,39,585,
-		8,39,1,39,3,39,588,8,39,1,39,3,39,591,8,39,1,40,1,40,1,40,1,40,1,40,1,
-		40,1,40,1,40,3,40,601,8,40,1,40,1,40,1,40,1,40,1,40,1,40,3,40,609,8,40,
-		1,40,1,40,1,40,1,40,5,40,615,8,40,10,40,12,40,618,9,40,1,40,1,40,1,40,
-		1,40,3,40,624,8,40,1,40,1,40,1,40,5,40,629,8,40,10,40,12,40,632,9,40,1,
-		40,1,40,1,40,1,40,5,40,638,8,40,10,40,12,40,641,9,40,3,40,643,8,40,1,41,
-		4,41,646,8,41,11,41,12,41,647,1,42,1,42,3,42,652,8,42,1,43,4,43,655,8,
-		43,11,43,12,43,656,1,43,1,43,5,43,661,8,43,10,43,12,43,664,9,43,1,44,1,
-		44,1,44,1,44,3,44,670,8,44,1,45,1,45,1,45,1,45,1,45,3,45,677,8,45,1,46,
-		1,46,1,46,3,46,682,8,46,1,47,1,47,1,47,1,47,1,47,1,47,1,47,1,47,1,47,1,
-		47,3,47,694,8,47,1,47,1,47,3,47,698,8,47,1,48,1,48,1,48,1,48,1,48,1,49,
-		1,49,1,49,1,49,1,49,5,49,710,8,49,10,49,12,49,713,9,49,1,50,1,50,1,50,
-		1,50,1,50,1,50,3,50,721,8,50,1,51,1,51,1,51,1,52,1,52,1,52,1,52,1,53,1,
-		53,3,53,732,8,53,1,53,3,53,735,8,53,1,53,1,53,1,53,3,53,740,8,53,1,54,
-		1,54,1,54,1,54,1,54,3,54,747,8,54,1,54,1,54,1,54,3,54,752,8,54,1,55,1,
-		55,1,55,5,55,757,8,55,10,55,12,55,760,9,55,1,56,1,56,1,56,1,56,1,56,1,
-		56,1,56,1,56,3,56,770,8,56,1,56,3,56,773,8,56,1,56,1,56,3,56,777,8,56,
-		1,56,1,56,1,56,1,56,1,56,1,56,1,56,3,56,786,8,56,1,56,1,56,3,56,790,8,
-		56,1,56,1,56,1,56,1,56,1,56,1,56,1,56,1,56,1,56,3,56,801,8,56,1,56,3,56,
-		804,8,56,1,56,4,56,807,8,56,11,56,12,56,808,1,56,1,56,3,56,813,8,56,1,
-		56,1,56,3,56,817,8,56,1,56,1,56,1,56,1,56,1,56,4,56,824,8,56,11,56,12,
-		56,825,3,56,828,8,56,1,56,1,56,3,56,832,8,56,1,56,3,56,835,8,56,1,56,3,
-		56,838,8,56,3,56,840,8,56,1,57,1,57,1,57,1,57,1,57,1,57,1,57,1,57,1,58,
-		1,58,1,58,1,58,1,59,4,59,855,8,59,11,59,12,59,856,1,59,1,59,5,59,861,8,
-		59,10,59,12,59,864,9,59,1,59,3,59,867,8,59,1,60,1,60,3,60,871,8,60,1,60,
-		3,60,874,8,60,1,61,1,61,1,61,1,61,1,61,1,61,1,61,1,61,1,61,3,61,885,8,
-		61,3,61,887,8,61,1,62,1,62,1,62,5,62,892,8,62,10,62,12,62,895,9,62,1,62,
-		1,62,4,62,899,8,62,11,62,12,62,900,3,62,903,8,62,1,62,1,62,1,62,1,62,3,
-		62,909,8,62,1,62,1,62,5,62,913,8,62,10,62,12,62,916,9,62,1,62,1,62,3,62,
-		920,8,62,1,62,4,62,923,8,62,11,62,12,62,924,1,62,1,62,1,62,4,62,930,8,
-		62,11,62,12,62,931,3,62,934,8,62,3,62,936,8,62,1,62,1,62,1,62,1,62,1,62,
-		1,62,3,62,944,8,62,1,62,1,62,1,62,1,62,1,62,1,62,4,62,952,8,62,11,62,12,
-		62,953,3,62,956,8,62,1,63,1,63,1,63,1,63,1,63,1,63,1,63,1,63,3,63,966,
-		8,63,1,63,1,63,1,63,1,63,1,63,1,63,1,63,3,63,975,8,63,3,63,977,8,63,3,
-		63,979,8,63,1,63,3,63,982,8,63,1,64,1,64,1,64,1,64,5,64,988,8,64,10,64,
-		12,64,991,9,64,1,64,1,64,1,64,1,65,1,65,1,65,3,65,999,8,65,1,66,1,66,1,
-		66,1,66,1,66,1,66,1,66,1,66,1,66,1,66,3,66,1011,8,66,1,67,1,67,1,67,1,
-		67,1,67,3,67,1018,8,67,1,67,1,67,1,67,1,67,1,67,3,67,1025,8,67,1,67,1,
-		67,3,67,1029,8,67,1,67,1,67,5,67,1033,8,67,10,67,12,67,1036,9,67,1,67,
-		3,67,1039,8,67,1,68,1,68,1,68,1,68,1,68,1,68,1,68,1,68,1,68,1,68,1,68,
-		3,68,1052,8,68,1,69,1,69,1,69,1,69,3,69,1058,8,69,1,69,1,69,1,69,3,69,
-		1063,8,69,1,70,1,70,1,70,1,70,1,70,1,70,1,70,1,70,3,70,1073,8,70,1,70,
-		3,70,1076,8,70,1,71,1,71,1,71,1,71,1,71,1,71,1,71,1,71,1,71,1,71,1,71,
-		1,71,1,71,3,71,1091,8,71,1,71,1,71,3,71,1095,8,71,1,71,1,71,3,71,1099,
-		8,71,1,71,1,71,5,71,1103,8,71,10,71,12,71,1106,9,71,1,71,1,71,1,71,1,71,
-		1,71,1,71,3,71,1114,8,71,1,71,1,71,5,71,1118,8,71,10,71,12,71,1121,9,71,
-		1,71,1,71,1,71,1,71,1,71,1,71,1,71,3,71,1130,8,71,3,71,1132,8,71,3,71,
-		1134,8,71,1,72,1,72,1,72,1,72,5,72,1140,8,72,10,72,12,72,1143,9,72,1,72,
-		3,72,1146,8,72,1,72,3,72,1149,8,72,1,73,1,73,1,73,1,73,1,73,3,73,1156,
-		8,73,1,73,1,73,1,73,5,73,1161,8,73,10,73,12,73,1164,9,73,1,74,1,74,3,74,
-		1168,8,74,1,74,1,74,1,74,1,74,1,74,3,74,1175,8,74,3,74,1177,8,74,1,74,
-		1,74,3,74,1181,8,74,1,74,3,74,1184,8,74,1,75,1,75,1,75,3,75,1189,8,75,
-		1,75,1,75,1,75,1,75,3,75,1195,8,75,1,75,1,75,1,75,3,75,1200,8,75,1,76,
-		1,76,1,76,3,76,1205,8,76,1,77,1,77,1,77,1,77,1,77,3,77,1212,8,77,1,77,
-		1,77,1,77,3,77,1217,8,77,1,78,1,78,1,78,1,78,1,78,1,78,1,78,1,78,1,78,
-		3,78,1228,8,78,1,79,1,79,1,79,1,79,1,79,3,79,1235,8,79,1,80,1,80,3,80,
-		1239,8,80,1,80,1,80,1,80,1,81,1,81,1,81,1,81,1,81,1,81,1,81,1,81,5,81,
-		1252,8,81,10,81,12,81,1255,9,81,1,82,1,82,1,82,1,82,1,82,1,82,1,82,1,82,
-		3,82,1265,8,82,1,82,1,82,1,82,1,82,1,82,1,82,3,82,1273,8,82,1,83,1,83,
-		4,83,1277,8,83,11,83,12,83,1278,1,83,1,83,5,83,1283,8,83,10,83,12,83,1286,
-		9,83,1,83,1,83,1,83,3,83,1291,8,83,3,83,1293,8,83,3,83,1295,8,83,1,83,
-		1,83,4,83,1299,8,83,11,83,12,83,1300,1,83,1,83,5,83,1305,8,83,10,83,12,
-		83,1308,9,83,1,83,1,83,5,83,1312,8,83,10,83,12,83,1315,9,83,1,83,1,83,
-		3,83,1319,8,83,1,84,4,84,1322,8,84,11,84,12,84,1323,1,85,1,85,1,85,1,85,
-		1,85,1,85,1,85,3,85,1333,8,85,1,85,1,85,1,85,1,85,3,85,1339,8,85,1,85,
-		3,85,1342,8,85,1,86,1,86,1,86,1,86,1,86,1,86,3,86,1350,8,86,1,87,1,87,
-		3,87,1354,8,87,1,87,1,87,1,87,1,87,1,87,3,87,1361,8,87,1,87,1,87,1,87,
-		1,87,1,87,3,87,1368,8,87,1,88,3,88,1371,8,88,1,88,4,88,1374,8,88,11,88,
-		12,88,1375,1,88,1,88,1,88,1,88,4,88,1382,8,88,11,88,12,88,1383,3,88,1386,
-		8,88,1,88,1,88,1,88,1,88,1,88,1,88,3,88,1394,8,88,3,88,1396,8,88,1,88,
-		3,88,1399,8,88,1,89,1,89,1,89,1,89,1,89,1,89,1,89,1,89,1,89,1,89,3,89,
-		1411,8,89,3,89,1413,8,89,1,89,1,89,1,89,3,89,1418,8,89,1,89,3,89,1421,
-		8,89,1,90,1,90,3,90,1425,8,90,1,90,1,90,5,90,1429,8,90,10,90,12,90,1432,
-		9,90,3,90,1434,8,90,1,91,1,91,1,91,3,91,1439,8,91,1,92,1,92,1,92,1,92,
-		5,92,1445,8,92,10,92,12,92,1448,9,92,1,92,1,92,1,92,1,92,1,92,3,92,1455,
-		8,92,1,93,1,93,4,93,1459,8,93,11,93,12,93,1460,1,93,3,93,1464,8,93,1,94,
-		1,94,1,94,1,94,3,94,1470,8,94,3,94,1472,8,94,1,95,1,95,1,96,1,96,1,97,
-		4,97,1479,8,97,11,97,12,97,1480,1,98,1,98,1,99,1,99,1,100,1,100,5,100,
-		1489,8,100,10,100,12,100,1492,9,100,1,101,1,101,1,101,1,102,1,102,3,102,
-		1499,8,102,1,102,1,102,1,102,1,102,1,102,3,102,1506,8,102,1,103,1,103,
-		5,103,1510,8,103,10,103,12,103,1513,9,103,1,104,1,104,1,104,1,105,1,105,
-		1,105,1,105,1,105,1,105,3,105,1524,8,105,1,106,1,106,1,107,1,107,1,107,
-		1,107,1,107,5,107,1533,8,107,10,107,12,107,1536,9,107,1,107,1,107,3,107,
-		1540,8,107,1,108,1,108,3,108,1544,8,108,1,108,3,108,1547,8,108,1,109,1,
-		109,1,110,1,110,1,110,0,0,111,0,2,4,6,8,10,12,14,16,18,20,22,24,26,28,
-		30,32,34,36,38,40,42,44,46,48,50,52,54,56,58,60,62,64,66,68,70,72,74,76,
-		78,80,82,84,86,88,90,92,94,96,98,100,102,104,106,108,110,112,114,116,118,
-		120,122,124,126,128,130,132,134,136,138,140,142,144,146,148,150,152,154,
-		156,158,160,162,164,166,168,170,172,174,176,178,180,182,184,186,188,190,
-		192,194,196,198,200,202,204,206,208,210,212,214,216,218,220,0,19,2,0,158,
-		159,161,162,2,0,43,43,127,127,2,0,21,21,74,74,2,0,46,46,137,137,2,0,158,
-		158,161,161,2,0,95,95,151,151,2,0,80,80,148,148,2,0,92,92,100,100,2,0,
-		67,67,99,99,2,0,35,35,44,44,4,0,92,92,100,100,110,110,131,131,2,0,102,
-		102,108,108,2,0,130,130,156,156,2,0,78,78,98,98,1,0,45,46,2,0,51,51,137,
-		137,2,0,11,13,15,15,4,0,97,97,157,157,159,160,162,162,28,0,16,19,21,28,
-		30,33,35,44,47,60,62,64,66,67,70,70,72,72,74,77,79,87,89,91,93,95,99,99,
-		101,120,122,129,131,131,133,134,136,136,138,138,140,141,144,146,148,151,
-		153,153,155,155,158,158,161,161,163,163,1743,0,222,1,0,0,0,2,225,1,0,0,
-		0,4,272,1,0,0,0,6,274,1,0,0,0,8,277,1,0,0,0,10,280,1,0,0,0,12,287,1,0,
-		0,0,14,289,1,0,0,0,16,292,1,0,0,0,18,308,1,0,0,0,20,310,1,0,0,0,22,313,
-		1,0,0,0,24,316,1,0,0,0,26,319,1,0,0,0,28,321,1,0,0,0,30,341,1,0,0,0,32,
-		343,1,0,0,0,34,347,1,0,0,0,36,371,1,0,0,0,38,374,1,0,0,0,40,406,1,0,0,
-		0,42,408,1,0,0,0,44,413,1,0,0,0,46,434,1,0,0,0,48,442,1,0,0,0,50,450,1,
-		0,0,0,52,457,1,0,0,0,54,474,1,0,0,0,56,476,1,0,0,0,58,485,1,0,0,0,60,500,
-		1,0,0,0,62,512,1,0,0,0,64,529,1,0,0,0,66,531,1,0,0,0,68,534,1,0,0,0,70,
-		539,1,0,0,0,72,556,1,0,0,0,74,566,1,0,0,0,76,568,1,0,0,0,78,579,1,0,0,
-		0,80,642,1,0,0,0,82,645,1,0,0,0,84,651,1,0,0,0,86,654,1,0,0,0,88,669,1,
-		0,0,0,90,671,1,0,0,0,92,678,1,0,0,0,94,697,1,0,0,0,96,699,1,0,0,0,98,704,
-		1,0,0,0,100,720,1,0,0,0,102,722,1,0,0,0,104,725,1,0,0,0,106,729,1,0,0,
-		0,108,741,1,0,0,0,110,753,1,0,0,0,112,839,1,0,0,0,114,841,1,0,0,0,116,
-		849,1,0,0,0,118,866,1,0,0,0,120,873,1,0,0,0,122,886,1,0,0,0,124,888,1,
-		0,0,0,126,957,1,0,0,0,128,983,1,0,0,0,130,995,1,0,0,0,132,1010,1,0,0,0,
-		134,1012,1,0,0,0,136,1051,1,0,0,0,138,1053,1,0,0,0,140,1064,1,0,0,0,142,
-		1077,1,0,0,0,144,1145,1,0,0,0,146,1155,1,0,0,0,148,1176,1,0,0,0,150,1199,
-		1,0,0,0,152,1204,1,0,0,0,154,1206,1,0,0,0,156,1218,1,0,0,0,158,1234,1,
-		0,0,0,160,1238,1,0,0,0,162,1243,1,0,0,0,164,1272,1,0,0,0,166,1274,1,0,
-		0,0,168,1321,1,0,0,0,170,1341,1,0,0,0,172,1349,1,0,0,0,174,1367,1,0,0,
-		0,176,1370,1,0,0,0,178,1400,1,0,0,0,180,1422,1,0,0,0,182,1435,1,0,0,0,
-		184,1440,1,0,0,0,186,1456,1,0,0,0,188,1471,1,0,0,0,190,1473,1,0,0,0,192,
-		1475,1,0,0,0,194,1478,1,0,0,0,196,1482,1,0,0,0,198,1484,1,0,0,0,200,1486,
-		1,0,0,0,202,1493,1,0,0,0,204,1505,1,0,0,0,206,1507,1,0,0,0,208,1514,1,
-		0,0,0,210,1523,1,0,0,0,212,1525,1,0,0,0,214,1527,1,0,0,0,216,1546,1,0,
-		0,0,218,1548,1,0,0,0,220,1550,1,0,0,0,222,223,3,4,2,0,223,224,5,0,0,1,
-		224,1,1,0,0,0,225,226,3,184,92,0,226,227,5,0,0,1,227,3,1,0,0,0,228,273,
-		3,6,3,0,229,273,3,8,4,0,230,273,3,10,5,0,231,273,3,14,7,0,232,273,3,16,
-		8,0,233,273,3,20,10,0,234,273,3,22,11,0,235,273,3,24,12,0,236,273,3,26,
-		13,0,237,273,3,28,14,0,238,273,3,32,16,0,239,273,3,34,17,0,240,273,3,38,
-		19,0,241,273,3,42,21,0,242,273,3,44,22,0,243,273,3,78,39,0,244,273,3,66,
-		33,0,245,273,3,68,34,0,246,273,3,72,36,0,247,273,3,74,37,0,248,273,3,90,
-		45,0,249,273,3,92,46,0,250,273,3,94,47,0,251,273,3,96,48,0,252,273,3,98,
-		49,0,253,273,3,102,51,0,254,273,3,104,52,0,255,273,3,106,53,0,256,273,
-		3,108,54,0,257,273,3,126,63,0,258,273,3,134,67,0,259,273,3,138,69,0,260,
-		273,3,140,70,0,261,273,3,142,71,0,262,273,3,166,83,0,263,273,3,178,89,
-		0,264,273,3,46,23,0,265,273,3,128,64,0,266,273,3,48,24,0,267,273,3,50,
-		25,0,268,273,3,52,26,0,269,273,3,58,29,0,270,273,3,60,30,0,271,273,3,56,
-		28,0,272,228,1,0,0,0,272,229,1,0,0,0,272,230,1,0,0,0,272,231,1,0,0,0,272,
-		232,1,0,0,0,272,233,1,0,0,0,272,234,1,0,0,0,272,235,1,0,0,0,272,236,1,
-		0,0,0,272,237,1,0,0,0,272,238,1,0,0,0,272,239,1,0,0,0,272,240,1,0,0,0,
-		272,241,1,0,0,0,272,242,1,0,0,0,272,243,1,0,0,0,272,244,1,0,0,0,272,245,
-		1,0,0,0,272,246,1,0,0,0,272,247,1,0,0,0,272,248,1,0,0,0,272,249,1,0,0,
-		0,272,250,1,0,0,0,272,251,1,0,0,0,272,252,1,0,0,0,272,253,1,0,0,0,272,
-		254,1,0,0,0,272,255,1,0,0,0,272,256,1,0,0,0,272,257,1,0,0,0,272,258,1,
-		0,0,0,272,259,1,0,0,0,272,260,1,0,0,0,272,261,1,0,0,0,272,262,1,0,0,0,
-		272,263,1,0,0,0,272,264,1,0,0,0,272,265,1,0,0,0,272,266,1,0,0,0,272,267,
-		1,0,0,0,272,268,1,0,0,0,272,269,1,0,0,0,272,270,1,0,0,0,272,271,1,0,0,
-		0,273,5,1,0,0,0,274,275,5,39,0,0,275,276,3,216,108,0,276,7,1,0,0,0,277,
-		278,5,41,0,0,278,279,5,168,0,0,279,9,1,0,0,0,280,281,5,57,0,0,281,282,
-		3,12,6,0,282,11,1,0,0,0,283,288,5,164,0,0,284,288,5,167,0,0,285,288,5,
-		168,0,0,286,288,3,220,110,0,287,283,1,0,0,0,287,284,1,0,0,0,287,285,1,
-		0,0,0,287,286,1,0,0,0,288,13,1,0,0,0,289,290,5,54,0,0,290,291,3,220,110,
-		0,291,15,1,0,0,0,292,293,5,49,0,0,293,298,3,18,9,0,294,295,5,5,0,0,295,
-		297,3,18,9,0,296,294,1,0,0,0,297,300,1,0,0,0,298,296,1,0,0,0,298,299,1,
-		0,0,0,299,17,1,0,0,0,300,298,1,0,0,0,301,309,3,220,110,0,302,309,5,168,
-		0,0,303,306,5,164,0,0,304,307,3,220,110,0,305,307,5,15,0,0,306,304,1,0,
-		0,0,306,305,1,0,0,0,306,307,1,0,0,0,307,309,1,0,0,0,308,301,1,0,0,0,308,
-		302,1,0,0,0,308,303,1,0,0,0,309,19,1,0,0,0,310,311,5,50,0,0,311,312,5,
-		168,0,0,312,21,1,0,0,0,313,314,5,40,0,0,314,315,5,168,0,0,315,23,1,0,0,
-		0,316,317,5,58,0,0,317,318,3,220,110,0,318,25,1,0,0,0,319,320,5,3,0,0,
-		320,27,1,0,0,0,321,322,5,60,0,0,322,324,3,220,110,0,323,325,5,168,0,0,
-		324,323,1,0,0,0,324,325,1,0,0,0,325,330,1,0,0,0,326,327,5,5,0,0,327,329,
-		3,30,15,0,328,326,1,0,0,0,329,332,1,0,0,0,330,328,1,0,0,0,330,331,1,0,
-		0,0,331,29,1,0,0,0,332,330,1,0,0,0,333,334,5,150,0,0,334,342,3,216,108,
-		0,335,339,3,216,108,0,336,340,7,0,0,0,337,338,5,14,0,0,338,340,5,90,0,
-		0,339,336,1,0,0,0,339,337,1,0,0,0,340,342,1,0,0,0,341,333,1,0,0,0,341,
-		335,1,0,0,0,342,31,1,0,0,0,343,344,5,32,0,0,344,345,3,216,108,0,345,346,
-		5,160,0,0,346,33,1,0,0,0,347,348,5,31,0,0,348,349,3,194,97,0,349,350,5,
-		7,0,0,350,353,3,216,108,0,351,354,3,198,99,0,352,354,7,1,0,0,353,351,1,
-		0,0,0,353,352,1,0,0,0,354,369,1,0,0,0,355,356,5,65,0,0,356,357,3,216,108,
-		0,357,358,3,196,98,0,358,359,5,142,0,0,359,360,3,36,18,0,360,370,1,0,0,
-		0,361,362,5,142,0,0,362,363,3,36,18,0,363,364,5,5,0,0,364,365,3,216,108,
-		0,365,366,3,196,98,0,366,367,5,142,0,0,367,368,3,36,18,0,368,370,1,0,0,
-		0,369,355,1,0,0,0,369,361,1,0,0,0,370,35,1,0,0,0,371,372,3,216,108,0,372,
-		373,3,218,109,0,373,37,1,0,0,0,374,375,5,55,0,0,375,379,3,194,97,0,376,
-		377,5,5,0,0,377,378,5,110,0,0,378,380,5,45,0,0,379,376,1,0,0,0,379,380,
-		1,0,0,0,380,381,1,0,0,0,381,382,5,7,0,0,382,383,5,74,0,0,383,388,3,216,
-		108,0,384,389,5,77,0,0,385,386,5,79,0,0,386,387,5,111,0,0,387,389,5,23,
-		0,0,388,384,1,0,0,0,388,385,1,0,0,0,388,389,1,0,0,0,389,394,1,0,0,0,390,
-		391,5,5,0,0,391,393,3,40,20,0,392,390,1,0,0,0,393,396,1,0,0,0,394,392,
-		1,0,0,0,394,395,1,0,0,0,395,39,1,0,0,0,396,394,1,0,0,0,397,398,5,92,0,
-		0,398,399,5,51,0,0,399,400,5,97,0,0,400,401,5,166,0,0,401,407,7,2,0,0,
-		402,403,5,111,0,0,403,404,5,97,0,0,404,405,5,139,0,0,405,407,5,93,0,0,
-		406,397,1,0,0,0,406,402,1,0,0,0,407,41,1,0,0,0,408,409,5,38,0,0,409,410,
-		3,220,110,0,410,411,5,99,0,0,411,412,3,200,100,0,412,43,1,0,0,0,413,414,
-		5,23,0,0,414,415,3,220,110,0,415,425,5,99,0,0,416,417,7,3,0,0,417,418,
-		5,29,0,0,418,426,3,200,100,0,419,423,3,200,100,0,420,421,7,3,0,0,421,422,
-		5,29,0,0,422,424,3,200,100,0,423,420,1,0,0,0,423,424,1,0,0,0,424,426,1,
-		0,0,0,425,416,1,0,0,0,425,419,1,0,0,0,426,431,1,0,0,0,427,428,5,5,0,0,
-		428,430,3,64,32,0,429,427,1,0,0,0,430,433,1,0,0,0,431,429,1,0,0,0,431,
-		432,1,0,0,0,432,45,1,0,0,0,433,431,1,0,0,0,434,440,5,22,0,0,435,436,5,
-		154,0,0,436,437,5,145,0,0,437,441,7,2,0,0,438,439,5,152,0,0,439,441,5,
-		75,0,0,440,435,1,0,0,0,440,438,1,0,0,0,441,47,1,0,0,0,442,448,5,19,0,0,
-		443,444,3,220,110,0,444,445,5,5,0,0,445,446,3,218,109,0,446,449,1,0,0,
-		0,447,449,5,168,0,0,448,443,1,0,0,0,448,447,1,0,0,0,449,49,1,0,0,0,450,
-		451,5,25,0,0,451,452,3,220,110,0,452,453,5,99,0,0,453,455,3,200,100,0,
-		454,456,5,103,0,0,455,454,1,0,0,0,455,456,1,0,0,0,456,51,1,0,0,0,457,458,
-		5,28,0,0,458,459,3,220,110,0,459,460,5,99,0,0,460,465,3,180,90,0,461,462,
-		5,5,0,0,462,464,3,54,27,0,463,461,1,0,0,0,464,467,1,0,0,0,465,463,1,0,
-		0,0,465,466,1,0,0,0,466,53,1,0,0,0,467,465,1,0,0,0,468,475,5,117,0,0,469,
-		470,5,138,0,0,470,471,5,73,0,0,471,472,3,216,108,0,472,473,5,14,0,0,473,
-		475,1,0,0,0,474,468,1,0,0,0,474,469,1,0,0,0,475,55,1,0,0,0,476,477,5,16,
-		0,0,477,480,3,220,110,0,478,479,5,113,0,0,479,481,3,220,110,0,480,478,
-		1,0,0,0,480,481,1,0,0,0,481,482,1,0,0,0,482,483,5,7,0,0,483,484,5,168,
-		0,0,484,57,1,0,0,0,485,486,5,53,0,0,486,487,3,194,97,0,487,488,5,7,0,0,
-		488,489,3,216,108,0,489,490,3,198,99,0,490,491,5,65,0,0,491,492,3,216,
-		108,0,492,493,3,196,98,0,493,494,5,149,0,0,494,495,3,216,108,0,495,498,
-		7,4,0,0,496,497,5,5,0,0,497,499,3,220,110,0,498,496,1,0,0,0,498,499,1,
-		0,0,0,499,59,1,0,0,0,500,501,5,36,0,0,501,502,3,18,9,0,502,503,5,7,0,0,
-		503,504,3,220,110,0,504,509,3,62,31,0,505,506,5,5,0,0,506,508,3,62,31,
-		0,507,505,1,0,0,0,508,511,1,0,0,0,509,507,1,0,0,0,509,510,1,0,0,0,510,
-		61,1,0,0,0,511,509,1,0,0,0,512,513,3,216,108,0,513,514,3,218,109,0,514,
-		515,7,5,0,0,515,63,1,0,0,0,516,530,5,112,0,0,517,530,5,87,0,0,518,519,
-		5,109,0,0,519,520,5,113,0,0,520,523,3,210,105,0,521,522,5,11,0,0,522,524,
-		3,210,105,0,523,521,1,0,0,0,523,524,1,0,0,0,524,530,1,0,0,0,525,526,5,
-		129,0,0,526,530,7,6,0,0,527,528,5,153,0,0,528,530,3,200,100,0,529,516,
-		1,0,0,0,529,517,1,0,0,0,529,518,1,0,0,0,529,525,1,0,0,0,529,527,1,0,0,
-		0,530,65,1,0,0,0,531,532,5,56,0,0,532,533,5,168,0,0,533,67,1,0,0,0,534,
-		537,5,51,0,0,535,538,3,70,35,0,536,538,3,76,38,0,537,535,1,0,0,0,537,536,
-		1,0,0,0,538,69,1,0,0,0,539,540,5,41,0,0,540,546,3,220,110,0,541,542,5,
-		30,0,0,542,544,5,123,0,0,543,545,5,5,0,0,544,543,1,0,0,0,544,545,1,0,0,
-		0,545,547,1,0,0,0,546,541,1,0,0,0,546,547,1,0,0,0,547,548,1,0,0,0,548,
-		549,5,120,0,0,549,550,5,109,0,0,550,551,5,113,0,0,551,554,3,216,108,0,
-		552,553,5,11,0,0,553,555,3,216,108,0,554,552,1,0,0,0,554,555,1,0,0,0,555,
-		71,1,0,0,0,556,559,5,33,0,0,557,560,5,168,0,0,558,560,7,7,0,0,559,557,
-		1,0,0,0,559,558,1,0,0,0,560,561,1,0,0,0,561,562,5,99,0,0,562,563,5,8,0,
-		0,563,564,3,110,55,0,564,565,5,9,0,0,565,73,1,0,0,0,566,567,5,4,0,0,567,
-		75,1,0,0,0,568,571,5,163,0,0,569,570,5,113,0,0,570,572,5,163,0,0,571,569,
-		1,0,0,0,571,572,1,0,0,0,572,574,1,0,0,0,573,575,5,168,0,0,574,573,1,0,
-		0,0,574,575,1,0,0,0,575,576,1,0,0,0,576,577,5,99,0,0,577,578,3,110,55,
-		0,578,77,1,0,0,0,579,580,5,42,0,0,580,584,3,220,110,0,581,582,5,5,0,0,
-		582,583,5,105,0,0,583,585,5,164,0,0,584,581,1,0,0,0,584,585,1,0,0,0,585,
-		587,1,0,0,0,586,588,3,80,40,0,587,586,1,0,0,0,587,588,1,0,0,0,588,590,
-		1,0,0,0,589,591,3,184,92,0,590,589,1,0,0,0,590,591,1,0,0,0,591,79,1,0,
-		0,0,592,593,5,30,0,0,593,594,3,220,110,0,594,595,5,7,0,0,595,600,3,206,
-		103,0,596,597,3,198,99,0,597,598,5,69,0,0,598,599,3,188,94,0,599,601,1,
-		0,0,0,600,596,1,0,0,0,600,601,1,0,0,0,601,643,1,0,0,0,602,603,5,99,0,0,
-		603,604,3,220,110,0,604,608,5,106,0,0,605,606,5,5,0,0,606,607,5,144,0,
-		0,607,609,5,120,0,0,608,605,1,0,0,0,608,609,1,0,0,0,609,643,1,0,0,0,610,
-		611,5,61,0,0,611,616,3,82,41,0,612,613,5,5,0,0,613,615,3,82,41,0,614,612,
-		1,0,0,0,615,618,1,0,0,0,616,614,1,0,0,0,616,617,1,0,0,0,617,643,1,0,0,
-		0,618,616,1,0,0,0,619,620,5,122,0,0,620,623,5,148,0,0,621,624,5,64,0,0,
-		622,624,5,68,0,0,623,621,1,0,0,0,623,622,1,0,0,0,624,625,1,0,0,0,625,630,
-		3,86,43,0,626,627,5,65,0,0,627,629,3,86,43,0,628,626,1,0,0,0,629,632,1,
-		0,0,0,630,628,1,0,0,0,630,631,1,0,0,0,631,633,1,0,0,0,632,630,1,0,0,0,
-		633,634,5,7,0,0,634,639,3,176,88,0,635,636,5,5,0,0,636,638,3,176,88,0,
-		637,635,1,0,0,0,638,641,1,0,0,0,639,637,1,0,0,0,639,640,1,0,0,0,640,643,
-		1,0,0,0,641,639,1,0,0,0,642,592,1,0,0,0,642,602,1,0,0,0,642,610,1,0,0,
-		0,642,619,1,0,0,0,643,81,1,0,0,0,644,646,3,84,42,0,645,644,1,0,0,0,646,
-		647,1,0,0,0,647,645,1,0,0,0,647,648,1,0,0,0,648,83,1,0,0,0,649,652,3,220,
-		110,0,650,652,5,92,0,0,651,649,1,0,0,0,651,650,1,0,0,0,652,85,1,0,0,0,
-		653,655,3,172,86,0,654,653,1,0,0,0,655,656,1,0,0,0,656,654,1,0,0,0,656,
-		657,1,0,0,0,657,662,1,0,0,0,658,659,5,5,0,0,659,661,3,88,44,0,660,658,
-		1,0,0,0,661,664,1,0,0,0,662,660,1,0,0,0,662,663,1,0,0,0,663,87,1,0,0,0,
-		664,662,1,0,0,0,665,670,3,174,87,0,666,667,3,190,95,0,667,668,5,91,0,0,
-		668,670,1,0,0,0,669,665,1,0,0,0,669,666,1,0,0,0,670,89,1,0,0,0,671,672,
-		5,18,0,0,672,673,5,152,0,0,673,674,3,206,103,0,674,676,3,198,99,0,675,
-		677,3,184,92,0,676,675,1,0,0,0,676,677,1,0,0,0,677,91,1,0,0,0,678,679,
-		5,21,0,0,679,681,3,206,103,0,680,682,3,184,92,0,681,680,1,0,0,0,681,682,
-		1,0,0,0,682,93,1,0,0,0,683,684,5,30,0,0,684,685,5,94,0,0,685,686,3,188,
-		94,0,686,687,7,8,0,0,687,688,3,220,110,0,688,698,1,0,0,0,689,690,5,20,
-		0,0,690,694,5,84,0,0,691,692,7,9,0,0,692,694,5,83,0,0,693,689,1,0,0,0,
-		693,691,1,0,0,0,694,695,1,0,0,0,695,696,7,8,0,0,696,698,3,220,110,0,697,
-		683,1,0,0,0,697,693,1,0,0,0,698,95,1,0,0,0,699,700,5,37,0,0,700,701,5,
-		110,0,0,701,702,5,45,0,0,702,703,3,220,110,0,703,97,1,0,0,0,704,705,5,
-		24,0,0,705,706,5,7,0,0,706,711,3,100,50,0,707,708,5,5,0,0,708,710,3,100,
-		50,0,709,707,1,0,0,0,710,713,1,0,0,0,711,709,1,0,0,0,711,712,1,0,0,0,712,
-		99,1,0,0,0,713,711,1,0,0,0,714,715,5,132,0,0,715,721,3,206,103,0,716,717,
-		3,206,103,0,717,718,5,29,0,0,718,719,3,220,110,0,719,721,1,0,0,0,720,714,
-		1,0,0,0,720,716,1,0,0,0,721,101,1,0,0,0,722,723,5,27,0,0,723,724,5,114,
-		0,0,724,103,1,0,0,0,725,726,5,59,0,0,726,727,5,97,0,0,727,728,5,86,0,0,
-		728,105,1,0,0,0,729,731,5,45,0,0,730,732,3,206,103,0,731,730,1,0,0,0,731,
-		732,1,0,0,0,732,734,1,0,0,0,733,735,3,190,95,0,734,733,1,0,0,0,734,735,
-		1,0,0,0,735,736,1,0,0,0,736,737,5,7,0,0,737,739,3,110,55,0,738,740,3,184,
-		92,0,739,738,1,0,0,0,739,740,1,0,0,0,740,107,1,0,0,0,741,742,5,46,0,0,
-		742,743,3,206,103,0,743,744,5,142,0,0,744,746,3,206,103,0,745,747,3,190,
-		95,0,746,745,1,0,0,0,746,747,1,0,0,0,747,748,1,0,0,0,748,749,5,7,0,0,749,
-		751,3,110,55,0,750,752,3,184,92,0,751,750,1,0,0,0,751,752,1,0,0,0,752,
-		109,1,0,0,0,753,758,3,112,56,0,754,755,5,5,0,0,755,757,3,112,56,0,756,
-		754,1,0,0,0,757,760,1,0,0,0,758,756,1,0,0,0,758,759,1,0,0,0,759,111,1,
-		0,0,0,760,758,1,0,0,0,761,762,5,8,0,0,762,763,3,110,55,0,763,769,5,9,0,
-		0,764,765,3,206,103,0,765,766,5,141,0,0,766,770,1,0,0,0,767,770,3,122,
-		61,0,768,770,5,143,0,0,769,764,1,0,0,0,769,767,1,0,0,0,769,768,1,0,0,0,
-		769,770,1,0,0,0,770,772,1,0,0,0,771,773,3,124,62,0,772,771,1,0,0,0,772,
-		773,1,0,0,0,773,840,1,0,0,0,774,776,5,132,0,0,775,777,3,206,103,0,776,
-		775,1,0,0,0,776,777,1,0,0,0,777,840,1,0,0,0,778,779,5,135,0,0,779,780,
-		5,120,0,0,780,840,3,206,103,0,781,785,5,34,0,0,782,783,5,139,0,0,783,786,
-		5,128,0,0,784,786,3,206,103,0,785,782,1,0,0,0,785,784,1,0,0,0,786,789,
-		1,0,0,0,787,788,5,29,0,0,788,790,5,101,0,0,789,787,1,0,0,0,789,790,1,0,
-		0,0,790,840,1,0,0,0,791,792,5,96,0,0,792,793,3,206,103,0,793,794,5,29,
-		0,0,794,795,3,220,110,0,795,840,1,0,0,0,796,797,5,71,0,0,797,800,3,206,
-		103,0,798,799,5,29,0,0,799,801,3,220,110,0,800,798,1,0,0,0,800,801,1,0,
-		0,0,801,840,1,0,0,0,802,804,3,214,107,0,803,802,1,0,0,0,803,804,1,0,0,
-		0,804,834,1,0,0,0,805,807,3,220,110,0,806,805,1,0,0,0,807,808,1,0,0,0,
-		808,806,1,0,0,0,808,809,1,0,0,0,809,827,1,0,0,0,810,812,3,192,96,0,811,
-		813,3,120,60,0,812,811,1,0,0,0,812,813,1,0,0,0,813,828,1,0,0,0,814,816,
-		3,118,59,0,815,817,3,114,57,0,816,815,1,0,0,0,816,817,1,0,0,0,817,828,
-		1,0,0,0,818,828,3,114,57,0,819,828,3,116,58,0,820,828,5,143,0,0,821,823,
-		5,166,0,0,822,824,3,220,110,0,823,822,1,0,0,0,824,825,1,0,0,0,825,823,
-		1,0,0,0,825,826,1,0,0,0,826,828,1,0,0,0,827,810,1,0,0,0,827,814,1,0,0,
-		0,827,818,1,0,0,0,827,819,1,0,0,0,827,820,1,0,0,0,827,821,1,0,0,0,827,
-		828,1,0,0,0,828,835,1,0,0,0,829,831,3,192,96,0,830,832,3,120,60,0,831,
-		830,1,0,0,0,831,832,1,0,0,0,832,835,1,0,0,0,833,835,3,116,58,0,834,806,
-		1,0,0,0,834,829,1,0,0,0,834,833,1,0,0,0,835,837,1,0,0,0,836,838,3,124,
-		62,0,837,836,1,0,0,0,837,838,1,0,0,0,838,840,1,0,0,0,839,761,1,0,0,0,839,
-		774,1,0,0,0,839,778,1,0,0,0,839,781,1,0,0,0,839,791,1,0,0,0,839,796,1,
-		0,0,0,839,803,1,0,0,0,840,113,1,0,0,0,841,842,5,152,0,0,842,843,5,8,0,
-		0,843,844,3,110,55,0,844,845,5,9,0,0,845,846,3,206,103,0,846,847,5,141,
-		0,0,847,848,5,88,0,0,848,115,1,0,0,0,849,850,5,69,0,0,850,851,5,81,0,0,
-		851,852,5,85,0,0,852,117,1,0,0,0,853,855,3,208,104,0,854,853,1,0,0,0,855,
-		856,1,0,0,0,856,854,1,0,0,0,856,857,1,0,0,0,857,867,1,0,0,0,858,862,3,
-		214,107,0,859,861,3,208,104,0,860,859,1,0,0,0,861,864,1,0,0,0,862,860,
-		1,0,0,0,862,863,1,0,0,0,863,867,1,0,0,0,864,862,1,0,0,0,865,867,3,122,
-		61,0,866,854,1,0,0,0,866,858,1,0,0,0,866,865,1,0,0,0,867,119,1,0,0,0,868,
-		870,3,206,103,0,869,871,5,88,0,0,870,869,1,0,0,0,870,871,1,0,0,0,871,874,
-		1,0,0,0,872,874,3,122,61,0,873,868,1,0,0,0,873,872,1,0,0,0,874,121,1,0,
-		0,0,875,887,5,61,0,0,876,887,5,68,0,0,877,878,5,142,0,0,878,887,5,76,0,
-		0,879,880,5,147,0,0,880,881,3,206,103,0,881,884,5,126,0,0,882,883,5,70,
-		0,0,883,885,5,76,0,0,884,882,1,0,0,0,884,885,1,0,0,0,885,887,1,0,0,0,886,
-		875,1,0,0,0,886,876,1,0,0,0,886,877,1,0,0,0,886,879,1,0,0,0,887,123,1,
-		0,0,0,888,955,5,97,0,0,889,893,7,10,0,0,890,892,3,220,110,0,891,890,1,
-		0,0,0,892,895,1,0,0,0,893,891,1,0,0,0,893,894,1,0,0,0,894,902,1,0,0,0,
-		895,893,1,0,0,0,896,898,5,65,0,0,897,899,3,220,110,0,898,897,1,0,0,0,899,
-		900,1,0,0,0,900,898,1,0,0,0,900,901,1,0,0,0,901,903,1,0,0,0,902,896,1,
-		0,0,0,902,903,1,0,0,0,903,908,1,0,0,0,904,905,5,147,0,0,905,906,3,206,
-		103,0,906,907,5,126,0,0,907,909,1,0,0,0,908,904,1,0,0,0,908,909,1,0,0,
-		0,909,956,1,0,0,0,910,914,5,81,0,0,911,913,3,220,110,0,912,911,1,0,0,0,
-		913,916,1,0,0,0,914,912,1,0,0,0,914,915,1,0,0,0,915,935,1,0,0,0,916,914,
-		1,0,0,0,917,919,5,65,0,0,918,920,3,214,107,0,919,918,1,0,0,0,919,920,1,
-		0,0,0,920,922,1,0,0,0,921,923,3,220,110,0,922,921,1,0,0,0,923,924,1,0,
-		0,0,924,922,1,0,0,0,924,925,1,0,0,0,925,933,1,0,0,0,926,927,5,97,0,0,927,
-		929,5,81,0,0,928,930,3,220,110,0,929,928,1,0,0,0,930,931,1,0,0,0,931,929,
-		1,0,0,0,931,932,1,0,0,0,932,934,1,0,0,0,933,926,1,0,0,0,933,934,1,0,0,
-		0,934,936,1,0,0,0,935,917,1,0,0,0,935,936,1,0,0,0,936,943,1,0,0,0,937,
-		944,5,61,0,0,938,944,5,68,0,0,939,940,5,147,0,0,940,941,3,206,103,0,941,
-		942,5,126,0,0,942,944,1,0,0,0,943,937,1,0,0,0,943,938,1,0,0,0,943,939,
-		1,0,0,0,943,944,1,0,0,0,944,956,1,0,0,0,945,956,5,76,0,0,946,956,5,133,
-		0,0,947,948,5,116,0,0,948,956,5,124,0,0,949,951,5,166,0,0,950,952,3,220,
-		110,0,951,950,1,0,0,0,952,953,1,0,0,0,953,951,1,0,0,0,953,954,1,0,0,0,
-		954,956,1,0,0,0,955,889,1,0,0,0,955,910,1,0,0,0,955,945,1,0,0,0,955,946,
-		1,0,0,0,955,947,1,0,0,0,955,949,1,0,0,0,956,125,1,0,0,0,957,965,5,43,0,
-		0,958,959,5,46,0,0,959,960,3,206,103,0,960,961,5,142,0,0,961,962,3,206,
-		103,0,962,966,1,0,0,0,963,964,5,45,0,0,964,966,3,206,103,0,965,958,1,0,
-		0,0,965,963,1,0,0,0,966,978,1,0,0,0,967,968,5,5,0,0,968,976,3,206,103,
-		0,969,970,5,107,0,0,970,977,5,141,0,0,971,974,5,141,0,0,972,973,5,97,0,
-		0,973,975,5,63,0,0,974,972,1,0,0,0,974,975,1,0,0,0,975,977,1,0,0,0,976,
-		969,1,0,0,0,976,971,1,0,0,0,977,979,1,0,0,0,978,967,1,0,0,0,978,979,1,
-		0,0,0,979,981,1,0,0,0,980,982,3,184,92,0,981,980,1,0,0,0,981,982,1,0,0,
-		0,982,127,1,0,0,0,983,984,5,29,0,0,984,989,3,130,65,0,985,986,5,5,0,0,
-		986,988,3,130,65,0,987,985,1,0,0,0,988,991,1,0,0,0,989,987,1,0,0,0,989,
-		990,1,0,0,0,990,992,1,0,0,0,991,989,1,0,0,0,992,993,5,7,0,0,993,994,3,
-		132,66,0,994,129,1,0,0,0,995,998,3,18,9,0,996,997,5,142,0,0,997,999,3,
-		18,9,0,998,996,1,0,0,0,998,999,1,0,0,0,999,131,1,0,0,0,1000,1011,3,38,
-		19,0,1001,1011,3,94,47,0,1002,1011,3,96,48,0,1003,1011,3,106,53,0,1004,
-		1011,3,108,54,0,1005,1011,3,126,63,0,1006,1011,3,134,67,0,1007,1011,3,
-		138,69,0,1008,1011,3,140,70,0,1009,1011,3,142,71,0,1010,1000,1,0,0,0,1010,
-		1001,1,0,0,0,1010,1002,1,0,0,0,1010,1003,1,0,0,0,1010,1004,1,0,0,0,1010,
-		1005,1,0,0,0,1010,1006,1,0,0,0,1010,1007,1,0,0,0,1010,1008,1,0,0,0,1010,
-		1009,1,0,0,0,1011,133,1,0,0,0,1012,1024,5,52,0,0,1013,1014,5,142,0,0,1014,
-		1017,3,200,100,0,1015,1016,5,69,0,0,1016,1018,3,188,94,0,1017,1015,1,0,
-		0,0,1017,1018,1,0,0,0,1018,1025,1,0,0,0,1019,1020,5,29,0,0,1020,1025,3,
-		200,100,0,1021,1022,3,206,103,0,1022,1023,3,196,98,0,1023,1025,1,0,0,0,
-		1024,1013,1,0,0,0,1024,1019,1,0,0,0,1024,1021,1,0,0,0,1025,1028,1,0,0,
-		0,1026,1027,5,30,0,0,1027,1029,3,220,110,0,1028,1026,1,0,0,0,1028,1029,
-		1,0,0,0,1029,1034,1,0,0,0,1030,1031,5,5,0,0,1031,1033,3,136,68,0,1032,
-		1030,1,0,0,0,1033,1036,1,0,0,0,1034,1032,1,0,0,0,1034,1035,1,0,0,0,1035,
-		1038,1,0,0,0,1036,1034,1,0,0,0,1037,1039,3,184,92,0,1038,1037,1,0,0,0,
-		1038,1039,1,0,0,0,1039,135,1,0,0,0,1040,1041,5,87,0,0,1041,1052,3,196,
-		98,0,1042,1043,5,112,0,0,1043,1052,3,196,98,0,1044,1045,5,85,0,0,1045,
-		1052,3,190,95,0,1046,1047,5,97,0,0,1047,1052,3,220,110,0,1048,1049,5,84,
-		0,0,1049,1050,5,97,0,0,1050,1052,3,194,97,0,1051,1040,1,0,0,0,1051,1042,
-		1,0,0,0,1051,1044,1,0,0,0,1051,1046,1,0,0,0,1051,1048,1,0,0,0,1052,137,
-		1,0,0,0,1053,1054,5,34,0,0,1054,1057,3,206,103,0,1055,1056,5,29,0,0,1056,
-		1058,5,101,0,0,1057,1055,1,0,0,0,1057,1058,1,0,0,0,1058,1059,1,0,0,0,1059,
-		1060,5,69,0,0,1060,1062,3,188,94,0,1061,1063,3,184,92,0,1062,1061,1,0,
-		0,0,1062,1063,1,0,0,0,1063,139,1,0,0,0,1064,1065,5,17,0,0,1065,1066,3,
-		206,103,0,1066,1067,5,69,0,0,1067,1072,3,188,94,0,1068,1069,5,5,0,0,1069,
-		1070,5,116,0,0,1070,1071,5,45,0,0,1071,1073,5,66,0,0,1072,1068,1,0,0,0,
-		1072,1073,1,0,0,0,1073,1075,1,0,0,0,1074,1076,3,184,92,0,1075,1074,1,0,
-		0,0,1075,1076,1,0,0,0,1076,141,1,0,0,0,1077,1133,5,48,0,0,1078,1079,5,
-		73,0,0,1079,1134,3,158,79,0,1080,1081,5,46,0,0,1081,1082,3,206,103,0,1082,
-		1083,5,142,0,0,1083,1084,3,206,103,0,1084,1085,3,144,72,0,1085,1134,1,
-		0,0,0,1086,1087,5,142,0,0,1087,1090,3,200,100,0,1088,1089,5,69,0,0,1089,
-		1091,3,188,94,0,1090,1088,1,0,0,0,1090,1091,1,0,0,0,1091,1095,1,0,0,0,
-		1092,1093,5,29,0,0,1093,1095,3,200,100,0,1094,1086,1,0,0,0,1094,1092,1,
-		0,0,0,1095,1098,1,0,0,0,1096,1097,5,30,0,0,1097,1099,3,220,110,0,1098,
-		1096,1,0,0,0,1098,1099,1,0,0,0,1099,1104,1,0,0,0,1100,1101,5,5,0,0,1101,
-		1103,3,136,68,0,1102,1100,1,0,0,0,1103,1106,1,0,0,0,1104,1102,1,0,0,0,
-		1104,1105,1,0,0,0,1105,1107,1,0,0,0,1106,1104,1,0,0,0,1107,1108,3,144,
-		72,0,1108,1134,1,0,0,0,1109,1131,3,206,103,0,1110,1113,3,196,98,0,1111,
-		1112,5,30,0,0,1112,1114,3,220,110,0,1113,1111,1,0,0,0,1113,1114,1,0,0,
-		0,1114,1119,1,0,0,0,1115,1116,5,5,0,0,1116,1118,3,136,68,0,1117,1115,1,
-		0,0,0,1118,1121,1,0,0,0,1119,1117,1,0,0,0,1119,1120,1,0,0,0,1120,1122,
-		1,0,0,0,1121,1119,1,0,0,0,1122,1123,3,144,72,0,1123,1132,1,0,0,0,1124,
-		1125,3,198,99,0,1125,1129,5,97,0,0,1126,1127,5,5,0,0,1127,1128,5,73,0,
-		0,1128,1130,3,158,79,0,1129,1126,1,0,0,0,1129,1130,1,0,0,0,1130,1132,1,
-		0,0,0,1131,1110,1,0,0,0,1131,1124,1,0,0,0,1132,1134,1,0,0,0,1133,1078,
-		1,0,0,0,1133,1080,1,0,0,0,1133,1094,1,0,0,0,1133,1109,1,0,0,0,1134,143,
-		1,0,0,0,1135,1136,5,7,0,0,1136,1141,3,146,73,0,1137,1138,5,6,0,0,1138,
-		1140,3,146,73,0,1139,1137,1,0,0,0,1140,1143,1,0,0,0,1141,1139,1,0,0,0,
-		1141,1142,1,0,0,0,1142,1146,1,0,0,0,1143,1141,1,0,0,0,1144,1146,3,162,
-		81,0,1145,1135,1,0,0,0,1145,1144,1,0,0,0,1146,1148,1,0,0,0,1147,1149,3,
-		184,92,0,1148,1147,1,0,0,0,1148,1149,1,0,0,0,1149,145,1,0,0,0,1150,1151,
-		5,62,0,0,1151,1152,3,206,103,0,1152,1153,3,196,98,0,1153,1154,5,5,0,0,
-		1154,1156,1,0,0,0,1155,1150,1,0,0,0,1155,1156,1,0,0,0,1156,1157,1,0,0,
-		0,1157,1162,3,148,74,0,1158,1159,5,5,0,0,1159,1161,3,150,75,0,1160,1158,
-		1,0,0,0,1161,1164,1,0,0,0,1162,1160,1,0,0,0,1162,1163,1,0,0,0,1163,147,
-		1,0,0,0,1164,1162,1,0,0,0,1165,1168,3,192,96,0,1166,1168,5,17,0,0,1167,
-		1165,1,0,0,0,1167,1166,1,0,0,0,1168,1169,1,0,0,0,1169,1177,3,206,103,0,
-		1170,1171,5,34,0,0,1171,1174,3,206,103,0,1172,1173,5,29,0,0,1173,1175,
-		5,101,0,0,1174,1172,1,0,0,0,1174,1175,1,0,0,0,1175,1177,1,0,0,0,1176,1167,
-		1,0,0,0,1176,1170,1,0,0,0,1177,1180,1,0,0,0,1178,1179,5,69,0,0,1179,1181,
-		3,188,94,0,1180,1178,1,0,0,0,1180,1181,1,0,0,0,1181,1183,1,0,0,0,1182,
-		1184,3,152,76,0,1183,1182,1,0,0,0,1183,1184,1,0,0,0,1184,149,1,0,0,0,1185,
-		1188,5,140,0,0,1186,1189,3,152,76,0,1187,1189,3,148,74,0,1188,1186,1,0,
-		0,0,1188,1187,1,0,0,0,1189,1200,1,0,0,0,1190,1200,3,154,77,0,1191,1194,
-		5,73,0,0,1192,1195,3,156,78,0,1193,1195,3,158,79,0,1194,1192,1,0,0,0,1194,
-		1193,1,0,0,0,1195,1200,1,0,0,0,1196,1200,3,160,80,0,1197,1198,5,69,0,0,
-		1198,1200,3,188,94,0,1199,1185,1,0,0,0,1199,1190,1,0,0,0,1199,1191,1,0,
-		0,0,1199,1196,1,0,0,0,1199,1197,1,0,0,0,1200,151,1,0,0,0,1201,1205,3,154,
-		77,0,1202,1203,5,73,0,0,1203,1205,3,156,78,0,1204,1201,1,0,0,0,1204,1202,
-		1,0,0,0,1205,153,1,0,0,0,1206,1211,5,89,0,0,1207,1212,5,45,0,0,1208,1209,
-		3,206,103,0,1209,1210,3,196,98,0,1210,1212,1,0,0,0,1211,1207,1,0,0,0,1211,
-		1208,1,0,0,0,1212,1216,1,0,0,0,1213,1214,3,206,103,0,1214,1215,5,141,0,
-		0,1215,1217,1,0,0,0,1216,1213,1,0,0,0,1216,1217,1,0,0,0,1217,155,1,0,0,
-		0,1218,1219,5,146,0,0,1219,1220,5,89,0,0,1220,1221,3,206,103,0,1221,1222,
-		5,65,0,0,1222,1223,3,206,103,0,1223,1227,3,196,98,0,1224,1225,3,206,103,
-		0,1225,1226,5,141,0,0,1226,1228,1,0,0,0,1227,1224,1,0,0,0,1227,1228,1,
-		0,0,0,1228,157,1,0,0,0,1229,1235,5,134,0,0,1230,1231,5,136,0,0,1231,1235,
-		5,120,0,0,1232,1233,5,155,0,0,1233,1235,5,143,0,0,1234,1229,1,0,0,0,1234,
-		1230,1,0,0,0,1234,1232,1,0,0,0,1235,159,1,0,0,0,1236,1239,5,163,0,0,1237,
-		1239,3,214,107,0,1238,1236,1,0,0,0,1238,1237,1,0,0,0,1239,1240,1,0,0,0,
-		1240,1241,3,198,99,0,1241,1242,5,97,0,0,1242,161,1,0,0,0,1243,1244,5,88,
-		0,0,1244,1245,5,142,0,0,1245,1246,3,206,103,0,1246,1247,5,5,0,0,1247,1248,
-		5,69,0,0,1248,1253,3,188,94,0,1249,1250,5,5,0,0,1250,1252,3,164,82,0,1251,
-		1249,1,0,0,0,1252,1255,1,0,0,0,1253,1251,1,0,0,0,1253,1254,1,0,0,0,1254,
-		163,1,0,0,0,1255,1253,1,0,0,0,1256,1257,5,115,0,0,1257,1258,5,130,0,0,
-		1258,1273,3,196,98,0,1259,1260,5,104,0,0,1260,1273,5,92,0,0,1261,1264,
-		5,73,0,0,1262,1265,5,146,0,0,1263,1265,3,158,79,0,1264,1262,1,0,0,0,1264,
-		1263,1,0,0,0,1265,1273,1,0,0,0,1266,1267,7,7,0,0,1267,1268,3,206,103,0,
-		1268,1269,3,196,98,0,1269,1270,5,125,0,0,1270,1273,1,0,0,0,1271,1273,3,
-		160,80,0,1272,1256,1,0,0,0,1272,1259,1,0,0,0,1272,1261,1,0,0,0,1272,1266,
-		1,0,0,0,1272,1271,1,0,0,0,1273,165,1,0,0,0,1274,1276,5,47,0,0,1275,1277,
-		3,172,86,0,1276,1275,1,0,0,0,1277,1278,1,0,0,0,1278,1276,1,0,0,0,1278,
-		1279,1,0,0,0,1279,1284,1,0,0,0,1280,1281,5,65,0,0,1281,1283,3,168,84,0,
-		1282,1280,1,0,0,0,1283,1286,1,0,0,0,1284,1282,1,0,0,0,1284,1285,1,0,0,
-		0,1285,1294,1,0,0,0,1286,1284,1,0,0,0,1287,1292,5,5,0,0,1288,1290,3,174,
-		87,0,1289,1291,5,5,0,0,1290,1289,1,0,0,0,1290,1291,1,0,0,0,1291,1293,1,
-		0,0,0,1292,1288,1,0,0,0,1292,1293,1,0,0,0,1293,1295,1,0,0,0,1294,1287,
-		1,0,0,0,1294,1295,1,0,0,0,1295,1296,1,0,0,0,1296,1298,5,152,0,0,1297,1299,
-		3,172,86,0,1298,1297,1,0,0,0,1299,1300,1,0,0,0,1300,1298,1,0,0,0,1300,
-		1301,1,0,0,0,1301,1306,1,0,0,0,1302,1303,5,65,0,0,1303,1305,3,168,84,0,
-		1304,1302,1,0,0,0,1305,1308,1,0,0,0,1306,1304,1,0,0,0,1306,1307,1,0,0,
-		0,1307,1313,1,0,0,0,1308,1306,1,0,0,0,1309,1310,5,5,0,0,1310,1312,3,170,
-		85,0,1311,1309,1,0,0,0,1312,1315,1,0,0,0,1313,1311,1,0,0,0,1313,1314,1,
-		0,0,0,1314,1318,1,0,0,0,1315,1313,1,0,0,0,1316,1317,5,7,0,0,1317,1319,
-		3,176,88,0,1318,1316,1,0,0,0,1318,1319,1,0,0,0,1319,167,1,0,0,0,1320,1322,
-		3,172,86,0,1321,1320,1,0,0,0,1322,1323,1,0,0,0,1323,1321,1,0,0,0,1323,
-		1324,1,0,0,0,1324,169,1,0,0,0,1325,1342,3,174,87,0,1326,1332,5,82,0,0,
-		1327,1328,3,214,107,0,1328,1329,5,142,0,0,1329,1330,3,214,107,0,1330,1331,
-		3,218,109,0,1331,1333,1,0,0,0,1332,1327,1,0,0,0,1332,1333,1,0,0,0,1333,
-		1342,1,0,0,0,1334,1338,5,97,0,0,1335,1336,5,139,0,0,1336,1339,5,131,0,
-		0,1337,1339,5,118,0,0,1338,1335,1,0,0,0,1338,1337,1,0,0,0,1339,1340,1,
-		0,0,0,1340,1342,5,119,0,0,1341,1325,1,0,0,0,1341,1326,1,0,0,0,1341,1334,
-		1,0,0,0,1342,171,1,0,0,0,1343,1350,3,220,110,0,1344,1350,5,92,0,0,1345,
-		1350,5,100,0,0,1346,1350,5,45,0,0,1347,1350,5,46,0,0,1348,1350,5,137,0,
-		0,1349,1343,1,0,0,0,1349,1344,1,0,0,0,1349,1345,1,0,0,0,1349,1346,1,0,
-		0,0,1349,1347,1,0,0,0,1349,1348,1,0,0,0,1350,173,1,0,0,0,1351,1352,5,63,
-		0,0,1352,1354,5,72,0,0,1353,1351,1,0,0,0,1353,1354,1,0,0,0,1354,1355,1,
-		0,0,0,1355,1360,7,7,0,0,1356,1361,5,45,0,0,1357,1358,3,206,103,0,1358,
-		1359,3,196,98,0,1359,1361,1,0,0,0,1360,1356,1,0,0,0,1360,1357,1,0,0,0,
-		1361,1368,1,0,0,0,1362,1363,5,46,0,0,1363,1364,3,206,103,0,1364,1365,5,
-		142,0,0,1365,1366,3,206,103,0,1366,1368,1,0,0,0,1367,1353,1,0,0,0,1367,
-		1362,1,0,0,0,1368,175,1,0,0,0,1369,1371,3,214,107,0,1370,1369,1,0,0,0,
-		1370,1371,1,0,0,0,1371,1373,1,0,0,0,1372,1374,3,220,110,0,1373,1372,1,
-		0,0,0,1374,1375,1,0,0,0,1375,1373,1,0,0,0,1375,1376,1,0,0,0,1376,1398,
-		1,0,0,0,1377,1378,5,97,0,0,1378,1385,5,81,0,0,1379,1386,5,45,0,0,1380,
-		1382,3,220,110,0,1381,1380,1,0,0,0,1382,1383,1,0,0,0,1383,1381,1,0,0,0,
-		1383,1384,1,0,0,0,1384,1386,1,0,0,0,1385,1379,1,0,0,0,1385,1381,1,0,0,
-		0,1386,1399,1,0,0,0,1387,1395,5,121,0,0,1388,1396,5,45,0,0,1389,1393,3,
-		206,103,0,1390,1394,3,196,98,0,1391,1394,5,137,0,0,1392,1394,3,220,110,
-		0,1393,1390,1,0,0,0,1393,1391,1,0,0,0,1393,1392,1,0,0,0,1394,1396,1,0,
-		0,0,1395,1388,1,0,0,0,1395,1389,1,0,0,0,1396,1399,1,0,0,0,1397,1399,5,
-		88,0,0,1398,1377,1,0,0,0,1398,1387,1,0,0,0,1398,1397,1,0,0,0,1398,1399,
-		1,0,0,0,1399,177,1,0,0,0,1400,1401,5,26,0,0,1401,1420,3,180,90,0,1402,
-		1412,5,38,0,0,1403,1404,5,69,0,0,1404,1405,7,11,0,0,1405,1413,3,200,100,
-		0,1406,1410,3,200,100,0,1407,1408,5,5,0,0,1408,1409,5,153,0,0,1409,1411,
-		3,200,100,0,1410,1407,1,0,0,0,1410,1411,1,0,0,0,1411,1413,1,0,0,0,1412,
-		1403,1,0,0,0,1412,1406,1,0,0,0,1413,1421,1,0,0,0,1414,1417,7,8,0,0,1415,
-		1416,5,69,0,0,1416,1418,7,11,0,0,1417,1415,1,0,0,0,1417,1418,1,0,0,0,1418,
-		1419,1,0,0,0,1419,1421,3,180,90,0,1420,1402,1,0,0,0,1420,1414,1,0,0,0,
-		1421,179,1,0,0,0,1422,1433,3,200,100,0,1423,1425,5,163,0,0,1424,1423,1,
-		0,0,0,1424,1425,1,0,0,0,1425,1426,1,0,0,0,1426,1430,7,3,0,0,1427,1429,
-		3,182,91,0,1428,1427,1,0,0,0,1429,1432,1,0,0,0,1430,1428,1,0,0,0,1430,
-		1431,1,0,0,0,1431,1434,1,0,0,0,1432,1430,1,0,0,0,1433,1424,1,0,0,0,1433,
-		1434,1,0,0,0,1434,181,1,0,0,0,1435,1436,3,212,106,0,1436,1438,3,210,105,
-		0,1437,1439,7,3,0,0,1438,1437,1,0,0,0,1438,1439,1,0,0,0,1439,183,1,0,0,
-		0,1440,1441,5,10,0,0,1441,1446,3,186,93,0,1442,1443,5,5,0,0,1443,1445,
-		3,186,93,0,1444,1442,1,0,0,0,1445,1448,1,0,0,0,1446,1444,1,0,0,0,1446,
-		1447,1,0,0,0,1447,1454,1,0,0,0,1448,1446,1,0,0,0,1449,1450,5,154,0,0,1450,
-		1451,5,145,0,0,1451,1455,7,2,0,0,1452,1453,5,152,0,0,1453,1455,5,75,0,
-		0,1454,1449,1,0,0,0,1454,1452,1,0,0,0,1454,1455,1,0,0,0,1455,185,1,0,0,
-		0,1456,1463,3,206,103,0,1457,1459,3,220,110,0,1458,1457,1,0,0,0,1459,1460,
-		1,0,0,0,1460,1458,1,0,0,0,1460,1461,1,0,0,0,1461,1464,1,0,0,0,1462,1464,
-		5,137,0,0,1463,1458,1,0,0,0,1463,1462,1,0,0,0,1463,1464,1,0,0,0,1464,187,
-		1,0,0,0,1465,1466,5,20,0,0,1466,1472,5,84,0,0,1467,1469,3,220,110,0,1468,
-		1470,5,83,0,0,1469,1468,1,0,0,0,1469,1470,1,0,0,0,1470,1472,1,0,0,0,1471,
-		1465,1,0,0,0,1471,1467,1,0,0,0,1472,189,1,0,0,0,1473,1474,7,12,0,0,1474,
-		191,1,0,0,0,1475,1476,7,13,0,0,1476,193,1,0,0,0,1477,1479,3,220,110,0,
-		1478,1477,1,0,0,0,1479,1480,1,0,0,0,1480,1478,1,0,0,0,1480,1481,1,0,0,
-		0,1481,195,1,0,0,0,1482,1483,7,14,0,0,1483,197,1,0,0,0,1484,1485,7,15,
-		0,0,1485,199,1,0,0,0,1486,1490,3,204,102,0,1487,1489,3,202,101,0,1488,
-		1487,1,0,0,0,1489,1492,1,0,0,0,1490,1488,1,0,0,0,1490,1491,1,0,0,0,1491,
-		201,1,0,0,0,1492,1490,1,0,0,0,1493,1494,3,212,106,0,1494,1495,3,204,102,
-		0,1495,203,1,0,0,0,1496,1498,3,214,107,0,1497,1499,3,218,109,0,1498,1497,
-		1,0,0,0,1498,1499,1,0,0,0,1499,1506,1,0,0,0,1500,1506,3,220,110,0,1501,
-		1502,5,8,0,0,1502,1503,3,200,100,0,1503,1504,5,9,0,0,1504,1506,1,0,0,0,
-		1505,1496,1,0,0,0,1505,1500,1,0,0,0,1505,1501,1,0,0,0,1506,205,1,0,0,0,
-		1507,1511,3,210,105,0,1508,1510,3,208,104,0,1509,1508,1,0,0,0,1510,1513,
-		1,0,0,0,1511,1509,1,0,0,0,1511,1512,1,0,0,0,1512,207,1,0,0,0,1513,1511,
-		1,0,0,0,1514,1515,3,212,106,0,1515,1516,3,210,105,0,1516,209,1,0,0,0,1517,
-		1524,3,214,107,0,1518,1524,3,220,110,0,1519,1520,5,8,0,0,1520,1521,3,206,
-		103,0,1521,1522,5,9,0,0,1522,1524,1,0,0,0,1523,1517,1,0,0,0,1523,1518,
-		1,0,0,0,1523,1519,1,0,0,0,1524,211,1,0,0,0,1525,1526,7,16,0,0,1526,213,
-		1,0,0,0,1527,1539,3,216,108,0,1528,1529,5,8,0,0,1529,1534,3,216,108,0,
-		1530,1531,5,5,0,0,1531,1533,3,216,108,0,1532,1530,1,0,0,0,1533,1536,1,
-		0,0,0,1534,1532,1,0,0,0,1534,1535,1,0,0,0,1535,1537,1,0,0,0,1536,1534,
-		1,0,0,0,1537,1538,5,9,0,0,1538,1540,1,0,0,0,1539,1528,1,0,0,0,1539,1540,
-		1,0,0,0,1540,215,1,0,0,0,1541,1543,5,164,0,0,1542,1544,5,165,0,0,1543,
-		1542,1,0,0,0,1543,1544,1,0,0,0,1544,1547,1,0,0,0,1545,1547,5,165,0,0,1546,
-		1541,1,0,0,0,1546,1545,1,0,0,0,1547,217,1,0,0,0,1548,1549,7,17,0,0,1549,
-		219,1,0,0,0,1550,1551,7,18,0,0,1551,221,1,0,0,0,195,272,287,298,306,308,
-		324,330,339,341,353,369,379,388,394,406,423,425,431,440,448,455,465,474,
-		480,498,509,523,529,537,544,546,554,559,571,574,584,587,590,600,608,616,
-		623,630,639,642,647,651,656,662,669,676,681,693,697,711,720,731,734,739,
-		746,751,758,769,772,776,785,789,800,803,808,812,816,825,827,831,834,837,
-		839,856,862,866,870,873,884,886,893,900,902,908,914,919,924,931,933,935,
-		943,953,955,965,974,976,978,981,989,998,1010,1017,1024,1028,1034,1038,
-		1051,1057,1062,1072,1075,1090,1094,1098,1104,1113,1119,1129,1131,1133,
-		1141,1145,1148,1155,1162,1167,1174,1176,1180,1183,1188,1194,1199,1204,
-		1211,1216,1227,1234,1238,1253,1264,1272,1278,1284,1290,1292,1294,1300,
-		1306,1313,1318,1323,1332,1338,1341,1349,1353,1360,1367,1370,1375,1383,
-		1385,1393,1395,1398,1410,1412,1417,1420,1424,1430,1433,1438,1446,1454,
-		1460,1463,1469,1471,1480,1490,1498,1505,1511,1523,1534,1539,1543,1546
+		1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,
+		2,1,2,1,2,1,2,1,2,3,2,278,8,2,1,3,1,3,1,3,1,4,1,4,1,4,1,5,1,5,1,5,1,6,
+		1,6,1,6,1,6,3,6,293,8,6,1,7,1,7,1,7,1,8,1,8,1,8,1,8,5,8,302,8,8,10,8,12,
+		8,305,9,8,1,9,1,9,1,9,1,9,1,9,3,9,312,8,9,3,9,314,8,9,1,10,1,10,1,10,1,
+		11,1,11,1,11,1,12,1,12,1,12,1,13,1,13,1,14,1,14,1,14,3,14,330,8,14,1,14,
+		1,14,5,14,334,8,14,10,14,12,14,337,9,14,1,15,1,15,1,15,1,15,1,15,1,15,
+		3,15,345,8,15,3,15,347,8,15,1,16,1,16,1,16,1,16,1,17,1,17,1,17,1,17,1,
+		17,1,17,3,17,359,8,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,
+		1,17,1,17,1,17,1,17,3,17,375,8,17,1,18,1,18,1,18,1,19,1,19,1,19,1,19,1,
+		19,3,19,385,8,19,1,19,1,19,1,19,1,19,1,19,1,19,1,19,3,19,394,8,19,1,19,
+		1,19,5,19,398,8,19,10,19,12,19,401,9,19,1,20,1,20,1,20,1,20,1,20,1,20,
+		1,20,1,20,1,20,3,20,412,8,20,1,21,1,21,1,21,1,21,1,21,1,22,1,22,1,22,1,
+		22,1,22,1,22,1,22,1,22,1,22,1,22,3,22,429,8,22,3,22,431,8,22,1,22,1,22,
+		5,22,435,8,22,10,22,12,22,438,9,22,1,23,1,23,1,23,1,23,1,23,1,23,3,23,
+		446,8,23,1,24,1,24,1,24,1,24,1,24,1,24,3,24,454,8,24,1,25,1,25,1,25,1,
+		25,1,25,3,25,461,8,25,1,26,1,26,1,26,1,26,1,26,1,26,5,26,469,8,26,10,26,
+		12,26,472,9,26,1,27,1,27,1,27,1,27,1,27,1,27,3,27,480,8,27,1,28,1,28,1,
+		28,1,28,3,28,486,8,28,1,28,1,28,1,28,1,29,1,29,1,29,1,29,1,29,1,29,1,29,
+		1,29,1,29,1,29,1,29,1,29,1,29,3,29,504,8,29,1,30,1,30,1,30,1,30,1,30,1,
+		30,1,30,5,30,513,8,30,10,30,12,30,516,9,30,1,31,1,31,1,31,1,31,1,32,1,
+		32,1,32,1,32,1,32,1,32,1,32,3,32,529,8,32,1,32,1,32,1,32,1,32,3,32,535,
+		8,32,1,33,1,33,1,33,1,34,1,34,1,34,3,34,543,8,34,1,35,1,35,1,35,1,35,1,
+		35,3,35,550,8,35,3,35,552,8,35,1,35,1,35,1,35,1,35,1,35,1,35,3,35,560,
+		8,35,1,36,1,36,1,36,3,36,565,8,36,1,36,1,36,1,36,1,36,1,36,1,37,1,37,1,
+		38,1,38,1,38,3,38,577,8,38,1,38,3,38,580,8,38,1,38,1,38,1,38,1,39,1,39,
+		1,39,1,39,1,39,3,39,590,8,39,1,39,3,39,593,8,39,1,39,3,39,596,8,39,1,40,
+		1,40,1,40,1,40,1,40,1,40,1,40,1,40,3,40,606,8,40,1,40,1,40,1,40,1,40,1,
+		40,1,40,3,40,614,8,40,1,40,1,40,1,40,1,40,5,40,620,8,40,10,40,12,40,623,
+		9,40,1,40,1,40,1,40,1,40,3,40,629,8,40,1,40,1,40,1,40,5,40,634,8,40,10,
+		40,12,40,637,9,40,1,40,1,40,1,40,1,40,5,40,643,8,40,10,40,12,40,646,9,
+		40,3,40,648,8,40,1,41,4,41,651,8,41,11,41,12,41,652,1,42,1,42,3,42,657,
+		8,42,1,43,4,43,660,8,43,11,43,12,43,661,1,43,1,43,5,43,666,8,43,10,43,
+		12,43,669,9,43,1,44,1,44,1,44,1,44,3,44,675,8,44,1,45,1,45,1,45,1,45,1,
+		45,3,45,682,8,45,1,46,1,46,1,46,3,46,687,8,46,1,47,1,47,1,47,1,47,1,47,
+		1,47,1,47,1,47,1,47,1,47,3,47,699,8,47,1,47,1,47,3,47,703,8,47,1,48,1,
+		48,1,48,1,48,1,48,1,49,1,49,1,49,1,49,1,49,5,49,715,8,49,10,49,12,49,718,
+		9,49,1,50,1,50,1,50,1,50,1,50,1,50,3,50,726,8,50,1,51,1,51,1,51,1,52,1,
+		52,1,52,1,52,1,53,1,53,3,53,737,8,53,1,53,3,53,740,8,53,1,53,1,53,1,53,
+		3,53,745,8,53,1,54,1,54,1,54,1,54,1,54,3,54,752,8,54,1,54,1,54,1,54,3,
+		54,757,8,54,1,55,1,55,1,55,5,55,762,8,55,10,55,12,55,765,9,55,1,56,1,56,
+		1,56,1,56,1,56,1,56,1,56,1,56,3,56,775,8,56,1,56,3,56,778,8,56,1,56,1,
+		56,3,56,782,8,56,1,56,1,56,1,56,1,56,1,56,1,56,1,56,3,56,791,8,56,1,56,
+		1,56,3,56,795,8,56,1,56,1,56,1,56,1,56,1,56,1,56,1,56,1,56,1,56,3,56,806,
+		8,56,1,56,3,56,809,8,56,1,56,4,56,812,8,56,11,56,12,56,813,1,56,1,56,3,
+		56,818,8,56,1,56,1,56,3,56,822,8,56,1,56,1,56,1,56,1,56,1,56,4,56,829,
+		8,56,11,56,12,56,830,3,56,833,8,56,1,56,1,56,3,56,837,8,56,1,56,3,56,840,
+		8,56,1,56,3,56,843,8,56,3,56,845,8,56,1,57,1,57,1,57,1,57,1,57,1,57,1,
+		57,1,57,1,58,1,58,1,58,1,58,1,59,4,59,860,8,59,11,59,12,59,861,1,59,1,
+		59,5,59,866,8,59,10,59,12,59,869,9,59,1,59,3,59,872,8,59,1,60,1,60,3,60,
+		876,8,60,1,60,3,60,879,8,60,1,61,1,61,1,61,1,61,1,61,1,61,1,61,1,61,1,
+		61,3,61,890,8,61,3,61,892,8,61,1,62,1,62,1,62,5,62,897,8,62,10,62,12,62,
+		900,9,62,1,62,1,62,4,62,904,8,62,11,62,12,62,905,3,62,908,8,62,1,62,1,
+		62,1,62,1,62,3,62,914,8,62,1,62,1,62,5,62,918,8,62,10,62,12,62,921,9,62,
+		1,62,1,62,3,62,925,8,62,1,62,4,62,928,8,62,11,62,12,62,929,1,62,1,62,1,
+		62,4,62,935,8,62,11,62,12,62,936,3,62,939,8,62,3,62,941,8,62,1,62,1,62,
+		1,62,1,62,1,62,1,62,3,62,949,8,62,1,62,1,62,1,62,1,62,1,62,1,62,4,62,957,
+		8,62,11,62,12,62,958,3,62,961,8,62,1,63,1,63,1,63,1,63,1,63,1,63,1,63,
+		1,63,3,63,971,8,63,1,63,1,63,1,63,1,63,1,63,1,63,1,63,3,63,980,8,63,3,
+		63,982,8,63,3,63,984,8,63,1,63,3,63,987,8,63,1,64,1,64,1,64,1,64,5,64,
+		993,8,64,10,64,12,64,996,9,64,1,64,1,64,1,64,1,65,1,65,1,65,3,65,1004,
+		8,65,1,66,1,66,1,66,1,66,1,66,1,66,1,66,1,66,1,66,1,66,1,66,3,66,1017,
+		8,66,1,67,1,67,1,67,1,67,1,67,3,67,1024,8,67,1,67,1,67,1,67,1,67,1,67,
+		3,67,1031,8,67,1,67,1,67,3,67,1035,8,67,1,67,1,67,5,67,1039,8,67,10,67,
+		12,67,1042,9,67,1,67,3,67,1045,8,67,1,68,1,68,1,68,1,68,1,68,1,68,1,68,
+		1,68,1,68,1,68,1,68,3,68,1058,8,68,1,69,1,69,1,69,1,69,3,69,1064,8,69,
+		1,69,1,69,1,69,3,69,1069,8,69,1,70,1,70,1,70,1,70,1,70,1,70,1,70,1,70,
+		3,70,1079,8,70,1,70,3,70,1082,8,70,1,71,1,71,1,71,1,71,1,71,1,71,1,71,
+		1,71,1,71,1,71,1,71,1,71,1,71,3,71,1097,8,71,1,71,1,71,3,71,1101,8,71,
+		1,71,1,71,3,71,1105,8,71,1,71,1,71,5,71,1109,8,71,10,71,12,71,1112,9,71,
+		1,71,1,71,1,71,1,71,1,71,1,71,3,71,1120,8,71,1,71,1,71,5,71,1124,8,71,
+		10,71,12,71,1127,9,71,1,71,1,71,1,71,1,71,1,71,1,71,1,71,3,71,1136,8,71,
+		3,71,1138,8,71,3,71,1140,8,71,1,72,1,72,1,72,1,72,5,72,1146,8,72,10,72,
+		12,72,1149,9,72,1,72,3,72,1152,8,72,1,72,3,72,1155,8,72,1,73,1,73,1,73,
+		1,73,1,73,3,73,1162,8,73,1,73,1,73,1,73,5,73,1167,8,73,10,73,12,73,1170,
+		9,73,1,74,1,74,3,74,1174,8,74,1,74,1,74,1,74,1,74,1,74,3,74,1181,8,74,
+		3,74,1183,8,74,1,74,1,74,1,74,3,74,1188,8,74,1,74,3,74,1191,8,74,1,75,
+		1,75,1,75,3,75,1196,8,75,1,75,1,75,1,75,1,75,3,75,1202,8,75,1,75,1,75,
+		1,75,1,75,1,75,3,75,1209,8,75,1,76,1,76,1,76,3,76,1214,8,76,1,77,1,77,
+		1,77,1,77,1,77,3,77,1221,8,77,1,77,1,77,1,77,3,77,1226,8,77,1,78,1,78,
+		1,78,1,78,1,78,1,78,1,78,1,78,1,78,3,78,1237,8,78,1,79,1,79,1,79,1,79,
+		1,79,3,79,1244,8,79,1,80,1,80,3,80,1248,8,80,1,80,1,80,1,80,1,81,1,81,
+		1,81,1,81,1,81,1,81,1,81,3,81,1260,8,81,1,81,1,81,5,81,1264,8,81,10,81,
+		12,81,1267,9,81,1,82,1,82,1,82,1,82,1,82,1,82,1,82,1,82,3,82,1277,8,82,
+		1,82,1,82,1,82,1,82,1,82,1,82,3,82,1285,8,82,1,83,1,83,1,83,1,83,1,83,
+		1,83,1,83,1,83,3,83,1295,8,83,1,83,1,83,5,83,1299,8,83,10,83,12,83,1302,
+		9,83,1,83,3,83,1305,8,83,1,84,1,84,1,84,1,84,1,84,3,84,1312,8,84,1,85,
+		1,85,4,85,1316,8,85,11,85,12,85,1317,1,85,1,85,5,85,1322,8,85,10,85,12,
+		85,1325,9,85,1,85,1,85,1,85,3,85,1330,8,85,3,85,1332,8,85,3,85,1334,8,
+		85,1,85,1,85,4,85,1338,8,85,11,85,12,85,1339,1,85,1,85,5,85,1344,8,85,
+		10,85,12,85,1347,9,85,1,85,1,85,5,85,1351,8,85,10,85,12,85,1354,9,85,1,
+		85,1,85,3,85,1358,8,85,1,86,4,86,1361,8,86,11,86,12,86,1362,1,87,1,87,
+		1,87,1,87,1,87,1,87,1,87,3,87,1372,8,87,1,87,1,87,1,87,1,87,3,87,1378,
+		8,87,1,87,3,87,1381,8,87,1,88,1,88,1,88,1,88,1,88,1,88,3,88,1389,8,88,
+		1,89,1,89,3,89,1393,8,89,1,89,1,89,1,89,1,89,1,89,3,89,1400,8,89,1,89,
+		1,89,1,89,1,89,1,89,3,89,1407,8,89,1,90,3,90,1410,8,90,1,90,4,90,1413,
+		8,90,11,90,12,90,1414,1,90,1,90,1,90,1,90,4,90,1421,8,90,11,90,12,90,1422,
+		3,90,1425,8,90,1,90,1,90,1,90,1,90,1,90,1,90,3,90,1433,8,90,3,90,1435,
+		8,90,1,90,3,90,1438,8,90,1,91,1,91,1,91,1,91,1,91,1,91,1,91,1,91,1,91,
+		1,91,3,91,1450,8,91,3,91,1452,8,91,1,91,1,91,1,91,3,91,1457,8,91,1,91,
+		1,91,1,91,3,91,1462,8,91,1,91,1,91,1,91,1,91,1,91,1,91,3,91,1470,8,91,
+		3,91,1472,8,91,1,92,1,92,3,92,1476,8,92,1,92,1,92,5,92,1480,8,92,10,92,
+		12,92,1483,9,92,3,92,1485,8,92,1,93,1,93,1,93,3,93,1490,8,93,1,94,1,94,
+		1,94,1,94,5,94,1496,8,94,10,94,12,94,1499,9,94,1,94,1,94,1,94,1,94,1,94,
+		3,94,1506,8,94,1,95,1,95,4,95,1510,8,95,11,95,12,95,1511,1,95,3,95,1515,
+		8,95,1,96,1,96,1,96,1,96,3,96,1521,8,96,3,96,1523,8,96,1,97,1,97,1,98,
+		1,98,1,99,4,99,1530,8,99,11,99,12,99,1531,1,100,1,100,1,101,1,101,1,102,
+		1,102,5,102,1540,8,102,10,102,12,102,1543,9,102,1,103,1,103,1,103,1,104,
+		1,104,3,104,1550,8,104,1,104,1,104,1,104,1,104,1,104,3,104,1557,8,104,
+		1,105,1,105,5,105,1561,8,105,10,105,12,105,1564,9,105,1,106,1,106,1,106,
+		1,107,1,107,1,107,1,107,1,107,1,107,3,107,1575,8,107,1,108,1,108,1,109,
+		1,109,1,109,1,109,1,109,5,109,1584,8,109,10,109,12,109,1587,9,109,1,109,
+		1,109,3,109,1591,8,109,1,110,1,110,3,110,1595,8,110,1,110,3,110,1598,8,
+		110,1,111,1,111,1,112,1,112,1,112,0,0,113,0,2,4,6,8,10,12,14,16,18,20,
+		22,24,26,28,30,32,34,36,38,40,42,44,46,48,50,52,54,56,58,60,62,64,66,68,
+		70,72,74,76,78,80,82,84,86,88,90,92,94,96,98,100,102,104,106,108,110,112,
+		114,116,118,120,122,124,126,128,130,132,134,136,138,140,142,144,146,148,
+		150,152,154,156,158,160,162,164,166,168,170,172,174,176,178,180,182,184,
+		186,188,190,192,194,196,198,200,202,204,206,208,210,212,214,216,218,220,
+		222,224,0,22,2,0,166,167,169,170,2,0,43,43,131,131,2,0,21,21,75,75,2,0,
+		46,46,144,144,2,0,166,166,169,169,2,0,98,98,159,159,2,0,82,82,156,156,
+		2,0,94,94,103,103,2,0,68,68,102,102,2,0,35,35,44,44,4,0,94,94,103,103,
+		114,114,136,136,1,0,142,143,2,0,98,98,148,148,2,0,105,105,112,112,3,0,
+		79,79,107,107,135,135,2,0,134,134,164,164,2,0,80,80,101,101,1,0,45,46,
+		2,0,52,52,144,144,2,0,11,13,15,15,4,0,100,100,165,165,167,168,170,170,
+		28,0,16,19,21,28,30,33,35,44,47,61,63,65,67,68,71,71,73,73,75,79,81,89,
+		91,93,95,98,102,102,104,124,126,133,135,136,138,139,141,143,145,145,147,
+		149,152,154,156,159,161,161,163,163,166,166,169,169,171,171,1806,0,226,
+		1,0,0,0,2,229,1,0,0,0,4,277,1,0,0,0,6,279,1,0,0,0,8,282,1,0,0,0,10,285,
+		1,0,0,0,12,292,1,0,0,0,14,294,1,0,0,0,16,297,1,0,0,0,18,313,1,0,0,0,20,
+		315,1,0,0,0,22,318,1,0,0,0,24,321,1,0,0,0,26,324,1,0,0,0,28,326,1,0,0,
+		0,30,346,1,0,0,0,32,348,1,0,0,0,34,352,1,0,0,0,36,376,1,0,0,0,38,379,1,
+		0,0,0,40,411,1,0,0,0,42,413,1,0,0,0,44,418,1,0,0,0,46,439,1,0,0,0,48,447,
+		1,0,0,0,50,455,1,0,0,0,52,462,1,0,0,0,54,479,1,0,0,0,56,481,1,0,0,0,58,
+		490,1,0,0,0,60,505,1,0,0,0,62,517,1,0,0,0,64,534,1,0,0,0,66,536,1,0,0,
+		0,68,539,1,0,0,0,70,544,1,0,0,0,72,561,1,0,0,0,74,571,1,0,0,0,76,573,1,
+		0,0,0,78,584,1,0,0,0,80,647,1,0,0,0,82,650,1,0,0,0,84,656,1,0,0,0,86,659,
+		1,0,0,0,88,674,1,0,0,0,90,676,1,0,0,0,92,683,1,0,0,0,94,702,1,0,0,0,96,
+		704,1,0,0,0,98,709,1,0,0,0,100,725,1,0,0,0,102,727,1,0,0,0,104,730,1,0,
+		0,0,106,734,1,0,0,0,108,746,1,0,0,0,110,758,1,0,0,0,112,844,1,0,0,0,114,
+		846,1,0,0,0,116,854,1,0,0,0,118,871,1,0,0,0,120,878,1,0,0,0,122,891,1,
+		0,0,0,124,893,1,0,0,0,126,962,1,0,0,0,128,988,1,0,0,0,130,1000,1,0,0,0,
+		132,1016,1,0,0,0,134,1018,1,0,0,0,136,1057,1,0,0,0,138,1059,1,0,0,0,140,
+		1070,1,0,0,0,142,1083,1,0,0,0,144,1151,1,0,0,0,146,1161,1,0,0,0,148,1182,
+		1,0,0,0,150,1208,1,0,0,0,152,1213,1,0,0,0,154,1215,1,0,0,0,156,1227,1,
+		0,0,0,158,1243,1,0,0,0,160,1247,1,0,0,0,162,1252,1,0,0,0,164,1284,1,0,
+		0,0,166,1286,1,0,0,0,168,1311,1,0,0,0,170,1313,1,0,0,0,172,1360,1,0,0,
+		0,174,1380,1,0,0,0,176,1388,1,0,0,0,178,1406,1,0,0,0,180,1409,1,0,0,0,
+		182,1439,1,0,0,0,184,1473,1,0,0,0,186,1486,1,0,0,0,188,1491,1,0,0,0,190,
+		1507,1,0,0,0,192,1522,1,0,0,0,194,1524,1,0,0,0,196,1526,1,0,0,0,198,1529,
+		1,0,0,0,200,1533,1,0,0,0,202,1535,1,0,0,0,204,1537,1,0,0,0,206,1544,1,
+		0,0,0,208,1556,1,0,0,0,210,1558,1,0,0,0,212,1565,1,0,0,0,214,1574,1,0,
+		0,0,216,1576,1,0,0,0,218,1578,1,0,0,0,220,1597,1,0,0,0,222,1599,1,0,0,
+		0,224,1601,1,0,0,0,226,227,3,4,2,0,227,228,5,0,0,1,228,1,1,0,0,0,229,230,
+		3,188,94,0,230,231,5,0,0,1,231,3,1,0,0,0,232,278,3,6,3,0,233,278,3,8,4,
+		0,234,278,3,10,5,0,235,278,3,14,7,0,236,278,3,16,8,0,237,278,3,20,10,0,
+		238,278,3,22,11,0,239,278,3,24,12,0,240,278,3,26,13,0,241,278,3,28,14,
+		0,242,278,3,32,16,0,243,278,3,34,17,0,244,278,3,38,19,0,245,278,3,42,21,
+		0,246,278,3,44,22,0,247,278,3,78,39,0,248,278,3,66,33,0,249,278,3,68,34,
+		0,250,278,3,72,36,0,251,278,3,74,37,0,252,278,3,90,45,0,253,278,3,92,46,
+		0,254,278,3,94,47,0,255,278,3,96,48,0,256,278,3,98,49,0,257,278,3,102,
+		51,0,258,278,3,104,52,0,259,278,3,106,53,0,260,278,3,108,54,0,261,278,
+		3,126,63,0,262,278,3,134,67,0,263,278,3,138,69,0,264,278,3,140,70,0,265,
+		278,3,142,71,0,266,278,3,170,85,0,267,278,3,182,91,0,268,278,3,46,23,0,
+		269,278,3,166,83,0,270,278,3,128,64,0,271,278,3,48,24,0,272,278,3,50,25,
+		0,273,278,3,52,26,0,274,278,3,58,29,0,275,278,3,60,30,0,276,278,3,56,28,
+		0,277,232,1,0,0,0,277,233,1,0,0,0,277,234,1,0,0,0,277,235,1,0,0,0,277,
+		236,1,0,0,0,277,237,1,0,0,0,277,238,1,0,0,0,277,239,1,0,0,0,277,240,1,
+		0,0,0,277,241,1,0,0,0,277,242,1,0,0,0,277,243,1,0,0,0,277,244,1,0,0,0,
+		277,245,1,0,0,0,277,246,1,0,0,0,277,247,1,0,0,0,277,248,1,0,0,0,277,249,
+		1,0,0,0,277,250,1,0,0,0,277,251,1,0,0,0,277,252,1,0,0,0,277,253,1,0,0,
+		0,277,254,1,0,0,0,277,255,1,0,0,0,277,256,1,0,0,0,277,257,1,0,0,0,277,
+		258,1,0,0,0,277,259,1,0,0,0,277,260,1,0,0,0,277,261,1,0,0,0,277,262,1,
+		0,0,0,277,263,1,0,0,0,277,264,1,0,0,0,277,265,1,0,0,0,277,266,1,0,0,0,
+		277,267,1,0,0,0,277,268,1,0,0,0,277,269,1,0,0,0,277,270,1,0,0,0,277,271,
+		1,0,0,0,277,272,1,0,0,0,277,273,1,0,0,0,277,274,1,0,0,0,277,275,1,0,0,
+		0,277,276,1,0,0,0,278,5,1,0,0,0,279,280,5,39,0,0,280,281,3,220,110,0,281,
+		7,1,0,0,0,282,283,5,41,0,0,283,284,5,176,0,0,284,9,1,0,0,0,285,286,5,58,
+		0,0,286,287,3,12,6,0,287,11,1,0,0,0,288,293,5,172,0,0,289,293,5,175,0,
+		0,290,293,5,176,0,0,291,293,3,224,112,0,292,288,1,0,0,0,292,289,1,0,0,
+		0,292,290,1,0,0,0,292,291,1,0,0,0,293,13,1,0,0,0,294,295,5,55,0,0,295,
+		296,3,224,112,0,296,15,1,0,0,0,297,298,5,49,0,0,298,303,3,18,9,0,299,300,
+		5,5,0,0,300,302,3,18,9,0,301,299,1,0,0,0,302,305,1,0,0,0,303,301,1,0,0,
+		0,303,304,1,0,0,0,304,17,1,0,0,0,305,303,1,0,0,0,306,314,3,224,112,0,307,
+		314,5,176,0,0,308,311,5,172,0,0,309,312,3,224,112,0,310,312,5,15,0,0,311,
+		309,1,0,0,0,311,310,1,0,0,0,311,312,1,0,0,0,312,314,1,0,0,0,313,306,1,
+		0,0,0,313,307,1,0,0,0,313,308,1,0,0,0,314,19,1,0,0,0,315,316,5,50,0,0,
+		316,317,5,176,0,0,317,21,1,0,0,0,318,319,5,40,0,0,319,320,5,176,0,0,320,
+		23,1,0,0,0,321,322,5,59,0,0,322,323,3,224,112,0,323,25,1,0,0,0,324,325,
+		5,3,0,0,325,27,1,0,0,0,326,327,5,61,0,0,327,329,3,224,112,0,328,330,5,
+		176,0,0,329,328,1,0,0,0,329,330,1,0,0,0,330,335,1,0,0,0,331,332,5,5,0,
+		0,332,334,3,30,15,0,333,331,1,0,0,0,334,337,1,0,0,0,335,333,1,0,0,0,335,
+		336,1,0,0,0,336,29,1,0,0,0,337,335,1,0,0,0,338,339,5,158,0,0,339,347,3,
+		220,110,0,340,344,3,220,110,0,341,345,7,0,0,0,342,343,5,14,0,0,343,345,
+		5,92,0,0,344,341,1,0,0,0,344,342,1,0,0,0,345,347,1,0,0,0,346,338,1,0,0,
+		0,346,340,1,0,0,0,347,31,1,0,0,0,348,349,5,32,0,0,349,350,3,220,110,0,
+		350,351,5,168,0,0,351,33,1,0,0,0,352,353,5,31,0,0,353,354,3,198,99,0,354,
+		355,5,7,0,0,355,358,3,220,110,0,356,359,3,202,101,0,357,359,7,1,0,0,358,
+		356,1,0,0,0,358,357,1,0,0,0,359,374,1,0,0,0,360,361,5,66,0,0,361,362,3,
+		220,110,0,362,363,3,200,100,0,363,364,5,150,0,0,364,365,3,36,18,0,365,
+		375,1,0,0,0,366,367,5,150,0,0,367,368,3,36,18,0,368,369,5,5,0,0,369,370,
+		3,220,110,0,370,371,3,200,100,0,371,372,5,150,0,0,372,373,3,36,18,0,373,
+		375,1,0,0,0,374,360,1,0,0,0,374,366,1,0,0,0,375,35,1,0,0,0,376,377,3,220,
+		110,0,377,378,3,222,111,0,378,37,1,0,0,0,379,380,5,56,0,0,380,384,3,198,
+		99,0,381,382,5,5,0,0,382,383,5,114,0,0,383,385,5,45,0,0,384,381,1,0,0,
+		0,384,385,1,0,0,0,385,386,1,0,0,0,386,387,5,7,0,0,387,388,5,75,0,0,388,
+		393,3,220,110,0,389,394,5,78,0,0,390,391,5,81,0,0,391,392,5,115,0,0,392,
+		394,5,23,0,0,393,389,1,0,0,0,393,390,1,0,0,0,393,394,1,0,0,0,394,399,1,
+		0,0,0,395,396,5,5,0,0,396,398,3,40,20,0,397,395,1,0,0,0,398,401,1,0,0,
+		0,399,397,1,0,0,0,399,400,1,0,0,0,400,39,1,0,0,0,401,399,1,0,0,0,402,403,
+		5,94,0,0,403,404,5,52,0,0,404,405,5,100,0,0,405,406,5,174,0,0,406,412,
+		7,2,0,0,407,408,5,115,0,0,408,409,5,100,0,0,409,410,5,146,0,0,410,412,
+		5,96,0,0,411,402,1,0,0,0,411,407,1,0,0,0,412,41,1,0,0,0,413,414,5,38,0,
+		0,414,415,3,224,112,0,415,416,5,102,0,0,416,417,3,204,102,0,417,43,1,0,
+		0,0,418,419,5,23,0,0,419,420,3,224,112,0,420,430,5,102,0,0,421,422,7,3,
+		0,0,422,423,5,29,0,0,423,431,3,204,102,0,424,428,3,204,102,0,425,426,7,
+		3,0,0,426,427,5,29,0,0,427,429,3,204,102,0,428,425,1,0,0,0,428,429,1,0,
+		0,0,429,431,1,0,0,0,430,421,1,0,0,0,430,424,1,0,0,0,431,436,1,0,0,0,432,
+		433,5,5,0,0,433,435,3,64,32,0,434,432,1,0,0,0,435,438,1,0,0,0,436,434,
+		1,0,0,0,436,437,1,0,0,0,437,45,1,0,0,0,438,436,1,0,0,0,439,445,5,22,0,
+		0,440,441,5,162,0,0,441,442,5,153,0,0,442,446,7,2,0,0,443,444,5,160,0,
+		0,444,446,5,76,0,0,445,440,1,0,0,0,445,443,1,0,0,0,446,47,1,0,0,0,447,
+		453,5,19,0,0,448,449,3,224,112,0,449,450,5,5,0,0,450,451,3,222,111,0,451,
+		454,1,0,0,0,452,454,5,176,0,0,453,448,1,0,0,0,453,452,1,0,0,0,454,49,1,
+		0,0,0,455,456,5,25,0,0,456,457,3,224,112,0,457,458,5,102,0,0,458,460,3,
+		204,102,0,459,461,5,106,0,0,460,459,1,0,0,0,460,461,1,0,0,0,461,51,1,0,
+		0,0,462,463,5,28,0,0,463,464,3,224,112,0,464,465,5,102,0,0,465,470,3,184,
+		92,0,466,467,5,5,0,0,467,469,3,54,27,0,468,466,1,0,0,0,469,472,1,0,0,0,
+		470,468,1,0,0,0,470,471,1,0,0,0,471,53,1,0,0,0,472,470,1,0,0,0,473,480,
+		5,121,0,0,474,475,5,145,0,0,475,476,5,74,0,0,476,477,3,220,110,0,477,478,
+		5,14,0,0,478,480,1,0,0,0,479,473,1,0,0,0,479,474,1,0,0,0,480,55,1,0,0,
+		0,481,482,5,16,0,0,482,485,3,224,112,0,483,484,5,117,0,0,484,486,3,224,
+		112,0,485,483,1,0,0,0,485,486,1,0,0,0,486,487,1,0,0,0,487,488,5,7,0,0,
+		488,489,5,176,0,0,489,57,1,0,0,0,490,491,5,54,0,0,491,492,3,198,99,0,492,
+		493,5,7,0,0,493,494,3,220,110,0,494,495,3,202,101,0,495,496,5,66,0,0,496,
+		497,3,220,110,0,497,498,3,200,100,0,498,499,5,157,0,0,499,500,3,220,110,
+		0,500,503,7,4,0,0,501,502,5,5,0,0,502,504,3,224,112,0,503,501,1,0,0,0,
+		503,504,1,0,0,0,504,59,1,0,0,0,505,506,5,36,0,0,506,507,3,18,9,0,507,508,
+		5,7,0,0,508,509,3,224,112,0,509,514,3,62,31,0,510,511,5,5,0,0,511,513,
+		3,62,31,0,512,510,1,0,0,0,513,516,1,0,0,0,514,512,1,0,0,0,514,515,1,0,
+		0,0,515,61,1,0,0,0,516,514,1,0,0,0,517,518,3,220,110,0,518,519,3,222,111,
+		0,519,520,7,5,0,0,520,63,1,0,0,0,521,535,5,116,0,0,522,535,5,89,0,0,523,
+		524,5,113,0,0,524,525,5,117,0,0,525,528,3,214,107,0,526,527,5,11,0,0,527,
+		529,3,214,107,0,528,526,1,0,0,0,528,529,1,0,0,0,529,535,1,0,0,0,530,531,
+		5,133,0,0,531,535,7,6,0,0,532,533,5,161,0,0,533,535,3,204,102,0,534,521,
+		1,0,0,0,534,522,1,0,0,0,534,523,1,0,0,0,534,530,1,0,0,0,534,532,1,0,0,
+		0,535,65,1,0,0,0,536,537,5,57,0,0,537,538,5,176,0,0,538,67,1,0,0,0,539,
+		542,5,52,0,0,540,543,3,70,35,0,541,543,3,76,38,0,542,540,1,0,0,0,542,541,
+		1,0,0,0,543,69,1,0,0,0,544,545,5,41,0,0,545,551,3,224,112,0,546,547,5,
+		30,0,0,547,549,5,127,0,0,548,550,5,5,0,0,549,548,1,0,0,0,549,550,1,0,0,
+		0,550,552,1,0,0,0,551,546,1,0,0,0,551,552,1,0,0,0,552,553,1,0,0,0,553,
+		554,5,124,0,0,554,555,5,113,0,0,555,556,5,117,0,0,556,559,3,220,110,0,
+		557,558,5,11,0,0,558,560,3,220,110,0,559,557,1,0,0,0,559,560,1,0,0,0,560,
+		71,1,0,0,0,561,564,5,33,0,0,562,565,5,176,0,0,563,565,7,7,0,0,564,562,
+		1,0,0,0,564,563,1,0,0,0,565,566,1,0,0,0,566,567,5,102,0,0,567,568,5,8,
+		0,0,568,569,3,110,55,0,569,570,5,9,0,0,570,73,1,0,0,0,571,572,5,4,0,0,
+		572,75,1,0,0,0,573,576,5,171,0,0,574,575,5,117,0,0,575,577,5,171,0,0,576,
+		574,1,0,0,0,576,577,1,0,0,0,577,579,1,0,0,0,578,580,5,176,0,0,579,578,
+		1,0,0,0,579,580,1,0,0,0,580,581,1,0,0,0,581,582,5,102,0,0,582,583,3,110,
+		55,0,583,77,1,0,0,0,584,585,5,42,0,0,585,589,3,224,112,0,586,587,5,5,0,
+		0,587,588,5,109,0,0,588,590,5,172,0,0,589,586,1,0,0,0,589,590,1,0,0,0,
+		590,592,1,0,0,0,591,593,3,80,40,0,592,591,1,0,0,0,592,593,1,0,0,0,593,
+		595,1,0,0,0,594,596,3,188,94,0,595,594,1,0,0,0,595,596,1,0,0,0,596,79,
+		1,0,0,0,597,598,5,30,0,0,598,599,3,224,112,0,599,600,5,7,0,0,600,605,3,
+		210,105,0,601,602,3,202,101,0,602,603,5,70,0,0,603,604,3,192,96,0,604,
+		606,1,0,0,0,605,601,1,0,0,0,605,606,1,0,0,0,606,648,1,0,0,0,607,608,5,
+		102,0,0,608,609,3,224,112,0,609,613,5,110,0,0,610,611,5,5,0,0,611,612,
+		5,152,0,0,612,614,5,124,0,0,613,610,1,0,0,0,613,614,1,0,0,0,614,648,1,
+		0,0,0,615,616,5,62,0,0,616,621,3,82,41,0,617,618,5,5,0,0,618,620,3,82,
+		41,0,619,617,1,0,0,0,620,623,1,0,0,0,621,619,1,0,0,0,621,622,1,0,0,0,622,
+		648,1,0,0,0,623,621,1,0,0,0,624,625,5,126,0,0,625,628,5,156,0,0,626,629,
+		5,65,0,0,627,629,5,69,0,0,628,626,1,0,0,0,628,627,1,0,0,0,629,630,1,0,
+		0,0,630,635,3,86,43,0,631,632,5,66,0,0,632,634,3,86,43,0,633,631,1,0,0,
+		0,634,637,1,0,0,0,635,633,1,0,0,0,635,636,1,0,0,0,636,638,1,0,0,0,637,
+		635,1,0,0,0,638,639,5,7,0,0,639,644,3,180,90,0,640,641,5,5,0,0,641,643,
+		3,180,90,0,642,640,1,0,0,0,643,646,1,0,0,0,644,642,1,0,0,0,644,645,1,0,
+		0,0,645,648,1,0,0,0,646,644,1,0,0,0,647,597,1,0,0,0,647,607,1,0,0,0,647,
+		615,1,0,0,0,647,624,1,0,0,0,648,81,1,0,0,0,649,651,3,84,42,0,650,649,1,
+		0,0,0,651,652,1,0,0,0,652,650,1,0,0,0,652,653,1,0,0,0,653,83,1,0,0,0,654,
+		657,3,224,112,0,655,657,5,94,0,0,656,654,1,0,0,0,656,655,1,0,0,0,657,85,
+		1,0,0,0,658,660,3,176,88,0,659,658,1,0,0,0,660,661,1,0,0,0,661,659,1,0,
+		0,0,661,662,1,0,0,0,662,667,1,0,0,0,663,664,5,5,0,0,664,666,3,88,44,0,
+		665,663,1,0,0,0,666,669,1,0,0,0,667,665,1,0,0,0,667,668,1,0,0,0,668,87,
+		1,0,0,0,669,667,1,0,0,0,670,675,3,178,89,0,671,672,3,194,97,0,672,673,
+		5,93,0,0,673,675,1,0,0,0,674,670,1,0,0,0,674,671,1,0,0,0,675,89,1,0,0,
+		0,676,677,5,18,0,0,677,678,5,160,0,0,678,679,3,210,105,0,679,681,3,202,
+		101,0,680,682,3,188,94,0,681,680,1,0,0,0,681,682,1,0,0,0,682,91,1,0,0,
+		0,683,684,5,21,0,0,684,686,3,210,105,0,685,687,3,188,94,0,686,685,1,0,
+		0,0,686,687,1,0,0,0,687,93,1,0,0,0,688,689,5,30,0,0,689,690,5,97,0,0,690,
+		691,3,192,96,0,691,692,7,8,0,0,692,693,3,224,112,0,693,703,1,0,0,0,694,
+		695,5,20,0,0,695,699,5,86,0,0,696,697,7,9,0,0,697,699,5,85,0,0,698,694,
+		1,0,0,0,698,696,1,0,0,0,699,700,1,0,0,0,700,701,7,8,0,0,701,703,3,224,
+		112,0,702,688,1,0,0,0,702,698,1,0,0,0,703,95,1,0,0,0,704,705,5,37,0,0,
+		705,706,5,114,0,0,706,707,5,45,0,0,707,708,3,224,112,0,708,97,1,0,0,0,
+		709,710,5,24,0,0,710,711,5,7,0,0,711,716,3,100,50,0,712,713,5,5,0,0,713,
+		715,3,100,50,0,714,712,1,0,0,0,715,718,1,0,0,0,716,714,1,0,0,0,716,717,
+		1,0,0,0,717,99,1,0,0,0,718,716,1,0,0,0,719,720,5,137,0,0,720,726,3,210,
+		105,0,721,722,3,210,105,0,722,723,5,29,0,0,723,724,3,224,112,0,724,726,
+		1,0,0,0,725,719,1,0,0,0,725,721,1,0,0,0,726,101,1,0,0,0,727,728,5,27,0,
+		0,728,729,5,118,0,0,729,103,1,0,0,0,730,731,5,60,0,0,731,732,5,100,0,0,
+		732,733,5,88,0,0,733,105,1,0,0,0,734,736,5,45,0,0,735,737,3,210,105,0,
+		736,735,1,0,0,0,736,737,1,0,0,0,737,739,1,0,0,0,738,740,3,194,97,0,739,
+		738,1,0,0,0,739,740,1,0,0,0,740,741,1,0,0,0,741,742,5,7,0,0,742,744,3,
+		110,55,0,743,745,3,188,94,0,744,743,1,0,0,0,744,745,1,0,0,0,745,107,1,
+		0,0,0,746,747,5,46,0,0,747,748,3,210,105,0,748,749,5,150,0,0,749,751,3,
+		210,105,0,750,752,3,194,97,0,751,750,1,0,0,0,751,752,1,0,0,0,752,753,1,
+		0,0,0,753,754,5,7,0,0,754,756,3,110,55,0,755,757,3,188,94,0,756,755,1,
+		0,0,0,756,757,1,0,0,0,757,109,1,0,0,0,758,763,3,112,56,0,759,760,5,5,0,
+		0,760,762,3,112,56,0,761,759,1,0,0,0,762,765,1,0,0,0,763,761,1,0,0,0,763,
+		764,1,0,0,0,764,111,1,0,0,0,765,763,1,0,0,0,766,767,5,8,0,0,767,768,3,
+		110,55,0,768,774,5,9,0,0,769,770,3,210,105,0,770,771,5,149,0,0,771,775,
+		1,0,0,0,772,775,3,122,61,0,773,775,5,151,0,0,774,769,1,0,0,0,774,772,1,
+		0,0,0,774,773,1,0,0,0,774,775,1,0,0,0,775,777,1,0,0,0,776,778,3,124,62,
+		0,777,776,1,0,0,0,777,778,1,0,0,0,778,845,1,0,0,0,779,781,5,137,0,0,780,
+		782,3,210,105,0,781,780,1,0,0,0,781,782,1,0,0,0,782,845,1,0,0,0,783,784,
+		5,140,0,0,784,785,5,124,0,0,785,845,3,210,105,0,786,790,5,34,0,0,787,788,
+		5,146,0,0,788,791,5,132,0,0,789,791,3,210,105,0,790,787,1,0,0,0,790,789,
+		1,0,0,0,791,794,1,0,0,0,792,793,5,29,0,0,793,795,5,104,0,0,794,792,1,0,
+		0,0,794,795,1,0,0,0,795,845,1,0,0,0,796,797,5,99,0,0,797,798,3,210,105,
+		0,798,799,5,29,0,0,799,800,3,224,112,0,800,845,1,0,0,0,801,802,5,72,0,
+		0,802,805,3,210,105,0,803,804,5,29,0,0,804,806,3,224,112,0,805,803,1,0,
+		0,0,805,806,1,0,0,0,806,845,1,0,0,0,807,809,3,218,109,0,808,807,1,0,0,
+		0,808,809,1,0,0,0,809,839,1,0,0,0,810,812,3,224,112,0,811,810,1,0,0,0,
+		812,813,1,0,0,0,813,811,1,0,0,0,813,814,1,0,0,0,814,832,1,0,0,0,815,817,
+		3,196,98,0,816,818,3,120,60,0,817,816,1,0,0,0,817,818,1,0,0,0,818,833,
+		1,0,0,0,819,821,3,118,59,0,820,822,3,114,57,0,821,820,1,0,0,0,821,822,
+		1,0,0,0,822,833,1,0,0,0,823,833,3,114,57,0,824,833,3,116,58,0,825,833,
+		5,151,0,0,826,828,5,174,0,0,827,829,3,224,112,0,828,827,1,0,0,0,829,830,
+		1,0,0,0,830,828,1,0,0,0,830,831,1,0,0,0,831,833,1,0,0,0,832,815,1,0,0,
+		0,832,819,1,0,0,0,832,823,1,0,0,0,832,824,1,0,0,0,832,825,1,0,0,0,832,
+		826,1,0,0,0,832,833,1,0,0,0,833,840,1,0,0,0,834,836,3,196,98,0,835,837,
+		3,120,60,0,836,835,1,0,0,0,836,837,1,0,0,0,837,840,1,0,0,0,838,840,3,116,
+		58,0,839,811,1,0,0,0,839,834,1,0,0,0,839,838,1,0,0,0,840,842,1,0,0,0,841,
+		843,3,124,62,0,842,841,1,0,0,0,842,843,1,0,0,0,843,845,1,0,0,0,844,766,
+		1,0,0,0,844,779,1,0,0,0,844,783,1,0,0,0,844,786,1,0,0,0,844,796,1,0,0,
+		0,844,801,1,0,0,0,844,808,1,0,0,0,845,113,1,0,0,0,846,847,5,160,0,0,847,
+		848,5,8,0,0,848,849,3,110,55,0,849,850,5,9,0,0,850,851,3,210,105,0,851,
+		852,5,149,0,0,852,853,5,90,0,0,853,115,1,0,0,0,854,855,5,70,0,0,855,856,
+		5,83,0,0,856,857,5,87,0,0,857,117,1,0,0,0,858,860,3,212,106,0,859,858,
+		1,0,0,0,860,861,1,0,0,0,861,859,1,0,0,0,861,862,1,0,0,0,862,872,1,0,0,
+		0,863,867,3,218,109,0,864,866,3,212,106,0,865,864,1,0,0,0,866,869,1,0,
+		0,0,867,865,1,0,0,0,867,868,1,0,0,0,868,872,1,0,0,0,869,867,1,0,0,0,870,
+		872,3,122,61,0,871,859,1,0,0,0,871,863,1,0,0,0,871,870,1,0,0,0,872,119,
+		1,0,0,0,873,875,3,210,105,0,874,876,5,90,0,0,875,874,1,0,0,0,875,876,1,
+		0,0,0,876,879,1,0,0,0,877,879,3,122,61,0,878,873,1,0,0,0,878,877,1,0,0,
+		0,879,121,1,0,0,0,880,892,5,62,0,0,881,892,5,69,0,0,882,883,5,150,0,0,
+		883,892,5,77,0,0,884,885,5,155,0,0,885,886,3,210,105,0,886,889,5,130,0,
+		0,887,888,5,71,0,0,888,890,5,77,0,0,889,887,1,0,0,0,889,890,1,0,0,0,890,
+		892,1,0,0,0,891,880,1,0,0,0,891,881,1,0,0,0,891,882,1,0,0,0,891,884,1,
+		0,0,0,892,123,1,0,0,0,893,960,5,100,0,0,894,898,7,10,0,0,895,897,3,224,
+		112,0,896,895,1,0,0,0,897,900,1,0,0,0,898,896,1,0,0,0,898,899,1,0,0,0,
+		899,907,1,0,0,0,900,898,1,0,0,0,901,903,5,66,0,0,902,904,3,224,112,0,903,
+		902,1,0,0,0,904,905,1,0,0,0,905,903,1,0,0,0,905,906,1,0,0,0,906,908,1,
+		0,0,0,907,901,1,0,0,0,907,908,1,0,0,0,908,913,1,0,0,0,909,910,5,155,0,
+		0,910,911,3,210,105,0,911,912,5,130,0,0,912,914,1,0,0,0,913,909,1,0,0,
+		0,913,914,1,0,0,0,914,961,1,0,0,0,915,919,5,83,0,0,916,918,3,224,112,0,
+		917,916,1,0,0,0,918,921,1,0,0,0,919,917,1,0,0,0,919,920,1,0,0,0,920,940,
+		1,0,0,0,921,919,1,0,0,0,922,924,5,66,0,0,923,925,3,218,109,0,924,923,1,
+		0,0,0,924,925,1,0,0,0,925,927,1,0,0,0,926,928,3,224,112,0,927,926,1,0,
+		0,0,928,929,1,0,0,0,929,927,1,0,0,0,929,930,1,0,0,0,930,938,1,0,0,0,931,
+		932,5,100,0,0,932,934,5,83,0,0,933,935,3,224,112,0,934,933,1,0,0,0,935,
+		936,1,0,0,0,936,934,1,0,0,0,936,937,1,0,0,0,937,939,1,0,0,0,938,931,1,
+		0,0,0,938,939,1,0,0,0,939,941,1,0,0,0,940,922,1,0,0,0,940,941,1,0,0,0,
+		941,948,1,0,0,0,942,949,5,62,0,0,943,949,5,69,0,0,944,945,5,155,0,0,945,
+		946,3,210,105,0,946,947,5,130,0,0,947,949,1,0,0,0,948,942,1,0,0,0,948,
+		943,1,0,0,0,948,944,1,0,0,0,948,949,1,0,0,0,949,961,1,0,0,0,950,961,5,
+		77,0,0,951,961,5,138,0,0,952,953,5,120,0,0,953,961,5,128,0,0,954,956,5,
+		174,0,0,955,957,3,224,112,0,956,955,1,0,0,0,957,958,1,0,0,0,958,956,1,
+		0,0,0,958,959,1,0,0,0,959,961,1,0,0,0,960,894,1,0,0,0,960,915,1,0,0,0,
+		960,950,1,0,0,0,960,951,1,0,0,0,960,952,1,0,0,0,960,954,1,0,0,0,961,125,
+		1,0,0,0,962,970,5,43,0,0,963,964,5,46,0,0,964,965,3,210,105,0,965,966,
+		5,150,0,0,966,967,3,210,105,0,967,971,1,0,0,0,968,969,5,45,0,0,969,971,
+		3,210,105,0,970,963,1,0,0,0,970,968,1,0,0,0,971,983,1,0,0,0,972,973,5,
+		5,0,0,973,981,3,210,105,0,974,975,5,111,0,0,975,982,5,149,0,0,976,979,
+		5,149,0,0,977,978,5,100,0,0,978,980,5,64,0,0,979,977,1,0,0,0,979,980,1,
+		0,0,0,980,982,1,0,0,0,981,974,1,0,0,0,981,976,1,0,0,0,982,984,1,0,0,0,
+		983,972,1,0,0,0,983,984,1,0,0,0,984,986,1,0,0,0,985,987,3,188,94,0,986,
+		985,1,0,0,0,986,987,1,0,0,0,987,127,1,0,0,0,988,989,5,29,0,0,989,994,3,
+		130,65,0,990,991,5,5,0,0,991,993,3,130,65,0,992,990,1,0,0,0,993,996,1,
+		0,0,0,994,992,1,0,0,0,994,995,1,0,0,0,995,997,1,0,0,0,996,994,1,0,0,0,
+		997,998,5,7,0,0,998,999,3,132,66,0,999,129,1,0,0,0,1000,1003,3,18,9,0,
+		1001,1002,5,150,0,0,1002,1004,3,18,9,0,1003,1001,1,0,0,0,1003,1004,1,0,
+		0,0,1004,131,1,0,0,0,1005,1017,3,38,19,0,1006,1017,3,94,47,0,1007,1017,
+		3,96,48,0,1008,1017,3,106,53,0,1009,1017,3,108,54,0,1010,1017,3,126,63,
+		0,1011,1017,3,134,67,0,1012,1017,3,138,69,0,1013,1017,3,140,70,0,1014,
+		1017,3,142,71,0,1015,1017,3,166,83,0,1016,1005,1,0,0,0,1016,1006,1,0,0,
+		0,1016,1007,1,0,0,0,1016,1008,1,0,0,0,1016,1009,1,0,0,0,1016,1010,1,0,
+		0,0,1016,1011,1,0,0,0,1016,1012,1,0,0,0,1016,1013,1,0,0,0,1016,1014,1,
+		0,0,0,1016,1015,1,0,0,0,1017,133,1,0,0,0,1018,1030,5,53,0,0,1019,1020,
+		5,150,0,0,1020,1023,3,204,102,0,1021,1022,5,70,0,0,1022,1024,3,192,96,
+		0,1023,1021,1,0,0,0,1023,1024,1,0,0,0,1024,1031,1,0,0,0,1025,1026,5,29,
+		0,0,1026,1031,3,204,102,0,1027,1028,3,210,105,0,1028,1029,3,200,100,0,
+		1029,1031,1,0,0,0,1030,1019,1,0,0,0,1030,1025,1,0,0,0,1030,1027,1,0,0,
+		0,1031,1034,1,0,0,0,1032,1033,5,30,0,0,1033,1035,3,224,112,0,1034,1032,
+		1,0,0,0,1034,1035,1,0,0,0,1035,1040,1,0,0,0,1036,1037,5,5,0,0,1037,1039,
+		3,136,68,0,1038,1036,1,0,0,0,1039,1042,1,0,0,0,1040,1038,1,0,0,0,1040,
+		1041,1,0,0,0,1041,1044,1,0,0,0,1042,1040,1,0,0,0,1043,1045,3,188,94,0,
+		1044,1043,1,0,0,0,1044,1045,1,0,0,0,1045,135,1,0,0,0,1046,1047,5,89,0,
+		0,1047,1058,3,200,100,0,1048,1049,5,116,0,0,1049,1058,3,200,100,0,1050,
+		1051,5,87,0,0,1051,1058,3,194,97,0,1052,1053,5,100,0,0,1053,1058,3,224,
+		112,0,1054,1055,5,86,0,0,1055,1056,5,100,0,0,1056,1058,3,198,99,0,1057,
+		1046,1,0,0,0,1057,1048,1,0,0,0,1057,1050,1,0,0,0,1057,1052,1,0,0,0,1057,
+		1054,1,0,0,0,1058,137,1,0,0,0,1059,1060,5,34,0,0,1060,1063,3,210,105,0,
+		1061,1062,5,29,0,0,1062,1064,5,104,0,0,1063,1061,1,0,0,0,1063,1064,1,0,
+		0,0,1064,1065,1,0,0,0,1065,1066,5,70,0,0,1066,1068,3,192,96,0,1067,1069,
+		3,188,94,0,1068,1067,1,0,0,0,1068,1069,1,0,0,0,1069,139,1,0,0,0,1070,1071,
+		5,17,0,0,1071,1072,3,210,105,0,1072,1073,5,70,0,0,1073,1078,3,192,96,0,
+		1074,1075,5,5,0,0,1075,1076,5,120,0,0,1076,1077,5,45,0,0,1077,1079,5,67,
+		0,0,1078,1074,1,0,0,0,1078,1079,1,0,0,0,1079,1081,1,0,0,0,1080,1082,3,
+		188,94,0,1081,1080,1,0,0,0,1081,1082,1,0,0,0,1082,141,1,0,0,0,1083,1139,
+		5,48,0,0,1084,1085,5,74,0,0,1085,1140,3,158,79,0,1086,1087,5,46,0,0,1087,
+		1088,3,210,105,0,1088,1089,5,150,0,0,1089,1090,3,210,105,0,1090,1091,3,
+		144,72,0,1091,1140,1,0,0,0,1092,1093,5,150,0,0,1093,1096,3,204,102,0,1094,
+		1095,5,70,0,0,1095,1097,3,192,96,0,1096,1094,1,0,0,0,1096,1097,1,0,0,0,
+		1097,1101,1,0,0,0,1098,1099,5,29,0,0,1099,1101,3,204,102,0,1100,1092,1,
+		0,0,0,1100,1098,1,0,0,0,1101,1104,1,0,0,0,1102,1103,5,30,0,0,1103,1105,
+		3,224,112,0,1104,1102,1,0,0,0,1104,1105,1,0,0,0,1105,1110,1,0,0,0,1106,
+		1107,5,5,0,0,1107,1109,3,136,68,0,1108,1106,1,0,0,0,1109,1112,1,0,0,0,
+		1110,1108,1,0,0,0,1110,1111,1,0,0,0,1111,1113,1,0,0,0,1112,1110,1,0,0,
+		0,1113,1114,3,144,72,0,1114,1140,1,0,0,0,1115,1137,3,210,105,0,1116,1119,
+		3,200,100,0,1117,1118,5,30,0,0,1118,1120,3,224,112,0,1119,1117,1,0,0,0,
+		1119,1120,1,0,0,0,1120,1125,1,0,0,0,1121,1122,5,5,0,0,1122,1124,3,136,
+		68,0,1123,1121,1,0,0,0,1124,1127,1,0,0,0,1125,1123,1,0,0,0,1125,1126,1,
+		0,0,0,1126,1128,1,0,0,0,1127,1125,1,0,0,0,1128,1129,3,144,72,0,1129,1138,
+		1,0,0,0,1130,1131,3,202,101,0,1131,1135,5,100,0,0,1132,1133,5,5,0,0,1133,
+		1134,5,74,0,0,1134,1136,3,158,79,0,1135,1132,1,0,0,0,1135,1136,1,0,0,0,
+		1136,1138,1,0,0,0,1137,1116,1,0,0,0,1137,1130,1,0,0,0,1138,1140,1,0,0,
+		0,1139,1084,1,0,0,0,1139,1086,1,0,0,0,1139,1100,1,0,0,0,1139,1115,1,0,
+		0,0,1140,143,1,0,0,0,1141,1142,5,7,0,0,1142,1147,3,146,73,0,1143,1144,
+		5,6,0,0,1144,1146,3,146,73,0,1145,1143,1,0,0,0,1146,1149,1,0,0,0,1147,
+		1145,1,0,0,0,1147,1148,1,0,0,0,1148,1152,1,0,0,0,1149,1147,1,0,0,0,1150,
+		1152,3,162,81,0,1151,1141,1,0,0,0,1151,1150,1,0,0,0,1152,1154,1,0,0,0,
+		1153,1155,3,188,94,0,1154,1153,1,0,0,0,1154,1155,1,0,0,0,1155,145,1,0,
+		0,0,1156,1157,5,63,0,0,1157,1158,3,210,105,0,1158,1159,3,200,100,0,1159,
+		1160,5,5,0,0,1160,1162,1,0,0,0,1161,1156,1,0,0,0,1161,1162,1,0,0,0,1162,
+		1163,1,0,0,0,1163,1168,3,148,74,0,1164,1165,5,5,0,0,1165,1167,3,150,75,
+		0,1166,1164,1,0,0,0,1167,1170,1,0,0,0,1168,1166,1,0,0,0,1168,1169,1,0,
+		0,0,1169,147,1,0,0,0,1170,1168,1,0,0,0,1171,1174,3,196,98,0,1172,1174,
+		5,17,0,0,1173,1171,1,0,0,0,1173,1172,1,0,0,0,1174,1175,1,0,0,0,1175,1183,
+		3,210,105,0,1176,1177,5,34,0,0,1177,1180,3,210,105,0,1178,1179,5,29,0,
+		0,1179,1181,5,104,0,0,1180,1178,1,0,0,0,1180,1181,1,0,0,0,1181,1183,1,
+		0,0,0,1182,1173,1,0,0,0,1182,1176,1,0,0,0,1183,1187,1,0,0,0,1184,1185,
+		5,70,0,0,1185,1188,3,192,96,0,1186,1188,5,90,0,0,1187,1184,1,0,0,0,1187,
+		1186,1,0,0,0,1187,1188,1,0,0,0,1188,1190,1,0,0,0,1189,1191,3,152,76,0,
+		1190,1189,1,0,0,0,1190,1191,1,0,0,0,1191,149,1,0,0,0,1192,1195,5,147,0,
+		0,1193,1196,3,152,76,0,1194,1196,3,148,74,0,1195,1193,1,0,0,0,1195,1194,
+		1,0,0,0,1196,1209,1,0,0,0,1197,1209,3,154,77,0,1198,1201,5,74,0,0,1199,
+		1202,3,156,78,0,1200,1202,3,158,79,0,1201,1199,1,0,0,0,1201,1200,1,0,0,
+		0,1202,1209,1,0,0,0,1203,1209,3,160,80,0,1204,1205,5,70,0,0,1205,1209,
+		3,192,96,0,1206,1209,5,90,0,0,1207,1209,7,11,0,0,1208,1192,1,0,0,0,1208,
+		1197,1,0,0,0,1208,1198,1,0,0,0,1208,1203,1,0,0,0,1208,1204,1,0,0,0,1208,
+		1206,1,0,0,0,1208,1207,1,0,0,0,1209,151,1,0,0,0,1210,1214,3,154,77,0,1211,
+		1212,5,74,0,0,1212,1214,3,156,78,0,1213,1210,1,0,0,0,1213,1211,1,0,0,0,
+		1214,153,1,0,0,0,1215,1220,5,91,0,0,1216,1221,5,45,0,0,1217,1218,3,210,
+		105,0,1218,1219,3,200,100,0,1219,1221,1,0,0,0,1220,1216,1,0,0,0,1220,1217,
+		1,0,0,0,1221,1225,1,0,0,0,1222,1223,3,210,105,0,1223,1224,5,149,0,0,1224,
+		1226,1,0,0,0,1225,1222,1,0,0,0,1225,1226,1,0,0,0,1226,155,1,0,0,0,1227,
+		1228,5,154,0,0,1228,1229,5,91,0,0,1229,1230,3,210,105,0,1230,1231,5,66,
+		0,0,1231,1232,3,210,105,0,1232,1236,3,200,100,0,1233,1234,3,210,105,0,
+		1234,1235,5,149,0,0,1235,1237,1,0,0,0,1236,1233,1,0,0,0,1236,1237,1,0,
+		0,0,1237,157,1,0,0,0,1238,1244,5,139,0,0,1239,1240,5,141,0,0,1240,1244,
+		5,124,0,0,1241,1242,5,163,0,0,1242,1244,5,151,0,0,1243,1238,1,0,0,0,1243,
+		1239,1,0,0,0,1243,1241,1,0,0,0,1244,159,1,0,0,0,1245,1248,5,171,0,0,1246,
+		1248,3,218,109,0,1247,1245,1,0,0,0,1247,1246,1,0,0,0,1248,1249,1,0,0,0,
+		1249,1250,3,202,101,0,1250,1251,5,100,0,0,1251,161,1,0,0,0,1252,1253,5,
+		90,0,0,1253,1254,5,150,0,0,1254,1255,3,210,105,0,1255,1259,5,5,0,0,1256,
+		1257,5,70,0,0,1257,1260,3,192,96,0,1258,1260,5,69,0,0,1259,1256,1,0,0,
+		0,1259,1258,1,0,0,0,1260,1265,1,0,0,0,1261,1262,5,5,0,0,1262,1264,3,164,
+		82,0,1263,1261,1,0,0,0,1264,1267,1,0,0,0,1265,1263,1,0,0,0,1265,1266,1,
+		0,0,0,1266,163,1,0,0,0,1267,1265,1,0,0,0,1268,1269,5,119,0,0,1269,1270,
+		5,134,0,0,1270,1285,3,200,100,0,1271,1272,5,108,0,0,1272,1285,5,94,0,0,
+		1273,1276,5,74,0,0,1274,1277,5,154,0,0,1275,1277,3,158,79,0,1276,1274,
+		1,0,0,0,1276,1275,1,0,0,0,1277,1285,1,0,0,0,1278,1279,7,7,0,0,1279,1280,
+		3,210,105,0,1280,1281,3,200,100,0,1281,1282,5,129,0,0,1282,1285,1,0,0,
+		0,1283,1285,3,160,80,0,1284,1268,1,0,0,0,1284,1271,1,0,0,0,1284,1273,1,
+		0,0,0,1284,1278,1,0,0,0,1284,1283,1,0,0,0,1285,165,1,0,0,0,1286,1287,5,
+		51,0,0,1287,1288,3,224,112,0,1288,1289,3,204,102,0,1289,1294,5,62,0,0,
+		1290,1291,5,74,0,0,1291,1292,3,204,102,0,1292,1293,7,12,0,0,1293,1295,
+		1,0,0,0,1294,1290,1,0,0,0,1294,1295,1,0,0,0,1295,1300,1,0,0,0,1296,1297,
+		5,5,0,0,1297,1299,3,168,84,0,1298,1296,1,0,0,0,1299,1302,1,0,0,0,1300,
+		1298,1,0,0,0,1300,1301,1,0,0,0,1301,1304,1,0,0,0,1302,1300,1,0,0,0,1303,
+		1305,3,188,94,0,1304,1303,1,0,0,0,1304,1305,1,0,0,0,1305,167,1,0,0,0,1306,
+		1312,5,171,0,0,1307,1312,7,11,0,0,1308,1309,5,113,0,0,1309,1310,5,117,
+		0,0,1310,1312,3,214,107,0,1311,1306,1,0,0,0,1311,1307,1,0,0,0,1311,1308,
+		1,0,0,0,1312,169,1,0,0,0,1313,1315,5,47,0,0,1314,1316,3,176,88,0,1315,
+		1314,1,0,0,0,1316,1317,1,0,0,0,1317,1315,1,0,0,0,1317,1318,1,0,0,0,1318,
+		1323,1,0,0,0,1319,1320,5,66,0,0,1320,1322,3,172,86,0,1321,1319,1,0,0,0,
+		1322,1325,1,0,0,0,1323,1321,1,0,0,0,1323,1324,1,0,0,0,1324,1333,1,0,0,
+		0,1325,1323,1,0,0,0,1326,1331,5,5,0,0,1327,1329,3,178,89,0,1328,1330,5,
+		5,0,0,1329,1328,1,0,0,0,1329,1330,1,0,0,0,1330,1332,1,0,0,0,1331,1327,
+		1,0,0,0,1331,1332,1,0,0,0,1332,1334,1,0,0,0,1333,1326,1,0,0,0,1333,1334,
+		1,0,0,0,1334,1335,1,0,0,0,1335,1337,5,160,0,0,1336,1338,3,176,88,0,1337,
+		1336,1,0,0,0,1338,1339,1,0,0,0,1339,1337,1,0,0,0,1339,1340,1,0,0,0,1340,
+		1345,1,0,0,0,1341,1342,5,66,0,0,1342,1344,3,172,86,0,1343,1341,1,0,0,0,
+		1344,1347,1,0,0,0,1345,1343,1,0,0,0,1345,1346,1,0,0,0,1346,1352,1,0,0,
+		0,1347,1345,1,0,0,0,1348,1349,5,5,0,0,1349,1351,3,174,87,0,1350,1348,1,
+		0,0,0,1351,1354,1,0,0,0,1352,1350,1,0,0,0,1352,1353,1,0,0,0,1353,1357,
+		1,0,0,0,1354,1352,1,0,0,0,1355,1356,5,7,0,0,1356,1358,3,180,90,0,1357,
+		1355,1,0,0,0,1357,1358,1,0,0,0,1358,171,1,0,0,0,1359,1361,3,176,88,0,1360,
+		1359,1,0,0,0,1361,1362,1,0,0,0,1362,1360,1,0,0,0,1362,1363,1,0,0,0,1363,
+		173,1,0,0,0,1364,1381,3,178,89,0,1365,1371,5,84,0,0,1366,1367,3,218,109,
+		0,1367,1368,5,150,0,0,1368,1369,3,218,109,0,1369,1370,3,222,111,0,1370,
+		1372,1,0,0,0,1371,1366,1,0,0,0,1371,1372,1,0,0,0,1372,1381,1,0,0,0,1373,
+		1377,5,100,0,0,1374,1375,5,146,0,0,1375,1378,5,136,0,0,1376,1378,5,122,
+		0,0,1377,1374,1,0,0,0,1377,1376,1,0,0,0,1378,1379,1,0,0,0,1379,1381,5,
+		123,0,0,1380,1364,1,0,0,0,1380,1365,1,0,0,0,1380,1373,1,0,0,0,1381,175,
+		1,0,0,0,1382,1389,3,224,112,0,1383,1389,5,94,0,0,1384,1389,5,103,0,0,1385,
+		1389,5,45,0,0,1386,1389,5,46,0,0,1387,1389,5,144,0,0,1388,1382,1,0,0,0,
+		1388,1383,1,0,0,0,1388,1384,1,0,0,0,1388,1385,1,0,0,0,1388,1386,1,0,0,
+		0,1388,1387,1,0,0,0,1389,177,1,0,0,0,1390,1391,5,64,0,0,1391,1393,5,73,
+		0,0,1392,1390,1,0,0,0,1392,1393,1,0,0,0,1393,1394,1,0,0,0,1394,1399,7,
+		7,0,0,1395,1400,5,45,0,0,1396,1397,3,210,105,0,1397,1398,3,200,100,0,1398,
+		1400,1,0,0,0,1399,1395,1,0,0,0,1399,1396,1,0,0,0,1400,1407,1,0,0,0,1401,
+		1402,5,46,0,0,1402,1403,3,210,105,0,1403,1404,5,150,0,0,1404,1405,3,210,
+		105,0,1405,1407,1,0,0,0,1406,1392,1,0,0,0,1406,1401,1,0,0,0,1407,179,1,
+		0,0,0,1408,1410,3,218,109,0,1409,1408,1,0,0,0,1409,1410,1,0,0,0,1410,1412,
+		1,0,0,0,1411,1413,3,224,112,0,1412,1411,1,0,0,0,1413,1414,1,0,0,0,1414,
+		1412,1,0,0,0,1414,1415,1,0,0,0,1415,1437,1,0,0,0,1416,1417,5,100,0,0,1417,
+		1424,5,83,0,0,1418,1425,5,45,0,0,1419,1421,3,224,112,0,1420,1419,1,0,0,
+		0,1421,1422,1,0,0,0,1422,1420,1,0,0,0,1422,1423,1,0,0,0,1423,1425,1,0,
+		0,0,1424,1418,1,0,0,0,1424,1420,1,0,0,0,1425,1438,1,0,0,0,1426,1434,5,
+		125,0,0,1427,1435,5,45,0,0,1428,1432,3,210,105,0,1429,1433,3,200,100,0,
+		1430,1433,5,144,0,0,1431,1433,3,224,112,0,1432,1429,1,0,0,0,1432,1430,
+		1,0,0,0,1432,1431,1,0,0,0,1433,1435,1,0,0,0,1434,1427,1,0,0,0,1434,1428,
+		1,0,0,0,1435,1438,1,0,0,0,1436,1438,5,90,0,0,1437,1416,1,0,0,0,1437,1426,
+		1,0,0,0,1437,1436,1,0,0,0,1437,1438,1,0,0,0,1438,181,1,0,0,0,1439,1440,
+		5,26,0,0,1440,1471,3,184,92,0,1441,1451,5,38,0,0,1442,1443,5,70,0,0,1443,
+		1444,7,13,0,0,1444,1452,3,204,102,0,1445,1449,3,204,102,0,1446,1447,5,
+		5,0,0,1447,1448,5,161,0,0,1448,1450,3,204,102,0,1449,1446,1,0,0,0,1449,
+		1450,1,0,0,0,1450,1452,1,0,0,0,1451,1442,1,0,0,0,1451,1445,1,0,0,0,1452,
+		1472,1,0,0,0,1453,1456,7,8,0,0,1454,1455,5,70,0,0,1455,1457,7,13,0,0,1456,
+		1454,1,0,0,0,1456,1457,1,0,0,0,1457,1458,1,0,0,0,1458,1472,3,184,92,0,
+		1459,1461,7,14,0,0,1460,1462,5,95,0,0,1461,1460,1,0,0,0,1461,1462,1,0,
+		0,0,1462,1469,1,0,0,0,1463,1464,5,100,0,0,1464,1465,5,46,0,0,1465,1466,
+		3,210,105,0,1466,1467,5,150,0,0,1467,1468,3,210,105,0,1468,1470,1,0,0,
+		0,1469,1463,1,0,0,0,1469,1470,1,0,0,0,1470,1472,1,0,0,0,1471,1441,1,0,
+		0,0,1471,1453,1,0,0,0,1471,1459,1,0,0,0,1472,183,1,0,0,0,1473,1484,3,204,
+		102,0,1474,1476,5,171,0,0,1475,1474,1,0,0,0,1475,1476,1,0,0,0,1476,1477,
+		1,0,0,0,1477,1481,7,3,0,0,1478,1480,3,186,93,0,1479,1478,1,0,0,0,1480,
+		1483,1,0,0,0,1481,1479,1,0,0,0,1481,1482,1,0,0,0,1482,1485,1,0,0,0,1483,
+		1481,1,0,0,0,1484,1475,1,0,0,0,1484,1485,1,0,0,0,1485,185,1,0,0,0,1486,
+		1487,3,216,108,0,1487,1489,3,214,107,0,1488,1490,7,3,0,0,1489,1488,1,0,
+		0,0,1489,1490,1,0,0,0,1490,187,1,0,0,0,1491,1492,5,10,0,0,1492,1497,3,
+		190,95,0,1493,1494,5,5,0,0,1494,1496,3,190,95,0,1495,1493,1,0,0,0,1496,
+		1499,1,0,0,0,1497,1495,1,0,0,0,1497,1498,1,0,0,0,1498,1505,1,0,0,0,1499,
+		1497,1,0,0,0,1500,1501,5,162,0,0,1501,1502,5,153,0,0,1502,1506,7,2,0,0,
+		1503,1504,5,160,0,0,1504,1506,5,76,0,0,1505,1500,1,0,0,0,1505,1503,1,0,
+		0,0,1505,1506,1,0,0,0,1506,189,1,0,0,0,1507,1514,3,210,105,0,1508,1510,
+		3,224,112,0,1509,1508,1,0,0,0,1510,1511,1,0,0,0,1511,1509,1,0,0,0,1511,
+		1512,1,0,0,0,1512,1515,1,0,0,0,1513,1515,5,144,0,0,1514,1509,1,0,0,0,1514,
+		1513,1,0,0,0,1514,1515,1,0,0,0,1515,191,1,0,0,0,1516,1517,5,20,0,0,1517,
+		1523,5,86,0,0,1518,1520,3,224,112,0,1519,1521,5,85,0,0,1520,1519,1,0,0,
+		0,1520,1521,1,0,0,0,1521,1523,1,0,0,0,1522,1516,1,0,0,0,1522,1518,1,0,
+		0,0,1523,193,1,0,0,0,1524,1525,7,15,0,0,1525,195,1,0,0,0,1526,1527,7,16,
+		0,0,1527,197,1,0,0,0,1528,1530,3,224,112,0,1529,1528,1,0,0,0,1530,1531,
+		1,0,0,0,1531,1529,1,0,0,0,1531,1532,1,0,0,0,1532,199,1,0,0,0,1533,1534,
+		7,17,0,0,1534,201,1,0,0,0,1535,1536,7,18,0,0,1536,203,1,0,0,0,1537,1541,
+		3,208,104,0,1538,1540,3,206,103,0,1539,1538,1,0,0,0,1540,1543,1,0,0,0,
+		1541,1539,1,0,0,0,1541,1542,1,0,0,0,1542,205,1,0,0,0,1543,1541,1,0,0,0,
+		1544,1545,3,216,108,0,1545,1546,3,208,104,0,1546,207,1,0,0,0,1547,1549,
+		3,218,109,0,1548,1550,3,222,111,0,1549,1548,1,0,0,0,1549,1550,1,0,0,0,
+		1550,1557,1,0,0,0,1551,1557,3,224,112,0,1552,1553,5,8,0,0,1553,1554,3,
+		204,102,0,1554,1555,5,9,0,0,1555,1557,1,0,0,0,1556,1547,1,0,0,0,1556,1551,
+		1,0,0,0,1556,1552,1,0,0,0,1557,209,1,0,0,0,1558,1562,3,214,107,0,1559,
+		1561,3,212,106,0,1560,1559,1,0,0,0,1561,1564,1,0,0,0,1562,1560,1,0,0,0,
+		1562,1563,1,0,0,0,1563,211,1,0,0,0,1564,1562,1,0,0,0,1565,1566,3,216,108,
+		0,1566,1567,3,214,107,0,1567,213,1,0,0,0,1568,1575,3,218,109,0,1569,1575,
+		3,224,112,0,1570,1571,5,8,0,0,1571,1572,3,210,105,0,1572,1573,5,9,0,0,
+		1573,1575,1,0,0,0,1574,1568,1,0,0,0,1574,1569,1,0,0,0,1574,1570,1,0,0,
+		0,1575,215,1,0,0,0,1576,1577,7,19,0,0,1577,217,1,0,0,0,1578,1590,3,220,
+		110,0,1579,1580,5,8,0,0,1580,1585,3,220,110,0,1581,1582,5,5,0,0,1582,1584,
+		3,220,110,0,1583,1581,1,0,0,0,1584,1587,1,0,0,0,1585,1583,1,0,0,0,1585,
+		1586,1,0,0,0,1586,1588,1,0,0,0,1587,1585,1,0,0,0,1588,1589,5,9,0,0,1589,
+		1591,1,0,0,0,1590,1579,1,0,0,0,1590,1591,1,0,0,0,1591,219,1,0,0,0,1592,
+		1594,5,172,0,0,1593,1595,5,173,0,0,1594,1593,1,0,0,0,1594,1595,1,0,0,0,
+		1595,1598,1,0,0,0,1596,1598,5,173,0,0,1597,1592,1,0,0,0,1597,1596,1,0,
+		0,0,1598,221,1,0,0,0,1599,1600,7,20,0,0,1600,223,1,0,0,0,1601,1602,7,21,
+		0,0,1602,225,1,0,0,0,202,277,292,303,311,313,329,335,344,346,358,374,384,
+		393,399,411,428,430,436,445,453,460,470,479,485,503,514,528,534,542,549,
+		551,559,564,576,579,589,592,595,605,613,621,628,635,644,647,652,656,661,
+		667,674,681,686,698,702,716,725,736,739,744,751,756,763,774,777,781,790,
+		794,805,808,813,817,821,830,832,836,839,842,844,861,867,871,875,878,889,
+		891,898,905,907,913,919,924,929,936,938,940,948,958,960,970,979,981,983,
+		986,994,1003,1016,1023,1030,1034,1040,1044,1057,1063,1068,1078,1081,1096,
+		1100,1104,1110,1119,1125,1135,1137,1139,1147,1151,1154,1161,1168,1173,
+		1180,1182,1187,1190,1195,1201,1208,1213,1220,1225,1236,1243,1247,1259,
+		1265,1276,1284,1294,1300,1304,1311,1317,1323,1329,1331,1333,1339,1345,
+		1352,1357,1362,1371,1377,1380,1388,1392,1399,1406,1409,1414,1422,1424,
+		1432,1434,1437,1449,1451,1456,1461,1469,1471,1475,1481,1484,1489,1497,
+		1505,1511,1514,1520,1522,1531,1541,1549,1556,1562,1574,1585,1590,1594,
+		1597
 	};
 
 	public static ATN _ATN => Tables.Atn;

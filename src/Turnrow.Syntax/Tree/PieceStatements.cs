@@ -233,5 +233,26 @@ public sealed record ExpectMeasureStatement(
     ExpressionSyntax? Within,
     TextSpan Span) : StatementSyntax(Span);
 
+/// <summary><c>expect crown lies flat in rounds 1 to 6</c>, <c>expect crown cups</c></summary>
+/// <param name="Piece">Which piece.</param>
+/// <param name="Lie">How it is to lie.</param>
+/// <param name="From">The first round meant; null for all.</param>
+/// <param name="To">The last.</param>
+/// <param name="Span">Where it stands.</param>
+public sealed record ExpectLieStatement(NameSyntax Piece, Lie Lie, ExpressionSyntax? From, ExpressionSyntax? To, TextSpan Span) : StatementSyntax(Span);
+
+/// <summary>How work in rounds lies.</summary>
+public enum Lie
+{
+    /// <summary><c>flat</c></summary>
+    Flat,
+
+    /// <summary><c>cup</c>: it grows too little, and rises to a bowl.</summary>
+    Cup,
+
+    /// <summary><c>ruffle</c>: it grows too much, and falls in waves.</summary>
+    Ruffle,
+}
+
 /// <summary><c>expect back rows are right-front rows</c>, <c>expect neck stitches are at least 60</c></summary>
 public sealed record ExpectEqualStatement(ExpressionSyntax Left, Bound Bound, ExpressionSyntax Right, TextSpan Span) : StatementSyntax(Span);

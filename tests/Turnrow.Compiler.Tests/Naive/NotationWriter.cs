@@ -140,6 +140,8 @@ public static class NotationWriter
         LeaveForLater later => $"leave {later.Stitches} for later at {Edge(later.Edge)}",
         AddAtEdge add => $"add {add.Stitches} at {Edge(add.Edge)}{(add.OneRowApart ? ", one row apart" : "")}",
         Shape shape => $"shape {Span(shape)}: {string.Join("; ", shape.Schedules.Select(Text))}",
+        SpreadSchedule spread => $"shape {spread.Rows} {Rows(spread)}: {(spread.Increase ? "inc" : "dec")} {spread.Many} evenly every {Every(spread)}{(spread.Staggered ? ", staggered" : "")}",
+        SlopeAround slope => $"shape {slope.Rows} {Rows(slope)} evenly to {slope.To}, around",
         NameEdge name => $"{(name.FromHere ? "from here " : "")}{Edge(name.Edge)} {(name.Edge == EdgeRef.Both ? "are" : "is")} {name.Name}",
         ShapeManner manner => $"shape {Text(manner.Manner)}",
         FastenOff => "fasten off",
@@ -148,6 +150,8 @@ public static class NotationWriter
 
     private static string Number(RowLine row) =>
         (row.Number is { } number ? $" {N(number)}" : "") + (row.Side is { } side ? $" {side}" : "");
+
+    private static string Every(SpreadSchedule spread) => spread.Every == 1 ? "row" : FormattableString.Invariant($"{spread.Every} {Rows(spread)}");
 
     private static string Rows(Statement statement) => statement.IsRound ? "rounds" : "rows";
 

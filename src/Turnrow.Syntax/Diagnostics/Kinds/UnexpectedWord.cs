@@ -87,6 +87,12 @@ public static class UnexpectedWord
             Help = "such a line reads: expect back rows are front rows",
         };
 
+    internal static Diagnostic Lying(TextSpan span, string text) =>
+        new(Kind, span, $"`{Quote.Short(text)}` can't stand here; a piece lies flat, cups or ruffles")
+        {
+            Help = "such a line reads: expect crown lies flat in rounds 1 to 6",
+        };
+
     internal static Diagnostic RateWithoutNumber(TextSpan span, string stitch) =>
         new(Kind, span, $"`{Quote.Short(stitch)}` can't stand here; it should be a number of stitches")
         {
