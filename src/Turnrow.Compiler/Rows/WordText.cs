@@ -119,7 +119,7 @@ internal sealed class WordText(Context context)
     private string OfSpecial(Work work)
     {
         var number = work.Makes > 1 ? Number(work.Makes) + " " : string.Empty;
-        var place = work.Makes > 1 || work.Target.Aim != Aim.Next ? " " + PlaceText(work.Target) : Count(work.Amount);
+        var place = work.Makes > 1 || work.Target.Aim != Aim.Next ? " " + PlaceText(work.Target) : Count(work, work.Amount);
         return number + HookText(work.Hook) + work.Stitch.Id + place;
     }
 
