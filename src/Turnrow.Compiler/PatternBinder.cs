@@ -124,6 +124,7 @@ internal sealed class PatternBinder
         _context.Scope.InDoubt |= _unread.MayBe(line, "measure") || _unread.MayBe(line, "count") || _unread.MayBe(line, "body");
         // All claims hang on this one, so it is not doubted for every line that has lost its first word.
         _context.CountingInDoubt |= _unread.MayBeClaims(line);
+        _context.Stitches.InDoubt |= _unread.MayDefineStitch(line);
         _context.GaugesInDoubt |= _unread.MayBe(line, "gauge") || _unread.MayBe(line, "terms");
         _context.TurnsInDoubt |= _unread.MayBe(line, "turn") || _unread.MayBe(line, "terms");
         _context.StitchPatterns.InDoubt |= _unread.MayBe(line, "stitch") || _unread.MayBe(line, "use");
@@ -172,6 +173,7 @@ internal sealed class PatternBinder
             case ProseStatement prose: Prose(prose); break;
             case ExpectMeasureStatement expect: _expect.Check(expect); break;
             case ExpectEqualStatement expect: _expect.Check(expect); break;
+            case ExpectLieStatement expect: _expect.Check(expect); break;
             case FinishedStatement finished: Finished(finished); break;
             case MadeStatement made: _made.Note(made); break;
             case StatementSyntax statement when PieceStatements.IsOne(statement): InPiece(statement); break;

@@ -65,6 +65,13 @@ internal sealed class UnreadLines(SyntaxTree tree)
         return text.Contains("claim", StringComparison.OrdinalIgnoreCase) || !text[..with].Trim().Contains(' ');
     }
 
+    /// <summary>True if a broken line may have defined a stitch: it begins so, or says what something is.</summary>
+    public bool MayDefineStitch(LineSyntax line)
+    {
+        if (!MayBe(line, "stitch")) return false;
+        return line.Keyword == "stitch" || tree.Source.Text.AsSpan(line.Span.Start, line.Span.Length).Contains(" is ", StringComparison.OrdinalIgnoreCase);
+    }
+
     /// <summary>True if a broken line may have left stitches for later.</summary>
     public bool MayLeaveForLater(LineSyntax line)
     {

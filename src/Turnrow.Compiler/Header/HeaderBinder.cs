@@ -1,6 +1,7 @@
 using Turnrow.Compiler.Diagnostics.Kinds;
 using Turnrow.Compiler.Grading;
 using Turnrow.Compiler.StitchPatterns;
+using Turnrow.Compiler.Stitches;
 using Turnrow.Compiler.Values;
 using Turnrow.Fabric.Bodies;
 using Turnrow.Fabric.Numbers;
@@ -24,6 +25,7 @@ internal sealed class HeaderBinder(Context context, DefinitionBinder definitions
     private readonly List<Measure> _measures = [];
     private readonly List<FittedCount> _fitted = [];
     private readonly List<NamedCount> _counts = [];
+    private readonly StitchDefinition _stitches = new(context);
     private bool _wearerSaid;
 
     /// <summary>The pattern's header; <paramref name="sizes"/> and terms were found before.</summary>
@@ -83,6 +85,9 @@ internal sealed class HeaderBinder(Context context, DefinitionBinder definitions
                 return pattern;
             case TurnStatement { NextRowOnly: false } turn:
                 TurnBinder.Bind(context, turn, (stitch, rule) => context.Rules[stitch] = rule);
+                return pattern;
+            case StitchStatement stitch:
+                _stitches.Define(stitch);
                 return pattern;
             case UseStatement use:
                 definitions.Use(use);

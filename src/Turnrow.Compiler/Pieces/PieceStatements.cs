@@ -12,7 +12,7 @@ internal static class PieceStatements
     /// <summary>True if a statement belongs in a piece.</summary>
     public static bool IsOne(StatementSyntax statement) => statement is
         BeginStatement or ChainStatement or EdgeNameStatement or RowStatement or StraightStatement or LeaveStatement or AddStatement
-        or ShapeStatement or ShapeMannerStatement or ForSizesStatement or MarkStatement or RepeatStatement or PatternRepeatStatement or DivideStatement or FastenOffStatement;
+        or ShapeStatement or SolidStatement or ShapeMannerStatement or ForSizesStatement or MarkStatement or RepeatStatement or PatternRepeatStatement or DivideStatement or FastenOffStatement;
 
     /// <summary>Does what a statement says.</summary>
     public static void Bind(Context context, PieceState piece, StatementSyntax statement)
@@ -28,6 +28,7 @@ internal static class PieceStatements
             case LeaveStatement leave: StepBinding.Bind(context, piece, leave); break;
             case AddStatement add: StepBinding.Bind(context, piece, add); break;
             case ShapeStatement shape: ShapeBinding.Bind(context, piece, shape); break;
+            case SolidStatement solid: SolidBinding.Bind(context, piece, solid); break;
             case ShapeMannerStatement manner: MannerBinding.Bind(context, piece, manner); break;
             case RepeatStatement repeat: RepeatBinding.Bind(context, piece, repeat); break;
             case PatternRepeatStatement often: Often(context, piece, often); break;

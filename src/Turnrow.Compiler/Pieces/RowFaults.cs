@@ -42,6 +42,9 @@ internal static class RowFaults
             RowFaultKind.CornerAgain => CornerAgain.At(context, span, sizes, word),
             RowFaultKind.StepInRound => StepInRound.At(context, span, sizes),
             RowFaultKind.TurnInFirstRow or RowFaultKind.EdgeNotReached => ShortRowEdge.At(context, span, sizes, first.Fault.Kind, first.Row, first.Start, first.StartsAtTurn),
+            RowFaultKind.BeginsGoingBack => RowBeginsCrossed.At(context, span, sizes, word, first.Fault.There),
+            RowFaultKind.BackwardsInRow => StitchHere.Backwards(span, word),
+            RowFaultKind.TooFarDown => SpikeTooDeep.At(context, span, sizes, word, first.Fault.Needed, first.Fault.There),
             RowFaultKind.TooLong => RowTooLong.At(span),
             _ => PlaceInRow.At(context, span, sizes, first.Fault.Kind, word, first.Fault.There),
         });

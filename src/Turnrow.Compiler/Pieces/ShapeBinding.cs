@@ -78,7 +78,7 @@ internal static class ShapeBinding
             }
 
             // One plan object for all rows that are shaped alike, so that each is worked once.
-            var known = new Dictionary<(EdgeChange, EdgeChange), ShapedPlan>();
+            var known = new Dictionary<(EdgeChange, EdgeChange, SpreadChange), ShapedPlan>();
             var (stitch, changes) = (stitches[i], plans[i]);
             var plain = stitch is null ? null : ShapedPlan.Plain(stitch);
             for (var ordinal = 0; ordinal < count && context.Here.Has(i); ordinal++)
@@ -99,8 +99,9 @@ internal static class ShapeBinding
                 var (right, left) = changes.Of(ordinal + 1);
                 Step(context, piece, statement, i, Hand.Right, right.Step);
                 Step(context, piece, statement, i, Hand.Left, left.Step);
-                if (!known.TryGetValue((right.Change, left.Change), out var plan))
-                    known[(right.Change, left.Change)] = plan = new ShapedPlan(stitch, right.Change, left.Change);
+                var key = (right.Change, left.Change, changes.EvenlyOf(ordinal + 1));
+                if (!known.TryGetValue(key, out var plan))
+                    known[key] = plan = new ShapedPlan(stitch, right.Change, left.Change) { Evenly = changes.EvenlyOf(ordinal + 1) };
                 working.One(i, plan, ordinal);
             }
         }
@@ -135,9 +136,20 @@ internal sealed class EdgeChanges
 {
     private readonly Dictionary<int, EdgeWork> _right = [];
     private readonly Dictionary<int, EdgeWork> _left = [];
+    private readonly SortedDictionary<int, SpreadChange> _evenly = [];
 
     /// <summary>True if anything is done in a row.</summary>
-    public bool Any(int row) => _right.ContainsKey(row) || _left.ContainsKey(row);
+    public bool Any(int row) => _right.ContainsKey(row) || _left.ContainsKey(row) || _evenly.ContainsKey(row);
+
+    /// <summary>What is spread over a row.</summary>
+    public SpreadChange EvenlyOf(int row) => _evenly.GetValueOrDefault(row);
+
+    /// <summary>Adds what is spread over a row, the rows in order; false if something is already.</summary>
+    /// <param name="row">The row.</param>
+    /// <param name="change">Increases (above 0) or decreases.</param>
+    /// <param name="staggered">True if every second one lies half a gap further on than the one before it.</param>
+    public bool AddEvenly(int row, int change, bool staggered) =>
+        _evenly.TryAdd(row, new SpreadChange(change, staggered && _evenly.Count % 2 != 0));
 
     public (EdgeWork Right, EdgeWork Left) Of(int row) => (_right.GetValueOrDefault(row), _left.GetValueOrDefault(row));
 

@@ -18,7 +18,8 @@ public sealed class GaugeBook(IReadOnlyList<Gauge> gauges)
             if (Gauges[i].Stitch == stitch) return Gauges[i];
         }
 
-        return null;
+        // A fabric of bobbles is as wide and as high as the stitch that they are made of, unless the pattern says otherwise.
+        return stitch.Base is { } other ? Of(other) : null;
     }
 
     /// <summary>The tallest stitch of a row, which decides how high the row is; null for a row without stitches.</summary>

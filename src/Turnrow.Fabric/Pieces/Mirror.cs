@@ -134,7 +134,7 @@ public sealed class Mirror(bool turnedOver)
     // Made anew, not copied: a plan keeps the words that it has given, and those run from the other edge.
     private ShapedPlan Turned(ShapedPlan plan)
     {
-        if (_last is not { } last || !ReferenceEquals(last.Plan, plan)) _last = last = (plan, new ShapedPlan(plan.Stitch, plan.Left, plan.Right));
+        if (_last is not { } last || !ReferenceEquals(last.Plan, plan)) _last = last = (plan, new ShapedPlan(plan.Stitch, plan.Left, plan.Right) { Evenly = plan.Evenly });
         return last.Turned;
     }
 }

@@ -352,6 +352,9 @@ public sealed partial class PieceBuilder
     // A ring is as many chains as it has places; a foundation that is turned has those of the turning chain too.
     private static int ChainsOf(Row row) => row.Work is not { } work ? 0 : row.Begins == RowBegins.Ring ? work.Below.Count : work.Opening.Chains;
 
+    // Rows under the hook: a foundation is none, though it can be worked into from the second row.
+    private int RowsBelow => _rows.Count + (_start is PartStart part ? part.Base.Rows.Count : _start is AcrossStart across ? across.Parts.Min(static p => p.Base.Rows.Count) : 0);
+
     private EdgeBuilder Edge(Hand hand) => hand == Hand.Right ? _right : _left;
 
     private (Step? Start, Step? End) StepsOf(int row)
@@ -386,7 +389,11 @@ public sealed partial class PieceBuilder
 
         var worked = RowWorker.Work(words, below);
         if (worked.Fault is not null) return worked.Fault;
+        if (!InRounds && HookDepth.Backwards(worked.Words) is { } backwards) return new RowFault(RowFaultKind.BackwardsInRow, backwards, 0, 0, 0);
+        if (HookDepth.Deepest(worked.Words) is { } deep && deep.Hook.RowsDown() > RowsBelow)
+            return new RowFault(RowFaultKind.TooFarDown, deep, deep.Hook.RowsDown(), RowsBelow, 0);
         var opening = Openings.Of(Begins, worked.Words, RuleOf, below.Count, start);
+        if (Openings.GoingBackFirst(worked.Words, opening) is { } back) return new RowFault(RowFaultKind.BeginsGoingBack, back, 0, opening.Chains, 0);
         var marked = Openings.MarkFirst(worked.Tops, opening, opening.FirstStitchIn > 0 ? PlaceKind.SkippedChains : PlaceKind.TurningChain);
         work = new RowWork(worked.Words, below, _cache.Intern(marked), opening);
         _cache.Keep(words, start, Begins, work);

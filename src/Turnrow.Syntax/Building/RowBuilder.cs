@@ -79,7 +79,8 @@ internal static partial class RowBuilder
         switch (context.Start.Type)
         {
             case TurnrowLexer.OPEN:
-                return Group(context, span, inOnePlace, line);
+                var group = Group(context, span, inOnePlace, line);
+                return context.joined is null ? group : new TogetherItem(group, span);
             case TurnrowLexer.SKIP_WORD:
                 return new SkipItem(Amount(context, line), span);
             case TurnrowLexer.SLIP:
@@ -108,19 +109,31 @@ internal static partial class RowBuilder
             times = new CountAmount(value, value.Span.To(LineBuilding.Span(context.end)));
         }
 
-        return new GroupItem(Items(context.inside, inOnePlace || place is not null, line), times, place, span);
+        var group = new GroupItem(Items(context.inside, inOnePlace || place is not null || context.joined is not null, line), times, place, span);
+        return group;
     }
+
+    /// <summary>A stitch of the designer's own.</summary>
+    public static StitchStatement StitchDefinition(TurnrowParser.StitchMadeContext context, LineBuilding line) =>
+        new(
+            line.Name(context.called),
+            context.by is null ? null : line.Name(context.by),
+            context.text is null ? null : line.Quoted(context.text),
+            Items(context.made, inOnePlace: false, line),
+            LineBuilding.Span(context));
 
     private static RowItemSyntax Stitch(TurnrowParser.ItemContext context, TextSpan span, bool inOnePlace, LineBuilding line)
     {
         var before = context.before is null ? null : ExpressionBuilder.List(context.before, null, line);
         var words = line.Words(context._words);
         var change = context.changed is null ? null : Change(context.changed);
+        if (context.nth is not null) return Centre(context, words, span, line);
         if (before is null && change is null && context.worked is null && context.at is null && OfCorners(words, span) is { } corners) return corners;
         var amount = context.changedBy is not null ? ChangeAmount(context.changedBy, line)
             : context.worked is not null ? StitchAmount(context.worked, words, line)
             : null;
         var place = Place(context.at, line);
+        if (context.joined is not null) return new TogetherItem(new StitchItem(before, words, null, null, place, span), span);
         if (context.spread is not null) return Spread(context, new StitchItem(before, words, null, amount, place, span), inOnePlace, line);
         if (before is not null && change is null && amount is null && place is null && !inOnePlace)
             line.Report(StitchNumber.At(span, line.Text(before.Span), words));

@@ -57,6 +57,31 @@ internal static class ShapeBuilder
         return new ShapeMannerStatement(inside, context.by is null ? null : Decreasing(context.by), LineBuilding.Span(context));
     }
 
+    /// <summary>A body of revolution.</summary>
+    public static SolidStatement Solid(TurnrowParser.SolidLineContext context, LineBuilding line)
+    {
+        var parts = new List<NameSyntax>();
+        ExpressionSyntax? multiple = null;
+        StackingSyntax? stacking = null;
+        foreach (var part in context._parts)
+        {
+            if (part.said is { } said) parts.Add(line.Name(said));
+            else if (part.way is { } way) stacking = new StackingSyntax(way.Type == TurnrowLexer.STAGGERED, LineBuilding.Span(way));
+            else multiple = ExpressionBuilder.Single(part.multiple, line);
+        }
+
+        return new SolidStatement(
+            line.Name(context.shape),
+            ExpressionBuilder.Sum(context.across, line),
+            context.other is null ? null : ExpressionBuilder.Sum(context.other, line),
+            context.way?.Type == TurnrowLexer.THICK,
+            multiple,
+            parts,
+            ValueBuilder.Claim(context.claimed, line),
+            LineBuilding.Span(context))
+        { Stacking = stacking };
+    }
+
     private static ShapeStatement Shape(TurnrowParser.ShapeLineContext context, TurnrowParser.ShapeDoneContext done, LineBuilding line)
     {
         var shapings = new List<ShapingSyntax>(done._shapings.Count);
@@ -130,7 +155,10 @@ internal static class ShapeBuilder
         var options = new List<SolveOptionSyntax>(context._options.Count);
         foreach (var option in context._options) options.Add(Option(option, line));
         return new SolveSyntax(
-            ExpressionBuilder.Count(context.target, line), line.Edge(context.at), options, LineBuilding.Span(context));
+            ExpressionBuilder.Count(context.target, line),
+            context.around is { } around ? new EdgeSyntax(EdgeWord.Evenly, null, LineBuilding.Span(around)) : line.Edge(context.at),
+            options,
+            LineBuilding.Span(context));
     }
 
     private static SolveOptionSyntax Option(TurnrowParser.SolveOptionContext context, LineBuilding line)

@@ -11,15 +11,18 @@ internal static class StitchPatternBuilder
     public static UseStatement Use(TurnrowParser.UseLineContext context, LineBuilding line) =>
         new(line.Quoted(context.file), LineBuilding.Span(context));
 
-    public static StitchPatternStatement StitchPattern(TurnrowParser.StitchLineContext context, LineBuilding line) =>
-        new(
-            line.Name(context.called),
-            NumberBuilder.Number(context.multiple, line),
-            context.plus is null ? null : NumberBuilder.Number(context.plus, line),
+    public static StitchPatternStatement StitchPattern(TurnrowParser.StitchLineContext context, LineBuilding line)
+    {
+        var pattern = context.asPattern;
+        return new StitchPatternStatement(
+            line.Name(pattern.called),
+            NumberBuilder.Number(pattern.multiple, line),
+            pattern.plus is null ? null : NumberBuilder.Number(pattern.plus, line),
             LineBuilding.Span(context))
         {
-            FromPicture = context.picture is not null,
+            FromPicture = pattern.picture is not null,
         };
+    }
 
     public static KeyStatement Key(TurnrowParser.KeyLineContext context, LineBuilding line)
     {

@@ -42,24 +42,26 @@ internal partial class TurnrowParser : Parser {
 		CLAIMS=22, COUNT=23, DIVIDE=24, EASE=25, EXPECT=26, FASTEN=27, FINISHED=28, 
 		FOR=29, FROM=30, GAUGE=31, HOOK=32, KEY=33, LEAVE=34, LEFT=35, MADE=36, 
 		MARK=37, MEASURE=38, NOTATION=39, NOTION=40, PATTERN=41, PIECE=42, REPEAT=43, 
-		RIGHT=44, ROW=45, ROWS=46, SEAM=47, SHAPE=48, SIZES=49, SKILL=50, STRAIGHT=51, 
-		SWATCH=52, TERMS=53, TURN=54, USE=55, VERSION=56, WEARER=57, WEAVE=58, 
-		YARN=59, ACROSS=60, AFTER=61, ALL=62, ALONG=63, AND=64, APART=65, ARE=66, 
-		AROUND=67, AT=68, BEFORE=69, BRIDGE=70, BUT=71, BY=72, CH=73, CHAINS=74, 
-		CORNER=75, COUNTS=76, DEC=77, DOES=78, DOWN=79, EACH=80, EASING=81, EDGE=82, 
-		EDGES=83, END=84, ENDS=85, EVEN=86, EVENLY=87, EVERY=88, EXTRA=89, FACING=90, 
-		FIRST=91, FOUNDATION=92, HERE=93, HIGH=94, HOLD=95, IN=96, INC=97, IS=98, 
-		LAST=99, LATER=100, LEAST=101, LESS=102, LONGER=103, MAKE=104, MIRRORED=105, 
-		MORE_WORD=106, MOST=107, MULTIPLE=108, NEXT=109, NOT=110, ODD=111, OF=112, 
-		OFF=113, ON=114, ONE=115, OPENS=116, OPPOSITE=117, ORDER=118, OVER=119, 
-		PER=120, PICKED=121, PICTURE=122, PLAIN=123, REMAIN=124, REPEATS=125, 
-		REST=126, ROUNDED=127, RS=128, SAME=129, SKIP_WORD=130, SKIPPING=131, 
-		SLIP=132, SLIPPING=133, STITCH=134, STITCHES=135, STRETCHES=136, THE=137, 
-		THEN=138, TIMES=139, TO=140, TOGETHER=141, TURNED=142, TURNING=143, TURNS=144, 
-		UNTIL=145, UP=146, WEIGH=147, WEIGHT=148, WIDE=149, WITH=150, WITHIN=151, 
-		WITHOUT=152, WORKING=153, WS=154, CM=155, G=156, M=157, MM=158, OZ=159, 
-		YD=160, WORD=161, NUMBER=162, FRACTION=163, ORDINAL=164, DOTTED=165, QUOTED=166, 
-		WRONG_COMMA=167, WRONG_QUOTE=168, JUNK=169;
+		RIGHT=44, ROW=45, ROWS=46, SEAM=47, SHAPE=48, SIZES=49, SKILL=50, SOLID=51, 
+		STITCH=52, STRAIGHT=53, SWATCH=54, TERMS=55, TURN=56, USE=57, VERSION=58, 
+		WEARER=59, WEAVE=60, YARN=61, ACROSS=62, AFTER=63, ALL=64, ALONG=65, AND=66, 
+		APART=67, ARE=68, AROUND=69, AT=70, BEFORE=71, BRIDGE=72, BUT=73, BY=74, 
+		CH=75, CHAINS=76, CORNER=77, COUNTS=78, CUP=79, DEC=80, DOES=81, DOWN=82, 
+		EACH=83, EASING=84, EDGE=85, EDGES=86, END=87, ENDS=88, EVEN=89, EVENLY=90, 
+		EVERY=91, EXTRA=92, FACING=93, FIRST=94, FLAT=95, FOUNDATION=96, HERE=97, 
+		HIGH=98, HOLD=99, IN=100, INC=101, IS=102, LAST=103, LATER=104, LEAST=105, 
+		LESS=106, LIE=107, LONGER=108, MAKE=109, MIRRORED=110, MORE_WORD=111, 
+		MOST=112, MULTIPLE=113, NEXT=114, NOT=115, ODD=116, OF=117, OFF=118, ON=119, 
+		ONE=120, OPENS=121, OPPOSITE=122, ORDER=123, OVER=124, PER=125, PICKED=126, 
+		PICTURE=127, PLACE=128, PLAIN=129, REMAIN=130, REPEATS=131, REST=132, 
+		ROUNDED=133, RS=134, RUFFLE=135, SAME=136, SKIP_WORD=137, SKIPPED=138, 
+		SKIPPING=139, SLIP=140, SLIPPING=141, STACKED=142, STAGGERED=143, STITCHES=144, 
+		STRETCHES=145, THE=146, THEN=147, THICK=148, TIMES=149, TO=150, TOGETHER=151, 
+		TURNED=152, TURNING=153, TURNS=154, UNTIL=155, UP=156, WEIGH=157, WEIGHT=158, 
+		WIDE=159, WITH=160, WITHIN=161, WITHOUT=162, WORKING=163, WS=164, CM=165, 
+		G=166, M=167, MM=168, OZ=169, YD=170, WORD=171, NUMBER=172, FRACTION=173, 
+		ORDINAL=174, DOTTED=175, QUOTED=176, WRONG_COMMA=177, WRONG_QUOTE=178, 
+		JUNK=179;
 	public const int
 		RULE_line = 0, RULE_claimLine = 1, RULE_statement = 2, RULE_notationLine = 3, 
 		RULE_patternLine = 4, RULE_versionLine = 5, RULE_version = 6, RULE_termsLine = 7, 
@@ -69,25 +71,26 @@ internal partial class TurnrowParser : Parser {
 		RULE_turnPart = 20, RULE_measureLine = 21, RULE_countLine = 22, RULE_claimsLine = 23, 
 		RULE_bodyLine = 24, RULE_easeLine = 25, RULE_finishedLine = 26, RULE_finishedPart = 27, 
 		RULE_acceptLine = 28, RULE_swatchLine = 29, RULE_madeLine = 30, RULE_madePart = 31, 
-		RULE_countFix = 32, RULE_useLine = 33, RULE_stitchLine = 34, RULE_keyLine = 35, 
-		RULE_pictureLine = 36, RULE_pieceLine = 37, RULE_origin = 38, RULE_acrossPart = 39, 
-		RULE_along = 40, RULE_alongPart = 41, RULE_beginLine = 42, RULE_chainLine = 43, 
-		RULE_edgeLine = 44, RULE_markLine = 45, RULE_divideLine = 46, RULE_dividePart = 47, 
-		RULE_fastenLine = 48, RULE_weaveLine = 49, RULE_rowLine = 50, RULE_rowsLine = 51, 
-		RULE_items = 52, RULE_item = 53, RULE_spreading = 54, RULE_atEachEnd = 55, 
-		RULE_stitchAmount = 56, RULE_changeAmount = 57, RULE_reach = 58, RULE_place = 59, 
-		RULE_repeatLine = 60, RULE_forLine = 61, RULE_sizeRange = 62, RULE_sizedLine = 63, 
-		RULE_straightLine = 64, RULE_rowFix = 65, RULE_leaveLine = 66, RULE_addLine = 67, 
-		RULE_shapeLine = 68, RULE_shapeDone = 69, RULE_shaping = 70, RULE_stage = 71, 
-		RULE_shapingPart = 72, RULE_frequency = 73, RULE_everyRows = 74, RULE_turnRows = 75, 
-		RULE_decreasing = 76, RULE_stitchesIn = 77, RULE_solve = 78, RULE_solveOption = 79, 
-		RULE_seamLine = 80, RULE_walkWords = 81, RULE_seamPart = 82, RULE_walkWord = 83, 
-		RULE_selection = 84, RULE_rate = 85, RULE_expectLine = 86, RULE_expected = 87, 
-		RULE_expectedMore = 88, RULE_claim = 89, RULE_claimPart = 90, RULE_edge = 91, 
-		RULE_side = 92, RULE_change = 93, RULE_stitch = 94, RULE_rowsWord = 95, 
-		RULE_stitchesWord = 96, RULE_sum = 97, RULE_sumOperation = 98, RULE_factor = 99, 
-		RULE_count = 100, RULE_countOperation = 101, RULE_single = 102, RULE_sign = 103, 
-		RULE_list = 104, RULE_number = 105, RULE_unit = 106, RULE_name = 107;
+		RULE_countFix = 32, RULE_useLine = 33, RULE_stitchLine = 34, RULE_stitchPattern = 35, 
+		RULE_keyLine = 36, RULE_pictureLine = 37, RULE_stitchMade = 38, RULE_pieceLine = 39, 
+		RULE_origin = 40, RULE_acrossPart = 41, RULE_acrossWord = 42, RULE_along = 43, 
+		RULE_alongPart = 44, RULE_beginLine = 45, RULE_chainLine = 46, RULE_edgeLine = 47, 
+		RULE_markLine = 48, RULE_divideLine = 49, RULE_dividePart = 50, RULE_fastenLine = 51, 
+		RULE_weaveLine = 52, RULE_rowLine = 53, RULE_rowsLine = 54, RULE_items = 55, 
+		RULE_item = 56, RULE_spreading = 57, RULE_atEachEnd = 58, RULE_stitchAmount = 59, 
+		RULE_changeAmount = 60, RULE_reach = 61, RULE_place = 62, RULE_repeatLine = 63, 
+		RULE_forLine = 64, RULE_sizeRange = 65, RULE_sizedLine = 66, RULE_straightLine = 67, 
+		RULE_rowFix = 68, RULE_leaveLine = 69, RULE_addLine = 70, RULE_shapeLine = 71, 
+		RULE_shapeDone = 72, RULE_shaping = 73, RULE_stage = 74, RULE_shapingPart = 75, 
+		RULE_frequency = 76, RULE_everyRows = 77, RULE_turnRows = 78, RULE_decreasing = 79, 
+		RULE_stitchesIn = 80, RULE_solve = 81, RULE_solveOption = 82, RULE_solidLine = 83, 
+		RULE_solidPart = 84, RULE_seamLine = 85, RULE_walkWords = 86, RULE_seamPart = 87, 
+		RULE_walkWord = 88, RULE_selection = 89, RULE_rate = 90, RULE_expectLine = 91, 
+		RULE_expected = 92, RULE_expectedMore = 93, RULE_claim = 94, RULE_claimPart = 95, 
+		RULE_edge = 96, RULE_side = 97, RULE_change = 98, RULE_stitch = 99, RULE_rowsWord = 100, 
+		RULE_stitchesWord = 101, RULE_sum = 102, RULE_sumOperation = 103, RULE_factor = 104, 
+		RULE_count = 105, RULE_countOperation = 106, RULE_single = 107, RULE_sign = 108, 
+		RULE_list = 109, RULE_number = 110, RULE_unit = 111, RULE_name = 112;
 	public static readonly string[] ruleNames = {
 		"line", "claimLine", "statement", "notationLine", "patternLine", "versionLine", 
 		"version", "termsLine", "sizesLine", "sizeName", "skillLine", "notionLine", 
@@ -95,18 +98,19 @@ internal partial class TurnrowParser : Parser {
 		"gaugeLength", "turnLine", "turnPart", "measureLine", "countLine", "claimsLine", 
 		"bodyLine", "easeLine", "finishedLine", "finishedPart", "acceptLine", 
 		"swatchLine", "madeLine", "madePart", "countFix", "useLine", "stitchLine", 
-		"keyLine", "pictureLine", "pieceLine", "origin", "acrossPart", "along", 
-		"alongPart", "beginLine", "chainLine", "edgeLine", "markLine", "divideLine", 
-		"dividePart", "fastenLine", "weaveLine", "rowLine", "rowsLine", "items", 
-		"item", "spreading", "atEachEnd", "stitchAmount", "changeAmount", "reach", 
-		"place", "repeatLine", "forLine", "sizeRange", "sizedLine", "straightLine", 
-		"rowFix", "leaveLine", "addLine", "shapeLine", "shapeDone", "shaping", 
-		"stage", "shapingPart", "frequency", "everyRows", "turnRows", "decreasing", 
-		"stitchesIn", "solve", "solveOption", "seamLine", "walkWords", "seamPart", 
-		"walkWord", "selection", "rate", "expectLine", "expected", "expectedMore", 
-		"claim", "claimPart", "edge", "side", "change", "stitch", "rowsWord", 
-		"stitchesWord", "sum", "sumOperation", "factor", "count", "countOperation", 
-		"single", "sign", "list", "number", "unit", "name"
+		"stitchPattern", "keyLine", "pictureLine", "stitchMade", "pieceLine", 
+		"origin", "acrossPart", "acrossWord", "along", "alongPart", "beginLine", 
+		"chainLine", "edgeLine", "markLine", "divideLine", "dividePart", "fastenLine", 
+		"weaveLine", "rowLine", "rowsLine", "items", "item", "spreading", "atEachEnd", 
+		"stitchAmount", "changeAmount", "reach", "place", "repeatLine", "forLine", 
+		"sizeRange", "sizedLine", "straightLine", "rowFix", "leaveLine", "addLine", 
+		"shapeLine", "shapeDone", "shaping", "stage", "shapingPart", "frequency", 
+		"everyRows", "turnRows", "decreasing", "stitchesIn", "solve", "solveOption", 
+		"solidLine", "solidPart", "seamLine", "walkWords", "seamPart", "walkWord", 
+		"selection", "rate", "expectLine", "expected", "expectedMore", "claim", 
+		"claimPart", "edge", "side", "change", "stitch", "rowsWord", "stitchesWord", 
+		"sum", "sumOperation", "factor", "count", "countOperation", "single", 
+		"sign", "list", "number", "unit", "name"
 	};
 
 	private static readonly string[] _LiteralNames = {
@@ -116,22 +120,23 @@ internal partial class TurnrowParser : Parser {
 		"'fasten'", "'finished'", "'for'", "'from'", "'gauge'", "'hook'", "'key'", 
 		"'leave'", "'left'", "'made'", "'mark'", "'measure'", "'notation'", "'notion'", 
 		"'pattern'", "'piece'", "'repeat'", "'right'", null, null, "'seam'", "'shape'", 
-		"'sizes'", "'skill'", "'straight'", "'swatch'", "'terms'", "'turn'", "'use'", 
-		"'version'", "'wearer'", "'weave'", "'yarn'", "'across'", "'after'", "'all'", 
-		"'along'", "'and'", "'apart'", "'are'", "'around'", "'at'", "'before'", 
-		"'bridge'", "'but'", "'by'", "'ch'", "'chains'", "'corner'", "'counts'", 
-		"'dec'", "'does'", "'down'", "'each'", "'easing'", "'edge'", "'edges'", 
-		"'end'", "'ends'", "'even'", "'evenly'", "'every'", "'extra'", "'facing'", 
-		"'first'", "'foundation'", "'here'", "'high'", "'hold'", "'in'", "'inc'", 
-		"'is'", "'last'", "'later'", "'least'", "'less'", "'longer'", "'make'", 
-		"'mirrored'", "'more'", "'most'", "'multiple'", "'next'", "'not'", "'odd'", 
-		"'of'", "'off'", "'on'", "'one'", "'opens'", "'opposite'", "'order'", 
-		"'over'", "'per'", "'picked'", "'picture'", "'plain'", null, "'repeats'", 
-		"'rest'", "'rounded'", "'RS'", "'same'", "'skip'", "'skipping'", "'slip'", 
-		"'slipping'", "'stitch'", null, "'stretches'", "'the'", "'then'", null, 
-		"'to'", "'together'", "'turned'", "'turning'", "'turns'", "'until'", "'up'", 
-		"'weigh'", "'weight'", "'wide'", "'with'", "'within'", "'without'", "'working'", 
-		"'WS'", "'cm'", "'g'", "'m'", "'mm'", "'oz'", "'yd'"
+		"'sizes'", "'skill'", "'solid'", "'stitch'", "'straight'", "'swatch'", 
+		"'terms'", "'turn'", "'use'", "'version'", "'wearer'", "'weave'", "'yarn'", 
+		"'across'", "'after'", "'all'", "'along'", "'and'", "'apart'", "'are'", 
+		"'around'", "'at'", "'before'", "'bridge'", "'but'", "'by'", "'ch'", "'chains'", 
+		"'corner'", "'counts'", null, "'dec'", "'does'", "'down'", "'each'", "'easing'", 
+		"'edge'", "'edges'", "'end'", "'ends'", "'even'", "'evenly'", "'every'", 
+		"'extra'", "'facing'", "'first'", "'flat'", "'foundation'", "'here'", 
+		"'high'", "'hold'", "'in'", "'inc'", "'is'", "'last'", "'later'", "'least'", 
+		"'less'", null, "'longer'", "'make'", "'mirrored'", "'more'", "'most'", 
+		"'multiple'", "'next'", "'not'", "'odd'", "'of'", "'off'", "'on'", "'one'", 
+		"'opens'", "'opposite'", "'order'", "'over'", "'per'", "'picked'", "'picture'", 
+		"'place'", "'plain'", null, "'repeats'", "'rest'", "'rounded'", "'RS'", 
+		null, "'same'", "'skip'", "'skipped'", "'skipping'", "'slip'", "'slipping'", 
+		"'stacked'", "'staggered'", null, "'stretches'", "'the'", "'then'", "'thick'", 
+		null, "'to'", "'together'", "'turned'", "'turning'", "'turns'", "'until'", 
+		"'up'", "'weigh'", "'weight'", "'wide'", "'with'", "'within'", "'without'", 
+		"'working'", "'WS'", "'cm'", "'g'", "'m'", "'mm'", "'oz'", "'yd'"
 	};
 	private static readonly string[] _SymbolicNames = {
 		null, "WHITE_SPACE", "COMMENT", "PROSE", "PICTURE_ROW", "COMMA", "SEMICOLON", 
@@ -140,21 +145,22 @@ internal partial class TurnrowParser : Parser {
 		"DIVIDE", "EASE", "EXPECT", "FASTEN", "FINISHED", "FOR", "FROM", "GAUGE", 
 		"HOOK", "KEY", "LEAVE", "LEFT", "MADE", "MARK", "MEASURE", "NOTATION", 
 		"NOTION", "PATTERN", "PIECE", "REPEAT", "RIGHT", "ROW", "ROWS", "SEAM", 
-		"SHAPE", "SIZES", "SKILL", "STRAIGHT", "SWATCH", "TERMS", "TURN", "USE", 
-		"VERSION", "WEARER", "WEAVE", "YARN", "ACROSS", "AFTER", "ALL", "ALONG", 
-		"AND", "APART", "ARE", "AROUND", "AT", "BEFORE", "BRIDGE", "BUT", "BY", 
-		"CH", "CHAINS", "CORNER", "COUNTS", "DEC", "DOES", "DOWN", "EACH", "EASING", 
-		"EDGE", "EDGES", "END", "ENDS", "EVEN", "EVENLY", "EVERY", "EXTRA", "FACING", 
-		"FIRST", "FOUNDATION", "HERE", "HIGH", "HOLD", "IN", "INC", "IS", "LAST", 
-		"LATER", "LEAST", "LESS", "LONGER", "MAKE", "MIRRORED", "MORE_WORD", "MOST", 
-		"MULTIPLE", "NEXT", "NOT", "ODD", "OF", "OFF", "ON", "ONE", "OPENS", "OPPOSITE", 
-		"ORDER", "OVER", "PER", "PICKED", "PICTURE", "PLAIN", "REMAIN", "REPEATS", 
-		"REST", "ROUNDED", "RS", "SAME", "SKIP_WORD", "SKIPPING", "SLIP", "SLIPPING", 
-		"STITCH", "STITCHES", "STRETCHES", "THE", "THEN", "TIMES", "TO", "TOGETHER", 
-		"TURNED", "TURNING", "TURNS", "UNTIL", "UP", "WEIGH", "WEIGHT", "WIDE", 
-		"WITH", "WITHIN", "WITHOUT", "WORKING", "WS", "CM", "G", "M", "MM", "OZ", 
-		"YD", "WORD", "NUMBER", "FRACTION", "ORDINAL", "DOTTED", "QUOTED", "WRONG_COMMA", 
-		"WRONG_QUOTE", "JUNK"
+		"SHAPE", "SIZES", "SKILL", "SOLID", "STITCH", "STRAIGHT", "SWATCH", "TERMS", 
+		"TURN", "USE", "VERSION", "WEARER", "WEAVE", "YARN", "ACROSS", "AFTER", 
+		"ALL", "ALONG", "AND", "APART", "ARE", "AROUND", "AT", "BEFORE", "BRIDGE", 
+		"BUT", "BY", "CH", "CHAINS", "CORNER", "COUNTS", "CUP", "DEC", "DOES", 
+		"DOWN", "EACH", "EASING", "EDGE", "EDGES", "END", "ENDS", "EVEN", "EVENLY", 
+		"EVERY", "EXTRA", "FACING", "FIRST", "FLAT", "FOUNDATION", "HERE", "HIGH", 
+		"HOLD", "IN", "INC", "IS", "LAST", "LATER", "LEAST", "LESS", "LIE", "LONGER", 
+		"MAKE", "MIRRORED", "MORE_WORD", "MOST", "MULTIPLE", "NEXT", "NOT", "ODD", 
+		"OF", "OFF", "ON", "ONE", "OPENS", "OPPOSITE", "ORDER", "OVER", "PER", 
+		"PICKED", "PICTURE", "PLACE", "PLAIN", "REMAIN", "REPEATS", "REST", "ROUNDED", 
+		"RS", "RUFFLE", "SAME", "SKIP_WORD", "SKIPPED", "SKIPPING", "SLIP", "SLIPPING", 
+		"STACKED", "STAGGERED", "STITCHES", "STRETCHES", "THE", "THEN", "THICK", 
+		"TIMES", "TO", "TOGETHER", "TURNED", "TURNING", "TURNS", "UNTIL", "UP", 
+		"WEIGH", "WEIGHT", "WIDE", "WITH", "WITHIN", "WITHOUT", "WORKING", "WS", 
+		"CM", "G", "M", "MM", "OZ", "YD", "WORD", "NUMBER", "FRACTION", "ORDINAL", 
+		"DOTTED", "QUOTED", "WRONG_COMMA", "WRONG_QUOTE", "JUNK"
 	};
 	public static readonly IVocabulary DefaultVocabulary = new Vocabulary(_LiteralNames, _SymbolicNames);
 
@@ -201,9 +207,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 216;
+			State = 226;
 			_localctx.said = statement();
-			State = 217;
+			State = 227;
 			Match(Eof);
 			}
 		}
@@ -238,9 +244,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 219;
+			State = 229;
 			_localctx.claimed = claim();
-			State = 220;
+			State = 230;
 			Match(Eof);
 			}
 		}
@@ -290,6 +296,7 @@ internal partial class TurnrowParser : Parser {
 		public SeamLineContext asSeam;
 		public ExpectLineContext asExpect;
 		public ClaimsLineContext asClaims;
+		public SolidLineContext asSolid;
 		public ForLineContext asFor;
 		public BodyLineContext asBody;
 		public EaseLineContext asEase;
@@ -408,6 +415,9 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ClaimsLineContext claimsLine() {
 			return GetRuleContext<ClaimsLineContext>(0);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public SolidLineContext solidLine() {
+			return GetRuleContext<SolidLineContext>(0);
+		}
 		[System.Diagnostics.DebuggerNonUserCode] public ForLineContext forLine() {
 			return GetRuleContext<ForLineContext>(0);
 		}
@@ -441,160 +451,160 @@ internal partial class TurnrowParser : Parser {
 		StatementContext _localctx = new StatementContext(Context, State);
 		EnterRule(_localctx, 4, RULE_statement);
 		try {
-			State = 266;
+			State = 277;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NOTATION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 222;
+				State = 232;
 				_localctx.asNotation = notationLine();
 				}
 				break;
 			case PATTERN:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 223;
+				State = 233;
 				_localctx.asPattern = patternLine();
 				}
 				break;
 			case VERSION:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 224;
+				State = 234;
 				_localctx.asVersion = versionLine();
 				}
 				break;
 			case TERMS:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 225;
+				State = 235;
 				_localctx.asTerms = termsLine();
 				}
 				break;
 			case SIZES:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 226;
+				State = 236;
 				_localctx.asSizes = sizesLine();
 				}
 				break;
 			case SKILL:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 227;
+				State = 237;
 				_localctx.asSkill = skillLine();
 				}
 				break;
 			case NOTION:
 				EnterOuterAlt(_localctx, 7);
 				{
-				State = 228;
+				State = 238;
 				_localctx.asNotion = notionLine();
 				}
 				break;
 			case WEARER:
 				EnterOuterAlt(_localctx, 8);
 				{
-				State = 229;
+				State = 239;
 				_localctx.asWearer = wearerLine();
 				}
 				break;
 			case PROSE:
 				EnterOuterAlt(_localctx, 9);
 				{
-				State = 230;
+				State = 240;
 				proseLine();
 				}
 				break;
 			case YARN:
 				EnterOuterAlt(_localctx, 10);
 				{
-				State = 231;
+				State = 241;
 				_localctx.asYarn = yarnLine();
 				}
 				break;
 			case HOOK:
 				EnterOuterAlt(_localctx, 11);
 				{
-				State = 232;
+				State = 242;
 				_localctx.asHook = hookLine();
 				}
 				break;
 			case GAUGE:
 				EnterOuterAlt(_localctx, 12);
 				{
-				State = 233;
+				State = 243;
 				_localctx.asGauge = gaugeLine();
 				}
 				break;
 			case TURN:
 				EnterOuterAlt(_localctx, 13);
 				{
-				State = 234;
+				State = 244;
 				_localctx.asTurn = turnLine();
 				}
 				break;
 			case MEASURE:
 				EnterOuterAlt(_localctx, 14);
 				{
-				State = 235;
+				State = 245;
 				_localctx.asMeasure = measureLine();
 				}
 				break;
 			case COUNT:
 				EnterOuterAlt(_localctx, 15);
 				{
-				State = 236;
+				State = 246;
 				_localctx.asCount = countLine();
 				}
 				break;
 			case PIECE:
 				EnterOuterAlt(_localctx, 16);
 				{
-				State = 237;
+				State = 247;
 				_localctx.asPiece = pieceLine();
 				}
 				break;
 			case USE:
 				EnterOuterAlt(_localctx, 17);
 				{
-				State = 238;
+				State = 248;
 				_localctx.asUse = useLine();
 				}
 				break;
 			case STITCH:
 				EnterOuterAlt(_localctx, 18);
 				{
-				State = 239;
+				State = 249;
 				_localctx.asStitch = stitchLine();
 				}
 				break;
 			case KEY:
 				EnterOuterAlt(_localctx, 19);
 				{
-				State = 240;
+				State = 250;
 				_localctx.asKey = keyLine();
 				}
 				break;
 			case PICTURE_ROW:
 				EnterOuterAlt(_localctx, 20);
 				{
-				State = 241;
+				State = 251;
 				_localctx.asPicture = pictureLine();
 				}
 				break;
 			case BEGIN:
 				EnterOuterAlt(_localctx, 21);
 				{
-				State = 242;
+				State = 252;
 				_localctx.asBegin = beginLine();
 				}
 				break;
 			case CHAIN:
 				EnterOuterAlt(_localctx, 22);
 				{
-				State = 243;
+				State = 253;
 				_localctx.asChain = chainLine();
 				}
 				break;
@@ -604,154 +614,161 @@ internal partial class TurnrowParser : Parser {
 			case RIGHT:
 				EnterOuterAlt(_localctx, 23);
 				{
-				State = 244;
+				State = 254;
 				_localctx.asEdge = edgeLine();
 				}
 				break;
 			case MARK:
 				EnterOuterAlt(_localctx, 24);
 				{
-				State = 245;
+				State = 255;
 				_localctx.asMark = markLine();
 				}
 				break;
 			case DIVIDE:
 				EnterOuterAlt(_localctx, 25);
 				{
-				State = 246;
+				State = 256;
 				_localctx.asDivide = divideLine();
 				}
 				break;
 			case FASTEN:
 				EnterOuterAlt(_localctx, 26);
 				{
-				State = 247;
+				State = 257;
 				fastenLine();
 				}
 				break;
 			case WEAVE:
 				EnterOuterAlt(_localctx, 27);
 				{
-				State = 248;
+				State = 258;
 				weaveLine();
 				}
 				break;
 			case ROW:
 				EnterOuterAlt(_localctx, 28);
 				{
-				State = 249;
+				State = 259;
 				_localctx.asRow = rowLine();
 				}
 				break;
 			case ROWS:
 				EnterOuterAlt(_localctx, 29);
 				{
-				State = 250;
+				State = 260;
 				_localctx.asRows = rowsLine();
 				}
 				break;
 			case REPEAT:
 				EnterOuterAlt(_localctx, 30);
 				{
-				State = 251;
+				State = 261;
 				_localctx.asRepeat = repeatLine();
 				}
 				break;
 			case STRAIGHT:
 				EnterOuterAlt(_localctx, 31);
 				{
-				State = 252;
+				State = 262;
 				_localctx.asStraight = straightLine();
 				}
 				break;
 			case LEAVE:
 				EnterOuterAlt(_localctx, 32);
 				{
-				State = 253;
+				State = 263;
 				_localctx.asLeave = leaveLine();
 				}
 				break;
 			case ADD:
 				EnterOuterAlt(_localctx, 33);
 				{
-				State = 254;
+				State = 264;
 				_localctx.asAdd = addLine();
 				}
 				break;
 			case SHAPE:
 				EnterOuterAlt(_localctx, 34);
 				{
-				State = 255;
+				State = 265;
 				_localctx.asShape = shapeLine();
 				}
 				break;
 			case SEAM:
 				EnterOuterAlt(_localctx, 35);
 				{
-				State = 256;
+				State = 266;
 				_localctx.asSeam = seamLine();
 				}
 				break;
 			case EXPECT:
 				EnterOuterAlt(_localctx, 36);
 				{
-				State = 257;
+				State = 267;
 				_localctx.asExpect = expectLine();
 				}
 				break;
 			case CLAIMS:
 				EnterOuterAlt(_localctx, 37);
 				{
-				State = 258;
+				State = 268;
 				_localctx.asClaims = claimsLine();
 				}
 				break;
-			case FOR:
+			case SOLID:
 				EnterOuterAlt(_localctx, 38);
 				{
-				State = 259;
+				State = 269;
+				_localctx.asSolid = solidLine();
+				}
+				break;
+			case FOR:
+				EnterOuterAlt(_localctx, 39);
+				{
+				State = 270;
 				_localctx.asFor = forLine();
 				}
 				break;
 			case BODY:
-				EnterOuterAlt(_localctx, 39);
+				EnterOuterAlt(_localctx, 40);
 				{
-				State = 260;
+				State = 271;
 				_localctx.asBody = bodyLine();
 				}
 				break;
 			case EASE:
-				EnterOuterAlt(_localctx, 40);
+				EnterOuterAlt(_localctx, 41);
 				{
-				State = 261;
+				State = 272;
 				_localctx.asEase = easeLine();
 				}
 				break;
 			case FINISHED:
-				EnterOuterAlt(_localctx, 41);
+				EnterOuterAlt(_localctx, 42);
 				{
-				State = 262;
+				State = 273;
 				_localctx.asFinished = finishedLine();
 				}
 				break;
 			case SWATCH:
-				EnterOuterAlt(_localctx, 42);
+				EnterOuterAlt(_localctx, 43);
 				{
-				State = 263;
+				State = 274;
 				_localctx.asSwatch = swatchLine();
 				}
 				break;
 			case MADE:
-				EnterOuterAlt(_localctx, 43);
+				EnterOuterAlt(_localctx, 44);
 				{
-				State = 264;
+				State = 275;
 				_localctx.asMade = madeLine();
 				}
 				break;
 			case ACCEPT:
-				EnterOuterAlt(_localctx, 44);
+				EnterOuterAlt(_localctx, 45);
 				{
-				State = 265;
+				State = 276;
 				_localctx.asAccept = acceptLine();
 				}
 				break;
@@ -790,9 +807,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 268;
+			State = 279;
 			Match(NOTATION);
-			State = 269;
+			State = 280;
 			_localctx.value = number();
 			}
 		}
@@ -825,9 +842,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 271;
+			State = 282;
 			Match(PATTERN);
-			State = 272;
+			State = 283;
 			_localctx.text = Match(QUOTED);
 			}
 		}
@@ -862,9 +879,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 274;
+			State = 285;
 			Match(VERSION);
-			State = 275;
+			State = 286;
 			_localctx.text = version();
 			}
 		}
@@ -898,27 +915,27 @@ internal partial class TurnrowParser : Parser {
 		VersionContext _localctx = new VersionContext(Context, State);
 		EnterRule(_localctx, 12, RULE_version);
 		try {
-			State = 281;
+			State = 292;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 277;
+				State = 288;
 				Match(NUMBER);
 				}
 				break;
 			case DOTTED:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 278;
+				State = 289;
 				Match(DOTTED);
 				}
 				break;
 			case QUOTED:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 279;
+				State = 290;
 				Match(QUOTED);
 				}
 				break;
@@ -952,6 +969,8 @@ internal partial class TurnrowParser : Parser {
 			case SHAPE:
 			case SIZES:
 			case SKILL:
+			case SOLID:
+			case STITCH:
 			case STRAIGHT:
 			case SWATCH:
 			case TERMS:
@@ -972,6 +991,7 @@ internal partial class TurnrowParser : Parser {
 			case CHAINS:
 			case CORNER:
 			case COUNTS:
+			case CUP:
 			case DOES:
 			case DOWN:
 			case EACH:
@@ -984,6 +1004,7 @@ internal partial class TurnrowParser : Parser {
 			case EVERY:
 			case EXTRA:
 			case FACING:
+			case FLAT:
 			case FOUNDATION:
 			case HERE:
 			case HIGH:
@@ -991,6 +1012,7 @@ internal partial class TurnrowParser : Parser {
 			case LATER:
 			case LEAST:
 			case LESS:
+			case LIE:
 			case LONGER:
 			case MAKE:
 			case MIRRORED:
@@ -1010,19 +1032,23 @@ internal partial class TurnrowParser : Parser {
 			case OVER:
 			case PICKED:
 			case PICTURE:
+			case PLACE:
 			case PLAIN:
 			case REMAIN:
 			case REPEATS:
 			case REST:
 			case ROUNDED:
+			case RUFFLE:
 			case SAME:
+			case SKIPPED:
 			case SKIPPING:
 			case SLIPPING:
-			case STITCH:
+			case STACKED:
+			case STAGGERED:
 			case STRETCHES:
 			case THEN:
+			case THICK:
 			case TIMES:
-			case TOGETHER:
 			case TURNED:
 			case TURNING:
 			case TURNS:
@@ -1037,7 +1063,7 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 280;
+				State = 291;
 				name();
 				}
 				break;
@@ -1076,9 +1102,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 283;
+			State = 294;
 			Match(TERMS);
-			State = 284;
+			State = 295;
 			_localctx.called = name();
 			}
 		}
@@ -1122,25 +1148,25 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 286;
+			State = 297;
 			Match(SIZES);
-			State = 287;
+			State = 298;
 			_localctx._sizeName = sizeName();
 			_localctx._names.Add(_localctx._sizeName);
-			State = 292;
+			State = 303;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 288;
+				State = 299;
 				Match(COMMA);
-				State = 289;
+				State = 300;
 				_localctx._sizeName = sizeName();
 				_localctx._names.Add(_localctx._sizeName);
 				}
 				}
-				State = 294;
+				State = 305;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -1176,7 +1202,7 @@ internal partial class TurnrowParser : Parser {
 		SizeNameContext _localctx = new SizeNameContext(Context, State);
 		EnterRule(_localctx, 18, RULE_sizeName);
 		try {
-			State = 302;
+			State = 313;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -1209,6 +1235,8 @@ internal partial class TurnrowParser : Parser {
 			case SHAPE:
 			case SIZES:
 			case SKILL:
+			case SOLID:
+			case STITCH:
 			case STRAIGHT:
 			case SWATCH:
 			case TERMS:
@@ -1229,6 +1257,7 @@ internal partial class TurnrowParser : Parser {
 			case CHAINS:
 			case CORNER:
 			case COUNTS:
+			case CUP:
 			case DOES:
 			case DOWN:
 			case EACH:
@@ -1241,6 +1270,7 @@ internal partial class TurnrowParser : Parser {
 			case EVERY:
 			case EXTRA:
 			case FACING:
+			case FLAT:
 			case FOUNDATION:
 			case HERE:
 			case HIGH:
@@ -1248,6 +1278,7 @@ internal partial class TurnrowParser : Parser {
 			case LATER:
 			case LEAST:
 			case LESS:
+			case LIE:
 			case LONGER:
 			case MAKE:
 			case MIRRORED:
@@ -1267,19 +1298,23 @@ internal partial class TurnrowParser : Parser {
 			case OVER:
 			case PICKED:
 			case PICTURE:
+			case PLACE:
 			case PLAIN:
 			case REMAIN:
 			case REPEATS:
 			case REST:
 			case ROUNDED:
+			case RUFFLE:
 			case SAME:
+			case SKIPPED:
 			case SKIPPING:
 			case SLIPPING:
-			case STITCH:
+			case STACKED:
+			case STAGGERED:
 			case STRETCHES:
 			case THEN:
+			case THICK:
 			case TIMES:
-			case TOGETHER:
 			case TURNED:
 			case TURNING:
 			case TURNS:
@@ -1294,23 +1329,23 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 295;
+				State = 306;
 				name();
 				}
 				break;
 			case QUOTED:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 296;
+				State = 307;
 				Match(QUOTED);
 				}
 				break;
 			case NUMBER:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 297;
+				State = 308;
 				Match(NUMBER);
-				State = 300;
+				State = 311;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ACCEPT:
@@ -1343,6 +1378,8 @@ internal partial class TurnrowParser : Parser {
 				case SHAPE:
 				case SIZES:
 				case SKILL:
+				case SOLID:
+				case STITCH:
 				case STRAIGHT:
 				case SWATCH:
 				case TERMS:
@@ -1363,6 +1400,7 @@ internal partial class TurnrowParser : Parser {
 				case CHAINS:
 				case CORNER:
 				case COUNTS:
+				case CUP:
 				case DOES:
 				case DOWN:
 				case EACH:
@@ -1375,6 +1413,7 @@ internal partial class TurnrowParser : Parser {
 				case EVERY:
 				case EXTRA:
 				case FACING:
+				case FLAT:
 				case FOUNDATION:
 				case HERE:
 				case HIGH:
@@ -1382,6 +1421,7 @@ internal partial class TurnrowParser : Parser {
 				case LATER:
 				case LEAST:
 				case LESS:
+				case LIE:
 				case LONGER:
 				case MAKE:
 				case MIRRORED:
@@ -1401,19 +1441,23 @@ internal partial class TurnrowParser : Parser {
 				case OVER:
 				case PICKED:
 				case PICTURE:
+				case PLACE:
 				case PLAIN:
 				case REMAIN:
 				case REPEATS:
 				case REST:
 				case ROUNDED:
+				case RUFFLE:
 				case SAME:
+				case SKIPPED:
 				case SKIPPING:
 				case SLIPPING:
-				case STITCH:
+				case STACKED:
+				case STAGGERED:
 				case STRETCHES:
 				case THEN:
+				case THICK:
 				case TIMES:
-				case TOGETHER:
 				case TURNED:
 				case TURNING:
 				case TURNS:
@@ -1427,13 +1471,13 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case WORD:
 					{
-					State = 298;
+					State = 309;
 					name();
 					}
 					break;
 				case X:
 					{
-					State = 299;
+					State = 310;
 					Match(X);
 					}
 					break;
@@ -1480,9 +1524,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 304;
+			State = 315;
 			Match(SKILL);
-			State = 305;
+			State = 316;
 			_localctx.text = Match(QUOTED);
 			}
 		}
@@ -1515,9 +1559,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 307;
+			State = 318;
 			Match(NOTION);
-			State = 308;
+			State = 319;
 			_localctx.text = Match(QUOTED);
 			}
 		}
@@ -1552,9 +1596,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 310;
+			State = 321;
 			Match(WEARER);
-			State = 311;
+			State = 322;
 			_localctx.called = name();
 			}
 		}
@@ -1585,7 +1629,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 313;
+			State = 324;
 			Match(PROSE);
 			}
 		}
@@ -1635,34 +1679,34 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 315;
+			State = 326;
 			Match(YARN);
-			State = 316;
+			State = 327;
 			_localctx.called = name();
-			State = 318;
+			State = 329;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==QUOTED) {
 				{
-				State = 317;
+				State = 328;
 				_localctx.text = Match(QUOTED);
 				}
 			}
 
-			State = 324;
+			State = 335;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 320;
+				State = 331;
 				Match(COMMA);
-				State = 321;
+				State = 332;
 				_localctx._yarnFact = yarnFact();
 				_localctx._facts.Add(_localctx._yarnFact);
 				}
 				}
-				State = 326;
+				State = 337;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -1706,15 +1750,15 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 30, RULE_yarnFact);
 		int _la;
 		try {
-			State = 335;
+			State = 346;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WEIGHT:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 327;
+				State = 338;
 				Match(WEIGHT);
-				State = 328;
+				State = 339;
 				_localctx.value = number();
 				}
 				break;
@@ -1722,9 +1766,9 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 329;
+				State = 340;
 				_localctx.value = number();
-				State = 333;
+				State = 344;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case G:
@@ -1732,10 +1776,10 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case YD:
 					{
-					State = 330;
+					State = 341;
 					_localctx.unitWord = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
-					if ( !(((((_la - 156)) & ~0x3f) == 0 && ((1L << (_la - 156)) & 27L) != 0)) ) {
+					if ( !(((((_la - 166)) & ~0x3f) == 0 && ((1L << (_la - 166)) & 27L) != 0)) ) {
 						_localctx.unitWord = ErrorHandler.RecoverInline(this);
 					}
 					else {
@@ -1746,9 +1790,9 @@ internal partial class TurnrowParser : Parser {
 					break;
 				case PERCENT:
 					{
-					State = 331;
+					State = 342;
 					Match(PERCENT);
-					State = 332;
+					State = 343;
 					_localctx.extra = Match(EXTRA);
 					}
 					break;
@@ -1793,11 +1837,11 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 337;
+			State = 348;
 			Match(HOOK);
-			State = 338;
+			State = 349;
 			_localctx.value = number();
-			State = 339;
+			State = 350;
 			Match(MM);
 			}
 		}
@@ -1865,28 +1909,28 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 341;
+			State = 352;
 			Match(GAUGE);
-			State = 342;
+			State = 353;
 			_localctx.by = stitch();
-			State = 343;
+			State = 354;
 			Match(COLON);
-			State = 344;
+			State = 355;
 			_localctx.stitches = number();
-			State = 347;
+			State = 358;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case STITCH:
 			case STITCHES:
 				{
-				State = 345;
+				State = 356;
 				stitchesWord();
 				}
 				break;
 			case REPEAT:
 			case REPEATS:
 				{
-				State = 346;
+				State = 357;
 				_localctx.repeats = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==REPEAT || _la==REPEATS) ) {
@@ -1901,38 +1945,38 @@ internal partial class TurnrowParser : Parser {
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 363;
+			State = 374;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case AND:
 				{
-				State = 349;
+				State = 360;
 				Match(AND);
-				State = 350;
+				State = 361;
 				_localctx.rows = number();
-				State = 351;
+				State = 362;
 				rowsWord();
-				State = 352;
+				State = 363;
 				Match(TO);
-				State = 353;
+				State = 364;
 				_localctx.rowsLength = gaugeLength();
 				}
 				break;
 			case TO:
 				{
-				State = 355;
+				State = 366;
 				Match(TO);
-				State = 356;
+				State = 367;
 				_localctx.stitchesLength = gaugeLength();
-				State = 357;
+				State = 368;
 				Match(COMMA);
-				State = 358;
+				State = 369;
 				_localctx.rows = number();
-				State = 359;
+				State = 370;
 				rowsWord();
-				State = 360;
+				State = 371;
 				Match(TO);
-				State = 361;
+				State = 372;
 				_localctx.rowsLength = gaugeLength();
 				}
 				break;
@@ -1975,9 +2019,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 365;
+			State = 376;
 			_localctx.value = number();
-			State = 366;
+			State = 377;
 			_localctx.measure = unit();
 			}
 		}
@@ -2040,46 +2084,46 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 368;
+			State = 379;
 			Match(TURN);
-			State = 369;
+			State = 380;
 			_localctx.by = stitch();
-			State = 373;
+			State = 384;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 370;
+				State = 381;
 				Match(COMMA);
-				State = 371;
+				State = 382;
 				_localctx.nextRow = Match(NEXT);
-				State = 372;
+				State = 383;
 				Match(ROW);
 				}
 			}
 
-			State = 375;
+			State = 386;
 			Match(COLON);
-			State = 376;
+			State = 387;
 			Match(CH);
-			State = 377;
+			State = 388;
 			_localctx.chains = number();
-			State = 382;
+			State = 393;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case COUNTS:
 				{
-				State = 378;
+				State = 389;
 				_localctx.counts = Match(COUNTS);
 				}
 				break;
 			case DOES:
 				{
-				State = 379;
+				State = 390;
 				_localctx.doesNot = Match(DOES);
-				State = 380;
+				State = 391;
 				Match(NOT);
-				State = 381;
+				State = 392;
 				Match(COUNT);
 				}
 				break;
@@ -2089,20 +2133,20 @@ internal partial class TurnrowParser : Parser {
 			default:
 				break;
 			}
-			State = 388;
+			State = 399;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 384;
+				State = 395;
 				Match(COMMA);
-				State = 385;
+				State = 396;
 				_localctx._turnPart = turnPart();
 				_localctx._parts.Add(_localctx._turnPart);
 				}
 				}
-				State = 390;
+				State = 401;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -2143,21 +2187,21 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 40, RULE_turnPart);
 		int _la;
 		try {
-			State = 400;
+			State = 411;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FIRST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 391;
+				State = 402;
 				Match(FIRST);
-				State = 392;
+				State = 403;
 				Match(STITCH);
-				State = 393;
+				State = 404;
 				Match(IN);
-				State = 394;
+				State = 405;
 				_localctx.nth = Match(ORDINAL);
-				State = 395;
+				State = 406;
 				_la = TokenStream.LA(1);
 				if ( !(_la==CHAIN || _la==CH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -2171,13 +2215,13 @@ internal partial class TurnrowParser : Parser {
 			case NOT:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 396;
+				State = 407;
 				Match(NOT);
-				State = 397;
+				State = 408;
 				Match(IN);
-				State = 398;
+				State = 409;
 				Match(THE);
-				State = 399;
+				State = 410;
 				Match(FOUNDATION);
 				}
 				break;
@@ -2221,13 +2265,13 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 402;
+			State = 413;
 			Match(MEASURE);
-			State = 403;
+			State = 414;
 			_localctx.called = name();
-			State = 404;
+			State = 415;
 			Match(IS);
-			State = 405;
+			State = 416;
 			_localctx.value = sum();
 			}
 		}
@@ -2288,19 +2332,19 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 407;
+			State = 418;
 			Match(COUNT);
-			State = 408;
-			_localctx.called = name();
-			State = 409;
-			Match(IS);
 			State = 419;
+			_localctx.called = name();
+			State = 420;
+			Match(IS);
+			State = 430;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
 			case STITCHES:
 				{
-				State = 410;
+				State = 421;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -2310,9 +2354,9 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 411;
+				State = 422;
 				Match(FOR);
-				State = 412;
+				State = 423;
 				_localctx.length = sum();
 				}
 				break;
@@ -2347,6 +2391,8 @@ internal partial class TurnrowParser : Parser {
 			case SHAPE:
 			case SIZES:
 			case SKILL:
+			case SOLID:
+			case STITCH:
 			case STRAIGHT:
 			case SWATCH:
 			case TERMS:
@@ -2367,6 +2413,7 @@ internal partial class TurnrowParser : Parser {
 			case CHAINS:
 			case CORNER:
 			case COUNTS:
+			case CUP:
 			case DOES:
 			case DOWN:
 			case EACH:
@@ -2379,6 +2426,7 @@ internal partial class TurnrowParser : Parser {
 			case EVERY:
 			case EXTRA:
 			case FACING:
+			case FLAT:
 			case FOUNDATION:
 			case HERE:
 			case HIGH:
@@ -2386,6 +2434,7 @@ internal partial class TurnrowParser : Parser {
 			case LATER:
 			case LEAST:
 			case LESS:
+			case LIE:
 			case LONGER:
 			case MAKE:
 			case MIRRORED:
@@ -2405,19 +2454,23 @@ internal partial class TurnrowParser : Parser {
 			case OVER:
 			case PICKED:
 			case PICTURE:
+			case PLACE:
 			case PLAIN:
 			case REMAIN:
 			case REPEATS:
 			case REST:
 			case ROUNDED:
+			case RUFFLE:
 			case SAME:
+			case SKIPPED:
 			case SKIPPING:
 			case SLIPPING:
-			case STITCH:
+			case STACKED:
+			case STAGGERED:
 			case STRETCHES:
 			case THEN:
+			case THICK:
 			case TIMES:
-			case TOGETHER:
 			case TURNED:
 			case TURNING:
 			case TURNS:
@@ -2433,14 +2486,14 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 413;
+				State = 424;
 				_localctx.value = sum();
-				State = 417;
+				State = 428;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==ROWS || _la==STITCHES) {
 					{
-					State = 414;
+					State = 425;
 					_localctx.of = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -2450,9 +2503,9 @@ internal partial class TurnrowParser : Parser {
 						ErrorHandler.ReportMatch(this);
 					    Consume();
 					}
-					State = 415;
+					State = 426;
 					Match(FOR);
-					State = 416;
+					State = 427;
 					_localctx.length = sum();
 					}
 				}
@@ -2462,20 +2515,20 @@ internal partial class TurnrowParser : Parser {
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 425;
+			State = 436;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 421;
+				State = 432;
 				Match(COMMA);
-				State = 422;
+				State = 433;
 				_localctx._countFix = countFix();
 				_localctx._fixes.Add(_localctx._countFix);
 				}
 				}
-				State = 427;
+				State = 438;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -2517,18 +2570,18 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 428;
+			State = 439;
 			Match(CLAIMS);
-			State = 434;
+			State = 445;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WITHOUT:
 				{
-				State = 429;
+				State = 440;
 				_localctx.without = Match(WITHOUT);
-				State = 430;
+				State = 441;
 				Match(TURNING);
-				State = 431;
+				State = 442;
 				_la = TokenStream.LA(1);
 				if ( !(_la==CHAIN || _la==CH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -2541,9 +2594,9 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case WITH:
 				{
-				State = 432;
+				State = 443;
 				_localctx.with = Match(WITH);
-				State = 433;
+				State = 444;
 				Match(CHAINS);
 				}
 				break;
@@ -2590,9 +2643,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 436;
+			State = 447;
 			Match(BODY);
-			State = 442;
+			State = 453;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -2625,6 +2678,8 @@ internal partial class TurnrowParser : Parser {
 			case SHAPE:
 			case SIZES:
 			case SKILL:
+			case SOLID:
+			case STITCH:
 			case STRAIGHT:
 			case SWATCH:
 			case TERMS:
@@ -2645,6 +2700,7 @@ internal partial class TurnrowParser : Parser {
 			case CHAINS:
 			case CORNER:
 			case COUNTS:
+			case CUP:
 			case DOES:
 			case DOWN:
 			case EACH:
@@ -2657,6 +2713,7 @@ internal partial class TurnrowParser : Parser {
 			case EVERY:
 			case EXTRA:
 			case FACING:
+			case FLAT:
 			case FOUNDATION:
 			case HERE:
 			case HIGH:
@@ -2664,6 +2721,7 @@ internal partial class TurnrowParser : Parser {
 			case LATER:
 			case LEAST:
 			case LESS:
+			case LIE:
 			case LONGER:
 			case MAKE:
 			case MIRRORED:
@@ -2683,19 +2741,23 @@ internal partial class TurnrowParser : Parser {
 			case OVER:
 			case PICKED:
 			case PICTURE:
+			case PLACE:
 			case PLAIN:
 			case REMAIN:
 			case REPEATS:
 			case REST:
 			case ROUNDED:
+			case RUFFLE:
 			case SAME:
+			case SKIPPED:
 			case SKIPPING:
 			case SLIPPING:
-			case STITCH:
+			case STACKED:
+			case STAGGERED:
 			case STRETCHES:
 			case THEN:
+			case THICK:
 			case TIMES:
-			case TOGETHER:
 			case TURNED:
 			case TURNING:
 			case TURNS:
@@ -2709,17 +2771,17 @@ internal partial class TurnrowParser : Parser {
 			case OZ:
 			case WORD:
 				{
-				State = 437;
+				State = 448;
 				_localctx.table = name();
-				State = 438;
+				State = 449;
 				Match(COMMA);
-				State = 439;
+				State = 450;
 				_localctx.measure = unit();
 				}
 				break;
 			case QUOTED:
 				{
-				State = 441;
+				State = 452;
 				_localctx.file = Match(QUOTED);
 				}
 				break;
@@ -2767,20 +2829,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 444;
+			State = 455;
 			Match(EASE);
-			State = 445;
+			State = 456;
 			_localctx.called = name();
-			State = 446;
+			State = 457;
 			Match(IS);
-			State = 447;
+			State = 458;
 			_localctx.value = sum();
-			State = 449;
+			State = 460;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==LESS) {
 				{
-				State = 448;
+				State = 459;
 				_localctx.less = Match(LESS);
 				}
 			}
@@ -2836,28 +2898,28 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 451;
+			State = 462;
 			Match(FINISHED);
-			State = 452;
+			State = 463;
 			_localctx.called = name();
-			State = 453;
+			State = 464;
 			Match(IS);
-			State = 454;
+			State = 465;
 			_localctx.value = expected();
-			State = 459;
+			State = 470;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 455;
+				State = 466;
 				Match(COMMA);
-				State = 456;
+				State = 467;
 				_localctx._finishedPart = finishedPart();
 				_localctx._parts.Add(_localctx._finishedPart);
 				}
 				}
-				State = 461;
+				State = 472;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -2896,26 +2958,26 @@ internal partial class TurnrowParser : Parser {
 		FinishedPartContext _localctx = new FinishedPartContext(Context, State);
 		EnterRule(_localctx, 54, RULE_finishedPart);
 		try {
-			State = 468;
+			State = 479;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case OPENS:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 462;
+				State = 473;
 				_localctx.opens = Match(OPENS);
 				}
 				break;
 			case STRETCHES:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 463;
+				State = 474;
 				Match(STRETCHES);
-				State = 464;
+				State = 475;
 				Match(BY);
-				State = 465;
+				State = 476;
 				_localctx.stretch = number();
-				State = 466;
+				State = 477;
 				Match(PERCENT);
 				}
 				break;
@@ -2963,25 +3025,25 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 470;
+			State = 481;
 			Match(ACCEPT);
-			State = 471;
+			State = 482;
 			_localctx.called = name();
-			State = 474;
+			State = 485;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==OF) {
 				{
-				State = 472;
+				State = 483;
 				Match(OF);
-				State = 473;
+				State = 484;
 				_localctx.which = name();
 				}
 			}
 
-			State = 476;
+			State = 487;
 			Match(COLON);
-			State = 477;
+			State = 488;
 			_localctx.reason = Match(QUOTED);
 			}
 		}
@@ -3043,27 +3105,27 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 479;
+			State = 490;
 			Match(SWATCH);
-			State = 480;
+			State = 491;
 			_localctx.by = stitch();
-			State = 481;
+			State = 492;
 			Match(COLON);
-			State = 482;
+			State = 493;
 			_localctx.stitches = number();
-			State = 483;
+			State = 494;
 			stitchesWord();
-			State = 484;
+			State = 495;
 			Match(AND);
-			State = 485;
+			State = 496;
 			_localctx.rows = number();
-			State = 486;
+			State = 497;
 			rowsWord();
-			State = 487;
+			State = 498;
 			Match(WEIGH);
-			State = 488;
+			State = 499;
 			_localctx.value = number();
-			State = 489;
+			State = 500;
 			_localctx.unitWord = TokenStream.LT(1);
 			_la = TokenStream.LA(1);
 			if ( !(_la==G || _la==OZ) ) {
@@ -3073,14 +3135,14 @@ internal partial class TurnrowParser : Parser {
 				ErrorHandler.ReportMatch(this);
 			    Consume();
 			}
-			State = 492;
+			State = 503;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 490;
+				State = 501;
 				Match(COMMA);
-				State = 491;
+				State = 502;
 				_localctx.yarn = name();
 				}
 			}
@@ -3136,31 +3198,31 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 494;
+			State = 505;
 			Match(MADE);
-			State = 495;
+			State = 506;
 			_localctx.size = sizeName();
-			State = 496;
+			State = 507;
 			Match(COLON);
-			State = 497;
+			State = 508;
 			_localctx.piece = name();
-			State = 498;
+			State = 509;
 			_localctx._madePart = madePart();
 			_localctx._parts.Add(_localctx._madePart);
-			State = 503;
+			State = 514;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 499;
+				State = 510;
 				Match(COMMA);
-				State = 500;
+				State = 511;
 				_localctx._madePart = madePart();
 				_localctx._parts.Add(_localctx._madePart);
 				}
 				}
-				State = 505;
+				State = 516;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -3204,11 +3266,11 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 506;
+			State = 517;
 			_localctx.value = number();
-			State = 507;
+			State = 518;
 			_localctx.measure = unit();
-			State = 508;
+			State = 519;
 			_localctx.way = TokenStream.LT(1);
 			_la = TokenStream.LA(1);
 			if ( !(_la==HIGH || _la==WIDE) ) {
@@ -3267,40 +3329,40 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 64, RULE_countFix);
 		int _la;
 		try {
-			State = 523;
+			State = 534;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ODD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 510;
+				State = 521;
 				Match(ODD);
 				}
 				break;
 			case EVEN:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 511;
+				State = 522;
 				Match(EVEN);
 				}
 				break;
 			case MULTIPLE:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 512;
+				State = 523;
 				Match(MULTIPLE);
-				State = 513;
+				State = 524;
 				Match(OF);
-				State = 514;
+				State = 525;
 				_localctx.multiple = single();
-				State = 517;
+				State = 528;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==PLUS) {
 					{
-					State = 515;
+					State = 526;
 					Match(PLUS);
-					State = 516;
+					State = 527;
 					_localctx.plus = single();
 					}
 				}
@@ -3310,9 +3372,9 @@ internal partial class TurnrowParser : Parser {
 			case ROUNDED:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 519;
+				State = 530;
 				Match(ROUNDED);
-				State = 520;
+				State = 531;
 				_localctx.way = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==DOWN || _la==UP) ) {
@@ -3327,9 +3389,9 @@ internal partial class TurnrowParser : Parser {
 			case WITHIN:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 521;
+				State = 532;
 				Match(WITHIN);
-				State = 522;
+				State = 533;
 				_localctx.within = sum();
 				}
 				break;
@@ -3366,9 +3428,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 525;
+			State = 536;
 			Match(USE);
-			State = 526;
+			State = 537;
 			_localctx.file = Match(QUOTED);
 			}
 		}
@@ -3384,11 +3446,67 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	internal partial class StitchLineContext : ParserRuleContext {
+		public StitchPatternContext asPattern;
+		public StitchMadeContext asSpecial;
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode STITCH() { return GetToken(TurnrowParser.STITCH, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public StitchPatternContext stitchPattern() {
+			return GetRuleContext<StitchPatternContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public StitchMadeContext stitchMade() {
+			return GetRuleContext<StitchMadeContext>(0);
+		}
+		public StitchLineContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_stitchLine; } }
+	}
+
+	[RuleVersion(0)]
+	public StitchLineContext stitchLine() {
+		StitchLineContext _localctx = new StitchLineContext(Context, State);
+		EnterRule(_localctx, 68, RULE_stitchLine);
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 539;
+			Match(STITCH);
+			State = 542;
+			ErrorHandler.Sync(this);
+			switch (TokenStream.LA(1)) {
+			case PATTERN:
+				{
+				State = 540;
+				_localctx.asPattern = stitchPattern();
+				}
+				break;
+			case WORD:
+				{
+				State = 541;
+				_localctx.asSpecial = stitchMade();
+				}
+				break;
+			default:
+				throw new NoViableAltException(this);
+			}
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class StitchPatternContext : ParserRuleContext {
 		public NameContext called;
 		public IToken picture;
 		public NumberContext multiple;
 		public NumberContext plus;
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode STITCH() { return GetToken(TurnrowParser.STITCH, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode PATTERN() { return GetToken(TurnrowParser.PATTERN, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode OVER() { return GetToken(TurnrowParser.OVER, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode MULTIPLE() { return GetToken(TurnrowParser.MULTIPLE, 0); }
@@ -3406,42 +3524,40 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode PLUS() { return GetToken(TurnrowParser.PLUS, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode PICTURE() { return GetToken(TurnrowParser.PICTURE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COMMA() { return GetToken(TurnrowParser.COMMA, 0); }
-		public StitchLineContext(ParserRuleContext parent, int invokingState)
+		public StitchPatternContext(ParserRuleContext parent, int invokingState)
 			: base(parent, invokingState)
 		{
 		}
-		public override int RuleIndex { get { return RULE_stitchLine; } }
+		public override int RuleIndex { get { return RULE_stitchPattern; } }
 	}
 
 	[RuleVersion(0)]
-	public StitchLineContext stitchLine() {
-		StitchLineContext _localctx = new StitchLineContext(Context, State);
-		EnterRule(_localctx, 68, RULE_stitchLine);
+	public StitchPatternContext stitchPattern() {
+		StitchPatternContext _localctx = new StitchPatternContext(Context, State);
+		EnterRule(_localctx, 70, RULE_stitchPattern);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 528;
-			Match(STITCH);
-			State = 529;
+			State = 544;
 			Match(PATTERN);
-			State = 530;
+			State = 545;
 			_localctx.called = name();
-			State = 536;
+			State = 551;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==FROM) {
 				{
-				State = 531;
+				State = 546;
 				Match(FROM);
-				State = 532;
+				State = 547;
 				_localctx.picture = Match(PICTURE);
-				State = 534;
+				State = 549;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==COMMA) {
 					{
-					State = 533;
+					State = 548;
 					Match(COMMA);
 					}
 				}
@@ -3449,22 +3565,22 @@ internal partial class TurnrowParser : Parser {
 				}
 			}
 
-			State = 538;
+			State = 553;
 			Match(OVER);
-			State = 539;
+			State = 554;
 			Match(MULTIPLE);
-			State = 540;
+			State = 555;
 			Match(OF);
-			State = 541;
+			State = 556;
 			_localctx.multiple = number();
-			State = 544;
+			State = 559;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==PLUS) {
 				{
-				State = 542;
+				State = 557;
 				Match(PLUS);
-				State = 543;
+				State = 558;
 				_localctx.plus = number();
 				}
 			}
@@ -3506,26 +3622,26 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public KeyLineContext keyLine() {
 		KeyLineContext _localctx = new KeyLineContext(Context, State);
-		EnterRule(_localctx, 70, RULE_keyLine);
+		EnterRule(_localctx, 72, RULE_keyLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 546;
+			State = 561;
 			Match(KEY);
-			State = 549;
+			State = 564;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case QUOTED:
 				{
-				State = 547;
+				State = 562;
 				_localctx.letter = Match(QUOTED);
 				}
 				break;
 			case FIRST:
 			case LAST:
 				{
-				State = 548;
+				State = 563;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==FIRST || _la==LAST) ) {
@@ -3540,13 +3656,13 @@ internal partial class TurnrowParser : Parser {
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 551;
+			State = 566;
 			Match(IS);
-			State = 552;
+			State = 567;
 			Match(OPEN);
-			State = 553;
+			State = 568;
 			_localctx.words = items();
-			State = 554;
+			State = 569;
 			Match(CLOSE);
 			}
 		}
@@ -3574,12 +3690,83 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public PictureLineContext pictureLine() {
 		PictureLineContext _localctx = new PictureLineContext(Context, State);
-		EnterRule(_localctx, 72, RULE_pictureLine);
+		EnterRule(_localctx, 74, RULE_pictureLine);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 556;
+			State = 571;
 			_localctx.cells = Match(PICTURE_ROW);
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class StitchMadeContext : ParserRuleContext {
+		public IToken called;
+		public IToken by;
+		public IToken text;
+		public ItemsContext made;
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode IS() { return GetToken(TurnrowParser.IS, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode[] WORD() { return GetTokens(TurnrowParser.WORD); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode WORD(int i) {
+			return GetToken(TurnrowParser.WORD, i);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ItemsContext items() {
+			return GetRuleContext<ItemsContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode OF() { return GetToken(TurnrowParser.OF, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode QUOTED() { return GetToken(TurnrowParser.QUOTED, 0); }
+		public StitchMadeContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_stitchMade; } }
+	}
+
+	[RuleVersion(0)]
+	public StitchMadeContext stitchMade() {
+		StitchMadeContext _localctx = new StitchMadeContext(Context, State);
+		EnterRule(_localctx, 76, RULE_stitchMade);
+		int _la;
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 573;
+			_localctx.called = Match(WORD);
+			State = 576;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			if (_la==OF) {
+				{
+				State = 574;
+				Match(OF);
+				State = 575;
+				_localctx.by = Match(WORD);
+				}
+			}
+
+			State = 579;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			if (_la==QUOTED) {
+				{
+				State = 578;
+				_localctx.text = Match(QUOTED);
+				}
+			}
+
+			State = 581;
+			Match(IS);
+			State = 582;
+			_localctx.made = items();
 			}
 		}
 		catch (RecognitionException re) {
@@ -3621,45 +3808,45 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public PieceLineContext pieceLine() {
 		PieceLineContext _localctx = new PieceLineContext(Context, State);
-		EnterRule(_localctx, 74, RULE_pieceLine);
+		EnterRule(_localctx, 78, RULE_pieceLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 558;
+			State = 584;
 			Match(PIECE);
-			State = 559;
+			State = 585;
 			_localctx.called = name();
-			State = 563;
+			State = 589;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 560;
+				State = 586;
 				Match(COMMA);
-				State = 561;
+				State = 587;
 				Match(MAKE);
-				State = 562;
+				State = 588;
 				_localctx.copies = Match(NUMBER);
 				}
 			}
 
-			State = 566;
+			State = 592;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==FROM || _la==ACROSS || _la==IS || _la==PICKED) {
 				{
-				State = 565;
+				State = 591;
 				_localctx.begun = origin();
 				}
 			}
 
-			State = 569;
+			State = 595;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 568;
+				State = 594;
 				_localctx.claimed = claim();
 				}
 			}
@@ -3749,33 +3936,33 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public OriginContext origin() {
 		OriginContext _localctx = new OriginContext(Context, State);
-		EnterRule(_localctx, 76, RULE_origin);
+		EnterRule(_localctx, 80, RULE_origin);
 		int _la;
 		try {
-			State = 621;
+			State = 647;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FROM:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 571;
+				State = 597;
 				Match(FROM);
-				State = 572;
+				State = 598;
 				_localctx.piece = name();
-				State = 573;
+				State = 599;
 				Match(COLON);
-				State = 574;
+				State = 600;
 				_localctx.part = count();
-				State = 579;
+				State = 605;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==STITCH || _la==STITCHES) {
 					{
-					State = 575;
+					State = 601;
 					stitchesWord();
-					State = 576;
+					State = 602;
 					Match(AT);
-					State = 577;
+					State = 603;
 					_localctx.at = edge();
 					}
 				}
@@ -3785,22 +3972,22 @@ internal partial class TurnrowParser : Parser {
 			case IS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 581;
+				State = 607;
 				Match(IS);
-				State = 582;
+				State = 608;
 				_localctx.piece = name();
-				State = 583;
+				State = 609;
 				Match(MIRRORED);
-				State = 587;
+				State = 613;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==COMMA) {
 					{
-					State = 584;
+					State = 610;
 					Match(COMMA);
-					State = 585;
+					State = 611;
 					_localctx.turned = Match(TURNED);
-					State = 586;
+					State = 612;
 					Match(OVER);
 					}
 				}
@@ -3810,25 +3997,25 @@ internal partial class TurnrowParser : Parser {
 			case ACROSS:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 589;
+				State = 615;
 				Match(ACROSS);
-				State = 590;
+				State = 616;
 				_localctx._acrossPart = acrossPart();
 				_localctx._over.Add(_localctx._acrossPart);
-				State = 595;
+				State = 621;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 591;
+					State = 617;
 					Match(COMMA);
-					State = 592;
+					State = 618;
 					_localctx._acrossPart = acrossPart();
 					_localctx._over.Add(_localctx._acrossPart);
 					}
 					}
-					State = 597;
+					State = 623;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -3837,67 +4024,67 @@ internal partial class TurnrowParser : Parser {
 			case PICKED:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 598;
+				State = 624;
 				Match(PICKED);
-				State = 599;
+				State = 625;
 				Match(UP);
-				State = 602;
+				State = 628;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ALONG:
 					{
-					State = 600;
+					State = 626;
 					Match(ALONG);
 					}
 					break;
 				case AROUND:
 					{
-					State = 601;
+					State = 627;
 					_localctx.round = Match(AROUND);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 604;
+				State = 630;
 				_localctx._along = along();
 				_localctx._walks.Add(_localctx._along);
-				State = 609;
+				State = 635;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==AND) {
 					{
 					{
-					State = 605;
+					State = 631;
 					Match(AND);
-					State = 606;
+					State = 632;
 					_localctx._along = along();
 					_localctx._walks.Add(_localctx._along);
 					}
 					}
-					State = 611;
+					State = 637;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 612;
+				State = 638;
 				Match(COLON);
-				State = 613;
+				State = 639;
 				_localctx._rate = rate();
 				_localctx._rates.Add(_localctx._rate);
-				State = 618;
+				State = 644;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 614;
+					State = 640;
 					Match(COMMA);
-					State = 615;
+					State = 641;
 					_localctx._rate = rate();
 					_localctx._rates.Add(_localctx._rate);
 					}
 					}
-					State = 620;
+					State = 646;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -3919,13 +4106,13 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	internal partial class AcrossPartContext : ParserRuleContext {
-		public NameContext @base;
-		public NameContext part;
-		[System.Diagnostics.DebuggerNonUserCode] public NameContext[] name() {
-			return GetRuleContexts<NameContext>();
+		public AcrossWordContext _acrossWord;
+		public IList<AcrossWordContext> _words = new List<AcrossWordContext>();
+		[System.Diagnostics.DebuggerNonUserCode] public AcrossWordContext[] acrossWord() {
+			return GetRuleContexts<AcrossWordContext>();
 		}
-		[System.Diagnostics.DebuggerNonUserCode] public NameContext name(int i) {
-			return GetRuleContext<NameContext>(i);
+		[System.Diagnostics.DebuggerNonUserCode] public AcrossWordContext acrossWord(int i) {
+			return GetRuleContext<AcrossWordContext>(i);
 		}
 		public AcrossPartContext(ParserRuleContext parent, int invokingState)
 			: base(parent, invokingState)
@@ -3937,23 +4124,196 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public AcrossPartContext acrossPart() {
 		AcrossPartContext _localctx = new AcrossPartContext(Context, State);
-		EnterRule(_localctx, 78, RULE_acrossPart);
+		EnterRule(_localctx, 82, RULE_acrossPart);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 623;
-			_localctx.@base = name();
-			State = 625;
+			State = 650;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -1153027075440967680L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & 9187343215068442451L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 5525927605L) != 0)) {
+			do {
 				{
-				State = 624;
-				_localctx.part = name();
+				{
+				State = 649;
+				_localctx._acrossWord = acrossWord();
+				_localctx._words.Add(_localctx._acrossWord);
 				}
+				}
+				State = 652;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843799554852197L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 11317091691967L) != 0) );
 			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
 
+	internal partial class AcrossWordContext : ParserRuleContext {
+		[System.Diagnostics.DebuggerNonUserCode] public NameContext name() {
+			return GetRuleContext<NameContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FIRST() { return GetToken(TurnrowParser.FIRST, 0); }
+		public AcrossWordContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_acrossWord; } }
+	}
+
+	[RuleVersion(0)]
+	public AcrossWordContext acrossWord() {
+		AcrossWordContext _localctx = new AcrossWordContext(Context, State);
+		EnterRule(_localctx, 84, RULE_acrossWord);
+		try {
+			State = 656;
+			ErrorHandler.Sync(this);
+			switch (TokenStream.LA(1)) {
+			case ACCEPT:
+			case ADD:
+			case BEGIN:
+			case BODY:
+			case CHAIN:
+			case CLAIMS:
+			case COUNT:
+			case DIVIDE:
+			case EASE:
+			case EXPECT:
+			case FASTEN:
+			case FINISHED:
+			case FROM:
+			case GAUGE:
+			case HOOK:
+			case KEY:
+			case LEFT:
+			case MADE:
+			case MARK:
+			case MEASURE:
+			case NOTATION:
+			case NOTION:
+			case PATTERN:
+			case PIECE:
+			case REPEAT:
+			case RIGHT:
+			case SEAM:
+			case SHAPE:
+			case SIZES:
+			case SKILL:
+			case SOLID:
+			case STITCH:
+			case STRAIGHT:
+			case SWATCH:
+			case TERMS:
+			case TURN:
+			case USE:
+			case VERSION:
+			case WEARER:
+			case WEAVE:
+			case YARN:
+			case AFTER:
+			case ALL:
+			case ALONG:
+			case APART:
+			case ARE:
+			case BEFORE:
+			case BUT:
+			case CH:
+			case CHAINS:
+			case CORNER:
+			case COUNTS:
+			case CUP:
+			case DOES:
+			case DOWN:
+			case EACH:
+			case EASING:
+			case EDGE:
+			case EDGES:
+			case END:
+			case ENDS:
+			case EVEN:
+			case EVERY:
+			case EXTRA:
+			case FACING:
+			case FLAT:
+			case FOUNDATION:
+			case HERE:
+			case HIGH:
+			case IS:
+			case LATER:
+			case LEAST:
+			case LESS:
+			case LIE:
+			case LONGER:
+			case MAKE:
+			case MIRRORED:
+			case MORE_WORD:
+			case MOST:
+			case MULTIPLE:
+			case NEXT:
+			case NOT:
+			case ODD:
+			case OF:
+			case OFF:
+			case ON:
+			case ONE:
+			case OPENS:
+			case OPPOSITE:
+			case ORDER:
+			case OVER:
+			case PICKED:
+			case PICTURE:
+			case PLACE:
+			case PLAIN:
+			case REMAIN:
+			case REPEATS:
+			case REST:
+			case ROUNDED:
+			case RUFFLE:
+			case SAME:
+			case SKIPPED:
+			case SKIPPING:
+			case SLIPPING:
+			case STACKED:
+			case STAGGERED:
+			case STRETCHES:
+			case THEN:
+			case THICK:
+			case TIMES:
+			case TURNED:
+			case TURNING:
+			case TURNS:
+			case UP:
+			case WEIGH:
+			case WEIGHT:
+			case WIDE:
+			case WITHIN:
+			case WORKING:
+			case G:
+			case OZ:
+			case WORD:
+				EnterOuterAlt(_localctx, 1);
+				{
+				State = 654;
+				name();
+				}
+				break;
+			case FIRST:
+				EnterOuterAlt(_localctx, 2);
+				{
+				State = 655;
+				Match(FIRST);
+				}
+				break;
+			default:
+				throw new NoViableAltException(this);
 			}
 		}
 		catch (RecognitionException re) {
@@ -3998,40 +4358,40 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public AlongContext along() {
 		AlongContext _localctx = new AlongContext(Context, State);
-		EnterRule(_localctx, 80, RULE_along);
+		EnterRule(_localctx, 86, RULE_along);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 628;
+			State = 659;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 627;
+				State = 658;
 				_localctx._walkWord = walkWord();
 				_localctx._words.Add(_localctx._walkWord);
 				}
 				}
-				State = 630;
+				State = 661;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -1152921522324701184L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & 9187343232315420499L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 5525927669L) != 0) );
-			State = 636;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611686036145242112L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843249799038309L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 11317091757503L) != 0) );
+			State = 667;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 632;
+				State = 663;
 				Match(COMMA);
-				State = 633;
+				State = 664;
 				_localctx._alongPart = alongPart();
 				_localctx._parts.Add(_localctx._alongPart);
 				}
 				}
-				State = 638;
+				State = 669;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -4068,9 +4428,9 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public AlongPartContext alongPart() {
 		AlongPartContext _localctx = new AlongPartContext(Context, State);
-		EnterRule(_localctx, 82, RULE_alongPart);
+		EnterRule(_localctx, 88, RULE_alongPart);
 		try {
-			State = 643;
+			State = 674;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
@@ -4079,7 +4439,7 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 639;
+				State = 670;
 				_localctx.rows = selection();
 				}
 				break;
@@ -4087,9 +4447,9 @@ internal partial class TurnrowParser : Parser {
 			case WS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 640;
+				State = 671;
 				_localctx.facing = side();
-				State = 641;
+				State = 672;
 				Match(FACING);
 				}
 				break;
@@ -4132,25 +4492,25 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public BeginLineContext beginLine() {
 		BeginLineContext _localctx = new BeginLineContext(Context, State);
-		EnterRule(_localctx, 84, RULE_beginLine);
+		EnterRule(_localctx, 90, RULE_beginLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 645;
+			State = 676;
 			Match(BEGIN);
-			State = 646;
+			State = 677;
 			Match(WITH);
-			State = 647;
+			State = 678;
 			_localctx.amount = count();
-			State = 648;
+			State = 679;
 			stitchesWord();
-			State = 650;
+			State = 681;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 649;
+				State = 680;
 				_localctx.claimed = claim();
 				}
 			}
@@ -4188,21 +4548,21 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ChainLineContext chainLine() {
 		ChainLineContext _localctx = new ChainLineContext(Context, State);
-		EnterRule(_localctx, 86, RULE_chainLine);
+		EnterRule(_localctx, 92, RULE_chainLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 652;
+			State = 683;
 			Match(CHAIN);
-			State = 653;
+			State = 684;
 			_localctx.amount = count();
-			State = 655;
+			State = 686;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 654;
+				State = 685;
 				_localctx.claimed = claim();
 				}
 			}
@@ -4250,22 +4610,22 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public EdgeLineContext edgeLine() {
 		EdgeLineContext _localctx = new EdgeLineContext(Context, State);
-		EnterRule(_localctx, 88, RULE_edgeLine);
+		EnterRule(_localctx, 94, RULE_edgeLine);
 		int _la;
 		try {
-			State = 671;
+			State = 702;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FROM:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 657;
+				State = 688;
 				Match(FROM);
-				State = 658;
+				State = 689;
 				Match(HERE);
-				State = 659;
+				State = 690;
 				_localctx.at = edge();
-				State = 660;
+				State = 691;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -4274,7 +4634,7 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 661;
+				State = 692;
 				_localctx.called = name();
 				}
 				break;
@@ -4283,21 +4643,21 @@ internal partial class TurnrowParser : Parser {
 			case RIGHT:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 667;
+				State = 698;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case BOTH:
 					{
-					State = 663;
+					State = 694;
 					Match(BOTH);
-					State = 664;
+					State = 695;
 					_localctx.end = Match(EDGES);
 					}
 					break;
 				case LEFT:
 				case RIGHT:
 					{
-					State = 665;
+					State = 696;
 					_localctx.hand = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==LEFT || _la==RIGHT) ) {
@@ -4307,14 +4667,14 @@ internal partial class TurnrowParser : Parser {
 						ErrorHandler.ReportMatch(this);
 					    Consume();
 					}
-					State = 666;
+					State = 697;
 					_localctx.end = Match(EDGE);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 669;
+				State = 700;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -4323,7 +4683,7 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 670;
+				State = 701;
 				_localctx.called = name();
 				}
 				break;
@@ -4360,17 +4720,17 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public MarkLineContext markLine() {
 		MarkLineContext _localctx = new MarkLineContext(Context, State);
-		EnterRule(_localctx, 90, RULE_markLine);
+		EnterRule(_localctx, 96, RULE_markLine);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 673;
+			State = 704;
 			Match(MARK);
-			State = 674;
+			State = 705;
 			Match(NEXT);
-			State = 675;
+			State = 706;
 			Match(ROW);
-			State = 676;
+			State = 707;
 			_localctx.called = name();
 			}
 		}
@@ -4410,32 +4770,32 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public DivideLineContext divideLine() {
 		DivideLineContext _localctx = new DivideLineContext(Context, State);
-		EnterRule(_localctx, 92, RULE_divideLine);
+		EnterRule(_localctx, 98, RULE_divideLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 678;
+			State = 709;
 			Match(DIVIDE);
-			State = 679;
+			State = 710;
 			Match(COLON);
-			State = 680;
+			State = 711;
 			_localctx._dividePart = dividePart();
 			_localctx._parts.Add(_localctx._dividePart);
-			State = 685;
+			State = 716;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 681;
+				State = 712;
 				Match(COMMA);
-				State = 682;
+				State = 713;
 				_localctx._dividePart = dividePart();
 				_localctx._parts.Add(_localctx._dividePart);
 				}
 				}
-				State = 687;
+				State = 718;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -4473,17 +4833,17 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public DividePartContext dividePart() {
 		DividePartContext _localctx = new DividePartContext(Context, State);
-		EnterRule(_localctx, 94, RULE_dividePart);
+		EnterRule(_localctx, 100, RULE_dividePart);
 		try {
-			State = 694;
+			State = 725;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case SKIP_WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 688;
+				State = 719;
 				Match(SKIP_WORD);
-				State = 689;
+				State = 720;
 				_localctx.amount = count();
 				}
 				break;
@@ -4518,6 +4878,8 @@ internal partial class TurnrowParser : Parser {
 			case SHAPE:
 			case SIZES:
 			case SKILL:
+			case SOLID:
+			case STITCH:
 			case STRAIGHT:
 			case SWATCH:
 			case TERMS:
@@ -4538,6 +4900,7 @@ internal partial class TurnrowParser : Parser {
 			case CHAINS:
 			case CORNER:
 			case COUNTS:
+			case CUP:
 			case DOES:
 			case DOWN:
 			case EACH:
@@ -4550,6 +4913,7 @@ internal partial class TurnrowParser : Parser {
 			case EVERY:
 			case EXTRA:
 			case FACING:
+			case FLAT:
 			case FOUNDATION:
 			case HERE:
 			case HIGH:
@@ -4557,6 +4921,7 @@ internal partial class TurnrowParser : Parser {
 			case LATER:
 			case LEAST:
 			case LESS:
+			case LIE:
 			case LONGER:
 			case MAKE:
 			case MIRRORED:
@@ -4576,19 +4941,23 @@ internal partial class TurnrowParser : Parser {
 			case OVER:
 			case PICKED:
 			case PICTURE:
+			case PLACE:
 			case PLAIN:
 			case REMAIN:
 			case REPEATS:
 			case REST:
 			case ROUNDED:
+			case RUFFLE:
 			case SAME:
+			case SKIPPED:
 			case SKIPPING:
 			case SLIPPING:
-			case STITCH:
+			case STACKED:
+			case STAGGERED:
 			case STRETCHES:
 			case THEN:
+			case THICK:
 			case TIMES:
-			case TOGETHER:
 			case TURNED:
 			case TURNING:
 			case TURNS:
@@ -4605,11 +4974,11 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 690;
+				State = 721;
 				_localctx.amount = count();
-				State = 691;
+				State = 722;
 				Match(FOR);
-				State = 692;
+				State = 723;
 				_localctx.called = name();
 				}
 				break;
@@ -4641,13 +5010,13 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public FastenLineContext fastenLine() {
 		FastenLineContext _localctx = new FastenLineContext(Context, State);
-		EnterRule(_localctx, 96, RULE_fastenLine);
+		EnterRule(_localctx, 102, RULE_fastenLine);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 696;
+			State = 727;
 			Match(FASTEN);
-			State = 697;
+			State = 728;
 			Match(OFF);
 			}
 		}
@@ -4676,15 +5045,15 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public WeaveLineContext weaveLine() {
 		WeaveLineContext _localctx = new WeaveLineContext(Context, State);
-		EnterRule(_localctx, 98, RULE_weaveLine);
+		EnterRule(_localctx, 104, RULE_weaveLine);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 699;
+			State = 730;
 			Match(WEAVE);
-			State = 700;
+			State = 731;
 			Match(IN);
-			State = 701;
+			State = 732;
 			Match(ENDS);
 			}
 		}
@@ -4728,43 +5097,43 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RowLineContext rowLine() {
 		RowLineContext _localctx = new RowLineContext(Context, State);
-		EnterRule(_localctx, 100, RULE_rowLine);
+		EnterRule(_localctx, 106, RULE_rowLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 703;
+			State = 734;
 			Match(ROW);
-			State = 705;
+			State = 736;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -1153027075440967424L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & 9187343215068442451L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 31295731381L) != 0)) {
+			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508352L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594021L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 64093649825215L) != 0)) {
 				{
-				State = 704;
+				State = 735;
 				_localctx.from = count();
 				}
 			}
 
-			State = 708;
+			State = 739;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==RS || _la==WS) {
 				{
-				State = 707;
+				State = 738;
 				_localctx.facing = side();
 				}
 			}
 
-			State = 710;
+			State = 741;
 			Match(COLON);
-			State = 711;
+			State = 742;
 			_localctx.words = items();
-			State = 713;
+			State = 744;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 712;
+				State = 743;
 				_localctx.claimed = claim();
 				}
 			}
@@ -4816,39 +5185,39 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RowsLineContext rowsLine() {
 		RowsLineContext _localctx = new RowsLineContext(Context, State);
-		EnterRule(_localctx, 102, RULE_rowsLine);
+		EnterRule(_localctx, 108, RULE_rowsLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 715;
+			State = 746;
 			Match(ROWS);
-			State = 716;
+			State = 747;
 			_localctx.from = count();
-			State = 717;
+			State = 748;
 			Match(TO);
-			State = 718;
+			State = 749;
 			_localctx.to = count();
-			State = 720;
+			State = 751;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==RS || _la==WS) {
 				{
-				State = 719;
+				State = 750;
 				_localctx.facing = side();
 				}
 			}
 
-			State = 722;
+			State = 753;
 			Match(COLON);
-			State = 723;
+			State = 754;
 			_localctx.words = items();
-			State = 725;
+			State = 756;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 724;
+				State = 755;
 				_localctx.claimed = claim();
 				}
 			}
@@ -4889,28 +5258,28 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ItemsContext items() {
 		ItemsContext _localctx = new ItemsContext(Context, State);
-		EnterRule(_localctx, 104, RULE_items);
+		EnterRule(_localctx, 110, RULE_items);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 727;
+			State = 758;
 			_localctx._item = item();
 			_localctx._each.Add(_localctx._item);
-			State = 732;
+			State = 763;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 728;
+				State = 759;
 				Match(COMMA);
-				State = 729;
+				State = 760;
 				_localctx._item = item();
 				_localctx._each.Add(_localctx._item);
 				}
 				}
-				State = 734;
+				State = 765;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -4932,6 +5301,7 @@ internal partial class TurnrowParser : Parser {
 		public CountContext amount;
 		public IToken end;
 		public ReachContext far;
+		public IToken joined;
 		public PlaceContext at;
 		public IToken later;
 		public NameContext called;
@@ -4943,6 +5313,8 @@ internal partial class TurnrowParser : Parser {
 		public StitchAmountContext worked;
 		public SpreadingContext spread;
 		public AtEachEndContext ends;
+		public IToken nth;
+		public IList<NameContext> _of = new List<NameContext>();
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode OPEN() { return GetToken(TurnrowParser.OPEN, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CLOSE() { return GetToken(TurnrowParser.CLOSE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ItemsContext items() {
@@ -4955,6 +5327,7 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ReachContext reach() {
 			return GetRuleContext<ReachContext>(0);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TOGETHER() { return GetToken(TurnrowParser.TOGETHER, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public PlaceContext place() {
 			return GetRuleContext<PlaceContext>(0);
 		}
@@ -4989,6 +5362,7 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public SpreadingContext spreading() {
 			return GetRuleContext<SpreadingContext>(0);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ORDINAL() { return GetToken(TurnrowParser.ORDINAL, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ChangeAmountContext changeAmount() {
 			return GetRuleContext<ChangeAmountContext>(0);
 		}
@@ -5002,22 +5376,22 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ItemContext item() {
 		ItemContext _localctx = new ItemContext(Context, State);
-		EnterRule(_localctx, 106, RULE_item);
+		EnterRule(_localctx, 112, RULE_item);
 		int _la;
 		try {
-			State = 805;
+			State = 844;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case OPEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 735;
+				State = 766;
 				Match(OPEN);
-				State = 736;
+				State = 767;
 				_localctx.inside = items();
-				State = 737;
+				State = 768;
 				Match(CLOSE);
-				State = 742;
+				State = 774;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case OPEN:
@@ -5051,6 +5425,8 @@ internal partial class TurnrowParser : Parser {
 				case SHAPE:
 				case SIZES:
 				case SKILL:
+				case SOLID:
+				case STITCH:
 				case STRAIGHT:
 				case SWATCH:
 				case TERMS:
@@ -5071,6 +5447,7 @@ internal partial class TurnrowParser : Parser {
 				case CHAINS:
 				case CORNER:
 				case COUNTS:
+				case CUP:
 				case DOES:
 				case DOWN:
 				case EACH:
@@ -5083,6 +5460,7 @@ internal partial class TurnrowParser : Parser {
 				case EVERY:
 				case EXTRA:
 				case FACING:
+				case FLAT:
 				case FOUNDATION:
 				case HERE:
 				case HIGH:
@@ -5090,6 +5468,7 @@ internal partial class TurnrowParser : Parser {
 				case LATER:
 				case LEAST:
 				case LESS:
+				case LIE:
 				case LONGER:
 				case MAKE:
 				case MIRRORED:
@@ -5109,19 +5488,23 @@ internal partial class TurnrowParser : Parser {
 				case OVER:
 				case PICKED:
 				case PICTURE:
+				case PLACE:
 				case PLAIN:
 				case REMAIN:
 				case REPEATS:
 				case REST:
 				case ROUNDED:
+				case RUFFLE:
 				case SAME:
+				case SKIPPED:
 				case SKIPPING:
 				case SLIPPING:
-				case STITCH:
+				case STACKED:
+				case STAGGERED:
 				case STRETCHES:
 				case THEN:
+				case THICK:
 				case TIMES:
-				case TOGETHER:
 				case TURNED:
 				case TURNING:
 				case TURNS:
@@ -5137,9 +5520,9 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 738;
+					State = 769;
 					_localctx.amount = count();
-					State = 739;
+					State = 770;
 					_localctx.end = Match(TIMES);
 					}
 					break;
@@ -5148,8 +5531,14 @@ internal partial class TurnrowParser : Parser {
 				case TO:
 				case UNTIL:
 					{
-					State = 741;
+					State = 772;
 					_localctx.far = reach();
+					}
+					break;
+				case TOGETHER:
+					{
+					State = 773;
+					_localctx.joined = Match(TOGETHER);
 					}
 					break;
 				case Eof:
@@ -5161,12 +5550,12 @@ internal partial class TurnrowParser : Parser {
 				default:
 					break;
 				}
-				State = 745;
+				State = 777;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 744;
+					State = 776;
 					_localctx.at = place();
 					}
 				}
@@ -5176,14 +5565,14 @@ internal partial class TurnrowParser : Parser {
 			case SKIP_WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 747;
+				State = 779;
 				Match(SKIP_WORD);
-				State = 749;
+				State = 781;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -1153027075440967424L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & 9187343215068442451L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 31295731381L) != 0)) {
+				if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508352L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594021L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 64093649825215L) != 0)) {
 					{
-					State = 748;
+					State = 780;
 					_localctx.amount = count();
 					}
 				}
@@ -5193,27 +5582,27 @@ internal partial class TurnrowParser : Parser {
 			case SLIP:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 751;
+				State = 783;
 				Match(SLIP);
-				State = 752;
+				State = 784;
 				Match(OVER);
-				State = 753;
+				State = 785;
 				_localctx.amount = count();
 				}
 				break;
 			case LEAVE:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 754;
+				State = 786;
 				Match(LEAVE);
-				State = 758;
+				State = 790;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case THE:
 					{
-					State = 755;
+					State = 787;
 					Match(THE);
-					State = 756;
+					State = 788;
 					Match(REST);
 					}
 					break;
@@ -5248,6 +5637,8 @@ internal partial class TurnrowParser : Parser {
 				case SHAPE:
 				case SIZES:
 				case SKILL:
+				case SOLID:
+				case STITCH:
 				case STRAIGHT:
 				case SWATCH:
 				case TERMS:
@@ -5268,6 +5659,7 @@ internal partial class TurnrowParser : Parser {
 				case CHAINS:
 				case CORNER:
 				case COUNTS:
+				case CUP:
 				case DOES:
 				case DOWN:
 				case EACH:
@@ -5280,6 +5672,7 @@ internal partial class TurnrowParser : Parser {
 				case EVERY:
 				case EXTRA:
 				case FACING:
+				case FLAT:
 				case FOUNDATION:
 				case HERE:
 				case HIGH:
@@ -5287,6 +5680,7 @@ internal partial class TurnrowParser : Parser {
 				case LATER:
 				case LEAST:
 				case LESS:
+				case LIE:
 				case LONGER:
 				case MAKE:
 				case MIRRORED:
@@ -5306,19 +5700,23 @@ internal partial class TurnrowParser : Parser {
 				case OVER:
 				case PICKED:
 				case PICTURE:
+				case PLACE:
 				case PLAIN:
 				case REMAIN:
 				case REPEATS:
 				case REST:
 				case ROUNDED:
+				case RUFFLE:
 				case SAME:
+				case SKIPPED:
 				case SKIPPING:
 				case SLIPPING:
-				case STITCH:
+				case STACKED:
+				case STAGGERED:
 				case STRETCHES:
 				case THEN:
+				case THICK:
 				case TIMES:
-				case TOGETHER:
 				case TURNED:
 				case TURNING:
 				case TURNS:
@@ -5334,21 +5732,21 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 757;
+					State = 789;
 					_localctx.amount = count();
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 762;
+				State = 794;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FOR) {
 					{
-					State = 760;
+					State = 792;
 					Match(FOR);
-					State = 761;
+					State = 793;
 					_localctx.later = Match(LATER);
 					}
 				}
@@ -5358,31 +5756,31 @@ internal partial class TurnrowParser : Parser {
 			case HOLD:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 764;
+				State = 796;
 				Match(HOLD);
-				State = 765;
+				State = 797;
 				_localctx.amount = count();
-				State = 766;
+				State = 798;
 				Match(FOR);
-				State = 767;
+				State = 799;
 				_localctx.called = name();
 				}
 				break;
 			case BRIDGE:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 769;
+				State = 801;
 				Match(BRIDGE);
-				State = 770;
+				State = 802;
 				_localctx.amount = count();
-				State = 773;
+				State = 805;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FOR) {
 					{
-					State = 771;
+					State = 803;
 					Match(FOR);
-					State = 772;
+					State = 804;
 					_localctx.called = name();
 					}
 				}
@@ -5419,6 +5817,8 @@ internal partial class TurnrowParser : Parser {
 			case SHAPE:
 			case SIZES:
 			case SKILL:
+			case SOLID:
+			case STITCH:
 			case STRAIGHT:
 			case SWATCH:
 			case TERMS:
@@ -5440,6 +5840,7 @@ internal partial class TurnrowParser : Parser {
 			case CHAINS:
 			case CORNER:
 			case COUNTS:
+			case CUP:
 			case DEC:
 			case DOES:
 			case DOWN:
@@ -5453,6 +5854,7 @@ internal partial class TurnrowParser : Parser {
 			case EVERY:
 			case EXTRA:
 			case FACING:
+			case FLAT:
 			case FOUNDATION:
 			case HERE:
 			case HIGH:
@@ -5461,6 +5863,7 @@ internal partial class TurnrowParser : Parser {
 			case LATER:
 			case LEAST:
 			case LESS:
+			case LIE:
 			case LONGER:
 			case MAKE:
 			case MIRRORED:
@@ -5480,19 +5883,23 @@ internal partial class TurnrowParser : Parser {
 			case OVER:
 			case PICKED:
 			case PICTURE:
+			case PLACE:
 			case PLAIN:
 			case REMAIN:
 			case REPEATS:
 			case REST:
 			case ROUNDED:
+			case RUFFLE:
 			case SAME:
+			case SKIPPED:
 			case SKIPPING:
 			case SLIPPING:
-			case STITCH:
+			case STACKED:
+			case STAGGERED:
 			case STRETCHES:
 			case THEN:
+			case THICK:
 			case TIMES:
-			case TOGETHER:
 			case TURNED:
 			case TURNING:
 			case TURNS:
@@ -5509,17 +5916,17 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 7);
 				{
-				State = 776;
+				State = 808;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==NUMBER || _la==FRACTION) {
 					{
-					State = 775;
+					State = 807;
 					_localctx.before = list();
 					}
 				}
 
-				State = 800;
+				State = 839;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ACCEPT:
@@ -5552,6 +5959,8 @@ internal partial class TurnrowParser : Parser {
 				case SHAPE:
 				case SIZES:
 				case SKILL:
+				case SOLID:
+				case STITCH:
 				case STRAIGHT:
 				case SWATCH:
 				case TERMS:
@@ -5572,6 +5981,7 @@ internal partial class TurnrowParser : Parser {
 				case CHAINS:
 				case CORNER:
 				case COUNTS:
+				case CUP:
 				case DOES:
 				case DOWN:
 				case EACH:
@@ -5584,6 +5994,7 @@ internal partial class TurnrowParser : Parser {
 				case EVERY:
 				case EXTRA:
 				case FACING:
+				case FLAT:
 				case FOUNDATION:
 				case HERE:
 				case HIGH:
@@ -5591,6 +6002,7 @@ internal partial class TurnrowParser : Parser {
 				case LATER:
 				case LEAST:
 				case LESS:
+				case LIE:
 				case LONGER:
 				case MAKE:
 				case MIRRORED:
@@ -5610,19 +6022,23 @@ internal partial class TurnrowParser : Parser {
 				case OVER:
 				case PICKED:
 				case PICTURE:
+				case PLACE:
 				case PLAIN:
 				case REMAIN:
 				case REPEATS:
 				case REST:
 				case ROUNDED:
+				case RUFFLE:
 				case SAME:
+				case SKIPPED:
 				case SKIPPING:
 				case SLIPPING:
-				case STITCH:
+				case STACKED:
+				case STAGGERED:
 				case STRETCHES:
 				case THEN:
+				case THICK:
 				case TIMES:
-				case TOGETHER:
 				case TURNED:
 				case TURNING:
 				case TURNS:
@@ -5636,35 +6052,35 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case WORD:
 					{
-					State = 779;
+					State = 811;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 778;
+						State = 810;
 						_localctx._name = name();
 						_localctx._words.Add(_localctx._name);
 						}
 						}
-						State = 781;
+						State = 813;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -1153027075440967680L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & 9187343215068442451L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 5525927605L) != 0) );
-					State = 793;
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594021L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 11317091691967L) != 0) );
+					State = 832;
 					ErrorHandler.Sync(this);
 					switch (TokenStream.LA(1)) {
 					case DEC:
 					case INC:
 						{
-						State = 783;
+						State = 815;
 						_localctx.changed = change();
-						State = 785;
+						State = 817;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-						if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -105570834120448L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & 9187343215068442455L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 31295798965L) != 0)) {
+						if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -105570834120448L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628593989L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 64093788237247L) != 0)) {
 							{
-							State = 784;
+							State = 816;
 							_localctx.changedBy = changeAmount();
 							}
 						}
@@ -5682,14 +6098,14 @@ internal partial class TurnrowParser : Parser {
 					case NUMBER:
 					case FRACTION:
 						{
-						State = 787;
+						State = 819;
 						_localctx.worked = stitchAmount();
-						State = 789;
+						State = 821;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 						if (_la==WITH) {
 							{
-							State = 788;
+							State = 820;
 							_localctx.spread = spreading();
 							}
 						}
@@ -5698,14 +6114,41 @@ internal partial class TurnrowParser : Parser {
 						break;
 					case WITH:
 						{
-						State = 791;
+						State = 823;
 						_localctx.spread = spreading();
 						}
 						break;
 					case AT:
 						{
-						State = 792;
+						State = 824;
 						_localctx.ends = atEachEnd();
+						}
+						break;
+					case TOGETHER:
+						{
+						State = 825;
+						_localctx.joined = Match(TOGETHER);
+						}
+						break;
+					case ORDINAL:
+						{
+						State = 826;
+						_localctx.nth = Match(ORDINAL);
+						State = 828;
+						ErrorHandler.Sync(this);
+						_la = TokenStream.LA(1);
+						do {
+							{
+							{
+							State = 827;
+							_localctx._name = name();
+							_localctx._of.Add(_localctx._name);
+							}
+							}
+							State = 830;
+							ErrorHandler.Sync(this);
+							_la = TokenStream.LA(1);
+						} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594021L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 11317091691967L) != 0) );
 						}
 						break;
 					case Eof:
@@ -5722,14 +6165,14 @@ internal partial class TurnrowParser : Parser {
 				case DEC:
 				case INC:
 					{
-					State = 795;
+					State = 834;
 					_localctx.changed = change();
-					State = 797;
+					State = 836;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-					if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -105570834120448L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & 9187343215068442455L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 31295798965L) != 0)) {
+					if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -105570834120448L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628593989L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 64093788237247L) != 0)) {
 						{
-						State = 796;
+						State = 835;
 						_localctx.changedBy = changeAmount();
 						}
 					}
@@ -5738,19 +6181,19 @@ internal partial class TurnrowParser : Parser {
 					break;
 				case AT:
 					{
-					State = 799;
+					State = 838;
 					_localctx.ends = atEachEnd();
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 803;
+				State = 842;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 802;
+					State = 841;
 					_localctx.at = place();
 					}
 				}
@@ -5796,23 +6239,23 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SpreadingContext spreading() {
 		SpreadingContext _localctx = new SpreadingContext(Context, State);
-		EnterRule(_localctx, 108, RULE_spreading);
+		EnterRule(_localctx, 114, RULE_spreading);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 807;
+			State = 846;
 			Match(WITH);
-			State = 808;
+			State = 847;
 			Match(OPEN);
-			State = 809;
+			State = 848;
 			_localctx.inside = items();
-			State = 810;
+			State = 849;
 			Match(CLOSE);
-			State = 811;
+			State = 850;
 			_localctx.amount = count();
-			State = 812;
+			State = 851;
 			Match(TIMES);
-			State = 813;
+			State = 852;
 			Match(EVENLY);
 			}
 		}
@@ -5841,15 +6284,15 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public AtEachEndContext atEachEnd() {
 		AtEachEndContext _localctx = new AtEachEndContext(Context, State);
-		EnterRule(_localctx, 110, RULE_atEachEnd);
+		EnterRule(_localctx, 116, RULE_atEachEnd);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 815;
+			State = 854;
 			Match(AT);
-			State = 816;
+			State = 855;
 			Match(EACH);
-			State = 817;
+			State = 856;
 			Match(END);
 			}
 		}
@@ -5891,10 +6334,10 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StitchAmountContext stitchAmount() {
 		StitchAmountContext _localctx = new StitchAmountContext(Context, State);
-		EnterRule(_localctx, 112, RULE_stitchAmount);
+		EnterRule(_localctx, 118, RULE_stitchAmount);
 		int _la;
 		try {
-			State = 832;
+			State = 871;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case PLUS:
@@ -5903,18 +6346,18 @@ internal partial class TurnrowParser : Parser {
 			case X:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 820;
+				State = 859;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 819;
+					State = 858;
 					_localctx._countOperation = countOperation();
 					_localctx._operations.Add(_localctx._countOperation);
 					}
 					}
-					State = 822;
+					State = 861;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0) );
@@ -5924,20 +6367,20 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 824;
+				State = 863;
 				_localctx.first = list();
-				State = 828;
+				State = 867;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0)) {
 					{
 					{
-					State = 825;
+					State = 864;
 					_localctx._countOperation = countOperation();
 					_localctx._operations.Add(_localctx._countOperation);
 					}
 					}
-					State = 830;
+					State = 869;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -5949,7 +6392,7 @@ internal partial class TurnrowParser : Parser {
 			case UNTIL:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 831;
+				State = 870;
 				_localctx.far = reach();
 				}
 				break;
@@ -5989,10 +6432,10 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ChangeAmountContext changeAmount() {
 		ChangeAmountContext _localctx = new ChangeAmountContext(Context, State);
-		EnterRule(_localctx, 114, RULE_changeAmount);
+		EnterRule(_localctx, 120, RULE_changeAmount);
 		int _la;
 		try {
-			State = 839;
+			State = 878;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case OPEN:
@@ -6026,6 +6469,8 @@ internal partial class TurnrowParser : Parser {
 			case SHAPE:
 			case SIZES:
 			case SKILL:
+			case SOLID:
+			case STITCH:
 			case STRAIGHT:
 			case SWATCH:
 			case TERMS:
@@ -6046,6 +6491,7 @@ internal partial class TurnrowParser : Parser {
 			case CHAINS:
 			case CORNER:
 			case COUNTS:
+			case CUP:
 			case DOES:
 			case DOWN:
 			case EACH:
@@ -6058,6 +6504,7 @@ internal partial class TurnrowParser : Parser {
 			case EVERY:
 			case EXTRA:
 			case FACING:
+			case FLAT:
 			case FOUNDATION:
 			case HERE:
 			case HIGH:
@@ -6065,6 +6512,7 @@ internal partial class TurnrowParser : Parser {
 			case LATER:
 			case LEAST:
 			case LESS:
+			case LIE:
 			case LONGER:
 			case MAKE:
 			case MIRRORED:
@@ -6084,19 +6532,23 @@ internal partial class TurnrowParser : Parser {
 			case OVER:
 			case PICKED:
 			case PICTURE:
+			case PLACE:
 			case PLAIN:
 			case REMAIN:
 			case REPEATS:
 			case REST:
 			case ROUNDED:
+			case RUFFLE:
 			case SAME:
+			case SKIPPED:
 			case SKIPPING:
 			case SLIPPING:
-			case STITCH:
+			case STACKED:
+			case STAGGERED:
 			case STRETCHES:
 			case THEN:
+			case THICK:
 			case TIMES:
-			case TOGETHER:
 			case TURNED:
 			case TURNING:
 			case TURNS:
@@ -6113,14 +6565,14 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 834;
+				State = 873;
 				_localctx.amount = count();
-				State = 836;
+				State = 875;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==EVENLY) {
 					{
-					State = 835;
+					State = 874;
 					_localctx.evenly = Match(EVENLY);
 					}
 				}
@@ -6133,7 +6585,7 @@ internal partial class TurnrowParser : Parser {
 			case UNTIL:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 838;
+				State = 877;
 				_localctx.far = reach();
 				}
 				break;
@@ -6175,52 +6627,52 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ReachContext reach() {
 		ReachContext _localctx = new ReachContext(Context, State);
-		EnterRule(_localctx, 116, RULE_reach);
+		EnterRule(_localctx, 122, RULE_reach);
 		int _la;
 		try {
-			State = 852;
+			State = 891;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACROSS:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 841;
+				State = 880;
 				Match(ACROSS);
 				}
 				break;
 			case AROUND:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 842;
+				State = 881;
 				Match(AROUND);
 				}
 				break;
 			case TO:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 843;
+				State = 882;
 				Match(TO);
-				State = 844;
+				State = 883;
 				_localctx.corner = Match(CORNER);
 				}
 				break;
 			case UNTIL:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 845;
+				State = 884;
 				Match(UNTIL);
-				State = 846;
+				State = 885;
 				_localctx.remain = count();
-				State = 847;
+				State = 886;
 				Match(REMAIN);
-				State = 850;
+				State = 889;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==BEFORE) {
 					{
-					State = 848;
+					State = 887;
 					Match(BEFORE);
-					State = 849;
+					State = 888;
 					_localctx.corner = Match(CORNER);
 					}
 				}
@@ -6255,11 +6707,15 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode IN(int i) {
 			return GetToken(TurnrowParser.IN, i);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode PLACE() { return GetToken(TurnrowParser.PLACE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode[] EACH() { return GetTokens(TurnrowParser.EACH); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EACH(int i) {
 			return GetToken(TurnrowParser.EACH, i);
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CORNER() { return GetToken(TurnrowParser.CORNER, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SKIPPED() { return GetToken(TurnrowParser.SKIPPED, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ONE() { return GetToken(TurnrowParser.ONE, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ORDINAL() { return GetToken(TurnrowParser.ORDINAL, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode NEXT() { return GetToken(TurnrowParser.NEXT, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FIRST() { return GetToken(TurnrowParser.FIRST, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LAST() { return GetToken(TurnrowParser.LAST, 0); }
@@ -6291,14 +6747,14 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public PlaceContext place() {
 		PlaceContext _localctx = new PlaceContext(Context, State);
-		EnterRule(_localctx, 118, RULE_place);
+		EnterRule(_localctx, 124, RULE_place);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 854;
+			State = 893;
 			Match(IN);
-			State = 912;
+			State = 960;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FIRST:
@@ -6306,66 +6762,66 @@ internal partial class TurnrowParser : Parser {
 			case NEXT:
 			case SAME:
 				{
-				State = 855;
+				State = 894;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
-				if ( !(((((_la - 91)) & ~0x3f) == 0 && ((1L << (_la - 91)) & 274878169345L) != 0)) ) {
+				if ( !(((((_la - 94)) & ~0x3f) == 0 && ((1L << (_la - 94)) & 4398047560193L) != 0)) ) {
 					_localctx.which = ErrorHandler.RecoverInline(this);
 				}
 				else {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 859;
+				State = 898;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -1153027075440967680L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & 9187343215068442451L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 5525927605L) != 0)) {
+				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594021L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 11317091691967L) != 0)) {
 					{
 					{
-					State = 856;
+					State = 895;
 					_localctx._name = name();
 					_localctx._kind.Add(_localctx._name);
 					}
 					}
-					State = 861;
+					State = 900;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 868;
+				State = 907;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AND) {
 					{
-					State = 862;
+					State = 901;
 					Match(AND);
-					State = 864;
+					State = 903;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 863;
+						State = 902;
 						_localctx._name = name();
 						_localctx._also.Add(_localctx._name);
 						}
 						}
-						State = 866;
+						State = 905;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -1153027075440967680L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & 9187343215068442451L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 5525927605L) != 0) );
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594021L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 11317091691967L) != 0) );
 					}
 				}
 
-				State = 874;
+				State = 913;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==UNTIL) {
 					{
-					State = 870;
+					State = 909;
 					_localctx.until = Match(UNTIL);
-					State = 871;
+					State = 910;
 					_localctx.remain = count();
-					State = 872;
+					State = 911;
 					Match(REMAIN);
 					}
 				}
@@ -6374,107 +6830,107 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EACH:
 				{
-				State = 876;
+				State = 915;
 				_localctx.which = Match(EACH);
-				State = 880;
+				State = 919;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -1153027075440967680L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & 9187343215068442451L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 5525927605L) != 0)) {
+				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594021L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 11317091691967L) != 0)) {
 					{
 					{
-					State = 877;
+					State = 916;
 					_localctx._name = name();
 					_localctx._kind.Add(_localctx._name);
 					}
 					}
-					State = 882;
+					State = 921;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 901;
+				State = 940;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AND) {
 					{
-					State = 883;
+					State = 922;
 					Match(AND);
-					State = 885;
+					State = 924;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==NUMBER || _la==FRACTION) {
 						{
-						State = 884;
+						State = 923;
 						_localctx.many = list();
 						}
 					}
 
-					State = 888;
+					State = 927;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 887;
+						State = 926;
 						_localctx._name = name();
 						_localctx._also.Add(_localctx._name);
 						}
 						}
-						State = 890;
+						State = 929;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -1153027075440967680L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & 9187343215068442451L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 5525927605L) != 0) );
-					State = 899;
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594021L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 11317091691967L) != 0) );
+					State = 938;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==IN) {
 						{
-						State = 892;
+						State = 931;
 						Match(IN);
-						State = 893;
+						State = 932;
 						Match(EACH);
-						State = 895;
+						State = 934;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 						do {
 							{
 							{
-							State = 894;
+							State = 933;
 							_localctx._name = name();
 							_localctx._other.Add(_localctx._name);
 							}
 							}
-							State = 897;
+							State = 936;
 							ErrorHandler.Sync(this);
 							_la = TokenStream.LA(1);
-						} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -1153027075440967680L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & 9187343215068442451L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 5525927605L) != 0) );
+						} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594021L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 11317091691967L) != 0) );
 						}
 					}
 
 					}
 				}
 
-				State = 909;
+				State = 948;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ACROSS:
 					{
-					State = 903;
+					State = 942;
 					Match(ACROSS);
 					}
 					break;
 				case AROUND:
 					{
-					State = 904;
+					State = 943;
 					Match(AROUND);
 					}
 					break;
 				case UNTIL:
 					{
-					State = 905;
+					State = 944;
 					_localctx.until = Match(UNTIL);
-					State = 906;
+					State = 945;
 					_localctx.remain = count();
-					State = 907;
+					State = 946;
 					Match(REMAIN);
 					}
 					break;
@@ -6490,8 +6946,43 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case CORNER:
 				{
-				State = 911;
+				State = 950;
 				_localctx.which = Match(CORNER);
+				}
+				break;
+			case SKIPPED:
+				{
+				State = 951;
+				_localctx.which = Match(SKIPPED);
+				}
+				break;
+			case ONE:
+				{
+				State = 952;
+				_localctx.which = Match(ONE);
+				State = 953;
+				Match(PLACE);
+				}
+				break;
+			case ORDINAL:
+				{
+				State = 954;
+				_localctx.which = Match(ORDINAL);
+				State = 956;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				do {
+					{
+					{
+					State = 955;
+					_localctx._name = name();
+					_localctx._kind.Add(_localctx._name);
+					}
+					}
+					State = 958;
+					ErrorHandler.Sync(this);
+					_la = TokenStream.LA(1);
+				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594021L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 11317091691967L) != 0) );
 				}
 				break;
 			default:
@@ -6546,71 +7037,71 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RepeatLineContext repeatLine() {
 		RepeatLineContext _localctx = new RepeatLineContext(Context, State);
-		EnterRule(_localctx, 120, RULE_repeatLine);
+		EnterRule(_localctx, 126, RULE_repeatLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 914;
+			State = 962;
 			Match(REPEAT);
-			State = 922;
+			State = 970;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
 				{
-				State = 915;
+				State = 963;
 				Match(ROWS);
-				State = 916;
+				State = 964;
 				_localctx.from = count();
-				State = 917;
+				State = 965;
 				Match(TO);
-				State = 918;
+				State = 966;
 				_localctx.to = count();
 				}
 				break;
 			case ROW:
 				{
-				State = 920;
+				State = 968;
 				Match(ROW);
-				State = 921;
+				State = 969;
 				_localctx.from = count();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 935;
+			State = 983;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 924;
+				State = 972;
 				Match(COMMA);
-				State = 925;
+				State = 973;
 				_localctx.times = count();
-				State = 933;
+				State = 981;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case MORE_WORD:
 					{
-					State = 926;
+					State = 974;
 					_localctx.more = Match(MORE_WORD);
-					State = 927;
+					State = 975;
 					Match(TIMES);
 					}
 					break;
 				case TIMES:
 					{
-					State = 928;
+					State = 976;
 					_localctx.end = Match(TIMES);
-					State = 931;
+					State = 979;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==IN) {
 						{
-						State = 929;
+						State = 977;
 						_localctx.inAll = Match(IN);
-						State = 930;
+						State = 978;
 						Match(ALL);
 						}
 					}
@@ -6623,12 +7114,12 @@ internal partial class TurnrowParser : Parser {
 				}
 			}
 
-			State = 938;
+			State = 986;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 937;
+				State = 985;
 				_localctx.claimed = claim();
 				}
 			}
@@ -6675,36 +7166,36 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ForLineContext forLine() {
 		ForLineContext _localctx = new ForLineContext(Context, State);
-		EnterRule(_localctx, 122, RULE_forLine);
+		EnterRule(_localctx, 128, RULE_forLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 940;
+			State = 988;
 			Match(FOR);
-			State = 941;
+			State = 989;
 			_localctx._sizeRange = sizeRange();
 			_localctx._sizes.Add(_localctx._sizeRange);
-			State = 946;
+			State = 994;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 942;
+				State = 990;
 				Match(COMMA);
-				State = 943;
+				State = 991;
 				_localctx._sizeRange = sizeRange();
 				_localctx._sizes.Add(_localctx._sizeRange);
 				}
 				}
-				State = 948;
+				State = 996;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 949;
+			State = 997;
 			Match(COLON);
-			State = 950;
+			State = 998;
 			_localctx.done = sizedLine();
 			}
 		}
@@ -6739,21 +7230,21 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SizeRangeContext sizeRange() {
 		SizeRangeContext _localctx = new SizeRangeContext(Context, State);
-		EnterRule(_localctx, 124, RULE_sizeRange);
+		EnterRule(_localctx, 130, RULE_sizeRange);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 952;
+			State = 1000;
 			_localctx.first = sizeName();
-			State = 955;
+			State = 1003;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==TO) {
 				{
-				State = 953;
+				State = 1001;
 				Match(TO);
-				State = 954;
+				State = 1002;
 				_localctx.last = sizeName();
 				}
 			}
@@ -6782,6 +7273,7 @@ internal partial class TurnrowParser : Parser {
 		public LeaveLineContext asLeave;
 		public AddLineContext asAdd;
 		public ShapeLineContext asShape;
+		public SolidLineContext asSolid;
 		[System.Diagnostics.DebuggerNonUserCode] public TurnLineContext turnLine() {
 			return GetRuleContext<TurnLineContext>(0);
 		}
@@ -6812,6 +7304,9 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ShapeLineContext shapeLine() {
 			return GetRuleContext<ShapeLineContext>(0);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public SolidLineContext solidLine() {
+			return GetRuleContext<SolidLineContext>(0);
+		}
 		public SizedLineContext(ParserRuleContext parent, int invokingState)
 			: base(parent, invokingState)
 		{
@@ -6822,15 +7317,15 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SizedLineContext sizedLine() {
 		SizedLineContext _localctx = new SizedLineContext(Context, State);
-		EnterRule(_localctx, 126, RULE_sizedLine);
+		EnterRule(_localctx, 132, RULE_sizedLine);
 		try {
-			State = 967;
+			State = 1016;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case TURN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 957;
+				State = 1005;
 				_localctx.asTurn = turnLine();
 				}
 				break;
@@ -6840,64 +7335,71 @@ internal partial class TurnrowParser : Parser {
 			case RIGHT:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 958;
+				State = 1006;
 				_localctx.asEdge = edgeLine();
 				}
 				break;
 			case MARK:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 959;
+				State = 1007;
 				_localctx.asMark = markLine();
 				}
 				break;
 			case ROW:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 960;
+				State = 1008;
 				_localctx.asRow = rowLine();
 				}
 				break;
 			case ROWS:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 961;
+				State = 1009;
 				_localctx.asRows = rowsLine();
 				}
 				break;
 			case REPEAT:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 962;
+				State = 1010;
 				_localctx.asRepeat = repeatLine();
 				}
 				break;
 			case STRAIGHT:
 				EnterOuterAlt(_localctx, 7);
 				{
-				State = 963;
+				State = 1011;
 				_localctx.asStraight = straightLine();
 				}
 				break;
 			case LEAVE:
 				EnterOuterAlt(_localctx, 8);
 				{
-				State = 964;
+				State = 1012;
 				_localctx.asLeave = leaveLine();
 				}
 				break;
 			case ADD:
 				EnterOuterAlt(_localctx, 9);
 				{
-				State = 965;
+				State = 1013;
 				_localctx.asAdd = addLine();
 				}
 				break;
 			case SHAPE:
 				EnterOuterAlt(_localctx, 10);
 				{
-				State = 966;
+				State = 1014;
 				_localctx.asShape = shapeLine();
+				}
+				break;
+			case SOLID:
+				EnterOuterAlt(_localctx, 11);
+				{
+				State = 1015;
+				_localctx.asSolid = solidLine();
 				}
 				break;
 			default:
@@ -6968,30 +7470,30 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StraightLineContext straightLine() {
 		StraightLineContext _localctx = new StraightLineContext(Context, State);
-		EnterRule(_localctx, 128, RULE_straightLine);
+		EnterRule(_localctx, 134, RULE_straightLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 969;
+			State = 1018;
 			Match(STRAIGHT);
-			State = 981;
+			State = 1030;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case TO:
 				{
-				State = 970;
+				State = 1019;
 				Match(TO);
-				State = 971;
+				State = 1020;
 				_localctx.length = sum();
-				State = 974;
+				State = 1023;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AT) {
 					{
-					State = 972;
+					State = 1021;
 					Match(AT);
-					State = 973;
+					State = 1022;
 					_localctx.at = edge();
 					}
 				}
@@ -7000,9 +7502,9 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case FOR:
 				{
-				State = 976;
+				State = 1025;
 				_localctx.further = Match(FOR);
-				State = 977;
+				State = 1026;
 				_localctx.length = sum();
 				}
 				break;
@@ -7037,6 +7539,8 @@ internal partial class TurnrowParser : Parser {
 			case SHAPE:
 			case SIZES:
 			case SKILL:
+			case SOLID:
+			case STITCH:
 			case STRAIGHT:
 			case SWATCH:
 			case TERMS:
@@ -7057,6 +7561,7 @@ internal partial class TurnrowParser : Parser {
 			case CHAINS:
 			case CORNER:
 			case COUNTS:
+			case CUP:
 			case DOES:
 			case DOWN:
 			case EACH:
@@ -7069,6 +7574,7 @@ internal partial class TurnrowParser : Parser {
 			case EVERY:
 			case EXTRA:
 			case FACING:
+			case FLAT:
 			case FOUNDATION:
 			case HERE:
 			case HIGH:
@@ -7076,6 +7582,7 @@ internal partial class TurnrowParser : Parser {
 			case LATER:
 			case LEAST:
 			case LESS:
+			case LIE:
 			case LONGER:
 			case MAKE:
 			case MIRRORED:
@@ -7095,19 +7602,23 @@ internal partial class TurnrowParser : Parser {
 			case OVER:
 			case PICKED:
 			case PICTURE:
+			case PLACE:
 			case PLAIN:
 			case REMAIN:
 			case REPEATS:
 			case REST:
 			case ROUNDED:
+			case RUFFLE:
 			case SAME:
+			case SKIPPED:
 			case SKIPPING:
 			case SLIPPING:
-			case STITCH:
+			case STACKED:
+			case STAGGERED:
 			case STRETCHES:
 			case THEN:
+			case THICK:
 			case TIMES:
-			case TOGETHER:
 			case TURNED:
 			case TURNING:
 			case TURNS:
@@ -7123,50 +7634,50 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 978;
+				State = 1027;
 				_localctx.amount = count();
-				State = 979;
+				State = 1028;
 				_localctx.counted = rowsWord();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 985;
+			State = 1034;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==FROM) {
 				{
-				State = 983;
+				State = 1032;
 				Match(FROM);
-				State = 984;
+				State = 1033;
 				_localctx.mark = name();
 				}
 			}
 
-			State = 991;
+			State = 1040;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 987;
+				State = 1036;
 				Match(COMMA);
-				State = 988;
+				State = 1037;
 				_localctx._rowFix = rowFix();
 				_localctx._fixes.Add(_localctx._rowFix);
 				}
 				}
-				State = 993;
+				State = 1042;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 995;
+			State = 1044;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 994;
+				State = 1043;
 				_localctx.claimed = claim();
 				}
 			}
@@ -7215,55 +7726,55 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RowFixContext rowFix() {
 		RowFixContext _localctx = new RowFixContext(Context, State);
-		EnterRule(_localctx, 130, RULE_rowFix);
+		EnterRule(_localctx, 136, RULE_rowFix);
 		try {
-			State = 1008;
+			State = 1057;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case EVEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 997;
+				State = 1046;
 				Match(EVEN);
-				State = 998;
+				State = 1047;
 				rowsWord();
 				}
 				break;
 			case ODD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 999;
+				State = 1048;
 				Match(ODD);
-				State = 1000;
+				State = 1049;
 				rowsWord();
 				}
 				break;
 			case END:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1001;
+				State = 1050;
 				Match(END);
-				State = 1002;
+				State = 1051;
 				_localctx.facing = side();
 				}
 				break;
 			case IN:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1003;
+				State = 1052;
 				Match(IN);
-				State = 1004;
+				State = 1053;
 				_localctx.pattern = name();
 				}
 				break;
 			case EDGES:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1005;
+				State = 1054;
 				Match(EDGES);
-				State = 1006;
+				State = 1055;
 				Match(IN);
-				State = 1007;
+				State = 1056;
 				_localctx.by = stitch();
 				}
 				break;
@@ -7310,37 +7821,37 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public LeaveLineContext leaveLine() {
 		LeaveLineContext _localctx = new LeaveLineContext(Context, State);
-		EnterRule(_localctx, 132, RULE_leaveLine);
+		EnterRule(_localctx, 138, RULE_leaveLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1010;
+			State = 1059;
 			Match(LEAVE);
-			State = 1011;
+			State = 1060;
 			_localctx.amount = count();
-			State = 1014;
+			State = 1063;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==FOR) {
 				{
-				State = 1012;
+				State = 1061;
 				Match(FOR);
-				State = 1013;
+				State = 1062;
 				_localctx.later = Match(LATER);
 				}
 			}
 
-			State = 1016;
+			State = 1065;
 			Match(AT);
-			State = 1017;
+			State = 1066;
 			_localctx.at = edge();
-			State = 1019;
+			State = 1068;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 1018;
+				State = 1067;
 				_localctx.claimed = claim();
 				}
 			}
@@ -7388,41 +7899,41 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public AddLineContext addLine() {
 		AddLineContext _localctx = new AddLineContext(Context, State);
-		EnterRule(_localctx, 134, RULE_addLine);
+		EnterRule(_localctx, 140, RULE_addLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1021;
+			State = 1070;
 			Match(ADD);
-			State = 1022;
+			State = 1071;
 			_localctx.amount = count();
-			State = 1023;
+			State = 1072;
 			Match(AT);
-			State = 1024;
+			State = 1073;
 			_localctx.at = edge();
-			State = 1029;
+			State = 1078;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 1025;
+				State = 1074;
 				Match(COMMA);
-				State = 1026;
+				State = 1075;
 				_localctx.apart = Match(ONE);
-				State = 1027;
+				State = 1076;
 				Match(ROW);
-				State = 1028;
+				State = 1077;
 				Match(APART);
 				}
 			}
 
-			State = 1032;
+			State = 1081;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 1031;
+				State = 1080;
 				_localctx.claimed = claim();
 				}
 			}
@@ -7510,58 +8021,58 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ShapeLineContext shapeLine() {
 		ShapeLineContext _localctx = new ShapeLineContext(Context, State);
-		EnterRule(_localctx, 136, RULE_shapeLine);
+		EnterRule(_localctx, 142, RULE_shapeLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1034;
+			State = 1083;
 			Match(SHAPE);
-			State = 1090;
+			State = 1139;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case BY:
 				{
-				State = 1035;
+				State = 1084;
 				Match(BY);
-				State = 1036;
+				State = 1085;
 				_localctx.by = decreasing();
 				}
 				break;
 			case ROWS:
 				{
-				State = 1037;
+				State = 1086;
 				_localctx.many = Match(ROWS);
-				State = 1038;
+				State = 1087;
 				_localctx.from = count();
-				State = 1039;
+				State = 1088;
 				Match(TO);
-				State = 1040;
+				State = 1089;
 				_localctx.to = count();
-				State = 1041;
+				State = 1090;
 				_localctx.does = shapeDone();
 				}
 				break;
 			case FOR:
 			case TO:
 				{
-				State = 1051;
+				State = 1100;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case TO:
 					{
-					State = 1043;
+					State = 1092;
 					Match(TO);
-					State = 1044;
+					State = 1093;
 					_localctx.length = sum();
-					State = 1047;
+					State = 1096;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==AT) {
 						{
-						State = 1045;
+						State = 1094;
 						Match(AT);
-						State = 1046;
+						State = 1095;
 						_localctx.at = edge();
 						}
 					}
@@ -7570,45 +8081,45 @@ internal partial class TurnrowParser : Parser {
 					break;
 				case FOR:
 					{
-					State = 1049;
+					State = 1098;
 					_localctx.further = Match(FOR);
-					State = 1050;
+					State = 1099;
 					_localctx.length = sum();
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 1055;
+				State = 1104;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FROM) {
 					{
-					State = 1053;
+					State = 1102;
 					Match(FROM);
-					State = 1054;
+					State = 1103;
 					_localctx.mark = name();
 					}
 				}
 
-				State = 1061;
+				State = 1110;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 1057;
+					State = 1106;
 					Match(COMMA);
-					State = 1058;
+					State = 1107;
 					_localctx._rowFix = rowFix();
 					_localctx._fixes.Add(_localctx._rowFix);
 					}
 					}
-					State = 1063;
+					State = 1112;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 1064;
+				State = 1113;
 				_localctx.does = shapeDone();
 				}
 				break;
@@ -7643,6 +8154,8 @@ internal partial class TurnrowParser : Parser {
 			case SHAPE:
 			case SIZES:
 			case SKILL:
+			case SOLID:
+			case STITCH:
 			case STRAIGHT:
 			case SWATCH:
 			case TERMS:
@@ -7663,6 +8176,7 @@ internal partial class TurnrowParser : Parser {
 			case CHAINS:
 			case CORNER:
 			case COUNTS:
+			case CUP:
 			case DOES:
 			case DOWN:
 			case EACH:
@@ -7675,6 +8189,7 @@ internal partial class TurnrowParser : Parser {
 			case EVERY:
 			case EXTRA:
 			case FACING:
+			case FLAT:
 			case FOUNDATION:
 			case HERE:
 			case HIGH:
@@ -7682,6 +8197,7 @@ internal partial class TurnrowParser : Parser {
 			case LATER:
 			case LEAST:
 			case LESS:
+			case LIE:
 			case LONGER:
 			case MAKE:
 			case MIRRORED:
@@ -7701,19 +8217,23 @@ internal partial class TurnrowParser : Parser {
 			case OVER:
 			case PICKED:
 			case PICTURE:
+			case PLACE:
 			case PLAIN:
 			case REMAIN:
 			case REPEATS:
 			case REST:
 			case ROUNDED:
+			case RUFFLE:
 			case SAME:
+			case SKIPPED:
 			case SKIPPING:
 			case SLIPPING:
-			case STITCH:
+			case STACKED:
+			case STAGGERED:
 			case STRETCHES:
 			case THEN:
+			case THICK:
 			case TIMES:
-			case TOGETHER:
 			case TURNED:
 			case TURNING:
 			case TURNS:
@@ -7729,66 +8249,66 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 1066;
+				State = 1115;
 				_localctx.rows = count();
-				State = 1088;
+				State = 1137;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 				case ROWS:
 					{
-					State = 1067;
+					State = 1116;
 					_localctx.counted = rowsWord();
-					State = 1070;
+					State = 1119;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==FROM) {
 						{
-						State = 1068;
+						State = 1117;
 						Match(FROM);
-						State = 1069;
+						State = 1118;
 						_localctx.mark = name();
 						}
 					}
 
-					State = 1076;
+					State = 1125;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					while (_la==COMMA) {
 						{
 						{
-						State = 1072;
+						State = 1121;
 						Match(COMMA);
-						State = 1073;
+						State = 1122;
 						_localctx._rowFix = rowFix();
 						_localctx._fixes.Add(_localctx._rowFix);
 						}
 						}
-						State = 1078;
+						State = 1127;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 					}
-					State = 1079;
+					State = 1128;
 					_localctx.does = shapeDone();
 					}
 					break;
 				case STITCH:
 				case STITCHES:
 					{
-					State = 1081;
+					State = 1130;
 					stitchesWord();
-					State = 1082;
+					State = 1131;
 					_localctx.inside = Match(IN);
-					State = 1086;
+					State = 1135;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 1083;
+						State = 1132;
 						Match(COMMA);
-						State = 1084;
+						State = 1133;
 						Match(BY);
-						State = 1085;
+						State = 1134;
 						_localctx.by = decreasing();
 						}
 					}
@@ -7848,35 +8368,35 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ShapeDoneContext shapeDone() {
 		ShapeDoneContext _localctx = new ShapeDoneContext(Context, State);
-		EnterRule(_localctx, 138, RULE_shapeDone);
+		EnterRule(_localctx, 144, RULE_shapeDone);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1102;
+			State = 1151;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case COLON:
 				{
-				State = 1092;
+				State = 1141;
 				Match(COLON);
-				State = 1093;
+				State = 1142;
 				_localctx._shaping = shaping();
 				_localctx._shapings.Add(_localctx._shaping);
-				State = 1098;
+				State = 1147;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==SEMICOLON) {
 					{
 					{
-					State = 1094;
+					State = 1143;
 					Match(SEMICOLON);
-					State = 1095;
+					State = 1144;
 					_localctx._shaping = shaping();
 					_localctx._shapings.Add(_localctx._shaping);
 					}
 					}
-					State = 1100;
+					State = 1149;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -7884,19 +8404,19 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EVENLY:
 				{
-				State = 1101;
+				State = 1150;
 				_localctx.solved = solve();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1105;
+			State = 1154;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 1104;
+				State = 1153;
 				_localctx.claimed = claim();
 				}
 			}
@@ -7949,43 +8469,43 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ShapingContext shaping() {
 		ShapingContext _localctx = new ShapingContext(Context, State);
-		EnterRule(_localctx, 140, RULE_shaping);
+		EnterRule(_localctx, 146, RULE_shaping);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1112;
+			State = 1161;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==AFTER) {
 				{
-				State = 1107;
+				State = 1156;
 				Match(AFTER);
-				State = 1108;
+				State = 1157;
 				_localctx.after = count();
-				State = 1109;
+				State = 1158;
 				rowsWord();
-				State = 1110;
+				State = 1159;
 				Match(COMMA);
 				}
 			}
 
-			State = 1114;
+			State = 1163;
 			_localctx.first = stage();
-			State = 1119;
+			State = 1168;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1115;
+				State = 1164;
 				Match(COMMA);
-				State = 1116;
+				State = 1165;
 				_localctx._shapingPart = shapingPart();
 				_localctx._parts.Add(_localctx._shapingPart);
 				}
 				}
-				State = 1121;
+				State = 1170;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -8007,6 +8527,7 @@ internal partial class TurnrowParser : Parser {
 		public CountContext amount;
 		public IToken later;
 		public EdgeContext at;
+		public IToken evenly;
 		public FrequencyContext when;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LEAVE() { return GetToken(TurnrowParser.LEAVE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public CountContext count() {
@@ -8017,6 +8538,7 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public EdgeContext edge() {
 			return GetRuleContext<EdgeContext>(0);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EVENLY() { return GetToken(TurnrowParser.EVENLY, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public FrequencyContext frequency() {
 			return GetRuleContext<FrequencyContext>(0);
 		}
@@ -8035,55 +8557,55 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StageContext stage() {
 		StageContext _localctx = new StageContext(Context, State);
-		EnterRule(_localctx, 142, RULE_stage);
+		EnterRule(_localctx, 148, RULE_stage);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1133;
+			State = 1182;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ADD:
 			case DEC:
 			case INC:
 				{
-				State = 1124;
+				State = 1173;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case DEC:
 				case INC:
 					{
-					State = 1122;
+					State = 1171;
 					_localctx.changed = change();
 					}
 					break;
 				case ADD:
 					{
-					State = 1123;
+					State = 1172;
 					Match(ADD);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 1126;
+				State = 1175;
 				_localctx.amount = count();
 				}
 				break;
 			case LEAVE:
 				{
-				State = 1127;
+				State = 1176;
 				Match(LEAVE);
-				State = 1128;
+				State = 1177;
 				_localctx.amount = count();
-				State = 1131;
+				State = 1180;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FOR) {
 					{
-					State = 1129;
+					State = 1178;
 					Match(FOR);
-					State = 1130;
+					State = 1179;
 					_localctx.later = Match(LATER);
 					}
 				}
@@ -8093,24 +8615,39 @@ internal partial class TurnrowParser : Parser {
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1137;
+			State = 1187;
 			ErrorHandler.Sync(this);
-			_la = TokenStream.LA(1);
-			if (_la==AT) {
+			switch (TokenStream.LA(1)) {
+			case AT:
 				{
-				State = 1135;
+				State = 1184;
 				Match(AT);
-				State = 1136;
+				State = 1185;
 				_localctx.at = edge();
 				}
+				break;
+			case EVENLY:
+				{
+				State = 1186;
+				_localctx.evenly = Match(EVENLY);
+				}
+				break;
+			case Eof:
+			case COMMA:
+			case SEMICOLON:
+			case EQUALS:
+			case BY:
+			case EVERY:
+				break;
+			default:
+				break;
 			}
-
-			State = 1140;
+			State = 1190;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==BY || _la==EVERY) {
 				{
-				State = 1139;
+				State = 1189;
 				_localctx.when = frequency();
 				}
 			}
@@ -8136,6 +8673,8 @@ internal partial class TurnrowParser : Parser {
 		public DecreasingContext by;
 		public StitchesInContext inset;
 		public EdgeContext at;
+		public IToken evenly;
+		public IToken way;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode THEN() { return GetToken(TurnrowParser.THEN, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public FrequencyContext frequency() {
 			return GetRuleContext<FrequencyContext>(0);
@@ -8160,6 +8699,9 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public EdgeContext edge() {
 			return GetRuleContext<EdgeContext>(0);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EVENLY() { return GetToken(TurnrowParser.EVENLY, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode STAGGERED() { return GetToken(TurnrowParser.STAGGERED, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode STACKED() { return GetToken(TurnrowParser.STACKED, 0); }
 		public ShapingPartContext(ParserRuleContext parent, int invokingState)
 			: base(parent, invokingState)
 		{
@@ -8170,23 +8712,24 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ShapingPartContext shapingPart() {
 		ShapingPartContext _localctx = new ShapingPartContext(Context, State);
-		EnterRule(_localctx, 144, RULE_shapingPart);
+		EnterRule(_localctx, 150, RULE_shapingPart);
+		int _la;
 		try {
-			State = 1156;
+			State = 1208;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case THEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1142;
+				State = 1192;
 				Match(THEN);
-				State = 1145;
+				State = 1195;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case BY:
 				case EVERY:
 					{
-					State = 1143;
+					State = 1193;
 					_localctx.when = frequency();
 					}
 					break;
@@ -8195,7 +8738,7 @@ internal partial class TurnrowParser : Parser {
 				case DEC:
 				case INC:
 					{
-					State = 1144;
+					State = 1194;
 					_localctx.next = stage();
 					}
 					break;
@@ -8207,21 +8750,21 @@ internal partial class TurnrowParser : Parser {
 			case EVERY:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1147;
+				State = 1197;
 				_localctx.often = everyRows();
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1148;
+				State = 1198;
 				Match(BY);
-				State = 1151;
+				State = 1201;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case TURNS:
 					{
-					State = 1149;
+					State = 1199;
 					_localctx.turns = turnRows();
 					}
 					break;
@@ -8229,7 +8772,7 @@ internal partial class TurnrowParser : Parser {
 				case SLIPPING:
 				case WORKING:
 					{
-					State = 1150;
+					State = 1200;
 					_localctx.by = decreasing();
 					}
 					break;
@@ -8243,17 +8786,40 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1153;
+				State = 1203;
 				_localctx.inset = stitchesIn();
 				}
 				break;
 			case AT:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1154;
+				State = 1204;
 				Match(AT);
-				State = 1155;
+				State = 1205;
 				_localctx.at = edge();
+				}
+				break;
+			case EVENLY:
+				EnterOuterAlt(_localctx, 6);
+				{
+				State = 1206;
+				_localctx.evenly = Match(EVENLY);
+				}
+				break;
+			case STACKED:
+			case STAGGERED:
+				EnterOuterAlt(_localctx, 7);
+				{
+				State = 1207;
+				_localctx.way = TokenStream.LT(1);
+				_la = TokenStream.LA(1);
+				if ( !(_la==STACKED || _la==STAGGERED) ) {
+					_localctx.way = ErrorHandler.RecoverInline(this);
+				}
+				else {
+					ErrorHandler.ReportMatch(this);
+				    Consume();
+				}
 				}
 				break;
 			default:
@@ -8291,24 +8857,24 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public FrequencyContext frequency() {
 		FrequencyContext _localctx = new FrequencyContext(Context, State);
-		EnterRule(_localctx, 146, RULE_frequency);
+		EnterRule(_localctx, 152, RULE_frequency);
 		try {
-			State = 1161;
+			State = 1213;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case EVERY:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1158;
+				State = 1210;
 				_localctx.often = everyRows();
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1159;
+				State = 1211;
 				Match(BY);
-				State = 1160;
+				State = 1212;
 				_localctx.turns = turnRows();
 				}
 				break;
@@ -8352,19 +8918,19 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public EveryRowsContext everyRows() {
 		EveryRowsContext _localctx = new EveryRowsContext(Context, State);
-		EnterRule(_localctx, 148, RULE_everyRows);
+		EnterRule(_localctx, 154, RULE_everyRows);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1163;
+			State = 1215;
 			Match(EVERY);
-			State = 1168;
+			State = 1220;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROW:
 				{
-				State = 1164;
+				State = 1216;
 				Match(ROW);
 				}
 				break;
@@ -8399,6 +8965,8 @@ internal partial class TurnrowParser : Parser {
 			case SHAPE:
 			case SIZES:
 			case SKILL:
+			case SOLID:
+			case STITCH:
 			case STRAIGHT:
 			case SWATCH:
 			case TERMS:
@@ -8419,6 +8987,7 @@ internal partial class TurnrowParser : Parser {
 			case CHAINS:
 			case CORNER:
 			case COUNTS:
+			case CUP:
 			case DOES:
 			case DOWN:
 			case EACH:
@@ -8431,6 +9000,7 @@ internal partial class TurnrowParser : Parser {
 			case EVERY:
 			case EXTRA:
 			case FACING:
+			case FLAT:
 			case FOUNDATION:
 			case HERE:
 			case HIGH:
@@ -8438,6 +9008,7 @@ internal partial class TurnrowParser : Parser {
 			case LATER:
 			case LEAST:
 			case LESS:
+			case LIE:
 			case LONGER:
 			case MAKE:
 			case MIRRORED:
@@ -8457,19 +9028,23 @@ internal partial class TurnrowParser : Parser {
 			case OVER:
 			case PICKED:
 			case PICTURE:
+			case PLACE:
 			case PLAIN:
 			case REMAIN:
 			case REPEATS:
 			case REST:
 			case ROUNDED:
+			case RUFFLE:
 			case SAME:
+			case SKIPPED:
 			case SKIPPING:
 			case SLIPPING:
-			case STITCH:
+			case STACKED:
+			case STAGGERED:
 			case STRETCHES:
 			case THEN:
+			case THICK:
 			case TIMES:
-			case TOGETHER:
 			case TURNED:
 			case TURNING:
 			case TURNS:
@@ -8485,23 +9060,23 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 1165;
+				State = 1217;
 				_localctx.interval = count();
-				State = 1166;
+				State = 1218;
 				rowsWord();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1173;
+			State = 1225;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -1153027075440967424L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & 9187343215068442451L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 31295731381L) != 0)) {
+			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508352L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594021L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 64093649825215L) != 0)) {
 				{
-				State = 1170;
+				State = 1222;
 				_localctx.times = count();
-				State = 1171;
+				State = 1223;
 				Match(TIMES);
 				}
 			}
@@ -8546,31 +9121,31 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public TurnRowsContext turnRows() {
 		TurnRowsContext _localctx = new TurnRowsContext(Context, State);
-		EnterRule(_localctx, 150, RULE_turnRows);
+		EnterRule(_localctx, 156, RULE_turnRows);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1175;
+			State = 1227;
 			Match(TURNS);
-			State = 1176;
+			State = 1228;
 			Match(EVERY);
-			State = 1177;
+			State = 1229;
 			_localctx.interval = count();
-			State = 1178;
+			State = 1230;
 			Match(AND);
-			State = 1179;
+			State = 1231;
 			_localctx.byTurns = count();
-			State = 1180;
+			State = 1232;
 			rowsWord();
-			State = 1184;
+			State = 1236;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -1153027075440967424L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & 9187343215068442451L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 31295731381L) != 0)) {
+			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508352L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594021L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 64093649825215L) != 0)) {
 				{
-				State = 1181;
+				State = 1233;
 				_localctx.times = count();
-				State = 1182;
+				State = 1234;
 				Match(TIMES);
 				}
 			}
@@ -8604,33 +9179,33 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public DecreasingContext decreasing() {
 		DecreasingContext _localctx = new DecreasingContext(Context, State);
-		EnterRule(_localctx, 152, RULE_decreasing);
+		EnterRule(_localctx, 158, RULE_decreasing);
 		try {
-			State = 1191;
+			State = 1243;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case SKIPPING:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1186;
+				State = 1238;
 				Match(SKIPPING);
 				}
 				break;
 			case SLIPPING:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1187;
+				State = 1239;
 				Match(SLIPPING);
-				State = 1188;
+				State = 1240;
 				Match(OVER);
 				}
 				break;
 			case WORKING:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1189;
+				State = 1241;
 				Match(WORKING);
-				State = 1190;
+				State = 1242;
 				Match(TOGETHER);
 				}
 				break;
@@ -8670,32 +9245,32 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StitchesInContext stitchesIn() {
 		StitchesInContext _localctx = new StitchesInContext(Context, State);
-		EnterRule(_localctx, 154, RULE_stitchesIn);
+		EnterRule(_localctx, 160, RULE_stitchesIn);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1195;
+			State = 1247;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WORD:
 				{
-				State = 1193;
+				State = 1245;
 				_localctx.called = Match(WORD);
 				}
 				break;
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 1194;
+				State = 1246;
 				_localctx.amount = list();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1197;
+			State = 1249;
 			stitchesWord();
-			State = 1198;
+			State = 1250;
 			Match(IN);
 			}
 		}
@@ -8713,6 +9288,7 @@ internal partial class TurnrowParser : Parser {
 	internal partial class SolveContext : ParserRuleContext {
 		public CountContext target;
 		public EdgeContext at;
+		public IToken around;
 		public SolveOptionContext _solveOption;
 		public IList<SolveOptionContext> _options = new List<SolveOptionContext>();
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EVENLY() { return GetToken(TurnrowParser.EVENLY, 0); }
@@ -8721,13 +9297,14 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COMMA(int i) {
 			return GetToken(TurnrowParser.COMMA, i);
 		}
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AT() { return GetToken(TurnrowParser.AT, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public CountContext count() {
 			return GetRuleContext<CountContext>(0);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AT() { return GetToken(TurnrowParser.AT, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public EdgeContext edge() {
 			return GetRuleContext<EdgeContext>(0);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AROUND() { return GetToken(TurnrowParser.AROUND, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public SolveOptionContext[] solveOption() {
 			return GetRuleContexts<SolveOptionContext>();
 		}
@@ -8744,37 +9321,53 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SolveContext solve() {
 		SolveContext _localctx = new SolveContext(Context, State);
-		EnterRule(_localctx, 156, RULE_solve);
+		EnterRule(_localctx, 162, RULE_solve);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1200;
+			State = 1252;
 			Match(EVENLY);
-			State = 1201;
+			State = 1253;
 			Match(TO);
-			State = 1202;
+			State = 1254;
 			_localctx.target = count();
-			State = 1203;
+			State = 1255;
 			Match(COMMA);
-			State = 1204;
-			Match(AT);
-			State = 1205;
-			_localctx.at = edge();
-			State = 1210;
+			State = 1259;
+			ErrorHandler.Sync(this);
+			switch (TokenStream.LA(1)) {
+			case AT:
+				{
+				State = 1256;
+				Match(AT);
+				State = 1257;
+				_localctx.at = edge();
+				}
+				break;
+			case AROUND:
+				{
+				State = 1258;
+				_localctx.around = Match(AROUND);
+				}
+				break;
+			default:
+				throw new NoViableAltException(this);
+			}
+			State = 1265;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1206;
+				State = 1261;
 				Match(COMMA);
-				State = 1207;
+				State = 1262;
 				_localctx._solveOption = solveOption();
 				_localctx._options.Add(_localctx._solveOption);
 				}
 				}
-				State = 1212;
+				State = 1267;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -8826,43 +9419,43 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SolveOptionContext solveOption() {
 		SolveOptionContext _localctx = new SolveOptionContext(Context, State);
-		EnterRule(_localctx, 158, RULE_solveOption);
+		EnterRule(_localctx, 164, RULE_solveOption);
 		int _la;
 		try {
-			State = 1229;
+			State = 1284;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ON:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1213;
+				State = 1268;
 				Match(ON);
-				State = 1214;
+				State = 1269;
 				Match(RS);
-				State = 1215;
+				State = 1270;
 				rowsWord();
 				}
 				break;
 			case LONGER:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1216;
+				State = 1271;
 				Match(LONGER);
-				State = 1217;
+				State = 1272;
 				Match(FIRST);
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1218;
+				State = 1273;
 				Match(BY);
-				State = 1221;
+				State = 1276;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case TURNS:
 					{
-					State = 1219;
+					State = 1274;
 					Match(TURNS);
 					}
 					break;
@@ -8870,7 +9463,7 @@ internal partial class TurnrowParser : Parser {
 				case SLIPPING:
 				case WORKING:
 					{
-					State = 1220;
+					State = 1275;
 					_localctx.by = decreasing();
 					}
 					break;
@@ -8883,7 +9476,7 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1223;
+				State = 1278;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==FIRST || _la==LAST) ) {
@@ -8893,11 +9486,11 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1224;
+				State = 1279;
 				_localctx.rows = count();
-				State = 1225;
+				State = 1280;
 				rowsWord();
-				State = 1226;
+				State = 1281;
 				Match(PLAIN);
 				}
 				break;
@@ -8906,8 +9499,205 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1228;
+				State = 1283;
 				_localctx.inset = stitchesIn();
+				}
+				break;
+			default:
+				throw new NoViableAltException(this);
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class SolidLineContext : ParserRuleContext {
+		public NameContext shape;
+		public SumContext across;
+		public SumContext other;
+		public IToken way;
+		public SolidPartContext _solidPart;
+		public IList<SolidPartContext> _parts = new List<SolidPartContext>();
+		public ClaimContext claimed;
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SOLID() { return GetToken(TurnrowParser.SOLID, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ACROSS() { return GetToken(TurnrowParser.ACROSS, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public NameContext name() {
+			return GetRuleContext<NameContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public SumContext[] sum() {
+			return GetRuleContexts<SumContext>();
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public SumContext sum(int i) {
+			return GetRuleContext<SumContext>(i);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode BY() { return GetToken(TurnrowParser.BY, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode[] COMMA() { return GetTokens(TurnrowParser.COMMA); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COMMA(int i) {
+			return GetToken(TurnrowParser.COMMA, i);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public SolidPartContext[] solidPart() {
+			return GetRuleContexts<SolidPartContext>();
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public SolidPartContext solidPart(int i) {
+			return GetRuleContext<SolidPartContext>(i);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ClaimContext claim() {
+			return GetRuleContext<ClaimContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode HIGH() { return GetToken(TurnrowParser.HIGH, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode THICK() { return GetToken(TurnrowParser.THICK, 0); }
+		public SolidLineContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_solidLine; } }
+	}
+
+	[RuleVersion(0)]
+	public SolidLineContext solidLine() {
+		SolidLineContext _localctx = new SolidLineContext(Context, State);
+		EnterRule(_localctx, 166, RULE_solidLine);
+		int _la;
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 1286;
+			Match(SOLID);
+			State = 1287;
+			_localctx.shape = name();
+			State = 1288;
+			_localctx.across = sum();
+			State = 1289;
+			Match(ACROSS);
+			State = 1294;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			if (_la==BY) {
+				{
+				State = 1290;
+				Match(BY);
+				State = 1291;
+				_localctx.other = sum();
+				State = 1292;
+				_localctx.way = TokenStream.LT(1);
+				_la = TokenStream.LA(1);
+				if ( !(_la==HIGH || _la==THICK) ) {
+					_localctx.way = ErrorHandler.RecoverInline(this);
+				}
+				else {
+					ErrorHandler.ReportMatch(this);
+				    Consume();
+				}
+				}
+			}
+
+			State = 1300;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			while (_la==COMMA) {
+				{
+				{
+				State = 1296;
+				Match(COMMA);
+				State = 1297;
+				_localctx._solidPart = solidPart();
+				_localctx._parts.Add(_localctx._solidPart);
+				}
+				}
+				State = 1302;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+			}
+			State = 1304;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			if (_la==EQUALS) {
+				{
+				State = 1303;
+				_localctx.claimed = claim();
+				}
+			}
+
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class SolidPartContext : ParserRuleContext {
+		public IToken said;
+		public IToken way;
+		public SingleContext multiple;
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode WORD() { return GetToken(TurnrowParser.WORD, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode STAGGERED() { return GetToken(TurnrowParser.STAGGERED, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode STACKED() { return GetToken(TurnrowParser.STACKED, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode MULTIPLE() { return GetToken(TurnrowParser.MULTIPLE, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode OF() { return GetToken(TurnrowParser.OF, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public SingleContext single() {
+			return GetRuleContext<SingleContext>(0);
+		}
+		public SolidPartContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_solidPart; } }
+	}
+
+	[RuleVersion(0)]
+	public SolidPartContext solidPart() {
+		SolidPartContext _localctx = new SolidPartContext(Context, State);
+		EnterRule(_localctx, 168, RULE_solidPart);
+		int _la;
+		try {
+			State = 1311;
+			ErrorHandler.Sync(this);
+			switch (TokenStream.LA(1)) {
+			case WORD:
+				EnterOuterAlt(_localctx, 1);
+				{
+				State = 1306;
+				_localctx.said = Match(WORD);
+				}
+				break;
+			case STACKED:
+			case STAGGERED:
+				EnterOuterAlt(_localctx, 2);
+				{
+				State = 1307;
+				_localctx.way = TokenStream.LT(1);
+				_la = TokenStream.LA(1);
+				if ( !(_la==STACKED || _la==STAGGERED) ) {
+					_localctx.way = ErrorHandler.RecoverInline(this);
+				}
+				else {
+					ErrorHandler.ReportMatch(this);
+				    Consume();
+				}
+				}
+				break;
+			case MULTIPLE:
+				EnterOuterAlt(_localctx, 3);
+				{
+				State = 1308;
+				Match(MULTIPLE);
+				State = 1309;
+				Match(OF);
+				State = 1310;
+				_localctx.multiple = single();
 				}
 				break;
 			default:
@@ -8981,65 +9771,65 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SeamLineContext seamLine() {
 		SeamLineContext _localctx = new SeamLineContext(Context, State);
-		EnterRule(_localctx, 160, RULE_seamLine);
+		EnterRule(_localctx, 170, RULE_seamLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1231;
+			State = 1313;
 			Match(SEAM);
-			State = 1233;
+			State = 1315;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1232;
+				State = 1314;
 				_localctx._walkWord = walkWord();
 				_localctx._first.Add(_localctx._walkWord);
 				}
 				}
-				State = 1235;
+				State = 1317;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -1152921522324701184L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & 9187343232315420499L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 5525927669L) != 0) );
-			State = 1241;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611686036145242112L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843249799038309L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 11317091757503L) != 0) );
+			State = 1323;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==AND) {
 				{
 				{
-				State = 1237;
+				State = 1319;
 				Match(AND);
-				State = 1238;
+				State = 1320;
 				_localctx._walkWords = walkWords();
 				_localctx._firstMore.Add(_localctx._walkWords);
 				}
 				}
-				State = 1243;
+				State = 1325;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1251;
+			State = 1333;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 1244;
+				State = 1326;
 				Match(COMMA);
-				State = 1249;
+				State = 1331;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if (((((_la - 46)) & ~0x3f) == 0 && ((1L << (_la - 46)) & 9042383626895361L) != 0)) {
+				if (((((_la - 46)) & ~0x3f) == 0 && ((1L << (_la - 46)) & 144396663052828673L) != 0)) {
 					{
-					State = 1245;
+					State = 1327;
 					_localctx.rows = selection();
-					State = 1247;
+					State = 1329;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 1246;
+						State = 1328;
 						Match(COMMA);
 						}
 					}
@@ -9050,65 +9840,65 @@ internal partial class TurnrowParser : Parser {
 				}
 			}
 
-			State = 1253;
+			State = 1335;
 			Match(WITH);
-			State = 1255;
+			State = 1337;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1254;
+				State = 1336;
 				_localctx._walkWord = walkWord();
 				_localctx._second.Add(_localctx._walkWord);
 				}
 				}
-				State = 1257;
+				State = 1339;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -1152921522324701184L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & 9187343232315420499L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 5525927669L) != 0) );
-			State = 1263;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611686036145242112L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843249799038309L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 11317091757503L) != 0) );
+			State = 1345;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==AND) {
 				{
 				{
-				State = 1259;
+				State = 1341;
 				Match(AND);
-				State = 1260;
+				State = 1342;
 				_localctx._walkWords = walkWords();
 				_localctx._secondMore.Add(_localctx._walkWords);
 				}
 				}
-				State = 1265;
+				State = 1347;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1270;
+			State = 1352;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1266;
+				State = 1348;
 				Match(COMMA);
-				State = 1267;
+				State = 1349;
 				_localctx._seamPart = seamPart();
 				_localctx._parts.Add(_localctx._seamPart);
 				}
 				}
-				State = 1272;
+				State = 1354;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1275;
+			State = 1357;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COLON) {
 				{
-				State = 1273;
+				State = 1355;
 				Match(COLON);
-				State = 1274;
+				State = 1356;
 				_localctx.worked = rate();
 				}
 			}
@@ -9145,26 +9935,26 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public WalkWordsContext walkWords() {
 		WalkWordsContext _localctx = new WalkWordsContext(Context, State);
-		EnterRule(_localctx, 162, RULE_walkWords);
+		EnterRule(_localctx, 172, RULE_walkWords);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1278;
+			State = 1360;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1277;
+				State = 1359;
 				_localctx._walkWord = walkWord();
 				_localctx._words.Add(_localctx._walkWord);
 				}
 				}
-				State = 1280;
+				State = 1362;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -1152921522324701184L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & 9187343232315420499L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 5525927669L) != 0) );
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611686036145242112L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843249799038309L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 11317091757503L) != 0) );
 			}
 		}
 		catch (RecognitionException re) {
@@ -9214,10 +10004,10 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SeamPartContext seamPart() {
 		SeamPartContext _localctx = new SeamPartContext(Context, State);
-		EnterRule(_localctx, 164, RULE_seamPart);
+		EnterRule(_localctx, 174, RULE_seamPart);
 		int _la;
 		try {
-			State = 1298;
+			State = 1380;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
@@ -9226,27 +10016,27 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1282;
+				State = 1364;
 				_localctx.rows = selection();
 				}
 				break;
 			case EASING:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1283;
+				State = 1365;
 				_localctx.eased = Match(EASING);
-				State = 1289;
+				State = 1371;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==NUMBER || _la==FRACTION) {
 					{
-					State = 1284;
+					State = 1366;
 					_localctx.least = list();
-					State = 1285;
+					State = 1367;
 					Match(TO);
-					State = 1286;
+					State = 1368;
 					_localctx.most = list();
-					State = 1287;
+					State = 1369;
 					_localctx.measure = unit();
 					}
 				}
@@ -9256,29 +10046,29 @@ internal partial class TurnrowParser : Parser {
 			case IN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1291;
+				State = 1373;
 				Match(IN);
-				State = 1295;
+				State = 1377;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case THE:
 					{
-					State = 1292;
+					State = 1374;
 					Match(THE);
-					State = 1293;
+					State = 1375;
 					_localctx.order = Match(SAME);
 					}
 					break;
 				case OPPOSITE:
 					{
-					State = 1294;
+					State = 1376;
 					_localctx.order = Match(OPPOSITE);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 1297;
+				State = 1379;
 				Match(ORDER);
 				}
 				break;
@@ -9316,9 +10106,9 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public WalkWordContext walkWord() {
 		WalkWordContext _localctx = new WalkWordContext(Context, State);
-		EnterRule(_localctx, 166, RULE_walkWord);
+		EnterRule(_localctx, 176, RULE_walkWord);
 		try {
-			State = 1306;
+			State = 1388;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -9351,6 +10141,8 @@ internal partial class TurnrowParser : Parser {
 			case SHAPE:
 			case SIZES:
 			case SKILL:
+			case SOLID:
+			case STITCH:
 			case STRAIGHT:
 			case SWATCH:
 			case TERMS:
@@ -9371,6 +10163,7 @@ internal partial class TurnrowParser : Parser {
 			case CHAINS:
 			case CORNER:
 			case COUNTS:
+			case CUP:
 			case DOES:
 			case DOWN:
 			case EACH:
@@ -9383,6 +10176,7 @@ internal partial class TurnrowParser : Parser {
 			case EVERY:
 			case EXTRA:
 			case FACING:
+			case FLAT:
 			case FOUNDATION:
 			case HERE:
 			case HIGH:
@@ -9390,6 +10184,7 @@ internal partial class TurnrowParser : Parser {
 			case LATER:
 			case LEAST:
 			case LESS:
+			case LIE:
 			case LONGER:
 			case MAKE:
 			case MIRRORED:
@@ -9409,19 +10204,23 @@ internal partial class TurnrowParser : Parser {
 			case OVER:
 			case PICKED:
 			case PICTURE:
+			case PLACE:
 			case PLAIN:
 			case REMAIN:
 			case REPEATS:
 			case REST:
 			case ROUNDED:
+			case RUFFLE:
 			case SAME:
+			case SKIPPED:
 			case SKIPPING:
 			case SLIPPING:
-			case STITCH:
+			case STACKED:
+			case STAGGERED:
 			case STRETCHES:
 			case THEN:
+			case THICK:
 			case TIMES:
-			case TOGETHER:
 			case TURNED:
 			case TURNING:
 			case TURNS:
@@ -9436,42 +10235,42 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1300;
+				State = 1382;
 				name();
 				}
 				break;
 			case FIRST:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1301;
+				State = 1383;
 				Match(FIRST);
 				}
 				break;
 			case LAST:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1302;
+				State = 1384;
 				Match(LAST);
 				}
 				break;
 			case ROW:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1303;
+				State = 1385;
 				Match(ROW);
 				}
 				break;
 			case ROWS:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1304;
+				State = 1386;
 				Match(ROWS);
 				}
 				break;
 			case STITCHES:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 1305;
+				State = 1387;
 				Match(STITCHES);
 				}
 				break;
@@ -9522,10 +10321,10 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SelectionContext selection() {
 		SelectionContext _localctx = new SelectionContext(Context, State);
-		EnterRule(_localctx, 168, RULE_selection);
+		EnterRule(_localctx, 178, RULE_selection);
 		int _la;
 		try {
-			State = 1324;
+			State = 1406;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ALL:
@@ -9533,19 +10332,19 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1310;
+				State = 1392;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==ALL) {
 					{
-					State = 1308;
+					State = 1390;
 					_localctx.all = Match(ALL);
-					State = 1309;
+					State = 1391;
 					Match(BUT);
 					}
 				}
 
-				State = 1312;
+				State = 1394;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==FIRST || _la==LAST) ) {
@@ -9555,12 +10354,12 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1317;
+				State = 1399;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1313;
+					State = 1395;
 					Match(ROW);
 					}
 					break;
@@ -9595,6 +10394,8 @@ internal partial class TurnrowParser : Parser {
 				case SHAPE:
 				case SIZES:
 				case SKILL:
+				case SOLID:
+				case STITCH:
 				case STRAIGHT:
 				case SWATCH:
 				case TERMS:
@@ -9615,6 +10416,7 @@ internal partial class TurnrowParser : Parser {
 				case CHAINS:
 				case CORNER:
 				case COUNTS:
+				case CUP:
 				case DOES:
 				case DOWN:
 				case EACH:
@@ -9627,6 +10429,7 @@ internal partial class TurnrowParser : Parser {
 				case EVERY:
 				case EXTRA:
 				case FACING:
+				case FLAT:
 				case FOUNDATION:
 				case HERE:
 				case HIGH:
@@ -9634,6 +10437,7 @@ internal partial class TurnrowParser : Parser {
 				case LATER:
 				case LEAST:
 				case LESS:
+				case LIE:
 				case LONGER:
 				case MAKE:
 				case MIRRORED:
@@ -9653,19 +10457,23 @@ internal partial class TurnrowParser : Parser {
 				case OVER:
 				case PICKED:
 				case PICTURE:
+				case PLACE:
 				case PLAIN:
 				case REMAIN:
 				case REPEATS:
 				case REST:
 				case ROUNDED:
+				case RUFFLE:
 				case SAME:
+				case SKIPPED:
 				case SKIPPING:
 				case SLIPPING:
-				case STITCH:
+				case STACKED:
+				case STAGGERED:
 				case STRETCHES:
 				case THEN:
+				case THICK:
 				case TIMES:
-				case TOGETHER:
 				case TURNED:
 				case TURNING:
 				case TURNS:
@@ -9681,9 +10489,9 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1314;
+					State = 1396;
 					_localctx.amount = count();
-					State = 1315;
+					State = 1397;
 					rowsWord();
 					}
 					break;
@@ -9695,13 +10503,13 @@ internal partial class TurnrowParser : Parser {
 			case ROWS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1319;
+				State = 1401;
 				Match(ROWS);
-				State = 1320;
+				State = 1402;
 				_localctx.from = count();
-				State = 1321;
+				State = 1403;
 				Match(TO);
-				State = 1322;
+				State = 1404;
 				_localctx.to = count();
 				}
 				break;
@@ -9761,51 +10569,51 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RateContext rate() {
 		RateContext _localctx = new RateContext(Context, State);
-		EnterRule(_localctx, 170, RULE_rate);
+		EnterRule(_localctx, 180, RULE_rate);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1327;
+			State = 1409;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==NUMBER || _la==FRACTION) {
 				{
-				State = 1326;
+				State = 1408;
 				_localctx.amount = list();
 				}
 			}
 
-			State = 1330;
+			State = 1412;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1329;
+				State = 1411;
 				_localctx._name = name();
 				_localctx._words.Add(_localctx._name);
 				}
 				}
-				State = 1332;
+				State = 1414;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -1153027075440967680L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & 9187343215068442451L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 5525927605L) != 0) );
-			State = 1355;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594021L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 11317091691967L) != 0) );
+			State = 1437;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case IN:
 				{
-				State = 1334;
+				State = 1416;
 				_localctx.way = Match(IN);
-				State = 1335;
+				State = 1417;
 				Match(EACH);
-				State = 1342;
+				State = 1424;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1336;
+					State = 1418;
 					_localctx.row = Match(ROW);
 					}
 					break;
@@ -9839,6 +10647,8 @@ internal partial class TurnrowParser : Parser {
 				case SHAPE:
 				case SIZES:
 				case SKILL:
+				case SOLID:
+				case STITCH:
 				case STRAIGHT:
 				case SWATCH:
 				case TERMS:
@@ -9859,6 +10669,7 @@ internal partial class TurnrowParser : Parser {
 				case CHAINS:
 				case CORNER:
 				case COUNTS:
+				case CUP:
 				case DOES:
 				case DOWN:
 				case EACH:
@@ -9871,6 +10682,7 @@ internal partial class TurnrowParser : Parser {
 				case EVERY:
 				case EXTRA:
 				case FACING:
+				case FLAT:
 				case FOUNDATION:
 				case HERE:
 				case HIGH:
@@ -9878,6 +10690,7 @@ internal partial class TurnrowParser : Parser {
 				case LATER:
 				case LEAST:
 				case LESS:
+				case LIE:
 				case LONGER:
 				case MAKE:
 				case MIRRORED:
@@ -9897,19 +10710,23 @@ internal partial class TurnrowParser : Parser {
 				case OVER:
 				case PICKED:
 				case PICTURE:
+				case PLACE:
 				case PLAIN:
 				case REMAIN:
 				case REPEATS:
 				case REST:
 				case ROUNDED:
+				case RUFFLE:
 				case SAME:
+				case SKIPPED:
 				case SKIPPING:
 				case SLIPPING:
-				case STITCH:
+				case STACKED:
+				case STAGGERED:
 				case STRETCHES:
 				case THEN:
+				case THICK:
 				case TIMES:
-				case TOGETHER:
 				case TURNED:
 				case TURNING:
 				case TURNS:
@@ -9923,21 +10740,21 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case WORD:
 					{
-					State = 1338;
+					State = 1420;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 1337;
+						State = 1419;
 						_localctx._name = name();
 						_localctx._kind.Add(_localctx._name);
 						}
 						}
-						State = 1340;
+						State = 1422;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -1153027075440967680L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & 9187343215068442451L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 5525927605L) != 0) );
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594021L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 11317091691967L) != 0) );
 					}
 					break;
 				default:
@@ -9947,14 +10764,14 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case PER:
 				{
-				State = 1344;
+				State = 1426;
 				_localctx.way = Match(PER);
-				State = 1352;
+				State = 1434;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1345;
+					State = 1427;
 					_localctx.row = Match(ROW);
 					}
 					break;
@@ -9989,6 +10806,8 @@ internal partial class TurnrowParser : Parser {
 				case SHAPE:
 				case SIZES:
 				case SKILL:
+				case SOLID:
+				case STITCH:
 				case STRAIGHT:
 				case SWATCH:
 				case TERMS:
@@ -10009,6 +10828,7 @@ internal partial class TurnrowParser : Parser {
 				case CHAINS:
 				case CORNER:
 				case COUNTS:
+				case CUP:
 				case DOES:
 				case DOWN:
 				case EACH:
@@ -10021,6 +10841,7 @@ internal partial class TurnrowParser : Parser {
 				case EVERY:
 				case EXTRA:
 				case FACING:
+				case FLAT:
 				case FOUNDATION:
 				case HERE:
 				case HIGH:
@@ -10028,6 +10849,7 @@ internal partial class TurnrowParser : Parser {
 				case LATER:
 				case LEAST:
 				case LESS:
+				case LIE:
 				case LONGER:
 				case MAKE:
 				case MIRRORED:
@@ -10047,19 +10869,23 @@ internal partial class TurnrowParser : Parser {
 				case OVER:
 				case PICKED:
 				case PICTURE:
+				case PLACE:
 				case PLAIN:
 				case REMAIN:
 				case REPEATS:
 				case REST:
 				case ROUNDED:
+				case RUFFLE:
 				case SAME:
+				case SKIPPED:
 				case SKIPPING:
 				case SLIPPING:
-				case STITCH:
+				case STACKED:
+				case STAGGERED:
 				case STRETCHES:
 				case THEN:
+				case THICK:
 				case TIMES:
-				case TOGETHER:
 				case TURNED:
 				case TURNING:
 				case TURNS:
@@ -10075,21 +10901,21 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1346;
+					State = 1428;
 					_localctx.over = count();
-					State = 1350;
+					State = 1432;
 					ErrorHandler.Sync(this);
 					switch (TokenStream.LA(1)) {
 					case ROW:
 					case ROWS:
 						{
-						State = 1347;
+						State = 1429;
 						_localctx.rows = rowsWord();
 						}
 						break;
 					case STITCHES:
 						{
-						State = 1348;
+						State = 1430;
 						Match(STITCHES);
 						}
 						break;
@@ -10123,6 +10949,8 @@ internal partial class TurnrowParser : Parser {
 					case SHAPE:
 					case SIZES:
 					case SKILL:
+					case SOLID:
+					case STITCH:
 					case STRAIGHT:
 					case SWATCH:
 					case TERMS:
@@ -10143,6 +10971,7 @@ internal partial class TurnrowParser : Parser {
 					case CHAINS:
 					case CORNER:
 					case COUNTS:
+					case CUP:
 					case DOES:
 					case DOWN:
 					case EACH:
@@ -10155,6 +10984,7 @@ internal partial class TurnrowParser : Parser {
 					case EVERY:
 					case EXTRA:
 					case FACING:
+					case FLAT:
 					case FOUNDATION:
 					case HERE:
 					case HIGH:
@@ -10162,6 +10992,7 @@ internal partial class TurnrowParser : Parser {
 					case LATER:
 					case LEAST:
 					case LESS:
+					case LIE:
 					case LONGER:
 					case MAKE:
 					case MIRRORED:
@@ -10181,19 +11012,23 @@ internal partial class TurnrowParser : Parser {
 					case OVER:
 					case PICKED:
 					case PICTURE:
+					case PLACE:
 					case PLAIN:
 					case REMAIN:
 					case REPEATS:
 					case REST:
 					case ROUNDED:
+					case RUFFLE:
 					case SAME:
+					case SKIPPED:
 					case SKIPPING:
 					case SLIPPING:
-					case STITCH:
+					case STACKED:
+					case STAGGERED:
 					case STRETCHES:
 					case THEN:
+					case THICK:
 					case TIMES:
-					case TOGETHER:
 					case TURNED:
 					case TURNING:
 					case TURNS:
@@ -10207,7 +11042,7 @@ internal partial class TurnrowParser : Parser {
 					case OZ:
 					case WORD:
 						{
-						State = 1349;
+						State = 1431;
 						_localctx._name = name();
 						_localctx._kind.Add(_localctx._name);
 						}
@@ -10224,7 +11059,7 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EVENLY:
 				{
-				State = 1354;
+				State = 1436;
 				_localctx.evenly = Match(EVENLY);
 				}
 				break;
@@ -10254,6 +11089,10 @@ internal partial class TurnrowParser : Parser {
 		public SumContext length;
 		public SumContext within;
 		public ExpectedContext right;
+		public IToken lying;
+		public IToken flat;
+		public CountContext from;
+		public CountContext to;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EXPECT() { return GetToken(TurnrowParser.EXPECT, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ExpectedContext[] expected() {
 			return GetRuleContexts<ExpectedContext>();
@@ -10265,14 +11104,27 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode IS() { return GetToken(TurnrowParser.IS, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ARE() { return GetToken(TurnrowParser.ARE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AT() { return GetToken(TurnrowParser.AT, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LIE() { return GetToken(TurnrowParser.LIE, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CUP() { return GetToken(TurnrowParser.CUP, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode RUFFLE() { return GetToken(TurnrowParser.RUFFLE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public SumContext[] sum() {
 			return GetRuleContexts<SumContext>();
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public SumContext sum(int i) {
 			return GetRuleContext<SumContext>(i);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode IN() { return GetToken(TurnrowParser.IN, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ROWS() { return GetToken(TurnrowParser.ROWS, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TO() { return GetToken(TurnrowParser.TO, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LEAST() { return GetToken(TurnrowParser.LEAST, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode MOST() { return GetToken(TurnrowParser.MOST, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FLAT() { return GetToken(TurnrowParser.FLAT, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public CountContext[] count() {
+			return GetRuleContexts<CountContext>();
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public CountContext count(int i) {
+			return GetRuleContext<CountContext>(i);
+		}
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COMMA() { return GetToken(TurnrowParser.COMMA, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode WITHIN() { return GetToken(TurnrowParser.WITHIN, 0); }
 		public ExpectLineContext(ParserRuleContext parent, int invokingState)
@@ -10285,30 +11137,30 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ExpectLineContext expectLine() {
 		ExpectLineContext _localctx = new ExpectLineContext(Context, State);
-		EnterRule(_localctx, 172, RULE_expectLine);
+		EnterRule(_localctx, 182, RULE_expectLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1357;
+			State = 1439;
 			Match(EXPECT);
-			State = 1358;
+			State = 1440;
 			_localctx.left = expected();
-			State = 1377;
+			State = 1471;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case MEASURE:
 				{
-				State = 1359;
+				State = 1441;
 				Match(MEASURE);
-				State = 1369;
+				State = 1451;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case AT:
 					{
-					State = 1360;
+					State = 1442;
 					Match(AT);
-					State = 1361;
+					State = 1443;
 					_localctx.bound = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==LEAST || _la==MOST) ) {
@@ -10318,7 +11170,7 @@ internal partial class TurnrowParser : Parser {
 						ErrorHandler.ReportMatch(this);
 					    Consume();
 					}
-					State = 1362;
+					State = 1444;
 					_localctx.length = sum();
 					}
 					break;
@@ -10353,6 +11205,8 @@ internal partial class TurnrowParser : Parser {
 				case SHAPE:
 				case SIZES:
 				case SKILL:
+				case SOLID:
+				case STITCH:
 				case STRAIGHT:
 				case SWATCH:
 				case TERMS:
@@ -10373,6 +11227,7 @@ internal partial class TurnrowParser : Parser {
 				case CHAINS:
 				case CORNER:
 				case COUNTS:
+				case CUP:
 				case DOES:
 				case DOWN:
 				case EACH:
@@ -10385,6 +11240,7 @@ internal partial class TurnrowParser : Parser {
 				case EVERY:
 				case EXTRA:
 				case FACING:
+				case FLAT:
 				case FOUNDATION:
 				case HERE:
 				case HIGH:
@@ -10392,6 +11248,7 @@ internal partial class TurnrowParser : Parser {
 				case LATER:
 				case LEAST:
 				case LESS:
+				case LIE:
 				case LONGER:
 				case MAKE:
 				case MIRRORED:
@@ -10411,19 +11268,23 @@ internal partial class TurnrowParser : Parser {
 				case OVER:
 				case PICKED:
 				case PICTURE:
+				case PLACE:
 				case PLAIN:
 				case REMAIN:
 				case REPEATS:
 				case REST:
 				case ROUNDED:
+				case RUFFLE:
 				case SAME:
+				case SKIPPED:
 				case SKIPPING:
 				case SLIPPING:
-				case STITCH:
+				case STACKED:
+				case STAGGERED:
 				case STRETCHES:
 				case THEN:
+				case THICK:
 				case TIMES:
-				case TOGETHER:
 				case TURNED:
 				case TURNING:
 				case TURNS:
@@ -10439,18 +11300,18 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1363;
+					State = 1445;
 					_localctx.length = sum();
-					State = 1367;
+					State = 1449;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 1364;
+						State = 1446;
 						Match(COMMA);
-						State = 1365;
+						State = 1447;
 						Match(WITHIN);
-						State = 1366;
+						State = 1448;
 						_localctx.within = sum();
 						}
 					}
@@ -10465,7 +11326,7 @@ internal partial class TurnrowParser : Parser {
 			case ARE:
 			case IS:
 				{
-				State = 1371;
+				State = 1453;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -10474,14 +11335,14 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1374;
+				State = 1456;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AT) {
 					{
-					State = 1372;
+					State = 1454;
 					Match(AT);
-					State = 1373;
+					State = 1455;
 					_localctx.bound = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==LEAST || _la==MOST) ) {
@@ -10494,8 +11355,52 @@ internal partial class TurnrowParser : Parser {
 					}
 				}
 
-				State = 1376;
+				State = 1458;
 				_localctx.right = expected();
+				}
+				break;
+			case CUP:
+			case LIE:
+			case RUFFLE:
+				{
+				State = 1459;
+				_localctx.lying = TokenStream.LT(1);
+				_la = TokenStream.LA(1);
+				if ( !(((((_la - 79)) & ~0x3f) == 0 && ((1L << (_la - 79)) & 72057594306363393L) != 0)) ) {
+					_localctx.lying = ErrorHandler.RecoverInline(this);
+				}
+				else {
+					ErrorHandler.ReportMatch(this);
+				    Consume();
+				}
+				State = 1461;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				if (_la==FLAT) {
+					{
+					State = 1460;
+					_localctx.flat = Match(FLAT);
+					}
+				}
+
+				State = 1469;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				if (_la==IN) {
+					{
+					State = 1463;
+					Match(IN);
+					State = 1464;
+					Match(ROWS);
+					State = 1465;
+					_localctx.from = count();
+					State = 1466;
+					Match(TO);
+					State = 1467;
+					_localctx.to = count();
+					}
+				}
+
 				}
 				break;
 			default:
@@ -10542,29 +11447,29 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ExpectedContext expected() {
 		ExpectedContext _localctx = new ExpectedContext(Context, State);
-		EnterRule(_localctx, 174, RULE_expected);
+		EnterRule(_localctx, 184, RULE_expected);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1379;
+			State = 1473;
 			_localctx.value = sum();
-			State = 1390;
+			State = 1484;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==ROWS || _la==STITCHES || _la==WORD) {
 				{
-				State = 1381;
+				State = 1475;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==WORD) {
 					{
-					State = 1380;
+					State = 1474;
 					_localctx.by = Match(WORD);
 					}
 				}
 
-				State = 1383;
+				State = 1477;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -10574,18 +11479,18 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1387;
+				State = 1481;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0)) {
 					{
 					{
-					State = 1384;
+					State = 1478;
 					_localctx._expectedMore = expectedMore();
 					_localctx._more.Add(_localctx._expectedMore);
 					}
 					}
-					State = 1389;
+					State = 1483;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -10627,21 +11532,21 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ExpectedMoreContext expectedMore() {
 		ExpectedMoreContext _localctx = new ExpectedMoreContext(Context, State);
-		EnterRule(_localctx, 176, RULE_expectedMore);
+		EnterRule(_localctx, 186, RULE_expectedMore);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1392;
+			State = 1486;
 			_localctx.by = sign();
-			State = 1393;
+			State = 1487;
 			_localctx.value = single();
-			State = 1395;
+			State = 1489;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==ROWS || _la==STITCHES) {
 				{
-				State = 1394;
+				State = 1488;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -10699,43 +11604,43 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ClaimContext claim() {
 		ClaimContext _localctx = new ClaimContext(Context, State);
-		EnterRule(_localctx, 178, RULE_claim);
+		EnterRule(_localctx, 188, RULE_claim);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1397;
+			State = 1491;
 			Match(EQUALS);
-			State = 1398;
+			State = 1492;
 			_localctx._claimPart = claimPart();
 			_localctx._parts.Add(_localctx._claimPart);
-			State = 1403;
+			State = 1497;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1399;
+				State = 1493;
 				Match(COMMA);
-				State = 1400;
+				State = 1494;
 				_localctx._claimPart = claimPart();
 				_localctx._parts.Add(_localctx._claimPart);
 				}
 				}
-				State = 1405;
+				State = 1499;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1411;
+			State = 1505;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WITHOUT:
 				{
-				State = 1406;
+				State = 1500;
 				_localctx.without = Match(WITHOUT);
-				State = 1407;
+				State = 1501;
 				Match(TURNING);
-				State = 1408;
+				State = 1502;
 				_la = TokenStream.LA(1);
 				if ( !(_la==CHAIN || _la==CH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -10748,9 +11653,9 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case WITH:
 				{
-				State = 1409;
+				State = 1503;
 				_localctx.with = Match(WITH);
-				State = 1410;
+				State = 1504;
 				Match(CHAINS);
 				}
 				break;
@@ -10797,14 +11702,14 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ClaimPartContext claimPart() {
 		ClaimPartContext _localctx = new ClaimPartContext(Context, State);
-		EnterRule(_localctx, 180, RULE_claimPart);
+		EnterRule(_localctx, 190, RULE_claimPart);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1413;
+			State = 1507;
 			_localctx.amount = count();
-			State = 1420;
+			State = 1514;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -10837,6 +11742,8 @@ internal partial class TurnrowParser : Parser {
 			case SHAPE:
 			case SIZES:
 			case SKILL:
+			case SOLID:
+			case STITCH:
 			case STRAIGHT:
 			case SWATCH:
 			case TERMS:
@@ -10857,6 +11764,7 @@ internal partial class TurnrowParser : Parser {
 			case CHAINS:
 			case CORNER:
 			case COUNTS:
+			case CUP:
 			case DOES:
 			case DOWN:
 			case EACH:
@@ -10869,6 +11777,7 @@ internal partial class TurnrowParser : Parser {
 			case EVERY:
 			case EXTRA:
 			case FACING:
+			case FLAT:
 			case FOUNDATION:
 			case HERE:
 			case HIGH:
@@ -10876,6 +11785,7 @@ internal partial class TurnrowParser : Parser {
 			case LATER:
 			case LEAST:
 			case LESS:
+			case LIE:
 			case LONGER:
 			case MAKE:
 			case MIRRORED:
@@ -10895,19 +11805,23 @@ internal partial class TurnrowParser : Parser {
 			case OVER:
 			case PICKED:
 			case PICTURE:
+			case PLACE:
 			case PLAIN:
 			case REMAIN:
 			case REPEATS:
 			case REST:
 			case ROUNDED:
+			case RUFFLE:
 			case SAME:
+			case SKIPPED:
 			case SKIPPING:
 			case SLIPPING:
-			case STITCH:
+			case STACKED:
+			case STAGGERED:
 			case STRETCHES:
 			case THEN:
+			case THICK:
 			case TIMES:
-			case TOGETHER:
 			case TURNED:
 			case TURNING:
 			case TURNS:
@@ -10921,26 +11835,26 @@ internal partial class TurnrowParser : Parser {
 			case OZ:
 			case WORD:
 				{
-				State = 1415;
+				State = 1509;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 1414;
+					State = 1508;
 					_localctx._name = name();
 					_localctx._words.Add(_localctx._name);
 					}
 					}
-					State = 1417;
+					State = 1511;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -1153027075440967680L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & 9187343215068442451L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 5525927605L) != 0) );
+				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594021L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 11317091691967L) != 0) );
 				}
 				break;
 			case STITCHES:
 				{
-				State = 1419;
+				State = 1513;
 				_localctx.stitches = Match(STITCHES);
 				}
 				break;
@@ -10983,18 +11897,18 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public EdgeContext edge() {
 		EdgeContext _localctx = new EdgeContext(Context, State);
-		EnterRule(_localctx, 182, RULE_edge);
+		EnterRule(_localctx, 192, RULE_edge);
 		int _la;
 		try {
-			State = 1428;
+			State = 1522;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case BOTH:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1422;
+				State = 1516;
 				Match(BOTH);
-				State = 1423;
+				State = 1517;
 				Match(EDGES);
 				}
 				break;
@@ -11028,6 +11942,8 @@ internal partial class TurnrowParser : Parser {
 			case SHAPE:
 			case SIZES:
 			case SKILL:
+			case SOLID:
+			case STITCH:
 			case STRAIGHT:
 			case SWATCH:
 			case TERMS:
@@ -11048,6 +11964,7 @@ internal partial class TurnrowParser : Parser {
 			case CHAINS:
 			case CORNER:
 			case COUNTS:
+			case CUP:
 			case DOES:
 			case DOWN:
 			case EACH:
@@ -11060,6 +11977,7 @@ internal partial class TurnrowParser : Parser {
 			case EVERY:
 			case EXTRA:
 			case FACING:
+			case FLAT:
 			case FOUNDATION:
 			case HERE:
 			case HIGH:
@@ -11067,6 +11985,7 @@ internal partial class TurnrowParser : Parser {
 			case LATER:
 			case LEAST:
 			case LESS:
+			case LIE:
 			case LONGER:
 			case MAKE:
 			case MIRRORED:
@@ -11086,19 +12005,23 @@ internal partial class TurnrowParser : Parser {
 			case OVER:
 			case PICKED:
 			case PICTURE:
+			case PLACE:
 			case PLAIN:
 			case REMAIN:
 			case REPEATS:
 			case REST:
 			case ROUNDED:
+			case RUFFLE:
 			case SAME:
+			case SKIPPED:
 			case SKIPPING:
 			case SLIPPING:
-			case STITCH:
+			case STACKED:
+			case STAGGERED:
 			case STRETCHES:
 			case THEN:
+			case THICK:
 			case TIMES:
-			case TOGETHER:
 			case TURNED:
 			case TURNING:
 			case TURNS:
@@ -11113,14 +12036,14 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1424;
+				State = 1518;
 				_localctx.called = name();
-				State = 1426;
+				State = 1520;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==EDGE) {
 					{
-					State = 1425;
+					State = 1519;
 					Match(EDGE);
 					}
 				}
@@ -11155,12 +12078,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SideContext side() {
 		SideContext _localctx = new SideContext(Context, State);
-		EnterRule(_localctx, 184, RULE_side);
+		EnterRule(_localctx, 194, RULE_side);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1430;
+			State = 1524;
 			_la = TokenStream.LA(1);
 			if ( !(_la==RS || _la==WS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -11195,12 +12118,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ChangeContext change() {
 		ChangeContext _localctx = new ChangeContext(Context, State);
-		EnterRule(_localctx, 186, RULE_change);
+		EnterRule(_localctx, 196, RULE_change);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1432;
+			State = 1526;
 			_la = TokenStream.LA(1);
 			if ( !(_la==DEC || _la==INC) ) {
 			ErrorHandler.RecoverInline(this);
@@ -11241,26 +12164,26 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StitchContext stitch() {
 		StitchContext _localctx = new StitchContext(Context, State);
-		EnterRule(_localctx, 188, RULE_stitch);
+		EnterRule(_localctx, 198, RULE_stitch);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1435;
+			State = 1529;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1434;
+				State = 1528;
 				_localctx._name = name();
 				_localctx._words.Add(_localctx._name);
 				}
 				}
-				State = 1437;
+				State = 1531;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -1153027075440967680L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & 9187343215068442451L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 5525927605L) != 0) );
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594021L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 11317091691967L) != 0) );
 			}
 		}
 		catch (RecognitionException re) {
@@ -11287,12 +12210,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RowsWordContext rowsWord() {
 		RowsWordContext _localctx = new RowsWordContext(Context, State);
-		EnterRule(_localctx, 190, RULE_rowsWord);
+		EnterRule(_localctx, 200, RULE_rowsWord);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1439;
+			State = 1533;
 			_la = TokenStream.LA(1);
 			if ( !(_la==ROW || _la==ROWS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -11327,12 +12250,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StitchesWordContext stitchesWord() {
 		StitchesWordContext _localctx = new StitchesWordContext(Context, State);
-		EnterRule(_localctx, 192, RULE_stitchesWord);
+		EnterRule(_localctx, 202, RULE_stitchesWord);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1441;
+			State = 1535;
 			_la = TokenStream.LA(1);
 			if ( !(_la==STITCH || _la==STITCHES) ) {
 			ErrorHandler.RecoverInline(this);
@@ -11377,25 +12300,25 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SumContext sum() {
 		SumContext _localctx = new SumContext(Context, State);
-		EnterRule(_localctx, 194, RULE_sum);
+		EnterRule(_localctx, 204, RULE_sum);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1443;
+			State = 1537;
 			_localctx.first = factor();
-			State = 1447;
+			State = 1541;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0)) {
 				{
 				{
-				State = 1444;
+				State = 1538;
 				_localctx._sumOperation = sumOperation();
 				_localctx._rest.Add(_localctx._sumOperation);
 				}
 				}
-				State = 1449;
+				State = 1543;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -11431,13 +12354,13 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SumOperationContext sumOperation() {
 		SumOperationContext _localctx = new SumOperationContext(Context, State);
-		EnterRule(_localctx, 196, RULE_sumOperation);
+		EnterRule(_localctx, 206, RULE_sumOperation);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1450;
+			State = 1544;
 			_localctx.by = sign();
-			State = 1451;
+			State = 1545;
 			_localctx.value = factor();
 			}
 		}
@@ -11481,24 +12404,24 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public FactorContext factor() {
 		FactorContext _localctx = new FactorContext(Context, State);
-		EnterRule(_localctx, 198, RULE_factor);
+		EnterRule(_localctx, 208, RULE_factor);
 		int _la;
 		try {
-			State = 1462;
+			State = 1556;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1453;
+				State = 1547;
 				_localctx.amount = list();
-				State = 1455;
+				State = 1549;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if (((((_la - 96)) & ~0x3f) == 0 && ((1L << (_la - 96)) & 7493989779944505345L) != 0) || _la==YD) {
+				if (_la==IN || ((((_la - 165)) & ~0x3f) == 0 && ((1L << (_la - 165)) & 45L) != 0)) {
 					{
-					State = 1454;
+					State = 1548;
 					_localctx.measure = unit();
 					}
 				}
@@ -11535,6 +12458,8 @@ internal partial class TurnrowParser : Parser {
 			case SHAPE:
 			case SIZES:
 			case SKILL:
+			case SOLID:
+			case STITCH:
 			case STRAIGHT:
 			case SWATCH:
 			case TERMS:
@@ -11555,6 +12480,7 @@ internal partial class TurnrowParser : Parser {
 			case CHAINS:
 			case CORNER:
 			case COUNTS:
+			case CUP:
 			case DOES:
 			case DOWN:
 			case EACH:
@@ -11567,6 +12493,7 @@ internal partial class TurnrowParser : Parser {
 			case EVERY:
 			case EXTRA:
 			case FACING:
+			case FLAT:
 			case FOUNDATION:
 			case HERE:
 			case HIGH:
@@ -11574,6 +12501,7 @@ internal partial class TurnrowParser : Parser {
 			case LATER:
 			case LEAST:
 			case LESS:
+			case LIE:
 			case LONGER:
 			case MAKE:
 			case MIRRORED:
@@ -11593,19 +12521,23 @@ internal partial class TurnrowParser : Parser {
 			case OVER:
 			case PICKED:
 			case PICTURE:
+			case PLACE:
 			case PLAIN:
 			case REMAIN:
 			case REPEATS:
 			case REST:
 			case ROUNDED:
+			case RUFFLE:
 			case SAME:
+			case SKIPPED:
 			case SKIPPING:
 			case SLIPPING:
-			case STITCH:
+			case STACKED:
+			case STAGGERED:
 			case STRETCHES:
 			case THEN:
+			case THICK:
 			case TIMES:
-			case TOGETHER:
 			case TURNED:
 			case TURNING:
 			case TURNS:
@@ -11620,18 +12552,18 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1457;
+				State = 1551;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1458;
+				State = 1552;
 				Match(OPEN);
-				State = 1459;
+				State = 1553;
 				_localctx.inside = sum();
-				State = 1460;
+				State = 1554;
 				Match(CLOSE);
 				}
 				break;
@@ -11673,25 +12605,25 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public CountContext count() {
 		CountContext _localctx = new CountContext(Context, State);
-		EnterRule(_localctx, 200, RULE_count);
+		EnterRule(_localctx, 210, RULE_count);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1464;
+			State = 1558;
 			_localctx.first = single();
-			State = 1468;
+			State = 1562;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0)) {
 				{
 				{
-				State = 1465;
+				State = 1559;
 				_localctx._countOperation = countOperation();
 				_localctx._rest.Add(_localctx._countOperation);
 				}
 				}
-				State = 1470;
+				State = 1564;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -11727,13 +12659,13 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public CountOperationContext countOperation() {
 		CountOperationContext _localctx = new CountOperationContext(Context, State);
-		EnterRule(_localctx, 202, RULE_countOperation);
+		EnterRule(_localctx, 212, RULE_countOperation);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1471;
+			State = 1565;
 			_localctx.by = sign();
-			State = 1472;
+			State = 1566;
 			_localctx.value = single();
 			}
 		}
@@ -11773,16 +12705,16 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SingleContext single() {
 		SingleContext _localctx = new SingleContext(Context, State);
-		EnterRule(_localctx, 204, RULE_single);
+		EnterRule(_localctx, 214, RULE_single);
 		try {
-			State = 1480;
+			State = 1574;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1474;
+				State = 1568;
 				_localctx.amount = list();
 				}
 				break;
@@ -11816,6 +12748,8 @@ internal partial class TurnrowParser : Parser {
 			case SHAPE:
 			case SIZES:
 			case SKILL:
+			case SOLID:
+			case STITCH:
 			case STRAIGHT:
 			case SWATCH:
 			case TERMS:
@@ -11836,6 +12770,7 @@ internal partial class TurnrowParser : Parser {
 			case CHAINS:
 			case CORNER:
 			case COUNTS:
+			case CUP:
 			case DOES:
 			case DOWN:
 			case EACH:
@@ -11848,6 +12783,7 @@ internal partial class TurnrowParser : Parser {
 			case EVERY:
 			case EXTRA:
 			case FACING:
+			case FLAT:
 			case FOUNDATION:
 			case HERE:
 			case HIGH:
@@ -11855,6 +12791,7 @@ internal partial class TurnrowParser : Parser {
 			case LATER:
 			case LEAST:
 			case LESS:
+			case LIE:
 			case LONGER:
 			case MAKE:
 			case MIRRORED:
@@ -11874,19 +12811,23 @@ internal partial class TurnrowParser : Parser {
 			case OVER:
 			case PICKED:
 			case PICTURE:
+			case PLACE:
 			case PLAIN:
 			case REMAIN:
 			case REPEATS:
 			case REST:
 			case ROUNDED:
+			case RUFFLE:
 			case SAME:
+			case SKIPPED:
 			case SKIPPING:
 			case SLIPPING:
-			case STITCH:
+			case STACKED:
+			case STAGGERED:
 			case STRETCHES:
 			case THEN:
+			case THICK:
 			case TIMES:
-			case TOGETHER:
 			case TURNED:
 			case TURNING:
 			case TURNS:
@@ -11901,18 +12842,18 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1475;
+				State = 1569;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1476;
+				State = 1570;
 				Match(OPEN);
-				State = 1477;
+				State = 1571;
 				_localctx.inside = count();
-				State = 1478;
+				State = 1572;
 				Match(CLOSE);
 				}
 				break;
@@ -11946,12 +12887,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SignContext sign() {
 		SignContext _localctx = new SignContext(Context, State);
-		EnterRule(_localctx, 206, RULE_sign);
+		EnterRule(_localctx, 216, RULE_sign);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1482;
+			State = 1576;
 			_la = TokenStream.LA(1);
 			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
@@ -11999,41 +12940,41 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ListContext list() {
 		ListContext _localctx = new ListContext(Context, State);
-		EnterRule(_localctx, 208, RULE_list);
+		EnterRule(_localctx, 218, RULE_list);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1484;
+			State = 1578;
 			_localctx.first = number();
-			State = 1496;
+			State = 1590;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==OPEN) {
 				{
-				State = 1485;
+				State = 1579;
 				Match(OPEN);
-				State = 1486;
+				State = 1580;
 				_localctx._number = number();
 				_localctx._more.Add(_localctx._number);
-				State = 1491;
+				State = 1585;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 1487;
+					State = 1581;
 					Match(COMMA);
-					State = 1488;
+					State = 1582;
 					_localctx._number = number();
 					_localctx._more.Add(_localctx._number);
 					}
 					}
-					State = 1493;
+					State = 1587;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 1494;
+				State = 1588;
 				Match(CLOSE);
 				}
 			}
@@ -12066,23 +13007,23 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public NumberContext number() {
 		NumberContext _localctx = new NumberContext(Context, State);
-		EnterRule(_localctx, 210, RULE_number);
+		EnterRule(_localctx, 220, RULE_number);
 		int _la;
 		try {
-			State = 1503;
+			State = 1597;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1498;
+				State = 1592;
 				_localctx.whole = Match(NUMBER);
-				State = 1500;
+				State = 1594;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FRACTION) {
 					{
-					State = 1499;
+					State = 1593;
 					_localctx.part = Match(FRACTION);
 					}
 				}
@@ -12092,7 +13033,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1502;
+				State = 1596;
 				_localctx.part = Match(FRACTION);
 				}
 				break;
@@ -12127,14 +13068,14 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public UnitContext unit() {
 		UnitContext _localctx = new UnitContext(Context, State);
-		EnterRule(_localctx, 212, RULE_unit);
+		EnterRule(_localctx, 222, RULE_unit);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1505;
+			State = 1599;
 			_la = TokenStream.LA(1);
-			if ( !(((((_la - 96)) & ~0x3f) == 0 && ((1L << (_la - 96)) & 7493989779944505345L) != 0) || _la==YD) ) {
+			if ( !(_la==IN || ((((_la - 165)) & ~0x3f) == 0 && ((1L << (_la - 165)) & 45L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
 			}
 			else {
@@ -12161,6 +13102,7 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EASE() { return GetToken(TurnrowParser.EASE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FINISHED() { return GetToken(TurnrowParser.FINISHED, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode MADE() { return GetToken(TurnrowParser.MADE, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SOLID() { return GetToken(TurnrowParser.SOLID, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SWATCH() { return GetToken(TurnrowParser.SWATCH, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ADD() { return GetToken(TurnrowParser.ADD, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode BEGIN() { return GetToken(TurnrowParser.BEGIN, 0); }
@@ -12206,6 +13148,7 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CHAINS() { return GetToken(TurnrowParser.CHAINS, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CORNER() { return GetToken(TurnrowParser.CORNER, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COUNTS() { return GetToken(TurnrowParser.COUNTS, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CUP() { return GetToken(TurnrowParser.CUP, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode DOES() { return GetToken(TurnrowParser.DOES, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode DOWN() { return GetToken(TurnrowParser.DOWN, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EACH() { return GetToken(TurnrowParser.EACH, 0); }
@@ -12218,6 +13161,7 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EVERY() { return GetToken(TurnrowParser.EVERY, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EXTRA() { return GetToken(TurnrowParser.EXTRA, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FACING() { return GetToken(TurnrowParser.FACING, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FLAT() { return GetToken(TurnrowParser.FLAT, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FOUNDATION() { return GetToken(TurnrowParser.FOUNDATION, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode HERE() { return GetToken(TurnrowParser.HERE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode HIGH() { return GetToken(TurnrowParser.HIGH, 0); }
@@ -12225,6 +13169,7 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LATER() { return GetToken(TurnrowParser.LATER, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LEAST() { return GetToken(TurnrowParser.LEAST, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LESS() { return GetToken(TurnrowParser.LESS, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LIE() { return GetToken(TurnrowParser.LIE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LONGER() { return GetToken(TurnrowParser.LONGER, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode MAKE() { return GetToken(TurnrowParser.MAKE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode MIRRORED() { return GetToken(TurnrowParser.MIRRORED, 0); }
@@ -12249,14 +13194,19 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode REPEATS() { return GetToken(TurnrowParser.REPEATS, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode REST() { return GetToken(TurnrowParser.REST, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ROUNDED() { return GetToken(TurnrowParser.ROUNDED, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode RUFFLE() { return GetToken(TurnrowParser.RUFFLE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SAME() { return GetToken(TurnrowParser.SAME, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SKIPPING() { return GetToken(TurnrowParser.SKIPPING, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SLIPPING() { return GetToken(TurnrowParser.SLIPPING, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode STACKED() { return GetToken(TurnrowParser.STACKED, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode STAGGERED() { return GetToken(TurnrowParser.STAGGERED, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode STITCH() { return GetToken(TurnrowParser.STITCH, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode STRETCHES() { return GetToken(TurnrowParser.STRETCHES, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode THEN() { return GetToken(TurnrowParser.THEN, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode THICK() { return GetToken(TurnrowParser.THICK, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TIMES() { return GetToken(TurnrowParser.TIMES, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TOGETHER() { return GetToken(TurnrowParser.TOGETHER, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SKIPPED() { return GetToken(TurnrowParser.SKIPPED, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode PLACE() { return GetToken(TurnrowParser.PLACE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TURNED() { return GetToken(TurnrowParser.TURNED, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TURNING() { return GetToken(TurnrowParser.TURNING, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TURNS() { return GetToken(TurnrowParser.TURNS, 0); }
@@ -12278,14 +13228,14 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public NameContext name() {
 		NameContext _localctx = new NameContext(Context, State);
-		EnterRule(_localctx, 214, RULE_name);
+		EnterRule(_localctx, 224, RULE_name);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1507;
+			State = 1601;
 			_la = TokenStream.LA(1);
-			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & -1153027075440967680L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & 9187343215068442451L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 5525927605L) != 0)) ) {
+			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594021L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 11317091691967L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
 			}
 			else {
@@ -12306,7 +13256,7 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	private static int[] _serializedATN => new int[] {
-		4,1,169,1510,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
+		4,1,179,1604,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
 		7,7,7,2,8,7,8,2,9,7,9,2,10,7,10,2,11,7,11,2,12,7,12,2,13,7,13,2,14,7,14,
 		2,15,7,15,2,16,7,16,2,17,7,17,2,18,7,18,2,19,7,19,2,20,7,20,2,21,7,21,
 		2,22,7,22,2,23,7,23,2,24,7,24,2,25,7,25,2,26,7,26,2,27,7,27,2,28,7,28,
@@ -12321,556 +13271,599 @@ internal partial class TurnrowParser : Parser {
 		2,85,7,85,2,86,7,86,2,87,7,87,2,88,7,88,2,89,7,89,2,90,7,90,2,91,7,91,
 		2,92,7,92,2,93,7,93,2,94,7,94,2,95,7,95,2,96,7,96,2,97,7,97,2,98,7,98,
 		2,99,7,99,2,100,7,100,2,101,7,101,2,102,7,102,2,103,7,103,2,104,7,104,
-		2,105,7,105,2,106,7,106,2,107,7,107,1,0,1,0,1,0,1,1,1,1,1,1,1,2,1,2,1,
+		2,105,7,105,2,106,7,106,2,107,7,107,2,108,7,108,2,109,7,109,2,110,7,110,
+		2,111,7,111,2,112,7,112,1,0,1,0,1,0,1,1,1,1,1,1,1,2,1,2,1,2,1,2,1,2,1,
 		2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,
 		1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,
-		2,1,2,1,2,1,2,1,2,1,2,1,2,3,2,267,8,2,1,3,1,3,1,3,1,4,1,4,1,4,1,5,1,5,
-		1,5,1,6,1,6,1,6,1,6,3,6,282,8,6,1,7,1,7,1,7,1,8,1,8,1,8,1,8,5,8,291,8,
-		8,10,8,12,8,294,9,8,1,9,1,9,1,9,1,9,1,9,3,9,301,8,9,3,9,303,8,9,1,10,1,
-		10,1,10,1,11,1,11,1,11,1,12,1,12,1,12,1,13,1,13,1,14,1,14,1,14,3,14,319,
-		8,14,1,14,1,14,5,14,323,8,14,10,14,12,14,326,9,14,1,15,1,15,1,15,1,15,
-		1,15,1,15,3,15,334,8,15,3,15,336,8,15,1,16,1,16,1,16,1,16,1,17,1,17,1,
-		17,1,17,1,17,1,17,3,17,348,8,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,
-		1,17,1,17,1,17,1,17,1,17,1,17,3,17,364,8,17,1,18,1,18,1,18,1,19,1,19,1,
-		19,1,19,1,19,3,19,374,8,19,1,19,1,19,1,19,1,19,1,19,1,19,1,19,3,19,383,
-		8,19,1,19,1,19,5,19,387,8,19,10,19,12,19,390,9,19,1,20,1,20,1,20,1,20,
-		1,20,1,20,1,20,1,20,1,20,3,20,401,8,20,1,21,1,21,1,21,1,21,1,21,1,22,1,
-		22,1,22,1,22,1,22,1,22,1,22,1,22,1,22,1,22,3,22,418,8,22,3,22,420,8,22,
-		1,22,1,22,5,22,424,8,22,10,22,12,22,427,9,22,1,23,1,23,1,23,1,23,1,23,
-		1,23,3,23,435,8,23,1,24,1,24,1,24,1,24,1,24,1,24,3,24,443,8,24,1,25,1,
-		25,1,25,1,25,1,25,3,25,450,8,25,1,26,1,26,1,26,1,26,1,26,1,26,5,26,458,
-		8,26,10,26,12,26,461,9,26,1,27,1,27,1,27,1,27,1,27,1,27,3,27,469,8,27,
-		1,28,1,28,1,28,1,28,3,28,475,8,28,1,28,1,28,1,28,1,29,1,29,1,29,1,29,1,
-		29,1,29,1,29,1,29,1,29,1,29,1,29,1,29,1,29,3,29,493,8,29,1,30,1,30,1,30,
-		1,30,1,30,1,30,1,30,5,30,502,8,30,10,30,12,30,505,9,30,1,31,1,31,1,31,
-		1,31,1,32,1,32,1,32,1,32,1,32,1,32,1,32,3,32,518,8,32,1,32,1,32,1,32,1,
-		32,3,32,524,8,32,1,33,1,33,1,33,1,34,1,34,1,34,1,34,1,34,1,34,3,34,535,
-		8,34,3,34,537,8,34,1,34,1,34,1,34,1,34,1,34,1,34,3,34,545,8,34,1,35,1,
-		35,1,35,3,35,550,8,35,1,35,1,35,1,35,1,35,1,35,1,36,1,36,1,37,1,37,1,37,
-		1,37,1,37,3,37,564,8,37,1,37,3,37,567,8,37,1,37,3,37,570,8,37,1,38,1,38,
-		1,38,1,38,1,38,1,38,1,38,1,38,3,38,580,8,38,1,38,1,38,1,38,1,38,1,38,1,
-		38,3,38,588,8,38,1,38,1,38,1,38,1,38,5,38,594,8,38,10,38,12,38,597,9,38,
-		1,38,1,38,1,38,1,38,3,38,603,8,38,1,38,1,38,1,38,5,38,608,8,38,10,38,12,
-		38,611,9,38,1,38,1,38,1,38,1,38,5,38,617,8,38,10,38,12,38,620,9,38,3,38,
-		622,8,38,1,39,1,39,3,39,626,8,39,1,40,4,40,629,8,40,11,40,12,40,630,1,
-		40,1,40,5,40,635,8,40,10,40,12,40,638,9,40,1,41,1,41,1,41,1,41,3,41,644,
-		8,41,1,42,1,42,1,42,1,42,1,42,3,42,651,8,42,1,43,1,43,1,43,3,43,656,8,
-		43,1,44,1,44,1,44,1,44,1,44,1,44,1,44,1,44,1,44,1,44,3,44,668,8,44,1,44,
-		1,44,3,44,672,8,44,1,45,1,45,1,45,1,45,1,45,1,46,1,46,1,46,1,46,1,46,5,
-		46,684,8,46,10,46,12,46,687,9,46,1,47,1,47,1,47,1,47,1,47,1,47,3,47,695,
-		8,47,1,48,1,48,1,48,1,49,1,49,1,49,1,49,1,50,1,50,3,50,706,8,50,1,50,3,
-		50,709,8,50,1,50,1,50,1,50,3,50,714,8,50,1,51,1,51,1,51,1,51,1,51,3,51,
-		721,8,51,1,51,1,51,1,51,3,51,726,8,51,1,52,1,52,1,52,5,52,731,8,52,10,
-		52,12,52,734,9,52,1,53,1,53,1,53,1,53,1,53,1,53,1,53,3,53,743,8,53,1,53,
-		3,53,746,8,53,1,53,1,53,3,53,750,8,53,1,53,1,53,1,53,1,53,1,53,1,53,1,
-		53,3,53,759,8,53,1,53,1,53,3,53,763,8,53,1,53,1,53,1,53,1,53,1,53,1,53,
-		1,53,1,53,1,53,3,53,774,8,53,1,53,3,53,777,8,53,1,53,4,53,780,8,53,11,
-		53,12,53,781,1,53,1,53,3,53,786,8,53,1,53,1,53,3,53,790,8,53,1,53,1,53,
-		3,53,794,8,53,1,53,1,53,3,53,798,8,53,1,53,3,53,801,8,53,1,53,3,53,804,
-		8,53,3,53,806,8,53,1,54,1,54,1,54,1,54,1,54,1,54,1,54,1,54,1,55,1,55,1,
-		55,1,55,1,56,4,56,821,8,56,11,56,12,56,822,1,56,1,56,5,56,827,8,56,10,
-		56,12,56,830,9,56,1,56,3,56,833,8,56,1,57,1,57,3,57,837,8,57,1,57,3,57,
-		840,8,57,1,58,1,58,1,58,1,58,1,58,1,58,1,58,1,58,1,58,3,58,851,8,58,3,
-		58,853,8,58,1,59,1,59,1,59,5,59,858,8,59,10,59,12,59,861,9,59,1,59,1,59,
-		4,59,865,8,59,11,59,12,59,866,3,59,869,8,59,1,59,1,59,1,59,1,59,3,59,875,
-		8,59,1,59,1,59,5,59,879,8,59,10,59,12,59,882,9,59,1,59,1,59,3,59,886,8,
-		59,1,59,4,59,889,8,59,11,59,12,59,890,1,59,1,59,1,59,4,59,896,8,59,11,
-		59,12,59,897,3,59,900,8,59,3,59,902,8,59,1,59,1,59,1,59,1,59,1,59,1,59,
-		3,59,910,8,59,1,59,3,59,913,8,59,1,60,1,60,1,60,1,60,1,60,1,60,1,60,1,
-		60,3,60,923,8,60,1,60,1,60,1,60,1,60,1,60,1,60,1,60,3,60,932,8,60,3,60,
-		934,8,60,3,60,936,8,60,1,60,3,60,939,8,60,1,61,1,61,1,61,1,61,5,61,945,
-		8,61,10,61,12,61,948,9,61,1,61,1,61,1,61,1,62,1,62,1,62,3,62,956,8,62,
-		1,63,1,63,1,63,1,63,1,63,1,63,1,63,1,63,1,63,1,63,3,63,968,8,63,1,64,1,
-		64,1,64,1,64,1,64,3,64,975,8,64,1,64,1,64,1,64,1,64,1,64,3,64,982,8,64,
-		1,64,1,64,3,64,986,8,64,1,64,1,64,5,64,990,8,64,10,64,12,64,993,9,64,1,
-		64,3,64,996,8,64,1,65,1,65,1,65,1,65,1,65,1,65,1,65,1,65,1,65,1,65,1,65,
-		3,65,1009,8,65,1,66,1,66,1,66,1,66,3,66,1015,8,66,1,66,1,66,1,66,3,66,
-		1020,8,66,1,67,1,67,1,67,1,67,1,67,1,67,1,67,1,67,3,67,1030,8,67,1,67,
-		3,67,1033,8,67,1,68,1,68,1,68,1,68,1,68,1,68,1,68,1,68,1,68,1,68,1,68,
-		1,68,1,68,3,68,1048,8,68,1,68,1,68,3,68,1052,8,68,1,68,1,68,3,68,1056,
-		8,68,1,68,1,68,5,68,1060,8,68,10,68,12,68,1063,9,68,1,68,1,68,1,68,1,68,
-		1,68,1,68,3,68,1071,8,68,1,68,1,68,5,68,1075,8,68,10,68,12,68,1078,9,68,
-		1,68,1,68,1,68,1,68,1,68,1,68,1,68,3,68,1087,8,68,3,68,1089,8,68,3,68,
-		1091,8,68,1,69,1,69,1,69,1,69,5,69,1097,8,69,10,69,12,69,1100,9,69,1,69,
-		3,69,1103,8,69,1,69,3,69,1106,8,69,1,70,1,70,1,70,1,70,1,70,3,70,1113,
-		8,70,1,70,1,70,1,70,5,70,1118,8,70,10,70,12,70,1121,9,70,1,71,1,71,3,71,
-		1125,8,71,1,71,1,71,1,71,1,71,1,71,3,71,1132,8,71,3,71,1134,8,71,1,71,
-		1,71,3,71,1138,8,71,1,71,3,71,1141,8,71,1,72,1,72,1,72,3,72,1146,8,72,
-		1,72,1,72,1,72,1,72,3,72,1152,8,72,1,72,1,72,1,72,3,72,1157,8,72,1,73,
-		1,73,1,73,3,73,1162,8,73,1,74,1,74,1,74,1,74,1,74,3,74,1169,8,74,1,74,
-		1,74,1,74,3,74,1174,8,74,1,75,1,75,1,75,1,75,1,75,1,75,1,75,1,75,1,75,
-		3,75,1185,8,75,1,76,1,76,1,76,1,76,1,76,3,76,1192,8,76,1,77,1,77,3,77,
-		1196,8,77,1,77,1,77,1,77,1,78,1,78,1,78,1,78,1,78,1,78,1,78,1,78,5,78,
-		1209,8,78,10,78,12,78,1212,9,78,1,79,1,79,1,79,1,79,1,79,1,79,1,79,1,79,
-		3,79,1222,8,79,1,79,1,79,1,79,1,79,1,79,1,79,3,79,1230,8,79,1,80,1,80,
-		4,80,1234,8,80,11,80,12,80,1235,1,80,1,80,5,80,1240,8,80,10,80,12,80,1243,
-		9,80,1,80,1,80,1,80,3,80,1248,8,80,3,80,1250,8,80,3,80,1252,8,80,1,80,
-		1,80,4,80,1256,8,80,11,80,12,80,1257,1,80,1,80,5,80,1262,8,80,10,80,12,
-		80,1265,9,80,1,80,1,80,5,80,1269,8,80,10,80,12,80,1272,9,80,1,80,1,80,
-		3,80,1276,8,80,1,81,4,81,1279,8,81,11,81,12,81,1280,1,82,1,82,1,82,1,82,
-		1,82,1,82,1,82,3,82,1290,8,82,1,82,1,82,1,82,1,82,3,82,1296,8,82,1,82,
-		3,82,1299,8,82,1,83,1,83,1,83,1,83,1,83,1,83,3,83,1307,8,83,1,84,1,84,
-		3,84,1311,8,84,1,84,1,84,1,84,1,84,1,84,3,84,1318,8,84,1,84,1,84,1,84,
-		1,84,1,84,3,84,1325,8,84,1,85,3,85,1328,8,85,1,85,4,85,1331,8,85,11,85,
-		12,85,1332,1,85,1,85,1,85,1,85,4,85,1339,8,85,11,85,12,85,1340,3,85,1343,
-		8,85,1,85,1,85,1,85,1,85,1,85,1,85,3,85,1351,8,85,3,85,1353,8,85,1,85,
-		3,85,1356,8,85,1,86,1,86,1,86,1,86,1,86,1,86,1,86,1,86,1,86,1,86,3,86,
-		1368,8,86,3,86,1370,8,86,1,86,1,86,1,86,3,86,1375,8,86,1,86,3,86,1378,
-		8,86,1,87,1,87,3,87,1382,8,87,1,87,1,87,5,87,1386,8,87,10,87,12,87,1389,
-		9,87,3,87,1391,8,87,1,88,1,88,1,88,3,88,1396,8,88,1,89,1,89,1,89,1,89,
-		5,89,1402,8,89,10,89,12,89,1405,9,89,1,89,1,89,1,89,1,89,1,89,3,89,1412,
-		8,89,1,90,1,90,4,90,1416,8,90,11,90,12,90,1417,1,90,3,90,1421,8,90,1,91,
-		1,91,1,91,1,91,3,91,1427,8,91,3,91,1429,8,91,1,92,1,92,1,93,1,93,1,94,
-		4,94,1436,8,94,11,94,12,94,1437,1,95,1,95,1,96,1,96,1,97,1,97,5,97,1446,
-		8,97,10,97,12,97,1449,9,97,1,98,1,98,1,98,1,99,1,99,3,99,1456,8,99,1,99,
-		1,99,1,99,1,99,1,99,3,99,1463,8,99,1,100,1,100,5,100,1467,8,100,10,100,
-		12,100,1470,9,100,1,101,1,101,1,101,1,102,1,102,1,102,1,102,1,102,1,102,
-		3,102,1481,8,102,1,103,1,103,1,104,1,104,1,104,1,104,1,104,5,104,1490,
-		8,104,10,104,12,104,1493,9,104,1,104,1,104,3,104,1497,8,104,1,105,1,105,
-		3,105,1501,8,105,1,105,3,105,1504,8,105,1,106,1,106,1,107,1,107,1,107,
-		0,0,108,0,2,4,6,8,10,12,14,16,18,20,22,24,26,28,30,32,34,36,38,40,42,44,
-		46,48,50,52,54,56,58,60,62,64,66,68,70,72,74,76,78,80,82,84,86,88,90,92,
-		94,96,98,100,102,104,106,108,110,112,114,116,118,120,122,124,126,128,130,
-		132,134,136,138,140,142,144,146,148,150,152,154,156,158,160,162,164,166,
-		168,170,172,174,176,178,180,182,184,186,188,190,192,194,196,198,200,202,
-		204,206,208,210,212,214,0,19,2,0,156,157,159,160,2,0,43,43,125,125,2,0,
-		21,21,73,73,2,0,46,46,135,135,2,0,156,156,159,159,2,0,94,94,149,149,2,
-		0,79,79,146,146,2,0,91,91,99,99,2,0,66,66,98,98,2,0,35,35,44,44,4,0,91,
-		91,99,99,109,109,129,129,2,0,101,101,107,107,2,0,128,128,154,154,2,0,77,
-		77,97,97,1,0,45,46,1,0,134,135,2,0,11,13,15,15,4,0,96,96,155,155,157,158,
-		160,160,28,0,16,19,21,28,30,33,35,44,47,59,61,63,65,66,69,69,71,71,73,
-		76,78,86,88,90,92,94,98,98,100,119,121,127,129,129,131,131,133,134,136,
-		136,138,139,141,144,146,149,151,151,153,153,156,156,159,159,161,161,1691,
-		0,216,1,0,0,0,2,219,1,0,0,0,4,266,1,0,0,0,6,268,1,0,0,0,8,271,1,0,0,0,
-		10,274,1,0,0,0,12,281,1,0,0,0,14,283,1,0,0,0,16,286,1,0,0,0,18,302,1,0,
-		0,0,20,304,1,0,0,0,22,307,1,0,0,0,24,310,1,0,0,0,26,313,1,0,0,0,28,315,
-		1,0,0,0,30,335,1,0,0,0,32,337,1,0,0,0,34,341,1,0,0,0,36,365,1,0,0,0,38,
-		368,1,0,0,0,40,400,1,0,0,0,42,402,1,0,0,0,44,407,1,0,0,0,46,428,1,0,0,
-		0,48,436,1,0,0,0,50,444,1,0,0,0,52,451,1,0,0,0,54,468,1,0,0,0,56,470,1,
-		0,0,0,58,479,1,0,0,0,60,494,1,0,0,0,62,506,1,0,0,0,64,523,1,0,0,0,66,525,
-		1,0,0,0,68,528,1,0,0,0,70,546,1,0,0,0,72,556,1,0,0,0,74,558,1,0,0,0,76,
-		621,1,0,0,0,78,623,1,0,0,0,80,628,1,0,0,0,82,643,1,0,0,0,84,645,1,0,0,
-		0,86,652,1,0,0,0,88,671,1,0,0,0,90,673,1,0,0,0,92,678,1,0,0,0,94,694,1,
-		0,0,0,96,696,1,0,0,0,98,699,1,0,0,0,100,703,1,0,0,0,102,715,1,0,0,0,104,
-		727,1,0,0,0,106,805,1,0,0,0,108,807,1,0,0,0,110,815,1,0,0,0,112,832,1,
-		0,0,0,114,839,1,0,0,0,116,852,1,0,0,0,118,854,1,0,0,0,120,914,1,0,0,0,
-		122,940,1,0,0,0,124,952,1,0,0,0,126,967,1,0,0,0,128,969,1,0,0,0,130,1008,
-		1,0,0,0,132,1010,1,0,0,0,134,1021,1,0,0,0,136,1034,1,0,0,0,138,1102,1,
-		0,0,0,140,1112,1,0,0,0,142,1133,1,0,0,0,144,1156,1,0,0,0,146,1161,1,0,
-		0,0,148,1163,1,0,0,0,150,1175,1,0,0,0,152,1191,1,0,0,0,154,1195,1,0,0,
-		0,156,1200,1,0,0,0,158,1229,1,0,0,0,160,1231,1,0,0,0,162,1278,1,0,0,0,
-		164,1298,1,0,0,0,166,1306,1,0,0,0,168,1324,1,0,0,0,170,1327,1,0,0,0,172,
-		1357,1,0,0,0,174,1379,1,0,0,0,176,1392,1,0,0,0,178,1397,1,0,0,0,180,1413,
-		1,0,0,0,182,1428,1,0,0,0,184,1430,1,0,0,0,186,1432,1,0,0,0,188,1435,1,
-		0,0,0,190,1439,1,0,0,0,192,1441,1,0,0,0,194,1443,1,0,0,0,196,1450,1,0,
-		0,0,198,1462,1,0,0,0,200,1464,1,0,0,0,202,1471,1,0,0,0,204,1480,1,0,0,
-		0,206,1482,1,0,0,0,208,1484,1,0,0,0,210,1503,1,0,0,0,212,1505,1,0,0,0,
-		214,1507,1,0,0,0,216,217,3,4,2,0,217,218,5,0,0,1,218,1,1,0,0,0,219,220,
-		3,178,89,0,220,221,5,0,0,1,221,3,1,0,0,0,222,267,3,6,3,0,223,267,3,8,4,
-		0,224,267,3,10,5,0,225,267,3,14,7,0,226,267,3,16,8,0,227,267,3,20,10,0,
-		228,267,3,22,11,0,229,267,3,24,12,0,230,267,3,26,13,0,231,267,3,28,14,
-		0,232,267,3,32,16,0,233,267,3,34,17,0,234,267,3,38,19,0,235,267,3,42,21,
-		0,236,267,3,44,22,0,237,267,3,74,37,0,238,267,3,66,33,0,239,267,3,68,34,
-		0,240,267,3,70,35,0,241,267,3,72,36,0,242,267,3,84,42,0,243,267,3,86,43,
-		0,244,267,3,88,44,0,245,267,3,90,45,0,246,267,3,92,46,0,247,267,3,96,48,
-		0,248,267,3,98,49,0,249,267,3,100,50,0,250,267,3,102,51,0,251,267,3,120,
-		60,0,252,267,3,128,64,0,253,267,3,132,66,0,254,267,3,134,67,0,255,267,
-		3,136,68,0,256,267,3,160,80,0,257,267,3,172,86,0,258,267,3,46,23,0,259,
-		267,3,122,61,0,260,267,3,48,24,0,261,267,3,50,25,0,262,267,3,52,26,0,263,
-		267,3,58,29,0,264,267,3,60,30,0,265,267,3,56,28,0,266,222,1,0,0,0,266,
-		223,1,0,0,0,266,224,1,0,0,0,266,225,1,0,0,0,266,226,1,0,0,0,266,227,1,
-		0,0,0,266,228,1,0,0,0,266,229,1,0,0,0,266,230,1,0,0,0,266,231,1,0,0,0,
-		266,232,1,0,0,0,266,233,1,0,0,0,266,234,1,0,0,0,266,235,1,0,0,0,266,236,
-		1,0,0,0,266,237,1,0,0,0,266,238,1,0,0,0,266,239,1,0,0,0,266,240,1,0,0,
-		0,266,241,1,0,0,0,266,242,1,0,0,0,266,243,1,0,0,0,266,244,1,0,0,0,266,
-		245,1,0,0,0,266,246,1,0,0,0,266,247,1,0,0,0,266,248,1,0,0,0,266,249,1,
-		0,0,0,266,250,1,0,0,0,266,251,1,0,0,0,266,252,1,0,0,0,266,253,1,0,0,0,
-		266,254,1,0,0,0,266,255,1,0,0,0,266,256,1,0,0,0,266,257,1,0,0,0,266,258,
-		1,0,0,0,266,259,1,0,0,0,266,260,1,0,0,0,266,261,1,0,0,0,266,262,1,0,0,
-		0,266,263,1,0,0,0,266,264,1,0,0,0,266,265,1,0,0,0,267,5,1,0,0,0,268,269,
-		5,39,0,0,269,270,3,210,105,0,270,7,1,0,0,0,271,272,5,41,0,0,272,273,5,
-		166,0,0,273,9,1,0,0,0,274,275,5,56,0,0,275,276,3,12,6,0,276,11,1,0,0,0,
-		277,282,5,162,0,0,278,282,5,165,0,0,279,282,5,166,0,0,280,282,3,214,107,
-		0,281,277,1,0,0,0,281,278,1,0,0,0,281,279,1,0,0,0,281,280,1,0,0,0,282,
-		13,1,0,0,0,283,284,5,53,0,0,284,285,3,214,107,0,285,15,1,0,0,0,286,287,
-		5,49,0,0,287,292,3,18,9,0,288,289,5,5,0,0,289,291,3,18,9,0,290,288,1,0,
-		0,0,291,294,1,0,0,0,292,290,1,0,0,0,292,293,1,0,0,0,293,17,1,0,0,0,294,
-		292,1,0,0,0,295,303,3,214,107,0,296,303,5,166,0,0,297,300,5,162,0,0,298,
-		301,3,214,107,0,299,301,5,15,0,0,300,298,1,0,0,0,300,299,1,0,0,0,300,301,
-		1,0,0,0,301,303,1,0,0,0,302,295,1,0,0,0,302,296,1,0,0,0,302,297,1,0,0,
-		0,303,19,1,0,0,0,304,305,5,50,0,0,305,306,5,166,0,0,306,21,1,0,0,0,307,
-		308,5,40,0,0,308,309,5,166,0,0,309,23,1,0,0,0,310,311,5,57,0,0,311,312,
-		3,214,107,0,312,25,1,0,0,0,313,314,5,3,0,0,314,27,1,0,0,0,315,316,5,59,
-		0,0,316,318,3,214,107,0,317,319,5,166,0,0,318,317,1,0,0,0,318,319,1,0,
-		0,0,319,324,1,0,0,0,320,321,5,5,0,0,321,323,3,30,15,0,322,320,1,0,0,0,
-		323,326,1,0,0,0,324,322,1,0,0,0,324,325,1,0,0,0,325,29,1,0,0,0,326,324,
-		1,0,0,0,327,328,5,148,0,0,328,336,3,210,105,0,329,333,3,210,105,0,330,
-		334,7,0,0,0,331,332,5,14,0,0,332,334,5,89,0,0,333,330,1,0,0,0,333,331,
-		1,0,0,0,334,336,1,0,0,0,335,327,1,0,0,0,335,329,1,0,0,0,336,31,1,0,0,0,
-		337,338,5,32,0,0,338,339,3,210,105,0,339,340,5,158,0,0,340,33,1,0,0,0,
-		341,342,5,31,0,0,342,343,3,188,94,0,343,344,5,7,0,0,344,347,3,210,105,
-		0,345,348,3,192,96,0,346,348,7,1,0,0,347,345,1,0,0,0,347,346,1,0,0,0,348,
-		363,1,0,0,0,349,350,5,64,0,0,350,351,3,210,105,0,351,352,3,190,95,0,352,
-		353,5,140,0,0,353,354,3,36,18,0,354,364,1,0,0,0,355,356,5,140,0,0,356,
-		357,3,36,18,0,357,358,5,5,0,0,358,359,3,210,105,0,359,360,3,190,95,0,360,
-		361,5,140,0,0,361,362,3,36,18,0,362,364,1,0,0,0,363,349,1,0,0,0,363,355,
-		1,0,0,0,364,35,1,0,0,0,365,366,3,210,105,0,366,367,3,212,106,0,367,37,
-		1,0,0,0,368,369,5,54,0,0,369,373,3,188,94,0,370,371,5,5,0,0,371,372,5,
-		109,0,0,372,374,5,45,0,0,373,370,1,0,0,0,373,374,1,0,0,0,374,375,1,0,0,
-		0,375,376,5,7,0,0,376,377,5,73,0,0,377,382,3,210,105,0,378,383,5,76,0,
-		0,379,380,5,78,0,0,380,381,5,110,0,0,381,383,5,23,0,0,382,378,1,0,0,0,
-		382,379,1,0,0,0,382,383,1,0,0,0,383,388,1,0,0,0,384,385,5,5,0,0,385,387,
-		3,40,20,0,386,384,1,0,0,0,387,390,1,0,0,0,388,386,1,0,0,0,388,389,1,0,
-		0,0,389,39,1,0,0,0,390,388,1,0,0,0,391,392,5,91,0,0,392,393,5,134,0,0,
-		393,394,5,96,0,0,394,395,5,164,0,0,395,401,7,2,0,0,396,397,5,110,0,0,397,
-		398,5,96,0,0,398,399,5,137,0,0,399,401,5,92,0,0,400,391,1,0,0,0,400,396,
-		1,0,0,0,401,41,1,0,0,0,402,403,5,38,0,0,403,404,3,214,107,0,404,405,5,
-		98,0,0,405,406,3,194,97,0,406,43,1,0,0,0,407,408,5,23,0,0,408,409,3,214,
-		107,0,409,419,5,98,0,0,410,411,7,3,0,0,411,412,5,29,0,0,412,420,3,194,
-		97,0,413,417,3,194,97,0,414,415,7,3,0,0,415,416,5,29,0,0,416,418,3,194,
-		97,0,417,414,1,0,0,0,417,418,1,0,0,0,418,420,1,0,0,0,419,410,1,0,0,0,419,
-		413,1,0,0,0,420,425,1,0,0,0,421,422,5,5,0,0,422,424,3,64,32,0,423,421,
-		1,0,0,0,424,427,1,0,0,0,425,423,1,0,0,0,425,426,1,0,0,0,426,45,1,0,0,0,
-		427,425,1,0,0,0,428,434,5,22,0,0,429,430,5,152,0,0,430,431,5,143,0,0,431,
-		435,7,2,0,0,432,433,5,150,0,0,433,435,5,74,0,0,434,429,1,0,0,0,434,432,
-		1,0,0,0,435,47,1,0,0,0,436,442,5,19,0,0,437,438,3,214,107,0,438,439,5,
-		5,0,0,439,440,3,212,106,0,440,443,1,0,0,0,441,443,5,166,0,0,442,437,1,
-		0,0,0,442,441,1,0,0,0,443,49,1,0,0,0,444,445,5,25,0,0,445,446,3,214,107,
-		0,446,447,5,98,0,0,447,449,3,194,97,0,448,450,5,102,0,0,449,448,1,0,0,
-		0,449,450,1,0,0,0,450,51,1,0,0,0,451,452,5,28,0,0,452,453,3,214,107,0,
-		453,454,5,98,0,0,454,459,3,174,87,0,455,456,5,5,0,0,456,458,3,54,27,0,
-		457,455,1,0,0,0,458,461,1,0,0,0,459,457,1,0,0,0,459,460,1,0,0,0,460,53,
-		1,0,0,0,461,459,1,0,0,0,462,469,5,116,0,0,463,464,5,136,0,0,464,465,5,
-		72,0,0,465,466,3,210,105,0,466,467,5,14,0,0,467,469,1,0,0,0,468,462,1,
-		0,0,0,468,463,1,0,0,0,469,55,1,0,0,0,470,471,5,16,0,0,471,474,3,214,107,
-		0,472,473,5,112,0,0,473,475,3,214,107,0,474,472,1,0,0,0,474,475,1,0,0,
-		0,475,476,1,0,0,0,476,477,5,7,0,0,477,478,5,166,0,0,478,57,1,0,0,0,479,
-		480,5,52,0,0,480,481,3,188,94,0,481,482,5,7,0,0,482,483,3,210,105,0,483,
-		484,3,192,96,0,484,485,5,64,0,0,485,486,3,210,105,0,486,487,3,190,95,0,
-		487,488,5,147,0,0,488,489,3,210,105,0,489,492,7,4,0,0,490,491,5,5,0,0,
-		491,493,3,214,107,0,492,490,1,0,0,0,492,493,1,0,0,0,493,59,1,0,0,0,494,
-		495,5,36,0,0,495,496,3,18,9,0,496,497,5,7,0,0,497,498,3,214,107,0,498,
-		503,3,62,31,0,499,500,5,5,0,0,500,502,3,62,31,0,501,499,1,0,0,0,502,505,
-		1,0,0,0,503,501,1,0,0,0,503,504,1,0,0,0,504,61,1,0,0,0,505,503,1,0,0,0,
-		506,507,3,210,105,0,507,508,3,212,106,0,508,509,7,5,0,0,509,63,1,0,0,0,
-		510,524,5,111,0,0,511,524,5,86,0,0,512,513,5,108,0,0,513,514,5,112,0,0,
-		514,517,3,204,102,0,515,516,5,11,0,0,516,518,3,204,102,0,517,515,1,0,0,
-		0,517,518,1,0,0,0,518,524,1,0,0,0,519,520,5,127,0,0,520,524,7,6,0,0,521,
-		522,5,151,0,0,522,524,3,194,97,0,523,510,1,0,0,0,523,511,1,0,0,0,523,512,
-		1,0,0,0,523,519,1,0,0,0,523,521,1,0,0,0,524,65,1,0,0,0,525,526,5,55,0,
-		0,526,527,5,166,0,0,527,67,1,0,0,0,528,529,5,134,0,0,529,530,5,41,0,0,
-		530,536,3,214,107,0,531,532,5,30,0,0,532,534,5,122,0,0,533,535,5,5,0,0,
-		534,533,1,0,0,0,534,535,1,0,0,0,535,537,1,0,0,0,536,531,1,0,0,0,536,537,
-		1,0,0,0,537,538,1,0,0,0,538,539,5,119,0,0,539,540,5,108,0,0,540,541,5,
-		112,0,0,541,544,3,210,105,0,542,543,5,11,0,0,543,545,3,210,105,0,544,542,
-		1,0,0,0,544,545,1,0,0,0,545,69,1,0,0,0,546,549,5,33,0,0,547,550,5,166,
-		0,0,548,550,7,7,0,0,549,547,1,0,0,0,549,548,1,0,0,0,550,551,1,0,0,0,551,
-		552,5,98,0,0,552,553,5,8,0,0,553,554,3,104,52,0,554,555,5,9,0,0,555,71,
-		1,0,0,0,556,557,5,4,0,0,557,73,1,0,0,0,558,559,5,42,0,0,559,563,3,214,
-		107,0,560,561,5,5,0,0,561,562,5,104,0,0,562,564,5,162,0,0,563,560,1,0,
-		0,0,563,564,1,0,0,0,564,566,1,0,0,0,565,567,3,76,38,0,566,565,1,0,0,0,
-		566,567,1,0,0,0,567,569,1,0,0,0,568,570,3,178,89,0,569,568,1,0,0,0,569,
-		570,1,0,0,0,570,75,1,0,0,0,571,572,5,30,0,0,572,573,3,214,107,0,573,574,
-		5,7,0,0,574,579,3,200,100,0,575,576,3,192,96,0,576,577,5,68,0,0,577,578,
-		3,182,91,0,578,580,1,0,0,0,579,575,1,0,0,0,579,580,1,0,0,0,580,622,1,0,
-		0,0,581,582,5,98,0,0,582,583,3,214,107,0,583,587,5,105,0,0,584,585,5,5,
-		0,0,585,586,5,142,0,0,586,588,5,119,0,0,587,584,1,0,0,0,587,588,1,0,0,
-		0,588,622,1,0,0,0,589,590,5,60,0,0,590,595,3,78,39,0,591,592,5,5,0,0,592,
-		594,3,78,39,0,593,591,1,0,0,0,594,597,1,0,0,0,595,593,1,0,0,0,595,596,
-		1,0,0,0,596,622,1,0,0,0,597,595,1,0,0,0,598,599,5,121,0,0,599,602,5,146,
-		0,0,600,603,5,63,0,0,601,603,5,67,0,0,602,600,1,0,0,0,602,601,1,0,0,0,
-		603,604,1,0,0,0,604,609,3,80,40,0,605,606,5,64,0,0,606,608,3,80,40,0,607,
-		605,1,0,0,0,608,611,1,0,0,0,609,607,1,0,0,0,609,610,1,0,0,0,610,612,1,
-		0,0,0,611,609,1,0,0,0,612,613,5,7,0,0,613,618,3,170,85,0,614,615,5,5,0,
-		0,615,617,3,170,85,0,616,614,1,0,0,0,617,620,1,0,0,0,618,616,1,0,0,0,618,
-		619,1,0,0,0,619,622,1,0,0,0,620,618,1,0,0,0,621,571,1,0,0,0,621,581,1,
-		0,0,0,621,589,1,0,0,0,621,598,1,0,0,0,622,77,1,0,0,0,623,625,3,214,107,
-		0,624,626,3,214,107,0,625,624,1,0,0,0,625,626,1,0,0,0,626,79,1,0,0,0,627,
-		629,3,166,83,0,628,627,1,0,0,0,629,630,1,0,0,0,630,628,1,0,0,0,630,631,
-		1,0,0,0,631,636,1,0,0,0,632,633,5,5,0,0,633,635,3,82,41,0,634,632,1,0,
-		0,0,635,638,1,0,0,0,636,634,1,0,0,0,636,637,1,0,0,0,637,81,1,0,0,0,638,
-		636,1,0,0,0,639,644,3,168,84,0,640,641,3,184,92,0,641,642,5,90,0,0,642,
-		644,1,0,0,0,643,639,1,0,0,0,643,640,1,0,0,0,644,83,1,0,0,0,645,646,5,18,
-		0,0,646,647,5,150,0,0,647,648,3,200,100,0,648,650,3,192,96,0,649,651,3,
-		178,89,0,650,649,1,0,0,0,650,651,1,0,0,0,651,85,1,0,0,0,652,653,5,21,0,
-		0,653,655,3,200,100,0,654,656,3,178,89,0,655,654,1,0,0,0,655,656,1,0,0,
-		0,656,87,1,0,0,0,657,658,5,30,0,0,658,659,5,93,0,0,659,660,3,182,91,0,
-		660,661,7,8,0,0,661,662,3,214,107,0,662,672,1,0,0,0,663,664,5,20,0,0,664,
-		668,5,83,0,0,665,666,7,9,0,0,666,668,5,82,0,0,667,663,1,0,0,0,667,665,
-		1,0,0,0,668,669,1,0,0,0,669,670,7,8,0,0,670,672,3,214,107,0,671,657,1,
-		0,0,0,671,667,1,0,0,0,672,89,1,0,0,0,673,674,5,37,0,0,674,675,5,109,0,
-		0,675,676,5,45,0,0,676,677,3,214,107,0,677,91,1,0,0,0,678,679,5,24,0,0,
-		679,680,5,7,0,0,680,685,3,94,47,0,681,682,5,5,0,0,682,684,3,94,47,0,683,
-		681,1,0,0,0,684,687,1,0,0,0,685,683,1,0,0,0,685,686,1,0,0,0,686,93,1,0,
-		0,0,687,685,1,0,0,0,688,689,5,130,0,0,689,695,3,200,100,0,690,691,3,200,
-		100,0,691,692,5,29,0,0,692,693,3,214,107,0,693,695,1,0,0,0,694,688,1,0,
-		0,0,694,690,1,0,0,0,695,95,1,0,0,0,696,697,5,27,0,0,697,698,5,113,0,0,
-		698,97,1,0,0,0,699,700,5,58,0,0,700,701,5,96,0,0,701,702,5,85,0,0,702,
-		99,1,0,0,0,703,705,5,45,0,0,704,706,3,200,100,0,705,704,1,0,0,0,705,706,
-		1,0,0,0,706,708,1,0,0,0,707,709,3,184,92,0,708,707,1,0,0,0,708,709,1,0,
-		0,0,709,710,1,0,0,0,710,711,5,7,0,0,711,713,3,104,52,0,712,714,3,178,89,
-		0,713,712,1,0,0,0,713,714,1,0,0,0,714,101,1,0,0,0,715,716,5,46,0,0,716,
-		717,3,200,100,0,717,718,5,140,0,0,718,720,3,200,100,0,719,721,3,184,92,
-		0,720,719,1,0,0,0,720,721,1,0,0,0,721,722,1,0,0,0,722,723,5,7,0,0,723,
-		725,3,104,52,0,724,726,3,178,89,0,725,724,1,0,0,0,725,726,1,0,0,0,726,
-		103,1,0,0,0,727,732,3,106,53,0,728,729,5,5,0,0,729,731,3,106,53,0,730,
-		728,1,0,0,0,731,734,1,0,0,0,732,730,1,0,0,0,732,733,1,0,0,0,733,105,1,
-		0,0,0,734,732,1,0,0,0,735,736,5,8,0,0,736,737,3,104,52,0,737,742,5,9,0,
-		0,738,739,3,200,100,0,739,740,5,139,0,0,740,743,1,0,0,0,741,743,3,116,
-		58,0,742,738,1,0,0,0,742,741,1,0,0,0,742,743,1,0,0,0,743,745,1,0,0,0,744,
-		746,3,118,59,0,745,744,1,0,0,0,745,746,1,0,0,0,746,806,1,0,0,0,747,749,
-		5,130,0,0,748,750,3,200,100,0,749,748,1,0,0,0,749,750,1,0,0,0,750,806,
-		1,0,0,0,751,752,5,132,0,0,752,753,5,119,0,0,753,806,3,200,100,0,754,758,
-		5,34,0,0,755,756,5,137,0,0,756,759,5,126,0,0,757,759,3,200,100,0,758,755,
-		1,0,0,0,758,757,1,0,0,0,759,762,1,0,0,0,760,761,5,29,0,0,761,763,5,100,
-		0,0,762,760,1,0,0,0,762,763,1,0,0,0,763,806,1,0,0,0,764,765,5,95,0,0,765,
-		766,3,200,100,0,766,767,5,29,0,0,767,768,3,214,107,0,768,806,1,0,0,0,769,
-		770,5,70,0,0,770,773,3,200,100,0,771,772,5,29,0,0,772,774,3,214,107,0,
-		773,771,1,0,0,0,773,774,1,0,0,0,774,806,1,0,0,0,775,777,3,208,104,0,776,
-		775,1,0,0,0,776,777,1,0,0,0,777,800,1,0,0,0,778,780,3,214,107,0,779,778,
-		1,0,0,0,780,781,1,0,0,0,781,779,1,0,0,0,781,782,1,0,0,0,782,793,1,0,0,
-		0,783,785,3,186,93,0,784,786,3,114,57,0,785,784,1,0,0,0,785,786,1,0,0,
-		0,786,794,1,0,0,0,787,789,3,112,56,0,788,790,3,108,54,0,789,788,1,0,0,
-		0,789,790,1,0,0,0,790,794,1,0,0,0,791,794,3,108,54,0,792,794,3,110,55,
-		0,793,783,1,0,0,0,793,787,1,0,0,0,793,791,1,0,0,0,793,792,1,0,0,0,793,
-		794,1,0,0,0,794,801,1,0,0,0,795,797,3,186,93,0,796,798,3,114,57,0,797,
-		796,1,0,0,0,797,798,1,0,0,0,798,801,1,0,0,0,799,801,3,110,55,0,800,779,
-		1,0,0,0,800,795,1,0,0,0,800,799,1,0,0,0,801,803,1,0,0,0,802,804,3,118,
-		59,0,803,802,1,0,0,0,803,804,1,0,0,0,804,806,1,0,0,0,805,735,1,0,0,0,805,
-		747,1,0,0,0,805,751,1,0,0,0,805,754,1,0,0,0,805,764,1,0,0,0,805,769,1,
-		0,0,0,805,776,1,0,0,0,806,107,1,0,0,0,807,808,5,150,0,0,808,809,5,8,0,
-		0,809,810,3,104,52,0,810,811,5,9,0,0,811,812,3,200,100,0,812,813,5,139,
-		0,0,813,814,5,87,0,0,814,109,1,0,0,0,815,816,5,68,0,0,816,817,5,80,0,0,
-		817,818,5,84,0,0,818,111,1,0,0,0,819,821,3,202,101,0,820,819,1,0,0,0,821,
-		822,1,0,0,0,822,820,1,0,0,0,822,823,1,0,0,0,823,833,1,0,0,0,824,828,3,
-		208,104,0,825,827,3,202,101,0,826,825,1,0,0,0,827,830,1,0,0,0,828,826,
-		1,0,0,0,828,829,1,0,0,0,829,833,1,0,0,0,830,828,1,0,0,0,831,833,3,116,
-		58,0,832,820,1,0,0,0,832,824,1,0,0,0,832,831,1,0,0,0,833,113,1,0,0,0,834,
-		836,3,200,100,0,835,837,5,87,0,0,836,835,1,0,0,0,836,837,1,0,0,0,837,840,
-		1,0,0,0,838,840,3,116,58,0,839,834,1,0,0,0,839,838,1,0,0,0,840,115,1,0,
-		0,0,841,853,5,60,0,0,842,853,5,67,0,0,843,844,5,140,0,0,844,853,5,75,0,
-		0,845,846,5,145,0,0,846,847,3,200,100,0,847,850,5,124,0,0,848,849,5,69,
-		0,0,849,851,5,75,0,0,850,848,1,0,0,0,850,851,1,0,0,0,851,853,1,0,0,0,852,
-		841,1,0,0,0,852,842,1,0,0,0,852,843,1,0,0,0,852,845,1,0,0,0,853,117,1,
-		0,0,0,854,912,5,96,0,0,855,859,7,10,0,0,856,858,3,214,107,0,857,856,1,
-		0,0,0,858,861,1,0,0,0,859,857,1,0,0,0,859,860,1,0,0,0,860,868,1,0,0,0,
-		861,859,1,0,0,0,862,864,5,64,0,0,863,865,3,214,107,0,864,863,1,0,0,0,865,
-		866,1,0,0,0,866,864,1,0,0,0,866,867,1,0,0,0,867,869,1,0,0,0,868,862,1,
-		0,0,0,868,869,1,0,0,0,869,874,1,0,0,0,870,871,5,145,0,0,871,872,3,200,
-		100,0,872,873,5,124,0,0,873,875,1,0,0,0,874,870,1,0,0,0,874,875,1,0,0,
-		0,875,913,1,0,0,0,876,880,5,80,0,0,877,879,3,214,107,0,878,877,1,0,0,0,
-		879,882,1,0,0,0,880,878,1,0,0,0,880,881,1,0,0,0,881,901,1,0,0,0,882,880,
-		1,0,0,0,883,885,5,64,0,0,884,886,3,208,104,0,885,884,1,0,0,0,885,886,1,
-		0,0,0,886,888,1,0,0,0,887,889,3,214,107,0,888,887,1,0,0,0,889,890,1,0,
-		0,0,890,888,1,0,0,0,890,891,1,0,0,0,891,899,1,0,0,0,892,893,5,96,0,0,893,
-		895,5,80,0,0,894,896,3,214,107,0,895,894,1,0,0,0,896,897,1,0,0,0,897,895,
-		1,0,0,0,897,898,1,0,0,0,898,900,1,0,0,0,899,892,1,0,0,0,899,900,1,0,0,
-		0,900,902,1,0,0,0,901,883,1,0,0,0,901,902,1,0,0,0,902,909,1,0,0,0,903,
-		910,5,60,0,0,904,910,5,67,0,0,905,906,5,145,0,0,906,907,3,200,100,0,907,
-		908,5,124,0,0,908,910,1,0,0,0,909,903,1,0,0,0,909,904,1,0,0,0,909,905,
-		1,0,0,0,909,910,1,0,0,0,910,913,1,0,0,0,911,913,5,75,0,0,912,855,1,0,0,
-		0,912,876,1,0,0,0,912,911,1,0,0,0,913,119,1,0,0,0,914,922,5,43,0,0,915,
-		916,5,46,0,0,916,917,3,200,100,0,917,918,5,140,0,0,918,919,3,200,100,0,
-		919,923,1,0,0,0,920,921,5,45,0,0,921,923,3,200,100,0,922,915,1,0,0,0,922,
-		920,1,0,0,0,923,935,1,0,0,0,924,925,5,5,0,0,925,933,3,200,100,0,926,927,
-		5,106,0,0,927,934,5,139,0,0,928,931,5,139,0,0,929,930,5,96,0,0,930,932,
-		5,62,0,0,931,929,1,0,0,0,931,932,1,0,0,0,932,934,1,0,0,0,933,926,1,0,0,
-		0,933,928,1,0,0,0,934,936,1,0,0,0,935,924,1,0,0,0,935,936,1,0,0,0,936,
-		938,1,0,0,0,937,939,3,178,89,0,938,937,1,0,0,0,938,939,1,0,0,0,939,121,
-		1,0,0,0,940,941,5,29,0,0,941,946,3,124,62,0,942,943,5,5,0,0,943,945,3,
-		124,62,0,944,942,1,0,0,0,945,948,1,0,0,0,946,944,1,0,0,0,946,947,1,0,0,
-		0,947,949,1,0,0,0,948,946,1,0,0,0,949,950,5,7,0,0,950,951,3,126,63,0,951,
-		123,1,0,0,0,952,955,3,18,9,0,953,954,5,140,0,0,954,956,3,18,9,0,955,953,
-		1,0,0,0,955,956,1,0,0,0,956,125,1,0,0,0,957,968,3,38,19,0,958,968,3,88,
-		44,0,959,968,3,90,45,0,960,968,3,100,50,0,961,968,3,102,51,0,962,968,3,
-		120,60,0,963,968,3,128,64,0,964,968,3,132,66,0,965,968,3,134,67,0,966,
-		968,3,136,68,0,967,957,1,0,0,0,967,958,1,0,0,0,967,959,1,0,0,0,967,960,
-		1,0,0,0,967,961,1,0,0,0,967,962,1,0,0,0,967,963,1,0,0,0,967,964,1,0,0,
-		0,967,965,1,0,0,0,967,966,1,0,0,0,968,127,1,0,0,0,969,981,5,51,0,0,970,
-		971,5,140,0,0,971,974,3,194,97,0,972,973,5,68,0,0,973,975,3,182,91,0,974,
-		972,1,0,0,0,974,975,1,0,0,0,975,982,1,0,0,0,976,977,5,29,0,0,977,982,3,
-		194,97,0,978,979,3,200,100,0,979,980,3,190,95,0,980,982,1,0,0,0,981,970,
-		1,0,0,0,981,976,1,0,0,0,981,978,1,0,0,0,982,985,1,0,0,0,983,984,5,30,0,
-		0,984,986,3,214,107,0,985,983,1,0,0,0,985,986,1,0,0,0,986,991,1,0,0,0,
-		987,988,5,5,0,0,988,990,3,130,65,0,989,987,1,0,0,0,990,993,1,0,0,0,991,
-		989,1,0,0,0,991,992,1,0,0,0,992,995,1,0,0,0,993,991,1,0,0,0,994,996,3,
-		178,89,0,995,994,1,0,0,0,995,996,1,0,0,0,996,129,1,0,0,0,997,998,5,86,
-		0,0,998,1009,3,190,95,0,999,1000,5,111,0,0,1000,1009,3,190,95,0,1001,1002,
-		5,84,0,0,1002,1009,3,184,92,0,1003,1004,5,96,0,0,1004,1009,3,214,107,0,
-		1005,1006,5,83,0,0,1006,1007,5,96,0,0,1007,1009,3,188,94,0,1008,997,1,
-		0,0,0,1008,999,1,0,0,0,1008,1001,1,0,0,0,1008,1003,1,0,0,0,1008,1005,1,
-		0,0,0,1009,131,1,0,0,0,1010,1011,5,34,0,0,1011,1014,3,200,100,0,1012,1013,
-		5,29,0,0,1013,1015,5,100,0,0,1014,1012,1,0,0,0,1014,1015,1,0,0,0,1015,
-		1016,1,0,0,0,1016,1017,5,68,0,0,1017,1019,3,182,91,0,1018,1020,3,178,89,
-		0,1019,1018,1,0,0,0,1019,1020,1,0,0,0,1020,133,1,0,0,0,1021,1022,5,17,
-		0,0,1022,1023,3,200,100,0,1023,1024,5,68,0,0,1024,1029,3,182,91,0,1025,
-		1026,5,5,0,0,1026,1027,5,115,0,0,1027,1028,5,45,0,0,1028,1030,5,65,0,0,
-		1029,1025,1,0,0,0,1029,1030,1,0,0,0,1030,1032,1,0,0,0,1031,1033,3,178,
-		89,0,1032,1031,1,0,0,0,1032,1033,1,0,0,0,1033,135,1,0,0,0,1034,1090,5,
-		48,0,0,1035,1036,5,72,0,0,1036,1091,3,152,76,0,1037,1038,5,46,0,0,1038,
-		1039,3,200,100,0,1039,1040,5,140,0,0,1040,1041,3,200,100,0,1041,1042,3,
-		138,69,0,1042,1091,1,0,0,0,1043,1044,5,140,0,0,1044,1047,3,194,97,0,1045,
-		1046,5,68,0,0,1046,1048,3,182,91,0,1047,1045,1,0,0,0,1047,1048,1,0,0,0,
-		1048,1052,1,0,0,0,1049,1050,5,29,0,0,1050,1052,3,194,97,0,1051,1043,1,
-		0,0,0,1051,1049,1,0,0,0,1052,1055,1,0,0,0,1053,1054,5,30,0,0,1054,1056,
-		3,214,107,0,1055,1053,1,0,0,0,1055,1056,1,0,0,0,1056,1061,1,0,0,0,1057,
-		1058,5,5,0,0,1058,1060,3,130,65,0,1059,1057,1,0,0,0,1060,1063,1,0,0,0,
-		1061,1059,1,0,0,0,1061,1062,1,0,0,0,1062,1064,1,0,0,0,1063,1061,1,0,0,
-		0,1064,1065,3,138,69,0,1065,1091,1,0,0,0,1066,1088,3,200,100,0,1067,1070,
-		3,190,95,0,1068,1069,5,30,0,0,1069,1071,3,214,107,0,1070,1068,1,0,0,0,
-		1070,1071,1,0,0,0,1071,1076,1,0,0,0,1072,1073,5,5,0,0,1073,1075,3,130,
-		65,0,1074,1072,1,0,0,0,1075,1078,1,0,0,0,1076,1074,1,0,0,0,1076,1077,1,
-		0,0,0,1077,1079,1,0,0,0,1078,1076,1,0,0,0,1079,1080,3,138,69,0,1080,1089,
-		1,0,0,0,1081,1082,3,192,96,0,1082,1086,5,96,0,0,1083,1084,5,5,0,0,1084,
-		1085,5,72,0,0,1085,1087,3,152,76,0,1086,1083,1,0,0,0,1086,1087,1,0,0,0,
-		1087,1089,1,0,0,0,1088,1067,1,0,0,0,1088,1081,1,0,0,0,1089,1091,1,0,0,
-		0,1090,1035,1,0,0,0,1090,1037,1,0,0,0,1090,1051,1,0,0,0,1090,1066,1,0,
-		0,0,1091,137,1,0,0,0,1092,1093,5,7,0,0,1093,1098,3,140,70,0,1094,1095,
-		5,6,0,0,1095,1097,3,140,70,0,1096,1094,1,0,0,0,1097,1100,1,0,0,0,1098,
-		1096,1,0,0,0,1098,1099,1,0,0,0,1099,1103,1,0,0,0,1100,1098,1,0,0,0,1101,
-		1103,3,156,78,0,1102,1092,1,0,0,0,1102,1101,1,0,0,0,1103,1105,1,0,0,0,
-		1104,1106,3,178,89,0,1105,1104,1,0,0,0,1105,1106,1,0,0,0,1106,139,1,0,
-		0,0,1107,1108,5,61,0,0,1108,1109,3,200,100,0,1109,1110,3,190,95,0,1110,
-		1111,5,5,0,0,1111,1113,1,0,0,0,1112,1107,1,0,0,0,1112,1113,1,0,0,0,1113,
-		1114,1,0,0,0,1114,1119,3,142,71,0,1115,1116,5,5,0,0,1116,1118,3,144,72,
-		0,1117,1115,1,0,0,0,1118,1121,1,0,0,0,1119,1117,1,0,0,0,1119,1120,1,0,
-		0,0,1120,141,1,0,0,0,1121,1119,1,0,0,0,1122,1125,3,186,93,0,1123,1125,
-		5,17,0,0,1124,1122,1,0,0,0,1124,1123,1,0,0,0,1125,1126,1,0,0,0,1126,1134,
-		3,200,100,0,1127,1128,5,34,0,0,1128,1131,3,200,100,0,1129,1130,5,29,0,
-		0,1130,1132,5,100,0,0,1131,1129,1,0,0,0,1131,1132,1,0,0,0,1132,1134,1,
-		0,0,0,1133,1124,1,0,0,0,1133,1127,1,0,0,0,1134,1137,1,0,0,0,1135,1136,
-		5,68,0,0,1136,1138,3,182,91,0,1137,1135,1,0,0,0,1137,1138,1,0,0,0,1138,
-		1140,1,0,0,0,1139,1141,3,146,73,0,1140,1139,1,0,0,0,1140,1141,1,0,0,0,
-		1141,143,1,0,0,0,1142,1145,5,138,0,0,1143,1146,3,146,73,0,1144,1146,3,
-		142,71,0,1145,1143,1,0,0,0,1145,1144,1,0,0,0,1146,1157,1,0,0,0,1147,1157,
-		3,148,74,0,1148,1151,5,72,0,0,1149,1152,3,150,75,0,1150,1152,3,152,76,
-		0,1151,1149,1,0,0,0,1151,1150,1,0,0,0,1152,1157,1,0,0,0,1153,1157,3,154,
-		77,0,1154,1155,5,68,0,0,1155,1157,3,182,91,0,1156,1142,1,0,0,0,1156,1147,
-		1,0,0,0,1156,1148,1,0,0,0,1156,1153,1,0,0,0,1156,1154,1,0,0,0,1157,145,
-		1,0,0,0,1158,1162,3,148,74,0,1159,1160,5,72,0,0,1160,1162,3,150,75,0,1161,
-		1158,1,0,0,0,1161,1159,1,0,0,0,1162,147,1,0,0,0,1163,1168,5,88,0,0,1164,
-		1169,5,45,0,0,1165,1166,3,200,100,0,1166,1167,3,190,95,0,1167,1169,1,0,
-		0,0,1168,1164,1,0,0,0,1168,1165,1,0,0,0,1169,1173,1,0,0,0,1170,1171,3,
-		200,100,0,1171,1172,5,139,0,0,1172,1174,1,0,0,0,1173,1170,1,0,0,0,1173,
-		1174,1,0,0,0,1174,149,1,0,0,0,1175,1176,5,144,0,0,1176,1177,5,88,0,0,1177,
-		1178,3,200,100,0,1178,1179,5,64,0,0,1179,1180,3,200,100,0,1180,1184,3,
-		190,95,0,1181,1182,3,200,100,0,1182,1183,5,139,0,0,1183,1185,1,0,0,0,1184,
-		1181,1,0,0,0,1184,1185,1,0,0,0,1185,151,1,0,0,0,1186,1192,5,131,0,0,1187,
-		1188,5,133,0,0,1188,1192,5,119,0,0,1189,1190,5,153,0,0,1190,1192,5,141,
-		0,0,1191,1186,1,0,0,0,1191,1187,1,0,0,0,1191,1189,1,0,0,0,1192,153,1,0,
-		0,0,1193,1196,5,161,0,0,1194,1196,3,208,104,0,1195,1193,1,0,0,0,1195,1194,
-		1,0,0,0,1196,1197,1,0,0,0,1197,1198,3,192,96,0,1198,1199,5,96,0,0,1199,
-		155,1,0,0,0,1200,1201,5,87,0,0,1201,1202,5,140,0,0,1202,1203,3,200,100,
-		0,1203,1204,5,5,0,0,1204,1205,5,68,0,0,1205,1210,3,182,91,0,1206,1207,
-		5,5,0,0,1207,1209,3,158,79,0,1208,1206,1,0,0,0,1209,1212,1,0,0,0,1210,
-		1208,1,0,0,0,1210,1211,1,0,0,0,1211,157,1,0,0,0,1212,1210,1,0,0,0,1213,
-		1214,5,114,0,0,1214,1215,5,128,0,0,1215,1230,3,190,95,0,1216,1217,5,103,
-		0,0,1217,1230,5,91,0,0,1218,1221,5,72,0,0,1219,1222,5,144,0,0,1220,1222,
-		3,152,76,0,1221,1219,1,0,0,0,1221,1220,1,0,0,0,1222,1230,1,0,0,0,1223,
-		1224,7,7,0,0,1224,1225,3,200,100,0,1225,1226,3,190,95,0,1226,1227,5,123,
-		0,0,1227,1230,1,0,0,0,1228,1230,3,154,77,0,1229,1213,1,0,0,0,1229,1216,
-		1,0,0,0,1229,1218,1,0,0,0,1229,1223,1,0,0,0,1229,1228,1,0,0,0,1230,159,
-		1,0,0,0,1231,1233,5,47,0,0,1232,1234,3,166,83,0,1233,1232,1,0,0,0,1234,
-		1235,1,0,0,0,1235,1233,1,0,0,0,1235,1236,1,0,0,0,1236,1241,1,0,0,0,1237,
-		1238,5,64,0,0,1238,1240,3,162,81,0,1239,1237,1,0,0,0,1240,1243,1,0,0,0,
-		1241,1239,1,0,0,0,1241,1242,1,0,0,0,1242,1251,1,0,0,0,1243,1241,1,0,0,
-		0,1244,1249,5,5,0,0,1245,1247,3,168,84,0,1246,1248,5,5,0,0,1247,1246,1,
-		0,0,0,1247,1248,1,0,0,0,1248,1250,1,0,0,0,1249,1245,1,0,0,0,1249,1250,
-		1,0,0,0,1250,1252,1,0,0,0,1251,1244,1,0,0,0,1251,1252,1,0,0,0,1252,1253,
-		1,0,0,0,1253,1255,5,150,0,0,1254,1256,3,166,83,0,1255,1254,1,0,0,0,1256,
-		1257,1,0,0,0,1257,1255,1,0,0,0,1257,1258,1,0,0,0,1258,1263,1,0,0,0,1259,
-		1260,5,64,0,0,1260,1262,3,162,81,0,1261,1259,1,0,0,0,1262,1265,1,0,0,0,
-		1263,1261,1,0,0,0,1263,1264,1,0,0,0,1264,1270,1,0,0,0,1265,1263,1,0,0,
-		0,1266,1267,5,5,0,0,1267,1269,3,164,82,0,1268,1266,1,0,0,0,1269,1272,1,
-		0,0,0,1270,1268,1,0,0,0,1270,1271,1,0,0,0,1271,1275,1,0,0,0,1272,1270,
-		1,0,0,0,1273,1274,5,7,0,0,1274,1276,3,170,85,0,1275,1273,1,0,0,0,1275,
-		1276,1,0,0,0,1276,161,1,0,0,0,1277,1279,3,166,83,0,1278,1277,1,0,0,0,1279,
-		1280,1,0,0,0,1280,1278,1,0,0,0,1280,1281,1,0,0,0,1281,163,1,0,0,0,1282,
-		1299,3,168,84,0,1283,1289,5,81,0,0,1284,1285,3,208,104,0,1285,1286,5,140,
-		0,0,1286,1287,3,208,104,0,1287,1288,3,212,106,0,1288,1290,1,0,0,0,1289,
-		1284,1,0,0,0,1289,1290,1,0,0,0,1290,1299,1,0,0,0,1291,1295,5,96,0,0,1292,
-		1293,5,137,0,0,1293,1296,5,129,0,0,1294,1296,5,117,0,0,1295,1292,1,0,0,
-		0,1295,1294,1,0,0,0,1296,1297,1,0,0,0,1297,1299,5,118,0,0,1298,1282,1,
-		0,0,0,1298,1283,1,0,0,0,1298,1291,1,0,0,0,1299,165,1,0,0,0,1300,1307,3,
-		214,107,0,1301,1307,5,91,0,0,1302,1307,5,99,0,0,1303,1307,5,45,0,0,1304,
-		1307,5,46,0,0,1305,1307,5,135,0,0,1306,1300,1,0,0,0,1306,1301,1,0,0,0,
-		1306,1302,1,0,0,0,1306,1303,1,0,0,0,1306,1304,1,0,0,0,1306,1305,1,0,0,
-		0,1307,167,1,0,0,0,1308,1309,5,62,0,0,1309,1311,5,71,0,0,1310,1308,1,0,
-		0,0,1310,1311,1,0,0,0,1311,1312,1,0,0,0,1312,1317,7,7,0,0,1313,1318,5,
-		45,0,0,1314,1315,3,200,100,0,1315,1316,3,190,95,0,1316,1318,1,0,0,0,1317,
-		1313,1,0,0,0,1317,1314,1,0,0,0,1318,1325,1,0,0,0,1319,1320,5,46,0,0,1320,
-		1321,3,200,100,0,1321,1322,5,140,0,0,1322,1323,3,200,100,0,1323,1325,1,
-		0,0,0,1324,1310,1,0,0,0,1324,1319,1,0,0,0,1325,169,1,0,0,0,1326,1328,3,
-		208,104,0,1327,1326,1,0,0,0,1327,1328,1,0,0,0,1328,1330,1,0,0,0,1329,1331,
-		3,214,107,0,1330,1329,1,0,0,0,1331,1332,1,0,0,0,1332,1330,1,0,0,0,1332,
-		1333,1,0,0,0,1333,1355,1,0,0,0,1334,1335,5,96,0,0,1335,1342,5,80,0,0,1336,
-		1343,5,45,0,0,1337,1339,3,214,107,0,1338,1337,1,0,0,0,1339,1340,1,0,0,
-		0,1340,1338,1,0,0,0,1340,1341,1,0,0,0,1341,1343,1,0,0,0,1342,1336,1,0,
-		0,0,1342,1338,1,0,0,0,1343,1356,1,0,0,0,1344,1352,5,120,0,0,1345,1353,
-		5,45,0,0,1346,1350,3,200,100,0,1347,1351,3,190,95,0,1348,1351,5,135,0,
-		0,1349,1351,3,214,107,0,1350,1347,1,0,0,0,1350,1348,1,0,0,0,1350,1349,
-		1,0,0,0,1351,1353,1,0,0,0,1352,1345,1,0,0,0,1352,1346,1,0,0,0,1353,1356,
-		1,0,0,0,1354,1356,5,87,0,0,1355,1334,1,0,0,0,1355,1344,1,0,0,0,1355,1354,
-		1,0,0,0,1355,1356,1,0,0,0,1356,171,1,0,0,0,1357,1358,5,26,0,0,1358,1377,
-		3,174,87,0,1359,1369,5,38,0,0,1360,1361,5,68,0,0,1361,1362,7,11,0,0,1362,
-		1370,3,194,97,0,1363,1367,3,194,97,0,1364,1365,5,5,0,0,1365,1366,5,151,
-		0,0,1366,1368,3,194,97,0,1367,1364,1,0,0,0,1367,1368,1,0,0,0,1368,1370,
-		1,0,0,0,1369,1360,1,0,0,0,1369,1363,1,0,0,0,1370,1378,1,0,0,0,1371,1374,
-		7,8,0,0,1372,1373,5,68,0,0,1373,1375,7,11,0,0,1374,1372,1,0,0,0,1374,1375,
-		1,0,0,0,1375,1376,1,0,0,0,1376,1378,3,174,87,0,1377,1359,1,0,0,0,1377,
-		1371,1,0,0,0,1378,173,1,0,0,0,1379,1390,3,194,97,0,1380,1382,5,161,0,0,
-		1381,1380,1,0,0,0,1381,1382,1,0,0,0,1382,1383,1,0,0,0,1383,1387,7,3,0,
-		0,1384,1386,3,176,88,0,1385,1384,1,0,0,0,1386,1389,1,0,0,0,1387,1385,1,
-		0,0,0,1387,1388,1,0,0,0,1388,1391,1,0,0,0,1389,1387,1,0,0,0,1390,1381,
-		1,0,0,0,1390,1391,1,0,0,0,1391,175,1,0,0,0,1392,1393,3,206,103,0,1393,
-		1395,3,204,102,0,1394,1396,7,3,0,0,1395,1394,1,0,0,0,1395,1396,1,0,0,0,
-		1396,177,1,0,0,0,1397,1398,5,10,0,0,1398,1403,3,180,90,0,1399,1400,5,5,
-		0,0,1400,1402,3,180,90,0,1401,1399,1,0,0,0,1402,1405,1,0,0,0,1403,1401,
-		1,0,0,0,1403,1404,1,0,0,0,1404,1411,1,0,0,0,1405,1403,1,0,0,0,1406,1407,
-		5,152,0,0,1407,1408,5,143,0,0,1408,1412,7,2,0,0,1409,1410,5,150,0,0,1410,
-		1412,5,74,0,0,1411,1406,1,0,0,0,1411,1409,1,0,0,0,1411,1412,1,0,0,0,1412,
-		179,1,0,0,0,1413,1420,3,200,100,0,1414,1416,3,214,107,0,1415,1414,1,0,
-		0,0,1416,1417,1,0,0,0,1417,1415,1,0,0,0,1417,1418,1,0,0,0,1418,1421,1,
-		0,0,0,1419,1421,5,135,0,0,1420,1415,1,0,0,0,1420,1419,1,0,0,0,1420,1421,
-		1,0,0,0,1421,181,1,0,0,0,1422,1423,5,20,0,0,1423,1429,5,83,0,0,1424,1426,
-		3,214,107,0,1425,1427,5,82,0,0,1426,1425,1,0,0,0,1426,1427,1,0,0,0,1427,
-		1429,1,0,0,0,1428,1422,1,0,0,0,1428,1424,1,0,0,0,1429,183,1,0,0,0,1430,
-		1431,7,12,0,0,1431,185,1,0,0,0,1432,1433,7,13,0,0,1433,187,1,0,0,0,1434,
-		1436,3,214,107,0,1435,1434,1,0,0,0,1436,1437,1,0,0,0,1437,1435,1,0,0,0,
-		1437,1438,1,0,0,0,1438,189,1,0,0,0,1439,1440,7,14,0,0,1440,191,1,0,0,0,
-		1441,1442,7,15,0,0,1442,193,1,0,0,0,1443,1447,3,198,99,0,1444,1446,3,196,
-		98,0,1445,1444,1,0,0,0,1446,1449,1,0,0,0,1447,1445,1,0,0,0,1447,1448,1,
-		0,0,0,1448,195,1,0,0,0,1449,1447,1,0,0,0,1450,1451,3,206,103,0,1451,1452,
-		3,198,99,0,1452,197,1,0,0,0,1453,1455,3,208,104,0,1454,1456,3,212,106,
-		0,1455,1454,1,0,0,0,1455,1456,1,0,0,0,1456,1463,1,0,0,0,1457,1463,3,214,
-		107,0,1458,1459,5,8,0,0,1459,1460,3,194,97,0,1460,1461,5,9,0,0,1461,1463,
-		1,0,0,0,1462,1453,1,0,0,0,1462,1457,1,0,0,0,1462,1458,1,0,0,0,1463,199,
-		1,0,0,0,1464,1468,3,204,102,0,1465,1467,3,202,101,0,1466,1465,1,0,0,0,
-		1467,1470,1,0,0,0,1468,1466,1,0,0,0,1468,1469,1,0,0,0,1469,201,1,0,0,0,
-		1470,1468,1,0,0,0,1471,1472,3,206,103,0,1472,1473,3,204,102,0,1473,203,
-		1,0,0,0,1474,1481,3,208,104,0,1475,1481,3,214,107,0,1476,1477,5,8,0,0,
-		1477,1478,3,200,100,0,1478,1479,5,9,0,0,1479,1481,1,0,0,0,1480,1474,1,
-		0,0,0,1480,1475,1,0,0,0,1480,1476,1,0,0,0,1481,205,1,0,0,0,1482,1483,7,
-		16,0,0,1483,207,1,0,0,0,1484,1496,3,210,105,0,1485,1486,5,8,0,0,1486,1491,
-		3,210,105,0,1487,1488,5,5,0,0,1488,1490,3,210,105,0,1489,1487,1,0,0,0,
-		1490,1493,1,0,0,0,1491,1489,1,0,0,0,1491,1492,1,0,0,0,1492,1494,1,0,0,
-		0,1493,1491,1,0,0,0,1494,1495,5,9,0,0,1495,1497,1,0,0,0,1496,1485,1,0,
-		0,0,1496,1497,1,0,0,0,1497,209,1,0,0,0,1498,1500,5,162,0,0,1499,1501,5,
-		163,0,0,1500,1499,1,0,0,0,1500,1501,1,0,0,0,1501,1504,1,0,0,0,1502,1504,
-		5,163,0,0,1503,1498,1,0,0,0,1503,1502,1,0,0,0,1504,211,1,0,0,0,1505,1506,
-		7,17,0,0,1506,213,1,0,0,0,1507,1508,7,18,0,0,1508,215,1,0,0,0,189,266,
-		281,292,300,302,318,324,333,335,347,363,373,382,388,400,417,419,425,434,
-		442,449,459,468,474,492,503,517,523,534,536,544,549,563,566,569,579,587,
-		595,602,609,618,621,625,630,636,643,650,655,667,671,685,694,705,708,713,
-		720,725,732,742,745,749,758,762,773,776,781,785,789,793,797,800,803,805,
-		822,828,832,836,839,850,852,859,866,868,874,880,885,890,897,899,901,909,
-		912,922,931,933,935,938,946,955,967,974,981,985,991,995,1008,1014,1019,
-		1029,1032,1047,1051,1055,1061,1070,1076,1086,1088,1090,1098,1102,1105,
-		1112,1119,1124,1131,1133,1137,1140,1145,1151,1156,1161,1168,1173,1184,
-		1191,1195,1210,1221,1229,1235,1241,1247,1249,1251,1257,1263,1270,1275,
-		1280,1289,1295,1298,1306,1310,1317,1324,1327,1332,1340,1342,1350,1352,
-		1355,1367,1369,1374,1377,1381,1387,1390,1395,1403,1411,1417,1420,1426,
-		1428,1437,1447,1455,1462,1468,1480,1491,1496,1500,1503
+		2,1,2,1,2,1,2,1,2,3,2,278,8,2,1,3,1,3,1,3,1,4,1,4,1,4,1,5,1,5,1,5,1,6,
+		1,6,1,6,1,6,3,6,293,8,6,1,7,1,7,1,7,1,8,1,8,1,8,1,8,5,8,302,8,8,10,8,12,
+		8,305,9,8,1,9,1,9,1,9,1,9,1,9,3,9,312,8,9,3,9,314,8,9,1,10,1,10,1,10,1,
+		11,1,11,1,11,1,12,1,12,1,12,1,13,1,13,1,14,1,14,1,14,3,14,330,8,14,1,14,
+		1,14,5,14,334,8,14,10,14,12,14,337,9,14,1,15,1,15,1,15,1,15,1,15,1,15,
+		3,15,345,8,15,3,15,347,8,15,1,16,1,16,1,16,1,16,1,17,1,17,1,17,1,17,1,
+		17,1,17,3,17,359,8,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,
+		1,17,1,17,1,17,1,17,3,17,375,8,17,1,18,1,18,1,18,1,19,1,19,1,19,1,19,1,
+		19,3,19,385,8,19,1,19,1,19,1,19,1,19,1,19,1,19,1,19,3,19,394,8,19,1,19,
+		1,19,5,19,398,8,19,10,19,12,19,401,9,19,1,20,1,20,1,20,1,20,1,20,1,20,
+		1,20,1,20,1,20,3,20,412,8,20,1,21,1,21,1,21,1,21,1,21,1,22,1,22,1,22,1,
+		22,1,22,1,22,1,22,1,22,1,22,1,22,3,22,429,8,22,3,22,431,8,22,1,22,1,22,
+		5,22,435,8,22,10,22,12,22,438,9,22,1,23,1,23,1,23,1,23,1,23,1,23,3,23,
+		446,8,23,1,24,1,24,1,24,1,24,1,24,1,24,3,24,454,8,24,1,25,1,25,1,25,1,
+		25,1,25,3,25,461,8,25,1,26,1,26,1,26,1,26,1,26,1,26,5,26,469,8,26,10,26,
+		12,26,472,9,26,1,27,1,27,1,27,1,27,1,27,1,27,3,27,480,8,27,1,28,1,28,1,
+		28,1,28,3,28,486,8,28,1,28,1,28,1,28,1,29,1,29,1,29,1,29,1,29,1,29,1,29,
+		1,29,1,29,1,29,1,29,1,29,1,29,3,29,504,8,29,1,30,1,30,1,30,1,30,1,30,1,
+		30,1,30,5,30,513,8,30,10,30,12,30,516,9,30,1,31,1,31,1,31,1,31,1,32,1,
+		32,1,32,1,32,1,32,1,32,1,32,3,32,529,8,32,1,32,1,32,1,32,1,32,3,32,535,
+		8,32,1,33,1,33,1,33,1,34,1,34,1,34,3,34,543,8,34,1,35,1,35,1,35,1,35,1,
+		35,3,35,550,8,35,3,35,552,8,35,1,35,1,35,1,35,1,35,1,35,1,35,3,35,560,
+		8,35,1,36,1,36,1,36,3,36,565,8,36,1,36,1,36,1,36,1,36,1,36,1,37,1,37,1,
+		38,1,38,1,38,3,38,577,8,38,1,38,3,38,580,8,38,1,38,1,38,1,38,1,39,1,39,
+		1,39,1,39,1,39,3,39,590,8,39,1,39,3,39,593,8,39,1,39,3,39,596,8,39,1,40,
+		1,40,1,40,1,40,1,40,1,40,1,40,1,40,3,40,606,8,40,1,40,1,40,1,40,1,40,1,
+		40,1,40,3,40,614,8,40,1,40,1,40,1,40,1,40,5,40,620,8,40,10,40,12,40,623,
+		9,40,1,40,1,40,1,40,1,40,3,40,629,8,40,1,40,1,40,1,40,5,40,634,8,40,10,
+		40,12,40,637,9,40,1,40,1,40,1,40,1,40,5,40,643,8,40,10,40,12,40,646,9,
+		40,3,40,648,8,40,1,41,4,41,651,8,41,11,41,12,41,652,1,42,1,42,3,42,657,
+		8,42,1,43,4,43,660,8,43,11,43,12,43,661,1,43,1,43,5,43,666,8,43,10,43,
+		12,43,669,9,43,1,44,1,44,1,44,1,44,3,44,675,8,44,1,45,1,45,1,45,1,45,1,
+		45,3,45,682,8,45,1,46,1,46,1,46,3,46,687,8,46,1,47,1,47,1,47,1,47,1,47,
+		1,47,1,47,1,47,1,47,1,47,3,47,699,8,47,1,47,1,47,3,47,703,8,47,1,48,1,
+		48,1,48,1,48,1,48,1,49,1,49,1,49,1,49,1,49,5,49,715,8,49,10,49,12,49,718,
+		9,49,1,50,1,50,1,50,1,50,1,50,1,50,3,50,726,8,50,1,51,1,51,1,51,1,52,1,
+		52,1,52,1,52,1,53,1,53,3,53,737,8,53,1,53,3,53,740,8,53,1,53,1,53,1,53,
+		3,53,745,8,53,1,54,1,54,1,54,1,54,1,54,3,54,752,8,54,1,54,1,54,1,54,3,
+		54,757,8,54,1,55,1,55,1,55,5,55,762,8,55,10,55,12,55,765,9,55,1,56,1,56,
+		1,56,1,56,1,56,1,56,1,56,1,56,3,56,775,8,56,1,56,3,56,778,8,56,1,56,1,
+		56,3,56,782,8,56,1,56,1,56,1,56,1,56,1,56,1,56,1,56,3,56,791,8,56,1,56,
+		1,56,3,56,795,8,56,1,56,1,56,1,56,1,56,1,56,1,56,1,56,1,56,1,56,3,56,806,
+		8,56,1,56,3,56,809,8,56,1,56,4,56,812,8,56,11,56,12,56,813,1,56,1,56,3,
+		56,818,8,56,1,56,1,56,3,56,822,8,56,1,56,1,56,1,56,1,56,1,56,4,56,829,
+		8,56,11,56,12,56,830,3,56,833,8,56,1,56,1,56,3,56,837,8,56,1,56,3,56,840,
+		8,56,1,56,3,56,843,8,56,3,56,845,8,56,1,57,1,57,1,57,1,57,1,57,1,57,1,
+		57,1,57,1,58,1,58,1,58,1,58,1,59,4,59,860,8,59,11,59,12,59,861,1,59,1,
+		59,5,59,866,8,59,10,59,12,59,869,9,59,1,59,3,59,872,8,59,1,60,1,60,3,60,
+		876,8,60,1,60,3,60,879,8,60,1,61,1,61,1,61,1,61,1,61,1,61,1,61,1,61,1,
+		61,3,61,890,8,61,3,61,892,8,61,1,62,1,62,1,62,5,62,897,8,62,10,62,12,62,
+		900,9,62,1,62,1,62,4,62,904,8,62,11,62,12,62,905,3,62,908,8,62,1,62,1,
+		62,1,62,1,62,3,62,914,8,62,1,62,1,62,5,62,918,8,62,10,62,12,62,921,9,62,
+		1,62,1,62,3,62,925,8,62,1,62,4,62,928,8,62,11,62,12,62,929,1,62,1,62,1,
+		62,4,62,935,8,62,11,62,12,62,936,3,62,939,8,62,3,62,941,8,62,1,62,1,62,
+		1,62,1,62,1,62,1,62,3,62,949,8,62,1,62,1,62,1,62,1,62,1,62,1,62,4,62,957,
+		8,62,11,62,12,62,958,3,62,961,8,62,1,63,1,63,1,63,1,63,1,63,1,63,1,63,
+		1,63,3,63,971,8,63,1,63,1,63,1,63,1,63,1,63,1,63,1,63,3,63,980,8,63,3,
+		63,982,8,63,3,63,984,8,63,1,63,3,63,987,8,63,1,64,1,64,1,64,1,64,5,64,
+		993,8,64,10,64,12,64,996,9,64,1,64,1,64,1,64,1,65,1,65,1,65,3,65,1004,
+		8,65,1,66,1,66,1,66,1,66,1,66,1,66,1,66,1,66,1,66,1,66,1,66,3,66,1017,
+		8,66,1,67,1,67,1,67,1,67,1,67,3,67,1024,8,67,1,67,1,67,1,67,1,67,1,67,
+		3,67,1031,8,67,1,67,1,67,3,67,1035,8,67,1,67,1,67,5,67,1039,8,67,10,67,
+		12,67,1042,9,67,1,67,3,67,1045,8,67,1,68,1,68,1,68,1,68,1,68,1,68,1,68,
+		1,68,1,68,1,68,1,68,3,68,1058,8,68,1,69,1,69,1,69,1,69,3,69,1064,8,69,
+		1,69,1,69,1,69,3,69,1069,8,69,1,70,1,70,1,70,1,70,1,70,1,70,1,70,1,70,
+		3,70,1079,8,70,1,70,3,70,1082,8,70,1,71,1,71,1,71,1,71,1,71,1,71,1,71,
+		1,71,1,71,1,71,1,71,1,71,1,71,3,71,1097,8,71,1,71,1,71,3,71,1101,8,71,
+		1,71,1,71,3,71,1105,8,71,1,71,1,71,5,71,1109,8,71,10,71,12,71,1112,9,71,
+		1,71,1,71,1,71,1,71,1,71,1,71,3,71,1120,8,71,1,71,1,71,5,71,1124,8,71,
+		10,71,12,71,1127,9,71,1,71,1,71,1,71,1,71,1,71,1,71,1,71,3,71,1136,8,71,
+		3,71,1138,8,71,3,71,1140,8,71,1,72,1,72,1,72,1,72,5,72,1146,8,72,10,72,
+		12,72,1149,9,72,1,72,3,72,1152,8,72,1,72,3,72,1155,8,72,1,73,1,73,1,73,
+		1,73,1,73,3,73,1162,8,73,1,73,1,73,1,73,5,73,1167,8,73,10,73,12,73,1170,
+		9,73,1,74,1,74,3,74,1174,8,74,1,74,1,74,1,74,1,74,1,74,3,74,1181,8,74,
+		3,74,1183,8,74,1,74,1,74,1,74,3,74,1188,8,74,1,74,3,74,1191,8,74,1,75,
+		1,75,1,75,3,75,1196,8,75,1,75,1,75,1,75,1,75,3,75,1202,8,75,1,75,1,75,
+		1,75,1,75,1,75,3,75,1209,8,75,1,76,1,76,1,76,3,76,1214,8,76,1,77,1,77,
+		1,77,1,77,1,77,3,77,1221,8,77,1,77,1,77,1,77,3,77,1226,8,77,1,78,1,78,
+		1,78,1,78,1,78,1,78,1,78,1,78,1,78,3,78,1237,8,78,1,79,1,79,1,79,1,79,
+		1,79,3,79,1244,8,79,1,80,1,80,3,80,1248,8,80,1,80,1,80,1,80,1,81,1,81,
+		1,81,1,81,1,81,1,81,1,81,3,81,1260,8,81,1,81,1,81,5,81,1264,8,81,10,81,
+		12,81,1267,9,81,1,82,1,82,1,82,1,82,1,82,1,82,1,82,1,82,3,82,1277,8,82,
+		1,82,1,82,1,82,1,82,1,82,1,82,3,82,1285,8,82,1,83,1,83,1,83,1,83,1,83,
+		1,83,1,83,1,83,3,83,1295,8,83,1,83,1,83,5,83,1299,8,83,10,83,12,83,1302,
+		9,83,1,83,3,83,1305,8,83,1,84,1,84,1,84,1,84,1,84,3,84,1312,8,84,1,85,
+		1,85,4,85,1316,8,85,11,85,12,85,1317,1,85,1,85,5,85,1322,8,85,10,85,12,
+		85,1325,9,85,1,85,1,85,1,85,3,85,1330,8,85,3,85,1332,8,85,3,85,1334,8,
+		85,1,85,1,85,4,85,1338,8,85,11,85,12,85,1339,1,85,1,85,5,85,1344,8,85,
+		10,85,12,85,1347,9,85,1,85,1,85,5,85,1351,8,85,10,85,12,85,1354,9,85,1,
+		85,1,85,3,85,1358,8,85,1,86,4,86,1361,8,86,11,86,12,86,1362,1,87,1,87,
+		1,87,1,87,1,87,1,87,1,87,3,87,1372,8,87,1,87,1,87,1,87,1,87,3,87,1378,
+		8,87,1,87,3,87,1381,8,87,1,88,1,88,1,88,1,88,1,88,1,88,3,88,1389,8,88,
+		1,89,1,89,3,89,1393,8,89,1,89,1,89,1,89,1,89,1,89,3,89,1400,8,89,1,89,
+		1,89,1,89,1,89,1,89,3,89,1407,8,89,1,90,3,90,1410,8,90,1,90,4,90,1413,
+		8,90,11,90,12,90,1414,1,90,1,90,1,90,1,90,4,90,1421,8,90,11,90,12,90,1422,
+		3,90,1425,8,90,1,90,1,90,1,90,1,90,1,90,1,90,3,90,1433,8,90,3,90,1435,
+		8,90,1,90,3,90,1438,8,90,1,91,1,91,1,91,1,91,1,91,1,91,1,91,1,91,1,91,
+		1,91,3,91,1450,8,91,3,91,1452,8,91,1,91,1,91,1,91,3,91,1457,8,91,1,91,
+		1,91,1,91,3,91,1462,8,91,1,91,1,91,1,91,1,91,1,91,1,91,3,91,1470,8,91,
+		3,91,1472,8,91,1,92,1,92,3,92,1476,8,92,1,92,1,92,5,92,1480,8,92,10,92,
+		12,92,1483,9,92,3,92,1485,8,92,1,93,1,93,1,93,3,93,1490,8,93,1,94,1,94,
+		1,94,1,94,5,94,1496,8,94,10,94,12,94,1499,9,94,1,94,1,94,1,94,1,94,1,94,
+		3,94,1506,8,94,1,95,1,95,4,95,1510,8,95,11,95,12,95,1511,1,95,3,95,1515,
+		8,95,1,96,1,96,1,96,1,96,3,96,1521,8,96,3,96,1523,8,96,1,97,1,97,1,98,
+		1,98,1,99,4,99,1530,8,99,11,99,12,99,1531,1,100,1,100,1,101,1,101,1,102,
+		1,102,5,102,1540,8,102,10,102,12,102,1543,9,102,1,103,1,103,1,103,1,104,
+		1,104,3,104,1550,8,104,1,104,1,104,1,104,1,104,1,104,3,104,1557,8,104,
+		1,105,1,105,5,105,1561,8,105,10,105,12,105,1564,9,105,1,106,1,106,1,106,
+		1,107,1,107,1,107,1,107,1,107,1,107,3,107,1575,8,107,1,108,1,108,1,109,
+		1,109,1,109,1,109,1,109,5,109,1584,8,109,10,109,12,109,1587,9,109,1,109,
+		1,109,3,109,1591,8,109,1,110,1,110,3,110,1595,8,110,1,110,3,110,1598,8,
+		110,1,111,1,111,1,112,1,112,1,112,0,0,113,0,2,4,6,8,10,12,14,16,18,20,
+		22,24,26,28,30,32,34,36,38,40,42,44,46,48,50,52,54,56,58,60,62,64,66,68,
+		70,72,74,76,78,80,82,84,86,88,90,92,94,96,98,100,102,104,106,108,110,112,
+		114,116,118,120,122,124,126,128,130,132,134,136,138,140,142,144,146,148,
+		150,152,154,156,158,160,162,164,166,168,170,172,174,176,178,180,182,184,
+		186,188,190,192,194,196,198,200,202,204,206,208,210,212,214,216,218,220,
+		222,224,0,22,2,0,166,167,169,170,2,0,43,43,131,131,2,0,21,21,75,75,2,0,
+		46,46,144,144,2,0,166,166,169,169,2,0,98,98,159,159,2,0,82,82,156,156,
+		2,0,94,94,103,103,2,0,68,68,102,102,2,0,35,35,44,44,4,0,94,94,103,103,
+		114,114,136,136,1,0,142,143,2,0,98,98,148,148,2,0,105,105,112,112,3,0,
+		79,79,107,107,135,135,2,0,134,134,164,164,2,0,80,80,101,101,1,0,45,46,
+		2,0,52,52,144,144,2,0,11,13,15,15,4,0,100,100,165,165,167,168,170,170,
+		28,0,16,19,21,28,30,33,35,44,47,61,63,65,67,68,71,71,73,73,75,79,81,89,
+		91,93,95,98,102,102,104,124,126,133,135,136,138,139,141,143,145,145,147,
+		149,152,154,156,159,161,161,163,163,166,166,169,169,171,171,1806,0,226,
+		1,0,0,0,2,229,1,0,0,0,4,277,1,0,0,0,6,279,1,0,0,0,8,282,1,0,0,0,10,285,
+		1,0,0,0,12,292,1,0,0,0,14,294,1,0,0,0,16,297,1,0,0,0,18,313,1,0,0,0,20,
+		315,1,0,0,0,22,318,1,0,0,0,24,321,1,0,0,0,26,324,1,0,0,0,28,326,1,0,0,
+		0,30,346,1,0,0,0,32,348,1,0,0,0,34,352,1,0,0,0,36,376,1,0,0,0,38,379,1,
+		0,0,0,40,411,1,0,0,0,42,413,1,0,0,0,44,418,1,0,0,0,46,439,1,0,0,0,48,447,
+		1,0,0,0,50,455,1,0,0,0,52,462,1,0,0,0,54,479,1,0,0,0,56,481,1,0,0,0,58,
+		490,1,0,0,0,60,505,1,0,0,0,62,517,1,0,0,0,64,534,1,0,0,0,66,536,1,0,0,
+		0,68,539,1,0,0,0,70,544,1,0,0,0,72,561,1,0,0,0,74,571,1,0,0,0,76,573,1,
+		0,0,0,78,584,1,0,0,0,80,647,1,0,0,0,82,650,1,0,0,0,84,656,1,0,0,0,86,659,
+		1,0,0,0,88,674,1,0,0,0,90,676,1,0,0,0,92,683,1,0,0,0,94,702,1,0,0,0,96,
+		704,1,0,0,0,98,709,1,0,0,0,100,725,1,0,0,0,102,727,1,0,0,0,104,730,1,0,
+		0,0,106,734,1,0,0,0,108,746,1,0,0,0,110,758,1,0,0,0,112,844,1,0,0,0,114,
+		846,1,0,0,0,116,854,1,0,0,0,118,871,1,0,0,0,120,878,1,0,0,0,122,891,1,
+		0,0,0,124,893,1,0,0,0,126,962,1,0,0,0,128,988,1,0,0,0,130,1000,1,0,0,0,
+		132,1016,1,0,0,0,134,1018,1,0,0,0,136,1057,1,0,0,0,138,1059,1,0,0,0,140,
+		1070,1,0,0,0,142,1083,1,0,0,0,144,1151,1,0,0,0,146,1161,1,0,0,0,148,1182,
+		1,0,0,0,150,1208,1,0,0,0,152,1213,1,0,0,0,154,1215,1,0,0,0,156,1227,1,
+		0,0,0,158,1243,1,0,0,0,160,1247,1,0,0,0,162,1252,1,0,0,0,164,1284,1,0,
+		0,0,166,1286,1,0,0,0,168,1311,1,0,0,0,170,1313,1,0,0,0,172,1360,1,0,0,
+		0,174,1380,1,0,0,0,176,1388,1,0,0,0,178,1406,1,0,0,0,180,1409,1,0,0,0,
+		182,1439,1,0,0,0,184,1473,1,0,0,0,186,1486,1,0,0,0,188,1491,1,0,0,0,190,
+		1507,1,0,0,0,192,1522,1,0,0,0,194,1524,1,0,0,0,196,1526,1,0,0,0,198,1529,
+		1,0,0,0,200,1533,1,0,0,0,202,1535,1,0,0,0,204,1537,1,0,0,0,206,1544,1,
+		0,0,0,208,1556,1,0,0,0,210,1558,1,0,0,0,212,1565,1,0,0,0,214,1574,1,0,
+		0,0,216,1576,1,0,0,0,218,1578,1,0,0,0,220,1597,1,0,0,0,222,1599,1,0,0,
+		0,224,1601,1,0,0,0,226,227,3,4,2,0,227,228,5,0,0,1,228,1,1,0,0,0,229,230,
+		3,188,94,0,230,231,5,0,0,1,231,3,1,0,0,0,232,278,3,6,3,0,233,278,3,8,4,
+		0,234,278,3,10,5,0,235,278,3,14,7,0,236,278,3,16,8,0,237,278,3,20,10,0,
+		238,278,3,22,11,0,239,278,3,24,12,0,240,278,3,26,13,0,241,278,3,28,14,
+		0,242,278,3,32,16,0,243,278,3,34,17,0,244,278,3,38,19,0,245,278,3,42,21,
+		0,246,278,3,44,22,0,247,278,3,78,39,0,248,278,3,66,33,0,249,278,3,68,34,
+		0,250,278,3,72,36,0,251,278,3,74,37,0,252,278,3,90,45,0,253,278,3,92,46,
+		0,254,278,3,94,47,0,255,278,3,96,48,0,256,278,3,98,49,0,257,278,3,102,
+		51,0,258,278,3,104,52,0,259,278,3,106,53,0,260,278,3,108,54,0,261,278,
+		3,126,63,0,262,278,3,134,67,0,263,278,3,138,69,0,264,278,3,140,70,0,265,
+		278,3,142,71,0,266,278,3,170,85,0,267,278,3,182,91,0,268,278,3,46,23,0,
+		269,278,3,166,83,0,270,278,3,128,64,0,271,278,3,48,24,0,272,278,3,50,25,
+		0,273,278,3,52,26,0,274,278,3,58,29,0,275,278,3,60,30,0,276,278,3,56,28,
+		0,277,232,1,0,0,0,277,233,1,0,0,0,277,234,1,0,0,0,277,235,1,0,0,0,277,
+		236,1,0,0,0,277,237,1,0,0,0,277,238,1,0,0,0,277,239,1,0,0,0,277,240,1,
+		0,0,0,277,241,1,0,0,0,277,242,1,0,0,0,277,243,1,0,0,0,277,244,1,0,0,0,
+		277,245,1,0,0,0,277,246,1,0,0,0,277,247,1,0,0,0,277,248,1,0,0,0,277,249,
+		1,0,0,0,277,250,1,0,0,0,277,251,1,0,0,0,277,252,1,0,0,0,277,253,1,0,0,
+		0,277,254,1,0,0,0,277,255,1,0,0,0,277,256,1,0,0,0,277,257,1,0,0,0,277,
+		258,1,0,0,0,277,259,1,0,0,0,277,260,1,0,0,0,277,261,1,0,0,0,277,262,1,
+		0,0,0,277,263,1,0,0,0,277,264,1,0,0,0,277,265,1,0,0,0,277,266,1,0,0,0,
+		277,267,1,0,0,0,277,268,1,0,0,0,277,269,1,0,0,0,277,270,1,0,0,0,277,271,
+		1,0,0,0,277,272,1,0,0,0,277,273,1,0,0,0,277,274,1,0,0,0,277,275,1,0,0,
+		0,277,276,1,0,0,0,278,5,1,0,0,0,279,280,5,39,0,0,280,281,3,220,110,0,281,
+		7,1,0,0,0,282,283,5,41,0,0,283,284,5,176,0,0,284,9,1,0,0,0,285,286,5,58,
+		0,0,286,287,3,12,6,0,287,11,1,0,0,0,288,293,5,172,0,0,289,293,5,175,0,
+		0,290,293,5,176,0,0,291,293,3,224,112,0,292,288,1,0,0,0,292,289,1,0,0,
+		0,292,290,1,0,0,0,292,291,1,0,0,0,293,13,1,0,0,0,294,295,5,55,0,0,295,
+		296,3,224,112,0,296,15,1,0,0,0,297,298,5,49,0,0,298,303,3,18,9,0,299,300,
+		5,5,0,0,300,302,3,18,9,0,301,299,1,0,0,0,302,305,1,0,0,0,303,301,1,0,0,
+		0,303,304,1,0,0,0,304,17,1,0,0,0,305,303,1,0,0,0,306,314,3,224,112,0,307,
+		314,5,176,0,0,308,311,5,172,0,0,309,312,3,224,112,0,310,312,5,15,0,0,311,
+		309,1,0,0,0,311,310,1,0,0,0,311,312,1,0,0,0,312,314,1,0,0,0,313,306,1,
+		0,0,0,313,307,1,0,0,0,313,308,1,0,0,0,314,19,1,0,0,0,315,316,5,50,0,0,
+		316,317,5,176,0,0,317,21,1,0,0,0,318,319,5,40,0,0,319,320,5,176,0,0,320,
+		23,1,0,0,0,321,322,5,59,0,0,322,323,3,224,112,0,323,25,1,0,0,0,324,325,
+		5,3,0,0,325,27,1,0,0,0,326,327,5,61,0,0,327,329,3,224,112,0,328,330,5,
+		176,0,0,329,328,1,0,0,0,329,330,1,0,0,0,330,335,1,0,0,0,331,332,5,5,0,
+		0,332,334,3,30,15,0,333,331,1,0,0,0,334,337,1,0,0,0,335,333,1,0,0,0,335,
+		336,1,0,0,0,336,29,1,0,0,0,337,335,1,0,0,0,338,339,5,158,0,0,339,347,3,
+		220,110,0,340,344,3,220,110,0,341,345,7,0,0,0,342,343,5,14,0,0,343,345,
+		5,92,0,0,344,341,1,0,0,0,344,342,1,0,0,0,345,347,1,0,0,0,346,338,1,0,0,
+		0,346,340,1,0,0,0,347,31,1,0,0,0,348,349,5,32,0,0,349,350,3,220,110,0,
+		350,351,5,168,0,0,351,33,1,0,0,0,352,353,5,31,0,0,353,354,3,198,99,0,354,
+		355,5,7,0,0,355,358,3,220,110,0,356,359,3,202,101,0,357,359,7,1,0,0,358,
+		356,1,0,0,0,358,357,1,0,0,0,359,374,1,0,0,0,360,361,5,66,0,0,361,362,3,
+		220,110,0,362,363,3,200,100,0,363,364,5,150,0,0,364,365,3,36,18,0,365,
+		375,1,0,0,0,366,367,5,150,0,0,367,368,3,36,18,0,368,369,5,5,0,0,369,370,
+		3,220,110,0,370,371,3,200,100,0,371,372,5,150,0,0,372,373,3,36,18,0,373,
+		375,1,0,0,0,374,360,1,0,0,0,374,366,1,0,0,0,375,35,1,0,0,0,376,377,3,220,
+		110,0,377,378,3,222,111,0,378,37,1,0,0,0,379,380,5,56,0,0,380,384,3,198,
+		99,0,381,382,5,5,0,0,382,383,5,114,0,0,383,385,5,45,0,0,384,381,1,0,0,
+		0,384,385,1,0,0,0,385,386,1,0,0,0,386,387,5,7,0,0,387,388,5,75,0,0,388,
+		393,3,220,110,0,389,394,5,78,0,0,390,391,5,81,0,0,391,392,5,115,0,0,392,
+		394,5,23,0,0,393,389,1,0,0,0,393,390,1,0,0,0,393,394,1,0,0,0,394,399,1,
+		0,0,0,395,396,5,5,0,0,396,398,3,40,20,0,397,395,1,0,0,0,398,401,1,0,0,
+		0,399,397,1,0,0,0,399,400,1,0,0,0,400,39,1,0,0,0,401,399,1,0,0,0,402,403,
+		5,94,0,0,403,404,5,52,0,0,404,405,5,100,0,0,405,406,5,174,0,0,406,412,
+		7,2,0,0,407,408,5,115,0,0,408,409,5,100,0,0,409,410,5,146,0,0,410,412,
+		5,96,0,0,411,402,1,0,0,0,411,407,1,0,0,0,412,41,1,0,0,0,413,414,5,38,0,
+		0,414,415,3,224,112,0,415,416,5,102,0,0,416,417,3,204,102,0,417,43,1,0,
+		0,0,418,419,5,23,0,0,419,420,3,224,112,0,420,430,5,102,0,0,421,422,7,3,
+		0,0,422,423,5,29,0,0,423,431,3,204,102,0,424,428,3,204,102,0,425,426,7,
+		3,0,0,426,427,5,29,0,0,427,429,3,204,102,0,428,425,1,0,0,0,428,429,1,0,
+		0,0,429,431,1,0,0,0,430,421,1,0,0,0,430,424,1,0,0,0,431,436,1,0,0,0,432,
+		433,5,5,0,0,433,435,3,64,32,0,434,432,1,0,0,0,435,438,1,0,0,0,436,434,
+		1,0,0,0,436,437,1,0,0,0,437,45,1,0,0,0,438,436,1,0,0,0,439,445,5,22,0,
+		0,440,441,5,162,0,0,441,442,5,153,0,0,442,446,7,2,0,0,443,444,5,160,0,
+		0,444,446,5,76,0,0,445,440,1,0,0,0,445,443,1,0,0,0,446,47,1,0,0,0,447,
+		453,5,19,0,0,448,449,3,224,112,0,449,450,5,5,0,0,450,451,3,222,111,0,451,
+		454,1,0,0,0,452,454,5,176,0,0,453,448,1,0,0,0,453,452,1,0,0,0,454,49,1,
+		0,0,0,455,456,5,25,0,0,456,457,3,224,112,0,457,458,5,102,0,0,458,460,3,
+		204,102,0,459,461,5,106,0,0,460,459,1,0,0,0,460,461,1,0,0,0,461,51,1,0,
+		0,0,462,463,5,28,0,0,463,464,3,224,112,0,464,465,5,102,0,0,465,470,3,184,
+		92,0,466,467,5,5,0,0,467,469,3,54,27,0,468,466,1,0,0,0,469,472,1,0,0,0,
+		470,468,1,0,0,0,470,471,1,0,0,0,471,53,1,0,0,0,472,470,1,0,0,0,473,480,
+		5,121,0,0,474,475,5,145,0,0,475,476,5,74,0,0,476,477,3,220,110,0,477,478,
+		5,14,0,0,478,480,1,0,0,0,479,473,1,0,0,0,479,474,1,0,0,0,480,55,1,0,0,
+		0,481,482,5,16,0,0,482,485,3,224,112,0,483,484,5,117,0,0,484,486,3,224,
+		112,0,485,483,1,0,0,0,485,486,1,0,0,0,486,487,1,0,0,0,487,488,5,7,0,0,
+		488,489,5,176,0,0,489,57,1,0,0,0,490,491,5,54,0,0,491,492,3,198,99,0,492,
+		493,5,7,0,0,493,494,3,220,110,0,494,495,3,202,101,0,495,496,5,66,0,0,496,
+		497,3,220,110,0,497,498,3,200,100,0,498,499,5,157,0,0,499,500,3,220,110,
+		0,500,503,7,4,0,0,501,502,5,5,0,0,502,504,3,224,112,0,503,501,1,0,0,0,
+		503,504,1,0,0,0,504,59,1,0,0,0,505,506,5,36,0,0,506,507,3,18,9,0,507,508,
+		5,7,0,0,508,509,3,224,112,0,509,514,3,62,31,0,510,511,5,5,0,0,511,513,
+		3,62,31,0,512,510,1,0,0,0,513,516,1,0,0,0,514,512,1,0,0,0,514,515,1,0,
+		0,0,515,61,1,0,0,0,516,514,1,0,0,0,517,518,3,220,110,0,518,519,3,222,111,
+		0,519,520,7,5,0,0,520,63,1,0,0,0,521,535,5,116,0,0,522,535,5,89,0,0,523,
+		524,5,113,0,0,524,525,5,117,0,0,525,528,3,214,107,0,526,527,5,11,0,0,527,
+		529,3,214,107,0,528,526,1,0,0,0,528,529,1,0,0,0,529,535,1,0,0,0,530,531,
+		5,133,0,0,531,535,7,6,0,0,532,533,5,161,0,0,533,535,3,204,102,0,534,521,
+		1,0,0,0,534,522,1,0,0,0,534,523,1,0,0,0,534,530,1,0,0,0,534,532,1,0,0,
+		0,535,65,1,0,0,0,536,537,5,57,0,0,537,538,5,176,0,0,538,67,1,0,0,0,539,
+		542,5,52,0,0,540,543,3,70,35,0,541,543,3,76,38,0,542,540,1,0,0,0,542,541,
+		1,0,0,0,543,69,1,0,0,0,544,545,5,41,0,0,545,551,3,224,112,0,546,547,5,
+		30,0,0,547,549,5,127,0,0,548,550,5,5,0,0,549,548,1,0,0,0,549,550,1,0,0,
+		0,550,552,1,0,0,0,551,546,1,0,0,0,551,552,1,0,0,0,552,553,1,0,0,0,553,
+		554,5,124,0,0,554,555,5,113,0,0,555,556,5,117,0,0,556,559,3,220,110,0,
+		557,558,5,11,0,0,558,560,3,220,110,0,559,557,1,0,0,0,559,560,1,0,0,0,560,
+		71,1,0,0,0,561,564,5,33,0,0,562,565,5,176,0,0,563,565,7,7,0,0,564,562,
+		1,0,0,0,564,563,1,0,0,0,565,566,1,0,0,0,566,567,5,102,0,0,567,568,5,8,
+		0,0,568,569,3,110,55,0,569,570,5,9,0,0,570,73,1,0,0,0,571,572,5,4,0,0,
+		572,75,1,0,0,0,573,576,5,171,0,0,574,575,5,117,0,0,575,577,5,171,0,0,576,
+		574,1,0,0,0,576,577,1,0,0,0,577,579,1,0,0,0,578,580,5,176,0,0,579,578,
+		1,0,0,0,579,580,1,0,0,0,580,581,1,0,0,0,581,582,5,102,0,0,582,583,3,110,
+		55,0,583,77,1,0,0,0,584,585,5,42,0,0,585,589,3,224,112,0,586,587,5,5,0,
+		0,587,588,5,109,0,0,588,590,5,172,0,0,589,586,1,0,0,0,589,590,1,0,0,0,
+		590,592,1,0,0,0,591,593,3,80,40,0,592,591,1,0,0,0,592,593,1,0,0,0,593,
+		595,1,0,0,0,594,596,3,188,94,0,595,594,1,0,0,0,595,596,1,0,0,0,596,79,
+		1,0,0,0,597,598,5,30,0,0,598,599,3,224,112,0,599,600,5,7,0,0,600,605,3,
+		210,105,0,601,602,3,202,101,0,602,603,5,70,0,0,603,604,3,192,96,0,604,
+		606,1,0,0,0,605,601,1,0,0,0,605,606,1,0,0,0,606,648,1,0,0,0,607,608,5,
+		102,0,0,608,609,3,224,112,0,609,613,5,110,0,0,610,611,5,5,0,0,611,612,
+		5,152,0,0,612,614,5,124,0,0,613,610,1,0,0,0,613,614,1,0,0,0,614,648,1,
+		0,0,0,615,616,5,62,0,0,616,621,3,82,41,0,617,618,5,5,0,0,618,620,3,82,
+		41,0,619,617,1,0,0,0,620,623,1,0,0,0,621,619,1,0,0,0,621,622,1,0,0,0,622,
+		648,1,0,0,0,623,621,1,0,0,0,624,625,5,126,0,0,625,628,5,156,0,0,626,629,
+		5,65,0,0,627,629,5,69,0,0,628,626,1,0,0,0,628,627,1,0,0,0,629,630,1,0,
+		0,0,630,635,3,86,43,0,631,632,5,66,0,0,632,634,3,86,43,0,633,631,1,0,0,
+		0,634,637,1,0,0,0,635,633,1,0,0,0,635,636,1,0,0,0,636,638,1,0,0,0,637,
+		635,1,0,0,0,638,639,5,7,0,0,639,644,3,180,90,0,640,641,5,5,0,0,641,643,
+		3,180,90,0,642,640,1,0,0,0,643,646,1,0,0,0,644,642,1,0,0,0,644,645,1,0,
+		0,0,645,648,1,0,0,0,646,644,1,0,0,0,647,597,1,0,0,0,647,607,1,0,0,0,647,
+		615,1,0,0,0,647,624,1,0,0,0,648,81,1,0,0,0,649,651,3,84,42,0,650,649,1,
+		0,0,0,651,652,1,0,0,0,652,650,1,0,0,0,652,653,1,0,0,0,653,83,1,0,0,0,654,
+		657,3,224,112,0,655,657,5,94,0,0,656,654,1,0,0,0,656,655,1,0,0,0,657,85,
+		1,0,0,0,658,660,3,176,88,0,659,658,1,0,0,0,660,661,1,0,0,0,661,659,1,0,
+		0,0,661,662,1,0,0,0,662,667,1,0,0,0,663,664,5,5,0,0,664,666,3,88,44,0,
+		665,663,1,0,0,0,666,669,1,0,0,0,667,665,1,0,0,0,667,668,1,0,0,0,668,87,
+		1,0,0,0,669,667,1,0,0,0,670,675,3,178,89,0,671,672,3,194,97,0,672,673,
+		5,93,0,0,673,675,1,0,0,0,674,670,1,0,0,0,674,671,1,0,0,0,675,89,1,0,0,
+		0,676,677,5,18,0,0,677,678,5,160,0,0,678,679,3,210,105,0,679,681,3,202,
+		101,0,680,682,3,188,94,0,681,680,1,0,0,0,681,682,1,0,0,0,682,91,1,0,0,
+		0,683,684,5,21,0,0,684,686,3,210,105,0,685,687,3,188,94,0,686,685,1,0,
+		0,0,686,687,1,0,0,0,687,93,1,0,0,0,688,689,5,30,0,0,689,690,5,97,0,0,690,
+		691,3,192,96,0,691,692,7,8,0,0,692,693,3,224,112,0,693,703,1,0,0,0,694,
+		695,5,20,0,0,695,699,5,86,0,0,696,697,7,9,0,0,697,699,5,85,0,0,698,694,
+		1,0,0,0,698,696,1,0,0,0,699,700,1,0,0,0,700,701,7,8,0,0,701,703,3,224,
+		112,0,702,688,1,0,0,0,702,698,1,0,0,0,703,95,1,0,0,0,704,705,5,37,0,0,
+		705,706,5,114,0,0,706,707,5,45,0,0,707,708,3,224,112,0,708,97,1,0,0,0,
+		709,710,5,24,0,0,710,711,5,7,0,0,711,716,3,100,50,0,712,713,5,5,0,0,713,
+		715,3,100,50,0,714,712,1,0,0,0,715,718,1,0,0,0,716,714,1,0,0,0,716,717,
+		1,0,0,0,717,99,1,0,0,0,718,716,1,0,0,0,719,720,5,137,0,0,720,726,3,210,
+		105,0,721,722,3,210,105,0,722,723,5,29,0,0,723,724,3,224,112,0,724,726,
+		1,0,0,0,725,719,1,0,0,0,725,721,1,0,0,0,726,101,1,0,0,0,727,728,5,27,0,
+		0,728,729,5,118,0,0,729,103,1,0,0,0,730,731,5,60,0,0,731,732,5,100,0,0,
+		732,733,5,88,0,0,733,105,1,0,0,0,734,736,5,45,0,0,735,737,3,210,105,0,
+		736,735,1,0,0,0,736,737,1,0,0,0,737,739,1,0,0,0,738,740,3,194,97,0,739,
+		738,1,0,0,0,739,740,1,0,0,0,740,741,1,0,0,0,741,742,5,7,0,0,742,744,3,
+		110,55,0,743,745,3,188,94,0,744,743,1,0,0,0,744,745,1,0,0,0,745,107,1,
+		0,0,0,746,747,5,46,0,0,747,748,3,210,105,0,748,749,5,150,0,0,749,751,3,
+		210,105,0,750,752,3,194,97,0,751,750,1,0,0,0,751,752,1,0,0,0,752,753,1,
+		0,0,0,753,754,5,7,0,0,754,756,3,110,55,0,755,757,3,188,94,0,756,755,1,
+		0,0,0,756,757,1,0,0,0,757,109,1,0,0,0,758,763,3,112,56,0,759,760,5,5,0,
+		0,760,762,3,112,56,0,761,759,1,0,0,0,762,765,1,0,0,0,763,761,1,0,0,0,763,
+		764,1,0,0,0,764,111,1,0,0,0,765,763,1,0,0,0,766,767,5,8,0,0,767,768,3,
+		110,55,0,768,774,5,9,0,0,769,770,3,210,105,0,770,771,5,149,0,0,771,775,
+		1,0,0,0,772,775,3,122,61,0,773,775,5,151,0,0,774,769,1,0,0,0,774,772,1,
+		0,0,0,774,773,1,0,0,0,774,775,1,0,0,0,775,777,1,0,0,0,776,778,3,124,62,
+		0,777,776,1,0,0,0,777,778,1,0,0,0,778,845,1,0,0,0,779,781,5,137,0,0,780,
+		782,3,210,105,0,781,780,1,0,0,0,781,782,1,0,0,0,782,845,1,0,0,0,783,784,
+		5,140,0,0,784,785,5,124,0,0,785,845,3,210,105,0,786,790,5,34,0,0,787,788,
+		5,146,0,0,788,791,5,132,0,0,789,791,3,210,105,0,790,787,1,0,0,0,790,789,
+		1,0,0,0,791,794,1,0,0,0,792,793,5,29,0,0,793,795,5,104,0,0,794,792,1,0,
+		0,0,794,795,1,0,0,0,795,845,1,0,0,0,796,797,5,99,0,0,797,798,3,210,105,
+		0,798,799,5,29,0,0,799,800,3,224,112,0,800,845,1,0,0,0,801,802,5,72,0,
+		0,802,805,3,210,105,0,803,804,5,29,0,0,804,806,3,224,112,0,805,803,1,0,
+		0,0,805,806,1,0,0,0,806,845,1,0,0,0,807,809,3,218,109,0,808,807,1,0,0,
+		0,808,809,1,0,0,0,809,839,1,0,0,0,810,812,3,224,112,0,811,810,1,0,0,0,
+		812,813,1,0,0,0,813,811,1,0,0,0,813,814,1,0,0,0,814,832,1,0,0,0,815,817,
+		3,196,98,0,816,818,3,120,60,0,817,816,1,0,0,0,817,818,1,0,0,0,818,833,
+		1,0,0,0,819,821,3,118,59,0,820,822,3,114,57,0,821,820,1,0,0,0,821,822,
+		1,0,0,0,822,833,1,0,0,0,823,833,3,114,57,0,824,833,3,116,58,0,825,833,
+		5,151,0,0,826,828,5,174,0,0,827,829,3,224,112,0,828,827,1,0,0,0,829,830,
+		1,0,0,0,830,828,1,0,0,0,830,831,1,0,0,0,831,833,1,0,0,0,832,815,1,0,0,
+		0,832,819,1,0,0,0,832,823,1,0,0,0,832,824,1,0,0,0,832,825,1,0,0,0,832,
+		826,1,0,0,0,832,833,1,0,0,0,833,840,1,0,0,0,834,836,3,196,98,0,835,837,
+		3,120,60,0,836,835,1,0,0,0,836,837,1,0,0,0,837,840,1,0,0,0,838,840,3,116,
+		58,0,839,811,1,0,0,0,839,834,1,0,0,0,839,838,1,0,0,0,840,842,1,0,0,0,841,
+		843,3,124,62,0,842,841,1,0,0,0,842,843,1,0,0,0,843,845,1,0,0,0,844,766,
+		1,0,0,0,844,779,1,0,0,0,844,783,1,0,0,0,844,786,1,0,0,0,844,796,1,0,0,
+		0,844,801,1,0,0,0,844,808,1,0,0,0,845,113,1,0,0,0,846,847,5,160,0,0,847,
+		848,5,8,0,0,848,849,3,110,55,0,849,850,5,9,0,0,850,851,3,210,105,0,851,
+		852,5,149,0,0,852,853,5,90,0,0,853,115,1,0,0,0,854,855,5,70,0,0,855,856,
+		5,83,0,0,856,857,5,87,0,0,857,117,1,0,0,0,858,860,3,212,106,0,859,858,
+		1,0,0,0,860,861,1,0,0,0,861,859,1,0,0,0,861,862,1,0,0,0,862,872,1,0,0,
+		0,863,867,3,218,109,0,864,866,3,212,106,0,865,864,1,0,0,0,866,869,1,0,
+		0,0,867,865,1,0,0,0,867,868,1,0,0,0,868,872,1,0,0,0,869,867,1,0,0,0,870,
+		872,3,122,61,0,871,859,1,0,0,0,871,863,1,0,0,0,871,870,1,0,0,0,872,119,
+		1,0,0,0,873,875,3,210,105,0,874,876,5,90,0,0,875,874,1,0,0,0,875,876,1,
+		0,0,0,876,879,1,0,0,0,877,879,3,122,61,0,878,873,1,0,0,0,878,877,1,0,0,
+		0,879,121,1,0,0,0,880,892,5,62,0,0,881,892,5,69,0,0,882,883,5,150,0,0,
+		883,892,5,77,0,0,884,885,5,155,0,0,885,886,3,210,105,0,886,889,5,130,0,
+		0,887,888,5,71,0,0,888,890,5,77,0,0,889,887,1,0,0,0,889,890,1,0,0,0,890,
+		892,1,0,0,0,891,880,1,0,0,0,891,881,1,0,0,0,891,882,1,0,0,0,891,884,1,
+		0,0,0,892,123,1,0,0,0,893,960,5,100,0,0,894,898,7,10,0,0,895,897,3,224,
+		112,0,896,895,1,0,0,0,897,900,1,0,0,0,898,896,1,0,0,0,898,899,1,0,0,0,
+		899,907,1,0,0,0,900,898,1,0,0,0,901,903,5,66,0,0,902,904,3,224,112,0,903,
+		902,1,0,0,0,904,905,1,0,0,0,905,903,1,0,0,0,905,906,1,0,0,0,906,908,1,
+		0,0,0,907,901,1,0,0,0,907,908,1,0,0,0,908,913,1,0,0,0,909,910,5,155,0,
+		0,910,911,3,210,105,0,911,912,5,130,0,0,912,914,1,0,0,0,913,909,1,0,0,
+		0,913,914,1,0,0,0,914,961,1,0,0,0,915,919,5,83,0,0,916,918,3,224,112,0,
+		917,916,1,0,0,0,918,921,1,0,0,0,919,917,1,0,0,0,919,920,1,0,0,0,920,940,
+		1,0,0,0,921,919,1,0,0,0,922,924,5,66,0,0,923,925,3,218,109,0,924,923,1,
+		0,0,0,924,925,1,0,0,0,925,927,1,0,0,0,926,928,3,224,112,0,927,926,1,0,
+		0,0,928,929,1,0,0,0,929,927,1,0,0,0,929,930,1,0,0,0,930,938,1,0,0,0,931,
+		932,5,100,0,0,932,934,5,83,0,0,933,935,3,224,112,0,934,933,1,0,0,0,935,
+		936,1,0,0,0,936,934,1,0,0,0,936,937,1,0,0,0,937,939,1,0,0,0,938,931,1,
+		0,0,0,938,939,1,0,0,0,939,941,1,0,0,0,940,922,1,0,0,0,940,941,1,0,0,0,
+		941,948,1,0,0,0,942,949,5,62,0,0,943,949,5,69,0,0,944,945,5,155,0,0,945,
+		946,3,210,105,0,946,947,5,130,0,0,947,949,1,0,0,0,948,942,1,0,0,0,948,
+		943,1,0,0,0,948,944,1,0,0,0,948,949,1,0,0,0,949,961,1,0,0,0,950,961,5,
+		77,0,0,951,961,5,138,0,0,952,953,5,120,0,0,953,961,5,128,0,0,954,956,5,
+		174,0,0,955,957,3,224,112,0,956,955,1,0,0,0,957,958,1,0,0,0,958,956,1,
+		0,0,0,958,959,1,0,0,0,959,961,1,0,0,0,960,894,1,0,0,0,960,915,1,0,0,0,
+		960,950,1,0,0,0,960,951,1,0,0,0,960,952,1,0,0,0,960,954,1,0,0,0,961,125,
+		1,0,0,0,962,970,5,43,0,0,963,964,5,46,0,0,964,965,3,210,105,0,965,966,
+		5,150,0,0,966,967,3,210,105,0,967,971,1,0,0,0,968,969,5,45,0,0,969,971,
+		3,210,105,0,970,963,1,0,0,0,970,968,1,0,0,0,971,983,1,0,0,0,972,973,5,
+		5,0,0,973,981,3,210,105,0,974,975,5,111,0,0,975,982,5,149,0,0,976,979,
+		5,149,0,0,977,978,5,100,0,0,978,980,5,64,0,0,979,977,1,0,0,0,979,980,1,
+		0,0,0,980,982,1,0,0,0,981,974,1,0,0,0,981,976,1,0,0,0,982,984,1,0,0,0,
+		983,972,1,0,0,0,983,984,1,0,0,0,984,986,1,0,0,0,985,987,3,188,94,0,986,
+		985,1,0,0,0,986,987,1,0,0,0,987,127,1,0,0,0,988,989,5,29,0,0,989,994,3,
+		130,65,0,990,991,5,5,0,0,991,993,3,130,65,0,992,990,1,0,0,0,993,996,1,
+		0,0,0,994,992,1,0,0,0,994,995,1,0,0,0,995,997,1,0,0,0,996,994,1,0,0,0,
+		997,998,5,7,0,0,998,999,3,132,66,0,999,129,1,0,0,0,1000,1003,3,18,9,0,
+		1001,1002,5,150,0,0,1002,1004,3,18,9,0,1003,1001,1,0,0,0,1003,1004,1,0,
+		0,0,1004,131,1,0,0,0,1005,1017,3,38,19,0,1006,1017,3,94,47,0,1007,1017,
+		3,96,48,0,1008,1017,3,106,53,0,1009,1017,3,108,54,0,1010,1017,3,126,63,
+		0,1011,1017,3,134,67,0,1012,1017,3,138,69,0,1013,1017,3,140,70,0,1014,
+		1017,3,142,71,0,1015,1017,3,166,83,0,1016,1005,1,0,0,0,1016,1006,1,0,0,
+		0,1016,1007,1,0,0,0,1016,1008,1,0,0,0,1016,1009,1,0,0,0,1016,1010,1,0,
+		0,0,1016,1011,1,0,0,0,1016,1012,1,0,0,0,1016,1013,1,0,0,0,1016,1014,1,
+		0,0,0,1016,1015,1,0,0,0,1017,133,1,0,0,0,1018,1030,5,53,0,0,1019,1020,
+		5,150,0,0,1020,1023,3,204,102,0,1021,1022,5,70,0,0,1022,1024,3,192,96,
+		0,1023,1021,1,0,0,0,1023,1024,1,0,0,0,1024,1031,1,0,0,0,1025,1026,5,29,
+		0,0,1026,1031,3,204,102,0,1027,1028,3,210,105,0,1028,1029,3,200,100,0,
+		1029,1031,1,0,0,0,1030,1019,1,0,0,0,1030,1025,1,0,0,0,1030,1027,1,0,0,
+		0,1031,1034,1,0,0,0,1032,1033,5,30,0,0,1033,1035,3,224,112,0,1034,1032,
+		1,0,0,0,1034,1035,1,0,0,0,1035,1040,1,0,0,0,1036,1037,5,5,0,0,1037,1039,
+		3,136,68,0,1038,1036,1,0,0,0,1039,1042,1,0,0,0,1040,1038,1,0,0,0,1040,
+		1041,1,0,0,0,1041,1044,1,0,0,0,1042,1040,1,0,0,0,1043,1045,3,188,94,0,
+		1044,1043,1,0,0,0,1044,1045,1,0,0,0,1045,135,1,0,0,0,1046,1047,5,89,0,
+		0,1047,1058,3,200,100,0,1048,1049,5,116,0,0,1049,1058,3,200,100,0,1050,
+		1051,5,87,0,0,1051,1058,3,194,97,0,1052,1053,5,100,0,0,1053,1058,3,224,
+		112,0,1054,1055,5,86,0,0,1055,1056,5,100,0,0,1056,1058,3,198,99,0,1057,
+		1046,1,0,0,0,1057,1048,1,0,0,0,1057,1050,1,0,0,0,1057,1052,1,0,0,0,1057,
+		1054,1,0,0,0,1058,137,1,0,0,0,1059,1060,5,34,0,0,1060,1063,3,210,105,0,
+		1061,1062,5,29,0,0,1062,1064,5,104,0,0,1063,1061,1,0,0,0,1063,1064,1,0,
+		0,0,1064,1065,1,0,0,0,1065,1066,5,70,0,0,1066,1068,3,192,96,0,1067,1069,
+		3,188,94,0,1068,1067,1,0,0,0,1068,1069,1,0,0,0,1069,139,1,0,0,0,1070,1071,
+		5,17,0,0,1071,1072,3,210,105,0,1072,1073,5,70,0,0,1073,1078,3,192,96,0,
+		1074,1075,5,5,0,0,1075,1076,5,120,0,0,1076,1077,5,45,0,0,1077,1079,5,67,
+		0,0,1078,1074,1,0,0,0,1078,1079,1,0,0,0,1079,1081,1,0,0,0,1080,1082,3,
+		188,94,0,1081,1080,1,0,0,0,1081,1082,1,0,0,0,1082,141,1,0,0,0,1083,1139,
+		5,48,0,0,1084,1085,5,74,0,0,1085,1140,3,158,79,0,1086,1087,5,46,0,0,1087,
+		1088,3,210,105,0,1088,1089,5,150,0,0,1089,1090,3,210,105,0,1090,1091,3,
+		144,72,0,1091,1140,1,0,0,0,1092,1093,5,150,0,0,1093,1096,3,204,102,0,1094,
+		1095,5,70,0,0,1095,1097,3,192,96,0,1096,1094,1,0,0,0,1096,1097,1,0,0,0,
+		1097,1101,1,0,0,0,1098,1099,5,29,0,0,1099,1101,3,204,102,0,1100,1092,1,
+		0,0,0,1100,1098,1,0,0,0,1101,1104,1,0,0,0,1102,1103,5,30,0,0,1103,1105,
+		3,224,112,0,1104,1102,1,0,0,0,1104,1105,1,0,0,0,1105,1110,1,0,0,0,1106,
+		1107,5,5,0,0,1107,1109,3,136,68,0,1108,1106,1,0,0,0,1109,1112,1,0,0,0,
+		1110,1108,1,0,0,0,1110,1111,1,0,0,0,1111,1113,1,0,0,0,1112,1110,1,0,0,
+		0,1113,1114,3,144,72,0,1114,1140,1,0,0,0,1115,1137,3,210,105,0,1116,1119,
+		3,200,100,0,1117,1118,5,30,0,0,1118,1120,3,224,112,0,1119,1117,1,0,0,0,
+		1119,1120,1,0,0,0,1120,1125,1,0,0,0,1121,1122,5,5,0,0,1122,1124,3,136,
+		68,0,1123,1121,1,0,0,0,1124,1127,1,0,0,0,1125,1123,1,0,0,0,1125,1126,1,
+		0,0,0,1126,1128,1,0,0,0,1127,1125,1,0,0,0,1128,1129,3,144,72,0,1129,1138,
+		1,0,0,0,1130,1131,3,202,101,0,1131,1135,5,100,0,0,1132,1133,5,5,0,0,1133,
+		1134,5,74,0,0,1134,1136,3,158,79,0,1135,1132,1,0,0,0,1135,1136,1,0,0,0,
+		1136,1138,1,0,0,0,1137,1116,1,0,0,0,1137,1130,1,0,0,0,1138,1140,1,0,0,
+		0,1139,1084,1,0,0,0,1139,1086,1,0,0,0,1139,1100,1,0,0,0,1139,1115,1,0,
+		0,0,1140,143,1,0,0,0,1141,1142,5,7,0,0,1142,1147,3,146,73,0,1143,1144,
+		5,6,0,0,1144,1146,3,146,73,0,1145,1143,1,0,0,0,1146,1149,1,0,0,0,1147,
+		1145,1,0,0,0,1147,1148,1,0,0,0,1148,1152,1,0,0,0,1149,1147,1,0,0,0,1150,
+		1152,3,162,81,0,1151,1141,1,0,0,0,1151,1150,1,0,0,0,1152,1154,1,0,0,0,
+		1153,1155,3,188,94,0,1154,1153,1,0,0,0,1154,1155,1,0,0,0,1155,145,1,0,
+		0,0,1156,1157,5,63,0,0,1157,1158,3,210,105,0,1158,1159,3,200,100,0,1159,
+		1160,5,5,0,0,1160,1162,1,0,0,0,1161,1156,1,0,0,0,1161,1162,1,0,0,0,1162,
+		1163,1,0,0,0,1163,1168,3,148,74,0,1164,1165,5,5,0,0,1165,1167,3,150,75,
+		0,1166,1164,1,0,0,0,1167,1170,1,0,0,0,1168,1166,1,0,0,0,1168,1169,1,0,
+		0,0,1169,147,1,0,0,0,1170,1168,1,0,0,0,1171,1174,3,196,98,0,1172,1174,
+		5,17,0,0,1173,1171,1,0,0,0,1173,1172,1,0,0,0,1174,1175,1,0,0,0,1175,1183,
+		3,210,105,0,1176,1177,5,34,0,0,1177,1180,3,210,105,0,1178,1179,5,29,0,
+		0,1179,1181,5,104,0,0,1180,1178,1,0,0,0,1180,1181,1,0,0,0,1181,1183,1,
+		0,0,0,1182,1173,1,0,0,0,1182,1176,1,0,0,0,1183,1187,1,0,0,0,1184,1185,
+		5,70,0,0,1185,1188,3,192,96,0,1186,1188,5,90,0,0,1187,1184,1,0,0,0,1187,
+		1186,1,0,0,0,1187,1188,1,0,0,0,1188,1190,1,0,0,0,1189,1191,3,152,76,0,
+		1190,1189,1,0,0,0,1190,1191,1,0,0,0,1191,149,1,0,0,0,1192,1195,5,147,0,
+		0,1193,1196,3,152,76,0,1194,1196,3,148,74,0,1195,1193,1,0,0,0,1195,1194,
+		1,0,0,0,1196,1209,1,0,0,0,1197,1209,3,154,77,0,1198,1201,5,74,0,0,1199,
+		1202,3,156,78,0,1200,1202,3,158,79,0,1201,1199,1,0,0,0,1201,1200,1,0,0,
+		0,1202,1209,1,0,0,0,1203,1209,3,160,80,0,1204,1205,5,70,0,0,1205,1209,
+		3,192,96,0,1206,1209,5,90,0,0,1207,1209,7,11,0,0,1208,1192,1,0,0,0,1208,
+		1197,1,0,0,0,1208,1198,1,0,0,0,1208,1203,1,0,0,0,1208,1204,1,0,0,0,1208,
+		1206,1,0,0,0,1208,1207,1,0,0,0,1209,151,1,0,0,0,1210,1214,3,154,77,0,1211,
+		1212,5,74,0,0,1212,1214,3,156,78,0,1213,1210,1,0,0,0,1213,1211,1,0,0,0,
+		1214,153,1,0,0,0,1215,1220,5,91,0,0,1216,1221,5,45,0,0,1217,1218,3,210,
+		105,0,1218,1219,3,200,100,0,1219,1221,1,0,0,0,1220,1216,1,0,0,0,1220,1217,
+		1,0,0,0,1221,1225,1,0,0,0,1222,1223,3,210,105,0,1223,1224,5,149,0,0,1224,
+		1226,1,0,0,0,1225,1222,1,0,0,0,1225,1226,1,0,0,0,1226,155,1,0,0,0,1227,
+		1228,5,154,0,0,1228,1229,5,91,0,0,1229,1230,3,210,105,0,1230,1231,5,66,
+		0,0,1231,1232,3,210,105,0,1232,1236,3,200,100,0,1233,1234,3,210,105,0,
+		1234,1235,5,149,0,0,1235,1237,1,0,0,0,1236,1233,1,0,0,0,1236,1237,1,0,
+		0,0,1237,157,1,0,0,0,1238,1244,5,139,0,0,1239,1240,5,141,0,0,1240,1244,
+		5,124,0,0,1241,1242,5,163,0,0,1242,1244,5,151,0,0,1243,1238,1,0,0,0,1243,
+		1239,1,0,0,0,1243,1241,1,0,0,0,1244,159,1,0,0,0,1245,1248,5,171,0,0,1246,
+		1248,3,218,109,0,1247,1245,1,0,0,0,1247,1246,1,0,0,0,1248,1249,1,0,0,0,
+		1249,1250,3,202,101,0,1250,1251,5,100,0,0,1251,161,1,0,0,0,1252,1253,5,
+		90,0,0,1253,1254,5,150,0,0,1254,1255,3,210,105,0,1255,1259,5,5,0,0,1256,
+		1257,5,70,0,0,1257,1260,3,192,96,0,1258,1260,5,69,0,0,1259,1256,1,0,0,
+		0,1259,1258,1,0,0,0,1260,1265,1,0,0,0,1261,1262,5,5,0,0,1262,1264,3,164,
+		82,0,1263,1261,1,0,0,0,1264,1267,1,0,0,0,1265,1263,1,0,0,0,1265,1266,1,
+		0,0,0,1266,163,1,0,0,0,1267,1265,1,0,0,0,1268,1269,5,119,0,0,1269,1270,
+		5,134,0,0,1270,1285,3,200,100,0,1271,1272,5,108,0,0,1272,1285,5,94,0,0,
+		1273,1276,5,74,0,0,1274,1277,5,154,0,0,1275,1277,3,158,79,0,1276,1274,
+		1,0,0,0,1276,1275,1,0,0,0,1277,1285,1,0,0,0,1278,1279,7,7,0,0,1279,1280,
+		3,210,105,0,1280,1281,3,200,100,0,1281,1282,5,129,0,0,1282,1285,1,0,0,
+		0,1283,1285,3,160,80,0,1284,1268,1,0,0,0,1284,1271,1,0,0,0,1284,1273,1,
+		0,0,0,1284,1278,1,0,0,0,1284,1283,1,0,0,0,1285,165,1,0,0,0,1286,1287,5,
+		51,0,0,1287,1288,3,224,112,0,1288,1289,3,204,102,0,1289,1294,5,62,0,0,
+		1290,1291,5,74,0,0,1291,1292,3,204,102,0,1292,1293,7,12,0,0,1293,1295,
+		1,0,0,0,1294,1290,1,0,0,0,1294,1295,1,0,0,0,1295,1300,1,0,0,0,1296,1297,
+		5,5,0,0,1297,1299,3,168,84,0,1298,1296,1,0,0,0,1299,1302,1,0,0,0,1300,
+		1298,1,0,0,0,1300,1301,1,0,0,0,1301,1304,1,0,0,0,1302,1300,1,0,0,0,1303,
+		1305,3,188,94,0,1304,1303,1,0,0,0,1304,1305,1,0,0,0,1305,167,1,0,0,0,1306,
+		1312,5,171,0,0,1307,1312,7,11,0,0,1308,1309,5,113,0,0,1309,1310,5,117,
+		0,0,1310,1312,3,214,107,0,1311,1306,1,0,0,0,1311,1307,1,0,0,0,1311,1308,
+		1,0,0,0,1312,169,1,0,0,0,1313,1315,5,47,0,0,1314,1316,3,176,88,0,1315,
+		1314,1,0,0,0,1316,1317,1,0,0,0,1317,1315,1,0,0,0,1317,1318,1,0,0,0,1318,
+		1323,1,0,0,0,1319,1320,5,66,0,0,1320,1322,3,172,86,0,1321,1319,1,0,0,0,
+		1322,1325,1,0,0,0,1323,1321,1,0,0,0,1323,1324,1,0,0,0,1324,1333,1,0,0,
+		0,1325,1323,1,0,0,0,1326,1331,5,5,0,0,1327,1329,3,178,89,0,1328,1330,5,
+		5,0,0,1329,1328,1,0,0,0,1329,1330,1,0,0,0,1330,1332,1,0,0,0,1331,1327,
+		1,0,0,0,1331,1332,1,0,0,0,1332,1334,1,0,0,0,1333,1326,1,0,0,0,1333,1334,
+		1,0,0,0,1334,1335,1,0,0,0,1335,1337,5,160,0,0,1336,1338,3,176,88,0,1337,
+		1336,1,0,0,0,1338,1339,1,0,0,0,1339,1337,1,0,0,0,1339,1340,1,0,0,0,1340,
+		1345,1,0,0,0,1341,1342,5,66,0,0,1342,1344,3,172,86,0,1343,1341,1,0,0,0,
+		1344,1347,1,0,0,0,1345,1343,1,0,0,0,1345,1346,1,0,0,0,1346,1352,1,0,0,
+		0,1347,1345,1,0,0,0,1348,1349,5,5,0,0,1349,1351,3,174,87,0,1350,1348,1,
+		0,0,0,1351,1354,1,0,0,0,1352,1350,1,0,0,0,1352,1353,1,0,0,0,1353,1357,
+		1,0,0,0,1354,1352,1,0,0,0,1355,1356,5,7,0,0,1356,1358,3,180,90,0,1357,
+		1355,1,0,0,0,1357,1358,1,0,0,0,1358,171,1,0,0,0,1359,1361,3,176,88,0,1360,
+		1359,1,0,0,0,1361,1362,1,0,0,0,1362,1360,1,0,0,0,1362,1363,1,0,0,0,1363,
+		173,1,0,0,0,1364,1381,3,178,89,0,1365,1371,5,84,0,0,1366,1367,3,218,109,
+		0,1367,1368,5,150,0,0,1368,1369,3,218,109,0,1369,1370,3,222,111,0,1370,
+		1372,1,0,0,0,1371,1366,1,0,0,0,1371,1372,1,0,0,0,1372,1381,1,0,0,0,1373,
+		1377,5,100,0,0,1374,1375,5,146,0,0,1375,1378,5,136,0,0,1376,1378,5,122,
+		0,0,1377,1374,1,0,0,0,1377,1376,1,0,0,0,1378,1379,1,0,0,0,1379,1381,5,
+		123,0,0,1380,1364,1,0,0,0,1380,1365,1,0,0,0,1380,1373,1,0,0,0,1381,175,
+		1,0,0,0,1382,1389,3,224,112,0,1383,1389,5,94,0,0,1384,1389,5,103,0,0,1385,
+		1389,5,45,0,0,1386,1389,5,46,0,0,1387,1389,5,144,0,0,1388,1382,1,0,0,0,
+		1388,1383,1,0,0,0,1388,1384,1,0,0,0,1388,1385,1,0,0,0,1388,1386,1,0,0,
+		0,1388,1387,1,0,0,0,1389,177,1,0,0,0,1390,1391,5,64,0,0,1391,1393,5,73,
+		0,0,1392,1390,1,0,0,0,1392,1393,1,0,0,0,1393,1394,1,0,0,0,1394,1399,7,
+		7,0,0,1395,1400,5,45,0,0,1396,1397,3,210,105,0,1397,1398,3,200,100,0,1398,
+		1400,1,0,0,0,1399,1395,1,0,0,0,1399,1396,1,0,0,0,1400,1407,1,0,0,0,1401,
+		1402,5,46,0,0,1402,1403,3,210,105,0,1403,1404,5,150,0,0,1404,1405,3,210,
+		105,0,1405,1407,1,0,0,0,1406,1392,1,0,0,0,1406,1401,1,0,0,0,1407,179,1,
+		0,0,0,1408,1410,3,218,109,0,1409,1408,1,0,0,0,1409,1410,1,0,0,0,1410,1412,
+		1,0,0,0,1411,1413,3,224,112,0,1412,1411,1,0,0,0,1413,1414,1,0,0,0,1414,
+		1412,1,0,0,0,1414,1415,1,0,0,0,1415,1437,1,0,0,0,1416,1417,5,100,0,0,1417,
+		1424,5,83,0,0,1418,1425,5,45,0,0,1419,1421,3,224,112,0,1420,1419,1,0,0,
+		0,1421,1422,1,0,0,0,1422,1420,1,0,0,0,1422,1423,1,0,0,0,1423,1425,1,0,
+		0,0,1424,1418,1,0,0,0,1424,1420,1,0,0,0,1425,1438,1,0,0,0,1426,1434,5,
+		125,0,0,1427,1435,5,45,0,0,1428,1432,3,210,105,0,1429,1433,3,200,100,0,
+		1430,1433,5,144,0,0,1431,1433,3,224,112,0,1432,1429,1,0,0,0,1432,1430,
+		1,0,0,0,1432,1431,1,0,0,0,1433,1435,1,0,0,0,1434,1427,1,0,0,0,1434,1428,
+		1,0,0,0,1435,1438,1,0,0,0,1436,1438,5,90,0,0,1437,1416,1,0,0,0,1437,1426,
+		1,0,0,0,1437,1436,1,0,0,0,1437,1438,1,0,0,0,1438,181,1,0,0,0,1439,1440,
+		5,26,0,0,1440,1471,3,184,92,0,1441,1451,5,38,0,0,1442,1443,5,70,0,0,1443,
+		1444,7,13,0,0,1444,1452,3,204,102,0,1445,1449,3,204,102,0,1446,1447,5,
+		5,0,0,1447,1448,5,161,0,0,1448,1450,3,204,102,0,1449,1446,1,0,0,0,1449,
+		1450,1,0,0,0,1450,1452,1,0,0,0,1451,1442,1,0,0,0,1451,1445,1,0,0,0,1452,
+		1472,1,0,0,0,1453,1456,7,8,0,0,1454,1455,5,70,0,0,1455,1457,7,13,0,0,1456,
+		1454,1,0,0,0,1456,1457,1,0,0,0,1457,1458,1,0,0,0,1458,1472,3,184,92,0,
+		1459,1461,7,14,0,0,1460,1462,5,95,0,0,1461,1460,1,0,0,0,1461,1462,1,0,
+		0,0,1462,1469,1,0,0,0,1463,1464,5,100,0,0,1464,1465,5,46,0,0,1465,1466,
+		3,210,105,0,1466,1467,5,150,0,0,1467,1468,3,210,105,0,1468,1470,1,0,0,
+		0,1469,1463,1,0,0,0,1469,1470,1,0,0,0,1470,1472,1,0,0,0,1471,1441,1,0,
+		0,0,1471,1453,1,0,0,0,1471,1459,1,0,0,0,1472,183,1,0,0,0,1473,1484,3,204,
+		102,0,1474,1476,5,171,0,0,1475,1474,1,0,0,0,1475,1476,1,0,0,0,1476,1477,
+		1,0,0,0,1477,1481,7,3,0,0,1478,1480,3,186,93,0,1479,1478,1,0,0,0,1480,
+		1483,1,0,0,0,1481,1479,1,0,0,0,1481,1482,1,0,0,0,1482,1485,1,0,0,0,1483,
+		1481,1,0,0,0,1484,1475,1,0,0,0,1484,1485,1,0,0,0,1485,185,1,0,0,0,1486,
+		1487,3,216,108,0,1487,1489,3,214,107,0,1488,1490,7,3,0,0,1489,1488,1,0,
+		0,0,1489,1490,1,0,0,0,1490,187,1,0,0,0,1491,1492,5,10,0,0,1492,1497,3,
+		190,95,0,1493,1494,5,5,0,0,1494,1496,3,190,95,0,1495,1493,1,0,0,0,1496,
+		1499,1,0,0,0,1497,1495,1,0,0,0,1497,1498,1,0,0,0,1498,1505,1,0,0,0,1499,
+		1497,1,0,0,0,1500,1501,5,162,0,0,1501,1502,5,153,0,0,1502,1506,7,2,0,0,
+		1503,1504,5,160,0,0,1504,1506,5,76,0,0,1505,1500,1,0,0,0,1505,1503,1,0,
+		0,0,1505,1506,1,0,0,0,1506,189,1,0,0,0,1507,1514,3,210,105,0,1508,1510,
+		3,224,112,0,1509,1508,1,0,0,0,1510,1511,1,0,0,0,1511,1509,1,0,0,0,1511,
+		1512,1,0,0,0,1512,1515,1,0,0,0,1513,1515,5,144,0,0,1514,1509,1,0,0,0,1514,
+		1513,1,0,0,0,1514,1515,1,0,0,0,1515,191,1,0,0,0,1516,1517,5,20,0,0,1517,
+		1523,5,86,0,0,1518,1520,3,224,112,0,1519,1521,5,85,0,0,1520,1519,1,0,0,
+		0,1520,1521,1,0,0,0,1521,1523,1,0,0,0,1522,1516,1,0,0,0,1522,1518,1,0,
+		0,0,1523,193,1,0,0,0,1524,1525,7,15,0,0,1525,195,1,0,0,0,1526,1527,7,16,
+		0,0,1527,197,1,0,0,0,1528,1530,3,224,112,0,1529,1528,1,0,0,0,1530,1531,
+		1,0,0,0,1531,1529,1,0,0,0,1531,1532,1,0,0,0,1532,199,1,0,0,0,1533,1534,
+		7,17,0,0,1534,201,1,0,0,0,1535,1536,7,18,0,0,1536,203,1,0,0,0,1537,1541,
+		3,208,104,0,1538,1540,3,206,103,0,1539,1538,1,0,0,0,1540,1543,1,0,0,0,
+		1541,1539,1,0,0,0,1541,1542,1,0,0,0,1542,205,1,0,0,0,1543,1541,1,0,0,0,
+		1544,1545,3,216,108,0,1545,1546,3,208,104,0,1546,207,1,0,0,0,1547,1549,
+		3,218,109,0,1548,1550,3,222,111,0,1549,1548,1,0,0,0,1549,1550,1,0,0,0,
+		1550,1557,1,0,0,0,1551,1557,3,224,112,0,1552,1553,5,8,0,0,1553,1554,3,
+		204,102,0,1554,1555,5,9,0,0,1555,1557,1,0,0,0,1556,1547,1,0,0,0,1556,1551,
+		1,0,0,0,1556,1552,1,0,0,0,1557,209,1,0,0,0,1558,1562,3,214,107,0,1559,
+		1561,3,212,106,0,1560,1559,1,0,0,0,1561,1564,1,0,0,0,1562,1560,1,0,0,0,
+		1562,1563,1,0,0,0,1563,211,1,0,0,0,1564,1562,1,0,0,0,1565,1566,3,216,108,
+		0,1566,1567,3,214,107,0,1567,213,1,0,0,0,1568,1575,3,218,109,0,1569,1575,
+		3,224,112,0,1570,1571,5,8,0,0,1571,1572,3,210,105,0,1572,1573,5,9,0,0,
+		1573,1575,1,0,0,0,1574,1568,1,0,0,0,1574,1569,1,0,0,0,1574,1570,1,0,0,
+		0,1575,215,1,0,0,0,1576,1577,7,19,0,0,1577,217,1,0,0,0,1578,1590,3,220,
+		110,0,1579,1580,5,8,0,0,1580,1585,3,220,110,0,1581,1582,5,5,0,0,1582,1584,
+		3,220,110,0,1583,1581,1,0,0,0,1584,1587,1,0,0,0,1585,1583,1,0,0,0,1585,
+		1586,1,0,0,0,1586,1588,1,0,0,0,1587,1585,1,0,0,0,1588,1589,5,9,0,0,1589,
+		1591,1,0,0,0,1590,1579,1,0,0,0,1590,1591,1,0,0,0,1591,219,1,0,0,0,1592,
+		1594,5,172,0,0,1593,1595,5,173,0,0,1594,1593,1,0,0,0,1594,1595,1,0,0,0,
+		1595,1598,1,0,0,0,1596,1598,5,173,0,0,1597,1592,1,0,0,0,1597,1596,1,0,
+		0,0,1598,221,1,0,0,0,1599,1600,7,20,0,0,1600,223,1,0,0,0,1601,1602,7,21,
+		0,0,1602,225,1,0,0,0,202,277,292,303,311,313,329,335,344,346,358,374,384,
+		393,399,411,428,430,436,445,453,460,470,479,485,503,514,528,534,542,549,
+		551,559,564,576,579,589,592,595,605,613,621,628,635,644,647,652,656,661,
+		667,674,681,686,698,702,716,725,736,739,744,751,756,763,774,777,781,790,
+		794,805,808,813,817,821,830,832,836,839,842,844,861,867,871,875,878,889,
+		891,898,905,907,913,919,924,929,936,938,940,948,958,960,970,979,981,983,
+		986,994,1003,1016,1023,1030,1034,1040,1044,1057,1063,1068,1078,1081,1096,
+		1100,1104,1110,1119,1125,1135,1137,1139,1147,1151,1154,1161,1168,1173,
+		1180,1182,1187,1190,1195,1201,1208,1213,1220,1225,1236,1243,1247,1259,
+		1265,1276,1284,1294,1300,1304,1311,1317,1323,1329,1331,1333,1339,1345,
+		1352,1357,1362,1371,1377,1380,1388,1392,1399,1406,1409,1414,1422,1424,
+		1432,1434,1437,1449,1451,1456,1461,1469,1471,1475,1481,1484,1489,1497,
+		1505,1511,1514,1520,1522,1531,1541,1549,1556,1562,1574,1585,1590,1594,
+		1597
 	};
 
 	public static ATN _ATN => Tables.Atn;

@@ -44,6 +44,12 @@ public sealed record AddAtEdge(Sized Stitches, EdgeRef Edge, bool OneRowApart = 
 
 public sealed record Shape(RowSpan Span, IReadOnlyList<Schedule> Schedules) : Statement;
 
+/// <summary>`shape 12 rounds: inc 6 evenly every 2 rounds, staggered`.</summary>
+public sealed record SpreadSchedule(Sized Rows, bool Increase, Sized Many, int Every, bool Staggered) : Statement;
+
+/// <summary>`shape 12 rounds evenly to 60, around`.</summary>
+public sealed record SlopeAround(Sized Rows, Sized To) : Statement;
+
 /// <summary>`both edges are neck`, `from here right edge is neck`.</summary>
 public sealed record NameEdge(EdgeRef Edge, string Name, bool FromHere) : Statement;
 

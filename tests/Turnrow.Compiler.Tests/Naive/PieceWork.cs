@@ -47,11 +47,14 @@ public sealed partial class PieceWork(PieceResult result, TurnTable turns, bool 
     }
 
     /// <summary>The row of picked-up stitches: it faces the right side and is the piece's first.</summary>
-    public void PickUp(string stitch, int count, bool around)
+    public void PickUp(string stitch, int count, bool around) => PickUp(stitch, Enumerable.Repeat(new Place(stitch), count), around);
+
+    /// <summary>The same from right to left, some of them corners.</summary>
+    public void PickUp(string stitch, IEnumerable<Place> places, bool around)
     {
         _plain = stitch;
         _inRounds = around;
-        MakeRow(Enumerable.Repeat(new Place(stitch), count).ToList());
+        MakeRow(places.ToList());
     }
 
     public void Work(Statement statement)
@@ -68,6 +71,8 @@ public sealed partial class PieceWork(PieceResult result, TurnTable turns, bool 
             case Straight straight: GoOnAs(straight); WorkShape(straight.Rows[Size], []); break;
             case StraightIn straight: WorkIn(straight); break;
             case Shape shape: GoOnAs(shape); CheckSpan(shape.Span); WorkShape(shape.Span.Count(Size), shape.Schedules); break;
+            case SpreadSchedule spread: GoOnAs(spread); Spread(spread); break;
+            case SlopeAround slope: GoOnAs(slope); Slope(slope); break;
             case LeaveAtEdge leave: Leave(leave); break;
             case LeaveForLater later: HandsOf(later.Edge).ForEach(hand => LeaveForLater(hand, later.Stitches[Size])); break;
             case AddAtEdge add: Add(add); break;
@@ -151,7 +156,13 @@ public sealed partial class PieceWork(PieceResult result, TurnTable turns, bool 
     private void WorkWords(IReadOnlyList<Word> words)
     {
         if (NextRow == 1)
+        {
             LayFoundation(Opening.Of(words, isMirrored, Size));
+            result.FoundationPlaces = _places.Count;
+        }
+        // Stitches that wait are beside the edge, and a round goes to none.
+        if (_inRounds)
+            CheckNoStepAtRound();
         // The words' own order: that of the working row, or the other way round in a mirrored piece.
         var wordSide = isMirrored ? Frame.Opposite(_side) : _side;
         var work = new RowWork(Frame.InWorkingOrder(Meet(), wordSide), Size);
@@ -210,6 +221,28 @@ public sealed partial class PieceWork(PieceResult result, TurnTable turns, bool 
             }
             MakeRow(ShapingWork.MakeRow(Meet(), stitch, shaping.At(Hand.Right, row), shaping.At(Hand.Left, row)));
         }
+    }
+
+    private void Spread(SpreadSchedule spread)
+    {
+        var stitch = _plain ?? throw new UnworkableException("the last row has no one plain stitch to go on with");
+        for (var row = 1; row <= spread.Rows[Size]; row++)
+            WorkWords(row % spread.Every == 0 ? [new Evenly(stitch, spread.Increase, spread.Many)] : [new Across(stitch)]);
+    }
+
+    /// <summary>Each row has what a straight slope has there, to the nearest stitch.</summary>
+    private void Slope(SlopeAround slope)
+    {
+        var stitch = _plain ?? throw new UnworkableException("the last row has no one plain stitch to go on with");
+        var (from, rows) = (Meet().Count, slope.Rows[Size]);
+        for (var row = 1; row <= rows; row++)
+        {
+            var here = (int)Math.Floor(from + (slope.To[Size] - from) * row / (decimal)rows + 0.5m);
+            var change = here - Meet().Count;
+            WorkWords([new Evenly(stitch, change > 0, Math.Abs(change))]);
+        }
+        if (Meet().Count != slope.To[Size])
+            throw new UnworkableException("the slope has no rows to get there");
     }
 
     private void Leave(LeaveAtEdge leave)

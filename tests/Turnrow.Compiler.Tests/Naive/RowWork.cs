@@ -64,6 +64,7 @@ public sealed partial class RowWork(IReadOnlyList<Place> below, int size)
             case Evenly evenly: SpreadEvenly(evenly); break;
             case SpreadOver spread: SpreadOut(spread); break;
             case EachByKind each: Many(Remaining, () => ByKind(each)); break;
+            case Special special: Many(special.Count[size], () => WorkSpecial(special.Stitch)); break;
             case Repeat repeat: WorkRepeat(repeat); break;
         }
     }
@@ -147,7 +148,17 @@ public sealed partial class RowWork(IReadOnlyList<Place> below, int size)
             case PlaceWord.Corner: TakeCorner(); break;
             case PlaceWord.NextSpace: PassTo(place => place.IsSpace); break;
             case PlaceWord.NextStitch: PassTo(place => place.Kind == target.Kind); break;
+            case PlaceWord.NextCentre: PassToCentre(target.Kind!); break;
             default: TakeStitch(); break;
+        }
+    }
+
+    private void PassToCentre(string special)
+    {
+        while (TakeAny() is var place && place.CentreOf != special)
+        {
+            if (place.IsCorner && !_removes)
+                throw new UnworkableException("a corner stands before the place that is looked for");
         }
     }
 

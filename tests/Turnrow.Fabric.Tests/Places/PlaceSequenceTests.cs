@@ -1,5 +1,6 @@
 using CsCheck;
 using Turnrow.Fabric.Places;
+using Turnrow.Fabric.Stitches;
 using Xunit;
 
 namespace Turnrow.Fabric.Tests.Places;

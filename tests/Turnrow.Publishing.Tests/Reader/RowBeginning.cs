@@ -113,14 +113,17 @@ internal sealed partial class RowBeginning(Ground ground, ChainRules rules, IRea
 
     private Match? Together() => steps.SelectMany(step => step.Remarks).Select(remark => TogetherRemark().Match(remark)).FirstOrDefault(m => m.Success);
 
-    private static string? FirstStitch(IReadOnlyList<Step> steps)
+    private string? FirstStitch(IReadOnlyList<Step> steps)
     {
         foreach (var step in steps)
         {
             var stitch = step switch
             {
+                WorkInto { Special: { } special } => special.Base(rules.Words),
+                WorkOver over => over.Special.Base(rules.Words),
                 WorkInto { Stitch: not "sl st" } work => work.Stitch,
                 WorkTogether together => together.Stitch,
+                WorkGroup { Specials.Count: > 0 } group when group.Specials.TryGetValue(0, out var special) => special.Base(rules.Words),
                 WorkGroup group => group.Parts.Select(p => p.Stitch).OfType<string>().FirstOrDefault(),
                 RepeatSteps repeat => FirstStitch(repeat.Steps),
                 _ => null,

@@ -40,6 +40,13 @@ public sealed class Nudge
             Evenly = Maybe(up.Evenly),
             Claim = Maybe(up.Claim),
         },
+        PickedUpRim up => up with
+        {
+            Stitches = N(up.Stitches),
+            PerRows = N(up.PerRows),
+            InCorner = up.InCorner is { } corner ? N(corner) : null,
+            Claim = Maybe(up.Claim),
+        },
         _ => start,
     };
 
