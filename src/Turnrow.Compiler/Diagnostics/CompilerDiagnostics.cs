@@ -161,5 +161,8 @@ public static class CompilerDiagnostics
         StitchesWaiting.Kind,
         ShortRowMirrored.Kind,
         EdgeHeights.Kind,
+        RingPlace.Kind,
+        RoundMirrored.Kind,
+        BothSidesShort.Kind,
     ];
 }

@@ -15,6 +15,8 @@ internal sealed class PlaceBinder(Context context)
     public Target? Bind(PlaceSyntax place)
     {
         if (place.Word == PlaceWord.Corner) return Target.Corner;
+        if (place.Word == PlaceWord.Ring) return Target.Ring;
+        if (place is { Word: PlaceWord.Next, Kind: [{ Text: "corner" }], AndKind.Count: 0 }) return Target.NextCorner;
         if (place.Kind.Count == 0 && place.AndKind.Count == 0)
         {
             return place.Word == PlaceWord.Each

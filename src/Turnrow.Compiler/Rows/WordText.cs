@@ -44,6 +44,7 @@ internal sealed class WordText(Context context)
             PlaceFilterKind.SpaceOf => $"ch-{Number(filter.Chains)} space",
             PlaceFilterKind.OneStitch when filter.Stitch is { } stitch => context.Word(stitch),
             PlaceFilterKind.StitchOrSpace => "stitch or space",
+            PlaceFilterKind.Corner => "corner",
             _ => "stitch",
         };
     }
@@ -75,6 +76,7 @@ internal sealed class WordText(Context context)
         Aim.Last => "in last",
         Aim.Same => "in same",
         Aim.Corner => "in corner",
+        Aim.Ring => "in ring",
         Aim.EachOfKind => "in each " + FilterText(target.Filter) + (target.Remain > 0 ? $" until {Number(target.Remain)} remain" : string.Empty),
         Aim.NextOfKind => "in next " + FilterText(target.Filter),
         _ => "in next",
@@ -86,6 +88,7 @@ internal sealed class WordText(Context context)
         PlaceFilterKind.StitchOrSpace => "st and sp",
         PlaceFilterKind.SpaceOf => $"ch-{Number(filter.Chains)} sp",
         PlaceFilterKind.OneStitch when filter.Stitch is { } stitch => context.Word(stitch),
+        PlaceFilterKind.Corner => "corner",
         _ => "st",
     };
 

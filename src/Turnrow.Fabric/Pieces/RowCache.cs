@@ -18,8 +18,8 @@ internal sealed class RowCache
     public RowWork? Find(IReadOnlyList<Word> words, PlaceSequence below, Step? start, RowBegins begins) =>
         _rows.GetValueOrDefault(new Key(words, below, start is { Adds: true } ? start.Count : 0, begins));
 
-    public void Keep(IReadOnlyList<Word> words, Step? start, RowBegins begins, RowWork work) =>
-        _rows[new Key(words, work.Below, start is { Adds: true } ? start.Count : 0, begins)] = work;
+    public void Keep(IReadOnlyList<Word> words, PlaceSequence below, Step? start, RowBegins begins, RowWork work) =>
+        _rows[new Key(words, below, start is { Adds: true } ? start.Count : 0, begins)] = work;
 
     /// <summary>The words of a shaped row; the same ones for all that are shaped alike from where they start.</summary>
     public IReadOnlyList<Word> WordsOf(ShapedPlan plan, Hand start)

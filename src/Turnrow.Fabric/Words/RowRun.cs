@@ -21,6 +21,7 @@ internal sealed partial class RowRun(PlaceSequence below)
         for (var i = 0; i < words.Count; i++) _removes |= words[i] is RemoveCorners;
         var done = InOrder(words);
         if (_fault is null && _tops.TooLong) Fail(RowFaultKind.TooLong, null, 0, 0);
+        EndRing();
         if (_fault is null && _cursor.Remaining > 0) Fail(RowFaultKind.LeftOver, null, 0, _cursor.Remaining);
         return new WorkedRow(done, _tops.Build(), _fault);
     }

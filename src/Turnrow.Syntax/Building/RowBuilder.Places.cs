@@ -44,6 +44,7 @@ internal static partial class RowBuilder
             TurnrowLexer.LAST => PlaceWord.Last,
             TurnrowLexer.SAME => PlaceWord.Same,
             TurnrowLexer.CORNER => PlaceWord.Corner,
+            TurnrowLexer.RING => PlaceWord.Ring,
             _ => PlaceWord.Each,
         };
         var remain = context.remain is null ? null : ExpressionBuilder.Count(context.remain, line);

@@ -52,13 +52,13 @@ internal partial class TurnrowParser : Parser {
 		LESS=99, LONGER=100, MAKE=101, MIRRORED=102, MORE_WORD=103, MOST=104, 
 		MULTIPLE=105, NEXT=106, NOT=107, ODD=108, OF=109, OFF=110, ON=111, ONE=112, 
 		OPENS=113, OPPOSITE=114, ORDER=115, OVER=116, PER=117, PICKED=118, PLAIN=119, 
-		REMAIN=120, REST=121, ROUNDED=122, RS=123, SAME=124, SKIP_WORD=125, SKIPPING=126, 
-		SLIP=127, SLIPPING=128, STITCH=129, STITCHES=130, STRETCHES=131, THE=132, 
-		THEN=133, TIMES=134, TO=135, TOGETHER=136, TURNED=137, TURNING=138, TURNS=139, 
-		UNTIL=140, UP=141, WEIGH=142, WEIGHT=143, WIDE=144, WITH=145, WITHIN=146, 
-		WITHOUT=147, WORKING=148, WS=149, CM=150, G=151, M=152, MM=153, OZ=154, 
-		YD=155, WORD=156, NUMBER=157, FRACTION=158, ORDINAL=159, DOTTED=160, QUOTED=161, 
-		WRONG_COMMA=162, WRONG_QUOTE=163, JUNK=164;
+		REMAIN=120, REST=121, RING=122, ROUNDED=123, RS=124, SAME=125, SIDES=126, 
+		SKIP_WORD=127, SKIPPING=128, SLIP=129, SLIPPING=130, STITCH=131, STITCHES=132, 
+		STRETCHES=133, THE=134, THEN=135, TIMES=136, TO=137, TOGETHER=138, TURNED=139, 
+		TURNING=140, TURNS=141, UNTIL=142, UP=143, WEIGH=144, WEIGHT=145, WIDE=146, 
+		WITH=147, WITHIN=148, WITHOUT=149, WORKING=150, WS=151, CM=152, G=153, 
+		M=154, MM=155, OZ=156, YD=157, WORD=158, NUMBER=159, FRACTION=160, ORDINAL=161, 
+		DOTTED=162, QUOTED=163, WRONG_COMMA=164, WRONG_QUOTE=165, JUNK=166;
 	public const int
 		RULE_line = 0, RULE_claimLine = 1, RULE_statement = 2, RULE_notationLine = 3, 
 		RULE_patternLine = 4, RULE_versionLine = 5, RULE_version = 6, RULE_termsLine = 7, 
@@ -124,12 +124,12 @@ internal partial class TurnrowParser : Parser {
 		"'last'", "'later'", "'least'", "'less'", "'longer'", "'make'", "'mirrored'", 
 		"'more'", "'most'", "'multiple'", "'next'", "'not'", "'odd'", "'of'", 
 		"'off'", "'on'", "'one'", "'opens'", "'opposite'", "'order'", "'over'", 
-		"'per'", "'picked'", "'plain'", null, "'rest'", "'rounded'", "'RS'", "'same'", 
-		"'skip'", "'skipping'", "'slip'", "'slipping'", "'stitch'", null, "'stretches'", 
-		"'the'", "'then'", null, "'to'", "'together'", "'turned'", "'turning'", 
-		"'turns'", "'until'", "'up'", "'weigh'", "'weight'", "'wide'", "'with'", 
-		"'within'", "'without'", "'working'", "'WS'", "'cm'", "'g'", "'m'", "'mm'", 
-		"'oz'", "'yd'"
+		"'per'", "'picked'", "'plain'", null, "'rest'", "'ring'", "'rounded'", 
+		"'RS'", "'same'", "'sides'", "'skip'", "'skipping'", "'slip'", "'slipping'", 
+		"'stitch'", null, "'stretches'", "'the'", "'then'", null, "'to'", "'together'", 
+		"'turned'", "'turning'", "'turns'", "'until'", "'up'", "'weigh'", "'weight'", 
+		"'wide'", "'with'", "'within'", "'without'", "'working'", "'WS'", "'cm'", 
+		"'g'", "'m'", "'mm'", "'oz'", "'yd'"
 	};
 	private static readonly string[] _SymbolicNames = {
 		null, "WHITE_SPACE", "COMMENT", "PROSE", "COMMA", "SEMICOLON", "COLON", 
@@ -146,12 +146,13 @@ internal partial class TurnrowParser : Parser {
 		"HERE", "HIGH", "HOLD", "IN", "INC", "IS", "LAST", "LATER", "LEAST", "LESS", 
 		"LONGER", "MAKE", "MIRRORED", "MORE_WORD", "MOST", "MULTIPLE", "NEXT", 
 		"NOT", "ODD", "OF", "OFF", "ON", "ONE", "OPENS", "OPPOSITE", "ORDER", 
-		"OVER", "PER", "PICKED", "PLAIN", "REMAIN", "REST", "ROUNDED", "RS", "SAME", 
-		"SKIP_WORD", "SKIPPING", "SLIP", "SLIPPING", "STITCH", "STITCHES", "STRETCHES", 
-		"THE", "THEN", "TIMES", "TO", "TOGETHER", "TURNED", "TURNING", "TURNS", 
-		"UNTIL", "UP", "WEIGH", "WEIGHT", "WIDE", "WITH", "WITHIN", "WITHOUT", 
-		"WORKING", "WS", "CM", "G", "M", "MM", "OZ", "YD", "WORD", "NUMBER", "FRACTION", 
-		"ORDINAL", "DOTTED", "QUOTED", "WRONG_COMMA", "WRONG_QUOTE", "JUNK"
+		"OVER", "PER", "PICKED", "PLAIN", "REMAIN", "REST", "RING", "ROUNDED", 
+		"RS", "SAME", "SIDES", "SKIP_WORD", "SKIPPING", "SLIP", "SLIPPING", "STITCH", 
+		"STITCHES", "STRETCHES", "THE", "THEN", "TIMES", "TO", "TOGETHER", "TURNED", 
+		"TURNING", "TURNS", "UNTIL", "UP", "WEIGH", "WEIGHT", "WIDE", "WITH", 
+		"WITHIN", "WITHOUT", "WORKING", "WS", "CM", "G", "M", "MM", "OZ", "YD", 
+		"WORD", "NUMBER", "FRACTION", "ORDINAL", "DOTTED", "QUOTED", "WRONG_COMMA", 
+		"WRONG_QUOTE", "JUNK"
 	};
 	public static readonly IVocabulary DefaultVocabulary = new Vocabulary(_LiteralNames, _SymbolicNames);
 
@@ -916,7 +917,6 @@ internal partial class TurnrowParser : Parser {
 			case ALL:
 			case ALONG:
 			case APART:
-			case ARE:
 			case BEFORE:
 			case BUT:
 			case CH:
@@ -965,6 +965,7 @@ internal partial class TurnrowParser : Parser {
 			case REST:
 			case ROUNDED:
 			case SAME:
+			case SIDES:
 			case SKIPPING:
 			case SLIPPING:
 			case STITCH:
@@ -1169,7 +1170,6 @@ internal partial class TurnrowParser : Parser {
 			case ALL:
 			case ALONG:
 			case APART:
-			case ARE:
 			case BEFORE:
 			case BUT:
 			case CH:
@@ -1218,6 +1218,7 @@ internal partial class TurnrowParser : Parser {
 			case REST:
 			case ROUNDED:
 			case SAME:
+			case SIDES:
 			case SKIPPING:
 			case SLIPPING:
 			case STITCH:
@@ -1299,7 +1300,6 @@ internal partial class TurnrowParser : Parser {
 				case ALL:
 				case ALONG:
 				case APART:
-				case ARE:
 				case BEFORE:
 				case BUT:
 				case CH:
@@ -1348,6 +1348,7 @@ internal partial class TurnrowParser : Parser {
 				case REST:
 				case ROUNDED:
 				case SAME:
+				case SIDES:
 				case SKIPPING:
 				case SLIPPING:
 				case STITCH:
@@ -1676,7 +1677,7 @@ internal partial class TurnrowParser : Parser {
 					State = 318;
 					_localctx.unitWord = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
-					if ( !(((((_la - 151)) & ~0x3f) == 0 && ((1L << (_la - 151)) & 27L) != 0)) ) {
+					if ( !(((((_la - 153)) & ~0x3f) == 0 && ((1L << (_la - 153)) & 27L) != 0)) ) {
 						_localctx.unitWord = ErrorHandler.RecoverInline(this);
 					}
 					else {
@@ -2269,7 +2270,6 @@ internal partial class TurnrowParser : Parser {
 			case ALL:
 			case ALONG:
 			case APART:
-			case ARE:
 			case BEFORE:
 			case BUT:
 			case CH:
@@ -2318,6 +2318,7 @@ internal partial class TurnrowParser : Parser {
 			case REST:
 			case ROUNDED:
 			case SAME:
+			case SIDES:
 			case SKIPPING:
 			case SLIPPING:
 			case STITCH:
@@ -2543,7 +2544,6 @@ internal partial class TurnrowParser : Parser {
 			case ALL:
 			case ALONG:
 			case APART:
-			case ARE:
 			case BEFORE:
 			case BUT:
 			case CH:
@@ -2592,6 +2592,7 @@ internal partial class TurnrowParser : Parser {
 			case REST:
 			case ROUNDED:
 			case SAME:
+			case SIDES:
 			case SKIPPING:
 			case SLIPPING:
 			case STITCH:
@@ -3605,7 +3606,7 @@ internal partial class TurnrowParser : Parser {
 			State = 577;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 43171309L) != 0)) {
+			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & 6773387446722199552L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 6554989256089796341L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 345370475L) != 0)) {
 				{
 				State = 576;
 				_localctx.part = name();
@@ -3675,7 +3676,7 @@ internal partial class TurnrowParser : Parser {
 				State = 582;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670749876683019L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 86342619L) != 0) );
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 6773413835001266176L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 6554989257167732469L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 345370479L) != 0) );
 			State = 588;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
@@ -3767,19 +3768,27 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	internal partial class BeginLineContext : ParserRuleContext {
+		public IToken ring;
+		public CountContext chains;
+		public IToken bothSides;
 		public CountContext amount;
 		public ClaimContext claimed;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode BEGIN() { return GetToken(TurnrowParser.BEGIN, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode WITH() { return GetToken(TurnrowParser.WITH, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SIDES() { return GetToken(TurnrowParser.SIDES, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode OF() { return GetToken(TurnrowParser.OF, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public StitchesWordContext stitchesWord() {
 			return GetRuleContext<StitchesWordContext>(0);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode RING() { return GetToken(TurnrowParser.RING, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode BOTH() { return GetToken(TurnrowParser.BOTH, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public CountContext count() {
 			return GetRuleContext<CountContext>(0);
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public ClaimContext claim() {
 			return GetRuleContext<ClaimContext>(0);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CHAINS() { return GetToken(TurnrowParser.CHAINS, 0); }
 		public BeginLineContext(ParserRuleContext parent, int invokingState)
 			: base(parent, invokingState)
 		{
@@ -3799,16 +3808,171 @@ internal partial class TurnrowParser : Parser {
 			Match(BEGIN);
 			State = 598;
 			Match(WITH);
-			State = 599;
-			_localctx.amount = count();
-			State = 600;
-			stitchesWord();
-			State = 602;
+			State = 615;
+			ErrorHandler.Sync(this);
+			switch (TokenStream.LA(1)) {
+			case RING:
+				{
+				State = 599;
+				_localctx.ring = Match(RING);
+				State = 604;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				if (_la==OF) {
+					{
+					State = 600;
+					Match(OF);
+					State = 601;
+					_localctx.chains = count();
+					State = 602;
+					Match(CHAINS);
+					}
+				}
+
+				}
+				break;
+			case BOTH:
+				{
+				State = 606;
+				_localctx.bothSides = Match(BOTH);
+				State = 607;
+				Match(SIDES);
+				State = 608;
+				Match(OF);
+				State = 609;
+				_localctx.amount = count();
+				State = 610;
+				stitchesWord();
+				}
+				break;
+			case OPEN:
+			case ACCEPT:
+			case ADD:
+			case BEGIN:
+			case BODY:
+			case CHAIN:
+			case CLAIMS:
+			case COUNT:
+			case DIVIDE:
+			case EASE:
+			case EXPECT:
+			case FASTEN:
+			case FINISHED:
+			case FROM:
+			case GAUGE:
+			case HOOK:
+			case LEFT:
+			case MADE:
+			case MARK:
+			case MEASURE:
+			case NOTATION:
+			case NOTION:
+			case PATTERN:
+			case PIECE:
+			case REPEAT:
+			case RIGHT:
+			case SEAM:
+			case SHAPE:
+			case SIZES:
+			case SKILL:
+			case STRAIGHT:
+			case SWATCH:
+			case TERMS:
+			case TURN:
+			case VERSION:
+			case WEARER:
+			case WEAVE:
+			case YARN:
+			case AFTER:
+			case ALL:
+			case ALONG:
+			case APART:
+			case BEFORE:
+			case BUT:
+			case CH:
+			case CHAINS:
+			case CORNER:
+			case COUNTS:
+			case DOES:
+			case DOWN:
+			case EACH:
+			case EASING:
+			case EDGE:
+			case EDGES:
+			case END:
+			case ENDS:
+			case EVEN:
+			case EVERY:
+			case EXTRA:
+			case FACING:
+			case FOUNDATION:
+			case HERE:
+			case HIGH:
+			case IS:
+			case LATER:
+			case LEAST:
+			case LESS:
+			case LONGER:
+			case MAKE:
+			case MIRRORED:
+			case MORE_WORD:
+			case MOST:
+			case MULTIPLE:
+			case NEXT:
+			case NOT:
+			case ODD:
+			case OF:
+			case OFF:
+			case ON:
+			case ONE:
+			case OPENS:
+			case OPPOSITE:
+			case ORDER:
+			case OVER:
+			case PICKED:
+			case PLAIN:
+			case REMAIN:
+			case REST:
+			case ROUNDED:
+			case SAME:
+			case SIDES:
+			case SKIPPING:
+			case SLIPPING:
+			case STITCH:
+			case STRETCHES:
+			case THEN:
+			case TIMES:
+			case TOGETHER:
+			case TURNED:
+			case TURNING:
+			case TURNS:
+			case UP:
+			case WEIGH:
+			case WEIGHT:
+			case WIDE:
+			case WITHIN:
+			case WORKING:
+			case G:
+			case OZ:
+			case WORD:
+			case NUMBER:
+			case FRACTION:
+				{
+				State = 612;
+				_localctx.amount = count();
+				State = 613;
+				stitchesWord();
+				}
+				break;
+			default:
+				throw new NoViableAltException(this);
+			}
+			State = 618;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 601;
+				State = 617;
 				_localctx.claimed = claim();
 				}
 			}
@@ -3851,16 +4015,16 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 604;
+			State = 620;
 			Match(CHAIN);
-			State = 605;
+			State = 621;
 			_localctx.amount = count();
-			State = 607;
+			State = 623;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 606;
+				State = 622;
 				_localctx.claimed = claim();
 				}
 			}
@@ -3911,19 +4075,19 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 80, RULE_edgeLine);
 		int _la;
 		try {
-			State = 623;
+			State = 639;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FROM:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 609;
+				State = 625;
 				Match(FROM);
-				State = 610;
+				State = 626;
 				Match(HERE);
-				State = 611;
+				State = 627;
 				_localctx.at = edge();
-				State = 612;
+				State = 628;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -3932,7 +4096,7 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 613;
+				State = 629;
 				_localctx.called = name();
 				}
 				break;
@@ -3941,21 +4105,21 @@ internal partial class TurnrowParser : Parser {
 			case RIGHT:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 619;
+				State = 635;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case BOTH:
 					{
-					State = 615;
+					State = 631;
 					Match(BOTH);
-					State = 616;
+					State = 632;
 					_localctx.end = Match(EDGES);
 					}
 					break;
 				case LEFT:
 				case RIGHT:
 					{
-					State = 617;
+					State = 633;
 					_localctx.hand = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==LEFT || _la==RIGHT) ) {
@@ -3965,14 +4129,14 @@ internal partial class TurnrowParser : Parser {
 						ErrorHandler.ReportMatch(this);
 					    Consume();
 					}
-					State = 618;
+					State = 634;
 					_localctx.end = Match(EDGE);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 621;
+				State = 637;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -3981,7 +4145,7 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 622;
+				State = 638;
 				_localctx.called = name();
 				}
 				break;
@@ -4022,13 +4186,13 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 625;
+			State = 641;
 			Match(MARK);
-			State = 626;
+			State = 642;
 			Match(NEXT);
-			State = 627;
+			State = 643;
 			Match(ROW);
-			State = 628;
+			State = 644;
 			_localctx.called = name();
 			}
 		}
@@ -4073,27 +4237,27 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 630;
+			State = 646;
 			Match(DIVIDE);
-			State = 631;
+			State = 647;
 			Match(COLON);
-			State = 632;
+			State = 648;
 			_localctx._dividePart = dividePart();
 			_localctx._parts.Add(_localctx._dividePart);
-			State = 637;
+			State = 653;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 633;
+				State = 649;
 				Match(COMMA);
-				State = 634;
+				State = 650;
 				_localctx._dividePart = dividePart();
 				_localctx._parts.Add(_localctx._dividePart);
 				}
 				}
-				State = 639;
+				State = 655;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -4133,15 +4297,15 @@ internal partial class TurnrowParser : Parser {
 		DividePartContext _localctx = new DividePartContext(Context, State);
 		EnterRule(_localctx, 86, RULE_dividePart);
 		try {
-			State = 646;
+			State = 662;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case SKIP_WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 640;
+				State = 656;
 				Match(SKIP_WORD);
-				State = 641;
+				State = 657;
 				_localctx.amount = count();
 				}
 				break;
@@ -4187,7 +4351,6 @@ internal partial class TurnrowParser : Parser {
 			case ALL:
 			case ALONG:
 			case APART:
-			case ARE:
 			case BEFORE:
 			case BUT:
 			case CH:
@@ -4236,6 +4399,7 @@ internal partial class TurnrowParser : Parser {
 			case REST:
 			case ROUNDED:
 			case SAME:
+			case SIDES:
 			case SKIPPING:
 			case SLIPPING:
 			case STITCH:
@@ -4259,11 +4423,11 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 642;
+				State = 658;
 				_localctx.amount = count();
-				State = 643;
+				State = 659;
 				Match(FOR);
-				State = 644;
+				State = 660;
 				_localctx.called = name();
 				}
 				break;
@@ -4299,9 +4463,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 648;
+			State = 664;
 			Match(FASTEN);
-			State = 649;
+			State = 665;
 			Match(OFF);
 			}
 		}
@@ -4334,11 +4498,11 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 651;
+			State = 667;
 			Match(WEAVE);
-			State = 652;
+			State = 668;
 			Match(IN);
-			State = 653;
+			State = 669;
 			Match(ENDS);
 			}
 		}
@@ -4387,38 +4551,38 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 655;
+			State = 671;
 			Match(ROW);
-			State = 657;
+			State = 673;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 244497901L) != 0)) {
+			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & 6773387446722199680L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 6554989256089796341L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 1955983211L) != 0)) {
 				{
-				State = 656;
+				State = 672;
 				_localctx.from = count();
 				}
 			}
 
-			State = 660;
+			State = 676;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==RS || _la==WS) {
 				{
-				State = 659;
+				State = 675;
 				_localctx.facing = side();
 				}
 			}
 
-			State = 662;
+			State = 678;
 			Match(COLON);
-			State = 663;
+			State = 679;
 			_localctx.words = items();
-			State = 665;
+			State = 681;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 664;
+				State = 680;
 				_localctx.claimed = claim();
 				}
 			}
@@ -4437,14 +4601,23 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	internal partial class RowsLineContext : ParserRuleContext {
+		public NameContext way;
+		public NameContext also;
 		public CountContext from;
 		public CountContext to;
 		public SideContext facing;
 		public ItemsContext words;
 		public ClaimContext claimed;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ROWS() { return GetToken(TurnrowParser.ROWS, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ARE() { return GetToken(TurnrowParser.ARE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TO() { return GetToken(TurnrowParser.TO, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COLON() { return GetToken(TurnrowParser.COLON, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public NameContext[] name() {
+			return GetRuleContexts<NameContext>();
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public NameContext name(int i) {
+			return GetRuleContext<NameContext>(i);
+		}
 		[System.Diagnostics.DebuggerNonUserCode] public CountContext[] count() {
 			return GetRuleContexts<CountContext>();
 		}
@@ -4454,6 +4627,7 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ItemsContext items() {
 			return GetRuleContext<ItemsContext>(0);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AND() { return GetToken(TurnrowParser.AND, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public SideContext side() {
 			return GetRuleContext<SideContext>(0);
 		}
@@ -4475,38 +4649,179 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 667;
+			State = 683;
 			Match(ROWS);
-			State = 668;
-			_localctx.from = count();
-			State = 669;
-			Match(TO);
-			State = 670;
-			_localctx.to = count();
-			State = 672;
+			State = 701;
 			ErrorHandler.Sync(this);
-			_la = TokenStream.LA(1);
-			if (_la==RS || _la==WS) {
+			switch (TokenStream.LA(1)) {
+			case ARE:
 				{
-				State = 671;
-				_localctx.facing = side();
+				State = 684;
+				Match(ARE);
+				State = 685;
+				_localctx.way = name();
+				State = 688;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				if (_la==AND) {
+					{
+					State = 686;
+					Match(AND);
+					State = 687;
+					_localctx.also = name();
+					}
 				}
-			}
 
-			State = 674;
-			Match(COLON);
-			State = 675;
-			_localctx.words = items();
-			State = 677;
-			ErrorHandler.Sync(this);
-			_la = TokenStream.LA(1);
-			if (_la==EQUALS) {
+				}
+				break;
+			case OPEN:
+			case ACCEPT:
+			case ADD:
+			case BEGIN:
+			case BODY:
+			case CHAIN:
+			case CLAIMS:
+			case COUNT:
+			case DIVIDE:
+			case EASE:
+			case EXPECT:
+			case FASTEN:
+			case FINISHED:
+			case FROM:
+			case GAUGE:
+			case HOOK:
+			case LEFT:
+			case MADE:
+			case MARK:
+			case MEASURE:
+			case NOTATION:
+			case NOTION:
+			case PATTERN:
+			case PIECE:
+			case REPEAT:
+			case RIGHT:
+			case SEAM:
+			case SHAPE:
+			case SIZES:
+			case SKILL:
+			case STRAIGHT:
+			case SWATCH:
+			case TERMS:
+			case TURN:
+			case VERSION:
+			case WEARER:
+			case WEAVE:
+			case YARN:
+			case AFTER:
+			case ALL:
+			case ALONG:
+			case APART:
+			case BEFORE:
+			case BUT:
+			case CH:
+			case CHAINS:
+			case CORNER:
+			case COUNTS:
+			case DOES:
+			case DOWN:
+			case EACH:
+			case EASING:
+			case EDGE:
+			case EDGES:
+			case END:
+			case ENDS:
+			case EVEN:
+			case EVERY:
+			case EXTRA:
+			case FACING:
+			case FOUNDATION:
+			case HERE:
+			case HIGH:
+			case IS:
+			case LATER:
+			case LEAST:
+			case LESS:
+			case LONGER:
+			case MAKE:
+			case MIRRORED:
+			case MORE_WORD:
+			case MOST:
+			case MULTIPLE:
+			case NEXT:
+			case NOT:
+			case ODD:
+			case OF:
+			case OFF:
+			case ON:
+			case ONE:
+			case OPENS:
+			case OPPOSITE:
+			case ORDER:
+			case OVER:
+			case PICKED:
+			case PLAIN:
+			case REMAIN:
+			case REST:
+			case ROUNDED:
+			case SAME:
+			case SIDES:
+			case SKIPPING:
+			case SLIPPING:
+			case STITCH:
+			case STRETCHES:
+			case THEN:
+			case TIMES:
+			case TOGETHER:
+			case TURNED:
+			case TURNING:
+			case TURNS:
+			case UP:
+			case WEIGH:
+			case WEIGHT:
+			case WIDE:
+			case WITHIN:
+			case WORKING:
+			case G:
+			case OZ:
+			case WORD:
+			case NUMBER:
+			case FRACTION:
 				{
-				State = 676;
-				_localctx.claimed = claim();
+				State = 690;
+				_localctx.from = count();
+				State = 691;
+				Match(TO);
+				State = 692;
+				_localctx.to = count();
+				State = 694;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				if (_la==RS || _la==WS) {
+					{
+					State = 693;
+					_localctx.facing = side();
+					}
 				}
-			}
 
+				State = 696;
+				Match(COLON);
+				State = 697;
+				_localctx.words = items();
+				State = 699;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				if (_la==EQUALS) {
+					{
+					State = 698;
+					_localctx.claimed = claim();
+					}
+				}
+
+				}
+				break;
+			default:
+				throw new NoViableAltException(this);
+			}
 			}
 		}
 		catch (RecognitionException re) {
@@ -4548,23 +4863,23 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 679;
+			State = 703;
 			_localctx._item = item();
 			_localctx._each.Add(_localctx._item);
-			State = 684;
+			State = 708;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 680;
+				State = 704;
 				Match(COMMA);
-				State = 681;
+				State = 705;
 				_localctx._item = item();
 				_localctx._each.Add(_localctx._item);
 				}
 				}
-				State = 686;
+				State = 710;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -4659,19 +4974,19 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 98, RULE_item);
 		int _la;
 		try {
-			State = 757;
+			State = 781;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case OPEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 687;
+				State = 711;
 				Match(OPEN);
-				State = 688;
+				State = 712;
 				_localctx.inside = items();
-				State = 689;
+				State = 713;
 				Match(CLOSE);
-				State = 694;
+				State = 718;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case OPEN:
@@ -4716,7 +5031,6 @@ internal partial class TurnrowParser : Parser {
 				case ALL:
 				case ALONG:
 				case APART:
-				case ARE:
 				case BEFORE:
 				case BUT:
 				case CH:
@@ -4765,6 +5079,7 @@ internal partial class TurnrowParser : Parser {
 				case REST:
 				case ROUNDED:
 				case SAME:
+				case SIDES:
 				case SKIPPING:
 				case SLIPPING:
 				case STITCH:
@@ -4787,9 +5102,9 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 690;
+					State = 714;
 					_localctx.amount = count();
-					State = 691;
+					State = 715;
 					_localctx.end = Match(TIMES);
 					}
 					break;
@@ -4798,7 +5113,7 @@ internal partial class TurnrowParser : Parser {
 				case TO:
 				case UNTIL:
 					{
-					State = 693;
+					State = 717;
 					_localctx.far = reach();
 					}
 					break;
@@ -4811,12 +5126,12 @@ internal partial class TurnrowParser : Parser {
 				default:
 					break;
 				}
-				State = 697;
+				State = 721;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 696;
+					State = 720;
 					_localctx.at = place();
 					}
 				}
@@ -4826,14 +5141,14 @@ internal partial class TurnrowParser : Parser {
 			case SKIP_WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 699;
+				State = 723;
 				Match(SKIP_WORD);
-				State = 701;
+				State = 725;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 244497901L) != 0)) {
+				if ((((_la) & ~0x3f) == 0 && ((1L << _la) & 6773387446722199680L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 6554989256089796341L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 1955983211L) != 0)) {
 					{
-					State = 700;
+					State = 724;
 					_localctx.amount = count();
 					}
 				}
@@ -4843,27 +5158,27 @@ internal partial class TurnrowParser : Parser {
 			case SLIP:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 703;
+				State = 727;
 				Match(SLIP);
-				State = 704;
+				State = 728;
 				Match(OVER);
-				State = 705;
+				State = 729;
 				_localctx.amount = count();
 				}
 				break;
 			case LEAVE:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 706;
+				State = 730;
 				Match(LEAVE);
-				State = 710;
+				State = 734;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case THE:
 					{
-					State = 707;
+					State = 731;
 					Match(THE);
-					State = 708;
+					State = 732;
 					Match(REST);
 					}
 					break;
@@ -4909,7 +5224,6 @@ internal partial class TurnrowParser : Parser {
 				case ALL:
 				case ALONG:
 				case APART:
-				case ARE:
 				case BEFORE:
 				case BUT:
 				case CH:
@@ -4958,6 +5272,7 @@ internal partial class TurnrowParser : Parser {
 				case REST:
 				case ROUNDED:
 				case SAME:
+				case SIDES:
 				case SKIPPING:
 				case SLIPPING:
 				case STITCH:
@@ -4980,21 +5295,21 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 709;
+					State = 733;
 					_localctx.amount = count();
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 714;
+				State = 738;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FOR) {
 					{
-					State = 712;
+					State = 736;
 					Match(FOR);
-					State = 713;
+					State = 737;
 					_localctx.later = Match(LATER);
 					}
 				}
@@ -5004,31 +5319,31 @@ internal partial class TurnrowParser : Parser {
 			case HOLD:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 716;
+				State = 740;
 				Match(HOLD);
-				State = 717;
+				State = 741;
 				_localctx.amount = count();
-				State = 718;
+				State = 742;
 				Match(FOR);
-				State = 719;
+				State = 743;
 				_localctx.called = name();
 				}
 				break;
 			case BRIDGE:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 721;
+				State = 745;
 				Match(BRIDGE);
-				State = 722;
+				State = 746;
 				_localctx.amount = count();
-				State = 725;
+				State = 749;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FOR) {
 					{
-					State = 723;
+					State = 747;
 					Match(FOR);
-					State = 724;
+					State = 748;
 					_localctx.called = name();
 					}
 				}
@@ -5076,7 +5391,6 @@ internal partial class TurnrowParser : Parser {
 			case ALL:
 			case ALONG:
 			case APART:
-			case ARE:
 			case AT:
 			case BEFORE:
 			case BUT:
@@ -5128,6 +5442,7 @@ internal partial class TurnrowParser : Parser {
 			case REST:
 			case ROUNDED:
 			case SAME:
+			case SIDES:
 			case SKIPPING:
 			case SLIPPING:
 			case STITCH:
@@ -5151,17 +5466,17 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 7);
 				{
-				State = 728;
+				State = 752;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==NUMBER || _la==FRACTION) {
 					{
-					State = 727;
+					State = 751;
 					_localctx.before = list();
 					}
 				}
 
-				State = 752;
+				State = 776;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ACCEPT:
@@ -5205,7 +5520,6 @@ internal partial class TurnrowParser : Parser {
 				case ALL:
 				case ALONG:
 				case APART:
-				case ARE:
 				case BEFORE:
 				case BUT:
 				case CH:
@@ -5254,6 +5568,7 @@ internal partial class TurnrowParser : Parser {
 				case REST:
 				case ROUNDED:
 				case SAME:
+				case SIDES:
 				case SKIPPING:
 				case SLIPPING:
 				case STITCH:
@@ -5274,35 +5589,35 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case WORD:
 					{
-					State = 731;
+					State = 755;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 730;
+						State = 754;
 						_localctx._name = name();
 						_localctx._words.Add(_localctx._name);
 						}
 						}
-						State = 733;
+						State = 757;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 43171309L) != 0) );
-					State = 745;
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 6773387446722199552L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 6554989256089796341L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 345370475L) != 0) );
+					State = 769;
 					ErrorHandler.Sync(this);
 					switch (TokenStream.LA(1)) {
 					case DEC:
 					case INC:
 						{
-						State = 735;
+						State = 759;
 						_localctx.changed = change();
-						State = 737;
+						State = 761;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-						if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2305869402056720256L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6332061069891075029L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 1955987435L) != 0)) {
+						if ((((_la) & ~0x3f) == 0 && ((1L << _la) & 6917502634798055552L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 7773212950649633749L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 7823949741L) != 0)) {
 							{
-							State = 736;
+							State = 760;
 							_localctx.changedBy = changeAmount();
 							}
 						}
@@ -5320,14 +5635,14 @@ internal partial class TurnrowParser : Parser {
 					case NUMBER:
 					case FRACTION:
 						{
-						State = 739;
+						State = 763;
 						_localctx.worked = stitchAmount();
-						State = 741;
+						State = 765;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 						if (_la==WITH) {
 							{
-							State = 740;
+							State = 764;
 							_localctx.spread = spreading();
 							}
 						}
@@ -5336,13 +5651,13 @@ internal partial class TurnrowParser : Parser {
 						break;
 					case WITH:
 						{
-						State = 743;
+						State = 767;
 						_localctx.spread = spreading();
 						}
 						break;
 					case AT:
 						{
-						State = 744;
+						State = 768;
 						_localctx.ends = atEachEnd();
 						}
 						break;
@@ -5360,14 +5675,14 @@ internal partial class TurnrowParser : Parser {
 				case DEC:
 				case INC:
 					{
-					State = 747;
+					State = 771;
 					_localctx.changed = change();
-					State = 749;
+					State = 773;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-					if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2305869402056720256L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6332061069891075029L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 1955987435L) != 0)) {
+					if ((((_la) & ~0x3f) == 0 && ((1L << _la) & 6917502634798055552L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 7773212950649633749L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 7823949741L) != 0)) {
 						{
-						State = 748;
+						State = 772;
 						_localctx.changedBy = changeAmount();
 						}
 					}
@@ -5376,19 +5691,19 @@ internal partial class TurnrowParser : Parser {
 					break;
 				case AT:
 					{
-					State = 751;
+					State = 775;
 					_localctx.ends = atEachEnd();
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 755;
+				State = 779;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 754;
+					State = 778;
 					_localctx.at = place();
 					}
 				}
@@ -5438,19 +5753,19 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 759;
+			State = 783;
 			Match(WITH);
-			State = 760;
+			State = 784;
 			Match(OPEN);
-			State = 761;
+			State = 785;
 			_localctx.inside = items();
-			State = 762;
+			State = 786;
 			Match(CLOSE);
-			State = 763;
+			State = 787;
 			_localctx.amount = count();
-			State = 764;
+			State = 788;
 			Match(TIMES);
-			State = 765;
+			State = 789;
 			Match(EVENLY);
 			}
 		}
@@ -5483,11 +5798,11 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 767;
+			State = 791;
 			Match(AT);
-			State = 768;
+			State = 792;
 			Match(EACH);
-			State = 769;
+			State = 793;
 			Match(END);
 			}
 		}
@@ -5532,7 +5847,7 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 104, RULE_stitchAmount);
 		int _la;
 		try {
-			State = 784;
+			State = 808;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case PLUS:
@@ -5541,18 +5856,18 @@ internal partial class TurnrowParser : Parser {
 			case X:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 772;
+				State = 796;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 771;
+					State = 795;
 					_localctx._countOperation = countOperation();
 					_localctx._operations.Add(_localctx._countOperation);
 					}
 					}
-					State = 774;
+					State = 798;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0) );
@@ -5562,20 +5877,20 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 776;
+				State = 800;
 				_localctx.first = list();
-				State = 780;
+				State = 804;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
 					{
 					{
-					State = 777;
+					State = 801;
 					_localctx._countOperation = countOperation();
 					_localctx._operations.Add(_localctx._countOperation);
 					}
 					}
-					State = 782;
+					State = 806;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -5587,7 +5902,7 @@ internal partial class TurnrowParser : Parser {
 			case UNTIL:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 783;
+				State = 807;
 				_localctx.far = reach();
 				}
 				break;
@@ -5630,7 +5945,7 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 106, RULE_changeAmount);
 		int _la;
 		try {
-			State = 791;
+			State = 815;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case OPEN:
@@ -5675,7 +5990,6 @@ internal partial class TurnrowParser : Parser {
 			case ALL:
 			case ALONG:
 			case APART:
-			case ARE:
 			case BEFORE:
 			case BUT:
 			case CH:
@@ -5724,6 +6038,7 @@ internal partial class TurnrowParser : Parser {
 			case REST:
 			case ROUNDED:
 			case SAME:
+			case SIDES:
 			case SKIPPING:
 			case SLIPPING:
 			case STITCH:
@@ -5747,14 +6062,14 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 786;
+				State = 810;
 				_localctx.amount = count();
-				State = 788;
+				State = 812;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==EVENLY) {
 					{
-					State = 787;
+					State = 811;
 					_localctx.evenly = Match(EVENLY);
 					}
 				}
@@ -5767,7 +6082,7 @@ internal partial class TurnrowParser : Parser {
 			case UNTIL:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 790;
+				State = 814;
 				_localctx.far = reach();
 				}
 				break;
@@ -5812,49 +6127,49 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 108, RULE_reach);
 		int _la;
 		try {
-			State = 804;
+			State = 828;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACROSS:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 793;
+				State = 817;
 				Match(ACROSS);
 				}
 				break;
 			case AROUND:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 794;
+				State = 818;
 				Match(AROUND);
 				}
 				break;
 			case TO:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 795;
+				State = 819;
 				Match(TO);
-				State = 796;
+				State = 820;
 				_localctx.corner = Match(CORNER);
 				}
 				break;
 			case UNTIL:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 797;
+				State = 821;
 				Match(UNTIL);
-				State = 798;
+				State = 822;
 				_localctx.remain = count();
-				State = 799;
+				State = 823;
 				Match(REMAIN);
-				State = 802;
+				State = 826;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==BEFORE) {
 					{
-					State = 800;
+					State = 824;
 					Match(BEFORE);
-					State = 801;
+					State = 825;
 					_localctx.corner = Match(CORNER);
 					}
 				}
@@ -5893,11 +6208,12 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EACH(int i) {
 			return GetToken(TurnrowParser.EACH, i);
 		}
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CORNER() { return GetToken(TurnrowParser.CORNER, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode NEXT() { return GetToken(TurnrowParser.NEXT, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FIRST() { return GetToken(TurnrowParser.FIRST, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LAST() { return GetToken(TurnrowParser.LAST, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SAME() { return GetToken(TurnrowParser.SAME, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CORNER() { return GetToken(TurnrowParser.CORNER, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode RING() { return GetToken(TurnrowParser.RING, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AND() { return GetToken(TurnrowParser.AND, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode REMAIN() { return GetToken(TurnrowParser.REMAIN, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ACROSS() { return GetToken(TurnrowParser.ACROSS, 0); }
@@ -5930,9 +6246,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 806;
+			State = 830;
 			Match(IN);
-			State = 864;
+			State = 888;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FIRST:
@@ -5940,108 +6256,38 @@ internal partial class TurnrowParser : Parser {
 			case NEXT:
 			case SAME:
 				{
-				State = 807;
+				State = 831;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
-				if ( !(((((_la - 88)) & ~0x3f) == 0 && ((1L << (_la - 88)) & 68719739137L) != 0)) ) {
+				if ( !(((((_la - 88)) & ~0x3f) == 0 && ((1L << (_la - 88)) & 137439215873L) != 0)) ) {
 					_localctx.which = ErrorHandler.RecoverInline(this);
 				}
 				else {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 811;
+				State = 835;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 43171309L) != 0)) {
+				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 6773387446722199552L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 6554989256089796341L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 345370475L) != 0)) {
 					{
 					{
-					State = 808;
+					State = 832;
 					_localctx._name = name();
 					_localctx._kind.Add(_localctx._name);
 					}
 					}
-					State = 813;
-					ErrorHandler.Sync(this);
-					_la = TokenStream.LA(1);
-				}
-				State = 820;
-				ErrorHandler.Sync(this);
-				_la = TokenStream.LA(1);
-				if (_la==AND) {
-					{
-					State = 814;
-					Match(AND);
-					State = 816;
-					ErrorHandler.Sync(this);
-					_la = TokenStream.LA(1);
-					do {
-						{
-						{
-						State = 815;
-						_localctx._name = name();
-						_localctx._also.Add(_localctx._name);
-						}
-						}
-						State = 818;
-						ErrorHandler.Sync(this);
-						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 43171309L) != 0) );
-					}
-				}
-
-				State = 826;
-				ErrorHandler.Sync(this);
-				_la = TokenStream.LA(1);
-				if (_la==UNTIL) {
-					{
-					State = 822;
-					_localctx.until = Match(UNTIL);
-					State = 823;
-					_localctx.remain = count();
-					State = 824;
-					Match(REMAIN);
-					}
-				}
-
-				}
-				break;
-			case EACH:
-				{
-				State = 828;
-				_localctx.which = Match(EACH);
-				State = 832;
-				ErrorHandler.Sync(this);
-				_la = TokenStream.LA(1);
-				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 43171309L) != 0)) {
-					{
-					{
-					State = 829;
-					_localctx._name = name();
-					_localctx._kind.Add(_localctx._name);
-					}
-					}
-					State = 834;
-					ErrorHandler.Sync(this);
-					_la = TokenStream.LA(1);
-				}
-				State = 853;
-				ErrorHandler.Sync(this);
-				_la = TokenStream.LA(1);
-				if (_la==AND) {
-					{
-					State = 835;
-					Match(AND);
 					State = 837;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-					if (_la==NUMBER || _la==FRACTION) {
-						{
-						State = 836;
-						_localctx.many = list();
-						}
-					}
-
+				}
+				State = 844;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				if (_la==AND) {
+					{
+					State = 838;
+					Match(AND);
 					State = 840;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
@@ -6056,59 +6302,129 @@ internal partial class TurnrowParser : Parser {
 						State = 842;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 43171309L) != 0) );
-					State = 851;
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 6773387446722199552L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 6554989256089796341L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 345370475L) != 0) );
+					}
+				}
+
+				State = 850;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				if (_la==UNTIL) {
+					{
+					State = 846;
+					_localctx.until = Match(UNTIL);
+					State = 847;
+					_localctx.remain = count();
+					State = 848;
+					Match(REMAIN);
+					}
+				}
+
+				}
+				break;
+			case EACH:
+				{
+				State = 852;
+				_localctx.which = Match(EACH);
+				State = 856;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 6773387446722199552L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 6554989256089796341L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 345370475L) != 0)) {
+					{
+					{
+					State = 853;
+					_localctx._name = name();
+					_localctx._kind.Add(_localctx._name);
+					}
+					}
+					State = 858;
+					ErrorHandler.Sync(this);
+					_la = TokenStream.LA(1);
+				}
+				State = 877;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				if (_la==AND) {
+					{
+					State = 859;
+					Match(AND);
+					State = 861;
+					ErrorHandler.Sync(this);
+					_la = TokenStream.LA(1);
+					if (_la==NUMBER || _la==FRACTION) {
+						{
+						State = 860;
+						_localctx.many = list();
+						}
+					}
+
+					State = 864;
+					ErrorHandler.Sync(this);
+					_la = TokenStream.LA(1);
+					do {
+						{
+						{
+						State = 863;
+						_localctx._name = name();
+						_localctx._also.Add(_localctx._name);
+						}
+						}
+						State = 866;
+						ErrorHandler.Sync(this);
+						_la = TokenStream.LA(1);
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 6773387446722199552L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 6554989256089796341L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 345370475L) != 0) );
+					State = 875;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==IN) {
 						{
-						State = 844;
+						State = 868;
 						Match(IN);
-						State = 845;
+						State = 869;
 						Match(EACH);
-						State = 847;
+						State = 871;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 						do {
 							{
 							{
-							State = 846;
+							State = 870;
 							_localctx._name = name();
 							_localctx._other.Add(_localctx._name);
 							}
 							}
-							State = 849;
+							State = 873;
 							ErrorHandler.Sync(this);
 							_la = TokenStream.LA(1);
-						} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 43171309L) != 0) );
+						} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 6773387446722199552L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 6554989256089796341L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 345370475L) != 0) );
 						}
 					}
 
 					}
 				}
 
-				State = 861;
+				State = 885;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ACROSS:
 					{
-					State = 855;
+					State = 879;
 					Match(ACROSS);
 					}
 					break;
 				case AROUND:
 					{
-					State = 856;
+					State = 880;
 					Match(AROUND);
 					}
 					break;
 				case UNTIL:
 					{
-					State = 857;
+					State = 881;
 					_localctx.until = Match(UNTIL);
-					State = 858;
+					State = 882;
 					_localctx.remain = count();
-					State = 859;
+					State = 883;
 					Match(REMAIN);
 					}
 					break;
@@ -6123,9 +6439,18 @@ internal partial class TurnrowParser : Parser {
 				}
 				break;
 			case CORNER:
+			case RING:
 				{
-				State = 863;
-				_localctx.which = Match(CORNER);
+				State = 887;
+				_localctx.which = TokenStream.LT(1);
+				_la = TokenStream.LA(1);
+				if ( !(_la==CORNER || _la==RING) ) {
+					_localctx.which = ErrorHandler.RecoverInline(this);
+				}
+				else {
+					ErrorHandler.ReportMatch(this);
+				    Consume();
+				}
 				}
 				break;
 			default:
@@ -6185,61 +6510,61 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 866;
+			State = 890;
 			Match(REPEAT);
-			State = 874;
+			State = 898;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
 				{
-				State = 867;
+				State = 891;
 				Match(ROWS);
-				State = 868;
+				State = 892;
 				_localctx.from = count();
-				State = 869;
+				State = 893;
 				Match(TO);
-				State = 870;
+				State = 894;
 				_localctx.to = count();
 				}
 				break;
 			case ROW:
 				{
-				State = 872;
+				State = 896;
 				Match(ROW);
-				State = 873;
+				State = 897;
 				_localctx.from = count();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 876;
+			State = 900;
 			Match(COMMA);
-			State = 877;
+			State = 901;
 			_localctx.times = count();
-			State = 885;
+			State = 909;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case MORE_WORD:
 				{
-				State = 878;
+				State = 902;
 				_localctx.more = Match(MORE_WORD);
-				State = 879;
+				State = 903;
 				Match(TIMES);
 				}
 				break;
 			case TIMES:
 				{
-				State = 880;
+				State = 904;
 				_localctx.end = Match(TIMES);
-				State = 883;
+				State = 907;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 881;
+					State = 905;
 					_localctx.inAll = Match(IN);
-					State = 882;
+					State = 906;
 					Match(ALL);
 					}
 				}
@@ -6249,12 +6574,12 @@ internal partial class TurnrowParser : Parser {
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 888;
+			State = 912;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 887;
+				State = 911;
 				_localctx.claimed = claim();
 				}
 			}
@@ -6306,31 +6631,31 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 890;
+			State = 914;
 			Match(FOR);
-			State = 891;
+			State = 915;
 			_localctx._sizeRange = sizeRange();
 			_localctx._sizes.Add(_localctx._sizeRange);
-			State = 896;
+			State = 920;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 892;
+				State = 916;
 				Match(COMMA);
-				State = 893;
+				State = 917;
 				_localctx._sizeRange = sizeRange();
 				_localctx._sizes.Add(_localctx._sizeRange);
 				}
 				}
-				State = 898;
+				State = 922;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 899;
+			State = 923;
 			Match(COLON);
-			State = 900;
+			State = 924;
 			_localctx.done = sizedLine();
 			}
 		}
@@ -6370,16 +6695,16 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 902;
+			State = 926;
 			_localctx.first = sizeName();
-			State = 905;
+			State = 929;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==TO) {
 				{
-				State = 903;
+				State = 927;
 				Match(TO);
-				State = 904;
+				State = 928;
 				_localctx.last = sizeName();
 				}
 			}
@@ -6450,13 +6775,13 @@ internal partial class TurnrowParser : Parser {
 		SizedLineContext _localctx = new SizedLineContext(Context, State);
 		EnterRule(_localctx, 118, RULE_sizedLine);
 		try {
-			State = 917;
+			State = 941;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case TURN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 907;
+				State = 931;
 				_localctx.asTurn = turnLine();
 				}
 				break;
@@ -6466,63 +6791,63 @@ internal partial class TurnrowParser : Parser {
 			case RIGHT:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 908;
+				State = 932;
 				_localctx.asEdge = edgeLine();
 				}
 				break;
 			case MARK:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 909;
+				State = 933;
 				_localctx.asMark = markLine();
 				}
 				break;
 			case ROW:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 910;
+				State = 934;
 				_localctx.asRow = rowLine();
 				}
 				break;
 			case ROWS:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 911;
+				State = 935;
 				_localctx.asRows = rowsLine();
 				}
 				break;
 			case REPEAT:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 912;
+				State = 936;
 				_localctx.asRepeat = repeatLine();
 				}
 				break;
 			case STRAIGHT:
 				EnterOuterAlt(_localctx, 7);
 				{
-				State = 913;
+				State = 937;
 				_localctx.asStraight = straightLine();
 				}
 				break;
 			case LEAVE:
 				EnterOuterAlt(_localctx, 8);
 				{
-				State = 914;
+				State = 938;
 				_localctx.asLeave = leaveLine();
 				}
 				break;
 			case ADD:
 				EnterOuterAlt(_localctx, 9);
 				{
-				State = 915;
+				State = 939;
 				_localctx.asAdd = addLine();
 				}
 				break;
 			case SHAPE:
 				EnterOuterAlt(_localctx, 10);
 				{
-				State = 916;
+				State = 940;
 				_localctx.asShape = shapeLine();
 				}
 				break;
@@ -6599,25 +6924,25 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 919;
+			State = 943;
 			Match(STRAIGHT);
-			State = 931;
+			State = 955;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case TO:
 				{
-				State = 920;
+				State = 944;
 				Match(TO);
-				State = 921;
+				State = 945;
 				_localctx.length = sum();
-				State = 924;
+				State = 948;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AT) {
 					{
-					State = 922;
+					State = 946;
 					Match(AT);
-					State = 923;
+					State = 947;
 					_localctx.at = edge();
 					}
 				}
@@ -6626,9 +6951,9 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case FOR:
 				{
-				State = 926;
+				State = 950;
 				_localctx.further = Match(FOR);
-				State = 927;
+				State = 951;
 				_localctx.length = sum();
 				}
 				break;
@@ -6674,7 +6999,6 @@ internal partial class TurnrowParser : Parser {
 			case ALL:
 			case ALONG:
 			case APART:
-			case ARE:
 			case BEFORE:
 			case BUT:
 			case CH:
@@ -6723,6 +7047,7 @@ internal partial class TurnrowParser : Parser {
 			case REST:
 			case ROUNDED:
 			case SAME:
+			case SIDES:
 			case SKIPPING:
 			case SLIPPING:
 			case STITCH:
@@ -6745,50 +7070,50 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 928;
+				State = 952;
 				_localctx.amount = count();
-				State = 929;
+				State = 953;
 				_localctx.counted = rowsWord();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 935;
+			State = 959;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==FROM) {
 				{
-				State = 933;
+				State = 957;
 				Match(FROM);
-				State = 934;
+				State = 958;
 				_localctx.mark = name();
 				}
 			}
 
-			State = 941;
+			State = 965;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 937;
+				State = 961;
 				Match(COMMA);
-				State = 938;
+				State = 962;
 				_localctx._rowFix = rowFix();
 				_localctx._fixes.Add(_localctx._rowFix);
 				}
 				}
-				State = 943;
+				State = 967;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 945;
+			State = 969;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 944;
+				State = 968;
 				_localctx.claimed = claim();
 				}
 			}
@@ -6829,33 +7154,33 @@ internal partial class TurnrowParser : Parser {
 		RowFixContext _localctx = new RowFixContext(Context, State);
 		EnterRule(_localctx, 122, RULE_rowFix);
 		try {
-			State = 953;
+			State = 977;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case EVEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 947;
+				State = 971;
 				Match(EVEN);
-				State = 948;
+				State = 972;
 				rowsWord();
 				}
 				break;
 			case ODD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 949;
+				State = 973;
 				Match(ODD);
-				State = 950;
+				State = 974;
 				rowsWord();
 				}
 				break;
 			case END:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 951;
+				State = 975;
 				Match(END);
-				State = 952;
+				State = 976;
 				_localctx.facing = side();
 				}
 				break;
@@ -6907,32 +7232,32 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 955;
+			State = 979;
 			Match(LEAVE);
-			State = 956;
+			State = 980;
 			_localctx.amount = count();
-			State = 959;
+			State = 983;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==FOR) {
 				{
-				State = 957;
+				State = 981;
 				Match(FOR);
-				State = 958;
+				State = 982;
 				_localctx.later = Match(LATER);
 				}
 			}
 
-			State = 961;
+			State = 985;
 			Match(AT);
-			State = 962;
+			State = 986;
 			_localctx.at = edge();
-			State = 964;
+			State = 988;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 963;
+				State = 987;
 				_localctx.claimed = claim();
 				}
 			}
@@ -6985,36 +7310,36 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 966;
+			State = 990;
 			Match(ADD);
-			State = 967;
+			State = 991;
 			_localctx.amount = count();
-			State = 968;
+			State = 992;
 			Match(AT);
-			State = 969;
+			State = 993;
 			_localctx.at = edge();
-			State = 974;
+			State = 998;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 970;
+				State = 994;
 				Match(COMMA);
-				State = 971;
+				State = 995;
 				_localctx.apart = Match(ONE);
-				State = 972;
+				State = 996;
 				Match(ROW);
-				State = 973;
+				State = 997;
 				Match(APART);
 				}
 			}
 
-			State = 977;
+			State = 1001;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 976;
+				State = 1000;
 				_localctx.claimed = claim();
 				}
 			}
@@ -7107,53 +7432,53 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 979;
+			State = 1003;
 			Match(SHAPE);
-			State = 1035;
+			State = 1059;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case BY:
 				{
-				State = 980;
+				State = 1004;
 				Match(BY);
-				State = 981;
+				State = 1005;
 				_localctx.by = decreasing();
 				}
 				break;
 			case ROWS:
 				{
-				State = 982;
+				State = 1006;
 				_localctx.many = Match(ROWS);
-				State = 983;
+				State = 1007;
 				_localctx.from = count();
-				State = 984;
+				State = 1008;
 				Match(TO);
-				State = 985;
+				State = 1009;
 				_localctx.to = count();
-				State = 986;
+				State = 1010;
 				_localctx.does = shapeDone();
 				}
 				break;
 			case FOR:
 			case TO:
 				{
-				State = 996;
+				State = 1020;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case TO:
 					{
-					State = 988;
+					State = 1012;
 					Match(TO);
-					State = 989;
+					State = 1013;
 					_localctx.length = sum();
-					State = 992;
+					State = 1016;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==AT) {
 						{
-						State = 990;
+						State = 1014;
 						Match(AT);
-						State = 991;
+						State = 1015;
 						_localctx.at = edge();
 						}
 					}
@@ -7162,45 +7487,45 @@ internal partial class TurnrowParser : Parser {
 					break;
 				case FOR:
 					{
-					State = 994;
+					State = 1018;
 					_localctx.further = Match(FOR);
-					State = 995;
+					State = 1019;
 					_localctx.length = sum();
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 1000;
+				State = 1024;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FROM) {
 					{
-					State = 998;
+					State = 1022;
 					Match(FROM);
-					State = 999;
+					State = 1023;
 					_localctx.mark = name();
 					}
 				}
 
-				State = 1006;
+				State = 1030;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 1002;
+					State = 1026;
 					Match(COMMA);
-					State = 1003;
+					State = 1027;
 					_localctx._rowFix = rowFix();
 					_localctx._fixes.Add(_localctx._rowFix);
 					}
 					}
-					State = 1008;
+					State = 1032;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 1009;
+				State = 1033;
 				_localctx.does = shapeDone();
 				}
 				break;
@@ -7246,7 +7571,6 @@ internal partial class TurnrowParser : Parser {
 			case ALL:
 			case ALONG:
 			case APART:
-			case ARE:
 			case BEFORE:
 			case BUT:
 			case CH:
@@ -7295,6 +7619,7 @@ internal partial class TurnrowParser : Parser {
 			case REST:
 			case ROUNDED:
 			case SAME:
+			case SIDES:
 			case SKIPPING:
 			case SLIPPING:
 			case STITCH:
@@ -7317,66 +7642,66 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 1011;
+				State = 1035;
 				_localctx.rows = count();
-				State = 1033;
+				State = 1057;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 				case ROWS:
 					{
-					State = 1012;
+					State = 1036;
 					_localctx.counted = rowsWord();
-					State = 1015;
+					State = 1039;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==FROM) {
 						{
-						State = 1013;
+						State = 1037;
 						Match(FROM);
-						State = 1014;
+						State = 1038;
 						_localctx.mark = name();
 						}
 					}
 
-					State = 1021;
+					State = 1045;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					while (_la==COMMA) {
 						{
 						{
-						State = 1017;
+						State = 1041;
 						Match(COMMA);
-						State = 1018;
+						State = 1042;
 						_localctx._rowFix = rowFix();
 						_localctx._fixes.Add(_localctx._rowFix);
 						}
 						}
-						State = 1023;
+						State = 1047;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 					}
-					State = 1024;
+					State = 1048;
 					_localctx.does = shapeDone();
 					}
 					break;
 				case STITCH:
 				case STITCHES:
 					{
-					State = 1026;
+					State = 1050;
 					stitchesWord();
-					State = 1027;
+					State = 1051;
 					_localctx.inside = Match(IN);
-					State = 1031;
+					State = 1055;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 1028;
+						State = 1052;
 						Match(COMMA);
-						State = 1029;
+						State = 1053;
 						Match(BY);
-						State = 1030;
+						State = 1054;
 						_localctx.by = decreasing();
 						}
 					}
@@ -7441,30 +7766,30 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1047;
+			State = 1071;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case COLON:
 				{
-				State = 1037;
+				State = 1061;
 				Match(COLON);
-				State = 1038;
+				State = 1062;
 				_localctx._shaping = shaping();
 				_localctx._shapings.Add(_localctx._shaping);
-				State = 1043;
+				State = 1067;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==SEMICOLON) {
 					{
 					{
-					State = 1039;
+					State = 1063;
 					Match(SEMICOLON);
-					State = 1040;
+					State = 1064;
 					_localctx._shaping = shaping();
 					_localctx._shapings.Add(_localctx._shaping);
 					}
 					}
-					State = 1045;
+					State = 1069;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -7472,19 +7797,19 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EVENLY:
 				{
-				State = 1046;
+				State = 1070;
 				_localctx.solved = solve();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1050;
+			State = 1074;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 1049;
+				State = 1073;
 				_localctx.claimed = claim();
 				}
 			}
@@ -7542,38 +7867,38 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1057;
+			State = 1081;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==AFTER) {
 				{
-				State = 1052;
+				State = 1076;
 				Match(AFTER);
-				State = 1053;
+				State = 1077;
 				_localctx.after = count();
-				State = 1054;
+				State = 1078;
 				rowsWord();
-				State = 1055;
+				State = 1079;
 				Match(COMMA);
 				}
 			}
 
-			State = 1059;
+			State = 1083;
 			_localctx.first = stage();
-			State = 1064;
+			State = 1088;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1060;
+				State = 1084;
 				Match(COMMA);
-				State = 1061;
+				State = 1085;
 				_localctx._shapingPart = shapingPart();
 				_localctx._parts.Add(_localctx._shapingPart);
 				}
 				}
-				State = 1066;
+				State = 1090;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -7628,50 +7953,50 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1078;
+			State = 1102;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ADD:
 			case DEC:
 			case INC:
 				{
-				State = 1069;
+				State = 1093;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case DEC:
 				case INC:
 					{
-					State = 1067;
+					State = 1091;
 					_localctx.changed = change();
 					}
 					break;
 				case ADD:
 					{
-					State = 1068;
+					State = 1092;
 					Match(ADD);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 1071;
+				State = 1095;
 				_localctx.amount = count();
 				}
 				break;
 			case LEAVE:
 				{
-				State = 1072;
+				State = 1096;
 				Match(LEAVE);
-				State = 1073;
+				State = 1097;
 				_localctx.amount = count();
-				State = 1076;
+				State = 1100;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FOR) {
 					{
-					State = 1074;
+					State = 1098;
 					Match(FOR);
-					State = 1075;
+					State = 1099;
 					_localctx.later = Match(LATER);
 					}
 				}
@@ -7681,24 +8006,24 @@ internal partial class TurnrowParser : Parser {
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1082;
+			State = 1106;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==AT) {
 				{
-				State = 1080;
+				State = 1104;
 				Match(AT);
-				State = 1081;
+				State = 1105;
 				_localctx.at = edge();
 				}
 			}
 
-			State = 1085;
+			State = 1109;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==BY || _la==EVERY) {
 				{
-				State = 1084;
+				State = 1108;
 				_localctx.when = frequency();
 				}
 			}
@@ -7760,21 +8085,21 @@ internal partial class TurnrowParser : Parser {
 		ShapingPartContext _localctx = new ShapingPartContext(Context, State);
 		EnterRule(_localctx, 136, RULE_shapingPart);
 		try {
-			State = 1101;
+			State = 1125;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case THEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1087;
+				State = 1111;
 				Match(THEN);
-				State = 1090;
+				State = 1114;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case BY:
 				case EVERY:
 					{
-					State = 1088;
+					State = 1112;
 					_localctx.when = frequency();
 					}
 					break;
@@ -7783,7 +8108,7 @@ internal partial class TurnrowParser : Parser {
 				case DEC:
 				case INC:
 					{
-					State = 1089;
+					State = 1113;
 					_localctx.next = stage();
 					}
 					break;
@@ -7795,21 +8120,21 @@ internal partial class TurnrowParser : Parser {
 			case EVERY:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1092;
+				State = 1116;
 				_localctx.often = everyRows();
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1093;
+				State = 1117;
 				Match(BY);
-				State = 1096;
+				State = 1120;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case TURNS:
 					{
-					State = 1094;
+					State = 1118;
 					_localctx.turns = turnRows();
 					}
 					break;
@@ -7817,7 +8142,7 @@ internal partial class TurnrowParser : Parser {
 				case SLIPPING:
 				case WORKING:
 					{
-					State = 1095;
+					State = 1119;
 					_localctx.by = decreasing();
 					}
 					break;
@@ -7831,16 +8156,16 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1098;
+				State = 1122;
 				_localctx.inset = stitchesIn();
 				}
 				break;
 			case AT:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1099;
+				State = 1123;
 				Match(AT);
-				State = 1100;
+				State = 1124;
 				_localctx.at = edge();
 				}
 				break;
@@ -7881,22 +8206,22 @@ internal partial class TurnrowParser : Parser {
 		FrequencyContext _localctx = new FrequencyContext(Context, State);
 		EnterRule(_localctx, 138, RULE_frequency);
 		try {
-			State = 1106;
+			State = 1130;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case EVERY:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1103;
+				State = 1127;
 				_localctx.often = everyRows();
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1104;
+				State = 1128;
 				Match(BY);
-				State = 1105;
+				State = 1129;
 				_localctx.turns = turnRows();
 				}
 				break;
@@ -7945,14 +8270,14 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1108;
+			State = 1132;
 			Match(EVERY);
-			State = 1113;
+			State = 1137;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROW:
 				{
-				State = 1109;
+				State = 1133;
 				Match(ROW);
 				}
 				break;
@@ -7998,7 +8323,6 @@ internal partial class TurnrowParser : Parser {
 			case ALL:
 			case ALONG:
 			case APART:
-			case ARE:
 			case BEFORE:
 			case BUT:
 			case CH:
@@ -8047,6 +8371,7 @@ internal partial class TurnrowParser : Parser {
 			case REST:
 			case ROUNDED:
 			case SAME:
+			case SIDES:
 			case SKIPPING:
 			case SLIPPING:
 			case STITCH:
@@ -8069,23 +8394,23 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 1110;
+				State = 1134;
 				_localctx.interval = count();
-				State = 1111;
+				State = 1135;
 				rowsWord();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1118;
+			State = 1142;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 244497901L) != 0)) {
+			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & 6773387446722199680L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 6554989256089796341L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 1955983211L) != 0)) {
 				{
-				State = 1115;
+				State = 1139;
 				_localctx.times = count();
-				State = 1116;
+				State = 1140;
 				Match(TIMES);
 				}
 			}
@@ -8135,26 +8460,26 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1120;
+			State = 1144;
 			Match(TURNS);
-			State = 1121;
+			State = 1145;
 			Match(EVERY);
-			State = 1122;
+			State = 1146;
 			_localctx.interval = count();
-			State = 1123;
+			State = 1147;
 			Match(AND);
-			State = 1124;
+			State = 1148;
 			_localctx.byTurns = count();
-			State = 1125;
+			State = 1149;
 			rowsWord();
-			State = 1129;
+			State = 1153;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 244497901L) != 0)) {
+			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & 6773387446722199680L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 6554989256089796341L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 1955983211L) != 0)) {
 				{
-				State = 1126;
+				State = 1150;
 				_localctx.times = count();
-				State = 1127;
+				State = 1151;
 				Match(TIMES);
 				}
 			}
@@ -8190,31 +8515,31 @@ internal partial class TurnrowParser : Parser {
 		DecreasingContext _localctx = new DecreasingContext(Context, State);
 		EnterRule(_localctx, 144, RULE_decreasing);
 		try {
-			State = 1136;
+			State = 1160;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case SKIPPING:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1131;
+				State = 1155;
 				Match(SKIPPING);
 				}
 				break;
 			case SLIPPING:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1132;
+				State = 1156;
 				Match(SLIPPING);
-				State = 1133;
+				State = 1157;
 				Match(OVER);
 				}
 				break;
 			case WORKING:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1134;
+				State = 1158;
 				Match(WORKING);
-				State = 1135;
+				State = 1159;
 				Match(TOGETHER);
 				}
 				break;
@@ -8258,28 +8583,28 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1140;
+			State = 1164;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WORD:
 				{
-				State = 1138;
+				State = 1162;
 				_localctx.called = Match(WORD);
 				}
 				break;
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 1139;
+				State = 1163;
 				_localctx.amount = list();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1142;
+			State = 1166;
 			stitchesWord();
-			State = 1143;
+			State = 1167;
 			Match(IN);
 			}
 		}
@@ -8333,32 +8658,32 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1145;
+			State = 1169;
 			Match(EVENLY);
-			State = 1146;
+			State = 1170;
 			Match(TO);
-			State = 1147;
+			State = 1171;
 			_localctx.target = count();
-			State = 1148;
+			State = 1172;
 			Match(COMMA);
-			State = 1149;
+			State = 1173;
 			Match(AT);
-			State = 1150;
+			State = 1174;
 			_localctx.at = edge();
-			State = 1155;
+			State = 1179;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1151;
+				State = 1175;
 				Match(COMMA);
-				State = 1152;
+				State = 1176;
 				_localctx._solveOption = solveOption();
 				_localctx._options.Add(_localctx._solveOption);
 				}
 				}
-				State = 1157;
+				State = 1181;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -8413,40 +8738,40 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 150, RULE_solveOption);
 		int _la;
 		try {
-			State = 1174;
+			State = 1198;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ON:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1158;
+				State = 1182;
 				Match(ON);
-				State = 1159;
+				State = 1183;
 				Match(RS);
-				State = 1160;
+				State = 1184;
 				rowsWord();
 				}
 				break;
 			case LONGER:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1161;
+				State = 1185;
 				Match(LONGER);
-				State = 1162;
+				State = 1186;
 				Match(FIRST);
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1163;
+				State = 1187;
 				Match(BY);
-				State = 1166;
+				State = 1190;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case TURNS:
 					{
-					State = 1164;
+					State = 1188;
 					Match(TURNS);
 					}
 					break;
@@ -8454,7 +8779,7 @@ internal partial class TurnrowParser : Parser {
 				case SLIPPING:
 				case WORKING:
 					{
-					State = 1165;
+					State = 1189;
 					_localctx.by = decreasing();
 					}
 					break;
@@ -8467,7 +8792,7 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1168;
+				State = 1192;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==FIRST || _la==LAST) ) {
@@ -8477,11 +8802,11 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1169;
+				State = 1193;
 				_localctx.rows = count();
-				State = 1170;
+				State = 1194;
 				rowsWord();
-				State = 1171;
+				State = 1195;
 				Match(PLAIN);
 				}
 				break;
@@ -8490,7 +8815,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1173;
+				State = 1197;
 				_localctx.inset = stitchesIn();
 				}
 				break;
@@ -8570,60 +8895,60 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1176;
+			State = 1200;
 			Match(SEAM);
-			State = 1178;
+			State = 1202;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1177;
+				State = 1201;
 				_localctx._walkWord = walkWord();
 				_localctx._first.Add(_localctx._walkWord);
 				}
 				}
-				State = 1180;
+				State = 1204;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670749876683019L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 86342619L) != 0) );
-			State = 1186;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 6773413835001266176L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 6554989257167732469L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 345370479L) != 0) );
+			State = 1210;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==AND) {
 				{
 				{
-				State = 1182;
+				State = 1206;
 				Match(AND);
-				State = 1183;
+				State = 1207;
 				_localctx._walkWords = walkWords();
 				_localctx._firstMore.Add(_localctx._walkWords);
 				}
 				}
-				State = 1188;
+				State = 1212;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1196;
+			State = 1220;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 1189;
+				State = 1213;
 				Match(COMMA);
-				State = 1194;
+				State = 1218;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (((((_la - 44)) & ~0x3f) == 0 && ((1L << (_la - 44)) & 4521191813447681L) != 0)) {
 					{
-					State = 1190;
+					State = 1214;
 					_localctx.rows = selection();
-					State = 1192;
+					State = 1216;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 1191;
+						State = 1215;
 						Match(COMMA);
 						}
 					}
@@ -8634,65 +8959,65 @@ internal partial class TurnrowParser : Parser {
 				}
 			}
 
-			State = 1198;
+			State = 1222;
 			Match(WITH);
-			State = 1200;
+			State = 1224;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1199;
+				State = 1223;
 				_localctx._walkWord = walkWord();
 				_localctx._second.Add(_localctx._walkWord);
 				}
 				}
-				State = 1202;
+				State = 1226;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670749876683019L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 86342619L) != 0) );
-			State = 1208;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 6773413835001266176L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 6554989257167732469L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 345370479L) != 0) );
+			State = 1232;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==AND) {
 				{
 				{
-				State = 1204;
+				State = 1228;
 				Match(AND);
-				State = 1205;
+				State = 1229;
 				_localctx._walkWords = walkWords();
 				_localctx._secondMore.Add(_localctx._walkWords);
 				}
 				}
-				State = 1210;
+				State = 1234;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1215;
+			State = 1239;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1211;
+				State = 1235;
 				Match(COMMA);
-				State = 1212;
+				State = 1236;
 				_localctx._seamPart = seamPart();
 				_localctx._parts.Add(_localctx._seamPart);
 				}
 				}
-				State = 1217;
+				State = 1241;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1220;
+			State = 1244;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COLON) {
 				{
-				State = 1218;
+				State = 1242;
 				Match(COLON);
-				State = 1219;
+				State = 1243;
 				_localctx.worked = rate();
 				}
 			}
@@ -8734,21 +9059,21 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1223;
+			State = 1247;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1222;
+				State = 1246;
 				_localctx._walkWord = walkWord();
 				_localctx._words.Add(_localctx._walkWord);
 				}
 				}
-				State = 1225;
+				State = 1249;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670749876683019L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 86342619L) != 0) );
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 6773413835001266176L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 6554989257167732469L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 345370479L) != 0) );
 			}
 		}
 		catch (RecognitionException re) {
@@ -8801,7 +9126,7 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 156, RULE_seamPart);
 		int _la;
 		try {
-			State = 1243;
+			State = 1267;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
@@ -8810,27 +9135,27 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1227;
+				State = 1251;
 				_localctx.rows = selection();
 				}
 				break;
 			case EASING:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1228;
+				State = 1252;
 				_localctx.eased = Match(EASING);
-				State = 1234;
+				State = 1258;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==NUMBER || _la==FRACTION) {
 					{
-					State = 1229;
+					State = 1253;
 					_localctx.least = list();
-					State = 1230;
+					State = 1254;
 					Match(TO);
-					State = 1231;
+					State = 1255;
 					_localctx.most = list();
-					State = 1232;
+					State = 1256;
 					_localctx.measure = unit();
 					}
 				}
@@ -8840,29 +9165,29 @@ internal partial class TurnrowParser : Parser {
 			case IN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1236;
+				State = 1260;
 				Match(IN);
-				State = 1240;
+				State = 1264;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case THE:
 					{
-					State = 1237;
+					State = 1261;
 					Match(THE);
-					State = 1238;
+					State = 1262;
 					_localctx.order = Match(SAME);
 					}
 					break;
 				case OPPOSITE:
 					{
-					State = 1239;
+					State = 1263;
 					_localctx.order = Match(OPPOSITE);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 1242;
+				State = 1266;
 				Match(ORDER);
 				}
 				break;
@@ -8902,7 +9227,7 @@ internal partial class TurnrowParser : Parser {
 		WalkWordContext _localctx = new WalkWordContext(Context, State);
 		EnterRule(_localctx, 158, RULE_walkWord);
 		try {
-			State = 1251;
+			State = 1275;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -8946,7 +9271,6 @@ internal partial class TurnrowParser : Parser {
 			case ALL:
 			case ALONG:
 			case APART:
-			case ARE:
 			case BEFORE:
 			case BUT:
 			case CH:
@@ -8995,6 +9319,7 @@ internal partial class TurnrowParser : Parser {
 			case REST:
 			case ROUNDED:
 			case SAME:
+			case SIDES:
 			case SKIPPING:
 			case SLIPPING:
 			case STITCH:
@@ -9016,42 +9341,42 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1245;
+				State = 1269;
 				name();
 				}
 				break;
 			case FIRST:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1246;
+				State = 1270;
 				Match(FIRST);
 				}
 				break;
 			case LAST:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1247;
+				State = 1271;
 				Match(LAST);
 				}
 				break;
 			case ROW:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1248;
+				State = 1272;
 				Match(ROW);
 				}
 				break;
 			case ROWS:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1249;
+				State = 1273;
 				Match(ROWS);
 				}
 				break;
 			case STITCHES:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 1250;
+				State = 1274;
 				Match(STITCHES);
 				}
 				break;
@@ -9105,7 +9430,7 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 160, RULE_selection);
 		int _la;
 		try {
-			State = 1269;
+			State = 1293;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ALL:
@@ -9113,19 +9438,19 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1255;
+				State = 1279;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==ALL) {
 					{
-					State = 1253;
+					State = 1277;
 					_localctx.all = Match(ALL);
-					State = 1254;
+					State = 1278;
 					Match(BUT);
 					}
 				}
 
-				State = 1257;
+				State = 1281;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==FIRST || _la==LAST) ) {
@@ -9135,12 +9460,12 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1262;
+				State = 1286;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1258;
+					State = 1282;
 					Match(ROW);
 					}
 					break;
@@ -9186,7 +9511,6 @@ internal partial class TurnrowParser : Parser {
 				case ALL:
 				case ALONG:
 				case APART:
-				case ARE:
 				case BEFORE:
 				case BUT:
 				case CH:
@@ -9235,6 +9559,7 @@ internal partial class TurnrowParser : Parser {
 				case REST:
 				case ROUNDED:
 				case SAME:
+				case SIDES:
 				case SKIPPING:
 				case SLIPPING:
 				case STITCH:
@@ -9257,9 +9582,9 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1259;
+					State = 1283;
 					_localctx.amount = count();
-					State = 1260;
+					State = 1284;
 					rowsWord();
 					}
 					break;
@@ -9271,13 +9596,13 @@ internal partial class TurnrowParser : Parser {
 			case ROWS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1264;
+				State = 1288;
 				Match(ROWS);
-				State = 1265;
+				State = 1289;
 				_localctx.from = count();
-				State = 1266;
+				State = 1290;
 				Match(TO);
-				State = 1267;
+				State = 1291;
 				_localctx.to = count();
 				}
 				break;
@@ -9342,46 +9667,46 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1272;
+			State = 1296;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==NUMBER || _la==FRACTION) {
 				{
-				State = 1271;
+				State = 1295;
 				_localctx.amount = list();
 				}
 			}
 
-			State = 1275;
+			State = 1299;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1274;
+				State = 1298;
 				_localctx._name = name();
 				_localctx._words.Add(_localctx._name);
 				}
 				}
-				State = 1277;
+				State = 1301;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 43171309L) != 0) );
-			State = 1300;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 6773387446722199552L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 6554989256089796341L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 345370475L) != 0) );
+			State = 1324;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case IN:
 				{
-				State = 1279;
+				State = 1303;
 				_localctx.way = Match(IN);
-				State = 1280;
+				State = 1304;
 				Match(EACH);
-				State = 1287;
+				State = 1311;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1281;
+					State = 1305;
 					_localctx.row = Match(ROW);
 					}
 					break;
@@ -9426,7 +9751,6 @@ internal partial class TurnrowParser : Parser {
 				case ALL:
 				case ALONG:
 				case APART:
-				case ARE:
 				case BEFORE:
 				case BUT:
 				case CH:
@@ -9475,6 +9799,7 @@ internal partial class TurnrowParser : Parser {
 				case REST:
 				case ROUNDED:
 				case SAME:
+				case SIDES:
 				case SKIPPING:
 				case SLIPPING:
 				case STITCH:
@@ -9495,21 +9820,21 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case WORD:
 					{
-					State = 1283;
+					State = 1307;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 1282;
+						State = 1306;
 						_localctx._name = name();
 						_localctx._kind.Add(_localctx._name);
 						}
 						}
-						State = 1285;
+						State = 1309;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 43171309L) != 0) );
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 6773387446722199552L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 6554989256089796341L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 345370475L) != 0) );
 					}
 					break;
 				default:
@@ -9519,14 +9844,14 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case PER:
 				{
-				State = 1289;
+				State = 1313;
 				_localctx.way = Match(PER);
-				State = 1297;
+				State = 1321;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1290;
+					State = 1314;
 					_localctx.row = Match(ROW);
 					}
 					break;
@@ -9572,7 +9897,6 @@ internal partial class TurnrowParser : Parser {
 				case ALL:
 				case ALONG:
 				case APART:
-				case ARE:
 				case BEFORE:
 				case BUT:
 				case CH:
@@ -9621,6 +9945,7 @@ internal partial class TurnrowParser : Parser {
 				case REST:
 				case ROUNDED:
 				case SAME:
+				case SIDES:
 				case SKIPPING:
 				case SLIPPING:
 				case STITCH:
@@ -9643,21 +9968,21 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1291;
+					State = 1315;
 					_localctx.over = count();
-					State = 1295;
+					State = 1319;
 					ErrorHandler.Sync(this);
 					switch (TokenStream.LA(1)) {
 					case ROW:
 					case ROWS:
 						{
-						State = 1292;
+						State = 1316;
 						_localctx.rows = rowsWord();
 						}
 						break;
 					case STITCHES:
 						{
-						State = 1293;
+						State = 1317;
 						Match(STITCHES);
 						}
 						break;
@@ -9702,7 +10027,6 @@ internal partial class TurnrowParser : Parser {
 					case ALL:
 					case ALONG:
 					case APART:
-					case ARE:
 					case BEFORE:
 					case BUT:
 					case CH:
@@ -9751,6 +10075,7 @@ internal partial class TurnrowParser : Parser {
 					case REST:
 					case ROUNDED:
 					case SAME:
+					case SIDES:
 					case SKIPPING:
 					case SLIPPING:
 					case STITCH:
@@ -9771,7 +10096,7 @@ internal partial class TurnrowParser : Parser {
 					case OZ:
 					case WORD:
 						{
-						State = 1294;
+						State = 1318;
 						_localctx._name = name();
 						_localctx._kind.Add(_localctx._name);
 						}
@@ -9788,7 +10113,7 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EVENLY:
 				{
-				State = 1299;
+				State = 1323;
 				_localctx.evenly = Match(EVENLY);
 				}
 				break;
@@ -9854,25 +10179,25 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1302;
+			State = 1326;
 			Match(EXPECT);
-			State = 1303;
+			State = 1327;
 			_localctx.left = expected();
-			State = 1322;
+			State = 1346;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case MEASURE:
 				{
-				State = 1304;
+				State = 1328;
 				Match(MEASURE);
-				State = 1314;
+				State = 1338;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case AT:
 					{
-					State = 1305;
+					State = 1329;
 					Match(AT);
-					State = 1306;
+					State = 1330;
 					_localctx.bound = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==LEAST || _la==MOST) ) {
@@ -9882,7 +10207,7 @@ internal partial class TurnrowParser : Parser {
 						ErrorHandler.ReportMatch(this);
 					    Consume();
 					}
-					State = 1307;
+					State = 1331;
 					_localctx.length = sum();
 					}
 					break;
@@ -9928,7 +10253,6 @@ internal partial class TurnrowParser : Parser {
 				case ALL:
 				case ALONG:
 				case APART:
-				case ARE:
 				case BEFORE:
 				case BUT:
 				case CH:
@@ -9977,6 +10301,7 @@ internal partial class TurnrowParser : Parser {
 				case REST:
 				case ROUNDED:
 				case SAME:
+				case SIDES:
 				case SKIPPING:
 				case SLIPPING:
 				case STITCH:
@@ -9999,18 +10324,18 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1308;
+					State = 1332;
 					_localctx.length = sum();
-					State = 1312;
+					State = 1336;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 1309;
+						State = 1333;
 						Match(COMMA);
-						State = 1310;
+						State = 1334;
 						Match(WITHIN);
-						State = 1311;
+						State = 1335;
 						_localctx.within = sum();
 						}
 					}
@@ -10025,7 +10350,7 @@ internal partial class TurnrowParser : Parser {
 			case ARE:
 			case IS:
 				{
-				State = 1316;
+				State = 1340;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -10034,14 +10359,14 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1319;
+				State = 1343;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AT) {
 					{
-					State = 1317;
+					State = 1341;
 					Match(AT);
-					State = 1318;
+					State = 1342;
 					_localctx.bound = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==LEAST || _la==MOST) ) {
@@ -10054,7 +10379,7 @@ internal partial class TurnrowParser : Parser {
 					}
 				}
 
-				State = 1321;
+				State = 1345;
 				_localctx.right = expected();
 				}
 				break;
@@ -10107,24 +10432,24 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1324;
+			State = 1348;
 			_localctx.value = sum();
-			State = 1335;
+			State = 1359;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==ROWS || _la==STITCHES || _la==WORD) {
 				{
-				State = 1326;
+				State = 1350;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==WORD) {
 					{
-					State = 1325;
+					State = 1349;
 					_localctx.by = Match(WORD);
 					}
 				}
 
-				State = 1328;
+				State = 1352;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -10134,18 +10459,18 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1332;
+				State = 1356;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
 					{
 					{
-					State = 1329;
+					State = 1353;
 					_localctx._expectedMore = expectedMore();
 					_localctx._more.Add(_localctx._expectedMore);
 					}
 					}
-					State = 1334;
+					State = 1358;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -10192,16 +10517,16 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1337;
+			State = 1361;
 			_localctx.by = sign();
-			State = 1338;
+			State = 1362;
 			_localctx.value = single();
-			State = 1340;
+			State = 1364;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==ROWS || _la==STITCHES) {
 				{
-				State = 1339;
+				State = 1363;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -10264,38 +10589,38 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1342;
+			State = 1366;
 			Match(EQUALS);
-			State = 1343;
+			State = 1367;
 			_localctx._claimPart = claimPart();
 			_localctx._parts.Add(_localctx._claimPart);
-			State = 1348;
+			State = 1372;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1344;
+				State = 1368;
 				Match(COMMA);
-				State = 1345;
+				State = 1369;
 				_localctx._claimPart = claimPart();
 				_localctx._parts.Add(_localctx._claimPart);
 				}
 				}
-				State = 1350;
+				State = 1374;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1356;
+			State = 1380;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WITHOUT:
 				{
-				State = 1351;
+				State = 1375;
 				_localctx.without = Match(WITHOUT);
-				State = 1352;
+				State = 1376;
 				Match(TURNING);
-				State = 1353;
+				State = 1377;
 				_la = TokenStream.LA(1);
 				if ( !(_la==CHAIN || _la==CH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -10308,9 +10633,9 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case WITH:
 				{
-				State = 1354;
+				State = 1378;
 				_localctx.with = Match(WITH);
-				State = 1355;
+				State = 1379;
 				Match(CHAINS);
 				}
 				break;
@@ -10362,9 +10687,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1358;
+			State = 1382;
 			_localctx.amount = count();
-			State = 1365;
+			State = 1389;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -10408,7 +10733,6 @@ internal partial class TurnrowParser : Parser {
 			case ALL:
 			case ALONG:
 			case APART:
-			case ARE:
 			case BEFORE:
 			case BUT:
 			case CH:
@@ -10457,6 +10781,7 @@ internal partial class TurnrowParser : Parser {
 			case REST:
 			case ROUNDED:
 			case SAME:
+			case SIDES:
 			case SKIPPING:
 			case SLIPPING:
 			case STITCH:
@@ -10477,26 +10802,26 @@ internal partial class TurnrowParser : Parser {
 			case OZ:
 			case WORD:
 				{
-				State = 1360;
+				State = 1384;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 1359;
+					State = 1383;
 					_localctx._name = name();
 					_localctx._words.Add(_localctx._name);
 					}
 					}
-					State = 1362;
+					State = 1386;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 43171309L) != 0) );
+				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 6773387446722199552L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 6554989256089796341L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 345370475L) != 0) );
 				}
 				break;
 			case STITCHES:
 				{
-				State = 1364;
+				State = 1388;
 				_localctx.stitches = Match(STITCHES);
 				}
 				break;
@@ -10542,15 +10867,15 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 174, RULE_edge);
 		int _la;
 		try {
-			State = 1373;
+			State = 1397;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case BOTH:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1367;
+				State = 1391;
 				Match(BOTH);
-				State = 1368;
+				State = 1392;
 				Match(EDGES);
 				}
 				break;
@@ -10595,7 +10920,6 @@ internal partial class TurnrowParser : Parser {
 			case ALL:
 			case ALONG:
 			case APART:
-			case ARE:
 			case BEFORE:
 			case BUT:
 			case CH:
@@ -10644,6 +10968,7 @@ internal partial class TurnrowParser : Parser {
 			case REST:
 			case ROUNDED:
 			case SAME:
+			case SIDES:
 			case SKIPPING:
 			case SLIPPING:
 			case STITCH:
@@ -10665,14 +10990,14 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1369;
+				State = 1393;
 				_localctx.called = name();
-				State = 1371;
+				State = 1395;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==EDGE) {
 					{
-					State = 1370;
+					State = 1394;
 					Match(EDGE);
 					}
 				}
@@ -10712,7 +11037,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1375;
+			State = 1399;
 			_la = TokenStream.LA(1);
 			if ( !(_la==RS || _la==WS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -10752,7 +11077,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1377;
+			State = 1401;
 			_la = TokenStream.LA(1);
 			if ( !(_la==DEC || _la==INC) ) {
 			ErrorHandler.RecoverInline(this);
@@ -10798,21 +11123,21 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1380;
+			State = 1404;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1379;
+				State = 1403;
 				_localctx._name = name();
 				_localctx._words.Add(_localctx._name);
 				}
 				}
-				State = 1382;
+				State = 1406;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 43171309L) != 0) );
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 6773387446722199552L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 6554989256089796341L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 345370475L) != 0) );
 			}
 		}
 		catch (RecognitionException re) {
@@ -10844,7 +11169,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1384;
+			State = 1408;
 			_la = TokenStream.LA(1);
 			if ( !(_la==ROW || _la==ROWS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -10884,7 +11209,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1386;
+			State = 1410;
 			_la = TokenStream.LA(1);
 			if ( !(_la==STITCH || _la==STITCHES) ) {
 			ErrorHandler.RecoverInline(this);
@@ -10934,20 +11259,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1388;
+			State = 1412;
 			_localctx.first = factor();
-			State = 1392;
+			State = 1416;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
 				{
 				{
-				State = 1389;
+				State = 1413;
 				_localctx._sumOperation = sumOperation();
 				_localctx._rest.Add(_localctx._sumOperation);
 				}
 				}
-				State = 1394;
+				State = 1418;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -10987,9 +11312,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1395;
+			State = 1419;
 			_localctx.by = sign();
-			State = 1396;
+			State = 1420;
 			_localctx.value = factor();
 			}
 		}
@@ -11036,21 +11361,21 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 190, RULE_factor);
 		int _la;
 		try {
-			State = 1407;
+			State = 1431;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1398;
+				State = 1422;
 				_localctx.amount = list();
-				State = 1400;
+				State = 1424;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if (((((_la - 93)) & ~0x3f) == 0 && ((1L << (_la - 93)) & 6485183463413514241L) != 0)) {
+				if (((((_la - 93)) & ~0x3f) == 0 && ((1L << (_la - 93)) & 7493989779944505345L) != 0) || _la==YD) {
 					{
-					State = 1399;
+					State = 1423;
 					_localctx.measure = unit();
 					}
 				}
@@ -11098,7 +11423,6 @@ internal partial class TurnrowParser : Parser {
 			case ALL:
 			case ALONG:
 			case APART:
-			case ARE:
 			case BEFORE:
 			case BUT:
 			case CH:
@@ -11147,6 +11471,7 @@ internal partial class TurnrowParser : Parser {
 			case REST:
 			case ROUNDED:
 			case SAME:
+			case SIDES:
 			case SKIPPING:
 			case SLIPPING:
 			case STITCH:
@@ -11168,18 +11493,18 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1402;
+				State = 1426;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1403;
+				State = 1427;
 				Match(OPEN);
-				State = 1404;
+				State = 1428;
 				_localctx.inside = sum();
-				State = 1405;
+				State = 1429;
 				Match(CLOSE);
 				}
 				break;
@@ -11226,20 +11551,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1409;
+			State = 1433;
 			_localctx.first = single();
-			State = 1413;
+			State = 1437;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
 				{
 				{
-				State = 1410;
+				State = 1434;
 				_localctx._countOperation = countOperation();
 				_localctx._rest.Add(_localctx._countOperation);
 				}
 				}
-				State = 1415;
+				State = 1439;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -11279,9 +11604,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1416;
+			State = 1440;
 			_localctx.by = sign();
-			State = 1417;
+			State = 1441;
 			_localctx.value = single();
 			}
 		}
@@ -11323,14 +11648,14 @@ internal partial class TurnrowParser : Parser {
 		SingleContext _localctx = new SingleContext(Context, State);
 		EnterRule(_localctx, 196, RULE_single);
 		try {
-			State = 1425;
+			State = 1449;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1419;
+				State = 1443;
 				_localctx.amount = list();
 				}
 				break;
@@ -11375,7 +11700,6 @@ internal partial class TurnrowParser : Parser {
 			case ALL:
 			case ALONG:
 			case APART:
-			case ARE:
 			case BEFORE:
 			case BUT:
 			case CH:
@@ -11424,6 +11748,7 @@ internal partial class TurnrowParser : Parser {
 			case REST:
 			case ROUNDED:
 			case SAME:
+			case SIDES:
 			case SKIPPING:
 			case SLIPPING:
 			case STITCH:
@@ -11445,18 +11770,18 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1420;
+				State = 1444;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1421;
+				State = 1445;
 				Match(OPEN);
-				State = 1422;
+				State = 1446;
 				_localctx.inside = count();
-				State = 1423;
+				State = 1447;
 				Match(CLOSE);
 				}
 				break;
@@ -11495,7 +11820,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1427;
+			State = 1451;
 			_la = TokenStream.LA(1);
 			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
@@ -11548,36 +11873,36 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1429;
+			State = 1453;
 			_localctx.first = number();
-			State = 1441;
+			State = 1465;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==OPEN) {
 				{
-				State = 1430;
+				State = 1454;
 				Match(OPEN);
-				State = 1431;
+				State = 1455;
 				_localctx._number = number();
 				_localctx._more.Add(_localctx._number);
-				State = 1436;
+				State = 1460;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 1432;
+					State = 1456;
 					Match(COMMA);
-					State = 1433;
+					State = 1457;
 					_localctx._number = number();
 					_localctx._more.Add(_localctx._number);
 					}
 					}
-					State = 1438;
+					State = 1462;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 1439;
+				State = 1463;
 				Match(CLOSE);
 				}
 			}
@@ -11613,20 +11938,20 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 202, RULE_number);
 		int _la;
 		try {
-			State = 1448;
+			State = 1472;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1443;
+				State = 1467;
 				_localctx.whole = Match(NUMBER);
-				State = 1445;
+				State = 1469;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FRACTION) {
 					{
-					State = 1444;
+					State = 1468;
 					_localctx.part = Match(FRACTION);
 					}
 				}
@@ -11636,7 +11961,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1447;
+				State = 1471;
 				_localctx.part = Match(FRACTION);
 				}
 				break;
@@ -11676,9 +12001,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1450;
+			State = 1474;
 			_la = TokenStream.LA(1);
-			if ( !(((((_la - 93)) & ~0x3f) == 0 && ((1L << (_la - 93)) & 6485183463413514241L) != 0)) ) {
+			if ( !(((((_la - 93)) & ~0x3f) == 0 && ((1L << (_la - 93)) & 7493989779944505345L) != 0) || _la==YD) ) {
 			ErrorHandler.RecoverInline(this);
 			}
 			else {
@@ -11741,7 +12066,6 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ALL() { return GetToken(TurnrowParser.ALL, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ALONG() { return GetToken(TurnrowParser.ALONG, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode APART() { return GetToken(TurnrowParser.APART, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ARE() { return GetToken(TurnrowParser.ARE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode BEFORE() { return GetToken(TurnrowParser.BEFORE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode BUT() { return GetToken(TurnrowParser.BUT, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CH() { return GetToken(TurnrowParser.CH, 0); }
@@ -11790,6 +12114,7 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode REST() { return GetToken(TurnrowParser.REST, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ROUNDED() { return GetToken(TurnrowParser.ROUNDED, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SAME() { return GetToken(TurnrowParser.SAME, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SIDES() { return GetToken(TurnrowParser.SIDES, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SKIPPING() { return GetToken(TurnrowParser.SKIPPING, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SLIPPING() { return GetToken(TurnrowParser.SLIPPING, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode STITCH() { return GetToken(TurnrowParser.STITCH, 0); }
@@ -11823,9 +12148,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1452;
+			State = 1476;
 			_la = TokenStream.LA(1);
-			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 43171309L) != 0)) ) {
+			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & 6773387446722199552L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 6554989256089796341L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 345370475L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
 			}
 			else {
@@ -11846,7 +12171,7 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	private static int[] _serializedATN => new int[] {
-		4,1,164,1455,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
+		4,1,166,1479,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
 		7,7,7,2,8,7,8,2,9,7,9,2,10,7,10,2,11,7,11,2,12,7,12,2,13,7,13,2,14,7,14,
 		2,15,7,15,2,16,7,16,2,17,7,17,2,18,7,18,2,19,7,19,2,20,7,20,2,21,7,21,
 		2,22,7,22,2,23,7,23,2,24,7,24,2,25,7,25,2,26,7,26,2,27,7,27,2,28,7,28,
@@ -11890,504 +12215,515 @@ internal partial class TurnrowParser : Parser {
 		34,5,34,560,8,34,10,34,12,34,563,9,34,1,34,1,34,1,34,1,34,5,34,569,8,34,
 		10,34,12,34,572,9,34,3,34,574,8,34,1,35,1,35,3,35,578,8,35,1,36,4,36,581,
 		8,36,11,36,12,36,582,1,36,1,36,5,36,587,8,36,10,36,12,36,590,9,36,1,37,
-		1,37,1,37,1,37,3,37,596,8,37,1,38,1,38,1,38,1,38,1,38,3,38,603,8,38,1,
-		39,1,39,1,39,3,39,608,8,39,1,40,1,40,1,40,1,40,1,40,1,40,1,40,1,40,1,40,
-		1,40,3,40,620,8,40,1,40,1,40,3,40,624,8,40,1,41,1,41,1,41,1,41,1,41,1,
-		42,1,42,1,42,1,42,1,42,5,42,636,8,42,10,42,12,42,639,9,42,1,43,1,43,1,
-		43,1,43,1,43,1,43,3,43,647,8,43,1,44,1,44,1,44,1,45,1,45,1,45,1,45,1,46,
-		1,46,3,46,658,8,46,1,46,3,46,661,8,46,1,46,1,46,1,46,3,46,666,8,46,1,47,
-		1,47,1,47,1,47,1,47,3,47,673,8,47,1,47,1,47,1,47,3,47,678,8,47,1,48,1,
-		48,1,48,5,48,683,8,48,10,48,12,48,686,9,48,1,49,1,49,1,49,1,49,1,49,1,
-		49,1,49,3,49,695,8,49,1,49,3,49,698,8,49,1,49,1,49,3,49,702,8,49,1,49,
-		1,49,1,49,1,49,1,49,1,49,1,49,3,49,711,8,49,1,49,1,49,3,49,715,8,49,1,
-		49,1,49,1,49,1,49,1,49,1,49,1,49,1,49,1,49,3,49,726,8,49,1,49,3,49,729,
-		8,49,1,49,4,49,732,8,49,11,49,12,49,733,1,49,1,49,3,49,738,8,49,1,49,1,
-		49,3,49,742,8,49,1,49,1,49,3,49,746,8,49,1,49,1,49,3,49,750,8,49,1,49,
-		3,49,753,8,49,1,49,3,49,756,8,49,3,49,758,8,49,1,50,1,50,1,50,1,50,1,50,
-		1,50,1,50,1,50,1,51,1,51,1,51,1,51,1,52,4,52,773,8,52,11,52,12,52,774,
-		1,52,1,52,5,52,779,8,52,10,52,12,52,782,9,52,1,52,3,52,785,8,52,1,53,1,
-		53,3,53,789,8,53,1,53,3,53,792,8,53,1,54,1,54,1,54,1,54,1,54,1,54,1,54,
-		1,54,1,54,3,54,803,8,54,3,54,805,8,54,1,55,1,55,1,55,5,55,810,8,55,10,
-		55,12,55,813,9,55,1,55,1,55,4,55,817,8,55,11,55,12,55,818,3,55,821,8,55,
-		1,55,1,55,1,55,1,55,3,55,827,8,55,1,55,1,55,5,55,831,8,55,10,55,12,55,
-		834,9,55,1,55,1,55,3,55,838,8,55,1,55,4,55,841,8,55,11,55,12,55,842,1,
-		55,1,55,1,55,4,55,848,8,55,11,55,12,55,849,3,55,852,8,55,3,55,854,8,55,
-		1,55,1,55,1,55,1,55,1,55,1,55,3,55,862,8,55,1,55,3,55,865,8,55,1,56,1,
-		56,1,56,1,56,1,56,1,56,1,56,1,56,3,56,875,8,56,1,56,1,56,1,56,1,56,1,56,
-		1,56,1,56,3,56,884,8,56,3,56,886,8,56,1,56,3,56,889,8,56,1,57,1,57,1,57,
-		1,57,5,57,895,8,57,10,57,12,57,898,9,57,1,57,1,57,1,57,1,58,1,58,1,58,
-		3,58,906,8,58,1,59,1,59,1,59,1,59,1,59,1,59,1,59,1,59,1,59,1,59,3,59,918,
-		8,59,1,60,1,60,1,60,1,60,1,60,3,60,925,8,60,1,60,1,60,1,60,1,60,1,60,3,
-		60,932,8,60,1,60,1,60,3,60,936,8,60,1,60,1,60,5,60,940,8,60,10,60,12,60,
-		943,9,60,1,60,3,60,946,8,60,1,61,1,61,1,61,1,61,1,61,1,61,3,61,954,8,61,
-		1,62,1,62,1,62,1,62,3,62,960,8,62,1,62,1,62,1,62,3,62,965,8,62,1,63,1,
-		63,1,63,1,63,1,63,1,63,1,63,1,63,3,63,975,8,63,1,63,3,63,978,8,63,1,64,
-		1,64,1,64,1,64,1,64,1,64,1,64,1,64,1,64,1,64,1,64,1,64,1,64,3,64,993,8,
-		64,1,64,1,64,3,64,997,8,64,1,64,1,64,3,64,1001,8,64,1,64,1,64,5,64,1005,
-		8,64,10,64,12,64,1008,9,64,1,64,1,64,1,64,1,64,1,64,1,64,3,64,1016,8,64,
-		1,64,1,64,5,64,1020,8,64,10,64,12,64,1023,9,64,1,64,1,64,1,64,1,64,1,64,
-		1,64,1,64,3,64,1032,8,64,3,64,1034,8,64,3,64,1036,8,64,1,65,1,65,1,65,
-		1,65,5,65,1042,8,65,10,65,12,65,1045,9,65,1,65,3,65,1048,8,65,1,65,3,65,
-		1051,8,65,1,66,1,66,1,66,1,66,1,66,3,66,1058,8,66,1,66,1,66,1,66,5,66,
-		1063,8,66,10,66,12,66,1066,9,66,1,67,1,67,3,67,1070,8,67,1,67,1,67,1,67,
-		1,67,1,67,3,67,1077,8,67,3,67,1079,8,67,1,67,1,67,3,67,1083,8,67,1,67,
-		3,67,1086,8,67,1,68,1,68,1,68,3,68,1091,8,68,1,68,1,68,1,68,1,68,3,68,
-		1097,8,68,1,68,1,68,1,68,3,68,1102,8,68,1,69,1,69,1,69,3,69,1107,8,69,
-		1,70,1,70,1,70,1,70,1,70,3,70,1114,8,70,1,70,1,70,1,70,3,70,1119,8,70,
-		1,71,1,71,1,71,1,71,1,71,1,71,1,71,1,71,1,71,3,71,1130,8,71,1,72,1,72,
-		1,72,1,72,1,72,3,72,1137,8,72,1,73,1,73,3,73,1141,8,73,1,73,1,73,1,73,
-		1,74,1,74,1,74,1,74,1,74,1,74,1,74,1,74,5,74,1154,8,74,10,74,12,74,1157,
-		9,74,1,75,1,75,1,75,1,75,1,75,1,75,1,75,1,75,3,75,1167,8,75,1,75,1,75,
-		1,75,1,75,1,75,1,75,3,75,1175,8,75,1,76,1,76,4,76,1179,8,76,11,76,12,76,
-		1180,1,76,1,76,5,76,1185,8,76,10,76,12,76,1188,9,76,1,76,1,76,1,76,3,76,
-		1193,8,76,3,76,1195,8,76,3,76,1197,8,76,1,76,1,76,4,76,1201,8,76,11,76,
-		12,76,1202,1,76,1,76,5,76,1207,8,76,10,76,12,76,1210,9,76,1,76,1,76,5,
-		76,1214,8,76,10,76,12,76,1217,9,76,1,76,1,76,3,76,1221,8,76,1,77,4,77,
-		1224,8,77,11,77,12,77,1225,1,78,1,78,1,78,1,78,1,78,1,78,1,78,3,78,1235,
-		8,78,1,78,1,78,1,78,1,78,3,78,1241,8,78,1,78,3,78,1244,8,78,1,79,1,79,
-		1,79,1,79,1,79,1,79,3,79,1252,8,79,1,80,1,80,3,80,1256,8,80,1,80,1,80,
-		1,80,1,80,1,80,3,80,1263,8,80,1,80,1,80,1,80,1,80,1,80,3,80,1270,8,80,
-		1,81,3,81,1273,8,81,1,81,4,81,1276,8,81,11,81,12,81,1277,1,81,1,81,1,81,
-		1,81,4,81,1284,8,81,11,81,12,81,1285,3,81,1288,8,81,1,81,1,81,1,81,1,81,
-		1,81,1,81,3,81,1296,8,81,3,81,1298,8,81,1,81,3,81,1301,8,81,1,82,1,82,
-		1,82,1,82,1,82,1,82,1,82,1,82,1,82,1,82,3,82,1313,8,82,3,82,1315,8,82,
-		1,82,1,82,1,82,3,82,1320,8,82,1,82,3,82,1323,8,82,1,83,1,83,3,83,1327,
-		8,83,1,83,1,83,5,83,1331,8,83,10,83,12,83,1334,9,83,3,83,1336,8,83,1,84,
-		1,84,1,84,3,84,1341,8,84,1,85,1,85,1,85,1,85,5,85,1347,8,85,10,85,12,85,
-		1350,9,85,1,85,1,85,1,85,1,85,1,85,3,85,1357,8,85,1,86,1,86,4,86,1361,
-		8,86,11,86,12,86,1362,1,86,3,86,1366,8,86,1,87,1,87,1,87,1,87,3,87,1372,
-		8,87,3,87,1374,8,87,1,88,1,88,1,89,1,89,1,90,4,90,1381,8,90,11,90,12,90,
-		1382,1,91,1,91,1,92,1,92,1,93,1,93,5,93,1391,8,93,10,93,12,93,1394,9,93,
-		1,94,1,94,1,94,1,95,1,95,3,95,1401,8,95,1,95,1,95,1,95,1,95,1,95,3,95,
-		1408,8,95,1,96,1,96,5,96,1412,8,96,10,96,12,96,1415,9,96,1,97,1,97,1,97,
-		1,98,1,98,1,98,1,98,1,98,1,98,3,98,1426,8,98,1,99,1,99,1,100,1,100,1,100,
-		1,100,1,100,5,100,1435,8,100,10,100,12,100,1438,9,100,1,100,1,100,3,100,
-		1442,8,100,1,101,1,101,3,101,1446,8,101,1,101,3,101,1449,8,101,1,102,1,
-		102,1,103,1,103,1,103,0,0,104,0,2,4,6,8,10,12,14,16,18,20,22,24,26,28,
-		30,32,34,36,38,40,42,44,46,48,50,52,54,56,58,60,62,64,66,68,70,72,74,76,
-		78,80,82,84,86,88,90,92,94,96,98,100,102,104,106,108,110,112,114,116,118,
-		120,122,124,126,128,130,132,134,136,138,140,142,144,146,148,150,152,154,
-		156,158,160,162,164,166,168,170,172,174,176,178,180,182,184,186,188,190,
-		192,194,196,198,200,202,204,206,0,18,2,0,151,152,154,155,2,0,20,20,70,
-		70,2,0,44,44,130,130,2,0,151,151,154,154,2,0,91,91,144,144,2,0,76,76,141,
-		141,2,0,63,63,95,95,2,0,33,33,42,42,4,0,88,88,96,96,106,106,124,124,2,
-		0,88,88,96,96,2,0,98,98,104,104,2,0,123,123,149,149,2,0,74,74,94,94,1,
-		0,43,44,1,0,129,130,2,0,10,12,14,14,4,0,93,93,150,150,152,153,155,155,
-		28,0,15,18,20,27,29,31,33,42,45,56,58,60,62,63,66,66,68,68,70,73,75,83,
-		85,87,89,91,95,95,97,116,118,122,124,124,126,126,128,129,131,131,133,134,
-		136,139,141,144,146,146,148,148,151,151,154,154,156,156,1628,0,208,1,0,
-		0,0,2,211,1,0,0,0,4,254,1,0,0,0,6,256,1,0,0,0,8,259,1,0,0,0,10,262,1,0,
-		0,0,12,269,1,0,0,0,14,271,1,0,0,0,16,274,1,0,0,0,18,290,1,0,0,0,20,292,
-		1,0,0,0,22,295,1,0,0,0,24,298,1,0,0,0,26,301,1,0,0,0,28,303,1,0,0,0,30,
-		323,1,0,0,0,32,325,1,0,0,0,34,329,1,0,0,0,36,350,1,0,0,0,38,353,1,0,0,
-		0,40,385,1,0,0,0,42,387,1,0,0,0,44,392,1,0,0,0,46,413,1,0,0,0,48,421,1,
-		0,0,0,50,429,1,0,0,0,52,436,1,0,0,0,54,453,1,0,0,0,56,455,1,0,0,0,58,464,
-		1,0,0,0,60,479,1,0,0,0,62,491,1,0,0,0,64,508,1,0,0,0,66,510,1,0,0,0,68,
-		573,1,0,0,0,70,575,1,0,0,0,72,580,1,0,0,0,74,595,1,0,0,0,76,597,1,0,0,
-		0,78,604,1,0,0,0,80,623,1,0,0,0,82,625,1,0,0,0,84,630,1,0,0,0,86,646,1,
-		0,0,0,88,648,1,0,0,0,90,651,1,0,0,0,92,655,1,0,0,0,94,667,1,0,0,0,96,679,
-		1,0,0,0,98,757,1,0,0,0,100,759,1,0,0,0,102,767,1,0,0,0,104,784,1,0,0,0,
-		106,791,1,0,0,0,108,804,1,0,0,0,110,806,1,0,0,0,112,866,1,0,0,0,114,890,
-		1,0,0,0,116,902,1,0,0,0,118,917,1,0,0,0,120,919,1,0,0,0,122,953,1,0,0,
-		0,124,955,1,0,0,0,126,966,1,0,0,0,128,979,1,0,0,0,130,1047,1,0,0,0,132,
-		1057,1,0,0,0,134,1078,1,0,0,0,136,1101,1,0,0,0,138,1106,1,0,0,0,140,1108,
-		1,0,0,0,142,1120,1,0,0,0,144,1136,1,0,0,0,146,1140,1,0,0,0,148,1145,1,
-		0,0,0,150,1174,1,0,0,0,152,1176,1,0,0,0,154,1223,1,0,0,0,156,1243,1,0,
-		0,0,158,1251,1,0,0,0,160,1269,1,0,0,0,162,1272,1,0,0,0,164,1302,1,0,0,
-		0,166,1324,1,0,0,0,168,1337,1,0,0,0,170,1342,1,0,0,0,172,1358,1,0,0,0,
-		174,1373,1,0,0,0,176,1375,1,0,0,0,178,1377,1,0,0,0,180,1380,1,0,0,0,182,
-		1384,1,0,0,0,184,1386,1,0,0,0,186,1388,1,0,0,0,188,1395,1,0,0,0,190,1407,
-		1,0,0,0,192,1409,1,0,0,0,194,1416,1,0,0,0,196,1425,1,0,0,0,198,1427,1,
-		0,0,0,200,1429,1,0,0,0,202,1448,1,0,0,0,204,1450,1,0,0,0,206,1452,1,0,
-		0,0,208,209,3,4,2,0,209,210,5,0,0,1,210,1,1,0,0,0,211,212,3,170,85,0,212,
-		213,5,0,0,1,213,3,1,0,0,0,214,255,3,6,3,0,215,255,3,8,4,0,216,255,3,10,
-		5,0,217,255,3,14,7,0,218,255,3,16,8,0,219,255,3,20,10,0,220,255,3,22,11,
-		0,221,255,3,24,12,0,222,255,3,26,13,0,223,255,3,28,14,0,224,255,3,32,16,
-		0,225,255,3,34,17,0,226,255,3,38,19,0,227,255,3,42,21,0,228,255,3,44,22,
-		0,229,255,3,66,33,0,230,255,3,76,38,0,231,255,3,78,39,0,232,255,3,80,40,
-		0,233,255,3,82,41,0,234,255,3,84,42,0,235,255,3,88,44,0,236,255,3,90,45,
-		0,237,255,3,92,46,0,238,255,3,94,47,0,239,255,3,112,56,0,240,255,3,120,
-		60,0,241,255,3,124,62,0,242,255,3,126,63,0,243,255,3,128,64,0,244,255,
-		3,152,76,0,245,255,3,164,82,0,246,255,3,46,23,0,247,255,3,114,57,0,248,
-		255,3,48,24,0,249,255,3,50,25,0,250,255,3,52,26,0,251,255,3,58,29,0,252,
-		255,3,60,30,0,253,255,3,56,28,0,254,214,1,0,0,0,254,215,1,0,0,0,254,216,
-		1,0,0,0,254,217,1,0,0,0,254,218,1,0,0,0,254,219,1,0,0,0,254,220,1,0,0,
-		0,254,221,1,0,0,0,254,222,1,0,0,0,254,223,1,0,0,0,254,224,1,0,0,0,254,
-		225,1,0,0,0,254,226,1,0,0,0,254,227,1,0,0,0,254,228,1,0,0,0,254,229,1,
-		0,0,0,254,230,1,0,0,0,254,231,1,0,0,0,254,232,1,0,0,0,254,233,1,0,0,0,
-		254,234,1,0,0,0,254,235,1,0,0,0,254,236,1,0,0,0,254,237,1,0,0,0,254,238,
-		1,0,0,0,254,239,1,0,0,0,254,240,1,0,0,0,254,241,1,0,0,0,254,242,1,0,0,
-		0,254,243,1,0,0,0,254,244,1,0,0,0,254,245,1,0,0,0,254,246,1,0,0,0,254,
-		247,1,0,0,0,254,248,1,0,0,0,254,249,1,0,0,0,254,250,1,0,0,0,254,251,1,
-		0,0,0,254,252,1,0,0,0,254,253,1,0,0,0,255,5,1,0,0,0,256,257,5,37,0,0,257,
-		258,3,202,101,0,258,7,1,0,0,0,259,260,5,39,0,0,260,261,5,161,0,0,261,9,
-		1,0,0,0,262,263,5,53,0,0,263,264,3,12,6,0,264,11,1,0,0,0,265,270,5,157,
-		0,0,266,270,5,160,0,0,267,270,5,161,0,0,268,270,3,206,103,0,269,265,1,
-		0,0,0,269,266,1,0,0,0,269,267,1,0,0,0,269,268,1,0,0,0,270,13,1,0,0,0,271,
-		272,5,51,0,0,272,273,3,206,103,0,273,15,1,0,0,0,274,275,5,47,0,0,275,280,
-		3,18,9,0,276,277,5,4,0,0,277,279,3,18,9,0,278,276,1,0,0,0,279,282,1,0,
-		0,0,280,278,1,0,0,0,280,281,1,0,0,0,281,17,1,0,0,0,282,280,1,0,0,0,283,
-		291,3,206,103,0,284,291,5,161,0,0,285,288,5,157,0,0,286,289,3,206,103,
-		0,287,289,5,14,0,0,288,286,1,0,0,0,288,287,1,0,0,0,288,289,1,0,0,0,289,
-		291,1,0,0,0,290,283,1,0,0,0,290,284,1,0,0,0,290,285,1,0,0,0,291,19,1,0,
-		0,0,292,293,5,48,0,0,293,294,5,161,0,0,294,21,1,0,0,0,295,296,5,38,0,0,
-		296,297,5,161,0,0,297,23,1,0,0,0,298,299,5,54,0,0,299,300,3,206,103,0,
-		300,25,1,0,0,0,301,302,5,3,0,0,302,27,1,0,0,0,303,304,5,56,0,0,304,306,
-		3,206,103,0,305,307,5,161,0,0,306,305,1,0,0,0,306,307,1,0,0,0,307,312,
-		1,0,0,0,308,309,5,4,0,0,309,311,3,30,15,0,310,308,1,0,0,0,311,314,1,0,
-		0,0,312,310,1,0,0,0,312,313,1,0,0,0,313,29,1,0,0,0,314,312,1,0,0,0,315,
-		316,5,143,0,0,316,324,3,202,101,0,317,321,3,202,101,0,318,322,7,0,0,0,
-		319,320,5,13,0,0,320,322,5,86,0,0,321,318,1,0,0,0,321,319,1,0,0,0,322,
-		324,1,0,0,0,323,315,1,0,0,0,323,317,1,0,0,0,324,31,1,0,0,0,325,326,5,31,
-		0,0,326,327,3,202,101,0,327,328,5,153,0,0,328,33,1,0,0,0,329,330,5,30,
-		0,0,330,331,3,180,90,0,331,332,5,6,0,0,332,333,3,202,101,0,333,348,3,184,
-		92,0,334,335,5,61,0,0,335,336,3,202,101,0,336,337,3,182,91,0,337,338,5,
-		135,0,0,338,339,3,36,18,0,339,349,1,0,0,0,340,341,5,135,0,0,341,342,3,
-		36,18,0,342,343,5,4,0,0,343,344,3,202,101,0,344,345,3,182,91,0,345,346,
-		5,135,0,0,346,347,3,36,18,0,347,349,1,0,0,0,348,334,1,0,0,0,348,340,1,
-		0,0,0,349,35,1,0,0,0,350,351,3,202,101,0,351,352,3,204,102,0,352,37,1,
-		0,0,0,353,354,5,52,0,0,354,358,3,180,90,0,355,356,5,4,0,0,356,357,5,106,
-		0,0,357,359,5,43,0,0,358,355,1,0,0,0,358,359,1,0,0,0,359,360,1,0,0,0,360,
-		361,5,6,0,0,361,362,5,70,0,0,362,367,3,202,101,0,363,368,5,73,0,0,364,
-		365,5,75,0,0,365,366,5,107,0,0,366,368,5,22,0,0,367,363,1,0,0,0,367,364,
-		1,0,0,0,367,368,1,0,0,0,368,373,1,0,0,0,369,370,5,4,0,0,370,372,3,40,20,
-		0,371,369,1,0,0,0,372,375,1,0,0,0,373,371,1,0,0,0,373,374,1,0,0,0,374,
-		39,1,0,0,0,375,373,1,0,0,0,376,377,5,88,0,0,377,378,5,129,0,0,378,379,
-		5,93,0,0,379,380,5,159,0,0,380,386,7,1,0,0,381,382,5,107,0,0,382,383,5,
-		93,0,0,383,384,5,132,0,0,384,386,5,89,0,0,385,376,1,0,0,0,385,381,1,0,
-		0,0,386,41,1,0,0,0,387,388,5,36,0,0,388,389,3,206,103,0,389,390,5,95,0,
-		0,390,391,3,186,93,0,391,43,1,0,0,0,392,393,5,22,0,0,393,394,3,206,103,
-		0,394,404,5,95,0,0,395,396,7,2,0,0,396,397,5,28,0,0,397,405,3,186,93,0,
-		398,402,3,186,93,0,399,400,7,2,0,0,400,401,5,28,0,0,401,403,3,186,93,0,
-		402,399,1,0,0,0,402,403,1,0,0,0,403,405,1,0,0,0,404,395,1,0,0,0,404,398,
-		1,0,0,0,405,410,1,0,0,0,406,407,5,4,0,0,407,409,3,64,32,0,408,406,1,0,
-		0,0,409,412,1,0,0,0,410,408,1,0,0,0,410,411,1,0,0,0,411,45,1,0,0,0,412,
-		410,1,0,0,0,413,419,5,21,0,0,414,415,5,147,0,0,415,416,5,138,0,0,416,420,
-		7,1,0,0,417,418,5,145,0,0,418,420,5,71,0,0,419,414,1,0,0,0,419,417,1,0,
-		0,0,420,47,1,0,0,0,421,427,5,18,0,0,422,423,3,206,103,0,423,424,5,4,0,
-		0,424,425,3,204,102,0,425,428,1,0,0,0,426,428,5,161,0,0,427,422,1,0,0,
-		0,427,426,1,0,0,0,428,49,1,0,0,0,429,430,5,24,0,0,430,431,3,206,103,0,
-		431,432,5,95,0,0,432,434,3,186,93,0,433,435,5,99,0,0,434,433,1,0,0,0,434,
-		435,1,0,0,0,435,51,1,0,0,0,436,437,5,27,0,0,437,438,3,206,103,0,438,439,
-		5,95,0,0,439,444,3,166,83,0,440,441,5,4,0,0,441,443,3,54,27,0,442,440,
-		1,0,0,0,443,446,1,0,0,0,444,442,1,0,0,0,444,445,1,0,0,0,445,53,1,0,0,0,
-		446,444,1,0,0,0,447,454,5,113,0,0,448,449,5,131,0,0,449,450,5,69,0,0,450,
-		451,3,202,101,0,451,452,5,13,0,0,452,454,1,0,0,0,453,447,1,0,0,0,453,448,
-		1,0,0,0,454,55,1,0,0,0,455,456,5,15,0,0,456,459,3,206,103,0,457,458,5,
-		109,0,0,458,460,3,206,103,0,459,457,1,0,0,0,459,460,1,0,0,0,460,461,1,
-		0,0,0,461,462,5,6,0,0,462,463,5,161,0,0,463,57,1,0,0,0,464,465,5,50,0,
-		0,465,466,3,180,90,0,466,467,5,6,0,0,467,468,3,202,101,0,468,469,3,184,
-		92,0,469,470,5,61,0,0,470,471,3,202,101,0,471,472,3,182,91,0,472,473,5,
-		142,0,0,473,474,3,202,101,0,474,477,7,3,0,0,475,476,5,4,0,0,476,478,3,
-		206,103,0,477,475,1,0,0,0,477,478,1,0,0,0,478,59,1,0,0,0,479,480,5,34,
-		0,0,480,481,3,18,9,0,481,482,5,6,0,0,482,483,3,206,103,0,483,488,3,62,
-		31,0,484,485,5,4,0,0,485,487,3,62,31,0,486,484,1,0,0,0,487,490,1,0,0,0,
-		488,486,1,0,0,0,488,489,1,0,0,0,489,61,1,0,0,0,490,488,1,0,0,0,491,492,
-		3,202,101,0,492,493,3,204,102,0,493,494,7,4,0,0,494,63,1,0,0,0,495,509,
-		5,108,0,0,496,509,5,83,0,0,497,498,5,105,0,0,498,499,5,109,0,0,499,502,
-		3,196,98,0,500,501,5,10,0,0,501,503,3,196,98,0,502,500,1,0,0,0,502,503,
-		1,0,0,0,503,509,1,0,0,0,504,505,5,122,0,0,505,509,7,5,0,0,506,507,5,146,
-		0,0,507,509,3,186,93,0,508,495,1,0,0,0,508,496,1,0,0,0,508,497,1,0,0,0,
-		508,504,1,0,0,0,508,506,1,0,0,0,509,65,1,0,0,0,510,511,5,40,0,0,511,515,
-		3,206,103,0,512,513,5,4,0,0,513,514,5,101,0,0,514,516,5,157,0,0,515,512,
-		1,0,0,0,515,516,1,0,0,0,516,518,1,0,0,0,517,519,3,68,34,0,518,517,1,0,
-		0,0,518,519,1,0,0,0,519,521,1,0,0,0,520,522,3,170,85,0,521,520,1,0,0,0,
-		521,522,1,0,0,0,522,67,1,0,0,0,523,524,5,29,0,0,524,525,3,206,103,0,525,
-		526,5,6,0,0,526,531,3,192,96,0,527,528,3,184,92,0,528,529,5,65,0,0,529,
-		530,3,174,87,0,530,532,1,0,0,0,531,527,1,0,0,0,531,532,1,0,0,0,532,574,
-		1,0,0,0,533,534,5,95,0,0,534,535,3,206,103,0,535,539,5,102,0,0,536,537,
-		5,4,0,0,537,538,5,137,0,0,538,540,5,116,0,0,539,536,1,0,0,0,539,540,1,
-		0,0,0,540,574,1,0,0,0,541,542,5,57,0,0,542,547,3,70,35,0,543,544,5,4,0,
-		0,544,546,3,70,35,0,545,543,1,0,0,0,546,549,1,0,0,0,547,545,1,0,0,0,547,
-		548,1,0,0,0,548,574,1,0,0,0,549,547,1,0,0,0,550,551,5,118,0,0,551,554,
-		5,141,0,0,552,555,5,60,0,0,553,555,5,64,0,0,554,552,1,0,0,0,554,553,1,
-		0,0,0,555,556,1,0,0,0,556,561,3,72,36,0,557,558,5,61,0,0,558,560,3,72,
-		36,0,559,557,1,0,0,0,560,563,1,0,0,0,561,559,1,0,0,0,561,562,1,0,0,0,562,
-		564,1,0,0,0,563,561,1,0,0,0,564,565,5,6,0,0,565,570,3,162,81,0,566,567,
-		5,4,0,0,567,569,3,162,81,0,568,566,1,0,0,0,569,572,1,0,0,0,570,568,1,0,
-		0,0,570,571,1,0,0,0,571,574,1,0,0,0,572,570,1,0,0,0,573,523,1,0,0,0,573,
-		533,1,0,0,0,573,541,1,0,0,0,573,550,1,0,0,0,574,69,1,0,0,0,575,577,3,206,
-		103,0,576,578,3,206,103,0,577,576,1,0,0,0,577,578,1,0,0,0,578,71,1,0,0,
-		0,579,581,3,158,79,0,580,579,1,0,0,0,581,582,1,0,0,0,582,580,1,0,0,0,582,
-		583,1,0,0,0,583,588,1,0,0,0,584,585,5,4,0,0,585,587,3,74,37,0,586,584,
-		1,0,0,0,587,590,1,0,0,0,588,586,1,0,0,0,588,589,1,0,0,0,589,73,1,0,0,0,
-		590,588,1,0,0,0,591,596,3,160,80,0,592,593,3,176,88,0,593,594,5,87,0,0,
-		594,596,1,0,0,0,595,591,1,0,0,0,595,592,1,0,0,0,596,75,1,0,0,0,597,598,
-		5,17,0,0,598,599,5,145,0,0,599,600,3,192,96,0,600,602,3,184,92,0,601,603,
-		3,170,85,0,602,601,1,0,0,0,602,603,1,0,0,0,603,77,1,0,0,0,604,605,5,20,
-		0,0,605,607,3,192,96,0,606,608,3,170,85,0,607,606,1,0,0,0,607,608,1,0,
-		0,0,608,79,1,0,0,0,609,610,5,29,0,0,610,611,5,90,0,0,611,612,3,174,87,
-		0,612,613,7,6,0,0,613,614,3,206,103,0,614,624,1,0,0,0,615,616,5,19,0,0,
-		616,620,5,80,0,0,617,618,7,7,0,0,618,620,5,79,0,0,619,615,1,0,0,0,619,
-		617,1,0,0,0,620,621,1,0,0,0,621,622,7,6,0,0,622,624,3,206,103,0,623,609,
-		1,0,0,0,623,619,1,0,0,0,624,81,1,0,0,0,625,626,5,35,0,0,626,627,5,106,
-		0,0,627,628,5,43,0,0,628,629,3,206,103,0,629,83,1,0,0,0,630,631,5,23,0,
-		0,631,632,5,6,0,0,632,637,3,86,43,0,633,634,5,4,0,0,634,636,3,86,43,0,
-		635,633,1,0,0,0,636,639,1,0,0,0,637,635,1,0,0,0,637,638,1,0,0,0,638,85,
-		1,0,0,0,639,637,1,0,0,0,640,641,5,125,0,0,641,647,3,192,96,0,642,643,3,
-		192,96,0,643,644,5,28,0,0,644,645,3,206,103,0,645,647,1,0,0,0,646,640,
-		1,0,0,0,646,642,1,0,0,0,647,87,1,0,0,0,648,649,5,26,0,0,649,650,5,110,
-		0,0,650,89,1,0,0,0,651,652,5,55,0,0,652,653,5,93,0,0,653,654,5,82,0,0,
-		654,91,1,0,0,0,655,657,5,43,0,0,656,658,3,192,96,0,657,656,1,0,0,0,657,
-		658,1,0,0,0,658,660,1,0,0,0,659,661,3,176,88,0,660,659,1,0,0,0,660,661,
-		1,0,0,0,661,662,1,0,0,0,662,663,5,6,0,0,663,665,3,96,48,0,664,666,3,170,
-		85,0,665,664,1,0,0,0,665,666,1,0,0,0,666,93,1,0,0,0,667,668,5,44,0,0,668,
-		669,3,192,96,0,669,670,5,135,0,0,670,672,3,192,96,0,671,673,3,176,88,0,
-		672,671,1,0,0,0,672,673,1,0,0,0,673,674,1,0,0,0,674,675,5,6,0,0,675,677,
-		3,96,48,0,676,678,3,170,85,0,677,676,1,0,0,0,677,678,1,0,0,0,678,95,1,
-		0,0,0,679,684,3,98,49,0,680,681,5,4,0,0,681,683,3,98,49,0,682,680,1,0,
-		0,0,683,686,1,0,0,0,684,682,1,0,0,0,684,685,1,0,0,0,685,97,1,0,0,0,686,
-		684,1,0,0,0,687,688,5,7,0,0,688,689,3,96,48,0,689,694,5,8,0,0,690,691,
-		3,192,96,0,691,692,5,134,0,0,692,695,1,0,0,0,693,695,3,108,54,0,694,690,
-		1,0,0,0,694,693,1,0,0,0,694,695,1,0,0,0,695,697,1,0,0,0,696,698,3,110,
-		55,0,697,696,1,0,0,0,697,698,1,0,0,0,698,758,1,0,0,0,699,701,5,125,0,0,
-		700,702,3,192,96,0,701,700,1,0,0,0,701,702,1,0,0,0,702,758,1,0,0,0,703,
-		704,5,127,0,0,704,705,5,116,0,0,705,758,3,192,96,0,706,710,5,32,0,0,707,
-		708,5,132,0,0,708,711,5,121,0,0,709,711,3,192,96,0,710,707,1,0,0,0,710,
-		709,1,0,0,0,711,714,1,0,0,0,712,713,5,28,0,0,713,715,5,97,0,0,714,712,
-		1,0,0,0,714,715,1,0,0,0,715,758,1,0,0,0,716,717,5,92,0,0,717,718,3,192,
-		96,0,718,719,5,28,0,0,719,720,3,206,103,0,720,758,1,0,0,0,721,722,5,67,
-		0,0,722,725,3,192,96,0,723,724,5,28,0,0,724,726,3,206,103,0,725,723,1,
-		0,0,0,725,726,1,0,0,0,726,758,1,0,0,0,727,729,3,200,100,0,728,727,1,0,
-		0,0,728,729,1,0,0,0,729,752,1,0,0,0,730,732,3,206,103,0,731,730,1,0,0,
-		0,732,733,1,0,0,0,733,731,1,0,0,0,733,734,1,0,0,0,734,745,1,0,0,0,735,
-		737,3,178,89,0,736,738,3,106,53,0,737,736,1,0,0,0,737,738,1,0,0,0,738,
-		746,1,0,0,0,739,741,3,104,52,0,740,742,3,100,50,0,741,740,1,0,0,0,741,
-		742,1,0,0,0,742,746,1,0,0,0,743,746,3,100,50,0,744,746,3,102,51,0,745,
-		735,1,0,0,0,745,739,1,0,0,0,745,743,1,0,0,0,745,744,1,0,0,0,745,746,1,
-		0,0,0,746,753,1,0,0,0,747,749,3,178,89,0,748,750,3,106,53,0,749,748,1,
-		0,0,0,749,750,1,0,0,0,750,753,1,0,0,0,751,753,3,102,51,0,752,731,1,0,0,
-		0,752,747,1,0,0,0,752,751,1,0,0,0,753,755,1,0,0,0,754,756,3,110,55,0,755,
-		754,1,0,0,0,755,756,1,0,0,0,756,758,1,0,0,0,757,687,1,0,0,0,757,699,1,
-		0,0,0,757,703,1,0,0,0,757,706,1,0,0,0,757,716,1,0,0,0,757,721,1,0,0,0,
-		757,728,1,0,0,0,758,99,1,0,0,0,759,760,5,145,0,0,760,761,5,7,0,0,761,762,
-		3,96,48,0,762,763,5,8,0,0,763,764,3,192,96,0,764,765,5,134,0,0,765,766,
-		5,84,0,0,766,101,1,0,0,0,767,768,5,65,0,0,768,769,5,77,0,0,769,770,5,81,
-		0,0,770,103,1,0,0,0,771,773,3,194,97,0,772,771,1,0,0,0,773,774,1,0,0,0,
-		774,772,1,0,0,0,774,775,1,0,0,0,775,785,1,0,0,0,776,780,3,200,100,0,777,
-		779,3,194,97,0,778,777,1,0,0,0,779,782,1,0,0,0,780,778,1,0,0,0,780,781,
-		1,0,0,0,781,785,1,0,0,0,782,780,1,0,0,0,783,785,3,108,54,0,784,772,1,0,
-		0,0,784,776,1,0,0,0,784,783,1,0,0,0,785,105,1,0,0,0,786,788,3,192,96,0,
-		787,789,5,84,0,0,788,787,1,0,0,0,788,789,1,0,0,0,789,792,1,0,0,0,790,792,
-		3,108,54,0,791,786,1,0,0,0,791,790,1,0,0,0,792,107,1,0,0,0,793,805,5,57,
-		0,0,794,805,5,64,0,0,795,796,5,135,0,0,796,805,5,72,0,0,797,798,5,140,
-		0,0,798,799,3,192,96,0,799,802,5,120,0,0,800,801,5,66,0,0,801,803,5,72,
-		0,0,802,800,1,0,0,0,802,803,1,0,0,0,803,805,1,0,0,0,804,793,1,0,0,0,804,
-		794,1,0,0,0,804,795,1,0,0,0,804,797,1,0,0,0,805,109,1,0,0,0,806,864,5,
-		93,0,0,807,811,7,8,0,0,808,810,3,206,103,0,809,808,1,0,0,0,810,813,1,0,
-		0,0,811,809,1,0,0,0,811,812,1,0,0,0,812,820,1,0,0,0,813,811,1,0,0,0,814,
-		816,5,61,0,0,815,817,3,206,103,0,816,815,1,0,0,0,817,818,1,0,0,0,818,816,
-		1,0,0,0,818,819,1,0,0,0,819,821,1,0,0,0,820,814,1,0,0,0,820,821,1,0,0,
-		0,821,826,1,0,0,0,822,823,5,140,0,0,823,824,3,192,96,0,824,825,5,120,0,
-		0,825,827,1,0,0,0,826,822,1,0,0,0,826,827,1,0,0,0,827,865,1,0,0,0,828,
-		832,5,77,0,0,829,831,3,206,103,0,830,829,1,0,0,0,831,834,1,0,0,0,832,830,
-		1,0,0,0,832,833,1,0,0,0,833,853,1,0,0,0,834,832,1,0,0,0,835,837,5,61,0,
-		0,836,838,3,200,100,0,837,836,1,0,0,0,837,838,1,0,0,0,838,840,1,0,0,0,
-		839,841,3,206,103,0,840,839,1,0,0,0,841,842,1,0,0,0,842,840,1,0,0,0,842,
-		843,1,0,0,0,843,851,1,0,0,0,844,845,5,93,0,0,845,847,5,77,0,0,846,848,
-		3,206,103,0,847,846,1,0,0,0,848,849,1,0,0,0,849,847,1,0,0,0,849,850,1,
-		0,0,0,850,852,1,0,0,0,851,844,1,0,0,0,851,852,1,0,0,0,852,854,1,0,0,0,
-		853,835,1,0,0,0,853,854,1,0,0,0,854,861,1,0,0,0,855,862,5,57,0,0,856,862,
-		5,64,0,0,857,858,5,140,0,0,858,859,3,192,96,0,859,860,5,120,0,0,860,862,
-		1,0,0,0,861,855,1,0,0,0,861,856,1,0,0,0,861,857,1,0,0,0,861,862,1,0,0,
-		0,862,865,1,0,0,0,863,865,5,72,0,0,864,807,1,0,0,0,864,828,1,0,0,0,864,
-		863,1,0,0,0,865,111,1,0,0,0,866,874,5,41,0,0,867,868,5,44,0,0,868,869,
-		3,192,96,0,869,870,5,135,0,0,870,871,3,192,96,0,871,875,1,0,0,0,872,873,
-		5,43,0,0,873,875,3,192,96,0,874,867,1,0,0,0,874,872,1,0,0,0,875,876,1,
-		0,0,0,876,877,5,4,0,0,877,885,3,192,96,0,878,879,5,103,0,0,879,886,5,134,
-		0,0,880,883,5,134,0,0,881,882,5,93,0,0,882,884,5,59,0,0,883,881,1,0,0,
-		0,883,884,1,0,0,0,884,886,1,0,0,0,885,878,1,0,0,0,885,880,1,0,0,0,886,
-		888,1,0,0,0,887,889,3,170,85,0,888,887,1,0,0,0,888,889,1,0,0,0,889,113,
-		1,0,0,0,890,891,5,28,0,0,891,896,3,116,58,0,892,893,5,4,0,0,893,895,3,
-		116,58,0,894,892,1,0,0,0,895,898,1,0,0,0,896,894,1,0,0,0,896,897,1,0,0,
-		0,897,899,1,0,0,0,898,896,1,0,0,0,899,900,5,6,0,0,900,901,3,118,59,0,901,
-		115,1,0,0,0,902,905,3,18,9,0,903,904,5,135,0,0,904,906,3,18,9,0,905,903,
-		1,0,0,0,905,906,1,0,0,0,906,117,1,0,0,0,907,918,3,38,19,0,908,918,3,80,
-		40,0,909,918,3,82,41,0,910,918,3,92,46,0,911,918,3,94,47,0,912,918,3,112,
-		56,0,913,918,3,120,60,0,914,918,3,124,62,0,915,918,3,126,63,0,916,918,
-		3,128,64,0,917,907,1,0,0,0,917,908,1,0,0,0,917,909,1,0,0,0,917,910,1,0,
-		0,0,917,911,1,0,0,0,917,912,1,0,0,0,917,913,1,0,0,0,917,914,1,0,0,0,917,
-		915,1,0,0,0,917,916,1,0,0,0,918,119,1,0,0,0,919,931,5,49,0,0,920,921,5,
-		135,0,0,921,924,3,186,93,0,922,923,5,65,0,0,923,925,3,174,87,0,924,922,
-		1,0,0,0,924,925,1,0,0,0,925,932,1,0,0,0,926,927,5,28,0,0,927,932,3,186,
-		93,0,928,929,3,192,96,0,929,930,3,182,91,0,930,932,1,0,0,0,931,920,1,0,
-		0,0,931,926,1,0,0,0,931,928,1,0,0,0,932,935,1,0,0,0,933,934,5,29,0,0,934,
-		936,3,206,103,0,935,933,1,0,0,0,935,936,1,0,0,0,936,941,1,0,0,0,937,938,
-		5,4,0,0,938,940,3,122,61,0,939,937,1,0,0,0,940,943,1,0,0,0,941,939,1,0,
-		0,0,941,942,1,0,0,0,942,945,1,0,0,0,943,941,1,0,0,0,944,946,3,170,85,0,
-		945,944,1,0,0,0,945,946,1,0,0,0,946,121,1,0,0,0,947,948,5,83,0,0,948,954,
-		3,182,91,0,949,950,5,108,0,0,950,954,3,182,91,0,951,952,5,81,0,0,952,954,
-		3,176,88,0,953,947,1,0,0,0,953,949,1,0,0,0,953,951,1,0,0,0,954,123,1,0,
-		0,0,955,956,5,32,0,0,956,959,3,192,96,0,957,958,5,28,0,0,958,960,5,97,
-		0,0,959,957,1,0,0,0,959,960,1,0,0,0,960,961,1,0,0,0,961,962,5,65,0,0,962,
-		964,3,174,87,0,963,965,3,170,85,0,964,963,1,0,0,0,964,965,1,0,0,0,965,
-		125,1,0,0,0,966,967,5,16,0,0,967,968,3,192,96,0,968,969,5,65,0,0,969,974,
-		3,174,87,0,970,971,5,4,0,0,971,972,5,112,0,0,972,973,5,43,0,0,973,975,
-		5,62,0,0,974,970,1,0,0,0,974,975,1,0,0,0,975,977,1,0,0,0,976,978,3,170,
-		85,0,977,976,1,0,0,0,977,978,1,0,0,0,978,127,1,0,0,0,979,1035,5,46,0,0,
-		980,981,5,69,0,0,981,1036,3,144,72,0,982,983,5,44,0,0,983,984,3,192,96,
-		0,984,985,5,135,0,0,985,986,3,192,96,0,986,987,3,130,65,0,987,1036,1,0,
-		0,0,988,989,5,135,0,0,989,992,3,186,93,0,990,991,5,65,0,0,991,993,3,174,
-		87,0,992,990,1,0,0,0,992,993,1,0,0,0,993,997,1,0,0,0,994,995,5,28,0,0,
-		995,997,3,186,93,0,996,988,1,0,0,0,996,994,1,0,0,0,997,1000,1,0,0,0,998,
-		999,5,29,0,0,999,1001,3,206,103,0,1000,998,1,0,0,0,1000,1001,1,0,0,0,1001,
-		1006,1,0,0,0,1002,1003,5,4,0,0,1003,1005,3,122,61,0,1004,1002,1,0,0,0,
-		1005,1008,1,0,0,0,1006,1004,1,0,0,0,1006,1007,1,0,0,0,1007,1009,1,0,0,
-		0,1008,1006,1,0,0,0,1009,1010,3,130,65,0,1010,1036,1,0,0,0,1011,1033,3,
-		192,96,0,1012,1015,3,182,91,0,1013,1014,5,29,0,0,1014,1016,3,206,103,0,
-		1015,1013,1,0,0,0,1015,1016,1,0,0,0,1016,1021,1,0,0,0,1017,1018,5,4,0,
-		0,1018,1020,3,122,61,0,1019,1017,1,0,0,0,1020,1023,1,0,0,0,1021,1019,1,
-		0,0,0,1021,1022,1,0,0,0,1022,1024,1,0,0,0,1023,1021,1,0,0,0,1024,1025,
-		3,130,65,0,1025,1034,1,0,0,0,1026,1027,3,184,92,0,1027,1031,5,93,0,0,1028,
-		1029,5,4,0,0,1029,1030,5,69,0,0,1030,1032,3,144,72,0,1031,1028,1,0,0,0,
-		1031,1032,1,0,0,0,1032,1034,1,0,0,0,1033,1012,1,0,0,0,1033,1026,1,0,0,
-		0,1034,1036,1,0,0,0,1035,980,1,0,0,0,1035,982,1,0,0,0,1035,996,1,0,0,0,
-		1035,1011,1,0,0,0,1036,129,1,0,0,0,1037,1038,5,6,0,0,1038,1043,3,132,66,
-		0,1039,1040,5,5,0,0,1040,1042,3,132,66,0,1041,1039,1,0,0,0,1042,1045,1,
-		0,0,0,1043,1041,1,0,0,0,1043,1044,1,0,0,0,1044,1048,1,0,0,0,1045,1043,
-		1,0,0,0,1046,1048,3,148,74,0,1047,1037,1,0,0,0,1047,1046,1,0,0,0,1048,
-		1050,1,0,0,0,1049,1051,3,170,85,0,1050,1049,1,0,0,0,1050,1051,1,0,0,0,
-		1051,131,1,0,0,0,1052,1053,5,58,0,0,1053,1054,3,192,96,0,1054,1055,3,182,
-		91,0,1055,1056,5,4,0,0,1056,1058,1,0,0,0,1057,1052,1,0,0,0,1057,1058,1,
-		0,0,0,1058,1059,1,0,0,0,1059,1064,3,134,67,0,1060,1061,5,4,0,0,1061,1063,
-		3,136,68,0,1062,1060,1,0,0,0,1063,1066,1,0,0,0,1064,1062,1,0,0,0,1064,
-		1065,1,0,0,0,1065,133,1,0,0,0,1066,1064,1,0,0,0,1067,1070,3,178,89,0,1068,
-		1070,5,16,0,0,1069,1067,1,0,0,0,1069,1068,1,0,0,0,1070,1071,1,0,0,0,1071,
-		1079,3,192,96,0,1072,1073,5,32,0,0,1073,1076,3,192,96,0,1074,1075,5,28,
-		0,0,1075,1077,5,97,0,0,1076,1074,1,0,0,0,1076,1077,1,0,0,0,1077,1079,1,
-		0,0,0,1078,1069,1,0,0,0,1078,1072,1,0,0,0,1079,1082,1,0,0,0,1080,1081,
-		5,65,0,0,1081,1083,3,174,87,0,1082,1080,1,0,0,0,1082,1083,1,0,0,0,1083,
-		1085,1,0,0,0,1084,1086,3,138,69,0,1085,1084,1,0,0,0,1085,1086,1,0,0,0,
-		1086,135,1,0,0,0,1087,1090,5,133,0,0,1088,1091,3,138,69,0,1089,1091,3,
-		134,67,0,1090,1088,1,0,0,0,1090,1089,1,0,0,0,1091,1102,1,0,0,0,1092,1102,
-		3,140,70,0,1093,1096,5,69,0,0,1094,1097,3,142,71,0,1095,1097,3,144,72,
-		0,1096,1094,1,0,0,0,1096,1095,1,0,0,0,1097,1102,1,0,0,0,1098,1102,3,146,
-		73,0,1099,1100,5,65,0,0,1100,1102,3,174,87,0,1101,1087,1,0,0,0,1101,1092,
-		1,0,0,0,1101,1093,1,0,0,0,1101,1098,1,0,0,0,1101,1099,1,0,0,0,1102,137,
-		1,0,0,0,1103,1107,3,140,70,0,1104,1105,5,69,0,0,1105,1107,3,142,71,0,1106,
-		1103,1,0,0,0,1106,1104,1,0,0,0,1107,139,1,0,0,0,1108,1113,5,85,0,0,1109,
-		1114,5,43,0,0,1110,1111,3,192,96,0,1111,1112,3,182,91,0,1112,1114,1,0,
-		0,0,1113,1109,1,0,0,0,1113,1110,1,0,0,0,1114,1118,1,0,0,0,1115,1116,3,
-		192,96,0,1116,1117,5,134,0,0,1117,1119,1,0,0,0,1118,1115,1,0,0,0,1118,
-		1119,1,0,0,0,1119,141,1,0,0,0,1120,1121,5,139,0,0,1121,1122,5,85,0,0,1122,
-		1123,3,192,96,0,1123,1124,5,61,0,0,1124,1125,3,192,96,0,1125,1129,3,182,
-		91,0,1126,1127,3,192,96,0,1127,1128,5,134,0,0,1128,1130,1,0,0,0,1129,1126,
-		1,0,0,0,1129,1130,1,0,0,0,1130,143,1,0,0,0,1131,1137,5,126,0,0,1132,1133,
-		5,128,0,0,1133,1137,5,116,0,0,1134,1135,5,148,0,0,1135,1137,5,136,0,0,
-		1136,1131,1,0,0,0,1136,1132,1,0,0,0,1136,1134,1,0,0,0,1137,145,1,0,0,0,
-		1138,1141,5,156,0,0,1139,1141,3,200,100,0,1140,1138,1,0,0,0,1140,1139,
-		1,0,0,0,1141,1142,1,0,0,0,1142,1143,3,184,92,0,1143,1144,5,93,0,0,1144,
-		147,1,0,0,0,1145,1146,5,84,0,0,1146,1147,5,135,0,0,1147,1148,3,192,96,
-		0,1148,1149,5,4,0,0,1149,1150,5,65,0,0,1150,1155,3,174,87,0,1151,1152,
-		5,4,0,0,1152,1154,3,150,75,0,1153,1151,1,0,0,0,1154,1157,1,0,0,0,1155,
-		1153,1,0,0,0,1155,1156,1,0,0,0,1156,149,1,0,0,0,1157,1155,1,0,0,0,1158,
-		1159,5,111,0,0,1159,1160,5,123,0,0,1160,1175,3,182,91,0,1161,1162,5,100,
-		0,0,1162,1175,5,88,0,0,1163,1166,5,69,0,0,1164,1167,5,139,0,0,1165,1167,
-		3,144,72,0,1166,1164,1,0,0,0,1166,1165,1,0,0,0,1167,1175,1,0,0,0,1168,
-		1169,7,9,0,0,1169,1170,3,192,96,0,1170,1171,3,182,91,0,1171,1172,5,119,
-		0,0,1172,1175,1,0,0,0,1173,1175,3,146,73,0,1174,1158,1,0,0,0,1174,1161,
-		1,0,0,0,1174,1163,1,0,0,0,1174,1168,1,0,0,0,1174,1173,1,0,0,0,1175,151,
-		1,0,0,0,1176,1178,5,45,0,0,1177,1179,3,158,79,0,1178,1177,1,0,0,0,1179,
-		1180,1,0,0,0,1180,1178,1,0,0,0,1180,1181,1,0,0,0,1181,1186,1,0,0,0,1182,
-		1183,5,61,0,0,1183,1185,3,154,77,0,1184,1182,1,0,0,0,1185,1188,1,0,0,0,
-		1186,1184,1,0,0,0,1186,1187,1,0,0,0,1187,1196,1,0,0,0,1188,1186,1,0,0,
-		0,1189,1194,5,4,0,0,1190,1192,3,160,80,0,1191,1193,5,4,0,0,1192,1191,1,
-		0,0,0,1192,1193,1,0,0,0,1193,1195,1,0,0,0,1194,1190,1,0,0,0,1194,1195,
-		1,0,0,0,1195,1197,1,0,0,0,1196,1189,1,0,0,0,1196,1197,1,0,0,0,1197,1198,
-		1,0,0,0,1198,1200,5,145,0,0,1199,1201,3,158,79,0,1200,1199,1,0,0,0,1201,
-		1202,1,0,0,0,1202,1200,1,0,0,0,1202,1203,1,0,0,0,1203,1208,1,0,0,0,1204,
-		1205,5,61,0,0,1205,1207,3,154,77,0,1206,1204,1,0,0,0,1207,1210,1,0,0,0,
-		1208,1206,1,0,0,0,1208,1209,1,0,0,0,1209,1215,1,0,0,0,1210,1208,1,0,0,
-		0,1211,1212,5,4,0,0,1212,1214,3,156,78,0,1213,1211,1,0,0,0,1214,1217,1,
-		0,0,0,1215,1213,1,0,0,0,1215,1216,1,0,0,0,1216,1220,1,0,0,0,1217,1215,
-		1,0,0,0,1218,1219,5,6,0,0,1219,1221,3,162,81,0,1220,1218,1,0,0,0,1220,
-		1221,1,0,0,0,1221,153,1,0,0,0,1222,1224,3,158,79,0,1223,1222,1,0,0,0,1224,
-		1225,1,0,0,0,1225,1223,1,0,0,0,1225,1226,1,0,0,0,1226,155,1,0,0,0,1227,
-		1244,3,160,80,0,1228,1234,5,78,0,0,1229,1230,3,200,100,0,1230,1231,5,135,
-		0,0,1231,1232,3,200,100,0,1232,1233,3,204,102,0,1233,1235,1,0,0,0,1234,
-		1229,1,0,0,0,1234,1235,1,0,0,0,1235,1244,1,0,0,0,1236,1240,5,93,0,0,1237,
-		1238,5,132,0,0,1238,1241,5,124,0,0,1239,1241,5,114,0,0,1240,1237,1,0,0,
-		0,1240,1239,1,0,0,0,1241,1242,1,0,0,0,1242,1244,5,115,0,0,1243,1227,1,
-		0,0,0,1243,1228,1,0,0,0,1243,1236,1,0,0,0,1244,157,1,0,0,0,1245,1252,3,
-		206,103,0,1246,1252,5,88,0,0,1247,1252,5,96,0,0,1248,1252,5,43,0,0,1249,
-		1252,5,44,0,0,1250,1252,5,130,0,0,1251,1245,1,0,0,0,1251,1246,1,0,0,0,
-		1251,1247,1,0,0,0,1251,1248,1,0,0,0,1251,1249,1,0,0,0,1251,1250,1,0,0,
-		0,1252,159,1,0,0,0,1253,1254,5,59,0,0,1254,1256,5,68,0,0,1255,1253,1,0,
-		0,0,1255,1256,1,0,0,0,1256,1257,1,0,0,0,1257,1262,7,9,0,0,1258,1263,5,
-		43,0,0,1259,1260,3,192,96,0,1260,1261,3,182,91,0,1261,1263,1,0,0,0,1262,
-		1258,1,0,0,0,1262,1259,1,0,0,0,1263,1270,1,0,0,0,1264,1265,5,44,0,0,1265,
-		1266,3,192,96,0,1266,1267,5,135,0,0,1267,1268,3,192,96,0,1268,1270,1,0,
-		0,0,1269,1255,1,0,0,0,1269,1264,1,0,0,0,1270,161,1,0,0,0,1271,1273,3,200,
-		100,0,1272,1271,1,0,0,0,1272,1273,1,0,0,0,1273,1275,1,0,0,0,1274,1276,
-		3,206,103,0,1275,1274,1,0,0,0,1276,1277,1,0,0,0,1277,1275,1,0,0,0,1277,
-		1278,1,0,0,0,1278,1300,1,0,0,0,1279,1280,5,93,0,0,1280,1287,5,77,0,0,1281,
-		1288,5,43,0,0,1282,1284,3,206,103,0,1283,1282,1,0,0,0,1284,1285,1,0,0,
-		0,1285,1283,1,0,0,0,1285,1286,1,0,0,0,1286,1288,1,0,0,0,1287,1281,1,0,
-		0,0,1287,1283,1,0,0,0,1288,1301,1,0,0,0,1289,1297,5,117,0,0,1290,1298,
-		5,43,0,0,1291,1295,3,192,96,0,1292,1296,3,182,91,0,1293,1296,5,130,0,0,
-		1294,1296,3,206,103,0,1295,1292,1,0,0,0,1295,1293,1,0,0,0,1295,1294,1,
-		0,0,0,1296,1298,1,0,0,0,1297,1290,1,0,0,0,1297,1291,1,0,0,0,1298,1301,
-		1,0,0,0,1299,1301,5,84,0,0,1300,1279,1,0,0,0,1300,1289,1,0,0,0,1300,1299,
-		1,0,0,0,1300,1301,1,0,0,0,1301,163,1,0,0,0,1302,1303,5,25,0,0,1303,1322,
-		3,166,83,0,1304,1314,5,36,0,0,1305,1306,5,65,0,0,1306,1307,7,10,0,0,1307,
-		1315,3,186,93,0,1308,1312,3,186,93,0,1309,1310,5,4,0,0,1310,1311,5,146,
-		0,0,1311,1313,3,186,93,0,1312,1309,1,0,0,0,1312,1313,1,0,0,0,1313,1315,
-		1,0,0,0,1314,1305,1,0,0,0,1314,1308,1,0,0,0,1315,1323,1,0,0,0,1316,1319,
-		7,6,0,0,1317,1318,5,65,0,0,1318,1320,7,10,0,0,1319,1317,1,0,0,0,1319,1320,
-		1,0,0,0,1320,1321,1,0,0,0,1321,1323,3,166,83,0,1322,1304,1,0,0,0,1322,
-		1316,1,0,0,0,1323,165,1,0,0,0,1324,1335,3,186,93,0,1325,1327,5,156,0,0,
-		1326,1325,1,0,0,0,1326,1327,1,0,0,0,1327,1328,1,0,0,0,1328,1332,7,2,0,
-		0,1329,1331,3,168,84,0,1330,1329,1,0,0,0,1331,1334,1,0,0,0,1332,1330,1,
-		0,0,0,1332,1333,1,0,0,0,1333,1336,1,0,0,0,1334,1332,1,0,0,0,1335,1326,
-		1,0,0,0,1335,1336,1,0,0,0,1336,167,1,0,0,0,1337,1338,3,198,99,0,1338,1340,
-		3,196,98,0,1339,1341,7,2,0,0,1340,1339,1,0,0,0,1340,1341,1,0,0,0,1341,
-		169,1,0,0,0,1342,1343,5,9,0,0,1343,1348,3,172,86,0,1344,1345,5,4,0,0,1345,
-		1347,3,172,86,0,1346,1344,1,0,0,0,1347,1350,1,0,0,0,1348,1346,1,0,0,0,
-		1348,1349,1,0,0,0,1349,1356,1,0,0,0,1350,1348,1,0,0,0,1351,1352,5,147,
-		0,0,1352,1353,5,138,0,0,1353,1357,7,1,0,0,1354,1355,5,145,0,0,1355,1357,
-		5,71,0,0,1356,1351,1,0,0,0,1356,1354,1,0,0,0,1356,1357,1,0,0,0,1357,171,
-		1,0,0,0,1358,1365,3,192,96,0,1359,1361,3,206,103,0,1360,1359,1,0,0,0,1361,
-		1362,1,0,0,0,1362,1360,1,0,0,0,1362,1363,1,0,0,0,1363,1366,1,0,0,0,1364,
-		1366,5,130,0,0,1365,1360,1,0,0,0,1365,1364,1,0,0,0,1365,1366,1,0,0,0,1366,
-		173,1,0,0,0,1367,1368,5,19,0,0,1368,1374,5,80,0,0,1369,1371,3,206,103,
-		0,1370,1372,5,79,0,0,1371,1370,1,0,0,0,1371,1372,1,0,0,0,1372,1374,1,0,
-		0,0,1373,1367,1,0,0,0,1373,1369,1,0,0,0,1374,175,1,0,0,0,1375,1376,7,11,
-		0,0,1376,177,1,0,0,0,1377,1378,7,12,0,0,1378,179,1,0,0,0,1379,1381,3,206,
-		103,0,1380,1379,1,0,0,0,1381,1382,1,0,0,0,1382,1380,1,0,0,0,1382,1383,
-		1,0,0,0,1383,181,1,0,0,0,1384,1385,7,13,0,0,1385,183,1,0,0,0,1386,1387,
-		7,14,0,0,1387,185,1,0,0,0,1388,1392,3,190,95,0,1389,1391,3,188,94,0,1390,
-		1389,1,0,0,0,1391,1394,1,0,0,0,1392,1390,1,0,0,0,1392,1393,1,0,0,0,1393,
-		187,1,0,0,0,1394,1392,1,0,0,0,1395,1396,3,198,99,0,1396,1397,3,190,95,
-		0,1397,189,1,0,0,0,1398,1400,3,200,100,0,1399,1401,3,204,102,0,1400,1399,
-		1,0,0,0,1400,1401,1,0,0,0,1401,1408,1,0,0,0,1402,1408,3,206,103,0,1403,
-		1404,5,7,0,0,1404,1405,3,186,93,0,1405,1406,5,8,0,0,1406,1408,1,0,0,0,
-		1407,1398,1,0,0,0,1407,1402,1,0,0,0,1407,1403,1,0,0,0,1408,191,1,0,0,0,
-		1409,1413,3,196,98,0,1410,1412,3,194,97,0,1411,1410,1,0,0,0,1412,1415,
-		1,0,0,0,1413,1411,1,0,0,0,1413,1414,1,0,0,0,1414,193,1,0,0,0,1415,1413,
-		1,0,0,0,1416,1417,3,198,99,0,1417,1418,3,196,98,0,1418,195,1,0,0,0,1419,
-		1426,3,200,100,0,1420,1426,3,206,103,0,1421,1422,5,7,0,0,1422,1423,3,192,
-		96,0,1423,1424,5,8,0,0,1424,1426,1,0,0,0,1425,1419,1,0,0,0,1425,1420,1,
-		0,0,0,1425,1421,1,0,0,0,1426,197,1,0,0,0,1427,1428,7,15,0,0,1428,199,1,
-		0,0,0,1429,1441,3,202,101,0,1430,1431,5,7,0,0,1431,1436,3,202,101,0,1432,
-		1433,5,4,0,0,1433,1435,3,202,101,0,1434,1432,1,0,0,0,1435,1438,1,0,0,0,
-		1436,1434,1,0,0,0,1436,1437,1,0,0,0,1437,1439,1,0,0,0,1438,1436,1,0,0,
-		0,1439,1440,5,8,0,0,1440,1442,1,0,0,0,1441,1430,1,0,0,0,1441,1442,1,0,
-		0,0,1442,201,1,0,0,0,1443,1445,5,157,0,0,1444,1446,5,158,0,0,1445,1444,
-		1,0,0,0,1445,1446,1,0,0,0,1446,1449,1,0,0,0,1447,1449,5,158,0,0,1448,1443,
-		1,0,0,0,1448,1447,1,0,0,0,1449,203,1,0,0,0,1450,1451,7,16,0,0,1451,205,
-		1,0,0,0,1452,1453,7,17,0,0,1453,207,1,0,0,0,183,254,269,280,288,290,306,
+		1,37,1,37,1,37,3,37,596,8,37,1,38,1,38,1,38,1,38,1,38,1,38,1,38,3,38,605,
+		8,38,1,38,1,38,1,38,1,38,1,38,1,38,1,38,1,38,1,38,3,38,616,8,38,1,38,3,
+		38,619,8,38,1,39,1,39,1,39,3,39,624,8,39,1,40,1,40,1,40,1,40,1,40,1,40,
+		1,40,1,40,1,40,1,40,3,40,636,8,40,1,40,1,40,3,40,640,8,40,1,41,1,41,1,
+		41,1,41,1,41,1,42,1,42,1,42,1,42,1,42,5,42,652,8,42,10,42,12,42,655,9,
+		42,1,43,1,43,1,43,1,43,1,43,1,43,3,43,663,8,43,1,44,1,44,1,44,1,45,1,45,
+		1,45,1,45,1,46,1,46,3,46,674,8,46,1,46,3,46,677,8,46,1,46,1,46,1,46,3,
+		46,682,8,46,1,47,1,47,1,47,1,47,1,47,3,47,689,8,47,1,47,1,47,1,47,1,47,
+		3,47,695,8,47,1,47,1,47,1,47,3,47,700,8,47,3,47,702,8,47,1,48,1,48,1,48,
+		5,48,707,8,48,10,48,12,48,710,9,48,1,49,1,49,1,49,1,49,1,49,1,49,1,49,
+		3,49,719,8,49,1,49,3,49,722,8,49,1,49,1,49,3,49,726,8,49,1,49,1,49,1,49,
+		1,49,1,49,1,49,1,49,3,49,735,8,49,1,49,1,49,3,49,739,8,49,1,49,1,49,1,
+		49,1,49,1,49,1,49,1,49,1,49,1,49,3,49,750,8,49,1,49,3,49,753,8,49,1,49,
+		4,49,756,8,49,11,49,12,49,757,1,49,1,49,3,49,762,8,49,1,49,1,49,3,49,766,
+		8,49,1,49,1,49,3,49,770,8,49,1,49,1,49,3,49,774,8,49,1,49,3,49,777,8,49,
+		1,49,3,49,780,8,49,3,49,782,8,49,1,50,1,50,1,50,1,50,1,50,1,50,1,50,1,
+		50,1,51,1,51,1,51,1,51,1,52,4,52,797,8,52,11,52,12,52,798,1,52,1,52,5,
+		52,803,8,52,10,52,12,52,806,9,52,1,52,3,52,809,8,52,1,53,1,53,3,53,813,
+		8,53,1,53,3,53,816,8,53,1,54,1,54,1,54,1,54,1,54,1,54,1,54,1,54,1,54,3,
+		54,827,8,54,3,54,829,8,54,1,55,1,55,1,55,5,55,834,8,55,10,55,12,55,837,
+		9,55,1,55,1,55,4,55,841,8,55,11,55,12,55,842,3,55,845,8,55,1,55,1,55,1,
+		55,1,55,3,55,851,8,55,1,55,1,55,5,55,855,8,55,10,55,12,55,858,9,55,1,55,
+		1,55,3,55,862,8,55,1,55,4,55,865,8,55,11,55,12,55,866,1,55,1,55,1,55,4,
+		55,872,8,55,11,55,12,55,873,3,55,876,8,55,3,55,878,8,55,1,55,1,55,1,55,
+		1,55,1,55,1,55,3,55,886,8,55,1,55,3,55,889,8,55,1,56,1,56,1,56,1,56,1,
+		56,1,56,1,56,1,56,3,56,899,8,56,1,56,1,56,1,56,1,56,1,56,1,56,1,56,3,56,
+		908,8,56,3,56,910,8,56,1,56,3,56,913,8,56,1,57,1,57,1,57,1,57,5,57,919,
+		8,57,10,57,12,57,922,9,57,1,57,1,57,1,57,1,58,1,58,1,58,3,58,930,8,58,
+		1,59,1,59,1,59,1,59,1,59,1,59,1,59,1,59,1,59,1,59,3,59,942,8,59,1,60,1,
+		60,1,60,1,60,1,60,3,60,949,8,60,1,60,1,60,1,60,1,60,1,60,3,60,956,8,60,
+		1,60,1,60,3,60,960,8,60,1,60,1,60,5,60,964,8,60,10,60,12,60,967,9,60,1,
+		60,3,60,970,8,60,1,61,1,61,1,61,1,61,1,61,1,61,3,61,978,8,61,1,62,1,62,
+		1,62,1,62,3,62,984,8,62,1,62,1,62,1,62,3,62,989,8,62,1,63,1,63,1,63,1,
+		63,1,63,1,63,1,63,1,63,3,63,999,8,63,1,63,3,63,1002,8,63,1,64,1,64,1,64,
+		1,64,1,64,1,64,1,64,1,64,1,64,1,64,1,64,1,64,1,64,3,64,1017,8,64,1,64,
+		1,64,3,64,1021,8,64,1,64,1,64,3,64,1025,8,64,1,64,1,64,5,64,1029,8,64,
+		10,64,12,64,1032,9,64,1,64,1,64,1,64,1,64,1,64,1,64,3,64,1040,8,64,1,64,
+		1,64,5,64,1044,8,64,10,64,12,64,1047,9,64,1,64,1,64,1,64,1,64,1,64,1,64,
+		1,64,3,64,1056,8,64,3,64,1058,8,64,3,64,1060,8,64,1,65,1,65,1,65,1,65,
+		5,65,1066,8,65,10,65,12,65,1069,9,65,1,65,3,65,1072,8,65,1,65,3,65,1075,
+		8,65,1,66,1,66,1,66,1,66,1,66,3,66,1082,8,66,1,66,1,66,1,66,5,66,1087,
+		8,66,10,66,12,66,1090,9,66,1,67,1,67,3,67,1094,8,67,1,67,1,67,1,67,1,67,
+		1,67,3,67,1101,8,67,3,67,1103,8,67,1,67,1,67,3,67,1107,8,67,1,67,3,67,
+		1110,8,67,1,68,1,68,1,68,3,68,1115,8,68,1,68,1,68,1,68,1,68,3,68,1121,
+		8,68,1,68,1,68,1,68,3,68,1126,8,68,1,69,1,69,1,69,3,69,1131,8,69,1,70,
+		1,70,1,70,1,70,1,70,3,70,1138,8,70,1,70,1,70,1,70,3,70,1143,8,70,1,71,
+		1,71,1,71,1,71,1,71,1,71,1,71,1,71,1,71,3,71,1154,8,71,1,72,1,72,1,72,
+		1,72,1,72,3,72,1161,8,72,1,73,1,73,3,73,1165,8,73,1,73,1,73,1,73,1,74,
+		1,74,1,74,1,74,1,74,1,74,1,74,1,74,5,74,1178,8,74,10,74,12,74,1181,9,74,
+		1,75,1,75,1,75,1,75,1,75,1,75,1,75,1,75,3,75,1191,8,75,1,75,1,75,1,75,
+		1,75,1,75,1,75,3,75,1199,8,75,1,76,1,76,4,76,1203,8,76,11,76,12,76,1204,
+		1,76,1,76,5,76,1209,8,76,10,76,12,76,1212,9,76,1,76,1,76,1,76,3,76,1217,
+		8,76,3,76,1219,8,76,3,76,1221,8,76,1,76,1,76,4,76,1225,8,76,11,76,12,76,
+		1226,1,76,1,76,5,76,1231,8,76,10,76,12,76,1234,9,76,1,76,1,76,5,76,1238,
+		8,76,10,76,12,76,1241,9,76,1,76,1,76,3,76,1245,8,76,1,77,4,77,1248,8,77,
+		11,77,12,77,1249,1,78,1,78,1,78,1,78,1,78,1,78,1,78,3,78,1259,8,78,1,78,
+		1,78,1,78,1,78,3,78,1265,8,78,1,78,3,78,1268,8,78,1,79,1,79,1,79,1,79,
+		1,79,1,79,3,79,1276,8,79,1,80,1,80,3,80,1280,8,80,1,80,1,80,1,80,1,80,
+		1,80,3,80,1287,8,80,1,80,1,80,1,80,1,80,1,80,3,80,1294,8,80,1,81,3,81,
+		1297,8,81,1,81,4,81,1300,8,81,11,81,12,81,1301,1,81,1,81,1,81,1,81,4,81,
+		1308,8,81,11,81,12,81,1309,3,81,1312,8,81,1,81,1,81,1,81,1,81,1,81,1,81,
+		3,81,1320,8,81,3,81,1322,8,81,1,81,3,81,1325,8,81,1,82,1,82,1,82,1,82,
+		1,82,1,82,1,82,1,82,1,82,1,82,3,82,1337,8,82,3,82,1339,8,82,1,82,1,82,
+		1,82,3,82,1344,8,82,1,82,3,82,1347,8,82,1,83,1,83,3,83,1351,8,83,1,83,
+		1,83,5,83,1355,8,83,10,83,12,83,1358,9,83,3,83,1360,8,83,1,84,1,84,1,84,
+		3,84,1365,8,84,1,85,1,85,1,85,1,85,5,85,1371,8,85,10,85,12,85,1374,9,85,
+		1,85,1,85,1,85,1,85,1,85,3,85,1381,8,85,1,86,1,86,4,86,1385,8,86,11,86,
+		12,86,1386,1,86,3,86,1390,8,86,1,87,1,87,1,87,1,87,3,87,1396,8,87,3,87,
+		1398,8,87,1,88,1,88,1,89,1,89,1,90,4,90,1405,8,90,11,90,12,90,1406,1,91,
+		1,91,1,92,1,92,1,93,1,93,5,93,1415,8,93,10,93,12,93,1418,9,93,1,94,1,94,
+		1,94,1,95,1,95,3,95,1425,8,95,1,95,1,95,1,95,1,95,1,95,3,95,1432,8,95,
+		1,96,1,96,5,96,1436,8,96,10,96,12,96,1439,9,96,1,97,1,97,1,97,1,98,1,98,
+		1,98,1,98,1,98,1,98,3,98,1450,8,98,1,99,1,99,1,100,1,100,1,100,1,100,1,
+		100,5,100,1459,8,100,10,100,12,100,1462,9,100,1,100,1,100,3,100,1466,8,
+		100,1,101,1,101,3,101,1470,8,101,1,101,3,101,1473,8,101,1,102,1,102,1,
+		103,1,103,1,103,0,0,104,0,2,4,6,8,10,12,14,16,18,20,22,24,26,28,30,32,
+		34,36,38,40,42,44,46,48,50,52,54,56,58,60,62,64,66,68,70,72,74,76,78,80,
+		82,84,86,88,90,92,94,96,98,100,102,104,106,108,110,112,114,116,118,120,
+		122,124,126,128,130,132,134,136,138,140,142,144,146,148,150,152,154,156,
+		158,160,162,164,166,168,170,172,174,176,178,180,182,184,186,188,190,192,
+		194,196,198,200,202,204,206,0,19,2,0,153,154,156,157,2,0,20,20,70,70,2,
+		0,44,44,132,132,2,0,153,153,156,156,2,0,91,91,146,146,2,0,76,76,143,143,
+		2,0,63,63,95,95,2,0,33,33,42,42,4,0,88,88,96,96,106,106,125,125,2,0,72,
+		72,122,122,2,0,88,88,96,96,2,0,98,98,104,104,2,0,124,124,151,151,2,0,74,
+		74,94,94,1,0,43,44,1,0,131,132,2,0,10,12,14,14,4,0,93,93,152,152,154,155,
+		157,157,29,0,15,18,20,27,29,31,33,42,45,56,58,60,62,62,66,66,68,68,70,
+		73,75,83,85,87,89,91,95,95,97,116,118,121,123,123,125,126,128,128,130,
+		131,133,133,135,136,138,141,143,146,148,148,150,150,153,153,156,156,158,
+		158,1657,0,208,1,0,0,0,2,211,1,0,0,0,4,254,1,0,0,0,6,256,1,0,0,0,8,259,
+		1,0,0,0,10,262,1,0,0,0,12,269,1,0,0,0,14,271,1,0,0,0,16,274,1,0,0,0,18,
+		290,1,0,0,0,20,292,1,0,0,0,22,295,1,0,0,0,24,298,1,0,0,0,26,301,1,0,0,
+		0,28,303,1,0,0,0,30,323,1,0,0,0,32,325,1,0,0,0,34,329,1,0,0,0,36,350,1,
+		0,0,0,38,353,1,0,0,0,40,385,1,0,0,0,42,387,1,0,0,0,44,392,1,0,0,0,46,413,
+		1,0,0,0,48,421,1,0,0,0,50,429,1,0,0,0,52,436,1,0,0,0,54,453,1,0,0,0,56,
+		455,1,0,0,0,58,464,1,0,0,0,60,479,1,0,0,0,62,491,1,0,0,0,64,508,1,0,0,
+		0,66,510,1,0,0,0,68,573,1,0,0,0,70,575,1,0,0,0,72,580,1,0,0,0,74,595,1,
+		0,0,0,76,597,1,0,0,0,78,620,1,0,0,0,80,639,1,0,0,0,82,641,1,0,0,0,84,646,
+		1,0,0,0,86,662,1,0,0,0,88,664,1,0,0,0,90,667,1,0,0,0,92,671,1,0,0,0,94,
+		683,1,0,0,0,96,703,1,0,0,0,98,781,1,0,0,0,100,783,1,0,0,0,102,791,1,0,
+		0,0,104,808,1,0,0,0,106,815,1,0,0,0,108,828,1,0,0,0,110,830,1,0,0,0,112,
+		890,1,0,0,0,114,914,1,0,0,0,116,926,1,0,0,0,118,941,1,0,0,0,120,943,1,
+		0,0,0,122,977,1,0,0,0,124,979,1,0,0,0,126,990,1,0,0,0,128,1003,1,0,0,0,
+		130,1071,1,0,0,0,132,1081,1,0,0,0,134,1102,1,0,0,0,136,1125,1,0,0,0,138,
+		1130,1,0,0,0,140,1132,1,0,0,0,142,1144,1,0,0,0,144,1160,1,0,0,0,146,1164,
+		1,0,0,0,148,1169,1,0,0,0,150,1198,1,0,0,0,152,1200,1,0,0,0,154,1247,1,
+		0,0,0,156,1267,1,0,0,0,158,1275,1,0,0,0,160,1293,1,0,0,0,162,1296,1,0,
+		0,0,164,1326,1,0,0,0,166,1348,1,0,0,0,168,1361,1,0,0,0,170,1366,1,0,0,
+		0,172,1382,1,0,0,0,174,1397,1,0,0,0,176,1399,1,0,0,0,178,1401,1,0,0,0,
+		180,1404,1,0,0,0,182,1408,1,0,0,0,184,1410,1,0,0,0,186,1412,1,0,0,0,188,
+		1419,1,0,0,0,190,1431,1,0,0,0,192,1433,1,0,0,0,194,1440,1,0,0,0,196,1449,
+		1,0,0,0,198,1451,1,0,0,0,200,1453,1,0,0,0,202,1472,1,0,0,0,204,1474,1,
+		0,0,0,206,1476,1,0,0,0,208,209,3,4,2,0,209,210,5,0,0,1,210,1,1,0,0,0,211,
+		212,3,170,85,0,212,213,5,0,0,1,213,3,1,0,0,0,214,255,3,6,3,0,215,255,3,
+		8,4,0,216,255,3,10,5,0,217,255,3,14,7,0,218,255,3,16,8,0,219,255,3,20,
+		10,0,220,255,3,22,11,0,221,255,3,24,12,0,222,255,3,26,13,0,223,255,3,28,
+		14,0,224,255,3,32,16,0,225,255,3,34,17,0,226,255,3,38,19,0,227,255,3,42,
+		21,0,228,255,3,44,22,0,229,255,3,66,33,0,230,255,3,76,38,0,231,255,3,78,
+		39,0,232,255,3,80,40,0,233,255,3,82,41,0,234,255,3,84,42,0,235,255,3,88,
+		44,0,236,255,3,90,45,0,237,255,3,92,46,0,238,255,3,94,47,0,239,255,3,112,
+		56,0,240,255,3,120,60,0,241,255,3,124,62,0,242,255,3,126,63,0,243,255,
+		3,128,64,0,244,255,3,152,76,0,245,255,3,164,82,0,246,255,3,46,23,0,247,
+		255,3,114,57,0,248,255,3,48,24,0,249,255,3,50,25,0,250,255,3,52,26,0,251,
+		255,3,58,29,0,252,255,3,60,30,0,253,255,3,56,28,0,254,214,1,0,0,0,254,
+		215,1,0,0,0,254,216,1,0,0,0,254,217,1,0,0,0,254,218,1,0,0,0,254,219,1,
+		0,0,0,254,220,1,0,0,0,254,221,1,0,0,0,254,222,1,0,0,0,254,223,1,0,0,0,
+		254,224,1,0,0,0,254,225,1,0,0,0,254,226,1,0,0,0,254,227,1,0,0,0,254,228,
+		1,0,0,0,254,229,1,0,0,0,254,230,1,0,0,0,254,231,1,0,0,0,254,232,1,0,0,
+		0,254,233,1,0,0,0,254,234,1,0,0,0,254,235,1,0,0,0,254,236,1,0,0,0,254,
+		237,1,0,0,0,254,238,1,0,0,0,254,239,1,0,0,0,254,240,1,0,0,0,254,241,1,
+		0,0,0,254,242,1,0,0,0,254,243,1,0,0,0,254,244,1,0,0,0,254,245,1,0,0,0,
+		254,246,1,0,0,0,254,247,1,0,0,0,254,248,1,0,0,0,254,249,1,0,0,0,254,250,
+		1,0,0,0,254,251,1,0,0,0,254,252,1,0,0,0,254,253,1,0,0,0,255,5,1,0,0,0,
+		256,257,5,37,0,0,257,258,3,202,101,0,258,7,1,0,0,0,259,260,5,39,0,0,260,
+		261,5,163,0,0,261,9,1,0,0,0,262,263,5,53,0,0,263,264,3,12,6,0,264,11,1,
+		0,0,0,265,270,5,159,0,0,266,270,5,162,0,0,267,270,5,163,0,0,268,270,3,
+		206,103,0,269,265,1,0,0,0,269,266,1,0,0,0,269,267,1,0,0,0,269,268,1,0,
+		0,0,270,13,1,0,0,0,271,272,5,51,0,0,272,273,3,206,103,0,273,15,1,0,0,0,
+		274,275,5,47,0,0,275,280,3,18,9,0,276,277,5,4,0,0,277,279,3,18,9,0,278,
+		276,1,0,0,0,279,282,1,0,0,0,280,278,1,0,0,0,280,281,1,0,0,0,281,17,1,0,
+		0,0,282,280,1,0,0,0,283,291,3,206,103,0,284,291,5,163,0,0,285,288,5,159,
+		0,0,286,289,3,206,103,0,287,289,5,14,0,0,288,286,1,0,0,0,288,287,1,0,0,
+		0,288,289,1,0,0,0,289,291,1,0,0,0,290,283,1,0,0,0,290,284,1,0,0,0,290,
+		285,1,0,0,0,291,19,1,0,0,0,292,293,5,48,0,0,293,294,5,163,0,0,294,21,1,
+		0,0,0,295,296,5,38,0,0,296,297,5,163,0,0,297,23,1,0,0,0,298,299,5,54,0,
+		0,299,300,3,206,103,0,300,25,1,0,0,0,301,302,5,3,0,0,302,27,1,0,0,0,303,
+		304,5,56,0,0,304,306,3,206,103,0,305,307,5,163,0,0,306,305,1,0,0,0,306,
+		307,1,0,0,0,307,312,1,0,0,0,308,309,5,4,0,0,309,311,3,30,15,0,310,308,
+		1,0,0,0,311,314,1,0,0,0,312,310,1,0,0,0,312,313,1,0,0,0,313,29,1,0,0,0,
+		314,312,1,0,0,0,315,316,5,145,0,0,316,324,3,202,101,0,317,321,3,202,101,
+		0,318,322,7,0,0,0,319,320,5,13,0,0,320,322,5,86,0,0,321,318,1,0,0,0,321,
+		319,1,0,0,0,322,324,1,0,0,0,323,315,1,0,0,0,323,317,1,0,0,0,324,31,1,0,
+		0,0,325,326,5,31,0,0,326,327,3,202,101,0,327,328,5,155,0,0,328,33,1,0,
+		0,0,329,330,5,30,0,0,330,331,3,180,90,0,331,332,5,6,0,0,332,333,3,202,
+		101,0,333,348,3,184,92,0,334,335,5,61,0,0,335,336,3,202,101,0,336,337,
+		3,182,91,0,337,338,5,137,0,0,338,339,3,36,18,0,339,349,1,0,0,0,340,341,
+		5,137,0,0,341,342,3,36,18,0,342,343,5,4,0,0,343,344,3,202,101,0,344,345,
+		3,182,91,0,345,346,5,137,0,0,346,347,3,36,18,0,347,349,1,0,0,0,348,334,
+		1,0,0,0,348,340,1,0,0,0,349,35,1,0,0,0,350,351,3,202,101,0,351,352,3,204,
+		102,0,352,37,1,0,0,0,353,354,5,52,0,0,354,358,3,180,90,0,355,356,5,4,0,
+		0,356,357,5,106,0,0,357,359,5,43,0,0,358,355,1,0,0,0,358,359,1,0,0,0,359,
+		360,1,0,0,0,360,361,5,6,0,0,361,362,5,70,0,0,362,367,3,202,101,0,363,368,
+		5,73,0,0,364,365,5,75,0,0,365,366,5,107,0,0,366,368,5,22,0,0,367,363,1,
+		0,0,0,367,364,1,0,0,0,367,368,1,0,0,0,368,373,1,0,0,0,369,370,5,4,0,0,
+		370,372,3,40,20,0,371,369,1,0,0,0,372,375,1,0,0,0,373,371,1,0,0,0,373,
+		374,1,0,0,0,374,39,1,0,0,0,375,373,1,0,0,0,376,377,5,88,0,0,377,378,5,
+		131,0,0,378,379,5,93,0,0,379,380,5,161,0,0,380,386,7,1,0,0,381,382,5,107,
+		0,0,382,383,5,93,0,0,383,384,5,134,0,0,384,386,5,89,0,0,385,376,1,0,0,
+		0,385,381,1,0,0,0,386,41,1,0,0,0,387,388,5,36,0,0,388,389,3,206,103,0,
+		389,390,5,95,0,0,390,391,3,186,93,0,391,43,1,0,0,0,392,393,5,22,0,0,393,
+		394,3,206,103,0,394,404,5,95,0,0,395,396,7,2,0,0,396,397,5,28,0,0,397,
+		405,3,186,93,0,398,402,3,186,93,0,399,400,7,2,0,0,400,401,5,28,0,0,401,
+		403,3,186,93,0,402,399,1,0,0,0,402,403,1,0,0,0,403,405,1,0,0,0,404,395,
+		1,0,0,0,404,398,1,0,0,0,405,410,1,0,0,0,406,407,5,4,0,0,407,409,3,64,32,
+		0,408,406,1,0,0,0,409,412,1,0,0,0,410,408,1,0,0,0,410,411,1,0,0,0,411,
+		45,1,0,0,0,412,410,1,0,0,0,413,419,5,21,0,0,414,415,5,149,0,0,415,416,
+		5,140,0,0,416,420,7,1,0,0,417,418,5,147,0,0,418,420,5,71,0,0,419,414,1,
+		0,0,0,419,417,1,0,0,0,420,47,1,0,0,0,421,427,5,18,0,0,422,423,3,206,103,
+		0,423,424,5,4,0,0,424,425,3,204,102,0,425,428,1,0,0,0,426,428,5,163,0,
+		0,427,422,1,0,0,0,427,426,1,0,0,0,428,49,1,0,0,0,429,430,5,24,0,0,430,
+		431,3,206,103,0,431,432,5,95,0,0,432,434,3,186,93,0,433,435,5,99,0,0,434,
+		433,1,0,0,0,434,435,1,0,0,0,435,51,1,0,0,0,436,437,5,27,0,0,437,438,3,
+		206,103,0,438,439,5,95,0,0,439,444,3,166,83,0,440,441,5,4,0,0,441,443,
+		3,54,27,0,442,440,1,0,0,0,443,446,1,0,0,0,444,442,1,0,0,0,444,445,1,0,
+		0,0,445,53,1,0,0,0,446,444,1,0,0,0,447,454,5,113,0,0,448,449,5,133,0,0,
+		449,450,5,69,0,0,450,451,3,202,101,0,451,452,5,13,0,0,452,454,1,0,0,0,
+		453,447,1,0,0,0,453,448,1,0,0,0,454,55,1,0,0,0,455,456,5,15,0,0,456,459,
+		3,206,103,0,457,458,5,109,0,0,458,460,3,206,103,0,459,457,1,0,0,0,459,
+		460,1,0,0,0,460,461,1,0,0,0,461,462,5,6,0,0,462,463,5,163,0,0,463,57,1,
+		0,0,0,464,465,5,50,0,0,465,466,3,180,90,0,466,467,5,6,0,0,467,468,3,202,
+		101,0,468,469,3,184,92,0,469,470,5,61,0,0,470,471,3,202,101,0,471,472,
+		3,182,91,0,472,473,5,144,0,0,473,474,3,202,101,0,474,477,7,3,0,0,475,476,
+		5,4,0,0,476,478,3,206,103,0,477,475,1,0,0,0,477,478,1,0,0,0,478,59,1,0,
+		0,0,479,480,5,34,0,0,480,481,3,18,9,0,481,482,5,6,0,0,482,483,3,206,103,
+		0,483,488,3,62,31,0,484,485,5,4,0,0,485,487,3,62,31,0,486,484,1,0,0,0,
+		487,490,1,0,0,0,488,486,1,0,0,0,488,489,1,0,0,0,489,61,1,0,0,0,490,488,
+		1,0,0,0,491,492,3,202,101,0,492,493,3,204,102,0,493,494,7,4,0,0,494,63,
+		1,0,0,0,495,509,5,108,0,0,496,509,5,83,0,0,497,498,5,105,0,0,498,499,5,
+		109,0,0,499,502,3,196,98,0,500,501,5,10,0,0,501,503,3,196,98,0,502,500,
+		1,0,0,0,502,503,1,0,0,0,503,509,1,0,0,0,504,505,5,123,0,0,505,509,7,5,
+		0,0,506,507,5,148,0,0,507,509,3,186,93,0,508,495,1,0,0,0,508,496,1,0,0,
+		0,508,497,1,0,0,0,508,504,1,0,0,0,508,506,1,0,0,0,509,65,1,0,0,0,510,511,
+		5,40,0,0,511,515,3,206,103,0,512,513,5,4,0,0,513,514,5,101,0,0,514,516,
+		5,159,0,0,515,512,1,0,0,0,515,516,1,0,0,0,516,518,1,0,0,0,517,519,3,68,
+		34,0,518,517,1,0,0,0,518,519,1,0,0,0,519,521,1,0,0,0,520,522,3,170,85,
+		0,521,520,1,0,0,0,521,522,1,0,0,0,522,67,1,0,0,0,523,524,5,29,0,0,524,
+		525,3,206,103,0,525,526,5,6,0,0,526,531,3,192,96,0,527,528,3,184,92,0,
+		528,529,5,65,0,0,529,530,3,174,87,0,530,532,1,0,0,0,531,527,1,0,0,0,531,
+		532,1,0,0,0,532,574,1,0,0,0,533,534,5,95,0,0,534,535,3,206,103,0,535,539,
+		5,102,0,0,536,537,5,4,0,0,537,538,5,139,0,0,538,540,5,116,0,0,539,536,
+		1,0,0,0,539,540,1,0,0,0,540,574,1,0,0,0,541,542,5,57,0,0,542,547,3,70,
+		35,0,543,544,5,4,0,0,544,546,3,70,35,0,545,543,1,0,0,0,546,549,1,0,0,0,
+		547,545,1,0,0,0,547,548,1,0,0,0,548,574,1,0,0,0,549,547,1,0,0,0,550,551,
+		5,118,0,0,551,554,5,143,0,0,552,555,5,60,0,0,553,555,5,64,0,0,554,552,
+		1,0,0,0,554,553,1,0,0,0,555,556,1,0,0,0,556,561,3,72,36,0,557,558,5,61,
+		0,0,558,560,3,72,36,0,559,557,1,0,0,0,560,563,1,0,0,0,561,559,1,0,0,0,
+		561,562,1,0,0,0,562,564,1,0,0,0,563,561,1,0,0,0,564,565,5,6,0,0,565,570,
+		3,162,81,0,566,567,5,4,0,0,567,569,3,162,81,0,568,566,1,0,0,0,569,572,
+		1,0,0,0,570,568,1,0,0,0,570,571,1,0,0,0,571,574,1,0,0,0,572,570,1,0,0,
+		0,573,523,1,0,0,0,573,533,1,0,0,0,573,541,1,0,0,0,573,550,1,0,0,0,574,
+		69,1,0,0,0,575,577,3,206,103,0,576,578,3,206,103,0,577,576,1,0,0,0,577,
+		578,1,0,0,0,578,71,1,0,0,0,579,581,3,158,79,0,580,579,1,0,0,0,581,582,
+		1,0,0,0,582,580,1,0,0,0,582,583,1,0,0,0,583,588,1,0,0,0,584,585,5,4,0,
+		0,585,587,3,74,37,0,586,584,1,0,0,0,587,590,1,0,0,0,588,586,1,0,0,0,588,
+		589,1,0,0,0,589,73,1,0,0,0,590,588,1,0,0,0,591,596,3,160,80,0,592,593,
+		3,176,88,0,593,594,5,87,0,0,594,596,1,0,0,0,595,591,1,0,0,0,595,592,1,
+		0,0,0,596,75,1,0,0,0,597,598,5,17,0,0,598,615,5,147,0,0,599,604,5,122,
+		0,0,600,601,5,109,0,0,601,602,3,192,96,0,602,603,5,71,0,0,603,605,1,0,
+		0,0,604,600,1,0,0,0,604,605,1,0,0,0,605,616,1,0,0,0,606,607,5,19,0,0,607,
+		608,5,126,0,0,608,609,5,109,0,0,609,610,3,192,96,0,610,611,3,184,92,0,
+		611,616,1,0,0,0,612,613,3,192,96,0,613,614,3,184,92,0,614,616,1,0,0,0,
+		615,599,1,0,0,0,615,606,1,0,0,0,615,612,1,0,0,0,616,618,1,0,0,0,617,619,
+		3,170,85,0,618,617,1,0,0,0,618,619,1,0,0,0,619,77,1,0,0,0,620,621,5,20,
+		0,0,621,623,3,192,96,0,622,624,3,170,85,0,623,622,1,0,0,0,623,624,1,0,
+		0,0,624,79,1,0,0,0,625,626,5,29,0,0,626,627,5,90,0,0,627,628,3,174,87,
+		0,628,629,7,6,0,0,629,630,3,206,103,0,630,640,1,0,0,0,631,632,5,19,0,0,
+		632,636,5,80,0,0,633,634,7,7,0,0,634,636,5,79,0,0,635,631,1,0,0,0,635,
+		633,1,0,0,0,636,637,1,0,0,0,637,638,7,6,0,0,638,640,3,206,103,0,639,625,
+		1,0,0,0,639,635,1,0,0,0,640,81,1,0,0,0,641,642,5,35,0,0,642,643,5,106,
+		0,0,643,644,5,43,0,0,644,645,3,206,103,0,645,83,1,0,0,0,646,647,5,23,0,
+		0,647,648,5,6,0,0,648,653,3,86,43,0,649,650,5,4,0,0,650,652,3,86,43,0,
+		651,649,1,0,0,0,652,655,1,0,0,0,653,651,1,0,0,0,653,654,1,0,0,0,654,85,
+		1,0,0,0,655,653,1,0,0,0,656,657,5,127,0,0,657,663,3,192,96,0,658,659,3,
+		192,96,0,659,660,5,28,0,0,660,661,3,206,103,0,661,663,1,0,0,0,662,656,
+		1,0,0,0,662,658,1,0,0,0,663,87,1,0,0,0,664,665,5,26,0,0,665,666,5,110,
+		0,0,666,89,1,0,0,0,667,668,5,55,0,0,668,669,5,93,0,0,669,670,5,82,0,0,
+		670,91,1,0,0,0,671,673,5,43,0,0,672,674,3,192,96,0,673,672,1,0,0,0,673,
+		674,1,0,0,0,674,676,1,0,0,0,675,677,3,176,88,0,676,675,1,0,0,0,676,677,
+		1,0,0,0,677,678,1,0,0,0,678,679,5,6,0,0,679,681,3,96,48,0,680,682,3,170,
+		85,0,681,680,1,0,0,0,681,682,1,0,0,0,682,93,1,0,0,0,683,701,5,44,0,0,684,
+		685,5,63,0,0,685,688,3,206,103,0,686,687,5,61,0,0,687,689,3,206,103,0,
+		688,686,1,0,0,0,688,689,1,0,0,0,689,702,1,0,0,0,690,691,3,192,96,0,691,
+		692,5,137,0,0,692,694,3,192,96,0,693,695,3,176,88,0,694,693,1,0,0,0,694,
+		695,1,0,0,0,695,696,1,0,0,0,696,697,5,6,0,0,697,699,3,96,48,0,698,700,
+		3,170,85,0,699,698,1,0,0,0,699,700,1,0,0,0,700,702,1,0,0,0,701,684,1,0,
+		0,0,701,690,1,0,0,0,702,95,1,0,0,0,703,708,3,98,49,0,704,705,5,4,0,0,705,
+		707,3,98,49,0,706,704,1,0,0,0,707,710,1,0,0,0,708,706,1,0,0,0,708,709,
+		1,0,0,0,709,97,1,0,0,0,710,708,1,0,0,0,711,712,5,7,0,0,712,713,3,96,48,
+		0,713,718,5,8,0,0,714,715,3,192,96,0,715,716,5,136,0,0,716,719,1,0,0,0,
+		717,719,3,108,54,0,718,714,1,0,0,0,718,717,1,0,0,0,718,719,1,0,0,0,719,
+		721,1,0,0,0,720,722,3,110,55,0,721,720,1,0,0,0,721,722,1,0,0,0,722,782,
+		1,0,0,0,723,725,5,127,0,0,724,726,3,192,96,0,725,724,1,0,0,0,725,726,1,
+		0,0,0,726,782,1,0,0,0,727,728,5,129,0,0,728,729,5,116,0,0,729,782,3,192,
+		96,0,730,734,5,32,0,0,731,732,5,134,0,0,732,735,5,121,0,0,733,735,3,192,
+		96,0,734,731,1,0,0,0,734,733,1,0,0,0,735,738,1,0,0,0,736,737,5,28,0,0,
+		737,739,5,97,0,0,738,736,1,0,0,0,738,739,1,0,0,0,739,782,1,0,0,0,740,741,
+		5,92,0,0,741,742,3,192,96,0,742,743,5,28,0,0,743,744,3,206,103,0,744,782,
+		1,0,0,0,745,746,5,67,0,0,746,749,3,192,96,0,747,748,5,28,0,0,748,750,3,
+		206,103,0,749,747,1,0,0,0,749,750,1,0,0,0,750,782,1,0,0,0,751,753,3,200,
+		100,0,752,751,1,0,0,0,752,753,1,0,0,0,753,776,1,0,0,0,754,756,3,206,103,
+		0,755,754,1,0,0,0,756,757,1,0,0,0,757,755,1,0,0,0,757,758,1,0,0,0,758,
+		769,1,0,0,0,759,761,3,178,89,0,760,762,3,106,53,0,761,760,1,0,0,0,761,
+		762,1,0,0,0,762,770,1,0,0,0,763,765,3,104,52,0,764,766,3,100,50,0,765,
+		764,1,0,0,0,765,766,1,0,0,0,766,770,1,0,0,0,767,770,3,100,50,0,768,770,
+		3,102,51,0,769,759,1,0,0,0,769,763,1,0,0,0,769,767,1,0,0,0,769,768,1,0,
+		0,0,769,770,1,0,0,0,770,777,1,0,0,0,771,773,3,178,89,0,772,774,3,106,53,
+		0,773,772,1,0,0,0,773,774,1,0,0,0,774,777,1,0,0,0,775,777,3,102,51,0,776,
+		755,1,0,0,0,776,771,1,0,0,0,776,775,1,0,0,0,777,779,1,0,0,0,778,780,3,
+		110,55,0,779,778,1,0,0,0,779,780,1,0,0,0,780,782,1,0,0,0,781,711,1,0,0,
+		0,781,723,1,0,0,0,781,727,1,0,0,0,781,730,1,0,0,0,781,740,1,0,0,0,781,
+		745,1,0,0,0,781,752,1,0,0,0,782,99,1,0,0,0,783,784,5,147,0,0,784,785,5,
+		7,0,0,785,786,3,96,48,0,786,787,5,8,0,0,787,788,3,192,96,0,788,789,5,136,
+		0,0,789,790,5,84,0,0,790,101,1,0,0,0,791,792,5,65,0,0,792,793,5,77,0,0,
+		793,794,5,81,0,0,794,103,1,0,0,0,795,797,3,194,97,0,796,795,1,0,0,0,797,
+		798,1,0,0,0,798,796,1,0,0,0,798,799,1,0,0,0,799,809,1,0,0,0,800,804,3,
+		200,100,0,801,803,3,194,97,0,802,801,1,0,0,0,803,806,1,0,0,0,804,802,1,
+		0,0,0,804,805,1,0,0,0,805,809,1,0,0,0,806,804,1,0,0,0,807,809,3,108,54,
+		0,808,796,1,0,0,0,808,800,1,0,0,0,808,807,1,0,0,0,809,105,1,0,0,0,810,
+		812,3,192,96,0,811,813,5,84,0,0,812,811,1,0,0,0,812,813,1,0,0,0,813,816,
+		1,0,0,0,814,816,3,108,54,0,815,810,1,0,0,0,815,814,1,0,0,0,816,107,1,0,
+		0,0,817,829,5,57,0,0,818,829,5,64,0,0,819,820,5,137,0,0,820,829,5,72,0,
+		0,821,822,5,142,0,0,822,823,3,192,96,0,823,826,5,120,0,0,824,825,5,66,
+		0,0,825,827,5,72,0,0,826,824,1,0,0,0,826,827,1,0,0,0,827,829,1,0,0,0,828,
+		817,1,0,0,0,828,818,1,0,0,0,828,819,1,0,0,0,828,821,1,0,0,0,829,109,1,
+		0,0,0,830,888,5,93,0,0,831,835,7,8,0,0,832,834,3,206,103,0,833,832,1,0,
+		0,0,834,837,1,0,0,0,835,833,1,0,0,0,835,836,1,0,0,0,836,844,1,0,0,0,837,
+		835,1,0,0,0,838,840,5,61,0,0,839,841,3,206,103,0,840,839,1,0,0,0,841,842,
+		1,0,0,0,842,840,1,0,0,0,842,843,1,0,0,0,843,845,1,0,0,0,844,838,1,0,0,
+		0,844,845,1,0,0,0,845,850,1,0,0,0,846,847,5,142,0,0,847,848,3,192,96,0,
+		848,849,5,120,0,0,849,851,1,0,0,0,850,846,1,0,0,0,850,851,1,0,0,0,851,
+		889,1,0,0,0,852,856,5,77,0,0,853,855,3,206,103,0,854,853,1,0,0,0,855,858,
+		1,0,0,0,856,854,1,0,0,0,856,857,1,0,0,0,857,877,1,0,0,0,858,856,1,0,0,
+		0,859,861,5,61,0,0,860,862,3,200,100,0,861,860,1,0,0,0,861,862,1,0,0,0,
+		862,864,1,0,0,0,863,865,3,206,103,0,864,863,1,0,0,0,865,866,1,0,0,0,866,
+		864,1,0,0,0,866,867,1,0,0,0,867,875,1,0,0,0,868,869,5,93,0,0,869,871,5,
+		77,0,0,870,872,3,206,103,0,871,870,1,0,0,0,872,873,1,0,0,0,873,871,1,0,
+		0,0,873,874,1,0,0,0,874,876,1,0,0,0,875,868,1,0,0,0,875,876,1,0,0,0,876,
+		878,1,0,0,0,877,859,1,0,0,0,877,878,1,0,0,0,878,885,1,0,0,0,879,886,5,
+		57,0,0,880,886,5,64,0,0,881,882,5,142,0,0,882,883,3,192,96,0,883,884,5,
+		120,0,0,884,886,1,0,0,0,885,879,1,0,0,0,885,880,1,0,0,0,885,881,1,0,0,
+		0,885,886,1,0,0,0,886,889,1,0,0,0,887,889,7,9,0,0,888,831,1,0,0,0,888,
+		852,1,0,0,0,888,887,1,0,0,0,889,111,1,0,0,0,890,898,5,41,0,0,891,892,5,
+		44,0,0,892,893,3,192,96,0,893,894,5,137,0,0,894,895,3,192,96,0,895,899,
+		1,0,0,0,896,897,5,43,0,0,897,899,3,192,96,0,898,891,1,0,0,0,898,896,1,
+		0,0,0,899,900,1,0,0,0,900,901,5,4,0,0,901,909,3,192,96,0,902,903,5,103,
+		0,0,903,910,5,136,0,0,904,907,5,136,0,0,905,906,5,93,0,0,906,908,5,59,
+		0,0,907,905,1,0,0,0,907,908,1,0,0,0,908,910,1,0,0,0,909,902,1,0,0,0,909,
+		904,1,0,0,0,910,912,1,0,0,0,911,913,3,170,85,0,912,911,1,0,0,0,912,913,
+		1,0,0,0,913,113,1,0,0,0,914,915,5,28,0,0,915,920,3,116,58,0,916,917,5,
+		4,0,0,917,919,3,116,58,0,918,916,1,0,0,0,919,922,1,0,0,0,920,918,1,0,0,
+		0,920,921,1,0,0,0,921,923,1,0,0,0,922,920,1,0,0,0,923,924,5,6,0,0,924,
+		925,3,118,59,0,925,115,1,0,0,0,926,929,3,18,9,0,927,928,5,137,0,0,928,
+		930,3,18,9,0,929,927,1,0,0,0,929,930,1,0,0,0,930,117,1,0,0,0,931,942,3,
+		38,19,0,932,942,3,80,40,0,933,942,3,82,41,0,934,942,3,92,46,0,935,942,
+		3,94,47,0,936,942,3,112,56,0,937,942,3,120,60,0,938,942,3,124,62,0,939,
+		942,3,126,63,0,940,942,3,128,64,0,941,931,1,0,0,0,941,932,1,0,0,0,941,
+		933,1,0,0,0,941,934,1,0,0,0,941,935,1,0,0,0,941,936,1,0,0,0,941,937,1,
+		0,0,0,941,938,1,0,0,0,941,939,1,0,0,0,941,940,1,0,0,0,942,119,1,0,0,0,
+		943,955,5,49,0,0,944,945,5,137,0,0,945,948,3,186,93,0,946,947,5,65,0,0,
+		947,949,3,174,87,0,948,946,1,0,0,0,948,949,1,0,0,0,949,956,1,0,0,0,950,
+		951,5,28,0,0,951,956,3,186,93,0,952,953,3,192,96,0,953,954,3,182,91,0,
+		954,956,1,0,0,0,955,944,1,0,0,0,955,950,1,0,0,0,955,952,1,0,0,0,956,959,
+		1,0,0,0,957,958,5,29,0,0,958,960,3,206,103,0,959,957,1,0,0,0,959,960,1,
+		0,0,0,960,965,1,0,0,0,961,962,5,4,0,0,962,964,3,122,61,0,963,961,1,0,0,
+		0,964,967,1,0,0,0,965,963,1,0,0,0,965,966,1,0,0,0,966,969,1,0,0,0,967,
+		965,1,0,0,0,968,970,3,170,85,0,969,968,1,0,0,0,969,970,1,0,0,0,970,121,
+		1,0,0,0,971,972,5,83,0,0,972,978,3,182,91,0,973,974,5,108,0,0,974,978,
+		3,182,91,0,975,976,5,81,0,0,976,978,3,176,88,0,977,971,1,0,0,0,977,973,
+		1,0,0,0,977,975,1,0,0,0,978,123,1,0,0,0,979,980,5,32,0,0,980,983,3,192,
+		96,0,981,982,5,28,0,0,982,984,5,97,0,0,983,981,1,0,0,0,983,984,1,0,0,0,
+		984,985,1,0,0,0,985,986,5,65,0,0,986,988,3,174,87,0,987,989,3,170,85,0,
+		988,987,1,0,0,0,988,989,1,0,0,0,989,125,1,0,0,0,990,991,5,16,0,0,991,992,
+		3,192,96,0,992,993,5,65,0,0,993,998,3,174,87,0,994,995,5,4,0,0,995,996,
+		5,112,0,0,996,997,5,43,0,0,997,999,5,62,0,0,998,994,1,0,0,0,998,999,1,
+		0,0,0,999,1001,1,0,0,0,1000,1002,3,170,85,0,1001,1000,1,0,0,0,1001,1002,
+		1,0,0,0,1002,127,1,0,0,0,1003,1059,5,46,0,0,1004,1005,5,69,0,0,1005,1060,
+		3,144,72,0,1006,1007,5,44,0,0,1007,1008,3,192,96,0,1008,1009,5,137,0,0,
+		1009,1010,3,192,96,0,1010,1011,3,130,65,0,1011,1060,1,0,0,0,1012,1013,
+		5,137,0,0,1013,1016,3,186,93,0,1014,1015,5,65,0,0,1015,1017,3,174,87,0,
+		1016,1014,1,0,0,0,1016,1017,1,0,0,0,1017,1021,1,0,0,0,1018,1019,5,28,0,
+		0,1019,1021,3,186,93,0,1020,1012,1,0,0,0,1020,1018,1,0,0,0,1021,1024,1,
+		0,0,0,1022,1023,5,29,0,0,1023,1025,3,206,103,0,1024,1022,1,0,0,0,1024,
+		1025,1,0,0,0,1025,1030,1,0,0,0,1026,1027,5,4,0,0,1027,1029,3,122,61,0,
+		1028,1026,1,0,0,0,1029,1032,1,0,0,0,1030,1028,1,0,0,0,1030,1031,1,0,0,
+		0,1031,1033,1,0,0,0,1032,1030,1,0,0,0,1033,1034,3,130,65,0,1034,1060,1,
+		0,0,0,1035,1057,3,192,96,0,1036,1039,3,182,91,0,1037,1038,5,29,0,0,1038,
+		1040,3,206,103,0,1039,1037,1,0,0,0,1039,1040,1,0,0,0,1040,1045,1,0,0,0,
+		1041,1042,5,4,0,0,1042,1044,3,122,61,0,1043,1041,1,0,0,0,1044,1047,1,0,
+		0,0,1045,1043,1,0,0,0,1045,1046,1,0,0,0,1046,1048,1,0,0,0,1047,1045,1,
+		0,0,0,1048,1049,3,130,65,0,1049,1058,1,0,0,0,1050,1051,3,184,92,0,1051,
+		1055,5,93,0,0,1052,1053,5,4,0,0,1053,1054,5,69,0,0,1054,1056,3,144,72,
+		0,1055,1052,1,0,0,0,1055,1056,1,0,0,0,1056,1058,1,0,0,0,1057,1036,1,0,
+		0,0,1057,1050,1,0,0,0,1058,1060,1,0,0,0,1059,1004,1,0,0,0,1059,1006,1,
+		0,0,0,1059,1020,1,0,0,0,1059,1035,1,0,0,0,1060,129,1,0,0,0,1061,1062,5,
+		6,0,0,1062,1067,3,132,66,0,1063,1064,5,5,0,0,1064,1066,3,132,66,0,1065,
+		1063,1,0,0,0,1066,1069,1,0,0,0,1067,1065,1,0,0,0,1067,1068,1,0,0,0,1068,
+		1072,1,0,0,0,1069,1067,1,0,0,0,1070,1072,3,148,74,0,1071,1061,1,0,0,0,
+		1071,1070,1,0,0,0,1072,1074,1,0,0,0,1073,1075,3,170,85,0,1074,1073,1,0,
+		0,0,1074,1075,1,0,0,0,1075,131,1,0,0,0,1076,1077,5,58,0,0,1077,1078,3,
+		192,96,0,1078,1079,3,182,91,0,1079,1080,5,4,0,0,1080,1082,1,0,0,0,1081,
+		1076,1,0,0,0,1081,1082,1,0,0,0,1082,1083,1,0,0,0,1083,1088,3,134,67,0,
+		1084,1085,5,4,0,0,1085,1087,3,136,68,0,1086,1084,1,0,0,0,1087,1090,1,0,
+		0,0,1088,1086,1,0,0,0,1088,1089,1,0,0,0,1089,133,1,0,0,0,1090,1088,1,0,
+		0,0,1091,1094,3,178,89,0,1092,1094,5,16,0,0,1093,1091,1,0,0,0,1093,1092,
+		1,0,0,0,1094,1095,1,0,0,0,1095,1103,3,192,96,0,1096,1097,5,32,0,0,1097,
+		1100,3,192,96,0,1098,1099,5,28,0,0,1099,1101,5,97,0,0,1100,1098,1,0,0,
+		0,1100,1101,1,0,0,0,1101,1103,1,0,0,0,1102,1093,1,0,0,0,1102,1096,1,0,
+		0,0,1103,1106,1,0,0,0,1104,1105,5,65,0,0,1105,1107,3,174,87,0,1106,1104,
+		1,0,0,0,1106,1107,1,0,0,0,1107,1109,1,0,0,0,1108,1110,3,138,69,0,1109,
+		1108,1,0,0,0,1109,1110,1,0,0,0,1110,135,1,0,0,0,1111,1114,5,135,0,0,1112,
+		1115,3,138,69,0,1113,1115,3,134,67,0,1114,1112,1,0,0,0,1114,1113,1,0,0,
+		0,1115,1126,1,0,0,0,1116,1126,3,140,70,0,1117,1120,5,69,0,0,1118,1121,
+		3,142,71,0,1119,1121,3,144,72,0,1120,1118,1,0,0,0,1120,1119,1,0,0,0,1121,
+		1126,1,0,0,0,1122,1126,3,146,73,0,1123,1124,5,65,0,0,1124,1126,3,174,87,
+		0,1125,1111,1,0,0,0,1125,1116,1,0,0,0,1125,1117,1,0,0,0,1125,1122,1,0,
+		0,0,1125,1123,1,0,0,0,1126,137,1,0,0,0,1127,1131,3,140,70,0,1128,1129,
+		5,69,0,0,1129,1131,3,142,71,0,1130,1127,1,0,0,0,1130,1128,1,0,0,0,1131,
+		139,1,0,0,0,1132,1137,5,85,0,0,1133,1138,5,43,0,0,1134,1135,3,192,96,0,
+		1135,1136,3,182,91,0,1136,1138,1,0,0,0,1137,1133,1,0,0,0,1137,1134,1,0,
+		0,0,1138,1142,1,0,0,0,1139,1140,3,192,96,0,1140,1141,5,136,0,0,1141,1143,
+		1,0,0,0,1142,1139,1,0,0,0,1142,1143,1,0,0,0,1143,141,1,0,0,0,1144,1145,
+		5,141,0,0,1145,1146,5,85,0,0,1146,1147,3,192,96,0,1147,1148,5,61,0,0,1148,
+		1149,3,192,96,0,1149,1153,3,182,91,0,1150,1151,3,192,96,0,1151,1152,5,
+		136,0,0,1152,1154,1,0,0,0,1153,1150,1,0,0,0,1153,1154,1,0,0,0,1154,143,
+		1,0,0,0,1155,1161,5,128,0,0,1156,1157,5,130,0,0,1157,1161,5,116,0,0,1158,
+		1159,5,150,0,0,1159,1161,5,138,0,0,1160,1155,1,0,0,0,1160,1156,1,0,0,0,
+		1160,1158,1,0,0,0,1161,145,1,0,0,0,1162,1165,5,158,0,0,1163,1165,3,200,
+		100,0,1164,1162,1,0,0,0,1164,1163,1,0,0,0,1165,1166,1,0,0,0,1166,1167,
+		3,184,92,0,1167,1168,5,93,0,0,1168,147,1,0,0,0,1169,1170,5,84,0,0,1170,
+		1171,5,137,0,0,1171,1172,3,192,96,0,1172,1173,5,4,0,0,1173,1174,5,65,0,
+		0,1174,1179,3,174,87,0,1175,1176,5,4,0,0,1176,1178,3,150,75,0,1177,1175,
+		1,0,0,0,1178,1181,1,0,0,0,1179,1177,1,0,0,0,1179,1180,1,0,0,0,1180,149,
+		1,0,0,0,1181,1179,1,0,0,0,1182,1183,5,111,0,0,1183,1184,5,124,0,0,1184,
+		1199,3,182,91,0,1185,1186,5,100,0,0,1186,1199,5,88,0,0,1187,1190,5,69,
+		0,0,1188,1191,5,141,0,0,1189,1191,3,144,72,0,1190,1188,1,0,0,0,1190,1189,
+		1,0,0,0,1191,1199,1,0,0,0,1192,1193,7,10,0,0,1193,1194,3,192,96,0,1194,
+		1195,3,182,91,0,1195,1196,5,119,0,0,1196,1199,1,0,0,0,1197,1199,3,146,
+		73,0,1198,1182,1,0,0,0,1198,1185,1,0,0,0,1198,1187,1,0,0,0,1198,1192,1,
+		0,0,0,1198,1197,1,0,0,0,1199,151,1,0,0,0,1200,1202,5,45,0,0,1201,1203,
+		3,158,79,0,1202,1201,1,0,0,0,1203,1204,1,0,0,0,1204,1202,1,0,0,0,1204,
+		1205,1,0,0,0,1205,1210,1,0,0,0,1206,1207,5,61,0,0,1207,1209,3,154,77,0,
+		1208,1206,1,0,0,0,1209,1212,1,0,0,0,1210,1208,1,0,0,0,1210,1211,1,0,0,
+		0,1211,1220,1,0,0,0,1212,1210,1,0,0,0,1213,1218,5,4,0,0,1214,1216,3,160,
+		80,0,1215,1217,5,4,0,0,1216,1215,1,0,0,0,1216,1217,1,0,0,0,1217,1219,1,
+		0,0,0,1218,1214,1,0,0,0,1218,1219,1,0,0,0,1219,1221,1,0,0,0,1220,1213,
+		1,0,0,0,1220,1221,1,0,0,0,1221,1222,1,0,0,0,1222,1224,5,147,0,0,1223,1225,
+		3,158,79,0,1224,1223,1,0,0,0,1225,1226,1,0,0,0,1226,1224,1,0,0,0,1226,
+		1227,1,0,0,0,1227,1232,1,0,0,0,1228,1229,5,61,0,0,1229,1231,3,154,77,0,
+		1230,1228,1,0,0,0,1231,1234,1,0,0,0,1232,1230,1,0,0,0,1232,1233,1,0,0,
+		0,1233,1239,1,0,0,0,1234,1232,1,0,0,0,1235,1236,5,4,0,0,1236,1238,3,156,
+		78,0,1237,1235,1,0,0,0,1238,1241,1,0,0,0,1239,1237,1,0,0,0,1239,1240,1,
+		0,0,0,1240,1244,1,0,0,0,1241,1239,1,0,0,0,1242,1243,5,6,0,0,1243,1245,
+		3,162,81,0,1244,1242,1,0,0,0,1244,1245,1,0,0,0,1245,153,1,0,0,0,1246,1248,
+		3,158,79,0,1247,1246,1,0,0,0,1248,1249,1,0,0,0,1249,1247,1,0,0,0,1249,
+		1250,1,0,0,0,1250,155,1,0,0,0,1251,1268,3,160,80,0,1252,1258,5,78,0,0,
+		1253,1254,3,200,100,0,1254,1255,5,137,0,0,1255,1256,3,200,100,0,1256,1257,
+		3,204,102,0,1257,1259,1,0,0,0,1258,1253,1,0,0,0,1258,1259,1,0,0,0,1259,
+		1268,1,0,0,0,1260,1264,5,93,0,0,1261,1262,5,134,0,0,1262,1265,5,125,0,
+		0,1263,1265,5,114,0,0,1264,1261,1,0,0,0,1264,1263,1,0,0,0,1265,1266,1,
+		0,0,0,1266,1268,5,115,0,0,1267,1251,1,0,0,0,1267,1252,1,0,0,0,1267,1260,
+		1,0,0,0,1268,157,1,0,0,0,1269,1276,3,206,103,0,1270,1276,5,88,0,0,1271,
+		1276,5,96,0,0,1272,1276,5,43,0,0,1273,1276,5,44,0,0,1274,1276,5,132,0,
+		0,1275,1269,1,0,0,0,1275,1270,1,0,0,0,1275,1271,1,0,0,0,1275,1272,1,0,
+		0,0,1275,1273,1,0,0,0,1275,1274,1,0,0,0,1276,159,1,0,0,0,1277,1278,5,59,
+		0,0,1278,1280,5,68,0,0,1279,1277,1,0,0,0,1279,1280,1,0,0,0,1280,1281,1,
+		0,0,0,1281,1286,7,10,0,0,1282,1287,5,43,0,0,1283,1284,3,192,96,0,1284,
+		1285,3,182,91,0,1285,1287,1,0,0,0,1286,1282,1,0,0,0,1286,1283,1,0,0,0,
+		1287,1294,1,0,0,0,1288,1289,5,44,0,0,1289,1290,3,192,96,0,1290,1291,5,
+		137,0,0,1291,1292,3,192,96,0,1292,1294,1,0,0,0,1293,1279,1,0,0,0,1293,
+		1288,1,0,0,0,1294,161,1,0,0,0,1295,1297,3,200,100,0,1296,1295,1,0,0,0,
+		1296,1297,1,0,0,0,1297,1299,1,0,0,0,1298,1300,3,206,103,0,1299,1298,1,
+		0,0,0,1300,1301,1,0,0,0,1301,1299,1,0,0,0,1301,1302,1,0,0,0,1302,1324,
+		1,0,0,0,1303,1304,5,93,0,0,1304,1311,5,77,0,0,1305,1312,5,43,0,0,1306,
+		1308,3,206,103,0,1307,1306,1,0,0,0,1308,1309,1,0,0,0,1309,1307,1,0,0,0,
+		1309,1310,1,0,0,0,1310,1312,1,0,0,0,1311,1305,1,0,0,0,1311,1307,1,0,0,
+		0,1312,1325,1,0,0,0,1313,1321,5,117,0,0,1314,1322,5,43,0,0,1315,1319,3,
+		192,96,0,1316,1320,3,182,91,0,1317,1320,5,132,0,0,1318,1320,3,206,103,
+		0,1319,1316,1,0,0,0,1319,1317,1,0,0,0,1319,1318,1,0,0,0,1320,1322,1,0,
+		0,0,1321,1314,1,0,0,0,1321,1315,1,0,0,0,1322,1325,1,0,0,0,1323,1325,5,
+		84,0,0,1324,1303,1,0,0,0,1324,1313,1,0,0,0,1324,1323,1,0,0,0,1324,1325,
+		1,0,0,0,1325,163,1,0,0,0,1326,1327,5,25,0,0,1327,1346,3,166,83,0,1328,
+		1338,5,36,0,0,1329,1330,5,65,0,0,1330,1331,7,11,0,0,1331,1339,3,186,93,
+		0,1332,1336,3,186,93,0,1333,1334,5,4,0,0,1334,1335,5,148,0,0,1335,1337,
+		3,186,93,0,1336,1333,1,0,0,0,1336,1337,1,0,0,0,1337,1339,1,0,0,0,1338,
+		1329,1,0,0,0,1338,1332,1,0,0,0,1339,1347,1,0,0,0,1340,1343,7,6,0,0,1341,
+		1342,5,65,0,0,1342,1344,7,11,0,0,1343,1341,1,0,0,0,1343,1344,1,0,0,0,1344,
+		1345,1,0,0,0,1345,1347,3,166,83,0,1346,1328,1,0,0,0,1346,1340,1,0,0,0,
+		1347,165,1,0,0,0,1348,1359,3,186,93,0,1349,1351,5,158,0,0,1350,1349,1,
+		0,0,0,1350,1351,1,0,0,0,1351,1352,1,0,0,0,1352,1356,7,2,0,0,1353,1355,
+		3,168,84,0,1354,1353,1,0,0,0,1355,1358,1,0,0,0,1356,1354,1,0,0,0,1356,
+		1357,1,0,0,0,1357,1360,1,0,0,0,1358,1356,1,0,0,0,1359,1350,1,0,0,0,1359,
+		1360,1,0,0,0,1360,167,1,0,0,0,1361,1362,3,198,99,0,1362,1364,3,196,98,
+		0,1363,1365,7,2,0,0,1364,1363,1,0,0,0,1364,1365,1,0,0,0,1365,169,1,0,0,
+		0,1366,1367,5,9,0,0,1367,1372,3,172,86,0,1368,1369,5,4,0,0,1369,1371,3,
+		172,86,0,1370,1368,1,0,0,0,1371,1374,1,0,0,0,1372,1370,1,0,0,0,1372,1373,
+		1,0,0,0,1373,1380,1,0,0,0,1374,1372,1,0,0,0,1375,1376,5,149,0,0,1376,1377,
+		5,140,0,0,1377,1381,7,1,0,0,1378,1379,5,147,0,0,1379,1381,5,71,0,0,1380,
+		1375,1,0,0,0,1380,1378,1,0,0,0,1380,1381,1,0,0,0,1381,171,1,0,0,0,1382,
+		1389,3,192,96,0,1383,1385,3,206,103,0,1384,1383,1,0,0,0,1385,1386,1,0,
+		0,0,1386,1384,1,0,0,0,1386,1387,1,0,0,0,1387,1390,1,0,0,0,1388,1390,5,
+		132,0,0,1389,1384,1,0,0,0,1389,1388,1,0,0,0,1389,1390,1,0,0,0,1390,173,
+		1,0,0,0,1391,1392,5,19,0,0,1392,1398,5,80,0,0,1393,1395,3,206,103,0,1394,
+		1396,5,79,0,0,1395,1394,1,0,0,0,1395,1396,1,0,0,0,1396,1398,1,0,0,0,1397,
+		1391,1,0,0,0,1397,1393,1,0,0,0,1398,175,1,0,0,0,1399,1400,7,12,0,0,1400,
+		177,1,0,0,0,1401,1402,7,13,0,0,1402,179,1,0,0,0,1403,1405,3,206,103,0,
+		1404,1403,1,0,0,0,1405,1406,1,0,0,0,1406,1404,1,0,0,0,1406,1407,1,0,0,
+		0,1407,181,1,0,0,0,1408,1409,7,14,0,0,1409,183,1,0,0,0,1410,1411,7,15,
+		0,0,1411,185,1,0,0,0,1412,1416,3,190,95,0,1413,1415,3,188,94,0,1414,1413,
+		1,0,0,0,1415,1418,1,0,0,0,1416,1414,1,0,0,0,1416,1417,1,0,0,0,1417,187,
+		1,0,0,0,1418,1416,1,0,0,0,1419,1420,3,198,99,0,1420,1421,3,190,95,0,1421,
+		189,1,0,0,0,1422,1424,3,200,100,0,1423,1425,3,204,102,0,1424,1423,1,0,
+		0,0,1424,1425,1,0,0,0,1425,1432,1,0,0,0,1426,1432,3,206,103,0,1427,1428,
+		5,7,0,0,1428,1429,3,186,93,0,1429,1430,5,8,0,0,1430,1432,1,0,0,0,1431,
+		1422,1,0,0,0,1431,1426,1,0,0,0,1431,1427,1,0,0,0,1432,191,1,0,0,0,1433,
+		1437,3,196,98,0,1434,1436,3,194,97,0,1435,1434,1,0,0,0,1436,1439,1,0,0,
+		0,1437,1435,1,0,0,0,1437,1438,1,0,0,0,1438,193,1,0,0,0,1439,1437,1,0,0,
+		0,1440,1441,3,198,99,0,1441,1442,3,196,98,0,1442,195,1,0,0,0,1443,1450,
+		3,200,100,0,1444,1450,3,206,103,0,1445,1446,5,7,0,0,1446,1447,3,192,96,
+		0,1447,1448,5,8,0,0,1448,1450,1,0,0,0,1449,1443,1,0,0,0,1449,1444,1,0,
+		0,0,1449,1445,1,0,0,0,1450,197,1,0,0,0,1451,1452,7,16,0,0,1452,199,1,0,
+		0,0,1453,1465,3,202,101,0,1454,1455,5,7,0,0,1455,1460,3,202,101,0,1456,
+		1457,5,4,0,0,1457,1459,3,202,101,0,1458,1456,1,0,0,0,1459,1462,1,0,0,0,
+		1460,1458,1,0,0,0,1460,1461,1,0,0,0,1461,1463,1,0,0,0,1462,1460,1,0,0,
+		0,1463,1464,5,8,0,0,1464,1466,1,0,0,0,1465,1454,1,0,0,0,1465,1466,1,0,
+		0,0,1466,201,1,0,0,0,1467,1469,5,159,0,0,1468,1470,5,160,0,0,1469,1468,
+		1,0,0,0,1469,1470,1,0,0,0,1470,1473,1,0,0,0,1471,1473,5,160,0,0,1472,1467,
+		1,0,0,0,1472,1471,1,0,0,0,1473,203,1,0,0,0,1474,1475,7,17,0,0,1475,205,
+		1,0,0,0,1476,1477,7,18,0,0,1477,207,1,0,0,0,187,254,269,280,288,290,306,
 		312,321,323,348,358,367,373,385,402,404,410,419,427,434,444,453,459,477,
-		488,502,508,515,518,521,531,539,547,554,561,570,573,577,582,588,595,602,
-		607,619,623,637,646,657,660,665,672,677,684,694,697,701,710,714,725,728,
-		733,737,741,745,749,752,755,757,774,780,784,788,791,802,804,811,818,820,
-		826,832,837,842,849,851,853,861,864,874,883,885,888,896,905,917,924,931,
-		935,941,945,953,959,964,974,977,992,996,1000,1006,1015,1021,1031,1033,
-		1035,1043,1047,1050,1057,1064,1069,1076,1078,1082,1085,1090,1096,1101,
-		1106,1113,1118,1129,1136,1140,1155,1166,1174,1180,1186,1192,1194,1196,
-		1202,1208,1215,1220,1225,1234,1240,1243,1251,1255,1262,1269,1272,1277,
-		1285,1287,1295,1297,1300,1312,1314,1319,1322,1326,1332,1335,1340,1348,
-		1356,1362,1365,1371,1373,1382,1392,1400,1407,1413,1425,1436,1441,1445,
-		1448
+		488,502,508,515,518,521,531,539,547,554,561,570,573,577,582,588,595,604,
+		615,618,623,635,639,653,662,673,676,681,688,694,699,701,708,718,721,725,
+		734,738,749,752,757,761,765,769,773,776,779,781,798,804,808,812,815,826,
+		828,835,842,844,850,856,861,866,873,875,877,885,888,898,907,909,912,920,
+		929,941,948,955,959,965,969,977,983,988,998,1001,1016,1020,1024,1030,1039,
+		1045,1055,1057,1059,1067,1071,1074,1081,1088,1093,1100,1102,1106,1109,
+		1114,1120,1125,1130,1137,1142,1153,1160,1164,1179,1190,1198,1204,1210,
+		1216,1218,1220,1226,1232,1239,1244,1249,1258,1264,1267,1275,1279,1286,
+		1293,1296,1301,1309,1311,1319,1321,1324,1336,1338,1343,1346,1350,1356,
+		1359,1364,1372,1380,1386,1389,1395,1397,1406,1416,1424,1431,1437,1449,
+		1460,1465,1469,1472
 	};
 
 	public static ATN _ATN => Tables.Atn;

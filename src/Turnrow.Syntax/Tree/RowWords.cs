@@ -136,6 +136,9 @@ public enum PlaceWord
 
     /// <summary>The corner.</summary>
     Corner,
+
+    /// <summary>The ring that the piece begins with.</summary>
+    Ring,
 }
 
 /// <summary>What stands behind <c>=</c>: the designer's own counts.</summary>

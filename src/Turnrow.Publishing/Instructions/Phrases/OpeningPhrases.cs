@@ -36,6 +36,9 @@ internal enum ChainAt : byte
 
     /// <summary>Where the round before was joined.</summary>
     Round,
+
+    /// <summary>The same, and the work is turned after it.</summary>
+    RoundTurn,
 }
 
 /// <summary>The chain that a row opens with.</summary>
@@ -51,14 +54,14 @@ internal sealed record OpeningChain(Stitch? Stitch, int Chains, int Space, Chain
     protected override string Text(Wording words)
     {
         var chain = $"{words.Ch} {Numbers.Plain(Chains)}{Meaning(words)}";
-        return At == ChainAt.Turn ? chain + ", turn" : chain;
+        return At is ChainAt.Turn or ChainAt.RoundTurn ? chain + ", turn" : chain;
     }
 
     private string Meaning(Wording words)
     {
         switch (Role)
         {
-            case ChainRole.StitchAlone when Space == 0 && At is ChainAt.Turn or ChainAt.Round:
+            case ChainRole.StitchAlone when Space == 0 && At is ChainAt.Turn or ChainAt.Round or ChainAt.RoundTurn:
                 return $" (counts as 1 {words.Stitch(Stitch!)})";
             case ChainRole.Stitch or ChainRole.StitchAlone when Space > 0:
                 return $" (counts as 1 {words.Stitch(Stitch!)} and {words.Ch} {Numbers.Plain(Space)})";

@@ -33,6 +33,9 @@ internal enum PlaceNameKind : byte
 
     /// <summary>The end of a row.</summary>
     RowEnd,
+
+    /// <summary>The ring that the piece begins with.</summary>
+    Ring,
 }
 
 /// <summary>A name for like places, in the singular and the plural.</summary>
@@ -52,6 +55,7 @@ internal readonly record struct PlaceName(PlaceNameKind Kind, Stitch? Stitch = n
     {
         PlaceKind.FoundationChain or PlaceKind.AddedChain or PlaceKind.BridgeChain => Chain,
         PlaceKind.Space => new(PlaceNameKind.Space, null, place.Chains),
+        PlaceKind.Ring => new(PlaceNameKind.Ring),
         _ when place.Stitch is { } stitch => new(PlaceNameKind.Stitch, stitch),
         _ => AnyStitch,
     };
@@ -88,6 +92,7 @@ internal readonly record struct PlaceName(PlaceNameKind Kind, Stitch? Stitch = n
         PlaceNameKind.AnySpace => words.Sp,
         PlaceNameKind.StitchAndSpace => $"{words.St} and {words.Sp}",
         PlaceNameKind.RowEnd => "row-end",
+        PlaceNameKind.Ring => "ring",
         _ => words.St,
     };
 

@@ -50,7 +50,7 @@ internal sealed partial class WordTeller
                 Phrases.Add(InPlace(inside, Last()));
                 return;
             case Aim.Corner:
-                Phrases.Add(InPlace(inside, new MarkedPlace(_places.Take(1).Name)));
+                Phrases.Add(InPlace(inside, Corner()));
                 return;
             default:
                 _places.Pass(group.Passed);

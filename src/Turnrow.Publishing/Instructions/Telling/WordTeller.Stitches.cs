@@ -1,4 +1,5 @@
 using Turnrow.Fabric.Places;
+using Turnrow.Fabric.Rows;
 using Turnrow.Fabric.Words;
 using Turnrow.Publishing.Instructions.Phrases;
 using Turnrow.Publishing.Trade;
@@ -26,8 +27,11 @@ internal sealed partial class WordTeller
             case Aim.Last:
                 Phrases.Add(new StitchesIn(work.Stitch, work.Hook, Sized.Of(work.Makes), Last()));
                 break;
+            case Aim.Ring:
+                Phrases.Add(new StitchesIn(work.Stitch, work.Hook, Sized.Of(work.Makes), new InRing()));
+                break;
             case Aim.Corner:
-                Phrases.Add(new StitchesIn(work.Stitch, work.Hook, Sized.Of(work.Makes), new MarkedPlace(_places.Take(1).Name)));
+                Phrases.Add(new StitchesIn(work.Stitch, work.Hook, Sized.Of(work.Makes), Corner()));
                 break;
             default:
                 if (work.Takes > 1) TogetherAll(work);
@@ -41,7 +45,8 @@ internal sealed partial class WordTeller
         var left = work.Amount.Times;
         while (left > 0)
         {
-            var stretch = _places.Take(left);
+            AtOppositeSide();
+            var stretch = _places.Take(Math.Min(left, ToOppositeSide));
             left -= stretch.Count;
             var where = stretch is { Top: null, Added: false, Waited: false } && IsLast(work)
                 ? new LastPlaces(Sized.Of(stretch.Count), stretch.Name)
@@ -59,6 +64,7 @@ internal sealed partial class WordTeller
         if (stretch.Top is { } top) return top;
         if (stretch.Waited) return new LeftBefore(Sized.Of(stretch.Count), stretch.Name, IsAllLeftBefore(stretch.Count));
         if (stretch.Added) return new AddedChains(Sized.Of(stretch.Count));
+        if (row.Row.Begins == RowBegins.BothSides && _places.Remaining > 0) return new NextPlaces(Sized.Of(stretch.Count), stretch.Name, AtFirst);
         if (amount.Reach == Reach.ToCorner && leftOfWord == 0 && _places.At(amount.Count) is { IsCorner: true } corner)
             return new EachToMarked(stretch.Name, PlaceName.Of(corner), Sized.Of(amount.Count));
         var open = amount.Reach is Reach.Across or Reach.Until && _inRepeat == 0 && !row.IsFirstOfPart;
