@@ -113,6 +113,7 @@ public sealed class Mirror(bool turnedOver)
 
         var fault = mirrored.WorkRow(PlanOf(row.Plan), row.Origin, row.Ordinal);
         TurnsApart |= fault is not null && row.Worked && _turns;
+        RoundsApart |= fault is not null && row.Worked && mirrored.InRounds;
     }
 
     private void AddStep(PieceBuilder mirrored, Hand hand, Step step)

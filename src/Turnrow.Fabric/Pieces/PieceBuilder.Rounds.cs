@@ -14,7 +14,7 @@ public sealed partial class PieceBuilder
         set
         {
             if (_course.Way == value) return;
-            if (HasBegun) _events.Add(new RoundWayEvent(value));
+            _events.Add(new RoundWayEvent(value));
             _course.Way = value;
         }
     }

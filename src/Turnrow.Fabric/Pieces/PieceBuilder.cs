@@ -373,7 +373,7 @@ public sealed partial class PieceBuilder
         }
 
         if (below.Count > PlaceSequenceBuilder.MostPlaces) return new RowFault(RowFaultKind.TooLong, null, 0, 0, 0);
-        if (_cache.Find(words, below, start, Begins) is { } known)
+        if (_cache.Find(words, below, start, Begins, InRounds) is { } known)
         {
             (work, words) = (known, known.Words);
             return null;
@@ -381,12 +381,12 @@ public sealed partial class PieceBuilder
 
         var begunAt = BegunAt(words, below);
         var there = below.BegunAt(begunAt);
-        var worked = RowWorker.Work(WithoutWay(words, begunAt), there);
+        var worked = RowWorker.Work(WithoutWay(words, begunAt), there, InRounds);
         if (worked.Fault is not null) return worked.Fault;
         var opening = Openings.Of(Begins, worked.Words, RuleOf, StitchesOfChain(below), start);
         var marked = Openings.MarkFirst(worked.Tops, opening, opening.FirstStitchIn > 0 ? PlaceKind.SkippedChains : PlaceKind.TurningChain);
         work = new RowWork(worked.Words, there, _cache.Intern(marked), opening) { BegunAt = begunAt };
-        _cache.Keep(words, below, start, Begins, work);
+        _cache.Keep(words, below, start, Begins, InRounds, work);
         words = worked.Words;
         return null;
     }

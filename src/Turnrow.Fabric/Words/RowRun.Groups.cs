@@ -23,7 +23,7 @@ internal sealed partial class RowRun
             if (passed < 0) return;
             if (group.Target.Aim is not (Aim.Same or Aim.Ring))
             {
-                corners = CornersAhead(1);
+                corners = CornersAhead(1, Corners.IsIn(group));
                 if (!TakeOne(group)) return;
             }
         }

@@ -40,7 +40,7 @@ internal sealed partial class RowRun
         {
             var run = _cursor.CurrentRun(int.MaxValue);
             if (target.Filter.Has(run.Place)) return passed;
-            if (run.Place.IsCorner && !_removes)
+            if (run.Place.IsCorner && !_removes && !EndsOfChain)
             {
                 Fail(RowFaultKind.CornerPassed, word, 0, 1);
                 return -1;

@@ -17,7 +17,7 @@ internal sealed partial class RowRun
         var passed = GoTo(work, work.Target);
         if (passed < 0) return;
         var corners = 0;
-        if (work.Target.Aim is not (Aim.Same or Aim.Ring) && times <= _cursor.Remaining / work.Takes && MeetsCorner(work.Takes * times))
+        if (work.Target.Aim is not (Aim.Same or Aim.Ring) && times <= _cursor.Remaining / work.Takes && MeetsCorner(work.Takes * times, Corners.IsIn(work)))
         {
             if (!WorkOverCorners(work, times, out corners)) return;
         }

@@ -14,6 +14,7 @@ internal sealed partial class RowSentence
         }
 
         if (Accept("top")) return TopOf();
+        if (Accept("ring")) return new PlaceWords(Where.Ring, 1, [new PlaceName("ring")]);
         if (Accept("each")) return Each();
         if (Accept("the")) return Accept("marked") ? new PlaceWords(Where.Marked, 1, [Name()]) : AllLeft(new PlaceWords(Where.The, 1, [Name()]));
         if (Peek is "first" or "next" or "last" or "same") return OfThoseLeft(Ranged());
@@ -79,12 +80,20 @@ internal sealed partial class RowSentence
         return new PlaceWords(Where.ToMarked, before, [.. names, Name()]);
     }
 
-    private PutMarker PutMarker()
+    private Step PutMarker()
     {
         Expect("a");
         Expect("marker");
         Expect("in");
         Expect("the");
+        if (Accept("middle"))
+        {
+            foreach (var word in new[] { "one", "of", "these" }) Expect(word);
+            var count = Count();
+            _ = Name();
+            return new PutMarkerInMiddle(count);
+        }
+
         var first = Accept("first");
         var name = Name();
         foreach (var word in first ? ["of", "this", "row"] : new[] { "just", "made" }) Expect(word);
@@ -124,6 +133,7 @@ internal sealed partial class RowSentence
             "same" => Where.Same,
             var other => throw new Misread($"`{other}` says no place"),
         };
+        if (which == Where.Next && Accept("marked")) return new PlaceWords(Where.NextMarked, 1, [Name()]);
         var count = Number.TryOf(Peek) is { } number ? Next(number) : 1;
         return new PlaceWords(which, count, [Name()]);
     }

@@ -25,7 +25,7 @@ public static class BothSidesShort
             """
             piece base
               begin with both sides of 10 stitches
-              round 1: (3 sc in corner, sc to corner) 2 times, sc around = 22
+              round 1: (3 sc in corner, sc to corner) around = 22
             """));
 
     internal static Diagnostic At(Context context, TextSpan span, int[] sizes) =>

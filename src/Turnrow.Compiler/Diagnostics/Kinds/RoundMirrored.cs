@@ -23,18 +23,22 @@ public static class RoundMirrored
             piece square
               begin with ring
               round 1: (3 dc, ch 2, mark corner) 4 times in ring
-              round 2: ((2 dc, ch 2, 2 dc) in corner, dc to corner) around, dc around
+              round 2: ((2 dc, ch 2, 2 dc) in corner, dc to corner) around
               fasten off
 
             piece other is square mirrored
+            seam square last row with other last row: 1 sc in each st
             """),
         SmallPattern.With("Pot holders",
             """
-            piece square, make 2
+            piece square
               begin with ring
               round 1: (3 dc, ch 2, mark corner) 4 times in ring
-              round 2: ((2 dc, ch 2, 2 dc) in corner, dc to corner) around, dc around
+              round 2: ((2 dc, ch 2, 2 dc) in corner, dc to corner) around
               fasten off
+
+            piece other is square mirrored, turned over
+            seam square last row with other last row: 1 sc in each st
             """));
 
     internal static Diagnostic At(Context context, TextSpan span, int[] sizes, string original) =>

@@ -64,7 +64,7 @@ internal sealed record OpeningChain(Stitch? Stitch, int Chains, int Space, Chain
             case ChainRole.StitchAlone when Space == 0 && At is ChainAt.Turn or ChainAt.Round or ChainAt.RoundTurn:
                 return $" (counts as 1 {words.Stitch(Stitch!)})";
             case ChainRole.Stitch or ChainRole.StitchAlone when Space > 0:
-                return $" (counts as 1 {words.Stitch(Stitch!)} and {words.Ch} {Numbers.Plain(Space)})";
+                return $" (counts as 1 {words.Stitch(Stitch!)} and {words.Ch} {Numbers.Plain(Space)}{(At == ChainAt.LastSlip ? $", in the place of the last {words.SlipStitch}" : string.Empty)})";
             case ChainRole.Stitch or ChainRole.StitchAlone when At == ChainAt.LastSlip:
                 return $" (counts as 1 {words.Stitch(Stitch!)}, in the place of the last {words.SlipStitch})";
             case ChainRole.Stitch or ChainRole.StitchAlone when At == ChainAt.Joined:

@@ -65,11 +65,17 @@ internal sealed record OppositeSide : Phrase
 /// <param name="Place">Where it begins.</param>
 internal sealed record SlipOn(Sized<int> Count, PlaceName Over, PlaceName Place) : Phrase
 {
-    protected override Phrase? Join(Phrase other) => other is SlipOn slip && Over.And(slip.Over) is { } over && Place.And(slip.Place) is { } place
-        ? new SlipOn(Count.And(slip.Count), over, place)
+    /// <summary>True if the round begins there, and what lies before comes last; false if that is passed over.</summary>
+    public bool MovesOn { get; init; }
+
+    protected override Phrase? Join(Phrase other) => other is SlipOn slip && slip.MovesOn == MovesOn && Over.And(slip.Over) is { } over && Place.And(slip.Place) is { } place
+        ? this with { Count = Count.And(slip.Count), Over = over, Place = place }
         : null;
 
-    protected override string Text(Wording words)
+    protected override string Text(Wording words) =>
+        MovesOn ? $"{Way(words)} (the round begins here, and ends in the {words.Sts} before this)" : Way(words);
+
+    private string Way(Wording words)
     {
         if (Count.All(static n => n == 1)) return $"{words.SlipStitch} in next {Place.One(words)}";
         if (Over == Place) return $"{words.SlipStitch} in each of next {Place.Counted(Count, words)}";

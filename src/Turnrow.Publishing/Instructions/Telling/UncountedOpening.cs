@@ -62,7 +62,7 @@ internal static class UncountedOpening
         if (row.Work.BegunAt == 0) return ChainAt.Round;
         var below = row.Work.Below;
         var name = WayOn.NameOf(below, below.Count - row.Work.BegunAt, row.Work.BegunAt);
-        teller.Phrases.Add(new SlipOn(Sized.Of(row.Work.BegunAt), name, name));
+        teller.Phrases.Add(new SlipOn(Sized.Of(row.Work.BegunAt), name, name) { MovesOn = true });
         return ChainAt.Round;
     }
 

@@ -15,12 +15,13 @@ internal static class WayOn
     public static ChainAt Tell(RowContext row, WordTeller teller, int passed)
     {
         var turns = row.Row.Begins == RowBegins.RoundTurned;
-        var count = row.Work.BegunAt + passed;
-        if (count == 0) return turns ? ChainAt.RoundTurn : ChainAt.Round;
+        var on = row.Work.BegunAt;
+        if (on + passed == 0) return turns ? ChainAt.RoundTurn : ChainAt.Round;
         if (turns) teller.Phrases.Add(new Turn());
         var below = row.Work.Below;
-        var met = below.BegunAt(below.Count - row.Work.BegunAt);
-        teller.Phrases.Add(new SlipOn(Sized.Of(count), NameOf(met, 1, count - 1), NameOf(met, count, 1)));
+        var met = below.BegunAt(below.Count - on);
+        if (on > 0) teller.Phrases.Add(new SlipOn(Sized.Of(on), NameOf(met, 1, on - 1), NameOf(met, on, 1)) { MovesOn = true });
+        if (passed > 0) teller.Phrases.Add(new SlipOn(Sized.Of(passed), NameOf(below, 1, passed - 1), NameOf(below, passed, 1)));
         return ChainAt.LastSlip;
     }
 
@@ -28,7 +29,13 @@ internal static class WayOn
     public static PlaceName NameOf(PlaceSequence places, int from, int count)
     {
         PlaceName? name = null;
-        foreach (var kind in places.Slice(from, count).Kinds()) name = name is { } known ? known.With(PlaceName.Of(kind.Place)) : PlaceName.Of(kind.Place);
+        foreach (var kind in places.Slice(from, count).Kinds())
+        {
+            // The top of a chain that stands for a stitch is one of the stitches.
+            var here = kind.Place.Kind is PlaceKind.TurningChain or PlaceKind.SkippedChains ? PlaceName.AnyStitch : PlaceName.Of(kind.Place);
+            name = name is { } known ? known.With(here) : here;
+        }
+
         return name ?? PlaceName.AnyStitch;
     }
 }

@@ -19,6 +19,10 @@ internal sealed partial class WordTeller
             case Aim.EachOfKind:
                 EachOfKind(work.Target, where => new StitchesIn(work.Stitch, work.Hook, Sized.Of(work.Makes), where));
                 break;
+            case Aim.NextOfKind when work.Target.Filter.Kind == PlaceFilterKind.Corner && PassesAlike(work.Passed):
+                _places.Pass(work.Passed);
+                Phrases.Add(new StitchesIn(work.Stitch, work.Hook, Sized.Of(work.Makes), new MarkedPlace(_places.Take(1).Name) { IsNext = true }));
+                break;
             case Aim.NextOfKind:
                 _places.Pass(work.Passed);
                 if (work.Passed > 0) AtFirst = false;
@@ -67,7 +71,8 @@ internal sealed partial class WordTeller
         if (row.Row.Begins == RowBegins.BothSides && _places.Remaining > 0) return new NextPlaces(Sized.Of(stretch.Count), stretch.Name, AtFirst);
         if (amount.Reach == Reach.ToCorner && leftOfWord == 0 && _places.At(amount.Count) is { IsCorner: true } corner)
             return new EachToMarked(stretch.Name, PlaceName.Of(corner), Sized.Of(amount.Count));
-        var open = amount.Reach is Reach.Across or Reach.Until && _inRepeat == 0 && !row.IsFirstOfPart;
+        var open = (amount.Reach is Reach.Across or Reach.Until && _inRepeat == 0 && !row.IsFirstOfPart)
+            || (amount is { Reach: Reach.ToCorner, Count: 0 } && leftOfWord == 0 && _places.Remaining == 0);
         if (!open) return new NextPlaces(Sized.Of(stretch.Count), stretch.Name, AtFirst);
         if (_places.HasTurnAhead) return BeforeTurn(stretch);
         // "To last 5 sts" would leave open whether spaces among them are counted.

@@ -15,6 +15,7 @@ public sealed class PatternMaker
     private readonly ShapingMaker _shaping;
     private readonly PickUpMaker _pickUps;
     private readonly RoundMaker _rounds;
+    private readonly RingMaker _rings;
     private readonly List<Sketch> _made = [];
 
     private PatternMaker(ChoiceTape tape)
@@ -29,6 +30,7 @@ public sealed class PatternMaker
         _shaping = new ShapingMaker(tape, _rows);
         _pickUps = new PickUpMaker(tape, _stitches);
         _rounds = new RoundMaker(tape, _rows, _stitches);
+        _rings = new RingMaker(tape, _rows, _stitches);
     }
 
     public static NaivePattern Make(ChoiceTape tape)
@@ -56,6 +58,13 @@ public sealed class PatternMaker
         var onChain = _tape.OneIn(3);
         var sketch = new Sketch(NewName, new BeginWith(new Sized(widths)), _sizes) { Widths = widths, FirstSide = Side.RS };
         _made.Add(sketch);
+        if (_tape.OneIn(5))
+        {
+            sketch.FirstSide = null;
+            sketch.Start = _rings.Begin(sketch);
+            More(sketch);
+            return;
+        }
         _shaping.NameEdges(sketch);
         if (onChain)
         {
