@@ -185,5 +185,8 @@ public static class CompilerDiagnostics
         SolidInRows.Kind,
         SolidSteep.Kind,
         ExpectLie.Kind,
+        RingPlace.Kind,
+        RoundMirrored.Kind,
+        BothSidesShort.Kind,
     ];
 }

@@ -3,6 +3,7 @@ using System.Text;
 using Turnrow.Fabric.Pieces;
 using Turnrow.Publishing.Charts.Layout;
 using Turnrow.Publishing.Charts.Layout.Rounds;
+using Turnrow.Publishing.Charts.Symbols;
 
 namespace Turnrow.Publishing.Charts.Drawing;
 
@@ -21,6 +22,7 @@ internal sealed class RoundsPainter(RoundStack stack, Piece piece, SvgWriter svg
     private const double Outside = 10;
     private const double HalfLetter = 0.36;
     private const double ChainAlong = 5.4;
+    private const double HalfChain = 8.6;
 
     /// <summary>Draws them.</summary>
     public void Draw()
@@ -71,10 +73,22 @@ internal sealed class RoundsPainter(RoundStack stack, Piece piece, SvgWriter svg
                 ink.Oval(middle, new Point(1, 0), ring.Reach, ring.Reach);
                 legend.Add(LegendSign.Ring);
                 break;
+            case BothSidesGround chain:
+                DrawChain(chain, ink);
+                break;
         }
 
         ink.WriteTo(svg);
         svg.Close();
+    }
+
+    // It is made towards the first round's beginning, at its right end.
+    private void DrawChain(BothSidesGround chain, Ink ink)
+    {
+        var left = middle.X - ((chain.Stitches - 1) * ChartScale.Column / 2);
+        for (var i = 0; i < chain.Stitches; i++)
+            ink.Oval(new Point(left + (i * ChartScale.Column), middle.Y), new Point(1, 0), HalfChain, OvalSymbol.Across);
+        legend.Add(LegendSign.Chain);
     }
 
     private void Draw(RoundLayout round)

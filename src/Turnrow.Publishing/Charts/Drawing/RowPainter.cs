@@ -70,9 +70,9 @@ internal sealed class RowPainter(Sheet sheet)
             new Point(x, sheet.Y(bottom + height - 1)));
     }
 
-    /// <summary>True for a round whose end is joined to its beginning; one that rows go back over is not.</summary>
+    /// <summary>True for a round whose end is joined to its beginning: not in a spiral, and not where rows go back over it.</summary>
     public static bool IsJoined(Piece piece, Row row) =>
-        row.IsRound && !(row.Number < piece.Rows.Count && piece.Rows[row.Number].Begins == RowBegins.Turned);
+        row is { IsRound: true, Way: not RoundWay.Spiral } && !(row.Number < piece.Rows.Count && piece.Rows[row.Number].Begins == RowBegins.Turned);
 
     private void DrawJoin(RowBand band, Ink ink)
     {

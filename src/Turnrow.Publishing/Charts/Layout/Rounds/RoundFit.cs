@@ -55,7 +55,7 @@ internal sealed class RoundFit
         var turned = row.RightSide != before.Row.Row.RightSide;
         var count = before.Row.Strip!.Tops;
         // Where the work is turned at a join, the first place still comes first.
-        var begunAt = (turned ? count - 1 : 0) % count;
+        var begunAt = (row.Work!.BegunAt + (turned ? count - 1 : 0)) % count;
         return new BelowGround(before, BelowScale.Around(before.Row.Strip, turned, begunAt), turned);
     }
 

@@ -44,6 +44,8 @@ internal sealed class RingGround(int places, int chains, double reach) : RoundGr
 /// <param name="stitches">Its chains.</param>
 internal sealed class BothSidesGround(int stitches) : RoundGround
 {
+    private const double HalfChain = 4;
+
     private readonly OvalShape _shape = new((stitches - 1) * ChartScale.Column / 2);
 
     /// <summary>The oval round it.</summary>
@@ -65,7 +67,7 @@ internal sealed class BothSidesGround(int stitches) : RoundGround
     }
 
     /// <inheritdoc/>
-    public override Point At(double turn, double above) => _shape.At(turn, above);
+    public override Point At(double turn, double above) => _shape.At(turn, above + HalfChain);
 }
 
 /// <summary>The round below.</summary>

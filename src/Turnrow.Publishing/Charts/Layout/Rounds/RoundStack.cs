@@ -11,6 +11,7 @@ internal sealed record RoundStack(IReadOnlyList<RoundLayout> Rounds)
     private const double Farthest = 440;
 
     private const int MostChainsOfRing = 16;
+    private const int MostChainsOfOval = 36;
     private const double ReachPerChain = 2.2;
     private const double LeastReach = 10;
     private const double WidestPitch = 4 * ChartScale.Column;
@@ -43,9 +44,17 @@ internal sealed record RoundStack(IReadOnlyList<RoundLayout> Rounds)
     private static RoundGround? MiddleOf(Piece piece)
     {
         if (piece.Rows.Count == 0 || piece.Rows[0] is not { IsRound: true, Work: { } work } first) return null;
-        if (first.Begins != RowBegins.Ring || work.Below.Count > MostChainsOfRing) return null;
-        return new RingGround(work.Below.Count, work.Below.Count == 1 ? 0 : work.Below.Count, Math.Max(LeastReach, work.Below.Count * ReachPerChain));
+        var places = work.Below.Count;
+        return (piece.Start, first.Begins) switch
+        {
+            (BothSidesStart, _) => places <= 2 * (MostChainsOfOval - 1) ? new BothSidesGround((places / 2) + 1) : null,
+            (RingStart { Chains: var chains }, _) => new RingGround(1, chains, ReachOf(chains)),
+            (_, RowBegins.Ring) when places <= MostChainsOfRing => new RingGround(places, places, ReachOf(places)),
+            _ => null,
+        };
     }
+
+    private static double ReachOf(int chains) => Math.Max(LeastReach, Math.Min(chains, MostChainsOfRing) * ReachPerChain);
 
     private static List<RoundLayout> Lay(IReadOnlyList<Row> rows, int count, RoundGround middle)
     {
