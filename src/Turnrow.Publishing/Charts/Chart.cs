@@ -32,7 +32,7 @@ internal static class Chart
     public static ChartFile? Of(Piece piece, string id, string size, Terms terms, Counting counting = Counting.Usual)
     {
         var rounds = RoundStack.Of(piece);
-        var bands = ChartLayout.Of(piece, terms, rounds?.Rounds.Count ?? 0);
+        var bands = ChartLayout.Of(piece, terms, rounds?.Count ?? 0);
         if (rounds is null && bands is null) return null;
         var body = new SvgWriter();
         var legend = new Legend();
@@ -40,7 +40,7 @@ internal static class Chart
         var width = WidthOf(rounds, bands, text);
         new Paper(body, width).Write(Margin, Margin + (HeadingSize / 2), HeadingSize, "start", text.Heading, bold: true);
         var foot = HeadingRoom;
-        if (rounds is not null) foot = new RoundsSheet(rounds, piece, body, legend, width, counting).Draw(foot, text.Begins);
+        if (rounds is not null) foot = new RoundsSheet(rounds, piece, body, legend, width, counting).Draw(foot, text.Begins, text.LeftOut);
         if (bands is not null)
         {
             foot += bands.Height;

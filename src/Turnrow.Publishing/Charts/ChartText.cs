@@ -37,6 +37,19 @@ internal sealed class ChartText(Piece piece, RoundStack? rounds, ChartLayout? ba
     /// <summary>What the piece begins from.</summary>
     public string Begins => "Begins: " + BasePainter.Caption(piece, _first, terms) + ".";
 
+    /// <summary>Which rounds are left out because they are too many to be drawn round the middle; null for none.</summary>
+    public string? LeftOut
+    {
+        get
+        {
+            if (rounds is not { Left: > 0 }) return null;
+            var (first, last) = (piece.Rows[rounds.Rounds.Count], piece.Rows[rounds.Count - 1]);
+            return rounds.Left == 1
+                ? string.Create(Culture, $"Not drawn: round {first.Number}, {Stitches(first)}: see the written rounds.")
+                : string.Create(Culture, $"Not drawn: rounds {first.Number}–{last.Number}, from {first.Work?.Count(counting)} to {last.Work?.Count(counting)} stitches: see the written rounds.");
+        }
+    }
+
     /// <summary>One sentence that says what a person should see.</summary>
     public string Sight
     {
@@ -45,6 +58,7 @@ internal sealed class ChartText(Piece piece, RoundStack? rounds, ChartLayout? ba
             var count = piece.Rows.Count;
             var rows = count == 1 ? $"1 {Names.Row(_first.Row)}" : string.Create(Culture, $"{count} {Names.Row(_last.Row)}s");
             var way = rounds is null ? "from the foot up"
+                : rounds.Left > 0 ? string.Create(Culture, $"the first {rounds.Rounds.Count} from the middle out, the next {rounds.Left} not drawn")
                 : bands is null ? "from the middle out"
                 : string.Create(Culture, $"the first {rounds.Rounds.Count} from the middle out, the others from the foot up");
             var folded = bands?.Axis.Folds.Count > 0 ? ", its plain middle folded into gaps that say how many" : string.Empty;
@@ -59,7 +73,7 @@ internal sealed class ChartText(Piece piece, RoundStack? rounds, ChartLayout? ba
         get
         {
             var longest = rounds is null ? BasePainter.Caption(piece, _first, terms) : Begins;
-            foreach (var line in BandLines())
+            foreach (var line in LeftOut is { } leftOut ? BandLines().Append(leftOut) : BandLines())
             {
                 if (line.Length > longest.Length) longest = line;
             }
@@ -75,6 +89,7 @@ internal sealed class ChartText(Piece piece, RoundStack? rounds, ChartLayout? ba
         {
             var text = new StringBuilder(Begins);
             foreach (var round in rounds?.Rounds ?? []) Append(text, round.Row.Row);
+            if (LeftOut is { } leftOut) text.Append(' ').Append(leftOut);
             foreach (var band in bands?.Bands ?? [])
             {
                 if (band is RowBand { Row.Row: var row }) Append(text, row);

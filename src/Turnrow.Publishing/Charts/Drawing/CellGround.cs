@@ -26,6 +26,9 @@ internal abstract class CellGround
     /// <summary>The columns that are drawn, in working order.</summary>
     public abstract IEnumerable<Columns> Open { get; }
 
+    /// <summary>True if all stitches go into a ring, so that each stands by itself.</summary>
+    public virtual bool IsInRing => false;
+
     /// <summary>A point over a column.</summary>
     /// <param name="column">The column in working order.</param>
     /// <param name="above">How far above the row's foot.</param>

@@ -24,6 +24,9 @@ internal sealed class RoundCells(RoundStack stack, RoundLayout round, Point midd
     public override IEnumerable<Columns> Open => [new Columns(0, round.Row.Strip!.Columns)];
 
     /// <inheritdoc/>
+    public override bool IsInRing => round.Ground.TurnOf(0) is null;
+
+    /// <inheritdoc/>
     public override Stand Head(double column, double above) => At(round.TurnOf(column), above * _stretch);
 
     /// <inheritdoc/>

@@ -113,14 +113,13 @@ internal sealed class RoundsPainter(RoundStack stack, Piece piece, SvgWriter svg
     // Which way it is read, and where the yarn is cut.
     private void DrawOutside(RoundLayout round, RoundCells cells, Ink ink)
     {
-        var toRight = round.Direction < 0;
-        ink.Stand = cells.At(round.TurnBeside(-Room - Outside), round.Height + Outside);
-        Marks.Arrow(ink, ink.Stand.At, toRight);
+        ink.Stand = cells.At(round.Shape.TurnAt(round.Shape.Along(round.Seam, round.Outer) + Room + Outside, round.Outer), round.Height + Outside);
+        Marks.Arrow(ink, ink.Stand.At, towardsRight: false);
         legend.Add(LegendSign.Way);
         if (piece.FastenedOff && round.Row.Row.Number == piece.Rows.Count)
         {
-            ink.Stand = cells.At(round.TurnBehind(BesideEnd), round.Height + Outside);
-            Marks.Cut(ink, ink.Stand.At, !toRight);
+            ink.Stand = cells.At(round.TurnBehind(Outside), round.Height + Outside);
+            Marks.Cut(ink, ink.Stand.At, towardsRight: round.Direction > 0);
             legend.Add(LegendSign.Cut);
         }
 

@@ -16,7 +16,7 @@ internal sealed class RoundsSheet(RoundStack stack, Piece piece, SvgWriter svg, 
     private readonly double _width = width;
 
     /// <summary>Draws it from a height on down, and returns where it ends.</summary>
-    public double Draw(double top, string begins)
+    public double Draw(double top, string begins, string? leftOut)
     {
         var half = stack.HalfHeight + RoundsPainter.Room;
         new RoundsPainter(stack, piece, Svg, legend, new Point(_width / 2, top + half)).Draw();
@@ -24,7 +24,7 @@ internal sealed class RoundsSheet(RoundStack stack, Piece piece, SvgWriter svg, 
         Svg.Open("g").With("class", "counts");
         Write(Margin, top, TextSize, "start", begins);
         top += LineHeight;
-        foreach (var line in Lines())
+        foreach (var line in leftOut is null ? Lines() : Lines().Append(leftOut))
         {
             Write(Margin, top, TextSize, "start", line);
             top += LineHeight;

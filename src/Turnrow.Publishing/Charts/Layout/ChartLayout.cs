@@ -43,26 +43,25 @@ internal sealed record ChartLayout(Piece Piece, IReadOnlyList<RowLayout> Rows, I
     public static ChartLayout? Of(Piece piece, Terms terms, int from = 0)
     {
         if (piece.Rows.Count <= from) return null;
-        var rows = RowStack.Of(piece);
+        var rows = RowStack.Of(piece, from);
         IReadOnlyList<Row> banded = from == 0 ? piece.Rows : [.. piece.Rows.Skip(from)];
-        var bands = BandsOf(rows, from, LikeRows.Of(banded));
+        var bands = BandsOf(rows, LikeRows.Of(banded), from);
         IReadOnlyList<RowLayout> drawn = [.. bands.OfType<RowBand>().Select(static band => band.Row)];
         return new ChartLayout(piece, rows, bands, ColumnFolds.AxisFor(drawn, columns => FoldWidth(drawn, columns, terms)));
     }
 
-    private static List<Band> BandsOf(IReadOnlyList<RowLayout> rows, int from, IReadOnlyList<HiddenRows> hidden)
+    private static List<Band> BandsOf(IReadOnlyList<RowLayout> rows, IReadOnlyList<HiddenRows> hidden, int from)
     {
         var bands = new List<Band>();
         var bottom = 0.0;
         var next = 0;
-        for (var i = from; i < rows.Count;)
+        for (var i = 0; i < rows.Count;)
         {
             Band band;
-            if (next < hidden.Count && hidden[next].First + from == i)
+            if (next < hidden.Count && hidden[next].First == i)
             {
                 var rest = hidden[next++];
-                rest = rest with { First = i };
-                band = new HiddenBand(rest, rows[i - 1], rows[i], rows[rest.Next - 1], rows[rest.Next], bottom, ChartScale.HiddenRows);
+                band = new HiddenBand(rest with { First = i + from }, rows[i - 1], rows[i], rows[rest.Next - 1], rows[rest.Next], bottom, ChartScale.HiddenRows);
                 i = rest.Next;
             }
             else

@@ -17,6 +17,7 @@ internal sealed class RoundFit
     private const double BetweenNumbers = 3;
     private const double OverChain = 6;
     private const double AtCorner = 0.25;
+    private const int MostLooked = 1000;
 
     private readonly Row _row;
     private readonly RoundLayout? _before;
@@ -88,25 +89,28 @@ internal sealed class RoundFit
         var length = _shape.Length(outer);
         if (_shape is PolygonShape polygon) return OverCorners(polygon, length, gap);
         var start = _shape.Along(SeamBelow(), outer) + (direction * gap / 2);
-        if (_ground is BothSidesGround) start = OverChains(outer, start, length - gap);
-        else if (_ground is BelowGround { Scale.BegunColumns: > 0 } below) start = _shape.Along(below.TurnAt(0), outer);
+        if (_ground is BothSidesGround or BelowGround { Scale.BegunColumns: > 0 }) start = OverFeet(outer, start, length - gap);
         return [new Knot(0, start), new Knot(_strip.Columns, start + (direction * (length - gap)))];
     }
 
     private double SeamBelow() => _before?.Seam ?? 0;
 
-    // The round is turned on the oval until its stitches stand over their chains.
-    private double OverChains(double outer, double start, double length)
+    // The round is turned until the middle one of all its stitches stands straight over what it is worked into.
+    private double OverFeet(double outer, double start, double length)
     {
         var leans = new List<double>();
-        var last = double.NegativeInfinity;
+        if (_strip.Columns > MostLooked) return start;
+        var direction = _flat.Direction;
+        var last = 0.0;
         _strip.Visit(0, _strip.Columns, cell =>
         {
             if (cell.Cell.Stitch is null || _ground.TurnOf(cell.Foot) is not { } turn) return;
-            var wanted = _shape.Along(turn, outer);
-            while (wanted < last - (_shape.Length(outer) / 2)) wanted += _shape.Length(outer);
-            last = wanted;
-            leans.Add(wanted - (start + (length * cell.Middle / _strip.Columns)));
+            var lean = _shape.Along(turn, outer) - (start + (direction * length * cell.Middle / _strip.Columns));
+            // The first one says which of all turns is meant, each next one goes on from it.
+            var whole = _shape.Length(outer);
+            lean -= whole * Math.Round((lean - last) / whole, MidpointRounding.AwayFromZero);
+            last = lean;
+            leans.Add(lean);
         });
         leans.Sort();
         return start + (leans.Count == 0 ? 0 : leans[leans.Count / 2]);

@@ -46,8 +46,19 @@ internal sealed class RoundLayout(
     /// <summary>The middle of the gap between its end and its beginning.</summary>
     public double Seam { get; } = shape.TurnAt(knots[0].Along - (row.Direction * gap / 2), outer);
 
-    /// <summary>Where its number stands, from the middle: in the gap, beside chains that are no stitch.</summary>
-    public Point NumberAt => Shape.At(Shape.TurnAt(_start - (Row.Direction * (Gap + ChainRoom) / 2), Outer), (Inner + Outer) / 2);
+    /// <summary>
+    /// Where its number stands, from the middle: halfway between its first stitch (or the chains beside it) and its last, wherever these lean.
+    /// </summary>
+    public Point NumberAt
+    {
+        get
+        {
+            var strip = Row.Strip!;
+            var first = ChainRoom > 0 ? TurnBeside(ChainRoom) : Shape.TurnAt(_start, Outer);
+            var last = Shape.TurnAt(_end, Outer);
+            return (Halfway(first, ChainRoom > 0 ? null : strip.Root.FirstFoot, 0.5) + Halfway(last, strip.Root.LastFoot, strip.Columns - 0.5)) * 0.5;
+        }
+    }
 
     /// <summary>Room in the gap for chains that are no stitch.</summary>
     public double ChainRoom => Row is { StandingChains: > 0, ChainIsStitch: false } ? RoomForChain : 0;
@@ -81,6 +92,13 @@ internal sealed class RoundLayout(
     /// <param name="place">The place it is worked into.</param>
     /// <param name="column">Where it stands itself.</param>
     public double FootTurn(int place, double column) => Ground.TurnOf(place) ?? TurnOf(column);
+
+    // Between the foot and the top of a stitch at an end; where there is none, half as high as the end itself.
+    private Point Halfway(double turn, int? foot, double column)
+    {
+        if (foot is null) return Shape.At(turn, (Inner + Outer) / 2);
+        return (Ground.At(FootTurn(foot.Value, column), 0) + Shape.At(TurnOf(column), Outer)) * 0.5;
+    }
 
     private static double PitchOf(IReadOnlyList<Knot> knots)
     {

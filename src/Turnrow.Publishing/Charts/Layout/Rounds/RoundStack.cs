@@ -1,11 +1,13 @@
 using Turnrow.Fabric.Pieces;
+using Turnrow.Fabric.Places;
 using Turnrow.Fabric.Rows;
 
 namespace Turnrow.Publishing.Charts.Layout.Rounds;
 
 /// <summary>The rounds of a piece that begins in the middle, one round the other, as many as can be read so.</summary>
 /// <param name="Rounds">The rounds, first one first; at least one.</param>
-internal sealed record RoundStack(IReadOnlyList<RoundLayout> Rounds)
+/// <param name="Left">Rounds that follow and lead outwards still, for which there is no room: they are not drawn.</param>
+internal sealed record RoundStack(IReadOnlyList<RoundLayout> Rounds, int Left)
 {
     /// <summary>Half of the widest and highest drawing, in pixels: what fits a page and stays readable on it.</summary>
     private const double Farthest = 440;
@@ -19,6 +21,9 @@ internal sealed record RoundStack(IReadOnlyList<RoundLayout> Rounds)
     /// <summary>What the first of them stands on.</summary>
     public RoundGround Middle => Rounds[0].Ground;
 
+    /// <summary>All rounds that are drawn or left out; what follows them is drawn in bands.</summary>
+    public int Count => Rounds.Count + Left;
+
     /// <summary>How far left and right of the middle it reaches.</summary>
     public double HalfWidth => Rounds.Max(static round => round.Shape.HalfWidth(round.Outer));
 
@@ -30,12 +35,13 @@ internal sealed record RoundStack(IReadOnlyList<RoundLayout> Rounds)
     {
         if (MiddleOf(piece) is not { } middle) return null;
         var outwards = GrowingRounds(piece.Rows);
-        while (outwards > 0)
+        var drawn = outwards;
+        while (drawn > 0)
         {
-            var rounds = Lay(piece.Rows, outwards, middle);
-            if (rounds.Count == outwards) return new RoundStack(rounds);
+            var rounds = Lay(piece.Rows, drawn, middle);
+            if (rounds.Count == drawn) return new RoundStack(rounds, outwards - drawn);
             // What does not fit is no round of this drawing, and the last one decides on the shape of all.
-            outwards = rounds.Count;
+            drawn = rounds.Count;
         }
 
         return null;
@@ -82,7 +88,7 @@ internal sealed record RoundStack(IReadOnlyList<RoundLayout> Rounds)
         var most = 0;
         for (var i = 1; i < known; i++)
         {
-            if (rows[i].Work!.Tops.Count > rows[most].Work!.Tops.Count) most = i;
+            if (LengthOf(rows[i]) > LengthOf(rows[most])) most = i;
         }
 
         foreach (var hidden in LikeRows.SameRows(rows))
@@ -94,6 +100,14 @@ internal sealed record RoundStack(IReadOnlyList<RoundLayout> Rounds)
         if (most == 0 && rows[0].Work!.Tops.Count <= rows[0].Work!.Below.Count) return 0;
         const int edging = 3;
         return known == rows.Count && known - most <= edging + 1 ? known : most + 1;
+    }
+
+    // Chains over a space are as long as stitches side by side.
+    private static long LengthOf(Row row)
+    {
+        var length = 0L;
+        foreach (var kind in row.Work!.Tops.Kinds()) length += kind.Place.Kind == PlaceKind.Space ? (long)kind.Count * kind.Place.Chains : kind.Count;
+        return length;
     }
 
     private static bool Follows(Row row) => row.Number == 1 || row is { Start: null, End: null, Short.IsNone: true } && row.Begins >= RowBegins.Ring;
