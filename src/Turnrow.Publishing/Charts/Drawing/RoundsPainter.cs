@@ -113,7 +113,9 @@ internal sealed class RoundsPainter(RoundStack stack, Piece piece, SvgWriter svg
     // Which way it is read, and where the yarn is cut.
     private void DrawOutside(RoundLayout round, RoundCells cells, Ink ink)
     {
-        ink.Stand = cells.At(round.Shape.TurnAt(round.Shape.Along(round.Seam, round.Outer) + Room + Outside, round.Outer), round.Height + Outside);
+        // Of a round that is read the other way, the mark for the end is on this side of the gap.
+        var along = round.Shape.Along(round.Seam, round.Outer) + Room + Outside + (round.Direction > 0 ? 0 : round.Gap + Outside);
+        ink.Stand = cells.At(round.Shape.TurnAt(along, round.Outer), round.Height + Outside);
         Marks.Arrow(ink, ink.Stand.At, towardsRight: false);
         legend.Add(LegendSign.Way);
         if (piece.FastenedOff && round.Row.Row.Number == piece.Rows.Count)

@@ -41,7 +41,7 @@ internal sealed class RoundsSheet(RoundStack stack, Piece piece, SvgWriter svg, 
         {
             var row = stack.Rounds[i].Row.Row;
             var end = i + 1 < stack.Rounds.Count ? "," : string.Empty;
-            var said = string.Create(CultureInfo.InvariantCulture, $"{(i == 0 ? "round " : string.Empty)}{row.Number} ({row.Work!.Count(counting)}){end}");
+            var said = string.Create(CultureInfo.InvariantCulture, $"{(i == 0 ? "round " : string.Empty)}{row.Number}{(row.RightSide ? string.Empty : " WS")} ({row.Work!.Count(counting)}){end}");
             if (ChartScale.TextWidth(line + said, TextSize) > _width - (2 * Margin))
             {
                 yield return line;

@@ -47,7 +47,7 @@ internal sealed class RoundFit
     public static RoundLayout Lay(Row row, RoundLayout? before, RoundGround middle, int corners) => new RoundFit(row, before, middle, corners).Lay();
 
     /// <summary>What a round's number says.</summary>
-    public static string NameOf(Row row) => row.Number.ToString(CultureInfo.InvariantCulture) + (row.RightSide ? string.Empty : " WS");
+    public static string NameOf(Row row) => row.Number.ToString(CultureInfo.InvariantCulture);
 
     private static RingShape ShapeUnder(RoundGround middle) => middle is BothSidesGround chain ? chain.Shape : CircleShape.Instance;
 
