@@ -114,13 +114,16 @@ internal static partial class RowBuilder
     }
 
     /// <summary>A stitch of the designer's own.</summary>
-    public static StitchStatement StitchDefinition(TurnrowParser.StitchMadeContext context, LineBuilding line) =>
-        new(
-            line.Name(context.called),
-            context.by is null ? null : line.Name(context.by),
-            context.text is null ? null : line.Quoted(context.text),
-            Items(context.made, inOnePlace: false, line),
+    public static StitchStatement StitchDefinition(TurnrowParser.StitchLineContext context, LineBuilding line)
+    {
+        var special = context.asSpecial;
+        return new StitchStatement(
+            line.Name(special.called),
+            special.by is null ? null : line.Name(special.by),
+            special.text is null ? null : line.Quoted(special.text),
+            Items(special.made, inOnePlace: false, line),
             LineBuilding.Span(context));
+    }
 
     private static RowItemSyntax Stitch(TurnrowParser.ItemContext context, TextSpan span, bool inOnePlace, LineBuilding line)
     {

@@ -105,8 +105,13 @@ internal static class ShapeBuilder
         var (pattern, edges) = Fixes(context._fixes, fixes, line);
         var mark = context.mark is null ? null : line.Name(context.mark);
         var at = context.at is null ? null : line.Edge(context.at);
-        SyntaxNode last = fixes.Count > 0 ? fixes[^1] : mark is not null ? mark : at is not null ? at : amount;
-        return new RowExtentSyntax(extent, amount, mark, fixes, amount.Span.To(last.Span)) { At = at, Pattern = pattern, EdgeStitch = edges };
+        var end = amount.Span;
+        foreach (var part in (SyntaxNode?[])[at, mark, .. fixes, pattern, edges])
+        {
+            if (part is not null && part.Span.End > end.End) end = part.Span;
+        }
+
+        return new RowExtentSyntax(extent, amount, mark, fixes, amount.Span.To(end)) { At = at, Pattern = pattern, EdgeStitch = edges };
     }
 
     /// <summary>How decreases are worked.</summary>
