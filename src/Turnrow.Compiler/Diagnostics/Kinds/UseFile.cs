@@ -10,7 +10,7 @@ public static class UseFile
     /// <summary>Its name, code and page.</summary>
     public static readonly DiagnosticKind Kind = new(
         "use-file",
-        "TR0485",
+        "TR0460",
         Severity.Error,
         """
         A line `use "stitches.turnrow"` takes the stitches and stitch patterns of another file beside the pattern, and nothing else of it. The file has to be there, under
