@@ -1,6 +1,8 @@
 using System.Globalization;
 using Turnrow.Compiler.Diagnostics.Kinds;
 using Turnrow.Compiler.Grading;
+using Turnrow.Compiler.StitchPatterns;
+using Turnrow.Compiler.Stitches;
 using Turnrow.Compiler.Values;
 using Turnrow.Fabric.Numbers;
 using Turnrow.Fabric.Patterns;
@@ -21,6 +23,12 @@ internal sealed class Context(Findings findings, Scope scope, Evaluator evaluato
     public Evaluator Evaluate { get; } = evaluator;
 
     public Terms Terms { get; } = terms;
+
+    /// <summary>The stitches there are: the standard list and the file's own.</summary>
+    public StitchList Stitches { get; } = new(terms, scope);
+
+    /// <summary>The stitch patterns that the file defines or takes from others.</summary>
+    public StitchPatternBook StitchPatterns { get; } = new(findings);
 
     /// <summary>The gauges; set once the header is read.</summary>
     public GaugeBook Gauges { get; set; } = new([]);
@@ -51,16 +59,34 @@ internal sealed class Context(Findings findings, Scope scope, Evaluator evaluato
     /// <summary>The rows that the pattern may still have.</summary>
     public RowBudget Rows { get; } = new(findings);
 
-    /// <summary>The stitch that a word names in this file's terms; null, and reported, if it names none.</summary>
+    /// <summary>True if the line that says the terms could not be read.</summary>
+    public bool TermsInDoubt => termsInDoubt;
+
+    /// <summary>
+    /// The stitch that goes into one place and makes one, which a word names in this file's terms; null, and reported, if it names none.
+    /// </summary>
     public Stitch? StitchOf(NameSyntax word)
     {
-        if (StitchBook.Find(word.Text, Terms) is { } stitch) return stitch;
-        if (!termsInDoubt) ReportUnknown(word);
+        if (AnyStitchOf(word) is not { } meaning) return null;
+        if (meaning.Stitch is { IsOne: true, Takes: 1 }) return meaning.Stitch;
+        Findings.Add(StitchHere.At(word.Span, word.Text, Word(meaning.Stitch.Rule)));
         return null;
     }
 
-    /// <summary>The stitch that a word names, without a report.</summary>
-    public Stitch? TryStitch(string word) => StitchBook.Find(word, Terms);
+    /// <summary>What a word names as a stitch of any kind; null, and reported, if it names none.</summary>
+    public StitchMeaning? AnyStitchOf(NameSyntax word)
+    {
+        if (Stitches.Find(word.Text) is { } meaning) return meaning;
+        ReportUnknown(word);
+        return null;
+    }
+
+    /// <summary>The basic stitch, or the one of the file's own, that a word names, without a report: no other name can be the same.</summary>
+    public Stitch? TryStitch(string word) => StitchBook.Find(word, Terms) ?? (Stitches.IsOwn(word) ? Stitches.Find(word)?.Stitch : null);
+
+    /// <summary>The fabric that a word names, a stitch pattern or plain rows of a stitch; null, and reported, if it names none.</summary>
+    public Stitch? FabricOf(NameSyntax word) =>
+        StitchPatterns.SpanOf(word.Text) is not null ? StitchPatterns.Find(word.Text)?.Fabric : StitchOf(word);
 
     /// <summary>What the file's claims count where they do not say.</summary>
     public Counting Counting { get; set; }
@@ -87,10 +113,12 @@ internal sealed class Context(Findings findings, Scope scope, Evaluator evaluato
     /// <summary>A stitch's abbreviation in this file's terms.</summary>
     public string Word(Stitch stitch) => stitch.In(Terms).Abbreviation;
 
-    private void ReportUnknown(NameSyntax word)
+    /// <summary>Reports a word that is no stitch, unless that is in doubt.</summary>
+    public void ReportUnknown(NameSyntax word)
     {
+        if (termsInDoubt || Stitches.InDoubt || Stitches.IsOwn(word.Text)) return;
         var other = Terms == Terms.US ? Terms.UK : Terms.US;
         if (StitchBook.Find(word.Text, other) is { } foreign) Findings.Add(OtherTerms.At(word.Span, word.Text, foreign, Terms));
-        else Findings.Add(UnknownStitch.At(word.Span, word.Text, [.. StitchBook.All.Select(s => s.In(Terms))]));
+        else Findings.Add(UnknownStitch.At(word.Span, word.Text, [.. StitchBook.All.Select(s => s.In(Terms))], Stitches.Own));
     }
 }

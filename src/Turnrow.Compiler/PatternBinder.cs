@@ -4,6 +4,7 @@ using Turnrow.Compiler.Grading;
 using Turnrow.Compiler.Header;
 using Turnrow.Compiler.Joins;
 using Turnrow.Compiler.Pieces;
+using Turnrow.Compiler.StitchPatterns;
 using Turnrow.Compiler.Values;
 using Turnrow.Fabric.Patterns;
 using Turnrow.Syntax.Text;
@@ -19,6 +20,7 @@ internal sealed class PatternBinder
 {
     private readonly SyntaxTree _tree;
     private readonly UnreadLines _unread;
+    private readonly StitchPatternLines _stitchPatterns;
     private readonly Context _context;
     private readonly PieceBook _book;
     private readonly ExpectBinder _expect;
@@ -34,6 +36,7 @@ internal sealed class PatternBinder
     {
         _tree = tree;
         _unread = unread;
+        _stitchPatterns = new StitchPatternLines(tree);
         _context = context;
         _book = new PieceBook(context);
         _expect = new ExpectBinder(context, _book);
@@ -64,7 +67,7 @@ internal sealed class PatternBinder
     {
         Announce();
         _context.InInches = LengthUnits.InInches(_tree);
-        var header = new HeaderBinder(_context).Bind(HeaderStatements(), sizes);
+        var header = new HeaderBinder(_context, new DefinitionBinder(_context, _stitchPatterns, _tree.Source)).Bind(HeaderStatements(), sizes);
         foreach (var line in _tree.Lines) One(line);
         PatternWarnings.Add(_context, _book, _tree);
         GradeCheck.Add(_context, _tree);
@@ -102,6 +105,7 @@ internal sealed class PatternBinder
         foreach (var line in _tree.Lines)
         {
             NoteDoubt(line);
+            if (line is { Broken: false, Statement: StitchPatternStatement defined }) _context.StitchPatterns.Announce(defined.Name);
             switch (line.Statement)
             {
                 case MeasureStatement or CountStatement when line.Broken: break;
@@ -120,8 +124,10 @@ internal sealed class PatternBinder
         _context.Scope.InDoubt |= _unread.MayBe(line, "measure") || _unread.MayBe(line, "count") || _unread.MayBe(line, "body");
         // All claims hang on this one, so it is not doubted for every line that has lost its first word.
         _context.CountingInDoubt |= _unread.MayBeClaims(line);
+        _context.Stitches.InDoubt |= _unread.MayDefineStitch(line);
         _context.GaugesInDoubt |= _unread.MayBe(line, "gauge") || _unread.MayBe(line, "terms");
         _context.TurnsInDoubt |= _unread.MayBe(line, "turn") || _unread.MayBe(line, "terms");
+        _context.StitchPatterns.InDoubt |= _unread.MayBe(line, "stitch") || _unread.MayBe(line, "use");
         _book.JoinsInDoubt |= _unread.MayBe(line, "seam") || _unread.MayBe(line, "piece");
     }
 
@@ -132,6 +138,7 @@ internal sealed class PatternBinder
         foreach (var line in _tree.Lines)
         {
             inPiece |= IsPieceLine(line);
+            if (_stitchPatterns.Has(line) && line.Statement is not StitchPatternStatement) continue;
             if (line.Broken || line.Statement is null || IsOfPiece(line.Statement, inPiece)) continue;
             yield return line.Statement;
         }
@@ -144,6 +151,7 @@ internal sealed class PatternBinder
     private void One(LineSyntax line)
     {
         _pieceSeen |= IsPieceLine(line);
+        if (_stitchPatterns.Has(line)) return;
         if (line.Statement is PieceStatement opened)
         {
             Open(opened, line.Broken);
@@ -166,6 +174,7 @@ internal sealed class PatternBinder
             case ProseStatement prose: Prose(prose); break;
             case ExpectMeasureStatement expect: _expect.Check(expect); break;
             case ExpectEqualStatement expect: _expect.Check(expect); break;
+            case ExpectLieStatement expect: _expect.Check(expect); break;
             case FinishedStatement finished: Finished(finished); break;
             case MadeStatement made: _made.Note(made); break;
             case StatementSyntax statement when PieceStatements.IsOne(statement): InPiece(statement); break;

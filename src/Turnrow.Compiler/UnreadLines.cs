@@ -11,7 +11,7 @@ internal sealed class UnreadLines(SyntaxTree tree)
 {
     private static readonly string[] Header =
     [
-        "notation", "pattern", "version", "terms", "sizes", "skill", "notion", "wearer", "yarn", "hook", "gauge", "turn", "claims", "measure", "count", "body", "ease", "swatch", "finished", "made", "accept", ">",
+        "notation", "pattern", "version", "terms", "sizes", "skill", "notion", "wearer", "yarn", "hook", "gauge", "turn", "claims", "measure", "count", "body", "ease", "swatch", "finished", "made", "accept", "use", "stitch", "key", ">",
     ];
 
     private readonly Dictionary<LineSyntax, IReadOnlySet<string>> _inside = new(ReferenceEqualityComparer.Instance);
@@ -63,6 +63,13 @@ internal sealed class UnreadLines(SyntaxTree tree)
         if (text.IndexOf("with", StringComparison.OrdinalIgnoreCase) is not (>= 0 and var with)) return false;
         // Before it stands the line's own word, whatever has become of that.
         return text.Contains("claim", StringComparison.OrdinalIgnoreCase) || !text[..with].Trim().Contains(' ');
+    }
+
+    /// <summary>True if a broken line may have defined a stitch: it begins so, or says what something is.</summary>
+    public bool MayDefineStitch(LineSyntax line)
+    {
+        if (!MayBe(line, "stitch")) return false;
+        return line.Keyword == "stitch" || tree.Source.Text.AsSpan(line.Span.Start, line.Span.Length).Contains(" is ", StringComparison.OrdinalIgnoreCase);
     }
 
     /// <summary>True if a broken line may have left stitches for later.</summary>

@@ -1,4 +1,6 @@
+using Turnrow.Compiler.Diagnostics.Kinds;
 using Turnrow.Compiler.Tests.Naive;
+using Turnrow.Fabric.Patterns;
 using Turnrow.Fabric.Pieces;
 using Turnrow.Fabric.Places;
 using Turnrow.Fabric.Rows;
@@ -36,8 +38,26 @@ public sealed class CompilerSubject : INaiveSubject
             }
         }
 
-        return new PatternFacts(faults, rows, edges, starts) { Inner = inner };
+        var again = compilation.Diagnostics.Where(d => d.Kind == EdgeTwice.Kind).Select(d => LineAt(notationText, d.Span.Start)).Where(line => line.StartsWith("seam", StringComparison.Ordinal));
+        return new PatternFacts(faults, rows, edges, starts)
+        {
+            Inner = inner,
+            Seams = [.. compilation.Pattern.Items.OfType<SeamInSizes>().SelectMany(seam => seam.InSizes.Select((one, i) => SeamOf(one, compilation.Pattern.Sizes[i])).OfType<SeamFact>())],
+            UsedAgain = [.. again.Distinct()],
+        };
     }
+
+    private static string LineAt(string text, int at)
+    {
+        var start = text.LastIndexOf('\n', at) + 1;
+        return text[start..text.IndexOf('\n', at)];
+    }
+
+    private static SeamFact? SeamOf(Turnrow.Fabric.Joins.Seam? seam, string size) => seam is null ? null
+        : new(size, Said(seam.First.Piece), seam.First.RowEnds, seam.First.Stitches, Said(seam.Second.Piece), seam.Second.RowEnds, seam.Second.Stitches);
+
+    // `first-sleeve` is what a designer calls `first sleeve`.
+    private static string Said(Piece piece) => piece.Name.Replace('-', ' ');
 
     private static Fact RowOf(Piece piece, string size, Row row)
     {
@@ -80,7 +100,7 @@ public sealed class CompilerSubject : INaiveSubject
     {
         FoundationStart foundation => new(piece.Name, size, YarnAt.Begun, foundation.Chains, []),
         PartStart part => new(piece.Name, size, part.Joined ? YarnAt.JoinedAnew : YarnAt.GoesOn, null, []),
-        PickUpStart pickUp => new(piece.Name, size, pickUp.Joined ? YarnAt.JoinedAnew : YarnAt.GoesOn, null, [.. pickUp.Walk.Where(leg => leg.Hand is not null).SelectMany(RowsOf)]),
+        PickUpStart pickUp => new(piece.Name, size, pickUp.Joined ? YarnAt.JoinedAnew : YarnAt.GoesOn, null, [.. pickUp.Walk.Where(leg => leg.Stretch.Kind == Turnrow.Fabric.Pieces.StretchKind.RowEnds).SelectMany(RowsOf)]),
         AcrossStart across => new(piece.Name, size, across.Joined ? YarnAt.JoinedAnew : YarnAt.GoesOn, null, []),
         _ => new(piece.Name, size, YarnAt.Begun, null, []),
     };

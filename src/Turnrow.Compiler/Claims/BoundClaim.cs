@@ -8,6 +8,9 @@ namespace Turnrow.Compiler.Claims;
 /// <summary>What a claim counts: all stitches, spaces, or one stitch.</summary>
 internal readonly record struct ClaimKind(bool Spaces, Stitch? Stitch)
 {
+    /// <summary>Special stitches that the claim names, whose stitches and spaces are counted with them; null for none.</summary>
+    public IReadOnlyList<Stitch>? Without { get; init; }
+
     /// <summary>All stitches.</summary>
     public static ClaimKind Stitches => default;
 
@@ -31,7 +34,27 @@ internal static class ClaimCounting
 {
     /// <summary>The calculated count of a row.</summary>
     public static int Of(RowWork work, ClaimKind kind, Counting counting) =>
-        kind.Spaces ? work.Spaces : work.Count(counting, kind.Stitch);
+        kind.Without is { } without ? Outside(work, kind, counting, without)
+        : kind.Spaces ? work.Spaces
+        : work.Count(counting, kind.Stitch);
+
+    private static int Outside(RowWork work, ClaimKind kind, Counting counting, IReadOnlyList<Stitch> without)
+    {
+        var count = Of(work.Tops, kind);
+        var chain = counting == Counting.WithoutTurningChain && work.Opening.Counts && work.Opening.Stitch == kind.Stitch && IsOutside(work.Tops.First, without);
+        return chain ? count - 1 : count;
+    }
+
+    private static bool IsOutside(Place place, IReadOnlyList<Stitch> without)
+    {
+        if (place.Part is not { } part) return true;
+        for (var i = 0; i < without.Count; i++)
+        {
+            if (part.Special.IsLike(without[i])) return false;
+        }
+
+        return true;
+    }
 
     /// <summary>The calculated count of places that a row is to be worked over.</summary>
     public static int Ahead(PlaceSequence places, ClaimKind kind) =>
@@ -39,9 +62,11 @@ internal static class ClaimCounting
 
     private static int Of(PlaceSequence places, ClaimKind kind)
     {
+        if (kind.Without is { } without)
+            return places.CountWhere(p => IsOutside(p, without) && (kind.Spaces ? p.Kind == PlaceKind.Space : p.IsStitch && p.Stitch?.IsLike(kind.Stitch!) == true));
         if (kind.Spaces) return places.CountWhere(static p => p.Kind == PlaceKind.Space);
         return kind.Stitch is { } stitch
-            ? places.CountWhere(p => p.IsStitch && p.Stitch == stitch)
+            ? places.CountOf(stitch)
             : places.CountWhere(static p => p.IsStitch);
     }
 }

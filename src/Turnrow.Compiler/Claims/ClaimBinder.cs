@@ -24,6 +24,8 @@ internal sealed class ClaimBinder(Context context)
             parts.Add((kind, context.Evaluate.Counts(part.Count), part));
         }
 
+        TakeTheirStitches(parts);
+
         return parts.Count == 0 ? null : new BoundClaim(claim, CountingOf(claim.Scope), parts);
     }
 
@@ -54,7 +56,23 @@ internal sealed class ClaimBinder(Context context)
     {
         if (word is null || Is(word, StitchWords)) return ClaimKind.Stitches;
         if (Is(word, SpaceWords)) return new ClaimKind(true, null);
-        return context.StitchOf(word) is { } stitch ? new ClaimKind(false, stitch) : null;
+        return context.AnyStitchOf(word) is { } meaning ? new ClaimKind(false, meaning.Stitch) : null;
+    }
+
+    // A special stitch named in the claim takes its stitches with it: `7 shell, 8 sc` of a row of both.
+    private static void TakeTheirStitches(List<(ClaimKind Kind, int?[] Claimed, ClaimPartSyntax Syntax)> parts)
+    {
+        List<Fabric.Stitches.Stitch>? named = null;
+        foreach (var (kind, _, _) in parts)
+        {
+            if (kind.Stitch is { IsOne: false } special) (named ??= []).Add(special);
+        }
+
+        if (named is null) return;
+        for (var i = 0; i < parts.Count; i++)
+        {
+            if (parts[i].Kind is { Stitch.IsOne: true } or { Spaces: true }) parts[i] = parts[i] with { Kind = parts[i].Kind with { Without = named } };
+        }
     }
 
     private static bool Is(NameSyntax word, string[] words) =>

@@ -67,7 +67,11 @@ internal static class PatternWarnings
     {
         foreach (var (name, part) in piece.Parts)
         {
-            if (!part.Used) context.Findings.Add(PartUnused.At(part.Span, name, piece.Name));
+            if (part.Used) continue;
+            // Of several that are made alike each has its own to be gone on from.
+            var open = piece.Copies.Where(copy => copy.PartNamed(name) is { Used: false }).ToList();
+            if (open.Count == piece.Copies.Count) context.Findings.Add(PartUnused.At(part.Span, name, piece.Name));
+            else foreach (var copy in open) context.Findings.Add(PartUnused.At(part.Span, name, copy.Name));
         }
     }
 
@@ -114,8 +118,8 @@ internal static class PatternWarnings
     {
         for (var i = 0; i < rows.Count; i++)
         {
-            if (rows[i].Work?.Opening.Stitch is not { TurningChainCounts: null } stitch || context.Rules.ContainsKey(stitch)) continue;
-            if (rows[i].Origin.Value is SyntaxNode line && !piece.Lead.SaysRuleOf(stitch)) return (stitch, line);
+            if (rows[i].Work?.Opening.Stitch is not { TurningChainCounts: null } stitch || context.Rules.ContainsKey(stitch) || context.Rules.ContainsKey(stitch.Rule)) continue;
+            if (rows[i].Origin.Value is SyntaxNode line && !piece.Lead.SaysRuleOf(stitch) && !piece.Lead.SaysRuleOf(stitch.Rule)) return (stitch, line);
         }
 
         return null;

@@ -31,7 +31,7 @@ internal sealed class PickUpBinder(Context context, PieceBook book)
         }
 
         if (walks.Find(static w => w!.Piece.Copies.Count > 0) is { } several) context.Findings.Add(MadeSeveral.Which(several.Span, several.Piece.Name, several.Piece.Copies.Count));
-        if (pickUp.Rates.Count > 0 && pickUp.Rates[0].Evenly) return new EvenPickUp(context, book).Bind(pickUp, Noted(pickUp, walks!), rates[0]);
+        if (pickUp.Rates.Any(static r => r.Evenly)) return Evenly(pickUp, walks!, rates);
         var sizes = new SizedPickUp?[context.Sizes];
         var uneven = new List<(int Size, PickUpLeg Leg)>();
         for (var i = 0; i < sizes.Length; i++) sizes[i] = InSize(i, pickUp, walks!, rates, stitch, uneven);
@@ -48,6 +48,14 @@ internal sealed class PickUpBinder(Context context, PieceBook book)
         if (uneven.Count > 0) context.Findings.Add(PickUpRemainder.At(context, pickUp.Rates.Count > 0 ? pickUp.Rates[0].Span : word.Span, uneven));
         Noted(pickUp, walks!);
         return new BoundPickUp(stitch, sizes);
+    }
+
+    private BoundPickUp Evenly(PickUpOriginSyntax pickUp, List<BoundWalk> walks, IReadOnlyList<BoundRate> rates)
+    {
+        var inAll = rates[pickUp.Rates.TakeWhile(static r => !r.Evenly).Count()];
+        var bound = new EvenPickUp(context, book).Bind(pickUp, Noted(pickUp, walks), inAll, rates.FirstOrDefault(static r => r.OfCorners));
+        CheckCorners(pickUp, walks, rates, bound.InSizes);
+        return bound;
     }
 
     // The edges are used now, and have to meet.
@@ -120,7 +128,7 @@ internal sealed class PickUpBinder(Context context, PieceBook book)
         }
 
         if (legs.Count == 0) return null;
-        if (rates.FirstOrDefault(r => r.OfCorners)?.Count[size] is { } inCorner) legs = PickUpCorners.CutOut(legs, inCorner);
+        if (rates.FirstOrDefault(r => r.OfCorners)?.Count[size] is { } inCorner) legs = PickUpCorners.CutOut(legs, inCorner, pickUp.Around);
         var total = 0L;
         var whole = known;
         // A rate holds for all that it is said of together: 2 in 3 rows does not begin anew where the rows' stitch changes.

@@ -5,12 +5,16 @@ namespace Turnrow.Compiler.Joins;
 
 /// <summary>
 /// Finds the corners of a walk: the end of a foundation or of a last row where the walk turns to or from the row-ends of the same piece, and
-/// the places of a last row that are marked as corners. Each becomes a leg of its own.
+/// the places of a last row that are marked as corners. Each becomes a leg of its own. A walk that is closed to a round turns at its closing
+/// place too: the corner is where the foundation or the last row has it, so it closes the round or begins it.
 /// </summary>
 internal static class PickUpCorners
 {
     /// <summary>The legs, with so many stitches in each corner.</summary>
-    public static List<PickUpLeg> CutOut(IReadOnlyList<PickUpLeg> legs, int inCorner)
+    /// <param name="legs">The legs as they are walked.</param>
+    /// <param name="inCorner">So many stitches.</param>
+    /// <param name="around">True if the end of the walk meets its beginning.</param>
+    public static List<PickUpLeg> CutOut(IReadOnlyList<PickUpLeg> legs, int inCorner, bool around)
     {
         var result = new List<PickUpLeg>();
         for (var i = 0; i < legs.Count; i++)
@@ -23,8 +27,8 @@ internal static class PickUpCorners
             }
 
             var corners = Marked(leg);
-            if (i > 0 && Turns(legs[i - 1], leg)) corners.Add(0);
-            if (i + 1 < legs.Count && Turns(legs[i + 1], leg)) corners.Add(leg.Stretch.Count - 1);
+            if ((i > 0 || around) && Turns(legs[i > 0 ? i - 1 : ^1], leg)) corners.Add(0);
+            if ((i + 1 < legs.Count || around) && Turns(legs[(i + 1) % legs.Count], leg)) corners.Add(leg.Stretch.Count - 1);
             Cut(result, leg with { Part = i + 1 }, corners, inCorner);
         }
 

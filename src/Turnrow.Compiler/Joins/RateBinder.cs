@@ -26,7 +26,7 @@ internal sealed class RateBinder(Context context)
             context.Evaluate.Counts(rate.Count, 1),
             rate.Per is { } per ? context.Evaluate.Counts(per, 1) : Sized.Same<int?>(context.Sizes, 1),
             rate.OfStitches)
-        { OfCorners = IsOfCorners(rate) };
+        { OfCorners = rate.OfCorners };
     }
 
     /// <summary>Several rates, all in one stitch; null, and reported, if one can't be understood.</summary>
@@ -44,12 +44,9 @@ internal sealed class RateBinder(Context context)
         return bound!;
     }
 
-    /// <summary>True of <c>3 sc in each corner</c>.</summary>
-    public static bool IsOfCorners(RateSyntax rate) => rate is { Per: null, Kind: [{ Text: "corner" or "corners" }] };
-
     private bool IsOfPlaces(RateSyntax rate)
     {
-        if (rate.Kind.Count == 0 || IsOfCorners(rate)) return true;
+        if (rate.Kind.Count == 0 || rate.OfCorners) return true;
         var word = rate.Kind[0].Text;
         var known = rate.Kind.Count == 1
             && (Array.Exists(Places, p => string.Equals(p, word, StringComparison.OrdinalIgnoreCase)) || context.TryStitch(word) is not null);

@@ -6,7 +6,7 @@ namespace Turnrow.Compiler.Joins;
 
 /// <summary>
 /// Shares stitches out over the stretches of a walk: at the end of each as many are picked up as its length up to there asks for, to the
-/// nearest stitch.
+/// nearest stitch. What goes into corners is given, and the rest is shared out between them.
 /// </summary>
 internal static class Shares
 {
@@ -18,11 +18,19 @@ internal static class Shares
         var total = lengths.Sum();
         var result = new List<PickUpLeg>();
         var (along, picked) = (0L, 0);
+        var between = stitches - whole.Sum(static l => l.IsCorner ? l.Rate : 0);
+        var last = whole.FindLastIndex(static l => !l.IsCorner);
         for (var i = 0; i < whole.Count; i++)
         {
+            if (whole[i].IsCorner)
+            {
+                result.Add(whole[i]);
+                continue;
+            }
+
             along += lengths[i];
             // Yarn is joined in the first place, so something is worked there.
-            var upTo = i == whole.Count - 1 ? stitches : Math.Max(1, UpTo(along, total, stitches));
+            var upTo = i == last ? between : Math.Max(whole[0].IsCorner ? 0 : 1, UpTo(along, total, between));
             result.Add(whole[i] with { Rate = upTo - picked, Per = whole[i].Stretch.Count });
             picked = upTo;
         }
@@ -33,8 +41,9 @@ internal static class Shares
     /// <summary>Mends a walk that is turned over: yarn is joined at its other end now, where something is worked, given up by the next that has any.</summary>
     public static void BeginAtOtherEnd(List<PickUpLeg> walk)
     {
-        var from = walk.FindIndex(static leg => leg.Rate > 0);
-        if (from <= 0) return;
+        if (walk[0].Rate > 0) return;
+        var from = walk.FindIndex(static leg => leg.Rate > 0 && !leg.IsCorner);
+        if (from < 0) return;
         walk[0] = walk[0] with { Rate = 1 };
         walk[from] = walk[from] with { Rate = walk[from].Rate - 1 };
     }
@@ -71,8 +80,9 @@ internal static class Shares
         var lengths = new long[legs.Count];
         for (var i = 0; i < lengths.Length; i++)
         {
+            if (legs[i].IsCorner) continue;
             if (EdgeLength.Of([new JoinSide(legs[i].Piece, legs[i].Hand, [legs[i].Stretch])], gauges) is not { } length || length.Numerator <= 0)
-                return [.. legs.Select(static l => Math.Max(1, 60L * l.Stretch.Count * l.Rate / l.Per))];
+                return [.. legs.Select(static l => l.IsCorner ? 0 : Math.Max(1, 60L * l.Stretch.Count * l.Rate / l.Per))];
             lengths[i] = Math.Max(1, (long)Math.Round(length.ToDouble() * 1000));
         }
 

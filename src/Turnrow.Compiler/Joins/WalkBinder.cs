@@ -23,35 +23,23 @@ internal sealed class WalkBinder(Context context, PieceBook book)
     /// <summary>The edge; null, and reported, if the words name none.</summary>
     public BoundWalk? Bind(WalkSyntax walk)
     {
-        if (walk.Words.Count == 0 || PieceOf(walk, out var named) is not { } piece) return null;
+        if (walk.Words.Count == 0 || book.Bind(walk.Words, out var named) is not { } piece) return null;
         var words = walk.Words.Skip(named).Where(w => !EdgeWords.Contains(w.Text, StringComparer.OrdinalIgnoreCase)).ToList();
         if (SideOf(piece, walk, words) is not { } find) return null;
         var sides = new JoinSide?[context.Sizes];
         for (var i = 0; i < sides.Length; i++) sides[i] = find(i);
+        if (IsTaken(piece, walk, sides)) return null;
         if (walk.Selection is { } selection) sides = Select(walk, selection, piece, sides);
         // What is said of all of them is told so.
         if (piece.Copies.Count > 0) sides = sides.Select(s => s is null ? null : s with { Piece = s.Piece with { Name = $"each-{piece.Name}" } });
         return new BoundWalk(piece, sides, walk.Span);
     }
 
-    // `second sleeve`: one of several; `sleeve` alone is each of them.
-    private PieceState? PieceOf(WalkSyntax walk, out int named)
-    {
-        named = 1;
-        var nth = Array.FindIndex(PieceOpening.Ordinals, o => Is(walk.Words[0], o));
-        if (nth < 0 || walk.Words.Count < 2 || book.Find(walk.Words[1].Text) is not { Copies: { Count: > 0 } copies } piece) return book.Bind(walk.Words[0]);
-        named = 2;
-        if (nth < copies.Count) return copies[nth];
-        book.JoinsInDoubt = true;
-        context.Findings.Add(MadeSeveral.TooMany(walk.Words[0].Span.To(walk.Words[1].Span), piece.Name, copies.Count));
-        return null;
-    }
-
     private Func<int, JoinSide?>? SideOf(PieceState piece, WalkSyntax walk, List<NameSyntax> words)
     {
         if (words.Count == 1 && Is(words[0], "foundation")) return i => EdgeSelection.Foundation(piece.Finished[i]);
         if (words.Count == 1 && HasInner(piece, words[0].Text)) return i => EdgeSelection.Inner(piece.Finished[i], words[0].Text);
-        if (words.Count == 1 && piece.Parts.TryGetValue(words[0].Text, out var part))
+        if (words.Count == 1 && piece.PartNamed(words[0].Text) is { } part)
         {
             part.Used = true;
             return i => EdgeSelection.Part(piece.Finished[i], words[0].Text, part.FromRight[i], part.Count[i]);
@@ -75,6 +63,29 @@ internal sealed class WalkBinder(Context context, PieceBook book)
 
         return ByName(piece, words[0], hand);
     }
+
+    // What a later piece goes on from is no edge any more. Of a last row that is what none goes on from, if anything is left of it.
+    private bool IsTaken(PieceState piece, WalkSyntax walk, JoinSide?[] sides)
+    {
+        if (piece.EdgesInDoubt || sides[0] is not { Hand: null, Stretches: [{ Kind: StretchKind.OpenStitches } first, ..] }) return false;
+        foreach (var (by, right, count) in piece.Taken.Concat(piece.Copies.SelectMany(static copy => copy.Taken)))
+        {
+            var sizes = Sized.Where(context.Sizes, i => sides[i] is { Stretches: [var taken, ..] } && count[i] > 0 && (taken.Name is null
+                ? taken.Count == 0
+                : taken.FromRight < right[i] + count[i] && right[i] < taken.FromRight + taken.Count));
+            if (sizes.Length == 0) continue;
+            var stitches = first.Name is { } name ? $"the stitches of {piece.Name} {name}" : $"all stitches of the last row of {piece.Name}";
+            context.Findings.Add(StitchesTaken.At(context, walk.Span, sizes, stitches, by, book.Find(by)?.Span, OpenParts(piece)));
+            book.JoinsInDoubt = true;
+            return true;
+        }
+
+        return false;
+    }
+
+    private static List<string> OpenParts(PieceState piece) =>
+        [.. piece.PartNames.Where(name => piece.PartNamed(name) is { } part
+            && !piece.Taken.Exists(t => part.FromRight[0] < t.FromRight[0] + t.Count[0] && t.FromRight[0] < part.FromRight[0] + part.Count[0])).Select(name => $"{piece.Name} {name}")];
 
     private static bool HasInner(PieceState piece, string name) =>
         Array.Exists(piece.Finished, p => p.Inner.Any(s => string.Equals(s.Name, name, StringComparison.OrdinalIgnoreCase)));

@@ -183,18 +183,25 @@ internal sealed class MirrorBeginning(PieceBook book, PieceState piece, PieceSta
     private PickUpStart Turned(PickUpStart pickUp, int size)
     {
         var walk = new List<PickUpLeg>();
-        for (var i = pickUp.Walk.Count - 1; i >= 0; i--)
+        for (var i = pickUp.Walk.Count - 1; i >= 0;)
         {
             var leg = pickUp.Walk[i];
             var state = Turned(leg.Piece);
             state.Joined = true;
+            if (leg.Hand is not null)
+            {
+                var along = new List<PickUpLeg>();
+                for (; i >= 0 && pickUp.Walk[i].Piece == leg.Piece && pickUp.Walk[i].Hand == leg.Hand; i--) along.Add(pickUp.Walk[i]);
+                walk.AddRange(Joins.MirroredWalk.Of(along, state.Finished[size], pickUp.IsEven));
+                continue;
+            }
+
+            i--;
             walk.Add(leg with
             {
                 Piece = state.Finished[size],
                 // A mirror image holds under the same name what lies there turned over.
                 Stretch = state.Name == leg.Piece.Name ? Opposite(state.Finished[size], leg.Stretch) : leg.Stretch,
-                Hand = leg.Hand?.Opposite(),
-                Upwards = leg.Hand is null ? leg.Upwards : !leg.Upwards,
             });
         }
 

@@ -50,6 +50,26 @@ internal sealed class PieceBook(Context context)
     public PieceState? MirrorOf(string name) =>
         Find(name) is { } piece ? _mirrors.GetValueOrDefault(piece) ?? piece.MirrorOf : null;
 
+    /// <summary>
+    /// The piece that words begin with, <c>sleeve</c> or <c>second sleeve</c>; of one that is made several times <c>sleeve</c> alone is each of
+    /// them. Null, and reported, if there is none.
+    /// </summary>
+    /// <param name="words">The words.</param>
+    /// <param name="named">How many of them name the piece.</param>
+    public PieceState? Bind(IReadOnlyList<NameSyntax> words, out int named)
+    {
+        named = 1;
+        var nth = PieceOpening.OrdinalOf(words[0]);
+        if (nth < 0 || words.Count < 2 || Find(words[0].Text) is not null || Find(words[1].Text) is not { } piece) return Bind(words[0]);
+        named = 2;
+        if (nth < piece.Copies.Count) return piece.Copies[nth];
+        JoinsInDoubt = true;
+        var span = words[0].Span.To(words[1].Span);
+        if (piece.Copies.Count > 0) context.Findings.Add(MadeSeveral.TooMany(span, piece.Name, piece.Copies.Count));
+        else if (!InDoubt && !piece.NamesInDoubt) context.Findings.Add(MadeSeveral.Once(span, piece.Name));
+        return null;
+    }
+
     /// <summary>The piece that a word names; null, and reported, if there is none yet.</summary>
     public PieceState? Bind(NameSyntax name)
     {

@@ -16,6 +16,9 @@ internal sealed class PieceOpening(Context context, PieceBook book)
     /// <summary>What each of several is called.</summary>
     public static readonly string[] Ordinals = ["first", "second", "third", "fourth"];
 
+    /// <summary>Which of several a word says, from 0; -1 if it says none.</summary>
+    public static int OrdinalOf(NameSyntax word) => Array.FindIndex(Ordinals, nth => string.Equals(nth, word.Text, StringComparison.OrdinalIgnoreCase));
+
     private const int MostCopies = 4;
 
     /// <summary>The piece that a line opens. It is there even if the line is wrong.</summary>

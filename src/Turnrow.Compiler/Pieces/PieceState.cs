@@ -14,6 +14,7 @@ internal sealed class PieceState(string name, TextSpan span, PieceBuilder[] buil
     private int _lead;
     private bool _joined;
     private Piece[]? _model;
+    private readonly Dictionary<string, NamedPart> _ownParts = new(StringComparer.OrdinalIgnoreCase);
 
     public string Name { get; } = name;
 
@@ -35,6 +36,17 @@ internal sealed class PieceState(string name, TextSpan span, PieceBuilder[] buil
 
     /// <summary>The parts that <c>divide</c> named: stitches from the right edge, and how many, a size.</summary>
     public Dictionary<string, NamedPart> Parts { get; } = new(StringComparer.OrdinalIgnoreCase);
+
+    /// <summary>The part that <c>divide</c> named so; null for none. Each of several that are made alike has it for itself.</summary>
+    public NamedPart? PartNamed(string name)
+    {
+        if (CopyOf is not { } model) return Parts.GetValueOrDefault(name);
+        if (model.Parts.TryGetValue(name, out var part)) _ownParts.TryAdd(name, part with { Used = false });
+        return _ownParts.GetValueOrDefault(name);
+    }
+
+    /// <summary>The names of its parts.</summary>
+    public IReadOnlyCollection<string> PartNames => (CopyOf ?? this).Parts.Keys;
 
     /// <summary>Parts of the last row that later pieces go on from: stitches from the right edge, and how many, a size.</summary>
     public List<(string Piece, int[] FromRight, int[] Count)> Taken { get; } = [];
@@ -76,10 +88,13 @@ internal sealed class PieceState(string name, TextSpan span, PieceBuilder[] buil
         return goesOn;
     }
 
-    /// <summary>True once the piece is joined to another by a seam, a part or a pick-up.</summary>
+    /// <summary>
+    /// True once the piece is joined to another by a seam, a part or a pick-up. What closes each of several by itself is enough where none of
+    /// them is joined to anything, as with mittens; where one is, the others have to be.
+    /// </summary>
     public bool Joined
     {
-        get => _joined || CopyOf is { _joined: true };
+        get => _joined || (CopyOf is { _joined: true } model && !model.Copies.Any(static copy => copy._joined));
         set => _joined = value;
     }
 

@@ -13,7 +13,7 @@ internal static class PieceStatements
     /// <summary>True if a statement belongs in a piece.</summary>
     public static bool IsOne(StatementSyntax statement) => statement is
         BeginStatement or RingStatement or BothSidesStatement or RoundsAreStatement or ChainStatement or EdgeNameStatement or RowStatement or StraightStatement or LeaveStatement or AddStatement
-        or ShapeStatement or ShapeMannerStatement or ForSizesStatement or MarkStatement or RepeatStatement or DivideStatement or FastenOffStatement;
+        or ShapeStatement or SolidStatement or ShapeMannerStatement or ForSizesStatement or MarkStatement or RepeatStatement or PatternRepeatStatement or DivideStatement or FastenOffStatement;
 
     /// <summary>Does what a statement says.</summary>
     public static void Bind(Context context, PieceState piece, StatementSyntax statement)
@@ -32,8 +32,10 @@ internal static class PieceStatements
             case LeaveStatement leave: StepBinding.Bind(context, piece, leave); break;
             case AddStatement add: StepBinding.Bind(context, piece, add); break;
             case ShapeStatement shape: ShapeBinding.Bind(context, piece, shape); break;
+            case SolidStatement solid: SolidBinding.Bind(context, piece, solid); break;
             case ShapeMannerStatement manner: MannerBinding.Bind(context, piece, manner); break;
             case RepeatStatement repeat: RepeatBinding.Bind(context, piece, repeat); break;
+            case PatternRepeatStatement often: Often(context, piece, often); break;
             case DivideStatement divide: DivideBinding.Bind(context, piece, divide); break;
             case ForSizesStatement some: ForSizesBinding.Bind(context, piece, some); break;
             case MarkStatement mark: Mark(context, piece, mark); break;
@@ -72,6 +74,13 @@ internal static class PieceStatements
 
         piece.MarkSpans[mark.Name.Text] = mark.Name.Span;
         piece.Marks[mark.Name.Text] = rows;
+    }
+
+    // How often is not said, so neither is any number of rows that follows.
+    private static void Often(Context context, PieceState piece, PatternRepeatStatement repeat)
+    {
+        context.Findings.Add(RepeatOften.At(repeat.Span));
+        piece.Doubt(true);
     }
 
     private static void FastenOff(PieceState piece)

@@ -29,6 +29,7 @@ internal sealed class RowWorking(Context context, PieceState piece, StatementSyn
         if (plan is null) builder.Doubt(false);
         var below = builder.Ahead;
         var number = builder.RowCount + 1;
+        var waiting = builder.WaitingAt(builder.HookAt.Opposite());
         var startsAtTurn = builder.WaitingAt(builder.HookAt) > 0;
         var fault = builder.WorkRow(plan ?? new WordsPlan([]), new Origin(statement), ordinal);
         if (fault is null && builder.Rows[^1].Work is { Tops.Count: 0 })
@@ -39,7 +40,7 @@ internal sealed class RowWorking(Context context, PieceState piece, StatementSyn
         }
 
         if (fault is null || plan is null) return;
-        _failures[size] ??= new RowFailure(fault, plan, number, below?.Count ?? fault.There, builder.Rows[^1].StartsAt) { Below = below, StartsAtTurn = startsAtTurn };
+        _failures[size] ??= new RowFailure(fault, plan, number, below?.Count ?? fault.There, builder.Rows[^1].StartsAt) { Below = below, StartsAtTurn = startsAtTurn, Waiting = waiting };
     }
 
     /// <summary>Reports what could not be worked, and ends the line.</summary>
@@ -89,6 +90,9 @@ internal sealed record RowFailure(RowFault Fault, RowPlan Plan, int Row, int Pla
 
     /// <summary>True if it starts where a row before it turned.</summary>
     public bool StartsAtTurn { get; init; }
+
+    /// <summary>Of those places the ones that rows before it left for later; 0 for none.</summary>
+    public int Waiting { get; init; }
 
     /// <summary>True if both are the same fault of the same word.</summary>
     public bool IsLike(RowFailure other) =>

@@ -2,6 +2,7 @@ using Turnrow.Compiler.Diagnostics.Kinds;
 using Turnrow.Compiler.Values;
 using Turnrow.Fabric.Numbers;
 using Turnrow.Fabric.Patterns;
+using Turnrow.Fabric.Pieces;
 using Turnrow.Fabric.Stitches;
 using Turnrow.Syntax.Tree;
 
@@ -11,15 +12,29 @@ namespace Turnrow.Compiler.Pieces;
 internal sealed class RowsWanted(Context context, PieceState piece, RowExtentSyntax extent)
 {
     /// <summary>The rows; null, and reported, in a size where they can't be told.</summary>
-    public int?[] Count(Stitch?[] stitches)
+    public int?[] Count(Onward[] onward)
     {
-        if (PlainCheck.NothingToGoOnWith(piece, stitches)) return Sized.Same<int?>(context.Sizes, null);
+        CheckSides();
+        if (PlainCheck.NothingToGoOnWith(piece, onward)) return Sized.Same<int?>(context.Sizes, null);
         var marks = MarkOf();
         if (extent.From is not null && marks is null) return Sized.Same<int?>(context.Sizes, null);
         if (extent.Extent == StraightExtent.Rows) return GivenRows(marks);
         var lengths = context.Evaluate.Lengths(extent.Amount);
-        return OfLength(stitches.Select((s, i) => GaugeOf(s, i)).ToArray(), lengths, marks);
+        return OfLength(onward.Select((o, i) => GaugeOf(o.Fabric, i)).ToArray(), lengths, marks);
     }
+
+    // Rounds are worked with the same side facing, so none of them ends on another.
+    private void CheckSides()
+    {
+        var sizes = Sized.Where(context.Sizes, i => context.Here.Has(i) && piece.Builders[i] is { InRounds: true, RowCount: > 0, RowsInDoubt: false });
+        if (sizes.Length == 0) return;
+        foreach (var fix in extent.Fixes)
+        {
+            if (IsSide(fix)) context.Findings.Add(RowsFix.InRounds(context, fix, sizes, piece.Builders[sizes[0]].NextIsRightSide));
+        }
+    }
+
+    private static bool IsSide(RowFixSyntax fix) => fix.Fix is RowFix.EndRightSide or RowFix.EndWrongSide;
 
     private Gauge? GaugeOf(Stitch? stitch, int size)
     {
@@ -50,7 +65,7 @@ internal sealed class RowsWanted(Context context, PieceState piece, RowExtentSyn
                 continue;
             }
 
-            if (AllowedRows(extent.Extent == StraightExtent.To ? builder.RowCount - since : 0, builder.NextIsRightSide) is not { } allowed) continue;
+            if (AllowedRows(extent.Extent == StraightExtent.To ? builder.RowCount - since : 0, builder) is not { } allowed) continue;
             var rows = allowed.Nearest(exact);
             if (rows < 0) passed.Add(i);
             else counts[i] = (int)Math.Min(rows, int.MaxValue);
@@ -73,17 +88,19 @@ internal sealed class RowsWanted(Context context, PieceState piece, RowExtentSyn
         var passed = Sized.Where(context.Sizes, i => counts[i] is < 0);
         if (passed.Length > 0) context.Findings.Add(RowsPassed.At(context, extent.Amount.Span, passed, i => -counts[i]!.Value, i => piece.Builders[i].RowCount - marks![i]!.Value + 1));
         var wrong = Sized.Where(context.Sizes, i => counts[i] is { } n && n >= 0 && !piece.Builders[i].RowsInDoubt
-            && AllowedRows(0, piece.Builders[i].NextIsRightSide) is { } allowed && !allowed.Has(n));
-        if (wrong.Length > 0) context.Findings.Add(RowsFix.At(context, Unmet(counts[wrong[0]]!.Value, piece.Builders[wrong[0]].NextIsRightSide), wrong, counts));
+            && AllowedRows(0, piece.Builders[i]) is { } allowed && !allowed.Has(n));
+        if (wrong.Length > 0) context.Findings.Add(RowsFix.At(context, Unmet(counts[wrong[0]]!.Value, piece.Builders[wrong[0]]), wrong, counts));
         return counts.Select(c => c is < 0 ? null : c);
     }
 
     // The parity of the rows added, given those that count with them.
-    private Allowed? AllowedRows(int counted, bool nextIsRightSide)
+    private Allowed? AllowedRows(int counted, PieceBuilder builder)
     {
         var allowed = Allowed.Any;
+        var nextIsRightSide = builder.NextIsRightSide;
         foreach (var fix in extent.Fixes)
         {
+            if (builder.InRounds && IsSide(fix)) continue;
             if (allowed.And(IsOdd(fix, counted, nextIsRightSide) ? Allowed.Odd : Allowed.Even) is { } both)
             {
                 allowed = both;
@@ -106,11 +123,11 @@ internal sealed class RowsWanted(Context context, PieceState piece, RowExtentSyn
         _ => !nextIsRightSide,
     };
 
-    private RowFixSyntax Unmet(int rows, bool nextIsRightSide)
+    private RowFixSyntax Unmet(int rows, PieceBuilder builder)
     {
         foreach (var fix in extent.Fixes)
         {
-            if (IsOdd(fix, 0, nextIsRightSide) != (rows % 2 != 0)) return fix;
+            if (!(builder.InRounds && IsSide(fix)) && IsOdd(fix, 0, builder.NextIsRightSide) != (rows % 2 != 0)) return fix;
         }
 
         return extent.Fixes[0];

@@ -15,6 +15,7 @@ internal sealed class PlaceBinder(Context context)
     public Target? Bind(PlaceSyntax place)
     {
         if (place.Word == PlaceWord.Corner) return Target.Corner;
+        if (place.Nth is { } nth) return NthOf(place, nth) is { } filterOf ? new Target(Aim.NextOfKind, filterOf) : null;
         if (place.Word == PlaceWord.Ring) return Target.Ring;
         if (place is { Word: PlaceWord.Next, Kind: [{ Text: "corner" }], AndKind.Count: 0 }) return Target.NextCorner;
         if (place.Kind.Count == 0 && place.AndKind.Count == 0)
@@ -65,10 +66,59 @@ internal sealed class PlaceBinder(Context context)
         if (words.Count == 1 && Array.Exists(SpaceWords, w => Is(words[0], w))) return new PlaceFilter(PlaceFilterKind.AnySpace, null, 0);
         if (words.Count == 2 && Array.Exists(SpaceWords, w => Is(words[1], w)) && ChainsOf(words[0].Text) is { } chains)
             return new PlaceFilter(PlaceFilterKind.SpaceOf, null, chains);
-        if (words.Count == 1) return context.StitchOf(words[0]) is { } stitch ? new PlaceFilter(PlaceFilterKind.OneStitch, stitch, 0) : null;
+        if (words.Count == 2 && IsCentre(words[1])) return SpecialOf(words[0]) is { } named ? CentreOf(words[0], named) : null;
+        if (words.Count == 1)
+        {
+            if (context.AnyStitchOf(words[0]) is not { Stitch: var stitch }) return null;
+            return stitch.IsOne ? new PlaceFilter(PlaceFilterKind.OneStitch, stitch, 0) : CentreOf(words[0], stitch);
+        }
+
         if (words.Count > 0) context.Findings.Add(PlaceUnknown.At(words, Array.Exists([.. SpaceWords, .. StitchWords], w => Is(words[^1], w))));
         return null;
     }
+
+    /// <summary>A kind of place inside a special stitch: a stitch, or a space (null); null, and reported, if it is neither.</summary>
+    public (Fabric.Stitches.Stitch? Stitch, bool Known)? KindOf(IReadOnlyList<NameSyntax> words)
+    {
+        if (words.Count == 1 && Array.Exists(SpaceWords, w => Is(words[0], w))) return (null, true);
+        if (words.Count == 1) return context.AnyStitchOf(words[0]) is { } meaning ? (meaning.Stitch, true) : null;
+        context.Findings.Add(StitchPlace.Words(words[0].Span.To(words[^1].Span)));
+        return null;
+    }
+
+    // `3rd dc of next shell`: the words behind the number.
+    private PlaceFilter? NthOf(PlaceSyntax place, NumberSyntax nth)
+    {
+        if (place.Kind is not [var kind, { Text: "of" }, { Text: "next" }, var name])
+        {
+            context.Findings.Add(StitchPlace.Words(place.Span));
+            return null;
+        }
+
+        if (KindOf([kind]) is not { } of || SpecialOf(name) is not { } special) return null;
+        // A number of the family may be another one in the row: how many there are is known of the stitch alone.
+        var there = special.Tops.CountWhere(p => p.Stitch == of.Stitch && (of.Stitch is not null || p.Kind == Fabric.Places.PlaceKind.Space));
+        if (nth.Numerator >= 1 && (nth.Numerator <= there || special.Family is not null) && nth.Numerator <= int.MaxValue) return PlaceFilter.NthOf((int)nth.Numerator, of.Stitch, special);
+        context.Findings.Add(StitchPlace.Missing(place.Span, name.Text, kind.Text, there));
+        return null;
+    }
+
+    private Fabric.Stitches.Stitch? SpecialOf(NameSyntax word)
+    {
+        if (context.AnyStitchOf(word) is not { Stitch: var stitch }) return null;
+        if (!stitch.IsOne) return stitch;
+        context.Findings.Add(StitchPlace.NotSpecial(word.Span, word.Text));
+        return null;
+    }
+
+    private PlaceFilter? CentreOf(NameSyntax word, Fabric.Stitches.Stitch special)
+    {
+        if (special.Family is not null || special.Tops.CountWhere(static p => p.Part!.IsCentre) > 0) return PlaceFilter.CentreOf(special);
+        context.Findings.Add(StitchPlace.NoCentre(word.Span, word.Text));
+        return null;
+    }
+
+    private static bool IsCentre(NameSyntax word) => Is(word, "centre") || Is(word, "center");
 
     private static bool Is(NameSyntax word, string other) => string.Equals(word.Text, other, StringComparison.OrdinalIgnoreCase);
 

@@ -41,7 +41,8 @@ internal sealed partial class RowBinder
         for (var i = 0; i < words.Length; i++)
         {
             if (inStitch[i] is not { } target || many[i] is not { } n) continue;
-            var stitches = new Work(read.Stitch, read.Together, 1, Amount.Once, Target.Next, read.Hook);
+            if (read.In(i) is not { } one) continue;
+            var stitches = new Work(one, read.Together, 1, Amount.Once, Target.Next, read.Hook);
             words[i] = new ByPlace(stitches, new Work(second.Stitch, second.Together, n, Amount.Once, inSpace, second.Hook), target.Remain);
         }
 

@@ -43,7 +43,7 @@ internal sealed partial class RowBinder(Context context)
             if (item is not StitchItem stitch) continue;
             foreach (var word in stitch.Words)
             {
-                if (StitchWord.Read(word.Text, context.Terms) is { } read && read.Stitch != StitchBook.Chain) _stitches.Add(read.Stitch);
+                if (StitchWord.Read(word.Text, context) is { Stitch: { Base: null } basic } && basic != StitchBook.Chain) _stitches.Add(basic);
             }
         }
     }
@@ -85,6 +85,7 @@ internal sealed partial class RowBinder(Context context)
             LeaveItem leave => OfCount(leave.Count, n => new Leave(n) { ForLater = leave.ForLater }),
             _ => None(),
         };
+        if (item is TogetherItem or CentreItem) return Refuse(StitchInRow.Words(item.Span));
         if ((inOnePlace || _ring > 0) && item is not (StitchItem or GroupItem or MarkCornerItem)) return Refuse(NotInOnePlace.At(item.Span));
         return words.Select(w => w is null ? null : w with { Origin = new Origin(item) });
     }
@@ -143,6 +144,12 @@ internal sealed partial class RowBinder(Context context)
     private Target?[] TargetsOf(PlaceSyntax? place)
     {
         if (place is null) return Sized.Same<Target?>(context.Sizes, Target.Next);
+        if (place.Word is PlaceWord.One or PlaceWord.Skipped)
+        {
+            context.Findings.Add(StitchInRow.Place(place.Span));
+            return Sized.Same<Target?>(context.Sizes, null);
+        }
+
         if (new PlaceBinder(context).Bind(place) is not { } target) return Sized.Same<Target?>(context.Sizes, null);
         return place.Remain is null
             ? Sized.Same<Target?>(context.Sizes, target)
@@ -153,6 +160,8 @@ internal sealed partial class RowBinder(Context context)
     {
         if (ReadStitch(item) is not { } read) return None();
         if (read.Stitch == StitchBook.Chain) return ChainWords(item, read);
+        if (read.AmountIsNumber) item = item with { Amount = null };
+        if (IsSentNowhere(item, read)) return None();
         if ((inOnePlace || _ring > 0) && LeadsOut(item, read)) return Refuse(NotInOnePlace.At(item.Span));
         if (item.Change is not null) return ChangeWords(item, read);
         var targets = _ring > 0 ? Sized.Same<Target?>(context.Sizes, Target.Ring) : TargetsOf(item.Place);
@@ -169,15 +178,19 @@ internal sealed partial class RowBinder(Context context)
         {
             var many = before is null ? 1 : before[i];
             if (amounts[i] is not { } amount || many is not { } n || targets[i] is not { } target) continue;
-            words[i] = _ring > 0 ? new Work(read.Stitch, 1, n * amount.Count, Amount.Once, target, read.Hook) : new Work(read.Stitch, read.Together, n, amount, target, read.Hook);
+            words[i] = _ring > 0 ? new Work(read.Stitch, 1, n * amount.Count, Amount.Once, target, read.Hook) : WorkOf(read, i, n, amount, target);
         }
 
         return words;
     }
 
+    // Of a special stitch the places that it takes are its own; what stands on the stitch before it takes none.
+    private static Work? WorkOf(StitchReading read, int size, int many, Amount amount, Target target) => read.In(size) is not { } stitch ? null
+        : new Work(stitch, read.Together > 1 ? read.Together : stitch.Takes, many, amount, target, read.Hook);
+
     // A decrease needs several places, `across` all of them, and a place of its own is another one.
     private static bool LeadsOut(StitchItem item, StitchReading read) =>
-        item.Change is not null || item.Place is not null || read.Together > 1 || item.Amount is AcrossAmount or UntilAmount or CornerAmount;
+        item.Change is not null || item.Place is not null || read.Together > 1 || read.Stitch.Takes > 1 || item.Amount is AcrossAmount or UntilAmount or CornerAmount;
 
     private int?[]? BeforeOf(StitchItem item, StitchReading read)
     {
@@ -198,6 +211,7 @@ internal sealed partial class RowBinder(Context context)
     private Word?[] ChangeWords(StitchItem item, StitchReading read)
     {
         var increase = item.Change!.Change == Change.Increase;
+        if (read.Stitch.Form is not null) return Refuse(StitchHere.Change(item.Span, read.Stitch.Id, increase));
         if (item.Place is not null || item.Before is not null) return Refuse(StitchBoth.At(item));
         if (item.Amount is EvenlyAmount evenly)
         {
@@ -223,13 +237,16 @@ internal sealed partial class RowBinder(Context context)
         }
 
         // `n dc in next`: a count's name in front of the stitch.
-        if (at + 1 < words.Count && StitchWord.Read(words[at].Text, context.Terms) is null && StitchWord.Read(words[at + 1].Text, context.Terms) is not null)
+        if (at + 1 < words.Count && StitchWord.Read(words[at].Text, context) is null && StitchWord.Read(words[at + 1].Text, context) is not null)
         {
             before = words[at++];
         }
 
         if (at == words.Count && item.Change is not null) return BareChange(item, hook);
         if (at == words.Count || Stitch(words[at]) is not { } read) return null;
+        if (Numbered(item, read, ref at) is not { } numbered) return null;
+        if (numbered.AmountIsNumber) item = item with { Amount = null };
+        read = numbered;
         var rest = words.Count - at - 1;
         if (rest > 1 || (rest == 1 && item.Amount is not null))
         {
@@ -252,6 +269,10 @@ internal sealed partial class RowBinder(Context context)
         return null;
     }
 
-    private StitchReading? Stitch(NameSyntax word) =>
-        StitchWord.Read(word.Text, context.Terms) ?? (context.StitchOf(word) is { } stitch ? new StitchReading(stitch, 1, HookInto.BothLoops, null, null) : null);
+    private StitchReading? Stitch(NameSyntax word)
+    {
+        if (StitchWord.Read(word.Text, context) is { } read) return read;
+        context.ReportUnknown(word);
+        return null;
+    }
 }

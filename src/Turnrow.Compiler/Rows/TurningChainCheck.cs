@@ -10,7 +10,7 @@ internal static class TurningChainCheck
     public static void Add(Context context, IReadOnlyList<RowItemSyntax> items)
     {
         if (items.Count < 2 || items[0] is not StitchItem { Words: [var word, ..], Place: null, Before: null, Amount: null or CountAmount } chains) return;
-        if (StitchWord.Read(word.Text, context.Terms)?.Stitch != StitchBook.Chain || !TakesFirstPlace(context, items[1])) return;
+        if (StitchWord.Read(word.Text, context)?.Stitch != StitchBook.Chain || !TakesFirstPlace(context, items[1])) return;
         context.Findings.Add(TurningChainWritten.At(chains.Span, items[1].Span));
     }
 
@@ -22,7 +22,7 @@ internal static class TurningChainCheck
         {
             GroupItem { Place: { } place } => IsFirst(place),
             StitchItem { Place: { } place } => IsFirst(place),
-            StitchItem { Words: [var word, ..] } => StitchWord.Read(word.Text, context.Terms)?.Stitch != StitchBook.Chain,
+            StitchItem { Words: [var word, ..] } => StitchWord.Read(word.Text, context)?.Stitch != StitchBook.Chain,
             StitchItem => true,
             _ => false,
         };

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Turnrow.Fabric.Words;
+using Turnrow.Syntax.Tree;
 
 namespace Turnrow.Compiler.Rows;
 
@@ -21,7 +22,7 @@ internal sealed class WordText(Context context)
         Leave leave => $"leave {Number(leave.Count)}" + ForLater(leave),
         Hold hold => $"hold {Number(hold.Count)} for {hold.Name}",
         Bridge bridge => $"bridge {Number(bridge.Count)}" + (bridge.Name is { } name ? $" for {name}" : string.Empty),
-        Repeat repeat => $"({OfList(repeat.Words)}) {Times(repeat.Amount)}",
+        Repeat repeat => $"({OfList(repeat.Words)}) {Times(repeat)}",
         Spread spread => OfSpread(spread),
         ByPlace each => $"{context.Word(each.InStitch.Stitch)} in each st and {OfWork(each.InSpace with { Target = each.InSpace.Target with { Aim = Aim.EachOfKind, Remain = each.Remain } })}",
         _ => string.Empty,
@@ -44,6 +45,8 @@ internal sealed class WordText(Context context)
             PlaceFilterKind.SpaceOf => $"ch-{Number(filter.Chains)} space",
             PlaceFilterKind.OneStitch when filter.Stitch is { } stitch => context.Word(stitch),
             PlaceFilterKind.StitchOrSpace => "stitch or space",
+            PlaceFilterKind.CentreOf => filter.Special!.Id,
+            PlaceFilterKind.NthOf => NthText(filter),
             PlaceFilterKind.Corner => "corner",
             _ => "stitch",
         };
@@ -51,17 +54,21 @@ internal sealed class WordText(Context context)
 
     private static string Number(int number) => number.ToString(CultureInfo.InvariantCulture);
 
-    private static string Times(Amount amount) => amount.Reach switch
+    // To the end of the row, in the word that the line has for it.
+    private static string ToEnd(Word word) =>
+        word.Origin.Value is GroupItem { Times: AcrossAmount { Around: true } } or StitchItem { Amount: AcrossAmount { Around: true } } ? "around" : "across";
+
+    private static string Times(Repeat repeat) => repeat.Amount.Reach switch
     {
-        Reach.Across when amount.Times == 0 => "across",
-        Reach.Until when amount.Times == 0 => $"until {Number(amount.Count)} remain",
-        Reach.ToCorner => CornerText(amount),
-        _ => $"{Number(amount.Times)} times",
+        Reach.Across when repeat.Amount.Times == 0 => ToEnd(repeat),
+        Reach.Until when repeat.Amount.Times == 0 => $"until {Number(repeat.Amount.Count)} remain",
+        Reach.ToCorner => CornerText(repeat.Amount),
+        _ => $"{Number(repeat.Amount.Times)} times",
     };
 
-    private static string Count(Amount amount) => amount.Reach switch
+    private static string Count(Word word, Amount amount) => amount.Reach switch
     {
-        Reach.Across when amount.Times == 0 => " across",
+        Reach.Across when amount.Times == 0 => $" {ToEnd(word)}",
         Reach.Until when amount.Times == 0 => $" until {Number(amount.Count)} remain",
         Reach.ToCorner => " " + CornerText(amount),
         _ => amount.Times == 1 ? string.Empty : " " + Number(amount.Times),
@@ -78,6 +85,7 @@ internal sealed class WordText(Context context)
         Aim.Corner => "in corner",
         Aim.Ring => "in ring",
         Aim.EachOfKind => "in each " + FilterText(target.Filter) + (target.Remain > 0 ? $" until {Number(target.Remain)} remain" : string.Empty),
+        Aim.NextOfKind when target.Filter.Kind == PlaceFilterKind.NthOf => $"in {NthText(target.Filter)} of next {target.Filter.Special!.Id}",
         Aim.NextOfKind => "in next " + FilterText(target.Filter),
         _ => "in next",
     };
@@ -86,6 +94,7 @@ internal sealed class WordText(Context context)
     {
         PlaceFilterKind.AnySpace => "sp",
         PlaceFilterKind.StitchOrSpace => "st and sp",
+        PlaceFilterKind.CentreOf => filter.Special!.Id,
         PlaceFilterKind.SpaceOf => $"ch-{Number(filter.Chains)} sp",
         PlaceFilterKind.OneStitch when filter.Stitch is { } stitch => context.Word(stitch),
         PlaceFilterKind.Corner => "corner",
@@ -94,14 +103,27 @@ internal sealed class WordText(Context context)
 
     private string OfWork(Work work)
     {
+        if (work.Stitch.Form is not null) return OfSpecial(work);
         var stitch = HookText(work.Hook) + context.Word(work.Stitch);
         var several = work.Makes > 1 || work.Target.Aim != Aim.Next;
-        if (work.Takes == 2) return $"{stitch} dec{Count(work.Amount)}";
-        if (work.Takes > 2) return $"{stitch}{Number(work.Takes)}tog{Count(work.Amount)}";
-        if (work.Makes == 2 && work.Target.Aim == Aim.Next) return $"{stitch} inc{Count(work.Amount)}";
-        if (!several) return stitch + Count(work.Amount);
+        if (work.Takes == 2) return $"{stitch} dec{Count(work, work.Amount)}";
+        if (work.Takes > 2) return $"{stitch}{Number(work.Takes)}tog{Count(work, work.Amount)}";
+        if (work.Makes == 2 && work.Target.Aim == Aim.Next) return $"{stitch} inc{Count(work, work.Amount)}";
+        if (!several) return stitch + Count(work, work.Amount);
         var number = work.Makes > 1 ? Number(work.Makes) + " " : string.Empty;
         return number + stitch + " " + PlaceText(work.Target);
+    }
+
+    private string NthText(PlaceFilter filter) => $"{Nth(filter.Chains)} {(filter.Stitch is { } stitch ? context.Word(stitch) : "sp")}";
+
+    private static string Nth(int number) => Number(number) + (number % 100 is >= 11 and <= 13 ? "th" : (number % 10) switch { 1 => "st", 2 => "nd", 3 => "rd", _ => "th" });
+
+    // As the designer writes it: her own name, and not the one that print has.
+    private string OfSpecial(Work work)
+    {
+        var number = work.Makes > 1 ? Number(work.Makes) + " " : string.Empty;
+        var place = work.Makes > 1 || work.Target.Aim != Aim.Next ? " " + PlaceText(work.Target) : Count(work, work.Amount);
+        return number + HookText(work.Hook) + work.Stitch.Id + place;
     }
 
     private string OfSpread(Spread spread)
@@ -109,7 +131,7 @@ internal sealed class WordText(Context context)
         if (spread is { Words: [Work { Takes: 1, Makes: 2 } or Work { Takes: 2, Makes: 1 }], Over.Reach: Reach.Across, AtEachEnd: null })
             return $"{context.Word(spread.Stitch)} {(spread.Words is [Work { Makes: 2 }] ? "inc" : "dec")} {Number(spread.Times)} evenly";
         var ends = spread.AtEachEnd is { } end ? $", {Number(end)} at each end" : string.Empty;
-        return $"{context.Word(spread.Stitch)}{Count(spread.Over)} with ({OfList(spread.Words)}) {Number(spread.Times)} times evenly{ends}";
+        return $"{context.Word(spread.Stitch)}{Count(spread, spread.Over)} with ({OfList(spread.Words)}) {Number(spread.Times)} times evenly{ends}";
     }
 
     private static string HookText(HookInto hook) => hook switch
@@ -118,6 +140,9 @@ internal sealed class WordText(Context context)
         HookInto.FrontLoop => "front-loop ",
         HookInto.FrontPost => "front-post ",
         HookInto.BackPost => "back-post ",
+        HookInto.OneDown => "spike ",
+        HookInto.TwoDown => "spike-2 ",
+        HookInto.ThreeDown => "spike-3 ",
         _ => string.Empty,
     };
 

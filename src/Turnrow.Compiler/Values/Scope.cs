@@ -55,6 +55,21 @@ internal sealed class Scope
         _uses.TryAdd(name, uses);
     }
 
+    /// <summary>Lends a name a value for a while; what it meant before is given back to <see cref="TakeBack"/>.</summary>
+    public Definition? Lend(Definition definition)
+    {
+        var before = Find(definition.Name);
+        Define(definition);
+        return before;
+    }
+
+    /// <summary>Ends what <see cref="Lend"/> began.</summary>
+    public void TakeBack(string name, Definition? before)
+    {
+        if (before is null) _definitions.Remove(name);
+        else _definitions[name] = before;
+    }
+
     public void Define(Definition definition) => _definitions[definition.Name] = definition;
 
     /// <summary>The names on the way from a definition back to itself; null if it does not come back, or not soon.</summary>

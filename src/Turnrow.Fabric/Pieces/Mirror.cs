@@ -137,13 +137,13 @@ public sealed class Mirror(bool turnedOver)
         // All across is all across from either end, however many wait there.
         if (_turns && words is [Work { Takes: 1, Makes: 1, Amount.Reach: Reach.Across, Target.Aim: Aim.Next } across]) return new WordsPlan([across with { Amount = Amount.Across, Corners = 0 }]);
         if (!_plans.TryGetValue(words, out var turned)) _plans[words] = turned = new WordsPlan(WordReversal.Reverse(words));
-        return turned;
+        return plan is WordsPlan { Of: { } of } ? turned with { Of = of.Mirrored() } : turned;
     }
 
     // Made anew, not copied: a plan keeps the words that it has given, and those run from the other edge.
     private ShapedPlan Turned(ShapedPlan plan)
     {
-        if (_last is not { } last || !ReferenceEquals(last.Plan, plan)) _last = last = (plan, new ShapedPlan(plan.Stitch, plan.Left, plan.Right));
+        if (_last is not { } last || !ReferenceEquals(last.Plan, plan)) _last = last = (plan, new ShapedPlan(plan.Stitch, plan.Left, plan.Right) { Evenly = plan.Evenly });
         return last.Turned;
     }
 }

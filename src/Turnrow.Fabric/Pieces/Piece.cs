@@ -100,11 +100,17 @@ public sealed record PickUpStart(IReadOnlyList<PickUpLeg> Walk, bool RightSide, 
     internal IReadOnlyList<int> CornersMade()
     {
         var corners = new List<int>();
-        var made = 0;
+        // What is said of several legs together goes on from one to the next, as a maker works it.
+        var done = new Dictionary<PlacesRate, long>();
+        var made = 0L;
         foreach (var leg in Walk)
         {
-            if (leg.IsCorner) corners.Add(made + (leg.Rate / 2));
-            made += (int)((long)leg.Stretch.Count * leg.Rate / leg.Per);
+            if (leg.IsCorner) corners.Add((int)made + (leg.Rate / 2));
+            var (rate, before) = (PlacesRate.Of(leg.Rate, leg.Per), 0L);
+            if (!leg.IsCorner) before = done.GetValueOrDefault(rate);
+            var after = before + leg.Stretch.Count;
+            if (!leg.IsCorner) done[rate] = after;
+            made += rate.UpTo(after) - rate.UpTo(before);
         }
 
         return corners;

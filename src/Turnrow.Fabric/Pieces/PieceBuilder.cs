@@ -1,3 +1,4 @@
+using Turnrow.Fabric.Patterns;
 using Turnrow.Fabric.Places;
 using Turnrow.Fabric.Rows;
 using Turnrow.Fabric.Stitches;
@@ -83,6 +84,10 @@ public sealed partial class PieceBuilder
             return Reachable(ahead) is { } reachable ? StepBook.Over(reachable, start, end) : null;
         }
     }
+
+    /// <summary>The same where the piece begins with chains that the designer counted: how many places those are, the row's own words decide.</summary>
+    public PlaceSequence? AheadFor(IReadOnlyList<Word> words) => _chainsGiven < 0 ? Ahead
+        : InRounds ? Openings.RingOf(_chainsGiven) : Openings.PlacesOf(_chainsGiven, words, RuleOf);
 
     /// <summary>The rule by which rows of a stitch are turned here.</summary>
     public TurnRule RuleOf(Stitch stitch) => _rules.Of(stitch);
@@ -245,7 +250,7 @@ public sealed partial class PieceBuilder
         }
 
         var row = new Row(number, NextIsRightSide, Begins, work, start, end, plan, ordinal) { Origin = origin, IsRound = InRounds, Way = InRounds ? _course.Way : RoundWay.Joined, Short = turns };
-        _events.Add(new RowEvent(plan is WordsPlan said ? new WordsPlan(WithWay(said, work, words)) : plan, work is not null, origin, ordinal));
+        _events.Add(new RowEvent(plan is WordsPlan said ? said with { Words = WithWay(said, work, words) } : plan, work is not null, origin, ordinal));
         Lay(row);
         if (_rows.Count == 1) _start = WithChains(_start, row);
         _course = Course.After(row, _course.Way);
@@ -302,6 +307,9 @@ public sealed partial class PieceBuilder
     /// </summary>
     public Stitch? PlainStitch() => _rows.Count == 0 ? null : PlainRows.StitchOf(_rows[^1]);
 
+    /// <summary>Where the last row stands in a stitch pattern; null if it is in none.</summary>
+    public InPattern? LastInPattern => _rows.Count > 0 && _rows[^1].Plan is WordsPlan { Of: { } of } ? of : null;
+
     /// <summary>The piece as it stands.</summary>
     public Piece Finish() => new(Name, _start, [.. _rows], _right.Walk(), _left.Walk(), _fastenedOff)
     {
@@ -347,6 +355,9 @@ public sealed partial class PieceBuilder
     // A ring is as many chains as it has places; a foundation that is turned has those of the turning chain too.
     private static int ChainsOf(Row row) => row.Work is not { } work ? 0 : row.Begins == RowBegins.Ring ? work.Below.Count : work.Opening.Chains;
 
+    // Rows under the hook: a foundation is none, though it can be worked into from the second row.
+    private int RowsBelow => _rows.Count + (_start is PartStart part ? part.Base.Rows.Count : _start is AcrossStart across ? across.Parts.Min(static p => p.Base.Rows.Count) : 0);
+
     private EdgeBuilder Edge(Hand hand) => hand == Hand.Right ? _right : _left;
 
     private (Step? Start, Step? End) StepsOf(int row)
@@ -359,7 +370,7 @@ public sealed partial class PieceBuilder
     {
         work = null;
         words = plan is ShapedPlan shaped ? _cache.WordsOf(shaped, HookAt) : plan.WordsFrom(HookAt);
-        if (_chainsGiven >= 0) _course.Set(InRounds ? Openings.RingOf(_chainsGiven) : Openings.PlacesOf(_chainsGiven, words, RuleOf));
+        if (_chainsGiven >= 0) _course.Set(AheadFor(words));
         // A claim tells how many stitches there are, not which of them are corners.
         if (_course.Ahead is not { } ahead || (_cornersInDoubt && Corners.AreSaid(words))) return null;
         if (RoundFault(words, start, end) is { } atEdge) return atEdge;
@@ -383,7 +394,11 @@ public sealed partial class PieceBuilder
         var there = below.BegunAt(begunAt);
         var worked = RowWorker.Work(WithoutWay(words, begunAt), there, InRounds);
         if (worked.Fault is not null) return worked.Fault;
+        if (!InRounds && HookDepth.Backwards(worked.Words) is { } backwards) return new RowFault(RowFaultKind.BackwardsInRow, backwards, 0, 0, 0);
+        if (HookDepth.Deepest(worked.Words) is { } deep && deep.Hook.RowsDown() > RowsBelow)
+            return new RowFault(RowFaultKind.TooFarDown, deep, deep.Hook.RowsDown(), RowsBelow, 0);
         var opening = Openings.Of(Begins, worked.Words, RuleOf, StitchesOfChain(below), start);
+        if (Openings.GoingBackFirst(worked.Words, opening) is { } back) return new RowFault(RowFaultKind.BeginsGoingBack, back, 0, opening.Chains, 0);
         var marked = Openings.MarkFirst(worked.Tops, opening, opening.FirstStitchIn > 0 ? PlaceKind.SkippedChains : PlaceKind.TurningChain);
         work = new RowWork(worked.Words, there, _cache.Intern(marked), opening) { BegunAt = begunAt };
         _cache.Keep(words, below, start, Begins, InRounds, work);

@@ -13,7 +13,7 @@ internal sealed class RowCache
 {
     private readonly Dictionary<PlaceSequence, PlaceSequence> _known = [];
     private readonly Dictionary<Key, RowWork> _rows = [];
-    private readonly Dictionary<(Stitch Stitch, EdgeChange Start, EdgeChange End), IReadOnlyList<Word>> _shaped = [];
+    private readonly Dictionary<(Stitch Stitch, EdgeChange Start, EdgeChange End, SpreadChange Evenly), IReadOnlyList<Word>> _shaped = [];
 
     public RowWork? Find(IReadOnlyList<Word> words, PlaceSequence below, Step? start, RowBegins begins, bool isRound) =>
         _rows.GetValueOrDefault(new Key(words, below, start is { Adds: true } ? start.Count : 0, begins, isRound));
@@ -24,7 +24,7 @@ internal sealed class RowCache
     /// <summary>The words of a shaped row; the same ones for all that are shaped alike from where they start.</summary>
     public IReadOnlyList<Word> WordsOf(ShapedPlan plan, Hand start)
     {
-        var key = (plan.Stitch, plan.At(start), plan.At(start.Opposite()));
+        var key = (plan.Stitch, plan.At(start), plan.At(start.Opposite()), plan.Evenly);
         return _shaped.TryGetValue(key, out var words) ? words : _shaped[key] = plan.WordsFrom(start);
     }
 

@@ -12,10 +12,10 @@ internal sealed class TurnRules(IReadOnlyDictionary<Stitch, TurnRule> pattern)
     private IReadOnlyDictionary<Stitch, TurnRule> Rules => _own ?? pattern;
 
     /// <summary>The rule for the next row.</summary>
-    public TurnRule Of(Stitch stitch) =>
-        _forNextRow is not null && _forNextRow.TryGetValue(stitch, out var next) ? next
-        : Rules.TryGetValue(stitch, out var rule) ? rule
-        : TurnRule.CustomOf(stitch);
+    public TurnRule Of(Stitch stitch) => Said(stitch) ?? (stitch.Base is { } other ? Said(other) : null) ?? TurnRule.CustomOf(stitch.Rule);
+
+    private TurnRule? Said(Stitch stitch) =>
+        _forNextRow is not null && _forNextRow.TryGetValue(stitch, out var next) ? next : Rules.GetValueOrDefault(stitch);
 
     /// <summary>True if a rule was said and custom is not all there is.</summary>
     public bool Says(Stitch stitch) => Rules.ContainsKey(stitch);

@@ -39,6 +39,12 @@ public readonly record struct Place(PlaceKind Kind, Stitch? Stitch, int Chains)
     /// <summary>True if a marker is in it: what is worked into it makes the corner of the next row.</summary>
     public bool IsCorner { get; init; }
 
+    /// <summary>Which place of a special stitch it is; null if it belongs to none.</summary>
+    public PartOfStitch? Part { get; init; }
+
+    /// <summary>True if it is the first place of a special stitch, so that such stitches can be counted.</summary>
+    public bool Begins(Stitch special) => Part is { Index: 0 } part && part.Special.IsLike(special);
+
     /// <summary>True if a count of stitches includes it.</summary>
     public bool IsStitch => Kind is PlaceKind.Stitch or PlaceKind.TurningChain or PlaceKind.SkippedChains;
 
@@ -76,6 +82,19 @@ public sealed record PlaceSegment(IReadOnlyList<PlaceRun> Unit, int Times)
 
     /// <summary>True if any of them is a corner.</summary>
     public bool HasCorner { get; } = HasCornerIn(Unit);
+
+    /// <summary>True if any of them belongs to a special stitch.</summary>
+    public bool HasPart { get; } = HasPartIn(Unit);
+
+    private static bool HasPartIn(IReadOnlyList<PlaceRun> unit)
+    {
+        for (var i = 0; i < unit.Count; i++)
+        {
+            if (unit[i].Place.Part is not null) return true;
+        }
+
+        return false;
+    }
 
     private static bool HasCornerIn(IReadOnlyList<PlaceRun> unit)
     {

@@ -17,6 +17,7 @@ public sealed class PlaceSequence : IEquatable<PlaceSequence>
         {
             Count += segments[i].Count;
             HasCorners |= segments[i].HasCorner;
+            HasParts |= segments[i].HasPart;
         }
     }
 
@@ -32,6 +33,9 @@ public sealed class PlaceSequence : IEquatable<PlaceSequence>
     /// <summary>True if any of the places is a corner.</summary>
     public bool HasCorners { get; }
 
+    /// <summary>True if any of the places belongs to a special stitch.</summary>
+    public bool HasParts { get; }
+
     /// <summary>One run.</summary>
     public static PlaceSequence Of(Place place, int count) =>
         count <= 0 ? Empty : new([new PlaceSegment([new PlaceRun(place, count)], 1)]);
@@ -44,7 +48,7 @@ public sealed class PlaceSequence : IEquatable<PlaceSequence>
         for (var i = 0; i < segments.Length; i++)
         {
             var segment = Segments[segments.Length - 1 - i];
-            segments[i] = segment.Unit.Count == 1 ? segment : new PlaceSegment(Turned(segment.Unit), segment.Times);
+            segments[i] = segment.Unit is [{ Place.Part: null }] ? segment : new PlaceSegment(Turned(segment.Unit), segment.Times);
         }
 
         _reversed = new PlaceSequence(segments) { _reversed = this };
@@ -153,7 +157,12 @@ public sealed class PlaceSequence : IEquatable<PlaceSequence>
     private static PlaceRun[] Turned(IReadOnlyList<PlaceRun> unit)
     {
         var turned = new PlaceRun[unit.Count];
-        for (var i = 0; i < turned.Length; i++) turned[i] = unit[turned.Length - 1 - i];
+        for (var i = 0; i < turned.Length; i++)
+        {
+            var run = unit[turned.Length - 1 - i];
+            turned[i] = run.Place.Part is { } part ? run with { Place = run.Place with { Part = part.FromOtherEnd } } : run;
+        }
+
         return turned;
     }
 
@@ -178,8 +187,8 @@ public sealed class PlaceSequence : IEquatable<PlaceSequence>
             var segment = Segments[i];
             for (var j = 0; j < segment.Unit.Count; j++)
             {
-                // A marker makes no other kind of stitch.
-                var place = segment.Unit[j].Place with { IsCorner = false };
+                // Neither a marker nor what it is part of makes another kind of stitch.
+                var place = segment.Unit[j].Place with { IsCorner = false, Part = null };
                 var at = IndexOf(kinds, place);
                 var count = segment.Unit[j].Count * segment.Times;
                 if (at < 0) kinds.Add(new PlaceRun(place, count));

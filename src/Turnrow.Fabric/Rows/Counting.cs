@@ -32,5 +32,9 @@ public static class RowCounts
         return count;
     }
 
-    private static int Of(Stitch stitch, RowWork work) => work.Tops.CountWhere(p => p.IsStitch && p.Stitch == stitch);
+    private static int Of(Stitch stitch, RowWork work) => work.Tops.CountOf(stitch);
+
+    /// <summary>How many of a stitch there are among places: of a special stitch the whole ones, else its tops.</summary>
+    public static int CountOf(this PlaceSequence places, Stitch stitch) =>
+        stitch.IsOne ? places.CountWhere(p => p.IsStitch && p.Stitch!.IsLike(stitch)) : places.CountWhere(p => p.Begins(stitch));
 }

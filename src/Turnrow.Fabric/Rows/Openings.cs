@@ -8,7 +8,7 @@ namespace Turnrow.Fabric.Rows;
 internal static class Openings
 {
     /// <summary>The first stitch that words work; null if they begin with chains, or work none.</summary>
-    public static Stitch? FirstStitch(IReadOnlyList<Word> words) => First(words) is Work work ? work.Stitch : null;
+    public static Stitch? FirstStitch(IReadOnlyList<Word> words) => First(words) is Work work ? StandsFor(work) : null;
 
     /// <summary>The opening of a row, by what it begins on and the step at its start.</summary>
     public static Opening Of(RowBegins begins, IReadOnlyList<Word> words, Func<Stitch, TurnRule> ruleOf, int places, Step? start)
@@ -22,8 +22,8 @@ internal static class Openings
     public static PlaceSequence PlacesOf(int chains, IReadOnlyList<Word> words, Func<Stitch, TurnRule> ruleOf)
     {
         var chain = new Place(PlaceKind.FoundationChain, null, 0);
-        if (FirstStitch(words) is not { } stitch) return PlaceSequence.Of(chain, chains);
-        var rule = ruleOf(stitch);
+        if (First(words) is not Work first) return PlaceSequence.Of(chain, chains);
+        var rule = RuleOf(first, ruleOf);
         return PlaceSequence.Of(chain, Math.Max(0, rule.StitchesOf(chains - (rule.CountsInFoundation ? SpaceAfterFirst(words) : 0))));
     }
 
@@ -38,12 +38,12 @@ internal static class Openings
             case Chains chains:
                 return new Opening(null, chains.Count, false, 0, chains.Count);
             case Work work:
-                var rule = ruleOf(work.Stitch);
-                if (rule.Chains == 0) return new Opening(work.Stitch, 0, false, 0, 0);
+                var rule = RuleOf(work, ruleOf);
+                if (rule.Chains == 0) return new Opening(StandsFor(work), 0, false, 0, 0);
                 var space = rule.Counts ? SpaceAfterFirst(words) : 0;
                 // A decrease on the first stitches is a shorter chain and the rest of it.
                 var shorter = rule.Counts && work.Takes > 1 && work.Makes == 1 ? 1 : 0;
-                return new Opening(work.Stitch, rule.Chains - shorter + space, rule.Counts, 0, space);
+                return new Opening(StandsFor(work), rule.Chains - shorter + space, rule.Counts, 0, space);
             default:
                 return new Opening(null, 0, false, 0, 0);
         }
@@ -53,9 +53,9 @@ internal static class Openings
     public static Opening OfChains(IReadOnlyList<Word> words, Func<Stitch, TurnRule> ruleOf, int places)
     {
         if (First(words) is not Work work) return new Opening(null, places, false, 2, 0);
-        var rule = ruleOf(work.Stitch);
+        var rule = RuleOf(work, ruleOf);
         var space = rule.CountsInFoundation ? SpaceAfterFirst(words) : 0;
-        return new Opening(work.Stitch, rule.ChainsFor(places) + space, rule.CountsInFoundation, rule.FirstStitchIn + space, space);
+        return new Opening(StandsFor(work), rule.ChainsFor(places) + space, rule.CountsInFoundation, rule.FirstStitchIn + space, space);
     }
 
     /// <summary>Marks the first place made as the top of the chain that stands for it.</summary>
@@ -80,6 +80,30 @@ internal static class Openings
         return builder.Build();
     }
 
+    /// <summary>The first word, if a chain that counts would have to stand for a stitch that does not go into the row's first place.</summary>
+    public static Work? GoingBackFirst(IReadOnlyList<Word> words, Opening opening)
+    {
+        if (!opening.Counts) return null;
+        for (var i = 0; i < words.Count; i++)
+        {
+            if (words[i] is Repeat { Words: var inside, Amount: not { Reach: Reach.Fixed, Times: 0 } }) return GoingBackFirst(inside, opening);
+            if (words[i] is Work { Stitch: { IsOne: false, Form.GoesBack: true } } work) return work;
+            if (words[i] is not Work { Amount: { Reach: Reach.Fixed, Times: 0 } }) return null;
+        }
+
+        return null;
+    }
+
+    // The stitch by which the chain is made: of a cluster, the one that it is made of.
+    private static Stitch StandsFor(Work work) => work.Stitch.IsCluster ? work.Stitch.Rule : work.Stitch;
+
+    // No chain can stand for several stitches that end in one loop: beside them it is there for the height alone.
+    private static TurnRule RuleOf(Work work, Func<Stitch, TurnRule> ruleOf)
+    {
+        var rule = ruleOf(work.Stitch);
+        return work.Stitch.IsCluster && (rule.Counts || rule.CountsInFoundation) ? rule with { Counts = false, CountsInFoundation = false } : rule;
+    }
+
     private static Word? First(IReadOnlyList<Word> words)
     {
         var (first, second) = ((Word?)null, (Word?)null);
@@ -95,6 +119,9 @@ internal static class Openings
             switch (words[i])
             {
                 case Work { Amount: { Reach: Reach.Fixed or Reach.ToCorner, Times: 0 } } or Repeat { Amount: { Reach: Reach.Fixed, Times: 0 } }:
+                    break;
+                case Work { Stitch: { IsOne: false, Form: { } form } }:
+                    FindTwo(form.Words(), ref first, ref second);
                     break;
                 case Work or Chains:
                     Take(words[i], ref first, ref second);

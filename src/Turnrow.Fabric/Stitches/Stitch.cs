@@ -1,4 +1,5 @@
 using System.Runtime.CompilerServices;
+using Turnrow.Fabric.Places;
 
 namespace Turnrow.Fabric.Stitches;
 
@@ -30,6 +31,76 @@ public sealed record StitchName(string Abbreviation, string Name);
 public sealed record Stitch(
     string Id, StitchName Us, StitchName Uk, int Height, bool? TurningChainCounts, PickUpRate PickUp, StitchSymbol Symbol)
 {
+    private PlaceSequence? _tops;
+    private Stitch? _mirrored;
+
+    /// <summary>The stitch whose turning chain and gauge it goes by where it has none of its own; null for a stitch that stands for itself.</summary>
+    public Stitch? Base { get; init; }
+
+    /// <summary>What it is made of; null for a stitch that is not made of others.</summary>
+    public StitchForm? Form { get; init; }
+
+    /// <summary>The stitches of which it is one by a number; null for a stitch that has none.</summary>
+    public StitchFamily? Family { get; internal set; }
+
+    /// <summary>True for the same stitch, its mirror image, and one of the same family.</summary>
+    public bool IsLike(Stitch other) => ReferenceEquals(MirrorOf ?? this, other.MirrorOf ?? other) || (Family is not null && ReferenceEquals(Family, other.Family));
+
+    /// <summary>How it comes about.</summary>
+    public StitchMaking Making { get; init; }
+
+    /// <summary>The stitch that this one is the mirror image of; null if it is none.</summary>
+    public Stitch? MirrorOf { get; private init; }
+
+    /// <summary>True if it makes one place that is a stitch of its own name.</summary>
+    public bool IsOne => Form is null or { Together: true };
+
+    /// <summary>True if several stitches end in its one loop: no chain can stand for it.</summary>
+    public bool IsCluster => Form is { Together: true };
+
+    /// <summary>Places that it takes.</summary>
+    public int Takes => Form?.Takes ?? 1;
+
+    /// <summary>Stitches that a count takes for one of it.</summary>
+    public int Stitches => IsOne ? 1 : Tops.CountWhere(static p => p.IsStitch);
+
+    /// <summary>The places that it makes.</summary>
+    public PlaceSequence Tops
+    {
+        get
+        {
+            // Two threads may ask for those of a standard stitch at once; its places must be the same objects for both.
+            if (_tops is null) Interlocked.CompareExchange(ref _tops, IsOne ? PlaceSequence.Of(Place.TopOf(this), 1) : Form!.TopsOf(this), null);
+            return _tops;
+        }
+    }
+
+    /// <summary>The same stitch worked from its other end.</summary>
+    public Stitch Mirrored
+    {
+        get
+        {
+            if (Form is null or { IsSymmetric: true }) return this;
+            if (_mirrored is null) Interlocked.CompareExchange(ref _mirrored, MirrorImage(), null);
+            return _mirrored;
+        }
+    }
+
+    private Stitch MirrorImage() => new($"{Id} mirrored", Mirror(Us), Mirror(Uk), Height, TurningChainCounts, PickUp, Symbol)
+    {
+        Base = Form!.Parts.LastOrDefault(static p => p.Stitch is not null).Stitch?.Rule ?? Base,
+        Form = Form!.Reversed(),
+        Making = Making,
+        MirrorOf = this,
+        Family = Family,
+        _mirrored = this,
+    };
+
+    private static StitchName Mirror(StitchName name) => new($"mirrored {name.Abbreviation}", $"mirrored {name.Name}");
+
+    /// <summary>The stitch whose turning chain its rows go by.</summary>
+    public Stitch Rule => Base ?? this;
+
     /// <summary>There is one object for each stitch: comparing two asks for no more than that.</summary>
     public bool Equals(Stitch? other) => ReferenceEquals(this, other);
 
@@ -49,7 +120,14 @@ public readonly record struct PickUpRate(int Stitches, int Rows);
 /// <summary>How a stitch is drawn, in the symbols in international use: a stem with a head and a number of bars.</summary>
 /// <param name="Shape">Its shape.</param>
 /// <param name="Bars">Slashes across the stem: none for hdc, and one more for each taller stitch, so dc 1, tr 2, dtr 3.</param>
-public readonly record struct StitchSymbol(SymbolShape Shape, int Bars);
+public readonly record struct StitchSymbol(SymbolShape Shape, int Bars)
+{
+    /// <summary>Stems that meet at both ends, of a bobble, a puff or a popcorn; else 0.</summary>
+    public int Legs { get; init; }
+
+    /// <summary>Of a variant, the shape that it is a variant of.</summary>
+    public SymbolShape Of { get; init; }
+}
 
 /// <summary>The shapes of stitch symbols.</summary>
 public enum SymbolShape
@@ -65,4 +143,28 @@ public enum SymbolShape
 
     /// <summary>T with bars: the taller stitches.</summary>
     Stem,
+
+    /// <summary>Stems that meet at their feet and at their tops: a bobble or a cluster.</summary>
+    Cluster,
+
+    /// <summary>Bowed stems without bars that meet at both ends: a puff.</summary>
+    Puff,
+
+    /// <summary>Stems with an oval across their tops: a popcorn.</summary>
+    Popcorn,
+
+    /// <summary>T whose stem has a link: an extended stitch.</summary>
+    Extended,
+
+    /// <summary>T with a link to the stitch beside it.</summary>
+    Linked,
+
+    /// <summary>Cross with a wave above it.</summary>
+    Reversed,
+
+    /// <summary>Ovals in a ring, closed by a dot.</summary>
+    Picot,
+
+    /// <summary>What is made of others is drawn as they are.</summary>
+    Parts,
 }

@@ -38,17 +38,40 @@ public static class StitchBook
     public static Stitch TripleTreble { get; } = new(
         "trtr", new("trtr", "triple treble crochet"), new("qtr", "quadruple treble"), 6, true, new(5, 1), new(SymbolShape.Stem, 4));
 
-    /// <summary>All of them, lowest first.</summary>
+    /// <summary>The basic ones, lowest first.</summary>
     public static IReadOnlyList<Stitch> All { get; } = [Chain, Slip, Single, HalfDouble, Double, Treble, DoubleTreble, TripleTreble];
 
+    /// <summary>Variants of the basic ones: extended by a loop, linked to the stitch beside them, worked backwards.</summary>
+    public static IReadOnlyList<Stitch> Variants { get; } =
+    [
+        Extended(Single, false, new(3, 2)), Extended(HalfDouble, null, new(2, 1)), Extended(Double, true, new(3, 1)), Extended(Treble, true, new(4, 1)),
+        Linked(HalfDouble), Linked(Double), Linked(Treble),
+        Variant(Single, "r", "reverse", StitchMaking.Reversed, SymbolShape.Reversed),
+    ];
+
     /// <summary>The stitch that has this abbreviation in these terms; null if none has.</summary>
-    public static Stitch? Find(string abbreviation, Terms terms)
+    public static Stitch? Find(string abbreviation, Terms terms) => In(All, abbreviation, terms) ?? In(Variants, abbreviation, terms);
+
+    private static Stitch? In(IReadOnlyList<Stitch> stitches, string abbreviation, Terms terms)
     {
-        foreach (var stitch in All)
+        for (var i = 0; i < stitches.Count; i++)
         {
-            if (string.Equals(stitch.In(terms).Abbreviation, abbreviation, StringComparison.OrdinalIgnoreCase)) return stitch;
+            if (string.Equals(stitches[i].In(terms).Abbreviation, abbreviation, StringComparison.OrdinalIgnoreCase)) return stitches[i];
         }
 
         return null;
     }
+
+    // One loop higher than what it is made of, and turned by a chain more; it is a fabric of its own.
+    private static Stitch Extended(Stitch of, bool? counts, PickUpRate pickUp) => new(
+        "e" + of.Id, Named(of.Us, "e", "extended"), Named(of.Uk, "e", "extended"), of.Height + 1, counts, pickUp, of.Symbol with { Shape = SymbolShape.Extended, Of = of.Symbol.Shape })
+    { Making = StitchMaking.Extended };
+
+    private static Stitch Linked(Stitch of) => Variant(of, "l", "linked", StitchMaking.Linked, SymbolShape.Linked);
+
+    private static Stitch Variant(Stitch of, string letter, string word, StitchMaking making, SymbolShape shape) => new(
+        letter + of.Id, Named(of.Us, letter, word), Named(of.Uk, letter, word), of.Height, of.TurningChainCounts, of.PickUp, of.Symbol with { Shape = shape, Of = of.Symbol.Shape })
+    { Base = of, Making = making };
+
+    private static StitchName Named(StitchName of, string letter, string word) => new(letter + of.Abbreviation, $"{word} {of.Name}");
 }

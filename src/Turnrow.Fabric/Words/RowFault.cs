@@ -78,6 +78,15 @@ public enum RowFaultKind
     /// <summary>Stitches are left for good or chains added at an edge that the row does not reach.</summary>
     EdgeNotReached,
 
+    /// <summary>A chain that counts would have to stand for a stitch of a special stitch that goes back over others.</summary>
+    BeginsGoingBack,
+
+    /// <summary>A stitch that is worked backwards in a row, after which the work is turned.</summary>
+    BackwardsInRow,
+
+    /// <summary>The hook would go further down than there are rows.</summary>
+    TooFarDown,
+
     /// <summary>The row is too long to be laid out.</summary>
     TooLong,
 }

@@ -60,7 +60,7 @@ internal sealed partial class RowRun
         if (!TakePlaces(work, work.Takes * times)) return false;
         corners = CornersIn(places);
         if (work.Takes > 1) return WorkTogether(work, places);
-        return OneEach(work, places, PlaceSequence.Of(Place.TopOf(work.Stitch), work.Makes), static _ => true);
+        return OneEach(work, places, MadeBy(work), static _ => true);
     }
 
     // The same in each of some places; those that are not meant are passed over.
@@ -99,7 +99,7 @@ internal sealed partial class RowRun
     {
         var all = new PlaceSequenceBuilder();
         var cursor = new PlaceCursor(places);
-        var made = PlaceSequence.Of(Place.TopOf(work.Stitch), work.Makes);
+        var made = MadeBy(work);
         while (cursor.Remaining > 0)
         {
             if (++_steps > MostSteps) return Failed(RowFaultKind.TooLong, work, 0);
@@ -110,7 +110,7 @@ internal sealed partial class RowRun
             if (before < 0) break;
             var group = PlaceSequence.Ahead(cursor, work.Takes);
             cursor.Pass(work.Takes);
-            var isMiddle = before - (plain * work.Takes) == work.Takes / 2 && work.Takes % 2 != 0;
+            var isMiddle = work.Stitch.IsOne && before - (plain * work.Takes) == work.Takes / 2 && work.Takes % 2 != 0;
             if (!isMiddle || group.CountWhere(static p => p.IsCorner) > 1) return Failed(RowFaultKind.CornerTogether, work, work.Takes);
             if (Corners.WithMiddle(made) is not { } marked) return Failed(RowFaultKind.CornerWithoutMiddle, work, made.Count);
             all.Add(marked);

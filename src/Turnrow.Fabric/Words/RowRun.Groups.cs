@@ -64,7 +64,8 @@ internal sealed partial class RowRun
         var tops = new PlaceSequenceBuilder();
         foreach (var word in group.Words)
         {
-            if (word is Work work) tops.Add(Place.TopOf(work.Stitch), work.Makes * work.Amount.Count);
+            if (word is Work { Stitch.IsOne: true } work) AddOnes(tops, work, work.Amount.Count);
+            else if (word is Work special) tops.AddTimes(special.Stitch.Tops, special.Makes * special.Amount.Count);
             else if (word is Chains chains) tops.Add(Place.SpaceOf(chains.Count), 1);
             else if (word is MarkCorner && !tops.MarkLast()) Fail(RowFaultKind.MarkNothing, word, 0, 0);
         }

@@ -14,8 +14,8 @@ internal sealed partial class RowRun
             Reach.ToCorner => _cursor.Remaining - UpToCorner(repeat, repeat.Amount.Count),
             _ => 0,
         };
-        // "Across" is, of what goes into corners, as long as there is a corner ahead.
-        var byCorners = repeat.Amount.Reach == Reach.Across && repeat.Words.Any(Corners.IsIn);
+        // "Across" is, of what goes to corners or into them, as long as there is a corner ahead.
+        var byCorners = repeat.Amount.Reach == Reach.Across && Corners.AreSaid(repeat.Words);
         if (byCorners && _cursor.ToCorner() < 0) Fail(RowFaultKind.NoCorner, repeat, 0, 0);
         var open = repeat.Amount.Reach != Reach.Fixed;
         var times = open ? int.MaxValue : repeat.Amount.Count;

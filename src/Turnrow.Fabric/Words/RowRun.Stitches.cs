@@ -17,7 +17,7 @@ internal sealed partial class RowRun
         var passed = GoTo(work, work.Target);
         if (passed < 0) return;
         var corners = 0;
-        if (work.Target.Aim is not (Aim.Same or Aim.Ring) && times <= _cursor.Remaining / work.Takes && MeetsCorner(work.Takes * times, Corners.IsIn(work)))
+        if (work is { Takes: > 0, Target.Aim: not (Aim.Same or Aim.Ring) } && times <= _cursor.Remaining / work.Takes && MeetsCorner(work.Takes * times, Corners.IsIn(work)))
         {
             if (!WorkOverCorners(work, times, out corners)) return;
         }
@@ -27,7 +27,7 @@ internal sealed partial class RowRun
             AddTops(work, times);
         }
 
-        if (times > 0) _worked = true;
+        if (times > 0 && work.Takes > 0) _worked = true;
         done.Add(work with { Amount = work.Amount with { Times = times }, Passed = passed, PassedBefore = passed, Corners = corners });
     }
 
@@ -42,6 +42,12 @@ internal sealed partial class RowRun
         if (places < 0)
         {
             Fail(RowFaultKind.NotEnough, work, keep, _cursor.Remaining);
+            return false;
+        }
+
+        if (work.Takes == 0)
+        {
+            Fail(RowFaultKind.RepeatTakesNothing, work, 0, places);
             return false;
         }
 
@@ -74,7 +80,7 @@ internal sealed partial class RowRun
         var times = found / work.Takes;
         _worked |= times > 0;
         if (corners is not null && work.Takes > 1) Fail(RowFaultKind.CornerTogether, work, 0, work.Takes);
-        else if (corners is not null) OneEach(work, corners, PlaceSequence.Of(Place.TopOf(work.Stitch), work.Makes), work.Target.Filter.Has);
+        else if (corners is not null) OneEach(work, corners, MadeBy(work), work.Target.Filter.Has);
         else AddTops(work, times);
         if (corners is not null && _fault is not null) return;
         done.Add(work with
@@ -89,6 +95,21 @@ internal sealed partial class RowRun
     private void AddTops(Work work, int times)
     {
         if ((long)work.Makes * times > PlaceSequenceBuilder.MostPlaces) Fail(RowFaultKind.TooLong, work, 0, 0);
-        else _tops.Add(Place.TopOf(work.Stitch), work.Makes * times);
+        else if (work.Stitch.IsOne) AddOnes(_tops, work, times);
+        else _tops.AddTimes(work.Stitch.Tops, work.Makes * times);
+    }
+
+    private static void AddOnes(PlaceSequenceBuilder tops, Work work, int times)
+    {
+        if (work.Takes > 0) tops.Add(Place.TopOf(work.Stitch), work.Makes * times);
+    }
+
+    // What a word makes each time.
+    private static PlaceSequence MadeBy(Work work)
+    {
+        if (work.Stitch.IsOne) return PlaceSequence.Of(Place.TopOf(work.Stitch), work.Makes);
+        var made = new PlaceSequenceBuilder();
+        made.AddTimes(work.Stitch.Tops, work.Makes);
+        return made.Build();
     }
 }

@@ -91,6 +91,12 @@ public enum PlaceFilterKind : byte
     /// <summary>Spaces of so many chains.</summary>
     SpaceOf,
 
+    /// <summary>The place of a special stitch that its name alone means.</summary>
+    CentreOf,
+
+    /// <summary>The nth stitch of a kind, or the nth space, in a special stitch.</summary>
+    NthOf,
+
     /// <summary>A stitch or a space that is a corner.</summary>
     Corner,
 }
@@ -98,6 +104,21 @@ public enum PlaceFilterKind : byte
 /// <summary>A kind of place, as <c>in next ch-3 sp</c> names it.</summary>
 public readonly record struct PlaceFilter(PlaceFilterKind Kind, Stitch? Stitch, int Chains)
 {
+    /// <summary>True of an nth that is counted from the last on.</summary>
+    public bool FromLast { get; init; }
+
+    /// <summary>Of <see cref="PlaceFilterKind.CentreOf"/> and <see cref="PlaceFilterKind.NthOf"/>, the special stitch.</summary>
+    public Stitch? Special { get; init; }
+
+    /// <summary>The place that a special stitch's name alone means.</summary>
+    public static PlaceFilter CentreOf(Stitch special) => new(PlaceFilterKind.CentreOf, null, 0) { Special = special };
+
+    /// <summary>The nth stitch of a kind, or the nth space if that is null, in a special stitch.</summary>
+    public static PlaceFilter NthOf(int nth, Stitch? stitch, Stitch special) => new(PlaceFilterKind.NthOf, stitch, nth) { Special = special };
+
+    /// <summary>The same places met from the other end of the row.</summary>
+    internal PlaceFilter FromOtherEnd() => Kind == PlaceFilterKind.NthOf ? this with { FromLast = !FromLast } : this;
+
     /// <summary>Any stitch or chain.</summary>
     public static PlaceFilter AnyStitch => new(PlaceFilterKind.AnyStitch, null, 0);
 
@@ -109,7 +130,9 @@ public readonly record struct PlaceFilter(PlaceFilterKind Kind, Stitch? Stitch, 
         PlaceFilterKind.StitchOrSpace => place.Kind != PlaceKind.Ring,
         PlaceFilterKind.Corner => place.IsCorner,
         PlaceFilterKind.OneStitch when Stitch == StitchBook.Chain => place.TakesStitches && place.Kind is not (PlaceKind.Stitch or PlaceKind.TurningChain),
-        PlaceFilterKind.OneStitch => place.IsStitch && place.Stitch == Stitch,
+        PlaceFilterKind.OneStitch => place.IsStitch && place.Stitch!.IsLike(Stitch!),
+        PlaceFilterKind.CentreOf => place.Part is { IsCentre: true } part && part.Special.IsLike(Special!),
+        PlaceFilterKind.NthOf => place.Stitch == Stitch && place.Part is { } part && part.Special.IsLike(Special!) && (FromLast ? part.FromOtherEnd : part).Nth == Chains,
         _ => place.Kind == PlaceKind.Space && place.Chains == Chains,
     };
 }
@@ -155,6 +178,22 @@ public enum HookInto : byte
 
     /// <summary>Round the post, from the back.</summary>
     BackPost,
+
+    /// <summary>A row further down than the row below: over the stitch, into what that one was worked into.</summary>
+    OneDown,
+
+    /// <summary>Two rows further down.</summary>
+    TwoDown,
+
+    /// <summary>Three rows further down.</summary>
+    ThreeDown,
+}
+
+/// <summary>What follows from where the hook goes.</summary>
+public static class HookPlaces
+{
+    /// <summary>How many rows further down than the row below the hook goes; 0 for none.</summary>
+    public static int RowsDown(this HookInto hook) => hook < HookInto.OneDown ? 0 : hook - HookInto.OneDown + 1;
 }
 
 /// <summary>One thing that a row says to do.</summary>
@@ -202,6 +241,9 @@ public sealed record Group(IReadOnlyList<Word> Words, Target Target) : Word
 
     /// <summary>Corners among the places worked into; known once the row is worked.</summary>
     public int Corners { get; init; }
+
+    /// <summary>The special stitch that it is, written out; null for none.</summary>
+    public Stitch? Special { get; init; }
 
     /// <summary>How often it was worked: once, or of <see cref="Aim.EachOfKind"/> as many as there are.</summary>
     public int Times { get; init; } = 1;

@@ -22,7 +22,7 @@ public static class WordCounts
     /// <summary>Stitches that a word makes.</summary>
     public static int Makes(Word word) => word switch
     {
-        Work work => work.Makes * work.Amount.Times,
+        Work work => work.Makes * work.Amount.Times * work.Stitch.Stitches,
         Group group => Sum(group.Words, Makes) * group.Times,
         Repeat { Ways.Count: > 0 } repeat => Sum(repeat.Ways, Makes),
         Repeat repeat => Sum(repeat.Words, Makes) * repeat.Amount.Times,

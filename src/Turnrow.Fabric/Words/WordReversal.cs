@@ -99,6 +99,7 @@ internal static class WordReversal
 
     private static Word Staying(Word word) => word switch
     {
+        Work work => work with { Stitch = work.Stitch.Mirrored },
         Group group => group with { Words = Reverse(group.Words, null, Within.OnePlace) },
         Repeat repeat => repeat with { Words = [.. repeat.Words.Where(w => w is not Skip).Reverse().Select(Staying)], Amount = Fixed(repeat.Amount) },
         _ => word,
@@ -129,7 +130,7 @@ internal static class WordReversal
         _ => Target.Next,
     };
 
-    private static Target TargetOfOne(Target target) => target.Aim == Aim.EachOfKind ? OneOf(target) : Turned(target);
+    private static Target TargetOfOne(Target target) => target.Aim == Aim.EachOfKind ? OneOf(Turned(target)) : Turned(target);
 
     private static Target OneOf(Target each) => new(Aim.NextOfKind, each.Filter, true);
 
@@ -145,7 +146,7 @@ internal static class WordReversal
         switch (word)
         {
             case Work work:
-                result.Add(OfEach(work with { Amount = Fixed(work.Amount), Target = Turned(work.Target), Passed = 0, PassedBefore = 0 }, before + work.PassedBefore));
+                result.Add(OfEach(work with { Stitch = work.Stitch.Mirrored, Amount = Fixed(work.Amount), Target = Turned(work.Target), Passed = 0, PassedBefore = 0 }, before + work.PassedBefore));
                 AddSkip(result, work);
                 break;
             case Group group:
@@ -191,6 +192,7 @@ internal static class WordReversal
     // The nth place from one end is not the next one from the other: aims become plain places, which the skips put right.
     private static Target Turned(Target target) => target.Aim switch
     {
+        Aim.NextOfKind or Aim.EachOfKind => target with { Filter = target.Filter.FromOtherEnd() },
         Aim.First => target with { Aim = Aim.Last },
         Aim.Last => target with { Aim = Aim.First },
         _ => target,

@@ -61,13 +61,29 @@ internal sealed class RowCount
         return true;
     }
 
+    // Places of a special stitch are counted by it, once for each; all others by their kind.
+    private static IEnumerable<PlaceRun> Runs(PlaceSequence tops)
+    {
+        if (!tops.HasParts) return tops.Kinds();
+        var runs = new List<PlaceRun>();
+        foreach (var segment in tops.Segments)
+        {
+            foreach (var run in segment.Unit)
+            {
+                if (run.Place.Part is null or { Index: 0 }) runs.Add(run with { Count = run.Count * segment.Times });
+            }
+        }
+
+        return runs;
+    }
+
     private static List<(PlaceName Kind, Sized<int> Count)> KindsOf(RowWork work, Counting counting)
     {
         var kinds = new List<(PlaceName Kind, Sized<int> Count)>();
-        foreach (var run in work.Tops.Kinds())
+        foreach (var run in Runs(work.Tops))
         {
-            if (counting == Counting.WithoutTurningChain && run.Place.Kind is (PlaceKind.TurningChain or PlaceKind.SkippedChains)) continue;
-            var name = PlaceName.Of(run.Place);
+            if (counting == Counting.WithoutTurningChain && run.Place is { Part: null, Kind: PlaceKind.TurningChain or PlaceKind.SkippedChains }) continue;
+            var name = run.Place.Part is { } part ? new PlaceName(PlaceNameKind.Stitch, part.Special) : PlaceName.Of(run.Place);
             var at = kinds.FindIndex(k => k.Kind == name);
             if (at < 0) kinds.Add((name, Sized.Of(run.Count)));
             else kinds[at] = (name, Sized.Of(kinds[at].Count.First + run.Count));

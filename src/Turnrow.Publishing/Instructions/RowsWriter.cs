@@ -97,10 +97,12 @@ internal sealed class RowsWriter(Pattern pattern, SizeNames names, Wording words
     {
         var row = rows.Round[0].Row;
         var only = OnlySizes(rows);
+        words.IsForSome = only.Length > 0;
         foreach (var before in row.Before.Phrases) paragraphs.Add($"{only}{Wording.Sentence(before.Written(words))}.");
         var remarks = row.Remarks.Count > 0 ? $"; {row.Remarks.Written(words)}" : string.Empty;
         var text = $"{Wording.Sentence(row.Working.Written(words))}{remarks}.";
         paragraphs.Add($"{only}**{One(rows)} {NumberOf(rows, None(rows)).Written()}{SideOf(rows, None(rows))}:** {text}{CountOf(rows, None(rows), false)}");
+        words.IsForSome = false;
         _references.Add(rows.Sizes, 0);
     }
 
@@ -124,7 +126,10 @@ internal sealed class RowsWriter(Pattern pattern, SizeNames names, Wording words
         }
 
         for (var run = 0; run < rows.Round.Count; run++) Like(rows.Run(run), false);
-        var again = rows.Only(i => rows.Times.Values[i] > 1 || rows.Rest.Values[i] > 0);
+        // In some sizes the rows do not come round: these work the first of them again, as all sizes begin to after the last time.
+        Rest(rows.Only(i => rows.Times.Values[i] == 1 && rows.Rest.Values[i] == 1));
+        Rest(rows.Only(i => rows.Times.Values[i] == 1 && rows.Rest.Values[i] > 1));
+        var again = rows.Only(i => rows.Times.Values[i] > 1);
         if (again.Sizes.Count == 0) return;
         var times = Numbers.MoreTimes(again.Times.Select(static n => n - 1));
         Add(
@@ -132,6 +137,14 @@ internal sealed class RowsWriter(Pattern pattern, SizeNames names, Wording words
             again.RoundRows,
             $"Repeat the last {again.RoundRows.Written()} {Many(again)} {times}{RestOf(again, NumberOf(again, None(again)))}",
             Growth.Of(again, again.RoundRows, pattern.Counting));
+    }
+
+    private void Rest(FoldedRows rows)
+    {
+        if (rows.Sizes.Count == 0) return;
+        var first = NumberOf(rows, None(rows));
+        var last = Sized.Over(first.Values.Zip(rows.Rest.Values, static (n, count) => n + count - 1));
+        Add(rows, rows.RoundRows, first.Equals(last) ? $"As {One(rows)} {first.Written()}" : $"Repeat {One(rows)}s {first.WrittenTo(last)} in order, once", null);
     }
 
     // The numbers of earlier rows that the round's rows repeat, if those stand one behind the other.

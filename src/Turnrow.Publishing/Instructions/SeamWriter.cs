@@ -193,6 +193,9 @@ internal sealed record SeamSide(string Piece, string? Edge, Hand? Hand, StretchK
     /// <summary>True if there are rounds among its rows: they have no ends.</summary>
     public bool HasRounds { get; init; }
 
+    /// <summary>True if the last row is a round.</summary>
+    public bool IsRound { get; init; }
+
     /// <summary>Of a part of the last row that has a name, which stitches it is; else null.</summary>
     public LastStitches? Stitches { get; init; }
 
@@ -210,7 +213,7 @@ internal sealed record SeamSide(string Piece, string? Edge, Hand? Hand, StretchK
                     StretchKind.BridgeChain => $"other side of the chain for {Names.Words(Edge!)}",
                     StretchKind.HeldStitches => $"stitches held for {Names.Words(Edge!)}",
                     StretchKind.OpenStitches when Stitches is { } part => $"{part.Numbered} ({Names.Words(Edge!)})",
-                    _ => "last row",
+                    _ => IsRound ? "last round" : "last row",
                 };
             }
 
@@ -228,7 +231,14 @@ internal sealed record SeamSide(string Piece, string? Edge, Hand? Hand, StretchK
         var name = side.Stretches.Select(static s => s.Name).FirstOrDefault(static n => n is not null);
         var kind = side.Stretches.Count > 0 ? side.Stretches[0].Kind : StretchKind.RowEnds;
         if (side.Hand is not { } hand || ends.Count == 0)
-            return new SeamSide(side.Piece.Name, name, side.Hand, kind, null, null, null, false) { Stitches = name is null ? null : LastStitches.OfStretch(side.Piece, side.Stretches[0]) };
+        {
+            return new SeamSide(side.Piece.Name, name, side.Hand, kind, null, null, null, false)
+            {
+                IsRound = kind is StretchKind.LastRow or StretchKind.OpenStitches && side.Piece.EndsInRounds,
+                Stitches = name is null ? null : LastStitches.OfStretch(side.Piece, side.Stretches[0]),
+            };
+        }
+
         var rows = Span(ends[0].FirstRow, ends[^1].LastRow);
         // Rows of the same name that are not in the seam stay open.
         var named = side.Piece.At(hand).Stretches.Where(s => s.Kind == StretchKind.RowEnds && s.Name == name).ToList();
@@ -247,7 +257,7 @@ internal sealed record SeamSide(string Piece, string? Edge, Hand? Hand, StretchK
 
     public SeamSide? And(SeamSide other)
     {
-        var alike = Piece == other.Piece && Edge == other.Edge && Hand == other.Hand && Kind == other.Kind
+        var alike = Piece == other.Piece && Edge == other.Edge && Hand == other.Hand && Kind == other.Kind && IsRound == other.IsRound
             && Stitches?.IsRound == other.Stitches?.IsRound && HasSteps == other.HasSteps && HasTurns == other.HasTurns && HasRounds == other.HasRounds && Rows is null == other.Rows is null && OpenBefore is null == other.OpenBefore is null
             && OpenBehind is null == other.OpenBehind is null;
         return alike

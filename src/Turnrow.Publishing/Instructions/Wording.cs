@@ -18,6 +18,9 @@ internal sealed class Wording(Terms terms, TurningChains turningChains)
     /// <summary>The words other than stitches.</summary>
     public TradeTerms Terms { get; } = TradeTerms.Of(terms);
 
+    /// <summary>True while a paragraph is written that only some sizes read: what is explained there is not explained to the others.</summary>
+    public bool IsForSome { get; set; }
+
     /// <summary>Abbreviations used so far, with their meaning.</summary>
     public IReadOnlyDictionary<string, string> Abbreviations => _abbreviations;
 
@@ -38,21 +41,39 @@ internal sealed class Wording(Terms terms, TurningChains turningChains)
     public string Stitch(Stitch stitch)
     {
         var name = stitch.In(terms);
-        return Used(name.Abbreviation, name.Name);
+        return stitch.Making == StitchMaking.Basic ? Used(name.Abbreviation, name.Name) : Explained(stitch, name.Abbreviation);
     }
 
     /// <summary>A stitch's abbreviation by where the hook goes: a post stitch has its own.</summary>
     public string Stitch(Stitch stitch, HookInto hook)
     {
+        if (hook.RowsDown() is > 0 and var down) return Spike(stitch, down);
         if (hook is not (HookInto.FrontPost or HookInto.BackPost)) return Stitch(stitch);
         var (letters, side) = hook == HookInto.FrontPost ? ("FP", "front") : ("BP", "back");
         var plain = Stitch(stitch);
         return Special(letters + plain, $"{side} post {stitch.In(terms).Name}: work {plain} with the hook round the post of the stitch, from the {side}.");
     }
 
-    /// <summary>The name of stitches worked together.</summary>
+    private string Spike(Stitch stitch, int down)
+    {
+        var plain = Stitch(stitch);
+        var rows = down == 1 ? "1 row" : $"{Numbers.Plain(down)} rows";
+        return Special(
+            down == 1 ? $"spike {plain}" : $"spike-{Numbers.Plain(down)} {plain}",
+            $"{plain} over the {St} named: insert the hook {rows} further down, straight below it, draw up a loop to the height of the row, and finish as {plain}. The {St} named is covered.");
+    }
+
+    // What explains a stitch may use its name again.
+    private string Explained(Stitch stitch, string abbreviation)
+    {
+        if (_specials.TryAdd(abbreviation, string.Empty)) _specials[abbreviation] = SpecialText.Of(stitch, terms, this);
+        return abbreviation;
+    }
+
+    /// <summary>The name of stitches worked together, or over several places.</summary>
     public string Together(Stitch stitch, HookInto hook, int takes)
     {
+        if (stitch.Form is not null) return Stitch(stitch, hook);
         var plain = Stitch(stitch, hook);
         var name = stitch.In(terms).Name;
         return Special(
@@ -83,6 +104,7 @@ internal sealed class Wording(Terms terms, TurningChains turningChains)
         HookInto.BackLoop => "in back loop only of",
         HookInto.FrontLoop => "in front loop only of",
         HookInto.FrontPost or HookInto.BackPost => "around",
+        _ when hook.RowsDown() > 0 => "over",
         _ => "in",
     };
 
@@ -96,7 +118,7 @@ internal sealed class Wording(Terms terms, TurningChains turningChains)
 
     private string Explain(Stitch stitch, int chains, bool counts, string meaning)
     {
-        if (!turningChains.IsTheSameThroughout(stitch)) return $" ({meaning})";
+        if (!turningChains.IsTheSameThroughout(stitch) || (IsForSome && !_explained.Contains((stitch, chains, counts)))) return $" ({meaning})";
         return _explained.Add((stitch, chains, counts)) ? $" ({meaning} here and throughout)" : string.Empty;
     }
 

@@ -65,8 +65,7 @@ internal static class PieceLineBuilder
     private static AcrossOriginSyntax Across(TurnrowParser.OriginContext context, TextSpan span, LineBuilding line)
     {
         var parts = new List<AcrossPartSyntax>(context._over.Count);
-        foreach (var part in context._over)
-            parts.Add(new AcrossPartSyntax(line.Name(part.@base), part.part is null ? null : line.Name(part.part), LineBuilding.Span(part)));
+        foreach (var part in context._over) parts.Add(new AcrossPartSyntax([.. part._words.Select(word => line.Name(word))], LineBuilding.Span(part)));
         return new AcrossOriginSyntax(parts, span);
     }
 

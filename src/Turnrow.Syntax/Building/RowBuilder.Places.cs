@@ -34,6 +34,16 @@ internal static partial class RowBuilder
             line.Report(UnexpectedWord.AtEachEnd(span, line.Text(span)));
     }
 
+    // `centre is 3rd dc`: its words are two names that only mean something together.
+    private static RowItemSyntax Centre(TurnrowParser.ItemContext context, List<NameSyntax> words, TextSpan span, LineBuilding line)
+    {
+        var nth = LineBuilding.Span(context.nth);
+        var which = new NthSyntax(NumberBuilder.Ordinal(context.nth, line), line.Words(context._of), nth.To(LineBuilding.Span(context._of[^1])));
+        if (words is not [{ Text: "centre" or "center" }, { Text: "is" }] || context.before is not null || context.at is not null)
+            line.Report(UnexpectedWord.Nth(which.Span, line.Text(which.Span)));
+        return new CentreItem(which, span);
+    }
+
     private static PlaceSyntax? Place(TurnrowParser.PlaceContext? context, LineBuilding line)
     {
         if (context is null) return null;
@@ -44,6 +54,9 @@ internal static partial class RowBuilder
             TurnrowLexer.LAST => PlaceWord.Last,
             TurnrowLexer.SAME => PlaceWord.Same,
             TurnrowLexer.CORNER => PlaceWord.Corner,
+            TurnrowLexer.SKIPPED => PlaceWord.Skipped,
+            TurnrowLexer.ONE => PlaceWord.One,
+            TurnrowLexer.ORDINAL => PlaceWord.Nth,
             TurnrowLexer.RING => PlaceWord.Ring,
             _ => PlaceWord.Each,
         };
@@ -54,7 +67,11 @@ internal static partial class RowBuilder
             line.Report(UnexpectedWord.UntilWithoutEach(said, line.Text(said)));
         }
 
-        var place = new PlaceSyntax(word, line.Words(context._kind), line.Words(context._also), remain, LineBuilding.Span(context));
+        var place = new PlaceSyntax(word, line.Words(context._kind), line.Words(context._also), remain, LineBuilding.Span(context))
+        {
+            Nth = word == PlaceWord.Nth ? NumberBuilder.Ordinal(context.which, line) : null,
+        };
+        if (word == PlaceWord.Nth && !place.Kind.Any(static w => w.Text == "of")) line.Report(UnexpectedWord.ChainFromHook(LineBuilding.Span(context.which), line.Text(context.which)));
         if (context._other.Count == 0)
         {
             if (context.many is not null) line.Report(UnexpectedWord.NumberBeforeKind(LineBuilding.Span(context.many), line.Text(LineBuilding.Span(context.many))));

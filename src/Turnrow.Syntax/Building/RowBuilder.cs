@@ -46,8 +46,16 @@ internal static partial class RowBuilder
         return new RoundsAreStatement(known ?? Tree.RoundsAre.Joined, LineBuilding.Span(context));
     }
 
-    public static RepeatStatement Repeat(TurnrowParser.RepeatLineContext context, LineBuilding line)
+    public static StatementSyntax Repeat(TurnrowParser.RepeatLineContext context, LineBuilding line)
     {
+        if (context.times is null)
+        {
+            return new PatternRepeatStatement(
+                ExpressionBuilder.Count(context.from, line),
+                context.to is null ? null : ExpressionBuilder.Count(context.to, line),
+                LineBuilding.Span(context));
+        }
+
         var counting = context.more is not null ? RepeatCounting.More
             : context.inAll is not null ? RepeatCounting.InAll
             : RepeatCounting.Unsaid;
@@ -70,7 +78,8 @@ internal static partial class RowBuilder
     public static ChangeSyntax Change(TurnrowParser.ChangeContext context) =>
         new(context.Start.Type == TurnrowLexer.INC ? Tree.Change.Increase : Tree.Change.Decrease, LineBuilding.Span(context));
 
-    private static List<RowItemSyntax> Items(TurnrowParser.ItemsContext context, bool inOnePlace, LineBuilding line)
+    /// <summary>The words of a row, or of a part of one.</summary>
+    public static List<RowItemSyntax> Items(TurnrowParser.ItemsContext context, bool inOnePlace, LineBuilding line)
     {
         var items = new List<RowItemSyntax>(context._each.Count);
         foreach (var item in context._each)
@@ -88,7 +97,8 @@ internal static partial class RowBuilder
         switch (context.Start.Type)
         {
             case TurnrowLexer.OPEN:
-                return Group(context, span, inOnePlace, line);
+                var group = Group(context, span, inOnePlace, line);
+                return context.joined is null ? group : new TogetherItem(group, span);
             case TurnrowLexer.SKIP_WORD:
                 return new SkipItem(Amount(context, line), span);
             case TurnrowLexer.SLIP:
@@ -117,7 +127,20 @@ internal static partial class RowBuilder
             times = new CountAmount(value, value.Span.To(LineBuilding.Span(context.end)));
         }
 
-        return new GroupItem(Items(context.inside, inOnePlace || place is not null, line), times, place, span);
+        var group = new GroupItem(Items(context.inside, inOnePlace || place is not null || context.joined is not null, line), times, place, span);
+        return group;
+    }
+
+    /// <summary>A stitch of the designer's own.</summary>
+    public static StitchStatement StitchDefinition(TurnrowParser.StitchLineContext context, LineBuilding line)
+    {
+        var special = context.asSpecial;
+        return new StitchStatement(
+            line.Name(special.called),
+            special.by is null ? null : line.Name(special.by),
+            special.text is null ? null : line.Quoted(special.text),
+            Items(special.made, inOnePlace: false, line),
+            LineBuilding.Span(context));
     }
 
     private static RowItemSyntax Stitch(TurnrowParser.ItemContext context, TextSpan span, bool inOnePlace, LineBuilding line)
@@ -125,11 +148,13 @@ internal static partial class RowBuilder
         var before = context.before is null ? null : ExpressionBuilder.List(context.before, null, line);
         var words = line.Words(context._words);
         var change = context.changed is null ? null : Change(context.changed);
+        if (context.nth is not null) return Centre(context, words, span, line);
         if (before is null && change is null && context.worked is null && context.at is null && OfCorners(words, span) is { } corners) return corners;
         var amount = context.changedBy is not null ? ChangeAmount(context.changedBy, line)
             : context.worked is not null ? StitchAmount(context.worked, words, line)
             : null;
         var place = Place(context.at, line);
+        if (context.joined is not null) return new TogetherItem(new StitchItem(before, words, null, null, place, span), span);
         if (context.spread is not null) return Spread(context, new StitchItem(before, words, null, amount, place, span), inOnePlace, line);
         if (before is not null && change is null && amount is null && place is null && !inOnePlace)
             line.Report(StitchNumber.At(span, line.Text(before.Span), words));

@@ -30,7 +30,8 @@ internal static class WalkBuilder
             return new PickUpOriginSyntax(walks, side, [], line.Joined(alone._words), span) { Around = context.round is not null };
         var rates = new List<RateSyntax>(context._rates.Count);
         foreach (var rate in context._rates) rates.Add(Rate(rate, line));
-        if (rates.Count > 1 && rates.Find(static r => r.Evenly) is { } evenly) line.Report(UnexpectedWord.EvenlyAlone(evenly.Span, line.Text(evenly.Span)));
+        // So many in all may have so many in each corner among them.
+        if (rates.FindAll(static r => !r.OfCorners).Count > 1 && rates.Find(static r => r.Evenly) is { } evenly) line.Report(UnexpectedWord.EvenlyAlone(evenly.Span, line.Text(evenly.Span)));
         return new PickUpOriginSyntax(walks, side, rates, null, span) { Around = context.round is not null };
     }
 

@@ -41,7 +41,6 @@ public static class PrintHabits
         ["join"] = Joining,
     }.ToFrozenDictionary(StringComparer.OrdinalIgnoreCase);
 
-    private const string OneMeaning = "such a word means something else in every pattern: write what goes into the one place, `5 dc in next` or `(2 dc, ch 2, 2 dc) in next`";
     private const string Skip = "write `skip`";
     private const string Brackets = "a repeat stands in brackets, and behind them how often: `(dc 4, inc) 6 times`, `(dc 4, inc) across`";
 
@@ -54,13 +53,6 @@ public static class PrintHabits
         ["decrease"] = "write `dec`",
         ["rep"] = Brackets,
         ["repeat"] = Brackets,
-        ["shell"] = OneMeaning,
-        ["fan"] = OneMeaning,
-        ["cluster"] = OneMeaning,
-        ["bobble"] = OneMeaning,
-        ["puff"] = OneMeaning,
-        ["popcorn"] = OneMeaning,
-        ["v-st"] = OneMeaning,
     }.ToFrozenDictionary(StringComparer.OrdinalIgnoreCase);
 
     private static readonly FrozenDictionary<string, string> Units = new Dictionary<string, string>

@@ -61,12 +61,25 @@ public enum YarnFact
 /// <summary><c>claims without turning chain</c>, <c>claims with chains</c>: how all claims of the file count.</summary>
 public sealed record ClaimsStatement(ClaimScope Scope, TextSpan Span) : StatementSyntax(Span);
 
+/// <summary><c>stitch shell "SH" is (5 dc) in one place, centre is 3rd dc</c>; <c>stitch fan of n is (n tr) in one place</c></summary>
+/// <param name="Name">The stitch's name.</param>
+/// <param name="Number">The name of its number; null if it has none.</param>
+/// <param name="Abbreviation">What print writes; null for the name.</param>
+/// <param name="Items">What it is made of.</param>
+/// <param name="Span">Where it stands.</param>
+public sealed record StitchStatement(
+    NameSyntax Name, NameSyntax? Number, QuotedSyntax? Abbreviation, IReadOnlyList<RowItemSyntax> Items, TextSpan Span) : StatementSyntax(Span);
+
 /// <summary><c>hook 3.5 mm</c></summary>
 public sealed record HookStatement(NumberSyntax Millimetres, TextSpan Span) : StatementSyntax(Span);
 
 /// <summary><c>gauge dc: 19 stitches and 10 rows to 10 cm</c>; <c>gauge sc: 18 stitches to 4 in, 11 rows to 3 in</c>.</summary>
 public sealed record GaugeStatement(NameSyntax Stitch, GaugeSpanSyntax Stitches, GaugeSpanSyntax Rows, TextSpan Span)
-    : StatementSyntax(Span);
+    : StatementSyntax(Span)
+{
+    /// <summary>True of <c>gauge lattice: 3 repeats and 8 rows to 10 cm</c>: repeats of a stitch pattern are counted, not stitches.</summary>
+    public bool OfRepeats { get; init; }
+}
 
 /// <summary>A number over a length.</summary>
 public sealed record GaugeSpanSyntax(NumberSyntax Count, NumberSyntax Length, UnitSyntax Unit, TextSpan Span) : SyntaxNode(Span);

@@ -26,8 +26,8 @@ public sealed record NamedPartOriginSyntax(NameSyntax Piece, NameSyntax Part, Te
 /// <summary><c>across left-front, back, right-front</c>: pieces whose last rows one row goes over, from its right edge to its left.</summary>
 public sealed record AcrossOriginSyntax(IReadOnlyList<AcrossPartSyntax> Parts, TextSpan Span) : PieceOriginSyntax(Span);
 
-/// <summary>A piece, or a part of it that <c>divide</c> named: <c>body front</c>.</summary>
-public sealed record AcrossPartSyntax(NameSyntax Piece, NameSyntax? Part, TextSpan Span) : SyntaxNode(Span);
+/// <summary>A piece, or a part of it that <c>divide</c> named, <c>body front</c>; of a piece that is made several times also which, <c>first sleeve</c>.</summary>
+public sealed record AcrossPartSyntax(IReadOnlyList<NameSyntax> Words, TextSpan Span) : SyntaxNode(Span);
 
 /// <summary><c>is right-front mirrored</c>, <c>is right-front mirrored, turned over</c></summary>
 public sealed record MirrorOriginSyntax(NameSyntax Piece, bool TurnedOver, TextSpan Span) : PieceOriginSyntax(Span);
@@ -119,6 +119,12 @@ public sealed record StraightStatement(
 
     /// <summary>Where rows or rounds are named, the word; else null.</summary>
     public NameSyntax? RowsWord { get; init; }
+
+    /// <summary><c>, in lattice</c>: the stitch pattern; null if unsaid.</summary>
+    public NameSyntax? Pattern { get; init; }
+
+    /// <summary><c>, edges in dc</c>: the stitch of what stands beside whole repeats; null if unsaid.</summary>
+    public NameSyntax? EdgeStitch { get; init; }
 }
 
 /// <summary>How far straight rows go.</summary>
@@ -254,6 +260,27 @@ public sealed record ExpectMeasureStatement(
     ExpressionSyntax Length,
     ExpressionSyntax? Within,
     TextSpan Span) : StatementSyntax(Span);
+
+/// <summary><c>expect crown lies flat in rounds 1 to 6</c>, <c>expect crown cups</c></summary>
+/// <param name="Piece">Which piece.</param>
+/// <param name="Lie">How it is to lie.</param>
+/// <param name="From">The first round meant; null for all.</param>
+/// <param name="To">The last.</param>
+/// <param name="Span">Where it stands.</param>
+public sealed record ExpectLieStatement(NameSyntax Piece, Lie Lie, ExpressionSyntax? From, ExpressionSyntax? To, TextSpan Span) : StatementSyntax(Span);
+
+/// <summary>How work in rounds lies.</summary>
+public enum Lie
+{
+    /// <summary><c>flat</c></summary>
+    Flat,
+
+    /// <summary><c>cup</c>: it grows too little, and rises to a bowl.</summary>
+    Cup,
+
+    /// <summary><c>ruffle</c>: it grows too much, and falls in waves.</summary>
+    Ruffle,
+}
 
 /// <summary><c>expect back rows are right-front rows</c>, <c>expect neck stitches are at least 60</c></summary>
 public sealed record ExpectEqualStatement(ExpressionSyntax Left, Bound Bound, ExpressionSyntax Right, TextSpan Span) : StatementSyntax(Span);

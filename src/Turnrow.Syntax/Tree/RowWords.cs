@@ -24,6 +24,17 @@ public sealed record StitchItem(
     PlaceSyntax? Place,
     TextSpan Span) : RowItemSyntax(Span);
 
+/// <summary><c>5 dc together in one place</c>, <c>(sc, dc) together</c>: several that end in one loop, in a stitch that is defined.</summary>
+/// <param name="What">The stitch or bracket, and where it goes.</param>
+/// <param name="Span">Where it stands.</param>
+public sealed record TogetherItem(RowItemSyntax What, TextSpan Span) : RowItemSyntax(Span);
+
+/// <summary><c>centre is 3rd dc</c>: the place that is meant by the name of a stitch that is defined.</summary>
+public sealed record CentreItem(NthSyntax Which, TextSpan Span) : RowItemSyntax(Span);
+
+/// <summary><c>3rd dc</c>, <c>1st sp</c>.</summary>
+public sealed record NthSyntax(NumberSyntax Nth, IReadOnlyList<NameSyntax> Kind, TextSpan Span) : SyntaxNode(Span);
+
 /// <summary>A bracket: a repeat if it has times, a group in one place if it has a place; with neither, an error.</summary>
 public sealed record GroupItem(
     IReadOnlyList<RowItemSyntax> Items, AmountSyntax? Times, PlaceSyntax? Place, TextSpan Span) : RowItemSyntax(Span);
@@ -104,6 +115,9 @@ public sealed record EvenlyAmount(ExpressionSyntax Count, TextSpan Span) : Amoun
 public sealed record PlaceSyntax(
     PlaceWord Word, IReadOnlyList<NameSyntax> Kind, IReadOnlyList<NameSyntax> AndKind, ExpressionSyntax? Remain, TextSpan Span) : SyntaxNode(Span)
 {
+    /// <summary>Which one it is in a special stitch: <c>in 3rd dc of next shell</c>; null if unsaid.</summary>
+    public NumberSyntax? Nth { get; init; }
+
     /// <summary>What is worked in each place of another kind: <c>sc in each st and 2 sc in each sp</c>; null if unsaid.</summary>
     public OtherPlaceSyntax? Other { get; init; }
 }
@@ -136,6 +150,15 @@ public enum PlaceWord
 
     /// <summary>The corner.</summary>
     Corner,
+
+    /// <summary>The next one that was passed over, in a stitch that is defined.</summary>
+    Skipped,
+
+    /// <summary>The one place that all of a stitch goes into, where it is defined.</summary>
+    One,
+
+    /// <summary>The nth of a kind in a special stitch.</summary>
+    Nth,
 
     /// <summary>The ring that the piece begins with.</summary>
     Ring,

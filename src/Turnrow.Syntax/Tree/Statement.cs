@@ -32,6 +32,9 @@ public enum EdgeWord
 
     /// <summary>By the name that the designer gave it.</summary>
     Named,
+
+    /// <summary>At none: spread evenly over the whole row.</summary>
+    Evenly,
 }
 
 /// <summary>A side, written <c>RS</c> or <c>WS</c>.</summary>
@@ -68,6 +71,9 @@ public sealed record RateSyntax(
 {
     /// <summary>True of <c>84 sc evenly</c>: so many in all.</summary>
     public bool Evenly { get; init; }
+
+    /// <summary>True of <c>3 sc in each corner</c>.</summary>
+    public bool OfCorners => Per is null && !Evenly && Kind is [{ Text: "corner" or "corners" }];
 }
 
 /// <summary><c>, odd</c>, <c>, even</c>, <c>, multiple of 6 + 1</c>, <c>, rounded up</c>: which counts are allowed.</summary>

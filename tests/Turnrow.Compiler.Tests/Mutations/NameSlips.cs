@@ -24,6 +24,7 @@ internal static class NameSlips
         { Role: "Piece", Holder.Node: PartOriginSyntax } => ("the piece that a part goes on from", pattern.PieceNames),
         { Role: "Piece" } => ("an expected piece", pattern.PieceNames),
         { Role: "Words", Holder: { Node: WalkSyntax walk } holder } => OfWalk(pattern, walk, (NameSyntax)name.Node, holder),
+        { Role: "Words", Holder.Node: AcrossPartSyntax part } when ReferenceEquals(name.Node, part.Words[0]) => ("a piece that a row goes over", pattern.PieceNames),
         { Role: "Name", Holder.Node: NameExpression } => ("a name of a count or a measurement", NamesLike(pattern, ((NameSyntax)name.Node).Text)),
         { Role: "Name", Holder.Node: EdgeSyntax } => ("an edge's name", pattern.EdgeNames),
         { Role: "Name", Holder.Node: EdgeNameStatement } => ("the name that an edge is given", pattern.EdgeNames),

@@ -17,6 +17,8 @@ public static class FactComparison
             .. Compare(naive.Rows.Select(Told), subject.Rows.Select(Told)),
             .. Compare(naive.Edges.Select(Told), subject.Edges.Select(Told)),
             .. naive.Inner.SequenceEqual(subject.Inner) ? (string[])[] : [$"edges inside: {string.Join("; ", subject.Inner)}, not {string.Join("; ", naive.Inner)}"],
+            .. Compare(naive.Seams.Select(seam => $"{seam}"), subject.Seams.Select(seam => $"{seam}")),
+            .. Compare(naive.UsedAgain.Select(seam => $"used again: {seam}"), subject.UsedAgain.Select(seam => $"used again: {seam}")),
             .. CompareStarts(naive.Starts, subject.Starts),
         ];
     }

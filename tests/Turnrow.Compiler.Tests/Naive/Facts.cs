@@ -30,6 +30,9 @@ public sealed record EdgeFact(string Piece, string Size, Hand Hand, IReadOnlyLis
 /// <summary>Stitches held inside a row, or the other side of a bridge, in the order in which they are met.</summary>
 public sealed record InnerFact(string Piece, string Size, int Row, bool IsBridge, int Count, string? Name);
 
+/// <summary>A seam in one size: whose edges it joins, and how many row-ends and stitches each has.</summary>
+public sealed record SeamFact(string Size, string First, int FirstRows, int FirstStitches, string Second, int SecondRows, int SecondStitches);
+
 public enum YarnAt { Begun, GoesOn, JoinedAnew }
 
 /// <summary>
@@ -46,6 +49,11 @@ public sealed record PatternFacts(
     IReadOnlyList<StartFact> Starts)
 {
     public IReadOnlyList<InnerFact> Inner { get; init; } = [];
+
+    public IReadOnlyList<SeamFact> Seams { get; init; } = [];
+
+    /// <summary>The seams as they are written that use an edge which is used already.</summary>
+    public IReadOnlyList<string> UsedAgain { get; init; } = [];
 }
 
 /// <summary>The model under test: reads notation text and tells the facts of every piece in every size.</summary>

@@ -32,14 +32,29 @@ public static class Mirror
             OnSameBase = Counterpart(pattern, up.Piece) == up.Piece,
             Names = [.. up.Names.Reverse()],
         },
+        PickedUpRim up => up with
+        {
+            Piece = Counterpart(pattern, up.Piece),
+            OnSameBase = Counterpart(pattern, up.Piece) == up.Piece,
+            Edges = [.. up.Edges.Reverse().Select(TurnedOver)],
+        },
         AcrossOf across => new AcrossOf([.. across.Pieces.Reverse().Select(piece => Counterpart(pattern, piece))]),
         _ => start,
+    };
+
+    public static RimEdge TurnedOver(RimEdge edge) => edge switch
+    {
+        RimEdge.Right => RimEdge.Left,
+        RimEdge.Left => RimEdge.Right,
+        _ => edge,
     };
 
     /// <summary>A mirrored piece stands on the mirror of what its model stands on, or on the same if that has none.</summary>
     private static string Counterpart(NaivePattern pattern, string name)
     {
-        var piece = pattern.Pieces.First(p => p.Name == name);
+        // One of several has no mirror image of its own.
+        if (pattern.Pieces.FirstOrDefault(p => p.Name == name) is not { } piece)
+            return name;
         if (piece.Start is MirrorOf mirror)
             return mirror.Piece;
         return pattern.Pieces.FirstOrDefault(p => p.Start is MirrorOf m && m.Piece == name)?.Name ?? name;

@@ -19,6 +19,14 @@ public sealed class NaiveGenTests
         print: NotationWriter.Write);
 
     [Fact]
+    public void Some_rows_go_over_a_piece_made_twice()
+    {
+        var twice = 0;
+        NaiveGen.Valid.Sample(pattern => twice += pattern.Pieces.Any(piece => piece.Start is AcrossOf across && across.Pieces[0].Contains(' ', StringComparison.Ordinal)) ? 1 : 0, iter: 1000, threads: 1);
+        Assert.True(twice > 30, $"only {twice}");
+    }
+
+    [Fact]
     public void A_number_off_by_one_is_often_noticed()
     {
         var (faulty, sound, unclear) = (0, 0, 0);
@@ -47,12 +55,18 @@ public sealed class NaiveGenTests
         var mirrored = new HashSet<Type>();
         var statements = new HashSet<Type>();
         var words = new HashSet<Type>();
+        var (seams, several, oneOfSeveral, eachOfSeveral, roundCorners) = (0, 0, 0, 0, 0);
         var (mirroredCorners, forSome, rounds, mirroredRounds, around) = (0, 0, 0, 0, 0);
         NaiveGen.Valid.Sample(
             pattern =>
             {
+                seams += pattern.Seams.Count;
+                oneOfSeveral += pattern.Seams.Count(seam => seam.First.Piece.Contains(' ', StringComparison.Ordinal));
+                eachOfSeveral += pattern.Seams.Count(seam => pattern.Pieces.Any(piece => piece.Copies > 1 && piece.Name == seam.First.Piece));
                 foreach (var piece in pattern.Pieces)
                 {
+                    several += piece.Copies > 1 ? 1 : 0;
+                    roundCorners += piece.Start is PickedUpRim { InCorner: not null } ? 1 : 0;
                     starts.Add(piece.Start.GetType());
                     if (piece.Start is MirrorOf)
                     {
@@ -72,7 +86,7 @@ public sealed class NaiveGenTests
             },
             iter: 2000,
             threads: 1);
-        Assert.Equal(9, starts.Count);
+        Assert.Equal(10, starts.Count);
         Assert.True(mirrored.Count >= 5, string.Join(", ", mirrored));
         Assert.Equal(11, statements.Count);
         Assert.Contains(typeof(ToCorner), words);
@@ -82,6 +96,8 @@ public sealed class NaiveGenTests
         Assert.True(mirroredCorners > 20, $"only {mirroredCorners} mirrored pieces with corners");
         Assert.True(rounds > 500 && mirroredRounds > 20 && around > 5, $"{rounds} lines of rounds, {mirroredRounds} mirrored pieces with rounds, {around} pieces picked up around");
         Assert.True(forSome > 200, $"only {forSome} lines for some sizes");
+        Assert.True(several > 100 && oneOfSeveral > 20 && eachOfSeveral > 5 && seams > 500, $"{several} pieces made several times, {seams} seams, {oneOfSeveral} of one of several, {eachOfSeveral} of each");
+        Assert.True(roundCorners > 50, $"only {roundCorners} borders round corners");
         Assert.True(words.Count >= 15, string.Join(", ", words.Select(type => type.Name)));
     }
 }

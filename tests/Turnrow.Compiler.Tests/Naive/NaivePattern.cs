@@ -8,7 +8,30 @@ public enum Side { RS, WS }
 public sealed record NaivePattern(
     IReadOnlyList<string> Sizes,
     IReadOnlyList<TurnRule> Turns,
-    IReadOnlyList<NaivePiece> Pieces);
+    IReadOnlyList<NaivePiece> Pieces)
+{
+    /// <summary>The stitches that it defines.</summary>
+    public IReadOnlyList<NaiveStitch> Stitches { get; init; } = [];
+
+    public IReadOnlyList<NaiveSeam> Seams { get; init; } = [];
+
+    /// <summary>The stitch patterns that pieces are worked in.</summary>
+    public IReadOnlyList<StitchPattern> StitchPatterns { get; init; } = [];
+}
+
+/// <summary>Rows over so many times a multiple and some stitches more; when all are worked, those from one of them on come again.</summary>
+public sealed record StitchPattern(string Name, int Multiple, int Plus, IReadOnlyList<IReadOnlyList<Word>> Rows, int AgainFrom)
+{
+    public bool Fits(int stitches) => stitches >= Multiple + Plus && (stitches - Plus) % Multiple == 0;
+
+    /// <summary>The row that comes when so many were worked.</summary>
+    public IReadOnlyList<Word> Row(int worked)
+    {
+        while (worked >= Rows.Count)
+            worked -= Rows.Count - AgainFrom;
+        return Rows[worked];
+    }
+}
 
 /// <summary>How many chains turn before a stitch, whether they count, and from which chain a foundation is worked.</summary>
 public sealed record TurnRule(string Stitch, int Chains, bool Counts, bool NotInFoundation = false, int? FirstStitchIn = null)
@@ -19,7 +42,11 @@ public sealed record TurnRule(string Stitch, int Chains, bool Counts, bool NotIn
     public bool CountsInFoundation => Counts && !NotInFoundation;
 }
 
-public sealed record NaivePiece(string Name, Start Start, IReadOnlyList<Statement> Statements);
+public sealed record NaivePiece(string Name, Start Start, IReadOnlyList<Statement> Statements)
+{
+    /// <summary>How often it is made; of several each has its own name, `first cuff`, `second cuff`.</summary>
+    public int Copies { get; init; } = 1;
+}
 
 /// <summary>How a piece begins.</summary>
 public abstract record Start;
@@ -55,7 +82,22 @@ public sealed record PickedUpInside(string Piece, IReadOnlyList<string> Names, s
     public bool OnSameBase { get; init; }
 }
 
-/// <summary>A row over the last rows of several pieces, from its right edge to its left.</summary>
+/// <summary>The four edges of a piece, as they come against the clock.</summary>
+public enum RimEdge { Right, LastRow, Left, Foundation }
+
+/// <summary>
+/// Stitches along edges of a piece, each where the one before it ends: so many in so many rows, one in each stitch, and in each corner as
+/// many as are said for it. Around goes back to where it began.
+/// </summary>
+public sealed record PickedUpRim(string Piece, IReadOnlyList<RimEdge> Edges, string Stitch, int Stitches, int PerRows, int? InCorner, bool Around) : Start
+{
+    /// <summary>True of a mirror whose base has none: it is picked up where, turned over, its model was.</summary>
+    public bool OnSameBase { get; init; }
+
+    public Sized? Claim { get; init; }
+}
+
+/// <summary>A row over the last rows of several pieces, from its right edge to its left; of one made twice `first` or `second` stands before its name.</summary>
 public sealed record AcrossOf(IReadOnlyList<string> Pieces) : Start;
 
 public enum WindowKind { All, First, Last, AllButFirst, AllButLast }
@@ -64,6 +106,12 @@ public sealed record RowWindow(WindowKind Kind, Sized Rows)
 {
     public static readonly RowWindow All = new(WindowKind.All, 0);
 }
+
+/// <summary>An edge of a piece, or of one of several.</summary>
+public sealed record NaiveWalk(string Piece, RimEdge Edge);
+
+/// <summary>Two edges that are joined; eased, they need not be as long as each other.</summary>
+public sealed record NaiveSeam(NaiveWalk First, NaiveWalk Second, bool Eased);
 
 /// <summary>An edge as a statement names it: both, a hand, or the name in force there.</summary>
 public sealed record EdgeRef(Hand? Hand, string? Name)

@@ -3,11 +3,21 @@ namespace Turnrow.Compiler.Tests.Naive;
 /// <summary>A worked pattern: every piece in every size.</summary>
 public sealed class NaiveResult(NaivePattern pattern, IReadOnlyDictionary<(string Piece, int Size), PieceResult> results)
 {
-    public IEnumerable<string> Faults => All.Where(r => !r.IsValid).Select(r => r.WhyNot!);
+    private readonly SeamWork _seams = Joined(pattern, results);
+
+    public IEnumerable<string> Faults => All.Where(r => !r.IsValid).Select(r => r.WhyNot!).Concat(_seams.Faults);
 
     public bool IsValid => !Faults.Any();
 
     public bool IsUnclear => All.Any(r => r.IsUnclear);
+
+    private static SeamWork Joined(NaivePattern pattern, IReadOnlyDictionary<(string Piece, int Size), PieceResult> results)
+    {
+        var seams = new SeamWork(pattern, results);
+        if (pattern.Seams.Count > 0 && results.Values.All(result => result.IsValid))
+            seams.Join();
+        return seams;
+    }
 
     private IEnumerable<PieceResult> All =>
         from piece in pattern.Pieces
@@ -23,6 +33,8 @@ public sealed class NaiveResult(NaivePattern pattern, IReadOnlyDictionary<(strin
         All.Select(StartFact).ToList())
     {
         Inner = All.SelectMany(InnerFacts).ToList(),
+        Seams = _seams.Seams,
+        UsedAgain = _seams.UsedAgain,
     };
 
     private IEnumerable<InnerFact> InnerFacts(PieceResult piece) =>

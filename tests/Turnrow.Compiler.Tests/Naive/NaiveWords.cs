@@ -12,7 +12,7 @@ public sealed record Across(string Stitch) : Word;
 /// <summary>`dc until 5 remain`.</summary>
 public sealed record Until(string Stitch, Sized Remain) : Word;
 
-public enum PlaceWord { Next, First, Last, NextSpace, NextStitch, Corner, NextCorner }
+public enum PlaceWord { Next, First, Last, NextSpace, NextStitch, NextCentre, Corner, NextCorner }
 
 /// <summary>Which place a word goes to; <c>Kind</c> is the stitch that `in next dc` looks for.</summary>
 public sealed record Target(PlaceWord Place, string? Kind = null)
@@ -23,6 +23,9 @@ public sealed record Target(PlaceWord Place, string? Kind = null)
     public static readonly Target NextSpace = new(PlaceWord.NextSpace);
 
     public static readonly Target Corner = new(PlaceWord.Corner);
+
+    /// <summary>`in next shell`: the centre of a stitch that the pattern defines.</summary>
+    public static Target CentreOf(string special) => new(PlaceWord.NextCentre, special);
 
     public static readonly Target NextCorner = new(PlaceWord.NextCorner);
 

@@ -3,6 +3,8 @@ namespace Turnrow.Compiler.Tests.Naive;
 /// <summary>Works a whole pattern, size by size, piece by piece in the order of the file.</summary>
 public sealed class NaiveWorker
 {
+    private static readonly string[] s_ordinals = ["first", "second", "third", "fourth"];
+
     private readonly NaivePattern _pattern;
     private readonly TurnTable _turns;
     private readonly Dictionary<(string Piece, int Size), PieceResult> _results = [];
@@ -19,10 +21,21 @@ public sealed class NaiveWorker
         for (var size = 0; size < pattern.Sizes.Count; size++)
         {
             foreach (var piece in pattern.Pieces)
+            {
                 worker._results.Add((piece.Name, size), worker.WorkPiece(piece, size));
+                // Each of several is made by itself and has edges of its own; they are told once, so the yarn is cut each time.
+                for (var nth = 0; piece.Copies > 1 && nth < piece.Copies; nth++)
+                {
+                    var copy = worker.WorkPiece(piece, size);
+                    copy.IsFastenedOff = true;
+                    worker._results.Add((Copy(piece.Name, nth), size), copy);
+                }
+            }
         }
         return new NaiveResult(pattern, worker._results);
     }
+
+    public static string Copy(string piece, int nth) => $"{s_ordinals[nth]} {piece}";
 
     private PieceResult WorkPiece(NaivePiece piece, int size)
     {
@@ -31,6 +44,8 @@ public sealed class NaiveWorker
         var work = new PieceWork(result, _turns, resolved.IsMirrored);
         try
         {
+            if (piece.Copies > 1 && piece.Start is not (BeginWith or ChainStart))
+                throw new UnworkableException("what is made several times begins by itself");
             Begin(resolved.Start, work, result);
             foreach (var statement in resolved.Statements)
                 work.Work(statement);
@@ -55,14 +70,19 @@ public sealed class NaiveWorker
             case PartOf part: BeginPart(part, work, result); break;
             case PickedUp up: PickUp(up, work, result); break;
             case PickedUpInside inside: PickUpInside(inside, work, result); break;
+            case PickedUpRim rim: PickUpRim(rim, work, result); break;
             case AcrossOf across: BeginAcross(across, work, result); break;
         }
     }
 
-    private PieceResult Base(string piece, int size) =>
-        _results.TryGetValue((piece, size), out var found) && found.IsValid && found.Rows.Count > 0
+    private PieceResult Base(string piece, int size)
+    {
+        if (_pattern.Pieces.Any(made => made.Name == piece && made.Copies > 1))
+            throw new UnworkableException($"it is not said which {piece}");
+        return _results.TryGetValue((piece, size), out var found) && found.IsValid && found.Rows.Count > 0
             ? found
             : throw new UnworkableException($"{piece} is not there to go on from");
+    }
 
     private void BeginPart(PartOf part, PieceWork work, PieceResult result)
     {
@@ -141,6 +161,21 @@ public sealed class NaiveWorker
         work.PickUp(up.Stitch, counts, up.Around);
     }
 
+    private void PickUpRim(PickedUpRim up, PieceWork work, PieceResult result)
+    {
+        var from = Base(up.Piece, result.Size);
+        var walk = Rim.Walk(from, up.Edges, up.Around);
+        if (up.OnSameBase && !Rim.AreAlike(walk, Rim.Walk(from, [.. up.Edges.Reverse().Select(Mirror.TurnedOver)], up.Around)))
+            throw new UnclearException("the base has no mirror, and its edges are not alike");
+        var row = Rim.PickedUp(walk, up);
+        if (up.Claim is { } claim && claim[result.Size] != row.Count)
+            throw new UnworkableException(FormattableString.Invariant($"claimed {claim[result.Size]}, calculated {row.Count}"));
+        result.PickedUpRows = walk.Where(place => place.Row > 0).Select(place => place.Row).ToList();
+        var goesOn = up.Edges[0] == RimEdge.Left && Takes(from, from.Rows[^1].End == Hand.Left);
+        result.Yarn = goesOn ? YarnAt.GoesOn : YarnAt.JoinedAnew;
+        work.PickUp(up.Stitch, row, up.Around);
+    }
+
     private static InnerEdge TurnedOver(PieceResult from, InnerEdge inner)
     {
         var row = from.Inner.FindAll(other => other.Row == inner.Row && other.IsBridge == inner.IsBridge);
@@ -162,7 +197,9 @@ public sealed class NaiveWorker
                 throw new UnworkableException("a stitch is used by two parts");
             places.AddRange(all);
         }
-        work.TakesYarn = hand => hand == Hand.Right ? Takes(parts[0], HangsAt(parts[0].Rows[^1], hand)) : Takes(parts[^1], HangsAt(parts[^1].Rows[^1], hand));
+        // Of what is made several times each is cut off, since one yarn can't hang at all of them.
+        work.TakesYarn = hand => (hand == Hand.Right ? 0 : parts.Count - 1) is var at && !across.Pieces[at].Contains(' ', StringComparison.Ordinal)
+            && Takes(parts[at], HangsAt(parts[at].Rows[^1], hand));
         work.GoOnFrom(places, last.Side, last.IsRound);
     }
 

@@ -17,17 +17,39 @@ public static class NotationWriter
             Line(text, $"gauge {stitch}: 19 stitches and 10 rows to 10 cm");
         foreach (var rule in pattern.Turns)
             Line(text, Turn(rule));
+        foreach (var stitch in pattern.Stitches)
+            Line(text, $"stitch {stitch.Name} is {stitch.Text}");
+        foreach (var stitchPattern in pattern.StitchPatterns)
+            WriteStitchPattern(text, stitchPattern);
         foreach (var piece in pattern.Pieces)
         {
             text.Append('\n');
             WritePiece(text, piece, pattern.Sizes);
         }
+        text.Append(pattern.Seams.Count > 0 ? "\n" : "");
+        foreach (var seam in pattern.Seams)
+            Line(text, Text(seam));
         return text.ToString();
+    }
+
+    public static string Text(NaiveSeam seam) =>
+        $"seam {seam.First.Piece} {Rim(seam.First.Edge)} with {seam.Second.Piece} {Rim(seam.Second.Edge)}{(seam.Eased ? ", easing" : "")}";
+
+    private static void WriteStitchPattern(StringBuilder text, StitchPattern pattern)
+    {
+        var plus = pattern.Plus > 0 ? $" + {N(pattern.Plus)}" : "";
+        Line(text, $"stitch pattern {pattern.Name} over multiple of {N(pattern.Multiple)}{plus}");
+        for (var row = 0; row < pattern.Rows.Count; row++)
+            Line(text, $"  row {N(row + 1)}: {Words(pattern.Rows[row])}");
+        if (pattern.AgainFrom == pattern.Rows.Count - 1)
+            Line(text, $"  repeat row {N(pattern.Rows.Count)}");
+        else if (pattern.AgainFrom > 0)
+            Line(text, $"  repeat rows {N(pattern.AgainFrom + 1)} to {N(pattern.Rows.Count)}");
     }
 
     private static void WritePiece(StringBuilder text, NaivePiece piece, IReadOnlyList<string> sizes)
     {
-        Line(text, $"piece {piece.Name}{Opening(piece.Start)}");
+        Line(text, $"piece {piece.Name}{(piece.Copies > 1 ? $", make {N(piece.Copies)}" : "")}{Opening(piece.Start)}");
         switch (piece.Start)
         {
             case BeginWith begin: Line(text, $"  begin with {begin.Stitches} stitches"); break;
@@ -65,6 +87,7 @@ public static class NotationWriter
         MirrorOf mirror => $" is {mirror.Piece} mirrored",
         PickedUp up => $" picked up along {Along(up)}{Window(up.Window)}: {Rate(up)}{Claim(up.Claim)}",
         PickedUpInside inside => $" picked up {(inside.Around ? "around" : "along")} {string.Join(" and ", inside.Names.Select(name => $"{inside.Piece} {name}"))}: 1 {inside.Stitch} in each st",
+        PickedUpRim up => $" picked up {(up.Around ? "around" : "along")} {string.Join(" and ", up.Edges.Select(edge => $"{up.Piece} {Rim(edge)}"))}: {Rates(up)}{Claim(up.Claim)}",
         AcrossOf across => $" across {string.Join(", ", across.Pieces)}",
         _ => "",
     };
@@ -85,9 +108,22 @@ public static class NotationWriter
         _ => "",
     };
 
-    private static string Rate(PickedUp up) => up.Evenly is { } all ? $"{all} {up.Stitch} evenly"
-        : up.PerRows == 1 ? $"{N(up.Stitches)} {up.Stitch} in each row"
-        : $"{N(up.Stitches)} {up.Stitch} per {N(up.PerRows)} rows";
+    private static string Rate(PickedUp up) => up.Evenly is { } all ? $"{all} {up.Stitch} evenly" : Rate(up.Stitches, up.Stitch, up.PerRows);
+
+    private static string Rate(int stitches, string stitch, int perRows) => perRows == 1
+        ? $"{N(stitches)} {stitch} in each row"
+        : $"{N(stitches)} {stitch} per {N(perRows)} rows";
+
+    private static string Rates(PickedUpRim up) =>
+        $"{Rate(up.Stitches, up.Stitch, up.PerRows)}, 1 {up.Stitch} in each st{(up.InCorner is { } corner ? $", {N(corner)} {up.Stitch} in each corner" : "")}";
+
+    private static string Rim(RimEdge edge) => edge switch
+    {
+        RimEdge.Right => "right edge",
+        RimEdge.Left => "left edge",
+        RimEdge.LastRow => "last row",
+        _ => "foundation",
+    };
 
     private static string Turn(TurnRule rule)
     {
@@ -102,10 +138,13 @@ public static class NotationWriter
         RowLine row => $"{(row.IsRound ? "round" : "row")}{Number(row)}: {Words(row.Words)}",
         RowsLine rows => $"{Rows(rows)} {rows.Span.From} to {rows.Span.Last}: {Words(rows.Words)}",
         Straight straight => $"straight {straight.Rows} {Rows(straight)}",
+        StraightIn straight => $"straight {straight.Rows} rows{(straight.IsNamed ? $", in {straight.Pattern.Name}" : "")}",
         LeaveAtEdge leave => $"leave {leave.Stitches} at {Edge(leave.Edge)}",
         LeaveForLater later => $"leave {later.Stitches} for later at {Edge(later.Edge)}",
         AddAtEdge add => $"add {add.Stitches} at {Edge(add.Edge)}{(add.OneRowApart ? ", one row apart" : "")}",
         Shape shape => $"shape {Span(shape)}: {string.Join("; ", shape.Schedules.Select(Text))}",
+        SpreadSchedule spread => $"shape {spread.Rows} {Rows(spread)}: {(spread.Increase ? "inc" : "dec")} {spread.Many} evenly every {Every(spread)}{(spread.Staggered ? ", staggered" : "")}",
+        SlopeAround slope => $"shape {slope.Rows} {Rows(slope)} evenly to {slope.To}, around",
         NameEdge name => $"{(name.FromHere ? "from here " : "")}{Edge(name.Edge)} {(name.Edge == EdgeRef.Both ? "are" : "is")} {name.Name}",
         ShapeManner manner => $"shape {Text(manner.Manner)}",
         FastenOff => "fasten off",
@@ -122,6 +161,8 @@ public static class NotationWriter
 
     private static string Number(RowLine row) =>
         (row.Number is { } number ? $" {N(number)}" : "") + (row.Side is { } side ? $" {side}" : "");
+
+    private static string Every(SpreadSchedule spread) => spread.Every == 1 ? "row" : FormattableString.Invariant($"{spread.Every} {Rows(spread)}");
 
     private static string Rows(Statement statement) => statement.IsRound ? "rounds" : "rows";
 
@@ -174,6 +215,7 @@ public static class NotationWriter
         ToCorner to => to.Remain.IsSame && to.Remain[0] == 0 ? $"{to.Stitch} to corner" : $"{to.Stitch} until {to.Remain} remain before corner",
         Hold hold => $"hold {hold.Count} for {hold.Name}",
         Bridge bridge => $"bridge {bridge.Count}{(bridge.Name is null ? "" : $" for {bridge.Name}")}",
+        Special special => Counted(special.Stitch.Name, special.Count),
         MarkCorner => "mark corner",
         RemoveCorners => "remove corners",
         IntoRing { Times: 1, Words: [Into into] } => $"{InGroup(into)} in ring",
@@ -203,7 +245,7 @@ public static class NotationWriter
         PlaceWord.Corner => "corner",
         PlaceWord.NextCorner => "next corner",
         PlaceWord.NextSpace => "next sp",
-        PlaceWord.NextStitch => $"next {target.Kind}",
+        PlaceWord.NextStitch or PlaceWord.NextCentre => $"next {target.Kind}",
         _ => "next",
     };
 

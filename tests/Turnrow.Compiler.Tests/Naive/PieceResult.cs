@@ -63,6 +63,9 @@ public sealed class PieceResult(string piece, int size)
 
     public int? FoundationChains { get; set; }
 
+    /// <summary>The chains of its foundation that its first row is worked into.</summary>
+    public int FoundationPlaces { get; set; }
+
     public IReadOnlyList<int> PickedUpRows { get; set; } = [];
 
     public bool IsFastenedOff { get; set; }

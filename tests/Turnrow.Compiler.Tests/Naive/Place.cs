@@ -10,6 +10,9 @@ public readonly record struct Place(string Kind)
     /// <summary>Whether a marker is in it.</summary>
     public bool IsCorner { get; init; }
 
+    /// <summary>The stitch of the pattern's own whose name alone means this place; null for none.</summary>
+    public string? CentreOf { get; init; }
+
     public bool IsSpace => Kind == Space;
 
     /// <summary>A chain is worked into, but nobody counts it before something is.</summary>

@@ -71,6 +71,18 @@ public sealed class RoundTests
     }
 
     [Fact]
+    public void A_row_goes_over_both_of_a_piece_made_twice_with_new_yarn()
+    {
+        NaivePiece front = new("front", new BeginWith(6), [s_row, new Straight(1)]);
+        var sleeve = new NaivePiece("sleeve", new BeginWith(4), [s_row, new Straight(1)]) { Copies = 2 };
+        NaivePattern With(params string[] over) => Pieces.Of([front, sleeve, new NaivePiece("yoke", new AcrossOf(over), [s_row])]);
+        var yoke = NaiveWorker.Work(With("first sleeve", "front", "second sleeve")).Of("yoke", 0);
+        Assert.Equal(14, Assert.Single(yoke.Rows).Stitches);
+        Assert.Equal(YarnAt.JoinedAnew, yoke.Yarn);
+        Assert.Contains("two parts", Assert.Single(NaiveWorker.Work(With("first sleeve", "front", "first sleeve")).Faults), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_claim_at_a_step_counts_what_waits_where_the_next_row_goes()
     {
         // Row 2 goes to the right edge, row 3 turns before the left one; row 5 will meet the seven again.

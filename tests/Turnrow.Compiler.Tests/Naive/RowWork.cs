@@ -65,6 +65,7 @@ public sealed partial class RowWork(IReadOnlyList<Place> below, int size, bool i
             case Evenly evenly: SpreadEvenly(evenly); break;
             case SpreadOver spread: SpreadOut(spread); break;
             case EachByKind each: Many(Remaining, () => ByKind(each)); break;
+            case Special special: Many(special.Count[size], () => WorkSpecial(special.Stitch)); break;
             case Repeat repeat: WorkRepeat(repeat); break;
         }
     }
@@ -149,7 +150,17 @@ public sealed partial class RowWork(IReadOnlyList<Place> below, int size, bool i
             case PlaceWord.NextCorner: PassTo(place => place.IsCorner); break;
             case PlaceWord.NextSpace: PassTo(place => place.IsSpace); break;
             case PlaceWord.NextStitch: PassTo(place => place.Kind == target.Kind); break;
+            case PlaceWord.NextCentre: PassToCentre(target.Kind!); break;
             default: TakeStitch(); break;
+        }
+    }
+
+    private void PassToCentre(string special)
+    {
+        while (TakeAny() is var place && place.CentreOf != special)
+        {
+            if (place.IsCorner && !_removes)
+                throw new UnworkableException("a corner stands before the place that is looked for");
         }
     }
 

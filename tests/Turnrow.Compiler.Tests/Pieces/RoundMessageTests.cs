@@ -7,6 +7,21 @@ namespace Turnrow.Compiler.Tests.Pieces;
 /// <summary>What is said of a piece in rounds speaks of rounds, and advises nothing that a round can't do.</summary>
 public sealed class RoundMessageTests
 {
+    [Theory]
+    [InlineData("straight 5 rounds, end WS", "rows-fix")]
+    [InlineData("straight 5 rounds, end RS", "rows-fix")]
+    [InlineData("straight for 8 cm, end WS", "rows-fix")]
+    [InlineData("straight to 8 cm, even rounds, end WS", "rows-fix")]
+    [InlineData("shape for 8 cm, end WS: dec 1 at both edges every 2 rounds", "rows-fix")]
+    [InlineData("straight for 8 cm, even rounds")]
+    [InlineData("row: dc across\n  straight for 8 cm, end WS")]
+    public void A_side_can_be_asked_for_only_where_rows_are_turned(string line, params string[] found) =>
+        Assert.Equal(found, Compiled.Of($"piece cuff\n  begin with 40 stitches\n  round 1: dc around\n  {line}\n").Found);
+
+    [Fact]
+    public void Of_rounds_the_other_wishes_still_count() =>
+        Assert.Equal(9, Compiled.Of("piece cuff\n  begin with 40 stitches\n  round 1: dc around\n  straight for 7 cm, even rounds, end RS\n").Counts("cuff").Count());
+
     private const string Hat = "piece hat\n  begin with 40 stitches\n  round 1: dc around\n";
 
     [Theory]

@@ -8,6 +8,29 @@ namespace Turnrow.Compiler.Tests.Pieces;
 public sealed class ShortRowTests
 {
     [Theory]
+    [InlineData("row: dc until 4 remain, leave 4 for later\nrow: dc across\nrow: dc 12, leave 4 for later", "leave 8 for later", "wait since")]
+    [InlineData("row: dc until 4 remain, leave 4 for later\nrow: dc across\nrow: dc 10, leave 4 for later", "leave 10 for later", "leave them too")]
+    [InlineData("row: dc 12, leave 4 for later", "leave 8 for later", "leave them too")]
+    [InlineData("row: dc 12, leave 4", "leave 8", "leave them too")]
+    public void Where_too_few_are_left_the_mend_leaves_all(string rows, string mended, string help)
+    {
+        var found = Assert.Single(Compiled.Piece("row: dc across\n" + rows + "\n").Compilation.Diagnostics, d => d.Kind.Name == "row-length");
+        Assert.Contains(help, found.Help, StringComparison.Ordinal);
+        Assert.Contains($"`{mended}`", found.Help, StringComparison.Ordinal);
+        var mend = Assert.Single(found.Mends);
+        Assert.Equal(mended, mend.NewText);
+        var text = Compiled.Header + "piece back\nbegin with 20 stitches\nrow 1 RS: dc across\nrow: dc across\n" + rows + "\n";
+        Assert.DoesNotContain("row-length", Compiled.Whole(text[..mend.Span.Start] + mend.NewText + text[mend.Span.End..]).Found);
+    }
+
+    [Theory]
+    [InlineData("row: dc 15, leave 8 for later", "`leave 5 for later`")]
+    [InlineData("row: dc across, leave 8 for later", "take it out")]
+    [InlineData("row: dc 12, leave 4 for later, leave 4 for later", "in one `leave`")]
+    public void Where_too_many_are_left_the_help_says_how_many_can_be(string row, string help) =>
+        Assert.Contains(Compiled.Piece("row: dc across\n" + row + "\n").Compilation.Diagnostics, d => d.Help?.Contains(help, StringComparison.Ordinal) == true);
+
+    [Theory]
     [InlineData("row: dc across\nrow: dc until 8 remain, leave 8 for later = 12\nrow: dc across = 12\nrow: dc across = 20", "20")]
     [InlineData("row: dc until 8 remain, leave 8 for later\nrow: dc across\nrow: dc until 3 remain, leave 3 for later = 17\nrow: dc across = 17\nrow: dc across", "20")]
     [InlineData("row: dc 4 (6), leave the rest for later = 4 (6)\nrow: dc across\nrow: dc across", "20")]

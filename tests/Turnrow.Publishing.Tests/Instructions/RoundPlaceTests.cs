@@ -46,6 +46,26 @@ public class RoundPlaceTests
         Assert.Contains("dc in each dc across, dc in top of turning ch. [35 dc]", yoke, StringComparison.Ordinal);
     }
 
+    // The top of the turning chain, where the two meet, is among those that are passed over.
+    [Theory]
+    [InlineData("hold 14 for pocket", "skip next 14 sts (held for pocket)")]
+    [InlineData("skip 14", "skip next 14 sts")]
+    [InlineData("skip 3", "skip next 3 dc")]
+    public void What_is_passed_over_where_two_pieces_meet_is_stitches_of_no_one_kind(string words, string told)
+    {
+        var yoke = Written.Piece($"pattern \"P\"\n{Panel("front", 12, "dc across")}{Panel("back", 24, "dc across")}piece yoke across front, back\nrow RS: dc 6, {words}, dc across\n", piece: "Yoke");
+        Assert.Contains(told + ",", yoke, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_row_over_a_piece_made_twice_says_first_and_second()
+    {
+        var panel = Panel("sleeve", 12, "dc across").Replace("piece sleeve", "piece sleeve, make 2", StringComparison.Ordinal);
+        var yoke = Written.Piece($"pattern \"P\"\n{panel}{Panel("front", 24, "dc across")}piece yoke across first sleeve, front, second sleeve\nrow RS: dc across\n", piece: "Yoke");
+        Assert.Contains("all 12 sts of First sleeve, all 24 sts of Front and all 12 sts of Second sleeve.", yoke, StringComparison.Ordinal);
+        Assert.Contains("of First sleeve facing, join yarn", yoke, StringComparison.OrdinalIgnoreCase);
+    }
+
     [Fact]
     public void A_round_that_goes_on_from_a_row_has_no_slip_stitches_at_its_end()
     {

@@ -9,8 +9,15 @@ internal sealed class Claims(IReadOnlyList<string> notes)
     public void Check(IReadOnlyDictionary<string, int> printed, ReadRow row)
     {
         var made = new SortedDictionary<string, int>(StringComparer.Ordinal);
+        var counted = new HashSet<MadeSpecial>();
         foreach (var place in row.Made)
         {
+            if (place.With is { } with && !printed.ContainsKey("st"))
+            {
+                if (counted.Add(with)) made[with.Name] = made.GetValueOrDefault(with.Name) + 1;
+                continue;
+            }
+
             if (place.Seen == Seen.SlipStitch || (_withoutFirst && place.Seen is Seen.TurningChain or Seen.BeginningChain)) continue;
             var key = place.Seen == Seen.Space ? $"ch-{place.Chains} sp" : place.Seen == Seen.BridgeChain ? "ch" : place.Stitch;
             made[key] = made.GetValueOrDefault(key) + 1;

@@ -97,10 +97,11 @@ internal sealed partial class EdgeWalk(IReadOnlyDictionary<string, ReadPiece> pi
         return [.. Enumerable.Repeat(added ? new Place(Seen.Chain) : new Place(Seen.Stitch, "?"), parts[0].Count)];
     }
 
+    // The markers in it are those of the piece that it ends, and stay there.
     private List<Place> Top(ReadPiece piece)
     {
         walked.Add($"{piece.Title}, last row");
-        var places = piece.Rows[^1].FromRight.Where(place => place.Seen != Seen.SlipStitch).Select(place => place.Counts ? new Place(Seen.Stitch, "?") : place);
+        var places = piece.Rows[^1].FromRight.Where(place => place.Seen != Seen.SlipStitch).Select(place => place.Counts ? new Place(Seen.Stitch, "?") : place with { IsMarked = false });
         return [.. rightSide ? places : places.Reverse()];
     }
 

@@ -15,7 +15,7 @@ internal static partial class Fold
         if (InOrder().Match(text) is { Success: true } order)
         {
             var unit = Enumerable.Range(Int(order, "a"), Int(order, "b") - Int(order, "a") + 1).ToList();
-            return Exactly(WithRest(Times(unit, Int(order, "times")), unit, order), count);
+            return Exactly(WithRest(Times(unit, order.Groups["times"].Success ? Int(order, "times") : 1), unit, order), count);
         }
 
         if (LastRows().Match(text) is not { Success: true } last) throw new Misread("a repeat that cannot be read");
@@ -55,7 +55,7 @@ internal static partial class Fold
     [GeneratedRegex($@"^Repeat (?:Row|Round) (?<row>\d+){Tail}")]
     private static partial Regex OneRow();
 
-    [GeneratedRegex($@"^Repeat (?:Rows|Rounds) (?<a>\d+)-(?<b>\d+) in order, (?<times>\d+) times?{Rest}{Tail}")]
+    [GeneratedRegex($@"^Repeat (?:Rows|Rounds) (?<a>\d+)-(?<b>\d+) in order, (?:(?<times>\d+) times|once){Rest}{Tail}")]
     private static partial Regex InOrder();
 
     [GeneratedRegex($@"^Repeat the last (?:(?<n>\d+) (?:rows|rounds)|row|round) (?:(?<times>\d+) more times?|once more){Rest}{Tail}")]

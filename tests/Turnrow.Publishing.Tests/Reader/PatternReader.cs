@@ -26,7 +26,7 @@ internal sealed partial class PatternReader
     private PatternReader(PublishedText text, int size, IReadOnlySet<string> prose)
     {
         _text = text;
-        _stitches = new StitchWords(text.Uk);
+        _stitches = new StitchWords(text.Uk, text.Special);
         _size = new SizeChoice(text.Sizes, size);
         _rules = new ChainRules(text.Notes, _stitches);
         _prose = prose;
@@ -56,16 +56,21 @@ internal sealed partial class PatternReader
             part = part with { Paragraphs = model };
         _told[title] = part.Paragraphs;
 
+        if (!Made(part, title) || !make.Success) return;
+        // She makes each of several alike, and is told which is which when they are joined.
+        foreach (var nth in new[] { "First", "Second", "Third", "Fourth" }.Take(Number.Of(make.Groups["copies"].Value)).Append("Each"))
+            Made(part, $"{nth} {char.ToLowerInvariant(title[0])}{title[1..]}");
+    }
+
+    private bool Made(PublishedPart part, string title)
+    {
         var piece = new ReadPiece(title);
         var doubts = new List<string>();
         var reader = new PieceReader(piece, _pieces, _stitches, _rules, new Claims(_text.Notes), doubts);
         var done = Each(part, doubts, paragraph => reader.Read(paragraph) || _prose.Contains(paragraph));
-        if (!done || !Try(part.Title, "(the end of the piece)", reader.End)) return;
+        if (!done || !Try(part.Title, "(the end of the piece)", reader.End)) return false;
         _pieces[title] = piece;
-        // She makes each of several alike, and is told which is which when they are joined.
-        if (!make.Success) return;
-        foreach (var nth in new[] { "First", "Second", "Third", "Fourth" }.Take(Number.Of(make.Groups["copies"].Value)).Append("Each"))
-            _pieces[$"{nth} {char.ToLowerInvariant(title[0])}{title[1..]}"] = piece;
+        return true;
     }
 
     [GeneratedRegex(@"^Work as (?<piece>[^.]+)\.$")]

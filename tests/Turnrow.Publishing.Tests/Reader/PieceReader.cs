@@ -323,7 +323,7 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
     {
         if (AsRow().Match(text) is not { Success: true } match) return RowSentence.Read(text, stitches);
         var steps = Model(Number.Of(match.Groups["row"].Value)).ToList();
-        if (match.Groups["top"].Success) steps = Ending.In(match.Groups["top"].Value, steps);
+        if (match.Groups["top"].Success) steps = Ending.In(match.Groups["top"].Value, match.Groups["nth"].Success ? (Number.Of(match.Groups["nth"].Value), Number.Of(match.Groups["of"].Value)) : null, steps);
         if (match.Groups["leave"].Success) steps.Add(new LeaveUnworked(null, true));
         if (match.Groups["over"].Success) steps.Add(new OverThoseLeft(match.Groups["n"].Success ? Number.Of(match.Groups["n"].Value) : 1));
         if (match.Groups["open"].Success && !steps.OfType<JoinRound>().Any()) steps.Add(new JoinRound((string?)null));
@@ -395,6 +395,6 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
     [GeneratedRegex(@"^Leave the yarn at the (?<yarn>.+) edge; at the (?<edge>.+) edge, join another length of yarn with sl st in (?<place>.+), ch (?<n>\d+), fasten off\.$")]
     private static partial Regex ChainElsewhere();
 
-    [GeneratedRegex(@"^As (?:Row|Round) (?<row>\d+)(?:, ending in top of (?<top>turning|beginning) ch)?(?:; (?<over>the last (?:(?<n>\d+) sts|st) worked over (?:are those|is the one) left before))?(?:; (?<open>do not join))?(?:; (?<leave>leave the sl sts unworked))?(?:[;,] (?<out>take the marker(?:s|(?<edge> at the edge)) out))?\.$")]
+    [GeneratedRegex(@"^As (?:Row|Round) (?<row>\d+)(?:, ending in (?:top|(?<nth>\d+)(?:st|nd|rd|th) ch) of (?<top>turning|beginning) ch(?:-(?<of>\d+))?)?(?:; (?<over>the last (?:(?<n>\d+) sts|st) worked over (?:are those|is the one) left before))?(?:; (?<open>do not join))?(?:; (?<leave>leave the sl sts unworked))?(?:[;,] (?<out>take the marker(?:s|(?<edge> at the edge)) out))?\.$")]
     private static partial Regex AsRow();
 }

@@ -37,6 +37,12 @@ internal enum Seen
     Ring,
 }
 
+/// <summary>One special stitch, as it was made: its places know it.</summary>
+internal sealed class MadeSpecial(string name)
+{
+    public string Name { get; } = name;
+}
+
 /// <summary>One place.</summary>
 /// <param name="Seen">What it is.</param>
 /// <param name="Stitch">US word of the stitch that it is or stands for.</param>
@@ -46,6 +52,9 @@ internal sealed record Place(Seen Seen, string Stitch = "", int Chains = 0, int 
 {
     /// <summary>True if a marker hangs in it.</summary>
     public bool IsMarked { get; init; }
+
+    /// <summary>The special stitch that it was made with; null for none.</summary>
+    public MadeSpecial? With { get; init; }
 
     /// <summary>True of the ch that a round began with.</summary>
     public bool OfRound { get; init; }

@@ -17,7 +17,7 @@ public sealed class RandomPatternTests
     public void Random_patterns_read_back_in_every_size_and_both_terms() => NaiveGen.Valid.Sample(
         pattern =>
         {
-            var compiled = Compiled(NotationWriter.Write(pattern));
+            var compiled = Compiled(NotationWriter.Write(pattern with { Seams = [.. pattern.Seams.Where(seam => !seam.Eased)] }));
             var found = new[] { Terms.US, Terms.UK }.SelectMany(terms => ReadBack.Differences(compiled, WrittenInstructions.Write(compiled, terms))).ToList();
             Assert.True(found.Count == 0, string.Join('\n', found.Take(5)));
         },

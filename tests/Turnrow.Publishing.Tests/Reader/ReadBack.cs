@@ -5,6 +5,7 @@ using Turnrow.Fabric.Patterns;
 using Turnrow.Fabric.Pieces;
 using Turnrow.Fabric.Places;
 using Turnrow.Fabric.Rows;
+using Turnrow.Fabric.Stitches;
 
 namespace Turnrow.Publishing.Tests.Reader;
 
@@ -141,7 +142,7 @@ internal static class ReadBack
         return string.Join(", ", names);
     }
 
-    private static string Name(Fabric.Places.Place place) => place.Kind == PlaceKind.Space ? $"ch-{place.Chains} sp" : place.Stitch?.Id ?? "ch";
+    private static string Name(Fabric.Places.Place place) => place.Kind == PlaceKind.Space ? $"ch-{place.Chains} sp" : place.Stitch is { } stitch ? (stitch.Making == StitchMaking.Basic ? stitch.Id : stitch.Us.Abbreviation) : "ch";
 
     private static string Name(Place place) => place.Seen == Seen.Space ? $"ch-{place.Chains} sp" : place.Seen == Seen.BridgeChain ? "ch" : place.Stitch;
 
@@ -206,13 +207,14 @@ internal static class ReadBack
         ? $"{(hand == Hand.Right ? "right" : "left")} edge of {Title(side.Piece)}"
         : side.Stretches[0] is { Kind: StretchKind.OpenStitches, Name: not null } part
         ? $"stitches {part.FromRight + 1}-{part.FromRight + part.Count} of the last {(side.Piece.EndsInRounds ? "round" : "row")} of {Title(side.Piece)}"
-        : $"{(side.Stretches[0].Kind == StretchKind.Foundation ? "beginning edge" : "last row")} of {Title(side.Piece)}";
+        : $"{(side.Stretches[0].Kind == StretchKind.Foundation ? "beginning edge" : side.Piece.EndsInRounds ? "last round" : "last row")} of {Title(side.Piece)}";
 
     private static IEnumerable<string> Pairs(Seam seam)
     {
         var first = Rows(seam.First).ToList();
         var second = (seam.OppositeOrder ? Rows(seam.Second).Reverse() : Rows(seam.Second)).ToList();
-        return seam.Eased && first.Count > 0 ? [$"{first[0]}+{second[0]}", $"{first[^1]}+{second[^1]}"] : first.Zip(second, (a, b) => $"{a}+{b}");
+        // Row-ends that are eased into stitches meet none one by one.
+        return seam.Eased && first.Count > 0 && second.Count > 0 ? [$"{first[0]}+{second[0]}", $"{first[^1]}+{second[^1]}"] : first.Zip(second, (a, b) => $"{a}+{b}");
     }
 
     private static IEnumerable<int> Rows(JoinSide side) =>

@@ -149,13 +149,13 @@ internal sealed partial record ReadSeam(SeamEdge First, SeamEdge Second, IReadOn
         }
     }
 
-    [GeneratedRegex(@"^\*\*(?<edge1>Right edge|Left edge|Last row|Beginning edge)(?: \([^)]*\))? of (?<piece1>.+?) to (?<edge2>right edge|left edge|last row|beginning edge)(?: \([^)]*\))? of (?<piece2>.+?):\*\* (?<text>.*)$")]
+    [GeneratedRegex(@"^\*\*(?<edge1>Right edge|Left edge|Last row|Last round|Beginning edge)(?: \([^)]*\))? of (?<piece1>.+?) to (?<edge2>right edge|left edge|last row|last round|beginning edge)(?: \([^)]*\))? of (?<piece2>.+?):\*\* (?<text>.*)$")]
     private static partial Regex Seam();
 
     [GeneratedRegex(@"^\*\*(?<first>.+?) to (?<second>.+?):\*\* Pin the two edges together from end to end, part by part in the order named, RS of both up\.(?<text>.*)$")]
     private static partial Regex Pinned();
 
-    [GeneratedRegex(@"(?<edge>[Rr]ight edge|[Ll]eft edge|[Ss]titch(?:es)? \d+(?:-\d+)? of the last (?:row|round)|[Ll]ast row|[Bb]eginning edge)")]
+    [GeneratedRegex(@"(?<edge>[Rr]ight edge|[Ll]eft edge|[Ss]titch(?:es)? \d+(?:-\d+)? of the last (?:row|round)|[Ll]ast (?:row|round)|[Bb]eginning edge)")]
     private static partial Regex EdgeOf();
 
     [GeneratedRegex(@" Ease the longer edge to fit(?:: the first measures (?<a>.+?), the second (?<b>.+?))?\. (?:Sew|Join) ")]

@@ -62,7 +62,9 @@ internal sealed partial class RowBeginning(Ground ground, ChainRules rules, IRea
             return [];
         }
 
-        if (rules.Words.Find(match.Groups["stitch"].Value) != first) throw new Misread($"the skipped ch count as {match.Groups["stitch"].Value}, the row begins with {first}");
+        // Where they stand for the only one of their kind, the next stitch is another.
+        if (rules.Words.Find(match.Groups["stitch"].Value) is not { } counted) throw new Misread($"the skipped ch count as {match.Groups["stitch"].Value}, which is no stitch");
+        first = counted;
         var space = match.Groups["space"].Success ? Number.Of(match.Groups["space"].Value) : 0;
         var passed = match.Groups["passed"].Success ? Number.Of(match.Groups["passed"].Value) : 0;
         PassedChains = passed;
@@ -113,14 +115,17 @@ internal sealed partial class RowBeginning(Ground ground, ChainRules rules, IRea
 
     private static bool IsSlip(Step step) => step is WorkInto { Stitch: "sl st" } or RepeatSteps { IsSlipping: true };
 
-    private static string? FirstStitch(IReadOnlyList<Step> steps)
+    private string? FirstStitch(IReadOnlyList<Step> steps)
     {
         foreach (var step in steps)
         {
             var stitch = step switch
             {
+                WorkInto { Special: { } special } => special.Base(rules.Words),
+                WorkOver over => over.Special.Base(rules.Words),
                 WorkInto { Stitch: not "sl st" } work => work.Stitch,
                 WorkTogether together => together.Stitch,
+                WorkGroup { Specials.Count: > 0 } group when group.Specials.TryGetValue(0, out var special) => special.Base(rules.Words),
                 WorkGroup group => group.Parts.Select(p => p.Stitch).OfType<string>().FirstOrDefault(),
                 RepeatSteps { IsSlipping: false } repeat => FirstStitch(repeat.Steps),
                 _ => null,

@@ -64,7 +64,11 @@ internal sealed class RowInHand
 
     private void Do(IReadOnlyList<Step> steps)
     {
-        foreach (var step in steps) Do(step);
+        foreach (var step in steps)
+        {
+            Do(step);
+            foreach (var remark in step.Remarks.Where(remark => remark.StartsWith("completes 1 ", StringComparison.Ordinal))) Complete(remark["completes 1 ".Length..]);
+        }
     }
 
     private void Do(Step step)
@@ -92,6 +96,12 @@ internal sealed class RowInHand
                 break;
             case SpreadOver spread:
                 Spread(spread);
+                break;
+            case WorkOver over:
+                Over(over);
+                break;
+            case WorkNothing:
+                if (_made.Count == 0) throw new Misread("there is no st for it to stand on");
                 break;
             case WorkTogether work:
                 Together(work);
@@ -225,7 +235,7 @@ internal sealed class RowInHand
         if (places.Count == 0) throw new Misread($"there is nothing for `{work.Stitch}` to go into");
         foreach (var at in places)
         {
-            for (var i = 0; i < work.Each; i++) _made.Add(new Place(Seen.Stitch, work.Stitch));
+            for (var i = 0; i < work.Each; i++) Make(work.Stitch, work.Special);
             Used(at);
         }
 
@@ -235,16 +245,56 @@ internal sealed class RowInHand
     /// <summary>So many over all that is there of an edge, wherever she puts them; the first edge begins where the yarn is joined, be there a ch or not.</summary>
     private void Spread(SpreadOver spread)
     {
-        var from = _isBeyondStart ? _at : Math.Max(0, _ground.JoinedAt);
+        if (spread.Part == "first" && _isBeyondStart) throw new Misread("the first of them are behind her");
+        var from = _isBeyondStart || spread.Part == "next" ? _at : Math.Max(0, _ground.JoinedAt);
         _isBeyondStart = true;
-        if (End - from != spread.Places) throw new Misread($"{spread.Places} places are spoken of, {End - from} are there");
-        for (var at = from; at < End; at++)
+        var end = spread.Part is not null ? from + spread.Places : End;
+        if (end > End || end - from != spread.Places) throw new Misread($"{spread.Places} places are spoken of, {End - from} are there");
+        for (var at = from; at < end; at++)
         {
             if (!spread.Name.Fits(Below[at])) throw new Misread($"{Below[at]} is no {spread.Name.Word}");
         }
 
         _made.AddRange(Enumerable.Repeat(new Place(Seen.Stitch, spread.Stitch), spread.Count));
-        for (var at = from; at < End; at++) Used(at);
+        for (var at = from; at < end; at++) Used(at);
+    }
+
+    // The row's ch and what was worked into its base are one special stitch.
+    private void Complete(string name)
+    {
+        var parts = _rules.Words.Special(name)?.Parts(_rules.Words) ?? throw new Misread($"`{name}` is no stitch that a ch could begin");
+        var count = parts.Sum(part => part.Stitch is null ? 1 : part.Count);
+        var with = new MadeSpecial(_rules.Words.Special(name)!.Name);
+        if (_made.Count < count) throw new Misread($"{name} has {count} places, {_made.Count} are made");
+        for (var i = _made.Count - count; i < _made.Count; i++) _made[i] = _made[i] with { With = with };
+        var made = _made.TakeLast(count).Select(place => place.Seen == Seen.Space ? $"ch {place.Chains}" : place.Stitch);
+        var said = parts.SelectMany(part => part.Stitch is null ? [$"ch {part.Count}"] : Enumerable.Repeat(part.Stitch, part.Count));
+        if (!made.SequenceEqual(said)) throw new Misread($"{name} is not what is made");
+    }
+
+    private void Make(string stitch, SpecialStitch? special)
+    {
+        if (special?.Parts(_rules.Words) is not { } parts)
+        {
+            _made.Add(new Place(Seen.Stitch, stitch));
+            return;
+        }
+
+        var with = new MadeSpecial(special.Name);
+        foreach (var (count, name) in parts)
+        {
+            if (name is null) _made.Add(new Place(Seen.Space, Chains: count) { With = with });
+            else _made.AddRange(Enumerable.Repeat(new Place(Seen.Stitch, name) { With = with }, count));
+        }
+    }
+
+    private void Over(WorkOver over)
+    {
+        PassFirst(over.Places);
+        var places = Reach(over.Places);
+        if (places.Count != over.Special.Takes) throw new Misread($"{over.Special.Name} is over {over.Special.Takes} places");
+        Make(over.Special.Name, over.Special);
+        foreach (var at in places) Used(at);
     }
 
     private void Together(WorkTogether work)
@@ -278,7 +328,7 @@ internal sealed class RowInHand
         {
             var (count, stitch) = group.Parts[i];
             if (stitch is null) _made.Add(new Place(Seen.Space, Chains: count));
-            else _made.AddRange(Enumerable.Repeat(new Place(Seen.Stitch, stitch), count));
+            else for (var n = 0; n < count; n++) Make(stitch, group.Specials.GetValueOrDefault(i));
             if (i == group.MarkerBehind) _made[^1] = _made[^1] with { IsMarked = true };
         }
 

@@ -5,7 +5,8 @@ internal sealed partial class RowSentence
 {
     private PlaceWords In()
     {
-        if (!Accept("around")) Expect("in");
+        if (!Accept("around") && !Accept("over")) Expect("in");
+        if (OfSpecial() is { } place) return place;
         if (Accept("front") || Accept("back"))
         {
             Expect("loop");
@@ -19,6 +20,27 @@ internal sealed partial class RowSentence
         if (Accept("the")) return Accept("marked") ? new PlaceWords(Where.Marked, 1, [Name()]) : AllLeft(new PlaceWords(Where.The, 1, [Name()]));
         if (Peek is "first" or "next" or "last" or "same") return OfThoseLeft(Ranged());
         return FromHook();
+    }
+
+    // `3rd dc of next SH`, `centre dc of next SH`, `ch-1 sp of next V-st`; with `each` before it, each of them to the end.
+    private PlaceWords? OfSpecial()
+    {
+        var from = _at;
+        var each = Accept("each");
+        var nth = Accept("centre") ? 0 : Number.TryOf(Peek) is { } number ? Next(number) : -1;
+        if (nth < 0 && Peek is "of" or "first" or "next" or "last" or "same" or "the" or "top" or "back" or "front") return Back(from);
+        if (nth > 0 && Peek == "ch") return Back(from);
+        var name = Name();
+        if (!Accept("of") || (!each && !Accept("next") && !Accept("first"))) return Back(from);
+        if (Special() is not { } special) return Back(from);
+        if (each && !Accept("across")) Expect("around");
+        return new PlaceWords(each ? Where.Across : Where.Next, 1, [name]) { Of = special.Name, Nth = nth };
+    }
+
+    private PlaceWords? Back(int to)
+    {
+        _at = to;
+        return null;
     }
 
     private PlaceWords Each()
@@ -96,7 +118,8 @@ internal sealed partial class RowSentence
 
         var first = Accept("first");
         var name = Name();
-        foreach (var word in first ? ["of", "this", "row"] : new[] { "just", "made" }) Expect(word);
+        foreach (var word in first ? ["of", "this"] : new[] { "just", "made" }) Expect(word);
+        if (first && !Accept("round")) Expect("row");
         return new PutMarker(name, first);
     }
 
@@ -135,7 +158,9 @@ internal sealed partial class RowSentence
         };
         if (which == Where.Next && Accept("marked")) return new PlaceWords(Where.NextMarked, 1, [Name()]);
         var count = Number.TryOf(Peek) is { } number ? Next(number) : 1;
-        return new PlaceWords(which, count, [Name()]);
+        var name = Name();
+        // `next 6 sts and sps`: one after the other, whichever comes.
+        return new PlaceWords(which, count, count > 1 && Peek == "and" && _at + 1 < _words.Count && _words[_at + 1] == "sps" && Accept("and") ? [name, Name()] : [name]);
     }
 
     private PlaceWords TopOf()

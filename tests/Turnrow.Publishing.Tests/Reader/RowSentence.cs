@@ -78,10 +78,36 @@ internal sealed partial class RowSentence
             return new RepeatSteps([new WorkInto(each, "sl st", places), new WorkInto(each, "sl st", In())], 1) { IsSlipping = true };
         }
 
+        if (Special() is { } special) return OfSpecial(each, special);
+        if (Peek == "spike" || Peek.StartsWith("spike-", StringComparison.OrdinalIgnoreCase) || Peek == "Spike") _at++;
         var word = Take();
         if (_stitches.Find(word) is { } stitch) return (Step?)Spread(each, stitch) ?? new WorkInto(each, stitch, In());
         if (_stitches.FindTogether(word) is { } together) return Together(together.Stitch, together.Over);
         throw new Misread($"`{word}` is nothing to do");
+    }
+
+    // The longest name that fits: `4-dc BO` is one, `BO` another.
+    private SpecialStitch? Special()
+    {
+        for (var length = 3; length > 0; length--)
+        {
+            if (_at + length > _words.Count) continue;
+            var name = string.Join(' ', _words[_at..(_at + length)]);
+            if (_stitches.FindBasic(name) is not null || _stitches.FindTogether(name) is not null || _stitches.Special(name) is not { } special) continue;
+            if (name.StartsWith("spike", StringComparison.OrdinalIgnoreCase)) return null;
+            _at += length;
+            return special;
+        }
+
+        return null;
+    }
+
+    private Step OfSpecial(int each, SpecialStitch special)
+    {
+        if (special.IsNothing) return new WorkNothing();
+        if (special.Takes == 1) return new WorkInto(each, special.Name, In()) { Special = special };
+        Expect("over");
+        return new WorkOver(special, Ranged());
     }
 
     private SpreadOver? Spread(int count, string stitch)
@@ -89,13 +115,14 @@ internal sealed partial class RowSentence
         if (Accept("evenly"))
         {
             Expect("over");
-            Expect("these");
-            return new SpreadOver(count, stitch, Count(), Name());
+            var part = Accept("next") ? "next" : Accept("first") ? "first" : null;
+            if (part is null) Expect("these");
+            return new SpreadOver(count, stitch, Count(), Name(), part);
         }
 
         if (Peek != "in" || _at + 1 >= _words.Count || _words[_at + 1] != "this") return null;
         _at += 2;
-        return new SpreadOver(count, stitch, 1, Name());
+        return new SpreadOver(count, stitch, 1, Name(), null);
     }
 
     private Step Chains()
@@ -138,6 +165,7 @@ internal sealed partial class RowSentence
     {
         var parts = new List<(int, string?)>();
         var marker = -1;
+        var specials = new Dictionary<int, SpecialStitch>();
         do
         {
             if (Accept("place"))
@@ -154,11 +182,16 @@ internal sealed partial class RowSentence
             }
 
             var count = Number.TryOf(Peek) is { } number ? Next(number) : 1;
-            parts.Add((count, Stitch()));
+            if (Special() is not { } special) parts.Add((count, Stitch()));
+            else if (!special.IsNothing)
+            {
+                specials[parts.Count] = special;
+                parts.Add((count, special.Name));
+            }
         }
         while (Accept(","));
         Expect(")");
-        return new WorkGroup(parts, In()) { MarkerBehind = marker };
+        return new WorkGroup(parts, In()) { MarkerBehind = marker, Specials = specials };
     }
 
     private Step Skip()

@@ -15,6 +15,7 @@ internal sealed class Search(IReadOnlyList<Place> places, int at, int end, int l
 
     public IReadOnlyList<int> Find(PlaceWords words, Action<int> keeping)
     {
+        if (words.Of is not null) return OfSpecial(words);
         switch (words.Where)
         {
             case Where.First when at > 0:
@@ -57,6 +58,26 @@ internal sealed class Search(IReadOnlyList<Place> places, int at, int end, int l
             default:
                 return at < end && places[at].Seen == Seen.Chain ? [at] : throw new Misread("there is no such ch from the hook");
         }
+    }
+
+    // One of the places of a special stitch, counted as this row meets them; of each such stitch ahead, or of the next.
+    private List<int> OfSpecial(PlaceWords words)
+    {
+        var found = new List<int>();
+        var seen = new HashSet<MadeSpecial>();
+        for (var i = at; i < end && (found.Count == 0 || words.Where == Where.Across); i++)
+        {
+            if (places[i].With is not { } with || with.Name != words.Of || !seen.Add(with)) continue;
+            var all = Enumerable.Range(0, places.Count).Where(j => places[j].With == with).ToList();
+            var kind = words.Nth == 0 ? all : all.Where(j => words.Names[0].Fits(places[j]) || (places[j].Counts && places[j].Stitch == words.Names[0].Word)).ToList();
+            if (words.Nth < 0 && kind.Count != 1) throw new Misread($"there are {kind.Count} {words.Names[0].Word} in {words.Of}");
+            if (words.Nth == 0 && all.Count % 2 == 0) throw new Misread($"{words.Of} has no centre");
+            var meant = words.Nth < 0 ? kind[0] : words.Nth == 0 ? all[all.Count / 2] : kind[words.Nth - 1];
+            if (meant >= at) found.Add(meant);
+            if (meant >= at && Enumerable.Range(at, meant - at).Any(j => places[j].Seen is Seen.TurningChain or Seen.BeginningChain && places[j].With is null)) throw new Misread("the chain at the row's end comes before it");
+        }
+
+        return found.Count > 0 ? found : throw new Misread($"there is no {words.Of} ahead");
     }
 
     /// <summary>So many, one after the other; only spaces are passed over, for a stitch never goes into one unsaid.</summary>

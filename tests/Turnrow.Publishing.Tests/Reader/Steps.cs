@@ -18,7 +18,17 @@ internal sealed record SkipPlaces(PlaceWords Places) : Step;
 internal sealed record SkipBeginning(int Chains) : Step;
 
 /// <summary>`2 dc in next dc`, `dc in each dc across`.</summary>
-internal sealed record WorkInto(int Each, string Stitch, PlaceWords Places) : Step;
+internal sealed record WorkInto(int Each, string Stitch, PlaceWords Places) : Step
+{
+    /// <summary>The special stitch that it is; null for none.</summary>
+    public SpecialStitch? Special { get; init; }
+}
+
+/// <summary>`crossed dc over next 2 dc`, `[cable over next 4 sts] 2 times`: a special stitch over several places.</summary>
+internal sealed record WorkOver(SpecialStitch Special, PlaceWords Places) : Step;
+
+/// <summary>`picot`: it stands on the stitch before it.</summary>
+internal sealed record WorkNothing : Step;
 
 /// <summary>`dc2tog over next 2 dc`; in a row worked into chains perhaps `beginning in 4th ch from hook`.</summary>
 internal sealed record WorkTogether(string Stitch, int Over, IReadOnlyList<PlaceWords> Places, int FromHook) : Step;
@@ -26,6 +36,9 @@ internal sealed record WorkTogether(string Stitch, int Over, IReadOnlyList<Place
 /// <summary>`(2 dc, ch 2, 2 dc) in next sp`: stitches and chains, each with how many.</summary>
 internal sealed record WorkGroup(IReadOnlyList<(int Count, string? Stitch)> Parts, PlaceWords Places) : Step
 {
+    /// <summary>Parts that are special stitches, by their number.</summary>
+    public IReadOnlyDictionary<int, SpecialStitch> Specials { get; init; } = new Dictionary<int, SpecialStitch>();
+
     /// <summary>Behind which part a marker is put; -1 for none.</summary>
     public int MarkerBehind { get; init; } = -1;
 }
@@ -58,8 +71,8 @@ internal sealed record LeaveForNow(int? Count, string Which, bool Beside) : Step
 /// <summary>`the last 6 sts worked over are those left before`.</summary>
 internal sealed record OverThoseLeft(int Count) : Step;
 
-/// <summary>`28 sc evenly over these 42 row-ends`, `sc in this row-end`.</summary>
-internal sealed record SpreadOver(int Count, string Stitch, int Places, PlaceName Name) : Step;
+/// <summary>`28 sc evenly over these 42 row-ends`, `over first 18 sts`, `over next 18 sts` (parts of them), `sc in this row-end`.</summary>
+internal sealed record SpreadOver(int Count, string Stitch, int Places, PlaceName Name, string? Part) : Step;
 
 /// <summary>`ch 6 for left underarm`, `ch 6 over the gap`.</summary>
 internal sealed record BridgeOver(int Count, string? Name) : Step;
@@ -110,6 +123,12 @@ internal enum Where
 /// <param name="Names">What they are called: a stitch, ch, st, sp, row-end.</param>
 internal sealed record PlaceWords(Where Where, int Count, IReadOnlyList<PlaceName> Names)
 {
+    /// <summary>`3rd dc of next SH`: the special stitch that it is a place of; null for none.</summary>
+    public string? Of { get; init; }
+
+    /// <summary>Which of its kind in that; 0 for its centre, below 0 for the only one of its kind.</summary>
+    public int Nth { get; init; }
+
     /// <summary>Of sts left before: true if they are all of them.</summary>
     public bool IsAll { get; init; }
 }

@@ -15,8 +15,9 @@ public static class MadeSeveral
         Severity.Error,
         """
         A piece with `make 2` is told once and made twice. Where it is joined to another piece, say which of them: `first sleeve`, `second
-        sleeve`. A seam that closes each by itself says it of both at once: `seam sleeve right edge with sleeve left edge`. Such a piece begins
-        with its own foundation, and no other piece goes on from it; what is picked up, or goes on, is told piece by piece.
+        sleeve`. So does a row that goes over it, `piece yoke across back, first sleeve, front, second sleeve`. A seam that closes each by itself
+        says it of both at once: `seam sleeve right edge with sleeve left edge`. Such a piece begins with its own foundation; what is picked up,
+        or goes on, is told piece by piece.
         """,
         SmallPattern.With("Mitten",
             """
@@ -44,6 +45,23 @@ public static class MadeSeveral
             Help = $"write {Each(piece, copies)}",
         };
 
+    internal static Diagnostic WhichInRow(TextSpan span, string piece, int copies, int nth)
+    {
+        var said = $"{PieceOpening.Ordinals[nth]} {piece}";
+        return new(Kind, span, Invariant($"{piece} is made {copies} times, and it is not said which of them this row goes over here"))
+        {
+            Help = $"write `{said}`; each of them lies in the row once",
+            Mends = [new Mend($"write {said}", span, said)],
+        };
+    }
+
+    internal static Diagnostic Once(TextSpan span, string piece) =>
+        new(Kind, span, $"{piece} is made once, so there is no first or second one of it")
+        {
+            Help = $"write `{piece}`, or `piece {piece}, make 2` where it begins",
+            Mends = [new Mend($"write {piece}", span, piece)],
+        };
+
     internal static Diagnostic TooMany(TextSpan span, string piece, int copies) =>
         new(Kind, span, Invariant($"{piece} is made {copies} times, so there is no such one"))
         {
@@ -63,9 +81,9 @@ public static class MadeSeveral
         };
 
     internal static Diagnostic GoesOn(TextSpan span, string piece) =>
-        new(Kind, span, $"{piece} is made several times, and no piece can go on from it")
+        new(Kind, span, $"{piece} is made several times, and `from` can't say which of them goes on")
         {
-            Help = "tell each by itself; the second may be `mirrored`",
+            Help = "tell each by itself, and the second may be `mirrored`; a row that goes over all of one is written `across first …`",
         };
 
     private static string Each(string piece, int copies) =>

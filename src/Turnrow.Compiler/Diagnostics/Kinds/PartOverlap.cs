@@ -42,12 +42,21 @@ public static class PartOverlap
               row 1: dc across
             """));
 
-    internal static Diagnostic At(Context context, TextSpan span, int[] sizes, string other, Func<int, int> taken, int?[] counts, Func<int, int> there) =>
+    internal static Diagnostic At(Context context, TextSpan span, int[] sizes, string other, Func<int, int> taken, int?[] counts, Func<int, int> there, string? another = null) =>
         new(Kind, span, Invariant($"{taken(sizes[0])} of these {Counted.Stitches(counts[sizes[0]]!.Value)} {(taken(sizes[0]) == 1 ? "belongs" : "belong")} to {other} already{context.Findings.InSize(sizes[0])}: the row has only {there(sizes[0])}"))
         {
             Sizes = context.Findings.Names(sizes),
             Ledger = sizes.Length > 1 ? ["taken already: " + context.Findings.Each(sizes, i => Invariant($"{taken(i)}"))] : [],
-            Help = "take fewer stitches for one of the two, or take this part at the other edge",
+            Help = another is not null ? $"write `{another}`, which nothing goes on from yet"
+                : "take fewer stitches for one of the two, or take this part at the other edge",
+        };
+
+    internal static Diagnostic InOneRow(Context context, TextSpan span, int[] sizes, string piece, string? another) =>
+        new(Kind, span, $"this row goes over {piece} already{context.Findings.InSizes(sizes)}, and a stitch can be worked on only once")
+        {
+            Sizes = context.Findings.Names(sizes),
+            Help = another is not null ? $"write `{another}` for one of the two" : "take it out, or write the piece that was meant",
+            Mends = another is not null ? [new Mend($"write {another}", span, another)] : [],
         };
 
     internal static Diagnostic Mirrored(Context context, TextSpan span, int[] sizes, string original) =>

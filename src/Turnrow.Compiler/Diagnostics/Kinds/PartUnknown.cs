@@ -1,5 +1,6 @@
 using Turnrow.Syntax.Diagnostics;
 using Turnrow.Syntax.Text;
+using Turnrow.Syntax.Tree;
 
 namespace Turnrow.Compiler.Diagnostics.Kinds;
 
@@ -13,7 +14,7 @@ public static class PartUnknown
         Severity.Error,
         """
         A piece is to go on from a part of a divided row, and the `divide` line gives no part that name. Look for a slip of spelling; the
-        parts' names stand behind `for` in that line. If the row is not divided by a `divide` line, say how many stitches and at which
+        parts' names stand behind `for` in that line. Between two pieces that one row goes `across` stands a comma. If the row is not divided by a `divide` line, say how many stitches and at which
         edge instead: `piece sleeve from yoke: 12 stitches at right edge`.
         """,
         SmallPattern.With("Yoke",
@@ -42,6 +43,13 @@ public static class PartUnknown
             piece front from yoke: front
               row 1: dc across
             """));
+
+    internal static Diagnostic Comma(NameSyntax next) =>
+        new(Kind, next.Span, $"`{next.Text}` begins another piece of the row, and no comma stands before it")
+        {
+            Help = "put a comma between two pieces that one row goes over",
+            Mends = [new Mend("put a comma", new TextSpan(next.Span.Start, 0), ", ")],
+        };
 
     internal static Diagnostic At(TextSpan span, string name, string piece, IEnumerable<string> known)
     {

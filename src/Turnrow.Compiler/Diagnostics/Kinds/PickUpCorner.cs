@@ -15,7 +15,7 @@ public static class PickUpCorner
         """
         `3 sc in each corner` speaks of the corners of a walk: the end of a last row or of a foundation, where the walk turns to the row-ends of
         the same piece or comes from them, and the places of a last row that are marked as corners. The middle stitch there is the corner of
-        the next row, so their number is odd. Where the walk begins and ends there is no corner yet: it is made when the round is closed.
+        the next row, so their number is odd. `picked up around` has one where its end meets its beginning, too; `picked up along` has an edge there.
         """,
         SmallPattern.With("Baby blanket",
             """
@@ -50,5 +50,12 @@ public static class PickUpCorner
         {
             Sizes = context.Findings.Names(sizes),
             Help = $"write an odd number, `3 {stitch} in each corner`",
+        };
+
+    internal static Diagnostic Full(Context context, TextSpan span, int[] sizes, int corners, int each, int all, string stitch) =>
+        new(Kind, span, Invariant($"{corners} {(corners == 1 ? "corner takes" : "corners take")} {corners} × {each} = {corners * (long)each} {stitch}, and of {all} in all none is left for the edges{context.Findings.InSizes(sizes)}"))
+        {
+            Sizes = context.Findings.Names(sizes),
+            Help = "the number in all has the corners' stitches in it: write a larger one, or fewer in each corner",
         };
 }

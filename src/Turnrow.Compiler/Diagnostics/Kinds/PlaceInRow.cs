@@ -42,6 +42,7 @@ public static class PlaceInRow
                 RowFaultKind.NotLast => "work up to the last place before it, `dc until 1 remain`, or write `in next`",
                 RowFaultKind.NothingBefore => "write `in next`",
                 RowFaultKind.SlipOverInside => "slip over stitches at the beginning of a row; further on write `skip`",
+                _ when word.StartsWith("leave", StringComparison.Ordinal) => "say in one `leave` at the end of the row how many are left",
                 _ => "put `leave` at the end of the row",
             },
         };

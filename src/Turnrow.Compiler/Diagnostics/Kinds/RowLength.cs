@@ -1,9 +1,11 @@
 using Turnrow.Compiler.Pieces;
+using Turnrow.Compiler.Rows;
 using Turnrow.Fabric.Rows;
 using Turnrow.Fabric.Stitches;
 using Turnrow.Fabric.Words;
 using Turnrow.Syntax.Diagnostics;
 using Turnrow.Syntax.Text;
+using Turnrow.Syntax.Tree;
 using static System.FormattableString;
 
 namespace Turnrow.Compiler.Diagnostics.Kinds;
@@ -55,8 +57,10 @@ public static class RowLength
         var last = first.Plan is WordsPlan { Words: [.., Work { Target.Aim: Aim.Next } final] } ? context.Word(final.Stitch) : null;
         var own = context.Word(OwnStitch(first.Plan.WordsFrom(first.Start)) ?? StitchBook.Single);
         var isRound = piece.Builders[sizes[0]].InRounds;
+        if (first.Plan is WordsPlan { Words: [.., Leave { Count: > 0 } leave] } && !isRound)
+            return LeavesTooFew(context, span, piece, sizes, failureOf, leave) with { Ledger = [.. ledger, .. InEach(context, "left over: ", sizes, failureOf)] };
         Mend[] work = last is null ? [] : [new Mend("work them", end, $", {last} {RowName.ToItsEnd(piece, sizes[0])}")];
-        return new(Kind, span, Invariant($"{Counted.Stitches(there)} {(there == 1 ? "is" : "are")} left over at the end of {RowName.Of(piece, sizes[0], first.Row)} of {piece.Name}{context.Findings.InSize(sizes[0])}"))
+        return new(Kind, span, OverAtTheEnd(context, piece, sizes[0], first))
         {
             Sizes = context.Findings.Names(sizes),
             Ledger = [.. ledger, .. InEach(context, "left over: ", sizes, failureOf)],
@@ -66,6 +70,29 @@ public static class RowLength
         };
     }
 
+    private static string OverAtTheEnd(Context context, PieceState piece, int size, RowFailure failure) =>
+        Invariant($"{Counted.Stitches(failure.Fault.There)} {(failure.Fault.There == 1 ? "is" : "are")} left over at the end of {RowName.Of(piece, size, failure.Row)} of {piece.Name}{context.Findings.InSize(size)}");
+
+    // The row leaves some already, so what is over is left with them: nothing can be said behind a `leave`.
+    private static Diagnostic LeavesTooFew(Context context, TextSpan span, PieceState piece, int[] sizes, Func<int, RowFailure> failureOf, Leave leave)
+    {
+        var first = failureOf(sizes[0]);
+        var there = first.Fault.There;
+        var alike = sizes.Length == context.Sizes && Array.TrueForAll(sizes, i => LeftBy(failureOf(i)) + failureOf(i).Fault.There == leave.Count + there);
+        var all = new WordText(context).Of(leave with { Count = leave.Count + there });
+        var left = leave.ForLater && there == first.Waiting
+            ? Invariant($"{there} of the stitches before this row wait since an earlier one, and are to be left again")
+            : "leave them too";
+        return new(Kind, span, OverAtTheEnd(context, piece, sizes[0], first))
+        {
+            Sizes = context.Findings.Names(sizes),
+            Help = $"{left}{(alike ? $", `{all}`" : $"{context.Findings.InSize(sizes[0])}, `{all}`")}; or work them before it",
+            Mends = alike && leave.Origin.Value is LeaveItem { Count: NumberExpression } item ? [new Mend($"write {all}", item.Span, all)] : [],
+        };
+    }
+
+    private static int LeftBy(RowFailure failure) => failure.Plan is WordsPlan { Words: [.., Leave leave] } ? leave.Count : 0;
+
     private static Diagnostic TooFew(Context context, TextSpan span, PieceState piece, int[] sizes, Func<int, RowFailure> failureOf, string word, IReadOnlyList<string> ledger)
     {
         var first = failureOf(sizes[0]);
@@ -74,7 +101,9 @@ public static class RowLength
         {
             Sizes = context.Findings.Names(sizes),
             Ledger = [.. ledger, .. InEach(context, "there: ", sizes, failureOf)],
-            Help = "work fewer, or look at the rows before: one of them may make too few",
+            Help = first.Fault.Word is Leave leave
+                ? there == 0 ? "take it out, or work fewer before it" : $"leave fewer, `{new WordText(context).Of(leave with { Count = there })}`, or work fewer before it"
+                : "work fewer, or look at the rows before: one of them may make too few",
         };
     }
 

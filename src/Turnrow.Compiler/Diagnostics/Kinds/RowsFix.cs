@@ -15,6 +15,8 @@ public static class RowsFix
         The line gives a number of rows and a wish about it that the number does not meet: 5 rows are not even, and from a right-side row
         on an odd number ends on a right-side row again. A number that is given is never changed for you. Write a number that fits, or
         take the wish out. It is meant for lengths: `straight for 12 cm, even rows` finds the nearest even number.
+
+        Rounds are not turned: all of them are worked with the right side facing, so `end RS` asks nothing of them and `end WS` can't be had.
         """,
         SmallPattern.With("Scarf",
             """
@@ -48,4 +50,11 @@ public static class RowsFix
             Help = "a number that you give is never changed for you: write one more or one fewer, or take this out",
         };
     }
+
+    internal static Diagnostic InRounds(Context context, RowFixSyntax fix, int[] sizes, bool rightSide) =>
+        new(Kind, fix.Span, $"rounds are not turned here, and each ends on the {(rightSide ? "right" : "wrong")} side{context.Findings.InSizes(sizes)}")
+        {
+            Sizes = context.Findings.Names(sizes),
+            Help = "take this out; `even rounds` and `odd rounds` ask for their number",
+        };
 }

@@ -1,3 +1,4 @@
+using Turnrow.Compiler.Rows;
 using Turnrow.Fabric.Stitches;
 using Turnrow.Syntax.Diagnostics;
 using Turnrow.Syntax.Text;
@@ -16,6 +17,7 @@ public static class UnknownStitch
         A word stands where a stitch should, and no stitch is called so in the terms of this pattern. Until it is known how many stitches
         below it takes and how many it makes, the row can't be counted. Look for a slip of spelling first. Stitches are written by their
         abbreviation: `ch`, `sl st`, `sc`, `hdc`, `dc`, `tr`, `dtr`, `trtr` in US terms; several drawn together are `dc2tog`, `dc3tog` and so on.
+        A stitch of your own is defined before it is used: `stitch shell is (5 dc) in one place`.
 
         Tip: `inc` and `dec` need no stitch in front of them if the row has only one kind.
         """,
@@ -34,7 +36,7 @@ public static class UnknownStitch
               row 2: dc across
             """));
 
-    internal static Diagnostic At(TextSpan span, string word, IReadOnlyList<StitchName> known)
+    internal static Diagnostic At(TextSpan span, string word, IReadOnlyList<StitchName> known, IEnumerable<string> own)
     {
         if (known.FirstOrDefault(s => IsNamed(s, word)) is { } meant)
         {
@@ -47,7 +49,7 @@ public static class UnknownStitch
 
         var stitches = known.Select(static s => s.Abbreviation).ToList();
         if (PrintHabits.InRow(word) is { } habit) return new(Kind, span, $"`{word}` is not a stitch") { Help = habit };
-        var near = Spelling.Nearest(word, stitches);
+        var near = Spelling.Nearest(word, [.. stitches, .. own, .. StitchWord.Special]);
         return new(Kind, span, $"`{word}` is not a stitch")
         {
             Help = near is null ? $"stitches in these terms: {string.Join(", ", stitches)}" : $"did you mean `{near}`?",

@@ -11,6 +11,7 @@ internal sealed class CellPainter(Sheet sheet, RowBand band, Ink ink)
     private const double AboveFoot = 3;
     private const double BelowHead = 4;
     private const double RoomForHookMark = 5;
+    private const double RoomForSpike = 12;
     private const double BesideFirst = 0.55;
     private const double BowPerChain = 1.4;
     private const double LeastBow = 2.5;
@@ -43,11 +44,18 @@ internal sealed class CellPainter(Sheet sheet, RowBand band, Ink ink)
     private void DrawStitch(PlacedCell placed, Stitch stitch)
     {
         var cell = placed.Cell;
-        var symbol = Symbol.Of(stitch.Symbol.Shape);
+        if (cell.Tops == 0)
+        {
+            DrawOnTop(placed, stitch);
+            return;
+        }
+
         var chainFirst = placed.Top == 0 && _row.ChainIsStitch;
         var lastHead = -1;
         for (var leg = 0; leg < cell.Legs; leg++)
         {
+            var one = stitch.Symbol.Shape == SymbolShape.Parts ? PartAt(stitch, leg) : stitch;
+            var symbol = Symbol.Of(one.Symbol);
             var foot = FootAt(placed.Foot + (leg * cell.Feet / cell.Legs), cell.Hook);
             var top = leg * cell.Tops / cell.Legs;
             var head = At(_row.TopColumn(placed.Column + top + 0.5), HeadOf(stitch));
@@ -61,11 +69,11 @@ internal sealed class CellPainter(Sheet sheet, RowBand band, Ink ink)
             {
                 var bow = new Point((leg - ((cell.Legs - 1) / 2.0)) * BowOfLegs, 0);
                 ink.Line(foot, foot.Towards(head, 0.4) + bow);
-                symbol.Leg(ink, foot.Towards(head, 0.4) + bow, head, Math.Min(1, stitch.Symbol.Bars));
+                symbol.Leg(ink, foot.Towards(head, 0.4) + bow, head, Math.Min(1, one.Symbol.Bars));
             }
             else
             {
-                symbol.Leg(ink, foot, head, stitch.Symbol.Bars);
+                symbol.Leg(ink, foot, head, one.Symbol.Bars);
             }
 
             if (top == lastHead) continue;
@@ -77,11 +85,31 @@ internal sealed class CellPainter(Sheet sheet, RowBand band, Ink ink)
         AddToLegend(cell, stitch, chainFirst);
     }
 
+    // Stitches that end together are drawn as the stitches that they are, in their order.
+    private static Stitch PartAt(Stitch stitch, int leg)
+    {
+        foreach (var part in stitch.Form!.Parts)
+        {
+            if (leg < part.Count) return part.Stitch ?? stitch;
+            leg -= part.Count;
+        }
+
+        return stitch;
+    }
+
+    // What takes no place of its own sits on the stitch before it.
+    private void DrawOnTop(PlacedCell placed, Stitch stitch)
+    {
+        var at = At(_row.TopColumn(placed.Column - 0.5), band.Height - BelowHead);
+        Symbol.Of(stitch.Symbol).Leg(ink, at, at - new Point(0, HeadOf(stitch) / 2), 0);
+        sheet.Legend.Add(LegendSign.Stitch, stitch);
+    }
+
     private void AddToLegend(Cell cell, Stitch stitch, bool chainFirst)
     {
         if (cell.Hook != HookInto.BothLoops) sheet.Legend.Add(LegendSign.Hook, hook: cell.Hook);
         if (chainFirst) sheet.Legend.Add(LegendSign.Chain);
-        if (cell.Legs == 1)
+        if (cell.Legs == 1 || stitch.Symbol.Shape == SymbolShape.Parts)
         {
             if (!chainFirst) sheet.Legend.Add(LegendSign.Stitch, stitch);
         }
@@ -115,7 +143,20 @@ internal sealed class CellPainter(Sheet sheet, RowBand band, Ink ink)
     }
 
     private Point FootAt(int place, HookInto hook) =>
-        At(_row.FootColumn(place), AboveFoot + (hook == HookInto.BothLoops ? 0 : RoomForHookMark));
+        hook.RowsDown() is > 0 and var down
+            ? new Point(sheet.X(_row.FootColumn(place)), sheet.Y(BottomOf(_row.Row.Number - down)))
+            : At(_row.FootColumn(place), AboveFoot + (hook == HookInto.BothLoops ? 0 : RoomForHookMark));
+
+    // The foot of a row further down; where that is not drawn, a little below this one.
+    private double BottomOf(int number)
+    {
+        foreach (var other in sheet.Layout.Bands)
+        {
+            if (other is RowBand { Row.Row.Number: var known } below && known == number) return below.Bottom + AboveFoot;
+        }
+
+        return band.Bottom - RoomForSpike;
+    }
 
     private Point At(double column, double above) => new(sheet.X(column), sheet.Y(band.Bottom + above));
 }

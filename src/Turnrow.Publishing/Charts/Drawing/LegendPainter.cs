@@ -78,6 +78,7 @@ internal sealed class LegendPainter(SvgWriter svg, Terms terms, bool isRound)
                 break;
             case LegendSign.Hook:
                 CrossSymbol.Instance.Leg(ink, foot - new Point(0, 8), foot - new Point(0, 24), 0);
+                if (entry.Hook.RowsDown() > 0) ink.Line(foot - new Point(0, 8), foot - new Point(0, 1));
                 HookMark.Draw(ink, foot - new Point(0, 8), entry.Hook);
                 break;
             case LegendSign.Chain:
@@ -145,7 +146,13 @@ internal sealed class LegendPainter(SvgWriter svg, Terms terms, bool isRound)
 
     private static void Legs(Ink ink, LegendEntry entry, Point foot, Point head)
     {
-        var symbol = Symbol.Of(entry.Stitch!.Symbol.Shape);
+        if (entry.Stitch is { Symbol.Shape: SymbolShape.Parts, Form: { } form })
+        {
+            Parts(ink, form, foot, head);
+            return;
+        }
+
+        var symbol = Symbol.Of(entry.Stitch!.Symbol);
         var legs = Math.Max(1, entry.Count);
         var bars = entry.Stitch.Symbol.Bars;
         // Wide spreads are drawn narrow enough for the sample's room.
@@ -166,6 +173,19 @@ internal sealed class LegendPainter(SvgWriter svg, Terms terms, bool isRound)
         }
 
         if (entry.Sign != LegendSign.Increase) symbol.Head(ink, head);
+    }
+
+    // Stitches that end together, each from its own place.
+    private static void Parts(Ink ink, StitchForm form, Point foot, Point head)
+    {
+        var apart = Math.Min(ChartScale.Column, (SampleWidth - 22) / Math.Max(1, form.Takes - 1));
+        foreach (var part in form.Parts)
+        {
+            if (part.Stitch is not { } stitch) continue;
+            var aside = new Point((part.Place - ((form.Takes - 1) / 2.0)) * apart, 0);
+            Symbol.Of(stitch.Symbol).Leg(ink, foot + aside, head, stitch.Symbol.Bars);
+            Symbol.Of(stitch.Symbol).Head(ink, head);
+        }
     }
 
     private string Row => isRound ? "round" : "row";
@@ -206,6 +226,7 @@ internal sealed class LegendPainter(SvgWriter svg, Terms terms, bool isRound)
         HookInto.BackLoop => "in the back loop only (BLO)",
         HookInto.FrontLoop => "in the front loop only (FLO)",
         HookInto.FrontPost => "round the post from the front (FP)",
+        HookInto.OneDown or HookInto.TwoDown or HookInto.ThreeDown => "spike: worked into a row further down",
         _ => "round the post from the back (BP)",
     };
 }

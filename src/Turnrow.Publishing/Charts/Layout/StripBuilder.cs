@@ -25,6 +25,13 @@ internal sealed class StripBuilder(PlaceSequence below, BelowScale scale)
     {
         switch (word)
         {
+            case Work { Target.Aim: Aim.EachOfKind, Stitch.IsOne: false } special:
+                InEach(special, special.Target.Filter, count => AddLoop(count, 1, () => AddParts(special)));
+                break;
+            case Work { Stitch.IsOne: false } special:
+                _open.Pass(special.Passed);
+                AddLoop(special.Amount.Times, special.Target.Aim == Aim.Same ? 0 : special.Takes, () => AddParts(special));
+                break;
             case Work { Target.Aim: Aim.EachOfKind } work:
                 InEach(work, work.Target.Filter, count => AddLoop(count, 1, () => _open.Add(CellOf(work, work.Makes), work.Takes)));
                 break;
@@ -61,8 +68,27 @@ internal sealed class StripBuilder(PlaceSequence below, BelowScale scale)
     private Cell CellOf(Work work, int tops)
     {
         var same = work.Target.Aim == Aim.Same;
+        if (work.Takes == 0) return new Cell(work.Stitch, work.Hook, _open.PlaceBefore, 1, 1, 0, 0, 0);
         var feet = same ? 1 : work.Takes;
         return new Cell(work.Stitch, work.Hook, same ? _open.PlaceBefore : 0, feet, Math.Max(work.Takes, tops), tops, 0, tops);
+    }
+
+    // What is made of several is drawn as those, over the places that each of them goes into.
+    private void AddParts(Work special)
+    {
+        var same = special.Target.Aim == Aim.Same;
+        var first = same ? _open.PlaceBefore : 0;
+        for (var i = 0; i < special.Makes; i++) AddParts(special, first);
+        if (!same) _open.Pass(special.Takes, worked: special.Takes > 0);
+    }
+
+    private void AddParts(Work special, int first)
+    {
+        foreach (var part in special.Stitch.Form!.Parts)
+        {
+            if (part.Stitch is not { } stitch) _open.AddSpace(part.Count);
+            else _open.Add(new Cell(stitch, part.Hook == HookInto.BothLoops ? special.Hook : part.Hook, first + part.Place, 1, part.Count, part.Count, 0, part.Count), 0);
+        }
     }
 
     private void InOnePlace(Group group)
@@ -79,8 +105,15 @@ internal sealed class StripBuilder(PlaceSequence below, BelowScale scale)
 
     private void AddInPlace(Work work, int foot)
     {
-        var tops = work.Makes * work.Amount.Count;
-        _open.Add(new Cell(work.Stitch, work.Hook, foot, 1, Math.Max(work.Takes, tops), tops, 0, tops), 0);
+        if (!work.Stitch.IsOne)
+        {
+            for (var i = 0; i < work.Makes * work.Amount.Count; i++) AddParts(work, foot);
+            return;
+        }
+
+        var tops = work.Takes == 0 ? 0 : work.Makes * work.Amount.Count;
+        if (tops == 0) _open.Add(new Cell(work.Stitch, work.Hook, foot, 1, 1, 0, 0, 0), 0);
+        else _open.Add(new Cell(work.Stitch, work.Hook, foot, 1, Math.Max(work.Takes, tops), tops, 0, tops), 0);
     }
 
     // Once needs no loop of its own, which keeps the tree as flat as the words are.

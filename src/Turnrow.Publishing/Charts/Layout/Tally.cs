@@ -38,6 +38,9 @@ internal sealed class Tally
             HookInto.FrontLoop => name + " FLO",
             HookInto.FrontPost => "FP" + name,
             HookInto.BackPost => "BP" + name,
+            HookInto.OneDown => "spike " + name,
+            HookInto.TwoDown => "spike-2 " + name,
+            HookInto.ThreeDown => "spike-3 " + name,
             _ => name,
         };
     }

@@ -21,8 +21,15 @@ internal abstract class Symbol
     }
 
     /// <summary>The symbol of a shape.</summary>
-    public static Symbol Of(SymbolShape shape) => shape switch
+    public static Symbol Of(StitchSymbol symbol) => symbol.Shape switch
     {
+        SymbolShape.Cluster => new ClusterSymbol(symbol.Legs, ClusterTop.Bar),
+        SymbolShape.Puff => new ClusterSymbol(symbol.Legs, ClusterTop.None),
+        SymbolShape.Popcorn => new ClusterSymbol(symbol.Legs, ClusterTop.Oval),
+        SymbolShape.Extended => new VariantSymbol(Of(new StitchSymbol(symbol.Of, symbol.Bars)), VariantMark.Loop),
+        SymbolShape.Linked => new VariantSymbol(Of(new StitchSymbol(symbol.Of, symbol.Bars)), VariantMark.Link),
+        SymbolShape.Reversed => new VariantSymbol(Of(new StitchSymbol(symbol.Of, symbol.Bars)), VariantMark.Wave),
+        SymbolShape.Picot => new PicotSymbol(symbol.Legs),
         SymbolShape.Oval => OvalSymbol.Instance,
         SymbolShape.Dot => DotSymbol.Instance,
         SymbolShape.Cross => CrossSymbol.Instance,

@@ -2,16 +2,17 @@ using Turnrow.Publishing.Instructions.Phrases;
 
 namespace Turnrow.Publishing.Instructions.Folding;
 
-/// <summary>Lays the phrases of one more size beside parts, so that the fewest of them are worked in some sizes only.</summary>
+/// <summary>
+/// Lays the phrases of one more size beside parts. Every size works every part, since nothing is to be read as "0 times": a size with a part
+/// of its own is told apart.
+/// </summary>
 /// <param name="parts">The parts of the sizes so far.</param>
-/// <param name="sizes">How many sizes they are of.</param>
-internal sealed class Alignment(List<AlignedPart> parts, int sizes)
+internal sealed class Alignment(List<AlignedPart> parts)
 {
     // Rows longer than this are told size by size: laying them side by side would take longer than a maker would read.
     private const int MostPhrases = 200;
     private const int Never = 1_000_000;
     private const int Bracket = 1;
-    private const int Absent = 2;
 
     private readonly Dictionary<(int Part, int Phrase), (int Cost, Step Step)> _known = [];
     private IReadOnlyList<Phrase> _phrases = [];
@@ -22,8 +23,6 @@ internal sealed class Alignment(List<AlignedPart> parts, int sizes)
         Same,
         OnceAsRepeat,
         RepeatOfOnce,
-        PartAbsent,
-        PhraseNew,
     }
 
     /// <summary>The parts with the phrases of one more size; null if they can't be laid beside each other.</summary>
@@ -65,10 +64,6 @@ internal sealed class Alignment(List<AlignedPart> parts, int sizes)
             if (!isRepeat && here.Count > 1 && Slice(phrase, here.Count) is { } once && Fits(here, once)) yield return (Bracket, new Step(Kind.OnceAsRepeat, 1, here.Count));
             if (isRepeat && words.Count > 1 && OnceFrom(part, words.Count) is { } several && Fits(several, words)) yield return (Bracket, new Step(Kind.RepeatOfOnce, words.Count, 1));
         }
-
-        // A row begins in all sizes with the same.
-        if (part > 0 && part < parts.Count && CanBeAbsent(parts[part].Sample)) yield return (Absent, new Step(Kind.PartAbsent, 1, 0));
-        if (part > 0 && phrase > 0 && phrase < _phrases.Count && CanBeAbsent(AlignedPart.Of(_phrases[phrase]).Sample)) yield return (Absent, new Step(Kind.PhraseNew, 0, 1));
     }
 
     // True if both can be said as one. So many in each place is the same in all sizes, and a rate along
@@ -86,10 +81,6 @@ internal sealed class Alignment(List<AlignedPart> parts, int sizes)
         return true;
     }
 
-    // What ends a row or leads to another edge is not worked "0 times".
-    private static bool CanBeAbsent(PhraseList words) => words.Phrases.All(static p =>
-        p is { Shaping: null } and (StitchesIn { Where: NextPlaces { FromFirst: false } } or ChainSpace or SkipPlaces { FromFirst: false } or Together { At: TogetherAt.Next, Top: null }));
-
     private PhraseList? Slice(int from, int count) =>
         from + count <= _phrases.Count ? new PhraseList([.. Enumerable.Range(from, count).Select(i => _phrases[i])]) : null;
 
@@ -100,7 +91,7 @@ internal sealed class Alignment(List<AlignedPart> parts, int sizes)
         var phrases = new List<Phrase>();
         for (var i = from; i < from + count; i++)
         {
-            if (parts[i] is not { IsOptional: false, IsOnce: true, Sample: { Count: 1 } only }) return null;
+            if (parts[i] is not { IsOnce: true, Sample: { Count: 1 } only }) return null;
             phrases.Add(only.Phrases[0]);
         }
 
@@ -124,13 +115,8 @@ internal sealed class Alignment(List<AlignedPart> parts, int sizes)
     {
         switch (kind)
         {
-            case Kind.PartAbsent:
-                return parts[part].With(null, 0);
-            case Kind.PhraseNew:
-                var added = AlignedPart.Of(_phrases[phrase]);
-                return AlignedPart.New(sizes, added.Sample, added.Times[0]);
             case Kind.OnceAsRepeat:
-                return parts[part].With(Slice(phrase, step.Phrases), 1);
+                return parts[part].With(Slice(phrase, step.Phrases)!, 1);
             case Kind.RepeatOfOnce:
                 var joined = parts[part];
                 for (var i = 1; i < step.Parts; i++) joined = Behind(joined, parts[part + i]);
@@ -143,5 +129,5 @@ internal sealed class Alignment(List<AlignedPart> parts, int sizes)
     }
 
     private static AlignedPart Behind(AlignedPart before, AlignedPart part) =>
-        before with { Words = [.. before.Words.Zip(part.Words, static (a, b) => new PhraseList([.. a!.Phrases, .. b!.Phrases]))] };
+        before with { Words = [.. before.Words.Zip(part.Words, static (a, b) => new PhraseList([.. a.Phrases, .. b.Phrases]))] };
 }

@@ -7,11 +7,14 @@ namespace Turnrow.Publishing.Instructions.Phrases;
 /// <param name="First">True if it is the row's first, which the chain stands for: that is said when the row is done.</param>
 internal sealed record PlaceMarker(PlaceName Made, bool First) : Phrase
 {
+    /// <summary>True if the row is a round.</summary>
+    public bool OfRound { get; init; }
+
     protected override Phrase? Join(Phrase other) =>
-        other is PlaceMarker marker && marker.First == First && Made.And(marker.Made) is { } both ? this with { Made = both } : null;
+        other is PlaceMarker marker && marker.First == First && marker.OfRound == OfRound && Made.And(marker.Made) is { } both ? this with { Made = both } : null;
 
     protected override string Text(Wording words) =>
-        First ? $"place a marker in the first {Made.One(words)} of this row" : $"place a marker in the {Made.One(words)} just made";
+        First ? $"place a marker in the first {Made.One(words)} of this {(OfRound ? "round" : "row")}" : $"place a marker in the {Made.One(words)} just made";
 }
 
 /// <summary>What the marker moves to when its corner has been worked into.</summary>

@@ -1,3 +1,4 @@
+using Turnrow.Fabric.Stitches;
 using Turnrow.Publishing.Trade;
 
 namespace Turnrow.Publishing.Instructions.Phrases;
@@ -11,16 +12,23 @@ internal abstract record Phrase
     /// <summary>What it does to an edge's shape; null for nothing.</summary>
     public EdgeShaping? Shaping { get; init; }
 
+    /// <summary>The special stitch that it ends, which the row's chain began; null for none.</summary>
+    public Stitch? Completes { get; init; }
+
     /// <summary>Both as one phrase over the sizes of both; null if they are not alike.</summary>
     public Phrase? And(Phrase other)
     {
-        if (Shaping is null != other.Shaping is null) return null;
+        if (Shaping is null != other.Shaping is null || Completes != other.Completes) return null;
         if (Shaping is null) return Join(other);
         return Shaping.And(other.Shaping!) is { } shaping && Join(other) is { } joined ? joined with { Shaping = shaping } : null;
     }
 
     /// <summary>The phrase in words.</summary>
-    public string Written(Wording words) => Shaping is null ? Text(words) : $"{Text(words)} ({Shaping.Written()})";
+    public string Written(Wording words)
+    {
+        var text = Completes is null ? Text(words) : $"{Text(words)} (completes 1 {words.Stitch(Completes)})";
+        return Shaping is null ? text : $"{text} ({Shaping.Written()})";
+    }
 
     /// <summary>Joins the numbers of a phrase of the same kind; null if the other is of another kind.</summary>
     protected abstract Phrase? Join(Phrase other);

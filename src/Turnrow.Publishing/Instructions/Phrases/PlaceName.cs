@@ -1,5 +1,6 @@
 using Turnrow.Fabric.Places;
 using Turnrow.Fabric.Stitches;
+using Turnrow.Fabric.Words;
 using Turnrow.Publishing.Trade;
 
 namespace Turnrow.Publishing.Instructions.Phrases;
@@ -34,6 +35,9 @@ internal enum PlaceNameKind : byte
     /// <summary>The end of a row.</summary>
     RowEnd,
 
+    /// <summary>A place of a special stitch.</summary>
+    OfSpecial,
+
     /// <summary>The ring that the piece begins with.</summary>
     Ring,
 }
@@ -44,6 +48,12 @@ internal enum PlaceNameKind : byte
 /// <param name="Chains">Of a space, the chains over it; else 0.</param>
 internal readonly record struct PlaceName(PlaceNameKind Kind, Stitch? Stitch = null, int Chains = 0)
 {
+    /// <summary>Of a place of a special stitch, that stitch.</summary>
+    public Stitch? Special { get; init; }
+
+    /// <summary>Which of its kind in the special stitch; 0 for the centre, below 0 for the only one of its kind.</summary>
+    public int Nth { get; init; }
+
     public static PlaceName AnyStitch => new(PlaceNameKind.AnyStitch);
 
     public static PlaceName Chain => new(PlaceNameKind.Chain);
@@ -59,6 +69,27 @@ internal readonly record struct PlaceName(PlaceNameKind Kind, Stitch? Stitch = n
         _ when place.Stitch is { } stitch => new(PlaceNameKind.Stitch, stitch),
         _ => AnyStitch,
     };
+
+    /// <summary>The name of a place by what it is in the special stitch that it belongs to.</summary>
+    public static PlaceName InSpecial(Place place, PlaceFilter filter)
+    {
+        var part = place.Part!;
+        var special = part.Special;
+        var only = special.Tops.CountWhere(p => p.Kind == place.Kind && p.Stitch == place.Stitch) == 1;
+        return new(PlaceNameKind.OfSpecial, place.Stitch, place.Chains)
+        {
+            Special = special,
+            // Only what a maker sees to be the middle is called so; a centre that the designer chose is counted.
+            Nth = only ? -1 : filter.Kind == PlaceFilterKind.CentreOf && (2 * part.Index) + 1 == special.Tops.Count ? 0 : part.Nth,
+        };
+    }
+
+    /// <summary>Of a place of a special stitch, the place alone: <c>3rd dc</c>, <c>centre dc</c>, <c>ch-1 sp</c>.</summary>
+    public string PartAlone(Wording words)
+    {
+        var name = Stitch is { } stitch ? words.Stitch(stitch) : $"{words.Ch}-{Numbers.Plain(Chains)} {words.Sp}";
+        return Nth < 0 ? name : Nth == 0 ? $"centre {name}" : $"{Numbers.Nth(Nth)} {name}";
+    }
 
     /// <summary>A name for both.</summary>
     public PlaceName With(PlaceName other)
@@ -92,6 +123,7 @@ internal readonly record struct PlaceName(PlaceNameKind Kind, Stitch? Stitch = n
         PlaceNameKind.AnySpace => words.Sp,
         PlaceNameKind.StitchAndSpace => $"{words.St} and {words.Sp}",
         PlaceNameKind.RowEnd => "row-end",
+        PlaceNameKind.OfSpecial => $"{PartAlone(words)} of {words.Stitch(Special!)}",
         PlaceNameKind.Ring => "ring",
         _ => words.St,
     };
@@ -117,7 +149,8 @@ internal readonly record struct PlaceName(PlaceNameKind Kind, Stitch? Stitch = n
 
     private bool IsStitch => Kind is PlaceNameKind.Stitch or PlaceNameKind.AnyStitch;
 
-    private bool IsSpace => Kind is PlaceNameKind.Space or PlaceNameKind.AnySpace or PlaceNameKind.StitchAndSpace;
+    /// <summary>True if a space is among what it names.</summary>
+    public bool IsSpace => Kind is PlaceNameKind.Space or PlaceNameKind.AnySpace or PlaceNameKind.StitchAndSpace;
 
     /// <summary>True if some of them are chains.</summary>
     public bool HasChains => Kind is PlaceNameKind.Chain or PlaceNameKind.ChainAndStitch or PlaceNameKind.ChainAndAnyStitch;

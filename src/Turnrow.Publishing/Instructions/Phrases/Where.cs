@@ -22,6 +22,7 @@ internal sealed record NextPlaces(Sized<int> Count, PlaceName Place, bool FromFi
     public override string Written(Wording words)
     {
         var at = FromFirst ? "first" : "next";
+        if (Place.Special is { } special && Count.All(static n => n == 1)) return $"{Place.PartAlone(words)} of {at} {words.Stitch(special)}";
         return Count.All(static n => n == 1)
             ? $"{at} {Place.One(words)}"
             : $"each of {at} {Place.Counted(Count, words)}";

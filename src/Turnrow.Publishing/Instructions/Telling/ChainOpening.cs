@@ -39,7 +39,7 @@ internal static class ChainOpening
                 List<Word> words = [work with { Amount = work.Amount with { Times = work.Amount.Times - 1 }, Passed = 0 }];
                 words.AddRange(beginning.RestAfter(row.Work.Opening.Space > 0, marks));
                 InChain(row, teller, words, passed, stitch);
-                teller.Phrases.AddRange(marks);
+                teller.Phrases.AddRange(marks.Select(mark => mark with { OfRound = row.Row.IsRound }));
                 return;
             case { } first:
                 // The chain and what is worked into its base share one place: the last of the chains it is made of.
@@ -49,7 +49,7 @@ internal static class ChainOpening
 
         if (beginning.First is { } again) OpeningTeller.TellAgain(teller, again);
         teller.Tell(beginning.RestAfter(row.Work.Opening.Space > 0 && beginning.First is Work, marks));
-        teller.Phrases.AddRange(marks);
+        teller.Phrases.AddRange(marks.Select(mark => mark with { OfRound = row.Row.IsRound }));
     }
 
     // The chain is one decrease with what follows; where it is all there is of chains, that goes into the row below.

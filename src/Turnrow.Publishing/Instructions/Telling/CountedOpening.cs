@@ -51,7 +51,7 @@ internal static class CountedOpening
         if (beginning.First is { } first) OpeningTeller.TellAgain(teller, first);
         var marks = new List<PlaceMarker>();
         teller.Tell(beginning.RestAfter(row.Work.Opening.Space > 0 && beginning.First is Work, marks));
-        teller.Phrases.AddRange(marks);
+        teller.Phrases.AddRange(marks.Select(mark => mark with { OfRound = row.Row.IsRound }));
     }
 
     // Gets to the place where the chain stands, and makes it there.

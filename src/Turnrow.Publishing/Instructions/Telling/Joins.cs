@@ -18,7 +18,7 @@ internal static class Joins
         if (opening is { Counts: true, FirstStitchIn: > 0 } && !decreases) return new JoinRound(RoundJoin.TopOfSkipped, null, 0, 0);
         if (opening is { Counts: true, Chains: > 0 } && !decreases)
             return new JoinRound(RoundJoin.TopOfChain, null, opening.Space > 0 ? opening.Chains - opening.Space : 0, opening.Chains);
-        return new JoinRound(RoundJoin.FirstStitch, decreases ? null : opening.Stitch, 0, 0);
+        return new JoinRound(RoundJoin.FirstStitch, decreases || work.Tops.Count == 0 ? null : work.Tops.First.Stitch, 0, 0);
     }
 
     /// <summary>True if a round's end is left open: a row comes next that goes back over it.</summary>

@@ -13,6 +13,7 @@ internal static class Markers
     /// </summary>
     public static Phrase? Moved(Word word) => word switch
     {
+        Work { Corners: > 0, Target.Aim: not Aim.EachOfKind, Stitch: { IsOne: false, Form: { Takes: 1 } form } } => OfGroup(new Group(form.Words(), Target.Next)),
         Work { Corners: > 0, Target.Aim: Aim.Corner or Aim.Next or Aim.First or Aim.Last or Aim.NextOfKind, Makes: > 1 } work =>
             new MoveMarker(MarkerTo.Middle, Sized.Of(work.Makes), NameOf(work)),
         Work { Corners: > 0 } work when IsIn(work.Target) => new MoveMarker(MarkerTo.Stitch, Sized.Of(1), NameOf(work)),
@@ -65,7 +66,7 @@ internal static class Markers
         return new Chains(1);
     }
 
-    private static PlaceName NameOf(Work work) => new(PlaceNameKind.Stitch, work.Stitch);
+    private static PlaceName NameOf(Work work) => work.Stitch.IsOne ? new(PlaceNameKind.Stitch, work.Stitch) : PlaceName.Of(work.Stitch.Tops.Last);
 
     private static PlaceName SpaceOf(Chains chains) => new(PlaceNameKind.Space, null, chains.Count);
 }

@@ -52,7 +52,7 @@ internal static class OpeningTeller
             case Group group:
                 row.Places.Pass(1);
                 var inside = WordTeller.Inside(without ? WithoutFirst(group.Words, row.Work.Opening.Space > 0) : group.Words);
-                if (inside.Count > 0) teller.Phrases.Add(WordTeller.InPlace(inside, where));
+                if (inside.Count > 0) teller.Phrases.Add(WordTeller.InPlace(inside, where) with { Completes = group.Special });
                 break;
         }
 

@@ -1,4 +1,5 @@
 using Turnrow.Fabric.Pieces;
+using Turnrow.Fabric.Places;
 using Turnrow.Fabric.Rows;
 using Turnrow.Fabric.Stitches;
 using Turnrow.Fabric.Words;
@@ -22,14 +23,16 @@ internal static class PickUpTeller
         Phrase before = start.Joined ? new JoinAtEdge(start.RightSide, first) : new GoOnAlong(start.RightSide, first);
         var phrases = new List<Phrase>();
         if (work.Opening.Chains > 0) phrases.Add(new PickUpChain(stitch, work.Opening.Chains, work.Opening.Counts));
-        var rounds = new Rounds(phrases, stitch, work.Opening.Counts);
+        var rounds = new Rounds(phrases, stitch, work.Opening.Counts, start.Around);
         foreach (var legs in stretches)
         {
             if (legs != stretches[0]) phrases.Add(new ThenAlong(StretchOf(legs)));
             if (start.IsEven) rounds.Evenly(legs);
-            else foreach (var leg in legs) rounds.Along(leg);
+            else rounds.Along(legs);
         }
 
+        // The chain that stands for a corner's only stitch gets its marker when the row is done, as in any row.
+        if (rounds.MarkOfFirst is { } mark) phrases.Add(mark);
         var told = Rounded(phrases);
         if (start.Around && !open) told.Add(Joins.OfRound(work));
         return new RowDescription(new([before]), new(told), start.Around && open ? new PhraseList([new DoNotJoin()]) : PhraseList.None);
@@ -127,57 +130,107 @@ internal static class PickUpTeller
 
     // Stitches a place, in rounds of as many places as the rate is given for; the larger numbers come first. What is said of several
     // stretches together goes on from one to the next in the middle of a round.
-    private sealed class Rounds(List<Phrase> phrases, Stitch stitch, bool chainCounts)
+    private sealed class Rounds(List<Phrase> phrases, Stitch stitch, bool chainCounts, bool around)
     {
-        private readonly Dictionary<(int Rate, int Per), int> _done = [];
+        private readonly Dictionary<PlacesRate, int> _done = [];
         private bool _begun;
 
-        public void Along(PickUpLeg leg)
+        /// <summary>The marker of what the chain stands for, if that is a corner by itself.</summary>
+        public PlaceMarker? MarkOfFirst { get; private set; }
+
+        public void Along(List<PickUpLeg> legs)
         {
-            var (rate, per) = Lowest(leg.Rate, leg.Per);
-            var name = NameOf(leg.Stretch.Kind);
+            var passed = 0;
+            foreach (var leg in legs)
+            {
+                foreach (var part in Nameable(leg, passed))
+                {
+                    Along(part, NameOf(part, passed));
+                    passed += part.Stretch.Count;
+                }
+            }
+        }
+
+        // Stitches and spaces have one name for several of them; the first place of all, and each that has its own number, is told by itself.
+        private IEnumerable<PickUpLeg> Nameable(PickUpLeg leg, int passed)
+        {
+            var count = leg.Stretch.Count;
+            if (count < 2 || NameOf(leg, passed).Kind != PlaceNameKind.StitchAndSpace) return [leg];
+            if (leg.Rate % leg.Per != 0) return Enumerable.Range(0, count).Select(at => leg.Slice(at, 1));
+            return _begun ? [leg] : [leg.Slice(0, 1), leg.Slice(1, count - 1)];
+        }
+
+        private void Along(PickUpLeg leg, PlaceName name)
+        {
+            var rate = PlacesRate.Of(leg.Rate, leg.Per);
+            var per = rate.Places;
             if (leg.IsCorner)
             {
-                InCorner(rate, name);
+                InCorner(rate.Stitches, name);
                 return;
             }
 
-            var at = _done.GetValueOrDefault((leg.Rate, leg.Per));
+            var at = _done.GetValueOrDefault(rate);
             var end = at + leg.Stretch.Count;
-            _done[(leg.Rate, leg.Per)] = end % per;
-            if (!_begun && at < end) Begin(InPlace(rate, per, at++), name);
-            while (at < end && at % per != 0) Add(InPlace(rate, per, at++ % per), 1, name);
+            _done[rate] = end % per;
+            if (!_begun && at < end) Begin(rate.In(at++), name);
+            while (at < end && at % per != 0) Add(rate.In(at++ % per), 1, name);
             var rounds = (end - at) / per;
-            if (per == 1) Add(rate, rounds, name);
-            else if (rounds > 0) AddRounds(rate, per, rounds, name);
-            for (at += rounds * per; at < end; at++) Add(InPlace(rate, per, at % per), 1, name);
+            if (per == 1) Add(rate.Stitches, rounds, name);
+            else if (rounds > 0) AddRounds(rate, rounds, name);
+            for (at += rounds * per; at < end; at++) Add(rate.In(at % per), 1, name);
         }
 
         // A share of a number that is spread over the whole walk: the maker spreads it over the stretch, and is told about how.
         public void Evenly(List<PickUpLeg> legs)
         {
+            var hasCorners = legs.Exists(static l => l.IsCorner);
             var (places, stitches) = (0, 0);
             foreach (var leg in legs)
             {
-                places += leg.Stretch.Count;
-                stitches += (int)((long)leg.Stretch.Count * leg.Rate / leg.Per);
+                if (!leg.IsCorner)
+                {
+                    places += leg.Stretch.Count;
+                    stitches += (int)((long)leg.Stretch.Count * leg.Rate / leg.Per);
+                    continue;
+                }
+
+                Spread(places, stitches, NameOf(leg.Stretch.Kind), hasCorners);
+                InCorner(leg.Rate, NameOf(leg.Stretch.Kind));
+                (places, stitches) = (0, 0);
             }
 
+            Spread(places, stitches, NameOf(legs[0].Stretch.Kind), hasCorners);
+        }
+
+        private void Spread(int places, int stitches, PlaceName name, bool isPart)
+        {
+            if (places == 0) return;
+            var part = !isPart ? EvenPart.Whole : _begun ? EvenPart.Next : EvenPart.First;
             var first = !_begun && chainCounts;
             _begun = true;
             // A short stretch may get none; the chain may stand for the only one of the first.
-            var (name, chained) = (NameOf(legs[0].Stretch.Kind), first ? 1 : 0);
-            if (stitches > chained) phrases.Add(EvenOver.Of(stitch, stitches, places, name, first));
+            var chained = first ? 1 : 0;
+            if (stitches > chained) phrases.Add(EvenOver.Of(stitch, stitches, places, name, first) with { Part = part });
             else if (places > chained) phrases.Add(new SkipPlaces(Sized.Of(places - chained), name, false));
         }
 
-        // The middle one is marked, since the next row asks for it.
+        // The middle one is marked, since the next row asks for it. Where the walk begins in a corner, its stitches go where the yarn is
+        // joined, and the chain may stand for the first of them.
         private void InCorner(int each, PlaceName name)
         {
             var made = new PlaceName(PlaceNameKind.Stitch, stitch);
-            var inside = new List<Phrase> { new BareStitches(stitch, HookInto.BothLoops, Sized.Of((each / 2) + 1)), new PlaceMarker(made, false) };
+            var (first, chained) = (!_begun, !_begun && chainCounts ? 1 : 0);
+            _begun = true;
+            if (each == chained)
+            {
+                MarkOfFirst = new PlaceMarker(made, true) { OfRound = around };
+                return;
+            }
+
+            var inside = new List<Phrase> { new BareStitches(stitch, HookInto.BothLoops, Sized.Of((each / 2) + 1 - chained)), new PlaceMarker(made, false) };
             if (each > 1) inside.Add(new BareStitches(stitch, HookInto.BothLoops, Sized.Of(each / 2)));
-            phrases.Add(new GroupIn(new(inside), new NextPlaces(Sized.Of(1), name, false)));
+            phrases.Add(new GroupIn(new(inside), first ? new SamePlace(name) : new NextPlaces(Sized.Of(1), name, false)));
         }
 
         // Rounds begin with the larger number, so the first place has a stitch at least; the chain may stand for it.
@@ -188,10 +241,10 @@ internal static class PickUpTeller
             if (here > 0) phrases.Add(new StitchesIn(stitch, HookInto.BothLoops, Sized.Of(here), new SamePlace(name)));
         }
 
-        private void AddRounds(int rate, int per, int rounds, PlaceName name)
+        private void AddRounds(PlacesRate rate, int rounds, PlaceName name)
         {
-            var round = new Rounds([], stitch, false);
-            for (var i = 0; i < per; i++) round.Add(InPlace(rate, per, i), 1, name);
+            var round = new Rounds([], stitch, false, around);
+            for (var i = 0; i < rate.Places; i++) round.Add(rate.In(i), 1, name);
             if (rounds == 1) phrases.AddRange(round.Told);
             else phrases.Add(new Repeated(new(round.Told), Sized.Of(rounds)));
         }
@@ -218,13 +271,16 @@ internal static class PickUpTeller
         }
     }
 
-    private static int InPlace(int rate, int per, int place) => (rate / per) + (place < rate % per ? 1 : 0);
-
-    private static (int Rate, int Per) Lowest(int rate, int per)
+    // Where a last row has spaces, the maker is told of them; else she sees what stitches they are.
+    private static PlaceName NameOf(PickUpLeg leg, int passed)
     {
-        var (a, b) = (rate, per);
-        while (b != 0) (a, b) = (b, a % b);
-        return a == 0 ? (rate, Math.Max(1, per)) : (rate / a, per / a);
+        var name = NameOf(leg.Stretch.Kind);
+        if (leg.Stretch.Kind != StretchKind.LastRow || leg.Piece.TopFromRight is not { } top) return name;
+        var places = (leg.Upwards ? top : top.Reversed()).Slice(passed, leg.Stretch.Count);
+        var spaces = places.Kinds().Where(static kind => kind.Place.Kind == PlaceKind.Space).Select(static kind => PlaceName.Of(kind.Place)).ToList();
+        if (spaces.Count == 0) return name;
+        var only = spaces.Aggregate(static (all, next) => all.With(next));
+        return places.Kinds().Any(static kind => kind.Place.Kind != PlaceKind.Space) ? only.With(name) : only;
     }
 
     private static PlaceName NameOf(StretchKind kind) => kind switch

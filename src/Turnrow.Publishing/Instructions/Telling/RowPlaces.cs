@@ -76,6 +76,13 @@ internal sealed class RowPlaces(PlaceSequence below, Opening? openingBelow, bool
         return Named(ref ahead, count);
     }
 
+    /// <summary>The name of places that are passed over: where the top of a chain is one of several, as where two pieces meet, they are of no one kind.</summary>
+    public PlaceName NameOfPassed(int count)
+    {
+        var name = NameOf(count);
+        return count > 1 && name.Kind == PlaceNameKind.Stitch && UntilTop(count) < count ? PlaceName.AnyStitch : name;
+    }
+
     /// <summary>What the place ahead is called where the hook is in it already: the top of a chain is a stitch of no kind.</summary>
     public PlaceName NameOfSame() => TopAt(0) is null ? NameOf(1) : PlaceName.AnyStitch;
 

@@ -16,7 +16,7 @@ internal sealed partial class WordTeller
         var top = !row.Row.IsRound && reach == _places.Remaining && reach > 0 ? _places.TopAt(reach - 1) : null;
         var last = _places.Remaining - reach;
         var onlyTop = last == 1 && _places.TopAt(reach) is not null;
-        var name = NameOf(target.Filter);
+        var name = target.Filter.Special is not null && _places.Until(target.Filter.Has) is var to && _places.At(to) is { } there ? PlaceName.InSpecial(there, target.Filter) : NameOf(target.Filter);
         Where where = last == 0 || onlyTop || !_places.AnyFrom(reach, target.Filter.Has) ? new EachAcross(name, row.Row.IsRound)
             : _places.AnyFrom(reach, IsSpace) ? new NextPlaces(Sized.Of(_places.CountOf(target.Filter.Has, reach)), name, AtFirst)
             : new EachToLast(name, Sized.Of(last + row.LeftAtEnd));
@@ -60,6 +60,12 @@ internal sealed partial class WordTeller
             default:
                 _places.Pass(group.Passed);
                 if (group.Passed > 0) AtFirst = false;
+                if (group.Target.Filter.Special is not null)
+                {
+                    Phrases.Add(InPlace(inside, InSpecial(group.Target.Filter)));
+                    return;
+                }
+
                 var stretch = _places.Take(1);
                 Phrases.Add(InPlace(inside, stretch.Top is { } top ? top : new NextPlaces(Sized.Of(1), stretch.Name, AtFirst)));
                 return;

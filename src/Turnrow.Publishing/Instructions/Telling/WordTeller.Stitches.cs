@@ -37,6 +37,9 @@ internal sealed partial class WordTeller
             case Aim.Corner:
                 Phrases.Add(new StitchesIn(work.Stitch, work.Hook, Sized.Of(work.Makes), Corner()));
                 break;
+            case Aim.Next when work.Takes == 0:
+                Phrases.Add(new BareStitches(work.Stitch, work.Hook, Sized.Of(work.Makes * work.Amount.Times)));
+                break;
             default:
                 if (work.Takes > 1) TogetherAll(work);
                 else OneByOne(work);
@@ -55,9 +58,22 @@ internal sealed partial class WordTeller
             var where = stretch is { Top: null, Added: false, Waited: false } && IsLast(work)
                 ? new LastPlaces(Sized.Of(stretch.Count), stretch.Name)
                 : WhereOf(stretch, work.Amount, left);
-            Phrases.Add(new StitchesIn(work.Stitch, work.Hook, Sized.Of(work.Makes), where));
+            AddOneByOne(new StitchesIn(work.Stitch, work.Hook, Sized.Of(work.Makes), where));
             AtFirst = false;
         }
+    }
+
+    // The same stitch in more places of the same name goes on where the one before stopped: the maker counts once.
+    private void AddOneByOne(StitchesIn stitches)
+    {
+        if (stitches is { Where: NextPlaces { FromFirst: false } next } && Phrases.Count > 0 && Phrases[^1] is StitchesIn { Shaping: null, Where: NextPlaces before } last
+            && last with { Where = next } == stitches && before.Place == next.Place)
+        {
+            Phrases[^1] = last with { Where = before with { Count = Sized.Of(before.Count.First + next.Count.First) } };
+            return;
+        }
+
+        Phrases.Add(stitches);
     }
 
     // A number of stitches that ends the row is said to be its last ones; the first ones are called so even then.
@@ -113,6 +129,15 @@ internal sealed partial class WordTeller
         return _places.HasAddedAhead && _places.NameOfFrom(top) == PlaceName.Chain;
     }
 
+    // The place ahead by what it is in its special stitch.
+    private NextPlaces InSpecial(PlaceFilter filter)
+    {
+        var name = PlaceName.InSpecial(_places.At(0)!.Value, filter);
+        _places.Pass(1);
+        AtFirst = false;
+        return new NextPlaces(Sized.Of(1), name, false);
+    }
+
     private void TogetherAll(Work work)
     {
         var whole = work.Amount.Times * work.Takes;
@@ -138,6 +163,12 @@ internal sealed partial class WordTeller
 
     private void NextOfKind(Work work)
     {
+        if (work.Target.Filter.Special is not null)
+        {
+            Phrases.Add(new StitchesIn(work.Stitch, work.Hook, Sized.Of(work.Makes), InSpecial(work.Target.Filter)));
+            return;
+        }
+
         if (work.Takes > 1)
         {
             TogetherAll(work);

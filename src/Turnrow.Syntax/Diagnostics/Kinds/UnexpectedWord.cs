@@ -87,6 +87,12 @@ public static class UnexpectedWord
             Help = "such a line reads: expect back rows are front rows",
         };
 
+    internal static Diagnostic Lying(TextSpan span, string text) =>
+        new(Kind, span, $"`{Quote.Short(text)}` can't stand here; a piece lies flat, cups or ruffles")
+        {
+            Help = "such a line reads: expect crown lies flat in rounds 1 to 6",
+        };
+
     internal static Diagnostic RateWithoutNumber(TextSpan span, string stitch) =>
         new(Kind, span, $"`{Quote.Short(stitch)}` can't stand here; it should be a number of stitches")
         {
@@ -136,7 +142,7 @@ public static class UnexpectedWord
     internal static Diagnostic EvenlyAlone(TextSpan span, string text) =>
         new(Kind, span, $"`{Quote.Short(text)}` can't stand here; so many in all and a rate can't both be said")
         {
-            Help = "such words read: 84 sc evenly; or: 3 sc per 2 rows, 1 sc in each st",
+            Help = "such words read: 84 sc evenly; or: 84 sc evenly, 3 sc in each corner; or: 3 sc per 2 rows, 1 sc in each st",
         };
 
     internal static Diagnostic EvenlyAlongSeam(TextSpan span) =>
@@ -149,6 +155,12 @@ public static class UnexpectedWord
         new(Kind, span, $"`{Quote.Short(text)}` can't stand here; how many stay plain at each end is said of what is spread evenly, once, with a number or a name")
         {
             Help = "such words read: sc across with (ch 2, skip 2) 5 times evenly, 3 at each end",
+        };
+
+    internal static Diagnostic Nth(TextSpan span, string text) =>
+        new(Kind, span, $"`{Quote.Short(text)}` can't stand here; it says which place of a special stitch is meant")
+        {
+            Help = "such words read: stitch shell is (5 dc) in one place, centre is 3rd dc; or: sc in 3rd dc of next shell",
         };
 
     internal static Diagnostic SumWithoutStitch(TextSpan span, string text) =>

@@ -14,17 +14,52 @@ public sealed class CornerMaker(ChoiceTape tape, string stitch)
         if (sketch.Narrowest < 2 * _corners + 1)
             return false;
         MarkRow(sketch);
+        GoOn(sketch);
+        return true;
+    }
+
+    /// <summary>From a row that has corners already, with so many stitches before each and behind the last one as the next row meets them.</summary>
+    public void GoOn(Sketch sketch, int[][] between)
+    {
+        _between = between;
+        _corners = between.Length - 1;
+        GoOn(sketch);
+    }
+
+    /// <summary>Rows that mark corners and keep them, the last of a piece; false if the row below is too narrow.</summary>
+    public bool Ending(Sketch sketch)
+    {
+        _corners = tape.Between(1, 3);
+        if (sketch.Narrowest < 2 * _corners + 1)
+            return false;
+        MarkRow(sketch);
+        Rows(sketch);
+        sketch.EndsInCorners = true;
+        return true;
+    }
+
+    private void GoOn(Sketch sketch)
+    {
+        Rows(sketch);
+        Remove(sketch);
+    }
+
+    private void Rows(Sketch sketch)
+    {
         for (var rows = tape.Below(4); rows > 0; rows--)
         {
             Action<Sketch>[] kinds = [Several, WithSpace, Plain, Fewer, Chosen, One];
             tape.Of(kinds)(sketch);
         }
+    }
+
+    private void Remove(Sketch sketch)
+    {
         Word last = _areSpaces ? new InEach(stitch, EachOf.StitchAndSpace) : new Across(stitch);
         Word[] words = [last, new RemoveCorners()];
         Put(sketch, tape.OneIn(2) ? words : [.. words.Reverse()]);
         sketch.Widths = sketch.Widths.Select(width => width + (_areSpaces ? _corners : 0)).ToArray();
         (sketch.Ground, sketch.PlainStitch) = (Ground.Changed, null);
-        return true;
     }
 
     private void MarkRow(Sketch sketch)

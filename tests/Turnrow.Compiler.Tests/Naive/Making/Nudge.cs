@@ -42,6 +42,13 @@ public sealed class Nudge
             Evenly = Maybe(up.Evenly),
             Claim = Maybe(up.Claim),
         },
+        PickedUpRim up => up with
+        {
+            Stitches = N(up.Stitches),
+            PerRows = N(up.PerRows),
+            InCorner = up.InCorner is { } corner ? N(corner) : null,
+            Claim = Maybe(up.Claim),
+        },
         _ => start,
     };
 
@@ -50,6 +57,7 @@ public sealed class Nudge
         RowLine row => row with { Number = row.Number is { } number ? N(number) : null, Words = All(row.Words) },
         RowsLine rows => rows with { Span = Of(rows.Span), Words = All(rows.Words) },
         Straight straight => straight with { Rows = N(straight.Rows) },
+        StraightIn straight => straight with { Rows = N(straight.Rows) },
         LeaveAtEdge leave => leave with { Stitches = N(leave.Stitches) },
         LeaveForLater later => later with { Stitches = N(later.Stitches) },
         AddAtEdge add => add with { Stitches = N(add.Stitches) },

@@ -14,7 +14,9 @@ public sealed class PatternMaker
     private readonly RowMaker _rows;
     private readonly ShapingMaker _shaping;
     private readonly PickUpMaker _pickUps;
+    private readonly RimMaker _rims;
     private readonly RoundMaker _rounds;
+    private readonly StitchPatternMaker _patterns;
     private readonly RingMaker _rings;
     private readonly List<Sketch> _made = [];
 
@@ -29,7 +31,9 @@ public sealed class PatternMaker
         _rows = new RowMaker(tape, _stitches);
         _shaping = new ShapingMaker(tape, _rows);
         _pickUps = new PickUpMaker(tape, _stitches);
+        _rims = new RimMaker(tape, _stitches);
         _rounds = new RoundMaker(tape, _rows, _stitches);
+        _patterns = new StitchPatternMaker(tape, _stitches);
         _rings = new RingMaker(tape, _rows, _stitches);
     }
 
@@ -39,7 +43,7 @@ public sealed class PatternMaker
         maker.Foundation();
         for (var pieces = tape.Below(s_pieces.Length); pieces > 0; pieces--)
             maker.AnotherPiece();
-        return maker.Pattern;
+        return new SeamMaker(tape, maker._made).Added(maker.Pattern);
     }
 
     private string NewName => s_pieces[_made.Count];
@@ -47,13 +51,21 @@ public sealed class PatternMaker
     private void AnotherPiece()
     {
         var from = _tape.Of<Sketch>(_made);
-        Func<Sketch, bool>[] kinds = [Part, MirrorImage, PickUp, PickUpInside, Across];
+        // Not many pieces have edges inside, so of those that do more is made.
+        if (from.Inner.Count > 0 && _tape.OneIn(2) && PickUpInside(from))
+            return;
+        Func<Sketch, bool>[] kinds = [Part, MirrorImage, PickUp, PickUpInside, Across, PickUpRim, AcrossBoth];
         if (!_tape.Of(kinds)(from) && !MirrorImage(_made[^1]))
             Foundation();
     }
 
     private void Foundation()
     {
+        if (_tape.OneIn(5))
+        {
+            InPattern();
+            return;
+        }
         var widths = _tape.Sizes(_sizes, 3, _ => 40);
         var onChain = _tape.OneIn(3);
         var sketch = new Sketch(NewName, new BeginWith(new Sized(widths)), _sizes) { Widths = widths, FirstSide = Side.RS };
@@ -76,10 +88,29 @@ public sealed class PatternMaker
         else
             FirstRow(sketch);
         More(sketch);
+        if (!_tape.OneIn(5))
+            return;
+        (sketch.Copies, sketch.CanBeMirrored) = (_tape.Between(2, 4), false);
+    }
+
+    /// <summary>A piece whose first row is a stitch pattern's.</summary>
+    private void InPattern()
+    {
+        var pattern = _patterns.Any();
+        var repeats = _tape.Sizes(_sizes, 1, _ => 5);
+        var widths = repeats.Select(times => (times * pattern.Multiple) + pattern.Plus).ToArray();
+        var sketch = new Sketch(NewName, new BeginWith(new Sized(widths)), _sizes) { Widths = widths };
+        _made.Add(sketch);
+        _shaping.NameEdges(sketch);
+        _patterns.Work(sketch, pattern);
+        More(sketch);
     }
 
     private NaivePattern Pattern =>
-        new(s_sizes[.._sizes], _turns, _made.Select(sketch => new NaivePiece(sketch.Name, sketch.Start, sketch.Statements)).ToList());
+        new(s_sizes[.._sizes], _turns, _made.Select(sketch => new NaivePiece(sketch.Name, sketch.Start, sketch.Statements) { Copies = sketch.Copies }).ToList()) { Stitches = _rows.Defined, StitchPatterns = _patterns.Made };
+
+    /// <summary>What it is called where one of several has to be meant.</summary>
+    private string One(Sketch sketch) => sketch.Copies > 1 ? NaiveWorker.Copy(sketch.Name, _tape.Below(sketch.Copies)) : sketch.Name;
 
     /// <summary>One or two of the edges inside a piece, each of them once.</summary>
     private bool PickUpInside(Sketch from)
@@ -88,7 +119,7 @@ public sealed class PatternMaker
             return false;
         var count = _tape.Between(1, Math.Min(2, from.Inner.Count));
         var first = _tape.Below(from.Inner.Count - count + 1);
-        var start = new PickedUpInside(from.Name, from.Inner.GetRange(first, count), _tape.Of<string>(_stitches), _tape.OneIn(2));
+        var start = new PickedUpInside(One(from), from.Inner.GetRange(first, count), _tape.Of<string>(_stitches), _tape.OneIn(2));
         var worked = NaiveWorker.Work(Pattern);
         var counts = Enumerable.Range(0, _sizes)
             .Select(size => worked.Of(from.Name, size).Inner.Where(inner => start.Names.Contains(inner.Name)).Sum(inner => inner.Count)).ToArray();
@@ -103,6 +134,18 @@ public sealed class PatternMaker
         return true;
     }
 
+    /// <summary>A border along edges of a piece, if it comes out and no part goes on from them.</summary>
+    private bool PickUpRim(Sketch from)
+    {
+        var start = _rims.Along(One(from));
+        var worked = NaiveWorker.Work(Pattern with { Pieces = [.. Pattern.Pieces, new NaivePiece(NewName, start, [])] });
+        if (!worked.IsValid || _rims.Begun(NewName, start, [.. Enumerable.Range(0, _sizes).Select(size => worked.Of(NewName, size))]) is not { } piece)
+            return false;
+        _made.Add(piece);
+        More(piece);
+        return true;
+    }
+
     /// <summary>Its last row is of one kind of stitch, so that the stitches of a row over several pieces are.</summary>
     private static bool EndsPlainly(Sketch sketch) =>
         sketch.Statements.LastOrDefault(statement => statement is not (FastenOff or NameEdge or ShapeManner))
@@ -112,7 +155,7 @@ public sealed class PatternMaker
     private bool Across(Sketch one)
     {
         var other = _tape.Of<Sketch>(_made);
-        if (one == other || !EndsPlainly(one) || !EndsPlainly(other) || !CanTake(one, Hand.Right, one.Widths) || !CanTake(other, Hand.Left, other.Widths)
+        if (one == other || one.Copies > 1 || other.Copies > 1 || !EndsPlainly(one) || !EndsPlainly(other) || !CanTake(one, Hand.Right, one.Widths) || !CanTake(other, Hand.Left, other.Widths)
             || one.Taken[1] is not null || other.Taken[0] is not null)
             return false;
         var worked = NaiveWorker.Work(Pattern with { Pieces = [.. Pattern.Pieces, new NaivePiece(NewName, new AcrossOf([one.Name, other.Name]), [])] });
@@ -123,16 +166,48 @@ public sealed class PatternMaker
             part.Taken[0] = part.Taken[1] = [.. part.Widths];
             part.CanBeMirrored &= part.Counterpart is not null;
         }
-        var sketch = new Sketch(NewName, new AcrossOf([one.Name, other.Name]), _sizes)
+        GoOnOver(new Sketch(NewName, new AcrossOf([one.Name, other.Name]), _sizes)
         {
             Widths = one.Widths.Select((width, size) => width + other.Widths[size]).ToArray(),
-        };
+        });
+        return true;
+    }
+
+    /// <summary>The piece, which no other is joined to, made twice and both laid side by side.</summary>
+    private bool AcrossBoth(Sketch one)
+    {
+        if (one.Copies > 1 || one.Start is not (BeginWith or ChainStart) || _made.Exists(sketch => IsJoinedTo(sketch.Start, one.Name)) || !EndsPlainly(one)
+            || !CanTake(one, Hand.Right, one.Widths) || !CanTake(one, Hand.Left, one.Widths))
+            return false;
+        one.Copies = 2;
+        one.CanBeMirrored = false;
+        one.Taken[0] = one.Taken[1] = [.. one.Widths];
+        GoOnOver(new Sketch(NewName, new AcrossOf([$"first {one.Name}", $"second {one.Name}"]), _sizes)
+        {
+            Widths = one.Widths.Select(width => 2 * width).ToArray(),
+            CanBeMirrored = false,
+        });
+        return true;
+    }
+
+    private static bool IsJoinedTo(Start start, string name) => start switch
+    {
+        PartOf part => part.Piece == name,
+        MirrorOf mirror => mirror.Piece == name,
+        PickedUp up => up.Piece == name,
+        PickedUpInside inside => inside.Piece == name,
+        PickedUpRim rim => rim.Piece == name,
+        AcrossOf across => across.Pieces.Contains(name),
+        _ => false,
+    };
+
+    private void GoOnOver(Sketch sketch)
+    {
         _made.Add(sketch);
         _shaping.NameEdges(sketch);
         if (!_tape.OneIn(4) || !_rounds.Begin(sketch))
             _rows.PlainRow(sketch);
         More(sketch);
-        return true;
     }
 
     /// <summary>The chains for the widths under the first row's rule, written in place of the stitches.</summary>
@@ -176,7 +251,7 @@ public sealed class PatternMaker
 
     private static bool CanTake(Sketch from, Hand hand, int[] counts)
     {
-        if (!from.StandsOnStitches || from.Taken[(int)hand] is not null)
+        if (!from.StandsOnStitches || from.EndsInCorners || from.Copies > 1 || from.Taken[(int)hand] is not null)
             return false;
         var other = from.Taken[(int)Frame.Opposite(hand)];
         return !counts.Where((count, size) => count + (other?[size] ?? 0) > from.Widths[size]).Any();
@@ -186,7 +261,7 @@ public sealed class PatternMaker
     {
         if (_pickUps.Along(from) is not { } along)
             return false;
-        var piece = new Sketch(NewName, Claimed(along.Start, along.Counts), _sizes) { Widths = [.. along.Counts], Begun = along.Counts, FirstSide = Side.RS };
+        var piece = new Sketch(NewName, Claimed(along.Start with { Piece = One(from) }, along.Counts), _sizes) { Widths = [.. along.Counts], Begun = along.Counts, FirstSide = Side.RS };
         _made.Add(piece);
         piece.AddRows(_ => 1);
         piece.PlainStitch = along.Start.Stitch;
@@ -224,10 +299,9 @@ public sealed class PatternMaker
                 along.CanBeMirrored = false;
                 return true;
             case PickedUpInside inside:
-                if (!NaiveWorker.Work(Pattern with { Pieces = [.. Pattern.Pieces, new NaivePiece(NewName, new MirrorOf(model.Name), [])] }).IsValid)
-                    return false;
-                BaseOf(inside.Piece).CanBeMirrored = false;
-                return true;
+                return CanBeTurnedOver(model, inside.Piece);
+            case PickedUpRim rim:
+                return CanBeTurnedOver(model, rim.Piece);
             case AcrossOf across:
                 var bases = across.Pieces.Select(BaseOf).ToList();
                 if (bases.Exists(b => across.Pieces.Contains(b.Name) || !CanTake(b, Hand.Right, b.Widths) || !CanTake(b, Hand.Left, b.Widths)))
@@ -242,6 +316,14 @@ public sealed class PatternMaker
         }
     }
 
+    private bool CanBeTurnedOver(Sketch model, string piece)
+    {
+        if (!NaiveWorker.Work(Pattern with { Pieces = [.. Pattern.Pieces, new NaivePiece(NewName, new MirrorOf(model.Name), [])] }).IsValid)
+            return false;
+        BaseOf(piece).CanBeMirrored = false;
+        return true;
+    }
+
     private static bool ComesOutAtTheOtherEdge(Sketch along, PickedUp up, int[] counts)
     {
         if (up.Hand is not { } hand || PickUpMaker.Counts(along, Frame.Opposite(hand), up)?.SequenceEqual(counts) != true)
@@ -252,7 +334,7 @@ public sealed class PatternMaker
 
     private Sketch BaseOf(string piece)
     {
-        var model = _made.First(sketch => sketch.Name == piece);
+        var model = _made.First(sketch => sketch.Name == piece || (sketch.Copies > 1 && piece.EndsWith($" {sketch.Name}", StringComparison.Ordinal)));
         return model.Counterpart is { } name ? _made.First(sketch => sketch.Name == name) : model;
     }
 
@@ -265,6 +347,8 @@ public sealed class PatternMaker
                 _rounds.Another(sketch);
                 continue;
             }
+            if (_patterns.Goes(sketch))
+                continue;
             switch (_tape.Below(5))
             {
                 case 4 when _rounds.Begin(sketch): break;
@@ -273,6 +357,8 @@ public sealed class PatternMaker
                 default: _shaping.Any(sketch); break;
             }
         }
+        if (sketch.StandsOnStitches && !sketch.InRounds && _tape.OneIn(6))
+            new CornerMaker(_tape, _tape.Of<string>(_stitches)).Ending(sketch);
         if (_tape.OneIn(4))
             sketch.Statements.Add(new FastenOff());
     }

@@ -17,7 +17,7 @@ public sealed class RoundMaker(ChoiceTape tape, RowMaker rows, IReadOnlyList<str
     /// <summary>One more line of a sketch that is in rounds.</summary>
     public void Another(Sketch sketch)
     {
-        Action<Sketch>[] kinds = [rows.AnyRound, rows.PlainRows, Straight, Shape, OutOfRounds, Otherwise, FurtherOn];
+        Action<Sketch>[] kinds = [rows.AnyRound, rows.PlainRows, Straight, Shape, Spread, OutOfRounds, Otherwise, FurtherOn];
         tape.Of(kinds)(sketch);
     }
 
@@ -66,6 +66,13 @@ public sealed class RoundMaker(ChoiceTape tape, RowMaker rows, IReadOnlyList<str
         var count = tape.Sizes(sketch.Sizes, 1, _ => 4);
         sketch.Statements.Add(new Straight(new Sized(count)) { IsRound = true });
         sketch.AddRows(size => count[size]);
+    }
+
+    private void Spread(Sketch sketch)
+    {
+        MakePlain(sketch);
+        if (!new SpreadMaker(tape).Any(sketch))
+            Straight(sketch);
     }
 
     /// <summary>Shaped on one or both sides of where the round begins.</summary>

@@ -3,7 +3,12 @@ namespace Turnrow.Compiler.Tests.Naive.Making;
 /// <summary>Makes up explicit rows that come out in every size over a row without spaces.</summary>
 public sealed class RowMaker(ChoiceTape tape, IReadOnlyList<string> stitches)
 {
+    private readonly SpecialMaker _specials = new(tape, stitches);
+
     private const int Widest = 60;
+
+    /// <summary>The stitches that its rows may use.</summary>
+    public IReadOnlyList<NaiveStitch> Defined => _specials.Stitches;
 
     /// <summary>A row of any kind over what the sketch stands on.</summary>
     public void AnyRow(Sketch sketch)
@@ -16,7 +21,7 @@ public sealed class RowMaker(ChoiceTape tape, IReadOnlyList<string> stitches)
         Func<Sketch, bool>[] kinds =
         [
             PlainRow, FewPlain, IntoOne, IncAndDec, EvenlySpread, RepeatTimes, RepeatToTheEnd, Nested, Edged, Fewer, Mixed, Mesh, Corners, Buttonholes, Bobbles,
-            Held,
+            Held, Specials,
         ];
         if (!tape.Of(kinds)(sketch))
             PlainRow(sketch);
@@ -25,7 +30,7 @@ public sealed class RowMaker(ChoiceTape tape, IReadOnlyList<string> stitches)
     /// <summary>A round over what the sketch stands on.</summary>
     public void AnyRound(Sketch sketch)
     {
-        Func<Sketch, bool>[] kinds = [PlainRow, FewPlain, IntoOne, IncAndDec, EvenlySpread, RepeatTimes, RepeatToTheEnd, Nested, Edged, Held, Corners];
+        Func<Sketch, bool>[] kinds = [PlainRow, FewPlain, IntoOne, IncAndDec, EvenlySpread, RepeatTimes, RepeatToTheEnd, Nested, Edged, Held, Corners, Specials];
         if (!tape.Of(kinds)(sketch))
             PlainRow(sketch);
     }
@@ -76,7 +81,7 @@ public sealed class RowMaker(ChoiceTape tape, IReadOnlyList<string> stitches)
         var many = tape.Between(2, 4);
         var first = tape.Sizes(sketch.Sizes, 1, size => sketch.Widths[size] - 2);
         return sketch.Narrowest >= 3 && sketch.Widest < Widest && Put(
-            sketch, sketch.For(size => sketch.Widths[size] + many - 1), null,
+            sketch, sketch.For(size => sketch.Widths[size] + many - 1), stitch,
             new Each(stitch, new Sized(first)), new Into(many, stitch, Target.Next), new Across(stitch));
     }
 
@@ -85,17 +90,17 @@ public sealed class RowMaker(ChoiceTape tape, IReadOnlyList<string> stitches)
         var stitch = Stitch();
         var (incs, decs) = (tape.Between(1, 2), tape.Between(1, 2));
         return sketch.Narrowest >= incs + 2 * decs + 2 && Put(
-            sketch, sketch.For(size => sketch.Widths[size] + incs - decs), null,
+            sketch, sketch.For(size => sketch.Widths[size] + incs - decs), stitch,
             new Each(stitch, 1), new Inc(stitch, incs), new Until(stitch, 2 * decs), new Dec(stitch, decs));
     }
 
     private bool EvenlySpread(Sketch sketch)
     {
-        var increase = !tape.OneIn(2);
+        var (stitch, increase) = (Stitch(), !tape.OneIn(2));
         var changes = tape.Sizes(sketch.Sizes, 1, size => sketch.Widths[size] / (increase ? 1 : 2));
         return sketch.Narrowest >= 2 && sketch.Widest < Widest && Put(
-            sketch, sketch.For(size => sketch.Widths[size] + (increase ? changes[size] : -changes[size])), null,
-            new Evenly(Stitch(), increase, new Sized(changes)));
+            sketch, sketch.For(size => sketch.Widths[size] + (increase ? changes[size] : -changes[size])), stitch,
+            new Evenly(stitch, increase, new Sized(changes)));
     }
 
     private bool RepeatTimes(Sketch sketch)
@@ -104,7 +109,7 @@ public sealed class RowMaker(ChoiceTape tape, IReadOnlyList<string> stitches)
         var between = tape.Between(1, 4);
         var times = tape.Sizes(sketch.Sizes, 1, size => (sketch.Widths[size] - 1) / (between + 1));
         return sketch.Narrowest >= between + 2 && sketch.Widest < Widest && Put(
-            sketch, sketch.For(size => sketch.Widths[size] + times[size]), null,
+            sketch, sketch.For(size => sketch.Widths[size] + times[size]), stitch,
             Repeat.Times(new Sized(times), new Each(stitch, between), new Inc(stitch, 1)), new Across(stitch));
     }
 
@@ -225,6 +230,8 @@ public sealed class RowMaker(ChoiceTape tape, IReadOnlyList<string> stitches)
         sketch.Inner.Add(name);
         return name;
     }
+
+    private bool Specials(Sketch sketch) => _specials.Row(sketch, Stitch(), (over, widths, words) => Put(over, widths, null, words));
 
     private bool Corners(Sketch sketch) => sketch.Widest < Widest && new CornerMaker(tape, Stitch()).Passage(sketch);
 

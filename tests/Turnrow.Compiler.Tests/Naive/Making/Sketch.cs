@@ -70,6 +70,12 @@ public sealed class Sketch
     /// <summary>Which rows reach an edge then depends on the hook, so nothing is picked up along it.</summary>
     public bool HasShortRows { get; set; }
 
+    /// <summary>How often it is made.</summary>
+    public int Copies { get; set; } = 1;
+
+    /// <summary>Nothing goes on from it then but what is picked up.</summary>
+    public bool EndsInCorners { get; set; }
+
     public string? Counterpart { get; set; }
 
     public bool StandsOnStitches => Ground != Ground.Mesh;
@@ -132,6 +138,7 @@ public sealed class Sketch
             FirstSide = FirstSide,
             CanBeMirrored = false,
             HasShortRows = HasShortRows,
+            EndsInCorners = EndsInCorners,
             InRounds = InRounds,
             Inner = [.. Inner],
             InnerUsed = InnerUsed,

@@ -1,0 +1,223 @@
+using Turnrow.Compiler.Diagnostics.Kinds;
+using Turnrow.Compiler.Rows;
+using Turnrow.Fabric.Stitches;
+using Turnrow.Fabric.Words;
+using Turnrow.Syntax.Tree;
+
+namespace Turnrow.Compiler.Stitches;
+
+/// <summary>
+/// Reads what a stitch is made of: stitches and chains in one place, or over the next places, some of them passed over and gone back to. It
+/// is read once for each number that the stitch can have.
+/// </summary>
+internal sealed class StitchFormBinder(Context context)
+{
+    private const int MostParts = 100;
+
+    private readonly List<StitchPart> _parts = [];
+    private readonly List<int> _skipped = [];
+    private int _at;
+    private int _last;
+    private bool _inOne;
+    private bool _failed;
+
+    /// <summary>The form; null, and reported, if it can't be understood.</summary>
+    public StitchForm? Bind(StitchStatement statement)
+    {
+        var items = statement.Items.ToList();
+        var centre = items is [.., CentreItem last] ? last : null;
+        if (centre is not null) items.RemoveAt(items.Count - 1);
+        var together = items is [TogetherItem];
+        if (items is [TogetherItem joined]) items = [joined.What];
+        _inOne = items is [GroupItem { Place.Word: PlaceWord.One } or StitchItem { Place.Word: PlaceWord.One }];
+        foreach (var item in items) One(item, false);
+        if (_failed) return null;
+        var takes = _inOne ? 1 : _at;
+        if (!_parts.Exists(static p => p.Stitch is not null) || takes == 0) return Refuse(StitchUnclear.Nothing(statement));
+        if (together && (_parts.Sum(static p => p.Stitch is null ? 0 : p.Count) < 2 || _parts.Exists(static p => p.Stitch is null))) return Refuse(StitchUnclear.Together(statement.Span));
+        var form = new StitchForm([.. _parts], takes, together);
+        return centre is null ? form : WithCentre(form, centre);
+    }
+
+    private StitchForm? Refuse(Turnrow.Syntax.Diagnostics.Diagnostic diagnostic)
+    {
+        if (!_failed) context.Findings.Add(diagnostic);
+        _failed = true;
+        return null;
+    }
+
+    private StitchForm? WithCentre(StitchForm form, CentreItem centre)
+    {
+        if (form.Together) return Refuse(StitchUnclear.CentreOfOne(centre.Span));
+        if (new PlaceBinder(context).KindOf(centre.Which.Kind) is not { } kind) return Fail();
+        var seen = 0;
+        var at = 0;
+        foreach (var part in form.Parts)
+        {
+            for (var i = 0; i < (part.Stitch is null ? 1 : part.Count); i++, at++)
+            {
+                if (part.Stitch == kind.Stitch && ++seen == centre.Which.Nth.Numerator) return form with { Centre = at };
+            }
+        }
+
+        return Refuse(StitchPlace.CentreMissing(centre.Which.Span, seen));
+    }
+
+    private StitchForm? Fail()
+    {
+        _failed = true;
+        return null;
+    }
+
+    private void One(RowItemSyntax item, bool inGroup)
+    {
+        if (_failed) return;
+        if (_parts.Count > MostParts || _at > MostParts) Refuse(StitchUnclear.TooLong(item.Span, MostParts));
+        else if (item is SkipItem skip && !inGroup) Skip(skip);
+        else if (item is GroupItem { Times: null, Place: { } place } group && !inGroup) Group(group, place);
+        else if (item is GroupItem { Times: null, Place: null } bare && !inGroup && !_inOne) foreach (var inside in bare.Items) One(inside, false);
+        else if (item is StitchItem { Change: null } stitch) Stitch(stitch, inGroup);
+        else Refuse(StitchUnclear.At(item.Span));
+    }
+
+    private void Skip(SkipItem skip)
+    {
+        if (Count(skip.Count, 0) is not { } count) return;
+        for (var i = 0; i < count; i++) _skipped.Add(_at++);
+    }
+
+    private void Group(GroupItem group, PlaceSyntax place)
+    {
+        if (PlaceOf(place) is not { } at) return;
+        foreach (var inside in group.Items)
+        {
+            _last = at;
+            One(inside, true);
+        }
+    }
+
+    private void Stitch(StitchItem item, bool inGroup)
+    {
+        if (Read(item.Words) is not { } read) return;
+        if (read.Meaning.Stitch == StitchBook.Chain)
+        {
+            if (item.Place is not null || item.Before is not null) Refuse(ChainPlace.At(item));
+            else if (CountOf(item, read.Behind) is { } chains) _parts.Add(new StitchPart(null, HookInto.BothLoops, chains, 0));
+            return;
+        }
+
+        if (!read.Meaning.Stitch.IsOne || read.Meaning.Stitch.Takes != 1) Refuse(StitchUnclear.Special(item.Words[0].Span, read.Meaning.Stitch.Id));
+        else if (inGroup) InPlace(item, read, _last, read.Together);
+        else if (item.Place is { } place) AtPlace(item, place, read);
+        else InNext(item, read);
+    }
+
+    private void AtPlace(StitchItem item, PlaceSyntax place, StitchRead read)
+    {
+        var each = item.Amount is null && read.Behind is null ? 1 : CountOf(item, read.Behind);
+        for (var i = 0; i < each && !_failed; i++)
+        {
+            if (PlaceOf(place) is { } at) InPlace(item with { Amount = null }, read with { Behind = null }, at, read.Together);
+        }
+    }
+
+    private void InNext(StitchItem item, StitchRead read)
+    {
+        if (item.Before is not null || read.Before is not null)
+        {
+            Refuse(StitchUnclear.Number(item.Span));
+            return;
+        }
+
+        var each = CountOf(item, read.Behind);
+        for (var i = 0; i < each; i++) InPlace(item with { Amount = null }, read with { Behind = null }, _last = _at++, read.Together);
+    }
+
+    private void InPlace(StitchItem item, StitchRead read, int place, int together)
+    {
+        if (item.Amount is not null || read.Behind is not null || together > 1)
+        {
+            Refuse(StitchUnclear.At(item.Span));
+            return;
+        }
+
+        var count = item.Before is { } said ? Count(said, 1) : read.Before is { } name ? Count(new NameExpression(name, name.Span), 1) : 1;
+        if (count is { } n) _parts.Add(new StitchPart(read.Meaning.Stitch, read.Hook, n, _last = place));
+    }
+
+    private int? PlaceOf(PlaceSyntax place)
+    {
+        if (place.Kind.Count > 0 || place.AndKind.Count > 0) return Wrong(StitchUnclear.Place(place.Span));
+        switch (place.Word)
+        {
+            case PlaceWord.One when _inOne:
+                return 0;
+            case PlaceWord.Next when !_inOne:
+                return _at++;
+            case PlaceWord.Same when _parts.Count > 0:
+                return _last;
+            case PlaceWord.Skipped:
+                if (_skipped.Count == 0) return Wrong(StitchUnclear.NothingSkipped(place.Span));
+                var at = _skipped[0];
+                _skipped.RemoveAt(0);
+                return at;
+            default:
+                return Wrong(StitchUnclear.Place(place.Span));
+        }
+    }
+
+    private int? Wrong(Turnrow.Syntax.Diagnostics.Diagnostic diagnostic)
+    {
+        Refuse(diagnostic);
+        return null;
+    }
+
+    private int? CountOf(StitchItem item, NameSyntax? behind)
+    {
+        if (behind is not null) return Count(new NameExpression(behind, behind.Span), 1);
+        if (item.Amount is null) return 1;
+        if (item.Amount is CountAmount count) return Count(count.Count, 1);
+        return Wrong(StitchUnclear.At(item.Amount.Span));
+    }
+
+    // A number, which is the same in all sizes.
+    private int? Count(ExpressionSyntax? expression, int least)
+    {
+        if (expression is null) return 1;
+        var counts = context.Evaluate.Counts(expression, least);
+        if (Array.TrueForAll(counts, c => c == counts[0]) && counts[0] is { } count && count <= MostParts) return count;
+        if (!Array.Exists(counts, static c => c is null)) return Wrong(counts[0] > MostParts ? StitchUnclear.TooLong(expression.Span, MostParts) : StitchUnclear.Sizes(expression.Span));
+        _failed = true;
+        return null;
+    }
+
+    private StitchRead? Read(IReadOnlyList<NameSyntax> words)
+    {
+        var at = 0;
+        var hook = HookInto.BothLoops;
+        NameSyntax? before = null;
+        if (StitchWord.HookOf(words[at].Text) is { } said && words.Count > 1)
+        {
+            hook = said;
+            at++;
+        }
+
+        if (at + 1 < words.Count && StitchWord.Read(words[at].Text, context) is null && StitchWord.Read(words[at + 1].Text, context) is not null) before = words[at++];
+        if (StitchWord.Read(words[at].Text, context) is not { } read)
+        {
+            context.ReportUnknown(words[at]);
+            _failed = true;
+            return null;
+        }
+
+        if (words.Count - at > 2)
+        {
+            Refuse(WordsTooMany.At(words, at));
+            return null;
+        }
+
+        return new StitchRead(new StitchMeaning(read.Stitch, read.Family), read.Hook == HookInto.BothLoops ? hook : read.Hook, read.Together, before, words.Count - at == 2 ? words[^1] : null);
+    }
+
+    private sealed record StitchRead(StitchMeaning Meaning, HookInto Hook, int Together, NameSyntax? Before, NameSyntax? Behind);
+}

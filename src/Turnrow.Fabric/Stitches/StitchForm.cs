@@ -1,0 +1,152 @@
+using Turnrow.Fabric.Places;
+using Turnrow.Fabric.Words;
+
+namespace Turnrow.Fabric.Stitches;
+
+/// <summary>How a stitch comes about, beyond the loops of the basic ones: what its explanation tells and its symbol shows.</summary>
+public enum StitchMaking : byte
+{
+    /// <summary>A basic stitch, which needs no explanation.</summary>
+    Basic,
+
+    /// <summary>One more loop is drawn through before the rest.</summary>
+    Extended,
+
+    /// <summary>A loop out of the stitch beside it stands for a yarn over.</summary>
+    Linked,
+
+    /// <summary>Worked back from left to right.</summary>
+    Reversed,
+
+    /// <summary>A basic stitch that makes its own chain.</summary>
+    Foundation,
+
+    /// <summary>Several stitches end in one loop.</summary>
+    Together,
+
+    /// <summary>Long loops that end in one loop.</summary>
+    Puff,
+
+    /// <summary>Whole stitches drawn together at their tops.</summary>
+    Popcorn,
+
+    /// <summary>Chains closed into a knot on the stitch below.</summary>
+    Picot,
+
+    /// <summary>Words worked over places.</summary>
+    Laid,
+}
+
+/// <summary>A part of a stitch that is made of others: stitches in one place, or chains over the work.</summary>
+/// <param name="Stitch">The stitch; null for chains.</param>
+/// <param name="Hook">Where the hook goes.</param>
+/// <param name="Count">How many stitches in the place, or how many chains.</param>
+/// <param name="Place">The place that they go into, of those that the whole takes, from 0.</param>
+public readonly record struct StitchPart(Stitch? Stitch, HookInto Hook, int Count, int Place);
+
+/// <summary>A stitch that is made of others: its parts in the order in which they are worked.</summary>
+/// <param name="Parts">The parts; at least one.</param>
+/// <param name="Takes">Places that it takes; 0 for what stands on the stitch before it.</param>
+/// <param name="Together">True if all of it ends in one loop, so that it makes one place and is a stitch like any other.</param>
+public sealed record StitchForm(IReadOnlyList<StitchPart> Parts, int Takes, bool Together)
+{
+    /// <summary>Which of the places made is meant by the stitch's name alone, if the designer said so; else below 0.</summary>
+    public int Centre { get; init; } = -1;
+
+    /// <summary>True if a part goes back to a place that another passed over.</summary>
+    public bool GoesBack
+    {
+        get
+        {
+            var last = 0;
+            foreach (var part in Parts)
+            {
+                if (part.Stitch is null) continue;
+                if (part.Place < last) return true;
+                last = part.Place;
+            }
+
+            return false;
+        }
+    }
+
+    /// <summary>The words of its parts, in one place or over several; of a form that goes back, the order of its places is lost.</summary>
+    public IReadOnlyList<Word> Words()
+    {
+        var words = new List<Word>(Parts.Count);
+        var place = -1;
+        foreach (var part in Parts)
+        {
+            if (part.Stitch is not { } stitch)
+            {
+                words.Add(new Chains(part.Count));
+                continue;
+            }
+
+            if (Takes > 1 && part.Place > place + 1) words.Add(new Skip(part.Place - place - 1));
+            var again = Takes > 1 && part.Place <= place;
+            place = Math.Max(place, part.Place);
+            words.Add(new Work(stitch, 1, part.Count, Amount.Once, again ? new Target(Aim.Same, PlaceFilter.AnyStitch) : Target.Next, part.Hook));
+        }
+
+        if (Takes > 1 && place < Takes - 1) words.Add(new Skip(Takes - 1 - place));
+        return words;
+    }
+
+    /// <summary>The same read from its other end.</summary>
+    public StitchForm Reversed() => this with
+    {
+        Parts = [.. Parts.Reverse().Select(part => part.Stitch is { } stitch ? part with { Stitch = stitch.Mirrored, Place = Math.Max(0, Takes - 1 - part.Place) } : part)],
+        Centre = Centre < 0 ? -1 : Places - 1 - Centre,
+    };
+
+    /// <summary>Places that it makes.</summary>
+    public int Places => Together ? 1 : Parts.Sum(static part => part.Stitch is null ? 1 : part.Count);
+
+    /// <summary>True if it makes the same from either end.</summary>
+    public bool IsSymmetric
+    {
+        get
+        {
+            if (Together) return true;
+            for (var i = 0; i < Parts.Count; i++)
+            {
+                var (a, b) = (Parts[i], Parts[Parts.Count - 1 - i]);
+                if (a.Count != b.Count || a.Stitch != b.Stitch?.Mirrored || (a.Stitch is not null && (a.Hook != b.Hook || a.Place + b.Place != Math.Max(0, Takes - 1)))) return false;
+            }
+
+            return true;
+        }
+    }
+
+    /// <inheritdoc/>
+    public bool Equals(StitchForm? other) =>
+        other is not null && Takes == other.Takes && Together == other.Together && Centre == other.Centre && Parts.SequenceEqual(other.Parts);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => HashCode.Combine(Takes, Together, Parts.Count);
+
+    /// <summary>The places that a stitch of this form makes, each of them knowing which it is.</summary>
+    internal PlaceSequence TopsOf(Stitch stitch)
+    {
+        var made = new List<Place>();
+        foreach (var part in Parts)
+        {
+            if (part.Stitch is null) made.Add(Place.SpaceOf(part.Count));
+            else for (var i = 0; i < part.Count; i++) made.Add(Place.TopOf(part.Stitch));
+        }
+
+        var centre = Centre >= 0 ? Centre : MiddleOf(made);
+        var builder = new PlaceSequenceBuilder(long.MaxValue);
+        for (var i = 0; i < made.Count; i++) builder.Add(made[i] with { Part = PartOfStitch.At(stitch, made, i, centre) }, 1);
+        return builder.Build();
+    }
+
+    // Its only space, or the middle one of an odd number of places.
+    private static int MiddleOf(List<Place> made)
+    {
+        var spaces = made.Count(static p => p.Kind == PlaceKind.Space);
+        if (spaces == 1) return made.FindIndex(static p => p.Kind == PlaceKind.Space);
+        return made.Count % 2 != 0 ? made.Count / 2 : -1;
+    }
+}

@@ -1,0 +1,62 @@
+using Turnrow.Fabric.Stitches;
+
+namespace Turnrow.Fabric.Words;
+
+/// <summary>How far down the stitches of a row go, and which way.</summary>
+internal static class HookDepth
+{
+    /// <summary>The stitches that go furthest down; null if all go into the row below.</summary>
+    public static Work? Deepest(IReadOnlyList<Word> words)
+    {
+        Work? deepest = null;
+        for (var i = 0; i < words.Count; i++)
+        {
+            var found = words[i] switch
+            {
+                Work { Amount.Count: > 0 } work => OfWork(work),
+                Work work when work.Amount.Reach != Reach.Fixed => OfWork(work),
+                Group group => Deepest(group.Words),
+                Repeat repeat => Deepest(repeat.Words),
+                _ => null,
+            };
+            if (found is not null && found.Hook.RowsDown() > (deepest?.Hook.RowsDown() ?? 0)) deepest = found;
+        }
+
+        return deepest;
+    }
+
+    /// <summary>Stitches that are worked backwards; null if there are none.</summary>
+    public static Work? Backwards(IReadOnlyList<Word> words)
+    {
+        for (var i = 0; i < words.Count; i++)
+        {
+            var found = words[i] switch
+            {
+                Work { Stitch.Making: StitchMaking.Reversed } work => work,
+                Group group => Backwards(group.Words),
+                Repeat repeat => Backwards(repeat.Words),
+                _ => null,
+            };
+            if (found is not null) return found;
+        }
+
+        return null;
+    }
+
+    private static Work? OfWork(Work work)
+    {
+        if (work.Hook.RowsDown() > 0) return work;
+        return work.Stitch.Form is null or { Parts.Count: 0 } ? null : OfParts(work);
+    }
+
+    private static Work? OfParts(Work work)
+    {
+        var deepest = work;
+        foreach (var part in work.Stitch.Form!.Parts)
+        {
+            if (part.Hook.RowsDown() > deepest.Hook.RowsDown()) deepest = work with { Hook = part.Hook };
+        }
+
+        return ReferenceEquals(deepest, work) ? null : deepest;
+    }
+}

@@ -1,0 +1,86 @@
+namespace Turnrow.Compiler.Tests.Naive.Making;
+
+/// <summary>Makes up stitches, and rows that use them.</summary>
+public sealed class SpecialMaker(ChoiceTape tape, IReadOnlyList<string> stitches)
+{
+    /// <summary>The stitches of a pattern, each of another kind.</summary>
+    public IReadOnlyList<NaiveStitch> Stitches { get; } = [Clam(tape, stitches), Knot(tape, stitches), Swap(tape, stitches), Lean(stitches), Tail(tape, stitches), Vee(tape, stitches)];
+
+    /// <summary>Words that use one of them between plain stitches, and sometimes the row that goes into it.</summary>
+    public bool Row(Sketch sketch, string plain, Func<Sketch, Sized, Word[], bool> put)
+    {
+        var stitch = tape.Of<NaiveStitch>(Stitches);
+        var (before, after) = (tape.Between(0, 2), tape.Between(0, 2));
+        var each = before + stitch.Takes + after;
+        // At each end a plain stitch: which of them begins the row, its mirror decides.
+        if (sketch.Rows.Min() == 0 || sketch.Narrowest < each + 2 || sketch.Widest > 40)
+            return false;
+        var times = tape.Sizes(sketch.Sizes, 1, size => Math.Min(4, (sketch.Widths[size] - 2) / each));
+        var lead = sketch.For(size => sketch.Widths[size] - 1 - times[size] * each);
+        List<Word> unit = [.. Plain(plain, before), new Special(stitch, 1), .. Plain(plain, after)];
+        var makes = before + stitch.Stitches + after;
+        var centre = stitch.Centre >= 0 && stitch.Makes.Count > 1;
+        var spaces = stitch.Makes.Count > stitch.Stitches;
+        var goesIn = centre && (spaces || tape.OneIn(2));
+        if (spaces && !goesIn)
+            return false;
+        if (!put(sketch, sketch.For(size => lead[size] + 1 + times[size] * makes), [new Each(plain, lead), Repeat.Times(new Sized(times), [.. unit]), new Each(plain, 1)]))
+            return false;
+        return !goesIn || Into(sketch, plain, stitch, lead, times, (before, after), put);
+    }
+
+    // Coming back, or going round again: what stood behind is met first, unless the work goes round.
+    private bool Into(Sketch sketch, string plain, NaiveStitch stitch, Sized lead, int[] times, (int Before, int After) beside, Func<Sketch, Sized, Word[], bool> put)
+    {
+        var (first, last) = sketch.InRounds ? (lead, new Sized(Enumerable.Repeat(1, times.Length).ToArray())) : (new Sized(Enumerable.Repeat(1, times.Length).ToArray()), lead);
+        var (before, after) = sketch.InRounds ? (beside.Before, beside.After) : (beside.After, beside.Before);
+        var rest = sketch.InRounds ? stitch.Makes.Count - 1 - stitch.Centre : stitch.Centre;
+        var many = tape.Between(1, 3);
+        List<Word> unit = [.. Plain(plain, before), new Into(many, plain, Target.CentreOf(stitch.Name)), new Skip(rest), .. Plain(plain, after)];
+        return put(sketch, sketch.For(size => lead[size] + 1 + times[size] * (before + many + after)), [new Each(plain, first), Repeat.Times(new Sized(times), [.. unit]), new Each(plain, last)]);
+    }
+
+    private static Word[] Plain(string stitch, int count) => count == 0 ? [] : [new Each(stitch, count)];
+
+    private static NaiveStitch Clam(ChoiceTape tape, IReadOnlyList<string> stitches)
+    {
+        var (stitch, count) = (tape.Of<string>(stitches), tape.Between(2, 6));
+        return new NaiveStitch("clam", $"({Text(count)} {stitch}) in one place", 1, [.. Enumerable.Repeat(stitch, count)]);
+    }
+
+    private static NaiveStitch Knot(ChoiceTape tape, IReadOnlyList<string> stitches) =>
+        new("knot", $"{Text(tape.Between(2, 6))} {tape.Of<string>(stitches)} together in one place", 1, ["knot"]);
+
+    private static NaiveStitch Swap(ChoiceTape tape, IReadOnlyList<string> stitches)
+    {
+        var (over, back) = (tape.Between(1, 3), tape.Between(1, 3));
+        var (one, other) = (stitches[0], stitches[^1]);
+        return new NaiveStitch(
+            "swap",
+            $"skip {Text(back)}, {one} {Text(over)}, {other} {Text(back)} in skipped",
+            over + back,
+            [.. Enumerable.Repeat(one, over), .. Enumerable.Repeat(other, back)]);
+    }
+
+    private static NaiveStitch Lean(IReadOnlyList<string> stitches) =>
+        new("lean", $"({stitches[0]}, {stitches[^1]}) together", 2, ["lean"]);
+
+    private static NaiveStitch Tail(ChoiceTape tape, IReadOnlyList<string> stitches)
+    {
+        var count = tape.Between(1, 3);
+        return new NaiveStitch("tail", $"({Text(count)} {stitches[0]}, {stitches[^1]}) in one place", 1, [.. Enumerable.Repeat(stitches[0], count), stitches[^1]]);
+    }
+
+    private static NaiveStitch Vee(ChoiceTape tape, IReadOnlyList<string> stitches)
+    {
+        var (first, last) = (tape.Between(1, 2), tape.Between(1, 2));
+        var stitch = tape.Of<string>(stitches);
+        return new NaiveStitch(
+            "vee",
+            $"({Text(first)} {stitch}, ch {Text(tape.Between(1, 3))}, {Text(last)} {stitch}) in one place",
+            1,
+            [.. Enumerable.Repeat(stitch, first), Place.Space, .. Enumerable.Repeat(stitch, last)]);
+    }
+
+    private static string Text(int number) => FormattableString.Invariant($"{number}");
+}

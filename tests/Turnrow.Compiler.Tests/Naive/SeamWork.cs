@@ -1,0 +1,111 @@
+namespace Turnrow.Compiler.Tests.Naive;
+
+/// <summary>
+/// Joins the edges of a worked pattern, seam by seam. One that is made several times is joined one by one; a seam of nothing but it closes each.
+/// </summary>
+public sealed class SeamWork(NaivePattern pattern, IReadOnlyDictionary<(string Piece, int Size), PieceResult> results)
+{
+    private readonly HashSet<(string Piece, int Size, RimEdge Edge, int Row)> _used = [];
+
+    public List<string> Faults { get; } = [];
+
+    public List<SeamFact> Seams { get; } = [];
+
+    public List<string> UsedAgain { get; } = [];
+
+    public void Join()
+    {
+        foreach (var piece in pattern.Pieces)
+            NotePickUp(piece);
+        foreach (var seam in pattern.Seams)
+            Join(seam);
+    }
+
+    private void NotePickUp(NaivePiece piece)
+    {
+        var start = Mirror.Resolve(pattern, piece).Start;
+        for (var size = 0; size < pattern.Sizes.Count; size++)
+        {
+            if (start is PickedUp up && up.Hand is { } hand)
+                Use(up.Piece, size, hand == Hand.Right ? RimEdge.Right : RimEdge.Left, results[(piece.Name, size)].PickedUpRows);
+            else if (start is PickedUp { Name: { } name } named)
+                Use(named.Piece, size, results[(named.Piece, size)].RowEnds(Hand.Right, name).Count > 0 ? RimEdge.Right : RimEdge.Left, results[(piece.Name, size)].PickedUpRows);
+            else if (start is PickedUpRim rim)
+            {
+                foreach (var edge in rim.Edges)
+                    Use(rim.Piece, size, edge, Rows(rim.Piece, size, edge));
+            }
+        }
+    }
+
+    /// <summary>True if any of it was used before.</summary>
+    private bool Use(string piece, int size, RimEdge edge, IEnumerable<int> rows)
+    {
+        var isAgain = false;
+        foreach (var row in rows)
+            isAgain |= !_used.Add((piece, size, edge, row));
+        return isAgain;
+    }
+
+    /// <summary>The rows of row-ends; a foundation and a last row are one thing, if there is anything of them.</summary>
+    private List<int> Rows(string piece, int size, RimEdge edge)
+    {
+        var (rows, stitches) = Length(piece, size, edge);
+        return edge switch
+        {
+            RimEdge.Right => results[(piece, size)].RowEnds(Hand.Right, null),
+            RimEdge.Left => results[(piece, size)].RowEnds(Hand.Left, null),
+            _ => rows + stitches > 0 ? [0] : [],
+        };
+    }
+
+    private (int Rows, int Stitches) Length(string piece, int size, RimEdge edge)
+    {
+        // Of several, a row over one goes over all of them.
+        var made = results[(Each(piece)[0], size)];
+        if (edge is RimEdge.Right or RimEdge.Left)
+        {
+            var stretches = made.Edge(edge == RimEdge.Right ? Hand.Right : Hand.Left);
+            var rows = stretches.Count(stretch => stretch.Kind == StretchKind.RowEnd);
+            return (rows, stretches.Sum(stretch => stretch.Count) - rows);
+        }
+        return (0, edge == RimEdge.Foundation ? made.FoundationPlaces : made.Rows[^1].Places.Count - made.UsedPlaces.Count);
+    }
+
+    private void Join(NaiveSeam seam)
+    {
+        var several = new[] { seam.First.Piece, seam.Second.Piece }.Where(name => Copies(name) > 1).ToList();
+        if (several.Count > 0 && seam.First.Piece != seam.Second.Piece)
+        {
+            Faults.Add($"it is not said which {several[0]} is joined");
+            return;
+        }
+        var isAgain = false;
+        foreach (var walk in new[] { seam.First, seam.Second })
+        {
+            foreach (var piece in Each(walk.Piece))
+            {
+                for (var size = 0; size < pattern.Sizes.Count; size++)
+                    isAgain |= Use(piece, size, walk.Edge, Rows(piece, size, walk.Edge));
+            }
+        }
+        if (isAgain && !UsedAgain.Contains(NotationWriter.Text(seam)))
+            UsedAgain.Add(NotationWriter.Text(seam));
+        for (var size = 0; size < pattern.Sizes.Count; size++)
+        {
+            var (first, second) = (Length(seam.First.Piece, size, seam.First.Edge), Length(seam.Second.Piece, size, seam.Second.Edge));
+            Seams.Add(new SeamFact(pattern.Sizes[size], Told(seam.First.Piece), first.Rows, first.Stitches, Told(seam.Second.Piece), second.Rows, second.Stitches));
+            if (first is (0, 0) || second is (0, 0))
+                Faults.Add("there is nothing to join");
+            else if (!seam.Eased && first != second)
+                Faults.Add("the edges are not as long as each other");
+        }
+    }
+
+    private int Copies(string name) => pattern.Pieces.FirstOrDefault(piece => piece.Name == name)?.Copies ?? 1;
+
+    private string[] Each(string name) =>
+        Copies(name) > 1 ? [.. Enumerable.Range(0, Copies(name)).Select(nth => NaiveWorker.Copy(name, nth))] : [name];
+
+    private string Told(string name) => Copies(name) > 1 ? $"each {name}" : name;
+}

@@ -1,0 +1,67 @@
+using Turnrow.Compiler;
+using Turnrow.Fabric.Stitches;
+using Turnrow.Publishing.Instructions;
+using Turnrow.Syntax.Text;
+using Xunit;
+
+namespace Turnrow.Publishing.Tests.Reader;
+
+/// <summary>Borders all round a piece read back, with their corners, wherever the round begins and whatever its chain counts as.</summary>
+public sealed class BorderTests
+{
+    private const string Square = "notation 1\npattern \"Square\"\nterms US\nsizes S, M\nhook 4 mm\nturn sc: ch 1 does not count\nturn dc: ch 3 counts\n"
+        + "piece front\n  begin with 20 (26) stitches\n  row 1 RS: sc across\n  straight 9 rows\n  fasten off\n";
+
+    private static readonly string[] Edges = ["front right edge", "front last row", "front left edge", "front foundation"];
+
+    public static TheoryData<string> Borders
+    {
+        get
+        {
+            var borders = new TheoryData<string>();
+            foreach (var stitch in new[] { "sc", "dc" })
+            {
+                string[] rates =
+                [
+                    $"1 {stitch} in each row, 1 {stitch} in each st, 3 {stitch} in each corner", $"3 {stitch} per 2 rows, 1 {stitch} in each st, 5 {stitch} in each corner",
+                    $"1 {stitch} in each row, 1 {stitch} in each st, 1 {stitch} in each corner", $"70 (84) {stitch} evenly, 3 {stitch} in each corner", $"80 (99) {stitch} evenly, 1 {stitch} in each corner",
+                ];
+                foreach (var rate in rates)
+                {
+                    for (var from = 0; from < 4; from++) borders.Add($"around {Walk(from)}: {rate}");
+                    borders.Add($"along {Walk(0)}: {rate}");
+                }
+            }
+
+            return borders;
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(Borders))]
+    public void A_border_reads_back(string border)
+    {
+        var row = border.StartsWith("around", StringComparison.Ordinal) ? "round" : "row";
+        var next = border.Contains(" 1 sc in each corner", StringComparison.Ordinal) || border.Contains(" 1 dc in each corner", StringComparison.Ordinal) ? "sc across" : "(sc to corner, 3 sc in corner) across, sc across";
+        var pattern = Compilation.Of(new SourceText("square.turnrow", $"{Square}piece border picked up {border}\n  {row} 2: {next}\n")).Pattern;
+        Assert.Equal(0, pattern.Errors);
+        Assert.Empty(ReadBack.Differences(pattern, WrittenInstructions.Write(pattern, Terms.US)));
+        Assert.Empty(ReadBack.Differences(pattern, WrittenInstructions.Write(pattern, Terms.UK)));
+    }
+
+    [Theory]
+    [InlineData("dc")]
+    [InlineData("sc")]
+    public void Stitches_spread_up_to_a_marked_corner_read_back(string stitch)
+    {
+        var pattern = Compilation.Of(new SourceText("mitre.turnrow", "notation 1\npattern \"Mitre\"\nterms US\nhook 4 mm\nturn dc: ch 3 counts\nturn sc: ch 1 does not count\n"
+            + "piece front\n  begin with 21 stitches\n  row 1 RS: sc 11, mark corner, sc across\n  row 2: sc to corner, 3 sc in corner, sc across\n  fasten off\n"
+            + $"piece border picked up along front last row: 30 {stitch} evenly, 5 {stitch} in each corner = 30\n  row 2: sc to corner, 3 sc in corner, sc across\n")).Pattern;
+        Assert.Equal(0, pattern.Errors);
+        var page = WrittenInstructions.Write(pattern, Terms.US);
+        Assert.Contains($"{(stitch == "dc" ? 11 : 12)} {stitch} evenly over first 11 sts", page, StringComparison.Ordinal);
+        Assert.Empty(ReadBack.Differences(pattern, page));
+    }
+
+    private static string Walk(int from) => string.Join(" and ", Enumerable.Range(from, 4).Select(at => Edges[at % 4]));
+}

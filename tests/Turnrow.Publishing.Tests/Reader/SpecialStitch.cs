@@ -1,0 +1,72 @@
+using System.Text.RegularExpressions;
+
+namespace Turnrow.Publishing.Tests.Reader;
+
+/// <summary>A stitch that the page explains: what it takes and makes, as far as a maker has to know to go on.</summary>
+/// <param name="Name">Its name, stitches in it by their US words.</param>
+/// <param name="Text">The explanation.</param>
+internal sealed partial record SpecialStitch(string Name, string Text)
+{
+    /// <summary>True if it makes nothing that is worked into.</summary>
+    public bool IsNothing => Text.Contains("It is no st,", StringComparison.Ordinal);
+
+    /// <summary>Places that it takes.</summary>
+    public int Takes => Over().Match(Text) is { Success: true } over ? Number.Of(over.Groups["n"].Value)
+        : Begun().Match(Text) is { Success: true } begun && begun.Groups["parts"].Value.Contains("next", StringComparison.Ordinal) ? Places(begun.Groups["parts"].Value)
+        : 1;
+
+    /// <summary>What it makes, each part with how many, chains without a stitch; null for one stitch of its own name.</summary>
+    public IReadOnlyList<(int Count, string? Stitch)>? Parts(StitchWords words)
+    {
+        if (InOne().Match(Text) is { Success: true } one) return Read(one.Groups["parts"].Value, words);
+        return Over().Match(Text) is { Success: true } over ? Read(over.Groups["parts"].Value, words) : null;
+    }
+
+    /// <summary>The stitch by whose ch its rows begin.</summary>
+    public string Base(StitchWords words)
+    {
+        if (Text.Contains("up to the first loop drawn up", StringComparison.Ordinal)) return Name;
+        var known = Word().Matches(Text).Select(match => words.FindBasic(match.Value)).FirstOrDefault(stitch => stitch is not null);
+        return known ?? "hdc";
+    }
+
+    private static int Places(string parts) => Next().Matches(parts).Sum(match => match.Groups["n"].Success ? Number.Of(match.Groups["n"].Value) : 1);
+
+    private static List<(int, string?)> Read(string text, StitchWords words)
+    {
+        var parts = new List<(int, string?)>();
+        foreach (var part in text.Split(", "))
+        {
+            if (Skip().IsMatch(part)) continue;
+            var match = Part().Match(part);
+            if (!match.Success) throw new Misread($"`{part}` is no part of a stitch");
+            var count = match.Groups["n"].Success ? Number.Of(match.Groups["n"].Value) : 1;
+            var each = match.Groups["each"].Success ? Number.Of(match.Groups["each"].Value) : 1;
+            if (match.Groups["ch"].Success) parts.Add((Number.Of(match.Groups["ch"].Value), null));
+            else parts.Add((count * each, words.Find(match.Groups["stitch"].Value) ?? throw new Misread($"`{part}` is no stitch")));
+        }
+
+        return parts;
+    }
+
+    [GeneratedRegex(@"^(?:[^:]+: )?(?<parts>[^:\[\]]+), all in the place named\. \d+ sts?\.$")]
+    private static partial Regex InOne();
+
+    [GeneratedRegex(@"^(?:[^:]+: )?(?<parts>[^:\[\]]+)\. Over (?<n>\d+) sts; \d+ sts?\.$")]
+    private static partial Regex Over();
+
+    [GeneratedRegex(@"begin (?<parts>.+?), each up to")]
+    private static partial Regex Begun();
+
+    [GeneratedRegex(@"next (?:(?<n>\d+) )?sts?")]
+    private static partial Regex Next();
+
+    [GeneratedRegex(@"^(?:skip|miss) next (?:\d+ )?sts?$")]
+    private static partial Regex Skip();
+
+    [GeneratedRegex(@"^(?:ch (?<ch>\d+)|(?:(?<n>\d+) )?(?<stitch>[A-Za-z][\w-]*)(?: (?:in|around|over) (?:(?:next|same) st|the (?:skipped|missed) st|each of (?:next|the) (?<each>\d+) (?:(?:skipped|missed) )?sts))?)$")]
+    private static partial Regex Part();
+
+    [GeneratedRegex(@"[A-Za-z]+")]
+    private static partial Regex Word();
+}

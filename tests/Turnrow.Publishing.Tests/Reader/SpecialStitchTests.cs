@@ -1,0 +1,59 @@
+using Turnrow.Compiler;
+using Turnrow.Fabric.Stitches;
+using Turnrow.Publishing.Instructions;
+using Turnrow.Syntax.Text;
+using Xunit;
+
+namespace Turnrow.Publishing.Tests.Reader;
+
+/// <summary>Special stitches, read from what the page explains of them.</summary>
+public sealed class SpecialStitchTests
+{
+    private const string Stitches = """
+        pattern "Cloth"
+        version 1
+        terms US
+        hook 4 mm
+        turn edc: ch 4 counts
+        turn hdc: ch 2 counts
+        stitch shell "SH" is (5 dc) in one place
+        stitch clam is (4 dc) in one place, centre is 3rd dc
+        stitch vee is (dc, ch 1, dc) in one place
+        stitch half-shell is (3 dc) in one place
+        stitch knot "KN" is 4 dc together in one place
+        stitch wing of n is (n tr) in one place
+        stitch cross is skip 1, dc in next, dc in skipped
+        stitch slant is (sc, dc) together
+        stitch wrap "WR" is skip 2, tr in next, ch 1, dc 2 in skipped
+        stitch tuft is (sc, ch 2, knot) in one place
+
+        piece cloth
+        """;
+
+    [Theory]
+    [InlineData("begin with 25 stitches; row 1 RS: sc across; row 2: sc, (skip 2, shell in next, skip 2, sc) across; row 3: sc across")]
+    [InlineData("begin with 25 stitches; row 1 RS: sc across; row 2: sc, (skip 2, shell in next, skip 2, sc) across; row 3: half-shell in first, (sc in next shell, shell in next sc) until 6 remain, sc in next shell, skip 2, half-shell in last; row 4: sc, (shell in next sc, sc in 3rd dc of next shell) 3 times, shell in next sc, skip 2, sc in last; row 5: sc across")]
+    [InlineData("begin with 25 stitches; row 1 RS: sc across; row 2: sc, (skip 2, clam in next, skip 2, sc) across; row 3: sc, (ch 2, sc in next clam, ch 2, sc in next sc) across; row 4: sc in each st and sp")]
+    [InlineData("begin with 20 stitches; row 1 RS: sc across; row 2: sc 2, (knot, sc 2, bobble of 3, sc, puff, sc, popcorn, sc) 2 times; row 3: sc 3, sc in next PC, sc across; row 4: sc across")]
+    [InlineData("begin with 20 stitches; row 1 RS: sc across; row 2: dc 2, cross 3, dc 2, slant 2, dc, picot, cable, dc; row 3: spike dc 3, dc across")]
+    [InlineData("begin with 20 stitches; row 1 RS: dc across; row 2: dc 3, (vee in next, skip 2) 2 times, wrap, wing of 7 in next, dc across; row 3: dc 3, (dc in next vee) 2 times, dc in each st")]
+    [InlineData("begin with 20 stitches; row 1 RS: dc across; row 2: dc, vee in each st until 1 remains, dc; row 3: dc, wing of 3 in each vee, skip 1, dc")]
+    [InlineData("begin with 20 stitches; row 1 RS: edc across; row 2: edc across; row 3: ldc across; row 4: esc 4, ltr 2, edc across")]
+    [InlineData("begin with 20 stitches; row 1 RS: (knot, sc) across; row 2: (bobble, dc) across; row 3: puff, dc across")]
+    [InlineData("begin with 20 stitches; row 1 RS: dc across; row 2: vee in first, (skip 2, vee in next) 6 times, dc; row 3: dc, (dc in next vee) 7 times, dc in last")]
+    [InlineData("begin with 20 stitches; row 1 RS: shell in first, skip 2, tuft in next, skip 2, (shell, ch 1, shell) in next, skip 2, sc across; row 2: sc in each st and sp")]
+    [InlineData("begin with 20 stitches; row 1 RS: sc across; row 2: sc across; row 3: (sc, spike sc, spike-2 sc, sc, picot of 4) across; row 4: V-st, skip 1, crossed 8, dc 2")]
+    [InlineData("begin with 20 stitches; round 1: sc around; round 2: shell in first, skip 2, (sc, skip 2, shell, skip 2) 2 times, sc 5; round 3: sc around; round 4: rsc around")]
+    public void They_read_back_in_both_terms(string lines)
+    {
+        var notation = Stitches + "\n  " + string.Join("\n  ", lines.Split("; ")) + "\n";
+        var compilation = Compilation.Of(new SourceText("cloth.turnrow", notation));
+        Assert.Equal([], compilation.Diagnostics.Select(d => d.Message));
+        foreach (var terms in new[] { Terms.US, Terms.UK })
+        {
+            var page = WrittenInstructions.Write(compilation.Pattern, terms);
+            var found = ReadBack.Differences(compilation.Pattern, page);
+            Assert.True(found.Count == 0, $"{string.Join('\n', found.Take(5))}\n{page}");
+        }
+    }
+}
