@@ -105,13 +105,13 @@ internal static partial class RowBuilder
     }
 
     /// <summary>A stitch of the designer's own.</summary>
-    public static StitchStatement StitchDefinition(TurnrowParser.StitchMadeContext context, LineBuilding line) =>
+    public static StitchStatement StitchDefinition(TurnrowParser.StitchMadeContext context, TextSpan span, LineBuilding line) =>
         new(
             line.Name(context.called),
             context.by is null ? null : line.Name(context.by),
             context.text is null ? null : line.Quoted(context.text),
             Items(context.made, inOnePlace: false, line),
-            LineBuilding.Span(context));
+            span);
 
     private static RowItemSyntax Stitch(TurnrowParser.ItemContext context, TextSpan span, bool inOnePlace, LineBuilding line)
     {
