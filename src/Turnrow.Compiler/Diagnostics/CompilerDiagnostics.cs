@@ -178,9 +178,6 @@ public static class CompilerDiagnostics
         SolidInRows.Kind,
         SolidSteep.Kind,
         ExpectLie.Kind,
-        RingPlace.Kind,
-        RoundMirrored.Kind,
-        BothSidesShort.Kind,
         StitchUnclear.Kind,
         StitchInRow.Kind,
         StitchSize.Kind,
@@ -188,5 +185,8 @@ public static class CompilerDiagnostics
         StitchHere.Kind,
         RowBeginsCrossed.Kind,
         SpikeTooDeep.Kind,
+        RingPlace.Kind,
+        RoundMirrored.Kind,
+        BothSidesShort.Kind,
     ];
 }
