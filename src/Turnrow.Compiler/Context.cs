@@ -25,7 +25,7 @@ internal sealed class Context(Findings findings, Scope scope, Evaluator evaluato
     public Terms Terms { get; } = terms;
 
     /// <summary>The stitches there are: the standard list and the file's own.</summary>
-    public StitchList Stitches { get; } = new(terms, scope);
+    public StitchList Stitches { get; init; } = new(terms, scope);
 
     /// <summary>The stitch patterns that the file defines or takes from others.</summary>
     public StitchPatternBook StitchPatterns { get; } = new(findings);

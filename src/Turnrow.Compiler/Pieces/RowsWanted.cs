@@ -3,6 +3,7 @@ using Turnrow.Compiler.Values;
 using Turnrow.Fabric.Numbers;
 using Turnrow.Fabric.Patterns;
 using Turnrow.Fabric.Pieces;
+using Turnrow.Fabric.Rows;
 using Turnrow.Fabric.Stitches;
 using Turnrow.Syntax.Tree;
 
@@ -26,7 +27,7 @@ internal sealed class RowsWanted(Context context, PieceState piece, RowExtentSyn
     // Rounds are worked with the same side facing, so none of them ends on another.
     private void CheckSides()
     {
-        var sizes = Sized.Where(context.Sizes, i => context.Here.Has(i) && piece.Builders[i] is { InRounds: true, RowCount: > 0, RowsInDoubt: false });
+        var sizes = Sized.Where(context.Sizes, i => context.Here.Has(i) && piece.Builders[i] is { InRounds: true, RoundsAre: not RoundWay.Turned, RowCount: > 0, RowsInDoubt: false });
         if (sizes.Length == 0) return;
         foreach (var fix in extent.Fixes)
         {
