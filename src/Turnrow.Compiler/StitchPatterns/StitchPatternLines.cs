@@ -25,7 +25,7 @@ internal sealed class StitchPatternLines
         List<LineSyntax>? open = null;
         foreach (var line in tree.Lines)
         {
-            if (line.Keyword == "stitch")
+            if (line.Keyword == "stitch" && line.Statement is not StitchStatement)
             {
                 blocks.Add(new StitchPatternBlock(line, open = []));
                 _lines.Add(line);
