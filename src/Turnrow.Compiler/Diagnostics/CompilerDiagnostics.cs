@@ -185,5 +185,8 @@ public static class CompilerDiagnostics
         StitchHere.Kind,
         RowBeginsCrossed.Kind,
         SpikeTooDeep.Kind,
+        RingPlace.Kind,
+        RoundMirrored.Kind,
+        BothSidesShort.Kind,
     ];
 }

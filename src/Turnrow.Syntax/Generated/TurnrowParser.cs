@@ -54,14 +54,14 @@ internal partial class TurnrowParser : Parser {
 		MOST=112, MULTIPLE=113, NEXT=114, NOT=115, ODD=116, OF=117, OFF=118, ON=119, 
 		ONE=120, OPENS=121, OPPOSITE=122, ORDER=123, OVER=124, PER=125, PICKED=126, 
 		PICTURE=127, PLACE=128, PLAIN=129, REMAIN=130, REPEATS=131, REST=132, 
-		ROUNDED=133, RS=134, RUFFLE=135, SAME=136, SKIP_WORD=137, SKIPPED=138, 
-		SKIPPING=139, SLIP=140, SLIPPING=141, STACKED=142, STAGGERED=143, STITCHES=144, 
-		STRETCHES=145, THE=146, THEN=147, THICK=148, TIMES=149, TO=150, TOGETHER=151, 
-		TURNED=152, TURNING=153, TURNS=154, UNTIL=155, UP=156, WEIGH=157, WEIGHT=158, 
-		WIDE=159, WITH=160, WITHIN=161, WITHOUT=162, WORKING=163, WS=164, CM=165, 
-		G=166, M=167, MM=168, OZ=169, YD=170, WORD=171, NUMBER=172, FRACTION=173, 
-		ORDINAL=174, DOTTED=175, QUOTED=176, WRONG_COMMA=177, WRONG_QUOTE=178, 
-		JUNK=179;
+		RING=133, ROUNDED=134, RS=135, RUFFLE=136, SAME=137, SIDES=138, SKIP_WORD=139, 
+		SKIPPED=140, SKIPPING=141, SLIP=142, SLIPPING=143, STACKED=144, STAGGERED=145, 
+		STITCHES=146, STRETCHES=147, THE=148, THEN=149, THICK=150, TIMES=151, 
+		TO=152, TOGETHER=153, TURNED=154, TURNING=155, TURNS=156, UNTIL=157, UP=158, 
+		WEIGH=159, WEIGHT=160, WIDE=161, WITH=162, WITHIN=163, WITHOUT=164, WORKING=165, 
+		WS=166, CM=167, G=168, M=169, MM=170, OZ=171, YD=172, WORD=173, NUMBER=174, 
+		FRACTION=175, ORDINAL=176, DOTTED=177, QUOTED=178, WRONG_COMMA=179, WRONG_QUOTE=180, 
+		JUNK=181;
 	public const int
 		RULE_line = 0, RULE_claimLine = 1, RULE_statement = 2, RULE_notationLine = 3, 
 		RULE_patternLine = 4, RULE_versionLine = 5, RULE_version = 6, RULE_termsLine = 7, 
@@ -131,12 +131,13 @@ internal partial class TurnrowParser : Parser {
 		"'less'", null, "'longer'", "'make'", "'mirrored'", "'more'", "'most'", 
 		"'multiple'", "'next'", "'not'", "'odd'", "'of'", "'off'", "'on'", "'one'", 
 		"'opens'", "'opposite'", "'order'", "'over'", "'per'", "'picked'", "'picture'", 
-		"'place'", "'plain'", null, "'repeats'", "'rest'", "'rounded'", "'RS'", 
-		null, "'same'", "'skip'", "'skipped'", "'skipping'", "'slip'", "'slipping'", 
-		"'stacked'", "'staggered'", null, "'stretches'", "'the'", "'then'", "'thick'", 
-		null, "'to'", "'together'", "'turned'", "'turning'", "'turns'", "'until'", 
-		"'up'", "'weigh'", "'weight'", "'wide'", "'with'", "'within'", "'without'", 
-		"'working'", "'WS'", "'cm'", "'g'", "'m'", "'mm'", "'oz'", "'yd'"
+		"'place'", "'plain'", null, "'repeats'", "'rest'", "'ring'", "'rounded'", 
+		"'RS'", null, "'same'", "'sides'", "'skip'", "'skipped'", "'skipping'", 
+		"'slip'", "'slipping'", "'stacked'", "'staggered'", null, "'stretches'", 
+		"'the'", "'then'", "'thick'", null, "'to'", "'together'", "'turned'", 
+		"'turning'", "'turns'", "'until'", "'up'", "'weigh'", "'weight'", "'wide'", 
+		"'with'", "'within'", "'without'", "'working'", "'WS'", "'cm'", "'g'", 
+		"'m'", "'mm'", "'oz'", "'yd'"
 	};
 	private static readonly string[] _SymbolicNames = {
 		null, "WHITE_SPACE", "COMMENT", "PROSE", "PICTURE_ROW", "COMMA", "SEMICOLON", 
@@ -154,13 +155,13 @@ internal partial class TurnrowParser : Parser {
 		"HOLD", "IN", "INC", "IS", "LAST", "LATER", "LEAST", "LESS", "LIE", "LONGER", 
 		"MAKE", "MIRRORED", "MORE_WORD", "MOST", "MULTIPLE", "NEXT", "NOT", "ODD", 
 		"OF", "OFF", "ON", "ONE", "OPENS", "OPPOSITE", "ORDER", "OVER", "PER", 
-		"PICKED", "PICTURE", "PLACE", "PLAIN", "REMAIN", "REPEATS", "REST", "ROUNDED", 
-		"RS", "RUFFLE", "SAME", "SKIP_WORD", "SKIPPED", "SKIPPING", "SLIP", "SLIPPING", 
-		"STACKED", "STAGGERED", "STITCHES", "STRETCHES", "THE", "THEN", "THICK", 
-		"TIMES", "TO", "TOGETHER", "TURNED", "TURNING", "TURNS", "UNTIL", "UP", 
-		"WEIGH", "WEIGHT", "WIDE", "WITH", "WITHIN", "WITHOUT", "WORKING", "WS", 
-		"CM", "G", "M", "MM", "OZ", "YD", "WORD", "NUMBER", "FRACTION", "ORDINAL", 
-		"DOTTED", "QUOTED", "WRONG_COMMA", "WRONG_QUOTE", "JUNK"
+		"PICKED", "PICTURE", "PLACE", "PLAIN", "REMAIN", "REPEATS", "REST", "RING", 
+		"ROUNDED", "RS", "RUFFLE", "SAME", "SIDES", "SKIP_WORD", "SKIPPED", "SKIPPING", 
+		"SLIP", "SLIPPING", "STACKED", "STAGGERED", "STITCHES", "STRETCHES", "THE", 
+		"THEN", "THICK", "TIMES", "TO", "TOGETHER", "TURNED", "TURNING", "TURNS", 
+		"UNTIL", "UP", "WEIGH", "WEIGHT", "WIDE", "WITH", "WITHIN", "WITHOUT", 
+		"WORKING", "WS", "CM", "G", "M", "MM", "OZ", "YD", "WORD", "NUMBER", "FRACTION", 
+		"ORDINAL", "DOTTED", "QUOTED", "WRONG_COMMA", "WRONG_QUOTE", "JUNK"
 	};
 	public static readonly IVocabulary DefaultVocabulary = new Vocabulary(_LiteralNames, _SymbolicNames);
 
@@ -984,7 +985,6 @@ internal partial class TurnrowParser : Parser {
 			case ALL:
 			case ALONG:
 			case APART:
-			case ARE:
 			case BEFORE:
 			case BUT:
 			case CH:
@@ -1040,6 +1040,7 @@ internal partial class TurnrowParser : Parser {
 			case ROUNDED:
 			case RUFFLE:
 			case SAME:
+			case SIDES:
 			case SKIPPED:
 			case SKIPPING:
 			case SLIPPING:
@@ -1250,7 +1251,6 @@ internal partial class TurnrowParser : Parser {
 			case ALL:
 			case ALONG:
 			case APART:
-			case ARE:
 			case BEFORE:
 			case BUT:
 			case CH:
@@ -1306,6 +1306,7 @@ internal partial class TurnrowParser : Parser {
 			case ROUNDED:
 			case RUFFLE:
 			case SAME:
+			case SIDES:
 			case SKIPPED:
 			case SKIPPING:
 			case SLIPPING:
@@ -1393,7 +1394,6 @@ internal partial class TurnrowParser : Parser {
 				case ALL:
 				case ALONG:
 				case APART:
-				case ARE:
 				case BEFORE:
 				case BUT:
 				case CH:
@@ -1449,6 +1449,7 @@ internal partial class TurnrowParser : Parser {
 				case ROUNDED:
 				case RUFFLE:
 				case SAME:
+				case SIDES:
 				case SKIPPED:
 				case SKIPPING:
 				case SLIPPING:
@@ -1779,7 +1780,7 @@ internal partial class TurnrowParser : Parser {
 					State = 341;
 					_localctx.unitWord = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
-					if ( !(((((_la - 166)) & ~0x3f) == 0 && ((1L << (_la - 166)) & 27L) != 0)) ) {
+					if ( !(((((_la - 168)) & ~0x3f) == 0 && ((1L << (_la - 168)) & 27L) != 0)) ) {
 						_localctx.unitWord = ErrorHandler.RecoverInline(this);
 					}
 					else {
@@ -2406,7 +2407,6 @@ internal partial class TurnrowParser : Parser {
 			case ALL:
 			case ALONG:
 			case APART:
-			case ARE:
 			case BEFORE:
 			case BUT:
 			case CH:
@@ -2462,6 +2462,7 @@ internal partial class TurnrowParser : Parser {
 			case ROUNDED:
 			case RUFFLE:
 			case SAME:
+			case SIDES:
 			case SKIPPED:
 			case SKIPPING:
 			case SLIPPING:
@@ -2693,7 +2694,6 @@ internal partial class TurnrowParser : Parser {
 			case ALL:
 			case ALONG:
 			case APART:
-			case ARE:
 			case BEFORE:
 			case BUT:
 			case CH:
@@ -2749,6 +2749,7 @@ internal partial class TurnrowParser : Parser {
 			case ROUNDED:
 			case RUFFLE:
 			case SAME:
+			case SIDES:
 			case SKIPPED:
 			case SKIPPING:
 			case SLIPPING:
@@ -4143,7 +4144,7 @@ internal partial class TurnrowParser : Parser {
 				State = 652;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843799554852197L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 11317091691967L) != 0) );
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843799554852213L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 45268366767967L) != 0) );
 			}
 		}
 		catch (RecognitionException re) {
@@ -4222,7 +4223,6 @@ internal partial class TurnrowParser : Parser {
 			case ALL:
 			case ALONG:
 			case APART:
-			case ARE:
 			case BEFORE:
 			case BUT:
 			case CH:
@@ -4278,6 +4278,7 @@ internal partial class TurnrowParser : Parser {
 			case ROUNDED:
 			case RUFFLE:
 			case SAME:
+			case SIDES:
 			case SKIPPED:
 			case SKIPPING:
 			case SLIPPING:
@@ -4377,7 +4378,7 @@ internal partial class TurnrowParser : Parser {
 				State = 661;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611686036145242112L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843249799038309L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 11317091757503L) != 0) );
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611686036145242112L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843249799038325L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 45268367030111L) != 0) );
 			State = 667;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
@@ -4469,19 +4470,27 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	internal partial class BeginLineContext : ParserRuleContext {
+		public IToken ring;
+		public CountContext chains;
+		public IToken bothSides;
 		public CountContext amount;
 		public ClaimContext claimed;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode BEGIN() { return GetToken(TurnrowParser.BEGIN, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode WITH() { return GetToken(TurnrowParser.WITH, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SIDES() { return GetToken(TurnrowParser.SIDES, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode OF() { return GetToken(TurnrowParser.OF, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public StitchesWordContext stitchesWord() {
 			return GetRuleContext<StitchesWordContext>(0);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode RING() { return GetToken(TurnrowParser.RING, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode BOTH() { return GetToken(TurnrowParser.BOTH, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public CountContext count() {
 			return GetRuleContext<CountContext>(0);
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public ClaimContext claim() {
 			return GetRuleContext<ClaimContext>(0);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CHAINS() { return GetToken(TurnrowParser.CHAINS, 0); }
 		public BeginLineContext(ParserRuleContext parent, int invokingState)
 			: base(parent, invokingState)
 		{
@@ -4501,350 +4510,41 @@ internal partial class TurnrowParser : Parser {
 			Match(BEGIN);
 			State = 677;
 			Match(WITH);
-			State = 678;
-			_localctx.amount = count();
-			State = 679;
-			stitchesWord();
-			State = 681;
-			ErrorHandler.Sync(this);
-			_la = TokenStream.LA(1);
-			if (_la==EQUALS) {
-				{
-				State = 680;
-				_localctx.claimed = claim();
-				}
-			}
-
-			}
-		}
-		catch (RecognitionException re) {
-			_localctx.exception = re;
-			ErrorHandler.ReportError(this, re);
-			ErrorHandler.Recover(this, re);
-		}
-		finally {
-			ExitRule();
-		}
-		return _localctx;
-	}
-
-	internal partial class ChainLineContext : ParserRuleContext {
-		public CountContext amount;
-		public ClaimContext claimed;
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CHAIN() { return GetToken(TurnrowParser.CHAIN, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public CountContext count() {
-			return GetRuleContext<CountContext>(0);
-		}
-		[System.Diagnostics.DebuggerNonUserCode] public ClaimContext claim() {
-			return GetRuleContext<ClaimContext>(0);
-		}
-		public ChainLineContext(ParserRuleContext parent, int invokingState)
-			: base(parent, invokingState)
-		{
-		}
-		public override int RuleIndex { get { return RULE_chainLine; } }
-	}
-
-	[RuleVersion(0)]
-	public ChainLineContext chainLine() {
-		ChainLineContext _localctx = new ChainLineContext(Context, State);
-		EnterRule(_localctx, 92, RULE_chainLine);
-		int _la;
-		try {
-			EnterOuterAlt(_localctx, 1);
-			{
-			State = 683;
-			Match(CHAIN);
-			State = 684;
-			_localctx.amount = count();
-			State = 686;
-			ErrorHandler.Sync(this);
-			_la = TokenStream.LA(1);
-			if (_la==EQUALS) {
-				{
-				State = 685;
-				_localctx.claimed = claim();
-				}
-			}
-
-			}
-		}
-		catch (RecognitionException re) {
-			_localctx.exception = re;
-			ErrorHandler.ReportError(this, re);
-			ErrorHandler.Recover(this, re);
-		}
-		finally {
-			ExitRule();
-		}
-		return _localctx;
-	}
-
-	internal partial class EdgeLineContext : ParserRuleContext {
-		public EdgeContext at;
-		public NameContext called;
-		public IToken end;
-		public IToken hand;
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FROM() { return GetToken(TurnrowParser.FROM, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode HERE() { return GetToken(TurnrowParser.HERE, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public EdgeContext edge() {
-			return GetRuleContext<EdgeContext>(0);
-		}
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode IS() { return GetToken(TurnrowParser.IS, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ARE() { return GetToken(TurnrowParser.ARE, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public NameContext name() {
-			return GetRuleContext<NameContext>(0);
-		}
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode BOTH() { return GetToken(TurnrowParser.BOTH, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EDGES() { return GetToken(TurnrowParser.EDGES, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EDGE() { return GetToken(TurnrowParser.EDGE, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode RIGHT() { return GetToken(TurnrowParser.RIGHT, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LEFT() { return GetToken(TurnrowParser.LEFT, 0); }
-		public EdgeLineContext(ParserRuleContext parent, int invokingState)
-			: base(parent, invokingState)
-		{
-		}
-		public override int RuleIndex { get { return RULE_edgeLine; } }
-	}
-
-	[RuleVersion(0)]
-	public EdgeLineContext edgeLine() {
-		EdgeLineContext _localctx = new EdgeLineContext(Context, State);
-		EnterRule(_localctx, 94, RULE_edgeLine);
-		int _la;
-		try {
-			State = 702;
+			State = 694;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
-			case FROM:
-				EnterOuterAlt(_localctx, 1);
+			case RING:
 				{
-				State = 688;
-				Match(FROM);
-				State = 689;
-				Match(HERE);
-				State = 690;
-				_localctx.at = edge();
-				State = 691;
+				State = 678;
+				_localctx.ring = Match(RING);
+				State = 683;
+				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if ( !(_la==ARE || _la==IS) ) {
-				ErrorHandler.RecoverInline(this);
+				if (_la==OF) {
+					{
+					State = 679;
+					Match(OF);
+					State = 680;
+					_localctx.chains = count();
+					State = 681;
+					Match(CHAINS);
+					}
 				}
-				else {
-					ErrorHandler.ReportMatch(this);
-				    Consume();
-				}
-				State = 692;
-				_localctx.called = name();
+
 				}
 				break;
 			case BOTH:
-			case LEFT:
-			case RIGHT:
-				EnterOuterAlt(_localctx, 2);
 				{
-				State = 698;
-				ErrorHandler.Sync(this);
-				switch (TokenStream.LA(1)) {
-				case BOTH:
-					{
-					State = 694;
-					Match(BOTH);
-					State = 695;
-					_localctx.end = Match(EDGES);
-					}
-					break;
-				case LEFT:
-				case RIGHT:
-					{
-					State = 696;
-					_localctx.hand = TokenStream.LT(1);
-					_la = TokenStream.LA(1);
-					if ( !(_la==LEFT || _la==RIGHT) ) {
-						_localctx.hand = ErrorHandler.RecoverInline(this);
-					}
-					else {
-						ErrorHandler.ReportMatch(this);
-					    Consume();
-					}
-					State = 697;
-					_localctx.end = Match(EDGE);
-					}
-					break;
-				default:
-					throw new NoViableAltException(this);
-				}
-				State = 700;
-				_la = TokenStream.LA(1);
-				if ( !(_la==ARE || _la==IS) ) {
-				ErrorHandler.RecoverInline(this);
-				}
-				else {
-					ErrorHandler.ReportMatch(this);
-				    Consume();
-				}
-				State = 701;
-				_localctx.called = name();
-				}
-				break;
-			default:
-				throw new NoViableAltException(this);
-			}
-		}
-		catch (RecognitionException re) {
-			_localctx.exception = re;
-			ErrorHandler.ReportError(this, re);
-			ErrorHandler.Recover(this, re);
-		}
-		finally {
-			ExitRule();
-		}
-		return _localctx;
-	}
-
-	internal partial class MarkLineContext : ParserRuleContext {
-		public NameContext called;
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode MARK() { return GetToken(TurnrowParser.MARK, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode NEXT() { return GetToken(TurnrowParser.NEXT, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ROW() { return GetToken(TurnrowParser.ROW, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public NameContext name() {
-			return GetRuleContext<NameContext>(0);
-		}
-		public MarkLineContext(ParserRuleContext parent, int invokingState)
-			: base(parent, invokingState)
-		{
-		}
-		public override int RuleIndex { get { return RULE_markLine; } }
-	}
-
-	[RuleVersion(0)]
-	public MarkLineContext markLine() {
-		MarkLineContext _localctx = new MarkLineContext(Context, State);
-		EnterRule(_localctx, 96, RULE_markLine);
-		try {
-			EnterOuterAlt(_localctx, 1);
-			{
-			State = 704;
-			Match(MARK);
-			State = 705;
-			Match(NEXT);
-			State = 706;
-			Match(ROW);
-			State = 707;
-			_localctx.called = name();
-			}
-		}
-		catch (RecognitionException re) {
-			_localctx.exception = re;
-			ErrorHandler.ReportError(this, re);
-			ErrorHandler.Recover(this, re);
-		}
-		finally {
-			ExitRule();
-		}
-		return _localctx;
-	}
-
-	internal partial class DivideLineContext : ParserRuleContext {
-		public DividePartContext _dividePart;
-		public IList<DividePartContext> _parts = new List<DividePartContext>();
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode DIVIDE() { return GetToken(TurnrowParser.DIVIDE, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COLON() { return GetToken(TurnrowParser.COLON, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public DividePartContext[] dividePart() {
-			return GetRuleContexts<DividePartContext>();
-		}
-		[System.Diagnostics.DebuggerNonUserCode] public DividePartContext dividePart(int i) {
-			return GetRuleContext<DividePartContext>(i);
-		}
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode[] COMMA() { return GetTokens(TurnrowParser.COMMA); }
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COMMA(int i) {
-			return GetToken(TurnrowParser.COMMA, i);
-		}
-		public DivideLineContext(ParserRuleContext parent, int invokingState)
-			: base(parent, invokingState)
-		{
-		}
-		public override int RuleIndex { get { return RULE_divideLine; } }
-	}
-
-	[RuleVersion(0)]
-	public DivideLineContext divideLine() {
-		DivideLineContext _localctx = new DivideLineContext(Context, State);
-		EnterRule(_localctx, 98, RULE_divideLine);
-		int _la;
-		try {
-			EnterOuterAlt(_localctx, 1);
-			{
-			State = 709;
-			Match(DIVIDE);
-			State = 710;
-			Match(COLON);
-			State = 711;
-			_localctx._dividePart = dividePart();
-			_localctx._parts.Add(_localctx._dividePart);
-			State = 716;
-			ErrorHandler.Sync(this);
-			_la = TokenStream.LA(1);
-			while (_la==COMMA) {
-				{
-				{
-				State = 712;
-				Match(COMMA);
-				State = 713;
-				_localctx._dividePart = dividePart();
-				_localctx._parts.Add(_localctx._dividePart);
-				}
-				}
-				State = 718;
-				ErrorHandler.Sync(this);
-				_la = TokenStream.LA(1);
-			}
-			}
-		}
-		catch (RecognitionException re) {
-			_localctx.exception = re;
-			ErrorHandler.ReportError(this, re);
-			ErrorHandler.Recover(this, re);
-		}
-		finally {
-			ExitRule();
-		}
-		return _localctx;
-	}
-
-	internal partial class DividePartContext : ParserRuleContext {
-		public CountContext amount;
-		public NameContext called;
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SKIP_WORD() { return GetToken(TurnrowParser.SKIP_WORD, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public CountContext count() {
-			return GetRuleContext<CountContext>(0);
-		}
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FOR() { return GetToken(TurnrowParser.FOR, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public NameContext name() {
-			return GetRuleContext<NameContext>(0);
-		}
-		public DividePartContext(ParserRuleContext parent, int invokingState)
-			: base(parent, invokingState)
-		{
-		}
-		public override int RuleIndex { get { return RULE_dividePart; } }
-	}
-
-	[RuleVersion(0)]
-	public DividePartContext dividePart() {
-		DividePartContext _localctx = new DividePartContext(Context, State);
-		EnterRule(_localctx, 100, RULE_dividePart);
-		try {
-			State = 725;
-			ErrorHandler.Sync(this);
-			switch (TokenStream.LA(1)) {
-			case SKIP_WORD:
-				EnterOuterAlt(_localctx, 1);
-				{
-				State = 719;
-				Match(SKIP_WORD);
-				State = 720;
+				State = 685;
+				_localctx.bothSides = Match(BOTH);
+				State = 686;
+				Match(SIDES);
+				State = 687;
+				Match(OF);
+				State = 688;
 				_localctx.amount = count();
+				State = 689;
+				stitchesWord();
 				}
 				break;
 			case OPEN:
@@ -4893,7 +4593,6 @@ internal partial class TurnrowParser : Parser {
 			case ALL:
 			case ALONG:
 			case APART:
-			case ARE:
 			case BEFORE:
 			case BUT:
 			case CH:
@@ -4949,6 +4648,484 @@ internal partial class TurnrowParser : Parser {
 			case ROUNDED:
 			case RUFFLE:
 			case SAME:
+			case SIDES:
+			case SKIPPED:
+			case SKIPPING:
+			case SLIPPING:
+			case STACKED:
+			case STAGGERED:
+			case STRETCHES:
+			case THEN:
+			case THICK:
+			case TIMES:
+			case TURNED:
+			case TURNING:
+			case TURNS:
+			case UP:
+			case WEIGH:
+			case WEIGHT:
+			case WIDE:
+			case WITHIN:
+			case WORKING:
+			case G:
+			case OZ:
+			case WORD:
+			case NUMBER:
+			case FRACTION:
+				{
+				State = 691;
+				_localctx.amount = count();
+				State = 692;
+				stitchesWord();
+				}
+				break;
+			default:
+				throw new NoViableAltException(this);
+			}
+			State = 697;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			if (_la==EQUALS) {
+				{
+				State = 696;
+				_localctx.claimed = claim();
+				}
+			}
+
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class ChainLineContext : ParserRuleContext {
+		public CountContext amount;
+		public ClaimContext claimed;
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CHAIN() { return GetToken(TurnrowParser.CHAIN, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public CountContext count() {
+			return GetRuleContext<CountContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ClaimContext claim() {
+			return GetRuleContext<ClaimContext>(0);
+		}
+		public ChainLineContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_chainLine; } }
+	}
+
+	[RuleVersion(0)]
+	public ChainLineContext chainLine() {
+		ChainLineContext _localctx = new ChainLineContext(Context, State);
+		EnterRule(_localctx, 92, RULE_chainLine);
+		int _la;
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 699;
+			Match(CHAIN);
+			State = 700;
+			_localctx.amount = count();
+			State = 702;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			if (_la==EQUALS) {
+				{
+				State = 701;
+				_localctx.claimed = claim();
+				}
+			}
+
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class EdgeLineContext : ParserRuleContext {
+		public EdgeContext at;
+		public NameContext called;
+		public IToken end;
+		public IToken hand;
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FROM() { return GetToken(TurnrowParser.FROM, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode HERE() { return GetToken(TurnrowParser.HERE, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public EdgeContext edge() {
+			return GetRuleContext<EdgeContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode IS() { return GetToken(TurnrowParser.IS, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ARE() { return GetToken(TurnrowParser.ARE, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public NameContext name() {
+			return GetRuleContext<NameContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode BOTH() { return GetToken(TurnrowParser.BOTH, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EDGES() { return GetToken(TurnrowParser.EDGES, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EDGE() { return GetToken(TurnrowParser.EDGE, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode RIGHT() { return GetToken(TurnrowParser.RIGHT, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LEFT() { return GetToken(TurnrowParser.LEFT, 0); }
+		public EdgeLineContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_edgeLine; } }
+	}
+
+	[RuleVersion(0)]
+	public EdgeLineContext edgeLine() {
+		EdgeLineContext _localctx = new EdgeLineContext(Context, State);
+		EnterRule(_localctx, 94, RULE_edgeLine);
+		int _la;
+		try {
+			State = 718;
+			ErrorHandler.Sync(this);
+			switch (TokenStream.LA(1)) {
+			case FROM:
+				EnterOuterAlt(_localctx, 1);
+				{
+				State = 704;
+				Match(FROM);
+				State = 705;
+				Match(HERE);
+				State = 706;
+				_localctx.at = edge();
+				State = 707;
+				_la = TokenStream.LA(1);
+				if ( !(_la==ARE || _la==IS) ) {
+				ErrorHandler.RecoverInline(this);
+				}
+				else {
+					ErrorHandler.ReportMatch(this);
+				    Consume();
+				}
+				State = 708;
+				_localctx.called = name();
+				}
+				break;
+			case BOTH:
+			case LEFT:
+			case RIGHT:
+				EnterOuterAlt(_localctx, 2);
+				{
+				State = 714;
+				ErrorHandler.Sync(this);
+				switch (TokenStream.LA(1)) {
+				case BOTH:
+					{
+					State = 710;
+					Match(BOTH);
+					State = 711;
+					_localctx.end = Match(EDGES);
+					}
+					break;
+				case LEFT:
+				case RIGHT:
+					{
+					State = 712;
+					_localctx.hand = TokenStream.LT(1);
+					_la = TokenStream.LA(1);
+					if ( !(_la==LEFT || _la==RIGHT) ) {
+						_localctx.hand = ErrorHandler.RecoverInline(this);
+					}
+					else {
+						ErrorHandler.ReportMatch(this);
+					    Consume();
+					}
+					State = 713;
+					_localctx.end = Match(EDGE);
+					}
+					break;
+				default:
+					throw new NoViableAltException(this);
+				}
+				State = 716;
+				_la = TokenStream.LA(1);
+				if ( !(_la==ARE || _la==IS) ) {
+				ErrorHandler.RecoverInline(this);
+				}
+				else {
+					ErrorHandler.ReportMatch(this);
+				    Consume();
+				}
+				State = 717;
+				_localctx.called = name();
+				}
+				break;
+			default:
+				throw new NoViableAltException(this);
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class MarkLineContext : ParserRuleContext {
+		public NameContext called;
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode MARK() { return GetToken(TurnrowParser.MARK, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode NEXT() { return GetToken(TurnrowParser.NEXT, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ROW() { return GetToken(TurnrowParser.ROW, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public NameContext name() {
+			return GetRuleContext<NameContext>(0);
+		}
+		public MarkLineContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_markLine; } }
+	}
+
+	[RuleVersion(0)]
+	public MarkLineContext markLine() {
+		MarkLineContext _localctx = new MarkLineContext(Context, State);
+		EnterRule(_localctx, 96, RULE_markLine);
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 720;
+			Match(MARK);
+			State = 721;
+			Match(NEXT);
+			State = 722;
+			Match(ROW);
+			State = 723;
+			_localctx.called = name();
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class DivideLineContext : ParserRuleContext {
+		public DividePartContext _dividePart;
+		public IList<DividePartContext> _parts = new List<DividePartContext>();
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode DIVIDE() { return GetToken(TurnrowParser.DIVIDE, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COLON() { return GetToken(TurnrowParser.COLON, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public DividePartContext[] dividePart() {
+			return GetRuleContexts<DividePartContext>();
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public DividePartContext dividePart(int i) {
+			return GetRuleContext<DividePartContext>(i);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode[] COMMA() { return GetTokens(TurnrowParser.COMMA); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COMMA(int i) {
+			return GetToken(TurnrowParser.COMMA, i);
+		}
+		public DivideLineContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_divideLine; } }
+	}
+
+	[RuleVersion(0)]
+	public DivideLineContext divideLine() {
+		DivideLineContext _localctx = new DivideLineContext(Context, State);
+		EnterRule(_localctx, 98, RULE_divideLine);
+		int _la;
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 725;
+			Match(DIVIDE);
+			State = 726;
+			Match(COLON);
+			State = 727;
+			_localctx._dividePart = dividePart();
+			_localctx._parts.Add(_localctx._dividePart);
+			State = 732;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			while (_la==COMMA) {
+				{
+				{
+				State = 728;
+				Match(COMMA);
+				State = 729;
+				_localctx._dividePart = dividePart();
+				_localctx._parts.Add(_localctx._dividePart);
+				}
+				}
+				State = 734;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+			}
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class DividePartContext : ParserRuleContext {
+		public CountContext amount;
+		public NameContext called;
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SKIP_WORD() { return GetToken(TurnrowParser.SKIP_WORD, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public CountContext count() {
+			return GetRuleContext<CountContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FOR() { return GetToken(TurnrowParser.FOR, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public NameContext name() {
+			return GetRuleContext<NameContext>(0);
+		}
+		public DividePartContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_dividePart; } }
+	}
+
+	[RuleVersion(0)]
+	public DividePartContext dividePart() {
+		DividePartContext _localctx = new DividePartContext(Context, State);
+		EnterRule(_localctx, 100, RULE_dividePart);
+		try {
+			State = 741;
+			ErrorHandler.Sync(this);
+			switch (TokenStream.LA(1)) {
+			case SKIP_WORD:
+				EnterOuterAlt(_localctx, 1);
+				{
+				State = 735;
+				Match(SKIP_WORD);
+				State = 736;
+				_localctx.amount = count();
+				}
+				break;
+			case OPEN:
+			case ACCEPT:
+			case ADD:
+			case BEGIN:
+			case BODY:
+			case CHAIN:
+			case CLAIMS:
+			case COUNT:
+			case DIVIDE:
+			case EASE:
+			case EXPECT:
+			case FASTEN:
+			case FINISHED:
+			case FROM:
+			case GAUGE:
+			case HOOK:
+			case KEY:
+			case LEFT:
+			case MADE:
+			case MARK:
+			case MEASURE:
+			case NOTATION:
+			case NOTION:
+			case PATTERN:
+			case PIECE:
+			case REPEAT:
+			case RIGHT:
+			case SEAM:
+			case SHAPE:
+			case SIZES:
+			case SKILL:
+			case SOLID:
+			case STITCH:
+			case STRAIGHT:
+			case SWATCH:
+			case TERMS:
+			case TURN:
+			case USE:
+			case VERSION:
+			case WEARER:
+			case WEAVE:
+			case YARN:
+			case AFTER:
+			case ALL:
+			case ALONG:
+			case APART:
+			case BEFORE:
+			case BUT:
+			case CH:
+			case CHAINS:
+			case CORNER:
+			case COUNTS:
+			case CUP:
+			case DOES:
+			case DOWN:
+			case EACH:
+			case EASING:
+			case EDGE:
+			case EDGES:
+			case END:
+			case ENDS:
+			case EVEN:
+			case EVERY:
+			case EXTRA:
+			case FACING:
+			case FLAT:
+			case FOUNDATION:
+			case HERE:
+			case HIGH:
+			case IS:
+			case LATER:
+			case LEAST:
+			case LESS:
+			case LIE:
+			case LONGER:
+			case MAKE:
+			case MIRRORED:
+			case MORE_WORD:
+			case MOST:
+			case MULTIPLE:
+			case NEXT:
+			case NOT:
+			case ODD:
+			case OF:
+			case OFF:
+			case ON:
+			case ONE:
+			case OPENS:
+			case OPPOSITE:
+			case ORDER:
+			case OVER:
+			case PICKED:
+			case PICTURE:
+			case PLACE:
+			case PLAIN:
+			case REMAIN:
+			case REPEATS:
+			case REST:
+			case ROUNDED:
+			case RUFFLE:
+			case SAME:
+			case SIDES:
 			case SKIPPED:
 			case SKIPPING:
 			case SLIPPING:
@@ -4974,11 +5151,11 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 721;
+				State = 737;
 				_localctx.amount = count();
-				State = 722;
+				State = 738;
 				Match(FOR);
-				State = 723;
+				State = 739;
 				_localctx.called = name();
 				}
 				break;
@@ -5014,9 +5191,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 727;
+			State = 743;
 			Match(FASTEN);
-			State = 728;
+			State = 744;
 			Match(OFF);
 			}
 		}
@@ -5049,11 +5226,11 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 730;
+			State = 746;
 			Match(WEAVE);
-			State = 731;
+			State = 747;
 			Match(IN);
-			State = 732;
+			State = 748;
 			Match(ENDS);
 			}
 		}
@@ -5102,38 +5279,38 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 734;
+			State = 750;
 			Match(ROW);
-			State = 736;
+			State = 752;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508352L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594021L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 64093649825215L) != 0)) {
+			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508352L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594037L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 256374599300959L) != 0)) {
 				{
-				State = 735;
+				State = 751;
 				_localctx.from = count();
 				}
 			}
 
-			State = 739;
+			State = 755;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==RS || _la==WS) {
 				{
-				State = 738;
+				State = 754;
 				_localctx.facing = side();
 				}
 			}
 
-			State = 741;
+			State = 757;
 			Match(COLON);
-			State = 742;
+			State = 758;
 			_localctx.words = items();
-			State = 744;
+			State = 760;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 743;
+				State = 759;
 				_localctx.claimed = claim();
 				}
 			}
@@ -5152,14 +5329,23 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	internal partial class RowsLineContext : ParserRuleContext {
+		public NameContext way;
+		public NameContext also;
 		public CountContext from;
 		public CountContext to;
 		public SideContext facing;
 		public ItemsContext words;
 		public ClaimContext claimed;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ROWS() { return GetToken(TurnrowParser.ROWS, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ARE() { return GetToken(TurnrowParser.ARE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TO() { return GetToken(TurnrowParser.TO, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COLON() { return GetToken(TurnrowParser.COLON, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public NameContext[] name() {
+			return GetRuleContexts<NameContext>();
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public NameContext name(int i) {
+			return GetRuleContext<NameContext>(i);
+		}
 		[System.Diagnostics.DebuggerNonUserCode] public CountContext[] count() {
 			return GetRuleContexts<CountContext>();
 		}
@@ -5169,6 +5355,7 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ItemsContext items() {
 			return GetRuleContext<ItemsContext>(0);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AND() { return GetToken(TurnrowParser.AND, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public SideContext side() {
 			return GetRuleContext<SideContext>(0);
 		}
@@ -5190,38 +5377,192 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 746;
+			State = 762;
 			Match(ROWS);
-			State = 747;
-			_localctx.from = count();
-			State = 748;
-			Match(TO);
-			State = 749;
-			_localctx.to = count();
-			State = 751;
+			State = 780;
 			ErrorHandler.Sync(this);
-			_la = TokenStream.LA(1);
-			if (_la==RS || _la==WS) {
+			switch (TokenStream.LA(1)) {
+			case ARE:
 				{
-				State = 750;
-				_localctx.facing = side();
+				State = 763;
+				Match(ARE);
+				State = 764;
+				_localctx.way = name();
+				State = 767;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				if (_la==AND) {
+					{
+					State = 765;
+					Match(AND);
+					State = 766;
+					_localctx.also = name();
+					}
 				}
-			}
 
-			State = 753;
-			Match(COLON);
-			State = 754;
-			_localctx.words = items();
-			State = 756;
-			ErrorHandler.Sync(this);
-			_la = TokenStream.LA(1);
-			if (_la==EQUALS) {
+				}
+				break;
+			case OPEN:
+			case ACCEPT:
+			case ADD:
+			case BEGIN:
+			case BODY:
+			case CHAIN:
+			case CLAIMS:
+			case COUNT:
+			case DIVIDE:
+			case EASE:
+			case EXPECT:
+			case FASTEN:
+			case FINISHED:
+			case FROM:
+			case GAUGE:
+			case HOOK:
+			case KEY:
+			case LEFT:
+			case MADE:
+			case MARK:
+			case MEASURE:
+			case NOTATION:
+			case NOTION:
+			case PATTERN:
+			case PIECE:
+			case REPEAT:
+			case RIGHT:
+			case SEAM:
+			case SHAPE:
+			case SIZES:
+			case SKILL:
+			case SOLID:
+			case STITCH:
+			case STRAIGHT:
+			case SWATCH:
+			case TERMS:
+			case TURN:
+			case USE:
+			case VERSION:
+			case WEARER:
+			case WEAVE:
+			case YARN:
+			case AFTER:
+			case ALL:
+			case ALONG:
+			case APART:
+			case BEFORE:
+			case BUT:
+			case CH:
+			case CHAINS:
+			case CORNER:
+			case COUNTS:
+			case CUP:
+			case DOES:
+			case DOWN:
+			case EACH:
+			case EASING:
+			case EDGE:
+			case EDGES:
+			case END:
+			case ENDS:
+			case EVEN:
+			case EVERY:
+			case EXTRA:
+			case FACING:
+			case FLAT:
+			case FOUNDATION:
+			case HERE:
+			case HIGH:
+			case IS:
+			case LATER:
+			case LEAST:
+			case LESS:
+			case LIE:
+			case LONGER:
+			case MAKE:
+			case MIRRORED:
+			case MORE_WORD:
+			case MOST:
+			case MULTIPLE:
+			case NEXT:
+			case NOT:
+			case ODD:
+			case OF:
+			case OFF:
+			case ON:
+			case ONE:
+			case OPENS:
+			case OPPOSITE:
+			case ORDER:
+			case OVER:
+			case PICKED:
+			case PICTURE:
+			case PLACE:
+			case PLAIN:
+			case REMAIN:
+			case REPEATS:
+			case REST:
+			case ROUNDED:
+			case RUFFLE:
+			case SAME:
+			case SIDES:
+			case SKIPPED:
+			case SKIPPING:
+			case SLIPPING:
+			case STACKED:
+			case STAGGERED:
+			case STRETCHES:
+			case THEN:
+			case THICK:
+			case TIMES:
+			case TURNED:
+			case TURNING:
+			case TURNS:
+			case UP:
+			case WEIGH:
+			case WEIGHT:
+			case WIDE:
+			case WITHIN:
+			case WORKING:
+			case G:
+			case OZ:
+			case WORD:
+			case NUMBER:
+			case FRACTION:
 				{
-				State = 755;
-				_localctx.claimed = claim();
+				State = 769;
+				_localctx.from = count();
+				State = 770;
+				Match(TO);
+				State = 771;
+				_localctx.to = count();
+				State = 773;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				if (_la==RS || _la==WS) {
+					{
+					State = 772;
+					_localctx.facing = side();
+					}
 				}
-			}
 
+				State = 775;
+				Match(COLON);
+				State = 776;
+				_localctx.words = items();
+				State = 778;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				if (_la==EQUALS) {
+					{
+					State = 777;
+					_localctx.claimed = claim();
+					}
+				}
+
+				}
+				break;
+			default:
+				throw new NoViableAltException(this);
+			}
 			}
 		}
 		catch (RecognitionException re) {
@@ -5263,23 +5604,23 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 758;
+			State = 782;
 			_localctx._item = item();
 			_localctx._each.Add(_localctx._item);
-			State = 763;
+			State = 787;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 759;
+				State = 783;
 				Match(COMMA);
-				State = 760;
+				State = 784;
 				_localctx._item = item();
 				_localctx._each.Add(_localctx._item);
 				}
 				}
-				State = 765;
+				State = 789;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -5379,19 +5720,19 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 112, RULE_item);
 		int _la;
 		try {
-			State = 844;
+			State = 868;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case OPEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 766;
+				State = 790;
 				Match(OPEN);
-				State = 767;
+				State = 791;
 				_localctx.inside = items();
-				State = 768;
+				State = 792;
 				Match(CLOSE);
-				State = 774;
+				State = 798;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case OPEN:
@@ -5440,7 +5781,6 @@ internal partial class TurnrowParser : Parser {
 				case ALL:
 				case ALONG:
 				case APART:
-				case ARE:
 				case BEFORE:
 				case BUT:
 				case CH:
@@ -5496,6 +5836,7 @@ internal partial class TurnrowParser : Parser {
 				case ROUNDED:
 				case RUFFLE:
 				case SAME:
+				case SIDES:
 				case SKIPPED:
 				case SKIPPING:
 				case SLIPPING:
@@ -5520,9 +5861,9 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 769;
+					State = 793;
 					_localctx.amount = count();
-					State = 770;
+					State = 794;
 					_localctx.end = Match(TIMES);
 					}
 					break;
@@ -5531,13 +5872,13 @@ internal partial class TurnrowParser : Parser {
 				case TO:
 				case UNTIL:
 					{
-					State = 772;
+					State = 796;
 					_localctx.far = reach();
 					}
 					break;
 				case TOGETHER:
 					{
-					State = 773;
+					State = 797;
 					_localctx.joined = Match(TOGETHER);
 					}
 					break;
@@ -5550,12 +5891,12 @@ internal partial class TurnrowParser : Parser {
 				default:
 					break;
 				}
-				State = 777;
+				State = 801;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 776;
+					State = 800;
 					_localctx.at = place();
 					}
 				}
@@ -5565,14 +5906,14 @@ internal partial class TurnrowParser : Parser {
 			case SKIP_WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 779;
+				State = 803;
 				Match(SKIP_WORD);
-				State = 781;
+				State = 805;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508352L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594021L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 64093649825215L) != 0)) {
+				if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508352L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594037L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 256374599300959L) != 0)) {
 					{
-					State = 780;
+					State = 804;
 					_localctx.amount = count();
 					}
 				}
@@ -5582,27 +5923,27 @@ internal partial class TurnrowParser : Parser {
 			case SLIP:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 783;
+				State = 807;
 				Match(SLIP);
-				State = 784;
+				State = 808;
 				Match(OVER);
-				State = 785;
+				State = 809;
 				_localctx.amount = count();
 				}
 				break;
 			case LEAVE:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 786;
+				State = 810;
 				Match(LEAVE);
-				State = 790;
+				State = 814;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case THE:
 					{
-					State = 787;
+					State = 811;
 					Match(THE);
-					State = 788;
+					State = 812;
 					Match(REST);
 					}
 					break;
@@ -5652,7 +5993,6 @@ internal partial class TurnrowParser : Parser {
 				case ALL:
 				case ALONG:
 				case APART:
-				case ARE:
 				case BEFORE:
 				case BUT:
 				case CH:
@@ -5708,6 +6048,7 @@ internal partial class TurnrowParser : Parser {
 				case ROUNDED:
 				case RUFFLE:
 				case SAME:
+				case SIDES:
 				case SKIPPED:
 				case SKIPPING:
 				case SLIPPING:
@@ -5732,21 +6073,21 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 789;
+					State = 813;
 					_localctx.amount = count();
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 794;
+				State = 818;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FOR) {
 					{
-					State = 792;
+					State = 816;
 					Match(FOR);
-					State = 793;
+					State = 817;
 					_localctx.later = Match(LATER);
 					}
 				}
@@ -5756,31 +6097,31 @@ internal partial class TurnrowParser : Parser {
 			case HOLD:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 796;
+				State = 820;
 				Match(HOLD);
-				State = 797;
+				State = 821;
 				_localctx.amount = count();
-				State = 798;
+				State = 822;
 				Match(FOR);
-				State = 799;
+				State = 823;
 				_localctx.called = name();
 				}
 				break;
 			case BRIDGE:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 801;
+				State = 825;
 				Match(BRIDGE);
-				State = 802;
+				State = 826;
 				_localctx.amount = count();
-				State = 805;
+				State = 829;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FOR) {
 					{
-					State = 803;
+					State = 827;
 					Match(FOR);
-					State = 804;
+					State = 828;
 					_localctx.called = name();
 					}
 				}
@@ -5832,7 +6173,6 @@ internal partial class TurnrowParser : Parser {
 			case ALL:
 			case ALONG:
 			case APART:
-			case ARE:
 			case AT:
 			case BEFORE:
 			case BUT:
@@ -5891,6 +6231,7 @@ internal partial class TurnrowParser : Parser {
 			case ROUNDED:
 			case RUFFLE:
 			case SAME:
+			case SIDES:
 			case SKIPPED:
 			case SKIPPING:
 			case SLIPPING:
@@ -5916,17 +6257,17 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 7);
 				{
-				State = 808;
+				State = 832;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==NUMBER || _la==FRACTION) {
 					{
-					State = 807;
+					State = 831;
 					_localctx.before = list();
 					}
 				}
 
-				State = 839;
+				State = 863;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ACCEPT:
@@ -5974,7 +6315,6 @@ internal partial class TurnrowParser : Parser {
 				case ALL:
 				case ALONG:
 				case APART:
-				case ARE:
 				case BEFORE:
 				case BUT:
 				case CH:
@@ -6030,6 +6370,7 @@ internal partial class TurnrowParser : Parser {
 				case ROUNDED:
 				case RUFFLE:
 				case SAME:
+				case SIDES:
 				case SKIPPED:
 				case SKIPPING:
 				case SLIPPING:
@@ -6052,35 +6393,35 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case WORD:
 					{
-					State = 811;
+					State = 835;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 810;
+						State = 834;
 						_localctx._name = name();
 						_localctx._words.Add(_localctx._name);
 						}
 						}
-						State = 813;
+						State = 837;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594021L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 11317091691967L) != 0) );
-					State = 832;
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594037L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 45268366767967L) != 0) );
+					State = 856;
 					ErrorHandler.Sync(this);
 					switch (TokenStream.LA(1)) {
 					case DEC:
 					case INC:
 						{
-						State = 815;
+						State = 839;
 						_localctx.changed = change();
-						State = 817;
+						State = 841;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-						if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -105570834120448L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628593989L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 64093788237247L) != 0)) {
+						if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -105570834120448L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594005L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 256375152949087L) != 0)) {
 							{
-							State = 816;
+							State = 840;
 							_localctx.changedBy = changeAmount();
 							}
 						}
@@ -6098,14 +6439,14 @@ internal partial class TurnrowParser : Parser {
 					case NUMBER:
 					case FRACTION:
 						{
-						State = 819;
+						State = 843;
 						_localctx.worked = stitchAmount();
-						State = 821;
+						State = 845;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 						if (_la==WITH) {
 							{
-							State = 820;
+							State = 844;
 							_localctx.spread = spreading();
 							}
 						}
@@ -6114,41 +6455,41 @@ internal partial class TurnrowParser : Parser {
 						break;
 					case WITH:
 						{
-						State = 823;
+						State = 847;
 						_localctx.spread = spreading();
 						}
 						break;
 					case AT:
 						{
-						State = 824;
+						State = 848;
 						_localctx.ends = atEachEnd();
 						}
 						break;
 					case TOGETHER:
 						{
-						State = 825;
+						State = 849;
 						_localctx.joined = Match(TOGETHER);
 						}
 						break;
 					case ORDINAL:
 						{
-						State = 826;
+						State = 850;
 						_localctx.nth = Match(ORDINAL);
-						State = 828;
+						State = 852;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 						do {
 							{
 							{
-							State = 827;
+							State = 851;
 							_localctx._name = name();
 							_localctx._of.Add(_localctx._name);
 							}
 							}
-							State = 830;
+							State = 854;
 							ErrorHandler.Sync(this);
 							_la = TokenStream.LA(1);
-						} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594021L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 11317091691967L) != 0) );
+						} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594037L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 45268366767967L) != 0) );
 						}
 						break;
 					case Eof:
@@ -6165,14 +6506,14 @@ internal partial class TurnrowParser : Parser {
 				case DEC:
 				case INC:
 					{
-					State = 834;
+					State = 858;
 					_localctx.changed = change();
-					State = 836;
+					State = 860;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-					if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -105570834120448L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628593989L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 64093788237247L) != 0)) {
+					if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -105570834120448L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594005L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 256375152949087L) != 0)) {
 						{
-						State = 835;
+						State = 859;
 						_localctx.changedBy = changeAmount();
 						}
 					}
@@ -6181,19 +6522,19 @@ internal partial class TurnrowParser : Parser {
 					break;
 				case AT:
 					{
-					State = 838;
+					State = 862;
 					_localctx.ends = atEachEnd();
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 842;
+				State = 866;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 841;
+					State = 865;
 					_localctx.at = place();
 					}
 				}
@@ -6243,19 +6584,19 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 846;
+			State = 870;
 			Match(WITH);
-			State = 847;
+			State = 871;
 			Match(OPEN);
-			State = 848;
+			State = 872;
 			_localctx.inside = items();
-			State = 849;
+			State = 873;
 			Match(CLOSE);
-			State = 850;
+			State = 874;
 			_localctx.amount = count();
-			State = 851;
+			State = 875;
 			Match(TIMES);
-			State = 852;
+			State = 876;
 			Match(EVENLY);
 			}
 		}
@@ -6288,11 +6629,11 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 854;
+			State = 878;
 			Match(AT);
-			State = 855;
+			State = 879;
 			Match(EACH);
-			State = 856;
+			State = 880;
 			Match(END);
 			}
 		}
@@ -6337,7 +6678,7 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 118, RULE_stitchAmount);
 		int _la;
 		try {
-			State = 871;
+			State = 895;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case PLUS:
@@ -6346,18 +6687,18 @@ internal partial class TurnrowParser : Parser {
 			case X:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 859;
+				State = 883;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 858;
+					State = 882;
 					_localctx._countOperation = countOperation();
 					_localctx._operations.Add(_localctx._countOperation);
 					}
 					}
-					State = 861;
+					State = 885;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0) );
@@ -6367,20 +6708,20 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 863;
+				State = 887;
 				_localctx.first = list();
-				State = 867;
+				State = 891;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0)) {
 					{
 					{
-					State = 864;
+					State = 888;
 					_localctx._countOperation = countOperation();
 					_localctx._operations.Add(_localctx._countOperation);
 					}
 					}
-					State = 869;
+					State = 893;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -6392,7 +6733,7 @@ internal partial class TurnrowParser : Parser {
 			case UNTIL:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 870;
+				State = 894;
 				_localctx.far = reach();
 				}
 				break;
@@ -6435,7 +6776,7 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 120, RULE_changeAmount);
 		int _la;
 		try {
-			State = 878;
+			State = 902;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case OPEN:
@@ -6484,7 +6825,6 @@ internal partial class TurnrowParser : Parser {
 			case ALL:
 			case ALONG:
 			case APART:
-			case ARE:
 			case BEFORE:
 			case BUT:
 			case CH:
@@ -6540,6 +6880,7 @@ internal partial class TurnrowParser : Parser {
 			case ROUNDED:
 			case RUFFLE:
 			case SAME:
+			case SIDES:
 			case SKIPPED:
 			case SKIPPING:
 			case SLIPPING:
@@ -6565,14 +6906,14 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 873;
+				State = 897;
 				_localctx.amount = count();
-				State = 875;
+				State = 899;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==EVENLY) {
 					{
-					State = 874;
+					State = 898;
 					_localctx.evenly = Match(EVENLY);
 					}
 				}
@@ -6585,7 +6926,7 @@ internal partial class TurnrowParser : Parser {
 			case UNTIL:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 877;
+				State = 901;
 				_localctx.far = reach();
 				}
 				break;
@@ -6630,49 +6971,49 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 122, RULE_reach);
 		int _la;
 		try {
-			State = 891;
+			State = 915;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACROSS:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 880;
+				State = 904;
 				Match(ACROSS);
 				}
 				break;
 			case AROUND:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 881;
+				State = 905;
 				Match(AROUND);
 				}
 				break;
 			case TO:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 882;
+				State = 906;
 				Match(TO);
-				State = 883;
+				State = 907;
 				_localctx.corner = Match(CORNER);
 				}
 				break;
 			case UNTIL:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 884;
+				State = 908;
 				Match(UNTIL);
-				State = 885;
+				State = 909;
 				_localctx.remain = count();
-				State = 886;
+				State = 910;
 				Match(REMAIN);
-				State = 889;
+				State = 913;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==BEFORE) {
 					{
-					State = 887;
+					State = 911;
 					Match(BEFORE);
-					State = 888;
+					State = 912;
 					_localctx.corner = Match(CORNER);
 					}
 				}
@@ -6712,7 +7053,6 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EACH(int i) {
 			return GetToken(TurnrowParser.EACH, i);
 		}
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CORNER() { return GetToken(TurnrowParser.CORNER, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SKIPPED() { return GetToken(TurnrowParser.SKIPPED, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ONE() { return GetToken(TurnrowParser.ONE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ORDINAL() { return GetToken(TurnrowParser.ORDINAL, 0); }
@@ -6720,6 +7060,8 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FIRST() { return GetToken(TurnrowParser.FIRST, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LAST() { return GetToken(TurnrowParser.LAST, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SAME() { return GetToken(TurnrowParser.SAME, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CORNER() { return GetToken(TurnrowParser.CORNER, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode RING() { return GetToken(TurnrowParser.RING, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AND() { return GetToken(TurnrowParser.AND, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode REMAIN() { return GetToken(TurnrowParser.REMAIN, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ACROSS() { return GetToken(TurnrowParser.ACROSS, 0); }
@@ -6752,9 +7094,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 893;
+			State = 917;
 			Match(IN);
-			State = 960;
+			State = 984;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FIRST:
@@ -6762,108 +7104,38 @@ internal partial class TurnrowParser : Parser {
 			case NEXT:
 			case SAME:
 				{
-				State = 894;
+				State = 918;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
-				if ( !(((((_la - 94)) & ~0x3f) == 0 && ((1L << (_la - 94)) & 4398047560193L) != 0)) ) {
+				if ( !(((((_la - 94)) & ~0x3f) == 0 && ((1L << (_la - 94)) & 8796094071297L) != 0)) ) {
 					_localctx.which = ErrorHandler.RecoverInline(this);
 				}
 				else {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 898;
+				State = 922;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594021L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 11317091691967L) != 0)) {
+				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594037L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 45268366767967L) != 0)) {
 					{
 					{
-					State = 895;
+					State = 919;
 					_localctx._name = name();
 					_localctx._kind.Add(_localctx._name);
 					}
 					}
-					State = 900;
-					ErrorHandler.Sync(this);
-					_la = TokenStream.LA(1);
-				}
-				State = 907;
-				ErrorHandler.Sync(this);
-				_la = TokenStream.LA(1);
-				if (_la==AND) {
-					{
-					State = 901;
-					Match(AND);
-					State = 903;
-					ErrorHandler.Sync(this);
-					_la = TokenStream.LA(1);
-					do {
-						{
-						{
-						State = 902;
-						_localctx._name = name();
-						_localctx._also.Add(_localctx._name);
-						}
-						}
-						State = 905;
-						ErrorHandler.Sync(this);
-						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594021L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 11317091691967L) != 0) );
-					}
-				}
-
-				State = 913;
-				ErrorHandler.Sync(this);
-				_la = TokenStream.LA(1);
-				if (_la==UNTIL) {
-					{
-					State = 909;
-					_localctx.until = Match(UNTIL);
-					State = 910;
-					_localctx.remain = count();
-					State = 911;
-					Match(REMAIN);
-					}
-				}
-
-				}
-				break;
-			case EACH:
-				{
-				State = 915;
-				_localctx.which = Match(EACH);
-				State = 919;
-				ErrorHandler.Sync(this);
-				_la = TokenStream.LA(1);
-				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594021L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 11317091691967L) != 0)) {
-					{
-					{
-					State = 916;
-					_localctx._name = name();
-					_localctx._kind.Add(_localctx._name);
-					}
-					}
-					State = 921;
-					ErrorHandler.Sync(this);
-					_la = TokenStream.LA(1);
-				}
-				State = 940;
-				ErrorHandler.Sync(this);
-				_la = TokenStream.LA(1);
-				if (_la==AND) {
-					{
-					State = 922;
-					Match(AND);
 					State = 924;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-					if (_la==NUMBER || _la==FRACTION) {
-						{
-						State = 923;
-						_localctx.many = list();
-						}
-					}
-
+				}
+				State = 931;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				if (_la==AND) {
+					{
+					State = 925;
+					Match(AND);
 					State = 927;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
@@ -6878,59 +7150,129 @@ internal partial class TurnrowParser : Parser {
 						State = 929;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594021L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 11317091691967L) != 0) );
-					State = 938;
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594037L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 45268366767967L) != 0) );
+					}
+				}
+
+				State = 937;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				if (_la==UNTIL) {
+					{
+					State = 933;
+					_localctx.until = Match(UNTIL);
+					State = 934;
+					_localctx.remain = count();
+					State = 935;
+					Match(REMAIN);
+					}
+				}
+
+				}
+				break;
+			case EACH:
+				{
+				State = 939;
+				_localctx.which = Match(EACH);
+				State = 943;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594037L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 45268366767967L) != 0)) {
+					{
+					{
+					State = 940;
+					_localctx._name = name();
+					_localctx._kind.Add(_localctx._name);
+					}
+					}
+					State = 945;
+					ErrorHandler.Sync(this);
+					_la = TokenStream.LA(1);
+				}
+				State = 964;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				if (_la==AND) {
+					{
+					State = 946;
+					Match(AND);
+					State = 948;
+					ErrorHandler.Sync(this);
+					_la = TokenStream.LA(1);
+					if (_la==NUMBER || _la==FRACTION) {
+						{
+						State = 947;
+						_localctx.many = list();
+						}
+					}
+
+					State = 951;
+					ErrorHandler.Sync(this);
+					_la = TokenStream.LA(1);
+					do {
+						{
+						{
+						State = 950;
+						_localctx._name = name();
+						_localctx._also.Add(_localctx._name);
+						}
+						}
+						State = 953;
+						ErrorHandler.Sync(this);
+						_la = TokenStream.LA(1);
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594037L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 45268366767967L) != 0) );
+					State = 962;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==IN) {
 						{
-						State = 931;
+						State = 955;
 						Match(IN);
-						State = 932;
+						State = 956;
 						Match(EACH);
-						State = 934;
+						State = 958;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 						do {
 							{
 							{
-							State = 933;
+							State = 957;
 							_localctx._name = name();
 							_localctx._other.Add(_localctx._name);
 							}
 							}
-							State = 936;
+							State = 960;
 							ErrorHandler.Sync(this);
 							_la = TokenStream.LA(1);
-						} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594021L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 11317091691967L) != 0) );
+						} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594037L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 45268366767967L) != 0) );
 						}
 					}
 
 					}
 				}
 
-				State = 948;
+				State = 972;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ACROSS:
 					{
-					State = 942;
+					State = 966;
 					Match(ACROSS);
 					}
 					break;
 				case AROUND:
 					{
-					State = 943;
+					State = 967;
 					Match(AROUND);
 					}
 					break;
 				case UNTIL:
 					{
-					State = 944;
+					State = 968;
 					_localctx.until = Match(UNTIL);
-					State = 945;
+					State = 969;
 					_localctx.remain = count();
-					State = 946;
+					State = 970;
 					Match(REMAIN);
 					}
 					break;
@@ -6945,44 +7287,53 @@ internal partial class TurnrowParser : Parser {
 				}
 				break;
 			case CORNER:
+			case RING:
 				{
-				State = 950;
-				_localctx.which = Match(CORNER);
+				State = 974;
+				_localctx.which = TokenStream.LT(1);
+				_la = TokenStream.LA(1);
+				if ( !(_la==CORNER || _la==RING) ) {
+					_localctx.which = ErrorHandler.RecoverInline(this);
+				}
+				else {
+					ErrorHandler.ReportMatch(this);
+				    Consume();
+				}
 				}
 				break;
 			case SKIPPED:
 				{
-				State = 951;
+				State = 975;
 				_localctx.which = Match(SKIPPED);
 				}
 				break;
 			case ONE:
 				{
-				State = 952;
+				State = 976;
 				_localctx.which = Match(ONE);
-				State = 953;
+				State = 977;
 				Match(PLACE);
 				}
 				break;
 			case ORDINAL:
 				{
-				State = 954;
+				State = 978;
 				_localctx.which = Match(ORDINAL);
-				State = 956;
+				State = 980;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 955;
+					State = 979;
 					_localctx._name = name();
 					_localctx._kind.Add(_localctx._name);
 					}
 					}
-					State = 958;
+					State = 982;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594021L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 11317091691967L) != 0) );
+				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594037L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 45268366767967L) != 0) );
 				}
 				break;
 			default:
@@ -7042,66 +7393,66 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 962;
+			State = 986;
 			Match(REPEAT);
-			State = 970;
+			State = 994;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
 				{
-				State = 963;
+				State = 987;
 				Match(ROWS);
-				State = 964;
+				State = 988;
 				_localctx.from = count();
-				State = 965;
+				State = 989;
 				Match(TO);
-				State = 966;
+				State = 990;
 				_localctx.to = count();
 				}
 				break;
 			case ROW:
 				{
-				State = 968;
+				State = 992;
 				Match(ROW);
-				State = 969;
+				State = 993;
 				_localctx.from = count();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 983;
+			State = 1007;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 972;
+				State = 996;
 				Match(COMMA);
-				State = 973;
+				State = 997;
 				_localctx.times = count();
-				State = 981;
+				State = 1005;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case MORE_WORD:
 					{
-					State = 974;
+					State = 998;
 					_localctx.more = Match(MORE_WORD);
-					State = 975;
+					State = 999;
 					Match(TIMES);
 					}
 					break;
 				case TIMES:
 					{
-					State = 976;
+					State = 1000;
 					_localctx.end = Match(TIMES);
-					State = 979;
+					State = 1003;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==IN) {
 						{
-						State = 977;
+						State = 1001;
 						_localctx.inAll = Match(IN);
-						State = 978;
+						State = 1002;
 						Match(ALL);
 						}
 					}
@@ -7114,12 +7465,12 @@ internal partial class TurnrowParser : Parser {
 				}
 			}
 
-			State = 986;
+			State = 1010;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 985;
+				State = 1009;
 				_localctx.claimed = claim();
 				}
 			}
@@ -7171,31 +7522,31 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 988;
+			State = 1012;
 			Match(FOR);
-			State = 989;
+			State = 1013;
 			_localctx._sizeRange = sizeRange();
 			_localctx._sizes.Add(_localctx._sizeRange);
-			State = 994;
+			State = 1018;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 990;
+				State = 1014;
 				Match(COMMA);
-				State = 991;
+				State = 1015;
 				_localctx._sizeRange = sizeRange();
 				_localctx._sizes.Add(_localctx._sizeRange);
 				}
 				}
-				State = 996;
+				State = 1020;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 997;
+			State = 1021;
 			Match(COLON);
-			State = 998;
+			State = 1022;
 			_localctx.done = sizedLine();
 			}
 		}
@@ -7235,16 +7586,16 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1000;
+			State = 1024;
 			_localctx.first = sizeName();
-			State = 1003;
+			State = 1027;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==TO) {
 				{
-				State = 1001;
+				State = 1025;
 				Match(TO);
-				State = 1002;
+				State = 1026;
 				_localctx.last = sizeName();
 				}
 			}
@@ -7319,13 +7670,13 @@ internal partial class TurnrowParser : Parser {
 		SizedLineContext _localctx = new SizedLineContext(Context, State);
 		EnterRule(_localctx, 132, RULE_sizedLine);
 		try {
-			State = 1016;
+			State = 1040;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case TURN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1005;
+				State = 1029;
 				_localctx.asTurn = turnLine();
 				}
 				break;
@@ -7335,70 +7686,70 @@ internal partial class TurnrowParser : Parser {
 			case RIGHT:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1006;
+				State = 1030;
 				_localctx.asEdge = edgeLine();
 				}
 				break;
 			case MARK:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1007;
+				State = 1031;
 				_localctx.asMark = markLine();
 				}
 				break;
 			case ROW:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1008;
+				State = 1032;
 				_localctx.asRow = rowLine();
 				}
 				break;
 			case ROWS:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1009;
+				State = 1033;
 				_localctx.asRows = rowsLine();
 				}
 				break;
 			case REPEAT:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 1010;
+				State = 1034;
 				_localctx.asRepeat = repeatLine();
 				}
 				break;
 			case STRAIGHT:
 				EnterOuterAlt(_localctx, 7);
 				{
-				State = 1011;
+				State = 1035;
 				_localctx.asStraight = straightLine();
 				}
 				break;
 			case LEAVE:
 				EnterOuterAlt(_localctx, 8);
 				{
-				State = 1012;
+				State = 1036;
 				_localctx.asLeave = leaveLine();
 				}
 				break;
 			case ADD:
 				EnterOuterAlt(_localctx, 9);
 				{
-				State = 1013;
+				State = 1037;
 				_localctx.asAdd = addLine();
 				}
 				break;
 			case SHAPE:
 				EnterOuterAlt(_localctx, 10);
 				{
-				State = 1014;
+				State = 1038;
 				_localctx.asShape = shapeLine();
 				}
 				break;
 			case SOLID:
 				EnterOuterAlt(_localctx, 11);
 				{
-				State = 1015;
+				State = 1039;
 				_localctx.asSolid = solidLine();
 				}
 				break;
@@ -7475,25 +7826,25 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1018;
+			State = 1042;
 			Match(STRAIGHT);
-			State = 1030;
+			State = 1054;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case TO:
 				{
-				State = 1019;
+				State = 1043;
 				Match(TO);
-				State = 1020;
+				State = 1044;
 				_localctx.length = sum();
-				State = 1023;
+				State = 1047;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AT) {
 					{
-					State = 1021;
+					State = 1045;
 					Match(AT);
-					State = 1022;
+					State = 1046;
 					_localctx.at = edge();
 					}
 				}
@@ -7502,9 +7853,9 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case FOR:
 				{
-				State = 1025;
+				State = 1049;
 				_localctx.further = Match(FOR);
-				State = 1026;
+				State = 1050;
 				_localctx.length = sum();
 				}
 				break;
@@ -7554,7 +7905,6 @@ internal partial class TurnrowParser : Parser {
 			case ALL:
 			case ALONG:
 			case APART:
-			case ARE:
 			case BEFORE:
 			case BUT:
 			case CH:
@@ -7610,6 +7960,7 @@ internal partial class TurnrowParser : Parser {
 			case ROUNDED:
 			case RUFFLE:
 			case SAME:
+			case SIDES:
 			case SKIPPED:
 			case SKIPPING:
 			case SLIPPING:
@@ -7634,50 +7985,50 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 1027;
+				State = 1051;
 				_localctx.amount = count();
-				State = 1028;
+				State = 1052;
 				_localctx.counted = rowsWord();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1034;
+			State = 1058;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==FROM) {
 				{
-				State = 1032;
+				State = 1056;
 				Match(FROM);
-				State = 1033;
+				State = 1057;
 				_localctx.mark = name();
 				}
 			}
 
-			State = 1040;
+			State = 1064;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1036;
+				State = 1060;
 				Match(COMMA);
-				State = 1037;
+				State = 1061;
 				_localctx._rowFix = rowFix();
 				_localctx._fixes.Add(_localctx._rowFix);
 				}
 				}
-				State = 1042;
+				State = 1066;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1044;
+			State = 1068;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 1043;
+				State = 1067;
 				_localctx.claimed = claim();
 				}
 			}
@@ -7728,53 +8079,53 @@ internal partial class TurnrowParser : Parser {
 		RowFixContext _localctx = new RowFixContext(Context, State);
 		EnterRule(_localctx, 136, RULE_rowFix);
 		try {
-			State = 1057;
+			State = 1081;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case EVEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1046;
+				State = 1070;
 				Match(EVEN);
-				State = 1047;
+				State = 1071;
 				rowsWord();
 				}
 				break;
 			case ODD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1048;
+				State = 1072;
 				Match(ODD);
-				State = 1049;
+				State = 1073;
 				rowsWord();
 				}
 				break;
 			case END:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1050;
+				State = 1074;
 				Match(END);
-				State = 1051;
+				State = 1075;
 				_localctx.facing = side();
 				}
 				break;
 			case IN:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1052;
+				State = 1076;
 				Match(IN);
-				State = 1053;
+				State = 1077;
 				_localctx.pattern = name();
 				}
 				break;
 			case EDGES:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1054;
+				State = 1078;
 				Match(EDGES);
-				State = 1055;
+				State = 1079;
 				Match(IN);
-				State = 1056;
+				State = 1080;
 				_localctx.by = stitch();
 				}
 				break;
@@ -7826,32 +8177,32 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1059;
+			State = 1083;
 			Match(LEAVE);
-			State = 1060;
+			State = 1084;
 			_localctx.amount = count();
-			State = 1063;
+			State = 1087;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==FOR) {
 				{
-				State = 1061;
+				State = 1085;
 				Match(FOR);
-				State = 1062;
+				State = 1086;
 				_localctx.later = Match(LATER);
 				}
 			}
 
-			State = 1065;
+			State = 1089;
 			Match(AT);
-			State = 1066;
+			State = 1090;
 			_localctx.at = edge();
-			State = 1068;
+			State = 1092;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 1067;
+				State = 1091;
 				_localctx.claimed = claim();
 				}
 			}
@@ -7904,36 +8255,36 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1070;
+			State = 1094;
 			Match(ADD);
-			State = 1071;
+			State = 1095;
 			_localctx.amount = count();
-			State = 1072;
+			State = 1096;
 			Match(AT);
-			State = 1073;
+			State = 1097;
 			_localctx.at = edge();
-			State = 1078;
+			State = 1102;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 1074;
+				State = 1098;
 				Match(COMMA);
-				State = 1075;
+				State = 1099;
 				_localctx.apart = Match(ONE);
-				State = 1076;
+				State = 1100;
 				Match(ROW);
-				State = 1077;
+				State = 1101;
 				Match(APART);
 				}
 			}
 
-			State = 1081;
+			State = 1105;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 1080;
+				State = 1104;
 				_localctx.claimed = claim();
 				}
 			}
@@ -8026,53 +8377,53 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1083;
+			State = 1107;
 			Match(SHAPE);
-			State = 1139;
+			State = 1163;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case BY:
 				{
-				State = 1084;
+				State = 1108;
 				Match(BY);
-				State = 1085;
+				State = 1109;
 				_localctx.by = decreasing();
 				}
 				break;
 			case ROWS:
 				{
-				State = 1086;
+				State = 1110;
 				_localctx.many = Match(ROWS);
-				State = 1087;
+				State = 1111;
 				_localctx.from = count();
-				State = 1088;
+				State = 1112;
 				Match(TO);
-				State = 1089;
+				State = 1113;
 				_localctx.to = count();
-				State = 1090;
+				State = 1114;
 				_localctx.does = shapeDone();
 				}
 				break;
 			case FOR:
 			case TO:
 				{
-				State = 1100;
+				State = 1124;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case TO:
 					{
-					State = 1092;
+					State = 1116;
 					Match(TO);
-					State = 1093;
+					State = 1117;
 					_localctx.length = sum();
-					State = 1096;
+					State = 1120;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==AT) {
 						{
-						State = 1094;
+						State = 1118;
 						Match(AT);
-						State = 1095;
+						State = 1119;
 						_localctx.at = edge();
 						}
 					}
@@ -8081,45 +8432,45 @@ internal partial class TurnrowParser : Parser {
 					break;
 				case FOR:
 					{
-					State = 1098;
+					State = 1122;
 					_localctx.further = Match(FOR);
-					State = 1099;
+					State = 1123;
 					_localctx.length = sum();
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 1104;
+				State = 1128;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FROM) {
 					{
-					State = 1102;
+					State = 1126;
 					Match(FROM);
-					State = 1103;
+					State = 1127;
 					_localctx.mark = name();
 					}
 				}
 
-				State = 1110;
+				State = 1134;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 1106;
+					State = 1130;
 					Match(COMMA);
-					State = 1107;
+					State = 1131;
 					_localctx._rowFix = rowFix();
 					_localctx._fixes.Add(_localctx._rowFix);
 					}
 					}
-					State = 1112;
+					State = 1136;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 1113;
+				State = 1137;
 				_localctx.does = shapeDone();
 				}
 				break;
@@ -8169,7 +8520,6 @@ internal partial class TurnrowParser : Parser {
 			case ALL:
 			case ALONG:
 			case APART:
-			case ARE:
 			case BEFORE:
 			case BUT:
 			case CH:
@@ -8225,6 +8575,7 @@ internal partial class TurnrowParser : Parser {
 			case ROUNDED:
 			case RUFFLE:
 			case SAME:
+			case SIDES:
 			case SKIPPED:
 			case SKIPPING:
 			case SLIPPING:
@@ -8249,66 +8600,66 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 1115;
+				State = 1139;
 				_localctx.rows = count();
-				State = 1137;
+				State = 1161;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 				case ROWS:
 					{
-					State = 1116;
+					State = 1140;
 					_localctx.counted = rowsWord();
-					State = 1119;
+					State = 1143;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==FROM) {
 						{
-						State = 1117;
+						State = 1141;
 						Match(FROM);
-						State = 1118;
+						State = 1142;
 						_localctx.mark = name();
 						}
 					}
 
-					State = 1125;
+					State = 1149;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					while (_la==COMMA) {
 						{
 						{
-						State = 1121;
+						State = 1145;
 						Match(COMMA);
-						State = 1122;
+						State = 1146;
 						_localctx._rowFix = rowFix();
 						_localctx._fixes.Add(_localctx._rowFix);
 						}
 						}
-						State = 1127;
+						State = 1151;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 					}
-					State = 1128;
+					State = 1152;
 					_localctx.does = shapeDone();
 					}
 					break;
 				case STITCH:
 				case STITCHES:
 					{
-					State = 1130;
+					State = 1154;
 					stitchesWord();
-					State = 1131;
+					State = 1155;
 					_localctx.inside = Match(IN);
-					State = 1135;
+					State = 1159;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 1132;
+						State = 1156;
 						Match(COMMA);
-						State = 1133;
+						State = 1157;
 						Match(BY);
-						State = 1134;
+						State = 1158;
 						_localctx.by = decreasing();
 						}
 					}
@@ -8373,30 +8724,30 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1151;
+			State = 1175;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case COLON:
 				{
-				State = 1141;
+				State = 1165;
 				Match(COLON);
-				State = 1142;
+				State = 1166;
 				_localctx._shaping = shaping();
 				_localctx._shapings.Add(_localctx._shaping);
-				State = 1147;
+				State = 1171;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==SEMICOLON) {
 					{
 					{
-					State = 1143;
+					State = 1167;
 					Match(SEMICOLON);
-					State = 1144;
+					State = 1168;
 					_localctx._shaping = shaping();
 					_localctx._shapings.Add(_localctx._shaping);
 					}
 					}
-					State = 1149;
+					State = 1173;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -8404,19 +8755,19 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EVENLY:
 				{
-				State = 1150;
+				State = 1174;
 				_localctx.solved = solve();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1154;
+			State = 1178;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 1153;
+				State = 1177;
 				_localctx.claimed = claim();
 				}
 			}
@@ -8474,38 +8825,38 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1161;
+			State = 1185;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==AFTER) {
 				{
-				State = 1156;
+				State = 1180;
 				Match(AFTER);
-				State = 1157;
+				State = 1181;
 				_localctx.after = count();
-				State = 1158;
+				State = 1182;
 				rowsWord();
-				State = 1159;
+				State = 1183;
 				Match(COMMA);
 				}
 			}
 
-			State = 1163;
+			State = 1187;
 			_localctx.first = stage();
-			State = 1168;
+			State = 1192;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1164;
+				State = 1188;
 				Match(COMMA);
-				State = 1165;
+				State = 1189;
 				_localctx._shapingPart = shapingPart();
 				_localctx._parts.Add(_localctx._shapingPart);
 				}
 				}
-				State = 1170;
+				State = 1194;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -8562,50 +8913,50 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1182;
+			State = 1206;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ADD:
 			case DEC:
 			case INC:
 				{
-				State = 1173;
+				State = 1197;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case DEC:
 				case INC:
 					{
-					State = 1171;
+					State = 1195;
 					_localctx.changed = change();
 					}
 					break;
 				case ADD:
 					{
-					State = 1172;
+					State = 1196;
 					Match(ADD);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 1175;
+				State = 1199;
 				_localctx.amount = count();
 				}
 				break;
 			case LEAVE:
 				{
-				State = 1176;
+				State = 1200;
 				Match(LEAVE);
-				State = 1177;
+				State = 1201;
 				_localctx.amount = count();
-				State = 1180;
+				State = 1204;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FOR) {
 					{
-					State = 1178;
+					State = 1202;
 					Match(FOR);
-					State = 1179;
+					State = 1203;
 					_localctx.later = Match(LATER);
 					}
 				}
@@ -8615,20 +8966,20 @@ internal partial class TurnrowParser : Parser {
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1187;
+			State = 1211;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case AT:
 				{
-				State = 1184;
+				State = 1208;
 				Match(AT);
-				State = 1185;
+				State = 1209;
 				_localctx.at = edge();
 				}
 				break;
 			case EVENLY:
 				{
-				State = 1186;
+				State = 1210;
 				_localctx.evenly = Match(EVENLY);
 				}
 				break;
@@ -8642,12 +8993,12 @@ internal partial class TurnrowParser : Parser {
 			default:
 				break;
 			}
-			State = 1190;
+			State = 1214;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==BY || _la==EVERY) {
 				{
-				State = 1189;
+				State = 1213;
 				_localctx.when = frequency();
 				}
 			}
@@ -8715,21 +9066,21 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 150, RULE_shapingPart);
 		int _la;
 		try {
-			State = 1208;
+			State = 1232;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case THEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1192;
+				State = 1216;
 				Match(THEN);
-				State = 1195;
+				State = 1219;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case BY:
 				case EVERY:
 					{
-					State = 1193;
+					State = 1217;
 					_localctx.when = frequency();
 					}
 					break;
@@ -8738,7 +9089,7 @@ internal partial class TurnrowParser : Parser {
 				case DEC:
 				case INC:
 					{
-					State = 1194;
+					State = 1218;
 					_localctx.next = stage();
 					}
 					break;
@@ -8750,21 +9101,21 @@ internal partial class TurnrowParser : Parser {
 			case EVERY:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1197;
+				State = 1221;
 				_localctx.often = everyRows();
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1198;
+				State = 1222;
 				Match(BY);
-				State = 1201;
+				State = 1225;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case TURNS:
 					{
-					State = 1199;
+					State = 1223;
 					_localctx.turns = turnRows();
 					}
 					break;
@@ -8772,7 +9123,7 @@ internal partial class TurnrowParser : Parser {
 				case SLIPPING:
 				case WORKING:
 					{
-					State = 1200;
+					State = 1224;
 					_localctx.by = decreasing();
 					}
 					break;
@@ -8786,23 +9137,23 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1203;
+				State = 1227;
 				_localctx.inset = stitchesIn();
 				}
 				break;
 			case AT:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1204;
+				State = 1228;
 				Match(AT);
-				State = 1205;
+				State = 1229;
 				_localctx.at = edge();
 				}
 				break;
 			case EVENLY:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 1206;
+				State = 1230;
 				_localctx.evenly = Match(EVENLY);
 				}
 				break;
@@ -8810,7 +9161,7 @@ internal partial class TurnrowParser : Parser {
 			case STAGGERED:
 				EnterOuterAlt(_localctx, 7);
 				{
-				State = 1207;
+				State = 1231;
 				_localctx.way = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==STACKED || _la==STAGGERED) ) {
@@ -8859,22 +9210,22 @@ internal partial class TurnrowParser : Parser {
 		FrequencyContext _localctx = new FrequencyContext(Context, State);
 		EnterRule(_localctx, 152, RULE_frequency);
 		try {
-			State = 1213;
+			State = 1237;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case EVERY:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1210;
+				State = 1234;
 				_localctx.often = everyRows();
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1211;
+				State = 1235;
 				Match(BY);
-				State = 1212;
+				State = 1236;
 				_localctx.turns = turnRows();
 				}
 				break;
@@ -8923,14 +9274,14 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1215;
+			State = 1239;
 			Match(EVERY);
-			State = 1220;
+			State = 1244;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROW:
 				{
-				State = 1216;
+				State = 1240;
 				Match(ROW);
 				}
 				break;
@@ -8980,7 +9331,6 @@ internal partial class TurnrowParser : Parser {
 			case ALL:
 			case ALONG:
 			case APART:
-			case ARE:
 			case BEFORE:
 			case BUT:
 			case CH:
@@ -9036,6 +9386,7 @@ internal partial class TurnrowParser : Parser {
 			case ROUNDED:
 			case RUFFLE:
 			case SAME:
+			case SIDES:
 			case SKIPPED:
 			case SKIPPING:
 			case SLIPPING:
@@ -9060,23 +9411,23 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 1217;
+				State = 1241;
 				_localctx.interval = count();
-				State = 1218;
+				State = 1242;
 				rowsWord();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1225;
+			State = 1249;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508352L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594021L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 64093649825215L) != 0)) {
+			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508352L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594037L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 256374599300959L) != 0)) {
 				{
-				State = 1222;
+				State = 1246;
 				_localctx.times = count();
-				State = 1223;
+				State = 1247;
 				Match(TIMES);
 				}
 			}
@@ -9126,26 +9477,26 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1227;
+			State = 1251;
 			Match(TURNS);
-			State = 1228;
+			State = 1252;
 			Match(EVERY);
-			State = 1229;
+			State = 1253;
 			_localctx.interval = count();
-			State = 1230;
+			State = 1254;
 			Match(AND);
-			State = 1231;
+			State = 1255;
 			_localctx.byTurns = count();
-			State = 1232;
+			State = 1256;
 			rowsWord();
-			State = 1236;
+			State = 1260;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508352L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594021L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 64093649825215L) != 0)) {
+			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508352L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594037L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 256374599300959L) != 0)) {
 				{
-				State = 1233;
+				State = 1257;
 				_localctx.times = count();
-				State = 1234;
+				State = 1258;
 				Match(TIMES);
 				}
 			}
@@ -9181,31 +9532,31 @@ internal partial class TurnrowParser : Parser {
 		DecreasingContext _localctx = new DecreasingContext(Context, State);
 		EnterRule(_localctx, 158, RULE_decreasing);
 		try {
-			State = 1243;
+			State = 1267;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case SKIPPING:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1238;
+				State = 1262;
 				Match(SKIPPING);
 				}
 				break;
 			case SLIPPING:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1239;
+				State = 1263;
 				Match(SLIPPING);
-				State = 1240;
+				State = 1264;
 				Match(OVER);
 				}
 				break;
 			case WORKING:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1241;
+				State = 1265;
 				Match(WORKING);
-				State = 1242;
+				State = 1266;
 				Match(TOGETHER);
 				}
 				break;
@@ -9249,28 +9600,28 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1247;
+			State = 1271;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WORD:
 				{
-				State = 1245;
+				State = 1269;
 				_localctx.called = Match(WORD);
 				}
 				break;
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 1246;
+				State = 1270;
 				_localctx.amount = list();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1249;
+			State = 1273;
 			stitchesWord();
-			State = 1250;
+			State = 1274;
 			Match(IN);
 			}
 		}
@@ -9326,48 +9677,48 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1252;
+			State = 1276;
 			Match(EVENLY);
-			State = 1253;
+			State = 1277;
 			Match(TO);
-			State = 1254;
+			State = 1278;
 			_localctx.target = count();
-			State = 1255;
+			State = 1279;
 			Match(COMMA);
-			State = 1259;
+			State = 1283;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case AT:
 				{
-				State = 1256;
+				State = 1280;
 				Match(AT);
-				State = 1257;
+				State = 1281;
 				_localctx.at = edge();
 				}
 				break;
 			case AROUND:
 				{
-				State = 1258;
+				State = 1282;
 				_localctx.around = Match(AROUND);
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1265;
+			State = 1289;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1261;
+				State = 1285;
 				Match(COMMA);
-				State = 1262;
+				State = 1286;
 				_localctx._solveOption = solveOption();
 				_localctx._options.Add(_localctx._solveOption);
 				}
 				}
-				State = 1267;
+				State = 1291;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -9422,40 +9773,40 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 164, RULE_solveOption);
 		int _la;
 		try {
-			State = 1284;
+			State = 1308;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ON:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1268;
+				State = 1292;
 				Match(ON);
-				State = 1269;
+				State = 1293;
 				Match(RS);
-				State = 1270;
+				State = 1294;
 				rowsWord();
 				}
 				break;
 			case LONGER:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1271;
+				State = 1295;
 				Match(LONGER);
-				State = 1272;
+				State = 1296;
 				Match(FIRST);
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1273;
+				State = 1297;
 				Match(BY);
-				State = 1276;
+				State = 1300;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case TURNS:
 					{
-					State = 1274;
+					State = 1298;
 					Match(TURNS);
 					}
 					break;
@@ -9463,7 +9814,7 @@ internal partial class TurnrowParser : Parser {
 				case SLIPPING:
 				case WORKING:
 					{
-					State = 1275;
+					State = 1299;
 					_localctx.by = decreasing();
 					}
 					break;
@@ -9476,7 +9827,7 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1278;
+				State = 1302;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==FIRST || _la==LAST) ) {
@@ -9486,11 +9837,11 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1279;
+				State = 1303;
 				_localctx.rows = count();
-				State = 1280;
+				State = 1304;
 				rowsWord();
-				State = 1281;
+				State = 1305;
 				Match(PLAIN);
 				}
 				break;
@@ -9499,7 +9850,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1283;
+				State = 1307;
 				_localctx.inset = stitchesIn();
 				}
 				break;
@@ -9568,24 +9919,24 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1286;
+			State = 1310;
 			Match(SOLID);
-			State = 1287;
+			State = 1311;
 			_localctx.shape = name();
-			State = 1288;
+			State = 1312;
 			_localctx.across = sum();
-			State = 1289;
+			State = 1313;
 			Match(ACROSS);
-			State = 1294;
+			State = 1318;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==BY) {
 				{
-				State = 1290;
+				State = 1314;
 				Match(BY);
-				State = 1291;
+				State = 1315;
 				_localctx.other = sum();
-				State = 1292;
+				State = 1316;
 				_localctx.way = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==HIGH || _la==THICK) ) {
@@ -9598,29 +9949,29 @@ internal partial class TurnrowParser : Parser {
 				}
 			}
 
-			State = 1300;
+			State = 1324;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1296;
+				State = 1320;
 				Match(COMMA);
-				State = 1297;
+				State = 1321;
 				_localctx._solidPart = solidPart();
 				_localctx._parts.Add(_localctx._solidPart);
 				}
 				}
-				State = 1302;
+				State = 1326;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1304;
+			State = 1328;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 1303;
+				State = 1327;
 				_localctx.claimed = claim();
 				}
 			}
@@ -9663,13 +10014,13 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 168, RULE_solidPart);
 		int _la;
 		try {
-			State = 1311;
+			State = 1335;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1306;
+				State = 1330;
 				_localctx.said = Match(WORD);
 				}
 				break;
@@ -9677,7 +10028,7 @@ internal partial class TurnrowParser : Parser {
 			case STAGGERED:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1307;
+				State = 1331;
 				_localctx.way = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==STACKED || _la==STAGGERED) ) {
@@ -9692,11 +10043,11 @@ internal partial class TurnrowParser : Parser {
 			case MULTIPLE:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1308;
+				State = 1332;
 				Match(MULTIPLE);
-				State = 1309;
+				State = 1333;
 				Match(OF);
-				State = 1310;
+				State = 1334;
 				_localctx.multiple = single();
 				}
 				break;
@@ -9776,60 +10127,60 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1313;
+			State = 1337;
 			Match(SEAM);
-			State = 1315;
+			State = 1339;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1314;
+				State = 1338;
 				_localctx._walkWord = walkWord();
 				_localctx._first.Add(_localctx._walkWord);
 				}
 				}
-				State = 1317;
+				State = 1341;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611686036145242112L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843249799038309L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 11317091757503L) != 0) );
-			State = 1323;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611686036145242112L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843249799038325L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 45268367030111L) != 0) );
+			State = 1347;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==AND) {
 				{
 				{
-				State = 1319;
+				State = 1343;
 				Match(AND);
-				State = 1320;
+				State = 1344;
 				_localctx._walkWords = walkWords();
 				_localctx._firstMore.Add(_localctx._walkWords);
 				}
 				}
-				State = 1325;
+				State = 1349;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1333;
+			State = 1357;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 1326;
+				State = 1350;
 				Match(COMMA);
-				State = 1331;
+				State = 1355;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (((((_la - 46)) & ~0x3f) == 0 && ((1L << (_la - 46)) & 144396663052828673L) != 0)) {
 					{
-					State = 1327;
+					State = 1351;
 					_localctx.rows = selection();
-					State = 1329;
+					State = 1353;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 1328;
+						State = 1352;
 						Match(COMMA);
 						}
 					}
@@ -9840,65 +10191,65 @@ internal partial class TurnrowParser : Parser {
 				}
 			}
 
-			State = 1335;
+			State = 1359;
 			Match(WITH);
-			State = 1337;
+			State = 1361;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1336;
+				State = 1360;
 				_localctx._walkWord = walkWord();
 				_localctx._second.Add(_localctx._walkWord);
 				}
 				}
-				State = 1339;
+				State = 1363;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611686036145242112L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843249799038309L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 11317091757503L) != 0) );
-			State = 1345;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611686036145242112L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843249799038325L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 45268367030111L) != 0) );
+			State = 1369;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==AND) {
 				{
 				{
-				State = 1341;
+				State = 1365;
 				Match(AND);
-				State = 1342;
+				State = 1366;
 				_localctx._walkWords = walkWords();
 				_localctx._secondMore.Add(_localctx._walkWords);
 				}
 				}
-				State = 1347;
+				State = 1371;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1352;
+			State = 1376;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1348;
+				State = 1372;
 				Match(COMMA);
-				State = 1349;
+				State = 1373;
 				_localctx._seamPart = seamPart();
 				_localctx._parts.Add(_localctx._seamPart);
 				}
 				}
-				State = 1354;
+				State = 1378;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1357;
+			State = 1381;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COLON) {
 				{
-				State = 1355;
+				State = 1379;
 				Match(COLON);
-				State = 1356;
+				State = 1380;
 				_localctx.worked = rate();
 				}
 			}
@@ -9940,21 +10291,21 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1360;
+			State = 1384;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1359;
+				State = 1383;
 				_localctx._walkWord = walkWord();
 				_localctx._words.Add(_localctx._walkWord);
 				}
 				}
-				State = 1362;
+				State = 1386;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611686036145242112L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843249799038309L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 11317091757503L) != 0) );
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611686036145242112L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843249799038325L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 45268367030111L) != 0) );
 			}
 		}
 		catch (RecognitionException re) {
@@ -10007,7 +10358,7 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 174, RULE_seamPart);
 		int _la;
 		try {
-			State = 1380;
+			State = 1404;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
@@ -10016,27 +10367,27 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1364;
+				State = 1388;
 				_localctx.rows = selection();
 				}
 				break;
 			case EASING:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1365;
+				State = 1389;
 				_localctx.eased = Match(EASING);
-				State = 1371;
+				State = 1395;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==NUMBER || _la==FRACTION) {
 					{
-					State = 1366;
+					State = 1390;
 					_localctx.least = list();
-					State = 1367;
+					State = 1391;
 					Match(TO);
-					State = 1368;
+					State = 1392;
 					_localctx.most = list();
-					State = 1369;
+					State = 1393;
 					_localctx.measure = unit();
 					}
 				}
@@ -10046,29 +10397,29 @@ internal partial class TurnrowParser : Parser {
 			case IN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1373;
+				State = 1397;
 				Match(IN);
-				State = 1377;
+				State = 1401;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case THE:
 					{
-					State = 1374;
+					State = 1398;
 					Match(THE);
-					State = 1375;
+					State = 1399;
 					_localctx.order = Match(SAME);
 					}
 					break;
 				case OPPOSITE:
 					{
-					State = 1376;
+					State = 1400;
 					_localctx.order = Match(OPPOSITE);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 1379;
+				State = 1403;
 				Match(ORDER);
 				}
 				break;
@@ -10108,7 +10459,7 @@ internal partial class TurnrowParser : Parser {
 		WalkWordContext _localctx = new WalkWordContext(Context, State);
 		EnterRule(_localctx, 176, RULE_walkWord);
 		try {
-			State = 1388;
+			State = 1412;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -10156,7 +10507,6 @@ internal partial class TurnrowParser : Parser {
 			case ALL:
 			case ALONG:
 			case APART:
-			case ARE:
 			case BEFORE:
 			case BUT:
 			case CH:
@@ -10212,6 +10562,7 @@ internal partial class TurnrowParser : Parser {
 			case ROUNDED:
 			case RUFFLE:
 			case SAME:
+			case SIDES:
 			case SKIPPED:
 			case SKIPPING:
 			case SLIPPING:
@@ -10235,42 +10586,42 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1382;
+				State = 1406;
 				name();
 				}
 				break;
 			case FIRST:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1383;
+				State = 1407;
 				Match(FIRST);
 				}
 				break;
 			case LAST:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1384;
+				State = 1408;
 				Match(LAST);
 				}
 				break;
 			case ROW:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1385;
+				State = 1409;
 				Match(ROW);
 				}
 				break;
 			case ROWS:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1386;
+				State = 1410;
 				Match(ROWS);
 				}
 				break;
 			case STITCHES:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 1387;
+				State = 1411;
 				Match(STITCHES);
 				}
 				break;
@@ -10324,7 +10675,7 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 178, RULE_selection);
 		int _la;
 		try {
-			State = 1406;
+			State = 1430;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ALL:
@@ -10332,19 +10683,19 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1392;
+				State = 1416;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==ALL) {
 					{
-					State = 1390;
+					State = 1414;
 					_localctx.all = Match(ALL);
-					State = 1391;
+					State = 1415;
 					Match(BUT);
 					}
 				}
 
-				State = 1394;
+				State = 1418;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==FIRST || _la==LAST) ) {
@@ -10354,12 +10705,12 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1399;
+				State = 1423;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1395;
+					State = 1419;
 					Match(ROW);
 					}
 					break;
@@ -10409,7 +10760,6 @@ internal partial class TurnrowParser : Parser {
 				case ALL:
 				case ALONG:
 				case APART:
-				case ARE:
 				case BEFORE:
 				case BUT:
 				case CH:
@@ -10465,6 +10815,7 @@ internal partial class TurnrowParser : Parser {
 				case ROUNDED:
 				case RUFFLE:
 				case SAME:
+				case SIDES:
 				case SKIPPED:
 				case SKIPPING:
 				case SLIPPING:
@@ -10489,9 +10840,9 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1396;
+					State = 1420;
 					_localctx.amount = count();
-					State = 1397;
+					State = 1421;
 					rowsWord();
 					}
 					break;
@@ -10503,13 +10854,13 @@ internal partial class TurnrowParser : Parser {
 			case ROWS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1401;
+				State = 1425;
 				Match(ROWS);
-				State = 1402;
+				State = 1426;
 				_localctx.from = count();
-				State = 1403;
+				State = 1427;
 				Match(TO);
-				State = 1404;
+				State = 1428;
 				_localctx.to = count();
 				}
 				break;
@@ -10574,46 +10925,46 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1409;
+			State = 1433;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==NUMBER || _la==FRACTION) {
 				{
-				State = 1408;
+				State = 1432;
 				_localctx.amount = list();
 				}
 			}
 
-			State = 1412;
+			State = 1436;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1411;
+				State = 1435;
 				_localctx._name = name();
 				_localctx._words.Add(_localctx._name);
 				}
 				}
-				State = 1414;
+				State = 1438;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594021L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 11317091691967L) != 0) );
-			State = 1437;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594037L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 45268366767967L) != 0) );
+			State = 1461;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case IN:
 				{
-				State = 1416;
+				State = 1440;
 				_localctx.way = Match(IN);
-				State = 1417;
+				State = 1441;
 				Match(EACH);
-				State = 1424;
+				State = 1448;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1418;
+					State = 1442;
 					_localctx.row = Match(ROW);
 					}
 					break;
@@ -10662,7 +11013,6 @@ internal partial class TurnrowParser : Parser {
 				case ALL:
 				case ALONG:
 				case APART:
-				case ARE:
 				case BEFORE:
 				case BUT:
 				case CH:
@@ -10718,6 +11068,7 @@ internal partial class TurnrowParser : Parser {
 				case ROUNDED:
 				case RUFFLE:
 				case SAME:
+				case SIDES:
 				case SKIPPED:
 				case SKIPPING:
 				case SLIPPING:
@@ -10740,21 +11091,21 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case WORD:
 					{
-					State = 1420;
+					State = 1444;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 1419;
+						State = 1443;
 						_localctx._name = name();
 						_localctx._kind.Add(_localctx._name);
 						}
 						}
-						State = 1422;
+						State = 1446;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594021L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 11317091691967L) != 0) );
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594037L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 45268366767967L) != 0) );
 					}
 					break;
 				default:
@@ -10764,14 +11115,14 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case PER:
 				{
-				State = 1426;
+				State = 1450;
 				_localctx.way = Match(PER);
-				State = 1434;
+				State = 1458;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1427;
+					State = 1451;
 					_localctx.row = Match(ROW);
 					}
 					break;
@@ -10821,7 +11172,6 @@ internal partial class TurnrowParser : Parser {
 				case ALL:
 				case ALONG:
 				case APART:
-				case ARE:
 				case BEFORE:
 				case BUT:
 				case CH:
@@ -10877,6 +11227,7 @@ internal partial class TurnrowParser : Parser {
 				case ROUNDED:
 				case RUFFLE:
 				case SAME:
+				case SIDES:
 				case SKIPPED:
 				case SKIPPING:
 				case SLIPPING:
@@ -10901,21 +11252,21 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1428;
+					State = 1452;
 					_localctx.over = count();
-					State = 1432;
+					State = 1456;
 					ErrorHandler.Sync(this);
 					switch (TokenStream.LA(1)) {
 					case ROW:
 					case ROWS:
 						{
-						State = 1429;
+						State = 1453;
 						_localctx.rows = rowsWord();
 						}
 						break;
 					case STITCHES:
 						{
-						State = 1430;
+						State = 1454;
 						Match(STITCHES);
 						}
 						break;
@@ -10964,7 +11315,6 @@ internal partial class TurnrowParser : Parser {
 					case ALL:
 					case ALONG:
 					case APART:
-					case ARE:
 					case BEFORE:
 					case BUT:
 					case CH:
@@ -11020,6 +11370,7 @@ internal partial class TurnrowParser : Parser {
 					case ROUNDED:
 					case RUFFLE:
 					case SAME:
+					case SIDES:
 					case SKIPPED:
 					case SKIPPING:
 					case SLIPPING:
@@ -11042,7 +11393,7 @@ internal partial class TurnrowParser : Parser {
 					case OZ:
 					case WORD:
 						{
-						State = 1431;
+						State = 1455;
 						_localctx._name = name();
 						_localctx._kind.Add(_localctx._name);
 						}
@@ -11059,7 +11410,7 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EVENLY:
 				{
-				State = 1436;
+				State = 1460;
 				_localctx.evenly = Match(EVENLY);
 				}
 				break;
@@ -11142,25 +11493,25 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1439;
+			State = 1463;
 			Match(EXPECT);
-			State = 1440;
+			State = 1464;
 			_localctx.left = expected();
-			State = 1471;
+			State = 1495;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case MEASURE:
 				{
-				State = 1441;
+				State = 1465;
 				Match(MEASURE);
-				State = 1451;
+				State = 1475;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case AT:
 					{
-					State = 1442;
+					State = 1466;
 					Match(AT);
-					State = 1443;
+					State = 1467;
 					_localctx.bound = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==LEAST || _la==MOST) ) {
@@ -11170,7 +11521,7 @@ internal partial class TurnrowParser : Parser {
 						ErrorHandler.ReportMatch(this);
 					    Consume();
 					}
-					State = 1444;
+					State = 1468;
 					_localctx.length = sum();
 					}
 					break;
@@ -11220,7 +11571,6 @@ internal partial class TurnrowParser : Parser {
 				case ALL:
 				case ALONG:
 				case APART:
-				case ARE:
 				case BEFORE:
 				case BUT:
 				case CH:
@@ -11276,6 +11626,7 @@ internal partial class TurnrowParser : Parser {
 				case ROUNDED:
 				case RUFFLE:
 				case SAME:
+				case SIDES:
 				case SKIPPED:
 				case SKIPPING:
 				case SLIPPING:
@@ -11300,18 +11651,18 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1445;
+					State = 1469;
 					_localctx.length = sum();
-					State = 1449;
+					State = 1473;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 1446;
+						State = 1470;
 						Match(COMMA);
-						State = 1447;
+						State = 1471;
 						Match(WITHIN);
-						State = 1448;
+						State = 1472;
 						_localctx.within = sum();
 						}
 					}
@@ -11326,7 +11677,7 @@ internal partial class TurnrowParser : Parser {
 			case ARE:
 			case IS:
 				{
-				State = 1453;
+				State = 1477;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -11335,14 +11686,14 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1456;
+				State = 1480;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AT) {
 					{
-					State = 1454;
+					State = 1478;
 					Match(AT);
-					State = 1455;
+					State = 1479;
 					_localctx.bound = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==LEAST || _la==MOST) ) {
@@ -11355,7 +11706,7 @@ internal partial class TurnrowParser : Parser {
 					}
 				}
 
-				State = 1458;
+				State = 1482;
 				_localctx.right = expected();
 				}
 				break;
@@ -11363,40 +11714,40 @@ internal partial class TurnrowParser : Parser {
 			case LIE:
 			case RUFFLE:
 				{
-				State = 1459;
+				State = 1483;
 				_localctx.lying = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
-				if ( !(((((_la - 79)) & ~0x3f) == 0 && ((1L << (_la - 79)) & 72057594306363393L) != 0)) ) {
+				if ( !(((((_la - 79)) & ~0x3f) == 0 && ((1L << (_la - 79)) & 144115188344291329L) != 0)) ) {
 					_localctx.lying = ErrorHandler.RecoverInline(this);
 				}
 				else {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1461;
+				State = 1485;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FLAT) {
 					{
-					State = 1460;
+					State = 1484;
 					_localctx.flat = Match(FLAT);
 					}
 				}
 
-				State = 1469;
+				State = 1493;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 1463;
+					State = 1487;
 					Match(IN);
-					State = 1464;
+					State = 1488;
 					Match(ROWS);
-					State = 1465;
+					State = 1489;
 					_localctx.from = count();
-					State = 1466;
+					State = 1490;
 					Match(TO);
-					State = 1467;
+					State = 1491;
 					_localctx.to = count();
 					}
 				}
@@ -11452,24 +11803,24 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1473;
+			State = 1497;
 			_localctx.value = sum();
-			State = 1484;
+			State = 1508;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==ROWS || _la==STITCHES || _la==WORD) {
 				{
-				State = 1475;
+				State = 1499;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==WORD) {
 					{
-					State = 1474;
+					State = 1498;
 					_localctx.by = Match(WORD);
 					}
 				}
 
-				State = 1477;
+				State = 1501;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -11479,18 +11830,18 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1481;
+				State = 1505;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0)) {
 					{
 					{
-					State = 1478;
+					State = 1502;
 					_localctx._expectedMore = expectedMore();
 					_localctx._more.Add(_localctx._expectedMore);
 					}
 					}
-					State = 1483;
+					State = 1507;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -11537,16 +11888,16 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1486;
+			State = 1510;
 			_localctx.by = sign();
-			State = 1487;
+			State = 1511;
 			_localctx.value = single();
-			State = 1489;
+			State = 1513;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==ROWS || _la==STITCHES) {
 				{
-				State = 1488;
+				State = 1512;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -11609,38 +11960,38 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1491;
+			State = 1515;
 			Match(EQUALS);
-			State = 1492;
+			State = 1516;
 			_localctx._claimPart = claimPart();
 			_localctx._parts.Add(_localctx._claimPart);
-			State = 1497;
+			State = 1521;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1493;
+				State = 1517;
 				Match(COMMA);
-				State = 1494;
+				State = 1518;
 				_localctx._claimPart = claimPart();
 				_localctx._parts.Add(_localctx._claimPart);
 				}
 				}
-				State = 1499;
+				State = 1523;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1505;
+			State = 1529;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WITHOUT:
 				{
-				State = 1500;
+				State = 1524;
 				_localctx.without = Match(WITHOUT);
-				State = 1501;
+				State = 1525;
 				Match(TURNING);
-				State = 1502;
+				State = 1526;
 				_la = TokenStream.LA(1);
 				if ( !(_la==CHAIN || _la==CH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -11653,9 +12004,9 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case WITH:
 				{
-				State = 1503;
+				State = 1527;
 				_localctx.with = Match(WITH);
-				State = 1504;
+				State = 1528;
 				Match(CHAINS);
 				}
 				break;
@@ -11707,9 +12058,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1507;
+			State = 1531;
 			_localctx.amount = count();
-			State = 1514;
+			State = 1538;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -11757,7 +12108,6 @@ internal partial class TurnrowParser : Parser {
 			case ALL:
 			case ALONG:
 			case APART:
-			case ARE:
 			case BEFORE:
 			case BUT:
 			case CH:
@@ -11813,6 +12163,7 @@ internal partial class TurnrowParser : Parser {
 			case ROUNDED:
 			case RUFFLE:
 			case SAME:
+			case SIDES:
 			case SKIPPED:
 			case SKIPPING:
 			case SLIPPING:
@@ -11835,26 +12186,26 @@ internal partial class TurnrowParser : Parser {
 			case OZ:
 			case WORD:
 				{
-				State = 1509;
+				State = 1533;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 1508;
+					State = 1532;
 					_localctx._name = name();
 					_localctx._words.Add(_localctx._name);
 					}
 					}
-					State = 1511;
+					State = 1535;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594021L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 11317091691967L) != 0) );
+				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594037L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 45268366767967L) != 0) );
 				}
 				break;
 			case STITCHES:
 				{
-				State = 1513;
+				State = 1537;
 				_localctx.stitches = Match(STITCHES);
 				}
 				break;
@@ -11900,15 +12251,15 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 192, RULE_edge);
 		int _la;
 		try {
-			State = 1522;
+			State = 1546;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case BOTH:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1516;
+				State = 1540;
 				Match(BOTH);
-				State = 1517;
+				State = 1541;
 				Match(EDGES);
 				}
 				break;
@@ -11957,7 +12308,6 @@ internal partial class TurnrowParser : Parser {
 			case ALL:
 			case ALONG:
 			case APART:
-			case ARE:
 			case BEFORE:
 			case BUT:
 			case CH:
@@ -12013,6 +12363,7 @@ internal partial class TurnrowParser : Parser {
 			case ROUNDED:
 			case RUFFLE:
 			case SAME:
+			case SIDES:
 			case SKIPPED:
 			case SKIPPING:
 			case SLIPPING:
@@ -12036,14 +12387,14 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1518;
+				State = 1542;
 				_localctx.called = name();
-				State = 1520;
+				State = 1544;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==EDGE) {
 					{
-					State = 1519;
+					State = 1543;
 					Match(EDGE);
 					}
 				}
@@ -12083,7 +12434,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1524;
+			State = 1548;
 			_la = TokenStream.LA(1);
 			if ( !(_la==RS || _la==WS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -12123,7 +12474,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1526;
+			State = 1550;
 			_la = TokenStream.LA(1);
 			if ( !(_la==DEC || _la==INC) ) {
 			ErrorHandler.RecoverInline(this);
@@ -12169,21 +12520,21 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1529;
+			State = 1553;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1528;
+				State = 1552;
 				_localctx._name = name();
 				_localctx._words.Add(_localctx._name);
 				}
 				}
-				State = 1531;
+				State = 1555;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594021L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 11317091691967L) != 0) );
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594037L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 45268366767967L) != 0) );
 			}
 		}
 		catch (RecognitionException re) {
@@ -12215,7 +12566,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1533;
+			State = 1557;
 			_la = TokenStream.LA(1);
 			if ( !(_la==ROW || _la==ROWS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -12255,7 +12606,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1535;
+			State = 1559;
 			_la = TokenStream.LA(1);
 			if ( !(_la==STITCH || _la==STITCHES) ) {
 			ErrorHandler.RecoverInline(this);
@@ -12305,20 +12656,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1537;
+			State = 1561;
 			_localctx.first = factor();
-			State = 1541;
+			State = 1565;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0)) {
 				{
 				{
-				State = 1538;
+				State = 1562;
 				_localctx._sumOperation = sumOperation();
 				_localctx._rest.Add(_localctx._sumOperation);
 				}
 				}
-				State = 1543;
+				State = 1567;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -12358,9 +12709,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1544;
+			State = 1568;
 			_localctx.by = sign();
-			State = 1545;
+			State = 1569;
 			_localctx.value = factor();
 			}
 		}
@@ -12407,21 +12758,21 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 208, RULE_factor);
 		int _la;
 		try {
-			State = 1556;
+			State = 1580;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1547;
+				State = 1571;
 				_localctx.amount = list();
-				State = 1549;
+				State = 1573;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if (_la==IN || ((((_la - 165)) & ~0x3f) == 0 && ((1L << (_la - 165)) & 45L) != 0)) {
+				if (_la==IN || ((((_la - 167)) & ~0x3f) == 0 && ((1L << (_la - 167)) & 45L) != 0)) {
 					{
-					State = 1548;
+					State = 1572;
 					_localctx.measure = unit();
 					}
 				}
@@ -12473,7 +12824,6 @@ internal partial class TurnrowParser : Parser {
 			case ALL:
 			case ALONG:
 			case APART:
-			case ARE:
 			case BEFORE:
 			case BUT:
 			case CH:
@@ -12529,6 +12879,7 @@ internal partial class TurnrowParser : Parser {
 			case ROUNDED:
 			case RUFFLE:
 			case SAME:
+			case SIDES:
 			case SKIPPED:
 			case SKIPPING:
 			case SLIPPING:
@@ -12552,18 +12903,18 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1551;
+				State = 1575;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1552;
+				State = 1576;
 				Match(OPEN);
-				State = 1553;
+				State = 1577;
 				_localctx.inside = sum();
-				State = 1554;
+				State = 1578;
 				Match(CLOSE);
 				}
 				break;
@@ -12610,20 +12961,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1558;
+			State = 1582;
 			_localctx.first = single();
-			State = 1562;
+			State = 1586;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0)) {
 				{
 				{
-				State = 1559;
+				State = 1583;
 				_localctx._countOperation = countOperation();
 				_localctx._rest.Add(_localctx._countOperation);
 				}
 				}
-				State = 1564;
+				State = 1588;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -12663,9 +13014,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1565;
+			State = 1589;
 			_localctx.by = sign();
-			State = 1566;
+			State = 1590;
 			_localctx.value = single();
 			}
 		}
@@ -12707,14 +13058,14 @@ internal partial class TurnrowParser : Parser {
 		SingleContext _localctx = new SingleContext(Context, State);
 		EnterRule(_localctx, 214, RULE_single);
 		try {
-			State = 1574;
+			State = 1598;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1568;
+				State = 1592;
 				_localctx.amount = list();
 				}
 				break;
@@ -12763,7 +13114,6 @@ internal partial class TurnrowParser : Parser {
 			case ALL:
 			case ALONG:
 			case APART:
-			case ARE:
 			case BEFORE:
 			case BUT:
 			case CH:
@@ -12819,6 +13169,7 @@ internal partial class TurnrowParser : Parser {
 			case ROUNDED:
 			case RUFFLE:
 			case SAME:
+			case SIDES:
 			case SKIPPED:
 			case SKIPPING:
 			case SLIPPING:
@@ -12842,18 +13193,18 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1569;
+				State = 1593;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1570;
+				State = 1594;
 				Match(OPEN);
-				State = 1571;
+				State = 1595;
 				_localctx.inside = count();
-				State = 1572;
+				State = 1596;
 				Match(CLOSE);
 				}
 				break;
@@ -12892,7 +13243,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1576;
+			State = 1600;
 			_la = TokenStream.LA(1);
 			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
@@ -12945,36 +13296,36 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1578;
+			State = 1602;
 			_localctx.first = number();
-			State = 1590;
+			State = 1614;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==OPEN) {
 				{
-				State = 1579;
+				State = 1603;
 				Match(OPEN);
-				State = 1580;
+				State = 1604;
 				_localctx._number = number();
 				_localctx._more.Add(_localctx._number);
-				State = 1585;
+				State = 1609;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 1581;
+					State = 1605;
 					Match(COMMA);
-					State = 1582;
+					State = 1606;
 					_localctx._number = number();
 					_localctx._more.Add(_localctx._number);
 					}
 					}
-					State = 1587;
+					State = 1611;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 1588;
+				State = 1612;
 				Match(CLOSE);
 				}
 			}
@@ -13010,20 +13361,20 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 220, RULE_number);
 		int _la;
 		try {
-			State = 1597;
+			State = 1621;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1592;
+				State = 1616;
 				_localctx.whole = Match(NUMBER);
-				State = 1594;
+				State = 1618;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FRACTION) {
 					{
-					State = 1593;
+					State = 1617;
 					_localctx.part = Match(FRACTION);
 					}
 				}
@@ -13033,7 +13384,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1596;
+				State = 1620;
 				_localctx.part = Match(FRACTION);
 				}
 				break;
@@ -13073,9 +13424,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1599;
+			State = 1623;
 			_la = TokenStream.LA(1);
-			if ( !(_la==IN || ((((_la - 165)) & ~0x3f) == 0 && ((1L << (_la - 165)) & 45L) != 0)) ) {
+			if ( !(_la==IN || ((((_la - 167)) & ~0x3f) == 0 && ((1L << (_la - 167)) & 45L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
 			}
 			else {
@@ -13141,7 +13492,6 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ALL() { return GetToken(TurnrowParser.ALL, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ALONG() { return GetToken(TurnrowParser.ALONG, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode APART() { return GetToken(TurnrowParser.APART, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ARE() { return GetToken(TurnrowParser.ARE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode BEFORE() { return GetToken(TurnrowParser.BEFORE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode BUT() { return GetToken(TurnrowParser.BUT, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CH() { return GetToken(TurnrowParser.CH, 0); }
@@ -13196,6 +13546,7 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ROUNDED() { return GetToken(TurnrowParser.ROUNDED, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode RUFFLE() { return GetToken(TurnrowParser.RUFFLE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SAME() { return GetToken(TurnrowParser.SAME, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SIDES() { return GetToken(TurnrowParser.SIDES, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SKIPPING() { return GetToken(TurnrowParser.SKIPPING, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SLIPPING() { return GetToken(TurnrowParser.SLIPPING, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode STACKED() { return GetToken(TurnrowParser.STACKED, 0); }
@@ -13233,9 +13584,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1601;
+			State = 1625;
 			_la = TokenStream.LA(1);
-			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594021L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 11317091691967L) != 0)) ) {
+			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594037L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 45268366767967L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
 			}
 			else {
@@ -13256,7 +13607,7 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	private static int[] _serializedATN => new int[] {
-		4,1,179,1604,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
+		4,1,181,1628,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
 		7,7,7,2,8,7,8,2,9,7,9,2,10,7,10,2,11,7,11,2,12,7,12,2,13,7,13,2,14,7,14,
 		2,15,7,15,2,16,7,16,2,17,7,17,2,18,7,18,2,19,7,19,2,20,7,20,2,21,7,21,
 		2,22,7,22,2,23,7,23,2,24,7,24,2,25,7,25,2,26,7,26,2,27,7,27,2,28,7,28,
@@ -13307,563 +13658,573 @@ internal partial class TurnrowParser : Parser {
 		40,3,40,648,8,40,1,41,4,41,651,8,41,11,41,12,41,652,1,42,1,42,3,42,657,
 		8,42,1,43,4,43,660,8,43,11,43,12,43,661,1,43,1,43,5,43,666,8,43,10,43,
 		12,43,669,9,43,1,44,1,44,1,44,1,44,3,44,675,8,44,1,45,1,45,1,45,1,45,1,
-		45,3,45,682,8,45,1,46,1,46,1,46,3,46,687,8,46,1,47,1,47,1,47,1,47,1,47,
-		1,47,1,47,1,47,1,47,1,47,3,47,699,8,47,1,47,1,47,3,47,703,8,47,1,48,1,
-		48,1,48,1,48,1,48,1,49,1,49,1,49,1,49,1,49,5,49,715,8,49,10,49,12,49,718,
-		9,49,1,50,1,50,1,50,1,50,1,50,1,50,3,50,726,8,50,1,51,1,51,1,51,1,52,1,
-		52,1,52,1,52,1,53,1,53,3,53,737,8,53,1,53,3,53,740,8,53,1,53,1,53,1,53,
-		3,53,745,8,53,1,54,1,54,1,54,1,54,1,54,3,54,752,8,54,1,54,1,54,1,54,3,
-		54,757,8,54,1,55,1,55,1,55,5,55,762,8,55,10,55,12,55,765,9,55,1,56,1,56,
-		1,56,1,56,1,56,1,56,1,56,1,56,3,56,775,8,56,1,56,3,56,778,8,56,1,56,1,
-		56,3,56,782,8,56,1,56,1,56,1,56,1,56,1,56,1,56,1,56,3,56,791,8,56,1,56,
-		1,56,3,56,795,8,56,1,56,1,56,1,56,1,56,1,56,1,56,1,56,1,56,1,56,3,56,806,
-		8,56,1,56,3,56,809,8,56,1,56,4,56,812,8,56,11,56,12,56,813,1,56,1,56,3,
-		56,818,8,56,1,56,1,56,3,56,822,8,56,1,56,1,56,1,56,1,56,1,56,4,56,829,
-		8,56,11,56,12,56,830,3,56,833,8,56,1,56,1,56,3,56,837,8,56,1,56,3,56,840,
-		8,56,1,56,3,56,843,8,56,3,56,845,8,56,1,57,1,57,1,57,1,57,1,57,1,57,1,
-		57,1,57,1,58,1,58,1,58,1,58,1,59,4,59,860,8,59,11,59,12,59,861,1,59,1,
-		59,5,59,866,8,59,10,59,12,59,869,9,59,1,59,3,59,872,8,59,1,60,1,60,3,60,
-		876,8,60,1,60,3,60,879,8,60,1,61,1,61,1,61,1,61,1,61,1,61,1,61,1,61,1,
-		61,3,61,890,8,61,3,61,892,8,61,1,62,1,62,1,62,5,62,897,8,62,10,62,12,62,
-		900,9,62,1,62,1,62,4,62,904,8,62,11,62,12,62,905,3,62,908,8,62,1,62,1,
-		62,1,62,1,62,3,62,914,8,62,1,62,1,62,5,62,918,8,62,10,62,12,62,921,9,62,
-		1,62,1,62,3,62,925,8,62,1,62,4,62,928,8,62,11,62,12,62,929,1,62,1,62,1,
-		62,4,62,935,8,62,11,62,12,62,936,3,62,939,8,62,3,62,941,8,62,1,62,1,62,
-		1,62,1,62,1,62,1,62,3,62,949,8,62,1,62,1,62,1,62,1,62,1,62,1,62,4,62,957,
-		8,62,11,62,12,62,958,3,62,961,8,62,1,63,1,63,1,63,1,63,1,63,1,63,1,63,
-		1,63,3,63,971,8,63,1,63,1,63,1,63,1,63,1,63,1,63,1,63,3,63,980,8,63,3,
-		63,982,8,63,3,63,984,8,63,1,63,3,63,987,8,63,1,64,1,64,1,64,1,64,5,64,
-		993,8,64,10,64,12,64,996,9,64,1,64,1,64,1,64,1,65,1,65,1,65,3,65,1004,
-		8,65,1,66,1,66,1,66,1,66,1,66,1,66,1,66,1,66,1,66,1,66,1,66,3,66,1017,
-		8,66,1,67,1,67,1,67,1,67,1,67,3,67,1024,8,67,1,67,1,67,1,67,1,67,1,67,
-		3,67,1031,8,67,1,67,1,67,3,67,1035,8,67,1,67,1,67,5,67,1039,8,67,10,67,
-		12,67,1042,9,67,1,67,3,67,1045,8,67,1,68,1,68,1,68,1,68,1,68,1,68,1,68,
-		1,68,1,68,1,68,1,68,3,68,1058,8,68,1,69,1,69,1,69,1,69,3,69,1064,8,69,
-		1,69,1,69,1,69,3,69,1069,8,69,1,70,1,70,1,70,1,70,1,70,1,70,1,70,1,70,
-		3,70,1079,8,70,1,70,3,70,1082,8,70,1,71,1,71,1,71,1,71,1,71,1,71,1,71,
-		1,71,1,71,1,71,1,71,1,71,1,71,3,71,1097,8,71,1,71,1,71,3,71,1101,8,71,
-		1,71,1,71,3,71,1105,8,71,1,71,1,71,5,71,1109,8,71,10,71,12,71,1112,9,71,
-		1,71,1,71,1,71,1,71,1,71,1,71,3,71,1120,8,71,1,71,1,71,5,71,1124,8,71,
-		10,71,12,71,1127,9,71,1,71,1,71,1,71,1,71,1,71,1,71,1,71,3,71,1136,8,71,
-		3,71,1138,8,71,3,71,1140,8,71,1,72,1,72,1,72,1,72,5,72,1146,8,72,10,72,
-		12,72,1149,9,72,1,72,3,72,1152,8,72,1,72,3,72,1155,8,72,1,73,1,73,1,73,
-		1,73,1,73,3,73,1162,8,73,1,73,1,73,1,73,5,73,1167,8,73,10,73,12,73,1170,
-		9,73,1,74,1,74,3,74,1174,8,74,1,74,1,74,1,74,1,74,1,74,3,74,1181,8,74,
-		3,74,1183,8,74,1,74,1,74,1,74,3,74,1188,8,74,1,74,3,74,1191,8,74,1,75,
-		1,75,1,75,3,75,1196,8,75,1,75,1,75,1,75,1,75,3,75,1202,8,75,1,75,1,75,
-		1,75,1,75,1,75,3,75,1209,8,75,1,76,1,76,1,76,3,76,1214,8,76,1,77,1,77,
-		1,77,1,77,1,77,3,77,1221,8,77,1,77,1,77,1,77,3,77,1226,8,77,1,78,1,78,
-		1,78,1,78,1,78,1,78,1,78,1,78,1,78,3,78,1237,8,78,1,79,1,79,1,79,1,79,
-		1,79,3,79,1244,8,79,1,80,1,80,3,80,1248,8,80,1,80,1,80,1,80,1,81,1,81,
-		1,81,1,81,1,81,1,81,1,81,3,81,1260,8,81,1,81,1,81,5,81,1264,8,81,10,81,
-		12,81,1267,9,81,1,82,1,82,1,82,1,82,1,82,1,82,1,82,1,82,3,82,1277,8,82,
-		1,82,1,82,1,82,1,82,1,82,1,82,3,82,1285,8,82,1,83,1,83,1,83,1,83,1,83,
-		1,83,1,83,1,83,3,83,1295,8,83,1,83,1,83,5,83,1299,8,83,10,83,12,83,1302,
-		9,83,1,83,3,83,1305,8,83,1,84,1,84,1,84,1,84,1,84,3,84,1312,8,84,1,85,
-		1,85,4,85,1316,8,85,11,85,12,85,1317,1,85,1,85,5,85,1322,8,85,10,85,12,
-		85,1325,9,85,1,85,1,85,1,85,3,85,1330,8,85,3,85,1332,8,85,3,85,1334,8,
-		85,1,85,1,85,4,85,1338,8,85,11,85,12,85,1339,1,85,1,85,5,85,1344,8,85,
-		10,85,12,85,1347,9,85,1,85,1,85,5,85,1351,8,85,10,85,12,85,1354,9,85,1,
-		85,1,85,3,85,1358,8,85,1,86,4,86,1361,8,86,11,86,12,86,1362,1,87,1,87,
-		1,87,1,87,1,87,1,87,1,87,3,87,1372,8,87,1,87,1,87,1,87,1,87,3,87,1378,
-		8,87,1,87,3,87,1381,8,87,1,88,1,88,1,88,1,88,1,88,1,88,3,88,1389,8,88,
-		1,89,1,89,3,89,1393,8,89,1,89,1,89,1,89,1,89,1,89,3,89,1400,8,89,1,89,
-		1,89,1,89,1,89,1,89,3,89,1407,8,89,1,90,3,90,1410,8,90,1,90,4,90,1413,
-		8,90,11,90,12,90,1414,1,90,1,90,1,90,1,90,4,90,1421,8,90,11,90,12,90,1422,
-		3,90,1425,8,90,1,90,1,90,1,90,1,90,1,90,1,90,3,90,1433,8,90,3,90,1435,
-		8,90,1,90,3,90,1438,8,90,1,91,1,91,1,91,1,91,1,91,1,91,1,91,1,91,1,91,
-		1,91,3,91,1450,8,91,3,91,1452,8,91,1,91,1,91,1,91,3,91,1457,8,91,1,91,
-		1,91,1,91,3,91,1462,8,91,1,91,1,91,1,91,1,91,1,91,1,91,3,91,1470,8,91,
-		3,91,1472,8,91,1,92,1,92,3,92,1476,8,92,1,92,1,92,5,92,1480,8,92,10,92,
-		12,92,1483,9,92,3,92,1485,8,92,1,93,1,93,1,93,3,93,1490,8,93,1,94,1,94,
-		1,94,1,94,5,94,1496,8,94,10,94,12,94,1499,9,94,1,94,1,94,1,94,1,94,1,94,
-		3,94,1506,8,94,1,95,1,95,4,95,1510,8,95,11,95,12,95,1511,1,95,3,95,1515,
-		8,95,1,96,1,96,1,96,1,96,3,96,1521,8,96,3,96,1523,8,96,1,97,1,97,1,98,
-		1,98,1,99,4,99,1530,8,99,11,99,12,99,1531,1,100,1,100,1,101,1,101,1,102,
-		1,102,5,102,1540,8,102,10,102,12,102,1543,9,102,1,103,1,103,1,103,1,104,
-		1,104,3,104,1550,8,104,1,104,1,104,1,104,1,104,1,104,3,104,1557,8,104,
-		1,105,1,105,5,105,1561,8,105,10,105,12,105,1564,9,105,1,106,1,106,1,106,
-		1,107,1,107,1,107,1,107,1,107,1,107,3,107,1575,8,107,1,108,1,108,1,109,
-		1,109,1,109,1,109,1,109,5,109,1584,8,109,10,109,12,109,1587,9,109,1,109,
-		1,109,3,109,1591,8,109,1,110,1,110,3,110,1595,8,110,1,110,3,110,1598,8,
-		110,1,111,1,111,1,112,1,112,1,112,0,0,113,0,2,4,6,8,10,12,14,16,18,20,
-		22,24,26,28,30,32,34,36,38,40,42,44,46,48,50,52,54,56,58,60,62,64,66,68,
-		70,72,74,76,78,80,82,84,86,88,90,92,94,96,98,100,102,104,106,108,110,112,
-		114,116,118,120,122,124,126,128,130,132,134,136,138,140,142,144,146,148,
-		150,152,154,156,158,160,162,164,166,168,170,172,174,176,178,180,182,184,
-		186,188,190,192,194,196,198,200,202,204,206,208,210,212,214,216,218,220,
-		222,224,0,22,2,0,166,167,169,170,2,0,43,43,131,131,2,0,21,21,75,75,2,0,
-		46,46,144,144,2,0,166,166,169,169,2,0,98,98,159,159,2,0,82,82,156,156,
-		2,0,94,94,103,103,2,0,68,68,102,102,2,0,35,35,44,44,4,0,94,94,103,103,
-		114,114,136,136,1,0,142,143,2,0,98,98,148,148,2,0,105,105,112,112,3,0,
-		79,79,107,107,135,135,2,0,134,134,164,164,2,0,80,80,101,101,1,0,45,46,
-		2,0,52,52,144,144,2,0,11,13,15,15,4,0,100,100,165,165,167,168,170,170,
-		28,0,16,19,21,28,30,33,35,44,47,61,63,65,67,68,71,71,73,73,75,79,81,89,
-		91,93,95,98,102,102,104,124,126,133,135,136,138,139,141,143,145,145,147,
-		149,152,154,156,159,161,161,163,163,166,166,169,169,171,171,1806,0,226,
-		1,0,0,0,2,229,1,0,0,0,4,277,1,0,0,0,6,279,1,0,0,0,8,282,1,0,0,0,10,285,
-		1,0,0,0,12,292,1,0,0,0,14,294,1,0,0,0,16,297,1,0,0,0,18,313,1,0,0,0,20,
-		315,1,0,0,0,22,318,1,0,0,0,24,321,1,0,0,0,26,324,1,0,0,0,28,326,1,0,0,
-		0,30,346,1,0,0,0,32,348,1,0,0,0,34,352,1,0,0,0,36,376,1,0,0,0,38,379,1,
-		0,0,0,40,411,1,0,0,0,42,413,1,0,0,0,44,418,1,0,0,0,46,439,1,0,0,0,48,447,
-		1,0,0,0,50,455,1,0,0,0,52,462,1,0,0,0,54,479,1,0,0,0,56,481,1,0,0,0,58,
-		490,1,0,0,0,60,505,1,0,0,0,62,517,1,0,0,0,64,534,1,0,0,0,66,536,1,0,0,
-		0,68,539,1,0,0,0,70,544,1,0,0,0,72,561,1,0,0,0,74,571,1,0,0,0,76,573,1,
-		0,0,0,78,584,1,0,0,0,80,647,1,0,0,0,82,650,1,0,0,0,84,656,1,0,0,0,86,659,
-		1,0,0,0,88,674,1,0,0,0,90,676,1,0,0,0,92,683,1,0,0,0,94,702,1,0,0,0,96,
-		704,1,0,0,0,98,709,1,0,0,0,100,725,1,0,0,0,102,727,1,0,0,0,104,730,1,0,
-		0,0,106,734,1,0,0,0,108,746,1,0,0,0,110,758,1,0,0,0,112,844,1,0,0,0,114,
-		846,1,0,0,0,116,854,1,0,0,0,118,871,1,0,0,0,120,878,1,0,0,0,122,891,1,
-		0,0,0,124,893,1,0,0,0,126,962,1,0,0,0,128,988,1,0,0,0,130,1000,1,0,0,0,
-		132,1016,1,0,0,0,134,1018,1,0,0,0,136,1057,1,0,0,0,138,1059,1,0,0,0,140,
-		1070,1,0,0,0,142,1083,1,0,0,0,144,1151,1,0,0,0,146,1161,1,0,0,0,148,1182,
-		1,0,0,0,150,1208,1,0,0,0,152,1213,1,0,0,0,154,1215,1,0,0,0,156,1227,1,
-		0,0,0,158,1243,1,0,0,0,160,1247,1,0,0,0,162,1252,1,0,0,0,164,1284,1,0,
-		0,0,166,1286,1,0,0,0,168,1311,1,0,0,0,170,1313,1,0,0,0,172,1360,1,0,0,
-		0,174,1380,1,0,0,0,176,1388,1,0,0,0,178,1406,1,0,0,0,180,1409,1,0,0,0,
-		182,1439,1,0,0,0,184,1473,1,0,0,0,186,1486,1,0,0,0,188,1491,1,0,0,0,190,
-		1507,1,0,0,0,192,1522,1,0,0,0,194,1524,1,0,0,0,196,1526,1,0,0,0,198,1529,
-		1,0,0,0,200,1533,1,0,0,0,202,1535,1,0,0,0,204,1537,1,0,0,0,206,1544,1,
-		0,0,0,208,1556,1,0,0,0,210,1558,1,0,0,0,212,1565,1,0,0,0,214,1574,1,0,
-		0,0,216,1576,1,0,0,0,218,1578,1,0,0,0,220,1597,1,0,0,0,222,1599,1,0,0,
-		0,224,1601,1,0,0,0,226,227,3,4,2,0,227,228,5,0,0,1,228,1,1,0,0,0,229,230,
-		3,188,94,0,230,231,5,0,0,1,231,3,1,0,0,0,232,278,3,6,3,0,233,278,3,8,4,
-		0,234,278,3,10,5,0,235,278,3,14,7,0,236,278,3,16,8,0,237,278,3,20,10,0,
-		238,278,3,22,11,0,239,278,3,24,12,0,240,278,3,26,13,0,241,278,3,28,14,
-		0,242,278,3,32,16,0,243,278,3,34,17,0,244,278,3,38,19,0,245,278,3,42,21,
-		0,246,278,3,44,22,0,247,278,3,78,39,0,248,278,3,66,33,0,249,278,3,68,34,
-		0,250,278,3,72,36,0,251,278,3,74,37,0,252,278,3,90,45,0,253,278,3,92,46,
-		0,254,278,3,94,47,0,255,278,3,96,48,0,256,278,3,98,49,0,257,278,3,102,
-		51,0,258,278,3,104,52,0,259,278,3,106,53,0,260,278,3,108,54,0,261,278,
-		3,126,63,0,262,278,3,134,67,0,263,278,3,138,69,0,264,278,3,140,70,0,265,
-		278,3,142,71,0,266,278,3,170,85,0,267,278,3,182,91,0,268,278,3,46,23,0,
-		269,278,3,166,83,0,270,278,3,128,64,0,271,278,3,48,24,0,272,278,3,50,25,
-		0,273,278,3,52,26,0,274,278,3,58,29,0,275,278,3,60,30,0,276,278,3,56,28,
-		0,277,232,1,0,0,0,277,233,1,0,0,0,277,234,1,0,0,0,277,235,1,0,0,0,277,
-		236,1,0,0,0,277,237,1,0,0,0,277,238,1,0,0,0,277,239,1,0,0,0,277,240,1,
-		0,0,0,277,241,1,0,0,0,277,242,1,0,0,0,277,243,1,0,0,0,277,244,1,0,0,0,
-		277,245,1,0,0,0,277,246,1,0,0,0,277,247,1,0,0,0,277,248,1,0,0,0,277,249,
-		1,0,0,0,277,250,1,0,0,0,277,251,1,0,0,0,277,252,1,0,0,0,277,253,1,0,0,
-		0,277,254,1,0,0,0,277,255,1,0,0,0,277,256,1,0,0,0,277,257,1,0,0,0,277,
-		258,1,0,0,0,277,259,1,0,0,0,277,260,1,0,0,0,277,261,1,0,0,0,277,262,1,
-		0,0,0,277,263,1,0,0,0,277,264,1,0,0,0,277,265,1,0,0,0,277,266,1,0,0,0,
-		277,267,1,0,0,0,277,268,1,0,0,0,277,269,1,0,0,0,277,270,1,0,0,0,277,271,
-		1,0,0,0,277,272,1,0,0,0,277,273,1,0,0,0,277,274,1,0,0,0,277,275,1,0,0,
-		0,277,276,1,0,0,0,278,5,1,0,0,0,279,280,5,39,0,0,280,281,3,220,110,0,281,
-		7,1,0,0,0,282,283,5,41,0,0,283,284,5,176,0,0,284,9,1,0,0,0,285,286,5,58,
-		0,0,286,287,3,12,6,0,287,11,1,0,0,0,288,293,5,172,0,0,289,293,5,175,0,
-		0,290,293,5,176,0,0,291,293,3,224,112,0,292,288,1,0,0,0,292,289,1,0,0,
-		0,292,290,1,0,0,0,292,291,1,0,0,0,293,13,1,0,0,0,294,295,5,55,0,0,295,
-		296,3,224,112,0,296,15,1,0,0,0,297,298,5,49,0,0,298,303,3,18,9,0,299,300,
-		5,5,0,0,300,302,3,18,9,0,301,299,1,0,0,0,302,305,1,0,0,0,303,301,1,0,0,
-		0,303,304,1,0,0,0,304,17,1,0,0,0,305,303,1,0,0,0,306,314,3,224,112,0,307,
-		314,5,176,0,0,308,311,5,172,0,0,309,312,3,224,112,0,310,312,5,15,0,0,311,
-		309,1,0,0,0,311,310,1,0,0,0,311,312,1,0,0,0,312,314,1,0,0,0,313,306,1,
-		0,0,0,313,307,1,0,0,0,313,308,1,0,0,0,314,19,1,0,0,0,315,316,5,50,0,0,
-		316,317,5,176,0,0,317,21,1,0,0,0,318,319,5,40,0,0,319,320,5,176,0,0,320,
-		23,1,0,0,0,321,322,5,59,0,0,322,323,3,224,112,0,323,25,1,0,0,0,324,325,
-		5,3,0,0,325,27,1,0,0,0,326,327,5,61,0,0,327,329,3,224,112,0,328,330,5,
-		176,0,0,329,328,1,0,0,0,329,330,1,0,0,0,330,335,1,0,0,0,331,332,5,5,0,
-		0,332,334,3,30,15,0,333,331,1,0,0,0,334,337,1,0,0,0,335,333,1,0,0,0,335,
-		336,1,0,0,0,336,29,1,0,0,0,337,335,1,0,0,0,338,339,5,158,0,0,339,347,3,
-		220,110,0,340,344,3,220,110,0,341,345,7,0,0,0,342,343,5,14,0,0,343,345,
-		5,92,0,0,344,341,1,0,0,0,344,342,1,0,0,0,345,347,1,0,0,0,346,338,1,0,0,
-		0,346,340,1,0,0,0,347,31,1,0,0,0,348,349,5,32,0,0,349,350,3,220,110,0,
-		350,351,5,168,0,0,351,33,1,0,0,0,352,353,5,31,0,0,353,354,3,198,99,0,354,
-		355,5,7,0,0,355,358,3,220,110,0,356,359,3,202,101,0,357,359,7,1,0,0,358,
-		356,1,0,0,0,358,357,1,0,0,0,359,374,1,0,0,0,360,361,5,66,0,0,361,362,3,
-		220,110,0,362,363,3,200,100,0,363,364,5,150,0,0,364,365,3,36,18,0,365,
-		375,1,0,0,0,366,367,5,150,0,0,367,368,3,36,18,0,368,369,5,5,0,0,369,370,
-		3,220,110,0,370,371,3,200,100,0,371,372,5,150,0,0,372,373,3,36,18,0,373,
-		375,1,0,0,0,374,360,1,0,0,0,374,366,1,0,0,0,375,35,1,0,0,0,376,377,3,220,
-		110,0,377,378,3,222,111,0,378,37,1,0,0,0,379,380,5,56,0,0,380,384,3,198,
-		99,0,381,382,5,5,0,0,382,383,5,114,0,0,383,385,5,45,0,0,384,381,1,0,0,
-		0,384,385,1,0,0,0,385,386,1,0,0,0,386,387,5,7,0,0,387,388,5,75,0,0,388,
-		393,3,220,110,0,389,394,5,78,0,0,390,391,5,81,0,0,391,392,5,115,0,0,392,
-		394,5,23,0,0,393,389,1,0,0,0,393,390,1,0,0,0,393,394,1,0,0,0,394,399,1,
-		0,0,0,395,396,5,5,0,0,396,398,3,40,20,0,397,395,1,0,0,0,398,401,1,0,0,
-		0,399,397,1,0,0,0,399,400,1,0,0,0,400,39,1,0,0,0,401,399,1,0,0,0,402,403,
-		5,94,0,0,403,404,5,52,0,0,404,405,5,100,0,0,405,406,5,174,0,0,406,412,
-		7,2,0,0,407,408,5,115,0,0,408,409,5,100,0,0,409,410,5,146,0,0,410,412,
-		5,96,0,0,411,402,1,0,0,0,411,407,1,0,0,0,412,41,1,0,0,0,413,414,5,38,0,
-		0,414,415,3,224,112,0,415,416,5,102,0,0,416,417,3,204,102,0,417,43,1,0,
-		0,0,418,419,5,23,0,0,419,420,3,224,112,0,420,430,5,102,0,0,421,422,7,3,
-		0,0,422,423,5,29,0,0,423,431,3,204,102,0,424,428,3,204,102,0,425,426,7,
-		3,0,0,426,427,5,29,0,0,427,429,3,204,102,0,428,425,1,0,0,0,428,429,1,0,
-		0,0,429,431,1,0,0,0,430,421,1,0,0,0,430,424,1,0,0,0,431,436,1,0,0,0,432,
-		433,5,5,0,0,433,435,3,64,32,0,434,432,1,0,0,0,435,438,1,0,0,0,436,434,
-		1,0,0,0,436,437,1,0,0,0,437,45,1,0,0,0,438,436,1,0,0,0,439,445,5,22,0,
-		0,440,441,5,162,0,0,441,442,5,153,0,0,442,446,7,2,0,0,443,444,5,160,0,
-		0,444,446,5,76,0,0,445,440,1,0,0,0,445,443,1,0,0,0,446,47,1,0,0,0,447,
-		453,5,19,0,0,448,449,3,224,112,0,449,450,5,5,0,0,450,451,3,222,111,0,451,
-		454,1,0,0,0,452,454,5,176,0,0,453,448,1,0,0,0,453,452,1,0,0,0,454,49,1,
-		0,0,0,455,456,5,25,0,0,456,457,3,224,112,0,457,458,5,102,0,0,458,460,3,
-		204,102,0,459,461,5,106,0,0,460,459,1,0,0,0,460,461,1,0,0,0,461,51,1,0,
-		0,0,462,463,5,28,0,0,463,464,3,224,112,0,464,465,5,102,0,0,465,470,3,184,
-		92,0,466,467,5,5,0,0,467,469,3,54,27,0,468,466,1,0,0,0,469,472,1,0,0,0,
-		470,468,1,0,0,0,470,471,1,0,0,0,471,53,1,0,0,0,472,470,1,0,0,0,473,480,
-		5,121,0,0,474,475,5,145,0,0,475,476,5,74,0,0,476,477,3,220,110,0,477,478,
-		5,14,0,0,478,480,1,0,0,0,479,473,1,0,0,0,479,474,1,0,0,0,480,55,1,0,0,
-		0,481,482,5,16,0,0,482,485,3,224,112,0,483,484,5,117,0,0,484,486,3,224,
-		112,0,485,483,1,0,0,0,485,486,1,0,0,0,486,487,1,0,0,0,487,488,5,7,0,0,
-		488,489,5,176,0,0,489,57,1,0,0,0,490,491,5,54,0,0,491,492,3,198,99,0,492,
-		493,5,7,0,0,493,494,3,220,110,0,494,495,3,202,101,0,495,496,5,66,0,0,496,
-		497,3,220,110,0,497,498,3,200,100,0,498,499,5,157,0,0,499,500,3,220,110,
-		0,500,503,7,4,0,0,501,502,5,5,0,0,502,504,3,224,112,0,503,501,1,0,0,0,
-		503,504,1,0,0,0,504,59,1,0,0,0,505,506,5,36,0,0,506,507,3,18,9,0,507,508,
-		5,7,0,0,508,509,3,224,112,0,509,514,3,62,31,0,510,511,5,5,0,0,511,513,
-		3,62,31,0,512,510,1,0,0,0,513,516,1,0,0,0,514,512,1,0,0,0,514,515,1,0,
-		0,0,515,61,1,0,0,0,516,514,1,0,0,0,517,518,3,220,110,0,518,519,3,222,111,
-		0,519,520,7,5,0,0,520,63,1,0,0,0,521,535,5,116,0,0,522,535,5,89,0,0,523,
-		524,5,113,0,0,524,525,5,117,0,0,525,528,3,214,107,0,526,527,5,11,0,0,527,
-		529,3,214,107,0,528,526,1,0,0,0,528,529,1,0,0,0,529,535,1,0,0,0,530,531,
-		5,133,0,0,531,535,7,6,0,0,532,533,5,161,0,0,533,535,3,204,102,0,534,521,
-		1,0,0,0,534,522,1,0,0,0,534,523,1,0,0,0,534,530,1,0,0,0,534,532,1,0,0,
-		0,535,65,1,0,0,0,536,537,5,57,0,0,537,538,5,176,0,0,538,67,1,0,0,0,539,
-		542,5,52,0,0,540,543,3,70,35,0,541,543,3,76,38,0,542,540,1,0,0,0,542,541,
-		1,0,0,0,543,69,1,0,0,0,544,545,5,41,0,0,545,551,3,224,112,0,546,547,5,
-		30,0,0,547,549,5,127,0,0,548,550,5,5,0,0,549,548,1,0,0,0,549,550,1,0,0,
-		0,550,552,1,0,0,0,551,546,1,0,0,0,551,552,1,0,0,0,552,553,1,0,0,0,553,
-		554,5,124,0,0,554,555,5,113,0,0,555,556,5,117,0,0,556,559,3,220,110,0,
-		557,558,5,11,0,0,558,560,3,220,110,0,559,557,1,0,0,0,559,560,1,0,0,0,560,
-		71,1,0,0,0,561,564,5,33,0,0,562,565,5,176,0,0,563,565,7,7,0,0,564,562,
-		1,0,0,0,564,563,1,0,0,0,565,566,1,0,0,0,566,567,5,102,0,0,567,568,5,8,
-		0,0,568,569,3,110,55,0,569,570,5,9,0,0,570,73,1,0,0,0,571,572,5,4,0,0,
-		572,75,1,0,0,0,573,576,5,171,0,0,574,575,5,117,0,0,575,577,5,171,0,0,576,
-		574,1,0,0,0,576,577,1,0,0,0,577,579,1,0,0,0,578,580,5,176,0,0,579,578,
-		1,0,0,0,579,580,1,0,0,0,580,581,1,0,0,0,581,582,5,102,0,0,582,583,3,110,
-		55,0,583,77,1,0,0,0,584,585,5,42,0,0,585,589,3,224,112,0,586,587,5,5,0,
-		0,587,588,5,109,0,0,588,590,5,172,0,0,589,586,1,0,0,0,589,590,1,0,0,0,
-		590,592,1,0,0,0,591,593,3,80,40,0,592,591,1,0,0,0,592,593,1,0,0,0,593,
-		595,1,0,0,0,594,596,3,188,94,0,595,594,1,0,0,0,595,596,1,0,0,0,596,79,
-		1,0,0,0,597,598,5,30,0,0,598,599,3,224,112,0,599,600,5,7,0,0,600,605,3,
-		210,105,0,601,602,3,202,101,0,602,603,5,70,0,0,603,604,3,192,96,0,604,
-		606,1,0,0,0,605,601,1,0,0,0,605,606,1,0,0,0,606,648,1,0,0,0,607,608,5,
-		102,0,0,608,609,3,224,112,0,609,613,5,110,0,0,610,611,5,5,0,0,611,612,
-		5,152,0,0,612,614,5,124,0,0,613,610,1,0,0,0,613,614,1,0,0,0,614,648,1,
-		0,0,0,615,616,5,62,0,0,616,621,3,82,41,0,617,618,5,5,0,0,618,620,3,82,
-		41,0,619,617,1,0,0,0,620,623,1,0,0,0,621,619,1,0,0,0,621,622,1,0,0,0,622,
-		648,1,0,0,0,623,621,1,0,0,0,624,625,5,126,0,0,625,628,5,156,0,0,626,629,
-		5,65,0,0,627,629,5,69,0,0,628,626,1,0,0,0,628,627,1,0,0,0,629,630,1,0,
-		0,0,630,635,3,86,43,0,631,632,5,66,0,0,632,634,3,86,43,0,633,631,1,0,0,
-		0,634,637,1,0,0,0,635,633,1,0,0,0,635,636,1,0,0,0,636,638,1,0,0,0,637,
-		635,1,0,0,0,638,639,5,7,0,0,639,644,3,180,90,0,640,641,5,5,0,0,641,643,
-		3,180,90,0,642,640,1,0,0,0,643,646,1,0,0,0,644,642,1,0,0,0,644,645,1,0,
-		0,0,645,648,1,0,0,0,646,644,1,0,0,0,647,597,1,0,0,0,647,607,1,0,0,0,647,
-		615,1,0,0,0,647,624,1,0,0,0,648,81,1,0,0,0,649,651,3,84,42,0,650,649,1,
-		0,0,0,651,652,1,0,0,0,652,650,1,0,0,0,652,653,1,0,0,0,653,83,1,0,0,0,654,
-		657,3,224,112,0,655,657,5,94,0,0,656,654,1,0,0,0,656,655,1,0,0,0,657,85,
-		1,0,0,0,658,660,3,176,88,0,659,658,1,0,0,0,660,661,1,0,0,0,661,659,1,0,
-		0,0,661,662,1,0,0,0,662,667,1,0,0,0,663,664,5,5,0,0,664,666,3,88,44,0,
-		665,663,1,0,0,0,666,669,1,0,0,0,667,665,1,0,0,0,667,668,1,0,0,0,668,87,
-		1,0,0,0,669,667,1,0,0,0,670,675,3,178,89,0,671,672,3,194,97,0,672,673,
-		5,93,0,0,673,675,1,0,0,0,674,670,1,0,0,0,674,671,1,0,0,0,675,89,1,0,0,
-		0,676,677,5,18,0,0,677,678,5,160,0,0,678,679,3,210,105,0,679,681,3,202,
-		101,0,680,682,3,188,94,0,681,680,1,0,0,0,681,682,1,0,0,0,682,91,1,0,0,
-		0,683,684,5,21,0,0,684,686,3,210,105,0,685,687,3,188,94,0,686,685,1,0,
-		0,0,686,687,1,0,0,0,687,93,1,0,0,0,688,689,5,30,0,0,689,690,5,97,0,0,690,
-		691,3,192,96,0,691,692,7,8,0,0,692,693,3,224,112,0,693,703,1,0,0,0,694,
-		695,5,20,0,0,695,699,5,86,0,0,696,697,7,9,0,0,697,699,5,85,0,0,698,694,
-		1,0,0,0,698,696,1,0,0,0,699,700,1,0,0,0,700,701,7,8,0,0,701,703,3,224,
-		112,0,702,688,1,0,0,0,702,698,1,0,0,0,703,95,1,0,0,0,704,705,5,37,0,0,
-		705,706,5,114,0,0,706,707,5,45,0,0,707,708,3,224,112,0,708,97,1,0,0,0,
-		709,710,5,24,0,0,710,711,5,7,0,0,711,716,3,100,50,0,712,713,5,5,0,0,713,
-		715,3,100,50,0,714,712,1,0,0,0,715,718,1,0,0,0,716,714,1,0,0,0,716,717,
-		1,0,0,0,717,99,1,0,0,0,718,716,1,0,0,0,719,720,5,137,0,0,720,726,3,210,
-		105,0,721,722,3,210,105,0,722,723,5,29,0,0,723,724,3,224,112,0,724,726,
-		1,0,0,0,725,719,1,0,0,0,725,721,1,0,0,0,726,101,1,0,0,0,727,728,5,27,0,
-		0,728,729,5,118,0,0,729,103,1,0,0,0,730,731,5,60,0,0,731,732,5,100,0,0,
-		732,733,5,88,0,0,733,105,1,0,0,0,734,736,5,45,0,0,735,737,3,210,105,0,
-		736,735,1,0,0,0,736,737,1,0,0,0,737,739,1,0,0,0,738,740,3,194,97,0,739,
-		738,1,0,0,0,739,740,1,0,0,0,740,741,1,0,0,0,741,742,5,7,0,0,742,744,3,
-		110,55,0,743,745,3,188,94,0,744,743,1,0,0,0,744,745,1,0,0,0,745,107,1,
-		0,0,0,746,747,5,46,0,0,747,748,3,210,105,0,748,749,5,150,0,0,749,751,3,
-		210,105,0,750,752,3,194,97,0,751,750,1,0,0,0,751,752,1,0,0,0,752,753,1,
-		0,0,0,753,754,5,7,0,0,754,756,3,110,55,0,755,757,3,188,94,0,756,755,1,
-		0,0,0,756,757,1,0,0,0,757,109,1,0,0,0,758,763,3,112,56,0,759,760,5,5,0,
-		0,760,762,3,112,56,0,761,759,1,0,0,0,762,765,1,0,0,0,763,761,1,0,0,0,763,
-		764,1,0,0,0,764,111,1,0,0,0,765,763,1,0,0,0,766,767,5,8,0,0,767,768,3,
-		110,55,0,768,774,5,9,0,0,769,770,3,210,105,0,770,771,5,149,0,0,771,775,
-		1,0,0,0,772,775,3,122,61,0,773,775,5,151,0,0,774,769,1,0,0,0,774,772,1,
-		0,0,0,774,773,1,0,0,0,774,775,1,0,0,0,775,777,1,0,0,0,776,778,3,124,62,
-		0,777,776,1,0,0,0,777,778,1,0,0,0,778,845,1,0,0,0,779,781,5,137,0,0,780,
-		782,3,210,105,0,781,780,1,0,0,0,781,782,1,0,0,0,782,845,1,0,0,0,783,784,
-		5,140,0,0,784,785,5,124,0,0,785,845,3,210,105,0,786,790,5,34,0,0,787,788,
-		5,146,0,0,788,791,5,132,0,0,789,791,3,210,105,0,790,787,1,0,0,0,790,789,
-		1,0,0,0,791,794,1,0,0,0,792,793,5,29,0,0,793,795,5,104,0,0,794,792,1,0,
-		0,0,794,795,1,0,0,0,795,845,1,0,0,0,796,797,5,99,0,0,797,798,3,210,105,
-		0,798,799,5,29,0,0,799,800,3,224,112,0,800,845,1,0,0,0,801,802,5,72,0,
-		0,802,805,3,210,105,0,803,804,5,29,0,0,804,806,3,224,112,0,805,803,1,0,
-		0,0,805,806,1,0,0,0,806,845,1,0,0,0,807,809,3,218,109,0,808,807,1,0,0,
-		0,808,809,1,0,0,0,809,839,1,0,0,0,810,812,3,224,112,0,811,810,1,0,0,0,
-		812,813,1,0,0,0,813,811,1,0,0,0,813,814,1,0,0,0,814,832,1,0,0,0,815,817,
-		3,196,98,0,816,818,3,120,60,0,817,816,1,0,0,0,817,818,1,0,0,0,818,833,
-		1,0,0,0,819,821,3,118,59,0,820,822,3,114,57,0,821,820,1,0,0,0,821,822,
-		1,0,0,0,822,833,1,0,0,0,823,833,3,114,57,0,824,833,3,116,58,0,825,833,
-		5,151,0,0,826,828,5,174,0,0,827,829,3,224,112,0,828,827,1,0,0,0,829,830,
-		1,0,0,0,830,828,1,0,0,0,830,831,1,0,0,0,831,833,1,0,0,0,832,815,1,0,0,
-		0,832,819,1,0,0,0,832,823,1,0,0,0,832,824,1,0,0,0,832,825,1,0,0,0,832,
-		826,1,0,0,0,832,833,1,0,0,0,833,840,1,0,0,0,834,836,3,196,98,0,835,837,
-		3,120,60,0,836,835,1,0,0,0,836,837,1,0,0,0,837,840,1,0,0,0,838,840,3,116,
-		58,0,839,811,1,0,0,0,839,834,1,0,0,0,839,838,1,0,0,0,840,842,1,0,0,0,841,
-		843,3,124,62,0,842,841,1,0,0,0,842,843,1,0,0,0,843,845,1,0,0,0,844,766,
-		1,0,0,0,844,779,1,0,0,0,844,783,1,0,0,0,844,786,1,0,0,0,844,796,1,0,0,
-		0,844,801,1,0,0,0,844,808,1,0,0,0,845,113,1,0,0,0,846,847,5,160,0,0,847,
-		848,5,8,0,0,848,849,3,110,55,0,849,850,5,9,0,0,850,851,3,210,105,0,851,
-		852,5,149,0,0,852,853,5,90,0,0,853,115,1,0,0,0,854,855,5,70,0,0,855,856,
-		5,83,0,0,856,857,5,87,0,0,857,117,1,0,0,0,858,860,3,212,106,0,859,858,
-		1,0,0,0,860,861,1,0,0,0,861,859,1,0,0,0,861,862,1,0,0,0,862,872,1,0,0,
-		0,863,867,3,218,109,0,864,866,3,212,106,0,865,864,1,0,0,0,866,869,1,0,
-		0,0,867,865,1,0,0,0,867,868,1,0,0,0,868,872,1,0,0,0,869,867,1,0,0,0,870,
-		872,3,122,61,0,871,859,1,0,0,0,871,863,1,0,0,0,871,870,1,0,0,0,872,119,
-		1,0,0,0,873,875,3,210,105,0,874,876,5,90,0,0,875,874,1,0,0,0,875,876,1,
-		0,0,0,876,879,1,0,0,0,877,879,3,122,61,0,878,873,1,0,0,0,878,877,1,0,0,
-		0,879,121,1,0,0,0,880,892,5,62,0,0,881,892,5,69,0,0,882,883,5,150,0,0,
-		883,892,5,77,0,0,884,885,5,155,0,0,885,886,3,210,105,0,886,889,5,130,0,
-		0,887,888,5,71,0,0,888,890,5,77,0,0,889,887,1,0,0,0,889,890,1,0,0,0,890,
-		892,1,0,0,0,891,880,1,0,0,0,891,881,1,0,0,0,891,882,1,0,0,0,891,884,1,
-		0,0,0,892,123,1,0,0,0,893,960,5,100,0,0,894,898,7,10,0,0,895,897,3,224,
-		112,0,896,895,1,0,0,0,897,900,1,0,0,0,898,896,1,0,0,0,898,899,1,0,0,0,
-		899,907,1,0,0,0,900,898,1,0,0,0,901,903,5,66,0,0,902,904,3,224,112,0,903,
-		902,1,0,0,0,904,905,1,0,0,0,905,903,1,0,0,0,905,906,1,0,0,0,906,908,1,
-		0,0,0,907,901,1,0,0,0,907,908,1,0,0,0,908,913,1,0,0,0,909,910,5,155,0,
-		0,910,911,3,210,105,0,911,912,5,130,0,0,912,914,1,0,0,0,913,909,1,0,0,
-		0,913,914,1,0,0,0,914,961,1,0,0,0,915,919,5,83,0,0,916,918,3,224,112,0,
-		917,916,1,0,0,0,918,921,1,0,0,0,919,917,1,0,0,0,919,920,1,0,0,0,920,940,
-		1,0,0,0,921,919,1,0,0,0,922,924,5,66,0,0,923,925,3,218,109,0,924,923,1,
-		0,0,0,924,925,1,0,0,0,925,927,1,0,0,0,926,928,3,224,112,0,927,926,1,0,
-		0,0,928,929,1,0,0,0,929,927,1,0,0,0,929,930,1,0,0,0,930,938,1,0,0,0,931,
-		932,5,100,0,0,932,934,5,83,0,0,933,935,3,224,112,0,934,933,1,0,0,0,935,
-		936,1,0,0,0,936,934,1,0,0,0,936,937,1,0,0,0,937,939,1,0,0,0,938,931,1,
-		0,0,0,938,939,1,0,0,0,939,941,1,0,0,0,940,922,1,0,0,0,940,941,1,0,0,0,
-		941,948,1,0,0,0,942,949,5,62,0,0,943,949,5,69,0,0,944,945,5,155,0,0,945,
-		946,3,210,105,0,946,947,5,130,0,0,947,949,1,0,0,0,948,942,1,0,0,0,948,
-		943,1,0,0,0,948,944,1,0,0,0,948,949,1,0,0,0,949,961,1,0,0,0,950,961,5,
-		77,0,0,951,961,5,138,0,0,952,953,5,120,0,0,953,961,5,128,0,0,954,956,5,
-		174,0,0,955,957,3,224,112,0,956,955,1,0,0,0,957,958,1,0,0,0,958,956,1,
-		0,0,0,958,959,1,0,0,0,959,961,1,0,0,0,960,894,1,0,0,0,960,915,1,0,0,0,
-		960,950,1,0,0,0,960,951,1,0,0,0,960,952,1,0,0,0,960,954,1,0,0,0,961,125,
-		1,0,0,0,962,970,5,43,0,0,963,964,5,46,0,0,964,965,3,210,105,0,965,966,
-		5,150,0,0,966,967,3,210,105,0,967,971,1,0,0,0,968,969,5,45,0,0,969,971,
-		3,210,105,0,970,963,1,0,0,0,970,968,1,0,0,0,971,983,1,0,0,0,972,973,5,
-		5,0,0,973,981,3,210,105,0,974,975,5,111,0,0,975,982,5,149,0,0,976,979,
-		5,149,0,0,977,978,5,100,0,0,978,980,5,64,0,0,979,977,1,0,0,0,979,980,1,
-		0,0,0,980,982,1,0,0,0,981,974,1,0,0,0,981,976,1,0,0,0,982,984,1,0,0,0,
-		983,972,1,0,0,0,983,984,1,0,0,0,984,986,1,0,0,0,985,987,3,188,94,0,986,
-		985,1,0,0,0,986,987,1,0,0,0,987,127,1,0,0,0,988,989,5,29,0,0,989,994,3,
-		130,65,0,990,991,5,5,0,0,991,993,3,130,65,0,992,990,1,0,0,0,993,996,1,
-		0,0,0,994,992,1,0,0,0,994,995,1,0,0,0,995,997,1,0,0,0,996,994,1,0,0,0,
-		997,998,5,7,0,0,998,999,3,132,66,0,999,129,1,0,0,0,1000,1003,3,18,9,0,
-		1001,1002,5,150,0,0,1002,1004,3,18,9,0,1003,1001,1,0,0,0,1003,1004,1,0,
-		0,0,1004,131,1,0,0,0,1005,1017,3,38,19,0,1006,1017,3,94,47,0,1007,1017,
-		3,96,48,0,1008,1017,3,106,53,0,1009,1017,3,108,54,0,1010,1017,3,126,63,
-		0,1011,1017,3,134,67,0,1012,1017,3,138,69,0,1013,1017,3,140,70,0,1014,
-		1017,3,142,71,0,1015,1017,3,166,83,0,1016,1005,1,0,0,0,1016,1006,1,0,0,
-		0,1016,1007,1,0,0,0,1016,1008,1,0,0,0,1016,1009,1,0,0,0,1016,1010,1,0,
-		0,0,1016,1011,1,0,0,0,1016,1012,1,0,0,0,1016,1013,1,0,0,0,1016,1014,1,
-		0,0,0,1016,1015,1,0,0,0,1017,133,1,0,0,0,1018,1030,5,53,0,0,1019,1020,
-		5,150,0,0,1020,1023,3,204,102,0,1021,1022,5,70,0,0,1022,1024,3,192,96,
-		0,1023,1021,1,0,0,0,1023,1024,1,0,0,0,1024,1031,1,0,0,0,1025,1026,5,29,
-		0,0,1026,1031,3,204,102,0,1027,1028,3,210,105,0,1028,1029,3,200,100,0,
-		1029,1031,1,0,0,0,1030,1019,1,0,0,0,1030,1025,1,0,0,0,1030,1027,1,0,0,
-		0,1031,1034,1,0,0,0,1032,1033,5,30,0,0,1033,1035,3,224,112,0,1034,1032,
-		1,0,0,0,1034,1035,1,0,0,0,1035,1040,1,0,0,0,1036,1037,5,5,0,0,1037,1039,
-		3,136,68,0,1038,1036,1,0,0,0,1039,1042,1,0,0,0,1040,1038,1,0,0,0,1040,
-		1041,1,0,0,0,1041,1044,1,0,0,0,1042,1040,1,0,0,0,1043,1045,3,188,94,0,
-		1044,1043,1,0,0,0,1044,1045,1,0,0,0,1045,135,1,0,0,0,1046,1047,5,89,0,
-		0,1047,1058,3,200,100,0,1048,1049,5,116,0,0,1049,1058,3,200,100,0,1050,
-		1051,5,87,0,0,1051,1058,3,194,97,0,1052,1053,5,100,0,0,1053,1058,3,224,
-		112,0,1054,1055,5,86,0,0,1055,1056,5,100,0,0,1056,1058,3,198,99,0,1057,
-		1046,1,0,0,0,1057,1048,1,0,0,0,1057,1050,1,0,0,0,1057,1052,1,0,0,0,1057,
-		1054,1,0,0,0,1058,137,1,0,0,0,1059,1060,5,34,0,0,1060,1063,3,210,105,0,
-		1061,1062,5,29,0,0,1062,1064,5,104,0,0,1063,1061,1,0,0,0,1063,1064,1,0,
-		0,0,1064,1065,1,0,0,0,1065,1066,5,70,0,0,1066,1068,3,192,96,0,1067,1069,
-		3,188,94,0,1068,1067,1,0,0,0,1068,1069,1,0,0,0,1069,139,1,0,0,0,1070,1071,
-		5,17,0,0,1071,1072,3,210,105,0,1072,1073,5,70,0,0,1073,1078,3,192,96,0,
-		1074,1075,5,5,0,0,1075,1076,5,120,0,0,1076,1077,5,45,0,0,1077,1079,5,67,
-		0,0,1078,1074,1,0,0,0,1078,1079,1,0,0,0,1079,1081,1,0,0,0,1080,1082,3,
-		188,94,0,1081,1080,1,0,0,0,1081,1082,1,0,0,0,1082,141,1,0,0,0,1083,1139,
-		5,48,0,0,1084,1085,5,74,0,0,1085,1140,3,158,79,0,1086,1087,5,46,0,0,1087,
-		1088,3,210,105,0,1088,1089,5,150,0,0,1089,1090,3,210,105,0,1090,1091,3,
-		144,72,0,1091,1140,1,0,0,0,1092,1093,5,150,0,0,1093,1096,3,204,102,0,1094,
-		1095,5,70,0,0,1095,1097,3,192,96,0,1096,1094,1,0,0,0,1096,1097,1,0,0,0,
-		1097,1101,1,0,0,0,1098,1099,5,29,0,0,1099,1101,3,204,102,0,1100,1092,1,
-		0,0,0,1100,1098,1,0,0,0,1101,1104,1,0,0,0,1102,1103,5,30,0,0,1103,1105,
-		3,224,112,0,1104,1102,1,0,0,0,1104,1105,1,0,0,0,1105,1110,1,0,0,0,1106,
-		1107,5,5,0,0,1107,1109,3,136,68,0,1108,1106,1,0,0,0,1109,1112,1,0,0,0,
-		1110,1108,1,0,0,0,1110,1111,1,0,0,0,1111,1113,1,0,0,0,1112,1110,1,0,0,
-		0,1113,1114,3,144,72,0,1114,1140,1,0,0,0,1115,1137,3,210,105,0,1116,1119,
-		3,200,100,0,1117,1118,5,30,0,0,1118,1120,3,224,112,0,1119,1117,1,0,0,0,
-		1119,1120,1,0,0,0,1120,1125,1,0,0,0,1121,1122,5,5,0,0,1122,1124,3,136,
-		68,0,1123,1121,1,0,0,0,1124,1127,1,0,0,0,1125,1123,1,0,0,0,1125,1126,1,
-		0,0,0,1126,1128,1,0,0,0,1127,1125,1,0,0,0,1128,1129,3,144,72,0,1129,1138,
-		1,0,0,0,1130,1131,3,202,101,0,1131,1135,5,100,0,0,1132,1133,5,5,0,0,1133,
-		1134,5,74,0,0,1134,1136,3,158,79,0,1135,1132,1,0,0,0,1135,1136,1,0,0,0,
-		1136,1138,1,0,0,0,1137,1116,1,0,0,0,1137,1130,1,0,0,0,1138,1140,1,0,0,
-		0,1139,1084,1,0,0,0,1139,1086,1,0,0,0,1139,1100,1,0,0,0,1139,1115,1,0,
-		0,0,1140,143,1,0,0,0,1141,1142,5,7,0,0,1142,1147,3,146,73,0,1143,1144,
-		5,6,0,0,1144,1146,3,146,73,0,1145,1143,1,0,0,0,1146,1149,1,0,0,0,1147,
-		1145,1,0,0,0,1147,1148,1,0,0,0,1148,1152,1,0,0,0,1149,1147,1,0,0,0,1150,
-		1152,3,162,81,0,1151,1141,1,0,0,0,1151,1150,1,0,0,0,1152,1154,1,0,0,0,
-		1153,1155,3,188,94,0,1154,1153,1,0,0,0,1154,1155,1,0,0,0,1155,145,1,0,
-		0,0,1156,1157,5,63,0,0,1157,1158,3,210,105,0,1158,1159,3,200,100,0,1159,
-		1160,5,5,0,0,1160,1162,1,0,0,0,1161,1156,1,0,0,0,1161,1162,1,0,0,0,1162,
-		1163,1,0,0,0,1163,1168,3,148,74,0,1164,1165,5,5,0,0,1165,1167,3,150,75,
-		0,1166,1164,1,0,0,0,1167,1170,1,0,0,0,1168,1166,1,0,0,0,1168,1169,1,0,
-		0,0,1169,147,1,0,0,0,1170,1168,1,0,0,0,1171,1174,3,196,98,0,1172,1174,
-		5,17,0,0,1173,1171,1,0,0,0,1173,1172,1,0,0,0,1174,1175,1,0,0,0,1175,1183,
-		3,210,105,0,1176,1177,5,34,0,0,1177,1180,3,210,105,0,1178,1179,5,29,0,
-		0,1179,1181,5,104,0,0,1180,1178,1,0,0,0,1180,1181,1,0,0,0,1181,1183,1,
-		0,0,0,1182,1173,1,0,0,0,1182,1176,1,0,0,0,1183,1187,1,0,0,0,1184,1185,
-		5,70,0,0,1185,1188,3,192,96,0,1186,1188,5,90,0,0,1187,1184,1,0,0,0,1187,
-		1186,1,0,0,0,1187,1188,1,0,0,0,1188,1190,1,0,0,0,1189,1191,3,152,76,0,
-		1190,1189,1,0,0,0,1190,1191,1,0,0,0,1191,149,1,0,0,0,1192,1195,5,147,0,
-		0,1193,1196,3,152,76,0,1194,1196,3,148,74,0,1195,1193,1,0,0,0,1195,1194,
-		1,0,0,0,1196,1209,1,0,0,0,1197,1209,3,154,77,0,1198,1201,5,74,0,0,1199,
-		1202,3,156,78,0,1200,1202,3,158,79,0,1201,1199,1,0,0,0,1201,1200,1,0,0,
-		0,1202,1209,1,0,0,0,1203,1209,3,160,80,0,1204,1205,5,70,0,0,1205,1209,
-		3,192,96,0,1206,1209,5,90,0,0,1207,1209,7,11,0,0,1208,1192,1,0,0,0,1208,
-		1197,1,0,0,0,1208,1198,1,0,0,0,1208,1203,1,0,0,0,1208,1204,1,0,0,0,1208,
-		1206,1,0,0,0,1208,1207,1,0,0,0,1209,151,1,0,0,0,1210,1214,3,154,77,0,1211,
-		1212,5,74,0,0,1212,1214,3,156,78,0,1213,1210,1,0,0,0,1213,1211,1,0,0,0,
-		1214,153,1,0,0,0,1215,1220,5,91,0,0,1216,1221,5,45,0,0,1217,1218,3,210,
-		105,0,1218,1219,3,200,100,0,1219,1221,1,0,0,0,1220,1216,1,0,0,0,1220,1217,
-		1,0,0,0,1221,1225,1,0,0,0,1222,1223,3,210,105,0,1223,1224,5,149,0,0,1224,
-		1226,1,0,0,0,1225,1222,1,0,0,0,1225,1226,1,0,0,0,1226,155,1,0,0,0,1227,
-		1228,5,154,0,0,1228,1229,5,91,0,0,1229,1230,3,210,105,0,1230,1231,5,66,
-		0,0,1231,1232,3,210,105,0,1232,1236,3,200,100,0,1233,1234,3,210,105,0,
-		1234,1235,5,149,0,0,1235,1237,1,0,0,0,1236,1233,1,0,0,0,1236,1237,1,0,
-		0,0,1237,157,1,0,0,0,1238,1244,5,139,0,0,1239,1240,5,141,0,0,1240,1244,
-		5,124,0,0,1241,1242,5,163,0,0,1242,1244,5,151,0,0,1243,1238,1,0,0,0,1243,
-		1239,1,0,0,0,1243,1241,1,0,0,0,1244,159,1,0,0,0,1245,1248,5,171,0,0,1246,
-		1248,3,218,109,0,1247,1245,1,0,0,0,1247,1246,1,0,0,0,1248,1249,1,0,0,0,
-		1249,1250,3,202,101,0,1250,1251,5,100,0,0,1251,161,1,0,0,0,1252,1253,5,
-		90,0,0,1253,1254,5,150,0,0,1254,1255,3,210,105,0,1255,1259,5,5,0,0,1256,
-		1257,5,70,0,0,1257,1260,3,192,96,0,1258,1260,5,69,0,0,1259,1256,1,0,0,
-		0,1259,1258,1,0,0,0,1260,1265,1,0,0,0,1261,1262,5,5,0,0,1262,1264,3,164,
-		82,0,1263,1261,1,0,0,0,1264,1267,1,0,0,0,1265,1263,1,0,0,0,1265,1266,1,
-		0,0,0,1266,163,1,0,0,0,1267,1265,1,0,0,0,1268,1269,5,119,0,0,1269,1270,
-		5,134,0,0,1270,1285,3,200,100,0,1271,1272,5,108,0,0,1272,1285,5,94,0,0,
-		1273,1276,5,74,0,0,1274,1277,5,154,0,0,1275,1277,3,158,79,0,1276,1274,
-		1,0,0,0,1276,1275,1,0,0,0,1277,1285,1,0,0,0,1278,1279,7,7,0,0,1279,1280,
-		3,210,105,0,1280,1281,3,200,100,0,1281,1282,5,129,0,0,1282,1285,1,0,0,
-		0,1283,1285,3,160,80,0,1284,1268,1,0,0,0,1284,1271,1,0,0,0,1284,1273,1,
-		0,0,0,1284,1278,1,0,0,0,1284,1283,1,0,0,0,1285,165,1,0,0,0,1286,1287,5,
-		51,0,0,1287,1288,3,224,112,0,1288,1289,3,204,102,0,1289,1294,5,62,0,0,
-		1290,1291,5,74,0,0,1291,1292,3,204,102,0,1292,1293,7,12,0,0,1293,1295,
-		1,0,0,0,1294,1290,1,0,0,0,1294,1295,1,0,0,0,1295,1300,1,0,0,0,1296,1297,
-		5,5,0,0,1297,1299,3,168,84,0,1298,1296,1,0,0,0,1299,1302,1,0,0,0,1300,
-		1298,1,0,0,0,1300,1301,1,0,0,0,1301,1304,1,0,0,0,1302,1300,1,0,0,0,1303,
-		1305,3,188,94,0,1304,1303,1,0,0,0,1304,1305,1,0,0,0,1305,167,1,0,0,0,1306,
-		1312,5,171,0,0,1307,1312,7,11,0,0,1308,1309,5,113,0,0,1309,1310,5,117,
-		0,0,1310,1312,3,214,107,0,1311,1306,1,0,0,0,1311,1307,1,0,0,0,1311,1308,
-		1,0,0,0,1312,169,1,0,0,0,1313,1315,5,47,0,0,1314,1316,3,176,88,0,1315,
-		1314,1,0,0,0,1316,1317,1,0,0,0,1317,1315,1,0,0,0,1317,1318,1,0,0,0,1318,
-		1323,1,0,0,0,1319,1320,5,66,0,0,1320,1322,3,172,86,0,1321,1319,1,0,0,0,
-		1322,1325,1,0,0,0,1323,1321,1,0,0,0,1323,1324,1,0,0,0,1324,1333,1,0,0,
-		0,1325,1323,1,0,0,0,1326,1331,5,5,0,0,1327,1329,3,178,89,0,1328,1330,5,
-		5,0,0,1329,1328,1,0,0,0,1329,1330,1,0,0,0,1330,1332,1,0,0,0,1331,1327,
-		1,0,0,0,1331,1332,1,0,0,0,1332,1334,1,0,0,0,1333,1326,1,0,0,0,1333,1334,
-		1,0,0,0,1334,1335,1,0,0,0,1335,1337,5,160,0,0,1336,1338,3,176,88,0,1337,
-		1336,1,0,0,0,1338,1339,1,0,0,0,1339,1337,1,0,0,0,1339,1340,1,0,0,0,1340,
-		1345,1,0,0,0,1341,1342,5,66,0,0,1342,1344,3,172,86,0,1343,1341,1,0,0,0,
-		1344,1347,1,0,0,0,1345,1343,1,0,0,0,1345,1346,1,0,0,0,1346,1352,1,0,0,
-		0,1347,1345,1,0,0,0,1348,1349,5,5,0,0,1349,1351,3,174,87,0,1350,1348,1,
-		0,0,0,1351,1354,1,0,0,0,1352,1350,1,0,0,0,1352,1353,1,0,0,0,1353,1357,
-		1,0,0,0,1354,1352,1,0,0,0,1355,1356,5,7,0,0,1356,1358,3,180,90,0,1357,
-		1355,1,0,0,0,1357,1358,1,0,0,0,1358,171,1,0,0,0,1359,1361,3,176,88,0,1360,
-		1359,1,0,0,0,1361,1362,1,0,0,0,1362,1360,1,0,0,0,1362,1363,1,0,0,0,1363,
-		173,1,0,0,0,1364,1381,3,178,89,0,1365,1371,5,84,0,0,1366,1367,3,218,109,
-		0,1367,1368,5,150,0,0,1368,1369,3,218,109,0,1369,1370,3,222,111,0,1370,
-		1372,1,0,0,0,1371,1366,1,0,0,0,1371,1372,1,0,0,0,1372,1381,1,0,0,0,1373,
-		1377,5,100,0,0,1374,1375,5,146,0,0,1375,1378,5,136,0,0,1376,1378,5,122,
-		0,0,1377,1374,1,0,0,0,1377,1376,1,0,0,0,1378,1379,1,0,0,0,1379,1381,5,
-		123,0,0,1380,1364,1,0,0,0,1380,1365,1,0,0,0,1380,1373,1,0,0,0,1381,175,
-		1,0,0,0,1382,1389,3,224,112,0,1383,1389,5,94,0,0,1384,1389,5,103,0,0,1385,
-		1389,5,45,0,0,1386,1389,5,46,0,0,1387,1389,5,144,0,0,1388,1382,1,0,0,0,
-		1388,1383,1,0,0,0,1388,1384,1,0,0,0,1388,1385,1,0,0,0,1388,1386,1,0,0,
-		0,1388,1387,1,0,0,0,1389,177,1,0,0,0,1390,1391,5,64,0,0,1391,1393,5,73,
-		0,0,1392,1390,1,0,0,0,1392,1393,1,0,0,0,1393,1394,1,0,0,0,1394,1399,7,
-		7,0,0,1395,1400,5,45,0,0,1396,1397,3,210,105,0,1397,1398,3,200,100,0,1398,
-		1400,1,0,0,0,1399,1395,1,0,0,0,1399,1396,1,0,0,0,1400,1407,1,0,0,0,1401,
-		1402,5,46,0,0,1402,1403,3,210,105,0,1403,1404,5,150,0,0,1404,1405,3,210,
-		105,0,1405,1407,1,0,0,0,1406,1392,1,0,0,0,1406,1401,1,0,0,0,1407,179,1,
-		0,0,0,1408,1410,3,218,109,0,1409,1408,1,0,0,0,1409,1410,1,0,0,0,1410,1412,
-		1,0,0,0,1411,1413,3,224,112,0,1412,1411,1,0,0,0,1413,1414,1,0,0,0,1414,
-		1412,1,0,0,0,1414,1415,1,0,0,0,1415,1437,1,0,0,0,1416,1417,5,100,0,0,1417,
-		1424,5,83,0,0,1418,1425,5,45,0,0,1419,1421,3,224,112,0,1420,1419,1,0,0,
-		0,1421,1422,1,0,0,0,1422,1420,1,0,0,0,1422,1423,1,0,0,0,1423,1425,1,0,
-		0,0,1424,1418,1,0,0,0,1424,1420,1,0,0,0,1425,1438,1,0,0,0,1426,1434,5,
-		125,0,0,1427,1435,5,45,0,0,1428,1432,3,210,105,0,1429,1433,3,200,100,0,
-		1430,1433,5,144,0,0,1431,1433,3,224,112,0,1432,1429,1,0,0,0,1432,1430,
-		1,0,0,0,1432,1431,1,0,0,0,1433,1435,1,0,0,0,1434,1427,1,0,0,0,1434,1428,
-		1,0,0,0,1435,1438,1,0,0,0,1436,1438,5,90,0,0,1437,1416,1,0,0,0,1437,1426,
-		1,0,0,0,1437,1436,1,0,0,0,1437,1438,1,0,0,0,1438,181,1,0,0,0,1439,1440,
-		5,26,0,0,1440,1471,3,184,92,0,1441,1451,5,38,0,0,1442,1443,5,70,0,0,1443,
-		1444,7,13,0,0,1444,1452,3,204,102,0,1445,1449,3,204,102,0,1446,1447,5,
-		5,0,0,1447,1448,5,161,0,0,1448,1450,3,204,102,0,1449,1446,1,0,0,0,1449,
-		1450,1,0,0,0,1450,1452,1,0,0,0,1451,1442,1,0,0,0,1451,1445,1,0,0,0,1452,
-		1472,1,0,0,0,1453,1456,7,8,0,0,1454,1455,5,70,0,0,1455,1457,7,13,0,0,1456,
-		1454,1,0,0,0,1456,1457,1,0,0,0,1457,1458,1,0,0,0,1458,1472,3,184,92,0,
-		1459,1461,7,14,0,0,1460,1462,5,95,0,0,1461,1460,1,0,0,0,1461,1462,1,0,
-		0,0,1462,1469,1,0,0,0,1463,1464,5,100,0,0,1464,1465,5,46,0,0,1465,1466,
-		3,210,105,0,1466,1467,5,150,0,0,1467,1468,3,210,105,0,1468,1470,1,0,0,
-		0,1469,1463,1,0,0,0,1469,1470,1,0,0,0,1470,1472,1,0,0,0,1471,1441,1,0,
-		0,0,1471,1453,1,0,0,0,1471,1459,1,0,0,0,1472,183,1,0,0,0,1473,1484,3,204,
-		102,0,1474,1476,5,171,0,0,1475,1474,1,0,0,0,1475,1476,1,0,0,0,1476,1477,
-		1,0,0,0,1477,1481,7,3,0,0,1478,1480,3,186,93,0,1479,1478,1,0,0,0,1480,
-		1483,1,0,0,0,1481,1479,1,0,0,0,1481,1482,1,0,0,0,1482,1485,1,0,0,0,1483,
-		1481,1,0,0,0,1484,1475,1,0,0,0,1484,1485,1,0,0,0,1485,185,1,0,0,0,1486,
-		1487,3,216,108,0,1487,1489,3,214,107,0,1488,1490,7,3,0,0,1489,1488,1,0,
-		0,0,1489,1490,1,0,0,0,1490,187,1,0,0,0,1491,1492,5,10,0,0,1492,1497,3,
-		190,95,0,1493,1494,5,5,0,0,1494,1496,3,190,95,0,1495,1493,1,0,0,0,1496,
-		1499,1,0,0,0,1497,1495,1,0,0,0,1497,1498,1,0,0,0,1498,1505,1,0,0,0,1499,
-		1497,1,0,0,0,1500,1501,5,162,0,0,1501,1502,5,153,0,0,1502,1506,7,2,0,0,
-		1503,1504,5,160,0,0,1504,1506,5,76,0,0,1505,1500,1,0,0,0,1505,1503,1,0,
-		0,0,1505,1506,1,0,0,0,1506,189,1,0,0,0,1507,1514,3,210,105,0,1508,1510,
-		3,224,112,0,1509,1508,1,0,0,0,1510,1511,1,0,0,0,1511,1509,1,0,0,0,1511,
-		1512,1,0,0,0,1512,1515,1,0,0,0,1513,1515,5,144,0,0,1514,1509,1,0,0,0,1514,
-		1513,1,0,0,0,1514,1515,1,0,0,0,1515,191,1,0,0,0,1516,1517,5,20,0,0,1517,
-		1523,5,86,0,0,1518,1520,3,224,112,0,1519,1521,5,85,0,0,1520,1519,1,0,0,
-		0,1520,1521,1,0,0,0,1521,1523,1,0,0,0,1522,1516,1,0,0,0,1522,1518,1,0,
-		0,0,1523,193,1,0,0,0,1524,1525,7,15,0,0,1525,195,1,0,0,0,1526,1527,7,16,
-		0,0,1527,197,1,0,0,0,1528,1530,3,224,112,0,1529,1528,1,0,0,0,1530,1531,
-		1,0,0,0,1531,1529,1,0,0,0,1531,1532,1,0,0,0,1532,199,1,0,0,0,1533,1534,
-		7,17,0,0,1534,201,1,0,0,0,1535,1536,7,18,0,0,1536,203,1,0,0,0,1537,1541,
-		3,208,104,0,1538,1540,3,206,103,0,1539,1538,1,0,0,0,1540,1543,1,0,0,0,
-		1541,1539,1,0,0,0,1541,1542,1,0,0,0,1542,205,1,0,0,0,1543,1541,1,0,0,0,
-		1544,1545,3,216,108,0,1545,1546,3,208,104,0,1546,207,1,0,0,0,1547,1549,
-		3,218,109,0,1548,1550,3,222,111,0,1549,1548,1,0,0,0,1549,1550,1,0,0,0,
-		1550,1557,1,0,0,0,1551,1557,3,224,112,0,1552,1553,5,8,0,0,1553,1554,3,
-		204,102,0,1554,1555,5,9,0,0,1555,1557,1,0,0,0,1556,1547,1,0,0,0,1556,1551,
-		1,0,0,0,1556,1552,1,0,0,0,1557,209,1,0,0,0,1558,1562,3,214,107,0,1559,
-		1561,3,212,106,0,1560,1559,1,0,0,0,1561,1564,1,0,0,0,1562,1560,1,0,0,0,
-		1562,1563,1,0,0,0,1563,211,1,0,0,0,1564,1562,1,0,0,0,1565,1566,3,216,108,
-		0,1566,1567,3,214,107,0,1567,213,1,0,0,0,1568,1575,3,218,109,0,1569,1575,
-		3,224,112,0,1570,1571,5,8,0,0,1571,1572,3,210,105,0,1572,1573,5,9,0,0,
-		1573,1575,1,0,0,0,1574,1568,1,0,0,0,1574,1569,1,0,0,0,1574,1570,1,0,0,
-		0,1575,215,1,0,0,0,1576,1577,7,19,0,0,1577,217,1,0,0,0,1578,1590,3,220,
-		110,0,1579,1580,5,8,0,0,1580,1585,3,220,110,0,1581,1582,5,5,0,0,1582,1584,
-		3,220,110,0,1583,1581,1,0,0,0,1584,1587,1,0,0,0,1585,1583,1,0,0,0,1585,
-		1586,1,0,0,0,1586,1588,1,0,0,0,1587,1585,1,0,0,0,1588,1589,5,9,0,0,1589,
-		1591,1,0,0,0,1590,1579,1,0,0,0,1590,1591,1,0,0,0,1591,219,1,0,0,0,1592,
-		1594,5,172,0,0,1593,1595,5,173,0,0,1594,1593,1,0,0,0,1594,1595,1,0,0,0,
-		1595,1598,1,0,0,0,1596,1598,5,173,0,0,1597,1592,1,0,0,0,1597,1596,1,0,
-		0,0,1598,221,1,0,0,0,1599,1600,7,20,0,0,1600,223,1,0,0,0,1601,1602,7,21,
-		0,0,1602,225,1,0,0,0,202,277,292,303,311,313,329,335,344,346,358,374,384,
+		45,1,45,1,45,3,45,684,8,45,1,45,1,45,1,45,1,45,1,45,1,45,1,45,1,45,1,45,
+		3,45,695,8,45,1,45,3,45,698,8,45,1,46,1,46,1,46,3,46,703,8,46,1,47,1,47,
+		1,47,1,47,1,47,1,47,1,47,1,47,1,47,1,47,3,47,715,8,47,1,47,1,47,3,47,719,
+		8,47,1,48,1,48,1,48,1,48,1,48,1,49,1,49,1,49,1,49,1,49,5,49,731,8,49,10,
+		49,12,49,734,9,49,1,50,1,50,1,50,1,50,1,50,1,50,3,50,742,8,50,1,51,1,51,
+		1,51,1,52,1,52,1,52,1,52,1,53,1,53,3,53,753,8,53,1,53,3,53,756,8,53,1,
+		53,1,53,1,53,3,53,761,8,53,1,54,1,54,1,54,1,54,1,54,3,54,768,8,54,1,54,
+		1,54,1,54,1,54,3,54,774,8,54,1,54,1,54,1,54,3,54,779,8,54,3,54,781,8,54,
+		1,55,1,55,1,55,5,55,786,8,55,10,55,12,55,789,9,55,1,56,1,56,1,56,1,56,
+		1,56,1,56,1,56,1,56,3,56,799,8,56,1,56,3,56,802,8,56,1,56,1,56,3,56,806,
+		8,56,1,56,1,56,1,56,1,56,1,56,1,56,1,56,3,56,815,8,56,1,56,1,56,3,56,819,
+		8,56,1,56,1,56,1,56,1,56,1,56,1,56,1,56,1,56,1,56,3,56,830,8,56,1,56,3,
+		56,833,8,56,1,56,4,56,836,8,56,11,56,12,56,837,1,56,1,56,3,56,842,8,56,
+		1,56,1,56,3,56,846,8,56,1,56,1,56,1,56,1,56,1,56,4,56,853,8,56,11,56,12,
+		56,854,3,56,857,8,56,1,56,1,56,3,56,861,8,56,1,56,3,56,864,8,56,1,56,3,
+		56,867,8,56,3,56,869,8,56,1,57,1,57,1,57,1,57,1,57,1,57,1,57,1,57,1,58,
+		1,58,1,58,1,58,1,59,4,59,884,8,59,11,59,12,59,885,1,59,1,59,5,59,890,8,
+		59,10,59,12,59,893,9,59,1,59,3,59,896,8,59,1,60,1,60,3,60,900,8,60,1,60,
+		3,60,903,8,60,1,61,1,61,1,61,1,61,1,61,1,61,1,61,1,61,1,61,3,61,914,8,
+		61,3,61,916,8,61,1,62,1,62,1,62,5,62,921,8,62,10,62,12,62,924,9,62,1,62,
+		1,62,4,62,928,8,62,11,62,12,62,929,3,62,932,8,62,1,62,1,62,1,62,1,62,3,
+		62,938,8,62,1,62,1,62,5,62,942,8,62,10,62,12,62,945,9,62,1,62,1,62,3,62,
+		949,8,62,1,62,4,62,952,8,62,11,62,12,62,953,1,62,1,62,1,62,4,62,959,8,
+		62,11,62,12,62,960,3,62,963,8,62,3,62,965,8,62,1,62,1,62,1,62,1,62,1,62,
+		1,62,3,62,973,8,62,1,62,1,62,1,62,1,62,1,62,1,62,4,62,981,8,62,11,62,12,
+		62,982,3,62,985,8,62,1,63,1,63,1,63,1,63,1,63,1,63,1,63,1,63,3,63,995,
+		8,63,1,63,1,63,1,63,1,63,1,63,1,63,1,63,3,63,1004,8,63,3,63,1006,8,63,
+		3,63,1008,8,63,1,63,3,63,1011,8,63,1,64,1,64,1,64,1,64,5,64,1017,8,64,
+		10,64,12,64,1020,9,64,1,64,1,64,1,64,1,65,1,65,1,65,3,65,1028,8,65,1,66,
+		1,66,1,66,1,66,1,66,1,66,1,66,1,66,1,66,1,66,1,66,3,66,1041,8,66,1,67,
+		1,67,1,67,1,67,1,67,3,67,1048,8,67,1,67,1,67,1,67,1,67,1,67,3,67,1055,
+		8,67,1,67,1,67,3,67,1059,8,67,1,67,1,67,5,67,1063,8,67,10,67,12,67,1066,
+		9,67,1,67,3,67,1069,8,67,1,68,1,68,1,68,1,68,1,68,1,68,1,68,1,68,1,68,
+		1,68,1,68,3,68,1082,8,68,1,69,1,69,1,69,1,69,3,69,1088,8,69,1,69,1,69,
+		1,69,3,69,1093,8,69,1,70,1,70,1,70,1,70,1,70,1,70,1,70,1,70,3,70,1103,
+		8,70,1,70,3,70,1106,8,70,1,71,1,71,1,71,1,71,1,71,1,71,1,71,1,71,1,71,
+		1,71,1,71,1,71,1,71,3,71,1121,8,71,1,71,1,71,3,71,1125,8,71,1,71,1,71,
+		3,71,1129,8,71,1,71,1,71,5,71,1133,8,71,10,71,12,71,1136,9,71,1,71,1,71,
+		1,71,1,71,1,71,1,71,3,71,1144,8,71,1,71,1,71,5,71,1148,8,71,10,71,12,71,
+		1151,9,71,1,71,1,71,1,71,1,71,1,71,1,71,1,71,3,71,1160,8,71,3,71,1162,
+		8,71,3,71,1164,8,71,1,72,1,72,1,72,1,72,5,72,1170,8,72,10,72,12,72,1173,
+		9,72,1,72,3,72,1176,8,72,1,72,3,72,1179,8,72,1,73,1,73,1,73,1,73,1,73,
+		3,73,1186,8,73,1,73,1,73,1,73,5,73,1191,8,73,10,73,12,73,1194,9,73,1,74,
+		1,74,3,74,1198,8,74,1,74,1,74,1,74,1,74,1,74,3,74,1205,8,74,3,74,1207,
+		8,74,1,74,1,74,1,74,3,74,1212,8,74,1,74,3,74,1215,8,74,1,75,1,75,1,75,
+		3,75,1220,8,75,1,75,1,75,1,75,1,75,3,75,1226,8,75,1,75,1,75,1,75,1,75,
+		1,75,3,75,1233,8,75,1,76,1,76,1,76,3,76,1238,8,76,1,77,1,77,1,77,1,77,
+		1,77,3,77,1245,8,77,1,77,1,77,1,77,3,77,1250,8,77,1,78,1,78,1,78,1,78,
+		1,78,1,78,1,78,1,78,1,78,3,78,1261,8,78,1,79,1,79,1,79,1,79,1,79,3,79,
+		1268,8,79,1,80,1,80,3,80,1272,8,80,1,80,1,80,1,80,1,81,1,81,1,81,1,81,
+		1,81,1,81,1,81,3,81,1284,8,81,1,81,1,81,5,81,1288,8,81,10,81,12,81,1291,
+		9,81,1,82,1,82,1,82,1,82,1,82,1,82,1,82,1,82,3,82,1301,8,82,1,82,1,82,
+		1,82,1,82,1,82,1,82,3,82,1309,8,82,1,83,1,83,1,83,1,83,1,83,1,83,1,83,
+		1,83,3,83,1319,8,83,1,83,1,83,5,83,1323,8,83,10,83,12,83,1326,9,83,1,83,
+		3,83,1329,8,83,1,84,1,84,1,84,1,84,1,84,3,84,1336,8,84,1,85,1,85,4,85,
+		1340,8,85,11,85,12,85,1341,1,85,1,85,5,85,1346,8,85,10,85,12,85,1349,9,
+		85,1,85,1,85,1,85,3,85,1354,8,85,3,85,1356,8,85,3,85,1358,8,85,1,85,1,
+		85,4,85,1362,8,85,11,85,12,85,1363,1,85,1,85,5,85,1368,8,85,10,85,12,85,
+		1371,9,85,1,85,1,85,5,85,1375,8,85,10,85,12,85,1378,9,85,1,85,1,85,3,85,
+		1382,8,85,1,86,4,86,1385,8,86,11,86,12,86,1386,1,87,1,87,1,87,1,87,1,87,
+		1,87,1,87,3,87,1396,8,87,1,87,1,87,1,87,1,87,3,87,1402,8,87,1,87,3,87,
+		1405,8,87,1,88,1,88,1,88,1,88,1,88,1,88,3,88,1413,8,88,1,89,1,89,3,89,
+		1417,8,89,1,89,1,89,1,89,1,89,1,89,3,89,1424,8,89,1,89,1,89,1,89,1,89,
+		1,89,3,89,1431,8,89,1,90,3,90,1434,8,90,1,90,4,90,1437,8,90,11,90,12,90,
+		1438,1,90,1,90,1,90,1,90,4,90,1445,8,90,11,90,12,90,1446,3,90,1449,8,90,
+		1,90,1,90,1,90,1,90,1,90,1,90,3,90,1457,8,90,3,90,1459,8,90,1,90,3,90,
+		1462,8,90,1,91,1,91,1,91,1,91,1,91,1,91,1,91,1,91,1,91,1,91,3,91,1474,
+		8,91,3,91,1476,8,91,1,91,1,91,1,91,3,91,1481,8,91,1,91,1,91,1,91,3,91,
+		1486,8,91,1,91,1,91,1,91,1,91,1,91,1,91,3,91,1494,8,91,3,91,1496,8,91,
+		1,92,1,92,3,92,1500,8,92,1,92,1,92,5,92,1504,8,92,10,92,12,92,1507,9,92,
+		3,92,1509,8,92,1,93,1,93,1,93,3,93,1514,8,93,1,94,1,94,1,94,1,94,5,94,
+		1520,8,94,10,94,12,94,1523,9,94,1,94,1,94,1,94,1,94,1,94,3,94,1530,8,94,
+		1,95,1,95,4,95,1534,8,95,11,95,12,95,1535,1,95,3,95,1539,8,95,1,96,1,96,
+		1,96,1,96,3,96,1545,8,96,3,96,1547,8,96,1,97,1,97,1,98,1,98,1,99,4,99,
+		1554,8,99,11,99,12,99,1555,1,100,1,100,1,101,1,101,1,102,1,102,5,102,1564,
+		8,102,10,102,12,102,1567,9,102,1,103,1,103,1,103,1,104,1,104,3,104,1574,
+		8,104,1,104,1,104,1,104,1,104,1,104,3,104,1581,8,104,1,105,1,105,5,105,
+		1585,8,105,10,105,12,105,1588,9,105,1,106,1,106,1,106,1,107,1,107,1,107,
+		1,107,1,107,1,107,3,107,1599,8,107,1,108,1,108,1,109,1,109,1,109,1,109,
+		1,109,5,109,1608,8,109,10,109,12,109,1611,9,109,1,109,1,109,3,109,1615,
+		8,109,1,110,1,110,3,110,1619,8,110,1,110,3,110,1622,8,110,1,111,1,111,
+		1,112,1,112,1,112,0,0,113,0,2,4,6,8,10,12,14,16,18,20,22,24,26,28,30,32,
+		34,36,38,40,42,44,46,48,50,52,54,56,58,60,62,64,66,68,70,72,74,76,78,80,
+		82,84,86,88,90,92,94,96,98,100,102,104,106,108,110,112,114,116,118,120,
+		122,124,126,128,130,132,134,136,138,140,142,144,146,148,150,152,154,156,
+		158,160,162,164,166,168,170,172,174,176,178,180,182,184,186,188,190,192,
+		194,196,198,200,202,204,206,208,210,212,214,216,218,220,222,224,0,23,2,
+		0,168,169,171,172,2,0,43,43,131,131,2,0,21,21,75,75,2,0,46,46,146,146,
+		2,0,168,168,171,171,2,0,98,98,161,161,2,0,82,82,158,158,2,0,94,94,103,
+		103,2,0,68,68,102,102,2,0,35,35,44,44,4,0,94,94,103,103,114,114,137,137,
+		2,0,77,77,133,133,1,0,144,145,2,0,98,98,150,150,2,0,105,105,112,112,3,
+		0,79,79,107,107,136,136,2,0,135,135,166,166,2,0,80,80,101,101,1,0,45,46,
+		2,0,52,52,146,146,2,0,11,13,15,15,4,0,100,100,167,167,169,170,172,172,
+		29,0,16,19,21,28,30,33,35,44,47,61,63,65,67,67,71,71,73,73,75,79,81,89,
+		91,93,95,98,102,102,104,124,126,132,134,134,136,138,140,141,143,145,147,
+		147,149,151,154,156,158,161,163,163,165,165,168,168,171,171,173,173,1835,
+		0,226,1,0,0,0,2,229,1,0,0,0,4,277,1,0,0,0,6,279,1,0,0,0,8,282,1,0,0,0,
+		10,285,1,0,0,0,12,292,1,0,0,0,14,294,1,0,0,0,16,297,1,0,0,0,18,313,1,0,
+		0,0,20,315,1,0,0,0,22,318,1,0,0,0,24,321,1,0,0,0,26,324,1,0,0,0,28,326,
+		1,0,0,0,30,346,1,0,0,0,32,348,1,0,0,0,34,352,1,0,0,0,36,376,1,0,0,0,38,
+		379,1,0,0,0,40,411,1,0,0,0,42,413,1,0,0,0,44,418,1,0,0,0,46,439,1,0,0,
+		0,48,447,1,0,0,0,50,455,1,0,0,0,52,462,1,0,0,0,54,479,1,0,0,0,56,481,1,
+		0,0,0,58,490,1,0,0,0,60,505,1,0,0,0,62,517,1,0,0,0,64,534,1,0,0,0,66,536,
+		1,0,0,0,68,539,1,0,0,0,70,544,1,0,0,0,72,561,1,0,0,0,74,571,1,0,0,0,76,
+		573,1,0,0,0,78,584,1,0,0,0,80,647,1,0,0,0,82,650,1,0,0,0,84,656,1,0,0,
+		0,86,659,1,0,0,0,88,674,1,0,0,0,90,676,1,0,0,0,92,699,1,0,0,0,94,718,1,
+		0,0,0,96,720,1,0,0,0,98,725,1,0,0,0,100,741,1,0,0,0,102,743,1,0,0,0,104,
+		746,1,0,0,0,106,750,1,0,0,0,108,762,1,0,0,0,110,782,1,0,0,0,112,868,1,
+		0,0,0,114,870,1,0,0,0,116,878,1,0,0,0,118,895,1,0,0,0,120,902,1,0,0,0,
+		122,915,1,0,0,0,124,917,1,0,0,0,126,986,1,0,0,0,128,1012,1,0,0,0,130,1024,
+		1,0,0,0,132,1040,1,0,0,0,134,1042,1,0,0,0,136,1081,1,0,0,0,138,1083,1,
+		0,0,0,140,1094,1,0,0,0,142,1107,1,0,0,0,144,1175,1,0,0,0,146,1185,1,0,
+		0,0,148,1206,1,0,0,0,150,1232,1,0,0,0,152,1237,1,0,0,0,154,1239,1,0,0,
+		0,156,1251,1,0,0,0,158,1267,1,0,0,0,160,1271,1,0,0,0,162,1276,1,0,0,0,
+		164,1308,1,0,0,0,166,1310,1,0,0,0,168,1335,1,0,0,0,170,1337,1,0,0,0,172,
+		1384,1,0,0,0,174,1404,1,0,0,0,176,1412,1,0,0,0,178,1430,1,0,0,0,180,1433,
+		1,0,0,0,182,1463,1,0,0,0,184,1497,1,0,0,0,186,1510,1,0,0,0,188,1515,1,
+		0,0,0,190,1531,1,0,0,0,192,1546,1,0,0,0,194,1548,1,0,0,0,196,1550,1,0,
+		0,0,198,1553,1,0,0,0,200,1557,1,0,0,0,202,1559,1,0,0,0,204,1561,1,0,0,
+		0,206,1568,1,0,0,0,208,1580,1,0,0,0,210,1582,1,0,0,0,212,1589,1,0,0,0,
+		214,1598,1,0,0,0,216,1600,1,0,0,0,218,1602,1,0,0,0,220,1621,1,0,0,0,222,
+		1623,1,0,0,0,224,1625,1,0,0,0,226,227,3,4,2,0,227,228,5,0,0,1,228,1,1,
+		0,0,0,229,230,3,188,94,0,230,231,5,0,0,1,231,3,1,0,0,0,232,278,3,6,3,0,
+		233,278,3,8,4,0,234,278,3,10,5,0,235,278,3,14,7,0,236,278,3,16,8,0,237,
+		278,3,20,10,0,238,278,3,22,11,0,239,278,3,24,12,0,240,278,3,26,13,0,241,
+		278,3,28,14,0,242,278,3,32,16,0,243,278,3,34,17,0,244,278,3,38,19,0,245,
+		278,3,42,21,0,246,278,3,44,22,0,247,278,3,78,39,0,248,278,3,66,33,0,249,
+		278,3,68,34,0,250,278,3,72,36,0,251,278,3,74,37,0,252,278,3,90,45,0,253,
+		278,3,92,46,0,254,278,3,94,47,0,255,278,3,96,48,0,256,278,3,98,49,0,257,
+		278,3,102,51,0,258,278,3,104,52,0,259,278,3,106,53,0,260,278,3,108,54,
+		0,261,278,3,126,63,0,262,278,3,134,67,0,263,278,3,138,69,0,264,278,3,140,
+		70,0,265,278,3,142,71,0,266,278,3,170,85,0,267,278,3,182,91,0,268,278,
+		3,46,23,0,269,278,3,166,83,0,270,278,3,128,64,0,271,278,3,48,24,0,272,
+		278,3,50,25,0,273,278,3,52,26,0,274,278,3,58,29,0,275,278,3,60,30,0,276,
+		278,3,56,28,0,277,232,1,0,0,0,277,233,1,0,0,0,277,234,1,0,0,0,277,235,
+		1,0,0,0,277,236,1,0,0,0,277,237,1,0,0,0,277,238,1,0,0,0,277,239,1,0,0,
+		0,277,240,1,0,0,0,277,241,1,0,0,0,277,242,1,0,0,0,277,243,1,0,0,0,277,
+		244,1,0,0,0,277,245,1,0,0,0,277,246,1,0,0,0,277,247,1,0,0,0,277,248,1,
+		0,0,0,277,249,1,0,0,0,277,250,1,0,0,0,277,251,1,0,0,0,277,252,1,0,0,0,
+		277,253,1,0,0,0,277,254,1,0,0,0,277,255,1,0,0,0,277,256,1,0,0,0,277,257,
+		1,0,0,0,277,258,1,0,0,0,277,259,1,0,0,0,277,260,1,0,0,0,277,261,1,0,0,
+		0,277,262,1,0,0,0,277,263,1,0,0,0,277,264,1,0,0,0,277,265,1,0,0,0,277,
+		266,1,0,0,0,277,267,1,0,0,0,277,268,1,0,0,0,277,269,1,0,0,0,277,270,1,
+		0,0,0,277,271,1,0,0,0,277,272,1,0,0,0,277,273,1,0,0,0,277,274,1,0,0,0,
+		277,275,1,0,0,0,277,276,1,0,0,0,278,5,1,0,0,0,279,280,5,39,0,0,280,281,
+		3,220,110,0,281,7,1,0,0,0,282,283,5,41,0,0,283,284,5,178,0,0,284,9,1,0,
+		0,0,285,286,5,58,0,0,286,287,3,12,6,0,287,11,1,0,0,0,288,293,5,174,0,0,
+		289,293,5,177,0,0,290,293,5,178,0,0,291,293,3,224,112,0,292,288,1,0,0,
+		0,292,289,1,0,0,0,292,290,1,0,0,0,292,291,1,0,0,0,293,13,1,0,0,0,294,295,
+		5,55,0,0,295,296,3,224,112,0,296,15,1,0,0,0,297,298,5,49,0,0,298,303,3,
+		18,9,0,299,300,5,5,0,0,300,302,3,18,9,0,301,299,1,0,0,0,302,305,1,0,0,
+		0,303,301,1,0,0,0,303,304,1,0,0,0,304,17,1,0,0,0,305,303,1,0,0,0,306,314,
+		3,224,112,0,307,314,5,178,0,0,308,311,5,174,0,0,309,312,3,224,112,0,310,
+		312,5,15,0,0,311,309,1,0,0,0,311,310,1,0,0,0,311,312,1,0,0,0,312,314,1,
+		0,0,0,313,306,1,0,0,0,313,307,1,0,0,0,313,308,1,0,0,0,314,19,1,0,0,0,315,
+		316,5,50,0,0,316,317,5,178,0,0,317,21,1,0,0,0,318,319,5,40,0,0,319,320,
+		5,178,0,0,320,23,1,0,0,0,321,322,5,59,0,0,322,323,3,224,112,0,323,25,1,
+		0,0,0,324,325,5,3,0,0,325,27,1,0,0,0,326,327,5,61,0,0,327,329,3,224,112,
+		0,328,330,5,178,0,0,329,328,1,0,0,0,329,330,1,0,0,0,330,335,1,0,0,0,331,
+		332,5,5,0,0,332,334,3,30,15,0,333,331,1,0,0,0,334,337,1,0,0,0,335,333,
+		1,0,0,0,335,336,1,0,0,0,336,29,1,0,0,0,337,335,1,0,0,0,338,339,5,160,0,
+		0,339,347,3,220,110,0,340,344,3,220,110,0,341,345,7,0,0,0,342,343,5,14,
+		0,0,343,345,5,92,0,0,344,341,1,0,0,0,344,342,1,0,0,0,345,347,1,0,0,0,346,
+		338,1,0,0,0,346,340,1,0,0,0,347,31,1,0,0,0,348,349,5,32,0,0,349,350,3,
+		220,110,0,350,351,5,170,0,0,351,33,1,0,0,0,352,353,5,31,0,0,353,354,3,
+		198,99,0,354,355,5,7,0,0,355,358,3,220,110,0,356,359,3,202,101,0,357,359,
+		7,1,0,0,358,356,1,0,0,0,358,357,1,0,0,0,359,374,1,0,0,0,360,361,5,66,0,
+		0,361,362,3,220,110,0,362,363,3,200,100,0,363,364,5,152,0,0,364,365,3,
+		36,18,0,365,375,1,0,0,0,366,367,5,152,0,0,367,368,3,36,18,0,368,369,5,
+		5,0,0,369,370,3,220,110,0,370,371,3,200,100,0,371,372,5,152,0,0,372,373,
+		3,36,18,0,373,375,1,0,0,0,374,360,1,0,0,0,374,366,1,0,0,0,375,35,1,0,0,
+		0,376,377,3,220,110,0,377,378,3,222,111,0,378,37,1,0,0,0,379,380,5,56,
+		0,0,380,384,3,198,99,0,381,382,5,5,0,0,382,383,5,114,0,0,383,385,5,45,
+		0,0,384,381,1,0,0,0,384,385,1,0,0,0,385,386,1,0,0,0,386,387,5,7,0,0,387,
+		388,5,75,0,0,388,393,3,220,110,0,389,394,5,78,0,0,390,391,5,81,0,0,391,
+		392,5,115,0,0,392,394,5,23,0,0,393,389,1,0,0,0,393,390,1,0,0,0,393,394,
+		1,0,0,0,394,399,1,0,0,0,395,396,5,5,0,0,396,398,3,40,20,0,397,395,1,0,
+		0,0,398,401,1,0,0,0,399,397,1,0,0,0,399,400,1,0,0,0,400,39,1,0,0,0,401,
+		399,1,0,0,0,402,403,5,94,0,0,403,404,5,52,0,0,404,405,5,100,0,0,405,406,
+		5,176,0,0,406,412,7,2,0,0,407,408,5,115,0,0,408,409,5,100,0,0,409,410,
+		5,148,0,0,410,412,5,96,0,0,411,402,1,0,0,0,411,407,1,0,0,0,412,41,1,0,
+		0,0,413,414,5,38,0,0,414,415,3,224,112,0,415,416,5,102,0,0,416,417,3,204,
+		102,0,417,43,1,0,0,0,418,419,5,23,0,0,419,420,3,224,112,0,420,430,5,102,
+		0,0,421,422,7,3,0,0,422,423,5,29,0,0,423,431,3,204,102,0,424,428,3,204,
+		102,0,425,426,7,3,0,0,426,427,5,29,0,0,427,429,3,204,102,0,428,425,1,0,
+		0,0,428,429,1,0,0,0,429,431,1,0,0,0,430,421,1,0,0,0,430,424,1,0,0,0,431,
+		436,1,0,0,0,432,433,5,5,0,0,433,435,3,64,32,0,434,432,1,0,0,0,435,438,
+		1,0,0,0,436,434,1,0,0,0,436,437,1,0,0,0,437,45,1,0,0,0,438,436,1,0,0,0,
+		439,445,5,22,0,0,440,441,5,164,0,0,441,442,5,155,0,0,442,446,7,2,0,0,443,
+		444,5,162,0,0,444,446,5,76,0,0,445,440,1,0,0,0,445,443,1,0,0,0,446,47,
+		1,0,0,0,447,453,5,19,0,0,448,449,3,224,112,0,449,450,5,5,0,0,450,451,3,
+		222,111,0,451,454,1,0,0,0,452,454,5,178,0,0,453,448,1,0,0,0,453,452,1,
+		0,0,0,454,49,1,0,0,0,455,456,5,25,0,0,456,457,3,224,112,0,457,458,5,102,
+		0,0,458,460,3,204,102,0,459,461,5,106,0,0,460,459,1,0,0,0,460,461,1,0,
+		0,0,461,51,1,0,0,0,462,463,5,28,0,0,463,464,3,224,112,0,464,465,5,102,
+		0,0,465,470,3,184,92,0,466,467,5,5,0,0,467,469,3,54,27,0,468,466,1,0,0,
+		0,469,472,1,0,0,0,470,468,1,0,0,0,470,471,1,0,0,0,471,53,1,0,0,0,472,470,
+		1,0,0,0,473,480,5,121,0,0,474,475,5,147,0,0,475,476,5,74,0,0,476,477,3,
+		220,110,0,477,478,5,14,0,0,478,480,1,0,0,0,479,473,1,0,0,0,479,474,1,0,
+		0,0,480,55,1,0,0,0,481,482,5,16,0,0,482,485,3,224,112,0,483,484,5,117,
+		0,0,484,486,3,224,112,0,485,483,1,0,0,0,485,486,1,0,0,0,486,487,1,0,0,
+		0,487,488,5,7,0,0,488,489,5,178,0,0,489,57,1,0,0,0,490,491,5,54,0,0,491,
+		492,3,198,99,0,492,493,5,7,0,0,493,494,3,220,110,0,494,495,3,202,101,0,
+		495,496,5,66,0,0,496,497,3,220,110,0,497,498,3,200,100,0,498,499,5,159,
+		0,0,499,500,3,220,110,0,500,503,7,4,0,0,501,502,5,5,0,0,502,504,3,224,
+		112,0,503,501,1,0,0,0,503,504,1,0,0,0,504,59,1,0,0,0,505,506,5,36,0,0,
+		506,507,3,18,9,0,507,508,5,7,0,0,508,509,3,224,112,0,509,514,3,62,31,0,
+		510,511,5,5,0,0,511,513,3,62,31,0,512,510,1,0,0,0,513,516,1,0,0,0,514,
+		512,1,0,0,0,514,515,1,0,0,0,515,61,1,0,0,0,516,514,1,0,0,0,517,518,3,220,
+		110,0,518,519,3,222,111,0,519,520,7,5,0,0,520,63,1,0,0,0,521,535,5,116,
+		0,0,522,535,5,89,0,0,523,524,5,113,0,0,524,525,5,117,0,0,525,528,3,214,
+		107,0,526,527,5,11,0,0,527,529,3,214,107,0,528,526,1,0,0,0,528,529,1,0,
+		0,0,529,535,1,0,0,0,530,531,5,134,0,0,531,535,7,6,0,0,532,533,5,163,0,
+		0,533,535,3,204,102,0,534,521,1,0,0,0,534,522,1,0,0,0,534,523,1,0,0,0,
+		534,530,1,0,0,0,534,532,1,0,0,0,535,65,1,0,0,0,536,537,5,57,0,0,537,538,
+		5,178,0,0,538,67,1,0,0,0,539,542,5,52,0,0,540,543,3,70,35,0,541,543,3,
+		76,38,0,542,540,1,0,0,0,542,541,1,0,0,0,543,69,1,0,0,0,544,545,5,41,0,
+		0,545,551,3,224,112,0,546,547,5,30,0,0,547,549,5,127,0,0,548,550,5,5,0,
+		0,549,548,1,0,0,0,549,550,1,0,0,0,550,552,1,0,0,0,551,546,1,0,0,0,551,
+		552,1,0,0,0,552,553,1,0,0,0,553,554,5,124,0,0,554,555,5,113,0,0,555,556,
+		5,117,0,0,556,559,3,220,110,0,557,558,5,11,0,0,558,560,3,220,110,0,559,
+		557,1,0,0,0,559,560,1,0,0,0,560,71,1,0,0,0,561,564,5,33,0,0,562,565,5,
+		178,0,0,563,565,7,7,0,0,564,562,1,0,0,0,564,563,1,0,0,0,565,566,1,0,0,
+		0,566,567,5,102,0,0,567,568,5,8,0,0,568,569,3,110,55,0,569,570,5,9,0,0,
+		570,73,1,0,0,0,571,572,5,4,0,0,572,75,1,0,0,0,573,576,5,173,0,0,574,575,
+		5,117,0,0,575,577,5,173,0,0,576,574,1,0,0,0,576,577,1,0,0,0,577,579,1,
+		0,0,0,578,580,5,178,0,0,579,578,1,0,0,0,579,580,1,0,0,0,580,581,1,0,0,
+		0,581,582,5,102,0,0,582,583,3,110,55,0,583,77,1,0,0,0,584,585,5,42,0,0,
+		585,589,3,224,112,0,586,587,5,5,0,0,587,588,5,109,0,0,588,590,5,174,0,
+		0,589,586,1,0,0,0,589,590,1,0,0,0,590,592,1,0,0,0,591,593,3,80,40,0,592,
+		591,1,0,0,0,592,593,1,0,0,0,593,595,1,0,0,0,594,596,3,188,94,0,595,594,
+		1,0,0,0,595,596,1,0,0,0,596,79,1,0,0,0,597,598,5,30,0,0,598,599,3,224,
+		112,0,599,600,5,7,0,0,600,605,3,210,105,0,601,602,3,202,101,0,602,603,
+		5,70,0,0,603,604,3,192,96,0,604,606,1,0,0,0,605,601,1,0,0,0,605,606,1,
+		0,0,0,606,648,1,0,0,0,607,608,5,102,0,0,608,609,3,224,112,0,609,613,5,
+		110,0,0,610,611,5,5,0,0,611,612,5,154,0,0,612,614,5,124,0,0,613,610,1,
+		0,0,0,613,614,1,0,0,0,614,648,1,0,0,0,615,616,5,62,0,0,616,621,3,82,41,
+		0,617,618,5,5,0,0,618,620,3,82,41,0,619,617,1,0,0,0,620,623,1,0,0,0,621,
+		619,1,0,0,0,621,622,1,0,0,0,622,648,1,0,0,0,623,621,1,0,0,0,624,625,5,
+		126,0,0,625,628,5,158,0,0,626,629,5,65,0,0,627,629,5,69,0,0,628,626,1,
+		0,0,0,628,627,1,0,0,0,629,630,1,0,0,0,630,635,3,86,43,0,631,632,5,66,0,
+		0,632,634,3,86,43,0,633,631,1,0,0,0,634,637,1,0,0,0,635,633,1,0,0,0,635,
+		636,1,0,0,0,636,638,1,0,0,0,637,635,1,0,0,0,638,639,5,7,0,0,639,644,3,
+		180,90,0,640,641,5,5,0,0,641,643,3,180,90,0,642,640,1,0,0,0,643,646,1,
+		0,0,0,644,642,1,0,0,0,644,645,1,0,0,0,645,648,1,0,0,0,646,644,1,0,0,0,
+		647,597,1,0,0,0,647,607,1,0,0,0,647,615,1,0,0,0,647,624,1,0,0,0,648,81,
+		1,0,0,0,649,651,3,84,42,0,650,649,1,0,0,0,651,652,1,0,0,0,652,650,1,0,
+		0,0,652,653,1,0,0,0,653,83,1,0,0,0,654,657,3,224,112,0,655,657,5,94,0,
+		0,656,654,1,0,0,0,656,655,1,0,0,0,657,85,1,0,0,0,658,660,3,176,88,0,659,
+		658,1,0,0,0,660,661,1,0,0,0,661,659,1,0,0,0,661,662,1,0,0,0,662,667,1,
+		0,0,0,663,664,5,5,0,0,664,666,3,88,44,0,665,663,1,0,0,0,666,669,1,0,0,
+		0,667,665,1,0,0,0,667,668,1,0,0,0,668,87,1,0,0,0,669,667,1,0,0,0,670,675,
+		3,178,89,0,671,672,3,194,97,0,672,673,5,93,0,0,673,675,1,0,0,0,674,670,
+		1,0,0,0,674,671,1,0,0,0,675,89,1,0,0,0,676,677,5,18,0,0,677,694,5,162,
+		0,0,678,683,5,133,0,0,679,680,5,117,0,0,680,681,3,210,105,0,681,682,5,
+		76,0,0,682,684,1,0,0,0,683,679,1,0,0,0,683,684,1,0,0,0,684,695,1,0,0,0,
+		685,686,5,20,0,0,686,687,5,138,0,0,687,688,5,117,0,0,688,689,3,210,105,
+		0,689,690,3,202,101,0,690,695,1,0,0,0,691,692,3,210,105,0,692,693,3,202,
+		101,0,693,695,1,0,0,0,694,678,1,0,0,0,694,685,1,0,0,0,694,691,1,0,0,0,
+		695,697,1,0,0,0,696,698,3,188,94,0,697,696,1,0,0,0,697,698,1,0,0,0,698,
+		91,1,0,0,0,699,700,5,21,0,0,700,702,3,210,105,0,701,703,3,188,94,0,702,
+		701,1,0,0,0,702,703,1,0,0,0,703,93,1,0,0,0,704,705,5,30,0,0,705,706,5,
+		97,0,0,706,707,3,192,96,0,707,708,7,8,0,0,708,709,3,224,112,0,709,719,
+		1,0,0,0,710,711,5,20,0,0,711,715,5,86,0,0,712,713,7,9,0,0,713,715,5,85,
+		0,0,714,710,1,0,0,0,714,712,1,0,0,0,715,716,1,0,0,0,716,717,7,8,0,0,717,
+		719,3,224,112,0,718,704,1,0,0,0,718,714,1,0,0,0,719,95,1,0,0,0,720,721,
+		5,37,0,0,721,722,5,114,0,0,722,723,5,45,0,0,723,724,3,224,112,0,724,97,
+		1,0,0,0,725,726,5,24,0,0,726,727,5,7,0,0,727,732,3,100,50,0,728,729,5,
+		5,0,0,729,731,3,100,50,0,730,728,1,0,0,0,731,734,1,0,0,0,732,730,1,0,0,
+		0,732,733,1,0,0,0,733,99,1,0,0,0,734,732,1,0,0,0,735,736,5,139,0,0,736,
+		742,3,210,105,0,737,738,3,210,105,0,738,739,5,29,0,0,739,740,3,224,112,
+		0,740,742,1,0,0,0,741,735,1,0,0,0,741,737,1,0,0,0,742,101,1,0,0,0,743,
+		744,5,27,0,0,744,745,5,118,0,0,745,103,1,0,0,0,746,747,5,60,0,0,747,748,
+		5,100,0,0,748,749,5,88,0,0,749,105,1,0,0,0,750,752,5,45,0,0,751,753,3,
+		210,105,0,752,751,1,0,0,0,752,753,1,0,0,0,753,755,1,0,0,0,754,756,3,194,
+		97,0,755,754,1,0,0,0,755,756,1,0,0,0,756,757,1,0,0,0,757,758,5,7,0,0,758,
+		760,3,110,55,0,759,761,3,188,94,0,760,759,1,0,0,0,760,761,1,0,0,0,761,
+		107,1,0,0,0,762,780,5,46,0,0,763,764,5,68,0,0,764,767,3,224,112,0,765,
+		766,5,66,0,0,766,768,3,224,112,0,767,765,1,0,0,0,767,768,1,0,0,0,768,781,
+		1,0,0,0,769,770,3,210,105,0,770,771,5,152,0,0,771,773,3,210,105,0,772,
+		774,3,194,97,0,773,772,1,0,0,0,773,774,1,0,0,0,774,775,1,0,0,0,775,776,
+		5,7,0,0,776,778,3,110,55,0,777,779,3,188,94,0,778,777,1,0,0,0,778,779,
+		1,0,0,0,779,781,1,0,0,0,780,763,1,0,0,0,780,769,1,0,0,0,781,109,1,0,0,
+		0,782,787,3,112,56,0,783,784,5,5,0,0,784,786,3,112,56,0,785,783,1,0,0,
+		0,786,789,1,0,0,0,787,785,1,0,0,0,787,788,1,0,0,0,788,111,1,0,0,0,789,
+		787,1,0,0,0,790,791,5,8,0,0,791,792,3,110,55,0,792,798,5,9,0,0,793,794,
+		3,210,105,0,794,795,5,151,0,0,795,799,1,0,0,0,796,799,3,122,61,0,797,799,
+		5,153,0,0,798,793,1,0,0,0,798,796,1,0,0,0,798,797,1,0,0,0,798,799,1,0,
+		0,0,799,801,1,0,0,0,800,802,3,124,62,0,801,800,1,0,0,0,801,802,1,0,0,0,
+		802,869,1,0,0,0,803,805,5,139,0,0,804,806,3,210,105,0,805,804,1,0,0,0,
+		805,806,1,0,0,0,806,869,1,0,0,0,807,808,5,142,0,0,808,809,5,124,0,0,809,
+		869,3,210,105,0,810,814,5,34,0,0,811,812,5,148,0,0,812,815,5,132,0,0,813,
+		815,3,210,105,0,814,811,1,0,0,0,814,813,1,0,0,0,815,818,1,0,0,0,816,817,
+		5,29,0,0,817,819,5,104,0,0,818,816,1,0,0,0,818,819,1,0,0,0,819,869,1,0,
+		0,0,820,821,5,99,0,0,821,822,3,210,105,0,822,823,5,29,0,0,823,824,3,224,
+		112,0,824,869,1,0,0,0,825,826,5,72,0,0,826,829,3,210,105,0,827,828,5,29,
+		0,0,828,830,3,224,112,0,829,827,1,0,0,0,829,830,1,0,0,0,830,869,1,0,0,
+		0,831,833,3,218,109,0,832,831,1,0,0,0,832,833,1,0,0,0,833,863,1,0,0,0,
+		834,836,3,224,112,0,835,834,1,0,0,0,836,837,1,0,0,0,837,835,1,0,0,0,837,
+		838,1,0,0,0,838,856,1,0,0,0,839,841,3,196,98,0,840,842,3,120,60,0,841,
+		840,1,0,0,0,841,842,1,0,0,0,842,857,1,0,0,0,843,845,3,118,59,0,844,846,
+		3,114,57,0,845,844,1,0,0,0,845,846,1,0,0,0,846,857,1,0,0,0,847,857,3,114,
+		57,0,848,857,3,116,58,0,849,857,5,153,0,0,850,852,5,176,0,0,851,853,3,
+		224,112,0,852,851,1,0,0,0,853,854,1,0,0,0,854,852,1,0,0,0,854,855,1,0,
+		0,0,855,857,1,0,0,0,856,839,1,0,0,0,856,843,1,0,0,0,856,847,1,0,0,0,856,
+		848,1,0,0,0,856,849,1,0,0,0,856,850,1,0,0,0,856,857,1,0,0,0,857,864,1,
+		0,0,0,858,860,3,196,98,0,859,861,3,120,60,0,860,859,1,0,0,0,860,861,1,
+		0,0,0,861,864,1,0,0,0,862,864,3,116,58,0,863,835,1,0,0,0,863,858,1,0,0,
+		0,863,862,1,0,0,0,864,866,1,0,0,0,865,867,3,124,62,0,866,865,1,0,0,0,866,
+		867,1,0,0,0,867,869,1,0,0,0,868,790,1,0,0,0,868,803,1,0,0,0,868,807,1,
+		0,0,0,868,810,1,0,0,0,868,820,1,0,0,0,868,825,1,0,0,0,868,832,1,0,0,0,
+		869,113,1,0,0,0,870,871,5,162,0,0,871,872,5,8,0,0,872,873,3,110,55,0,873,
+		874,5,9,0,0,874,875,3,210,105,0,875,876,5,151,0,0,876,877,5,90,0,0,877,
+		115,1,0,0,0,878,879,5,70,0,0,879,880,5,83,0,0,880,881,5,87,0,0,881,117,
+		1,0,0,0,882,884,3,212,106,0,883,882,1,0,0,0,884,885,1,0,0,0,885,883,1,
+		0,0,0,885,886,1,0,0,0,886,896,1,0,0,0,887,891,3,218,109,0,888,890,3,212,
+		106,0,889,888,1,0,0,0,890,893,1,0,0,0,891,889,1,0,0,0,891,892,1,0,0,0,
+		892,896,1,0,0,0,893,891,1,0,0,0,894,896,3,122,61,0,895,883,1,0,0,0,895,
+		887,1,0,0,0,895,894,1,0,0,0,896,119,1,0,0,0,897,899,3,210,105,0,898,900,
+		5,90,0,0,899,898,1,0,0,0,899,900,1,0,0,0,900,903,1,0,0,0,901,903,3,122,
+		61,0,902,897,1,0,0,0,902,901,1,0,0,0,903,121,1,0,0,0,904,916,5,62,0,0,
+		905,916,5,69,0,0,906,907,5,152,0,0,907,916,5,77,0,0,908,909,5,157,0,0,
+		909,910,3,210,105,0,910,913,5,130,0,0,911,912,5,71,0,0,912,914,5,77,0,
+		0,913,911,1,0,0,0,913,914,1,0,0,0,914,916,1,0,0,0,915,904,1,0,0,0,915,
+		905,1,0,0,0,915,906,1,0,0,0,915,908,1,0,0,0,916,123,1,0,0,0,917,984,5,
+		100,0,0,918,922,7,10,0,0,919,921,3,224,112,0,920,919,1,0,0,0,921,924,1,
+		0,0,0,922,920,1,0,0,0,922,923,1,0,0,0,923,931,1,0,0,0,924,922,1,0,0,0,
+		925,927,5,66,0,0,926,928,3,224,112,0,927,926,1,0,0,0,928,929,1,0,0,0,929,
+		927,1,0,0,0,929,930,1,0,0,0,930,932,1,0,0,0,931,925,1,0,0,0,931,932,1,
+		0,0,0,932,937,1,0,0,0,933,934,5,157,0,0,934,935,3,210,105,0,935,936,5,
+		130,0,0,936,938,1,0,0,0,937,933,1,0,0,0,937,938,1,0,0,0,938,985,1,0,0,
+		0,939,943,5,83,0,0,940,942,3,224,112,0,941,940,1,0,0,0,942,945,1,0,0,0,
+		943,941,1,0,0,0,943,944,1,0,0,0,944,964,1,0,0,0,945,943,1,0,0,0,946,948,
+		5,66,0,0,947,949,3,218,109,0,948,947,1,0,0,0,948,949,1,0,0,0,949,951,1,
+		0,0,0,950,952,3,224,112,0,951,950,1,0,0,0,952,953,1,0,0,0,953,951,1,0,
+		0,0,953,954,1,0,0,0,954,962,1,0,0,0,955,956,5,100,0,0,956,958,5,83,0,0,
+		957,959,3,224,112,0,958,957,1,0,0,0,959,960,1,0,0,0,960,958,1,0,0,0,960,
+		961,1,0,0,0,961,963,1,0,0,0,962,955,1,0,0,0,962,963,1,0,0,0,963,965,1,
+		0,0,0,964,946,1,0,0,0,964,965,1,0,0,0,965,972,1,0,0,0,966,973,5,62,0,0,
+		967,973,5,69,0,0,968,969,5,157,0,0,969,970,3,210,105,0,970,971,5,130,0,
+		0,971,973,1,0,0,0,972,966,1,0,0,0,972,967,1,0,0,0,972,968,1,0,0,0,972,
+		973,1,0,0,0,973,985,1,0,0,0,974,985,7,11,0,0,975,985,5,140,0,0,976,977,
+		5,120,0,0,977,985,5,128,0,0,978,980,5,176,0,0,979,981,3,224,112,0,980,
+		979,1,0,0,0,981,982,1,0,0,0,982,980,1,0,0,0,982,983,1,0,0,0,983,985,1,
+		0,0,0,984,918,1,0,0,0,984,939,1,0,0,0,984,974,1,0,0,0,984,975,1,0,0,0,
+		984,976,1,0,0,0,984,978,1,0,0,0,985,125,1,0,0,0,986,994,5,43,0,0,987,988,
+		5,46,0,0,988,989,3,210,105,0,989,990,5,152,0,0,990,991,3,210,105,0,991,
+		995,1,0,0,0,992,993,5,45,0,0,993,995,3,210,105,0,994,987,1,0,0,0,994,992,
+		1,0,0,0,995,1007,1,0,0,0,996,997,5,5,0,0,997,1005,3,210,105,0,998,999,
+		5,111,0,0,999,1006,5,151,0,0,1000,1003,5,151,0,0,1001,1002,5,100,0,0,1002,
+		1004,5,64,0,0,1003,1001,1,0,0,0,1003,1004,1,0,0,0,1004,1006,1,0,0,0,1005,
+		998,1,0,0,0,1005,1000,1,0,0,0,1006,1008,1,0,0,0,1007,996,1,0,0,0,1007,
+		1008,1,0,0,0,1008,1010,1,0,0,0,1009,1011,3,188,94,0,1010,1009,1,0,0,0,
+		1010,1011,1,0,0,0,1011,127,1,0,0,0,1012,1013,5,29,0,0,1013,1018,3,130,
+		65,0,1014,1015,5,5,0,0,1015,1017,3,130,65,0,1016,1014,1,0,0,0,1017,1020,
+		1,0,0,0,1018,1016,1,0,0,0,1018,1019,1,0,0,0,1019,1021,1,0,0,0,1020,1018,
+		1,0,0,0,1021,1022,5,7,0,0,1022,1023,3,132,66,0,1023,129,1,0,0,0,1024,1027,
+		3,18,9,0,1025,1026,5,152,0,0,1026,1028,3,18,9,0,1027,1025,1,0,0,0,1027,
+		1028,1,0,0,0,1028,131,1,0,0,0,1029,1041,3,38,19,0,1030,1041,3,94,47,0,
+		1031,1041,3,96,48,0,1032,1041,3,106,53,0,1033,1041,3,108,54,0,1034,1041,
+		3,126,63,0,1035,1041,3,134,67,0,1036,1041,3,138,69,0,1037,1041,3,140,70,
+		0,1038,1041,3,142,71,0,1039,1041,3,166,83,0,1040,1029,1,0,0,0,1040,1030,
+		1,0,0,0,1040,1031,1,0,0,0,1040,1032,1,0,0,0,1040,1033,1,0,0,0,1040,1034,
+		1,0,0,0,1040,1035,1,0,0,0,1040,1036,1,0,0,0,1040,1037,1,0,0,0,1040,1038,
+		1,0,0,0,1040,1039,1,0,0,0,1041,133,1,0,0,0,1042,1054,5,53,0,0,1043,1044,
+		5,152,0,0,1044,1047,3,204,102,0,1045,1046,5,70,0,0,1046,1048,3,192,96,
+		0,1047,1045,1,0,0,0,1047,1048,1,0,0,0,1048,1055,1,0,0,0,1049,1050,5,29,
+		0,0,1050,1055,3,204,102,0,1051,1052,3,210,105,0,1052,1053,3,200,100,0,
+		1053,1055,1,0,0,0,1054,1043,1,0,0,0,1054,1049,1,0,0,0,1054,1051,1,0,0,
+		0,1055,1058,1,0,0,0,1056,1057,5,30,0,0,1057,1059,3,224,112,0,1058,1056,
+		1,0,0,0,1058,1059,1,0,0,0,1059,1064,1,0,0,0,1060,1061,5,5,0,0,1061,1063,
+		3,136,68,0,1062,1060,1,0,0,0,1063,1066,1,0,0,0,1064,1062,1,0,0,0,1064,
+		1065,1,0,0,0,1065,1068,1,0,0,0,1066,1064,1,0,0,0,1067,1069,3,188,94,0,
+		1068,1067,1,0,0,0,1068,1069,1,0,0,0,1069,135,1,0,0,0,1070,1071,5,89,0,
+		0,1071,1082,3,200,100,0,1072,1073,5,116,0,0,1073,1082,3,200,100,0,1074,
+		1075,5,87,0,0,1075,1082,3,194,97,0,1076,1077,5,100,0,0,1077,1082,3,224,
+		112,0,1078,1079,5,86,0,0,1079,1080,5,100,0,0,1080,1082,3,198,99,0,1081,
+		1070,1,0,0,0,1081,1072,1,0,0,0,1081,1074,1,0,0,0,1081,1076,1,0,0,0,1081,
+		1078,1,0,0,0,1082,137,1,0,0,0,1083,1084,5,34,0,0,1084,1087,3,210,105,0,
+		1085,1086,5,29,0,0,1086,1088,5,104,0,0,1087,1085,1,0,0,0,1087,1088,1,0,
+		0,0,1088,1089,1,0,0,0,1089,1090,5,70,0,0,1090,1092,3,192,96,0,1091,1093,
+		3,188,94,0,1092,1091,1,0,0,0,1092,1093,1,0,0,0,1093,139,1,0,0,0,1094,1095,
+		5,17,0,0,1095,1096,3,210,105,0,1096,1097,5,70,0,0,1097,1102,3,192,96,0,
+		1098,1099,5,5,0,0,1099,1100,5,120,0,0,1100,1101,5,45,0,0,1101,1103,5,67,
+		0,0,1102,1098,1,0,0,0,1102,1103,1,0,0,0,1103,1105,1,0,0,0,1104,1106,3,
+		188,94,0,1105,1104,1,0,0,0,1105,1106,1,0,0,0,1106,141,1,0,0,0,1107,1163,
+		5,48,0,0,1108,1109,5,74,0,0,1109,1164,3,158,79,0,1110,1111,5,46,0,0,1111,
+		1112,3,210,105,0,1112,1113,5,152,0,0,1113,1114,3,210,105,0,1114,1115,3,
+		144,72,0,1115,1164,1,0,0,0,1116,1117,5,152,0,0,1117,1120,3,204,102,0,1118,
+		1119,5,70,0,0,1119,1121,3,192,96,0,1120,1118,1,0,0,0,1120,1121,1,0,0,0,
+		1121,1125,1,0,0,0,1122,1123,5,29,0,0,1123,1125,3,204,102,0,1124,1116,1,
+		0,0,0,1124,1122,1,0,0,0,1125,1128,1,0,0,0,1126,1127,5,30,0,0,1127,1129,
+		3,224,112,0,1128,1126,1,0,0,0,1128,1129,1,0,0,0,1129,1134,1,0,0,0,1130,
+		1131,5,5,0,0,1131,1133,3,136,68,0,1132,1130,1,0,0,0,1133,1136,1,0,0,0,
+		1134,1132,1,0,0,0,1134,1135,1,0,0,0,1135,1137,1,0,0,0,1136,1134,1,0,0,
+		0,1137,1138,3,144,72,0,1138,1164,1,0,0,0,1139,1161,3,210,105,0,1140,1143,
+		3,200,100,0,1141,1142,5,30,0,0,1142,1144,3,224,112,0,1143,1141,1,0,0,0,
+		1143,1144,1,0,0,0,1144,1149,1,0,0,0,1145,1146,5,5,0,0,1146,1148,3,136,
+		68,0,1147,1145,1,0,0,0,1148,1151,1,0,0,0,1149,1147,1,0,0,0,1149,1150,1,
+		0,0,0,1150,1152,1,0,0,0,1151,1149,1,0,0,0,1152,1153,3,144,72,0,1153,1162,
+		1,0,0,0,1154,1155,3,202,101,0,1155,1159,5,100,0,0,1156,1157,5,5,0,0,1157,
+		1158,5,74,0,0,1158,1160,3,158,79,0,1159,1156,1,0,0,0,1159,1160,1,0,0,0,
+		1160,1162,1,0,0,0,1161,1140,1,0,0,0,1161,1154,1,0,0,0,1162,1164,1,0,0,
+		0,1163,1108,1,0,0,0,1163,1110,1,0,0,0,1163,1124,1,0,0,0,1163,1139,1,0,
+		0,0,1164,143,1,0,0,0,1165,1166,5,7,0,0,1166,1171,3,146,73,0,1167,1168,
+		5,6,0,0,1168,1170,3,146,73,0,1169,1167,1,0,0,0,1170,1173,1,0,0,0,1171,
+		1169,1,0,0,0,1171,1172,1,0,0,0,1172,1176,1,0,0,0,1173,1171,1,0,0,0,1174,
+		1176,3,162,81,0,1175,1165,1,0,0,0,1175,1174,1,0,0,0,1176,1178,1,0,0,0,
+		1177,1179,3,188,94,0,1178,1177,1,0,0,0,1178,1179,1,0,0,0,1179,145,1,0,
+		0,0,1180,1181,5,63,0,0,1181,1182,3,210,105,0,1182,1183,3,200,100,0,1183,
+		1184,5,5,0,0,1184,1186,1,0,0,0,1185,1180,1,0,0,0,1185,1186,1,0,0,0,1186,
+		1187,1,0,0,0,1187,1192,3,148,74,0,1188,1189,5,5,0,0,1189,1191,3,150,75,
+		0,1190,1188,1,0,0,0,1191,1194,1,0,0,0,1192,1190,1,0,0,0,1192,1193,1,0,
+		0,0,1193,147,1,0,0,0,1194,1192,1,0,0,0,1195,1198,3,196,98,0,1196,1198,
+		5,17,0,0,1197,1195,1,0,0,0,1197,1196,1,0,0,0,1198,1199,1,0,0,0,1199,1207,
+		3,210,105,0,1200,1201,5,34,0,0,1201,1204,3,210,105,0,1202,1203,5,29,0,
+		0,1203,1205,5,104,0,0,1204,1202,1,0,0,0,1204,1205,1,0,0,0,1205,1207,1,
+		0,0,0,1206,1197,1,0,0,0,1206,1200,1,0,0,0,1207,1211,1,0,0,0,1208,1209,
+		5,70,0,0,1209,1212,3,192,96,0,1210,1212,5,90,0,0,1211,1208,1,0,0,0,1211,
+		1210,1,0,0,0,1211,1212,1,0,0,0,1212,1214,1,0,0,0,1213,1215,3,152,76,0,
+		1214,1213,1,0,0,0,1214,1215,1,0,0,0,1215,149,1,0,0,0,1216,1219,5,149,0,
+		0,1217,1220,3,152,76,0,1218,1220,3,148,74,0,1219,1217,1,0,0,0,1219,1218,
+		1,0,0,0,1220,1233,1,0,0,0,1221,1233,3,154,77,0,1222,1225,5,74,0,0,1223,
+		1226,3,156,78,0,1224,1226,3,158,79,0,1225,1223,1,0,0,0,1225,1224,1,0,0,
+		0,1226,1233,1,0,0,0,1227,1233,3,160,80,0,1228,1229,5,70,0,0,1229,1233,
+		3,192,96,0,1230,1233,5,90,0,0,1231,1233,7,12,0,0,1232,1216,1,0,0,0,1232,
+		1221,1,0,0,0,1232,1222,1,0,0,0,1232,1227,1,0,0,0,1232,1228,1,0,0,0,1232,
+		1230,1,0,0,0,1232,1231,1,0,0,0,1233,151,1,0,0,0,1234,1238,3,154,77,0,1235,
+		1236,5,74,0,0,1236,1238,3,156,78,0,1237,1234,1,0,0,0,1237,1235,1,0,0,0,
+		1238,153,1,0,0,0,1239,1244,5,91,0,0,1240,1245,5,45,0,0,1241,1242,3,210,
+		105,0,1242,1243,3,200,100,0,1243,1245,1,0,0,0,1244,1240,1,0,0,0,1244,1241,
+		1,0,0,0,1245,1249,1,0,0,0,1246,1247,3,210,105,0,1247,1248,5,151,0,0,1248,
+		1250,1,0,0,0,1249,1246,1,0,0,0,1249,1250,1,0,0,0,1250,155,1,0,0,0,1251,
+		1252,5,156,0,0,1252,1253,5,91,0,0,1253,1254,3,210,105,0,1254,1255,5,66,
+		0,0,1255,1256,3,210,105,0,1256,1260,3,200,100,0,1257,1258,3,210,105,0,
+		1258,1259,5,151,0,0,1259,1261,1,0,0,0,1260,1257,1,0,0,0,1260,1261,1,0,
+		0,0,1261,157,1,0,0,0,1262,1268,5,141,0,0,1263,1264,5,143,0,0,1264,1268,
+		5,124,0,0,1265,1266,5,165,0,0,1266,1268,5,153,0,0,1267,1262,1,0,0,0,1267,
+		1263,1,0,0,0,1267,1265,1,0,0,0,1268,159,1,0,0,0,1269,1272,5,173,0,0,1270,
+		1272,3,218,109,0,1271,1269,1,0,0,0,1271,1270,1,0,0,0,1272,1273,1,0,0,0,
+		1273,1274,3,202,101,0,1274,1275,5,100,0,0,1275,161,1,0,0,0,1276,1277,5,
+		90,0,0,1277,1278,5,152,0,0,1278,1279,3,210,105,0,1279,1283,5,5,0,0,1280,
+		1281,5,70,0,0,1281,1284,3,192,96,0,1282,1284,5,69,0,0,1283,1280,1,0,0,
+		0,1283,1282,1,0,0,0,1284,1289,1,0,0,0,1285,1286,5,5,0,0,1286,1288,3,164,
+		82,0,1287,1285,1,0,0,0,1288,1291,1,0,0,0,1289,1287,1,0,0,0,1289,1290,1,
+		0,0,0,1290,163,1,0,0,0,1291,1289,1,0,0,0,1292,1293,5,119,0,0,1293,1294,
+		5,135,0,0,1294,1309,3,200,100,0,1295,1296,5,108,0,0,1296,1309,5,94,0,0,
+		1297,1300,5,74,0,0,1298,1301,5,156,0,0,1299,1301,3,158,79,0,1300,1298,
+		1,0,0,0,1300,1299,1,0,0,0,1301,1309,1,0,0,0,1302,1303,7,7,0,0,1303,1304,
+		3,210,105,0,1304,1305,3,200,100,0,1305,1306,5,129,0,0,1306,1309,1,0,0,
+		0,1307,1309,3,160,80,0,1308,1292,1,0,0,0,1308,1295,1,0,0,0,1308,1297,1,
+		0,0,0,1308,1302,1,0,0,0,1308,1307,1,0,0,0,1309,165,1,0,0,0,1310,1311,5,
+		51,0,0,1311,1312,3,224,112,0,1312,1313,3,204,102,0,1313,1318,5,62,0,0,
+		1314,1315,5,74,0,0,1315,1316,3,204,102,0,1316,1317,7,13,0,0,1317,1319,
+		1,0,0,0,1318,1314,1,0,0,0,1318,1319,1,0,0,0,1319,1324,1,0,0,0,1320,1321,
+		5,5,0,0,1321,1323,3,168,84,0,1322,1320,1,0,0,0,1323,1326,1,0,0,0,1324,
+		1322,1,0,0,0,1324,1325,1,0,0,0,1325,1328,1,0,0,0,1326,1324,1,0,0,0,1327,
+		1329,3,188,94,0,1328,1327,1,0,0,0,1328,1329,1,0,0,0,1329,167,1,0,0,0,1330,
+		1336,5,173,0,0,1331,1336,7,12,0,0,1332,1333,5,113,0,0,1333,1334,5,117,
+		0,0,1334,1336,3,214,107,0,1335,1330,1,0,0,0,1335,1331,1,0,0,0,1335,1332,
+		1,0,0,0,1336,169,1,0,0,0,1337,1339,5,47,0,0,1338,1340,3,176,88,0,1339,
+		1338,1,0,0,0,1340,1341,1,0,0,0,1341,1339,1,0,0,0,1341,1342,1,0,0,0,1342,
+		1347,1,0,0,0,1343,1344,5,66,0,0,1344,1346,3,172,86,0,1345,1343,1,0,0,0,
+		1346,1349,1,0,0,0,1347,1345,1,0,0,0,1347,1348,1,0,0,0,1348,1357,1,0,0,
+		0,1349,1347,1,0,0,0,1350,1355,5,5,0,0,1351,1353,3,178,89,0,1352,1354,5,
+		5,0,0,1353,1352,1,0,0,0,1353,1354,1,0,0,0,1354,1356,1,0,0,0,1355,1351,
+		1,0,0,0,1355,1356,1,0,0,0,1356,1358,1,0,0,0,1357,1350,1,0,0,0,1357,1358,
+		1,0,0,0,1358,1359,1,0,0,0,1359,1361,5,162,0,0,1360,1362,3,176,88,0,1361,
+		1360,1,0,0,0,1362,1363,1,0,0,0,1363,1361,1,0,0,0,1363,1364,1,0,0,0,1364,
+		1369,1,0,0,0,1365,1366,5,66,0,0,1366,1368,3,172,86,0,1367,1365,1,0,0,0,
+		1368,1371,1,0,0,0,1369,1367,1,0,0,0,1369,1370,1,0,0,0,1370,1376,1,0,0,
+		0,1371,1369,1,0,0,0,1372,1373,5,5,0,0,1373,1375,3,174,87,0,1374,1372,1,
+		0,0,0,1375,1378,1,0,0,0,1376,1374,1,0,0,0,1376,1377,1,0,0,0,1377,1381,
+		1,0,0,0,1378,1376,1,0,0,0,1379,1380,5,7,0,0,1380,1382,3,180,90,0,1381,
+		1379,1,0,0,0,1381,1382,1,0,0,0,1382,171,1,0,0,0,1383,1385,3,176,88,0,1384,
+		1383,1,0,0,0,1385,1386,1,0,0,0,1386,1384,1,0,0,0,1386,1387,1,0,0,0,1387,
+		173,1,0,0,0,1388,1405,3,178,89,0,1389,1395,5,84,0,0,1390,1391,3,218,109,
+		0,1391,1392,5,152,0,0,1392,1393,3,218,109,0,1393,1394,3,222,111,0,1394,
+		1396,1,0,0,0,1395,1390,1,0,0,0,1395,1396,1,0,0,0,1396,1405,1,0,0,0,1397,
+		1401,5,100,0,0,1398,1399,5,148,0,0,1399,1402,5,137,0,0,1400,1402,5,122,
+		0,0,1401,1398,1,0,0,0,1401,1400,1,0,0,0,1402,1403,1,0,0,0,1403,1405,5,
+		123,0,0,1404,1388,1,0,0,0,1404,1389,1,0,0,0,1404,1397,1,0,0,0,1405,175,
+		1,0,0,0,1406,1413,3,224,112,0,1407,1413,5,94,0,0,1408,1413,5,103,0,0,1409,
+		1413,5,45,0,0,1410,1413,5,46,0,0,1411,1413,5,146,0,0,1412,1406,1,0,0,0,
+		1412,1407,1,0,0,0,1412,1408,1,0,0,0,1412,1409,1,0,0,0,1412,1410,1,0,0,
+		0,1412,1411,1,0,0,0,1413,177,1,0,0,0,1414,1415,5,64,0,0,1415,1417,5,73,
+		0,0,1416,1414,1,0,0,0,1416,1417,1,0,0,0,1417,1418,1,0,0,0,1418,1423,7,
+		7,0,0,1419,1424,5,45,0,0,1420,1421,3,210,105,0,1421,1422,3,200,100,0,1422,
+		1424,1,0,0,0,1423,1419,1,0,0,0,1423,1420,1,0,0,0,1424,1431,1,0,0,0,1425,
+		1426,5,46,0,0,1426,1427,3,210,105,0,1427,1428,5,152,0,0,1428,1429,3,210,
+		105,0,1429,1431,1,0,0,0,1430,1416,1,0,0,0,1430,1425,1,0,0,0,1431,179,1,
+		0,0,0,1432,1434,3,218,109,0,1433,1432,1,0,0,0,1433,1434,1,0,0,0,1434,1436,
+		1,0,0,0,1435,1437,3,224,112,0,1436,1435,1,0,0,0,1437,1438,1,0,0,0,1438,
+		1436,1,0,0,0,1438,1439,1,0,0,0,1439,1461,1,0,0,0,1440,1441,5,100,0,0,1441,
+		1448,5,83,0,0,1442,1449,5,45,0,0,1443,1445,3,224,112,0,1444,1443,1,0,0,
+		0,1445,1446,1,0,0,0,1446,1444,1,0,0,0,1446,1447,1,0,0,0,1447,1449,1,0,
+		0,0,1448,1442,1,0,0,0,1448,1444,1,0,0,0,1449,1462,1,0,0,0,1450,1458,5,
+		125,0,0,1451,1459,5,45,0,0,1452,1456,3,210,105,0,1453,1457,3,200,100,0,
+		1454,1457,5,146,0,0,1455,1457,3,224,112,0,1456,1453,1,0,0,0,1456,1454,
+		1,0,0,0,1456,1455,1,0,0,0,1457,1459,1,0,0,0,1458,1451,1,0,0,0,1458,1452,
+		1,0,0,0,1459,1462,1,0,0,0,1460,1462,5,90,0,0,1461,1440,1,0,0,0,1461,1450,
+		1,0,0,0,1461,1460,1,0,0,0,1461,1462,1,0,0,0,1462,181,1,0,0,0,1463,1464,
+		5,26,0,0,1464,1495,3,184,92,0,1465,1475,5,38,0,0,1466,1467,5,70,0,0,1467,
+		1468,7,14,0,0,1468,1476,3,204,102,0,1469,1473,3,204,102,0,1470,1471,5,
+		5,0,0,1471,1472,5,163,0,0,1472,1474,3,204,102,0,1473,1470,1,0,0,0,1473,
+		1474,1,0,0,0,1474,1476,1,0,0,0,1475,1466,1,0,0,0,1475,1469,1,0,0,0,1476,
+		1496,1,0,0,0,1477,1480,7,8,0,0,1478,1479,5,70,0,0,1479,1481,7,14,0,0,1480,
+		1478,1,0,0,0,1480,1481,1,0,0,0,1481,1482,1,0,0,0,1482,1496,3,184,92,0,
+		1483,1485,7,15,0,0,1484,1486,5,95,0,0,1485,1484,1,0,0,0,1485,1486,1,0,
+		0,0,1486,1493,1,0,0,0,1487,1488,5,100,0,0,1488,1489,5,46,0,0,1489,1490,
+		3,210,105,0,1490,1491,5,152,0,0,1491,1492,3,210,105,0,1492,1494,1,0,0,
+		0,1493,1487,1,0,0,0,1493,1494,1,0,0,0,1494,1496,1,0,0,0,1495,1465,1,0,
+		0,0,1495,1477,1,0,0,0,1495,1483,1,0,0,0,1496,183,1,0,0,0,1497,1508,3,204,
+		102,0,1498,1500,5,173,0,0,1499,1498,1,0,0,0,1499,1500,1,0,0,0,1500,1501,
+		1,0,0,0,1501,1505,7,3,0,0,1502,1504,3,186,93,0,1503,1502,1,0,0,0,1504,
+		1507,1,0,0,0,1505,1503,1,0,0,0,1505,1506,1,0,0,0,1506,1509,1,0,0,0,1507,
+		1505,1,0,0,0,1508,1499,1,0,0,0,1508,1509,1,0,0,0,1509,185,1,0,0,0,1510,
+		1511,3,216,108,0,1511,1513,3,214,107,0,1512,1514,7,3,0,0,1513,1512,1,0,
+		0,0,1513,1514,1,0,0,0,1514,187,1,0,0,0,1515,1516,5,10,0,0,1516,1521,3,
+		190,95,0,1517,1518,5,5,0,0,1518,1520,3,190,95,0,1519,1517,1,0,0,0,1520,
+		1523,1,0,0,0,1521,1519,1,0,0,0,1521,1522,1,0,0,0,1522,1529,1,0,0,0,1523,
+		1521,1,0,0,0,1524,1525,5,164,0,0,1525,1526,5,155,0,0,1526,1530,7,2,0,0,
+		1527,1528,5,162,0,0,1528,1530,5,76,0,0,1529,1524,1,0,0,0,1529,1527,1,0,
+		0,0,1529,1530,1,0,0,0,1530,189,1,0,0,0,1531,1538,3,210,105,0,1532,1534,
+		3,224,112,0,1533,1532,1,0,0,0,1534,1535,1,0,0,0,1535,1533,1,0,0,0,1535,
+		1536,1,0,0,0,1536,1539,1,0,0,0,1537,1539,5,146,0,0,1538,1533,1,0,0,0,1538,
+		1537,1,0,0,0,1538,1539,1,0,0,0,1539,191,1,0,0,0,1540,1541,5,20,0,0,1541,
+		1547,5,86,0,0,1542,1544,3,224,112,0,1543,1545,5,85,0,0,1544,1543,1,0,0,
+		0,1544,1545,1,0,0,0,1545,1547,1,0,0,0,1546,1540,1,0,0,0,1546,1542,1,0,
+		0,0,1547,193,1,0,0,0,1548,1549,7,16,0,0,1549,195,1,0,0,0,1550,1551,7,17,
+		0,0,1551,197,1,0,0,0,1552,1554,3,224,112,0,1553,1552,1,0,0,0,1554,1555,
+		1,0,0,0,1555,1553,1,0,0,0,1555,1556,1,0,0,0,1556,199,1,0,0,0,1557,1558,
+		7,18,0,0,1558,201,1,0,0,0,1559,1560,7,19,0,0,1560,203,1,0,0,0,1561,1565,
+		3,208,104,0,1562,1564,3,206,103,0,1563,1562,1,0,0,0,1564,1567,1,0,0,0,
+		1565,1563,1,0,0,0,1565,1566,1,0,0,0,1566,205,1,0,0,0,1567,1565,1,0,0,0,
+		1568,1569,3,216,108,0,1569,1570,3,208,104,0,1570,207,1,0,0,0,1571,1573,
+		3,218,109,0,1572,1574,3,222,111,0,1573,1572,1,0,0,0,1573,1574,1,0,0,0,
+		1574,1581,1,0,0,0,1575,1581,3,224,112,0,1576,1577,5,8,0,0,1577,1578,3,
+		204,102,0,1578,1579,5,9,0,0,1579,1581,1,0,0,0,1580,1571,1,0,0,0,1580,1575,
+		1,0,0,0,1580,1576,1,0,0,0,1581,209,1,0,0,0,1582,1586,3,214,107,0,1583,
+		1585,3,212,106,0,1584,1583,1,0,0,0,1585,1588,1,0,0,0,1586,1584,1,0,0,0,
+		1586,1587,1,0,0,0,1587,211,1,0,0,0,1588,1586,1,0,0,0,1589,1590,3,216,108,
+		0,1590,1591,3,214,107,0,1591,213,1,0,0,0,1592,1599,3,218,109,0,1593,1599,
+		3,224,112,0,1594,1595,5,8,0,0,1595,1596,3,210,105,0,1596,1597,5,9,0,0,
+		1597,1599,1,0,0,0,1598,1592,1,0,0,0,1598,1593,1,0,0,0,1598,1594,1,0,0,
+		0,1599,215,1,0,0,0,1600,1601,7,20,0,0,1601,217,1,0,0,0,1602,1614,3,220,
+		110,0,1603,1604,5,8,0,0,1604,1609,3,220,110,0,1605,1606,5,5,0,0,1606,1608,
+		3,220,110,0,1607,1605,1,0,0,0,1608,1611,1,0,0,0,1609,1607,1,0,0,0,1609,
+		1610,1,0,0,0,1610,1612,1,0,0,0,1611,1609,1,0,0,0,1612,1613,5,9,0,0,1613,
+		1615,1,0,0,0,1614,1603,1,0,0,0,1614,1615,1,0,0,0,1615,219,1,0,0,0,1616,
+		1618,5,174,0,0,1617,1619,5,175,0,0,1618,1617,1,0,0,0,1618,1619,1,0,0,0,
+		1619,1622,1,0,0,0,1620,1622,5,175,0,0,1621,1616,1,0,0,0,1621,1620,1,0,
+		0,0,1622,221,1,0,0,0,1623,1624,7,21,0,0,1624,223,1,0,0,0,1625,1626,7,22,
+		0,0,1626,225,1,0,0,0,206,277,292,303,311,313,329,335,344,346,358,374,384,
 		393,399,411,428,430,436,445,453,460,470,479,485,503,514,528,534,542,549,
 		551,559,564,576,579,589,592,595,605,613,621,628,635,644,647,652,656,661,
-		667,674,681,686,698,702,716,725,736,739,744,751,756,763,774,777,781,790,
-		794,805,808,813,817,821,830,832,836,839,842,844,861,867,871,875,878,889,
-		891,898,905,907,913,919,924,929,936,938,940,948,958,960,970,979,981,983,
-		986,994,1003,1016,1023,1030,1034,1040,1044,1057,1063,1068,1078,1081,1096,
-		1100,1104,1110,1119,1125,1135,1137,1139,1147,1151,1154,1161,1168,1173,
-		1180,1182,1187,1190,1195,1201,1208,1213,1220,1225,1236,1243,1247,1259,
-		1265,1276,1284,1294,1300,1304,1311,1317,1323,1329,1331,1333,1339,1345,
-		1352,1357,1362,1371,1377,1380,1388,1392,1399,1406,1409,1414,1422,1424,
-		1432,1434,1437,1449,1451,1456,1461,1469,1471,1475,1481,1484,1489,1497,
-		1505,1511,1514,1520,1522,1531,1541,1549,1556,1562,1574,1585,1590,1594,
-		1597
+		667,674,683,694,697,702,714,718,732,741,752,755,760,767,773,778,780,787,
+		798,801,805,814,818,829,832,837,841,845,854,856,860,863,866,868,885,891,
+		895,899,902,913,915,922,929,931,937,943,948,953,960,962,964,972,982,984,
+		994,1003,1005,1007,1010,1018,1027,1040,1047,1054,1058,1064,1068,1081,1087,
+		1092,1102,1105,1120,1124,1128,1134,1143,1149,1159,1161,1163,1171,1175,
+		1178,1185,1192,1197,1204,1206,1211,1214,1219,1225,1232,1237,1244,1249,
+		1260,1267,1271,1283,1289,1300,1308,1318,1324,1328,1335,1341,1347,1353,
+		1355,1357,1363,1369,1376,1381,1386,1395,1401,1404,1412,1416,1423,1430,
+		1433,1438,1446,1448,1456,1458,1461,1473,1475,1480,1485,1493,1495,1499,
+		1505,1508,1513,1521,1529,1535,1538,1544,1546,1555,1565,1573,1580,1586,
+		1598,1609,1614,1618,1621
 	};
 
 	public static ATN _ATN => Tables.Atn;

@@ -222,7 +222,7 @@ internal sealed class RowPlaces(PlaceSequence below, Opening? openingBelow, bool
     {
         if (!IsTop(place, offset)) return null;
         var beginning = place.Kind == PlaceKind.SkippedChains;
-        if (IsOverRound && openingBelow is { Counts: true } round)
+        if (IsOverRound && !beginning && openingBelow is { Counts: true } round)
             return new ChainTop(false, round.Space > 0 ? round.Chains - round.Space : 0, round.Chains) { OfRound = true };
         var opening = InWaited(offset) is >= 0 and var waiting ? RowOfWaited?.Invoke(waiting)?.Opening : openingBelow;
         if (opening is not { Space: > 0, Counts: true } longer) return new ChainTop(beginning, 0, 0);
