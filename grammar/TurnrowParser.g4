@@ -15,11 +15,11 @@ statement
   : asNotation=notationLine | asPattern=patternLine | asVersion=versionLine | asTerms=termsLine | asSizes=sizesLine
   | asSkill=skillLine | asNotion=notionLine | asWearer=wearerLine | proseLine | asYarn=yarnLine | asHook=hookLine
   | asGauge=gaugeLine | asTurn=turnLine | asMeasure=measureLine | asCount=countLine | asPiece=pieceLine
-  | asStitch=stitchLine
+  | asUse=useLine | asStitch=stitchLine | asKey=keyLine | asPicture=pictureLine
   | asBegin=beginLine | asChain=chainLine | asEdge=edgeLine | asMark=markLine | asDivide=divideLine | fastenLine
   | weaveLine | asRow=rowLine | asRows=rowsLine | asRepeat=repeatLine | asStraight=straightLine | asLeave=leaveLine
   | asAdd=addLine | asShape=shapeLine | asSeam=seamLine | asExpect=expectLine | asClaims=claimsLine
-  | asFor=forLine | asBody=bodyLine | asEase=easeLine | asFinished=finishedLine | asSwatch=swatchLine | asMade=madeLine | asAccept=acceptLine
+  | asSolid=solidLine | asFor=forLine | asBody=bodyLine | asEase=easeLine | asFinished=finishedLine | asSwatch=swatchLine | asMade=madeLine | asAccept=acceptLine
   ;
 
 // What the pattern is.
@@ -40,7 +40,7 @@ yarnFact     : WEIGHT value=number | value=number (unitWord=(G | OZ | M | YD) | 
 hookLine     : HOOK value=number MM ;
 
 gaugeLine
-  : GAUGE by=stitch COLON stitches=number stitchesWord
+  : GAUGE by=stitch COLON stitches=number (stitchesWord | repeats=(REPEAT | REPEATS))
     ( AND rows=number rowsWord TO rowsLength=gaugeLength
     | TO stitchesLength=gaugeLength COMMA rows=number rowsWord TO rowsLength=gaugeLength
     )
@@ -73,8 +73,14 @@ madeLine : MADE size=sizeName COLON piece=name parts+=madePart (COMMA parts+=mad
 madePart : value=number measure=unit way=(WIDE | HIGH) ;
 countFix    : ODD | EVEN | MULTIPLE OF multiple=single (PLUS plus=single)? | ROUNDED way=(UP | DOWN) | WITHIN within=sum ;
 
+// Stitch patterns: their rows, a picture's lines and its key are lines of their own, as a piece's are.
+
+useLine     : USE file=QUOTED ;
+stitchLine  : STITCH (asPattern=stitchPattern | asSpecial=stitchMade) ;
+stitchPattern : PATTERN called=name (FROM picture=PICTURE COMMA?)? OVER MULTIPLE OF multiple=number (PLUS plus=number)? ;
+keyLine     : KEY (letter=QUOTED | which=(FIRST | LAST)) IS OPEN words=items CLOSE ;
+pictureLine : cells=PICTURE_ROW ;
 // A stitch of the designer's own. Its name is a word of hers, so that none of the notation's is taken.
-stitchLine : STITCH asSpecial=stitchMade ;
 stitchMade : called=WORD (OF by=WORD)? text=QUOTED? IS made=items ;
 
 // Pieces.
@@ -92,7 +98,8 @@ acrossWord : name | FIRST ;
 along     : words+=walkWord+ (COMMA parts+=alongPart)* ;
 alongPart : rows=selection | facing=side FACING ;
 
-beginLine : BEGIN WITH amount=count stitchesWord claimed=claim? ;
+// A ring is one place; both sides of a chain are worked round, its ends being one place each for both.
+beginLine : BEGIN WITH (ring=RING (OF chains=count CHAINS)? | bothSides=BOTH SIDES OF amount=count stitchesWord | amount=count stitchesWord) claimed=claim? ;
 chainLine : CHAIN amount=count claimed=claim? ;
 edgeLine
   : FROM HERE at=edge (IS | ARE) called=name
@@ -107,7 +114,8 @@ weaveLine  : WEAVE IN ENDS ;
 // Rows.
 
 rowLine  : ROW from=count? facing=side? COLON words=items claimed=claim? ;
-rowsLine : ROWS from=count TO to=count facing=side? COLON words=items claimed=claim? ;
+// `rounds are spiral`: how rounds follow each other from here on, or in the whole pattern.
+rowsLine : ROWS (ARE way=name (AND also=name)? | from=count TO to=count facing=side? COLON words=items claimed=claim?) ;
 // `in one place`, `in skipped`, `together` and `centre is 3rd dc` belong to a stitch that is defined; the binder tells where they stand.
 items    : each+=item (COMMA each+=item)* ;
 item
@@ -135,7 +143,7 @@ reach        : ACROSS | AROUND | TO corner=CORNER | UNTIL remain=count REMAIN (B
 place
   : IN ( which=(NEXT | FIRST | LAST | SAME) kind+=name* (AND also+=name+)? (until=UNTIL remain=count REMAIN)?
        | which=EACH kind+=name* (AND many=list? also+=name+ (IN EACH other+=name+)?)? (ACROSS | AROUND | until=UNTIL remain=count REMAIN)?
-       | which=CORNER
+       | which=(CORNER | RING)
        | which=SKIPPED
        | which=ONE PLACE
        | which=ORDINAL kind+=name+
@@ -143,8 +151,8 @@ place
   ;
 
 repeatLine
-  : REPEAT (ROWS from=count TO to=count | ROW from=count) COMMA times=count
-    (more=MORE_WORD TIMES | end=TIMES (inAll=IN ALL)?) claimed=claim?
+  : REPEAT (ROWS from=count TO to=count | ROW from=count)
+    (COMMA times=count (more=MORE_WORD TIMES | end=TIMES (inAll=IN ALL)?))? claimed=claim?
   ;
 
 // Lines for some sizes: a piece begins, is divided and ends in all of them, everything between may be for some.
@@ -152,7 +160,7 @@ forLine : FOR sizes+=sizeRange (COMMA sizes+=sizeRange)* COLON done=sizedLine ;
 sizeRange : first=sizeName (TO last=sizeName)? ;
 sizedLine
   : asTurn=turnLine | asEdge=edgeLine | asMark=markLine | asRow=rowLine | asRows=rowsLine | asRepeat=repeatLine
-  | asStraight=straightLine | asLeave=leaveLine | asAdd=addLine | asShape=shapeLine
+  | asStraight=straightLine | asLeave=leaveLine | asAdd=addLine | asShape=shapeLine | asSolid=solidLine
   ;
 
 // Shaping.
@@ -161,7 +169,7 @@ straightLine
   : STRAIGHT (TO length=sum (AT at=edge)? | further=FOR length=sum | amount=count counted=rowsWord) (FROM mark=name)? (COMMA fixes+=rowFix)*
     claimed=claim?
   ;
-rowFix    : EVEN rowsWord | ODD rowsWord | END facing=side ;
+rowFix    : EVEN rowsWord | ODD rowsWord | END facing=side | IN pattern=name | EDGES IN by=stitch ;
 leaveLine : LEAVE amount=count (FOR later=LATER)? AT at=edge claimed=claim? ;
 addLine   : ADD amount=count AT at=edge (COMMA apart=ONE ROW APART)? claimed=claim? ;
 // How the edges are shaped from here on is a line of its own; else it says over which rows, and what.
@@ -179,20 +187,22 @@ shapeLine
 shapeDone : (COLON shapings+=shaping (SEMICOLON shapings+=shaping)* | solved=solve) claimed=claim? ;
 // Changes one after the other at an edge, a frequency each; what says only how often goes on with the change before it.
 shaping     : (AFTER after=count rowsWord COMMA)? first=stage (COMMA parts+=shapingPart)* ;
-stage       : ((changed=change | ADD) amount=count | LEAVE amount=count (FOR later=LATER)?) (AT at=edge)? when=frequency? ;
+stage       : ((changed=change | ADD) amount=count | LEAVE amount=count (FOR later=LATER)?) (AT at=edge | evenly=EVENLY)? when=frequency? ;
 shapingPart
   : THEN (when=frequency | next=stage)
   | often=everyRows
   | BY (turns=turnRows | by=decreasing)
   | inset=stitchesIn
   | AT at=edge
+  | evenly=EVENLY
+  | way=(STAGGERED | STACKED)
   ;
 frequency : often=everyRows | BY turns=turnRows ;
 everyRows : EVERY (ROW | interval=count rowsWord) (times=count TIMES)? ;
 turnRows  : TURNS EVERY interval=count AND byTurns=count rowsWord (times=count TIMES)? ;
 decreasing : SKIPPING | SLIPPING OVER | WORKING TOGETHER ;
 stitchesIn : (called=WORD | amount=list) stitchesWord IN ;
-solve      : EVENLY TO target=count COMMA AT at=edge (COMMA options+=solveOption)* ;
+solve      : EVENLY TO target=count COMMA (AT at=edge | around=AROUND) (COMMA options+=solveOption)* ;
 solveOption
   : ON RS rowsWord
   | LONGER FIRST
@@ -200,6 +210,9 @@ solveOption
   | which=(FIRST | LAST) rows=count rowsWord PLAIN
   | inset=stitchesIn
   ;
+// A body of revolution, worked round from its foot to its top.
+solidLine : SOLID shape=name across=sum ACROSS (BY other=sum way=(HIGH | THICK))? (COMMA parts+=solidPart)* claimed=claim? ;
+solidPart : said=WORD | way=(STAGGERED | STACKED) | MULTIPLE OF multiple=single ;
 
 // Joins and checks.
 
@@ -220,7 +233,11 @@ rate
   ;
 
 expectLine
-  : EXPECT left=expected (MEASURE (AT bound=(LEAST | MOST) length=sum | length=sum (COMMA WITHIN within=sum)?) | (IS | ARE) (AT bound=(LEAST | MOST))? right=expected)
+  : EXPECT left=expected
+    ( MEASURE (AT bound=(LEAST | MOST) length=sum | length=sum (COMMA WITHIN within=sum)?)
+    | (IS | ARE) (AT bound=(LEAST | MOST))? right=expected
+    | lying=(LIE | CUP | RUFFLE) flat=FLAT? (IN ROWS from=count TO to=count)?
+    )
   ;
 expected  : value=sum (by=WORD? of=(STITCHES | ROWS) more+=expectedMore*)? ;
 expectedMore : by=sign value=single of=(STITCHES | ROWS)? ;
@@ -254,12 +271,12 @@ unit   : MM | CM | IN | M | YD ;
 // Every word that may be a name: all but the few that one-token reading needs for itself.
 name
   : WORD
-  | ACCEPT | BODY | EASE | FINISHED | MADE | SWATCH
-  | ADD | BEGIN | CHAIN | CLAIMS | COUNT | DIVIDE | EXPECT | FASTEN | FROM | GAUGE | HOOK | LEFT | MARK | MEASURE | NOTATION
+  | ACCEPT | BODY | EASE | FINISHED | MADE | SOLID | SWATCH
+  | ADD | BEGIN | CHAIN | CLAIMS | COUNT | DIVIDE | EXPECT | FASTEN | FROM | GAUGE | HOOK | KEY | LEFT | MARK | MEASURE | NOTATION
   | NOTION | PATTERN | PIECE | REPEAT | RIGHT | SEAM | SHAPE | SIZES | SKILL | STRAIGHT | TERMS | TURN | VERSION
-  | WEARER | WEAVE | YARN
-  | AFTER | ALL | ALONG | APART | ARE | BEFORE | BUT | CH | CHAINS | CORNER | COUNTS | DOES | DOWN | EACH | EASING | EDGE | EDGES | END
-  | ENDS | EVEN | EVERY | EXTRA | FACING | FOUNDATION | HERE | HIGH | IS | LATER | LEAST | LESS | LONGER | MAKE | MIRRORED | MORE_WORD | MOST | MULTIPLE | NEXT | NOT | ODD | OF | OFF
-  | ON | ONE | OPENS | OPPOSITE | ORDER | OVER | PICKED | PLAIN | REMAIN | REST | ROUNDED | SAME | SKIPPING | SLIPPING | STITCH | STRETCHES | THEN | TIMES
+  | USE | WEARER | WEAVE | YARN
+  | AFTER | ALL | ALONG | APART | BEFORE | BUT | CH | CHAINS | CORNER | COUNTS | CUP | DOES | DOWN | EACH | EASING | EDGE | EDGES | END
+  | ENDS | EVEN | EVERY | EXTRA | FACING | FLAT | FOUNDATION | HERE | HIGH | IS | LATER | LEAST | LESS | LIE | LONGER | MAKE | MIRRORED | MORE_WORD | MOST | MULTIPLE | NEXT | NOT | ODD | OF | OFF
+  | ON | ONE | OPENS | OPPOSITE | ORDER | OVER | PICKED | PICTURE | PLAIN | REMAIN | REPEATS | REST | ROUNDED | RUFFLE | SAME | SIDES | SKIPPING | SLIPPING | STACKED | STAGGERED | STITCH | STRETCHES | THEN | THICK | TIMES
   | SKIPPED | PLACE | TURNED | TURNING | TURNS | UP | WEIGH | WEIGHT | WIDE | WITHIN | WORKING | G | OZ
   ;

@@ -1,6 +1,7 @@
 using System.Globalization;
 using Turnrow.Compiler.Diagnostics.Kinds;
 using Turnrow.Compiler.Grading;
+using Turnrow.Compiler.StitchPatterns;
 using Turnrow.Compiler.Stitches;
 using Turnrow.Compiler.Values;
 using Turnrow.Fabric.Numbers;
@@ -24,7 +25,10 @@ internal sealed class Context(Findings findings, Scope scope, Evaluator evaluato
     public Terms Terms { get; } = terms;
 
     /// <summary>The stitches there are: the standard list and the file's own.</summary>
-    public StitchList Stitches { get; } = new(terms, scope);
+    public StitchList Stitches { get; init; } = new(terms, scope);
+
+    /// <summary>The stitch patterns that the file defines or takes from others.</summary>
+    public StitchPatternBook StitchPatterns { get; } = new(findings);
 
     /// <summary>The gauges; set once the header is read.</summary>
     public GaugeBook Gauges { get; set; } = new([]);
@@ -37,6 +41,9 @@ internal sealed class Context(Findings findings, Scope scope, Evaluator evaluato
 
     /// <summary>The pattern's turning-chain rules, in order.</summary>
     public Dictionary<Stitch, TurnRule> Rules { get; } = [];
+
+    /// <summary>How rounds follow each other, where a piece does not say.</summary>
+    public RoundWay RoundsAre { get; set; }
 
     /// <summary>The rows worked so far, for all pieces and sizes.</summary>
     public RowBook Worked { get; } = new();
@@ -51,6 +58,9 @@ internal sealed class Context(Findings findings, Scope scope, Evaluator evaluato
 
     /// <summary>The rows that the pattern may still have.</summary>
     public RowBudget Rows { get; } = new(findings);
+
+    /// <summary>True if the line that says the terms could not be read.</summary>
+    public bool TermsInDoubt => termsInDoubt;
 
     /// <summary>
     /// The stitch that goes into one place and makes one, which a word names in this file's terms; null, and reported, if it names none.
@@ -73,6 +83,10 @@ internal sealed class Context(Findings findings, Scope scope, Evaluator evaluato
 
     /// <summary>The basic stitch, or the one of the file's own, that a word names, without a report: no other name can be the same.</summary>
     public Stitch? TryStitch(string word) => StitchBook.Find(word, Terms) ?? (Stitches.IsOwn(word) ? Stitches.Find(word)?.Stitch : null);
+
+    /// <summary>The fabric that a word names, a stitch pattern or plain rows of a stitch; null, and reported, if it names none.</summary>
+    public Stitch? FabricOf(NameSyntax word) =>
+        StitchPatterns.SpanOf(word.Text) is not null ? StitchPatterns.Find(word.Text)?.Fabric : StitchOf(word);
 
     /// <summary>What the file's claims count where they do not say.</summary>
     public Counting Counting { get; set; }

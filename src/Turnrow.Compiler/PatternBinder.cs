@@ -4,6 +4,7 @@ using Turnrow.Compiler.Grading;
 using Turnrow.Compiler.Header;
 using Turnrow.Compiler.Joins;
 using Turnrow.Compiler.Pieces;
+using Turnrow.Compiler.StitchPatterns;
 using Turnrow.Compiler.Values;
 using Turnrow.Fabric.Patterns;
 using Turnrow.Syntax.Text;
@@ -19,6 +20,7 @@ internal sealed class PatternBinder
 {
     private readonly SyntaxTree _tree;
     private readonly UnreadLines _unread;
+    private readonly StitchPatternLines _stitchPatterns;
     private readonly Context _context;
     private readonly PieceBook _book;
     private readonly ExpectBinder _expect;
@@ -34,6 +36,7 @@ internal sealed class PatternBinder
     {
         _tree = tree;
         _unread = unread;
+        _stitchPatterns = new StitchPatternLines(tree);
         _context = context;
         _book = new PieceBook(context);
         _expect = new ExpectBinder(context, _book);
@@ -64,7 +67,7 @@ internal sealed class PatternBinder
     {
         Announce();
         _context.InInches = LengthUnits.InInches(_tree);
-        var header = new HeaderBinder(_context).Bind(HeaderStatements(), sizes);
+        var header = new HeaderBinder(_context, new DefinitionBinder(_context, _stitchPatterns, _tree.Source)).Bind(HeaderStatements(), sizes);
         foreach (var line in _tree.Lines) One(line);
         PatternWarnings.Add(_context, _book, _tree);
         GradeCheck.Add(_context, _tree);
@@ -102,6 +105,7 @@ internal sealed class PatternBinder
         foreach (var line in _tree.Lines)
         {
             NoteDoubt(line);
+            if (line is { Broken: false, Statement: StitchPatternStatement defined }) _context.StitchPatterns.Announce(defined.Name);
             switch (line.Statement)
             {
                 case MeasureStatement or CountStatement when line.Broken: break;
@@ -123,6 +127,7 @@ internal sealed class PatternBinder
         NoteStitchDoubt(line);
         _context.GaugesInDoubt |= _unread.MayBe(line, "gauge") || _unread.MayBe(line, "terms");
         _context.TurnsInDoubt |= _unread.MayBe(line, "turn") || _unread.MayBe(line, "terms");
+        _context.StitchPatterns.InDoubt |= _unread.MayBe(line, "stitch") || _unread.MayBe(line, "use");
         _book.JoinsInDoubt |= _unread.MayBe(line, "seam") || _unread.MayBe(line, "piece");
     }
 
@@ -140,6 +145,7 @@ internal sealed class PatternBinder
         foreach (var line in _tree.Lines)
         {
             inPiece |= IsPieceLine(line);
+            if (_stitchPatterns.Has(line) && line.Statement is not StitchPatternStatement) continue;
             if (line.Broken || line.Statement is null || IsOfPiece(line.Statement, inPiece)) continue;
             yield return line.Statement;
         }
@@ -152,6 +158,7 @@ internal sealed class PatternBinder
     private void One(LineSyntax line)
     {
         _pieceSeen |= IsPieceLine(line);
+        if (_stitchPatterns.Has(line)) return;
         if (line.Statement is PieceStatement opened)
         {
             Open(opened, line.Broken);
@@ -168,11 +175,13 @@ internal sealed class PatternBinder
         {
             case null or TermsStatement or SizesStatement: break;
             case TurnStatement turn when IsOfPiece(turn, _pieceSeen): InPiece(turn); break;
+            case RoundsAreStatement rounds when !_pieceSeen: _context.RoundsAre = PieceStatements.WayOf(rounds); break;
             case SeamStatement seam: Join(seam); break;
             case WeaveInStatement: _items.Add(() => new WeaveInItem()); break;
             case ProseStatement prose: Prose(prose); break;
             case ExpectMeasureStatement expect: _expect.Check(expect); break;
             case ExpectEqualStatement expect: _expect.Check(expect); break;
+            case ExpectLieStatement expect: _expect.Check(expect); break;
             case FinishedStatement finished: Finished(finished); break;
             case MadeStatement made: _made.Note(made); break;
             case StatementSyntax statement when PieceStatements.IsOne(statement): InPiece(statement); break;

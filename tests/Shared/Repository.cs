@@ -9,6 +9,18 @@ internal static class Repository
     /// <summary>The full path of a file or folder given from the root, with <c>/</c> between names.</summary>
     public static string PathOf(string fromRoot) => Path.GetFullPath(Path.Combine(Root, fromRoot));
 
+    /// <summary>The names of the patterns that make something: a library of stitch patterns makes nothing by itself.</summary>
+    public static IReadOnlyList<string> PatternNames { get; } =
+    [
+        .. Directory.GetFiles(PathOf("patterns"), "*.turnrow")
+            .Where(static file => File.ReadLines(file).Any(static line => line.StartsWith("piece ", StringComparison.Ordinal)))
+            .Select(static file => Path.GetFileNameWithoutExtension(file)!)
+            .Order(StringComparer.Ordinal),
+    ];
+
+    /// <summary>The text of a file beside the patterns; null if there is none.</summary>
+    public static string? Beside(string name) => File.Exists(PathOf("patterns/" + name)) ? File.ReadAllText(PathOf("patterns/" + name)) : null;
+
     private static string FindRoot()
     {
         for (var folder = new DirectoryInfo(AppContext.BaseDirectory); folder is not null; folder = folder.Parent)

@@ -21,7 +21,7 @@ internal sealed class Compiled
 
         """;
 
-    private Compiled(string text) => Compilation = Compilation.Of(new SourceText("test.turnrow", text));
+    private Compiled(string text) => Compilation = Compilation.Of(new SourceText("test.turnrow", text), Repository.Beside);
 
     public Compilation Compilation { get; }
 

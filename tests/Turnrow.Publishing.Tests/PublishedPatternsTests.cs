@@ -45,7 +45,7 @@ public sealed class PublishedPatternsTests
     public void There_is_nothing_to_say_against_it(string name) => Assert.Empty(Compiled(name).Diagnostics.Select(d => d.Message));
 
     private static IEnumerable<string> Names() =>
-        Directory.GetFiles(Repository.PathOf("patterns"), "*.turnrow").Select(f => Path.GetFileNameWithoutExtension(f)).Order(StringComparer.Ordinal);
+        Repository.PatternNames;
 
     // All in the pattern's own terms; the instructions in the other terms too, in a folder named for them.
     private static Dictionary<string, string> Published(string name)
@@ -69,5 +69,5 @@ public sealed class PublishedPatternsTests
     }
 
     private static Compilation Compiled(string name) =>
-        Compilation.Of(new SourceText(name + ".turnrow", File.ReadAllText(Repository.PathOf($"patterns/{name}.turnrow"))));
+        Compilation.Of(new SourceText(name + ".turnrow", File.ReadAllText(Repository.PathOf($"patterns/{name}.turnrow"))), Repository.Beside);
 }

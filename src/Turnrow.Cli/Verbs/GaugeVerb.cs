@@ -3,7 +3,6 @@ using Turnrow.Cli.Files;
 using Turnrow.Cli.Reports;
 using Turnrow.Compiler.Diagnostics.Kinds;
 using Turnrow.Fabric.Patterns;
-using Turnrow.Fabric.Stitches;
 using Turnrow.Syntax.Diagnostics;
 using Turnrow.Syntax.Text;
 using Turnrow.Syntax.Tree;
@@ -81,8 +80,7 @@ internal sealed class GaugeVerb : Verb
             return false;
         }
 
-        var named = word is null ? gauges[0].Stitch : StitchBook.Find(word, pattern.Terms);
-        if (named is not null && pattern.Gauges.Of(named) is { } found)
+        if ((word is null ? gauges[0] : gauges.FirstOrDefault(each => IsOf(pattern, each, word))) is { } found)
         {
             gauge = found;
             return true;
@@ -96,7 +94,7 @@ internal sealed class GaugeVerb : Verb
     {
         foreach (var line in file.Compilation.Tree.Lines)
         {
-            if (!line.Broken && line.Statement is GaugeStatement said && StitchBook.Find(said.Stitch.Text, file.Compilation.Pattern.Terms) == gauge.Stitch) return said;
+            if (!line.Broken && line.Statement is GaugeStatement said && IsOf(file.Compilation.Pattern, gauge, said.Stitch.Text)) return said;
         }
 
         return null;
@@ -119,9 +117,10 @@ internal sealed class GaugeVerb : Verb
         var source = file.Compilation.Tree.Source;
         string Over(GaugeSpanSyntax span) => $"{source.ToString(span.Length.Span)} {source.ToString(span.Unit.Span)}";
         var (stitches, rows) = (source.ToString(line.Stitches.Count.Span), source.ToString(line.Rows.Count.Span));
+        var what = line.OfRepeats ? "repeats" : "stitches";
         return Over(line.Stitches) == Over(line.Rows)
-            ? $"{line.Stitch.Text}: {stitches} stitches and {rows} rows to {Over(line.Rows)}"
-            : $"{line.Stitch.Text}: {stitches} stitches to {Over(line.Stitches)}, {rows} rows to {Over(line.Rows)}";
+            ? $"{line.Stitch.Text}: {stitches} {what} and {rows} rows to {Over(line.Rows)}"
+            : $"{line.Stitch.Text}: {stitches} {what} to {Over(line.Stitches)}, {rows} rows to {Over(line.Rows)}";
     }
 
     private static void WriteTables(TextWriter writer, Pattern pattern, Pattern hers, IReadOnlyList<int> sizes)
@@ -153,6 +152,9 @@ internal sealed class GaugeVerb : Verb
 
     private static (string Code, int Line) Key(PatternFile file, Diagnostic finding) =>
         (finding.Kind.Code, file.Compilation.Tree.Source.PositionOf(finding.Span.Start).Line);
+
+    // The name of a stitch pattern, or a stitch in the pattern's terms.
+    private static bool IsOf(Pattern pattern, Gauge gauge, string word) => string.Equals(Word(pattern, gauge), word, StringComparison.OrdinalIgnoreCase);
 
     private static string Word(Pattern pattern, Gauge gauge) => gauge.Stitch.In(pattern.Terms).Abbreviation;
 }

@@ -57,8 +57,19 @@ internal sealed class CountBinder(Context context)
         context.Findings.Add(CountFar.At(context, statement, far, new CountDistance(asked, counts, measured, most, i => allowed[i]!.Value, Measure, Free)));
     }
 
+    // Of a multiple of a stitch pattern that has a gauge, the stitches are those of the pattern.
     private Gauge? GaugeOf(CountStatement statement) =>
-        GaugeChoice.For(context, statement.Stitch, statement.Value.Span, (statement.OfWord ?? (SyntaxNode)statement.Value).Span, statement.Of == CountOf.Rows);
+        statement.Stitch is null && PatternOf(statement) is { } pattern && context.Gauges.Of(pattern.Fabric) is { } gauge ? gauge : GaugeChoice.For(context, statement.Stitch, statement.Value.Span, (statement.OfWord ?? (SyntaxNode)statement.Value).Span, statement.Of == CountOf.Rows);
+
+    private StitchPattern? PatternOf(CountStatement statement)
+    {
+        foreach (var fix in statement.Fixes)
+        {
+            if (fix is { Multiple: NameExpression { Name: var name } } && context.StitchPatterns.Find(name.Text) is { } pattern) return pattern;
+        }
+
+        return null;
+    }
 
     private static CountFix? Rounding(CountStatement statement)
     {
@@ -130,8 +141,17 @@ internal sealed class CountBinder(Context context)
         return true;
     }
 
+    // A stitch pattern says both what is repeated and what is beside it.
+    private Allowed?[] MultipleOfPattern(CountFixSyntax fix, NameSyntax name)
+    {
+        if (fix.Plus is { } plus) context.Findings.Add(PatternPlus.At(plus.Span, name.Text));
+        var pattern = context.StitchPatterns.Use(name);
+        return Sized.Same<Allowed?>(context.Sizes, pattern is null ? null : Allowed.Multiple(pattern.Multiple, pattern.Plus));
+    }
+
     private Allowed?[] MultipleOf(CountFixSyntax fix)
     {
+        if (fix is { Multiple: NameExpression { Name: var name } } && context.StitchPatterns.SpanOf(name.Text) is not null) return MultipleOfPattern(fix, name);
         var multiples = fix.Multiple is null ? Sized.Same<int?>(context.Sizes, null) : context.Evaluate.Counts(fix.Multiple, 1);
         var more = fix.Plus is null ? Sized.Same<int?>(context.Sizes, 0) : context.Evaluate.Counts(fix.Plus);
         var large = Sized.Where(context.Sizes, i => multiples[i] is > LargestMultiple);

@@ -1,5 +1,6 @@
 using Turnrow.Compiler.Diagnostics.Kinds;
 using Turnrow.Compiler.Grading;
+using Turnrow.Compiler.StitchPatterns;
 using Turnrow.Compiler.Stitches;
 using Turnrow.Compiler.Values;
 using Turnrow.Fabric.Bodies;
@@ -13,7 +14,7 @@ using Turnrow.Syntax.Tree;
 namespace Turnrow.Compiler.Header;
 
 /// <summary>Reads the lines that hold for the whole file: title, yarn, gauge, turning chains, measures and counts.</summary>
-internal sealed class HeaderBinder(Context context)
+internal sealed class HeaderBinder(Context context, DefinitionBinder definitions)
 {
     private readonly Dictionary<Type, StatementSyntax> _once = [];
     private readonly List<Gauge> _gauges = [];
@@ -87,6 +88,12 @@ internal sealed class HeaderBinder(Context context)
                 return pattern;
             case StitchStatement stitch:
                 _stitches.Define(stitch);
+                return pattern;
+            case UseStatement use:
+                definitions.Use(use);
+                return pattern;
+            case StitchPatternStatement stitchPattern:
+                definitions.Define(stitchPattern);
                 return pattern;
             case MeasureStatement measure:
                 Define(measure);
@@ -162,7 +169,7 @@ internal sealed class HeaderBinder(Context context)
 
     private void AddGauge(GaugeStatement statement)
     {
-        if (context.StitchOf(statement.Stitch) is not { } stitch)
+        if (context.FabricOf(statement.Stitch) is not { } stitch)
         {
             context.GaugesInDoubt = true;
             return;
@@ -174,15 +181,19 @@ internal sealed class HeaderBinder(Context context)
             return;
         }
 
+        var pattern = context.StitchPatterns.Find(statement.Stitch.Text);
+        if (statement.OfRepeats && pattern is null) context.Findings.Add(GaugeRepeats.At(statement.Stitch.Span, statement.Stitch.Text));
         if (Over(statement.Stitches) is not { } stitches || Over(statement.Rows) is not { } rows)
         {
             context.GaugesInDoubt = true;
             return;
         }
 
-        _gauges.Add(new Gauge(stitch, stitches.Count, stitches.Length, rows.Count, rows.Length)
+        _gauges.Add(new Gauge(stitch, statement.OfRepeats && pattern is not null ? (stitches.Count * pattern.Multiple) ?? stitches.Count : stitches.Count, stitches.Length, rows.Count, rows.Length)
         {
             InInches = Units.IsImperial(statement.Stitches.Unit.Unit),
+            Pattern = pattern,
+            OfRepeats = statement.OfRepeats && pattern is not null,
         });
         context.Gauges = new GaugeBook([.. _gauges]);
     }
@@ -204,6 +215,7 @@ internal sealed class HeaderBinder(Context context)
     {
         // It is still a name below, so that its uses are not faulted as well.
         if (context.TryStitch(name.Text) is not null) context.Findings.Add(NameIsStitch.At(name.Span, name.Text));
+        if (context.StitchPatterns.SpanOf(name.Text) is { } pattern) context.Findings.Add(DefinedTwice.At(name.Span, name.Text, pattern));
         if (context.Scope.Find(name.Text) is not { OfBody: false } earlier) return true;
         context.Findings.Add(DefinedTwice.At(name.Span, name.Text, earlier.Span));
         return false;

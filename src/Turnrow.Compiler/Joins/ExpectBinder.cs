@@ -3,6 +3,8 @@ using Turnrow.Compiler.Pieces;
 using Turnrow.Compiler.Values;
 using Turnrow.Fabric.Numbers;
 using Turnrow.Fabric.Patterns;
+using Turnrow.Fabric.Rows;
+using Turnrow.Fabric.Solids;
 using Turnrow.Syntax.Tree;
 
 namespace Turnrow.Compiler.Joins;
@@ -50,6 +52,40 @@ internal sealed class ExpectBinder(Context context, PieceBook book)
         var wrong = Sized.Where(context.Sizes, i => left[i] is { } a && right[i] is { } b && !Holds(statement.Bound, a, b));
         if (wrong.Length > 0) context.Findings.Add(ExpectEqual.At(context, statement, wrong, left, right));
     }
+
+    /// <summary><c>expect crown lies flat in rounds 1 to 6</c></summary>
+    public void Check(ExpectLieStatement statement)
+    {
+        if (book.Bind(statement.Piece) is not { } piece) return;
+        var from = statement.From is { } first ? context.Evaluate.Counts(first, 1) : Sized.Same<int?>(context.Sizes, 1);
+        var to = statement.To is { } last ? context.Evaluate.Counts(last, 1) : piece.Builders.Select(static b => (int?)b.RowCount);
+        var grows = new (double Growth, double Needed)?[context.Sizes];
+        for (var i = 0; i < grows.Length; i++)
+        {
+            if (from[i] is { } a && to[i] is { } b) grows[i] = Growth(statement, piece.Builders[i].Rows, a, b);
+        }
+
+        var wrong = Sized.Where(context.Sizes, i => grows[i] is { } g && Lies(g.Growth, g.Needed) != statement.Lie);
+        if (wrong.Length > 0) context.Findings.Add(ExpectLie.At(context, statement, wrong, i => grows[i]!.Value.Growth, i => grows[i]!.Value.Needed));
+    }
+
+    // In the mean of the rounds, so that one without increases between two with them is no fault. What round 1 grows from is the point it begins at.
+    private (double, double)? Growth(ExpectLieStatement statement, IReadOnlyList<Row> rows, int from, int to)
+    {
+        if (from > to || to > rows.Count || rows[to - 1].Work is not { } last || (from > 1 && rows[from - 2].Work is null)) return null;
+        if (GaugeBook.TallestOf(rows[to - 1]) is not { } stitch) return null;
+        if (context.Gauges.Of(stitch) is not { } gauge)
+        {
+            if (!context.GaugesInDoubt) context.Findings.Add(GaugeMissing.At(statement.Piece.Span, context.Word(stitch)));
+            return null;
+        }
+
+        var before = from > 1 ? rows[from - 2].Work!.Stitches : 0;
+        return ((last.Stitches - before) / (double)(to - from + 1), Flatness.Needed(gauge));
+    }
+
+    private static Lie Lies(double growth, double needed) =>
+        Flatness.IsFlat(growth, needed) ? Lie.Flat : growth < needed ? Lie.Cup : Lie.Ruffle;
 
     private static bool Holds(Bound bound, Rational off, Rational within) => bound switch
     {

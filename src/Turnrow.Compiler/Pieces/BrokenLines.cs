@@ -10,8 +10,8 @@ internal static class BrokenLines
 {
     private static readonly string[] Harmless =
     [
-        "claims", "notation", "pattern", "version", "terms", "sizes", "skill", "notion", "wearer", "yarn", "hook", "gauge", "turn", "stitch", "measure",
-        "count", "body", "ease", "swatch", "finished", "made", "accept", "expect", "seam", "weave", "fasten", ">",
+        "claims", "notation", "pattern", "version", "terms", "sizes", "skill", "notion", "wearer", "yarn", "hook", "gauge", "turn", "measure",
+        "count", "body", "ease", "swatch", "finished", "made", "accept", "use", "stitch", "key", "expect", "seam", "weave", "fasten", ">",
     ];
 
     private static readonly string[] Naming = ["both", "right", "left", "from", "mark", "divide"];

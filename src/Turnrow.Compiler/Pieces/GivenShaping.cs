@@ -23,7 +23,8 @@ internal sealed class GivenShaping(Context context, PieceState piece, IReadOnlyL
         foreach (var stage in shaping.Stages) counts.Add(context.Evaluate.Counts(stage.Count));
         var manners = MannerBinding.Of(context, piece, shaping.StitchesIn, shaping.Decreasing);
         var schedules = SchedulesOf(shaping);
-        if (EdgeBinder.Bind(context, piece, shaping.Edge) is not { } hands)
+        var evenly = shaping.Edge.Word == EdgeWord.Evenly;
+        if ((evenly ? CheckEvenly(shaping) ? [] : null : EdgeBinder.Bind(context, piece, shaping.Edge)) is not { } hands)
         {
             Array.Fill(plans, null);
             return;
@@ -42,6 +43,13 @@ internal sealed class GivenShaping(Context context, PieceState piece, IReadOnlyL
                 var stage = schedule.Stages[frequency];
                 if (counts[stage][i]!.Value is not (> 0 and var count)) continue;
                 var work = WorkOf(shaping.Stages[stage].Kind, count, manners[i]);
+                if (evenly)
+                {
+                    var change = shaping.Stages[stage].Kind == StageKind.Increase ? count : -count;
+                    if (!plan.AddEvenly(row, change, shaping.Stacking is { Staggered: true })) context.Findings.Add(ShapingsMeet.Evenly(context, shaping.Span, piece, i, row));
+                    continue;
+                }
+
                 var from = shaping.Stages[stage].Kind == StageKind.LeaveForLater ? RowToTurnFrom(row, schedule.Schedule.Frequencies[frequency]) : row;
                 foreach (var hand in hands)
                 {
@@ -52,6 +60,21 @@ internal sealed class GivenShaping(Context context, PieceState piece, IReadOnlyL
 
         CheckFits(shaping, rows, schedules, plans);
         CheckTurns(shaping, schedules, plans);
+    }
+
+    // What is spread lies nowhere in particular.
+    private bool CheckEvenly(ShapingSyntax shaping)
+    {
+        foreach (var stage in shaping.Stages)
+        {
+            if (stage.Kind is StageKind.Increase or StageKind.Decrease) continue;
+            context.Findings.Add(ShapeManner.EvenlyStep(stage.Span));
+            return false;
+        }
+
+        if ((shaping.StitchesIn?.Span ?? shaping.Decreasing?.Span) is not { } edge) return true;
+        context.Findings.Add(ShapeManner.EvenlyEdge(edge));
+        return false;
     }
 
     private static EdgeWork WorkOf(StageKind kind, int count, ShapingManner manner) => kind switch

@@ -2,6 +2,7 @@ using Turnrow.Compiler.Diagnostics.Kinds;
 using Turnrow.Compiler.Header;
 using Turnrow.Compiler.Values;
 using Turnrow.Fabric.Patterns;
+using Turnrow.Fabric.Rows;
 using Turnrow.Syntax.Tree;
 
 namespace Turnrow.Compiler.Pieces;
@@ -11,8 +12,8 @@ internal static class PieceStatements
 {
     /// <summary>True if a statement belongs in a piece.</summary>
     public static bool IsOne(StatementSyntax statement) => statement is
-        BeginStatement or ChainStatement or EdgeNameStatement or RowStatement or StraightStatement or LeaveStatement or AddStatement
-        or ShapeStatement or ShapeMannerStatement or ForSizesStatement or MarkStatement or RepeatStatement or DivideStatement or FastenOffStatement;
+        BeginStatement or RingStatement or BothSidesStatement or RoundsAreStatement or ChainStatement or EdgeNameStatement or RowStatement or StraightStatement or LeaveStatement or AddStatement
+        or ShapeStatement or SolidStatement or ShapeMannerStatement or ForSizesStatement or MarkStatement or RepeatStatement or PatternRepeatStatement or DivideStatement or FastenOffStatement;
 
     /// <summary>Does what a statement says.</summary>
     public static void Bind(Context context, PieceState piece, StatementSyntax statement)
@@ -20,6 +21,9 @@ internal static class PieceStatements
         switch (statement)
         {
             case BeginStatement begin: BeginBinding.Bind(context, piece, begin); break;
+            case RingStatement ring: BeginBinding.Bind(context, piece, ring); break;
+            case BothSidesStatement both: BeginBinding.Bind(context, piece, both); break;
+            case RoundsAreStatement rounds: RoundsAre(piece, WayOf(rounds)); break;
             case ChainStatement chain: BeginBinding.Bind(context, piece, chain); break;
             case EdgeNameStatement name: EdgeNaming.Bind(context, piece, name); break;
             case RowStatement row: RowBinding.Bind(context, piece, row); break;
@@ -28,14 +32,29 @@ internal static class PieceStatements
             case LeaveStatement leave: StepBinding.Bind(context, piece, leave); break;
             case AddStatement add: StepBinding.Bind(context, piece, add); break;
             case ShapeStatement shape: ShapeBinding.Bind(context, piece, shape); break;
+            case SolidStatement solid: SolidBinding.Bind(context, piece, solid); break;
             case ShapeMannerStatement manner: MannerBinding.Bind(context, piece, manner); break;
             case RepeatStatement repeat: RepeatBinding.Bind(context, piece, repeat); break;
+            case PatternRepeatStatement often: Often(context, piece, often); break;
             case DivideStatement divide: DivideBinding.Bind(context, piece, divide); break;
             case ForSizesStatement some: ForSizesBinding.Bind(context, piece, some); break;
             case MarkStatement mark: Mark(context, piece, mark); break;
             case FastenOffStatement: FastenOff(piece); break;
             case TurnStatement turn: Turn(context, piece, turn); break;
         }
+    }
+
+    /// <summary>The way in which a line says that rounds follow each other.</summary>
+    public static RoundWay WayOf(RoundsAreStatement statement) => statement.Way switch
+    {
+        Syntax.Tree.RoundsAre.Turned => RoundWay.Turned,
+        Syntax.Tree.RoundsAre.Spiral => RoundWay.Spiral,
+        _ => RoundWay.Joined,
+    };
+
+    private static void RoundsAre(PieceState piece, RoundWay way)
+    {
+        foreach (var builder in piece.Builders) builder.RoundsAre = way;
     }
 
     private static void Mark(Context context, PieceState piece, MarkStatement mark)
@@ -55,6 +74,13 @@ internal static class PieceStatements
 
         piece.MarkSpans[mark.Name.Text] = mark.Name.Span;
         piece.Marks[mark.Name.Text] = rows;
+    }
+
+    // How often is not said, so neither is any number of rows that follows.
+    private static void Often(Context context, PieceState piece, PatternRepeatStatement repeat)
+    {
+        context.Findings.Add(RepeatOften.At(repeat.Span));
+        piece.Doubt(true);
     }
 
     private static void FastenOff(PieceState piece)

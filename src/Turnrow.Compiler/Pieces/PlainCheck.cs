@@ -10,11 +10,16 @@ namespace Turnrow.Compiler.Pieces;
 internal static class PlainCheck
 {
     /// <summary>The stitch in each size; null, and reported, in a size where the last row is not plain.</summary>
-    public static Stitch?[] Stitches(Context context, PieceState piece, TextSpan span, string word)
+    /// <param name="context">What the file says.</param>
+    /// <param name="piece">The piece.</param>
+    /// <param name="span">The line.</param>
+    /// <param name="word">Its first word.</param>
+    /// <param name="asked">The sizes that it is asked of.</param>
+    public static Stitch?[] Stitches(Context context, PieceState piece, TextSpan span, string word, Func<int, bool> asked)
     {
         var (start, plain) = (new TextSpan(span.Start, word.Length), piece.Builders.Select(b => b.PlainStitch()));
-        var notPlain = Sized.Where(context.Sizes, i => plain[i] is null && !InDoubt(piece.Builders[i]) && piece.Builders[i].RowCount > 0);
-        var noRow = Sized.Where(context.Sizes, i => plain[i] is null && !InDoubt(piece.Builders[i]) && IsBare(piece.Builders[i]));
+        var notPlain = Sized.Where(context.Sizes, i => asked(i) && plain[i] is null && !InDoubt(piece.Builders[i]) && piece.Builders[i].RowCount > 0);
+        var noRow = Sized.Where(context.Sizes, i => asked(i) && plain[i] is null && !InDoubt(piece.Builders[i]) && IsBare(piece.Builders[i]));
         if (notPlain.Length > 0) context.Findings.Add(NotPlain.At(context, start, word, piece, notPlain, i => piece.Builders[i].RowCount));
         if (noRow.Length > 0) context.Findings.Add(NoRowYet.At(context, start, word, noRow));
         for (var i = 0; i < plain.Length; i++)
@@ -29,8 +34,8 @@ internal static class PlainCheck
     /// Whether there was no row at all: that is told, and where the rows of such a line belong is then anyone's guess, so that those below
     /// are not faulted for their numbers.
     /// </summary>
-    public static bool NothingToGoOnWith(PieceState piece, Stitch?[] stitches) =>
-        Array.Exists(stitches, static s => s is null) && piece.Lead.RowCount == 0;
+    public static bool NothingToGoOnWith(PieceState piece, Onward[] onward) =>
+        Array.Exists(onward, static o => o.Fabric is null) && piece.Lead.RowCount == 0;
 
     private static bool InDoubt(PieceBuilder builder) => builder.RowsInDoubt || (builder.RowCount > 0 && builder.LastWork is null);
 

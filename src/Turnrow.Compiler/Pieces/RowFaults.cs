@@ -1,5 +1,6 @@
 using Turnrow.Compiler.Diagnostics.Kinds;
 using Turnrow.Compiler.Rows;
+using Turnrow.Fabric.Rows;
 using Turnrow.Fabric.Words;
 using Turnrow.Syntax.Diagnostics;
 using Turnrow.Syntax.Text;
@@ -14,6 +15,13 @@ internal static class RowFaults
     public static void Report(Context context, PieceState piece, StatementSyntax statement, int[] sizes, Func<int, RowFailure> failureOf)
     {
         var first = failureOf(sizes[0]);
+        if (first.Plan is WordsPlan { Of: { } of })
+        {
+            // The words stand where the stitch pattern is defined, perhaps in another file.
+            context.Findings.Add(PatternHere.At(context, statement.Span, piece, of, sizes, failureOf));
+            return;
+        }
+
         var span = (first.Fault.Word?.Origin.Value as SyntaxNode)?.Span ?? RowSpan(statement);
         var text = new WordText(context);
         var word = first.Fault.Word is { } w ? text.Of(w) : string.Empty;
@@ -32,6 +40,7 @@ internal static class RowFaults
             RowFaultKind.CornerWithoutMiddle => CornerMiddle.At(context, span, sizes, word, CornerMiddle.StitchOf(context, first.Fault.Word!)),
             RowFaultKind.CornerPassed or RowFaultKind.CornerTogether => CornerLost.At(context, span, sizes, first.Fault.Kind, word),
             RowFaultKind.CornerAgain => CornerAgain.At(context, span, sizes, word),
+            RowFaultKind.NoRing or RowFaultKind.RingAhead => RingPlace.At(context, span, sizes, first.Fault.Kind, word),
             RowFaultKind.StepInRound => StepInRound.At(context, span, sizes),
             RowFaultKind.TurnInFirstRow or RowFaultKind.EdgeNotReached => ShortRowEdge.At(context, span, sizes, first.Fault.Kind, first.Row, first.Start, first.StartsAtTurn),
             RowFaultKind.BeginsGoingBack => RowBeginsCrossed.At(context, span, sizes, word, first.Fault.There),

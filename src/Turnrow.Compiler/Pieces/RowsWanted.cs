@@ -12,15 +12,15 @@ namespace Turnrow.Compiler.Pieces;
 internal sealed class RowsWanted(Context context, PieceState piece, RowExtentSyntax extent)
 {
     /// <summary>The rows; null, and reported, in a size where they can't be told.</summary>
-    public int?[] Count(Stitch?[] stitches)
+    public int?[] Count(Onward[] onward)
     {
         CheckSides();
-        if (PlainCheck.NothingToGoOnWith(piece, stitches)) return Sized.Same<int?>(context.Sizes, null);
+        if (PlainCheck.NothingToGoOnWith(piece, onward)) return Sized.Same<int?>(context.Sizes, null);
         var marks = MarkOf();
         if (extent.From is not null && marks is null) return Sized.Same<int?>(context.Sizes, null);
         if (extent.Extent == StraightExtent.Rows) return GivenRows(marks);
         var lengths = context.Evaluate.Lengths(extent.Amount);
-        return OfLength(stitches.Select((s, i) => GaugeOf(s, i)).ToArray(), lengths, marks);
+        return OfLength(onward.Select((o, i) => GaugeOf(o.Fabric, i)).ToArray(), lengths, marks);
     }
 
     // Rounds are worked with the same side facing, so none of them ends on another.

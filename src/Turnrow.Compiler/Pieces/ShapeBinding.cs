@@ -14,11 +14,19 @@ internal static class ShapeBinding
     public static void Bind(Context context, PieceState piece, ShapeStatement statement)
     {
         Begun.Check(context, piece, statement.Span);
+        if (EdgedBinding.IsFor(piece, statement.Rows?.Pattern, statement.Rows?.EdgeStitch))
+        {
+            Edged(context, piece, statement);
+            return;
+        }
+
         RowsOrRounds.Check(context, piece, statement.RowsWord);
         var claim = new ClaimBinder(context).Bind(statement.Claim);
-        var stitches = PlainCheck.Stitches(context, piece, statement.Span, "shape");
-        var counts = PlainCheck.NothingToGoOnWith(piece, stitches) ? Sized.Same<int?>(context.Sizes, null)
-            : statement.Rows is { } rows ? new RowsWanted(context, piece, rows).Count(stitches)
+        var onward = Onwards.Of(context, piece, statement.Span, "shape", statement.Rows?.Pattern);
+        if (Array.Find(onward, static o => o.Pattern is not null)?.Pattern is { } pattern) context.Findings.Add(PatternShape.NoRule(statement.Span, pattern));
+        var stitches = onward.Select(static o => o.Plain);
+        var counts = PlainCheck.NothingToGoOnWith(piece, onward) ? Sized.Same<int?>(context.Sizes, null)
+            : statement.Rows is { } rows ? new RowsWanted(context, piece, rows).Count(onward)
             : statement.First is null ? Sized.Same<int?>(context.Sizes, null)
             : RowBinding.CountRows(context, piece, statement.First, statement.Last);
         counts = RowWorking.Bounded(context, piece, statement.Span, counts);
@@ -27,6 +35,23 @@ internal static class ShapeBinding
             : new GivenShaping(context, piece, statement.Shapings).Plans(counts);
         Work(context, piece, statement, stitches, counts, plans);
         DoubtTurns(context, piece, statement, plans);
+        new ClaimBinder(context).CheckRow(piece, claim);
+    }
+
+    private static void Edged(Context context, PieceState piece, ShapeStatement statement)
+    {
+        var claim = new ClaimBinder(context).Bind(statement.Claim);
+        var edged = new EdgedBinding(context, piece, statement, statement.Rows?.Pattern, statement.Rows?.EdgeStitch);
+        var onward = edged.Find();
+        RowsOrRounds.Check(context, piece, statement.RowsWord);
+        var counts = statement.Rows is { } rows ? new RowsWanted(context, piece, rows).Count(onward)
+            : statement.First is null ? Sized.Same<int?>(context.Sizes, null)
+            : RowBinding.CountRows(context, piece, statement.First, statement.Last);
+        counts = RowWorking.Bounded(context, piece, statement.Span, counts);
+        var changes = statement.Solve is { } solve
+            ? new SolvedShaping(context, piece, solve).Plans(counts)
+            : new GivenShaping(context, piece, statement.Shapings).Plans(counts);
+        EdgedWorking.Work(context, piece, statement, edged, counts, i => changes[i]);
         new ClaimBinder(context).CheckRow(piece, claim);
     }
 
@@ -53,7 +78,7 @@ internal static class ShapeBinding
             }
 
             // One plan object for all rows that are shaped alike, so that each is worked once.
-            var known = new Dictionary<(EdgeChange, EdgeChange), ShapedPlan>();
+            var known = new Dictionary<(EdgeChange, EdgeChange, SpreadChange), ShapedPlan>();
             var (stitch, changes) = (stitches[i], plans[i]);
             var plain = stitch is null ? null : ShapedPlan.Plain(stitch);
             for (var ordinal = 0; ordinal < count && context.Here.Has(i); ordinal++)
@@ -74,8 +99,9 @@ internal static class ShapeBinding
                 var (right, left) = changes.Of(ordinal + 1);
                 Step(context, piece, statement, i, Hand.Right, right.Step);
                 Step(context, piece, statement, i, Hand.Left, left.Step);
-                if (!known.TryGetValue((right.Change, left.Change), out var plan))
-                    known[(right.Change, left.Change)] = plan = new ShapedPlan(stitch, right.Change, left.Change);
+                var key = (right.Change, left.Change, changes.EvenlyOf(ordinal + 1));
+                if (!known.TryGetValue(key, out var plan))
+                    known[key] = plan = new ShapedPlan(stitch, right.Change, left.Change) { Evenly = changes.EvenlyOf(ordinal + 1) };
                 working.One(i, plan, ordinal);
             }
         }
@@ -110,11 +136,33 @@ internal sealed class EdgeChanges
 {
     private readonly Dictionary<int, EdgeWork> _right = [];
     private readonly Dictionary<int, EdgeWork> _left = [];
+    private readonly SortedDictionary<int, SpreadChange> _evenly = [];
 
     /// <summary>True if anything is done in a row.</summary>
-    public bool Any(int row) => _right.ContainsKey(row) || _left.ContainsKey(row);
+    public bool Any(int row) => _right.ContainsKey(row) || _left.ContainsKey(row) || _evenly.ContainsKey(row);
+
+    /// <summary>What is spread over a row.</summary>
+    public SpreadChange EvenlyOf(int row) => _evenly.GetValueOrDefault(row);
+
+    /// <summary>Adds what is spread over a row, the rows in order; false if something is already.</summary>
+    /// <param name="row">The row.</param>
+    /// <param name="change">Increases (above 0) or decreases.</param>
+    /// <param name="staggered">True if every second one lies half a gap further on than the one before it.</param>
+    public bool AddEvenly(int row, int change, bool staggered) =>
+        _evenly.TryAdd(row, new SpreadChange(change, staggered && _evenly.Count % 2 != 0));
 
     public (EdgeWork Right, EdgeWork Left) Of(int row) => (_right.GetValueOrDefault(row), _left.GetValueOrDefault(row));
+
+    /// <summary>True if stitches are left or chains added in any of so many rows.</summary>
+    public bool HasSteps(int rows)
+    {
+        for (var row = 1; row <= rows; row++)
+        {
+            if (_right.GetValueOrDefault(row).Step is not null || _left.GetValueOrDefault(row).Step is not null) return true;
+        }
+
+        return false;
+    }
 
     /// <summary>Adds what is done; false if the row already has something at that edge.</summary>
     public bool Add(Hand hand, int row, EdgeWork work) => (hand == Hand.Right ? _right : _left).TryAdd(row, work);

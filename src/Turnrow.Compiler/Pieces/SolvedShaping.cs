@@ -14,6 +14,7 @@ internal sealed class SolvedShaping(Context context, PieceState piece, SolveSynt
     {
         var plans = new EdgeChanges?[context.Sizes];
         var targets = context.Evaluate.Counts(solve.To, 1);
+        if (solve.Edge.Word == EdgeWord.Evenly) return Around(rows, targets);
         if (EdgeBinder.Bind(context, piece, solve.Edge) is not { } hands) return plans;
         var differences = new int?[context.Sizes];
         for (var i = 0; i < differences.Length; i++) differences[i] = targets[i] - piece.Builders[i].Ahead?.Count;
@@ -31,6 +32,43 @@ internal sealed class SolvedShaping(Context context, PieceState piece, SolveSynt
 
         if (refused.Count > 0) context.Findings.Add(TaperTooSteep.At(context, solve.Span, [.. refused], i => tapers[i]!, hands.Length, differences));
         return plans;
+    }
+
+    // Each round has what a straight slope has there, to the nearest stitch.
+    private EdgeChanges?[] Around(int?[] rows, int?[] targets)
+    {
+        var plans = new EdgeChanges?[context.Sizes];
+        foreach (var option in solve.Options)
+        {
+            context.Findings.Add(ShapeManner.EvenlyEdge(option.Span));
+            return plans;
+        }
+
+        var steep = new List<int>();
+        for (var i = 0; i < plans.Length; i++)
+        {
+            if (rows[i] is not { } count || targets[i] is not { } target || piece.Builders[i].Ahead is not { } there) continue;
+            if (Slope(there.Count, target, count) is { } plan) plans[i] = plan;
+            else steep.Add(i);
+        }
+
+        if (steep.Count > 0) context.Findings.Add(TaperTooSteep.Around(context, solve.Span, [.. steep], i => (piece.Builders[i].Ahead!.Count, targets[i]!.Value, rows[i]!.Value)));
+        return plans;
+    }
+
+    private static EdgeChanges? Slope(int from, int to, int rows)
+    {
+        var plan = new EdgeChanges();
+        var before = from;
+        for (var row = 1; row <= rows; row++)
+        {
+            var here = from + (int)Math.Floor((((long)(to - from) * row * 2) + rows) / (2.0 * rows));
+            if (here > 2 * before || 2 * here < before) return null;
+            if (here != before) plan.AddEvenly(row, here - before, false);
+            before = here;
+        }
+
+        return before == to ? plan : null;
     }
 
     private static EdgeChanges PlanOf(Schedule schedule, Taper taper, Hand[] hands, EdgeWork work)

@@ -27,7 +27,7 @@ internal static class GaugeChoice
 
     private static Gauge? Named(Context context, NameSyntax word)
     {
-        if (context.StitchOf(word) is not { } stitch) return null;
+        if (context.FabricOf(word) is not { } stitch) return null;
         if (context.Gauges.Of(stitch) is { } gauge) return gauge;
         if (!context.GaugesInDoubt) context.Findings.Add(GaugeMissing.At(word.Span, word.Text));
         return null;

@@ -48,7 +48,7 @@ public static class EdgeLength
         var (from, to) = RowsOf(side.Piece, stretch);
         for (var at = from; at < to; at++)
         {
-            if (GaugeBook.TallestOf(side.Piece.Rows[at]) is { } stitch && gauges.Of(stitch) is null) return stitch;
+            if (GaugeBook.FabricOf(side.Piece.Rows[at]) is { } stitch && gauges.Of(stitch) is null) return stitch;
         }
 
         return null;
@@ -108,12 +108,13 @@ public static class EdgeLength
         return (from, Math.Min(piece.Rows.Count, from + (stretch.Kind == StretchKind.RowEnds ? stretch.Count : 1)));
     }
 
-    private static Gauge? GaugeOf(Row row, GaugeBook gauges) => GaugeBook.TallestOf(row) is { } stitch ? gauges.Of(stitch) : null;
+    private static Gauge? GaugeOf(Row row, GaugeBook gauges) => GaugeBook.FabricOf(row) is { } stitch ? gauges.Of(stitch) : null;
 
     // A row given in words is taken to grow or shrink alike at both edges.
     private static double ChangeAt(Row row, Hand hand)
     {
         if (row.Plan is ShapedPlan plan) return plan.At(hand).Change;
+        if (row.Plan is WordsPlan { Of: { } of }) return of.ChangeAt(hand);
         if (row.Work is not { } work) return 0;
         var change = work.Tops.Count - work.Below.Count;
         foreach (var word in work.Words)

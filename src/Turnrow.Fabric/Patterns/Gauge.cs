@@ -11,6 +11,12 @@ namespace Turnrow.Fabric.Patterns;
 /// <param name="RowsOver">… over so many centimetres.</param>
 public sealed record Gauge(Stitch Stitch, Rational Stitches, Rational StitchesOver, Rational Rows, Rational RowsOver)
 {
+    /// <summary>The stitch pattern that it is of; null where it is of plain rows of a stitch.</summary>
+    public StitchPattern? Pattern { get; init; }
+
+    /// <summary>True if repeats of the pattern were counted, and not its stitches.</summary>
+    public bool OfRepeats { get; init; }
+
     /// <summary>True if the designer gave it in inches.</summary>
     public bool InInches { get; init; }
 

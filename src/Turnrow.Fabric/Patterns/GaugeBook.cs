@@ -36,6 +36,9 @@ public sealed class GaugeBook(IReadOnlyList<Gauge> gauges)
         return tallest;
     }
 
+    /// <summary>The fabric of a row: its stitch pattern's, or that of plain rows of its tallest stitch.</summary>
+    public static Stitch? FabricOf(Row row) => row.Plan is WordsPlan { Of: { } of } ? of.Pattern.Fabric : TallestOf(row);
+
     /// <summary>Height of rows in centimetres; null if a row's stitch has no gauge.</summary>
     /// <param name="rows">The rows.</param>
     /// <param name="from">Index of the first one measured.</param>
@@ -45,9 +48,9 @@ public sealed class GaugeBook(IReadOnlyList<Gauge> gauges)
         var i = from;
         while (i < rows.Count && sum is not null)
         {
-            var stitch = TallestOf(rows[i]);
+            var stitch = FabricOf(rows[i]);
             var same = 1;
-            while (i + same < rows.Count && (ReferenceEquals(rows[i + same].Work, rows[i].Work) || TallestOf(rows[i + same]) == stitch)) same++;
+            while (i + same < rows.Count && IsAlike(rows[i], rows[i + same], stitch)) same++;
             sum = stitch is not null && Of(stitch)?.HeightOf(same) is { } height ? sum.Value + height : null;
             i += same;
         }
@@ -55,21 +58,27 @@ public sealed class GaugeBook(IReadOnlyList<Gauge> gauges)
         return sum;
     }
 
-    /// <summary>Width of a row in centimetres, by the gauge of its tallest stitch; null if that has no gauge.</summary>
-    public Rational? WidthOf(Row row) =>
-        row.Work is { } work && TallestOf(row) is { } stitch ? Of(stitch)?.WidthOf(work.Stitches + ChainsInSpaces(work)) : null;
+    /// <summary>
+    /// Width of a row in centimetres, by the gauge of its fabric; null if that has none. What a row of a stitch pattern makes is not its width:
+    /// that is the repeats, by the places that they were begun on.
+    /// </summary>
+    public Rational? WidthOf(Row row)
+    {
+        if (row.Work is not { } work || FabricOf(row) is not { } fabric) return null;
+        return Of(fabric)?.WidthOf(row.Plan is WordsPlan { Of: { } of } ? of.Places : work.Stitches + ChainsInSpaces(work));
+    }
 
     /// <summary>The widest of some rows and its width in centimetres; null if there is none, or if the width of any is not known.</summary>
     public (Row Row, Rational Width)? WidestOf(IReadOnlyList<Row> rows)
     {
         (Row, Rational Width)? widest = null;
-        object? last = null;
+        Row? last = null;
         foreach (var row in rows)
         {
-            if (row.Work is not null && ReferenceEquals(row.Work, last)) continue;
+            if (row.Work is not null && last is not null && IsOneRow(row, last)) continue;
             if (WidthOf(row) is not { } width) return null;
             if (widest is null || width > widest.Value.Width) widest = (row, width);
-            last = row.Work;
+            last = row;
         }
 
         return widest;
@@ -86,13 +95,20 @@ public sealed class GaugeBook(IReadOnlyList<Gauge> gauges)
         var at = -1;
         foreach (var row in rows)
         {
-            if (last?.Work is null || !ReferenceEquals(row.Work, last.Work)) at = IndexOf(fabrics, TallestOf(row));
+            if (last?.Work is null || !IsOneRow(row, last)) at = IndexOf(fabrics, FabricOf(row));
             last = row;
             if (at >= 0) fabrics[at] = (fabrics[at].Stitch, fabrics[at].Rows + 1);
         }
 
         return fabrics;
     }
+
+    private static bool IsAlike(Row row, Row other, Stitch? fabric) => IsOneRow(other, row) || FabricOf(other) == fabric;
+
+    // Rows worked alike are of one fabric, unless one of them was begun as the row of a stitch pattern.
+    private static bool IsOneRow(Row row, Row other) => ReferenceEquals(row.Work, other.Work) && FabricTag(row) == FabricTag(other);
+
+    private static StitchPattern? FabricTag(Row row) => (row.Plan as WordsPlan)?.Of?.Pattern;
 
     private static int IndexOf(List<(Stitch Stitch, int Rows)> fabrics, Stitch? stitch)
     {

@@ -28,10 +28,15 @@ public sealed class Mirror(bool turnedOver)
     /// </summary>
     public bool TurnsApart { get; private set; }
 
+    /// <summary>True if, mirrored, rounds would begin elsewhere than those of the original do: they are turned, or begin further on.</summary>
+    public bool RoundsApart { get; private set; }
+
     /// <summary>Works the original's events after its beginning, mirrored, on a piece that has begun.</summary>
     public void Work(Piece original, PieceBuilder mirrored)
     {
         var pickedUp = original.Start is PickUpStart;
+        RoundsApart = !turnedOver && original.Rows.Any(static row => row is { Begins: RowBegins.RoundTurned or RowBegins.BothSides } or { Work.BegunAt: > 0 });
+        if (RoundsApart) mirrored.Doubt(true);
         foreach (var step in original.Events)
         {
             // The first row of a pick-up is there as soon as the piece has begun.
@@ -71,6 +76,9 @@ public sealed class Mirror(bool turnedOver)
             case RoundsEvent rounds:
                 mirrored.WorkInRounds(rounds.Rounds);
                 break;
+            case RoundWayEvent way:
+                mirrored.RoundsAre = way.Way;
+                break;
             case SideEvent side:
                 mirrored.BeginOnSide(side.RightSide != turnedOver);
                 break;
@@ -105,6 +113,7 @@ public sealed class Mirror(bool turnedOver)
 
         var fault = mirrored.WorkRow(PlanOf(row.Plan), row.Origin, row.Ordinal);
         TurnsApart |= fault is not null && row.Worked && _turns;
+        RoundsApart |= fault is not null && row.Worked && mirrored.InRounds;
     }
 
     private void AddStep(PieceBuilder mirrored, Hand hand, Step step)
@@ -128,13 +137,13 @@ public sealed class Mirror(bool turnedOver)
         // All across is all across from either end, however many wait there.
         if (_turns && words is [Work { Takes: 1, Makes: 1, Amount.Reach: Reach.Across, Target.Aim: Aim.Next } across]) return new WordsPlan([across with { Amount = Amount.Across, Corners = 0 }]);
         if (!_plans.TryGetValue(words, out var turned)) _plans[words] = turned = new WordsPlan(WordReversal.Reverse(words));
-        return turned;
+        return plan is WordsPlan { Of: { } of } ? turned with { Of = of.Mirrored() } : turned;
     }
 
     // Made anew, not copied: a plan keeps the words that it has given, and those run from the other edge.
     private ShapedPlan Turned(ShapedPlan plan)
     {
-        if (_last is not { } last || !ReferenceEquals(last.Plan, plan)) _last = last = (plan, new ShapedPlan(plan.Stitch, plan.Left, plan.Right));
+        if (_last is not { } last || !ReferenceEquals(last.Plan, plan)) _last = last = (plan, new ShapedPlan(plan.Stitch, plan.Left, plan.Right) { Evenly = plan.Evenly });
         return last.Turned;
     }
 }

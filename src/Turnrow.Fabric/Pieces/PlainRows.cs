@@ -4,10 +4,10 @@ using Turnrow.Fabric.Words;
 
 namespace Turnrow.Fabric.Pieces;
 
-/// <summary>Which rows are plain, so that more like them can follow without a word said.</summary>
+/// <summary>Which rows are of one plain stitch, so that rows of it can follow without a word said.</summary>
 internal static class PlainRows
 {
-    /// <summary>The one stitch of a plain row; null if the row is not plain.</summary>
+    /// <summary>The one stitch of a row; null if there is none.</summary>
     public static Stitch? StitchOf(Row row) => row.Plan switch
     {
         ShapedPlan shaped => shaped.Stitch,
@@ -18,14 +18,33 @@ internal static class PlainRows
     private static Stitch? OneStitch(IReadOnlyList<Word> words)
     {
         Stitch? only = null;
-        foreach (var word in words)
+        return IsOf(words, ref only) ? only : null;
+    }
+
+    // One stitch all along: increases and decreases of it leave no doubt what going on is. Holes, places passed over and other loops do.
+    private static bool IsOf(IReadOnlyList<Word> words, ref Stitch? only)
+    {
+        for (var i = 0; i < words.Count; i++)
         {
-            if (word is SlipOver or Leave or MarkCorner or RemoveCorners or Hold or Bridge) continue;
-            if (word is not Work { Takes: 1, Makes: 1, Hook: HookInto.BothLoops, Stitch.IsOne: true } work) return null;
-            if (only is not null && only != work.Stitch) return null;
-            only = work.Stitch;
+            var known = words[i] switch
+            {
+                SlipOver or Leave or MarkCorner or RemoveCorners or Hold or Bridge => true,
+                Work { Hook: HookInto.BothLoops, Stitch.IsOne: true } work => Is(work.Stitch, ref only),
+                Spread spread => Is(spread.Stitch, ref only) && IsOf(spread.Words, ref only),
+                Group group => IsOf(group.Words, ref only),
+                Repeat repeat => IsOf(repeat.Words, ref only),
+                _ => false,
+            };
+            if (!known) return false;
         }
 
-        return only;
+        return true;
+    }
+
+    private static bool Is(Stitch stitch, ref Stitch? only)
+    {
+        var same = only is null || only == stitch;
+        only = stitch;
+        return same;
     }
 }

@@ -114,6 +114,7 @@ internal sealed class PlaceSequenceBuilder(long most = PlaceSequenceBuilder.Most
     {
         Close();
         if (_segments is not { Count: > 0 }) return PlaceSequence.Empty;
+        if (_segments.Count > 1) RepeatJoiner.Join(_segments);
         var built = new PlaceSequence(_segments);
         _segments = null;
         return built;

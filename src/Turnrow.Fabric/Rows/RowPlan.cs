@@ -1,3 +1,4 @@
+using Turnrow.Fabric.Patterns;
 using Turnrow.Fabric.Stitches;
 using Turnrow.Fabric.Words;
 
@@ -13,6 +14,9 @@ public abstract record RowPlan
 /// <summary>A row given by its words.</summary>
 public sealed record WordsPlan(IReadOnlyList<Word> Words) : RowPlan
 {
+    /// <summary>The row of a stitch pattern that it is; null for none.</summary>
+    public InPattern? Of { get; init; }
+
     /// <inheritdoc/>
     public override IReadOnlyList<Word> WordsFrom(Hand start) => Words;
 
@@ -35,7 +39,12 @@ public readonly record struct EdgeChange(int Change, int StitchesIn)
     internal int Takes => Change >= 0 ? Change : Skips ? (-2 * Change) - 1 : -2 * Change;
 }
 
-/// <summary>A plain row, with or without shaping at its edges. It means the same wherever the row starts.</summary>
+/// <summary>Increases (above 0) or decreases (below 0) spread evenly over a row.</summary>
+/// <param name="Change">How many.</param>
+/// <param name="Shifted">True if they lie half a gap further on than else.</param>
+public readonly record struct SpreadChange(int Change, bool Shifted);
+
+/// <summary>A plain row, with or without shaping at its edges or all along. It means the same wherever the row starts.</summary>
 /// <param name="Stitch">The stitch.</param>
 /// <param name="Right">Shaping at the right edge.</param>
 /// <param name="Left">Shaping at the left edge.</param>
@@ -45,13 +54,16 @@ public sealed record ShapedPlan(Stitch Stitch, EdgeChange Right, EdgeChange Left
     private IReadOnlyList<Word>? _fromLeft;
 
     // What is changed by `with` has words of its own: those of the original are not taken along.
-    private ShapedPlan(ShapedPlan original) : base(original) => (Stitch, Right, Left) = (original.Stitch, original.Right, original.Left);
+    private ShapedPlan(ShapedPlan original) : base(original) => (Stitch, Right, Left, Evenly) = (original.Stitch, original.Right, original.Left, original.Evenly);
+
+    /// <summary>What is spread over the row, between the shaping at its edges.</summary>
+    public SpreadChange Evenly { get; init; }
 
     /// <summary>A row without shaping.</summary>
     public static ShapedPlan Plain(Stitch stitch) => new(stitch, default, default);
 
     /// <summary>True if nothing is shaped.</summary>
-    public bool IsPlain => Right.Change == 0 && Left.Change == 0;
+    public bool IsPlain => Right.Change == 0 && Left.Change == 0 && Evenly.Change == 0;
 
     /// <summary>The shaping at an edge.</summary>
     public EdgeChange At(Hand hand) => hand == Hand.Right ? Right : Left;
@@ -63,10 +75,10 @@ public sealed record ShapedPlan(Stitch Stitch, EdgeChange Right, EdgeChange Left
 
     /// <inheritdoc/>
     public bool Equals(ShapedPlan? other) =>
-        other is not null && Stitch == other.Stitch && Right == other.Right && Left == other.Left;
+        other is not null && Stitch == other.Stitch && Right == other.Right && Left == other.Left && Evenly == other.Evenly;
 
     /// <inheritdoc/>
-    public override int GetHashCode() => HashCode.Combine(Stitch.Id, Right, Left);
+    public override int GetHashCode() => HashCode.Combine(Stitch.Id, Right, Left, Evenly);
 
     private List<Word> Build(EdgeChange start, EdgeChange end)
     {
@@ -78,7 +90,8 @@ public sealed record ShapedPlan(Stitch Stitch, EdgeChange Right, EdgeChange Left
         }
 
         var keep = end.Change == 0 ? 0 : end.StitchesIn + end.Takes;
-        words.Add(Work.Plain(Stitch, keep == 0 ? Amount.Across : Amount.Until(keep)));
+        var over = keep == 0 ? Amount.Across : Amount.Until(keep);
+        words.Add(Evenly.Change == 0 ? Work.Plain(Stitch, over) : Spread.Of(Stitch, Evenly.Change) with { Over = over, Shifted = Evenly.Shifted });
         if (end.Change != 0)
         {
             AddChanges(words, end);

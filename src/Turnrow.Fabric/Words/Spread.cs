@@ -15,6 +15,11 @@ public sealed record Spread(Stitch Stitch, IReadOnlyList<Word> Words, int Times,
     /// <summary>So many stitches stay plain at each end, and all else is between; null for half of what stands between two.</summary>
     public int? AtEachEnd { get; init; }
 
+    /// <summary>
+    /// True if they lie half a gap further on than else: between those of a round below that has as many, instead of above them.
+    /// </summary>
+    public bool Shifted { get; init; }
+
     /// <summary>Places that the words take once.</summary>
     public int Takes => Words.Sum(WordCounts.Takes);
 
@@ -39,7 +44,7 @@ public sealed record Spread(Stitch Stitch, IReadOnlyList<Word> Words, int Times,
 
     /// <inheritdoc/>
     public bool Equals(Spread? other) =>
-        other is not null && Stitch == other.Stitch && Times == other.Times && Over == other.Over && AtEachEnd == other.AtEachEnd
+        other is not null && Stitch == other.Stitch && Times == other.Times && Over == other.Over && AtEachEnd == other.AtEachEnd && Shifted == other.Shifted
         && WordLists.Same(Words, other.Words);
 
     /// <inheritdoc/>

@@ -22,12 +22,14 @@ internal static class Spreading
         // Gaps that are all alike are one run of them, to be said once.
         var before = longer == 0 ? between : (between - longer) / 2;
         var words = new List<Word>();
-        AddPlain(words, spread, spread.AtEachEnd ?? gap / 2);
+        AddPlain(words, spread, spread.AtEachEnd ?? (spread.Shifted ? gap : gap / 2));
         AddGaps(words, spread, gap, before);
         AddGaps(words, spread, gap + 1, longer);
         AddGaps(words, spread, gap, between - longer - before);
         words.AddRange(spread.Words.Select(w => w with { Origin = spread.Origin }));
-        AddPlain(words, spread, spread.AtEachEnd ?? gap - (gap / 2));
+        AddPlain(words, spread, spread.AtEachEnd ?? (spread.Shifted ? 0 : gap - (gap / 2)));
+        // In each of all places: said so, not counted.
+        if (spread is { Over.Reach: Reach.Across, Times: > 1 } && words is [Work { Target.Aim: Aim.Next } all]) words[0] = all with { Amount = Amount.Across };
         return words;
     }
 

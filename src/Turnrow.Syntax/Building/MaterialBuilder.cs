@@ -22,7 +22,7 @@ internal static class MaterialBuilder
     {
         var stitches = GaugeSpan(context.stitches, context.stitchesLength ?? context.rowsLength, line);
         var rows = GaugeSpan(context.rows, context.rowsLength, line);
-        return new GaugeStatement(line.Joined(context.by._words), stitches, rows, LineBuilding.Span(context));
+        return new GaugeStatement(line.Joined(context.by._words), stitches, rows, LineBuilding.Span(context)) { OfRepeats = context.repeats is not null };
     }
 
     public static TurnStatement Turn(TurnrowParser.TurnLineContext context, LineBuilding line)

@@ -18,8 +18,10 @@ internal static partial class RowBuilder
             LineBuilding.Span(context))
         { IsRound = line.IsRound(context.Start) };
 
-    public static RowStatement Rows(TurnrowParser.RowsLineContext context, LineBuilding line) =>
-        new(
+    public static StatementSyntax Rows(TurnrowParser.RowsLineContext context, LineBuilding line)
+    {
+        if (context.way is not null) return RoundsAre(context, line);
+        return new RowStatement(
             ExpressionBuilder.Count(context.from, line),
             ExpressionBuilder.Count(context.to, line),
             LineBuilding.Side(context.facing),
@@ -27,9 +29,33 @@ internal static partial class RowBuilder
             ValueBuilder.Claim(context.claimed, line),
             LineBuilding.Span(context))
         { IsRound = line.IsRound(context.Start) };
+    }
 
-    public static RepeatStatement Repeat(TurnrowParser.RepeatLineContext context, LineBuilding line)
+    private static RoundsAreStatement RoundsAre(TurnrowParser.RowsLineContext context, LineBuilding line)
     {
+        var (way, also) = (line.Name(context.way), context.also is null ? null : line.Name(context.also));
+        var said = also is null ? way.Span : way.Span.To(also.Span);
+        Tree.RoundsAre? known = (way.Text, also?.Text) switch
+        {
+            ("joined", null) => Tree.RoundsAre.Joined,
+            ("joined", "turned") => Tree.RoundsAre.Turned,
+            ("spiral", null) => Tree.RoundsAre.Spiral,
+            _ => null,
+        };
+        if (known is null || !line.IsRound(context.Start)) line.Report(UnexpectedWord.RoundsWay(said, line.Text(said)));
+        return new RoundsAreStatement(known ?? Tree.RoundsAre.Joined, LineBuilding.Span(context));
+    }
+
+    public static StatementSyntax Repeat(TurnrowParser.RepeatLineContext context, LineBuilding line)
+    {
+        if (context.times is null)
+        {
+            return new PatternRepeatStatement(
+                ExpressionBuilder.Count(context.from, line),
+                context.to is null ? null : ExpressionBuilder.Count(context.to, line),
+                LineBuilding.Span(context));
+        }
+
         var counting = context.more is not null ? RepeatCounting.More
             : context.inAll is not null ? RepeatCounting.InAll
             : RepeatCounting.Unsaid;
@@ -52,7 +78,8 @@ internal static partial class RowBuilder
     public static ChangeSyntax Change(TurnrowParser.ChangeContext context) =>
         new(context.Start.Type == TurnrowLexer.INC ? Tree.Change.Increase : Tree.Change.Decrease, LineBuilding.Span(context));
 
-    private static List<RowItemSyntax> Items(TurnrowParser.ItemsContext context, bool inOnePlace, LineBuilding line)
+    /// <summary>The words of a row, or of a part of one.</summary>
+    public static List<RowItemSyntax> Items(TurnrowParser.ItemsContext context, bool inOnePlace, LineBuilding line)
     {
         var items = new List<RowItemSyntax>(context._each.Count);
         foreach (var item in context._each)
@@ -105,13 +132,16 @@ internal static partial class RowBuilder
     }
 
     /// <summary>A stitch of the designer's own.</summary>
-    public static StitchStatement StitchDefinition(TurnrowParser.StitchMadeContext context, TextSpan span, LineBuilding line) =>
-        new(
-            line.Name(context.called),
-            context.by is null ? null : line.Name(context.by),
-            context.text is null ? null : line.Quoted(context.text),
-            Items(context.made, inOnePlace: false, line),
-            span);
+    public static StitchStatement StitchDefinition(TurnrowParser.StitchLineContext context, LineBuilding line)
+    {
+        var special = context.asSpecial;
+        return new StitchStatement(
+            line.Name(special.called),
+            special.by is null ? null : line.Name(special.by),
+            special.text is null ? null : line.Quoted(special.text),
+            Items(special.made, inOnePlace: false, line),
+            LineBuilding.Span(context));
+    }
 
     private static RowItemSyntax Stitch(TurnrowParser.ItemContext context, TextSpan span, bool inOnePlace, LineBuilding line)
     {

@@ -15,7 +15,7 @@ internal static class ShapeBuilder
             ? ExpressionBuilder.Count(context.amount, line)
             : ExpressionBuilder.Sum(context.length, line);
         var fixes = new List<RowFixSyntax>(context._fixes.Count);
-        foreach (var fix in context._fixes) fixes.Add(Fix(fix));
+        var (pattern, edges) = Fixes(context._fixes, fixes, line);
         return new StraightStatement(
             extent,
             amount,
@@ -26,6 +26,8 @@ internal static class ShapeBuilder
         {
             At = context.at is null ? null : line.Edge(context.at),
             RowsWord = context.counted is null ? null : line.Name(context.counted),
+            Pattern = pattern,
+            EdgeStitch = edges,
         };
     }
 
@@ -55,6 +57,31 @@ internal static class ShapeBuilder
         return new ShapeMannerStatement(inside, context.by is null ? null : Decreasing(context.by), LineBuilding.Span(context));
     }
 
+    /// <summary>A body of revolution.</summary>
+    public static SolidStatement Solid(TurnrowParser.SolidLineContext context, LineBuilding line)
+    {
+        var parts = new List<NameSyntax>();
+        ExpressionSyntax? multiple = null;
+        StackingSyntax? stacking = null;
+        foreach (var part in context._parts)
+        {
+            if (part.said is { } said) parts.Add(line.Name(said));
+            else if (part.way is { } way) stacking = new StackingSyntax(way.Type == TurnrowLexer.STAGGERED, LineBuilding.Span(way));
+            else multiple = ExpressionBuilder.Single(part.multiple, line);
+        }
+
+        return new SolidStatement(
+            line.Name(context.shape),
+            ExpressionBuilder.Sum(context.across, line),
+            context.other is null ? null : ExpressionBuilder.Sum(context.other, line),
+            context.way?.Type == TurnrowLexer.THICK,
+            multiple,
+            parts,
+            ValueBuilder.Claim(context.claimed, line),
+            LineBuilding.Span(context))
+        { Stacking = stacking };
+    }
+
     private static ShapeStatement Shape(TurnrowParser.ShapeLineContext context, TurnrowParser.ShapeDoneContext done, LineBuilding line)
     {
         var shapings = new List<ShapingSyntax>(done._shapings.Count);
@@ -75,11 +102,16 @@ internal static class ShapeBuilder
         var extent = context.length is null ? StraightExtent.Rows : context.further is null ? StraightExtent.To : StraightExtent.For;
         var amount = context.length is null ? ExpressionBuilder.Count(context.rows, line) : ExpressionBuilder.Sum(context.length, line);
         var fixes = new List<RowFixSyntax>(context._fixes.Count);
-        foreach (var fix in context._fixes) fixes.Add(Fix(fix));
+        var (pattern, edges) = Fixes(context._fixes, fixes, line);
         var mark = context.mark is null ? null : line.Name(context.mark);
         var at = context.at is null ? null : line.Edge(context.at);
-        SyntaxNode last = fixes.Count > 0 ? fixes[^1] : mark is not null ? mark : at is not null ? at : amount;
-        return new RowExtentSyntax(extent, amount, mark, fixes, amount.Span.To(last.Span)) { At = at };
+        var end = amount.Span;
+        foreach (var part in (SyntaxNode?[])[at, mark, .. fixes, pattern, edges])
+        {
+            if (part is not null && part.Span.End > end.End) end = part.Span;
+        }
+
+        return new RowExtentSyntax(extent, amount, mark, fixes, amount.Span.To(end)) { At = at, Pattern = pattern, EdgeStitch = edges };
     }
 
     /// <summary>How decreases are worked.</summary>
@@ -91,6 +123,20 @@ internal static class ShapeBuilder
             _ => Tree.Decreasing.Together,
         },
         LineBuilding.Span(context));
+
+    // Which numbers of rows are allowed, and apart from them the stitch pattern and the stitch of its edges.
+    private static (NameSyntax? Pattern, NameSyntax? EdgeStitch) Fixes(IList<TurnrowParser.RowFixContext> contexts, List<RowFixSyntax> fixes, LineBuilding line)
+    {
+        NameSyntax? pattern = null, edges = null;
+        foreach (var context in contexts)
+        {
+            if (context.pattern is not null) pattern = line.Name(context.pattern);
+            else if (context.by is not null) edges = line.Joined(context.by._words);
+            else fixes.Add(Fix(context));
+        }
+
+        return (pattern, edges);
+    }
 
     private static RowFixSyntax Fix(TurnrowParser.RowFixContext context)
     {
@@ -114,7 +160,10 @@ internal static class ShapeBuilder
         var options = new List<SolveOptionSyntax>(context._options.Count);
         foreach (var option in context._options) options.Add(Option(option, line));
         return new SolveSyntax(
-            ExpressionBuilder.Count(context.target, line), line.Edge(context.at), options, LineBuilding.Span(context));
+            ExpressionBuilder.Count(context.target, line),
+            context.around is { } around ? new EdgeSyntax(EdgeWord.Evenly, null, LineBuilding.Span(around)) : line.Edge(context.at),
+            options,
+            LineBuilding.Span(context));
     }
 
     private static SolveOptionSyntax Option(TurnrowParser.SolveOptionContext context, LineBuilding line)

@@ -13,6 +13,7 @@ internal sealed class ShapingBuilder(LineBuilding line)
     private EdgeSyntax? _edge;
     private ExpressionSyntax? _stitchesIn;
     private DecreasingSyntax? _decreasing;
+    private StackingSyntax? _stacking;
 
     public ShapingSyntax Shaping(TurnrowParser.ShapingContext context)
     {
@@ -32,7 +33,8 @@ internal sealed class ShapingBuilder(LineBuilding line)
             _edge ?? new EdgeSyntax(EdgeWord.Both, null, span),
             _stitchesIn,
             _decreasing,
-            span);
+            span)
+        { Stacking = _stacking };
     }
 
     private void Part(TurnrowParser.ShapingPartContext part)
@@ -43,12 +45,17 @@ internal sealed class ShapingBuilder(LineBuilding line)
         else if (part.turns is not null) Add(Turns(part.turns, LineBuilding.Span(part)));
         else if (part.inset is not null) Once(ref _stitchesIn, ShapeBuilder.StitchesIn(part.inset, line), part);
         else if (part.by is not null) Once(ref _decreasing, ShapeBuilder.Decreasing(part.by), part);
+        else if (part.way is { } way) Once(ref _stacking, new StackingSyntax(way.Type == TurnrowLexer.STAGGERED, LineBuilding.Span(part)), part);
+        else if (part.evenly is not null) Once(ref _edge, Evenly(part.evenly), part);
         else Once(ref _edge, line.Edge(part.at), part);
     }
+
+    private static EdgeSyntax Evenly(IToken token) => new(EdgeWord.Evenly, null, LineBuilding.Span(token));
 
     private void Begin(TurnrowParser.StageContext context)
     {
         if (context.at is not null) Once(ref _edge, line.Edge(context.at), context);
+        if (context.evenly is not null) Once(ref _edge, Evenly(context.evenly), context);
         var kind = context.changed is { } changed ? changed.Start.Type == TurnrowLexer.INC ? StageKind.Increase : StageKind.Decrease
             : context.later is not null ? StageKind.LeaveForLater
             : context.Start.Type == TurnrowLexer.LEAVE ? StageKind.Leave

@@ -47,6 +47,7 @@ internal static class ValueBuilder
     {
         var span = LineBuilding.Span(context);
         var left = context.left;
+        if (context.lying is not null) return Lying(context, line);
         if (context.length is null)
             return new ExpectEqualStatement(ExpectedValue(left, line), BoundOf(context), ExpectedValue(context.right, line), span);
         var within = context.within is null ? null : ExpressionBuilder.Sum(context.within, line);
@@ -58,6 +59,23 @@ internal static class ValueBuilder
             BoundOf(context),
             ExpressionBuilder.Sum(context.length, line),
             within,
+            span);
+    }
+
+    // `lie` alone does not say how.
+    private static StatementSyntax Lying(TurnrowParser.ExpectLineContext context, LineBuilding line)
+    {
+        var span = LineBuilding.Span(context);
+        var lie = context.lying.Type switch { TurnrowLexer.CUP => Lie.Cup, TurnrowLexer.RUFFLE => Lie.Ruffle, _ => Lie.Flat };
+        if (lie == Lie.Flat != (context.flat is not null)) line.Report(UnexpectedWord.Lying(LineBuilding.Span(context.flat ?? context.lying), line.Text(LineBuilding.Span(context.flat ?? context.lying))));
+        if (context.left.of is { } of) line.Report(UnexpectedWord.ManyNames(LineBuilding.Span(of), line.Text(LineBuilding.Span(of))));
+        var piece = ExpressionBuilder.Sum(context.left.value, line) is NameExpression { Name: var name } ? name : null;
+        if (piece is null) line.Report(UnexpectedWord.Lying(LineBuilding.Span(context.left), line.Text(LineBuilding.Span(context.left))));
+        return new ExpectLieStatement(
+            piece ?? new NameSyntax(string.Empty, LineBuilding.Span(context.left)),
+            lie,
+            context.from is null ? null : ExpressionBuilder.Count(context.from, line),
+            context.to is null ? null : ExpressionBuilder.Count(context.to, line),
             span);
     }
 

@@ -26,5 +26,6 @@ public static class SyntaxDiagnostics
         FileLarge.Kind,
         WrongBytes.Kind,
         SizeWord.Kind,
+        PictureOpen.Kind,
     ];
 }

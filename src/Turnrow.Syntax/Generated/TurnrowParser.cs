@@ -36,29 +36,32 @@ using DFA = Antlr4.Runtime.Dfa.DFA;
 [System.CodeDom.Compiler.GeneratedCode("ANTLR", "4.13.1")]
 internal partial class TurnrowParser : Parser {
 	public const int
-		WHITE_SPACE=1, COMMENT=2, PROSE=3, COMMA=4, SEMICOLON=5, COLON=6, OPEN=7, 
-		CLOSE=8, EQUALS=9, PLUS=10, MINUS=11, OVER_SIGN=12, PERCENT=13, X=14, 
-		ACCEPT=15, ADD=16, BEGIN=17, BODY=18, BOTH=19, CHAIN=20, CLAIMS=21, COUNT=22, 
-		DIVIDE=23, EASE=24, EXPECT=25, FASTEN=26, FINISHED=27, FOR=28, FROM=29, 
-		GAUGE=30, HOOK=31, LEAVE=32, LEFT=33, MADE=34, MARK=35, MEASURE=36, NOTATION=37, 
-		NOTION=38, PATTERN=39, PIECE=40, REPEAT=41, RIGHT=42, ROW=43, ROWS=44, 
-		SEAM=45, SHAPE=46, SIZES=47, SKILL=48, STITCH=49, STRAIGHT=50, SWATCH=51, 
-		TERMS=52, TURN=53, VERSION=54, WEARER=55, WEAVE=56, YARN=57, ACROSS=58, 
-		AFTER=59, ALL=60, ALONG=61, AND=62, APART=63, ARE=64, AROUND=65, AT=66, 
-		BEFORE=67, BRIDGE=68, BUT=69, BY=70, CH=71, CHAINS=72, CORNER=73, COUNTS=74, 
-		DEC=75, DOES=76, DOWN=77, EACH=78, EASING=79, EDGE=80, EDGES=81, END=82, 
-		ENDS=83, EVEN=84, EVENLY=85, EVERY=86, EXTRA=87, FACING=88, FIRST=89, 
-		FOUNDATION=90, HERE=91, HIGH=92, HOLD=93, IN=94, INC=95, IS=96, LAST=97, 
-		LATER=98, LEAST=99, LESS=100, LONGER=101, MAKE=102, MIRRORED=103, MORE_WORD=104, 
-		MOST=105, MULTIPLE=106, NEXT=107, NOT=108, ODD=109, OF=110, OFF=111, ON=112, 
-		ONE=113, OPENS=114, OPPOSITE=115, ORDER=116, OVER=117, PER=118, PICKED=119, 
-		PLACE=120, PLAIN=121, REMAIN=122, REST=123, ROUNDED=124, RS=125, SAME=126, 
-		SKIP_WORD=127, SKIPPED=128, SKIPPING=129, SLIP=130, SLIPPING=131, STITCHES=132, 
-		STRETCHES=133, THE=134, THEN=135, TIMES=136, TO=137, TOGETHER=138, TURNED=139, 
-		TURNING=140, TURNS=141, UNTIL=142, UP=143, WEIGH=144, WEIGHT=145, WIDE=146, 
-		WITH=147, WITHIN=148, WITHOUT=149, WORKING=150, WS=151, CM=152, G=153, 
-		M=154, MM=155, OZ=156, YD=157, WORD=158, NUMBER=159, FRACTION=160, ORDINAL=161, 
-		DOTTED=162, QUOTED=163, WRONG_COMMA=164, WRONG_QUOTE=165, JUNK=166;
+		WHITE_SPACE=1, COMMENT=2, PROSE=3, PICTURE_ROW=4, COMMA=5, SEMICOLON=6, 
+		COLON=7, OPEN=8, CLOSE=9, EQUALS=10, PLUS=11, MINUS=12, OVER_SIGN=13, 
+		PERCENT=14, X=15, ACCEPT=16, ADD=17, BEGIN=18, BODY=19, BOTH=20, CHAIN=21, 
+		CLAIMS=22, COUNT=23, DIVIDE=24, EASE=25, EXPECT=26, FASTEN=27, FINISHED=28, 
+		FOR=29, FROM=30, GAUGE=31, HOOK=32, KEY=33, LEAVE=34, LEFT=35, MADE=36, 
+		MARK=37, MEASURE=38, NOTATION=39, NOTION=40, PATTERN=41, PIECE=42, REPEAT=43, 
+		RIGHT=44, ROW=45, ROWS=46, SEAM=47, SHAPE=48, SIZES=49, SKILL=50, SOLID=51, 
+		STITCH=52, STRAIGHT=53, SWATCH=54, TERMS=55, TURN=56, USE=57, VERSION=58, 
+		WEARER=59, WEAVE=60, YARN=61, ACROSS=62, AFTER=63, ALL=64, ALONG=65, AND=66, 
+		APART=67, ARE=68, AROUND=69, AT=70, BEFORE=71, BRIDGE=72, BUT=73, BY=74, 
+		CH=75, CHAINS=76, CORNER=77, COUNTS=78, CUP=79, DEC=80, DOES=81, DOWN=82, 
+		EACH=83, EASING=84, EDGE=85, EDGES=86, END=87, ENDS=88, EVEN=89, EVENLY=90, 
+		EVERY=91, EXTRA=92, FACING=93, FIRST=94, FLAT=95, FOUNDATION=96, HERE=97, 
+		HIGH=98, HOLD=99, IN=100, INC=101, IS=102, LAST=103, LATER=104, LEAST=105, 
+		LESS=106, LIE=107, LONGER=108, MAKE=109, MIRRORED=110, MORE_WORD=111, 
+		MOST=112, MULTIPLE=113, NEXT=114, NOT=115, ODD=116, OF=117, OFF=118, ON=119, 
+		ONE=120, OPENS=121, OPPOSITE=122, ORDER=123, OVER=124, PER=125, PICKED=126, 
+		PICTURE=127, PLACE=128, PLAIN=129, REMAIN=130, REPEATS=131, REST=132, 
+		RING=133, ROUNDED=134, RS=135, RUFFLE=136, SAME=137, SIDES=138, SKIP_WORD=139, 
+		SKIPPED=140, SKIPPING=141, SLIP=142, SLIPPING=143, STACKED=144, STAGGERED=145, 
+		STITCHES=146, STRETCHES=147, THE=148, THEN=149, THICK=150, TIMES=151, 
+		TO=152, TOGETHER=153, TURNED=154, TURNING=155, TURNS=156, UNTIL=157, UP=158, 
+		WEIGH=159, WEIGHT=160, WIDE=161, WITH=162, WITHIN=163, WITHOUT=164, WORKING=165, 
+		WS=166, CM=167, G=168, M=169, MM=170, OZ=171, YD=172, WORD=173, NUMBER=174, 
+		FRACTION=175, ORDINAL=176, DOTTED=177, QUOTED=178, WRONG_COMMA=179, WRONG_QUOTE=180, 
+		JUNK=181;
 	public const int
 		RULE_line = 0, RULE_claimLine = 1, RULE_statement = 2, RULE_notationLine = 3, 
 		RULE_patternLine = 4, RULE_versionLine = 5, RULE_version = 6, RULE_termsLine = 7, 
@@ -68,92 +71,97 @@ internal partial class TurnrowParser : Parser {
 		RULE_turnPart = 20, RULE_measureLine = 21, RULE_countLine = 22, RULE_claimsLine = 23, 
 		RULE_bodyLine = 24, RULE_easeLine = 25, RULE_finishedLine = 26, RULE_finishedPart = 27, 
 		RULE_acceptLine = 28, RULE_swatchLine = 29, RULE_madeLine = 30, RULE_madePart = 31, 
-		RULE_countFix = 32, RULE_stitchLine = 33, RULE_stitchMade = 34, RULE_pieceLine = 35, 
-		RULE_origin = 36, RULE_acrossPart = 37, RULE_acrossWord = 38, RULE_along = 39, 
-		RULE_alongPart = 40, RULE_beginLine = 41, RULE_chainLine = 42, RULE_edgeLine = 43, 
-		RULE_markLine = 44, RULE_divideLine = 45, RULE_dividePart = 46, RULE_fastenLine = 47, 
-		RULE_weaveLine = 48, RULE_rowLine = 49, RULE_rowsLine = 50, RULE_items = 51, 
-		RULE_item = 52, RULE_spreading = 53, RULE_atEachEnd = 54, RULE_stitchAmount = 55, 
-		RULE_changeAmount = 56, RULE_reach = 57, RULE_place = 58, RULE_repeatLine = 59, 
-		RULE_forLine = 60, RULE_sizeRange = 61, RULE_sizedLine = 62, RULE_straightLine = 63, 
-		RULE_rowFix = 64, RULE_leaveLine = 65, RULE_addLine = 66, RULE_shapeLine = 67, 
-		RULE_shapeDone = 68, RULE_shaping = 69, RULE_stage = 70, RULE_shapingPart = 71, 
-		RULE_frequency = 72, RULE_everyRows = 73, RULE_turnRows = 74, RULE_decreasing = 75, 
-		RULE_stitchesIn = 76, RULE_solve = 77, RULE_solveOption = 78, RULE_seamLine = 79, 
-		RULE_walkWords = 80, RULE_seamPart = 81, RULE_walkWord = 82, RULE_selection = 83, 
-		RULE_rate = 84, RULE_expectLine = 85, RULE_expected = 86, RULE_expectedMore = 87, 
-		RULE_claim = 88, RULE_claimPart = 89, RULE_edge = 90, RULE_side = 91, 
-		RULE_change = 92, RULE_stitch = 93, RULE_rowsWord = 94, RULE_stitchesWord = 95, 
-		RULE_sum = 96, RULE_sumOperation = 97, RULE_factor = 98, RULE_count = 99, 
-		RULE_countOperation = 100, RULE_single = 101, RULE_sign = 102, RULE_list = 103, 
-		RULE_number = 104, RULE_unit = 105, RULE_name = 106;
+		RULE_countFix = 32, RULE_useLine = 33, RULE_stitchLine = 34, RULE_stitchPattern = 35, 
+		RULE_keyLine = 36, RULE_pictureLine = 37, RULE_stitchMade = 38, RULE_pieceLine = 39, 
+		RULE_origin = 40, RULE_acrossPart = 41, RULE_acrossWord = 42, RULE_along = 43, 
+		RULE_alongPart = 44, RULE_beginLine = 45, RULE_chainLine = 46, RULE_edgeLine = 47, 
+		RULE_markLine = 48, RULE_divideLine = 49, RULE_dividePart = 50, RULE_fastenLine = 51, 
+		RULE_weaveLine = 52, RULE_rowLine = 53, RULE_rowsLine = 54, RULE_items = 55, 
+		RULE_item = 56, RULE_spreading = 57, RULE_atEachEnd = 58, RULE_stitchAmount = 59, 
+		RULE_changeAmount = 60, RULE_reach = 61, RULE_place = 62, RULE_repeatLine = 63, 
+		RULE_forLine = 64, RULE_sizeRange = 65, RULE_sizedLine = 66, RULE_straightLine = 67, 
+		RULE_rowFix = 68, RULE_leaveLine = 69, RULE_addLine = 70, RULE_shapeLine = 71, 
+		RULE_shapeDone = 72, RULE_shaping = 73, RULE_stage = 74, RULE_shapingPart = 75, 
+		RULE_frequency = 76, RULE_everyRows = 77, RULE_turnRows = 78, RULE_decreasing = 79, 
+		RULE_stitchesIn = 80, RULE_solve = 81, RULE_solveOption = 82, RULE_solidLine = 83, 
+		RULE_solidPart = 84, RULE_seamLine = 85, RULE_walkWords = 86, RULE_seamPart = 87, 
+		RULE_walkWord = 88, RULE_selection = 89, RULE_rate = 90, RULE_expectLine = 91, 
+		RULE_expected = 92, RULE_expectedMore = 93, RULE_claim = 94, RULE_claimPart = 95, 
+		RULE_edge = 96, RULE_side = 97, RULE_change = 98, RULE_stitch = 99, RULE_rowsWord = 100, 
+		RULE_stitchesWord = 101, RULE_sum = 102, RULE_sumOperation = 103, RULE_factor = 104, 
+		RULE_count = 105, RULE_countOperation = 106, RULE_single = 107, RULE_sign = 108, 
+		RULE_list = 109, RULE_number = 110, RULE_unit = 111, RULE_name = 112;
 	public static readonly string[] ruleNames = {
 		"line", "claimLine", "statement", "notationLine", "patternLine", "versionLine", 
 		"version", "termsLine", "sizesLine", "sizeName", "skillLine", "notionLine", 
 		"wearerLine", "proseLine", "yarnLine", "yarnFact", "hookLine", "gaugeLine", 
 		"gaugeLength", "turnLine", "turnPart", "measureLine", "countLine", "claimsLine", 
 		"bodyLine", "easeLine", "finishedLine", "finishedPart", "acceptLine", 
-		"swatchLine", "madeLine", "madePart", "countFix", "stitchLine", "stitchMade", 
-		"pieceLine", "origin", "acrossPart", "acrossWord", "along", "alongPart", 
-		"beginLine", "chainLine", "edgeLine", "markLine", "divideLine", "dividePart", 
-		"fastenLine", "weaveLine", "rowLine", "rowsLine", "items", "item", "spreading", 
-		"atEachEnd", "stitchAmount", "changeAmount", "reach", "place", "repeatLine", 
-		"forLine", "sizeRange", "sizedLine", "straightLine", "rowFix", "leaveLine", 
-		"addLine", "shapeLine", "shapeDone", "shaping", "stage", "shapingPart", 
-		"frequency", "everyRows", "turnRows", "decreasing", "stitchesIn", "solve", 
-		"solveOption", "seamLine", "walkWords", "seamPart", "walkWord", "selection", 
-		"rate", "expectLine", "expected", "expectedMore", "claim", "claimPart", 
-		"edge", "side", "change", "stitch", "rowsWord", "stitchesWord", "sum", 
-		"sumOperation", "factor", "count", "countOperation", "single", "sign", 
-		"list", "number", "unit", "name"
+		"swatchLine", "madeLine", "madePart", "countFix", "useLine", "stitchLine", 
+		"stitchPattern", "keyLine", "pictureLine", "stitchMade", "pieceLine", 
+		"origin", "acrossPart", "acrossWord", "along", "alongPart", "beginLine", 
+		"chainLine", "edgeLine", "markLine", "divideLine", "dividePart", "fastenLine", 
+		"weaveLine", "rowLine", "rowsLine", "items", "item", "spreading", "atEachEnd", 
+		"stitchAmount", "changeAmount", "reach", "place", "repeatLine", "forLine", 
+		"sizeRange", "sizedLine", "straightLine", "rowFix", "leaveLine", "addLine", 
+		"shapeLine", "shapeDone", "shaping", "stage", "shapingPart", "frequency", 
+		"everyRows", "turnRows", "decreasing", "stitchesIn", "solve", "solveOption", 
+		"solidLine", "solidPart", "seamLine", "walkWords", "seamPart", "walkWord", 
+		"selection", "rate", "expectLine", "expected", "expectedMore", "claim", 
+		"claimPart", "edge", "side", "change", "stitch", "rowsWord", "stitchesWord", 
+		"sum", "sumOperation", "factor", "count", "countOperation", "single", 
+		"sign", "list", "number", "unit", "name"
 	};
 
 	private static readonly string[] _LiteralNames = {
-		null, null, null, null, "','", "';'", "':'", "'('", "')'", "'='", "'+'", 
-		"'-'", "'/'", "'%'", null, "'accept'", "'add'", "'begin'", "'body'", "'both'", 
-		"'chain'", "'claims'", "'count'", "'divide'", "'ease'", "'expect'", "'fasten'", 
-		"'finished'", "'for'", "'from'", "'gauge'", "'hook'", "'leave'", "'left'", 
-		"'made'", "'mark'", "'measure'", "'notation'", "'notion'", "'pattern'", 
-		"'piece'", "'repeat'", "'right'", null, null, "'seam'", "'shape'", "'sizes'", 
-		"'skill'", "'stitch'", "'straight'", "'swatch'", "'terms'", "'turn'", 
-		"'version'", "'wearer'", "'weave'", "'yarn'", "'across'", "'after'", "'all'", 
-		"'along'", "'and'", "'apart'", "'are'", "'around'", "'at'", "'before'", 
-		"'bridge'", "'but'", "'by'", "'ch'", "'chains'", "'corner'", "'counts'", 
-		"'dec'", "'does'", "'down'", "'each'", "'easing'", "'edge'", "'edges'", 
-		"'end'", "'ends'", "'even'", "'evenly'", "'every'", "'extra'", "'facing'", 
-		"'first'", "'foundation'", "'here'", "'high'", "'hold'", "'in'", "'inc'", 
-		"'is'", "'last'", "'later'", "'least'", "'less'", "'longer'", "'make'", 
-		"'mirrored'", "'more'", "'most'", "'multiple'", "'next'", "'not'", "'odd'", 
-		"'of'", "'off'", "'on'", "'one'", "'opens'", "'opposite'", "'order'", 
-		"'over'", "'per'", "'picked'", "'place'", "'plain'", null, "'rest'", "'rounded'", 
-		"'RS'", "'same'", "'skip'", "'skipped'", "'skipping'", "'slip'", "'slipping'", 
-		null, "'stretches'", "'the'", "'then'", null, "'to'", "'together'", "'turned'", 
+		null, null, null, null, null, "','", "';'", "':'", "'('", "')'", "'='", 
+		"'+'", "'-'", "'/'", "'%'", null, "'accept'", "'add'", "'begin'", "'body'", 
+		"'both'", "'chain'", "'claims'", "'count'", "'divide'", "'ease'", "'expect'", 
+		"'fasten'", "'finished'", "'for'", "'from'", "'gauge'", "'hook'", "'key'", 
+		"'leave'", "'left'", "'made'", "'mark'", "'measure'", "'notation'", "'notion'", 
+		"'pattern'", "'piece'", "'repeat'", "'right'", null, null, "'seam'", "'shape'", 
+		"'sizes'", "'skill'", "'solid'", "'stitch'", "'straight'", "'swatch'", 
+		"'terms'", "'turn'", "'use'", "'version'", "'wearer'", "'weave'", "'yarn'", 
+		"'across'", "'after'", "'all'", "'along'", "'and'", "'apart'", "'are'", 
+		"'around'", "'at'", "'before'", "'bridge'", "'but'", "'by'", "'ch'", "'chains'", 
+		"'corner'", "'counts'", null, "'dec'", "'does'", "'down'", "'each'", "'easing'", 
+		"'edge'", "'edges'", "'end'", "'ends'", "'even'", "'evenly'", "'every'", 
+		"'extra'", "'facing'", "'first'", "'flat'", "'foundation'", "'here'", 
+		"'high'", "'hold'", "'in'", "'inc'", "'is'", "'last'", "'later'", "'least'", 
+		"'less'", null, "'longer'", "'make'", "'mirrored'", "'more'", "'most'", 
+		"'multiple'", "'next'", "'not'", "'odd'", "'of'", "'off'", "'on'", "'one'", 
+		"'opens'", "'opposite'", "'order'", "'over'", "'per'", "'picked'", "'picture'", 
+		"'place'", "'plain'", null, "'repeats'", "'rest'", "'ring'", "'rounded'", 
+		"'RS'", null, "'same'", "'sides'", "'skip'", "'skipped'", "'skipping'", 
+		"'slip'", "'slipping'", "'stacked'", "'staggered'", null, "'stretches'", 
+		"'the'", "'then'", "'thick'", null, "'to'", "'together'", "'turned'", 
 		"'turning'", "'turns'", "'until'", "'up'", "'weigh'", "'weight'", "'wide'", 
 		"'with'", "'within'", "'without'", "'working'", "'WS'", "'cm'", "'g'", 
 		"'m'", "'mm'", "'oz'", "'yd'"
 	};
 	private static readonly string[] _SymbolicNames = {
-		null, "WHITE_SPACE", "COMMENT", "PROSE", "COMMA", "SEMICOLON", "COLON", 
-		"OPEN", "CLOSE", "EQUALS", "PLUS", "MINUS", "OVER_SIGN", "PERCENT", "X", 
-		"ACCEPT", "ADD", "BEGIN", "BODY", "BOTH", "CHAIN", "CLAIMS", "COUNT", 
+		null, "WHITE_SPACE", "COMMENT", "PROSE", "PICTURE_ROW", "COMMA", "SEMICOLON", 
+		"COLON", "OPEN", "CLOSE", "EQUALS", "PLUS", "MINUS", "OVER_SIGN", "PERCENT", 
+		"X", "ACCEPT", "ADD", "BEGIN", "BODY", "BOTH", "CHAIN", "CLAIMS", "COUNT", 
 		"DIVIDE", "EASE", "EXPECT", "FASTEN", "FINISHED", "FOR", "FROM", "GAUGE", 
-		"HOOK", "LEAVE", "LEFT", "MADE", "MARK", "MEASURE", "NOTATION", "NOTION", 
-		"PATTERN", "PIECE", "REPEAT", "RIGHT", "ROW", "ROWS", "SEAM", "SHAPE", 
-		"SIZES", "SKILL", "STITCH", "STRAIGHT", "SWATCH", "TERMS", "TURN", "VERSION", 
-		"WEARER", "WEAVE", "YARN", "ACROSS", "AFTER", "ALL", "ALONG", "AND", "APART", 
-		"ARE", "AROUND", "AT", "BEFORE", "BRIDGE", "BUT", "BY", "CH", "CHAINS", 
-		"CORNER", "COUNTS", "DEC", "DOES", "DOWN", "EACH", "EASING", "EDGE", "EDGES", 
-		"END", "ENDS", "EVEN", "EVENLY", "EVERY", "EXTRA", "FACING", "FIRST", 
-		"FOUNDATION", "HERE", "HIGH", "HOLD", "IN", "INC", "IS", "LAST", "LATER", 
-		"LEAST", "LESS", "LONGER", "MAKE", "MIRRORED", "MORE_WORD", "MOST", "MULTIPLE", 
-		"NEXT", "NOT", "ODD", "OF", "OFF", "ON", "ONE", "OPENS", "OPPOSITE", "ORDER", 
-		"OVER", "PER", "PICKED", "PLACE", "PLAIN", "REMAIN", "REST", "ROUNDED", 
-		"RS", "SAME", "SKIP_WORD", "SKIPPED", "SKIPPING", "SLIP", "SLIPPING", 
-		"STITCHES", "STRETCHES", "THE", "THEN", "TIMES", "TO", "TOGETHER", "TURNED", 
-		"TURNING", "TURNS", "UNTIL", "UP", "WEIGH", "WEIGHT", "WIDE", "WITH", 
-		"WITHIN", "WITHOUT", "WORKING", "WS", "CM", "G", "M", "MM", "OZ", "YD", 
-		"WORD", "NUMBER", "FRACTION", "ORDINAL", "DOTTED", "QUOTED", "WRONG_COMMA", 
-		"WRONG_QUOTE", "JUNK"
+		"HOOK", "KEY", "LEAVE", "LEFT", "MADE", "MARK", "MEASURE", "NOTATION", 
+		"NOTION", "PATTERN", "PIECE", "REPEAT", "RIGHT", "ROW", "ROWS", "SEAM", 
+		"SHAPE", "SIZES", "SKILL", "SOLID", "STITCH", "STRAIGHT", "SWATCH", "TERMS", 
+		"TURN", "USE", "VERSION", "WEARER", "WEAVE", "YARN", "ACROSS", "AFTER", 
+		"ALL", "ALONG", "AND", "APART", "ARE", "AROUND", "AT", "BEFORE", "BRIDGE", 
+		"BUT", "BY", "CH", "CHAINS", "CORNER", "COUNTS", "CUP", "DEC", "DOES", 
+		"DOWN", "EACH", "EASING", "EDGE", "EDGES", "END", "ENDS", "EVEN", "EVENLY", 
+		"EVERY", "EXTRA", "FACING", "FIRST", "FLAT", "FOUNDATION", "HERE", "HIGH", 
+		"HOLD", "IN", "INC", "IS", "LAST", "LATER", "LEAST", "LESS", "LIE", "LONGER", 
+		"MAKE", "MIRRORED", "MORE_WORD", "MOST", "MULTIPLE", "NEXT", "NOT", "ODD", 
+		"OF", "OFF", "ON", "ONE", "OPENS", "OPPOSITE", "ORDER", "OVER", "PER", 
+		"PICKED", "PICTURE", "PLACE", "PLAIN", "REMAIN", "REPEATS", "REST", "RING", 
+		"ROUNDED", "RS", "RUFFLE", "SAME", "SIDES", "SKIP_WORD", "SKIPPED", "SKIPPING", 
+		"SLIP", "SLIPPING", "STACKED", "STAGGERED", "STITCHES", "STRETCHES", "THE", 
+		"THEN", "THICK", "TIMES", "TO", "TOGETHER", "TURNED", "TURNING", "TURNS", 
+		"UNTIL", "UP", "WEIGH", "WEIGHT", "WIDE", "WITH", "WITHIN", "WITHOUT", 
+		"WORKING", "WS", "CM", "G", "M", "MM", "OZ", "YD", "WORD", "NUMBER", "FRACTION", 
+		"ORDINAL", "DOTTED", "QUOTED", "WRONG_COMMA", "WRONG_QUOTE", "JUNK"
 	};
 	public static readonly IVocabulary DefaultVocabulary = new Vocabulary(_LiteralNames, _SymbolicNames);
 
@@ -200,9 +208,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 214;
+			State = 226;
 			_localctx.said = statement();
-			State = 215;
+			State = 227;
 			Match(Eof);
 			}
 		}
@@ -237,9 +245,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 217;
+			State = 229;
 			_localctx.claimed = claim();
-			State = 218;
+			State = 230;
 			Match(Eof);
 			}
 		}
@@ -270,7 +278,10 @@ internal partial class TurnrowParser : Parser {
 		public MeasureLineContext asMeasure;
 		public CountLineContext asCount;
 		public PieceLineContext asPiece;
+		public UseLineContext asUse;
 		public StitchLineContext asStitch;
+		public KeyLineContext asKey;
+		public PictureLineContext asPicture;
 		public BeginLineContext asBegin;
 		public ChainLineContext asChain;
 		public EdgeLineContext asEdge;
@@ -286,6 +297,7 @@ internal partial class TurnrowParser : Parser {
 		public SeamLineContext asSeam;
 		public ExpectLineContext asExpect;
 		public ClaimsLineContext asClaims;
+		public SolidLineContext asSolid;
 		public ForLineContext asFor;
 		public BodyLineContext asBody;
 		public EaseLineContext asEase;
@@ -341,8 +353,17 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public PieceLineContext pieceLine() {
 			return GetRuleContext<PieceLineContext>(0);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public UseLineContext useLine() {
+			return GetRuleContext<UseLineContext>(0);
+		}
 		[System.Diagnostics.DebuggerNonUserCode] public StitchLineContext stitchLine() {
 			return GetRuleContext<StitchLineContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public KeyLineContext keyLine() {
+			return GetRuleContext<KeyLineContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public PictureLineContext pictureLine() {
+			return GetRuleContext<PictureLineContext>(0);
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public BeginLineContext beginLine() {
 			return GetRuleContext<BeginLineContext>(0);
@@ -395,6 +416,9 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ClaimsLineContext claimsLine() {
 			return GetRuleContext<ClaimsLineContext>(0);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public SolidLineContext solidLine() {
+			return GetRuleContext<SolidLineContext>(0);
+		}
 		[System.Diagnostics.DebuggerNonUserCode] public ForLineContext forLine() {
 			return GetRuleContext<ForLineContext>(0);
 		}
@@ -428,139 +452,160 @@ internal partial class TurnrowParser : Parser {
 		StatementContext _localctx = new StatementContext(Context, State);
 		EnterRule(_localctx, 4, RULE_statement);
 		try {
-			State = 261;
+			State = 277;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NOTATION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 220;
+				State = 232;
 				_localctx.asNotation = notationLine();
 				}
 				break;
 			case PATTERN:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 221;
+				State = 233;
 				_localctx.asPattern = patternLine();
 				}
 				break;
 			case VERSION:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 222;
+				State = 234;
 				_localctx.asVersion = versionLine();
 				}
 				break;
 			case TERMS:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 223;
+				State = 235;
 				_localctx.asTerms = termsLine();
 				}
 				break;
 			case SIZES:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 224;
+				State = 236;
 				_localctx.asSizes = sizesLine();
 				}
 				break;
 			case SKILL:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 225;
+				State = 237;
 				_localctx.asSkill = skillLine();
 				}
 				break;
 			case NOTION:
 				EnterOuterAlt(_localctx, 7);
 				{
-				State = 226;
+				State = 238;
 				_localctx.asNotion = notionLine();
 				}
 				break;
 			case WEARER:
 				EnterOuterAlt(_localctx, 8);
 				{
-				State = 227;
+				State = 239;
 				_localctx.asWearer = wearerLine();
 				}
 				break;
 			case PROSE:
 				EnterOuterAlt(_localctx, 9);
 				{
-				State = 228;
+				State = 240;
 				proseLine();
 				}
 				break;
 			case YARN:
 				EnterOuterAlt(_localctx, 10);
 				{
-				State = 229;
+				State = 241;
 				_localctx.asYarn = yarnLine();
 				}
 				break;
 			case HOOK:
 				EnterOuterAlt(_localctx, 11);
 				{
-				State = 230;
+				State = 242;
 				_localctx.asHook = hookLine();
 				}
 				break;
 			case GAUGE:
 				EnterOuterAlt(_localctx, 12);
 				{
-				State = 231;
+				State = 243;
 				_localctx.asGauge = gaugeLine();
 				}
 				break;
 			case TURN:
 				EnterOuterAlt(_localctx, 13);
 				{
-				State = 232;
+				State = 244;
 				_localctx.asTurn = turnLine();
 				}
 				break;
 			case MEASURE:
 				EnterOuterAlt(_localctx, 14);
 				{
-				State = 233;
+				State = 245;
 				_localctx.asMeasure = measureLine();
 				}
 				break;
 			case COUNT:
 				EnterOuterAlt(_localctx, 15);
 				{
-				State = 234;
+				State = 246;
 				_localctx.asCount = countLine();
 				}
 				break;
 			case PIECE:
 				EnterOuterAlt(_localctx, 16);
 				{
-				State = 235;
+				State = 247;
 				_localctx.asPiece = pieceLine();
 				}
 				break;
-			case STITCH:
+			case USE:
 				EnterOuterAlt(_localctx, 17);
 				{
-				State = 236;
+				State = 248;
+				_localctx.asUse = useLine();
+				}
+				break;
+			case STITCH:
+				EnterOuterAlt(_localctx, 18);
+				{
+				State = 249;
 				_localctx.asStitch = stitchLine();
 				}
 				break;
-			case BEGIN:
-				EnterOuterAlt(_localctx, 18);
+			case KEY:
+				EnterOuterAlt(_localctx, 19);
 				{
-				State = 237;
+				State = 250;
+				_localctx.asKey = keyLine();
+				}
+				break;
+			case PICTURE_ROW:
+				EnterOuterAlt(_localctx, 20);
+				{
+				State = 251;
+				_localctx.asPicture = pictureLine();
+				}
+				break;
+			case BEGIN:
+				EnterOuterAlt(_localctx, 21);
+				{
+				State = 252;
 				_localctx.asBegin = beginLine();
 				}
 				break;
 			case CHAIN:
-				EnterOuterAlt(_localctx, 19);
+				EnterOuterAlt(_localctx, 22);
 				{
-				State = 238;
+				State = 253;
 				_localctx.asChain = chainLine();
 				}
 				break;
@@ -568,156 +613,163 @@ internal partial class TurnrowParser : Parser {
 			case FROM:
 			case LEFT:
 			case RIGHT:
-				EnterOuterAlt(_localctx, 20);
+				EnterOuterAlt(_localctx, 23);
 				{
-				State = 239;
+				State = 254;
 				_localctx.asEdge = edgeLine();
 				}
 				break;
 			case MARK:
-				EnterOuterAlt(_localctx, 21);
+				EnterOuterAlt(_localctx, 24);
 				{
-				State = 240;
+				State = 255;
 				_localctx.asMark = markLine();
 				}
 				break;
 			case DIVIDE:
-				EnterOuterAlt(_localctx, 22);
+				EnterOuterAlt(_localctx, 25);
 				{
-				State = 241;
+				State = 256;
 				_localctx.asDivide = divideLine();
 				}
 				break;
 			case FASTEN:
-				EnterOuterAlt(_localctx, 23);
+				EnterOuterAlt(_localctx, 26);
 				{
-				State = 242;
+				State = 257;
 				fastenLine();
 				}
 				break;
 			case WEAVE:
-				EnterOuterAlt(_localctx, 24);
+				EnterOuterAlt(_localctx, 27);
 				{
-				State = 243;
+				State = 258;
 				weaveLine();
 				}
 				break;
 			case ROW:
-				EnterOuterAlt(_localctx, 25);
+				EnterOuterAlt(_localctx, 28);
 				{
-				State = 244;
+				State = 259;
 				_localctx.asRow = rowLine();
 				}
 				break;
 			case ROWS:
-				EnterOuterAlt(_localctx, 26);
+				EnterOuterAlt(_localctx, 29);
 				{
-				State = 245;
+				State = 260;
 				_localctx.asRows = rowsLine();
 				}
 				break;
 			case REPEAT:
-				EnterOuterAlt(_localctx, 27);
+				EnterOuterAlt(_localctx, 30);
 				{
-				State = 246;
+				State = 261;
 				_localctx.asRepeat = repeatLine();
 				}
 				break;
 			case STRAIGHT:
-				EnterOuterAlt(_localctx, 28);
+				EnterOuterAlt(_localctx, 31);
 				{
-				State = 247;
+				State = 262;
 				_localctx.asStraight = straightLine();
 				}
 				break;
 			case LEAVE:
-				EnterOuterAlt(_localctx, 29);
+				EnterOuterAlt(_localctx, 32);
 				{
-				State = 248;
+				State = 263;
 				_localctx.asLeave = leaveLine();
 				}
 				break;
 			case ADD:
-				EnterOuterAlt(_localctx, 30);
+				EnterOuterAlt(_localctx, 33);
 				{
-				State = 249;
+				State = 264;
 				_localctx.asAdd = addLine();
 				}
 				break;
 			case SHAPE:
-				EnterOuterAlt(_localctx, 31);
+				EnterOuterAlt(_localctx, 34);
 				{
-				State = 250;
+				State = 265;
 				_localctx.asShape = shapeLine();
 				}
 				break;
 			case SEAM:
-				EnterOuterAlt(_localctx, 32);
+				EnterOuterAlt(_localctx, 35);
 				{
-				State = 251;
+				State = 266;
 				_localctx.asSeam = seamLine();
 				}
 				break;
 			case EXPECT:
-				EnterOuterAlt(_localctx, 33);
+				EnterOuterAlt(_localctx, 36);
 				{
-				State = 252;
+				State = 267;
 				_localctx.asExpect = expectLine();
 				}
 				break;
 			case CLAIMS:
-				EnterOuterAlt(_localctx, 34);
+				EnterOuterAlt(_localctx, 37);
 				{
-				State = 253;
+				State = 268;
 				_localctx.asClaims = claimsLine();
 				}
 				break;
-			case FOR:
-				EnterOuterAlt(_localctx, 35);
+			case SOLID:
+				EnterOuterAlt(_localctx, 38);
 				{
-				State = 254;
+				State = 269;
+				_localctx.asSolid = solidLine();
+				}
+				break;
+			case FOR:
+				EnterOuterAlt(_localctx, 39);
+				{
+				State = 270;
 				_localctx.asFor = forLine();
 				}
 				break;
 			case BODY:
-				EnterOuterAlt(_localctx, 36);
+				EnterOuterAlt(_localctx, 40);
 				{
-				State = 255;
+				State = 271;
 				_localctx.asBody = bodyLine();
 				}
 				break;
 			case EASE:
-				EnterOuterAlt(_localctx, 37);
+				EnterOuterAlt(_localctx, 41);
 				{
-				State = 256;
+				State = 272;
 				_localctx.asEase = easeLine();
 				}
 				break;
 			case FINISHED:
-				EnterOuterAlt(_localctx, 38);
+				EnterOuterAlt(_localctx, 42);
 				{
-				State = 257;
+				State = 273;
 				_localctx.asFinished = finishedLine();
 				}
 				break;
 			case SWATCH:
-				EnterOuterAlt(_localctx, 39);
+				EnterOuterAlt(_localctx, 43);
 				{
-				State = 258;
+				State = 274;
 				_localctx.asSwatch = swatchLine();
 				}
 				break;
 			case MADE:
-				EnterOuterAlt(_localctx, 40);
+				EnterOuterAlt(_localctx, 44);
 				{
-				State = 259;
+				State = 275;
 				_localctx.asMade = madeLine();
 				}
 				break;
 			case ACCEPT:
-				EnterOuterAlt(_localctx, 41);
+				EnterOuterAlt(_localctx, 45);
 				{
-				State = 260;
+				State = 276;
 				_localctx.asAccept = acceptLine();
 				}
 				break;
@@ -756,9 +808,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 263;
+			State = 279;
 			Match(NOTATION);
-			State = 264;
+			State = 280;
 			_localctx.value = number();
 			}
 		}
@@ -791,9 +843,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 266;
+			State = 282;
 			Match(PATTERN);
-			State = 267;
+			State = 283;
 			_localctx.text = Match(QUOTED);
 			}
 		}
@@ -828,9 +880,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 269;
+			State = 285;
 			Match(VERSION);
-			State = 270;
+			State = 286;
 			_localctx.text = version();
 			}
 		}
@@ -864,27 +916,27 @@ internal partial class TurnrowParser : Parser {
 		VersionContext _localctx = new VersionContext(Context, State);
 		EnterRule(_localctx, 12, RULE_version);
 		try {
-			State = 276;
+			State = 292;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 272;
+				State = 288;
 				Match(NUMBER);
 				}
 				break;
 			case DOTTED:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 273;
+				State = 289;
 				Match(DOTTED);
 				}
 				break;
 			case QUOTED:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 274;
+				State = 290;
 				Match(QUOTED);
 				}
 				break;
@@ -903,6 +955,7 @@ internal partial class TurnrowParser : Parser {
 			case FROM:
 			case GAUGE:
 			case HOOK:
+			case KEY:
 			case LEFT:
 			case MADE:
 			case MARK:
@@ -917,11 +970,13 @@ internal partial class TurnrowParser : Parser {
 			case SHAPE:
 			case SIZES:
 			case SKILL:
+			case SOLID:
 			case STITCH:
 			case STRAIGHT:
 			case SWATCH:
 			case TERMS:
 			case TURN:
+			case USE:
 			case VERSION:
 			case WEARER:
 			case WEAVE:
@@ -930,13 +985,13 @@ internal partial class TurnrowParser : Parser {
 			case ALL:
 			case ALONG:
 			case APART:
-			case ARE:
 			case BEFORE:
 			case BUT:
 			case CH:
 			case CHAINS:
 			case CORNER:
 			case COUNTS:
+			case CUP:
 			case DOES:
 			case DOWN:
 			case EACH:
@@ -949,6 +1004,7 @@ internal partial class TurnrowParser : Parser {
 			case EVERY:
 			case EXTRA:
 			case FACING:
+			case FLAT:
 			case FOUNDATION:
 			case HERE:
 			case HIGH:
@@ -956,6 +1012,7 @@ internal partial class TurnrowParser : Parser {
 			case LATER:
 			case LEAST:
 			case LESS:
+			case LIE:
 			case LONGER:
 			case MAKE:
 			case MIRRORED:
@@ -974,17 +1031,24 @@ internal partial class TurnrowParser : Parser {
 			case ORDER:
 			case OVER:
 			case PICKED:
+			case PICTURE:
 			case PLACE:
 			case PLAIN:
 			case REMAIN:
+			case REPEATS:
 			case REST:
 			case ROUNDED:
+			case RUFFLE:
 			case SAME:
+			case SIDES:
 			case SKIPPED:
 			case SKIPPING:
 			case SLIPPING:
+			case STACKED:
+			case STAGGERED:
 			case STRETCHES:
 			case THEN:
+			case THICK:
 			case TIMES:
 			case TURNED:
 			case TURNING:
@@ -1000,7 +1064,7 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 275;
+				State = 291;
 				name();
 				}
 				break;
@@ -1039,9 +1103,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 278;
+			State = 294;
 			Match(TERMS);
-			State = 279;
+			State = 295;
 			_localctx.called = name();
 			}
 		}
@@ -1085,25 +1149,25 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 281;
+			State = 297;
 			Match(SIZES);
-			State = 282;
+			State = 298;
 			_localctx._sizeName = sizeName();
 			_localctx._names.Add(_localctx._sizeName);
-			State = 287;
+			State = 303;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 283;
+				State = 299;
 				Match(COMMA);
-				State = 284;
+				State = 300;
 				_localctx._sizeName = sizeName();
 				_localctx._names.Add(_localctx._sizeName);
 				}
 				}
-				State = 289;
+				State = 305;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -1139,7 +1203,7 @@ internal partial class TurnrowParser : Parser {
 		SizeNameContext _localctx = new SizeNameContext(Context, State);
 		EnterRule(_localctx, 18, RULE_sizeName);
 		try {
-			State = 297;
+			State = 313;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -1157,6 +1221,7 @@ internal partial class TurnrowParser : Parser {
 			case FROM:
 			case GAUGE:
 			case HOOK:
+			case KEY:
 			case LEFT:
 			case MADE:
 			case MARK:
@@ -1171,11 +1236,13 @@ internal partial class TurnrowParser : Parser {
 			case SHAPE:
 			case SIZES:
 			case SKILL:
+			case SOLID:
 			case STITCH:
 			case STRAIGHT:
 			case SWATCH:
 			case TERMS:
 			case TURN:
+			case USE:
 			case VERSION:
 			case WEARER:
 			case WEAVE:
@@ -1184,13 +1251,13 @@ internal partial class TurnrowParser : Parser {
 			case ALL:
 			case ALONG:
 			case APART:
-			case ARE:
 			case BEFORE:
 			case BUT:
 			case CH:
 			case CHAINS:
 			case CORNER:
 			case COUNTS:
+			case CUP:
 			case DOES:
 			case DOWN:
 			case EACH:
@@ -1203,6 +1270,7 @@ internal partial class TurnrowParser : Parser {
 			case EVERY:
 			case EXTRA:
 			case FACING:
+			case FLAT:
 			case FOUNDATION:
 			case HERE:
 			case HIGH:
@@ -1210,6 +1278,7 @@ internal partial class TurnrowParser : Parser {
 			case LATER:
 			case LEAST:
 			case LESS:
+			case LIE:
 			case LONGER:
 			case MAKE:
 			case MIRRORED:
@@ -1228,17 +1297,24 @@ internal partial class TurnrowParser : Parser {
 			case ORDER:
 			case OVER:
 			case PICKED:
+			case PICTURE:
 			case PLACE:
 			case PLAIN:
 			case REMAIN:
+			case REPEATS:
 			case REST:
 			case ROUNDED:
+			case RUFFLE:
 			case SAME:
+			case SIDES:
 			case SKIPPED:
 			case SKIPPING:
 			case SLIPPING:
+			case STACKED:
+			case STAGGERED:
 			case STRETCHES:
 			case THEN:
+			case THICK:
 			case TIMES:
 			case TURNED:
 			case TURNING:
@@ -1254,23 +1330,23 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 290;
+				State = 306;
 				name();
 				}
 				break;
 			case QUOTED:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 291;
+				State = 307;
 				Match(QUOTED);
 				}
 				break;
 			case NUMBER:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 292;
+				State = 308;
 				Match(NUMBER);
-				State = 295;
+				State = 311;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ACCEPT:
@@ -1288,6 +1364,7 @@ internal partial class TurnrowParser : Parser {
 				case FROM:
 				case GAUGE:
 				case HOOK:
+				case KEY:
 				case LEFT:
 				case MADE:
 				case MARK:
@@ -1302,11 +1379,13 @@ internal partial class TurnrowParser : Parser {
 				case SHAPE:
 				case SIZES:
 				case SKILL:
+				case SOLID:
 				case STITCH:
 				case STRAIGHT:
 				case SWATCH:
 				case TERMS:
 				case TURN:
+				case USE:
 				case VERSION:
 				case WEARER:
 				case WEAVE:
@@ -1315,13 +1394,13 @@ internal partial class TurnrowParser : Parser {
 				case ALL:
 				case ALONG:
 				case APART:
-				case ARE:
 				case BEFORE:
 				case BUT:
 				case CH:
 				case CHAINS:
 				case CORNER:
 				case COUNTS:
+				case CUP:
 				case DOES:
 				case DOWN:
 				case EACH:
@@ -1334,6 +1413,7 @@ internal partial class TurnrowParser : Parser {
 				case EVERY:
 				case EXTRA:
 				case FACING:
+				case FLAT:
 				case FOUNDATION:
 				case HERE:
 				case HIGH:
@@ -1341,6 +1421,7 @@ internal partial class TurnrowParser : Parser {
 				case LATER:
 				case LEAST:
 				case LESS:
+				case LIE:
 				case LONGER:
 				case MAKE:
 				case MIRRORED:
@@ -1359,17 +1440,24 @@ internal partial class TurnrowParser : Parser {
 				case ORDER:
 				case OVER:
 				case PICKED:
+				case PICTURE:
 				case PLACE:
 				case PLAIN:
 				case REMAIN:
+				case REPEATS:
 				case REST:
 				case ROUNDED:
+				case RUFFLE:
 				case SAME:
+				case SIDES:
 				case SKIPPED:
 				case SKIPPING:
 				case SLIPPING:
+				case STACKED:
+				case STAGGERED:
 				case STRETCHES:
 				case THEN:
+				case THICK:
 				case TIMES:
 				case TURNED:
 				case TURNING:
@@ -1384,13 +1472,13 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case WORD:
 					{
-					State = 293;
+					State = 309;
 					name();
 					}
 					break;
 				case X:
 					{
-					State = 294;
+					State = 310;
 					Match(X);
 					}
 					break;
@@ -1437,9 +1525,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 299;
+			State = 315;
 			Match(SKILL);
-			State = 300;
+			State = 316;
 			_localctx.text = Match(QUOTED);
 			}
 		}
@@ -1472,9 +1560,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 302;
+			State = 318;
 			Match(NOTION);
-			State = 303;
+			State = 319;
 			_localctx.text = Match(QUOTED);
 			}
 		}
@@ -1509,9 +1597,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 305;
+			State = 321;
 			Match(WEARER);
-			State = 306;
+			State = 322;
 			_localctx.called = name();
 			}
 		}
@@ -1542,7 +1630,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 308;
+			State = 324;
 			Match(PROSE);
 			}
 		}
@@ -1592,34 +1680,34 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 310;
+			State = 326;
 			Match(YARN);
-			State = 311;
+			State = 327;
 			_localctx.called = name();
-			State = 313;
+			State = 329;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==QUOTED) {
 				{
-				State = 312;
+				State = 328;
 				_localctx.text = Match(QUOTED);
 				}
 			}
 
-			State = 319;
+			State = 335;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 315;
+				State = 331;
 				Match(COMMA);
-				State = 316;
+				State = 332;
 				_localctx._yarnFact = yarnFact();
 				_localctx._facts.Add(_localctx._yarnFact);
 				}
 				}
-				State = 321;
+				State = 337;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -1663,15 +1751,15 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 30, RULE_yarnFact);
 		int _la;
 		try {
-			State = 330;
+			State = 346;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WEIGHT:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 322;
+				State = 338;
 				Match(WEIGHT);
-				State = 323;
+				State = 339;
 				_localctx.value = number();
 				}
 				break;
@@ -1679,9 +1767,9 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 324;
+				State = 340;
 				_localctx.value = number();
-				State = 328;
+				State = 344;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case G:
@@ -1689,10 +1777,10 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case YD:
 					{
-					State = 325;
+					State = 341;
 					_localctx.unitWord = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
-					if ( !(((((_la - 153)) & ~0x3f) == 0 && ((1L << (_la - 153)) & 27L) != 0)) ) {
+					if ( !(((((_la - 168)) & ~0x3f) == 0 && ((1L << (_la - 168)) & 27L) != 0)) ) {
 						_localctx.unitWord = ErrorHandler.RecoverInline(this);
 					}
 					else {
@@ -1703,9 +1791,9 @@ internal partial class TurnrowParser : Parser {
 					break;
 				case PERCENT:
 					{
-					State = 326;
+					State = 342;
 					Match(PERCENT);
-					State = 327;
+					State = 343;
 					_localctx.extra = Match(EXTRA);
 					}
 					break;
@@ -1750,11 +1838,11 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 332;
+			State = 348;
 			Match(HOOK);
-			State = 333;
+			State = 349;
 			_localctx.value = number();
-			State = 334;
+			State = 350;
 			Match(MM);
 			}
 		}
@@ -1772,14 +1860,12 @@ internal partial class TurnrowParser : Parser {
 	internal partial class GaugeLineContext : ParserRuleContext {
 		public StitchContext by;
 		public NumberContext stitches;
+		public IToken repeats;
 		public NumberContext rows;
 		public GaugeLengthContext rowsLength;
 		public GaugeLengthContext stitchesLength;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode GAUGE() { return GetToken(TurnrowParser.GAUGE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COLON() { return GetToken(TurnrowParser.COLON, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public StitchesWordContext stitchesWord() {
-			return GetRuleContext<StitchesWordContext>(0);
-		}
 		[System.Diagnostics.DebuggerNonUserCode] public StitchContext stitch() {
 			return GetRuleContext<StitchContext>(0);
 		}
@@ -1788,6 +1874,9 @@ internal partial class TurnrowParser : Parser {
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public NumberContext number(int i) {
 			return GetRuleContext<NumberContext>(i);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public StitchesWordContext stitchesWord() {
+			return GetRuleContext<StitchesWordContext>(0);
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AND() { return GetToken(TurnrowParser.AND, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public RowsWordContext rowsWord() {
@@ -1804,6 +1893,8 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public GaugeLengthContext gaugeLength(int i) {
 			return GetRuleContext<GaugeLengthContext>(i);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode REPEAT() { return GetToken(TurnrowParser.REPEAT, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode REPEATS() { return GetToken(TurnrowParser.REPEATS, 0); }
 		public GaugeLineContext(ParserRuleContext parent, int invokingState)
 			: base(parent, invokingState)
 		{
@@ -1815,51 +1906,78 @@ internal partial class TurnrowParser : Parser {
 	public GaugeLineContext gaugeLine() {
 		GaugeLineContext _localctx = new GaugeLineContext(Context, State);
 		EnterRule(_localctx, 34, RULE_gaugeLine);
+		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 336;
+			State = 352;
 			Match(GAUGE);
-			State = 337;
+			State = 353;
 			_localctx.by = stitch();
-			State = 338;
+			State = 354;
 			Match(COLON);
-			State = 339;
-			_localctx.stitches = number();
-			State = 340;
-			stitchesWord();
 			State = 355;
+			_localctx.stitches = number();
+			State = 358;
+			ErrorHandler.Sync(this);
+			switch (TokenStream.LA(1)) {
+			case STITCH:
+			case STITCHES:
+				{
+				State = 356;
+				stitchesWord();
+				}
+				break;
+			case REPEAT:
+			case REPEATS:
+				{
+				State = 357;
+				_localctx.repeats = TokenStream.LT(1);
+				_la = TokenStream.LA(1);
+				if ( !(_la==REPEAT || _la==REPEATS) ) {
+					_localctx.repeats = ErrorHandler.RecoverInline(this);
+				}
+				else {
+					ErrorHandler.ReportMatch(this);
+				    Consume();
+				}
+				}
+				break;
+			default:
+				throw new NoViableAltException(this);
+			}
+			State = 374;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case AND:
 				{
-				State = 341;
+				State = 360;
 				Match(AND);
-				State = 342;
+				State = 361;
 				_localctx.rows = number();
-				State = 343;
+				State = 362;
 				rowsWord();
-				State = 344;
+				State = 363;
 				Match(TO);
-				State = 345;
+				State = 364;
 				_localctx.rowsLength = gaugeLength();
 				}
 				break;
 			case TO:
 				{
-				State = 347;
+				State = 366;
 				Match(TO);
-				State = 348;
+				State = 367;
 				_localctx.stitchesLength = gaugeLength();
-				State = 349;
+				State = 368;
 				Match(COMMA);
-				State = 350;
+				State = 369;
 				_localctx.rows = number();
-				State = 351;
+				State = 370;
 				rowsWord();
-				State = 352;
+				State = 371;
 				Match(TO);
-				State = 353;
+				State = 372;
 				_localctx.rowsLength = gaugeLength();
 				}
 				break;
@@ -1902,9 +2020,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 357;
+			State = 376;
 			_localctx.value = number();
-			State = 358;
+			State = 377;
 			_localctx.measure = unit();
 			}
 		}
@@ -1967,46 +2085,46 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 360;
+			State = 379;
 			Match(TURN);
-			State = 361;
+			State = 380;
 			_localctx.by = stitch();
-			State = 365;
+			State = 384;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 362;
+				State = 381;
 				Match(COMMA);
-				State = 363;
+				State = 382;
 				_localctx.nextRow = Match(NEXT);
-				State = 364;
+				State = 383;
 				Match(ROW);
 				}
 			}
 
-			State = 367;
+			State = 386;
 			Match(COLON);
-			State = 368;
+			State = 387;
 			Match(CH);
-			State = 369;
+			State = 388;
 			_localctx.chains = number();
-			State = 374;
+			State = 393;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case COUNTS:
 				{
-				State = 370;
+				State = 389;
 				_localctx.counts = Match(COUNTS);
 				}
 				break;
 			case DOES:
 				{
-				State = 371;
+				State = 390;
 				_localctx.doesNot = Match(DOES);
-				State = 372;
+				State = 391;
 				Match(NOT);
-				State = 373;
+				State = 392;
 				Match(COUNT);
 				}
 				break;
@@ -2016,20 +2134,20 @@ internal partial class TurnrowParser : Parser {
 			default:
 				break;
 			}
-			State = 380;
+			State = 399;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 376;
+				State = 395;
 				Match(COMMA);
-				State = 377;
+				State = 396;
 				_localctx._turnPart = turnPart();
 				_localctx._parts.Add(_localctx._turnPart);
 				}
 				}
-				State = 382;
+				State = 401;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -2070,21 +2188,21 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 40, RULE_turnPart);
 		int _la;
 		try {
-			State = 392;
+			State = 411;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FIRST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 383;
+				State = 402;
 				Match(FIRST);
-				State = 384;
+				State = 403;
 				Match(STITCH);
-				State = 385;
+				State = 404;
 				Match(IN);
-				State = 386;
+				State = 405;
 				_localctx.nth = Match(ORDINAL);
-				State = 387;
+				State = 406;
 				_la = TokenStream.LA(1);
 				if ( !(_la==CHAIN || _la==CH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -2098,13 +2216,13 @@ internal partial class TurnrowParser : Parser {
 			case NOT:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 388;
+				State = 407;
 				Match(NOT);
-				State = 389;
+				State = 408;
 				Match(IN);
-				State = 390;
+				State = 409;
 				Match(THE);
-				State = 391;
+				State = 410;
 				Match(FOUNDATION);
 				}
 				break;
@@ -2148,13 +2266,13 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 394;
+			State = 413;
 			Match(MEASURE);
-			State = 395;
+			State = 414;
 			_localctx.called = name();
-			State = 396;
+			State = 415;
 			Match(IS);
-			State = 397;
+			State = 416;
 			_localctx.value = sum();
 			}
 		}
@@ -2215,19 +2333,19 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 399;
+			State = 418;
 			Match(COUNT);
-			State = 400;
+			State = 419;
 			_localctx.called = name();
-			State = 401;
+			State = 420;
 			Match(IS);
-			State = 411;
+			State = 430;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
 			case STITCHES:
 				{
-				State = 402;
+				State = 421;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -2237,9 +2355,9 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 403;
+				State = 422;
 				Match(FOR);
-				State = 404;
+				State = 423;
 				_localctx.length = sum();
 				}
 				break;
@@ -2259,6 +2377,7 @@ internal partial class TurnrowParser : Parser {
 			case FROM:
 			case GAUGE:
 			case HOOK:
+			case KEY:
 			case LEFT:
 			case MADE:
 			case MARK:
@@ -2273,11 +2392,13 @@ internal partial class TurnrowParser : Parser {
 			case SHAPE:
 			case SIZES:
 			case SKILL:
+			case SOLID:
 			case STITCH:
 			case STRAIGHT:
 			case SWATCH:
 			case TERMS:
 			case TURN:
+			case USE:
 			case VERSION:
 			case WEARER:
 			case WEAVE:
@@ -2286,13 +2407,13 @@ internal partial class TurnrowParser : Parser {
 			case ALL:
 			case ALONG:
 			case APART:
-			case ARE:
 			case BEFORE:
 			case BUT:
 			case CH:
 			case CHAINS:
 			case CORNER:
 			case COUNTS:
+			case CUP:
 			case DOES:
 			case DOWN:
 			case EACH:
@@ -2305,6 +2426,7 @@ internal partial class TurnrowParser : Parser {
 			case EVERY:
 			case EXTRA:
 			case FACING:
+			case FLAT:
 			case FOUNDATION:
 			case HERE:
 			case HIGH:
@@ -2312,6 +2434,7 @@ internal partial class TurnrowParser : Parser {
 			case LATER:
 			case LEAST:
 			case LESS:
+			case LIE:
 			case LONGER:
 			case MAKE:
 			case MIRRORED:
@@ -2330,17 +2453,24 @@ internal partial class TurnrowParser : Parser {
 			case ORDER:
 			case OVER:
 			case PICKED:
+			case PICTURE:
 			case PLACE:
 			case PLAIN:
 			case REMAIN:
+			case REPEATS:
 			case REST:
 			case ROUNDED:
+			case RUFFLE:
 			case SAME:
+			case SIDES:
 			case SKIPPED:
 			case SKIPPING:
 			case SLIPPING:
+			case STACKED:
+			case STAGGERED:
 			case STRETCHES:
 			case THEN:
+			case THICK:
 			case TIMES:
 			case TURNED:
 			case TURNING:
@@ -2357,14 +2487,14 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 405;
+				State = 424;
 				_localctx.value = sum();
-				State = 409;
+				State = 428;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==ROWS || _la==STITCHES) {
 					{
-					State = 406;
+					State = 425;
 					_localctx.of = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -2374,9 +2504,9 @@ internal partial class TurnrowParser : Parser {
 						ErrorHandler.ReportMatch(this);
 					    Consume();
 					}
-					State = 407;
+					State = 426;
 					Match(FOR);
-					State = 408;
+					State = 427;
 					_localctx.length = sum();
 					}
 				}
@@ -2386,20 +2516,20 @@ internal partial class TurnrowParser : Parser {
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 417;
+			State = 436;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 413;
+				State = 432;
 				Match(COMMA);
-				State = 414;
+				State = 433;
 				_localctx._countFix = countFix();
 				_localctx._fixes.Add(_localctx._countFix);
 				}
 				}
-				State = 419;
+				State = 438;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -2441,18 +2571,18 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 420;
+			State = 439;
 			Match(CLAIMS);
-			State = 426;
+			State = 445;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WITHOUT:
 				{
-				State = 421;
+				State = 440;
 				_localctx.without = Match(WITHOUT);
-				State = 422;
+				State = 441;
 				Match(TURNING);
-				State = 423;
+				State = 442;
 				_la = TokenStream.LA(1);
 				if ( !(_la==CHAIN || _la==CH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -2465,9 +2595,9 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case WITH:
 				{
-				State = 424;
+				State = 443;
 				_localctx.with = Match(WITH);
-				State = 425;
+				State = 444;
 				Match(CHAINS);
 				}
 				break;
@@ -2514,9 +2644,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 428;
+			State = 447;
 			Match(BODY);
-			State = 434;
+			State = 453;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -2534,6 +2664,7 @@ internal partial class TurnrowParser : Parser {
 			case FROM:
 			case GAUGE:
 			case HOOK:
+			case KEY:
 			case LEFT:
 			case MADE:
 			case MARK:
@@ -2548,11 +2679,13 @@ internal partial class TurnrowParser : Parser {
 			case SHAPE:
 			case SIZES:
 			case SKILL:
+			case SOLID:
 			case STITCH:
 			case STRAIGHT:
 			case SWATCH:
 			case TERMS:
 			case TURN:
+			case USE:
 			case VERSION:
 			case WEARER:
 			case WEAVE:
@@ -2561,13 +2694,13 @@ internal partial class TurnrowParser : Parser {
 			case ALL:
 			case ALONG:
 			case APART:
-			case ARE:
 			case BEFORE:
 			case BUT:
 			case CH:
 			case CHAINS:
 			case CORNER:
 			case COUNTS:
+			case CUP:
 			case DOES:
 			case DOWN:
 			case EACH:
@@ -2580,6 +2713,7 @@ internal partial class TurnrowParser : Parser {
 			case EVERY:
 			case EXTRA:
 			case FACING:
+			case FLAT:
 			case FOUNDATION:
 			case HERE:
 			case HIGH:
@@ -2587,6 +2721,7 @@ internal partial class TurnrowParser : Parser {
 			case LATER:
 			case LEAST:
 			case LESS:
+			case LIE:
 			case LONGER:
 			case MAKE:
 			case MIRRORED:
@@ -2605,17 +2740,24 @@ internal partial class TurnrowParser : Parser {
 			case ORDER:
 			case OVER:
 			case PICKED:
+			case PICTURE:
 			case PLACE:
 			case PLAIN:
 			case REMAIN:
+			case REPEATS:
 			case REST:
 			case ROUNDED:
+			case RUFFLE:
 			case SAME:
+			case SIDES:
 			case SKIPPED:
 			case SKIPPING:
 			case SLIPPING:
+			case STACKED:
+			case STAGGERED:
 			case STRETCHES:
 			case THEN:
+			case THICK:
 			case TIMES:
 			case TURNED:
 			case TURNING:
@@ -2630,17 +2772,17 @@ internal partial class TurnrowParser : Parser {
 			case OZ:
 			case WORD:
 				{
-				State = 429;
+				State = 448;
 				_localctx.table = name();
-				State = 430;
+				State = 449;
 				Match(COMMA);
-				State = 431;
+				State = 450;
 				_localctx.measure = unit();
 				}
 				break;
 			case QUOTED:
 				{
-				State = 433;
+				State = 452;
 				_localctx.file = Match(QUOTED);
 				}
 				break;
@@ -2688,20 +2830,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 436;
+			State = 455;
 			Match(EASE);
-			State = 437;
+			State = 456;
 			_localctx.called = name();
-			State = 438;
+			State = 457;
 			Match(IS);
-			State = 439;
+			State = 458;
 			_localctx.value = sum();
-			State = 441;
+			State = 460;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==LESS) {
 				{
-				State = 440;
+				State = 459;
 				_localctx.less = Match(LESS);
 				}
 			}
@@ -2757,28 +2899,28 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 443;
+			State = 462;
 			Match(FINISHED);
-			State = 444;
+			State = 463;
 			_localctx.called = name();
-			State = 445;
+			State = 464;
 			Match(IS);
-			State = 446;
+			State = 465;
 			_localctx.value = expected();
-			State = 451;
+			State = 470;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 447;
+				State = 466;
 				Match(COMMA);
-				State = 448;
+				State = 467;
 				_localctx._finishedPart = finishedPart();
 				_localctx._parts.Add(_localctx._finishedPart);
 				}
 				}
-				State = 453;
+				State = 472;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -2817,26 +2959,26 @@ internal partial class TurnrowParser : Parser {
 		FinishedPartContext _localctx = new FinishedPartContext(Context, State);
 		EnterRule(_localctx, 54, RULE_finishedPart);
 		try {
-			State = 460;
+			State = 479;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case OPENS:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 454;
+				State = 473;
 				_localctx.opens = Match(OPENS);
 				}
 				break;
 			case STRETCHES:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 455;
+				State = 474;
 				Match(STRETCHES);
-				State = 456;
+				State = 475;
 				Match(BY);
-				State = 457;
+				State = 476;
 				_localctx.stretch = number();
-				State = 458;
+				State = 477;
 				Match(PERCENT);
 				}
 				break;
@@ -2884,25 +3026,25 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 462;
+			State = 481;
 			Match(ACCEPT);
-			State = 463;
+			State = 482;
 			_localctx.called = name();
-			State = 466;
+			State = 485;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==OF) {
 				{
-				State = 464;
+				State = 483;
 				Match(OF);
-				State = 465;
+				State = 484;
 				_localctx.which = name();
 				}
 			}
 
-			State = 468;
+			State = 487;
 			Match(COLON);
-			State = 469;
+			State = 488;
 			_localctx.reason = Match(QUOTED);
 			}
 		}
@@ -2964,27 +3106,27 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 471;
+			State = 490;
 			Match(SWATCH);
-			State = 472;
+			State = 491;
 			_localctx.by = stitch();
-			State = 473;
+			State = 492;
 			Match(COLON);
-			State = 474;
+			State = 493;
 			_localctx.stitches = number();
-			State = 475;
+			State = 494;
 			stitchesWord();
-			State = 476;
+			State = 495;
 			Match(AND);
-			State = 477;
+			State = 496;
 			_localctx.rows = number();
-			State = 478;
+			State = 497;
 			rowsWord();
-			State = 479;
+			State = 498;
 			Match(WEIGH);
-			State = 480;
+			State = 499;
 			_localctx.value = number();
-			State = 481;
+			State = 500;
 			_localctx.unitWord = TokenStream.LT(1);
 			_la = TokenStream.LA(1);
 			if ( !(_la==G || _la==OZ) ) {
@@ -2994,14 +3136,14 @@ internal partial class TurnrowParser : Parser {
 				ErrorHandler.ReportMatch(this);
 			    Consume();
 			}
-			State = 484;
+			State = 503;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 482;
+				State = 501;
 				Match(COMMA);
-				State = 483;
+				State = 502;
 				_localctx.yarn = name();
 				}
 			}
@@ -3057,31 +3199,31 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 486;
+			State = 505;
 			Match(MADE);
-			State = 487;
+			State = 506;
 			_localctx.size = sizeName();
-			State = 488;
+			State = 507;
 			Match(COLON);
-			State = 489;
+			State = 508;
 			_localctx.piece = name();
-			State = 490;
+			State = 509;
 			_localctx._madePart = madePart();
 			_localctx._parts.Add(_localctx._madePart);
-			State = 495;
+			State = 514;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 491;
+				State = 510;
 				Match(COMMA);
-				State = 492;
+				State = 511;
 				_localctx._madePart = madePart();
 				_localctx._parts.Add(_localctx._madePart);
 				}
 				}
-				State = 497;
+				State = 516;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -3125,11 +3267,11 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 498;
+			State = 517;
 			_localctx.value = number();
-			State = 499;
+			State = 518;
 			_localctx.measure = unit();
-			State = 500;
+			State = 519;
 			_localctx.way = TokenStream.LT(1);
 			_la = TokenStream.LA(1);
 			if ( !(_la==HIGH || _la==WIDE) ) {
@@ -3188,40 +3330,40 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 64, RULE_countFix);
 		int _la;
 		try {
-			State = 515;
+			State = 534;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ODD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 502;
+				State = 521;
 				Match(ODD);
 				}
 				break;
 			case EVEN:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 503;
+				State = 522;
 				Match(EVEN);
 				}
 				break;
 			case MULTIPLE:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 504;
+				State = 523;
 				Match(MULTIPLE);
-				State = 505;
+				State = 524;
 				Match(OF);
-				State = 506;
+				State = 525;
 				_localctx.multiple = single();
-				State = 509;
+				State = 528;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==PLUS) {
 					{
-					State = 507;
+					State = 526;
 					Match(PLUS);
-					State = 508;
+					State = 527;
 					_localctx.plus = single();
 					}
 				}
@@ -3231,9 +3373,9 @@ internal partial class TurnrowParser : Parser {
 			case ROUNDED:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 511;
+				State = 530;
 				Match(ROUNDED);
-				State = 512;
+				State = 531;
 				_localctx.way = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==DOWN || _la==UP) ) {
@@ -3248,9 +3390,9 @@ internal partial class TurnrowParser : Parser {
 			case WITHIN:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 513;
+				State = 532;
 				Match(WITHIN);
-				State = 514;
+				State = 533;
 				_localctx.within = sum();
 				}
 				break;
@@ -3269,9 +3411,48 @@ internal partial class TurnrowParser : Parser {
 		return _localctx;
 	}
 
+	internal partial class UseLineContext : ParserRuleContext {
+		public IToken file;
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode USE() { return GetToken(TurnrowParser.USE, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode QUOTED() { return GetToken(TurnrowParser.QUOTED, 0); }
+		public UseLineContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_useLine; } }
+	}
+
+	[RuleVersion(0)]
+	public UseLineContext useLine() {
+		UseLineContext _localctx = new UseLineContext(Context, State);
+		EnterRule(_localctx, 66, RULE_useLine);
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 536;
+			Match(USE);
+			State = 537;
+			_localctx.file = Match(QUOTED);
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
 	internal partial class StitchLineContext : ParserRuleContext {
+		public StitchPatternContext asPattern;
 		public StitchMadeContext asSpecial;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode STITCH() { return GetToken(TurnrowParser.STITCH, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public StitchPatternContext stitchPattern() {
+			return GetRuleContext<StitchPatternContext>(0);
+		}
 		[System.Diagnostics.DebuggerNonUserCode] public StitchMadeContext stitchMade() {
 			return GetRuleContext<StitchMadeContext>(0);
 		}
@@ -3285,14 +3466,237 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StitchLineContext stitchLine() {
 		StitchLineContext _localctx = new StitchLineContext(Context, State);
-		EnterRule(_localctx, 66, RULE_stitchLine);
+		EnterRule(_localctx, 68, RULE_stitchLine);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 517;
+			State = 539;
 			Match(STITCH);
-			State = 518;
-			_localctx.asSpecial = stitchMade();
+			State = 542;
+			ErrorHandler.Sync(this);
+			switch (TokenStream.LA(1)) {
+			case PATTERN:
+				{
+				State = 540;
+				_localctx.asPattern = stitchPattern();
+				}
+				break;
+			case WORD:
+				{
+				State = 541;
+				_localctx.asSpecial = stitchMade();
+				}
+				break;
+			default:
+				throw new NoViableAltException(this);
+			}
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class StitchPatternContext : ParserRuleContext {
+		public NameContext called;
+		public IToken picture;
+		public NumberContext multiple;
+		public NumberContext plus;
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode PATTERN() { return GetToken(TurnrowParser.PATTERN, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode OVER() { return GetToken(TurnrowParser.OVER, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode MULTIPLE() { return GetToken(TurnrowParser.MULTIPLE, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode OF() { return GetToken(TurnrowParser.OF, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public NameContext name() {
+			return GetRuleContext<NameContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public NumberContext[] number() {
+			return GetRuleContexts<NumberContext>();
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public NumberContext number(int i) {
+			return GetRuleContext<NumberContext>(i);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FROM() { return GetToken(TurnrowParser.FROM, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode PLUS() { return GetToken(TurnrowParser.PLUS, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode PICTURE() { return GetToken(TurnrowParser.PICTURE, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COMMA() { return GetToken(TurnrowParser.COMMA, 0); }
+		public StitchPatternContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_stitchPattern; } }
+	}
+
+	[RuleVersion(0)]
+	public StitchPatternContext stitchPattern() {
+		StitchPatternContext _localctx = new StitchPatternContext(Context, State);
+		EnterRule(_localctx, 70, RULE_stitchPattern);
+		int _la;
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 544;
+			Match(PATTERN);
+			State = 545;
+			_localctx.called = name();
+			State = 551;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			if (_la==FROM) {
+				{
+				State = 546;
+				Match(FROM);
+				State = 547;
+				_localctx.picture = Match(PICTURE);
+				State = 549;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				if (_la==COMMA) {
+					{
+					State = 548;
+					Match(COMMA);
+					}
+				}
+
+				}
+			}
+
+			State = 553;
+			Match(OVER);
+			State = 554;
+			Match(MULTIPLE);
+			State = 555;
+			Match(OF);
+			State = 556;
+			_localctx.multiple = number();
+			State = 559;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			if (_la==PLUS) {
+				{
+				State = 557;
+				Match(PLUS);
+				State = 558;
+				_localctx.plus = number();
+				}
+			}
+
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class KeyLineContext : ParserRuleContext {
+		public IToken letter;
+		public IToken which;
+		public ItemsContext words;
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode KEY() { return GetToken(TurnrowParser.KEY, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode IS() { return GetToken(TurnrowParser.IS, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode OPEN() { return GetToken(TurnrowParser.OPEN, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CLOSE() { return GetToken(TurnrowParser.CLOSE, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ItemsContext items() {
+			return GetRuleContext<ItemsContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode QUOTED() { return GetToken(TurnrowParser.QUOTED, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FIRST() { return GetToken(TurnrowParser.FIRST, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LAST() { return GetToken(TurnrowParser.LAST, 0); }
+		public KeyLineContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_keyLine; } }
+	}
+
+	[RuleVersion(0)]
+	public KeyLineContext keyLine() {
+		KeyLineContext _localctx = new KeyLineContext(Context, State);
+		EnterRule(_localctx, 72, RULE_keyLine);
+		int _la;
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 561;
+			Match(KEY);
+			State = 564;
+			ErrorHandler.Sync(this);
+			switch (TokenStream.LA(1)) {
+			case QUOTED:
+				{
+				State = 562;
+				_localctx.letter = Match(QUOTED);
+				}
+				break;
+			case FIRST:
+			case LAST:
+				{
+				State = 563;
+				_localctx.which = TokenStream.LT(1);
+				_la = TokenStream.LA(1);
+				if ( !(_la==FIRST || _la==LAST) ) {
+					_localctx.which = ErrorHandler.RecoverInline(this);
+				}
+				else {
+					ErrorHandler.ReportMatch(this);
+				    Consume();
+				}
+				}
+				break;
+			default:
+				throw new NoViableAltException(this);
+			}
+			State = 566;
+			Match(IS);
+			State = 567;
+			Match(OPEN);
+			State = 568;
+			_localctx.words = items();
+			State = 569;
+			Match(CLOSE);
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class PictureLineContext : ParserRuleContext {
+		public IToken cells;
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode PICTURE_ROW() { return GetToken(TurnrowParser.PICTURE_ROW, 0); }
+		public PictureLineContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_pictureLine; } }
+	}
+
+	[RuleVersion(0)]
+	public PictureLineContext pictureLine() {
+		PictureLineContext _localctx = new PictureLineContext(Context, State);
+		EnterRule(_localctx, 74, RULE_pictureLine);
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 571;
+			_localctx.cells = Match(PICTURE_ROW);
 			}
 		}
 		catch (RecognitionException re) {
@@ -3331,38 +3735,38 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StitchMadeContext stitchMade() {
 		StitchMadeContext _localctx = new StitchMadeContext(Context, State);
-		EnterRule(_localctx, 68, RULE_stitchMade);
+		EnterRule(_localctx, 76, RULE_stitchMade);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 520;
+			State = 573;
 			_localctx.called = Match(WORD);
-			State = 523;
+			State = 576;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==OF) {
 				{
-				State = 521;
+				State = 574;
 				Match(OF);
-				State = 522;
+				State = 575;
 				_localctx.by = Match(WORD);
 				}
 			}
 
-			State = 526;
+			State = 579;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==QUOTED) {
 				{
-				State = 525;
+				State = 578;
 				_localctx.text = Match(QUOTED);
 				}
 			}
 
-			State = 528;
+			State = 581;
 			Match(IS);
-			State = 529;
+			State = 582;
 			_localctx.made = items();
 			}
 		}
@@ -3405,45 +3809,45 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public PieceLineContext pieceLine() {
 		PieceLineContext _localctx = new PieceLineContext(Context, State);
-		EnterRule(_localctx, 70, RULE_pieceLine);
+		EnterRule(_localctx, 78, RULE_pieceLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 531;
+			State = 584;
 			Match(PIECE);
-			State = 532;
+			State = 585;
 			_localctx.called = name();
-			State = 536;
+			State = 589;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 533;
+				State = 586;
 				Match(COMMA);
-				State = 534;
+				State = 587;
 				Match(MAKE);
-				State = 535;
+				State = 588;
 				_localctx.copies = Match(NUMBER);
 				}
 			}
 
-			State = 539;
+			State = 592;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==FROM || _la==ACROSS || _la==IS || _la==PICKED) {
 				{
-				State = 538;
+				State = 591;
 				_localctx.begun = origin();
 				}
 			}
 
-			State = 542;
+			State = 595;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 541;
+				State = 594;
 				_localctx.claimed = claim();
 				}
 			}
@@ -3533,33 +3937,33 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public OriginContext origin() {
 		OriginContext _localctx = new OriginContext(Context, State);
-		EnterRule(_localctx, 72, RULE_origin);
+		EnterRule(_localctx, 80, RULE_origin);
 		int _la;
 		try {
-			State = 594;
+			State = 647;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FROM:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 544;
+				State = 597;
 				Match(FROM);
-				State = 545;
+				State = 598;
 				_localctx.piece = name();
-				State = 546;
+				State = 599;
 				Match(COLON);
-				State = 547;
+				State = 600;
 				_localctx.part = count();
-				State = 552;
+				State = 605;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==STITCH || _la==STITCHES) {
 					{
-					State = 548;
+					State = 601;
 					stitchesWord();
-					State = 549;
+					State = 602;
 					Match(AT);
-					State = 550;
+					State = 603;
 					_localctx.at = edge();
 					}
 				}
@@ -3569,22 +3973,22 @@ internal partial class TurnrowParser : Parser {
 			case IS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 554;
+				State = 607;
 				Match(IS);
-				State = 555;
+				State = 608;
 				_localctx.piece = name();
-				State = 556;
+				State = 609;
 				Match(MIRRORED);
-				State = 560;
+				State = 613;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==COMMA) {
 					{
-					State = 557;
+					State = 610;
 					Match(COMMA);
-					State = 558;
+					State = 611;
 					_localctx.turned = Match(TURNED);
-					State = 559;
+					State = 612;
 					Match(OVER);
 					}
 				}
@@ -3594,25 +3998,25 @@ internal partial class TurnrowParser : Parser {
 			case ACROSS:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 562;
+				State = 615;
 				Match(ACROSS);
-				State = 563;
+				State = 616;
 				_localctx._acrossPart = acrossPart();
 				_localctx._over.Add(_localctx._acrossPart);
-				State = 568;
+				State = 621;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 564;
+					State = 617;
 					Match(COMMA);
-					State = 565;
+					State = 618;
 					_localctx._acrossPart = acrossPart();
 					_localctx._over.Add(_localctx._acrossPart);
 					}
 					}
-					State = 570;
+					State = 623;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -3621,67 +4025,67 @@ internal partial class TurnrowParser : Parser {
 			case PICKED:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 571;
+				State = 624;
 				Match(PICKED);
-				State = 572;
+				State = 625;
 				Match(UP);
-				State = 575;
+				State = 628;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ALONG:
 					{
-					State = 573;
+					State = 626;
 					Match(ALONG);
 					}
 					break;
 				case AROUND:
 					{
-					State = 574;
+					State = 627;
 					_localctx.round = Match(AROUND);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 577;
+				State = 630;
 				_localctx._along = along();
 				_localctx._walks.Add(_localctx._along);
-				State = 582;
+				State = 635;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==AND) {
 					{
 					{
-					State = 578;
+					State = 631;
 					Match(AND);
-					State = 579;
+					State = 632;
 					_localctx._along = along();
 					_localctx._walks.Add(_localctx._along);
 					}
 					}
-					State = 584;
+					State = 637;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 585;
+				State = 638;
 				Match(COLON);
-				State = 586;
+				State = 639;
 				_localctx._rate = rate();
 				_localctx._rates.Add(_localctx._rate);
-				State = 591;
+				State = 644;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 587;
+					State = 640;
 					Match(COMMA);
-					State = 588;
+					State = 641;
 					_localctx._rate = rate();
 					_localctx._rates.Add(_localctx._rate);
 					}
 					}
-					State = 593;
+					State = 646;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -3721,26 +4125,26 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public AcrossPartContext acrossPart() {
 		AcrossPartContext _localctx = new AcrossPartContext(Context, State);
-		EnterRule(_localctx, 74, RULE_acrossPart);
+		EnterRule(_localctx, 82, RULE_acrossPart);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 597;
+			State = 650;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 596;
+				State = 649;
 				_localctx._acrossWord = acrossWord();
 				_localctx._words.Add(_localctx._acrossWord);
 				}
 				}
-				State = 599;
+				State = 652;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4899942787422126080L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6899514616781469609L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 1381480875L) != 0) );
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843799554852213L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 45268366767967L) != 0) );
 			}
 		}
 		catch (RecognitionException re) {
@@ -3769,9 +4173,9 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public AcrossWordContext acrossWord() {
 		AcrossWordContext _localctx = new AcrossWordContext(Context, State);
-		EnterRule(_localctx, 76, RULE_acrossWord);
+		EnterRule(_localctx, 84, RULE_acrossWord);
 		try {
-			State = 603;
+			State = 656;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -3789,6 +4193,7 @@ internal partial class TurnrowParser : Parser {
 			case FROM:
 			case GAUGE:
 			case HOOK:
+			case KEY:
 			case LEFT:
 			case MADE:
 			case MARK:
@@ -3803,11 +4208,13 @@ internal partial class TurnrowParser : Parser {
 			case SHAPE:
 			case SIZES:
 			case SKILL:
+			case SOLID:
 			case STITCH:
 			case STRAIGHT:
 			case SWATCH:
 			case TERMS:
 			case TURN:
+			case USE:
 			case VERSION:
 			case WEARER:
 			case WEAVE:
@@ -3816,13 +4223,13 @@ internal partial class TurnrowParser : Parser {
 			case ALL:
 			case ALONG:
 			case APART:
-			case ARE:
 			case BEFORE:
 			case BUT:
 			case CH:
 			case CHAINS:
 			case CORNER:
 			case COUNTS:
+			case CUP:
 			case DOES:
 			case DOWN:
 			case EACH:
@@ -3835,6 +4242,7 @@ internal partial class TurnrowParser : Parser {
 			case EVERY:
 			case EXTRA:
 			case FACING:
+			case FLAT:
 			case FOUNDATION:
 			case HERE:
 			case HIGH:
@@ -3842,6 +4250,7 @@ internal partial class TurnrowParser : Parser {
 			case LATER:
 			case LEAST:
 			case LESS:
+			case LIE:
 			case LONGER:
 			case MAKE:
 			case MIRRORED:
@@ -3860,17 +4269,24 @@ internal partial class TurnrowParser : Parser {
 			case ORDER:
 			case OVER:
 			case PICKED:
+			case PICTURE:
 			case PLACE:
 			case PLAIN:
 			case REMAIN:
+			case REPEATS:
 			case REST:
 			case ROUNDED:
+			case RUFFLE:
 			case SAME:
+			case SIDES:
 			case SKIPPED:
 			case SKIPPING:
 			case SLIPPING:
+			case STACKED:
+			case STAGGERED:
 			case STRETCHES:
 			case THEN:
+			case THICK:
 			case TIMES:
 			case TURNED:
 			case TURNING:
@@ -3886,14 +4302,14 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 601;
+				State = 654;
 				name();
 				}
 				break;
 			case FIRST:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 602;
+				State = 655;
 				Match(FIRST);
 				}
 				break;
@@ -3943,40 +4359,40 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public AlongContext along() {
 		AlongContext _localctx = new AlongContext(Context, State);
-		EnterRule(_localctx, 78, RULE_along);
+		EnterRule(_localctx, 86, RULE_along);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 606;
+			State = 659;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 605;
+				State = 658;
 				_localctx._walkWord = walkWord();
 				_localctx._words.Add(_localctx._walkWord);
 				}
 				}
-				State = 608;
+				State = 661;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4899916399143059456L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6899514625371404201L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 1381480891L) != 0) );
-			State = 614;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611686036145242112L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843249799038325L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 45268367030111L) != 0) );
+			State = 667;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 610;
+				State = 663;
 				Match(COMMA);
-				State = 611;
+				State = 664;
 				_localctx._alongPart = alongPart();
 				_localctx._parts.Add(_localctx._alongPart);
 				}
 				}
-				State = 616;
+				State = 669;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -4013,9 +4429,9 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public AlongPartContext alongPart() {
 		AlongPartContext _localctx = new AlongPartContext(Context, State);
-		EnterRule(_localctx, 80, RULE_alongPart);
+		EnterRule(_localctx, 88, RULE_alongPart);
 		try {
-			State = 621;
+			State = 674;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
@@ -4024,7 +4440,7 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 617;
+				State = 670;
 				_localctx.rows = selection();
 				}
 				break;
@@ -4032,9 +4448,9 @@ internal partial class TurnrowParser : Parser {
 			case WS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 618;
+				State = 671;
 				_localctx.facing = side();
-				State = 619;
+				State = 672;
 				Match(FACING);
 				}
 				break;
@@ -4054,19 +4470,27 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	internal partial class BeginLineContext : ParserRuleContext {
+		public IToken ring;
+		public CountContext chains;
+		public IToken bothSides;
 		public CountContext amount;
 		public ClaimContext claimed;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode BEGIN() { return GetToken(TurnrowParser.BEGIN, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode WITH() { return GetToken(TurnrowParser.WITH, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SIDES() { return GetToken(TurnrowParser.SIDES, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode OF() { return GetToken(TurnrowParser.OF, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public StitchesWordContext stitchesWord() {
 			return GetRuleContext<StitchesWordContext>(0);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode RING() { return GetToken(TurnrowParser.RING, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode BOTH() { return GetToken(TurnrowParser.BOTH, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public CountContext count() {
 			return GetRuleContext<CountContext>(0);
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public ClaimContext claim() {
 			return GetRuleContext<ClaimContext>(0);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CHAINS() { return GetToken(TurnrowParser.CHAINS, 0); }
 		public BeginLineContext(ParserRuleContext parent, int invokingState)
 			: base(parent, invokingState)
 		{
@@ -4077,25 +4501,193 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public BeginLineContext beginLine() {
 		BeginLineContext _localctx = new BeginLineContext(Context, State);
-		EnterRule(_localctx, 82, RULE_beginLine);
+		EnterRule(_localctx, 90, RULE_beginLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 623;
+			State = 676;
 			Match(BEGIN);
-			State = 624;
+			State = 677;
 			Match(WITH);
-			State = 625;
-			_localctx.amount = count();
-			State = 626;
-			stitchesWord();
-			State = 628;
+			State = 694;
+			ErrorHandler.Sync(this);
+			switch (TokenStream.LA(1)) {
+			case RING:
+				{
+				State = 678;
+				_localctx.ring = Match(RING);
+				State = 683;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				if (_la==OF) {
+					{
+					State = 679;
+					Match(OF);
+					State = 680;
+					_localctx.chains = count();
+					State = 681;
+					Match(CHAINS);
+					}
+				}
+
+				}
+				break;
+			case BOTH:
+				{
+				State = 685;
+				_localctx.bothSides = Match(BOTH);
+				State = 686;
+				Match(SIDES);
+				State = 687;
+				Match(OF);
+				State = 688;
+				_localctx.amount = count();
+				State = 689;
+				stitchesWord();
+				}
+				break;
+			case OPEN:
+			case ACCEPT:
+			case ADD:
+			case BEGIN:
+			case BODY:
+			case CHAIN:
+			case CLAIMS:
+			case COUNT:
+			case DIVIDE:
+			case EASE:
+			case EXPECT:
+			case FASTEN:
+			case FINISHED:
+			case FROM:
+			case GAUGE:
+			case HOOK:
+			case KEY:
+			case LEFT:
+			case MADE:
+			case MARK:
+			case MEASURE:
+			case NOTATION:
+			case NOTION:
+			case PATTERN:
+			case PIECE:
+			case REPEAT:
+			case RIGHT:
+			case SEAM:
+			case SHAPE:
+			case SIZES:
+			case SKILL:
+			case SOLID:
+			case STITCH:
+			case STRAIGHT:
+			case SWATCH:
+			case TERMS:
+			case TURN:
+			case USE:
+			case VERSION:
+			case WEARER:
+			case WEAVE:
+			case YARN:
+			case AFTER:
+			case ALL:
+			case ALONG:
+			case APART:
+			case BEFORE:
+			case BUT:
+			case CH:
+			case CHAINS:
+			case CORNER:
+			case COUNTS:
+			case CUP:
+			case DOES:
+			case DOWN:
+			case EACH:
+			case EASING:
+			case EDGE:
+			case EDGES:
+			case END:
+			case ENDS:
+			case EVEN:
+			case EVERY:
+			case EXTRA:
+			case FACING:
+			case FLAT:
+			case FOUNDATION:
+			case HERE:
+			case HIGH:
+			case IS:
+			case LATER:
+			case LEAST:
+			case LESS:
+			case LIE:
+			case LONGER:
+			case MAKE:
+			case MIRRORED:
+			case MORE_WORD:
+			case MOST:
+			case MULTIPLE:
+			case NEXT:
+			case NOT:
+			case ODD:
+			case OF:
+			case OFF:
+			case ON:
+			case ONE:
+			case OPENS:
+			case OPPOSITE:
+			case ORDER:
+			case OVER:
+			case PICKED:
+			case PICTURE:
+			case PLACE:
+			case PLAIN:
+			case REMAIN:
+			case REPEATS:
+			case REST:
+			case ROUNDED:
+			case RUFFLE:
+			case SAME:
+			case SIDES:
+			case SKIPPED:
+			case SKIPPING:
+			case SLIPPING:
+			case STACKED:
+			case STAGGERED:
+			case STRETCHES:
+			case THEN:
+			case THICK:
+			case TIMES:
+			case TURNED:
+			case TURNING:
+			case TURNS:
+			case UP:
+			case WEIGH:
+			case WEIGHT:
+			case WIDE:
+			case WITHIN:
+			case WORKING:
+			case G:
+			case OZ:
+			case WORD:
+			case NUMBER:
+			case FRACTION:
+				{
+				State = 691;
+				_localctx.amount = count();
+				State = 692;
+				stitchesWord();
+				}
+				break;
+			default:
+				throw new NoViableAltException(this);
+			}
+			State = 697;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 627;
+				State = 696;
 				_localctx.claimed = claim();
 				}
 			}
@@ -4133,21 +4725,21 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ChainLineContext chainLine() {
 		ChainLineContext _localctx = new ChainLineContext(Context, State);
-		EnterRule(_localctx, 84, RULE_chainLine);
+		EnterRule(_localctx, 92, RULE_chainLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 630;
+			State = 699;
 			Match(CHAIN);
-			State = 631;
+			State = 700;
 			_localctx.amount = count();
-			State = 633;
+			State = 702;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 632;
+				State = 701;
 				_localctx.claimed = claim();
 				}
 			}
@@ -4195,22 +4787,22 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public EdgeLineContext edgeLine() {
 		EdgeLineContext _localctx = new EdgeLineContext(Context, State);
-		EnterRule(_localctx, 86, RULE_edgeLine);
+		EnterRule(_localctx, 94, RULE_edgeLine);
 		int _la;
 		try {
-			State = 649;
+			State = 718;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FROM:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 635;
+				State = 704;
 				Match(FROM);
-				State = 636;
+				State = 705;
 				Match(HERE);
-				State = 637;
+				State = 706;
 				_localctx.at = edge();
-				State = 638;
+				State = 707;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -4219,7 +4811,7 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 639;
+				State = 708;
 				_localctx.called = name();
 				}
 				break;
@@ -4228,21 +4820,21 @@ internal partial class TurnrowParser : Parser {
 			case RIGHT:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 645;
+				State = 714;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case BOTH:
 					{
-					State = 641;
+					State = 710;
 					Match(BOTH);
-					State = 642;
+					State = 711;
 					_localctx.end = Match(EDGES);
 					}
 					break;
 				case LEFT:
 				case RIGHT:
 					{
-					State = 643;
+					State = 712;
 					_localctx.hand = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==LEFT || _la==RIGHT) ) {
@@ -4252,14 +4844,14 @@ internal partial class TurnrowParser : Parser {
 						ErrorHandler.ReportMatch(this);
 					    Consume();
 					}
-					State = 644;
+					State = 713;
 					_localctx.end = Match(EDGE);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 647;
+				State = 716;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -4268,7 +4860,7 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 648;
+				State = 717;
 				_localctx.called = name();
 				}
 				break;
@@ -4305,17 +4897,17 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public MarkLineContext markLine() {
 		MarkLineContext _localctx = new MarkLineContext(Context, State);
-		EnterRule(_localctx, 88, RULE_markLine);
+		EnterRule(_localctx, 96, RULE_markLine);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 651;
+			State = 720;
 			Match(MARK);
-			State = 652;
+			State = 721;
 			Match(NEXT);
-			State = 653;
+			State = 722;
 			Match(ROW);
-			State = 654;
+			State = 723;
 			_localctx.called = name();
 			}
 		}
@@ -4355,32 +4947,32 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public DivideLineContext divideLine() {
 		DivideLineContext _localctx = new DivideLineContext(Context, State);
-		EnterRule(_localctx, 90, RULE_divideLine);
+		EnterRule(_localctx, 98, RULE_divideLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 656;
+			State = 725;
 			Match(DIVIDE);
-			State = 657;
+			State = 726;
 			Match(COLON);
-			State = 658;
+			State = 727;
 			_localctx._dividePart = dividePart();
 			_localctx._parts.Add(_localctx._dividePart);
-			State = 663;
+			State = 732;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 659;
+				State = 728;
 				Match(COMMA);
-				State = 660;
+				State = 729;
 				_localctx._dividePart = dividePart();
 				_localctx._parts.Add(_localctx._dividePart);
 				}
 				}
-				State = 665;
+				State = 734;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -4418,17 +5010,17 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public DividePartContext dividePart() {
 		DividePartContext _localctx = new DividePartContext(Context, State);
-		EnterRule(_localctx, 92, RULE_dividePart);
+		EnterRule(_localctx, 100, RULE_dividePart);
 		try {
-			State = 672;
+			State = 741;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case SKIP_WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 666;
+				State = 735;
 				Match(SKIP_WORD);
-				State = 667;
+				State = 736;
 				_localctx.amount = count();
 				}
 				break;
@@ -4448,6 +5040,7 @@ internal partial class TurnrowParser : Parser {
 			case FROM:
 			case GAUGE:
 			case HOOK:
+			case KEY:
 			case LEFT:
 			case MADE:
 			case MARK:
@@ -4462,11 +5055,13 @@ internal partial class TurnrowParser : Parser {
 			case SHAPE:
 			case SIZES:
 			case SKILL:
+			case SOLID:
 			case STITCH:
 			case STRAIGHT:
 			case SWATCH:
 			case TERMS:
 			case TURN:
+			case USE:
 			case VERSION:
 			case WEARER:
 			case WEAVE:
@@ -4475,13 +5070,13 @@ internal partial class TurnrowParser : Parser {
 			case ALL:
 			case ALONG:
 			case APART:
-			case ARE:
 			case BEFORE:
 			case BUT:
 			case CH:
 			case CHAINS:
 			case CORNER:
 			case COUNTS:
+			case CUP:
 			case DOES:
 			case DOWN:
 			case EACH:
@@ -4494,6 +5089,7 @@ internal partial class TurnrowParser : Parser {
 			case EVERY:
 			case EXTRA:
 			case FACING:
+			case FLAT:
 			case FOUNDATION:
 			case HERE:
 			case HIGH:
@@ -4501,6 +5097,7 @@ internal partial class TurnrowParser : Parser {
 			case LATER:
 			case LEAST:
 			case LESS:
+			case LIE:
 			case LONGER:
 			case MAKE:
 			case MIRRORED:
@@ -4519,17 +5116,24 @@ internal partial class TurnrowParser : Parser {
 			case ORDER:
 			case OVER:
 			case PICKED:
+			case PICTURE:
 			case PLACE:
 			case PLAIN:
 			case REMAIN:
+			case REPEATS:
 			case REST:
 			case ROUNDED:
+			case RUFFLE:
 			case SAME:
+			case SIDES:
 			case SKIPPED:
 			case SKIPPING:
 			case SLIPPING:
+			case STACKED:
+			case STAGGERED:
 			case STRETCHES:
 			case THEN:
+			case THICK:
 			case TIMES:
 			case TURNED:
 			case TURNING:
@@ -4547,11 +5151,11 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 668;
+				State = 737;
 				_localctx.amount = count();
-				State = 669;
+				State = 738;
 				Match(FOR);
-				State = 670;
+				State = 739;
 				_localctx.called = name();
 				}
 				break;
@@ -4583,13 +5187,13 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public FastenLineContext fastenLine() {
 		FastenLineContext _localctx = new FastenLineContext(Context, State);
-		EnterRule(_localctx, 94, RULE_fastenLine);
+		EnterRule(_localctx, 102, RULE_fastenLine);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 674;
+			State = 743;
 			Match(FASTEN);
-			State = 675;
+			State = 744;
 			Match(OFF);
 			}
 		}
@@ -4618,15 +5222,15 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public WeaveLineContext weaveLine() {
 		WeaveLineContext _localctx = new WeaveLineContext(Context, State);
-		EnterRule(_localctx, 96, RULE_weaveLine);
+		EnterRule(_localctx, 104, RULE_weaveLine);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 677;
+			State = 746;
 			Match(WEAVE);
-			State = 678;
+			State = 747;
 			Match(IN);
-			State = 679;
+			State = 748;
 			Match(ENDS);
 			}
 		}
@@ -4670,43 +5274,43 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RowLineContext rowLine() {
 		RowLineContext _localctx = new RowLineContext(Context, State);
-		EnterRule(_localctx, 98, RULE_rowLine);
+		EnterRule(_localctx, 106, RULE_rowLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 681;
+			State = 750;
 			Match(ROW);
-			State = 683;
+			State = 752;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -4899942787422125952L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6899514616747915177L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 7823931819L) != 0)) {
+			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508352L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594037L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 256374599300959L) != 0)) {
 				{
-				State = 682;
+				State = 751;
 				_localctx.from = count();
 				}
 			}
 
-			State = 686;
+			State = 755;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==RS || _la==WS) {
 				{
-				State = 685;
+				State = 754;
 				_localctx.facing = side();
 				}
 			}
 
-			State = 688;
+			State = 757;
 			Match(COLON);
-			State = 689;
+			State = 758;
 			_localctx.words = items();
-			State = 691;
+			State = 760;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 690;
+				State = 759;
 				_localctx.claimed = claim();
 				}
 			}
@@ -4725,14 +5329,23 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	internal partial class RowsLineContext : ParserRuleContext {
+		public NameContext way;
+		public NameContext also;
 		public CountContext from;
 		public CountContext to;
 		public SideContext facing;
 		public ItemsContext words;
 		public ClaimContext claimed;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ROWS() { return GetToken(TurnrowParser.ROWS, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ARE() { return GetToken(TurnrowParser.ARE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TO() { return GetToken(TurnrowParser.TO, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COLON() { return GetToken(TurnrowParser.COLON, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public NameContext[] name() {
+			return GetRuleContexts<NameContext>();
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public NameContext name(int i) {
+			return GetRuleContext<NameContext>(i);
+		}
 		[System.Diagnostics.DebuggerNonUserCode] public CountContext[] count() {
 			return GetRuleContexts<CountContext>();
 		}
@@ -4742,6 +5355,7 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ItemsContext items() {
 			return GetRuleContext<ItemsContext>(0);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AND() { return GetToken(TurnrowParser.AND, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public SideContext side() {
 			return GetRuleContext<SideContext>(0);
 		}
@@ -4758,43 +5372,197 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RowsLineContext rowsLine() {
 		RowsLineContext _localctx = new RowsLineContext(Context, State);
-		EnterRule(_localctx, 100, RULE_rowsLine);
+		EnterRule(_localctx, 108, RULE_rowsLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 693;
+			State = 762;
 			Match(ROWS);
-			State = 694;
-			_localctx.from = count();
-			State = 695;
-			Match(TO);
-			State = 696;
-			_localctx.to = count();
-			State = 698;
+			State = 780;
 			ErrorHandler.Sync(this);
-			_la = TokenStream.LA(1);
-			if (_la==RS || _la==WS) {
+			switch (TokenStream.LA(1)) {
+			case ARE:
 				{
-				State = 697;
-				_localctx.facing = side();
+				State = 763;
+				Match(ARE);
+				State = 764;
+				_localctx.way = name();
+				State = 767;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				if (_la==AND) {
+					{
+					State = 765;
+					Match(AND);
+					State = 766;
+					_localctx.also = name();
+					}
 				}
-			}
 
-			State = 700;
-			Match(COLON);
-			State = 701;
-			_localctx.words = items();
-			State = 703;
-			ErrorHandler.Sync(this);
-			_la = TokenStream.LA(1);
-			if (_la==EQUALS) {
+				}
+				break;
+			case OPEN:
+			case ACCEPT:
+			case ADD:
+			case BEGIN:
+			case BODY:
+			case CHAIN:
+			case CLAIMS:
+			case COUNT:
+			case DIVIDE:
+			case EASE:
+			case EXPECT:
+			case FASTEN:
+			case FINISHED:
+			case FROM:
+			case GAUGE:
+			case HOOK:
+			case KEY:
+			case LEFT:
+			case MADE:
+			case MARK:
+			case MEASURE:
+			case NOTATION:
+			case NOTION:
+			case PATTERN:
+			case PIECE:
+			case REPEAT:
+			case RIGHT:
+			case SEAM:
+			case SHAPE:
+			case SIZES:
+			case SKILL:
+			case SOLID:
+			case STITCH:
+			case STRAIGHT:
+			case SWATCH:
+			case TERMS:
+			case TURN:
+			case USE:
+			case VERSION:
+			case WEARER:
+			case WEAVE:
+			case YARN:
+			case AFTER:
+			case ALL:
+			case ALONG:
+			case APART:
+			case BEFORE:
+			case BUT:
+			case CH:
+			case CHAINS:
+			case CORNER:
+			case COUNTS:
+			case CUP:
+			case DOES:
+			case DOWN:
+			case EACH:
+			case EASING:
+			case EDGE:
+			case EDGES:
+			case END:
+			case ENDS:
+			case EVEN:
+			case EVERY:
+			case EXTRA:
+			case FACING:
+			case FLAT:
+			case FOUNDATION:
+			case HERE:
+			case HIGH:
+			case IS:
+			case LATER:
+			case LEAST:
+			case LESS:
+			case LIE:
+			case LONGER:
+			case MAKE:
+			case MIRRORED:
+			case MORE_WORD:
+			case MOST:
+			case MULTIPLE:
+			case NEXT:
+			case NOT:
+			case ODD:
+			case OF:
+			case OFF:
+			case ON:
+			case ONE:
+			case OPENS:
+			case OPPOSITE:
+			case ORDER:
+			case OVER:
+			case PICKED:
+			case PICTURE:
+			case PLACE:
+			case PLAIN:
+			case REMAIN:
+			case REPEATS:
+			case REST:
+			case ROUNDED:
+			case RUFFLE:
+			case SAME:
+			case SIDES:
+			case SKIPPED:
+			case SKIPPING:
+			case SLIPPING:
+			case STACKED:
+			case STAGGERED:
+			case STRETCHES:
+			case THEN:
+			case THICK:
+			case TIMES:
+			case TURNED:
+			case TURNING:
+			case TURNS:
+			case UP:
+			case WEIGH:
+			case WEIGHT:
+			case WIDE:
+			case WITHIN:
+			case WORKING:
+			case G:
+			case OZ:
+			case WORD:
+			case NUMBER:
+			case FRACTION:
 				{
-				State = 702;
-				_localctx.claimed = claim();
+				State = 769;
+				_localctx.from = count();
+				State = 770;
+				Match(TO);
+				State = 771;
+				_localctx.to = count();
+				State = 773;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				if (_la==RS || _la==WS) {
+					{
+					State = 772;
+					_localctx.facing = side();
+					}
 				}
-			}
 
+				State = 775;
+				Match(COLON);
+				State = 776;
+				_localctx.words = items();
+				State = 778;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				if (_la==EQUALS) {
+					{
+					State = 777;
+					_localctx.claimed = claim();
+					}
+				}
+
+				}
+				break;
+			default:
+				throw new NoViableAltException(this);
+			}
 			}
 		}
 		catch (RecognitionException re) {
@@ -4831,28 +5599,28 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ItemsContext items() {
 		ItemsContext _localctx = new ItemsContext(Context, State);
-		EnterRule(_localctx, 102, RULE_items);
+		EnterRule(_localctx, 110, RULE_items);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 705;
+			State = 782;
 			_localctx._item = item();
 			_localctx._each.Add(_localctx._item);
-			State = 710;
+			State = 787;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 706;
+				State = 783;
 				Match(COMMA);
-				State = 707;
+				State = 784;
 				_localctx._item = item();
 				_localctx._each.Add(_localctx._item);
 				}
 				}
-				State = 712;
+				State = 789;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -4949,22 +5717,22 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ItemContext item() {
 		ItemContext _localctx = new ItemContext(Context, State);
-		EnterRule(_localctx, 104, RULE_item);
+		EnterRule(_localctx, 112, RULE_item);
 		int _la;
 		try {
-			State = 791;
+			State = 868;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case OPEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 713;
+				State = 790;
 				Match(OPEN);
-				State = 714;
+				State = 791;
 				_localctx.inside = items();
-				State = 715;
+				State = 792;
 				Match(CLOSE);
-				State = 721;
+				State = 798;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case OPEN:
@@ -4983,6 +5751,7 @@ internal partial class TurnrowParser : Parser {
 				case FROM:
 				case GAUGE:
 				case HOOK:
+				case KEY:
 				case LEFT:
 				case MADE:
 				case MARK:
@@ -4997,11 +5766,13 @@ internal partial class TurnrowParser : Parser {
 				case SHAPE:
 				case SIZES:
 				case SKILL:
+				case SOLID:
 				case STITCH:
 				case STRAIGHT:
 				case SWATCH:
 				case TERMS:
 				case TURN:
+				case USE:
 				case VERSION:
 				case WEARER:
 				case WEAVE:
@@ -5010,13 +5781,13 @@ internal partial class TurnrowParser : Parser {
 				case ALL:
 				case ALONG:
 				case APART:
-				case ARE:
 				case BEFORE:
 				case BUT:
 				case CH:
 				case CHAINS:
 				case CORNER:
 				case COUNTS:
+				case CUP:
 				case DOES:
 				case DOWN:
 				case EACH:
@@ -5029,6 +5800,7 @@ internal partial class TurnrowParser : Parser {
 				case EVERY:
 				case EXTRA:
 				case FACING:
+				case FLAT:
 				case FOUNDATION:
 				case HERE:
 				case HIGH:
@@ -5036,6 +5808,7 @@ internal partial class TurnrowParser : Parser {
 				case LATER:
 				case LEAST:
 				case LESS:
+				case LIE:
 				case LONGER:
 				case MAKE:
 				case MIRRORED:
@@ -5054,17 +5827,24 @@ internal partial class TurnrowParser : Parser {
 				case ORDER:
 				case OVER:
 				case PICKED:
+				case PICTURE:
 				case PLACE:
 				case PLAIN:
 				case REMAIN:
+				case REPEATS:
 				case REST:
 				case ROUNDED:
+				case RUFFLE:
 				case SAME:
+				case SIDES:
 				case SKIPPED:
 				case SKIPPING:
 				case SLIPPING:
+				case STACKED:
+				case STAGGERED:
 				case STRETCHES:
 				case THEN:
+				case THICK:
 				case TIMES:
 				case TURNED:
 				case TURNING:
@@ -5081,9 +5861,9 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 716;
+					State = 793;
 					_localctx.amount = count();
-					State = 717;
+					State = 794;
 					_localctx.end = Match(TIMES);
 					}
 					break;
@@ -5092,13 +5872,13 @@ internal partial class TurnrowParser : Parser {
 				case TO:
 				case UNTIL:
 					{
-					State = 719;
+					State = 796;
 					_localctx.far = reach();
 					}
 					break;
 				case TOGETHER:
 					{
-					State = 720;
+					State = 797;
 					_localctx.joined = Match(TOGETHER);
 					}
 					break;
@@ -5111,12 +5891,12 @@ internal partial class TurnrowParser : Parser {
 				default:
 					break;
 				}
-				State = 724;
+				State = 801;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 723;
+					State = 800;
 					_localctx.at = place();
 					}
 				}
@@ -5126,14 +5906,14 @@ internal partial class TurnrowParser : Parser {
 			case SKIP_WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 726;
+				State = 803;
 				Match(SKIP_WORD);
-				State = 728;
+				State = 805;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -4899942787422125952L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6899514616747915177L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 7823931819L) != 0)) {
+				if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508352L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594037L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 256374599300959L) != 0)) {
 					{
-					State = 727;
+					State = 804;
 					_localctx.amount = count();
 					}
 				}
@@ -5143,27 +5923,27 @@ internal partial class TurnrowParser : Parser {
 			case SLIP:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 730;
+				State = 807;
 				Match(SLIP);
-				State = 731;
+				State = 808;
 				Match(OVER);
-				State = 732;
+				State = 809;
 				_localctx.amount = count();
 				}
 				break;
 			case LEAVE:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 733;
+				State = 810;
 				Match(LEAVE);
-				State = 737;
+				State = 814;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case THE:
 					{
-					State = 734;
+					State = 811;
 					Match(THE);
-					State = 735;
+					State = 812;
 					Match(REST);
 					}
 					break;
@@ -5183,6 +5963,7 @@ internal partial class TurnrowParser : Parser {
 				case FROM:
 				case GAUGE:
 				case HOOK:
+				case KEY:
 				case LEFT:
 				case MADE:
 				case MARK:
@@ -5197,11 +5978,13 @@ internal partial class TurnrowParser : Parser {
 				case SHAPE:
 				case SIZES:
 				case SKILL:
+				case SOLID:
 				case STITCH:
 				case STRAIGHT:
 				case SWATCH:
 				case TERMS:
 				case TURN:
+				case USE:
 				case VERSION:
 				case WEARER:
 				case WEAVE:
@@ -5210,13 +5993,13 @@ internal partial class TurnrowParser : Parser {
 				case ALL:
 				case ALONG:
 				case APART:
-				case ARE:
 				case BEFORE:
 				case BUT:
 				case CH:
 				case CHAINS:
 				case CORNER:
 				case COUNTS:
+				case CUP:
 				case DOES:
 				case DOWN:
 				case EACH:
@@ -5229,6 +6012,7 @@ internal partial class TurnrowParser : Parser {
 				case EVERY:
 				case EXTRA:
 				case FACING:
+				case FLAT:
 				case FOUNDATION:
 				case HERE:
 				case HIGH:
@@ -5236,6 +6020,7 @@ internal partial class TurnrowParser : Parser {
 				case LATER:
 				case LEAST:
 				case LESS:
+				case LIE:
 				case LONGER:
 				case MAKE:
 				case MIRRORED:
@@ -5254,17 +6039,24 @@ internal partial class TurnrowParser : Parser {
 				case ORDER:
 				case OVER:
 				case PICKED:
+				case PICTURE:
 				case PLACE:
 				case PLAIN:
 				case REMAIN:
+				case REPEATS:
 				case REST:
 				case ROUNDED:
+				case RUFFLE:
 				case SAME:
+				case SIDES:
 				case SKIPPED:
 				case SKIPPING:
 				case SLIPPING:
+				case STACKED:
+				case STAGGERED:
 				case STRETCHES:
 				case THEN:
+				case THICK:
 				case TIMES:
 				case TURNED:
 				case TURNING:
@@ -5281,21 +6073,21 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 736;
+					State = 813;
 					_localctx.amount = count();
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 741;
+				State = 818;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FOR) {
 					{
-					State = 739;
+					State = 816;
 					Match(FOR);
-					State = 740;
+					State = 817;
 					_localctx.later = Match(LATER);
 					}
 				}
@@ -5305,31 +6097,31 @@ internal partial class TurnrowParser : Parser {
 			case HOLD:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 743;
+				State = 820;
 				Match(HOLD);
-				State = 744;
+				State = 821;
 				_localctx.amount = count();
-				State = 745;
+				State = 822;
 				Match(FOR);
-				State = 746;
+				State = 823;
 				_localctx.called = name();
 				}
 				break;
 			case BRIDGE:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 748;
+				State = 825;
 				Match(BRIDGE);
-				State = 749;
+				State = 826;
 				_localctx.amount = count();
-				State = 752;
+				State = 829;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FOR) {
 					{
-					State = 750;
+					State = 827;
 					Match(FOR);
-					State = 751;
+					State = 828;
 					_localctx.called = name();
 					}
 				}
@@ -5351,6 +6143,7 @@ internal partial class TurnrowParser : Parser {
 			case FROM:
 			case GAUGE:
 			case HOOK:
+			case KEY:
 			case LEFT:
 			case MADE:
 			case MARK:
@@ -5365,11 +6158,13 @@ internal partial class TurnrowParser : Parser {
 			case SHAPE:
 			case SIZES:
 			case SKILL:
+			case SOLID:
 			case STITCH:
 			case STRAIGHT:
 			case SWATCH:
 			case TERMS:
 			case TURN:
+			case USE:
 			case VERSION:
 			case WEARER:
 			case WEAVE:
@@ -5378,7 +6173,6 @@ internal partial class TurnrowParser : Parser {
 			case ALL:
 			case ALONG:
 			case APART:
-			case ARE:
 			case AT:
 			case BEFORE:
 			case BUT:
@@ -5386,6 +6180,7 @@ internal partial class TurnrowParser : Parser {
 			case CHAINS:
 			case CORNER:
 			case COUNTS:
+			case CUP:
 			case DEC:
 			case DOES:
 			case DOWN:
@@ -5399,6 +6194,7 @@ internal partial class TurnrowParser : Parser {
 			case EVERY:
 			case EXTRA:
 			case FACING:
+			case FLAT:
 			case FOUNDATION:
 			case HERE:
 			case HIGH:
@@ -5407,6 +6203,7 @@ internal partial class TurnrowParser : Parser {
 			case LATER:
 			case LEAST:
 			case LESS:
+			case LIE:
 			case LONGER:
 			case MAKE:
 			case MIRRORED:
@@ -5425,17 +6222,24 @@ internal partial class TurnrowParser : Parser {
 			case ORDER:
 			case OVER:
 			case PICKED:
+			case PICTURE:
 			case PLACE:
 			case PLAIN:
 			case REMAIN:
+			case REPEATS:
 			case REST:
 			case ROUNDED:
+			case RUFFLE:
 			case SAME:
+			case SIDES:
 			case SKIPPED:
 			case SKIPPING:
 			case SLIPPING:
+			case STACKED:
+			case STAGGERED:
 			case STRETCHES:
 			case THEN:
+			case THICK:
 			case TIMES:
 			case TURNED:
 			case TURNING:
@@ -5453,17 +6257,17 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 7);
 				{
-				State = 755;
+				State = 832;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==NUMBER || _la==FRACTION) {
 					{
-					State = 754;
+					State = 831;
 					_localctx.before = list();
 					}
 				}
 
-				State = 786;
+				State = 863;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ACCEPT:
@@ -5481,6 +6285,7 @@ internal partial class TurnrowParser : Parser {
 				case FROM:
 				case GAUGE:
 				case HOOK:
+				case KEY:
 				case LEFT:
 				case MADE:
 				case MARK:
@@ -5495,11 +6300,13 @@ internal partial class TurnrowParser : Parser {
 				case SHAPE:
 				case SIZES:
 				case SKILL:
+				case SOLID:
 				case STITCH:
 				case STRAIGHT:
 				case SWATCH:
 				case TERMS:
 				case TURN:
+				case USE:
 				case VERSION:
 				case WEARER:
 				case WEAVE:
@@ -5508,13 +6315,13 @@ internal partial class TurnrowParser : Parser {
 				case ALL:
 				case ALONG:
 				case APART:
-				case ARE:
 				case BEFORE:
 				case BUT:
 				case CH:
 				case CHAINS:
 				case CORNER:
 				case COUNTS:
+				case CUP:
 				case DOES:
 				case DOWN:
 				case EACH:
@@ -5527,6 +6334,7 @@ internal partial class TurnrowParser : Parser {
 				case EVERY:
 				case EXTRA:
 				case FACING:
+				case FLAT:
 				case FOUNDATION:
 				case HERE:
 				case HIGH:
@@ -5534,6 +6342,7 @@ internal partial class TurnrowParser : Parser {
 				case LATER:
 				case LEAST:
 				case LESS:
+				case LIE:
 				case LONGER:
 				case MAKE:
 				case MIRRORED:
@@ -5552,17 +6361,24 @@ internal partial class TurnrowParser : Parser {
 				case ORDER:
 				case OVER:
 				case PICKED:
+				case PICTURE:
 				case PLACE:
 				case PLAIN:
 				case REMAIN:
+				case REPEATS:
 				case REST:
 				case ROUNDED:
+				case RUFFLE:
 				case SAME:
+				case SIDES:
 				case SKIPPED:
 				case SKIPPING:
 				case SLIPPING:
+				case STACKED:
+				case STAGGERED:
 				case STRETCHES:
 				case THEN:
+				case THICK:
 				case TIMES:
 				case TURNED:
 				case TURNING:
@@ -5577,35 +6393,35 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case WORD:
 					{
-					State = 758;
+					State = 835;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 757;
+						State = 834;
 						_localctx._name = name();
 						_localctx._words.Add(_localctx._name);
 						}
 						}
-						State = 760;
+						State = 837;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4899942787422126080L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6899514616747915177L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 1381480875L) != 0) );
-					State = 779;
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594037L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 45268366767967L) != 0) );
+					State = 856;
 					ErrorHandler.Sync(this);
 					switch (TokenStream.LA(1)) {
 					case DEC:
 					case INC:
 						{
-						State = 762;
+						State = 839;
 						_localctx.changed = change();
-						State = 764;
+						State = 841;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-						if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -4611712411270414208L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6899514616747915179L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 7823948715L) != 0)) {
+						if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -105570834120448L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594005L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 256375152949087L) != 0)) {
 							{
-							State = 763;
+							State = 840;
 							_localctx.changedBy = changeAmount();
 							}
 						}
@@ -5623,14 +6439,14 @@ internal partial class TurnrowParser : Parser {
 					case NUMBER:
 					case FRACTION:
 						{
-						State = 766;
+						State = 843;
 						_localctx.worked = stitchAmount();
-						State = 768;
+						State = 845;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 						if (_la==WITH) {
 							{
-							State = 767;
+							State = 844;
 							_localctx.spread = spreading();
 							}
 						}
@@ -5639,41 +6455,41 @@ internal partial class TurnrowParser : Parser {
 						break;
 					case WITH:
 						{
-						State = 770;
+						State = 847;
 						_localctx.spread = spreading();
 						}
 						break;
 					case AT:
 						{
-						State = 771;
+						State = 848;
 						_localctx.ends = atEachEnd();
 						}
 						break;
 					case TOGETHER:
 						{
-						State = 772;
+						State = 849;
 						_localctx.joined = Match(TOGETHER);
 						}
 						break;
 					case ORDINAL:
 						{
-						State = 773;
+						State = 850;
 						_localctx.nth = Match(ORDINAL);
-						State = 775;
+						State = 852;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 						do {
 							{
 							{
-							State = 774;
+							State = 851;
 							_localctx._name = name();
 							_localctx._of.Add(_localctx._name);
 							}
 							}
-							State = 777;
+							State = 854;
 							ErrorHandler.Sync(this);
 							_la = TokenStream.LA(1);
-						} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4899942787422126080L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6899514616747915177L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 1381480875L) != 0) );
+						} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594037L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 45268366767967L) != 0) );
 						}
 						break;
 					case Eof:
@@ -5690,14 +6506,14 @@ internal partial class TurnrowParser : Parser {
 				case DEC:
 				case INC:
 					{
-					State = 781;
+					State = 858;
 					_localctx.changed = change();
-					State = 783;
+					State = 860;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-					if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -4611712411270414208L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6899514616747915179L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 7823948715L) != 0)) {
+					if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -105570834120448L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594005L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 256375152949087L) != 0)) {
 						{
-						State = 782;
+						State = 859;
 						_localctx.changedBy = changeAmount();
 						}
 					}
@@ -5706,19 +6522,19 @@ internal partial class TurnrowParser : Parser {
 					break;
 				case AT:
 					{
-					State = 785;
+					State = 862;
 					_localctx.ends = atEachEnd();
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 789;
+				State = 866;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 788;
+					State = 865;
 					_localctx.at = place();
 					}
 				}
@@ -5764,23 +6580,23 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SpreadingContext spreading() {
 		SpreadingContext _localctx = new SpreadingContext(Context, State);
-		EnterRule(_localctx, 106, RULE_spreading);
+		EnterRule(_localctx, 114, RULE_spreading);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 793;
+			State = 870;
 			Match(WITH);
-			State = 794;
+			State = 871;
 			Match(OPEN);
-			State = 795;
+			State = 872;
 			_localctx.inside = items();
-			State = 796;
+			State = 873;
 			Match(CLOSE);
-			State = 797;
+			State = 874;
 			_localctx.amount = count();
-			State = 798;
+			State = 875;
 			Match(TIMES);
-			State = 799;
+			State = 876;
 			Match(EVENLY);
 			}
 		}
@@ -5809,15 +6625,15 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public AtEachEndContext atEachEnd() {
 		AtEachEndContext _localctx = new AtEachEndContext(Context, State);
-		EnterRule(_localctx, 108, RULE_atEachEnd);
+		EnterRule(_localctx, 116, RULE_atEachEnd);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 801;
+			State = 878;
 			Match(AT);
-			State = 802;
+			State = 879;
 			Match(EACH);
-			State = 803;
+			State = 880;
 			Match(END);
 			}
 		}
@@ -5859,10 +6675,10 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StitchAmountContext stitchAmount() {
 		StitchAmountContext _localctx = new StitchAmountContext(Context, State);
-		EnterRule(_localctx, 110, RULE_stitchAmount);
+		EnterRule(_localctx, 118, RULE_stitchAmount);
 		int _la;
 		try {
-			State = 818;
+			State = 895;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case PLUS:
@@ -5871,41 +6687,41 @@ internal partial class TurnrowParser : Parser {
 			case X:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 806;
+				State = 883;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 805;
+					State = 882;
 					_localctx._countOperation = countOperation();
 					_localctx._operations.Add(_localctx._countOperation);
 					}
 					}
-					State = 808;
+					State = 885;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0) );
+				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0) );
 				}
 				break;
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 810;
+				State = 887;
 				_localctx.first = list();
-				State = 814;
+				State = 891;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
+				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0)) {
 					{
 					{
-					State = 811;
+					State = 888;
 					_localctx._countOperation = countOperation();
 					_localctx._operations.Add(_localctx._countOperation);
 					}
 					}
-					State = 816;
+					State = 893;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -5917,7 +6733,7 @@ internal partial class TurnrowParser : Parser {
 			case UNTIL:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 817;
+				State = 894;
 				_localctx.far = reach();
 				}
 				break;
@@ -5957,10 +6773,10 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ChangeAmountContext changeAmount() {
 		ChangeAmountContext _localctx = new ChangeAmountContext(Context, State);
-		EnterRule(_localctx, 112, RULE_changeAmount);
+		EnterRule(_localctx, 120, RULE_changeAmount);
 		int _la;
 		try {
-			State = 825;
+			State = 902;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case OPEN:
@@ -5979,6 +6795,7 @@ internal partial class TurnrowParser : Parser {
 			case FROM:
 			case GAUGE:
 			case HOOK:
+			case KEY:
 			case LEFT:
 			case MADE:
 			case MARK:
@@ -5993,11 +6810,13 @@ internal partial class TurnrowParser : Parser {
 			case SHAPE:
 			case SIZES:
 			case SKILL:
+			case SOLID:
 			case STITCH:
 			case STRAIGHT:
 			case SWATCH:
 			case TERMS:
 			case TURN:
+			case USE:
 			case VERSION:
 			case WEARER:
 			case WEAVE:
@@ -6006,13 +6825,13 @@ internal partial class TurnrowParser : Parser {
 			case ALL:
 			case ALONG:
 			case APART:
-			case ARE:
 			case BEFORE:
 			case BUT:
 			case CH:
 			case CHAINS:
 			case CORNER:
 			case COUNTS:
+			case CUP:
 			case DOES:
 			case DOWN:
 			case EACH:
@@ -6025,6 +6844,7 @@ internal partial class TurnrowParser : Parser {
 			case EVERY:
 			case EXTRA:
 			case FACING:
+			case FLAT:
 			case FOUNDATION:
 			case HERE:
 			case HIGH:
@@ -6032,6 +6852,7 @@ internal partial class TurnrowParser : Parser {
 			case LATER:
 			case LEAST:
 			case LESS:
+			case LIE:
 			case LONGER:
 			case MAKE:
 			case MIRRORED:
@@ -6050,17 +6871,24 @@ internal partial class TurnrowParser : Parser {
 			case ORDER:
 			case OVER:
 			case PICKED:
+			case PICTURE:
 			case PLACE:
 			case PLAIN:
 			case REMAIN:
+			case REPEATS:
 			case REST:
 			case ROUNDED:
+			case RUFFLE:
 			case SAME:
+			case SIDES:
 			case SKIPPED:
 			case SKIPPING:
 			case SLIPPING:
+			case STACKED:
+			case STAGGERED:
 			case STRETCHES:
 			case THEN:
+			case THICK:
 			case TIMES:
 			case TURNED:
 			case TURNING:
@@ -6078,14 +6906,14 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 820;
+				State = 897;
 				_localctx.amount = count();
-				State = 822;
+				State = 899;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==EVENLY) {
 					{
-					State = 821;
+					State = 898;
 					_localctx.evenly = Match(EVENLY);
 					}
 				}
@@ -6098,7 +6926,7 @@ internal partial class TurnrowParser : Parser {
 			case UNTIL:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 824;
+				State = 901;
 				_localctx.far = reach();
 				}
 				break;
@@ -6140,52 +6968,52 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ReachContext reach() {
 		ReachContext _localctx = new ReachContext(Context, State);
-		EnterRule(_localctx, 114, RULE_reach);
+		EnterRule(_localctx, 122, RULE_reach);
 		int _la;
 		try {
-			State = 838;
+			State = 915;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACROSS:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 827;
+				State = 904;
 				Match(ACROSS);
 				}
 				break;
 			case AROUND:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 828;
+				State = 905;
 				Match(AROUND);
 				}
 				break;
 			case TO:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 829;
+				State = 906;
 				Match(TO);
-				State = 830;
+				State = 907;
 				_localctx.corner = Match(CORNER);
 				}
 				break;
 			case UNTIL:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 831;
+				State = 908;
 				Match(UNTIL);
-				State = 832;
+				State = 909;
 				_localctx.remain = count();
-				State = 833;
+				State = 910;
 				Match(REMAIN);
-				State = 836;
+				State = 913;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==BEFORE) {
 					{
-					State = 834;
+					State = 911;
 					Match(BEFORE);
-					State = 835;
+					State = 912;
 					_localctx.corner = Match(CORNER);
 					}
 				}
@@ -6225,7 +7053,6 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EACH(int i) {
 			return GetToken(TurnrowParser.EACH, i);
 		}
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CORNER() { return GetToken(TurnrowParser.CORNER, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SKIPPED() { return GetToken(TurnrowParser.SKIPPED, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ONE() { return GetToken(TurnrowParser.ONE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ORDINAL() { return GetToken(TurnrowParser.ORDINAL, 0); }
@@ -6233,6 +7060,8 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FIRST() { return GetToken(TurnrowParser.FIRST, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LAST() { return GetToken(TurnrowParser.LAST, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SAME() { return GetToken(TurnrowParser.SAME, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CORNER() { return GetToken(TurnrowParser.CORNER, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode RING() { return GetToken(TurnrowParser.RING, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AND() { return GetToken(TurnrowParser.AND, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode REMAIN() { return GetToken(TurnrowParser.REMAIN, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ACROSS() { return GetToken(TurnrowParser.ACROSS, 0); }
@@ -6260,14 +7089,14 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public PlaceContext place() {
 		PlaceContext _localctx = new PlaceContext(Context, State);
-		EnterRule(_localctx, 116, RULE_place);
+		EnterRule(_localctx, 124, RULE_place);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 840;
+			State = 917;
 			Match(IN);
-			State = 907;
+			State = 984;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FIRST:
@@ -6275,66 +7104,66 @@ internal partial class TurnrowParser : Parser {
 			case NEXT:
 			case SAME:
 				{
-				State = 841;
+				State = 918;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
-				if ( !(((((_la - 89)) & ~0x3f) == 0 && ((1L << (_la - 89)) & 137439215873L) != 0)) ) {
+				if ( !(((((_la - 94)) & ~0x3f) == 0 && ((1L << (_la - 94)) & 8796094071297L) != 0)) ) {
 					_localctx.which = ErrorHandler.RecoverInline(this);
 				}
 				else {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 845;
+				State = 922;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -4899942787422126080L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6899514616747915177L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 1381480875L) != 0)) {
+				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594037L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 45268366767967L) != 0)) {
 					{
 					{
-					State = 842;
+					State = 919;
 					_localctx._name = name();
 					_localctx._kind.Add(_localctx._name);
 					}
 					}
-					State = 847;
+					State = 924;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 854;
+				State = 931;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AND) {
 					{
-					State = 848;
+					State = 925;
 					Match(AND);
-					State = 850;
+					State = 927;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 849;
+						State = 926;
 						_localctx._name = name();
 						_localctx._also.Add(_localctx._name);
 						}
 						}
-						State = 852;
+						State = 929;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4899942787422126080L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6899514616747915177L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 1381480875L) != 0) );
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594037L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 45268366767967L) != 0) );
 					}
 				}
 
-				State = 860;
+				State = 937;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==UNTIL) {
 					{
-					State = 856;
+					State = 933;
 					_localctx.until = Match(UNTIL);
-					State = 857;
+					State = 934;
 					_localctx.remain = count();
-					State = 858;
+					State = 935;
 					Match(REMAIN);
 					}
 				}
@@ -6343,107 +7172,107 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EACH:
 				{
-				State = 862;
+				State = 939;
 				_localctx.which = Match(EACH);
-				State = 866;
+				State = 943;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -4899942787422126080L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6899514616747915177L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 1381480875L) != 0)) {
+				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594037L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 45268366767967L) != 0)) {
 					{
 					{
-					State = 863;
+					State = 940;
 					_localctx._name = name();
 					_localctx._kind.Add(_localctx._name);
 					}
 					}
-					State = 868;
+					State = 945;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 887;
+				State = 964;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AND) {
 					{
-					State = 869;
+					State = 946;
 					Match(AND);
-					State = 871;
+					State = 948;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==NUMBER || _la==FRACTION) {
 						{
-						State = 870;
+						State = 947;
 						_localctx.many = list();
 						}
 					}
 
-					State = 874;
+					State = 951;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 873;
+						State = 950;
 						_localctx._name = name();
 						_localctx._also.Add(_localctx._name);
 						}
 						}
-						State = 876;
+						State = 953;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4899942787422126080L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6899514616747915177L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 1381480875L) != 0) );
-					State = 885;
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594037L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 45268366767967L) != 0) );
+					State = 962;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==IN) {
 						{
-						State = 878;
+						State = 955;
 						Match(IN);
-						State = 879;
+						State = 956;
 						Match(EACH);
-						State = 881;
+						State = 958;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 						do {
 							{
 							{
-							State = 880;
+							State = 957;
 							_localctx._name = name();
 							_localctx._other.Add(_localctx._name);
 							}
 							}
-							State = 883;
+							State = 960;
 							ErrorHandler.Sync(this);
 							_la = TokenStream.LA(1);
-						} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4899942787422126080L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6899514616747915177L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 1381480875L) != 0) );
+						} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594037L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 45268366767967L) != 0) );
 						}
 					}
 
 					}
 				}
 
-				State = 895;
+				State = 972;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ACROSS:
 					{
-					State = 889;
+					State = 966;
 					Match(ACROSS);
 					}
 					break;
 				case AROUND:
 					{
-					State = 890;
+					State = 967;
 					Match(AROUND);
 					}
 					break;
 				case UNTIL:
 					{
-					State = 891;
+					State = 968;
 					_localctx.until = Match(UNTIL);
-					State = 892;
+					State = 969;
 					_localctx.remain = count();
-					State = 893;
+					State = 970;
 					Match(REMAIN);
 					}
 					break;
@@ -6458,44 +7287,53 @@ internal partial class TurnrowParser : Parser {
 				}
 				break;
 			case CORNER:
+			case RING:
 				{
-				State = 897;
-				_localctx.which = Match(CORNER);
+				State = 974;
+				_localctx.which = TokenStream.LT(1);
+				_la = TokenStream.LA(1);
+				if ( !(_la==CORNER || _la==RING) ) {
+					_localctx.which = ErrorHandler.RecoverInline(this);
+				}
+				else {
+					ErrorHandler.ReportMatch(this);
+				    Consume();
+				}
 				}
 				break;
 			case SKIPPED:
 				{
-				State = 898;
+				State = 975;
 				_localctx.which = Match(SKIPPED);
 				}
 				break;
 			case ONE:
 				{
-				State = 899;
+				State = 976;
 				_localctx.which = Match(ONE);
-				State = 900;
+				State = 977;
 				Match(PLACE);
 				}
 				break;
 			case ORDINAL:
 				{
-				State = 901;
+				State = 978;
 				_localctx.which = Match(ORDINAL);
-				State = 903;
+				State = 980;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 902;
+					State = 979;
 					_localctx._name = name();
 					_localctx._kind.Add(_localctx._name);
 					}
 					}
-					State = 905;
+					State = 982;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4899942787422126080L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6899514616747915177L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 1381480875L) != 0) );
+				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594037L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 45268366767967L) != 0) );
 				}
 				break;
 			default:
@@ -6523,21 +7361,21 @@ internal partial class TurnrowParser : Parser {
 		public IToken inAll;
 		public ClaimContext claimed;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode REPEAT() { return GetToken(TurnrowParser.REPEAT, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COMMA() { return GetToken(TurnrowParser.COMMA, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ROWS() { return GetToken(TurnrowParser.ROWS, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TO() { return GetToken(TurnrowParser.TO, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ROW() { return GetToken(TurnrowParser.ROW, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public CountContext[] count() {
 			return GetRuleContexts<CountContext>();
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public CountContext count(int i) {
 			return GetRuleContext<CountContext>(i);
 		}
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ROWS() { return GetToken(TurnrowParser.ROWS, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TO() { return GetToken(TurnrowParser.TO, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ROW() { return GetToken(TurnrowParser.ROW, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TIMES() { return GetToken(TurnrowParser.TIMES, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode MORE_WORD() { return GetToken(TurnrowParser.MORE_WORD, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COMMA() { return GetToken(TurnrowParser.COMMA, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ClaimContext claim() {
 			return GetRuleContext<ClaimContext>(0);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TIMES() { return GetToken(TurnrowParser.TIMES, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode MORE_WORD() { return GetToken(TurnrowParser.MORE_WORD, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ALL() { return GetToken(TurnrowParser.ALL, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode IN() { return GetToken(TurnrowParser.IN, 0); }
 		public RepeatLineContext(ParserRuleContext parent, int invokingState)
@@ -6550,81 +7388,89 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RepeatLineContext repeatLine() {
 		RepeatLineContext _localctx = new RepeatLineContext(Context, State);
-		EnterRule(_localctx, 118, RULE_repeatLine);
+		EnterRule(_localctx, 126, RULE_repeatLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 909;
+			State = 986;
 			Match(REPEAT);
-			State = 917;
+			State = 994;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
 				{
-				State = 910;
+				State = 987;
 				Match(ROWS);
-				State = 911;
+				State = 988;
 				_localctx.from = count();
-				State = 912;
+				State = 989;
 				Match(TO);
-				State = 913;
+				State = 990;
 				_localctx.to = count();
 				}
 				break;
 			case ROW:
 				{
-				State = 915;
+				State = 992;
 				Match(ROW);
-				State = 916;
+				State = 993;
 				_localctx.from = count();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 919;
-			Match(COMMA);
-			State = 920;
-			_localctx.times = count();
-			State = 928;
+			State = 1007;
 			ErrorHandler.Sync(this);
-			switch (TokenStream.LA(1)) {
-			case MORE_WORD:
+			_la = TokenStream.LA(1);
+			if (_la==COMMA) {
 				{
-				State = 921;
-				_localctx.more = Match(MORE_WORD);
-				State = 922;
-				Match(TIMES);
-				}
-				break;
-			case TIMES:
-				{
-				State = 923;
-				_localctx.end = Match(TIMES);
-				State = 926;
+				State = 996;
+				Match(COMMA);
+				State = 997;
+				_localctx.times = count();
+				State = 1005;
 				ErrorHandler.Sync(this);
-				_la = TokenStream.LA(1);
-				if (_la==IN) {
+				switch (TokenStream.LA(1)) {
+				case MORE_WORD:
 					{
-					State = 924;
-					_localctx.inAll = Match(IN);
-					State = 925;
-					Match(ALL);
+					State = 998;
+					_localctx.more = Match(MORE_WORD);
+					State = 999;
+					Match(TIMES);
 					}
-				}
+					break;
+				case TIMES:
+					{
+					State = 1000;
+					_localctx.end = Match(TIMES);
+					State = 1003;
+					ErrorHandler.Sync(this);
+					_la = TokenStream.LA(1);
+					if (_la==IN) {
+						{
+						State = 1001;
+						_localctx.inAll = Match(IN);
+						State = 1002;
+						Match(ALL);
+						}
+					}
 
+					}
+					break;
+				default:
+					throw new NoViableAltException(this);
 				}
-				break;
-			default:
-				throw new NoViableAltException(this);
+				}
 			}
-			State = 931;
+
+			State = 1010;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 930;
+				State = 1009;
 				_localctx.claimed = claim();
 				}
 			}
@@ -6671,36 +7517,36 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ForLineContext forLine() {
 		ForLineContext _localctx = new ForLineContext(Context, State);
-		EnterRule(_localctx, 120, RULE_forLine);
+		EnterRule(_localctx, 128, RULE_forLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 933;
+			State = 1012;
 			Match(FOR);
-			State = 934;
+			State = 1013;
 			_localctx._sizeRange = sizeRange();
 			_localctx._sizes.Add(_localctx._sizeRange);
-			State = 939;
+			State = 1018;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 935;
+				State = 1014;
 				Match(COMMA);
-				State = 936;
+				State = 1015;
 				_localctx._sizeRange = sizeRange();
 				_localctx._sizes.Add(_localctx._sizeRange);
 				}
 				}
-				State = 941;
+				State = 1020;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 942;
+			State = 1021;
 			Match(COLON);
-			State = 943;
+			State = 1022;
 			_localctx.done = sizedLine();
 			}
 		}
@@ -6735,21 +7581,21 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SizeRangeContext sizeRange() {
 		SizeRangeContext _localctx = new SizeRangeContext(Context, State);
-		EnterRule(_localctx, 122, RULE_sizeRange);
+		EnterRule(_localctx, 130, RULE_sizeRange);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 945;
+			State = 1024;
 			_localctx.first = sizeName();
-			State = 948;
+			State = 1027;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==TO) {
 				{
-				State = 946;
+				State = 1025;
 				Match(TO);
-				State = 947;
+				State = 1026;
 				_localctx.last = sizeName();
 				}
 			}
@@ -6778,6 +7624,7 @@ internal partial class TurnrowParser : Parser {
 		public LeaveLineContext asLeave;
 		public AddLineContext asAdd;
 		public ShapeLineContext asShape;
+		public SolidLineContext asSolid;
 		[System.Diagnostics.DebuggerNonUserCode] public TurnLineContext turnLine() {
 			return GetRuleContext<TurnLineContext>(0);
 		}
@@ -6808,6 +7655,9 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ShapeLineContext shapeLine() {
 			return GetRuleContext<ShapeLineContext>(0);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public SolidLineContext solidLine() {
+			return GetRuleContext<SolidLineContext>(0);
+		}
 		public SizedLineContext(ParserRuleContext parent, int invokingState)
 			: base(parent, invokingState)
 		{
@@ -6818,15 +7668,15 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SizedLineContext sizedLine() {
 		SizedLineContext _localctx = new SizedLineContext(Context, State);
-		EnterRule(_localctx, 124, RULE_sizedLine);
+		EnterRule(_localctx, 132, RULE_sizedLine);
 		try {
-			State = 960;
+			State = 1040;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case TURN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 950;
+				State = 1029;
 				_localctx.asTurn = turnLine();
 				}
 				break;
@@ -6836,64 +7686,71 @@ internal partial class TurnrowParser : Parser {
 			case RIGHT:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 951;
+				State = 1030;
 				_localctx.asEdge = edgeLine();
 				}
 				break;
 			case MARK:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 952;
+				State = 1031;
 				_localctx.asMark = markLine();
 				}
 				break;
 			case ROW:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 953;
+				State = 1032;
 				_localctx.asRow = rowLine();
 				}
 				break;
 			case ROWS:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 954;
+				State = 1033;
 				_localctx.asRows = rowsLine();
 				}
 				break;
 			case REPEAT:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 955;
+				State = 1034;
 				_localctx.asRepeat = repeatLine();
 				}
 				break;
 			case STRAIGHT:
 				EnterOuterAlt(_localctx, 7);
 				{
-				State = 956;
+				State = 1035;
 				_localctx.asStraight = straightLine();
 				}
 				break;
 			case LEAVE:
 				EnterOuterAlt(_localctx, 8);
 				{
-				State = 957;
+				State = 1036;
 				_localctx.asLeave = leaveLine();
 				}
 				break;
 			case ADD:
 				EnterOuterAlt(_localctx, 9);
 				{
-				State = 958;
+				State = 1037;
 				_localctx.asAdd = addLine();
 				}
 				break;
 			case SHAPE:
 				EnterOuterAlt(_localctx, 10);
 				{
-				State = 959;
+				State = 1038;
 				_localctx.asShape = shapeLine();
+				}
+				break;
+			case SOLID:
+				EnterOuterAlt(_localctx, 11);
+				{
+				State = 1039;
+				_localctx.asSolid = solidLine();
 				}
 				break;
 			default:
@@ -6964,30 +7821,30 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StraightLineContext straightLine() {
 		StraightLineContext _localctx = new StraightLineContext(Context, State);
-		EnterRule(_localctx, 126, RULE_straightLine);
+		EnterRule(_localctx, 134, RULE_straightLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 962;
+			State = 1042;
 			Match(STRAIGHT);
-			State = 974;
+			State = 1054;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case TO:
 				{
-				State = 963;
+				State = 1043;
 				Match(TO);
-				State = 964;
+				State = 1044;
 				_localctx.length = sum();
-				State = 967;
+				State = 1047;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AT) {
 					{
-					State = 965;
+					State = 1045;
 					Match(AT);
-					State = 966;
+					State = 1046;
 					_localctx.at = edge();
 					}
 				}
@@ -6996,9 +7853,9 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case FOR:
 				{
-				State = 969;
+				State = 1049;
 				_localctx.further = Match(FOR);
-				State = 970;
+				State = 1050;
 				_localctx.length = sum();
 				}
 				break;
@@ -7018,6 +7875,7 @@ internal partial class TurnrowParser : Parser {
 			case FROM:
 			case GAUGE:
 			case HOOK:
+			case KEY:
 			case LEFT:
 			case MADE:
 			case MARK:
@@ -7032,11 +7890,13 @@ internal partial class TurnrowParser : Parser {
 			case SHAPE:
 			case SIZES:
 			case SKILL:
+			case SOLID:
 			case STITCH:
 			case STRAIGHT:
 			case SWATCH:
 			case TERMS:
 			case TURN:
+			case USE:
 			case VERSION:
 			case WEARER:
 			case WEAVE:
@@ -7045,13 +7905,13 @@ internal partial class TurnrowParser : Parser {
 			case ALL:
 			case ALONG:
 			case APART:
-			case ARE:
 			case BEFORE:
 			case BUT:
 			case CH:
 			case CHAINS:
 			case CORNER:
 			case COUNTS:
+			case CUP:
 			case DOES:
 			case DOWN:
 			case EACH:
@@ -7064,6 +7924,7 @@ internal partial class TurnrowParser : Parser {
 			case EVERY:
 			case EXTRA:
 			case FACING:
+			case FLAT:
 			case FOUNDATION:
 			case HERE:
 			case HIGH:
@@ -7071,6 +7932,7 @@ internal partial class TurnrowParser : Parser {
 			case LATER:
 			case LEAST:
 			case LESS:
+			case LIE:
 			case LONGER:
 			case MAKE:
 			case MIRRORED:
@@ -7089,17 +7951,24 @@ internal partial class TurnrowParser : Parser {
 			case ORDER:
 			case OVER:
 			case PICKED:
+			case PICTURE:
 			case PLACE:
 			case PLAIN:
 			case REMAIN:
+			case REPEATS:
 			case REST:
 			case ROUNDED:
+			case RUFFLE:
 			case SAME:
+			case SIDES:
 			case SKIPPED:
 			case SKIPPING:
 			case SLIPPING:
+			case STACKED:
+			case STAGGERED:
 			case STRETCHES:
 			case THEN:
+			case THICK:
 			case TIMES:
 			case TURNED:
 			case TURNING:
@@ -7116,50 +7985,50 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 971;
+				State = 1051;
 				_localctx.amount = count();
-				State = 972;
+				State = 1052;
 				_localctx.counted = rowsWord();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 978;
+			State = 1058;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==FROM) {
 				{
-				State = 976;
+				State = 1056;
 				Match(FROM);
-				State = 977;
+				State = 1057;
 				_localctx.mark = name();
 				}
 			}
 
-			State = 984;
+			State = 1064;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 980;
+				State = 1060;
 				Match(COMMA);
-				State = 981;
+				State = 1061;
 				_localctx._rowFix = rowFix();
 				_localctx._fixes.Add(_localctx._rowFix);
 				}
 				}
-				State = 986;
+				State = 1066;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 988;
+			State = 1068;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 987;
+				State = 1067;
 				_localctx.claimed = claim();
 				}
 			}
@@ -7179,6 +8048,8 @@ internal partial class TurnrowParser : Parser {
 
 	internal partial class RowFixContext : ParserRuleContext {
 		public SideContext facing;
+		public NameContext pattern;
+		public StitchContext by;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EVEN() { return GetToken(TurnrowParser.EVEN, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public RowsWordContext rowsWord() {
 			return GetRuleContext<RowsWordContext>(0);
@@ -7187,6 +8058,14 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode END() { return GetToken(TurnrowParser.END, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public SideContext side() {
 			return GetRuleContext<SideContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode IN() { return GetToken(TurnrowParser.IN, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public NameContext name() {
+			return GetRuleContext<NameContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EDGES() { return GetToken(TurnrowParser.EDGES, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public StitchContext stitch() {
+			return GetRuleContext<StitchContext>(0);
 		}
 		public RowFixContext(ParserRuleContext parent, int invokingState)
 			: base(parent, invokingState)
@@ -7198,36 +8077,56 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RowFixContext rowFix() {
 		RowFixContext _localctx = new RowFixContext(Context, State);
-		EnterRule(_localctx, 128, RULE_rowFix);
+		EnterRule(_localctx, 136, RULE_rowFix);
 		try {
-			State = 996;
+			State = 1081;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case EVEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 990;
+				State = 1070;
 				Match(EVEN);
-				State = 991;
+				State = 1071;
 				rowsWord();
 				}
 				break;
 			case ODD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 992;
+				State = 1072;
 				Match(ODD);
-				State = 993;
+				State = 1073;
 				rowsWord();
 				}
 				break;
 			case END:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 994;
+				State = 1074;
 				Match(END);
-				State = 995;
+				State = 1075;
 				_localctx.facing = side();
+				}
+				break;
+			case IN:
+				EnterOuterAlt(_localctx, 4);
+				{
+				State = 1076;
+				Match(IN);
+				State = 1077;
+				_localctx.pattern = name();
+				}
+				break;
+			case EDGES:
+				EnterOuterAlt(_localctx, 5);
+				{
+				State = 1078;
+				Match(EDGES);
+				State = 1079;
+				Match(IN);
+				State = 1080;
+				_localctx.by = stitch();
 				}
 				break;
 			default:
@@ -7273,37 +8172,37 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public LeaveLineContext leaveLine() {
 		LeaveLineContext _localctx = new LeaveLineContext(Context, State);
-		EnterRule(_localctx, 130, RULE_leaveLine);
+		EnterRule(_localctx, 138, RULE_leaveLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 998;
+			State = 1083;
 			Match(LEAVE);
-			State = 999;
+			State = 1084;
 			_localctx.amount = count();
-			State = 1002;
+			State = 1087;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==FOR) {
 				{
-				State = 1000;
+				State = 1085;
 				Match(FOR);
-				State = 1001;
+				State = 1086;
 				_localctx.later = Match(LATER);
 				}
 			}
 
-			State = 1004;
+			State = 1089;
 			Match(AT);
-			State = 1005;
+			State = 1090;
 			_localctx.at = edge();
-			State = 1007;
+			State = 1092;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 1006;
+				State = 1091;
 				_localctx.claimed = claim();
 				}
 			}
@@ -7351,41 +8250,41 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public AddLineContext addLine() {
 		AddLineContext _localctx = new AddLineContext(Context, State);
-		EnterRule(_localctx, 132, RULE_addLine);
+		EnterRule(_localctx, 140, RULE_addLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1009;
+			State = 1094;
 			Match(ADD);
-			State = 1010;
+			State = 1095;
 			_localctx.amount = count();
-			State = 1011;
+			State = 1096;
 			Match(AT);
-			State = 1012;
+			State = 1097;
 			_localctx.at = edge();
-			State = 1017;
+			State = 1102;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 1013;
+				State = 1098;
 				Match(COMMA);
-				State = 1014;
+				State = 1099;
 				_localctx.apart = Match(ONE);
-				State = 1015;
+				State = 1100;
 				Match(ROW);
-				State = 1016;
+				State = 1101;
 				Match(APART);
 				}
 			}
 
-			State = 1020;
+			State = 1105;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 1019;
+				State = 1104;
 				_localctx.claimed = claim();
 				}
 			}
@@ -7473,58 +8372,58 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ShapeLineContext shapeLine() {
 		ShapeLineContext _localctx = new ShapeLineContext(Context, State);
-		EnterRule(_localctx, 134, RULE_shapeLine);
+		EnterRule(_localctx, 142, RULE_shapeLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1022;
+			State = 1107;
 			Match(SHAPE);
-			State = 1078;
+			State = 1163;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case BY:
 				{
-				State = 1023;
+				State = 1108;
 				Match(BY);
-				State = 1024;
+				State = 1109;
 				_localctx.by = decreasing();
 				}
 				break;
 			case ROWS:
 				{
-				State = 1025;
+				State = 1110;
 				_localctx.many = Match(ROWS);
-				State = 1026;
+				State = 1111;
 				_localctx.from = count();
-				State = 1027;
+				State = 1112;
 				Match(TO);
-				State = 1028;
+				State = 1113;
 				_localctx.to = count();
-				State = 1029;
+				State = 1114;
 				_localctx.does = shapeDone();
 				}
 				break;
 			case FOR:
 			case TO:
 				{
-				State = 1039;
+				State = 1124;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case TO:
 					{
-					State = 1031;
+					State = 1116;
 					Match(TO);
-					State = 1032;
+					State = 1117;
 					_localctx.length = sum();
-					State = 1035;
+					State = 1120;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==AT) {
 						{
-						State = 1033;
+						State = 1118;
 						Match(AT);
-						State = 1034;
+						State = 1119;
 						_localctx.at = edge();
 						}
 					}
@@ -7533,45 +8432,45 @@ internal partial class TurnrowParser : Parser {
 					break;
 				case FOR:
 					{
-					State = 1037;
+					State = 1122;
 					_localctx.further = Match(FOR);
-					State = 1038;
+					State = 1123;
 					_localctx.length = sum();
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 1043;
+				State = 1128;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FROM) {
 					{
-					State = 1041;
+					State = 1126;
 					Match(FROM);
-					State = 1042;
+					State = 1127;
 					_localctx.mark = name();
 					}
 				}
 
-				State = 1049;
+				State = 1134;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 1045;
+					State = 1130;
 					Match(COMMA);
-					State = 1046;
+					State = 1131;
 					_localctx._rowFix = rowFix();
 					_localctx._fixes.Add(_localctx._rowFix);
 					}
 					}
-					State = 1051;
+					State = 1136;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 1052;
+				State = 1137;
 				_localctx.does = shapeDone();
 				}
 				break;
@@ -7591,6 +8490,7 @@ internal partial class TurnrowParser : Parser {
 			case FROM:
 			case GAUGE:
 			case HOOK:
+			case KEY:
 			case LEFT:
 			case MADE:
 			case MARK:
@@ -7605,11 +8505,13 @@ internal partial class TurnrowParser : Parser {
 			case SHAPE:
 			case SIZES:
 			case SKILL:
+			case SOLID:
 			case STITCH:
 			case STRAIGHT:
 			case SWATCH:
 			case TERMS:
 			case TURN:
+			case USE:
 			case VERSION:
 			case WEARER:
 			case WEAVE:
@@ -7618,13 +8520,13 @@ internal partial class TurnrowParser : Parser {
 			case ALL:
 			case ALONG:
 			case APART:
-			case ARE:
 			case BEFORE:
 			case BUT:
 			case CH:
 			case CHAINS:
 			case CORNER:
 			case COUNTS:
+			case CUP:
 			case DOES:
 			case DOWN:
 			case EACH:
@@ -7637,6 +8539,7 @@ internal partial class TurnrowParser : Parser {
 			case EVERY:
 			case EXTRA:
 			case FACING:
+			case FLAT:
 			case FOUNDATION:
 			case HERE:
 			case HIGH:
@@ -7644,6 +8547,7 @@ internal partial class TurnrowParser : Parser {
 			case LATER:
 			case LEAST:
 			case LESS:
+			case LIE:
 			case LONGER:
 			case MAKE:
 			case MIRRORED:
@@ -7662,17 +8566,24 @@ internal partial class TurnrowParser : Parser {
 			case ORDER:
 			case OVER:
 			case PICKED:
+			case PICTURE:
 			case PLACE:
 			case PLAIN:
 			case REMAIN:
+			case REPEATS:
 			case REST:
 			case ROUNDED:
+			case RUFFLE:
 			case SAME:
+			case SIDES:
 			case SKIPPED:
 			case SKIPPING:
 			case SLIPPING:
+			case STACKED:
+			case STAGGERED:
 			case STRETCHES:
 			case THEN:
+			case THICK:
 			case TIMES:
 			case TURNED:
 			case TURNING:
@@ -7689,66 +8600,66 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 1054;
+				State = 1139;
 				_localctx.rows = count();
-				State = 1076;
+				State = 1161;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 				case ROWS:
 					{
-					State = 1055;
+					State = 1140;
 					_localctx.counted = rowsWord();
-					State = 1058;
+					State = 1143;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==FROM) {
 						{
-						State = 1056;
+						State = 1141;
 						Match(FROM);
-						State = 1057;
+						State = 1142;
 						_localctx.mark = name();
 						}
 					}
 
-					State = 1064;
+					State = 1149;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					while (_la==COMMA) {
 						{
 						{
-						State = 1060;
+						State = 1145;
 						Match(COMMA);
-						State = 1061;
+						State = 1146;
 						_localctx._rowFix = rowFix();
 						_localctx._fixes.Add(_localctx._rowFix);
 						}
 						}
-						State = 1066;
+						State = 1151;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 					}
-					State = 1067;
+					State = 1152;
 					_localctx.does = shapeDone();
 					}
 					break;
 				case STITCH:
 				case STITCHES:
 					{
-					State = 1069;
+					State = 1154;
 					stitchesWord();
-					State = 1070;
+					State = 1155;
 					_localctx.inside = Match(IN);
-					State = 1074;
+					State = 1159;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 1071;
+						State = 1156;
 						Match(COMMA);
-						State = 1072;
+						State = 1157;
 						Match(BY);
-						State = 1073;
+						State = 1158;
 						_localctx.by = decreasing();
 						}
 					}
@@ -7808,35 +8719,35 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ShapeDoneContext shapeDone() {
 		ShapeDoneContext _localctx = new ShapeDoneContext(Context, State);
-		EnterRule(_localctx, 136, RULE_shapeDone);
+		EnterRule(_localctx, 144, RULE_shapeDone);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1090;
+			State = 1175;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case COLON:
 				{
-				State = 1080;
+				State = 1165;
 				Match(COLON);
-				State = 1081;
+				State = 1166;
 				_localctx._shaping = shaping();
 				_localctx._shapings.Add(_localctx._shaping);
-				State = 1086;
+				State = 1171;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==SEMICOLON) {
 					{
 					{
-					State = 1082;
+					State = 1167;
 					Match(SEMICOLON);
-					State = 1083;
+					State = 1168;
 					_localctx._shaping = shaping();
 					_localctx._shapings.Add(_localctx._shaping);
 					}
 					}
-					State = 1088;
+					State = 1173;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -7844,19 +8755,19 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EVENLY:
 				{
-				State = 1089;
+				State = 1174;
 				_localctx.solved = solve();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1093;
+			State = 1178;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 1092;
+				State = 1177;
 				_localctx.claimed = claim();
 				}
 			}
@@ -7909,43 +8820,43 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ShapingContext shaping() {
 		ShapingContext _localctx = new ShapingContext(Context, State);
-		EnterRule(_localctx, 138, RULE_shaping);
+		EnterRule(_localctx, 146, RULE_shaping);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1100;
+			State = 1185;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==AFTER) {
 				{
-				State = 1095;
+				State = 1180;
 				Match(AFTER);
-				State = 1096;
+				State = 1181;
 				_localctx.after = count();
-				State = 1097;
+				State = 1182;
 				rowsWord();
-				State = 1098;
+				State = 1183;
 				Match(COMMA);
 				}
 			}
 
-			State = 1102;
+			State = 1187;
 			_localctx.first = stage();
-			State = 1107;
+			State = 1192;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1103;
+				State = 1188;
 				Match(COMMA);
-				State = 1104;
+				State = 1189;
 				_localctx._shapingPart = shapingPart();
 				_localctx._parts.Add(_localctx._shapingPart);
 				}
 				}
-				State = 1109;
+				State = 1194;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -7967,6 +8878,7 @@ internal partial class TurnrowParser : Parser {
 		public CountContext amount;
 		public IToken later;
 		public EdgeContext at;
+		public IToken evenly;
 		public FrequencyContext when;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LEAVE() { return GetToken(TurnrowParser.LEAVE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public CountContext count() {
@@ -7977,6 +8889,7 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public EdgeContext edge() {
 			return GetRuleContext<EdgeContext>(0);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EVENLY() { return GetToken(TurnrowParser.EVENLY, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public FrequencyContext frequency() {
 			return GetRuleContext<FrequencyContext>(0);
 		}
@@ -7995,55 +8908,55 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StageContext stage() {
 		StageContext _localctx = new StageContext(Context, State);
-		EnterRule(_localctx, 140, RULE_stage);
+		EnterRule(_localctx, 148, RULE_stage);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1121;
+			State = 1206;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ADD:
 			case DEC:
 			case INC:
 				{
-				State = 1112;
+				State = 1197;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case DEC:
 				case INC:
 					{
-					State = 1110;
+					State = 1195;
 					_localctx.changed = change();
 					}
 					break;
 				case ADD:
 					{
-					State = 1111;
+					State = 1196;
 					Match(ADD);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 1114;
+				State = 1199;
 				_localctx.amount = count();
 				}
 				break;
 			case LEAVE:
 				{
-				State = 1115;
+				State = 1200;
 				Match(LEAVE);
-				State = 1116;
+				State = 1201;
 				_localctx.amount = count();
-				State = 1119;
+				State = 1204;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FOR) {
 					{
-					State = 1117;
+					State = 1202;
 					Match(FOR);
-					State = 1118;
+					State = 1203;
 					_localctx.later = Match(LATER);
 					}
 				}
@@ -8053,24 +8966,39 @@ internal partial class TurnrowParser : Parser {
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1125;
+			State = 1211;
 			ErrorHandler.Sync(this);
-			_la = TokenStream.LA(1);
-			if (_la==AT) {
+			switch (TokenStream.LA(1)) {
+			case AT:
 				{
-				State = 1123;
+				State = 1208;
 				Match(AT);
-				State = 1124;
+				State = 1209;
 				_localctx.at = edge();
 				}
+				break;
+			case EVENLY:
+				{
+				State = 1210;
+				_localctx.evenly = Match(EVENLY);
+				}
+				break;
+			case Eof:
+			case COMMA:
+			case SEMICOLON:
+			case EQUALS:
+			case BY:
+			case EVERY:
+				break;
+			default:
+				break;
 			}
-
-			State = 1128;
+			State = 1214;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==BY || _la==EVERY) {
 				{
-				State = 1127;
+				State = 1213;
 				_localctx.when = frequency();
 				}
 			}
@@ -8096,6 +9024,8 @@ internal partial class TurnrowParser : Parser {
 		public DecreasingContext by;
 		public StitchesInContext inset;
 		public EdgeContext at;
+		public IToken evenly;
+		public IToken way;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode THEN() { return GetToken(TurnrowParser.THEN, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public FrequencyContext frequency() {
 			return GetRuleContext<FrequencyContext>(0);
@@ -8120,6 +9050,9 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public EdgeContext edge() {
 			return GetRuleContext<EdgeContext>(0);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EVENLY() { return GetToken(TurnrowParser.EVENLY, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode STAGGERED() { return GetToken(TurnrowParser.STAGGERED, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode STACKED() { return GetToken(TurnrowParser.STACKED, 0); }
 		public ShapingPartContext(ParserRuleContext parent, int invokingState)
 			: base(parent, invokingState)
 		{
@@ -8130,23 +9063,24 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ShapingPartContext shapingPart() {
 		ShapingPartContext _localctx = new ShapingPartContext(Context, State);
-		EnterRule(_localctx, 142, RULE_shapingPart);
+		EnterRule(_localctx, 150, RULE_shapingPart);
+		int _la;
 		try {
-			State = 1144;
+			State = 1232;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case THEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1130;
+				State = 1216;
 				Match(THEN);
-				State = 1133;
+				State = 1219;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case BY:
 				case EVERY:
 					{
-					State = 1131;
+					State = 1217;
 					_localctx.when = frequency();
 					}
 					break;
@@ -8155,7 +9089,7 @@ internal partial class TurnrowParser : Parser {
 				case DEC:
 				case INC:
 					{
-					State = 1132;
+					State = 1218;
 					_localctx.next = stage();
 					}
 					break;
@@ -8167,21 +9101,21 @@ internal partial class TurnrowParser : Parser {
 			case EVERY:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1135;
+				State = 1221;
 				_localctx.often = everyRows();
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1136;
+				State = 1222;
 				Match(BY);
-				State = 1139;
+				State = 1225;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case TURNS:
 					{
-					State = 1137;
+					State = 1223;
 					_localctx.turns = turnRows();
 					}
 					break;
@@ -8189,7 +9123,7 @@ internal partial class TurnrowParser : Parser {
 				case SLIPPING:
 				case WORKING:
 					{
-					State = 1138;
+					State = 1224;
 					_localctx.by = decreasing();
 					}
 					break;
@@ -8203,17 +9137,40 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1141;
+				State = 1227;
 				_localctx.inset = stitchesIn();
 				}
 				break;
 			case AT:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1142;
+				State = 1228;
 				Match(AT);
-				State = 1143;
+				State = 1229;
 				_localctx.at = edge();
+				}
+				break;
+			case EVENLY:
+				EnterOuterAlt(_localctx, 6);
+				{
+				State = 1230;
+				_localctx.evenly = Match(EVENLY);
+				}
+				break;
+			case STACKED:
+			case STAGGERED:
+				EnterOuterAlt(_localctx, 7);
+				{
+				State = 1231;
+				_localctx.way = TokenStream.LT(1);
+				_la = TokenStream.LA(1);
+				if ( !(_la==STACKED || _la==STAGGERED) ) {
+					_localctx.way = ErrorHandler.RecoverInline(this);
+				}
+				else {
+					ErrorHandler.ReportMatch(this);
+				    Consume();
+				}
 				}
 				break;
 			default:
@@ -8251,24 +9208,24 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public FrequencyContext frequency() {
 		FrequencyContext _localctx = new FrequencyContext(Context, State);
-		EnterRule(_localctx, 144, RULE_frequency);
+		EnterRule(_localctx, 152, RULE_frequency);
 		try {
-			State = 1149;
+			State = 1237;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case EVERY:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1146;
+				State = 1234;
 				_localctx.often = everyRows();
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1147;
+				State = 1235;
 				Match(BY);
-				State = 1148;
+				State = 1236;
 				_localctx.turns = turnRows();
 				}
 				break;
@@ -8312,19 +9269,19 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public EveryRowsContext everyRows() {
 		EveryRowsContext _localctx = new EveryRowsContext(Context, State);
-		EnterRule(_localctx, 146, RULE_everyRows);
+		EnterRule(_localctx, 154, RULE_everyRows);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1151;
+			State = 1239;
 			Match(EVERY);
-			State = 1156;
+			State = 1244;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROW:
 				{
-				State = 1152;
+				State = 1240;
 				Match(ROW);
 				}
 				break;
@@ -8344,6 +9301,7 @@ internal partial class TurnrowParser : Parser {
 			case FROM:
 			case GAUGE:
 			case HOOK:
+			case KEY:
 			case LEFT:
 			case MADE:
 			case MARK:
@@ -8358,11 +9316,13 @@ internal partial class TurnrowParser : Parser {
 			case SHAPE:
 			case SIZES:
 			case SKILL:
+			case SOLID:
 			case STITCH:
 			case STRAIGHT:
 			case SWATCH:
 			case TERMS:
 			case TURN:
+			case USE:
 			case VERSION:
 			case WEARER:
 			case WEAVE:
@@ -8371,13 +9331,13 @@ internal partial class TurnrowParser : Parser {
 			case ALL:
 			case ALONG:
 			case APART:
-			case ARE:
 			case BEFORE:
 			case BUT:
 			case CH:
 			case CHAINS:
 			case CORNER:
 			case COUNTS:
+			case CUP:
 			case DOES:
 			case DOWN:
 			case EACH:
@@ -8390,6 +9350,7 @@ internal partial class TurnrowParser : Parser {
 			case EVERY:
 			case EXTRA:
 			case FACING:
+			case FLAT:
 			case FOUNDATION:
 			case HERE:
 			case HIGH:
@@ -8397,6 +9358,7 @@ internal partial class TurnrowParser : Parser {
 			case LATER:
 			case LEAST:
 			case LESS:
+			case LIE:
 			case LONGER:
 			case MAKE:
 			case MIRRORED:
@@ -8415,17 +9377,24 @@ internal partial class TurnrowParser : Parser {
 			case ORDER:
 			case OVER:
 			case PICKED:
+			case PICTURE:
 			case PLACE:
 			case PLAIN:
 			case REMAIN:
+			case REPEATS:
 			case REST:
 			case ROUNDED:
+			case RUFFLE:
 			case SAME:
+			case SIDES:
 			case SKIPPED:
 			case SKIPPING:
 			case SLIPPING:
+			case STACKED:
+			case STAGGERED:
 			case STRETCHES:
 			case THEN:
+			case THICK:
 			case TIMES:
 			case TURNED:
 			case TURNING:
@@ -8442,23 +9411,23 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 1153;
+				State = 1241;
 				_localctx.interval = count();
-				State = 1154;
+				State = 1242;
 				rowsWord();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1161;
+			State = 1249;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -4899942787422125952L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6899514616747915177L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 7823931819L) != 0)) {
+			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508352L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594037L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 256374599300959L) != 0)) {
 				{
-				State = 1158;
+				State = 1246;
 				_localctx.times = count();
-				State = 1159;
+				State = 1247;
 				Match(TIMES);
 				}
 			}
@@ -8503,31 +9472,31 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public TurnRowsContext turnRows() {
 		TurnRowsContext _localctx = new TurnRowsContext(Context, State);
-		EnterRule(_localctx, 148, RULE_turnRows);
+		EnterRule(_localctx, 156, RULE_turnRows);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1163;
+			State = 1251;
 			Match(TURNS);
-			State = 1164;
+			State = 1252;
 			Match(EVERY);
-			State = 1165;
+			State = 1253;
 			_localctx.interval = count();
-			State = 1166;
+			State = 1254;
 			Match(AND);
-			State = 1167;
+			State = 1255;
 			_localctx.byTurns = count();
-			State = 1168;
+			State = 1256;
 			rowsWord();
-			State = 1172;
+			State = 1260;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -4899942787422125952L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6899514616747915177L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 7823931819L) != 0)) {
+			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508352L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594037L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 256374599300959L) != 0)) {
 				{
-				State = 1169;
+				State = 1257;
 				_localctx.times = count();
-				State = 1170;
+				State = 1258;
 				Match(TIMES);
 				}
 			}
@@ -8561,33 +9530,33 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public DecreasingContext decreasing() {
 		DecreasingContext _localctx = new DecreasingContext(Context, State);
-		EnterRule(_localctx, 150, RULE_decreasing);
+		EnterRule(_localctx, 158, RULE_decreasing);
 		try {
-			State = 1179;
+			State = 1267;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case SKIPPING:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1174;
+				State = 1262;
 				Match(SKIPPING);
 				}
 				break;
 			case SLIPPING:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1175;
+				State = 1263;
 				Match(SLIPPING);
-				State = 1176;
+				State = 1264;
 				Match(OVER);
 				}
 				break;
 			case WORKING:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1177;
+				State = 1265;
 				Match(WORKING);
-				State = 1178;
+				State = 1266;
 				Match(TOGETHER);
 				}
 				break;
@@ -8627,32 +9596,32 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StitchesInContext stitchesIn() {
 		StitchesInContext _localctx = new StitchesInContext(Context, State);
-		EnterRule(_localctx, 152, RULE_stitchesIn);
+		EnterRule(_localctx, 160, RULE_stitchesIn);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1183;
+			State = 1271;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WORD:
 				{
-				State = 1181;
+				State = 1269;
 				_localctx.called = Match(WORD);
 				}
 				break;
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 1182;
+				State = 1270;
 				_localctx.amount = list();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1185;
+			State = 1273;
 			stitchesWord();
-			State = 1186;
+			State = 1274;
 			Match(IN);
 			}
 		}
@@ -8670,6 +9639,7 @@ internal partial class TurnrowParser : Parser {
 	internal partial class SolveContext : ParserRuleContext {
 		public CountContext target;
 		public EdgeContext at;
+		public IToken around;
 		public SolveOptionContext _solveOption;
 		public IList<SolveOptionContext> _options = new List<SolveOptionContext>();
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EVENLY() { return GetToken(TurnrowParser.EVENLY, 0); }
@@ -8678,13 +9648,14 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COMMA(int i) {
 			return GetToken(TurnrowParser.COMMA, i);
 		}
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AT() { return GetToken(TurnrowParser.AT, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public CountContext count() {
 			return GetRuleContext<CountContext>(0);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AT() { return GetToken(TurnrowParser.AT, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public EdgeContext edge() {
 			return GetRuleContext<EdgeContext>(0);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AROUND() { return GetToken(TurnrowParser.AROUND, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public SolveOptionContext[] solveOption() {
 			return GetRuleContexts<SolveOptionContext>();
 		}
@@ -8701,37 +9672,53 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SolveContext solve() {
 		SolveContext _localctx = new SolveContext(Context, State);
-		EnterRule(_localctx, 154, RULE_solve);
+		EnterRule(_localctx, 162, RULE_solve);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1188;
+			State = 1276;
 			Match(EVENLY);
-			State = 1189;
+			State = 1277;
 			Match(TO);
-			State = 1190;
+			State = 1278;
 			_localctx.target = count();
-			State = 1191;
+			State = 1279;
 			Match(COMMA);
-			State = 1192;
-			Match(AT);
-			State = 1193;
-			_localctx.at = edge();
-			State = 1198;
+			State = 1283;
+			ErrorHandler.Sync(this);
+			switch (TokenStream.LA(1)) {
+			case AT:
+				{
+				State = 1280;
+				Match(AT);
+				State = 1281;
+				_localctx.at = edge();
+				}
+				break;
+			case AROUND:
+				{
+				State = 1282;
+				_localctx.around = Match(AROUND);
+				}
+				break;
+			default:
+				throw new NoViableAltException(this);
+			}
+			State = 1289;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1194;
+				State = 1285;
 				Match(COMMA);
-				State = 1195;
+				State = 1286;
 				_localctx._solveOption = solveOption();
 				_localctx._options.Add(_localctx._solveOption);
 				}
 				}
-				State = 1200;
+				State = 1291;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -8783,43 +9770,43 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SolveOptionContext solveOption() {
 		SolveOptionContext _localctx = new SolveOptionContext(Context, State);
-		EnterRule(_localctx, 156, RULE_solveOption);
+		EnterRule(_localctx, 164, RULE_solveOption);
 		int _la;
 		try {
-			State = 1217;
+			State = 1308;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ON:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1201;
+				State = 1292;
 				Match(ON);
-				State = 1202;
+				State = 1293;
 				Match(RS);
-				State = 1203;
+				State = 1294;
 				rowsWord();
 				}
 				break;
 			case LONGER:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1204;
+				State = 1295;
 				Match(LONGER);
-				State = 1205;
+				State = 1296;
 				Match(FIRST);
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1206;
+				State = 1297;
 				Match(BY);
-				State = 1209;
+				State = 1300;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case TURNS:
 					{
-					State = 1207;
+					State = 1298;
 					Match(TURNS);
 					}
 					break;
@@ -8827,7 +9814,7 @@ internal partial class TurnrowParser : Parser {
 				case SLIPPING:
 				case WORKING:
 					{
-					State = 1208;
+					State = 1299;
 					_localctx.by = decreasing();
 					}
 					break;
@@ -8840,7 +9827,7 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1211;
+				State = 1302;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==FIRST || _la==LAST) ) {
@@ -8850,11 +9837,11 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1212;
+				State = 1303;
 				_localctx.rows = count();
-				State = 1213;
+				State = 1304;
 				rowsWord();
-				State = 1214;
+				State = 1305;
 				Match(PLAIN);
 				}
 				break;
@@ -8863,8 +9850,205 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1216;
+				State = 1307;
 				_localctx.inset = stitchesIn();
+				}
+				break;
+			default:
+				throw new NoViableAltException(this);
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class SolidLineContext : ParserRuleContext {
+		public NameContext shape;
+		public SumContext across;
+		public SumContext other;
+		public IToken way;
+		public SolidPartContext _solidPart;
+		public IList<SolidPartContext> _parts = new List<SolidPartContext>();
+		public ClaimContext claimed;
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SOLID() { return GetToken(TurnrowParser.SOLID, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ACROSS() { return GetToken(TurnrowParser.ACROSS, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public NameContext name() {
+			return GetRuleContext<NameContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public SumContext[] sum() {
+			return GetRuleContexts<SumContext>();
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public SumContext sum(int i) {
+			return GetRuleContext<SumContext>(i);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode BY() { return GetToken(TurnrowParser.BY, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode[] COMMA() { return GetTokens(TurnrowParser.COMMA); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COMMA(int i) {
+			return GetToken(TurnrowParser.COMMA, i);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public SolidPartContext[] solidPart() {
+			return GetRuleContexts<SolidPartContext>();
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public SolidPartContext solidPart(int i) {
+			return GetRuleContext<SolidPartContext>(i);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ClaimContext claim() {
+			return GetRuleContext<ClaimContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode HIGH() { return GetToken(TurnrowParser.HIGH, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode THICK() { return GetToken(TurnrowParser.THICK, 0); }
+		public SolidLineContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_solidLine; } }
+	}
+
+	[RuleVersion(0)]
+	public SolidLineContext solidLine() {
+		SolidLineContext _localctx = new SolidLineContext(Context, State);
+		EnterRule(_localctx, 166, RULE_solidLine);
+		int _la;
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 1310;
+			Match(SOLID);
+			State = 1311;
+			_localctx.shape = name();
+			State = 1312;
+			_localctx.across = sum();
+			State = 1313;
+			Match(ACROSS);
+			State = 1318;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			if (_la==BY) {
+				{
+				State = 1314;
+				Match(BY);
+				State = 1315;
+				_localctx.other = sum();
+				State = 1316;
+				_localctx.way = TokenStream.LT(1);
+				_la = TokenStream.LA(1);
+				if ( !(_la==HIGH || _la==THICK) ) {
+					_localctx.way = ErrorHandler.RecoverInline(this);
+				}
+				else {
+					ErrorHandler.ReportMatch(this);
+				    Consume();
+				}
+				}
+			}
+
+			State = 1324;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			while (_la==COMMA) {
+				{
+				{
+				State = 1320;
+				Match(COMMA);
+				State = 1321;
+				_localctx._solidPart = solidPart();
+				_localctx._parts.Add(_localctx._solidPart);
+				}
+				}
+				State = 1326;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+			}
+			State = 1328;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			if (_la==EQUALS) {
+				{
+				State = 1327;
+				_localctx.claimed = claim();
+				}
+			}
+
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class SolidPartContext : ParserRuleContext {
+		public IToken said;
+		public IToken way;
+		public SingleContext multiple;
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode WORD() { return GetToken(TurnrowParser.WORD, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode STAGGERED() { return GetToken(TurnrowParser.STAGGERED, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode STACKED() { return GetToken(TurnrowParser.STACKED, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode MULTIPLE() { return GetToken(TurnrowParser.MULTIPLE, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode OF() { return GetToken(TurnrowParser.OF, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public SingleContext single() {
+			return GetRuleContext<SingleContext>(0);
+		}
+		public SolidPartContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_solidPart; } }
+	}
+
+	[RuleVersion(0)]
+	public SolidPartContext solidPart() {
+		SolidPartContext _localctx = new SolidPartContext(Context, State);
+		EnterRule(_localctx, 168, RULE_solidPart);
+		int _la;
+		try {
+			State = 1335;
+			ErrorHandler.Sync(this);
+			switch (TokenStream.LA(1)) {
+			case WORD:
+				EnterOuterAlt(_localctx, 1);
+				{
+				State = 1330;
+				_localctx.said = Match(WORD);
+				}
+				break;
+			case STACKED:
+			case STAGGERED:
+				EnterOuterAlt(_localctx, 2);
+				{
+				State = 1331;
+				_localctx.way = TokenStream.LT(1);
+				_la = TokenStream.LA(1);
+				if ( !(_la==STACKED || _la==STAGGERED) ) {
+					_localctx.way = ErrorHandler.RecoverInline(this);
+				}
+				else {
+					ErrorHandler.ReportMatch(this);
+				    Consume();
+				}
+				}
+				break;
+			case MULTIPLE:
+				EnterOuterAlt(_localctx, 3);
+				{
+				State = 1332;
+				Match(MULTIPLE);
+				State = 1333;
+				Match(OF);
+				State = 1334;
+				_localctx.multiple = single();
 				}
 				break;
 			default:
@@ -8938,65 +10122,65 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SeamLineContext seamLine() {
 		SeamLineContext _localctx = new SeamLineContext(Context, State);
-		EnterRule(_localctx, 158, RULE_seamLine);
+		EnterRule(_localctx, 170, RULE_seamLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1219;
+			State = 1337;
 			Match(SEAM);
-			State = 1221;
+			State = 1339;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1220;
+				State = 1338;
 				_localctx._walkWord = walkWord();
 				_localctx._first.Add(_localctx._walkWord);
 				}
 				}
-				State = 1223;
+				State = 1341;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4899916399143059456L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6899514625371404201L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 1381480891L) != 0) );
-			State = 1229;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611686036145242112L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843249799038325L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 45268367030111L) != 0) );
+			State = 1347;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==AND) {
 				{
 				{
-				State = 1225;
+				State = 1343;
 				Match(AND);
-				State = 1226;
+				State = 1344;
 				_localctx._walkWords = walkWords();
 				_localctx._firstMore.Add(_localctx._walkWords);
 				}
 				}
-				State = 1231;
+				State = 1349;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1239;
+			State = 1357;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 1232;
+				State = 1350;
 				Match(COMMA);
-				State = 1237;
+				State = 1355;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if (((((_la - 44)) & ~0x3f) == 0 && ((1L << (_la - 44)) & 9042383626895361L) != 0)) {
+				if (((((_la - 46)) & ~0x3f) == 0 && ((1L << (_la - 46)) & 144396663052828673L) != 0)) {
 					{
-					State = 1233;
+					State = 1351;
 					_localctx.rows = selection();
-					State = 1235;
+					State = 1353;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 1234;
+						State = 1352;
 						Match(COMMA);
 						}
 					}
@@ -9007,65 +10191,65 @@ internal partial class TurnrowParser : Parser {
 				}
 			}
 
-			State = 1241;
+			State = 1359;
 			Match(WITH);
-			State = 1243;
+			State = 1361;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1242;
+				State = 1360;
 				_localctx._walkWord = walkWord();
 				_localctx._second.Add(_localctx._walkWord);
 				}
 				}
-				State = 1245;
+				State = 1363;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4899916399143059456L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6899514625371404201L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 1381480891L) != 0) );
-			State = 1251;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611686036145242112L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843249799038325L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 45268367030111L) != 0) );
+			State = 1369;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==AND) {
 				{
 				{
-				State = 1247;
+				State = 1365;
 				Match(AND);
-				State = 1248;
+				State = 1366;
 				_localctx._walkWords = walkWords();
 				_localctx._secondMore.Add(_localctx._walkWords);
 				}
 				}
-				State = 1253;
+				State = 1371;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1258;
+			State = 1376;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1254;
+				State = 1372;
 				Match(COMMA);
-				State = 1255;
+				State = 1373;
 				_localctx._seamPart = seamPart();
 				_localctx._parts.Add(_localctx._seamPart);
 				}
 				}
-				State = 1260;
+				State = 1378;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1263;
+			State = 1381;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COLON) {
 				{
-				State = 1261;
+				State = 1379;
 				Match(COLON);
-				State = 1262;
+				State = 1380;
 				_localctx.worked = rate();
 				}
 			}
@@ -9102,26 +10286,26 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public WalkWordsContext walkWords() {
 		WalkWordsContext _localctx = new WalkWordsContext(Context, State);
-		EnterRule(_localctx, 160, RULE_walkWords);
+		EnterRule(_localctx, 172, RULE_walkWords);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1266;
+			State = 1384;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1265;
+				State = 1383;
 				_localctx._walkWord = walkWord();
 				_localctx._words.Add(_localctx._walkWord);
 				}
 				}
-				State = 1268;
+				State = 1386;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4899916399143059456L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6899514625371404201L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 1381480891L) != 0) );
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611686036145242112L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843249799038325L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 45268367030111L) != 0) );
 			}
 		}
 		catch (RecognitionException re) {
@@ -9171,10 +10355,10 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SeamPartContext seamPart() {
 		SeamPartContext _localctx = new SeamPartContext(Context, State);
-		EnterRule(_localctx, 162, RULE_seamPart);
+		EnterRule(_localctx, 174, RULE_seamPart);
 		int _la;
 		try {
-			State = 1286;
+			State = 1404;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
@@ -9183,27 +10367,27 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1270;
+				State = 1388;
 				_localctx.rows = selection();
 				}
 				break;
 			case EASING:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1271;
+				State = 1389;
 				_localctx.eased = Match(EASING);
-				State = 1277;
+				State = 1395;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==NUMBER || _la==FRACTION) {
 					{
-					State = 1272;
+					State = 1390;
 					_localctx.least = list();
-					State = 1273;
+					State = 1391;
 					Match(TO);
-					State = 1274;
+					State = 1392;
 					_localctx.most = list();
-					State = 1275;
+					State = 1393;
 					_localctx.measure = unit();
 					}
 				}
@@ -9213,29 +10397,29 @@ internal partial class TurnrowParser : Parser {
 			case IN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1279;
+				State = 1397;
 				Match(IN);
-				State = 1283;
+				State = 1401;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case THE:
 					{
-					State = 1280;
+					State = 1398;
 					Match(THE);
-					State = 1281;
+					State = 1399;
 					_localctx.order = Match(SAME);
 					}
 					break;
 				case OPPOSITE:
 					{
-					State = 1282;
+					State = 1400;
 					_localctx.order = Match(OPPOSITE);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 1285;
+				State = 1403;
 				Match(ORDER);
 				}
 				break;
@@ -9273,9 +10457,9 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public WalkWordContext walkWord() {
 		WalkWordContext _localctx = new WalkWordContext(Context, State);
-		EnterRule(_localctx, 164, RULE_walkWord);
+		EnterRule(_localctx, 176, RULE_walkWord);
 		try {
-			State = 1294;
+			State = 1412;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -9293,6 +10477,7 @@ internal partial class TurnrowParser : Parser {
 			case FROM:
 			case GAUGE:
 			case HOOK:
+			case KEY:
 			case LEFT:
 			case MADE:
 			case MARK:
@@ -9307,11 +10492,13 @@ internal partial class TurnrowParser : Parser {
 			case SHAPE:
 			case SIZES:
 			case SKILL:
+			case SOLID:
 			case STITCH:
 			case STRAIGHT:
 			case SWATCH:
 			case TERMS:
 			case TURN:
+			case USE:
 			case VERSION:
 			case WEARER:
 			case WEAVE:
@@ -9320,13 +10507,13 @@ internal partial class TurnrowParser : Parser {
 			case ALL:
 			case ALONG:
 			case APART:
-			case ARE:
 			case BEFORE:
 			case BUT:
 			case CH:
 			case CHAINS:
 			case CORNER:
 			case COUNTS:
+			case CUP:
 			case DOES:
 			case DOWN:
 			case EACH:
@@ -9339,6 +10526,7 @@ internal partial class TurnrowParser : Parser {
 			case EVERY:
 			case EXTRA:
 			case FACING:
+			case FLAT:
 			case FOUNDATION:
 			case HERE:
 			case HIGH:
@@ -9346,6 +10534,7 @@ internal partial class TurnrowParser : Parser {
 			case LATER:
 			case LEAST:
 			case LESS:
+			case LIE:
 			case LONGER:
 			case MAKE:
 			case MIRRORED:
@@ -9364,17 +10553,24 @@ internal partial class TurnrowParser : Parser {
 			case ORDER:
 			case OVER:
 			case PICKED:
+			case PICTURE:
 			case PLACE:
 			case PLAIN:
 			case REMAIN:
+			case REPEATS:
 			case REST:
 			case ROUNDED:
+			case RUFFLE:
 			case SAME:
+			case SIDES:
 			case SKIPPED:
 			case SKIPPING:
 			case SLIPPING:
+			case STACKED:
+			case STAGGERED:
 			case STRETCHES:
 			case THEN:
+			case THICK:
 			case TIMES:
 			case TURNED:
 			case TURNING:
@@ -9390,42 +10586,42 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1288;
+				State = 1406;
 				name();
 				}
 				break;
 			case FIRST:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1289;
+				State = 1407;
 				Match(FIRST);
 				}
 				break;
 			case LAST:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1290;
+				State = 1408;
 				Match(LAST);
 				}
 				break;
 			case ROW:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1291;
+				State = 1409;
 				Match(ROW);
 				}
 				break;
 			case ROWS:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1292;
+				State = 1410;
 				Match(ROWS);
 				}
 				break;
 			case STITCHES:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 1293;
+				State = 1411;
 				Match(STITCHES);
 				}
 				break;
@@ -9476,10 +10672,10 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SelectionContext selection() {
 		SelectionContext _localctx = new SelectionContext(Context, State);
-		EnterRule(_localctx, 166, RULE_selection);
+		EnterRule(_localctx, 178, RULE_selection);
 		int _la;
 		try {
-			State = 1312;
+			State = 1430;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ALL:
@@ -9487,19 +10683,19 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1298;
+				State = 1416;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==ALL) {
 					{
-					State = 1296;
+					State = 1414;
 					_localctx.all = Match(ALL);
-					State = 1297;
+					State = 1415;
 					Match(BUT);
 					}
 				}
 
-				State = 1300;
+				State = 1418;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==FIRST || _la==LAST) ) {
@@ -9509,12 +10705,12 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1305;
+				State = 1423;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1301;
+					State = 1419;
 					Match(ROW);
 					}
 					break;
@@ -9534,6 +10730,7 @@ internal partial class TurnrowParser : Parser {
 				case FROM:
 				case GAUGE:
 				case HOOK:
+				case KEY:
 				case LEFT:
 				case MADE:
 				case MARK:
@@ -9548,11 +10745,13 @@ internal partial class TurnrowParser : Parser {
 				case SHAPE:
 				case SIZES:
 				case SKILL:
+				case SOLID:
 				case STITCH:
 				case STRAIGHT:
 				case SWATCH:
 				case TERMS:
 				case TURN:
+				case USE:
 				case VERSION:
 				case WEARER:
 				case WEAVE:
@@ -9561,13 +10760,13 @@ internal partial class TurnrowParser : Parser {
 				case ALL:
 				case ALONG:
 				case APART:
-				case ARE:
 				case BEFORE:
 				case BUT:
 				case CH:
 				case CHAINS:
 				case CORNER:
 				case COUNTS:
+				case CUP:
 				case DOES:
 				case DOWN:
 				case EACH:
@@ -9580,6 +10779,7 @@ internal partial class TurnrowParser : Parser {
 				case EVERY:
 				case EXTRA:
 				case FACING:
+				case FLAT:
 				case FOUNDATION:
 				case HERE:
 				case HIGH:
@@ -9587,6 +10787,7 @@ internal partial class TurnrowParser : Parser {
 				case LATER:
 				case LEAST:
 				case LESS:
+				case LIE:
 				case LONGER:
 				case MAKE:
 				case MIRRORED:
@@ -9605,17 +10806,24 @@ internal partial class TurnrowParser : Parser {
 				case ORDER:
 				case OVER:
 				case PICKED:
+				case PICTURE:
 				case PLACE:
 				case PLAIN:
 				case REMAIN:
+				case REPEATS:
 				case REST:
 				case ROUNDED:
+				case RUFFLE:
 				case SAME:
+				case SIDES:
 				case SKIPPED:
 				case SKIPPING:
 				case SLIPPING:
+				case STACKED:
+				case STAGGERED:
 				case STRETCHES:
 				case THEN:
+				case THICK:
 				case TIMES:
 				case TURNED:
 				case TURNING:
@@ -9632,9 +10840,9 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1302;
+					State = 1420;
 					_localctx.amount = count();
-					State = 1303;
+					State = 1421;
 					rowsWord();
 					}
 					break;
@@ -9646,13 +10854,13 @@ internal partial class TurnrowParser : Parser {
 			case ROWS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1307;
+				State = 1425;
 				Match(ROWS);
-				State = 1308;
+				State = 1426;
 				_localctx.from = count();
-				State = 1309;
+				State = 1427;
 				Match(TO);
-				State = 1310;
+				State = 1428;
 				_localctx.to = count();
 				}
 				break;
@@ -9712,51 +10920,51 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RateContext rate() {
 		RateContext _localctx = new RateContext(Context, State);
-		EnterRule(_localctx, 168, RULE_rate);
+		EnterRule(_localctx, 180, RULE_rate);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1315;
+			State = 1433;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==NUMBER || _la==FRACTION) {
 				{
-				State = 1314;
+				State = 1432;
 				_localctx.amount = list();
 				}
 			}
 
-			State = 1318;
+			State = 1436;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1317;
+				State = 1435;
 				_localctx._name = name();
 				_localctx._words.Add(_localctx._name);
 				}
 				}
-				State = 1320;
+				State = 1438;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4899942787422126080L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6899514616747915177L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 1381480875L) != 0) );
-			State = 1343;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594037L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 45268366767967L) != 0) );
+			State = 1461;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case IN:
 				{
-				State = 1322;
+				State = 1440;
 				_localctx.way = Match(IN);
-				State = 1323;
+				State = 1441;
 				Match(EACH);
-				State = 1330;
+				State = 1448;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1324;
+					State = 1442;
 					_localctx.row = Match(ROW);
 					}
 					break;
@@ -9775,6 +10983,7 @@ internal partial class TurnrowParser : Parser {
 				case FROM:
 				case GAUGE:
 				case HOOK:
+				case KEY:
 				case LEFT:
 				case MADE:
 				case MARK:
@@ -9789,11 +10998,13 @@ internal partial class TurnrowParser : Parser {
 				case SHAPE:
 				case SIZES:
 				case SKILL:
+				case SOLID:
 				case STITCH:
 				case STRAIGHT:
 				case SWATCH:
 				case TERMS:
 				case TURN:
+				case USE:
 				case VERSION:
 				case WEARER:
 				case WEAVE:
@@ -9802,13 +11013,13 @@ internal partial class TurnrowParser : Parser {
 				case ALL:
 				case ALONG:
 				case APART:
-				case ARE:
 				case BEFORE:
 				case BUT:
 				case CH:
 				case CHAINS:
 				case CORNER:
 				case COUNTS:
+				case CUP:
 				case DOES:
 				case DOWN:
 				case EACH:
@@ -9821,6 +11032,7 @@ internal partial class TurnrowParser : Parser {
 				case EVERY:
 				case EXTRA:
 				case FACING:
+				case FLAT:
 				case FOUNDATION:
 				case HERE:
 				case HIGH:
@@ -9828,6 +11040,7 @@ internal partial class TurnrowParser : Parser {
 				case LATER:
 				case LEAST:
 				case LESS:
+				case LIE:
 				case LONGER:
 				case MAKE:
 				case MIRRORED:
@@ -9846,17 +11059,24 @@ internal partial class TurnrowParser : Parser {
 				case ORDER:
 				case OVER:
 				case PICKED:
+				case PICTURE:
 				case PLACE:
 				case PLAIN:
 				case REMAIN:
+				case REPEATS:
 				case REST:
 				case ROUNDED:
+				case RUFFLE:
 				case SAME:
+				case SIDES:
 				case SKIPPED:
 				case SKIPPING:
 				case SLIPPING:
+				case STACKED:
+				case STAGGERED:
 				case STRETCHES:
 				case THEN:
+				case THICK:
 				case TIMES:
 				case TURNED:
 				case TURNING:
@@ -9871,21 +11091,21 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case WORD:
 					{
-					State = 1326;
+					State = 1444;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 1325;
+						State = 1443;
 						_localctx._name = name();
 						_localctx._kind.Add(_localctx._name);
 						}
 						}
-						State = 1328;
+						State = 1446;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4899942787422126080L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6899514616747915177L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 1381480875L) != 0) );
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594037L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 45268366767967L) != 0) );
 					}
 					break;
 				default:
@@ -9895,14 +11115,14 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case PER:
 				{
-				State = 1332;
+				State = 1450;
 				_localctx.way = Match(PER);
-				State = 1340;
+				State = 1458;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1333;
+					State = 1451;
 					_localctx.row = Match(ROW);
 					}
 					break;
@@ -9922,6 +11142,7 @@ internal partial class TurnrowParser : Parser {
 				case FROM:
 				case GAUGE:
 				case HOOK:
+				case KEY:
 				case LEFT:
 				case MADE:
 				case MARK:
@@ -9936,11 +11157,13 @@ internal partial class TurnrowParser : Parser {
 				case SHAPE:
 				case SIZES:
 				case SKILL:
+				case SOLID:
 				case STITCH:
 				case STRAIGHT:
 				case SWATCH:
 				case TERMS:
 				case TURN:
+				case USE:
 				case VERSION:
 				case WEARER:
 				case WEAVE:
@@ -9949,13 +11172,13 @@ internal partial class TurnrowParser : Parser {
 				case ALL:
 				case ALONG:
 				case APART:
-				case ARE:
 				case BEFORE:
 				case BUT:
 				case CH:
 				case CHAINS:
 				case CORNER:
 				case COUNTS:
+				case CUP:
 				case DOES:
 				case DOWN:
 				case EACH:
@@ -9968,6 +11191,7 @@ internal partial class TurnrowParser : Parser {
 				case EVERY:
 				case EXTRA:
 				case FACING:
+				case FLAT:
 				case FOUNDATION:
 				case HERE:
 				case HIGH:
@@ -9975,6 +11199,7 @@ internal partial class TurnrowParser : Parser {
 				case LATER:
 				case LEAST:
 				case LESS:
+				case LIE:
 				case LONGER:
 				case MAKE:
 				case MIRRORED:
@@ -9993,17 +11218,24 @@ internal partial class TurnrowParser : Parser {
 				case ORDER:
 				case OVER:
 				case PICKED:
+				case PICTURE:
 				case PLACE:
 				case PLAIN:
 				case REMAIN:
+				case REPEATS:
 				case REST:
 				case ROUNDED:
+				case RUFFLE:
 				case SAME:
+				case SIDES:
 				case SKIPPED:
 				case SKIPPING:
 				case SLIPPING:
+				case STACKED:
+				case STAGGERED:
 				case STRETCHES:
 				case THEN:
+				case THICK:
 				case TIMES:
 				case TURNED:
 				case TURNING:
@@ -10020,21 +11252,21 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1334;
+					State = 1452;
 					_localctx.over = count();
-					State = 1338;
+					State = 1456;
 					ErrorHandler.Sync(this);
 					switch (TokenStream.LA(1)) {
 					case ROW:
 					case ROWS:
 						{
-						State = 1335;
+						State = 1453;
 						_localctx.rows = rowsWord();
 						}
 						break;
 					case STITCHES:
 						{
-						State = 1336;
+						State = 1454;
 						Match(STITCHES);
 						}
 						break;
@@ -10053,6 +11285,7 @@ internal partial class TurnrowParser : Parser {
 					case FROM:
 					case GAUGE:
 					case HOOK:
+					case KEY:
 					case LEFT:
 					case MADE:
 					case MARK:
@@ -10067,11 +11300,13 @@ internal partial class TurnrowParser : Parser {
 					case SHAPE:
 					case SIZES:
 					case SKILL:
+					case SOLID:
 					case STITCH:
 					case STRAIGHT:
 					case SWATCH:
 					case TERMS:
 					case TURN:
+					case USE:
 					case VERSION:
 					case WEARER:
 					case WEAVE:
@@ -10080,13 +11315,13 @@ internal partial class TurnrowParser : Parser {
 					case ALL:
 					case ALONG:
 					case APART:
-					case ARE:
 					case BEFORE:
 					case BUT:
 					case CH:
 					case CHAINS:
 					case CORNER:
 					case COUNTS:
+					case CUP:
 					case DOES:
 					case DOWN:
 					case EACH:
@@ -10099,6 +11334,7 @@ internal partial class TurnrowParser : Parser {
 					case EVERY:
 					case EXTRA:
 					case FACING:
+					case FLAT:
 					case FOUNDATION:
 					case HERE:
 					case HIGH:
@@ -10106,6 +11342,7 @@ internal partial class TurnrowParser : Parser {
 					case LATER:
 					case LEAST:
 					case LESS:
+					case LIE:
 					case LONGER:
 					case MAKE:
 					case MIRRORED:
@@ -10124,17 +11361,24 @@ internal partial class TurnrowParser : Parser {
 					case ORDER:
 					case OVER:
 					case PICKED:
+					case PICTURE:
 					case PLACE:
 					case PLAIN:
 					case REMAIN:
+					case REPEATS:
 					case REST:
 					case ROUNDED:
+					case RUFFLE:
 					case SAME:
+					case SIDES:
 					case SKIPPED:
 					case SKIPPING:
 					case SLIPPING:
+					case STACKED:
+					case STAGGERED:
 					case STRETCHES:
 					case THEN:
+					case THICK:
 					case TIMES:
 					case TURNED:
 					case TURNING:
@@ -10149,7 +11393,7 @@ internal partial class TurnrowParser : Parser {
 					case OZ:
 					case WORD:
 						{
-						State = 1337;
+						State = 1455;
 						_localctx._name = name();
 						_localctx._kind.Add(_localctx._name);
 						}
@@ -10166,7 +11410,7 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EVENLY:
 				{
-				State = 1342;
+				State = 1460;
 				_localctx.evenly = Match(EVENLY);
 				}
 				break;
@@ -10196,6 +11440,10 @@ internal partial class TurnrowParser : Parser {
 		public SumContext length;
 		public SumContext within;
 		public ExpectedContext right;
+		public IToken lying;
+		public IToken flat;
+		public CountContext from;
+		public CountContext to;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EXPECT() { return GetToken(TurnrowParser.EXPECT, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ExpectedContext[] expected() {
 			return GetRuleContexts<ExpectedContext>();
@@ -10207,14 +11455,27 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode IS() { return GetToken(TurnrowParser.IS, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ARE() { return GetToken(TurnrowParser.ARE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AT() { return GetToken(TurnrowParser.AT, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LIE() { return GetToken(TurnrowParser.LIE, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CUP() { return GetToken(TurnrowParser.CUP, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode RUFFLE() { return GetToken(TurnrowParser.RUFFLE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public SumContext[] sum() {
 			return GetRuleContexts<SumContext>();
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public SumContext sum(int i) {
 			return GetRuleContext<SumContext>(i);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode IN() { return GetToken(TurnrowParser.IN, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ROWS() { return GetToken(TurnrowParser.ROWS, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TO() { return GetToken(TurnrowParser.TO, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LEAST() { return GetToken(TurnrowParser.LEAST, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode MOST() { return GetToken(TurnrowParser.MOST, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FLAT() { return GetToken(TurnrowParser.FLAT, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public CountContext[] count() {
+			return GetRuleContexts<CountContext>();
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public CountContext count(int i) {
+			return GetRuleContext<CountContext>(i);
+		}
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COMMA() { return GetToken(TurnrowParser.COMMA, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode WITHIN() { return GetToken(TurnrowParser.WITHIN, 0); }
 		public ExpectLineContext(ParserRuleContext parent, int invokingState)
@@ -10227,30 +11488,30 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ExpectLineContext expectLine() {
 		ExpectLineContext _localctx = new ExpectLineContext(Context, State);
-		EnterRule(_localctx, 170, RULE_expectLine);
+		EnterRule(_localctx, 182, RULE_expectLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1345;
+			State = 1463;
 			Match(EXPECT);
-			State = 1346;
+			State = 1464;
 			_localctx.left = expected();
-			State = 1365;
+			State = 1495;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case MEASURE:
 				{
-				State = 1347;
+				State = 1465;
 				Match(MEASURE);
-				State = 1357;
+				State = 1475;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case AT:
 					{
-					State = 1348;
+					State = 1466;
 					Match(AT);
-					State = 1349;
+					State = 1467;
 					_localctx.bound = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==LEAST || _la==MOST) ) {
@@ -10260,7 +11521,7 @@ internal partial class TurnrowParser : Parser {
 						ErrorHandler.ReportMatch(this);
 					    Consume();
 					}
-					State = 1350;
+					State = 1468;
 					_localctx.length = sum();
 					}
 					break;
@@ -10280,6 +11541,7 @@ internal partial class TurnrowParser : Parser {
 				case FROM:
 				case GAUGE:
 				case HOOK:
+				case KEY:
 				case LEFT:
 				case MADE:
 				case MARK:
@@ -10294,11 +11556,13 @@ internal partial class TurnrowParser : Parser {
 				case SHAPE:
 				case SIZES:
 				case SKILL:
+				case SOLID:
 				case STITCH:
 				case STRAIGHT:
 				case SWATCH:
 				case TERMS:
 				case TURN:
+				case USE:
 				case VERSION:
 				case WEARER:
 				case WEAVE:
@@ -10307,13 +11571,13 @@ internal partial class TurnrowParser : Parser {
 				case ALL:
 				case ALONG:
 				case APART:
-				case ARE:
 				case BEFORE:
 				case BUT:
 				case CH:
 				case CHAINS:
 				case CORNER:
 				case COUNTS:
+				case CUP:
 				case DOES:
 				case DOWN:
 				case EACH:
@@ -10326,6 +11590,7 @@ internal partial class TurnrowParser : Parser {
 				case EVERY:
 				case EXTRA:
 				case FACING:
+				case FLAT:
 				case FOUNDATION:
 				case HERE:
 				case HIGH:
@@ -10333,6 +11598,7 @@ internal partial class TurnrowParser : Parser {
 				case LATER:
 				case LEAST:
 				case LESS:
+				case LIE:
 				case LONGER:
 				case MAKE:
 				case MIRRORED:
@@ -10351,17 +11617,24 @@ internal partial class TurnrowParser : Parser {
 				case ORDER:
 				case OVER:
 				case PICKED:
+				case PICTURE:
 				case PLACE:
 				case PLAIN:
 				case REMAIN:
+				case REPEATS:
 				case REST:
 				case ROUNDED:
+				case RUFFLE:
 				case SAME:
+				case SIDES:
 				case SKIPPED:
 				case SKIPPING:
 				case SLIPPING:
+				case STACKED:
+				case STAGGERED:
 				case STRETCHES:
 				case THEN:
+				case THICK:
 				case TIMES:
 				case TURNED:
 				case TURNING:
@@ -10378,18 +11651,18 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1351;
+					State = 1469;
 					_localctx.length = sum();
-					State = 1355;
+					State = 1473;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 1352;
+						State = 1470;
 						Match(COMMA);
-						State = 1353;
+						State = 1471;
 						Match(WITHIN);
-						State = 1354;
+						State = 1472;
 						_localctx.within = sum();
 						}
 					}
@@ -10404,7 +11677,7 @@ internal partial class TurnrowParser : Parser {
 			case ARE:
 			case IS:
 				{
-				State = 1359;
+				State = 1477;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -10413,14 +11686,14 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1362;
+				State = 1480;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AT) {
 					{
-					State = 1360;
+					State = 1478;
 					Match(AT);
-					State = 1361;
+					State = 1479;
 					_localctx.bound = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==LEAST || _la==MOST) ) {
@@ -10433,8 +11706,52 @@ internal partial class TurnrowParser : Parser {
 					}
 				}
 
-				State = 1364;
+				State = 1482;
 				_localctx.right = expected();
+				}
+				break;
+			case CUP:
+			case LIE:
+			case RUFFLE:
+				{
+				State = 1483;
+				_localctx.lying = TokenStream.LT(1);
+				_la = TokenStream.LA(1);
+				if ( !(((((_la - 79)) & ~0x3f) == 0 && ((1L << (_la - 79)) & 144115188344291329L) != 0)) ) {
+					_localctx.lying = ErrorHandler.RecoverInline(this);
+				}
+				else {
+					ErrorHandler.ReportMatch(this);
+				    Consume();
+				}
+				State = 1485;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				if (_la==FLAT) {
+					{
+					State = 1484;
+					_localctx.flat = Match(FLAT);
+					}
+				}
+
+				State = 1493;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				if (_la==IN) {
+					{
+					State = 1487;
+					Match(IN);
+					State = 1488;
+					Match(ROWS);
+					State = 1489;
+					_localctx.from = count();
+					State = 1490;
+					Match(TO);
+					State = 1491;
+					_localctx.to = count();
+					}
+				}
+
 				}
 				break;
 			default:
@@ -10481,29 +11798,29 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ExpectedContext expected() {
 		ExpectedContext _localctx = new ExpectedContext(Context, State);
-		EnterRule(_localctx, 172, RULE_expected);
+		EnterRule(_localctx, 184, RULE_expected);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1367;
+			State = 1497;
 			_localctx.value = sum();
-			State = 1378;
+			State = 1508;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==ROWS || _la==STITCHES || _la==WORD) {
 				{
-				State = 1369;
+				State = 1499;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==WORD) {
 					{
-					State = 1368;
+					State = 1498;
 					_localctx.by = Match(WORD);
 					}
 				}
 
-				State = 1371;
+				State = 1501;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -10513,18 +11830,18 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1375;
+				State = 1505;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
+				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0)) {
 					{
 					{
-					State = 1372;
+					State = 1502;
 					_localctx._expectedMore = expectedMore();
 					_localctx._more.Add(_localctx._expectedMore);
 					}
 					}
-					State = 1377;
+					State = 1507;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -10566,21 +11883,21 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ExpectedMoreContext expectedMore() {
 		ExpectedMoreContext _localctx = new ExpectedMoreContext(Context, State);
-		EnterRule(_localctx, 174, RULE_expectedMore);
+		EnterRule(_localctx, 186, RULE_expectedMore);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1380;
+			State = 1510;
 			_localctx.by = sign();
-			State = 1381;
+			State = 1511;
 			_localctx.value = single();
-			State = 1383;
+			State = 1513;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==ROWS || _la==STITCHES) {
 				{
-				State = 1382;
+				State = 1512;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -10638,43 +11955,43 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ClaimContext claim() {
 		ClaimContext _localctx = new ClaimContext(Context, State);
-		EnterRule(_localctx, 176, RULE_claim);
+		EnterRule(_localctx, 188, RULE_claim);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1385;
+			State = 1515;
 			Match(EQUALS);
-			State = 1386;
+			State = 1516;
 			_localctx._claimPart = claimPart();
 			_localctx._parts.Add(_localctx._claimPart);
-			State = 1391;
+			State = 1521;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1387;
+				State = 1517;
 				Match(COMMA);
-				State = 1388;
+				State = 1518;
 				_localctx._claimPart = claimPart();
 				_localctx._parts.Add(_localctx._claimPart);
 				}
 				}
-				State = 1393;
+				State = 1523;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1399;
+			State = 1529;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WITHOUT:
 				{
-				State = 1394;
+				State = 1524;
 				_localctx.without = Match(WITHOUT);
-				State = 1395;
+				State = 1525;
 				Match(TURNING);
-				State = 1396;
+				State = 1526;
 				_la = TokenStream.LA(1);
 				if ( !(_la==CHAIN || _la==CH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -10687,9 +12004,9 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case WITH:
 				{
-				State = 1397;
+				State = 1527;
 				_localctx.with = Match(WITH);
-				State = 1398;
+				State = 1528;
 				Match(CHAINS);
 				}
 				break;
@@ -10736,14 +12053,14 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ClaimPartContext claimPart() {
 		ClaimPartContext _localctx = new ClaimPartContext(Context, State);
-		EnterRule(_localctx, 178, RULE_claimPart);
+		EnterRule(_localctx, 190, RULE_claimPart);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1401;
+			State = 1531;
 			_localctx.amount = count();
-			State = 1408;
+			State = 1538;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -10761,6 +12078,7 @@ internal partial class TurnrowParser : Parser {
 			case FROM:
 			case GAUGE:
 			case HOOK:
+			case KEY:
 			case LEFT:
 			case MADE:
 			case MARK:
@@ -10775,11 +12093,13 @@ internal partial class TurnrowParser : Parser {
 			case SHAPE:
 			case SIZES:
 			case SKILL:
+			case SOLID:
 			case STITCH:
 			case STRAIGHT:
 			case SWATCH:
 			case TERMS:
 			case TURN:
+			case USE:
 			case VERSION:
 			case WEARER:
 			case WEAVE:
@@ -10788,13 +12108,13 @@ internal partial class TurnrowParser : Parser {
 			case ALL:
 			case ALONG:
 			case APART:
-			case ARE:
 			case BEFORE:
 			case BUT:
 			case CH:
 			case CHAINS:
 			case CORNER:
 			case COUNTS:
+			case CUP:
 			case DOES:
 			case DOWN:
 			case EACH:
@@ -10807,6 +12127,7 @@ internal partial class TurnrowParser : Parser {
 			case EVERY:
 			case EXTRA:
 			case FACING:
+			case FLAT:
 			case FOUNDATION:
 			case HERE:
 			case HIGH:
@@ -10814,6 +12135,7 @@ internal partial class TurnrowParser : Parser {
 			case LATER:
 			case LEAST:
 			case LESS:
+			case LIE:
 			case LONGER:
 			case MAKE:
 			case MIRRORED:
@@ -10832,17 +12154,24 @@ internal partial class TurnrowParser : Parser {
 			case ORDER:
 			case OVER:
 			case PICKED:
+			case PICTURE:
 			case PLACE:
 			case PLAIN:
 			case REMAIN:
+			case REPEATS:
 			case REST:
 			case ROUNDED:
+			case RUFFLE:
 			case SAME:
+			case SIDES:
 			case SKIPPED:
 			case SKIPPING:
 			case SLIPPING:
+			case STACKED:
+			case STAGGERED:
 			case STRETCHES:
 			case THEN:
+			case THICK:
 			case TIMES:
 			case TURNED:
 			case TURNING:
@@ -10857,26 +12186,26 @@ internal partial class TurnrowParser : Parser {
 			case OZ:
 			case WORD:
 				{
-				State = 1403;
+				State = 1533;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 1402;
+					State = 1532;
 					_localctx._name = name();
 					_localctx._words.Add(_localctx._name);
 					}
 					}
-					State = 1405;
+					State = 1535;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4899942787422126080L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6899514616747915177L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 1381480875L) != 0) );
+				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594037L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 45268366767967L) != 0) );
 				}
 				break;
 			case STITCHES:
 				{
-				State = 1407;
+				State = 1537;
 				_localctx.stitches = Match(STITCHES);
 				}
 				break;
@@ -10919,18 +12248,18 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public EdgeContext edge() {
 		EdgeContext _localctx = new EdgeContext(Context, State);
-		EnterRule(_localctx, 180, RULE_edge);
+		EnterRule(_localctx, 192, RULE_edge);
 		int _la;
 		try {
-			State = 1416;
+			State = 1546;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case BOTH:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1410;
+				State = 1540;
 				Match(BOTH);
-				State = 1411;
+				State = 1541;
 				Match(EDGES);
 				}
 				break;
@@ -10949,6 +12278,7 @@ internal partial class TurnrowParser : Parser {
 			case FROM:
 			case GAUGE:
 			case HOOK:
+			case KEY:
 			case LEFT:
 			case MADE:
 			case MARK:
@@ -10963,11 +12293,13 @@ internal partial class TurnrowParser : Parser {
 			case SHAPE:
 			case SIZES:
 			case SKILL:
+			case SOLID:
 			case STITCH:
 			case STRAIGHT:
 			case SWATCH:
 			case TERMS:
 			case TURN:
+			case USE:
 			case VERSION:
 			case WEARER:
 			case WEAVE:
@@ -10976,13 +12308,13 @@ internal partial class TurnrowParser : Parser {
 			case ALL:
 			case ALONG:
 			case APART:
-			case ARE:
 			case BEFORE:
 			case BUT:
 			case CH:
 			case CHAINS:
 			case CORNER:
 			case COUNTS:
+			case CUP:
 			case DOES:
 			case DOWN:
 			case EACH:
@@ -10995,6 +12327,7 @@ internal partial class TurnrowParser : Parser {
 			case EVERY:
 			case EXTRA:
 			case FACING:
+			case FLAT:
 			case FOUNDATION:
 			case HERE:
 			case HIGH:
@@ -11002,6 +12335,7 @@ internal partial class TurnrowParser : Parser {
 			case LATER:
 			case LEAST:
 			case LESS:
+			case LIE:
 			case LONGER:
 			case MAKE:
 			case MIRRORED:
@@ -11020,17 +12354,24 @@ internal partial class TurnrowParser : Parser {
 			case ORDER:
 			case OVER:
 			case PICKED:
+			case PICTURE:
 			case PLACE:
 			case PLAIN:
 			case REMAIN:
+			case REPEATS:
 			case REST:
 			case ROUNDED:
+			case RUFFLE:
 			case SAME:
+			case SIDES:
 			case SKIPPED:
 			case SKIPPING:
 			case SLIPPING:
+			case STACKED:
+			case STAGGERED:
 			case STRETCHES:
 			case THEN:
+			case THICK:
 			case TIMES:
 			case TURNED:
 			case TURNING:
@@ -11046,14 +12387,14 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1412;
+				State = 1542;
 				_localctx.called = name();
-				State = 1414;
+				State = 1544;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==EDGE) {
 					{
-					State = 1413;
+					State = 1543;
 					Match(EDGE);
 					}
 				}
@@ -11088,12 +12429,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SideContext side() {
 		SideContext _localctx = new SideContext(Context, State);
-		EnterRule(_localctx, 182, RULE_side);
+		EnterRule(_localctx, 194, RULE_side);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1418;
+			State = 1548;
 			_la = TokenStream.LA(1);
 			if ( !(_la==RS || _la==WS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -11128,12 +12469,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ChangeContext change() {
 		ChangeContext _localctx = new ChangeContext(Context, State);
-		EnterRule(_localctx, 184, RULE_change);
+		EnterRule(_localctx, 196, RULE_change);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1420;
+			State = 1550;
 			_la = TokenStream.LA(1);
 			if ( !(_la==DEC || _la==INC) ) {
 			ErrorHandler.RecoverInline(this);
@@ -11174,26 +12515,26 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StitchContext stitch() {
 		StitchContext _localctx = new StitchContext(Context, State);
-		EnterRule(_localctx, 186, RULE_stitch);
+		EnterRule(_localctx, 198, RULE_stitch);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1423;
+			State = 1553;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1422;
+				State = 1552;
 				_localctx._name = name();
 				_localctx._words.Add(_localctx._name);
 				}
 				}
-				State = 1425;
+				State = 1555;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4899942787422126080L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6899514616747915177L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 1381480875L) != 0) );
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594037L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 45268366767967L) != 0) );
 			}
 		}
 		catch (RecognitionException re) {
@@ -11220,12 +12561,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RowsWordContext rowsWord() {
 		RowsWordContext _localctx = new RowsWordContext(Context, State);
-		EnterRule(_localctx, 188, RULE_rowsWord);
+		EnterRule(_localctx, 200, RULE_rowsWord);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1427;
+			State = 1557;
 			_la = TokenStream.LA(1);
 			if ( !(_la==ROW || _la==ROWS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -11260,12 +12601,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StitchesWordContext stitchesWord() {
 		StitchesWordContext _localctx = new StitchesWordContext(Context, State);
-		EnterRule(_localctx, 190, RULE_stitchesWord);
+		EnterRule(_localctx, 202, RULE_stitchesWord);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1429;
+			State = 1559;
 			_la = TokenStream.LA(1);
 			if ( !(_la==STITCH || _la==STITCHES) ) {
 			ErrorHandler.RecoverInline(this);
@@ -11310,25 +12651,25 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SumContext sum() {
 		SumContext _localctx = new SumContext(Context, State);
-		EnterRule(_localctx, 192, RULE_sum);
+		EnterRule(_localctx, 204, RULE_sum);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1431;
+			State = 1561;
 			_localctx.first = factor();
-			State = 1435;
+			State = 1565;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
+			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0)) {
 				{
 				{
-				State = 1432;
+				State = 1562;
 				_localctx._sumOperation = sumOperation();
 				_localctx._rest.Add(_localctx._sumOperation);
 				}
 				}
-				State = 1437;
+				State = 1567;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -11364,13 +12705,13 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SumOperationContext sumOperation() {
 		SumOperationContext _localctx = new SumOperationContext(Context, State);
-		EnterRule(_localctx, 194, RULE_sumOperation);
+		EnterRule(_localctx, 206, RULE_sumOperation);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1438;
+			State = 1568;
 			_localctx.by = sign();
-			State = 1439;
+			State = 1569;
 			_localctx.value = factor();
 			}
 		}
@@ -11414,24 +12755,24 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public FactorContext factor() {
 		FactorContext _localctx = new FactorContext(Context, State);
-		EnterRule(_localctx, 196, RULE_factor);
+		EnterRule(_localctx, 208, RULE_factor);
 		int _la;
 		try {
-			State = 1450;
+			State = 1580;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1441;
+				State = 1571;
 				_localctx.amount = list();
-				State = 1443;
+				State = 1573;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if (((((_la - 94)) & ~0x3f) == 0 && ((1L << (_la - 94)) & -5476377146882523135L) != 0)) {
+				if (_la==IN || ((((_la - 167)) & ~0x3f) == 0 && ((1L << (_la - 167)) & 45L) != 0)) {
 					{
-					State = 1442;
+					State = 1572;
 					_localctx.measure = unit();
 					}
 				}
@@ -11453,6 +12794,7 @@ internal partial class TurnrowParser : Parser {
 			case FROM:
 			case GAUGE:
 			case HOOK:
+			case KEY:
 			case LEFT:
 			case MADE:
 			case MARK:
@@ -11467,11 +12809,13 @@ internal partial class TurnrowParser : Parser {
 			case SHAPE:
 			case SIZES:
 			case SKILL:
+			case SOLID:
 			case STITCH:
 			case STRAIGHT:
 			case SWATCH:
 			case TERMS:
 			case TURN:
+			case USE:
 			case VERSION:
 			case WEARER:
 			case WEAVE:
@@ -11480,13 +12824,13 @@ internal partial class TurnrowParser : Parser {
 			case ALL:
 			case ALONG:
 			case APART:
-			case ARE:
 			case BEFORE:
 			case BUT:
 			case CH:
 			case CHAINS:
 			case CORNER:
 			case COUNTS:
+			case CUP:
 			case DOES:
 			case DOWN:
 			case EACH:
@@ -11499,6 +12843,7 @@ internal partial class TurnrowParser : Parser {
 			case EVERY:
 			case EXTRA:
 			case FACING:
+			case FLAT:
 			case FOUNDATION:
 			case HERE:
 			case HIGH:
@@ -11506,6 +12851,7 @@ internal partial class TurnrowParser : Parser {
 			case LATER:
 			case LEAST:
 			case LESS:
+			case LIE:
 			case LONGER:
 			case MAKE:
 			case MIRRORED:
@@ -11524,17 +12870,24 @@ internal partial class TurnrowParser : Parser {
 			case ORDER:
 			case OVER:
 			case PICKED:
+			case PICTURE:
 			case PLACE:
 			case PLAIN:
 			case REMAIN:
+			case REPEATS:
 			case REST:
 			case ROUNDED:
+			case RUFFLE:
 			case SAME:
+			case SIDES:
 			case SKIPPED:
 			case SKIPPING:
 			case SLIPPING:
+			case STACKED:
+			case STAGGERED:
 			case STRETCHES:
 			case THEN:
+			case THICK:
 			case TIMES:
 			case TURNED:
 			case TURNING:
@@ -11550,18 +12903,18 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1445;
+				State = 1575;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1446;
+				State = 1576;
 				Match(OPEN);
-				State = 1447;
+				State = 1577;
 				_localctx.inside = sum();
-				State = 1448;
+				State = 1578;
 				Match(CLOSE);
 				}
 				break;
@@ -11603,25 +12956,25 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public CountContext count() {
 		CountContext _localctx = new CountContext(Context, State);
-		EnterRule(_localctx, 198, RULE_count);
+		EnterRule(_localctx, 210, RULE_count);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1452;
+			State = 1582;
 			_localctx.first = single();
-			State = 1456;
+			State = 1586;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
+			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0)) {
 				{
 				{
-				State = 1453;
+				State = 1583;
 				_localctx._countOperation = countOperation();
 				_localctx._rest.Add(_localctx._countOperation);
 				}
 				}
-				State = 1458;
+				State = 1588;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -11657,13 +13010,13 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public CountOperationContext countOperation() {
 		CountOperationContext _localctx = new CountOperationContext(Context, State);
-		EnterRule(_localctx, 200, RULE_countOperation);
+		EnterRule(_localctx, 212, RULE_countOperation);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1459;
+			State = 1589;
 			_localctx.by = sign();
-			State = 1460;
+			State = 1590;
 			_localctx.value = single();
 			}
 		}
@@ -11703,16 +13056,16 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SingleContext single() {
 		SingleContext _localctx = new SingleContext(Context, State);
-		EnterRule(_localctx, 202, RULE_single);
+		EnterRule(_localctx, 214, RULE_single);
 		try {
-			State = 1468;
+			State = 1598;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1462;
+				State = 1592;
 				_localctx.amount = list();
 				}
 				break;
@@ -11731,6 +13084,7 @@ internal partial class TurnrowParser : Parser {
 			case FROM:
 			case GAUGE:
 			case HOOK:
+			case KEY:
 			case LEFT:
 			case MADE:
 			case MARK:
@@ -11745,11 +13099,13 @@ internal partial class TurnrowParser : Parser {
 			case SHAPE:
 			case SIZES:
 			case SKILL:
+			case SOLID:
 			case STITCH:
 			case STRAIGHT:
 			case SWATCH:
 			case TERMS:
 			case TURN:
+			case USE:
 			case VERSION:
 			case WEARER:
 			case WEAVE:
@@ -11758,13 +13114,13 @@ internal partial class TurnrowParser : Parser {
 			case ALL:
 			case ALONG:
 			case APART:
-			case ARE:
 			case BEFORE:
 			case BUT:
 			case CH:
 			case CHAINS:
 			case CORNER:
 			case COUNTS:
+			case CUP:
 			case DOES:
 			case DOWN:
 			case EACH:
@@ -11777,6 +13133,7 @@ internal partial class TurnrowParser : Parser {
 			case EVERY:
 			case EXTRA:
 			case FACING:
+			case FLAT:
 			case FOUNDATION:
 			case HERE:
 			case HIGH:
@@ -11784,6 +13141,7 @@ internal partial class TurnrowParser : Parser {
 			case LATER:
 			case LEAST:
 			case LESS:
+			case LIE:
 			case LONGER:
 			case MAKE:
 			case MIRRORED:
@@ -11802,17 +13160,24 @@ internal partial class TurnrowParser : Parser {
 			case ORDER:
 			case OVER:
 			case PICKED:
+			case PICTURE:
 			case PLACE:
 			case PLAIN:
 			case REMAIN:
+			case REPEATS:
 			case REST:
 			case ROUNDED:
+			case RUFFLE:
 			case SAME:
+			case SIDES:
 			case SKIPPED:
 			case SKIPPING:
 			case SLIPPING:
+			case STACKED:
+			case STAGGERED:
 			case STRETCHES:
 			case THEN:
+			case THICK:
 			case TIMES:
 			case TURNED:
 			case TURNING:
@@ -11828,18 +13193,18 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1463;
+				State = 1593;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1464;
+				State = 1594;
 				Match(OPEN);
-				State = 1465;
+				State = 1595;
 				_localctx.inside = count();
-				State = 1466;
+				State = 1596;
 				Match(CLOSE);
 				}
 				break;
@@ -11873,14 +13238,14 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SignContext sign() {
 		SignContext _localctx = new SignContext(Context, State);
-		EnterRule(_localctx, 204, RULE_sign);
+		EnterRule(_localctx, 216, RULE_sign);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1470;
+			State = 1600;
 			_la = TokenStream.LA(1);
-			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) ) {
+			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
 			}
 			else {
@@ -11926,41 +13291,41 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ListContext list() {
 		ListContext _localctx = new ListContext(Context, State);
-		EnterRule(_localctx, 206, RULE_list);
+		EnterRule(_localctx, 218, RULE_list);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1472;
+			State = 1602;
 			_localctx.first = number();
-			State = 1484;
+			State = 1614;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==OPEN) {
 				{
-				State = 1473;
+				State = 1603;
 				Match(OPEN);
-				State = 1474;
+				State = 1604;
 				_localctx._number = number();
 				_localctx._more.Add(_localctx._number);
-				State = 1479;
+				State = 1609;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 1475;
+					State = 1605;
 					Match(COMMA);
-					State = 1476;
+					State = 1606;
 					_localctx._number = number();
 					_localctx._more.Add(_localctx._number);
 					}
 					}
-					State = 1481;
+					State = 1611;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 1482;
+				State = 1612;
 				Match(CLOSE);
 				}
 			}
@@ -11993,23 +13358,23 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public NumberContext number() {
 		NumberContext _localctx = new NumberContext(Context, State);
-		EnterRule(_localctx, 208, RULE_number);
+		EnterRule(_localctx, 220, RULE_number);
 		int _la;
 		try {
-			State = 1491;
+			State = 1621;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1486;
+				State = 1616;
 				_localctx.whole = Match(NUMBER);
-				State = 1488;
+				State = 1618;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FRACTION) {
 					{
-					State = 1487;
+					State = 1617;
 					_localctx.part = Match(FRACTION);
 					}
 				}
@@ -12019,7 +13384,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1490;
+				State = 1620;
 				_localctx.part = Match(FRACTION);
 				}
 				break;
@@ -12054,14 +13419,14 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public UnitContext unit() {
 		UnitContext _localctx = new UnitContext(Context, State);
-		EnterRule(_localctx, 210, RULE_unit);
+		EnterRule(_localctx, 222, RULE_unit);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1493;
+			State = 1623;
 			_la = TokenStream.LA(1);
-			if ( !(((((_la - 94)) & ~0x3f) == 0 && ((1L << (_la - 94)) & -5476377146882523135L) != 0)) ) {
+			if ( !(_la==IN || ((((_la - 167)) & ~0x3f) == 0 && ((1L << (_la - 167)) & 45L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
 			}
 			else {
@@ -12088,6 +13453,7 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EASE() { return GetToken(TurnrowParser.EASE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FINISHED() { return GetToken(TurnrowParser.FINISHED, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode MADE() { return GetToken(TurnrowParser.MADE, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SOLID() { return GetToken(TurnrowParser.SOLID, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SWATCH() { return GetToken(TurnrowParser.SWATCH, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ADD() { return GetToken(TurnrowParser.ADD, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode BEGIN() { return GetToken(TurnrowParser.BEGIN, 0); }
@@ -12100,6 +13466,7 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FROM() { return GetToken(TurnrowParser.FROM, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode GAUGE() { return GetToken(TurnrowParser.GAUGE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode HOOK() { return GetToken(TurnrowParser.HOOK, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode KEY() { return GetToken(TurnrowParser.KEY, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LEFT() { return GetToken(TurnrowParser.LEFT, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode MARK() { return GetToken(TurnrowParser.MARK, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode MEASURE() { return GetToken(TurnrowParser.MEASURE, 0); }
@@ -12117,6 +13484,7 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TERMS() { return GetToken(TurnrowParser.TERMS, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TURN() { return GetToken(TurnrowParser.TURN, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode VERSION() { return GetToken(TurnrowParser.VERSION, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode USE() { return GetToken(TurnrowParser.USE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode WEARER() { return GetToken(TurnrowParser.WEARER, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode WEAVE() { return GetToken(TurnrowParser.WEAVE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode YARN() { return GetToken(TurnrowParser.YARN, 0); }
@@ -12124,13 +13492,13 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ALL() { return GetToken(TurnrowParser.ALL, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ALONG() { return GetToken(TurnrowParser.ALONG, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode APART() { return GetToken(TurnrowParser.APART, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ARE() { return GetToken(TurnrowParser.ARE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode BEFORE() { return GetToken(TurnrowParser.BEFORE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode BUT() { return GetToken(TurnrowParser.BUT, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CH() { return GetToken(TurnrowParser.CH, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CHAINS() { return GetToken(TurnrowParser.CHAINS, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CORNER() { return GetToken(TurnrowParser.CORNER, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COUNTS() { return GetToken(TurnrowParser.COUNTS, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CUP() { return GetToken(TurnrowParser.CUP, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode DOES() { return GetToken(TurnrowParser.DOES, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode DOWN() { return GetToken(TurnrowParser.DOWN, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EACH() { return GetToken(TurnrowParser.EACH, 0); }
@@ -12143,6 +13511,7 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EVERY() { return GetToken(TurnrowParser.EVERY, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EXTRA() { return GetToken(TurnrowParser.EXTRA, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FACING() { return GetToken(TurnrowParser.FACING, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FLAT() { return GetToken(TurnrowParser.FLAT, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FOUNDATION() { return GetToken(TurnrowParser.FOUNDATION, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode HERE() { return GetToken(TurnrowParser.HERE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode HIGH() { return GetToken(TurnrowParser.HIGH, 0); }
@@ -12150,6 +13519,7 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LATER() { return GetToken(TurnrowParser.LATER, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LEAST() { return GetToken(TurnrowParser.LEAST, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LESS() { return GetToken(TurnrowParser.LESS, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LIE() { return GetToken(TurnrowParser.LIE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LONGER() { return GetToken(TurnrowParser.LONGER, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode MAKE() { return GetToken(TurnrowParser.MAKE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode MIRRORED() { return GetToken(TurnrowParser.MIRRORED, 0); }
@@ -12168,16 +13538,23 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ORDER() { return GetToken(TurnrowParser.ORDER, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode OVER() { return GetToken(TurnrowParser.OVER, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode PICKED() { return GetToken(TurnrowParser.PICKED, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode PICTURE() { return GetToken(TurnrowParser.PICTURE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode PLAIN() { return GetToken(TurnrowParser.PLAIN, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode REMAIN() { return GetToken(TurnrowParser.REMAIN, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode REPEATS() { return GetToken(TurnrowParser.REPEATS, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode REST() { return GetToken(TurnrowParser.REST, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ROUNDED() { return GetToken(TurnrowParser.ROUNDED, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode RUFFLE() { return GetToken(TurnrowParser.RUFFLE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SAME() { return GetToken(TurnrowParser.SAME, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SIDES() { return GetToken(TurnrowParser.SIDES, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SKIPPING() { return GetToken(TurnrowParser.SKIPPING, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SLIPPING() { return GetToken(TurnrowParser.SLIPPING, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode STACKED() { return GetToken(TurnrowParser.STACKED, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode STAGGERED() { return GetToken(TurnrowParser.STAGGERED, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode STITCH() { return GetToken(TurnrowParser.STITCH, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode STRETCHES() { return GetToken(TurnrowParser.STRETCHES, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode THEN() { return GetToken(TurnrowParser.THEN, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode THICK() { return GetToken(TurnrowParser.THICK, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TIMES() { return GetToken(TurnrowParser.TIMES, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SKIPPED() { return GetToken(TurnrowParser.SKIPPED, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode PLACE() { return GetToken(TurnrowParser.PLACE, 0); }
@@ -12202,14 +13579,14 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public NameContext name() {
 		NameContext _localctx = new NameContext(Context, State);
-		EnterRule(_localctx, 212, RULE_name);
+		EnterRule(_localctx, 224, RULE_name);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1495;
+			State = 1625;
 			_la = TokenStream.LA(1);
-			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & -4899942787422126080L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6899514616747915177L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 1381480875L) != 0)) ) {
+			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594037L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 45268366767967L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
 			}
 			else {
@@ -12230,7 +13607,7 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	private static int[] _serializedATN => new int[] {
-		4,1,166,1498,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
+		4,1,181,1628,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
 		7,7,7,2,8,7,8,2,9,7,9,2,10,7,10,2,11,7,11,2,12,7,12,2,13,7,13,2,14,7,14,
 		2,15,7,15,2,16,7,16,2,17,7,17,2,18,7,18,2,19,7,19,2,20,7,20,2,21,7,21,
 		2,22,7,22,2,23,7,23,2,24,7,24,2,25,7,25,2,26,7,26,2,27,7,27,2,28,7,28,
@@ -12245,551 +13622,609 @@ internal partial class TurnrowParser : Parser {
 		2,85,7,85,2,86,7,86,2,87,7,87,2,88,7,88,2,89,7,89,2,90,7,90,2,91,7,91,
 		2,92,7,92,2,93,7,93,2,94,7,94,2,95,7,95,2,96,7,96,2,97,7,97,2,98,7,98,
 		2,99,7,99,2,100,7,100,2,101,7,101,2,102,7,102,2,103,7,103,2,104,7,104,
-		2,105,7,105,2,106,7,106,1,0,1,0,1,0,1,1,1,1,1,1,1,2,1,2,1,2,1,2,1,2,1,
+		2,105,7,105,2,106,7,106,2,107,7,107,2,108,7,108,2,109,7,109,2,110,7,110,
+		2,111,7,111,2,112,7,112,1,0,1,0,1,0,1,1,1,1,1,1,1,2,1,2,1,2,1,2,1,2,1,
 		2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,
 		1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,
-		2,3,2,262,8,2,1,3,1,3,1,3,1,4,1,4,1,4,1,5,1,5,1,5,1,6,1,6,1,6,1,6,3,6,
-		277,8,6,1,7,1,7,1,7,1,8,1,8,1,8,1,8,5,8,286,8,8,10,8,12,8,289,9,8,1,9,
-		1,9,1,9,1,9,1,9,3,9,296,8,9,3,9,298,8,9,1,10,1,10,1,10,1,11,1,11,1,11,
-		1,12,1,12,1,12,1,13,1,13,1,14,1,14,1,14,3,14,314,8,14,1,14,1,14,5,14,318,
-		8,14,10,14,12,14,321,9,14,1,15,1,15,1,15,1,15,1,15,1,15,3,15,329,8,15,
-		3,15,331,8,15,1,16,1,16,1,16,1,16,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,
-		17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,3,17,356,8,17,
-		1,18,1,18,1,18,1,19,1,19,1,19,1,19,1,19,3,19,366,8,19,1,19,1,19,1,19,1,
-		19,1,19,1,19,1,19,3,19,375,8,19,1,19,1,19,5,19,379,8,19,10,19,12,19,382,
-		9,19,1,20,1,20,1,20,1,20,1,20,1,20,1,20,1,20,1,20,3,20,393,8,20,1,21,1,
-		21,1,21,1,21,1,21,1,22,1,22,1,22,1,22,1,22,1,22,1,22,1,22,1,22,1,22,3,
-		22,410,8,22,3,22,412,8,22,1,22,1,22,5,22,416,8,22,10,22,12,22,419,9,22,
-		1,23,1,23,1,23,1,23,1,23,1,23,3,23,427,8,23,1,24,1,24,1,24,1,24,1,24,1,
-		24,3,24,435,8,24,1,25,1,25,1,25,1,25,1,25,3,25,442,8,25,1,26,1,26,1,26,
-		1,26,1,26,1,26,5,26,450,8,26,10,26,12,26,453,9,26,1,27,1,27,1,27,1,27,
-		1,27,1,27,3,27,461,8,27,1,28,1,28,1,28,1,28,3,28,467,8,28,1,28,1,28,1,
-		28,1,29,1,29,1,29,1,29,1,29,1,29,1,29,1,29,1,29,1,29,1,29,1,29,1,29,3,
-		29,485,8,29,1,30,1,30,1,30,1,30,1,30,1,30,1,30,5,30,494,8,30,10,30,12,
-		30,497,9,30,1,31,1,31,1,31,1,31,1,32,1,32,1,32,1,32,1,32,1,32,1,32,3,32,
-		510,8,32,1,32,1,32,1,32,1,32,3,32,516,8,32,1,33,1,33,1,33,1,34,1,34,1,
-		34,3,34,524,8,34,1,34,3,34,527,8,34,1,34,1,34,1,34,1,35,1,35,1,35,1,35,
-		1,35,3,35,537,8,35,1,35,3,35,540,8,35,1,35,3,35,543,8,35,1,36,1,36,1,36,
-		1,36,1,36,1,36,1,36,1,36,3,36,553,8,36,1,36,1,36,1,36,1,36,1,36,1,36,3,
-		36,561,8,36,1,36,1,36,1,36,1,36,5,36,567,8,36,10,36,12,36,570,9,36,1,36,
-		1,36,1,36,1,36,3,36,576,8,36,1,36,1,36,1,36,5,36,581,8,36,10,36,12,36,
-		584,9,36,1,36,1,36,1,36,1,36,5,36,590,8,36,10,36,12,36,593,9,36,3,36,595,
-		8,36,1,37,4,37,598,8,37,11,37,12,37,599,1,38,1,38,3,38,604,8,38,1,39,4,
-		39,607,8,39,11,39,12,39,608,1,39,1,39,5,39,613,8,39,10,39,12,39,616,9,
-		39,1,40,1,40,1,40,1,40,3,40,622,8,40,1,41,1,41,1,41,1,41,1,41,3,41,629,
-		8,41,1,42,1,42,1,42,3,42,634,8,42,1,43,1,43,1,43,1,43,1,43,1,43,1,43,1,
-		43,1,43,1,43,3,43,646,8,43,1,43,1,43,3,43,650,8,43,1,44,1,44,1,44,1,44,
-		1,44,1,45,1,45,1,45,1,45,1,45,5,45,662,8,45,10,45,12,45,665,9,45,1,46,
-		1,46,1,46,1,46,1,46,1,46,3,46,673,8,46,1,47,1,47,1,47,1,48,1,48,1,48,1,
-		48,1,49,1,49,3,49,684,8,49,1,49,3,49,687,8,49,1,49,1,49,1,49,3,49,692,
-		8,49,1,50,1,50,1,50,1,50,1,50,3,50,699,8,50,1,50,1,50,1,50,3,50,704,8,
-		50,1,51,1,51,1,51,5,51,709,8,51,10,51,12,51,712,9,51,1,52,1,52,1,52,1,
-		52,1,52,1,52,1,52,1,52,3,52,722,8,52,1,52,3,52,725,8,52,1,52,1,52,3,52,
-		729,8,52,1,52,1,52,1,52,1,52,1,52,1,52,1,52,3,52,738,8,52,1,52,1,52,3,
-		52,742,8,52,1,52,1,52,1,52,1,52,1,52,1,52,1,52,1,52,1,52,3,52,753,8,52,
-		1,52,3,52,756,8,52,1,52,4,52,759,8,52,11,52,12,52,760,1,52,1,52,3,52,765,
-		8,52,1,52,1,52,3,52,769,8,52,1,52,1,52,1,52,1,52,1,52,4,52,776,8,52,11,
-		52,12,52,777,3,52,780,8,52,1,52,1,52,3,52,784,8,52,1,52,3,52,787,8,52,
-		1,52,3,52,790,8,52,3,52,792,8,52,1,53,1,53,1,53,1,53,1,53,1,53,1,53,1,
-		53,1,54,1,54,1,54,1,54,1,55,4,55,807,8,55,11,55,12,55,808,1,55,1,55,5,
-		55,813,8,55,10,55,12,55,816,9,55,1,55,3,55,819,8,55,1,56,1,56,3,56,823,
-		8,56,1,56,3,56,826,8,56,1,57,1,57,1,57,1,57,1,57,1,57,1,57,1,57,1,57,3,
-		57,837,8,57,3,57,839,8,57,1,58,1,58,1,58,5,58,844,8,58,10,58,12,58,847,
-		9,58,1,58,1,58,4,58,851,8,58,11,58,12,58,852,3,58,855,8,58,1,58,1,58,1,
-		58,1,58,3,58,861,8,58,1,58,1,58,5,58,865,8,58,10,58,12,58,868,9,58,1,58,
-		1,58,3,58,872,8,58,1,58,4,58,875,8,58,11,58,12,58,876,1,58,1,58,1,58,4,
-		58,882,8,58,11,58,12,58,883,3,58,886,8,58,3,58,888,8,58,1,58,1,58,1,58,
-		1,58,1,58,1,58,3,58,896,8,58,1,58,1,58,1,58,1,58,1,58,1,58,4,58,904,8,
-		58,11,58,12,58,905,3,58,908,8,58,1,59,1,59,1,59,1,59,1,59,1,59,1,59,1,
-		59,3,59,918,8,59,1,59,1,59,1,59,1,59,1,59,1,59,1,59,3,59,927,8,59,3,59,
-		929,8,59,1,59,3,59,932,8,59,1,60,1,60,1,60,1,60,5,60,938,8,60,10,60,12,
-		60,941,9,60,1,60,1,60,1,60,1,61,1,61,1,61,3,61,949,8,61,1,62,1,62,1,62,
-		1,62,1,62,1,62,1,62,1,62,1,62,1,62,3,62,961,8,62,1,63,1,63,1,63,1,63,1,
-		63,3,63,968,8,63,1,63,1,63,1,63,1,63,1,63,3,63,975,8,63,1,63,1,63,3,63,
-		979,8,63,1,63,1,63,5,63,983,8,63,10,63,12,63,986,9,63,1,63,3,63,989,8,
-		63,1,64,1,64,1,64,1,64,1,64,1,64,3,64,997,8,64,1,65,1,65,1,65,1,65,3,65,
-		1003,8,65,1,65,1,65,1,65,3,65,1008,8,65,1,66,1,66,1,66,1,66,1,66,1,66,
-		1,66,1,66,3,66,1018,8,66,1,66,3,66,1021,8,66,1,67,1,67,1,67,1,67,1,67,
-		1,67,1,67,1,67,1,67,1,67,1,67,1,67,1,67,3,67,1036,8,67,1,67,1,67,3,67,
-		1040,8,67,1,67,1,67,3,67,1044,8,67,1,67,1,67,5,67,1048,8,67,10,67,12,67,
-		1051,9,67,1,67,1,67,1,67,1,67,1,67,1,67,3,67,1059,8,67,1,67,1,67,5,67,
-		1063,8,67,10,67,12,67,1066,9,67,1,67,1,67,1,67,1,67,1,67,1,67,1,67,3,67,
-		1075,8,67,3,67,1077,8,67,3,67,1079,8,67,1,68,1,68,1,68,1,68,5,68,1085,
-		8,68,10,68,12,68,1088,9,68,1,68,3,68,1091,8,68,1,68,3,68,1094,8,68,1,69,
-		1,69,1,69,1,69,1,69,3,69,1101,8,69,1,69,1,69,1,69,5,69,1106,8,69,10,69,
-		12,69,1109,9,69,1,70,1,70,3,70,1113,8,70,1,70,1,70,1,70,1,70,1,70,3,70,
-		1120,8,70,3,70,1122,8,70,1,70,1,70,3,70,1126,8,70,1,70,3,70,1129,8,70,
-		1,71,1,71,1,71,3,71,1134,8,71,1,71,1,71,1,71,1,71,3,71,1140,8,71,1,71,
-		1,71,1,71,3,71,1145,8,71,1,72,1,72,1,72,3,72,1150,8,72,1,73,1,73,1,73,
-		1,73,1,73,3,73,1157,8,73,1,73,1,73,1,73,3,73,1162,8,73,1,74,1,74,1,74,
-		1,74,1,74,1,74,1,74,1,74,1,74,3,74,1173,8,74,1,75,1,75,1,75,1,75,1,75,
-		3,75,1180,8,75,1,76,1,76,3,76,1184,8,76,1,76,1,76,1,76,1,77,1,77,1,77,
-		1,77,1,77,1,77,1,77,1,77,5,77,1197,8,77,10,77,12,77,1200,9,77,1,78,1,78,
-		1,78,1,78,1,78,1,78,1,78,1,78,3,78,1210,8,78,1,78,1,78,1,78,1,78,1,78,
-		1,78,3,78,1218,8,78,1,79,1,79,4,79,1222,8,79,11,79,12,79,1223,1,79,1,79,
-		5,79,1228,8,79,10,79,12,79,1231,9,79,1,79,1,79,1,79,3,79,1236,8,79,3,79,
-		1238,8,79,3,79,1240,8,79,1,79,1,79,4,79,1244,8,79,11,79,12,79,1245,1,79,
-		1,79,5,79,1250,8,79,10,79,12,79,1253,9,79,1,79,1,79,5,79,1257,8,79,10,
-		79,12,79,1260,9,79,1,79,1,79,3,79,1264,8,79,1,80,4,80,1267,8,80,11,80,
-		12,80,1268,1,81,1,81,1,81,1,81,1,81,1,81,1,81,3,81,1278,8,81,1,81,1,81,
-		1,81,1,81,3,81,1284,8,81,1,81,3,81,1287,8,81,1,82,1,82,1,82,1,82,1,82,
-		1,82,3,82,1295,8,82,1,83,1,83,3,83,1299,8,83,1,83,1,83,1,83,1,83,1,83,
-		3,83,1306,8,83,1,83,1,83,1,83,1,83,1,83,3,83,1313,8,83,1,84,3,84,1316,
-		8,84,1,84,4,84,1319,8,84,11,84,12,84,1320,1,84,1,84,1,84,1,84,4,84,1327,
-		8,84,11,84,12,84,1328,3,84,1331,8,84,1,84,1,84,1,84,1,84,1,84,1,84,3,84,
-		1339,8,84,3,84,1341,8,84,1,84,3,84,1344,8,84,1,85,1,85,1,85,1,85,1,85,
-		1,85,1,85,1,85,1,85,1,85,3,85,1356,8,85,3,85,1358,8,85,1,85,1,85,1,85,
-		3,85,1363,8,85,1,85,3,85,1366,8,85,1,86,1,86,3,86,1370,8,86,1,86,1,86,
-		5,86,1374,8,86,10,86,12,86,1377,9,86,3,86,1379,8,86,1,87,1,87,1,87,3,87,
-		1384,8,87,1,88,1,88,1,88,1,88,5,88,1390,8,88,10,88,12,88,1393,9,88,1,88,
-		1,88,1,88,1,88,1,88,3,88,1400,8,88,1,89,1,89,4,89,1404,8,89,11,89,12,89,
-		1405,1,89,3,89,1409,8,89,1,90,1,90,1,90,1,90,3,90,1415,8,90,3,90,1417,
-		8,90,1,91,1,91,1,92,1,92,1,93,4,93,1424,8,93,11,93,12,93,1425,1,94,1,94,
-		1,95,1,95,1,96,1,96,5,96,1434,8,96,10,96,12,96,1437,9,96,1,97,1,97,1,97,
-		1,98,1,98,3,98,1444,8,98,1,98,1,98,1,98,1,98,1,98,3,98,1451,8,98,1,99,
-		1,99,5,99,1455,8,99,10,99,12,99,1458,9,99,1,100,1,100,1,100,1,101,1,101,
-		1,101,1,101,1,101,1,101,3,101,1469,8,101,1,102,1,102,1,103,1,103,1,103,
-		1,103,1,103,5,103,1478,8,103,10,103,12,103,1481,9,103,1,103,1,103,3,103,
-		1485,8,103,1,104,1,104,3,104,1489,8,104,1,104,3,104,1492,8,104,1,105,1,
-		105,1,106,1,106,1,106,0,0,107,0,2,4,6,8,10,12,14,16,18,20,22,24,26,28,
-		30,32,34,36,38,40,42,44,46,48,50,52,54,56,58,60,62,64,66,68,70,72,74,76,
-		78,80,82,84,86,88,90,92,94,96,98,100,102,104,106,108,110,112,114,116,118,
-		120,122,124,126,128,130,132,134,136,138,140,142,144,146,148,150,152,154,
-		156,158,160,162,164,166,168,170,172,174,176,178,180,182,184,186,188,190,
-		192,194,196,198,200,202,204,206,208,210,212,0,18,2,0,153,154,156,157,2,
-		0,20,20,71,71,2,0,44,44,132,132,2,0,153,153,156,156,2,0,92,92,146,146,
-		2,0,77,77,143,143,2,0,64,64,96,96,2,0,33,33,42,42,4,0,89,89,97,97,107,
-		107,126,126,2,0,89,89,97,97,2,0,99,99,105,105,2,0,125,125,151,151,2,0,
-		75,75,95,95,1,0,43,44,2,0,49,49,132,132,2,0,10,12,14,14,4,0,94,94,152,
-		152,154,155,157,157,28,0,15,18,20,27,29,31,33,42,45,57,59,61,63,64,67,
-		67,69,69,71,74,76,84,86,88,90,92,96,96,98,117,119,124,126,126,128,129,
-		131,131,133,133,135,136,139,141,143,146,148,148,150,150,153,153,156,156,
-		158,158,1680,0,214,1,0,0,0,2,217,1,0,0,0,4,261,1,0,0,0,6,263,1,0,0,0,8,
-		266,1,0,0,0,10,269,1,0,0,0,12,276,1,0,0,0,14,278,1,0,0,0,16,281,1,0,0,
-		0,18,297,1,0,0,0,20,299,1,0,0,0,22,302,1,0,0,0,24,305,1,0,0,0,26,308,1,
-		0,0,0,28,310,1,0,0,0,30,330,1,0,0,0,32,332,1,0,0,0,34,336,1,0,0,0,36,357,
-		1,0,0,0,38,360,1,0,0,0,40,392,1,0,0,0,42,394,1,0,0,0,44,399,1,0,0,0,46,
-		420,1,0,0,0,48,428,1,0,0,0,50,436,1,0,0,0,52,443,1,0,0,0,54,460,1,0,0,
-		0,56,462,1,0,0,0,58,471,1,0,0,0,60,486,1,0,0,0,62,498,1,0,0,0,64,515,1,
-		0,0,0,66,517,1,0,0,0,68,520,1,0,0,0,70,531,1,0,0,0,72,594,1,0,0,0,74,597,
-		1,0,0,0,76,603,1,0,0,0,78,606,1,0,0,0,80,621,1,0,0,0,82,623,1,0,0,0,84,
-		630,1,0,0,0,86,649,1,0,0,0,88,651,1,0,0,0,90,656,1,0,0,0,92,672,1,0,0,
-		0,94,674,1,0,0,0,96,677,1,0,0,0,98,681,1,0,0,0,100,693,1,0,0,0,102,705,
-		1,0,0,0,104,791,1,0,0,0,106,793,1,0,0,0,108,801,1,0,0,0,110,818,1,0,0,
-		0,112,825,1,0,0,0,114,838,1,0,0,0,116,840,1,0,0,0,118,909,1,0,0,0,120,
-		933,1,0,0,0,122,945,1,0,0,0,124,960,1,0,0,0,126,962,1,0,0,0,128,996,1,
-		0,0,0,130,998,1,0,0,0,132,1009,1,0,0,0,134,1022,1,0,0,0,136,1090,1,0,0,
-		0,138,1100,1,0,0,0,140,1121,1,0,0,0,142,1144,1,0,0,0,144,1149,1,0,0,0,
-		146,1151,1,0,0,0,148,1163,1,0,0,0,150,1179,1,0,0,0,152,1183,1,0,0,0,154,
-		1188,1,0,0,0,156,1217,1,0,0,0,158,1219,1,0,0,0,160,1266,1,0,0,0,162,1286,
-		1,0,0,0,164,1294,1,0,0,0,166,1312,1,0,0,0,168,1315,1,0,0,0,170,1345,1,
-		0,0,0,172,1367,1,0,0,0,174,1380,1,0,0,0,176,1385,1,0,0,0,178,1401,1,0,
-		0,0,180,1416,1,0,0,0,182,1418,1,0,0,0,184,1420,1,0,0,0,186,1423,1,0,0,
-		0,188,1427,1,0,0,0,190,1429,1,0,0,0,192,1431,1,0,0,0,194,1438,1,0,0,0,
-		196,1450,1,0,0,0,198,1452,1,0,0,0,200,1459,1,0,0,0,202,1468,1,0,0,0,204,
-		1470,1,0,0,0,206,1472,1,0,0,0,208,1491,1,0,0,0,210,1493,1,0,0,0,212,1495,
-		1,0,0,0,214,215,3,4,2,0,215,216,5,0,0,1,216,1,1,0,0,0,217,218,3,176,88,
-		0,218,219,5,0,0,1,219,3,1,0,0,0,220,262,3,6,3,0,221,262,3,8,4,0,222,262,
-		3,10,5,0,223,262,3,14,7,0,224,262,3,16,8,0,225,262,3,20,10,0,226,262,3,
-		22,11,0,227,262,3,24,12,0,228,262,3,26,13,0,229,262,3,28,14,0,230,262,
-		3,32,16,0,231,262,3,34,17,0,232,262,3,38,19,0,233,262,3,42,21,0,234,262,
-		3,44,22,0,235,262,3,70,35,0,236,262,3,66,33,0,237,262,3,82,41,0,238,262,
-		3,84,42,0,239,262,3,86,43,0,240,262,3,88,44,0,241,262,3,90,45,0,242,262,
-		3,94,47,0,243,262,3,96,48,0,244,262,3,98,49,0,245,262,3,100,50,0,246,262,
-		3,118,59,0,247,262,3,126,63,0,248,262,3,130,65,0,249,262,3,132,66,0,250,
-		262,3,134,67,0,251,262,3,158,79,0,252,262,3,170,85,0,253,262,3,46,23,0,
-		254,262,3,120,60,0,255,262,3,48,24,0,256,262,3,50,25,0,257,262,3,52,26,
-		0,258,262,3,58,29,0,259,262,3,60,30,0,260,262,3,56,28,0,261,220,1,0,0,
-		0,261,221,1,0,0,0,261,222,1,0,0,0,261,223,1,0,0,0,261,224,1,0,0,0,261,
-		225,1,0,0,0,261,226,1,0,0,0,261,227,1,0,0,0,261,228,1,0,0,0,261,229,1,
-		0,0,0,261,230,1,0,0,0,261,231,1,0,0,0,261,232,1,0,0,0,261,233,1,0,0,0,
-		261,234,1,0,0,0,261,235,1,0,0,0,261,236,1,0,0,0,261,237,1,0,0,0,261,238,
-		1,0,0,0,261,239,1,0,0,0,261,240,1,0,0,0,261,241,1,0,0,0,261,242,1,0,0,
-		0,261,243,1,0,0,0,261,244,1,0,0,0,261,245,1,0,0,0,261,246,1,0,0,0,261,
-		247,1,0,0,0,261,248,1,0,0,0,261,249,1,0,0,0,261,250,1,0,0,0,261,251,1,
-		0,0,0,261,252,1,0,0,0,261,253,1,0,0,0,261,254,1,0,0,0,261,255,1,0,0,0,
-		261,256,1,0,0,0,261,257,1,0,0,0,261,258,1,0,0,0,261,259,1,0,0,0,261,260,
-		1,0,0,0,262,5,1,0,0,0,263,264,5,37,0,0,264,265,3,208,104,0,265,7,1,0,0,
-		0,266,267,5,39,0,0,267,268,5,163,0,0,268,9,1,0,0,0,269,270,5,54,0,0,270,
-		271,3,12,6,0,271,11,1,0,0,0,272,277,5,159,0,0,273,277,5,162,0,0,274,277,
-		5,163,0,0,275,277,3,212,106,0,276,272,1,0,0,0,276,273,1,0,0,0,276,274,
-		1,0,0,0,276,275,1,0,0,0,277,13,1,0,0,0,278,279,5,52,0,0,279,280,3,212,
-		106,0,280,15,1,0,0,0,281,282,5,47,0,0,282,287,3,18,9,0,283,284,5,4,0,0,
-		284,286,3,18,9,0,285,283,1,0,0,0,286,289,1,0,0,0,287,285,1,0,0,0,287,288,
-		1,0,0,0,288,17,1,0,0,0,289,287,1,0,0,0,290,298,3,212,106,0,291,298,5,163,
-		0,0,292,295,5,159,0,0,293,296,3,212,106,0,294,296,5,14,0,0,295,293,1,0,
-		0,0,295,294,1,0,0,0,295,296,1,0,0,0,296,298,1,0,0,0,297,290,1,0,0,0,297,
-		291,1,0,0,0,297,292,1,0,0,0,298,19,1,0,0,0,299,300,5,48,0,0,300,301,5,
-		163,0,0,301,21,1,0,0,0,302,303,5,38,0,0,303,304,5,163,0,0,304,23,1,0,0,
-		0,305,306,5,55,0,0,306,307,3,212,106,0,307,25,1,0,0,0,308,309,5,3,0,0,
-		309,27,1,0,0,0,310,311,5,57,0,0,311,313,3,212,106,0,312,314,5,163,0,0,
-		313,312,1,0,0,0,313,314,1,0,0,0,314,319,1,0,0,0,315,316,5,4,0,0,316,318,
-		3,30,15,0,317,315,1,0,0,0,318,321,1,0,0,0,319,317,1,0,0,0,319,320,1,0,
-		0,0,320,29,1,0,0,0,321,319,1,0,0,0,322,323,5,145,0,0,323,331,3,208,104,
-		0,324,328,3,208,104,0,325,329,7,0,0,0,326,327,5,13,0,0,327,329,5,87,0,
-		0,328,325,1,0,0,0,328,326,1,0,0,0,329,331,1,0,0,0,330,322,1,0,0,0,330,
-		324,1,0,0,0,331,31,1,0,0,0,332,333,5,31,0,0,333,334,3,208,104,0,334,335,
-		5,155,0,0,335,33,1,0,0,0,336,337,5,30,0,0,337,338,3,186,93,0,338,339,5,
-		6,0,0,339,340,3,208,104,0,340,355,3,190,95,0,341,342,5,62,0,0,342,343,
-		3,208,104,0,343,344,3,188,94,0,344,345,5,137,0,0,345,346,3,36,18,0,346,
-		356,1,0,0,0,347,348,5,137,0,0,348,349,3,36,18,0,349,350,5,4,0,0,350,351,
-		3,208,104,0,351,352,3,188,94,0,352,353,5,137,0,0,353,354,3,36,18,0,354,
-		356,1,0,0,0,355,341,1,0,0,0,355,347,1,0,0,0,356,35,1,0,0,0,357,358,3,208,
-		104,0,358,359,3,210,105,0,359,37,1,0,0,0,360,361,5,53,0,0,361,365,3,186,
-		93,0,362,363,5,4,0,0,363,364,5,107,0,0,364,366,5,43,0,0,365,362,1,0,0,
-		0,365,366,1,0,0,0,366,367,1,0,0,0,367,368,5,6,0,0,368,369,5,71,0,0,369,
-		374,3,208,104,0,370,375,5,74,0,0,371,372,5,76,0,0,372,373,5,108,0,0,373,
-		375,5,22,0,0,374,370,1,0,0,0,374,371,1,0,0,0,374,375,1,0,0,0,375,380,1,
-		0,0,0,376,377,5,4,0,0,377,379,3,40,20,0,378,376,1,0,0,0,379,382,1,0,0,
-		0,380,378,1,0,0,0,380,381,1,0,0,0,381,39,1,0,0,0,382,380,1,0,0,0,383,384,
-		5,89,0,0,384,385,5,49,0,0,385,386,5,94,0,0,386,387,5,161,0,0,387,393,7,
-		1,0,0,388,389,5,108,0,0,389,390,5,94,0,0,390,391,5,134,0,0,391,393,5,90,
-		0,0,392,383,1,0,0,0,392,388,1,0,0,0,393,41,1,0,0,0,394,395,5,36,0,0,395,
-		396,3,212,106,0,396,397,5,96,0,0,397,398,3,192,96,0,398,43,1,0,0,0,399,
-		400,5,22,0,0,400,401,3,212,106,0,401,411,5,96,0,0,402,403,7,2,0,0,403,
-		404,5,28,0,0,404,412,3,192,96,0,405,409,3,192,96,0,406,407,7,2,0,0,407,
-		408,5,28,0,0,408,410,3,192,96,0,409,406,1,0,0,0,409,410,1,0,0,0,410,412,
-		1,0,0,0,411,402,1,0,0,0,411,405,1,0,0,0,412,417,1,0,0,0,413,414,5,4,0,
-		0,414,416,3,64,32,0,415,413,1,0,0,0,416,419,1,0,0,0,417,415,1,0,0,0,417,
-		418,1,0,0,0,418,45,1,0,0,0,419,417,1,0,0,0,420,426,5,21,0,0,421,422,5,
-		149,0,0,422,423,5,140,0,0,423,427,7,1,0,0,424,425,5,147,0,0,425,427,5,
-		72,0,0,426,421,1,0,0,0,426,424,1,0,0,0,427,47,1,0,0,0,428,434,5,18,0,0,
-		429,430,3,212,106,0,430,431,5,4,0,0,431,432,3,210,105,0,432,435,1,0,0,
-		0,433,435,5,163,0,0,434,429,1,0,0,0,434,433,1,0,0,0,435,49,1,0,0,0,436,
-		437,5,24,0,0,437,438,3,212,106,0,438,439,5,96,0,0,439,441,3,192,96,0,440,
-		442,5,100,0,0,441,440,1,0,0,0,441,442,1,0,0,0,442,51,1,0,0,0,443,444,5,
-		27,0,0,444,445,3,212,106,0,445,446,5,96,0,0,446,451,3,172,86,0,447,448,
-		5,4,0,0,448,450,3,54,27,0,449,447,1,0,0,0,450,453,1,0,0,0,451,449,1,0,
-		0,0,451,452,1,0,0,0,452,53,1,0,0,0,453,451,1,0,0,0,454,461,5,114,0,0,455,
-		456,5,133,0,0,456,457,5,70,0,0,457,458,3,208,104,0,458,459,5,13,0,0,459,
-		461,1,0,0,0,460,454,1,0,0,0,460,455,1,0,0,0,461,55,1,0,0,0,462,463,5,15,
-		0,0,463,466,3,212,106,0,464,465,5,110,0,0,465,467,3,212,106,0,466,464,
-		1,0,0,0,466,467,1,0,0,0,467,468,1,0,0,0,468,469,5,6,0,0,469,470,5,163,
-		0,0,470,57,1,0,0,0,471,472,5,51,0,0,472,473,3,186,93,0,473,474,5,6,0,0,
-		474,475,3,208,104,0,475,476,3,190,95,0,476,477,5,62,0,0,477,478,3,208,
-		104,0,478,479,3,188,94,0,479,480,5,144,0,0,480,481,3,208,104,0,481,484,
-		7,3,0,0,482,483,5,4,0,0,483,485,3,212,106,0,484,482,1,0,0,0,484,485,1,
-		0,0,0,485,59,1,0,0,0,486,487,5,34,0,0,487,488,3,18,9,0,488,489,5,6,0,0,
-		489,490,3,212,106,0,490,495,3,62,31,0,491,492,5,4,0,0,492,494,3,62,31,
-		0,493,491,1,0,0,0,494,497,1,0,0,0,495,493,1,0,0,0,495,496,1,0,0,0,496,
-		61,1,0,0,0,497,495,1,0,0,0,498,499,3,208,104,0,499,500,3,210,105,0,500,
-		501,7,4,0,0,501,63,1,0,0,0,502,516,5,109,0,0,503,516,5,84,0,0,504,505,
-		5,106,0,0,505,506,5,110,0,0,506,509,3,202,101,0,507,508,5,10,0,0,508,510,
-		3,202,101,0,509,507,1,0,0,0,509,510,1,0,0,0,510,516,1,0,0,0,511,512,5,
-		124,0,0,512,516,7,5,0,0,513,514,5,148,0,0,514,516,3,192,96,0,515,502,1,
-		0,0,0,515,503,1,0,0,0,515,504,1,0,0,0,515,511,1,0,0,0,515,513,1,0,0,0,
-		516,65,1,0,0,0,517,518,5,49,0,0,518,519,3,68,34,0,519,67,1,0,0,0,520,523,
-		5,158,0,0,521,522,5,110,0,0,522,524,5,158,0,0,523,521,1,0,0,0,523,524,
-		1,0,0,0,524,526,1,0,0,0,525,527,5,163,0,0,526,525,1,0,0,0,526,527,1,0,
-		0,0,527,528,1,0,0,0,528,529,5,96,0,0,529,530,3,102,51,0,530,69,1,0,0,0,
-		531,532,5,40,0,0,532,536,3,212,106,0,533,534,5,4,0,0,534,535,5,102,0,0,
-		535,537,5,159,0,0,536,533,1,0,0,0,536,537,1,0,0,0,537,539,1,0,0,0,538,
-		540,3,72,36,0,539,538,1,0,0,0,539,540,1,0,0,0,540,542,1,0,0,0,541,543,
-		3,176,88,0,542,541,1,0,0,0,542,543,1,0,0,0,543,71,1,0,0,0,544,545,5,29,
-		0,0,545,546,3,212,106,0,546,547,5,6,0,0,547,552,3,198,99,0,548,549,3,190,
-		95,0,549,550,5,66,0,0,550,551,3,180,90,0,551,553,1,0,0,0,552,548,1,0,0,
-		0,552,553,1,0,0,0,553,595,1,0,0,0,554,555,5,96,0,0,555,556,3,212,106,0,
-		556,560,5,103,0,0,557,558,5,4,0,0,558,559,5,139,0,0,559,561,5,117,0,0,
-		560,557,1,0,0,0,560,561,1,0,0,0,561,595,1,0,0,0,562,563,5,58,0,0,563,568,
-		3,74,37,0,564,565,5,4,0,0,565,567,3,74,37,0,566,564,1,0,0,0,567,570,1,
-		0,0,0,568,566,1,0,0,0,568,569,1,0,0,0,569,595,1,0,0,0,570,568,1,0,0,0,
-		571,572,5,119,0,0,572,575,5,143,0,0,573,576,5,61,0,0,574,576,5,65,0,0,
-		575,573,1,0,0,0,575,574,1,0,0,0,576,577,1,0,0,0,577,582,3,78,39,0,578,
-		579,5,62,0,0,579,581,3,78,39,0,580,578,1,0,0,0,581,584,1,0,0,0,582,580,
-		1,0,0,0,582,583,1,0,0,0,583,585,1,0,0,0,584,582,1,0,0,0,585,586,5,6,0,
-		0,586,591,3,168,84,0,587,588,5,4,0,0,588,590,3,168,84,0,589,587,1,0,0,
-		0,590,593,1,0,0,0,591,589,1,0,0,0,591,592,1,0,0,0,592,595,1,0,0,0,593,
-		591,1,0,0,0,594,544,1,0,0,0,594,554,1,0,0,0,594,562,1,0,0,0,594,571,1,
-		0,0,0,595,73,1,0,0,0,596,598,3,76,38,0,597,596,1,0,0,0,598,599,1,0,0,0,
-		599,597,1,0,0,0,599,600,1,0,0,0,600,75,1,0,0,0,601,604,3,212,106,0,602,
-		604,5,89,0,0,603,601,1,0,0,0,603,602,1,0,0,0,604,77,1,0,0,0,605,607,3,
-		164,82,0,606,605,1,0,0,0,607,608,1,0,0,0,608,606,1,0,0,0,608,609,1,0,0,
-		0,609,614,1,0,0,0,610,611,5,4,0,0,611,613,3,80,40,0,612,610,1,0,0,0,613,
-		616,1,0,0,0,614,612,1,0,0,0,614,615,1,0,0,0,615,79,1,0,0,0,616,614,1,0,
-		0,0,617,622,3,166,83,0,618,619,3,182,91,0,619,620,5,88,0,0,620,622,1,0,
-		0,0,621,617,1,0,0,0,621,618,1,0,0,0,622,81,1,0,0,0,623,624,5,17,0,0,624,
-		625,5,147,0,0,625,626,3,198,99,0,626,628,3,190,95,0,627,629,3,176,88,0,
-		628,627,1,0,0,0,628,629,1,0,0,0,629,83,1,0,0,0,630,631,5,20,0,0,631,633,
-		3,198,99,0,632,634,3,176,88,0,633,632,1,0,0,0,633,634,1,0,0,0,634,85,1,
-		0,0,0,635,636,5,29,0,0,636,637,5,91,0,0,637,638,3,180,90,0,638,639,7,6,
-		0,0,639,640,3,212,106,0,640,650,1,0,0,0,641,642,5,19,0,0,642,646,5,81,
-		0,0,643,644,7,7,0,0,644,646,5,80,0,0,645,641,1,0,0,0,645,643,1,0,0,0,646,
-		647,1,0,0,0,647,648,7,6,0,0,648,650,3,212,106,0,649,635,1,0,0,0,649,645,
-		1,0,0,0,650,87,1,0,0,0,651,652,5,35,0,0,652,653,5,107,0,0,653,654,5,43,
-		0,0,654,655,3,212,106,0,655,89,1,0,0,0,656,657,5,23,0,0,657,658,5,6,0,
-		0,658,663,3,92,46,0,659,660,5,4,0,0,660,662,3,92,46,0,661,659,1,0,0,0,
-		662,665,1,0,0,0,663,661,1,0,0,0,663,664,1,0,0,0,664,91,1,0,0,0,665,663,
-		1,0,0,0,666,667,5,127,0,0,667,673,3,198,99,0,668,669,3,198,99,0,669,670,
-		5,28,0,0,670,671,3,212,106,0,671,673,1,0,0,0,672,666,1,0,0,0,672,668,1,
-		0,0,0,673,93,1,0,0,0,674,675,5,26,0,0,675,676,5,111,0,0,676,95,1,0,0,0,
-		677,678,5,56,0,0,678,679,5,94,0,0,679,680,5,83,0,0,680,97,1,0,0,0,681,
-		683,5,43,0,0,682,684,3,198,99,0,683,682,1,0,0,0,683,684,1,0,0,0,684,686,
-		1,0,0,0,685,687,3,182,91,0,686,685,1,0,0,0,686,687,1,0,0,0,687,688,1,0,
-		0,0,688,689,5,6,0,0,689,691,3,102,51,0,690,692,3,176,88,0,691,690,1,0,
-		0,0,691,692,1,0,0,0,692,99,1,0,0,0,693,694,5,44,0,0,694,695,3,198,99,0,
-		695,696,5,137,0,0,696,698,3,198,99,0,697,699,3,182,91,0,698,697,1,0,0,
-		0,698,699,1,0,0,0,699,700,1,0,0,0,700,701,5,6,0,0,701,703,3,102,51,0,702,
-		704,3,176,88,0,703,702,1,0,0,0,703,704,1,0,0,0,704,101,1,0,0,0,705,710,
-		3,104,52,0,706,707,5,4,0,0,707,709,3,104,52,0,708,706,1,0,0,0,709,712,
-		1,0,0,0,710,708,1,0,0,0,710,711,1,0,0,0,711,103,1,0,0,0,712,710,1,0,0,
-		0,713,714,5,7,0,0,714,715,3,102,51,0,715,721,5,8,0,0,716,717,3,198,99,
-		0,717,718,5,136,0,0,718,722,1,0,0,0,719,722,3,114,57,0,720,722,5,138,0,
-		0,721,716,1,0,0,0,721,719,1,0,0,0,721,720,1,0,0,0,721,722,1,0,0,0,722,
-		724,1,0,0,0,723,725,3,116,58,0,724,723,1,0,0,0,724,725,1,0,0,0,725,792,
-		1,0,0,0,726,728,5,127,0,0,727,729,3,198,99,0,728,727,1,0,0,0,728,729,1,
-		0,0,0,729,792,1,0,0,0,730,731,5,130,0,0,731,732,5,117,0,0,732,792,3,198,
-		99,0,733,737,5,32,0,0,734,735,5,134,0,0,735,738,5,123,0,0,736,738,3,198,
-		99,0,737,734,1,0,0,0,737,736,1,0,0,0,738,741,1,0,0,0,739,740,5,28,0,0,
-		740,742,5,98,0,0,741,739,1,0,0,0,741,742,1,0,0,0,742,792,1,0,0,0,743,744,
-		5,93,0,0,744,745,3,198,99,0,745,746,5,28,0,0,746,747,3,212,106,0,747,792,
-		1,0,0,0,748,749,5,68,0,0,749,752,3,198,99,0,750,751,5,28,0,0,751,753,3,
-		212,106,0,752,750,1,0,0,0,752,753,1,0,0,0,753,792,1,0,0,0,754,756,3,206,
-		103,0,755,754,1,0,0,0,755,756,1,0,0,0,756,786,1,0,0,0,757,759,3,212,106,
-		0,758,757,1,0,0,0,759,760,1,0,0,0,760,758,1,0,0,0,760,761,1,0,0,0,761,
-		779,1,0,0,0,762,764,3,184,92,0,763,765,3,112,56,0,764,763,1,0,0,0,764,
-		765,1,0,0,0,765,780,1,0,0,0,766,768,3,110,55,0,767,769,3,106,53,0,768,
-		767,1,0,0,0,768,769,1,0,0,0,769,780,1,0,0,0,770,780,3,106,53,0,771,780,
-		3,108,54,0,772,780,5,138,0,0,773,775,5,161,0,0,774,776,3,212,106,0,775,
-		774,1,0,0,0,776,777,1,0,0,0,777,775,1,0,0,0,777,778,1,0,0,0,778,780,1,
-		0,0,0,779,762,1,0,0,0,779,766,1,0,0,0,779,770,1,0,0,0,779,771,1,0,0,0,
-		779,772,1,0,0,0,779,773,1,0,0,0,779,780,1,0,0,0,780,787,1,0,0,0,781,783,
-		3,184,92,0,782,784,3,112,56,0,783,782,1,0,0,0,783,784,1,0,0,0,784,787,
-		1,0,0,0,785,787,3,108,54,0,786,758,1,0,0,0,786,781,1,0,0,0,786,785,1,0,
-		0,0,787,789,1,0,0,0,788,790,3,116,58,0,789,788,1,0,0,0,789,790,1,0,0,0,
-		790,792,1,0,0,0,791,713,1,0,0,0,791,726,1,0,0,0,791,730,1,0,0,0,791,733,
-		1,0,0,0,791,743,1,0,0,0,791,748,1,0,0,0,791,755,1,0,0,0,792,105,1,0,0,
-		0,793,794,5,147,0,0,794,795,5,7,0,0,795,796,3,102,51,0,796,797,5,8,0,0,
-		797,798,3,198,99,0,798,799,5,136,0,0,799,800,5,85,0,0,800,107,1,0,0,0,
-		801,802,5,66,0,0,802,803,5,78,0,0,803,804,5,82,0,0,804,109,1,0,0,0,805,
-		807,3,200,100,0,806,805,1,0,0,0,807,808,1,0,0,0,808,806,1,0,0,0,808,809,
-		1,0,0,0,809,819,1,0,0,0,810,814,3,206,103,0,811,813,3,200,100,0,812,811,
-		1,0,0,0,813,816,1,0,0,0,814,812,1,0,0,0,814,815,1,0,0,0,815,819,1,0,0,
-		0,816,814,1,0,0,0,817,819,3,114,57,0,818,806,1,0,0,0,818,810,1,0,0,0,818,
-		817,1,0,0,0,819,111,1,0,0,0,820,822,3,198,99,0,821,823,5,85,0,0,822,821,
-		1,0,0,0,822,823,1,0,0,0,823,826,1,0,0,0,824,826,3,114,57,0,825,820,1,0,
-		0,0,825,824,1,0,0,0,826,113,1,0,0,0,827,839,5,58,0,0,828,839,5,65,0,0,
-		829,830,5,137,0,0,830,839,5,73,0,0,831,832,5,142,0,0,832,833,3,198,99,
-		0,833,836,5,122,0,0,834,835,5,67,0,0,835,837,5,73,0,0,836,834,1,0,0,0,
-		836,837,1,0,0,0,837,839,1,0,0,0,838,827,1,0,0,0,838,828,1,0,0,0,838,829,
-		1,0,0,0,838,831,1,0,0,0,839,115,1,0,0,0,840,907,5,94,0,0,841,845,7,8,0,
-		0,842,844,3,212,106,0,843,842,1,0,0,0,844,847,1,0,0,0,845,843,1,0,0,0,
-		845,846,1,0,0,0,846,854,1,0,0,0,847,845,1,0,0,0,848,850,5,62,0,0,849,851,
-		3,212,106,0,850,849,1,0,0,0,851,852,1,0,0,0,852,850,1,0,0,0,852,853,1,
-		0,0,0,853,855,1,0,0,0,854,848,1,0,0,0,854,855,1,0,0,0,855,860,1,0,0,0,
-		856,857,5,142,0,0,857,858,3,198,99,0,858,859,5,122,0,0,859,861,1,0,0,0,
-		860,856,1,0,0,0,860,861,1,0,0,0,861,908,1,0,0,0,862,866,5,78,0,0,863,865,
-		3,212,106,0,864,863,1,0,0,0,865,868,1,0,0,0,866,864,1,0,0,0,866,867,1,
-		0,0,0,867,887,1,0,0,0,868,866,1,0,0,0,869,871,5,62,0,0,870,872,3,206,103,
-		0,871,870,1,0,0,0,871,872,1,0,0,0,872,874,1,0,0,0,873,875,3,212,106,0,
-		874,873,1,0,0,0,875,876,1,0,0,0,876,874,1,0,0,0,876,877,1,0,0,0,877,885,
-		1,0,0,0,878,879,5,94,0,0,879,881,5,78,0,0,880,882,3,212,106,0,881,880,
-		1,0,0,0,882,883,1,0,0,0,883,881,1,0,0,0,883,884,1,0,0,0,884,886,1,0,0,
-		0,885,878,1,0,0,0,885,886,1,0,0,0,886,888,1,0,0,0,887,869,1,0,0,0,887,
-		888,1,0,0,0,888,895,1,0,0,0,889,896,5,58,0,0,890,896,5,65,0,0,891,892,
-		5,142,0,0,892,893,3,198,99,0,893,894,5,122,0,0,894,896,1,0,0,0,895,889,
-		1,0,0,0,895,890,1,0,0,0,895,891,1,0,0,0,895,896,1,0,0,0,896,908,1,0,0,
-		0,897,908,5,73,0,0,898,908,5,128,0,0,899,900,5,113,0,0,900,908,5,120,0,
-		0,901,903,5,161,0,0,902,904,3,212,106,0,903,902,1,0,0,0,904,905,1,0,0,
-		0,905,903,1,0,0,0,905,906,1,0,0,0,906,908,1,0,0,0,907,841,1,0,0,0,907,
-		862,1,0,0,0,907,897,1,0,0,0,907,898,1,0,0,0,907,899,1,0,0,0,907,901,1,
-		0,0,0,908,117,1,0,0,0,909,917,5,41,0,0,910,911,5,44,0,0,911,912,3,198,
-		99,0,912,913,5,137,0,0,913,914,3,198,99,0,914,918,1,0,0,0,915,916,5,43,
-		0,0,916,918,3,198,99,0,917,910,1,0,0,0,917,915,1,0,0,0,918,919,1,0,0,0,
-		919,920,5,4,0,0,920,928,3,198,99,0,921,922,5,104,0,0,922,929,5,136,0,0,
-		923,926,5,136,0,0,924,925,5,94,0,0,925,927,5,60,0,0,926,924,1,0,0,0,926,
-		927,1,0,0,0,927,929,1,0,0,0,928,921,1,0,0,0,928,923,1,0,0,0,929,931,1,
-		0,0,0,930,932,3,176,88,0,931,930,1,0,0,0,931,932,1,0,0,0,932,119,1,0,0,
-		0,933,934,5,28,0,0,934,939,3,122,61,0,935,936,5,4,0,0,936,938,3,122,61,
-		0,937,935,1,0,0,0,938,941,1,0,0,0,939,937,1,0,0,0,939,940,1,0,0,0,940,
-		942,1,0,0,0,941,939,1,0,0,0,942,943,5,6,0,0,943,944,3,124,62,0,944,121,
-		1,0,0,0,945,948,3,18,9,0,946,947,5,137,0,0,947,949,3,18,9,0,948,946,1,
-		0,0,0,948,949,1,0,0,0,949,123,1,0,0,0,950,961,3,38,19,0,951,961,3,86,43,
-		0,952,961,3,88,44,0,953,961,3,98,49,0,954,961,3,100,50,0,955,961,3,118,
-		59,0,956,961,3,126,63,0,957,961,3,130,65,0,958,961,3,132,66,0,959,961,
-		3,134,67,0,960,950,1,0,0,0,960,951,1,0,0,0,960,952,1,0,0,0,960,953,1,0,
-		0,0,960,954,1,0,0,0,960,955,1,0,0,0,960,956,1,0,0,0,960,957,1,0,0,0,960,
-		958,1,0,0,0,960,959,1,0,0,0,961,125,1,0,0,0,962,974,5,50,0,0,963,964,5,
-		137,0,0,964,967,3,192,96,0,965,966,5,66,0,0,966,968,3,180,90,0,967,965,
-		1,0,0,0,967,968,1,0,0,0,968,975,1,0,0,0,969,970,5,28,0,0,970,975,3,192,
-		96,0,971,972,3,198,99,0,972,973,3,188,94,0,973,975,1,0,0,0,974,963,1,0,
-		0,0,974,969,1,0,0,0,974,971,1,0,0,0,975,978,1,0,0,0,976,977,5,29,0,0,977,
-		979,3,212,106,0,978,976,1,0,0,0,978,979,1,0,0,0,979,984,1,0,0,0,980,981,
-		5,4,0,0,981,983,3,128,64,0,982,980,1,0,0,0,983,986,1,0,0,0,984,982,1,0,
-		0,0,984,985,1,0,0,0,985,988,1,0,0,0,986,984,1,0,0,0,987,989,3,176,88,0,
-		988,987,1,0,0,0,988,989,1,0,0,0,989,127,1,0,0,0,990,991,5,84,0,0,991,997,
-		3,188,94,0,992,993,5,109,0,0,993,997,3,188,94,0,994,995,5,82,0,0,995,997,
-		3,182,91,0,996,990,1,0,0,0,996,992,1,0,0,0,996,994,1,0,0,0,997,129,1,0,
-		0,0,998,999,5,32,0,0,999,1002,3,198,99,0,1000,1001,5,28,0,0,1001,1003,
-		5,98,0,0,1002,1000,1,0,0,0,1002,1003,1,0,0,0,1003,1004,1,0,0,0,1004,1005,
-		5,66,0,0,1005,1007,3,180,90,0,1006,1008,3,176,88,0,1007,1006,1,0,0,0,1007,
-		1008,1,0,0,0,1008,131,1,0,0,0,1009,1010,5,16,0,0,1010,1011,3,198,99,0,
-		1011,1012,5,66,0,0,1012,1017,3,180,90,0,1013,1014,5,4,0,0,1014,1015,5,
-		113,0,0,1015,1016,5,43,0,0,1016,1018,5,63,0,0,1017,1013,1,0,0,0,1017,1018,
-		1,0,0,0,1018,1020,1,0,0,0,1019,1021,3,176,88,0,1020,1019,1,0,0,0,1020,
-		1021,1,0,0,0,1021,133,1,0,0,0,1022,1078,5,46,0,0,1023,1024,5,70,0,0,1024,
-		1079,3,150,75,0,1025,1026,5,44,0,0,1026,1027,3,198,99,0,1027,1028,5,137,
-		0,0,1028,1029,3,198,99,0,1029,1030,3,136,68,0,1030,1079,1,0,0,0,1031,1032,
-		5,137,0,0,1032,1035,3,192,96,0,1033,1034,5,66,0,0,1034,1036,3,180,90,0,
-		1035,1033,1,0,0,0,1035,1036,1,0,0,0,1036,1040,1,0,0,0,1037,1038,5,28,0,
-		0,1038,1040,3,192,96,0,1039,1031,1,0,0,0,1039,1037,1,0,0,0,1040,1043,1,
-		0,0,0,1041,1042,5,29,0,0,1042,1044,3,212,106,0,1043,1041,1,0,0,0,1043,
-		1044,1,0,0,0,1044,1049,1,0,0,0,1045,1046,5,4,0,0,1046,1048,3,128,64,0,
-		1047,1045,1,0,0,0,1048,1051,1,0,0,0,1049,1047,1,0,0,0,1049,1050,1,0,0,
-		0,1050,1052,1,0,0,0,1051,1049,1,0,0,0,1052,1053,3,136,68,0,1053,1079,1,
-		0,0,0,1054,1076,3,198,99,0,1055,1058,3,188,94,0,1056,1057,5,29,0,0,1057,
-		1059,3,212,106,0,1058,1056,1,0,0,0,1058,1059,1,0,0,0,1059,1064,1,0,0,0,
-		1060,1061,5,4,0,0,1061,1063,3,128,64,0,1062,1060,1,0,0,0,1063,1066,1,0,
-		0,0,1064,1062,1,0,0,0,1064,1065,1,0,0,0,1065,1067,1,0,0,0,1066,1064,1,
-		0,0,0,1067,1068,3,136,68,0,1068,1077,1,0,0,0,1069,1070,3,190,95,0,1070,
-		1074,5,94,0,0,1071,1072,5,4,0,0,1072,1073,5,70,0,0,1073,1075,3,150,75,
-		0,1074,1071,1,0,0,0,1074,1075,1,0,0,0,1075,1077,1,0,0,0,1076,1055,1,0,
-		0,0,1076,1069,1,0,0,0,1077,1079,1,0,0,0,1078,1023,1,0,0,0,1078,1025,1,
-		0,0,0,1078,1039,1,0,0,0,1078,1054,1,0,0,0,1079,135,1,0,0,0,1080,1081,5,
-		6,0,0,1081,1086,3,138,69,0,1082,1083,5,5,0,0,1083,1085,3,138,69,0,1084,
-		1082,1,0,0,0,1085,1088,1,0,0,0,1086,1084,1,0,0,0,1086,1087,1,0,0,0,1087,
-		1091,1,0,0,0,1088,1086,1,0,0,0,1089,1091,3,154,77,0,1090,1080,1,0,0,0,
-		1090,1089,1,0,0,0,1091,1093,1,0,0,0,1092,1094,3,176,88,0,1093,1092,1,0,
-		0,0,1093,1094,1,0,0,0,1094,137,1,0,0,0,1095,1096,5,59,0,0,1096,1097,3,
-		198,99,0,1097,1098,3,188,94,0,1098,1099,5,4,0,0,1099,1101,1,0,0,0,1100,
-		1095,1,0,0,0,1100,1101,1,0,0,0,1101,1102,1,0,0,0,1102,1107,3,140,70,0,
-		1103,1104,5,4,0,0,1104,1106,3,142,71,0,1105,1103,1,0,0,0,1106,1109,1,0,
-		0,0,1107,1105,1,0,0,0,1107,1108,1,0,0,0,1108,139,1,0,0,0,1109,1107,1,0,
-		0,0,1110,1113,3,184,92,0,1111,1113,5,16,0,0,1112,1110,1,0,0,0,1112,1111,
-		1,0,0,0,1113,1114,1,0,0,0,1114,1122,3,198,99,0,1115,1116,5,32,0,0,1116,
-		1119,3,198,99,0,1117,1118,5,28,0,0,1118,1120,5,98,0,0,1119,1117,1,0,0,
-		0,1119,1120,1,0,0,0,1120,1122,1,0,0,0,1121,1112,1,0,0,0,1121,1115,1,0,
-		0,0,1122,1125,1,0,0,0,1123,1124,5,66,0,0,1124,1126,3,180,90,0,1125,1123,
-		1,0,0,0,1125,1126,1,0,0,0,1126,1128,1,0,0,0,1127,1129,3,144,72,0,1128,
-		1127,1,0,0,0,1128,1129,1,0,0,0,1129,141,1,0,0,0,1130,1133,5,135,0,0,1131,
-		1134,3,144,72,0,1132,1134,3,140,70,0,1133,1131,1,0,0,0,1133,1132,1,0,0,
-		0,1134,1145,1,0,0,0,1135,1145,3,146,73,0,1136,1139,5,70,0,0,1137,1140,
-		3,148,74,0,1138,1140,3,150,75,0,1139,1137,1,0,0,0,1139,1138,1,0,0,0,1140,
-		1145,1,0,0,0,1141,1145,3,152,76,0,1142,1143,5,66,0,0,1143,1145,3,180,90,
-		0,1144,1130,1,0,0,0,1144,1135,1,0,0,0,1144,1136,1,0,0,0,1144,1141,1,0,
-		0,0,1144,1142,1,0,0,0,1145,143,1,0,0,0,1146,1150,3,146,73,0,1147,1148,
-		5,70,0,0,1148,1150,3,148,74,0,1149,1146,1,0,0,0,1149,1147,1,0,0,0,1150,
-		145,1,0,0,0,1151,1156,5,86,0,0,1152,1157,5,43,0,0,1153,1154,3,198,99,0,
-		1154,1155,3,188,94,0,1155,1157,1,0,0,0,1156,1152,1,0,0,0,1156,1153,1,0,
-		0,0,1157,1161,1,0,0,0,1158,1159,3,198,99,0,1159,1160,5,136,0,0,1160,1162,
-		1,0,0,0,1161,1158,1,0,0,0,1161,1162,1,0,0,0,1162,147,1,0,0,0,1163,1164,
-		5,141,0,0,1164,1165,5,86,0,0,1165,1166,3,198,99,0,1166,1167,5,62,0,0,1167,
-		1168,3,198,99,0,1168,1172,3,188,94,0,1169,1170,3,198,99,0,1170,1171,5,
-		136,0,0,1171,1173,1,0,0,0,1172,1169,1,0,0,0,1172,1173,1,0,0,0,1173,149,
-		1,0,0,0,1174,1180,5,129,0,0,1175,1176,5,131,0,0,1176,1180,5,117,0,0,1177,
-		1178,5,150,0,0,1178,1180,5,138,0,0,1179,1174,1,0,0,0,1179,1175,1,0,0,0,
-		1179,1177,1,0,0,0,1180,151,1,0,0,0,1181,1184,5,158,0,0,1182,1184,3,206,
-		103,0,1183,1181,1,0,0,0,1183,1182,1,0,0,0,1184,1185,1,0,0,0,1185,1186,
-		3,190,95,0,1186,1187,5,94,0,0,1187,153,1,0,0,0,1188,1189,5,85,0,0,1189,
-		1190,5,137,0,0,1190,1191,3,198,99,0,1191,1192,5,4,0,0,1192,1193,5,66,0,
-		0,1193,1198,3,180,90,0,1194,1195,5,4,0,0,1195,1197,3,156,78,0,1196,1194,
-		1,0,0,0,1197,1200,1,0,0,0,1198,1196,1,0,0,0,1198,1199,1,0,0,0,1199,155,
-		1,0,0,0,1200,1198,1,0,0,0,1201,1202,5,112,0,0,1202,1203,5,125,0,0,1203,
-		1218,3,188,94,0,1204,1205,5,101,0,0,1205,1218,5,89,0,0,1206,1209,5,70,
-		0,0,1207,1210,5,141,0,0,1208,1210,3,150,75,0,1209,1207,1,0,0,0,1209,1208,
-		1,0,0,0,1210,1218,1,0,0,0,1211,1212,7,9,0,0,1212,1213,3,198,99,0,1213,
-		1214,3,188,94,0,1214,1215,5,121,0,0,1215,1218,1,0,0,0,1216,1218,3,152,
-		76,0,1217,1201,1,0,0,0,1217,1204,1,0,0,0,1217,1206,1,0,0,0,1217,1211,1,
-		0,0,0,1217,1216,1,0,0,0,1218,157,1,0,0,0,1219,1221,5,45,0,0,1220,1222,
-		3,164,82,0,1221,1220,1,0,0,0,1222,1223,1,0,0,0,1223,1221,1,0,0,0,1223,
-		1224,1,0,0,0,1224,1229,1,0,0,0,1225,1226,5,62,0,0,1226,1228,3,160,80,0,
-		1227,1225,1,0,0,0,1228,1231,1,0,0,0,1229,1227,1,0,0,0,1229,1230,1,0,0,
-		0,1230,1239,1,0,0,0,1231,1229,1,0,0,0,1232,1237,5,4,0,0,1233,1235,3,166,
-		83,0,1234,1236,5,4,0,0,1235,1234,1,0,0,0,1235,1236,1,0,0,0,1236,1238,1,
-		0,0,0,1237,1233,1,0,0,0,1237,1238,1,0,0,0,1238,1240,1,0,0,0,1239,1232,
-		1,0,0,0,1239,1240,1,0,0,0,1240,1241,1,0,0,0,1241,1243,5,147,0,0,1242,1244,
-		3,164,82,0,1243,1242,1,0,0,0,1244,1245,1,0,0,0,1245,1243,1,0,0,0,1245,
-		1246,1,0,0,0,1246,1251,1,0,0,0,1247,1248,5,62,0,0,1248,1250,3,160,80,0,
-		1249,1247,1,0,0,0,1250,1253,1,0,0,0,1251,1249,1,0,0,0,1251,1252,1,0,0,
-		0,1252,1258,1,0,0,0,1253,1251,1,0,0,0,1254,1255,5,4,0,0,1255,1257,3,162,
-		81,0,1256,1254,1,0,0,0,1257,1260,1,0,0,0,1258,1256,1,0,0,0,1258,1259,1,
-		0,0,0,1259,1263,1,0,0,0,1260,1258,1,0,0,0,1261,1262,5,6,0,0,1262,1264,
-		3,168,84,0,1263,1261,1,0,0,0,1263,1264,1,0,0,0,1264,159,1,0,0,0,1265,1267,
-		3,164,82,0,1266,1265,1,0,0,0,1267,1268,1,0,0,0,1268,1266,1,0,0,0,1268,
-		1269,1,0,0,0,1269,161,1,0,0,0,1270,1287,3,166,83,0,1271,1277,5,79,0,0,
-		1272,1273,3,206,103,0,1273,1274,5,137,0,0,1274,1275,3,206,103,0,1275,1276,
-		3,210,105,0,1276,1278,1,0,0,0,1277,1272,1,0,0,0,1277,1278,1,0,0,0,1278,
-		1287,1,0,0,0,1279,1283,5,94,0,0,1280,1281,5,134,0,0,1281,1284,5,126,0,
-		0,1282,1284,5,115,0,0,1283,1280,1,0,0,0,1283,1282,1,0,0,0,1284,1285,1,
-		0,0,0,1285,1287,5,116,0,0,1286,1270,1,0,0,0,1286,1271,1,0,0,0,1286,1279,
-		1,0,0,0,1287,163,1,0,0,0,1288,1295,3,212,106,0,1289,1295,5,89,0,0,1290,
-		1295,5,97,0,0,1291,1295,5,43,0,0,1292,1295,5,44,0,0,1293,1295,5,132,0,
-		0,1294,1288,1,0,0,0,1294,1289,1,0,0,0,1294,1290,1,0,0,0,1294,1291,1,0,
-		0,0,1294,1292,1,0,0,0,1294,1293,1,0,0,0,1295,165,1,0,0,0,1296,1297,5,60,
-		0,0,1297,1299,5,69,0,0,1298,1296,1,0,0,0,1298,1299,1,0,0,0,1299,1300,1,
-		0,0,0,1300,1305,7,9,0,0,1301,1306,5,43,0,0,1302,1303,3,198,99,0,1303,1304,
-		3,188,94,0,1304,1306,1,0,0,0,1305,1301,1,0,0,0,1305,1302,1,0,0,0,1306,
-		1313,1,0,0,0,1307,1308,5,44,0,0,1308,1309,3,198,99,0,1309,1310,5,137,0,
-		0,1310,1311,3,198,99,0,1311,1313,1,0,0,0,1312,1298,1,0,0,0,1312,1307,1,
-		0,0,0,1313,167,1,0,0,0,1314,1316,3,206,103,0,1315,1314,1,0,0,0,1315,1316,
-		1,0,0,0,1316,1318,1,0,0,0,1317,1319,3,212,106,0,1318,1317,1,0,0,0,1319,
-		1320,1,0,0,0,1320,1318,1,0,0,0,1320,1321,1,0,0,0,1321,1343,1,0,0,0,1322,
-		1323,5,94,0,0,1323,1330,5,78,0,0,1324,1331,5,43,0,0,1325,1327,3,212,106,
-		0,1326,1325,1,0,0,0,1327,1328,1,0,0,0,1328,1326,1,0,0,0,1328,1329,1,0,
-		0,0,1329,1331,1,0,0,0,1330,1324,1,0,0,0,1330,1326,1,0,0,0,1331,1344,1,
-		0,0,0,1332,1340,5,118,0,0,1333,1341,5,43,0,0,1334,1338,3,198,99,0,1335,
-		1339,3,188,94,0,1336,1339,5,132,0,0,1337,1339,3,212,106,0,1338,1335,1,
-		0,0,0,1338,1336,1,0,0,0,1338,1337,1,0,0,0,1339,1341,1,0,0,0,1340,1333,
-		1,0,0,0,1340,1334,1,0,0,0,1341,1344,1,0,0,0,1342,1344,5,85,0,0,1343,1322,
-		1,0,0,0,1343,1332,1,0,0,0,1343,1342,1,0,0,0,1343,1344,1,0,0,0,1344,169,
-		1,0,0,0,1345,1346,5,25,0,0,1346,1365,3,172,86,0,1347,1357,5,36,0,0,1348,
-		1349,5,66,0,0,1349,1350,7,10,0,0,1350,1358,3,192,96,0,1351,1355,3,192,
-		96,0,1352,1353,5,4,0,0,1353,1354,5,148,0,0,1354,1356,3,192,96,0,1355,1352,
-		1,0,0,0,1355,1356,1,0,0,0,1356,1358,1,0,0,0,1357,1348,1,0,0,0,1357,1351,
-		1,0,0,0,1358,1366,1,0,0,0,1359,1362,7,6,0,0,1360,1361,5,66,0,0,1361,1363,
-		7,10,0,0,1362,1360,1,0,0,0,1362,1363,1,0,0,0,1363,1364,1,0,0,0,1364,1366,
-		3,172,86,0,1365,1347,1,0,0,0,1365,1359,1,0,0,0,1366,171,1,0,0,0,1367,1378,
-		3,192,96,0,1368,1370,5,158,0,0,1369,1368,1,0,0,0,1369,1370,1,0,0,0,1370,
-		1371,1,0,0,0,1371,1375,7,2,0,0,1372,1374,3,174,87,0,1373,1372,1,0,0,0,
-		1374,1377,1,0,0,0,1375,1373,1,0,0,0,1375,1376,1,0,0,0,1376,1379,1,0,0,
-		0,1377,1375,1,0,0,0,1378,1369,1,0,0,0,1378,1379,1,0,0,0,1379,173,1,0,0,
-		0,1380,1381,3,204,102,0,1381,1383,3,202,101,0,1382,1384,7,2,0,0,1383,1382,
-		1,0,0,0,1383,1384,1,0,0,0,1384,175,1,0,0,0,1385,1386,5,9,0,0,1386,1391,
-		3,178,89,0,1387,1388,5,4,0,0,1388,1390,3,178,89,0,1389,1387,1,0,0,0,1390,
-		1393,1,0,0,0,1391,1389,1,0,0,0,1391,1392,1,0,0,0,1392,1399,1,0,0,0,1393,
-		1391,1,0,0,0,1394,1395,5,149,0,0,1395,1396,5,140,0,0,1396,1400,7,1,0,0,
-		1397,1398,5,147,0,0,1398,1400,5,72,0,0,1399,1394,1,0,0,0,1399,1397,1,0,
-		0,0,1399,1400,1,0,0,0,1400,177,1,0,0,0,1401,1408,3,198,99,0,1402,1404,
-		3,212,106,0,1403,1402,1,0,0,0,1404,1405,1,0,0,0,1405,1403,1,0,0,0,1405,
-		1406,1,0,0,0,1406,1409,1,0,0,0,1407,1409,5,132,0,0,1408,1403,1,0,0,0,1408,
-		1407,1,0,0,0,1408,1409,1,0,0,0,1409,179,1,0,0,0,1410,1411,5,19,0,0,1411,
-		1417,5,81,0,0,1412,1414,3,212,106,0,1413,1415,5,80,0,0,1414,1413,1,0,0,
-		0,1414,1415,1,0,0,0,1415,1417,1,0,0,0,1416,1410,1,0,0,0,1416,1412,1,0,
-		0,0,1417,181,1,0,0,0,1418,1419,7,11,0,0,1419,183,1,0,0,0,1420,1421,7,12,
-		0,0,1421,185,1,0,0,0,1422,1424,3,212,106,0,1423,1422,1,0,0,0,1424,1425,
-		1,0,0,0,1425,1423,1,0,0,0,1425,1426,1,0,0,0,1426,187,1,0,0,0,1427,1428,
-		7,13,0,0,1428,189,1,0,0,0,1429,1430,7,14,0,0,1430,191,1,0,0,0,1431,1435,
-		3,196,98,0,1432,1434,3,194,97,0,1433,1432,1,0,0,0,1434,1437,1,0,0,0,1435,
-		1433,1,0,0,0,1435,1436,1,0,0,0,1436,193,1,0,0,0,1437,1435,1,0,0,0,1438,
-		1439,3,204,102,0,1439,1440,3,196,98,0,1440,195,1,0,0,0,1441,1443,3,206,
-		103,0,1442,1444,3,210,105,0,1443,1442,1,0,0,0,1443,1444,1,0,0,0,1444,1451,
-		1,0,0,0,1445,1451,3,212,106,0,1446,1447,5,7,0,0,1447,1448,3,192,96,0,1448,
-		1449,5,8,0,0,1449,1451,1,0,0,0,1450,1441,1,0,0,0,1450,1445,1,0,0,0,1450,
-		1446,1,0,0,0,1451,197,1,0,0,0,1452,1456,3,202,101,0,1453,1455,3,200,100,
-		0,1454,1453,1,0,0,0,1455,1458,1,0,0,0,1456,1454,1,0,0,0,1456,1457,1,0,
-		0,0,1457,199,1,0,0,0,1458,1456,1,0,0,0,1459,1460,3,204,102,0,1460,1461,
-		3,202,101,0,1461,201,1,0,0,0,1462,1469,3,206,103,0,1463,1469,3,212,106,
-		0,1464,1465,5,7,0,0,1465,1466,3,198,99,0,1466,1467,5,8,0,0,1467,1469,1,
-		0,0,0,1468,1462,1,0,0,0,1468,1463,1,0,0,0,1468,1464,1,0,0,0,1469,203,1,
-		0,0,0,1470,1471,7,15,0,0,1471,205,1,0,0,0,1472,1484,3,208,104,0,1473,1474,
-		5,7,0,0,1474,1479,3,208,104,0,1475,1476,5,4,0,0,1476,1478,3,208,104,0,
-		1477,1475,1,0,0,0,1478,1481,1,0,0,0,1479,1477,1,0,0,0,1479,1480,1,0,0,
-		0,1480,1482,1,0,0,0,1481,1479,1,0,0,0,1482,1483,5,8,0,0,1483,1485,1,0,
-		0,0,1484,1473,1,0,0,0,1484,1485,1,0,0,0,1485,207,1,0,0,0,1486,1488,5,159,
-		0,0,1487,1489,5,160,0,0,1488,1487,1,0,0,0,1488,1489,1,0,0,0,1489,1492,
-		1,0,0,0,1490,1492,5,160,0,0,1491,1486,1,0,0,0,1491,1490,1,0,0,0,1492,209,
-		1,0,0,0,1493,1494,7,16,0,0,1494,211,1,0,0,0,1495,1496,7,17,0,0,1496,213,
-		1,0,0,0,188,261,276,287,295,297,313,319,328,330,355,365,374,380,392,409,
-		411,417,426,434,441,451,460,466,484,495,509,515,523,526,536,539,542,552,
-		560,568,575,582,591,594,599,603,608,614,621,628,633,645,649,663,672,683,
-		686,691,698,703,710,721,724,728,737,741,752,755,760,764,768,777,779,783,
-		786,789,791,808,814,818,822,825,836,838,845,852,854,860,866,871,876,883,
-		885,887,895,905,907,917,926,928,931,939,948,960,967,974,978,984,988,996,
-		1002,1007,1017,1020,1035,1039,1043,1049,1058,1064,1074,1076,1078,1086,
-		1090,1093,1100,1107,1112,1119,1121,1125,1128,1133,1139,1144,1149,1156,
-		1161,1172,1179,1183,1198,1209,1217,1223,1229,1235,1237,1239,1245,1251,
-		1258,1263,1268,1277,1283,1286,1294,1298,1305,1312,1315,1320,1328,1330,
-		1338,1340,1343,1355,1357,1362,1365,1369,1375,1378,1383,1391,1399,1405,
-		1408,1414,1416,1425,1435,1443,1450,1456,1468,1479,1484,1488,1491
+		2,1,2,1,2,1,2,1,2,3,2,278,8,2,1,3,1,3,1,3,1,4,1,4,1,4,1,5,1,5,1,5,1,6,
+		1,6,1,6,1,6,3,6,293,8,6,1,7,1,7,1,7,1,8,1,8,1,8,1,8,5,8,302,8,8,10,8,12,
+		8,305,9,8,1,9,1,9,1,9,1,9,1,9,3,9,312,8,9,3,9,314,8,9,1,10,1,10,1,10,1,
+		11,1,11,1,11,1,12,1,12,1,12,1,13,1,13,1,14,1,14,1,14,3,14,330,8,14,1,14,
+		1,14,5,14,334,8,14,10,14,12,14,337,9,14,1,15,1,15,1,15,1,15,1,15,1,15,
+		3,15,345,8,15,3,15,347,8,15,1,16,1,16,1,16,1,16,1,17,1,17,1,17,1,17,1,
+		17,1,17,3,17,359,8,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,
+		1,17,1,17,1,17,1,17,3,17,375,8,17,1,18,1,18,1,18,1,19,1,19,1,19,1,19,1,
+		19,3,19,385,8,19,1,19,1,19,1,19,1,19,1,19,1,19,1,19,3,19,394,8,19,1,19,
+		1,19,5,19,398,8,19,10,19,12,19,401,9,19,1,20,1,20,1,20,1,20,1,20,1,20,
+		1,20,1,20,1,20,3,20,412,8,20,1,21,1,21,1,21,1,21,1,21,1,22,1,22,1,22,1,
+		22,1,22,1,22,1,22,1,22,1,22,1,22,3,22,429,8,22,3,22,431,8,22,1,22,1,22,
+		5,22,435,8,22,10,22,12,22,438,9,22,1,23,1,23,1,23,1,23,1,23,1,23,3,23,
+		446,8,23,1,24,1,24,1,24,1,24,1,24,1,24,3,24,454,8,24,1,25,1,25,1,25,1,
+		25,1,25,3,25,461,8,25,1,26,1,26,1,26,1,26,1,26,1,26,5,26,469,8,26,10,26,
+		12,26,472,9,26,1,27,1,27,1,27,1,27,1,27,1,27,3,27,480,8,27,1,28,1,28,1,
+		28,1,28,3,28,486,8,28,1,28,1,28,1,28,1,29,1,29,1,29,1,29,1,29,1,29,1,29,
+		1,29,1,29,1,29,1,29,1,29,1,29,3,29,504,8,29,1,30,1,30,1,30,1,30,1,30,1,
+		30,1,30,5,30,513,8,30,10,30,12,30,516,9,30,1,31,1,31,1,31,1,31,1,32,1,
+		32,1,32,1,32,1,32,1,32,1,32,3,32,529,8,32,1,32,1,32,1,32,1,32,3,32,535,
+		8,32,1,33,1,33,1,33,1,34,1,34,1,34,3,34,543,8,34,1,35,1,35,1,35,1,35,1,
+		35,3,35,550,8,35,3,35,552,8,35,1,35,1,35,1,35,1,35,1,35,1,35,3,35,560,
+		8,35,1,36,1,36,1,36,3,36,565,8,36,1,36,1,36,1,36,1,36,1,36,1,37,1,37,1,
+		38,1,38,1,38,3,38,577,8,38,1,38,3,38,580,8,38,1,38,1,38,1,38,1,39,1,39,
+		1,39,1,39,1,39,3,39,590,8,39,1,39,3,39,593,8,39,1,39,3,39,596,8,39,1,40,
+		1,40,1,40,1,40,1,40,1,40,1,40,1,40,3,40,606,8,40,1,40,1,40,1,40,1,40,1,
+		40,1,40,3,40,614,8,40,1,40,1,40,1,40,1,40,5,40,620,8,40,10,40,12,40,623,
+		9,40,1,40,1,40,1,40,1,40,3,40,629,8,40,1,40,1,40,1,40,5,40,634,8,40,10,
+		40,12,40,637,9,40,1,40,1,40,1,40,1,40,5,40,643,8,40,10,40,12,40,646,9,
+		40,3,40,648,8,40,1,41,4,41,651,8,41,11,41,12,41,652,1,42,1,42,3,42,657,
+		8,42,1,43,4,43,660,8,43,11,43,12,43,661,1,43,1,43,5,43,666,8,43,10,43,
+		12,43,669,9,43,1,44,1,44,1,44,1,44,3,44,675,8,44,1,45,1,45,1,45,1,45,1,
+		45,1,45,1,45,3,45,684,8,45,1,45,1,45,1,45,1,45,1,45,1,45,1,45,1,45,1,45,
+		3,45,695,8,45,1,45,3,45,698,8,45,1,46,1,46,1,46,3,46,703,8,46,1,47,1,47,
+		1,47,1,47,1,47,1,47,1,47,1,47,1,47,1,47,3,47,715,8,47,1,47,1,47,3,47,719,
+		8,47,1,48,1,48,1,48,1,48,1,48,1,49,1,49,1,49,1,49,1,49,5,49,731,8,49,10,
+		49,12,49,734,9,49,1,50,1,50,1,50,1,50,1,50,1,50,3,50,742,8,50,1,51,1,51,
+		1,51,1,52,1,52,1,52,1,52,1,53,1,53,3,53,753,8,53,1,53,3,53,756,8,53,1,
+		53,1,53,1,53,3,53,761,8,53,1,54,1,54,1,54,1,54,1,54,3,54,768,8,54,1,54,
+		1,54,1,54,1,54,3,54,774,8,54,1,54,1,54,1,54,3,54,779,8,54,3,54,781,8,54,
+		1,55,1,55,1,55,5,55,786,8,55,10,55,12,55,789,9,55,1,56,1,56,1,56,1,56,
+		1,56,1,56,1,56,1,56,3,56,799,8,56,1,56,3,56,802,8,56,1,56,1,56,3,56,806,
+		8,56,1,56,1,56,1,56,1,56,1,56,1,56,1,56,3,56,815,8,56,1,56,1,56,3,56,819,
+		8,56,1,56,1,56,1,56,1,56,1,56,1,56,1,56,1,56,1,56,3,56,830,8,56,1,56,3,
+		56,833,8,56,1,56,4,56,836,8,56,11,56,12,56,837,1,56,1,56,3,56,842,8,56,
+		1,56,1,56,3,56,846,8,56,1,56,1,56,1,56,1,56,1,56,4,56,853,8,56,11,56,12,
+		56,854,3,56,857,8,56,1,56,1,56,3,56,861,8,56,1,56,3,56,864,8,56,1,56,3,
+		56,867,8,56,3,56,869,8,56,1,57,1,57,1,57,1,57,1,57,1,57,1,57,1,57,1,58,
+		1,58,1,58,1,58,1,59,4,59,884,8,59,11,59,12,59,885,1,59,1,59,5,59,890,8,
+		59,10,59,12,59,893,9,59,1,59,3,59,896,8,59,1,60,1,60,3,60,900,8,60,1,60,
+		3,60,903,8,60,1,61,1,61,1,61,1,61,1,61,1,61,1,61,1,61,1,61,3,61,914,8,
+		61,3,61,916,8,61,1,62,1,62,1,62,5,62,921,8,62,10,62,12,62,924,9,62,1,62,
+		1,62,4,62,928,8,62,11,62,12,62,929,3,62,932,8,62,1,62,1,62,1,62,1,62,3,
+		62,938,8,62,1,62,1,62,5,62,942,8,62,10,62,12,62,945,9,62,1,62,1,62,3,62,
+		949,8,62,1,62,4,62,952,8,62,11,62,12,62,953,1,62,1,62,1,62,4,62,959,8,
+		62,11,62,12,62,960,3,62,963,8,62,3,62,965,8,62,1,62,1,62,1,62,1,62,1,62,
+		1,62,3,62,973,8,62,1,62,1,62,1,62,1,62,1,62,1,62,4,62,981,8,62,11,62,12,
+		62,982,3,62,985,8,62,1,63,1,63,1,63,1,63,1,63,1,63,1,63,1,63,3,63,995,
+		8,63,1,63,1,63,1,63,1,63,1,63,1,63,1,63,3,63,1004,8,63,3,63,1006,8,63,
+		3,63,1008,8,63,1,63,3,63,1011,8,63,1,64,1,64,1,64,1,64,5,64,1017,8,64,
+		10,64,12,64,1020,9,64,1,64,1,64,1,64,1,65,1,65,1,65,3,65,1028,8,65,1,66,
+		1,66,1,66,1,66,1,66,1,66,1,66,1,66,1,66,1,66,1,66,3,66,1041,8,66,1,67,
+		1,67,1,67,1,67,1,67,3,67,1048,8,67,1,67,1,67,1,67,1,67,1,67,3,67,1055,
+		8,67,1,67,1,67,3,67,1059,8,67,1,67,1,67,5,67,1063,8,67,10,67,12,67,1066,
+		9,67,1,67,3,67,1069,8,67,1,68,1,68,1,68,1,68,1,68,1,68,1,68,1,68,1,68,
+		1,68,1,68,3,68,1082,8,68,1,69,1,69,1,69,1,69,3,69,1088,8,69,1,69,1,69,
+		1,69,3,69,1093,8,69,1,70,1,70,1,70,1,70,1,70,1,70,1,70,1,70,3,70,1103,
+		8,70,1,70,3,70,1106,8,70,1,71,1,71,1,71,1,71,1,71,1,71,1,71,1,71,1,71,
+		1,71,1,71,1,71,1,71,3,71,1121,8,71,1,71,1,71,3,71,1125,8,71,1,71,1,71,
+		3,71,1129,8,71,1,71,1,71,5,71,1133,8,71,10,71,12,71,1136,9,71,1,71,1,71,
+		1,71,1,71,1,71,1,71,3,71,1144,8,71,1,71,1,71,5,71,1148,8,71,10,71,12,71,
+		1151,9,71,1,71,1,71,1,71,1,71,1,71,1,71,1,71,3,71,1160,8,71,3,71,1162,
+		8,71,3,71,1164,8,71,1,72,1,72,1,72,1,72,5,72,1170,8,72,10,72,12,72,1173,
+		9,72,1,72,3,72,1176,8,72,1,72,3,72,1179,8,72,1,73,1,73,1,73,1,73,1,73,
+		3,73,1186,8,73,1,73,1,73,1,73,5,73,1191,8,73,10,73,12,73,1194,9,73,1,74,
+		1,74,3,74,1198,8,74,1,74,1,74,1,74,1,74,1,74,3,74,1205,8,74,3,74,1207,
+		8,74,1,74,1,74,1,74,3,74,1212,8,74,1,74,3,74,1215,8,74,1,75,1,75,1,75,
+		3,75,1220,8,75,1,75,1,75,1,75,1,75,3,75,1226,8,75,1,75,1,75,1,75,1,75,
+		1,75,3,75,1233,8,75,1,76,1,76,1,76,3,76,1238,8,76,1,77,1,77,1,77,1,77,
+		1,77,3,77,1245,8,77,1,77,1,77,1,77,3,77,1250,8,77,1,78,1,78,1,78,1,78,
+		1,78,1,78,1,78,1,78,1,78,3,78,1261,8,78,1,79,1,79,1,79,1,79,1,79,3,79,
+		1268,8,79,1,80,1,80,3,80,1272,8,80,1,80,1,80,1,80,1,81,1,81,1,81,1,81,
+		1,81,1,81,1,81,3,81,1284,8,81,1,81,1,81,5,81,1288,8,81,10,81,12,81,1291,
+		9,81,1,82,1,82,1,82,1,82,1,82,1,82,1,82,1,82,3,82,1301,8,82,1,82,1,82,
+		1,82,1,82,1,82,1,82,3,82,1309,8,82,1,83,1,83,1,83,1,83,1,83,1,83,1,83,
+		1,83,3,83,1319,8,83,1,83,1,83,5,83,1323,8,83,10,83,12,83,1326,9,83,1,83,
+		3,83,1329,8,83,1,84,1,84,1,84,1,84,1,84,3,84,1336,8,84,1,85,1,85,4,85,
+		1340,8,85,11,85,12,85,1341,1,85,1,85,5,85,1346,8,85,10,85,12,85,1349,9,
+		85,1,85,1,85,1,85,3,85,1354,8,85,3,85,1356,8,85,3,85,1358,8,85,1,85,1,
+		85,4,85,1362,8,85,11,85,12,85,1363,1,85,1,85,5,85,1368,8,85,10,85,12,85,
+		1371,9,85,1,85,1,85,5,85,1375,8,85,10,85,12,85,1378,9,85,1,85,1,85,3,85,
+		1382,8,85,1,86,4,86,1385,8,86,11,86,12,86,1386,1,87,1,87,1,87,1,87,1,87,
+		1,87,1,87,3,87,1396,8,87,1,87,1,87,1,87,1,87,3,87,1402,8,87,1,87,3,87,
+		1405,8,87,1,88,1,88,1,88,1,88,1,88,1,88,3,88,1413,8,88,1,89,1,89,3,89,
+		1417,8,89,1,89,1,89,1,89,1,89,1,89,3,89,1424,8,89,1,89,1,89,1,89,1,89,
+		1,89,3,89,1431,8,89,1,90,3,90,1434,8,90,1,90,4,90,1437,8,90,11,90,12,90,
+		1438,1,90,1,90,1,90,1,90,4,90,1445,8,90,11,90,12,90,1446,3,90,1449,8,90,
+		1,90,1,90,1,90,1,90,1,90,1,90,3,90,1457,8,90,3,90,1459,8,90,1,90,3,90,
+		1462,8,90,1,91,1,91,1,91,1,91,1,91,1,91,1,91,1,91,1,91,1,91,3,91,1474,
+		8,91,3,91,1476,8,91,1,91,1,91,1,91,3,91,1481,8,91,1,91,1,91,1,91,3,91,
+		1486,8,91,1,91,1,91,1,91,1,91,1,91,1,91,3,91,1494,8,91,3,91,1496,8,91,
+		1,92,1,92,3,92,1500,8,92,1,92,1,92,5,92,1504,8,92,10,92,12,92,1507,9,92,
+		3,92,1509,8,92,1,93,1,93,1,93,3,93,1514,8,93,1,94,1,94,1,94,1,94,5,94,
+		1520,8,94,10,94,12,94,1523,9,94,1,94,1,94,1,94,1,94,1,94,3,94,1530,8,94,
+		1,95,1,95,4,95,1534,8,95,11,95,12,95,1535,1,95,3,95,1539,8,95,1,96,1,96,
+		1,96,1,96,3,96,1545,8,96,3,96,1547,8,96,1,97,1,97,1,98,1,98,1,99,4,99,
+		1554,8,99,11,99,12,99,1555,1,100,1,100,1,101,1,101,1,102,1,102,5,102,1564,
+		8,102,10,102,12,102,1567,9,102,1,103,1,103,1,103,1,104,1,104,3,104,1574,
+		8,104,1,104,1,104,1,104,1,104,1,104,3,104,1581,8,104,1,105,1,105,5,105,
+		1585,8,105,10,105,12,105,1588,9,105,1,106,1,106,1,106,1,107,1,107,1,107,
+		1,107,1,107,1,107,3,107,1599,8,107,1,108,1,108,1,109,1,109,1,109,1,109,
+		1,109,5,109,1608,8,109,10,109,12,109,1611,9,109,1,109,1,109,3,109,1615,
+		8,109,1,110,1,110,3,110,1619,8,110,1,110,3,110,1622,8,110,1,111,1,111,
+		1,112,1,112,1,112,0,0,113,0,2,4,6,8,10,12,14,16,18,20,22,24,26,28,30,32,
+		34,36,38,40,42,44,46,48,50,52,54,56,58,60,62,64,66,68,70,72,74,76,78,80,
+		82,84,86,88,90,92,94,96,98,100,102,104,106,108,110,112,114,116,118,120,
+		122,124,126,128,130,132,134,136,138,140,142,144,146,148,150,152,154,156,
+		158,160,162,164,166,168,170,172,174,176,178,180,182,184,186,188,190,192,
+		194,196,198,200,202,204,206,208,210,212,214,216,218,220,222,224,0,23,2,
+		0,168,169,171,172,2,0,43,43,131,131,2,0,21,21,75,75,2,0,46,46,146,146,
+		2,0,168,168,171,171,2,0,98,98,161,161,2,0,82,82,158,158,2,0,94,94,103,
+		103,2,0,68,68,102,102,2,0,35,35,44,44,4,0,94,94,103,103,114,114,137,137,
+		2,0,77,77,133,133,1,0,144,145,2,0,98,98,150,150,2,0,105,105,112,112,3,
+		0,79,79,107,107,136,136,2,0,135,135,166,166,2,0,80,80,101,101,1,0,45,46,
+		2,0,52,52,146,146,2,0,11,13,15,15,4,0,100,100,167,167,169,170,172,172,
+		29,0,16,19,21,28,30,33,35,44,47,61,63,65,67,67,71,71,73,73,75,79,81,89,
+		91,93,95,98,102,102,104,124,126,132,134,134,136,138,140,141,143,145,147,
+		147,149,151,154,156,158,161,163,163,165,165,168,168,171,171,173,173,1835,
+		0,226,1,0,0,0,2,229,1,0,0,0,4,277,1,0,0,0,6,279,1,0,0,0,8,282,1,0,0,0,
+		10,285,1,0,0,0,12,292,1,0,0,0,14,294,1,0,0,0,16,297,1,0,0,0,18,313,1,0,
+		0,0,20,315,1,0,0,0,22,318,1,0,0,0,24,321,1,0,0,0,26,324,1,0,0,0,28,326,
+		1,0,0,0,30,346,1,0,0,0,32,348,1,0,0,0,34,352,1,0,0,0,36,376,1,0,0,0,38,
+		379,1,0,0,0,40,411,1,0,0,0,42,413,1,0,0,0,44,418,1,0,0,0,46,439,1,0,0,
+		0,48,447,1,0,0,0,50,455,1,0,0,0,52,462,1,0,0,0,54,479,1,0,0,0,56,481,1,
+		0,0,0,58,490,1,0,0,0,60,505,1,0,0,0,62,517,1,0,0,0,64,534,1,0,0,0,66,536,
+		1,0,0,0,68,539,1,0,0,0,70,544,1,0,0,0,72,561,1,0,0,0,74,571,1,0,0,0,76,
+		573,1,0,0,0,78,584,1,0,0,0,80,647,1,0,0,0,82,650,1,0,0,0,84,656,1,0,0,
+		0,86,659,1,0,0,0,88,674,1,0,0,0,90,676,1,0,0,0,92,699,1,0,0,0,94,718,1,
+		0,0,0,96,720,1,0,0,0,98,725,1,0,0,0,100,741,1,0,0,0,102,743,1,0,0,0,104,
+		746,1,0,0,0,106,750,1,0,0,0,108,762,1,0,0,0,110,782,1,0,0,0,112,868,1,
+		0,0,0,114,870,1,0,0,0,116,878,1,0,0,0,118,895,1,0,0,0,120,902,1,0,0,0,
+		122,915,1,0,0,0,124,917,1,0,0,0,126,986,1,0,0,0,128,1012,1,0,0,0,130,1024,
+		1,0,0,0,132,1040,1,0,0,0,134,1042,1,0,0,0,136,1081,1,0,0,0,138,1083,1,
+		0,0,0,140,1094,1,0,0,0,142,1107,1,0,0,0,144,1175,1,0,0,0,146,1185,1,0,
+		0,0,148,1206,1,0,0,0,150,1232,1,0,0,0,152,1237,1,0,0,0,154,1239,1,0,0,
+		0,156,1251,1,0,0,0,158,1267,1,0,0,0,160,1271,1,0,0,0,162,1276,1,0,0,0,
+		164,1308,1,0,0,0,166,1310,1,0,0,0,168,1335,1,0,0,0,170,1337,1,0,0,0,172,
+		1384,1,0,0,0,174,1404,1,0,0,0,176,1412,1,0,0,0,178,1430,1,0,0,0,180,1433,
+		1,0,0,0,182,1463,1,0,0,0,184,1497,1,0,0,0,186,1510,1,0,0,0,188,1515,1,
+		0,0,0,190,1531,1,0,0,0,192,1546,1,0,0,0,194,1548,1,0,0,0,196,1550,1,0,
+		0,0,198,1553,1,0,0,0,200,1557,1,0,0,0,202,1559,1,0,0,0,204,1561,1,0,0,
+		0,206,1568,1,0,0,0,208,1580,1,0,0,0,210,1582,1,0,0,0,212,1589,1,0,0,0,
+		214,1598,1,0,0,0,216,1600,1,0,0,0,218,1602,1,0,0,0,220,1621,1,0,0,0,222,
+		1623,1,0,0,0,224,1625,1,0,0,0,226,227,3,4,2,0,227,228,5,0,0,1,228,1,1,
+		0,0,0,229,230,3,188,94,0,230,231,5,0,0,1,231,3,1,0,0,0,232,278,3,6,3,0,
+		233,278,3,8,4,0,234,278,3,10,5,0,235,278,3,14,7,0,236,278,3,16,8,0,237,
+		278,3,20,10,0,238,278,3,22,11,0,239,278,3,24,12,0,240,278,3,26,13,0,241,
+		278,3,28,14,0,242,278,3,32,16,0,243,278,3,34,17,0,244,278,3,38,19,0,245,
+		278,3,42,21,0,246,278,3,44,22,0,247,278,3,78,39,0,248,278,3,66,33,0,249,
+		278,3,68,34,0,250,278,3,72,36,0,251,278,3,74,37,0,252,278,3,90,45,0,253,
+		278,3,92,46,0,254,278,3,94,47,0,255,278,3,96,48,0,256,278,3,98,49,0,257,
+		278,3,102,51,0,258,278,3,104,52,0,259,278,3,106,53,0,260,278,3,108,54,
+		0,261,278,3,126,63,0,262,278,3,134,67,0,263,278,3,138,69,0,264,278,3,140,
+		70,0,265,278,3,142,71,0,266,278,3,170,85,0,267,278,3,182,91,0,268,278,
+		3,46,23,0,269,278,3,166,83,0,270,278,3,128,64,0,271,278,3,48,24,0,272,
+		278,3,50,25,0,273,278,3,52,26,0,274,278,3,58,29,0,275,278,3,60,30,0,276,
+		278,3,56,28,0,277,232,1,0,0,0,277,233,1,0,0,0,277,234,1,0,0,0,277,235,
+		1,0,0,0,277,236,1,0,0,0,277,237,1,0,0,0,277,238,1,0,0,0,277,239,1,0,0,
+		0,277,240,1,0,0,0,277,241,1,0,0,0,277,242,1,0,0,0,277,243,1,0,0,0,277,
+		244,1,0,0,0,277,245,1,0,0,0,277,246,1,0,0,0,277,247,1,0,0,0,277,248,1,
+		0,0,0,277,249,1,0,0,0,277,250,1,0,0,0,277,251,1,0,0,0,277,252,1,0,0,0,
+		277,253,1,0,0,0,277,254,1,0,0,0,277,255,1,0,0,0,277,256,1,0,0,0,277,257,
+		1,0,0,0,277,258,1,0,0,0,277,259,1,0,0,0,277,260,1,0,0,0,277,261,1,0,0,
+		0,277,262,1,0,0,0,277,263,1,0,0,0,277,264,1,0,0,0,277,265,1,0,0,0,277,
+		266,1,0,0,0,277,267,1,0,0,0,277,268,1,0,0,0,277,269,1,0,0,0,277,270,1,
+		0,0,0,277,271,1,0,0,0,277,272,1,0,0,0,277,273,1,0,0,0,277,274,1,0,0,0,
+		277,275,1,0,0,0,277,276,1,0,0,0,278,5,1,0,0,0,279,280,5,39,0,0,280,281,
+		3,220,110,0,281,7,1,0,0,0,282,283,5,41,0,0,283,284,5,178,0,0,284,9,1,0,
+		0,0,285,286,5,58,0,0,286,287,3,12,6,0,287,11,1,0,0,0,288,293,5,174,0,0,
+		289,293,5,177,0,0,290,293,5,178,0,0,291,293,3,224,112,0,292,288,1,0,0,
+		0,292,289,1,0,0,0,292,290,1,0,0,0,292,291,1,0,0,0,293,13,1,0,0,0,294,295,
+		5,55,0,0,295,296,3,224,112,0,296,15,1,0,0,0,297,298,5,49,0,0,298,303,3,
+		18,9,0,299,300,5,5,0,0,300,302,3,18,9,0,301,299,1,0,0,0,302,305,1,0,0,
+		0,303,301,1,0,0,0,303,304,1,0,0,0,304,17,1,0,0,0,305,303,1,0,0,0,306,314,
+		3,224,112,0,307,314,5,178,0,0,308,311,5,174,0,0,309,312,3,224,112,0,310,
+		312,5,15,0,0,311,309,1,0,0,0,311,310,1,0,0,0,311,312,1,0,0,0,312,314,1,
+		0,0,0,313,306,1,0,0,0,313,307,1,0,0,0,313,308,1,0,0,0,314,19,1,0,0,0,315,
+		316,5,50,0,0,316,317,5,178,0,0,317,21,1,0,0,0,318,319,5,40,0,0,319,320,
+		5,178,0,0,320,23,1,0,0,0,321,322,5,59,0,0,322,323,3,224,112,0,323,25,1,
+		0,0,0,324,325,5,3,0,0,325,27,1,0,0,0,326,327,5,61,0,0,327,329,3,224,112,
+		0,328,330,5,178,0,0,329,328,1,0,0,0,329,330,1,0,0,0,330,335,1,0,0,0,331,
+		332,5,5,0,0,332,334,3,30,15,0,333,331,1,0,0,0,334,337,1,0,0,0,335,333,
+		1,0,0,0,335,336,1,0,0,0,336,29,1,0,0,0,337,335,1,0,0,0,338,339,5,160,0,
+		0,339,347,3,220,110,0,340,344,3,220,110,0,341,345,7,0,0,0,342,343,5,14,
+		0,0,343,345,5,92,0,0,344,341,1,0,0,0,344,342,1,0,0,0,345,347,1,0,0,0,346,
+		338,1,0,0,0,346,340,1,0,0,0,347,31,1,0,0,0,348,349,5,32,0,0,349,350,3,
+		220,110,0,350,351,5,170,0,0,351,33,1,0,0,0,352,353,5,31,0,0,353,354,3,
+		198,99,0,354,355,5,7,0,0,355,358,3,220,110,0,356,359,3,202,101,0,357,359,
+		7,1,0,0,358,356,1,0,0,0,358,357,1,0,0,0,359,374,1,0,0,0,360,361,5,66,0,
+		0,361,362,3,220,110,0,362,363,3,200,100,0,363,364,5,152,0,0,364,365,3,
+		36,18,0,365,375,1,0,0,0,366,367,5,152,0,0,367,368,3,36,18,0,368,369,5,
+		5,0,0,369,370,3,220,110,0,370,371,3,200,100,0,371,372,5,152,0,0,372,373,
+		3,36,18,0,373,375,1,0,0,0,374,360,1,0,0,0,374,366,1,0,0,0,375,35,1,0,0,
+		0,376,377,3,220,110,0,377,378,3,222,111,0,378,37,1,0,0,0,379,380,5,56,
+		0,0,380,384,3,198,99,0,381,382,5,5,0,0,382,383,5,114,0,0,383,385,5,45,
+		0,0,384,381,1,0,0,0,384,385,1,0,0,0,385,386,1,0,0,0,386,387,5,7,0,0,387,
+		388,5,75,0,0,388,393,3,220,110,0,389,394,5,78,0,0,390,391,5,81,0,0,391,
+		392,5,115,0,0,392,394,5,23,0,0,393,389,1,0,0,0,393,390,1,0,0,0,393,394,
+		1,0,0,0,394,399,1,0,0,0,395,396,5,5,0,0,396,398,3,40,20,0,397,395,1,0,
+		0,0,398,401,1,0,0,0,399,397,1,0,0,0,399,400,1,0,0,0,400,39,1,0,0,0,401,
+		399,1,0,0,0,402,403,5,94,0,0,403,404,5,52,0,0,404,405,5,100,0,0,405,406,
+		5,176,0,0,406,412,7,2,0,0,407,408,5,115,0,0,408,409,5,100,0,0,409,410,
+		5,148,0,0,410,412,5,96,0,0,411,402,1,0,0,0,411,407,1,0,0,0,412,41,1,0,
+		0,0,413,414,5,38,0,0,414,415,3,224,112,0,415,416,5,102,0,0,416,417,3,204,
+		102,0,417,43,1,0,0,0,418,419,5,23,0,0,419,420,3,224,112,0,420,430,5,102,
+		0,0,421,422,7,3,0,0,422,423,5,29,0,0,423,431,3,204,102,0,424,428,3,204,
+		102,0,425,426,7,3,0,0,426,427,5,29,0,0,427,429,3,204,102,0,428,425,1,0,
+		0,0,428,429,1,0,0,0,429,431,1,0,0,0,430,421,1,0,0,0,430,424,1,0,0,0,431,
+		436,1,0,0,0,432,433,5,5,0,0,433,435,3,64,32,0,434,432,1,0,0,0,435,438,
+		1,0,0,0,436,434,1,0,0,0,436,437,1,0,0,0,437,45,1,0,0,0,438,436,1,0,0,0,
+		439,445,5,22,0,0,440,441,5,164,0,0,441,442,5,155,0,0,442,446,7,2,0,0,443,
+		444,5,162,0,0,444,446,5,76,0,0,445,440,1,0,0,0,445,443,1,0,0,0,446,47,
+		1,0,0,0,447,453,5,19,0,0,448,449,3,224,112,0,449,450,5,5,0,0,450,451,3,
+		222,111,0,451,454,1,0,0,0,452,454,5,178,0,0,453,448,1,0,0,0,453,452,1,
+		0,0,0,454,49,1,0,0,0,455,456,5,25,0,0,456,457,3,224,112,0,457,458,5,102,
+		0,0,458,460,3,204,102,0,459,461,5,106,0,0,460,459,1,0,0,0,460,461,1,0,
+		0,0,461,51,1,0,0,0,462,463,5,28,0,0,463,464,3,224,112,0,464,465,5,102,
+		0,0,465,470,3,184,92,0,466,467,5,5,0,0,467,469,3,54,27,0,468,466,1,0,0,
+		0,469,472,1,0,0,0,470,468,1,0,0,0,470,471,1,0,0,0,471,53,1,0,0,0,472,470,
+		1,0,0,0,473,480,5,121,0,0,474,475,5,147,0,0,475,476,5,74,0,0,476,477,3,
+		220,110,0,477,478,5,14,0,0,478,480,1,0,0,0,479,473,1,0,0,0,479,474,1,0,
+		0,0,480,55,1,0,0,0,481,482,5,16,0,0,482,485,3,224,112,0,483,484,5,117,
+		0,0,484,486,3,224,112,0,485,483,1,0,0,0,485,486,1,0,0,0,486,487,1,0,0,
+		0,487,488,5,7,0,0,488,489,5,178,0,0,489,57,1,0,0,0,490,491,5,54,0,0,491,
+		492,3,198,99,0,492,493,5,7,0,0,493,494,3,220,110,0,494,495,3,202,101,0,
+		495,496,5,66,0,0,496,497,3,220,110,0,497,498,3,200,100,0,498,499,5,159,
+		0,0,499,500,3,220,110,0,500,503,7,4,0,0,501,502,5,5,0,0,502,504,3,224,
+		112,0,503,501,1,0,0,0,503,504,1,0,0,0,504,59,1,0,0,0,505,506,5,36,0,0,
+		506,507,3,18,9,0,507,508,5,7,0,0,508,509,3,224,112,0,509,514,3,62,31,0,
+		510,511,5,5,0,0,511,513,3,62,31,0,512,510,1,0,0,0,513,516,1,0,0,0,514,
+		512,1,0,0,0,514,515,1,0,0,0,515,61,1,0,0,0,516,514,1,0,0,0,517,518,3,220,
+		110,0,518,519,3,222,111,0,519,520,7,5,0,0,520,63,1,0,0,0,521,535,5,116,
+		0,0,522,535,5,89,0,0,523,524,5,113,0,0,524,525,5,117,0,0,525,528,3,214,
+		107,0,526,527,5,11,0,0,527,529,3,214,107,0,528,526,1,0,0,0,528,529,1,0,
+		0,0,529,535,1,0,0,0,530,531,5,134,0,0,531,535,7,6,0,0,532,533,5,163,0,
+		0,533,535,3,204,102,0,534,521,1,0,0,0,534,522,1,0,0,0,534,523,1,0,0,0,
+		534,530,1,0,0,0,534,532,1,0,0,0,535,65,1,0,0,0,536,537,5,57,0,0,537,538,
+		5,178,0,0,538,67,1,0,0,0,539,542,5,52,0,0,540,543,3,70,35,0,541,543,3,
+		76,38,0,542,540,1,0,0,0,542,541,1,0,0,0,543,69,1,0,0,0,544,545,5,41,0,
+		0,545,551,3,224,112,0,546,547,5,30,0,0,547,549,5,127,0,0,548,550,5,5,0,
+		0,549,548,1,0,0,0,549,550,1,0,0,0,550,552,1,0,0,0,551,546,1,0,0,0,551,
+		552,1,0,0,0,552,553,1,0,0,0,553,554,5,124,0,0,554,555,5,113,0,0,555,556,
+		5,117,0,0,556,559,3,220,110,0,557,558,5,11,0,0,558,560,3,220,110,0,559,
+		557,1,0,0,0,559,560,1,0,0,0,560,71,1,0,0,0,561,564,5,33,0,0,562,565,5,
+		178,0,0,563,565,7,7,0,0,564,562,1,0,0,0,564,563,1,0,0,0,565,566,1,0,0,
+		0,566,567,5,102,0,0,567,568,5,8,0,0,568,569,3,110,55,0,569,570,5,9,0,0,
+		570,73,1,0,0,0,571,572,5,4,0,0,572,75,1,0,0,0,573,576,5,173,0,0,574,575,
+		5,117,0,0,575,577,5,173,0,0,576,574,1,0,0,0,576,577,1,0,0,0,577,579,1,
+		0,0,0,578,580,5,178,0,0,579,578,1,0,0,0,579,580,1,0,0,0,580,581,1,0,0,
+		0,581,582,5,102,0,0,582,583,3,110,55,0,583,77,1,0,0,0,584,585,5,42,0,0,
+		585,589,3,224,112,0,586,587,5,5,0,0,587,588,5,109,0,0,588,590,5,174,0,
+		0,589,586,1,0,0,0,589,590,1,0,0,0,590,592,1,0,0,0,591,593,3,80,40,0,592,
+		591,1,0,0,0,592,593,1,0,0,0,593,595,1,0,0,0,594,596,3,188,94,0,595,594,
+		1,0,0,0,595,596,1,0,0,0,596,79,1,0,0,0,597,598,5,30,0,0,598,599,3,224,
+		112,0,599,600,5,7,0,0,600,605,3,210,105,0,601,602,3,202,101,0,602,603,
+		5,70,0,0,603,604,3,192,96,0,604,606,1,0,0,0,605,601,1,0,0,0,605,606,1,
+		0,0,0,606,648,1,0,0,0,607,608,5,102,0,0,608,609,3,224,112,0,609,613,5,
+		110,0,0,610,611,5,5,0,0,611,612,5,154,0,0,612,614,5,124,0,0,613,610,1,
+		0,0,0,613,614,1,0,0,0,614,648,1,0,0,0,615,616,5,62,0,0,616,621,3,82,41,
+		0,617,618,5,5,0,0,618,620,3,82,41,0,619,617,1,0,0,0,620,623,1,0,0,0,621,
+		619,1,0,0,0,621,622,1,0,0,0,622,648,1,0,0,0,623,621,1,0,0,0,624,625,5,
+		126,0,0,625,628,5,158,0,0,626,629,5,65,0,0,627,629,5,69,0,0,628,626,1,
+		0,0,0,628,627,1,0,0,0,629,630,1,0,0,0,630,635,3,86,43,0,631,632,5,66,0,
+		0,632,634,3,86,43,0,633,631,1,0,0,0,634,637,1,0,0,0,635,633,1,0,0,0,635,
+		636,1,0,0,0,636,638,1,0,0,0,637,635,1,0,0,0,638,639,5,7,0,0,639,644,3,
+		180,90,0,640,641,5,5,0,0,641,643,3,180,90,0,642,640,1,0,0,0,643,646,1,
+		0,0,0,644,642,1,0,0,0,644,645,1,0,0,0,645,648,1,0,0,0,646,644,1,0,0,0,
+		647,597,1,0,0,0,647,607,1,0,0,0,647,615,1,0,0,0,647,624,1,0,0,0,648,81,
+		1,0,0,0,649,651,3,84,42,0,650,649,1,0,0,0,651,652,1,0,0,0,652,650,1,0,
+		0,0,652,653,1,0,0,0,653,83,1,0,0,0,654,657,3,224,112,0,655,657,5,94,0,
+		0,656,654,1,0,0,0,656,655,1,0,0,0,657,85,1,0,0,0,658,660,3,176,88,0,659,
+		658,1,0,0,0,660,661,1,0,0,0,661,659,1,0,0,0,661,662,1,0,0,0,662,667,1,
+		0,0,0,663,664,5,5,0,0,664,666,3,88,44,0,665,663,1,0,0,0,666,669,1,0,0,
+		0,667,665,1,0,0,0,667,668,1,0,0,0,668,87,1,0,0,0,669,667,1,0,0,0,670,675,
+		3,178,89,0,671,672,3,194,97,0,672,673,5,93,0,0,673,675,1,0,0,0,674,670,
+		1,0,0,0,674,671,1,0,0,0,675,89,1,0,0,0,676,677,5,18,0,0,677,694,5,162,
+		0,0,678,683,5,133,0,0,679,680,5,117,0,0,680,681,3,210,105,0,681,682,5,
+		76,0,0,682,684,1,0,0,0,683,679,1,0,0,0,683,684,1,0,0,0,684,695,1,0,0,0,
+		685,686,5,20,0,0,686,687,5,138,0,0,687,688,5,117,0,0,688,689,3,210,105,
+		0,689,690,3,202,101,0,690,695,1,0,0,0,691,692,3,210,105,0,692,693,3,202,
+		101,0,693,695,1,0,0,0,694,678,1,0,0,0,694,685,1,0,0,0,694,691,1,0,0,0,
+		695,697,1,0,0,0,696,698,3,188,94,0,697,696,1,0,0,0,697,698,1,0,0,0,698,
+		91,1,0,0,0,699,700,5,21,0,0,700,702,3,210,105,0,701,703,3,188,94,0,702,
+		701,1,0,0,0,702,703,1,0,0,0,703,93,1,0,0,0,704,705,5,30,0,0,705,706,5,
+		97,0,0,706,707,3,192,96,0,707,708,7,8,0,0,708,709,3,224,112,0,709,719,
+		1,0,0,0,710,711,5,20,0,0,711,715,5,86,0,0,712,713,7,9,0,0,713,715,5,85,
+		0,0,714,710,1,0,0,0,714,712,1,0,0,0,715,716,1,0,0,0,716,717,7,8,0,0,717,
+		719,3,224,112,0,718,704,1,0,0,0,718,714,1,0,0,0,719,95,1,0,0,0,720,721,
+		5,37,0,0,721,722,5,114,0,0,722,723,5,45,0,0,723,724,3,224,112,0,724,97,
+		1,0,0,0,725,726,5,24,0,0,726,727,5,7,0,0,727,732,3,100,50,0,728,729,5,
+		5,0,0,729,731,3,100,50,0,730,728,1,0,0,0,731,734,1,0,0,0,732,730,1,0,0,
+		0,732,733,1,0,0,0,733,99,1,0,0,0,734,732,1,0,0,0,735,736,5,139,0,0,736,
+		742,3,210,105,0,737,738,3,210,105,0,738,739,5,29,0,0,739,740,3,224,112,
+		0,740,742,1,0,0,0,741,735,1,0,0,0,741,737,1,0,0,0,742,101,1,0,0,0,743,
+		744,5,27,0,0,744,745,5,118,0,0,745,103,1,0,0,0,746,747,5,60,0,0,747,748,
+		5,100,0,0,748,749,5,88,0,0,749,105,1,0,0,0,750,752,5,45,0,0,751,753,3,
+		210,105,0,752,751,1,0,0,0,752,753,1,0,0,0,753,755,1,0,0,0,754,756,3,194,
+		97,0,755,754,1,0,0,0,755,756,1,0,0,0,756,757,1,0,0,0,757,758,5,7,0,0,758,
+		760,3,110,55,0,759,761,3,188,94,0,760,759,1,0,0,0,760,761,1,0,0,0,761,
+		107,1,0,0,0,762,780,5,46,0,0,763,764,5,68,0,0,764,767,3,224,112,0,765,
+		766,5,66,0,0,766,768,3,224,112,0,767,765,1,0,0,0,767,768,1,0,0,0,768,781,
+		1,0,0,0,769,770,3,210,105,0,770,771,5,152,0,0,771,773,3,210,105,0,772,
+		774,3,194,97,0,773,772,1,0,0,0,773,774,1,0,0,0,774,775,1,0,0,0,775,776,
+		5,7,0,0,776,778,3,110,55,0,777,779,3,188,94,0,778,777,1,0,0,0,778,779,
+		1,0,0,0,779,781,1,0,0,0,780,763,1,0,0,0,780,769,1,0,0,0,781,109,1,0,0,
+		0,782,787,3,112,56,0,783,784,5,5,0,0,784,786,3,112,56,0,785,783,1,0,0,
+		0,786,789,1,0,0,0,787,785,1,0,0,0,787,788,1,0,0,0,788,111,1,0,0,0,789,
+		787,1,0,0,0,790,791,5,8,0,0,791,792,3,110,55,0,792,798,5,9,0,0,793,794,
+		3,210,105,0,794,795,5,151,0,0,795,799,1,0,0,0,796,799,3,122,61,0,797,799,
+		5,153,0,0,798,793,1,0,0,0,798,796,1,0,0,0,798,797,1,0,0,0,798,799,1,0,
+		0,0,799,801,1,0,0,0,800,802,3,124,62,0,801,800,1,0,0,0,801,802,1,0,0,0,
+		802,869,1,0,0,0,803,805,5,139,0,0,804,806,3,210,105,0,805,804,1,0,0,0,
+		805,806,1,0,0,0,806,869,1,0,0,0,807,808,5,142,0,0,808,809,5,124,0,0,809,
+		869,3,210,105,0,810,814,5,34,0,0,811,812,5,148,0,0,812,815,5,132,0,0,813,
+		815,3,210,105,0,814,811,1,0,0,0,814,813,1,0,0,0,815,818,1,0,0,0,816,817,
+		5,29,0,0,817,819,5,104,0,0,818,816,1,0,0,0,818,819,1,0,0,0,819,869,1,0,
+		0,0,820,821,5,99,0,0,821,822,3,210,105,0,822,823,5,29,0,0,823,824,3,224,
+		112,0,824,869,1,0,0,0,825,826,5,72,0,0,826,829,3,210,105,0,827,828,5,29,
+		0,0,828,830,3,224,112,0,829,827,1,0,0,0,829,830,1,0,0,0,830,869,1,0,0,
+		0,831,833,3,218,109,0,832,831,1,0,0,0,832,833,1,0,0,0,833,863,1,0,0,0,
+		834,836,3,224,112,0,835,834,1,0,0,0,836,837,1,0,0,0,837,835,1,0,0,0,837,
+		838,1,0,0,0,838,856,1,0,0,0,839,841,3,196,98,0,840,842,3,120,60,0,841,
+		840,1,0,0,0,841,842,1,0,0,0,842,857,1,0,0,0,843,845,3,118,59,0,844,846,
+		3,114,57,0,845,844,1,0,0,0,845,846,1,0,0,0,846,857,1,0,0,0,847,857,3,114,
+		57,0,848,857,3,116,58,0,849,857,5,153,0,0,850,852,5,176,0,0,851,853,3,
+		224,112,0,852,851,1,0,0,0,853,854,1,0,0,0,854,852,1,0,0,0,854,855,1,0,
+		0,0,855,857,1,0,0,0,856,839,1,0,0,0,856,843,1,0,0,0,856,847,1,0,0,0,856,
+		848,1,0,0,0,856,849,1,0,0,0,856,850,1,0,0,0,856,857,1,0,0,0,857,864,1,
+		0,0,0,858,860,3,196,98,0,859,861,3,120,60,0,860,859,1,0,0,0,860,861,1,
+		0,0,0,861,864,1,0,0,0,862,864,3,116,58,0,863,835,1,0,0,0,863,858,1,0,0,
+		0,863,862,1,0,0,0,864,866,1,0,0,0,865,867,3,124,62,0,866,865,1,0,0,0,866,
+		867,1,0,0,0,867,869,1,0,0,0,868,790,1,0,0,0,868,803,1,0,0,0,868,807,1,
+		0,0,0,868,810,1,0,0,0,868,820,1,0,0,0,868,825,1,0,0,0,868,832,1,0,0,0,
+		869,113,1,0,0,0,870,871,5,162,0,0,871,872,5,8,0,0,872,873,3,110,55,0,873,
+		874,5,9,0,0,874,875,3,210,105,0,875,876,5,151,0,0,876,877,5,90,0,0,877,
+		115,1,0,0,0,878,879,5,70,0,0,879,880,5,83,0,0,880,881,5,87,0,0,881,117,
+		1,0,0,0,882,884,3,212,106,0,883,882,1,0,0,0,884,885,1,0,0,0,885,883,1,
+		0,0,0,885,886,1,0,0,0,886,896,1,0,0,0,887,891,3,218,109,0,888,890,3,212,
+		106,0,889,888,1,0,0,0,890,893,1,0,0,0,891,889,1,0,0,0,891,892,1,0,0,0,
+		892,896,1,0,0,0,893,891,1,0,0,0,894,896,3,122,61,0,895,883,1,0,0,0,895,
+		887,1,0,0,0,895,894,1,0,0,0,896,119,1,0,0,0,897,899,3,210,105,0,898,900,
+		5,90,0,0,899,898,1,0,0,0,899,900,1,0,0,0,900,903,1,0,0,0,901,903,3,122,
+		61,0,902,897,1,0,0,0,902,901,1,0,0,0,903,121,1,0,0,0,904,916,5,62,0,0,
+		905,916,5,69,0,0,906,907,5,152,0,0,907,916,5,77,0,0,908,909,5,157,0,0,
+		909,910,3,210,105,0,910,913,5,130,0,0,911,912,5,71,0,0,912,914,5,77,0,
+		0,913,911,1,0,0,0,913,914,1,0,0,0,914,916,1,0,0,0,915,904,1,0,0,0,915,
+		905,1,0,0,0,915,906,1,0,0,0,915,908,1,0,0,0,916,123,1,0,0,0,917,984,5,
+		100,0,0,918,922,7,10,0,0,919,921,3,224,112,0,920,919,1,0,0,0,921,924,1,
+		0,0,0,922,920,1,0,0,0,922,923,1,0,0,0,923,931,1,0,0,0,924,922,1,0,0,0,
+		925,927,5,66,0,0,926,928,3,224,112,0,927,926,1,0,0,0,928,929,1,0,0,0,929,
+		927,1,0,0,0,929,930,1,0,0,0,930,932,1,0,0,0,931,925,1,0,0,0,931,932,1,
+		0,0,0,932,937,1,0,0,0,933,934,5,157,0,0,934,935,3,210,105,0,935,936,5,
+		130,0,0,936,938,1,0,0,0,937,933,1,0,0,0,937,938,1,0,0,0,938,985,1,0,0,
+		0,939,943,5,83,0,0,940,942,3,224,112,0,941,940,1,0,0,0,942,945,1,0,0,0,
+		943,941,1,0,0,0,943,944,1,0,0,0,944,964,1,0,0,0,945,943,1,0,0,0,946,948,
+		5,66,0,0,947,949,3,218,109,0,948,947,1,0,0,0,948,949,1,0,0,0,949,951,1,
+		0,0,0,950,952,3,224,112,0,951,950,1,0,0,0,952,953,1,0,0,0,953,951,1,0,
+		0,0,953,954,1,0,0,0,954,962,1,0,0,0,955,956,5,100,0,0,956,958,5,83,0,0,
+		957,959,3,224,112,0,958,957,1,0,0,0,959,960,1,0,0,0,960,958,1,0,0,0,960,
+		961,1,0,0,0,961,963,1,0,0,0,962,955,1,0,0,0,962,963,1,0,0,0,963,965,1,
+		0,0,0,964,946,1,0,0,0,964,965,1,0,0,0,965,972,1,0,0,0,966,973,5,62,0,0,
+		967,973,5,69,0,0,968,969,5,157,0,0,969,970,3,210,105,0,970,971,5,130,0,
+		0,971,973,1,0,0,0,972,966,1,0,0,0,972,967,1,0,0,0,972,968,1,0,0,0,972,
+		973,1,0,0,0,973,985,1,0,0,0,974,985,7,11,0,0,975,985,5,140,0,0,976,977,
+		5,120,0,0,977,985,5,128,0,0,978,980,5,176,0,0,979,981,3,224,112,0,980,
+		979,1,0,0,0,981,982,1,0,0,0,982,980,1,0,0,0,982,983,1,0,0,0,983,985,1,
+		0,0,0,984,918,1,0,0,0,984,939,1,0,0,0,984,974,1,0,0,0,984,975,1,0,0,0,
+		984,976,1,0,0,0,984,978,1,0,0,0,985,125,1,0,0,0,986,994,5,43,0,0,987,988,
+		5,46,0,0,988,989,3,210,105,0,989,990,5,152,0,0,990,991,3,210,105,0,991,
+		995,1,0,0,0,992,993,5,45,0,0,993,995,3,210,105,0,994,987,1,0,0,0,994,992,
+		1,0,0,0,995,1007,1,0,0,0,996,997,5,5,0,0,997,1005,3,210,105,0,998,999,
+		5,111,0,0,999,1006,5,151,0,0,1000,1003,5,151,0,0,1001,1002,5,100,0,0,1002,
+		1004,5,64,0,0,1003,1001,1,0,0,0,1003,1004,1,0,0,0,1004,1006,1,0,0,0,1005,
+		998,1,0,0,0,1005,1000,1,0,0,0,1006,1008,1,0,0,0,1007,996,1,0,0,0,1007,
+		1008,1,0,0,0,1008,1010,1,0,0,0,1009,1011,3,188,94,0,1010,1009,1,0,0,0,
+		1010,1011,1,0,0,0,1011,127,1,0,0,0,1012,1013,5,29,0,0,1013,1018,3,130,
+		65,0,1014,1015,5,5,0,0,1015,1017,3,130,65,0,1016,1014,1,0,0,0,1017,1020,
+		1,0,0,0,1018,1016,1,0,0,0,1018,1019,1,0,0,0,1019,1021,1,0,0,0,1020,1018,
+		1,0,0,0,1021,1022,5,7,0,0,1022,1023,3,132,66,0,1023,129,1,0,0,0,1024,1027,
+		3,18,9,0,1025,1026,5,152,0,0,1026,1028,3,18,9,0,1027,1025,1,0,0,0,1027,
+		1028,1,0,0,0,1028,131,1,0,0,0,1029,1041,3,38,19,0,1030,1041,3,94,47,0,
+		1031,1041,3,96,48,0,1032,1041,3,106,53,0,1033,1041,3,108,54,0,1034,1041,
+		3,126,63,0,1035,1041,3,134,67,0,1036,1041,3,138,69,0,1037,1041,3,140,70,
+		0,1038,1041,3,142,71,0,1039,1041,3,166,83,0,1040,1029,1,0,0,0,1040,1030,
+		1,0,0,0,1040,1031,1,0,0,0,1040,1032,1,0,0,0,1040,1033,1,0,0,0,1040,1034,
+		1,0,0,0,1040,1035,1,0,0,0,1040,1036,1,0,0,0,1040,1037,1,0,0,0,1040,1038,
+		1,0,0,0,1040,1039,1,0,0,0,1041,133,1,0,0,0,1042,1054,5,53,0,0,1043,1044,
+		5,152,0,0,1044,1047,3,204,102,0,1045,1046,5,70,0,0,1046,1048,3,192,96,
+		0,1047,1045,1,0,0,0,1047,1048,1,0,0,0,1048,1055,1,0,0,0,1049,1050,5,29,
+		0,0,1050,1055,3,204,102,0,1051,1052,3,210,105,0,1052,1053,3,200,100,0,
+		1053,1055,1,0,0,0,1054,1043,1,0,0,0,1054,1049,1,0,0,0,1054,1051,1,0,0,
+		0,1055,1058,1,0,0,0,1056,1057,5,30,0,0,1057,1059,3,224,112,0,1058,1056,
+		1,0,0,0,1058,1059,1,0,0,0,1059,1064,1,0,0,0,1060,1061,5,5,0,0,1061,1063,
+		3,136,68,0,1062,1060,1,0,0,0,1063,1066,1,0,0,0,1064,1062,1,0,0,0,1064,
+		1065,1,0,0,0,1065,1068,1,0,0,0,1066,1064,1,0,0,0,1067,1069,3,188,94,0,
+		1068,1067,1,0,0,0,1068,1069,1,0,0,0,1069,135,1,0,0,0,1070,1071,5,89,0,
+		0,1071,1082,3,200,100,0,1072,1073,5,116,0,0,1073,1082,3,200,100,0,1074,
+		1075,5,87,0,0,1075,1082,3,194,97,0,1076,1077,5,100,0,0,1077,1082,3,224,
+		112,0,1078,1079,5,86,0,0,1079,1080,5,100,0,0,1080,1082,3,198,99,0,1081,
+		1070,1,0,0,0,1081,1072,1,0,0,0,1081,1074,1,0,0,0,1081,1076,1,0,0,0,1081,
+		1078,1,0,0,0,1082,137,1,0,0,0,1083,1084,5,34,0,0,1084,1087,3,210,105,0,
+		1085,1086,5,29,0,0,1086,1088,5,104,0,0,1087,1085,1,0,0,0,1087,1088,1,0,
+		0,0,1088,1089,1,0,0,0,1089,1090,5,70,0,0,1090,1092,3,192,96,0,1091,1093,
+		3,188,94,0,1092,1091,1,0,0,0,1092,1093,1,0,0,0,1093,139,1,0,0,0,1094,1095,
+		5,17,0,0,1095,1096,3,210,105,0,1096,1097,5,70,0,0,1097,1102,3,192,96,0,
+		1098,1099,5,5,0,0,1099,1100,5,120,0,0,1100,1101,5,45,0,0,1101,1103,5,67,
+		0,0,1102,1098,1,0,0,0,1102,1103,1,0,0,0,1103,1105,1,0,0,0,1104,1106,3,
+		188,94,0,1105,1104,1,0,0,0,1105,1106,1,0,0,0,1106,141,1,0,0,0,1107,1163,
+		5,48,0,0,1108,1109,5,74,0,0,1109,1164,3,158,79,0,1110,1111,5,46,0,0,1111,
+		1112,3,210,105,0,1112,1113,5,152,0,0,1113,1114,3,210,105,0,1114,1115,3,
+		144,72,0,1115,1164,1,0,0,0,1116,1117,5,152,0,0,1117,1120,3,204,102,0,1118,
+		1119,5,70,0,0,1119,1121,3,192,96,0,1120,1118,1,0,0,0,1120,1121,1,0,0,0,
+		1121,1125,1,0,0,0,1122,1123,5,29,0,0,1123,1125,3,204,102,0,1124,1116,1,
+		0,0,0,1124,1122,1,0,0,0,1125,1128,1,0,0,0,1126,1127,5,30,0,0,1127,1129,
+		3,224,112,0,1128,1126,1,0,0,0,1128,1129,1,0,0,0,1129,1134,1,0,0,0,1130,
+		1131,5,5,0,0,1131,1133,3,136,68,0,1132,1130,1,0,0,0,1133,1136,1,0,0,0,
+		1134,1132,1,0,0,0,1134,1135,1,0,0,0,1135,1137,1,0,0,0,1136,1134,1,0,0,
+		0,1137,1138,3,144,72,0,1138,1164,1,0,0,0,1139,1161,3,210,105,0,1140,1143,
+		3,200,100,0,1141,1142,5,30,0,0,1142,1144,3,224,112,0,1143,1141,1,0,0,0,
+		1143,1144,1,0,0,0,1144,1149,1,0,0,0,1145,1146,5,5,0,0,1146,1148,3,136,
+		68,0,1147,1145,1,0,0,0,1148,1151,1,0,0,0,1149,1147,1,0,0,0,1149,1150,1,
+		0,0,0,1150,1152,1,0,0,0,1151,1149,1,0,0,0,1152,1153,3,144,72,0,1153,1162,
+		1,0,0,0,1154,1155,3,202,101,0,1155,1159,5,100,0,0,1156,1157,5,5,0,0,1157,
+		1158,5,74,0,0,1158,1160,3,158,79,0,1159,1156,1,0,0,0,1159,1160,1,0,0,0,
+		1160,1162,1,0,0,0,1161,1140,1,0,0,0,1161,1154,1,0,0,0,1162,1164,1,0,0,
+		0,1163,1108,1,0,0,0,1163,1110,1,0,0,0,1163,1124,1,0,0,0,1163,1139,1,0,
+		0,0,1164,143,1,0,0,0,1165,1166,5,7,0,0,1166,1171,3,146,73,0,1167,1168,
+		5,6,0,0,1168,1170,3,146,73,0,1169,1167,1,0,0,0,1170,1173,1,0,0,0,1171,
+		1169,1,0,0,0,1171,1172,1,0,0,0,1172,1176,1,0,0,0,1173,1171,1,0,0,0,1174,
+		1176,3,162,81,0,1175,1165,1,0,0,0,1175,1174,1,0,0,0,1176,1178,1,0,0,0,
+		1177,1179,3,188,94,0,1178,1177,1,0,0,0,1178,1179,1,0,0,0,1179,145,1,0,
+		0,0,1180,1181,5,63,0,0,1181,1182,3,210,105,0,1182,1183,3,200,100,0,1183,
+		1184,5,5,0,0,1184,1186,1,0,0,0,1185,1180,1,0,0,0,1185,1186,1,0,0,0,1186,
+		1187,1,0,0,0,1187,1192,3,148,74,0,1188,1189,5,5,0,0,1189,1191,3,150,75,
+		0,1190,1188,1,0,0,0,1191,1194,1,0,0,0,1192,1190,1,0,0,0,1192,1193,1,0,
+		0,0,1193,147,1,0,0,0,1194,1192,1,0,0,0,1195,1198,3,196,98,0,1196,1198,
+		5,17,0,0,1197,1195,1,0,0,0,1197,1196,1,0,0,0,1198,1199,1,0,0,0,1199,1207,
+		3,210,105,0,1200,1201,5,34,0,0,1201,1204,3,210,105,0,1202,1203,5,29,0,
+		0,1203,1205,5,104,0,0,1204,1202,1,0,0,0,1204,1205,1,0,0,0,1205,1207,1,
+		0,0,0,1206,1197,1,0,0,0,1206,1200,1,0,0,0,1207,1211,1,0,0,0,1208,1209,
+		5,70,0,0,1209,1212,3,192,96,0,1210,1212,5,90,0,0,1211,1208,1,0,0,0,1211,
+		1210,1,0,0,0,1211,1212,1,0,0,0,1212,1214,1,0,0,0,1213,1215,3,152,76,0,
+		1214,1213,1,0,0,0,1214,1215,1,0,0,0,1215,149,1,0,0,0,1216,1219,5,149,0,
+		0,1217,1220,3,152,76,0,1218,1220,3,148,74,0,1219,1217,1,0,0,0,1219,1218,
+		1,0,0,0,1220,1233,1,0,0,0,1221,1233,3,154,77,0,1222,1225,5,74,0,0,1223,
+		1226,3,156,78,0,1224,1226,3,158,79,0,1225,1223,1,0,0,0,1225,1224,1,0,0,
+		0,1226,1233,1,0,0,0,1227,1233,3,160,80,0,1228,1229,5,70,0,0,1229,1233,
+		3,192,96,0,1230,1233,5,90,0,0,1231,1233,7,12,0,0,1232,1216,1,0,0,0,1232,
+		1221,1,0,0,0,1232,1222,1,0,0,0,1232,1227,1,0,0,0,1232,1228,1,0,0,0,1232,
+		1230,1,0,0,0,1232,1231,1,0,0,0,1233,151,1,0,0,0,1234,1238,3,154,77,0,1235,
+		1236,5,74,0,0,1236,1238,3,156,78,0,1237,1234,1,0,0,0,1237,1235,1,0,0,0,
+		1238,153,1,0,0,0,1239,1244,5,91,0,0,1240,1245,5,45,0,0,1241,1242,3,210,
+		105,0,1242,1243,3,200,100,0,1243,1245,1,0,0,0,1244,1240,1,0,0,0,1244,1241,
+		1,0,0,0,1245,1249,1,0,0,0,1246,1247,3,210,105,0,1247,1248,5,151,0,0,1248,
+		1250,1,0,0,0,1249,1246,1,0,0,0,1249,1250,1,0,0,0,1250,155,1,0,0,0,1251,
+		1252,5,156,0,0,1252,1253,5,91,0,0,1253,1254,3,210,105,0,1254,1255,5,66,
+		0,0,1255,1256,3,210,105,0,1256,1260,3,200,100,0,1257,1258,3,210,105,0,
+		1258,1259,5,151,0,0,1259,1261,1,0,0,0,1260,1257,1,0,0,0,1260,1261,1,0,
+		0,0,1261,157,1,0,0,0,1262,1268,5,141,0,0,1263,1264,5,143,0,0,1264,1268,
+		5,124,0,0,1265,1266,5,165,0,0,1266,1268,5,153,0,0,1267,1262,1,0,0,0,1267,
+		1263,1,0,0,0,1267,1265,1,0,0,0,1268,159,1,0,0,0,1269,1272,5,173,0,0,1270,
+		1272,3,218,109,0,1271,1269,1,0,0,0,1271,1270,1,0,0,0,1272,1273,1,0,0,0,
+		1273,1274,3,202,101,0,1274,1275,5,100,0,0,1275,161,1,0,0,0,1276,1277,5,
+		90,0,0,1277,1278,5,152,0,0,1278,1279,3,210,105,0,1279,1283,5,5,0,0,1280,
+		1281,5,70,0,0,1281,1284,3,192,96,0,1282,1284,5,69,0,0,1283,1280,1,0,0,
+		0,1283,1282,1,0,0,0,1284,1289,1,0,0,0,1285,1286,5,5,0,0,1286,1288,3,164,
+		82,0,1287,1285,1,0,0,0,1288,1291,1,0,0,0,1289,1287,1,0,0,0,1289,1290,1,
+		0,0,0,1290,163,1,0,0,0,1291,1289,1,0,0,0,1292,1293,5,119,0,0,1293,1294,
+		5,135,0,0,1294,1309,3,200,100,0,1295,1296,5,108,0,0,1296,1309,5,94,0,0,
+		1297,1300,5,74,0,0,1298,1301,5,156,0,0,1299,1301,3,158,79,0,1300,1298,
+		1,0,0,0,1300,1299,1,0,0,0,1301,1309,1,0,0,0,1302,1303,7,7,0,0,1303,1304,
+		3,210,105,0,1304,1305,3,200,100,0,1305,1306,5,129,0,0,1306,1309,1,0,0,
+		0,1307,1309,3,160,80,0,1308,1292,1,0,0,0,1308,1295,1,0,0,0,1308,1297,1,
+		0,0,0,1308,1302,1,0,0,0,1308,1307,1,0,0,0,1309,165,1,0,0,0,1310,1311,5,
+		51,0,0,1311,1312,3,224,112,0,1312,1313,3,204,102,0,1313,1318,5,62,0,0,
+		1314,1315,5,74,0,0,1315,1316,3,204,102,0,1316,1317,7,13,0,0,1317,1319,
+		1,0,0,0,1318,1314,1,0,0,0,1318,1319,1,0,0,0,1319,1324,1,0,0,0,1320,1321,
+		5,5,0,0,1321,1323,3,168,84,0,1322,1320,1,0,0,0,1323,1326,1,0,0,0,1324,
+		1322,1,0,0,0,1324,1325,1,0,0,0,1325,1328,1,0,0,0,1326,1324,1,0,0,0,1327,
+		1329,3,188,94,0,1328,1327,1,0,0,0,1328,1329,1,0,0,0,1329,167,1,0,0,0,1330,
+		1336,5,173,0,0,1331,1336,7,12,0,0,1332,1333,5,113,0,0,1333,1334,5,117,
+		0,0,1334,1336,3,214,107,0,1335,1330,1,0,0,0,1335,1331,1,0,0,0,1335,1332,
+		1,0,0,0,1336,169,1,0,0,0,1337,1339,5,47,0,0,1338,1340,3,176,88,0,1339,
+		1338,1,0,0,0,1340,1341,1,0,0,0,1341,1339,1,0,0,0,1341,1342,1,0,0,0,1342,
+		1347,1,0,0,0,1343,1344,5,66,0,0,1344,1346,3,172,86,0,1345,1343,1,0,0,0,
+		1346,1349,1,0,0,0,1347,1345,1,0,0,0,1347,1348,1,0,0,0,1348,1357,1,0,0,
+		0,1349,1347,1,0,0,0,1350,1355,5,5,0,0,1351,1353,3,178,89,0,1352,1354,5,
+		5,0,0,1353,1352,1,0,0,0,1353,1354,1,0,0,0,1354,1356,1,0,0,0,1355,1351,
+		1,0,0,0,1355,1356,1,0,0,0,1356,1358,1,0,0,0,1357,1350,1,0,0,0,1357,1358,
+		1,0,0,0,1358,1359,1,0,0,0,1359,1361,5,162,0,0,1360,1362,3,176,88,0,1361,
+		1360,1,0,0,0,1362,1363,1,0,0,0,1363,1361,1,0,0,0,1363,1364,1,0,0,0,1364,
+		1369,1,0,0,0,1365,1366,5,66,0,0,1366,1368,3,172,86,0,1367,1365,1,0,0,0,
+		1368,1371,1,0,0,0,1369,1367,1,0,0,0,1369,1370,1,0,0,0,1370,1376,1,0,0,
+		0,1371,1369,1,0,0,0,1372,1373,5,5,0,0,1373,1375,3,174,87,0,1374,1372,1,
+		0,0,0,1375,1378,1,0,0,0,1376,1374,1,0,0,0,1376,1377,1,0,0,0,1377,1381,
+		1,0,0,0,1378,1376,1,0,0,0,1379,1380,5,7,0,0,1380,1382,3,180,90,0,1381,
+		1379,1,0,0,0,1381,1382,1,0,0,0,1382,171,1,0,0,0,1383,1385,3,176,88,0,1384,
+		1383,1,0,0,0,1385,1386,1,0,0,0,1386,1384,1,0,0,0,1386,1387,1,0,0,0,1387,
+		173,1,0,0,0,1388,1405,3,178,89,0,1389,1395,5,84,0,0,1390,1391,3,218,109,
+		0,1391,1392,5,152,0,0,1392,1393,3,218,109,0,1393,1394,3,222,111,0,1394,
+		1396,1,0,0,0,1395,1390,1,0,0,0,1395,1396,1,0,0,0,1396,1405,1,0,0,0,1397,
+		1401,5,100,0,0,1398,1399,5,148,0,0,1399,1402,5,137,0,0,1400,1402,5,122,
+		0,0,1401,1398,1,0,0,0,1401,1400,1,0,0,0,1402,1403,1,0,0,0,1403,1405,5,
+		123,0,0,1404,1388,1,0,0,0,1404,1389,1,0,0,0,1404,1397,1,0,0,0,1405,175,
+		1,0,0,0,1406,1413,3,224,112,0,1407,1413,5,94,0,0,1408,1413,5,103,0,0,1409,
+		1413,5,45,0,0,1410,1413,5,46,0,0,1411,1413,5,146,0,0,1412,1406,1,0,0,0,
+		1412,1407,1,0,0,0,1412,1408,1,0,0,0,1412,1409,1,0,0,0,1412,1410,1,0,0,
+		0,1412,1411,1,0,0,0,1413,177,1,0,0,0,1414,1415,5,64,0,0,1415,1417,5,73,
+		0,0,1416,1414,1,0,0,0,1416,1417,1,0,0,0,1417,1418,1,0,0,0,1418,1423,7,
+		7,0,0,1419,1424,5,45,0,0,1420,1421,3,210,105,0,1421,1422,3,200,100,0,1422,
+		1424,1,0,0,0,1423,1419,1,0,0,0,1423,1420,1,0,0,0,1424,1431,1,0,0,0,1425,
+		1426,5,46,0,0,1426,1427,3,210,105,0,1427,1428,5,152,0,0,1428,1429,3,210,
+		105,0,1429,1431,1,0,0,0,1430,1416,1,0,0,0,1430,1425,1,0,0,0,1431,179,1,
+		0,0,0,1432,1434,3,218,109,0,1433,1432,1,0,0,0,1433,1434,1,0,0,0,1434,1436,
+		1,0,0,0,1435,1437,3,224,112,0,1436,1435,1,0,0,0,1437,1438,1,0,0,0,1438,
+		1436,1,0,0,0,1438,1439,1,0,0,0,1439,1461,1,0,0,0,1440,1441,5,100,0,0,1441,
+		1448,5,83,0,0,1442,1449,5,45,0,0,1443,1445,3,224,112,0,1444,1443,1,0,0,
+		0,1445,1446,1,0,0,0,1446,1444,1,0,0,0,1446,1447,1,0,0,0,1447,1449,1,0,
+		0,0,1448,1442,1,0,0,0,1448,1444,1,0,0,0,1449,1462,1,0,0,0,1450,1458,5,
+		125,0,0,1451,1459,5,45,0,0,1452,1456,3,210,105,0,1453,1457,3,200,100,0,
+		1454,1457,5,146,0,0,1455,1457,3,224,112,0,1456,1453,1,0,0,0,1456,1454,
+		1,0,0,0,1456,1455,1,0,0,0,1457,1459,1,0,0,0,1458,1451,1,0,0,0,1458,1452,
+		1,0,0,0,1459,1462,1,0,0,0,1460,1462,5,90,0,0,1461,1440,1,0,0,0,1461,1450,
+		1,0,0,0,1461,1460,1,0,0,0,1461,1462,1,0,0,0,1462,181,1,0,0,0,1463,1464,
+		5,26,0,0,1464,1495,3,184,92,0,1465,1475,5,38,0,0,1466,1467,5,70,0,0,1467,
+		1468,7,14,0,0,1468,1476,3,204,102,0,1469,1473,3,204,102,0,1470,1471,5,
+		5,0,0,1471,1472,5,163,0,0,1472,1474,3,204,102,0,1473,1470,1,0,0,0,1473,
+		1474,1,0,0,0,1474,1476,1,0,0,0,1475,1466,1,0,0,0,1475,1469,1,0,0,0,1476,
+		1496,1,0,0,0,1477,1480,7,8,0,0,1478,1479,5,70,0,0,1479,1481,7,14,0,0,1480,
+		1478,1,0,0,0,1480,1481,1,0,0,0,1481,1482,1,0,0,0,1482,1496,3,184,92,0,
+		1483,1485,7,15,0,0,1484,1486,5,95,0,0,1485,1484,1,0,0,0,1485,1486,1,0,
+		0,0,1486,1493,1,0,0,0,1487,1488,5,100,0,0,1488,1489,5,46,0,0,1489,1490,
+		3,210,105,0,1490,1491,5,152,0,0,1491,1492,3,210,105,0,1492,1494,1,0,0,
+		0,1493,1487,1,0,0,0,1493,1494,1,0,0,0,1494,1496,1,0,0,0,1495,1465,1,0,
+		0,0,1495,1477,1,0,0,0,1495,1483,1,0,0,0,1496,183,1,0,0,0,1497,1508,3,204,
+		102,0,1498,1500,5,173,0,0,1499,1498,1,0,0,0,1499,1500,1,0,0,0,1500,1501,
+		1,0,0,0,1501,1505,7,3,0,0,1502,1504,3,186,93,0,1503,1502,1,0,0,0,1504,
+		1507,1,0,0,0,1505,1503,1,0,0,0,1505,1506,1,0,0,0,1506,1509,1,0,0,0,1507,
+		1505,1,0,0,0,1508,1499,1,0,0,0,1508,1509,1,0,0,0,1509,185,1,0,0,0,1510,
+		1511,3,216,108,0,1511,1513,3,214,107,0,1512,1514,7,3,0,0,1513,1512,1,0,
+		0,0,1513,1514,1,0,0,0,1514,187,1,0,0,0,1515,1516,5,10,0,0,1516,1521,3,
+		190,95,0,1517,1518,5,5,0,0,1518,1520,3,190,95,0,1519,1517,1,0,0,0,1520,
+		1523,1,0,0,0,1521,1519,1,0,0,0,1521,1522,1,0,0,0,1522,1529,1,0,0,0,1523,
+		1521,1,0,0,0,1524,1525,5,164,0,0,1525,1526,5,155,0,0,1526,1530,7,2,0,0,
+		1527,1528,5,162,0,0,1528,1530,5,76,0,0,1529,1524,1,0,0,0,1529,1527,1,0,
+		0,0,1529,1530,1,0,0,0,1530,189,1,0,0,0,1531,1538,3,210,105,0,1532,1534,
+		3,224,112,0,1533,1532,1,0,0,0,1534,1535,1,0,0,0,1535,1533,1,0,0,0,1535,
+		1536,1,0,0,0,1536,1539,1,0,0,0,1537,1539,5,146,0,0,1538,1533,1,0,0,0,1538,
+		1537,1,0,0,0,1538,1539,1,0,0,0,1539,191,1,0,0,0,1540,1541,5,20,0,0,1541,
+		1547,5,86,0,0,1542,1544,3,224,112,0,1543,1545,5,85,0,0,1544,1543,1,0,0,
+		0,1544,1545,1,0,0,0,1545,1547,1,0,0,0,1546,1540,1,0,0,0,1546,1542,1,0,
+		0,0,1547,193,1,0,0,0,1548,1549,7,16,0,0,1549,195,1,0,0,0,1550,1551,7,17,
+		0,0,1551,197,1,0,0,0,1552,1554,3,224,112,0,1553,1552,1,0,0,0,1554,1555,
+		1,0,0,0,1555,1553,1,0,0,0,1555,1556,1,0,0,0,1556,199,1,0,0,0,1557,1558,
+		7,18,0,0,1558,201,1,0,0,0,1559,1560,7,19,0,0,1560,203,1,0,0,0,1561,1565,
+		3,208,104,0,1562,1564,3,206,103,0,1563,1562,1,0,0,0,1564,1567,1,0,0,0,
+		1565,1563,1,0,0,0,1565,1566,1,0,0,0,1566,205,1,0,0,0,1567,1565,1,0,0,0,
+		1568,1569,3,216,108,0,1569,1570,3,208,104,0,1570,207,1,0,0,0,1571,1573,
+		3,218,109,0,1572,1574,3,222,111,0,1573,1572,1,0,0,0,1573,1574,1,0,0,0,
+		1574,1581,1,0,0,0,1575,1581,3,224,112,0,1576,1577,5,8,0,0,1577,1578,3,
+		204,102,0,1578,1579,5,9,0,0,1579,1581,1,0,0,0,1580,1571,1,0,0,0,1580,1575,
+		1,0,0,0,1580,1576,1,0,0,0,1581,209,1,0,0,0,1582,1586,3,214,107,0,1583,
+		1585,3,212,106,0,1584,1583,1,0,0,0,1585,1588,1,0,0,0,1586,1584,1,0,0,0,
+		1586,1587,1,0,0,0,1587,211,1,0,0,0,1588,1586,1,0,0,0,1589,1590,3,216,108,
+		0,1590,1591,3,214,107,0,1591,213,1,0,0,0,1592,1599,3,218,109,0,1593,1599,
+		3,224,112,0,1594,1595,5,8,0,0,1595,1596,3,210,105,0,1596,1597,5,9,0,0,
+		1597,1599,1,0,0,0,1598,1592,1,0,0,0,1598,1593,1,0,0,0,1598,1594,1,0,0,
+		0,1599,215,1,0,0,0,1600,1601,7,20,0,0,1601,217,1,0,0,0,1602,1614,3,220,
+		110,0,1603,1604,5,8,0,0,1604,1609,3,220,110,0,1605,1606,5,5,0,0,1606,1608,
+		3,220,110,0,1607,1605,1,0,0,0,1608,1611,1,0,0,0,1609,1607,1,0,0,0,1609,
+		1610,1,0,0,0,1610,1612,1,0,0,0,1611,1609,1,0,0,0,1612,1613,5,9,0,0,1613,
+		1615,1,0,0,0,1614,1603,1,0,0,0,1614,1615,1,0,0,0,1615,219,1,0,0,0,1616,
+		1618,5,174,0,0,1617,1619,5,175,0,0,1618,1617,1,0,0,0,1618,1619,1,0,0,0,
+		1619,1622,1,0,0,0,1620,1622,5,175,0,0,1621,1616,1,0,0,0,1621,1620,1,0,
+		0,0,1622,221,1,0,0,0,1623,1624,7,21,0,0,1624,223,1,0,0,0,1625,1626,7,22,
+		0,0,1626,225,1,0,0,0,206,277,292,303,311,313,329,335,344,346,358,374,384,
+		393,399,411,428,430,436,445,453,460,470,479,485,503,514,528,534,542,549,
+		551,559,564,576,579,589,592,595,605,613,621,628,635,644,647,652,656,661,
+		667,674,683,694,697,702,714,718,732,741,752,755,760,767,773,778,780,787,
+		798,801,805,814,818,829,832,837,841,845,854,856,860,863,866,868,885,891,
+		895,899,902,913,915,922,929,931,937,943,948,953,960,962,964,972,982,984,
+		994,1003,1005,1007,1010,1018,1027,1040,1047,1054,1058,1064,1068,1081,1087,
+		1092,1102,1105,1120,1124,1128,1134,1143,1149,1159,1161,1163,1171,1175,
+		1178,1185,1192,1197,1204,1206,1211,1214,1219,1225,1232,1237,1244,1249,
+		1260,1267,1271,1283,1289,1300,1308,1318,1324,1328,1335,1341,1347,1353,
+		1355,1357,1363,1369,1376,1381,1386,1395,1401,1404,1412,1416,1423,1430,
+		1433,1438,1446,1448,1456,1458,1461,1473,1475,1480,1485,1493,1495,1499,
+		1505,1508,1513,1521,1529,1535,1538,1544,1546,1555,1565,1573,1580,1586,
+		1598,1609,1614,1618,1621
 	};
 
 	public static ATN _ATN => Tables.Atn;

@@ -23,6 +23,7 @@ internal sealed class EasyTokens(string text)
             ' ' or '\t' => (TurnrowLexer.WHITE_SPACE, EndOfSpace(start, end)),
             '#' => (TurnrowLexer.COMMENT, end),
             '>' => (TurnrowLexer.PROSE, end),
+            '|' => (TurnrowLexer.PICTURE_ROW, end),
             '"' => Quoted(start, end),
             _ when char.IsAsciiLetter(first) => Word(start, end),
             _ when char.IsAsciiDigit(first) => Number(start, end),

@@ -20,6 +20,7 @@ internal static class ExpectedWords
         [TurnrowLexer.DOES] = "`does not count`",
         [TurnrowLexer.PICKED] = "`picked up along`",
         [TurnrowLexer.PROSE] = "a line for the maker",
+        [TurnrowLexer.PICTURE_ROW] = "a row of a picture",
     };
 
     // They may follow nearly every number, or are said by a phrase for many, and would drown the rest.

@@ -83,6 +83,7 @@ internal sealed class LineLexer
         TurnrowLexer.WHITE_SPACE => TokenKind.WhiteSpace,
         TurnrowLexer.COMMENT => TokenKind.Comment,
         TurnrowLexer.PROSE => TokenKind.Prose,
+        TurnrowLexer.PICTURE_ROW => TokenKind.Picture,
         TurnrowLexer.WORD => TokenKind.Word,
         TurnrowLexer.QUOTED or TurnrowLexer.WRONG_QUOTE => TokenKind.Quoted,
         TurnrowLexer.JUNK => TokenKind.Junk,

@@ -42,7 +42,7 @@ internal static class StatementStarts
     private static bool[] MakeStarts()
     {
         var starts = new bool[Words.Types];
-        starts[TurnrowLexer.PROSE] = true;
+        starts[TurnrowLexer.PROSE] = starts[TurnrowLexer.PICTURE_ROW] = true;
         foreach (var type in TypeOf) starts[type] = true;
         return starts;
     }

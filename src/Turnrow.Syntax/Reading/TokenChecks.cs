@@ -18,6 +18,7 @@ internal static class TokenChecks
             var fault = tokens[i].Type switch
             {
                 TurnrowLexer.JUNK => Junk(tokens, i, line),
+                TurnrowLexer.PICTURE_ROW when i > 0 => PictureInside(tokens[i], line),
                 TurnrowLexer.WRONG_QUOTE => QuoteOpen.At(LineBuilding.Span(tokens[i]), line.Text(tokens[i]), line.Before(tokens[i])),
                 TurnrowLexer.WRONG_COMMA => NumberComma.At(LineBuilding.Span(tokens[i]), line.Text(tokens[i]), InList(tokens, i)),
                 TurnrowLexer.NUMBER => Number(tokens, i, line),
@@ -38,6 +39,13 @@ internal static class TokenChecks
         TurnrowLexer.VERSION => UnexpectedWord.Version(Part(tokens, i), line.Text(Part(tokens, i))),
         _ => StrangeCharacter.At(LineBuilding.Span(tokens[i]), line.Text(tokens[i]), line.Before(tokens[i]), line.After(tokens[i])),
     };
+
+    // A picture's row is a line by itself.
+    private static Diagnostic PictureInside(IToken token, LineBuilding line)
+    {
+        var bar = new TextSpan(LineBuilding.Span(token).Start, 1);
+        return StrangeCharacter.At(bar, line.Text(bar), line.Before(token), ' ');
+    }
 
     // In brackets, and between the names of sizes, a comma parts two; elsewhere it is more likely a decimal comma.
     private static bool InList(IReadOnlyList<IToken> tokens, int index)

@@ -9,9 +9,12 @@ internal static class Words
     private static readonly Dictionary<int, string> TwoFold = new()
     {
         [TurnrowLexer.X] = "x",
+        [TurnrowLexer.CUP] = "cup",
+        [TurnrowLexer.LIE] = "lie",
         [TurnrowLexer.REMAIN] = "remain",
         [TurnrowLexer.ROW] = "row",
         [TurnrowLexer.ROWS] = "rows",
+        [TurnrowLexer.RUFFLE] = "ruffle",
         [TurnrowLexer.STITCHES] = "stitches",
         [TurnrowLexer.TIMES] = "times",
     };
@@ -23,7 +26,10 @@ internal static class Words
 
     /// <summary>The second word of those that have two.</summary>
     public static IReadOnlyList<KeyValuePair<string, int>> OtherSpellings { get; } =
-        [new("remains", TurnrowLexer.REMAIN), new("sts", TurnrowLexer.STITCHES), new("time", TurnrowLexer.TIMES), new("round", TurnrowLexer.ROW), new("rounds", TurnrowLexer.ROWS)];
+        [
+            new("remains", TurnrowLexer.REMAIN), new("sts", TurnrowLexer.STITCHES), new("time", TurnrowLexer.TIMES), new("round", TurnrowLexer.ROW), new("rounds", TurnrowLexer.ROWS),
+            new("cups", TurnrowLexer.CUP), new("lies", TurnrowLexer.LIE), new("ruffles", TurnrowLexer.RUFFLE),
+        ];
 
     /// <summary>The words of the notation stand side by side in the grammar: from this one …</summary>
     public const int First = TurnrowLexer.ACCEPT;

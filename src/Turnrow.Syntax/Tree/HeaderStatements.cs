@@ -75,7 +75,11 @@ public sealed record HookStatement(NumberSyntax Millimetres, TextSpan Span) : St
 
 /// <summary><c>gauge dc: 19 stitches and 10 rows to 10 cm</c>; <c>gauge sc: 18 stitches to 4 in, 11 rows to 3 in</c>.</summary>
 public sealed record GaugeStatement(NameSyntax Stitch, GaugeSpanSyntax Stitches, GaugeSpanSyntax Rows, TextSpan Span)
-    : StatementSyntax(Span);
+    : StatementSyntax(Span)
+{
+    /// <summary>True of <c>gauge lattice: 3 repeats and 8 rows to 10 cm</c>: repeats of a stitch pattern are counted, not stitches.</summary>
+    public bool OfRepeats { get; init; }
+}
 
 /// <summary>A number over a length.</summary>
 public sealed record GaugeSpanSyntax(NumberSyntax Count, NumberSyntax Length, UnitSyntax Unit, TextSpan Span) : SyntaxNode(Span);

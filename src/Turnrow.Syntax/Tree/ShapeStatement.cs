@@ -37,6 +37,35 @@ public sealed record RowExtentSyntax(
 {
     /// <summary>The edge along which a length is measured; null if unsaid.</summary>
     public EdgeSyntax? At { get; init; }
+
+    /// <summary><c>, in lattice</c>: the stitch pattern; null if unsaid.</summary>
+    public NameSyntax? Pattern { get; init; }
+
+    /// <summary><c>, edges in dc</c>: the stitch of what stands beside whole repeats; null if unsaid.</summary>
+    public NameSyntax? EdgeStitch { get; init; }
+}
+
+/// <summary><c>solid sphere 10 cm across</c>, <c>solid egg 8 cm across by 11 cm high, multiple of 6</c></summary>
+/// <param name="Shape">Which body.</param>
+/// <param name="Across">How wide it is where it is widest.</param>
+/// <param name="Other">How high or how thick it is; null if unsaid.</param>
+/// <param name="Thick">Whether that was said to be its thickness.</param>
+/// <param name="Multiple">What its counts are multiples of; null for any.</param>
+/// <param name="Parts">Further words behind commas.</param>
+/// <param name="Claim">The claim at its end.</param>
+/// <param name="Span">Where it stands.</param>
+public sealed record SolidStatement(
+    NameSyntax Shape,
+    ExpressionSyntax Across,
+    ExpressionSyntax? Other,
+    bool Thick,
+    ExpressionSyntax? Multiple,
+    IReadOnlyList<NameSyntax> Parts,
+    ClaimSyntax? Claim,
+    TextSpan Span) : StatementSyntax(Span)
+{
+    /// <summary>Where the changes of a round lie to those below; null if unsaid.</summary>
+    public StackingSyntax? Stacking { get; init; }
 }
 
 /// <summary><c>shape 1 stitch in</c>, <c>shape by skipping</c>: how edges are shaped from here on.</summary>
@@ -74,7 +103,14 @@ public sealed record ShapingSyntax(
     EdgeSyntax Edge,
     ExpressionSyntax? StitchesIn,
     DecreasingSyntax? Decreasing,
-    TextSpan Span) : SyntaxNode(Span);
+    TextSpan Span) : SyntaxNode(Span)
+{
+    /// <summary>Where changes that are spread over the row lie to those below; null if unsaid.</summary>
+    public StackingSyntax? Stacking { get; init; }
+}
+
+/// <summary><c>staggered</c> or <c>stacked</c>: between the changes below, or above them.</summary>
+public sealed record StackingSyntax(bool Staggered, TextSpan Span) : SyntaxNode(Span);
 
 /// <summary><c>dec 1 every row 4 times, then every 2 rows 3 times</c>; a step without a frequency is done once, in the next row.</summary>
 /// <param name="Kind">What is done.</param>
@@ -110,9 +146,9 @@ public enum StageKind
 public sealed record FrequencySyntax(ExpressionSyntax? Interval, ExpressionSyntax? ByTurns, ExpressionSyntax? Times, TextSpan Span)
     : SyntaxNode(Span);
 
-/// <summary><c>evenly to 73, at both edges, on RS rows, longer first</c></summary>
+/// <summary><c>evenly to 73, at both edges, on RS rows, longer first</c>, or <c>evenly to 60, around</c></summary>
 /// <param name="To">The count to reach.</param>
-/// <param name="Edge">At which edge.</param>
+/// <param name="Edge">At which edge, or all round.</param>
 /// <param name="Options">Further wishes.</param>
 /// <param name="Span">Where it stands.</param>
 public sealed record SolveSyntax(

@@ -32,6 +32,9 @@ public enum EdgeWord
 
     /// <summary>By the name that the designer gave it.</summary>
     Named,
+
+    /// <summary>At none: spread evenly over the whole row.</summary>
+    Evenly,
 }
 
 /// <summary>A side, written <c>RS</c> or <c>WS</c>.</summary>

@@ -56,6 +56,9 @@ public enum TokenKind
     /// <summary>A <c>&gt;</c> line.</summary>
     Prose,
 
+    /// <summary>A row of a picture, <c>| . x . |</c>.</summary>
+    Picture,
+
     /// <summary>A sign: comma, colon, bracket, operator.</summary>
     Sign,
 

@@ -6,7 +6,7 @@ namespace Turnrow.Compiler.Tests.Annotated;
 public sealed class AnnotatedPatternTests
 {
     public static TheoryData<string> Patterns =>
-        [.. Directory.GetFiles(Repository.PathOf("patterns"), "*.turnrow").Select(p => Path.GetFileNameWithoutExtension(p)!).Order(StringComparer.Ordinal)];
+        [.. Repository.PatternNames];
 
     [Theory]
     [MemberData(nameof(Patterns))]

@@ -14,7 +14,7 @@ internal static class AnnotatedRows
     public static string Of(string name, string text)
     {
         var source = new SourceText(name, text);
-        var compilation = Compilation.Of(source);
+        var compilation = Compilation.Of(source, Repository.Beside);
         var output = new StringBuilder();
         var next = 0;
         var seams = new Queue<SeamInSizes>(compilation.Pattern.Items.OfType<SeamInSizes>());

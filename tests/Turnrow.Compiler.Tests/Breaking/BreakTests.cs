@@ -33,13 +33,13 @@ public sealed class BreakTests(ITestOutputHelper output)
     public void A_claim_made_wrong_is_found(string path)
     {
         var pattern = ClaimedPattern.Read(path);
-        Assert.Empty(Compilation.Of(pattern.Tree.Source).Diagnostics);
-        Assert.Empty(Compilation.Of(pattern.Tree.Source).MissingClaims);
+        Assert.Empty(Compilation.Of(pattern.Tree.Source, Repository.Beside).Diagnostics);
+        Assert.Empty(Compilation.Of(pattern.Tree.Source, Repository.Beside).MissingClaims);
         Assert.NotEmpty(pattern.Plants);
         foreach (var plant in pattern.Plants)
         {
             var wrong = pattern.Tree.Source.Text.Insert(plant.Position, plant.Text);
-            var found = Assert.Single(Compilation.Of(new SourceText(path, wrong)).Diagnostics);
+            var found = Assert.Single(Compilation.Of(new SourceText(path, wrong), Repository.Beside).Diagnostics);
             Assert.Equal(RowCount.Kind, found.Kind);
         }
     }

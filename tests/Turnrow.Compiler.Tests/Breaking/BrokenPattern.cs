@@ -49,7 +49,7 @@ internal sealed class BrokenPattern
     {
         var text = _edit.Text;
         foreach (var plant in plants.Reverse()) text = text.Insert(AfterEdit(plant.Position), plant.Text);
-        var compilation = Compilation.Of(new SourceText(_before.Source.FileName, text));
+        var compilation = Compilation.Of(new SourceText(_before.Source.FileName, text), Repository.Beside);
         var read = compilation.Tree.Diagnostics.ToHashSet();
         return [.. compilation.Diagnostics.Where(d => !read.Contains(d)).Select(d => (LineOf(d.Span.Start, plants), d))];
     }

@@ -32,7 +32,7 @@ internal sealed class ClaimedPattern
     {
         var source = Patterns.Read(path);
         var text = source.Text;
-        foreach (var claim in Compilation.Of(source).MissingClaims.OrderByDescending(c => c.Position)) text = text.Insert(claim.Position, claim.Text);
+        foreach (var claim in Compilation.Of(source, Repository.Beside).MissingClaims.OrderByDescending(c => c.Position)) text = text.Insert(claim.Position, claim.Text);
         return new ClaimedPattern(new SourceText(path, text));
     }
 

@@ -35,7 +35,7 @@ public sealed class ExampleTests
     private static IEnumerable<string> Differences(ManualBlock block)
     {
         var example = ManualFrames.All.Frame(block);
-        var compilation = ManualFrames.Compile(example);
+        var compilation = ManualFrames.Compile(example, page: ManualPage.All.Single(page => page.Name == block.Page));
         var expected = Expectation.Of(block).ToList();
         foreach (var found in compilation.Diagnostics)
         {

@@ -52,7 +52,11 @@ internal sealed class ManualFrames
     }
 
     /// <summary>A text, compiled under a name.</summary>
-    public static Compilation Compile(FramedExample example, string name = "example") => Compilation.Of(new SourceText(name, example.Text));
+    /// <param name="example">The text.</param>
+    /// <param name="name">The name.</param>
+    /// <param name="page">The page that it stands on: its other examples that have a file's name are the files beside it.</param>
+    public static Compilation Compile(FramedExample example, string name = "example", ManualPage? page = null) =>
+        Compilation.Of(new SourceText(name, example.Text), file => page?.Blocks.FirstOrDefault(block => block.FileName == file) is { } beside ? All.Frame(beside).Text : null);
 
     private static string Joined(IEnumerable<string> lines) => string.Join('\n', lines) + "\n";
 }

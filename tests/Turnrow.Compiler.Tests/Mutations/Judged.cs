@@ -17,11 +17,11 @@ internal sealed record Judged(Slip Slip, bool Found, Difference Difference)
     public StatementSyntax Statement => Slip.Statement;
 
     /// <summary>True if it is found once <c>turnrow claim</c> has written the counts of the pattern as it should be into the file.</summary>
-    public bool FoundIfClaimed => _foundIfClaimed ??= Compilation.Of(new SourceText(Slip.Pattern.Path, Claimed())).Diagnostics.Count > 0;
+    public bool FoundIfClaimed => _foundIfClaimed ??= Compilation.Of(new SourceText(Slip.Pattern.Path, Claimed()), Repository.Beside).Diagnostics.Count > 0;
 
     public static Judged Of(Slip slip)
     {
-        var after = Compilation.Of(new SourceText(slip.Pattern.Path, slip.Edit.Text));
+        var after = Compilation.Of(new SourceText(slip.Pattern.Path, slip.Edit.Text), Repository.Beside);
         return after.Diagnostics.Count > 0
             ? new Judged(slip, true, Difference.Nothing)
             : new Judged(slip, false, Differences.Between(slip.Pattern.Compilation.Pattern, after.Pattern));

@@ -13,7 +13,7 @@ internal sealed class SlipPattern
     public SlipPattern(string path)
     {
         Path = path;
-        Compilation = Compilation.Of(Patterns.Read(path));
+        Compilation = Compilation.Of(Patterns.Read(path), Repository.Beside);
         _pieces = new PieceStatement?[Tree.Lines.Count];
         _tokens = new List<Token>[Tree.Lines.Count];
         _nodes = new IReadOnlyList<NodeInLine>[Tree.Lines.Count];

@@ -14,6 +14,23 @@ public sealed record NaivePattern(
     public IReadOnlyList<NaiveStitch> Stitches { get; init; } = [];
 
     public IReadOnlyList<NaiveSeam> Seams { get; init; } = [];
+
+    /// <summary>The stitch patterns that pieces are worked in.</summary>
+    public IReadOnlyList<StitchPattern> StitchPatterns { get; init; } = [];
+}
+
+/// <summary>Rows over so many times a multiple and some stitches more; when all are worked, those from one of them on come again.</summary>
+public sealed record StitchPattern(string Name, int Multiple, int Plus, IReadOnlyList<IReadOnlyList<Word>> Rows, int AgainFrom)
+{
+    public bool Fits(int stitches) => stitches >= Multiple + Plus && (stitches - Plus) % Multiple == 0;
+
+    /// <summary>The row that comes when so many were worked.</summary>
+    public IReadOnlyList<Word> Row(int worked)
+    {
+        while (worked >= Rows.Count)
+            worked -= Rows.Count - AgainFrom;
+        return Rows[worked];
+    }
 }
 
 /// <summary>How many chains turn before a stitch, whether they count, and from which chain a foundation is worked.</summary>
@@ -37,6 +54,12 @@ public abstract record Start;
 public sealed record BeginWith(Sized Stitches) : Start;
 
 public sealed record ChainStart(Sized Chains) : Start;
+
+/// <summary>`begin with ring`, or with 0 chains drawn together.</summary>
+public sealed record RingOf(int Chains) : Start;
+
+/// <summary>`begin with both sides of 10 stitches`.</summary>
+public sealed record BothSidesOf(Sized Stitches) : Start;
 
 public sealed record PartOf(string Piece, Sized Stitches, Hand Edge) : Start;
 

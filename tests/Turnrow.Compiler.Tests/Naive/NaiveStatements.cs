@@ -32,6 +32,9 @@ public sealed record RowsLine(RowSpan Span, IReadOnlyList<Word> Words) : Stateme
 
 public sealed record Straight(Sized Rows) : Statement;
 
+/// <summary>`straight 8 rows, in shells`; without a name it goes on in what the piece is worked in.</summary>
+public sealed record StraightIn(StitchPattern Pattern, Sized Rows, bool IsNamed) : Statement;
+
 public sealed record LeaveAtEdge(Sized Stitches, EdgeRef Edge) : Statement;
 
 /// <summary>`leave 4 for later at left edge`.</summary>
@@ -41,10 +44,21 @@ public sealed record AddAtEdge(Sized Stitches, EdgeRef Edge, bool OneRowApart = 
 
 public sealed record Shape(RowSpan Span, IReadOnlyList<Schedule> Schedules) : Statement;
 
+/// <summary>`shape 12 rounds: inc 6 evenly every 2 rounds, staggered`.</summary>
+public sealed record SpreadSchedule(Sized Rows, bool Increase, Sized Many, int Every, bool Staggered) : Statement;
+
+/// <summary>`shape 12 rounds evenly to 60, around`.</summary>
+public sealed record SlopeAround(Sized Rows, Sized To) : Statement;
+
 /// <summary>`both edges are neck`, `from here right edge is neck`.</summary>
 public sealed record NameEdge(EdgeRef Edge, string Name, bool FromHere) : Statement;
 
 public sealed record FastenOff : Statement;
+
+/// <summary>`rounds are spiral`.</summary>
+public sealed record RoundsAre(RoundsWay Way) : Statement;
+
+public enum RoundsWay { Joined, Turned, Spiral }
 
 /// <summary>One change at one edge (or the same at both) and the rows it happens in.</summary>
 public sealed record Schedule(bool Increase, int Stitches, EdgeRef Edge, IReadOnlyList<Leg> Legs, int After = 0)

@@ -19,6 +19,8 @@ public static class NotationWriter
             Line(text, Turn(rule));
         foreach (var stitch in pattern.Stitches)
             Line(text, $"stitch {stitch.Name} is {stitch.Text}");
+        foreach (var stitchPattern in pattern.StitchPatterns)
+            WriteStitchPattern(text, stitchPattern);
         foreach (var piece in pattern.Pieces)
         {
             text.Append('\n');
@@ -33,12 +35,27 @@ public static class NotationWriter
     public static string Text(NaiveSeam seam) =>
         $"seam {seam.First.Piece} {Rim(seam.First.Edge)} with {seam.Second.Piece} {Rim(seam.Second.Edge)}{(seam.Eased ? ", easing" : "")}";
 
+    private static void WriteStitchPattern(StringBuilder text, StitchPattern pattern)
+    {
+        var plus = pattern.Plus > 0 ? $" + {N(pattern.Plus)}" : "";
+        Line(text, $"stitch pattern {pattern.Name} over multiple of {N(pattern.Multiple)}{plus}");
+        for (var row = 0; row < pattern.Rows.Count; row++)
+            Line(text, $"  row {N(row + 1)}: {Words(pattern.Rows[row])}");
+        if (pattern.AgainFrom == pattern.Rows.Count - 1)
+            Line(text, $"  repeat row {N(pattern.Rows.Count)}");
+        else if (pattern.AgainFrom > 0)
+            Line(text, $"  repeat rows {N(pattern.AgainFrom + 1)} to {N(pattern.Rows.Count)}");
+    }
+
     private static void WritePiece(StringBuilder text, NaivePiece piece, IReadOnlyList<string> sizes)
     {
         Line(text, $"piece {piece.Name}{(piece.Copies > 1 ? $", make {N(piece.Copies)}" : "")}{Opening(piece.Start)}");
         switch (piece.Start)
         {
             case BeginWith begin: Line(text, $"  begin with {begin.Stitches} stitches"); break;
+            case RingOf { Chains: 0 }: Line(text, "  begin with ring"); break;
+            case RingOf ring: Line(text, $"  begin with ring of {N(ring.Chains)} chains"); break;
+            case BothSidesOf both: Line(text, $"  begin with both sides of {both.Stitches} stitches"); break;
             case ChainStart chain: Line(text, $"  chain {chain.Chains}"); break;
         }
         foreach (var statement in piece.Statements)
@@ -121,18 +138,31 @@ public static class NotationWriter
         RowLine row => $"{(row.IsRound ? "round" : "row")}{Number(row)}: {Words(row.Words)}",
         RowsLine rows => $"{Rows(rows)} {rows.Span.From} to {rows.Span.Last}: {Words(rows.Words)}",
         Straight straight => $"straight {straight.Rows} {Rows(straight)}",
+        StraightIn straight => $"straight {straight.Rows} rows{(straight.IsNamed ? $", in {straight.Pattern.Name}" : "")}",
         LeaveAtEdge leave => $"leave {leave.Stitches} at {Edge(leave.Edge)}",
         LeaveForLater later => $"leave {later.Stitches} for later at {Edge(later.Edge)}",
         AddAtEdge add => $"add {add.Stitches} at {Edge(add.Edge)}{(add.OneRowApart ? ", one row apart" : "")}",
         Shape shape => $"shape {Span(shape)}: {string.Join("; ", shape.Schedules.Select(Text))}",
+        SpreadSchedule spread => $"shape {spread.Rows} {Rows(spread)}: {(spread.Increase ? "inc" : "dec")} {spread.Many} evenly every {Every(spread)}{(spread.Staggered ? ", staggered" : "")}",
+        SlopeAround slope => $"shape {slope.Rows} {Rows(slope)} evenly to {slope.To}, around",
         NameEdge name => $"{(name.FromHere ? "from here " : "")}{Edge(name.Edge)} {(name.Edge == EdgeRef.Both ? "are" : "is")} {name.Name}",
         ShapeManner manner => $"shape {Text(manner.Manner)}",
         FastenOff => "fasten off",
+        RoundsAre are => $"rounds are {Text(are.Way)}",
         _ => throw new InvalidOperationException(statement.ToString()),
+    };
+
+    private static string Text(RoundsWay way) => way switch
+    {
+        RoundsWay.Turned => "joined and turned",
+        RoundsWay.Spiral => "spiral",
+        _ => "joined",
     };
 
     private static string Number(RowLine row) =>
         (row.Number is { } number ? $" {N(number)}" : "") + (row.Side is { } side ? $" {side}" : "");
+
+    private static string Every(SpreadSchedule spread) => spread.Every == 1 ? "row" : FormattableString.Invariant($"{spread.Every} {Rows(spread)}");
 
     private static string Rows(Statement statement) => statement.IsRound ? "rounds" : "rows";
 
@@ -188,6 +218,8 @@ public static class NotationWriter
         Special special => Counted(special.Stitch.Name, special.Count),
         MarkCorner => "mark corner",
         RemoveCorners => "remove corners",
+        IntoRing { Times: 1, Words: [Into into] } => $"{InGroup(into)} in ring",
+        IntoRing ring => $"({string.Join(", ", ring.Words.Select(InGroup))}) {N(ring.Times)} times in ring",
         Skip skip => $"skip {skip.Count}",
         Space space => $"ch {N(space.Chains)}",
         SlipOver slip => $"slip over {slip.Count}",
@@ -211,6 +243,7 @@ public static class NotationWriter
         PlaceWord.First => "first",
         PlaceWord.Last => "last",
         PlaceWord.Corner => "corner",
+        PlaceWord.NextCorner => "next corner",
         PlaceWord.NextSpace => "next sp",
         PlaceWord.NextStitch or PlaceWord.NextCentre => $"next {target.Kind}",
         _ => "next",

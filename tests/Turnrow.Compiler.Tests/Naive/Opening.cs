@@ -20,7 +20,7 @@ public sealed record Opening(string Stitch, int OpeningChains, bool IsPlainlyBeg
     private static IEnumerable<Word> Flat(IEnumerable<Word> words) =>
         words.SelectMany(word => word is Repeat repeat ? Flat(repeat.Words) : word is MarkCorner or RemoveCorners ? [] : [word]);
 
-    /// <summary>The one plain stitch of a row that works one into each of its places, or nothing.</summary>
+    /// <summary>The one plain stitch of a row that is of nothing else, without holes, or nothing.</summary>
     public static string? PlainStitch(IReadOnlyList<Word> words)
     {
         var stitches = words.Where(word => word is not (SlipOver or LeaveUnworked or MarkCorner or RemoveCorners or Hold or Bridge)).Select(PlainStitch).Distinct().ToList();
@@ -33,6 +33,15 @@ public sealed record Opening(string Stitch, int OpeningChains, bool IsPlainlyBeg
         Across across => across.Stitch,
         Until until => until.Stitch,
         ToCorner to => to.Stitch,
+        Into into => into.Stitch,
+        Inc inc => inc.Stitch,
+        Dec dec => dec.Stitch,
+        Together together => together.Stitch,
+        Evenly evenly => evenly.Stitch,
+        InEach each => each.Stitch,
+        SpreadOver spread => PlainStitch([.. spread.Words, new Across(spread.Stitch)]),
+        Group group => PlainStitch(group.Words),
+        Repeat repeat => PlainStitch(repeat.Words),
         _ => null,
     };
 
@@ -51,6 +60,7 @@ public sealed record Opening(string Stitch, int OpeningChains, bool IsPlainlyBeg
         SpreadOver spread => spread.Stitch,
         EachByKind each => each.Stitch,
         Group group => StitchOf(group.Words[0]),
+        IntoRing ring => StitchOf(ring.Words[0]),
         _ => throw new UnworkableException("a first row begins with a stitch"),
     };
 }

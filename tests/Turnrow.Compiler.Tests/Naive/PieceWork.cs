@@ -6,6 +6,7 @@ namespace Turnrow.Compiler.Tests.Naive;
 /// </summary>
 public sealed partial class PieceWork(PieceResult result, TurnTable turns, bool isMirrored)
 {
+    private (StitchPattern Pattern, int Worked)? _in;
     private readonly string[] _names = ["", ""];
     private List<Place> _places = [];
     private int? _chains;
@@ -68,13 +69,17 @@ public sealed partial class PieceWork(PieceResult result, TurnTable turns, bool 
             case RowLine row: WorkRowLine(row); break;
             case RowsLine rows: WorkRowsLine(rows); break;
             case Straight straight: GoOnAs(straight); WorkShape(straight.Rows[Size], []); break;
+            case StraightIn straight: WorkIn(straight); break;
             case Shape shape: GoOnAs(shape); CheckSpan(shape.Span); WorkShape(shape.Span.Count(Size), shape.Schedules); break;
+            case SpreadSchedule spread: GoOnAs(spread); Spread(spread); break;
+            case SlopeAround slope: GoOnAs(slope); Slope(slope); break;
             case LeaveAtEdge leave: Leave(leave); break;
             case LeaveForLater later: HandsOf(later.Edge).ForEach(hand => LeaveForLater(hand, later.Stitches[Size])); break;
             case AddAtEdge add: Add(add); break;
             case ShapeManner manner: _manner = manner.Manner; break;
             case NameEdge name: Name(name); break;
             case FastenOff: result.IsFastenedOff = true; break;
+            case RoundsAre are: _way = are.Way; break;
         }
         if (statement.Claim is { } claim)
             CheckClaim(claim[Size], Counted(statement));
@@ -98,6 +103,22 @@ public sealed partial class PieceWork(PieceResult result, TurnTable turns, bool 
     {
         if (claimed != calculated)
             throw new UnworkableException(FormattableString.Invariant($"claimed {claimed}, calculated {calculated}"));
+    }
+
+    /// <summary>The rows of a stitch pattern, from where they stopped if nothing came between, else from the first.</summary>
+    private void WorkIn(StraightIn straight)
+    {
+        GoOnAs(straight);
+        var worked = _in is { } before && before.Pattern == straight.Pattern ? before.Worked : 0;
+        if (worked == 0 && !straight.IsNamed)
+            throw new UnworkableException("the piece is worked in no pattern that could go on");
+        if (worked == 0 && !straight.Pattern.Fits(Ahead().Count))
+            throw new UnworkableException("the stitches are no whole number of repeats");
+        for (var row = 0; row < straight.Rows[Size]; row++)
+        {
+            WorkWords(straight.Pattern.Row(worked));
+            _in = (straight.Pattern, ++worked);
+        }
     }
 
     private void WorkRowLine(RowLine row)
@@ -145,7 +166,10 @@ public sealed partial class PieceWork(PieceResult result, TurnTable turns, bool 
             CheckNoStepAtRound();
         // The words' own order: that of the working row, or the other way round in a mirrored piece.
         var wordSide = isMirrored ? Frame.Opposite(_side) : _side;
-        var work = new RowWork(Frame.InWorkingOrder(Meet(), wordSide), Size);
+        TurnRound();
+        if (_turnedAtJoin)
+            wordSide = isMirrored ? Frame.Opposite(_side) : _side;
+        var work = new RowWork(BegunFurtherOn(Frame.InWorkingOrder(InOrder(), wordSide), ref words), Size, _inRounds);
         work.Work(words);
         StepInRow(Frame.StartOf(wordSide), work.SlippedOver);
         if (work.LeftForLater > 0 && isMirrored)
@@ -194,13 +218,36 @@ public sealed partial class PieceWork(PieceResult result, TurnTable turns, bool 
         var shaping = new ShapingWork(rows, schedules, _manner, HandsOf);
         for (var row = 1; row <= rows; row++)
         {
+            TurnRound();
             foreach (var hand in new[] { Hand.Right, Hand.Left })
             {
                 LeaveAt(hand, shaping.At(hand, row).Left);
                 LeaveForLater(hand, shaping.At(hand, row).Later);
             }
-            MakeRow(ShapingWork.MakeRow(Meet(), stitch, shaping.At(Hand.Right, row), shaping.At(Hand.Left, row)));
+            MakeRow(ShapingWork.MakeRow(InOrder(), stitch, shaping.At(Hand.Right, row), shaping.At(Hand.Left, row)));
         }
+    }
+
+    private void Spread(SpreadSchedule spread)
+    {
+        var stitch = _plain ?? throw new UnworkableException("the last row has no one plain stitch to go on with");
+        for (var row = 1; row <= spread.Rows[Size]; row++)
+            WorkWords(row % spread.Every == 0 ? [new Evenly(stitch, spread.Increase, spread.Many)] : [new Across(stitch)]);
+    }
+
+    /// <summary>Each row has what a straight slope has there, to the nearest stitch.</summary>
+    private void Slope(SlopeAround slope)
+    {
+        var stitch = _plain ?? throw new UnworkableException("the last row has no one plain stitch to go on with");
+        var (from, rows) = (Meet().Count, slope.Rows[Size]);
+        for (var row = 1; row <= rows; row++)
+        {
+            var here = (int)Math.Floor(from + (slope.To[Size] - from) * row / (decimal)rows + 0.5m);
+            var change = here - Meet().Count;
+            WorkWords([new Evenly(stitch, change > 0, Math.Abs(change))]);
+        }
+        if (Meet().Count != slope.To[Size])
+            throw new UnworkableException("the slope has no rows to get there");
     }
 
     private void Leave(LeaveAtEdge leave)
@@ -284,6 +331,7 @@ public sealed partial class PieceWork(PieceResult result, TurnTable turns, bool 
             throw new UnworkableException("the row has no stitch");
         if (TakesYarn is { } takes && result.Rows.Count == 0)
             result.Yarn = takes(Frame.StartOf(_side)) ? YarnAt.GoesOn : YarnAt.JoinedAnew;
+        _in = null;
         if (_inRounds)
             CheckNoStepAtRound();
         // The pile where the row starts is what the row before left there: this one starts at the turn. A round has no row-ends.
@@ -303,5 +351,5 @@ public sealed partial class PieceWork(PieceResult result, TurnTable turns, bool 
     }
 
     private void AddRowEnd(Hand hand, Place end) =>
-        result.Edge(hand).Add(new Stretch(StretchKind.RowEnd, NextRow, end.BaseStitch, 1, NameOf(hand)));
+        result.Edge(hand).Add(new Stretch(StretchKind.RowEnd, NextRow, end.Kind == Place.Chain ? "" : end.BaseStitch, 1, NameOf(hand)));
 }

@@ -1,5 +1,6 @@
 using CsCheck;
 using Turnrow.Fabric.Places;
+using Turnrow.Fabric.Stitches;
 using Xunit;
 
 namespace Turnrow.Fabric.Tests.Places;
@@ -7,6 +8,30 @@ namespace Turnrow.Fabric.Tests.Places;
 /// <summary>A sequence of runs behaves as the plain list of its places does.</summary>
 public sealed class PlaceSequenceTests
 {
+    [Fact]
+    public void What_is_beside_a_repeat_and_is_one_more_of_it_goes_into_it() => Gen.Select(PlaceGen.Sequence, Gen.Int[0, 9], Gen.Int[0, 9]).Sample((places, before, behind) =>
+    {
+        if (before + behind > places.Count) return true;
+        // The same row put together of three parts, as a row is that is worked to the side of the repeats below.
+        var builder = new PlaceSequenceBuilder();
+        builder.Add(places.Slice(0, before));
+        builder.Add(places.Slice(before, places.Count - before - behind));
+        builder.Add(places.Slice(places.Count - behind, behind));
+        return PlaceGen.Flat(builder.Build()).SequenceEqual(PlaceGen.Flat(places));
+    });
+
+    [Fact]
+    public void A_repeat_that_was_taken_apart_at_both_ends_is_whole_again()
+    {
+        var (one, other) = (new PlaceRun(Place.TopOf(StitchBook.Double), 5), new PlaceRun(Place.TopOf(StitchBook.Single), 1));
+        var whole = new PlaceSequence([new PlaceSegment([other], 1), new PlaceSegment([one, other], 100)]);
+        var builder = new PlaceSequenceBuilder();
+        builder.Add(whole.Slice(0, 14));
+        builder.Add(whole.Slice(14, 586));
+        builder.Add(whole.Slice(600, 1));
+        Assert.Equal(whole, builder.Build());
+    }
+
     [Fact]
     public void Its_count_is_the_number_of_its_places() => PlaceGen.Sequence.Sample(p => p.Count == PlaceGen.Flat(p).Count);
 

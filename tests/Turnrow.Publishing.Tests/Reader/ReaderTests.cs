@@ -17,10 +17,10 @@ public sealed partial class ReaderTests
         get
         {
             var data = new TheoryData<string, Terms>();
-            foreach (var file in Directory.EnumerateFiles(Repository.PathOf("patterns"), "*.turnrow").Order(StringComparer.Ordinal))
+            foreach (var name in Repository.PatternNames)
             {
-                data.Add(Path.GetFileNameWithoutExtension(file), Terms.US);
-                data.Add(Path.GetFileNameWithoutExtension(file), Terms.UK);
+                data.Add(name, Terms.US);
+                data.Add(name, Terms.UK);
             }
 
             return data;
@@ -81,7 +81,7 @@ public sealed partial class ReaderTests
     private static (Pattern Pattern, string Page) Published(string name, Terms terms)
     {
         var file = new SourceText(name + ".turnrow", File.ReadAllText(Repository.PathOf($"patterns/{name}.turnrow")));
-        var pattern = Compilation.Of(file).Pattern;
+        var pattern = Compilation.Of(file, Repository.Beside).Pattern;
         return (pattern, Publisher.Publish(pattern, new PublishOptions(name, terms, 0)).Single(f => f.Name == name + ".md").Text);
     }
 

@@ -14,7 +14,8 @@ public static class ShapeManner
         """
         Decreases by skipping pass over a stitch between others, so at least one stitch stands between the edge and the one that is skipped;
         the outermost can only be left. Decreases by slipping over are slip stitches at the very edge where a row begins and stitches left
-        where it ends, so they can't be some stitches in. Say another way, `by working together`, or another place.
+        where it ends, so they can't be some stitches in. Say another way, `by working together`, or another place. What is spread `evenly` over a row lies at no
+        edge: it is increases or decreases, worked in the stitches themselves.
         """,
         SmallPattern.With("Vest",
             """
@@ -35,6 +36,18 @@ public static class ShapeManner
         new(Kind, inside, "the outermost stitch can't be skipped: one has to stand before it")
         {
             Help = "say `1 stitch in`, or leave it out; to leave stitches at the edge, decrease `by slipping over`",
+        };
+
+    internal static Diagnostic EvenlyStep(TextSpan stage) =>
+        new(Kind, stage, "stitches are left and chains are added at an edge, and can't be spread evenly")
+        {
+            Help = "say at which edge, or spread increases or decreases: `dec 6 evenly every 2 rounds`",
+        };
+
+    internal static Diagnostic EvenlyEdge(TextSpan said) =>
+        new(Kind, said, "what is spread evenly lies at no edge")
+        {
+            Help = "leave this out, or say at which edge instead of `evenly`",
         };
 
     internal static Diagnostic SlippingOver(TextSpan inside) =>

@@ -43,6 +43,12 @@ public static class ShapingsMeet
             Help = $"an edge has one schedule at a time: put the two together (`dec 2`), let one follow the other (`, then every 4 {RowName.Next(piece, size)}s`), or name the other edge",
         };
 
+    internal static Diagnostic Evenly(Context context, TextSpan span, PieceState piece, int size, int row) =>
+        new(Kind, span, Invariant($"two things are spread evenly over {RowName.Next(piece, size)} {row} of these{context.Findings.InSize(size)}"))
+        {
+            Help = "put the two together, or let one follow the other (`, then every 4 rounds`)",
+        };
+
     // A round has no edges: it is shaped on one side of its beginning or on the other.
     private static string Edge(PieceState piece, int size, Hand hand)
     {

@@ -45,4 +45,15 @@ public static class TaperTooSteep
             Help = "give it more rows, or aim at a count that is nearer",
         };
     }
+
+    internal static Diagnostic Around(Context context, TextSpan span, int[] sizes, Func<int, (int From, int To, int Rounds)> slope)
+    {
+        var (from, to, rounds) = slope(sizes[0]);
+        return new(Kind, span, Invariant($"from {from} to {to} does not fit into {rounds} {(rounds == 1 ? "round" : "rounds")}{context.Findings.InSize(sizes[0])}: a round can have twice as many as the one before it at most, and half as many at least"))
+        {
+            Sizes = context.Findings.Names(sizes),
+            Ledger = sizes.Length > 1 ? [context.Findings.Each(sizes, i => Invariant($"{slope(i).From} to {slope(i).To} in {slope(i).Rounds}"))] : [],
+            Help = "give it more rounds, or aim at a count that is nearer",
+        };
+    }
 }

@@ -37,13 +37,15 @@ internal readonly record struct Fold(int Start, int Period, int Times, int Rest)
     public int Covered => (Period * Times) + Rest;
 
     /// <summary>Parts runs into folds: at each the round that covers the most runs, the shortest of those.</summary>
-    public static IReadOnlyList<Fold> Of(IReadOnlyList<LikeRun> runs)
+    /// <param name="runs">The runs.</param>
+    /// <param name="known">Runs of a round that is known to come again, however long it is: a stitch pattern's; 0 for none.</param>
+    public static IReadOnlyList<Fold> Of(IReadOnlyList<LikeRun> runs, int known = 0)
     {
         var folds = new List<Fold>();
         for (var start = 0; start < runs.Count;)
         {
             var best = new Fold(start, 1, 1, 0);
-            for (var period = 2; period <= LongestRound && start + (2 * period) <= runs.Count; period++)
+            for (var period = 2; period <= Math.Max(LongestRound, known) && start + (2 * period) <= runs.Count; period++)
             {
                 var fold = At(runs, start, period);
                 if (fold.Times > 1 && fold.Covered > best.Covered) best = fold;

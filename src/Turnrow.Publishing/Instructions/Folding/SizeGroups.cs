@@ -1,3 +1,4 @@
+using Turnrow.Fabric.Rows;
 using Turnrow.Publishing.Instructions.Telling;
 using Turnrow.Publishing.Trade;
 
@@ -106,7 +107,7 @@ internal sealed record FoldedSize(SizeRows Size, IReadOnlyList<LikeRun> Runs, IR
     public FoldedSize(SizeRows size)
         : this(size, LikeRun.Of(Kinds(size.Rows)), [])
     {
-        Folds = Fold.Of(Runs);
+        Folds = Fold.Of(Runs, size.Rows.Count > 0 && size.Rows[0].Row.Plan is WordsPlan { Of.Pattern: var pattern } ? pattern.Rows.Count : 0);
     }
 
     /// <summary>

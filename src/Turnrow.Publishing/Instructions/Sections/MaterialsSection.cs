@@ -53,12 +53,18 @@ internal static class MaterialsSection
 
     private static string GaugeLine(Gauge gauge, Wording words)
     {
-        var stitch = words.Stitch(gauge.Stitch);
-        var stitches = $"{gauge.Stitches} {words.Sts}";
+        var stitch = gauge.Pattern is { } pattern ? Names.Words(pattern.Name) : words.Stitch(gauge.Stitch);
+        var stitches = gauge is { OfRepeats: true, Pattern: { } repeated } ? Repeats(gauge, repeated, words) : $"{gauge.Stitches} {words.Sts}";
         var rows = $"{gauge.Rows} rows";
         var over = Lengths.Both(Sized.Of(gauge.StitchesOver), gauge.InInches);
         return gauge.StitchesOver == gauge.RowsOver
             ? $"- {stitches} and {rows} of {stitch} measure {over}"
             : $"- {stitches} of {stitch} measure {over}, {rows} measure {Lengths.Both(Sized.Of(gauge.RowsOver), gauge.InInches)}";
+    }
+
+    private static string Repeats(Gauge gauge, StitchPattern pattern, Wording words)
+    {
+        var repeats = gauge.Stitches / pattern.Multiple;
+        return $"{(repeats is { } number ? Lengths.Decimal(number) : "?")} {(repeats == Rational.One ? "repeat" : "repeats")} ({gauge.Stitches} {words.Sts})";
     }
 }

@@ -10,6 +10,7 @@ internal sealed partial class WordTeller(RowContext row)
 {
     private readonly RowPlaces _places = row.Places;
     private int _inRepeat;
+    private bool _startShaped;
     private int _skipsShaped;
     private PlaceName _made = PlaceName.AnyStitch;
 
@@ -28,6 +29,7 @@ internal sealed partial class WordTeller(RowContext row)
     /// <summary>Tells a word.</summary>
     public void Tell(Word word)
     {
+        if (word is not (MarkCorner or RemoveCorners or Repeat)) AtOppositeSide();
         switch (word)
         {
             case Work { Amount.Times: 0 } or Group { Times: 0 } or Repeat { Amount.Times: 0 }:
@@ -81,7 +83,7 @@ internal sealed partial class WordTeller(RowContext row)
     public void Finished(Word word)
     {
         _made = Markers.LastMade(word) ?? _made;
-        if (Markers.Moved(word) is { } moved) Phrases.Add(moved);
+        if (Markers.Moved(word) is { } moved) Phrases.Add(moved is MoveMarker move ? move with { IsNew = row.Row.Begins == RowBegins.BothSides } : moved);
     }
 
     /// <summary>Passes places over, in words.</summary>
@@ -91,7 +93,7 @@ internal sealed partial class WordTeller(RowContext row)
         {
             Phrases.Add(new SkipChainTop(top.Beginning));
         }
-        else if (Phrases.Count > 0 && Phrases[^1] is SkipPlaces before)
+        else if (Phrases.Count > 0 && Phrases[^1] is SkipPlaces before && before.Place.IsSpace == _places.NameOf(count).IsSpace)
         {
             Phrases[^1] = before with { Count = Sized.Of(before.Count.First + count), Place = before.Place.With(_places.NameOfPassed(count)) };
         }
@@ -108,10 +110,7 @@ internal sealed partial class WordTeller(RowContext row)
     public void Shape(Work work)
     {
         if (row.Row.Plan is not ShapedPlan plan || work is { Makes: 1, Takes: 1 } || Phrases.Count == 0) return;
-        // A shaped row changes at its start first, then at its end: what is ahead tells which it is.
-        var hand = plan.At(row.Row.StartsAt).Change != 0 && (plan.At(row.Row.EndsAt).Change == 0 || !PlainAheadIsDone())
-            ? row.Row.StartsAt
-            : row.Row.EndsAt;
+        if (EdgeOf(plan) is not { } hand) return;
         Phrases[^1] = Phrases[^1] with { Shaping = new EdgeShaping(Sized.Of(plan.At(hand).Change), row.EdgeName(hand)) };
     }
 
@@ -148,6 +147,16 @@ internal sealed partial class WordTeller(RowContext row)
         : new GroupIn(inside, where);
 
     private bool IsAtEnd => _places.Remaining == 0 && row.LeftAtEnd == 0 && _inRepeat == 0 && !row.IsFirstOfPart;
+
+    // A shaped row changes at its start first, then at its end, and what is spread lies between: what is ahead tells which it is.
+    private Hand? EdgeOf(ShapedPlan plan)
+    {
+        var (start, end) = (row.Row.StartsAt, row.Row.EndsAt);
+        var atEnd = plan.At(end).Change != 0 && PlainAheadIsDone();
+        var atStart = plan.At(start).Change != 0 && !atEnd && (plan.Evenly.Change == 0 || !_startShaped);
+        _startShaped = true;
+        return atStart ? start : plan.At(end).Change != 0 && (atEnd || plan.Evenly.Change == 0) ? end : null;
+    }
 
     private bool PlainAheadIsDone()
     {

@@ -87,6 +87,12 @@ public static class UnexpectedWord
             Help = "such a line reads: expect back rows are front rows",
         };
 
+    internal static Diagnostic Lying(TextSpan span, string text) =>
+        new(Kind, span, $"`{Quote.Short(text)}` can't stand here; a piece lies flat, cups or ruffles")
+        {
+            Help = "such a line reads: expect crown lies flat in rounds 1 to 6",
+        };
+
     internal static Diagnostic RateWithoutNumber(TextSpan span, string stitch) =>
         new(Kind, span, $"`{Quote.Short(stitch)}` can't stand here; it should be a number of stitches")
         {
@@ -161,5 +167,11 @@ public static class UnexpectedWord
         new(Kind, span, $"`{Quote.Short(text)}` can't stand here; a stitch should stand before it")
         {
             Help = "such words read: dc hem - 4; a sum in front of a stitch needs a name of its own (`count edge is hem - 4`)",
+        };
+
+    internal static Diagnostic RoundsWay(TextSpan span, string text) =>
+        new(Kind, span, $"`{Quote.Short(text)}` is no way in which rounds follow each other")
+        {
+            Help = "such a line reads: rounds are joined, rounds are joined and turned, or rounds are spiral",
         };
 }

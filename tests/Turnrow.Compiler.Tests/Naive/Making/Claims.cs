@@ -38,6 +38,7 @@ public static class Claims
     {
         RowLine or RowsLine or Shape => true,
         Straight straight => straight.Rows.Min > 0,
+        StraightIn straight => straight.Rows.Min > 0,
         LeaveAtEdge => isLastStep,
         LeaveForLater => true,
         AddAtEdge add => isLastStep && !add.OneRowApart,

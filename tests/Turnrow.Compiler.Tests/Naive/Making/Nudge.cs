@@ -31,6 +31,8 @@ public sealed class Nudge
     {
         BeginWith begin => new BeginWith(N(begin.Stitches)),
         ChainStart chain => new ChainStart(N(chain.Chains)),
+        RingOf { Chains: > 0 } ring => new RingOf(N(ring.Chains)),
+        BothSidesOf both => new BothSidesOf(N(both.Stitches)),
         PartOf part => part with { Stitches = N(part.Stitches) },
         PickedUp up => up with
         {
@@ -55,6 +57,7 @@ public sealed class Nudge
         RowLine row => row with { Number = row.Number is { } number ? N(number) : null, Words = All(row.Words) },
         RowsLine rows => rows with { Span = Of(rows.Span), Words = All(rows.Words) },
         Straight straight => straight with { Rows = N(straight.Rows) },
+        StraightIn straight => straight with { Rows = N(straight.Rows) },
         LeaveAtEdge leave => leave with { Stitches = N(leave.Stitches) },
         LeaveForLater later => later with { Stitches = N(later.Stitches) },
         AddAtEdge add => add with { Stitches = N(add.Stitches) },
@@ -81,6 +84,7 @@ public sealed class Nudge
         ToCorner to => to with { Remain = N(to.Remain) },
         Into into => into with { Count = N(into.Count) },
         Group group => group with { Words = All(group.Words) },
+        IntoRing ring => new IntoRing(All(ring.Words), ring.Times == 1 ? 1 : N(ring.Times)),
         Inc inc => inc with { Count = N(inc.Count) },
         Dec dec => dec with { Count = N(dec.Count) },
         Together together => together with { Over = Math.Max(2, N(together.Over)) },

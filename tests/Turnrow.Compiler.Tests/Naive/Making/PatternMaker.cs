@@ -16,6 +16,8 @@ public sealed class PatternMaker
     private readonly PickUpMaker _pickUps;
     private readonly RimMaker _rims;
     private readonly RoundMaker _rounds;
+    private readonly StitchPatternMaker _patterns;
+    private readonly RingMaker _rings;
     private readonly List<Sketch> _made = [];
 
     private PatternMaker(ChoiceTape tape)
@@ -31,6 +33,8 @@ public sealed class PatternMaker
         _pickUps = new PickUpMaker(tape, _stitches);
         _rims = new RimMaker(tape, _stitches);
         _rounds = new RoundMaker(tape, _rows, _stitches);
+        _patterns = new StitchPatternMaker(tape, _stitches);
+        _rings = new RingMaker(tape, _rows, _stitches);
     }
 
     public static NaivePattern Make(ChoiceTape tape)
@@ -57,10 +61,22 @@ public sealed class PatternMaker
 
     private void Foundation()
     {
+        if (_tape.OneIn(5))
+        {
+            InPattern();
+            return;
+        }
         var widths = _tape.Sizes(_sizes, 3, _ => 40);
         var onChain = _tape.OneIn(3);
         var sketch = new Sketch(NewName, new BeginWith(new Sized(widths)), _sizes) { Widths = widths, FirstSide = Side.RS };
         _made.Add(sketch);
+        if (_tape.OneIn(5))
+        {
+            sketch.FirstSide = null;
+            sketch.Start = _rings.Begin(sketch);
+            More(sketch);
+            return;
+        }
         _shaping.NameEdges(sketch);
         if (onChain)
         {
@@ -77,8 +93,21 @@ public sealed class PatternMaker
         (sketch.Copies, sketch.CanBeMirrored) = (_tape.Between(2, 4), false);
     }
 
+    /// <summary>A piece whose first row is a stitch pattern's.</summary>
+    private void InPattern()
+    {
+        var pattern = _patterns.Any();
+        var repeats = _tape.Sizes(_sizes, 1, _ => 5);
+        var widths = repeats.Select(times => (times * pattern.Multiple) + pattern.Plus).ToArray();
+        var sketch = new Sketch(NewName, new BeginWith(new Sized(widths)), _sizes) { Widths = widths };
+        _made.Add(sketch);
+        _shaping.NameEdges(sketch);
+        _patterns.Work(sketch, pattern);
+        More(sketch);
+    }
+
     private NaivePattern Pattern =>
-        new(s_sizes[.._sizes], _turns, _made.Select(sketch => new NaivePiece(sketch.Name, sketch.Start, sketch.Statements) { Copies = sketch.Copies }).ToList()) { Stitches = _rows.Defined };
+        new(s_sizes[.._sizes], _turns, _made.Select(sketch => new NaivePiece(sketch.Name, sketch.Start, sketch.Statements) { Copies = sketch.Copies }).ToList()) { Stitches = _rows.Defined, StitchPatterns = _patterns.Made };
 
     /// <summary>What it is called where one of several has to be meant.</summary>
     private string One(Sketch sketch) => sketch.Copies > 1 ? NaiveWorker.Copy(sketch.Name, _tape.Below(sketch.Copies)) : sketch.Name;
@@ -318,6 +347,8 @@ public sealed class PatternMaker
                 _rounds.Another(sketch);
                 continue;
             }
+            if (_patterns.Goes(sketch))
+                continue;
             switch (_tape.Below(5))
             {
                 case 4 when _rounds.Begin(sketch): break;

@@ -81,7 +81,7 @@ public sealed class RowMaker(ChoiceTape tape, IReadOnlyList<string> stitches)
         var many = tape.Between(2, 4);
         var first = tape.Sizes(sketch.Sizes, 1, size => sketch.Widths[size] - 2);
         return sketch.Narrowest >= 3 && sketch.Widest < Widest && Put(
-            sketch, sketch.For(size => sketch.Widths[size] + many - 1), null,
+            sketch, sketch.For(size => sketch.Widths[size] + many - 1), stitch,
             new Each(stitch, new Sized(first)), new Into(many, stitch, Target.Next), new Across(stitch));
     }
 
@@ -90,17 +90,17 @@ public sealed class RowMaker(ChoiceTape tape, IReadOnlyList<string> stitches)
         var stitch = Stitch();
         var (incs, decs) = (tape.Between(1, 2), tape.Between(1, 2));
         return sketch.Narrowest >= incs + 2 * decs + 2 && Put(
-            sketch, sketch.For(size => sketch.Widths[size] + incs - decs), null,
+            sketch, sketch.For(size => sketch.Widths[size] + incs - decs), stitch,
             new Each(stitch, 1), new Inc(stitch, incs), new Until(stitch, 2 * decs), new Dec(stitch, decs));
     }
 
     private bool EvenlySpread(Sketch sketch)
     {
-        var increase = !tape.OneIn(2);
+        var (stitch, increase) = (Stitch(), !tape.OneIn(2));
         var changes = tape.Sizes(sketch.Sizes, 1, size => sketch.Widths[size] / (increase ? 1 : 2));
         return sketch.Narrowest >= 2 && sketch.Widest < Widest && Put(
-            sketch, sketch.For(size => sketch.Widths[size] + (increase ? changes[size] : -changes[size])), null,
-            new Evenly(Stitch(), increase, new Sized(changes)));
+            sketch, sketch.For(size => sketch.Widths[size] + (increase ? changes[size] : -changes[size])), stitch,
+            new Evenly(stitch, increase, new Sized(changes)));
     }
 
     private bool RepeatTimes(Sketch sketch)
@@ -109,7 +109,7 @@ public sealed class RowMaker(ChoiceTape tape, IReadOnlyList<string> stitches)
         var between = tape.Between(1, 4);
         var times = tape.Sizes(sketch.Sizes, 1, size => (sketch.Widths[size] - 1) / (between + 1));
         return sketch.Narrowest >= between + 2 && sketch.Widest < Widest && Put(
-            sketch, sketch.For(size => sketch.Widths[size] + times[size]), null,
+            sketch, sketch.For(size => sketch.Widths[size] + times[size]), stitch,
             Repeat.Times(new Sized(times), new Each(stitch, between), new Inc(stitch, 1)), new Across(stitch));
     }
 

@@ -9,7 +9,7 @@ public sealed class ShapingMaker(ChoiceTape tape, RowMaker rows)
 
     public void Any(Sketch sketch)
     {
-        Action<Sketch>[] kinds = [Straight, Shape, Leave, Add, AddOneRowApart, RenameEdge, SetManner, ShortRows];
+        Action<Sketch>[] kinds = [Straight, Shape, Leave, Add, AddOneRowApart, RenameEdge, SetManner, ShortRows, Spread];
         tape.Of(kinds)(sketch);
     }
 
@@ -17,6 +17,13 @@ public sealed class ShapingMaker(ChoiceTape tape, RowMaker rows)
     {
         MakePlain(sketch);
         if (!new ShortRowMaker(tape).Any(sketch))
+            Straight(sketch);
+    }
+
+    private void Spread(Sketch sketch)
+    {
+        MakePlain(sketch);
+        if (!new SpreadMaker(tape).Any(sketch))
             Straight(sketch);
     }
 

@@ -1,0 +1,104 @@
+using Turnrow.Compiler.Diagnostics.Kinds;
+using Turnrow.Compiler.Values;
+using Turnrow.Fabric.Patterns;
+using Turnrow.Fabric.Pieces;
+using Turnrow.Fabric.Rows;
+using Turnrow.Fabric.Stitches;
+using Turnrow.Syntax.Text;
+using Turnrow.Syntax.Tree;
+
+namespace Turnrow.Compiler.Pieces;
+
+/// <summary>
+/// What a piece goes on with in a size: rows of one plain stitch, or the rows of a stitch pattern from one of them on. Neither, where it is not
+/// known.
+/// </summary>
+/// <param name="Plain">The plain stitch; null for none.</param>
+/// <param name="Pattern">The stitch pattern; null for none.</param>
+/// <param name="Next">Index of the pattern's row that comes next.</param>
+/// <param name="Places">Places that its first row was, or will be, worked over.</param>
+internal sealed record Onward(Stitch? Plain, StitchPattern? Pattern, int Next, int Places)
+{
+    private Dictionary<int, RowPlan>? _rows;
+    private RowPlan? _plain;
+
+    /// <summary>Nothing is known.</summary>
+    public static Onward Unknown { get; } = new(null, null, 0, 0);
+
+    /// <summary>What its gauge is of; null where it is not known.</summary>
+    public Stitch? Fabric => Pattern?.Fabric ?? Plain;
+
+    /// <summary>The row that comes after so many others; null where it is not known.</summary>
+    public RowPlan? PlanOf(int ordinal)
+    {
+        if (Pattern is not { } pattern) return _plain ??= Plain is { } stitch ? ShapedPlan.Plain(stitch) : null;
+        var index = pattern.IndexOf(Next + ordinal);
+        _rows ??= [];
+        if (!_rows.TryGetValue(index, out var plan))
+            _rows[index] = plan = new WordsPlan(pattern.Rows[index].Words) { Of = new InPattern(pattern, index, Places) };
+        return plan;
+    }
+}
+
+/// <summary>Finds what a piece goes on with.</summary>
+internal static class Onwards
+{
+    /// <summary>What each size goes on with. Reported are a stitch pattern that can't be worked here, and a last row that is not plain where none is named.</summary>
+    /// <param name="context">What the file says.</param>
+    /// <param name="piece">The piece.</param>
+    /// <param name="line">The whole line.</param>
+    /// <param name="word">Its first word.</param>
+    /// <param name="named">The stitch pattern that it names; null for none.</param>
+    public static Onward[] Of(Context context, PieceState piece, TextSpan line, string word, NameSyntax? named)
+    {
+        if (named is not null) return InNamed(context, piece, named);
+        var inPattern = piece.Builders.Select(static b => b.LastInPattern is { IsMirrored: false } last && !b.RowsInDoubt ? last : null);
+        var stitches = PlainCheck.Stitches(context, piece, line, word, i => inPattern[i] is null);
+        return Sized.Each(context.Sizes, i => inPattern[i] is { } last ? new Onward(null, last.Pattern, last.Next, last.Places)
+            : stitches[i] is { } stitch ? new Onward(stitch, null, 0, 0) : Onward.Unknown);
+    }
+
+    private static Onward[] InNamed(Context context, PieceState piece, NameSyntax named)
+    {
+        if (context.StitchPatterns.Use(named) is not { } pattern) return Sized.Same(context.Sizes, Onward.Unknown);
+        foreach (var builder in piece.Builders) Prepare(builder, pattern);
+        if (!IsWorkedThatWay(context, piece, pattern, named)) return Sized.Same(context.Sizes, Onward.Unknown);
+        var onward = Sized.Each(context.Sizes, i => GoesOn(piece.Builders[i], pattern) ?? Begin(piece.Builders[i], pattern));
+        var misfit = Sized.Where(context.Sizes, i => onward[i] is { Next: 0, Places: var places } && places >= 0 && GoesOn(piece.Builders[i], pattern) is null && !pattern.Fits(places));
+        if (misfit.Length > 0) context.Findings.Add(PatternCount.At(context, named.Span, piece, pattern, misfit, i => onward[i].Places));
+        foreach (var i in misfit) onward[i] = Onward.Unknown;
+        return onward;
+    }
+
+    // A piece that has no row yet is worked as its first stitch pattern is, and begins with its side.
+    private static void Prepare(PieceBuilder builder, StitchPattern pattern)
+    {
+        if (builder.RowCount == 0) builder.WorkInRounds(pattern.IsRound);
+        if (GoesOn(builder, pattern) is null && pattern.Rows[0].RightSide is { } side) builder.BeginOnSide(side);
+    }
+
+    private static bool IsWorkedThatWay(Context context, PieceState piece, StitchPattern pattern, NameSyntax named)
+    {
+        var otherWay = Sized.Where(context.Sizes, i => !piece.Builders[i].RowsInDoubt && piece.Builders[i].InRounds != pattern.IsRound);
+        if (otherWay.Length > 0)
+        {
+            context.Findings.Add(PatternHere.OtherWay(context, named.Span, piece, pattern, otherWay));
+            return false;
+        }
+
+        var otherSide = Sized.Where(context.Sizes, i => !piece.Builders[i].RowsInDoubt && GoesOn(piece.Builders[i], pattern) is null
+            && pattern.Rows[0].RightSide is { } side && side != piece.Builders[i].NextIsRightSide);
+        if (otherSide.Length == 0) return true;
+        context.Findings.Add(PatternHere.OtherSide(context, named.Span, piece, pattern, otherSide));
+        return false;
+    }
+
+    private static Onward? GoesOn(PieceBuilder builder, StitchPattern pattern) =>
+        builder.LastInPattern is { IsMirrored: false } last && ReferenceEquals(last.Pattern, pattern) && !builder.RowsInDoubt
+            ? new Onward(null, pattern, last.Next, last.Places)
+            : null;
+
+    // Places below 0: not known, and so not checked.
+    private static Onward Begin(PieceBuilder builder, StitchPattern pattern) =>
+        new(null, pattern, 0, builder.AheadFor(pattern.Rows[0].Words)?.Count ?? -1);
+}

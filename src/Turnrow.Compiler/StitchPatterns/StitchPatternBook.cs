@@ -1,0 +1,45 @@
+using Turnrow.Compiler.Diagnostics.Kinds;
+using Turnrow.Fabric.Patterns;
+using Turnrow.Syntax.Text;
+using Turnrow.Syntax.Tree;
+
+namespace Turnrow.Compiler.StitchPatterns;
+
+/// <summary>The stitch patterns that a file defines or takes from others, by name.</summary>
+internal sealed class StitchPatternBook(Findings findings)
+{
+    private readonly Dictionary<string, Entry> _entries = new(StringComparer.OrdinalIgnoreCase);
+    private readonly Dictionary<string, TextSpan> _later = new(StringComparer.OrdinalIgnoreCase);
+
+    /// <summary>True if a line that may have defined one could not be read: an unknown name then says nothing new.</summary>
+    public bool InDoubt { get; set; }
+
+    /// <summary>The names known so far.</summary>
+    public IEnumerable<string> Names => _entries.Keys;
+
+    /// <summary>Says that a definition stands further down.</summary>
+    public void Announce(NameSyntax name) => _later.TryAdd(name.Text, name.Span);
+
+    /// <summary>Adds a stitch pattern; without its rows where an error leaves them in doubt. A second one of the name is reported.</summary>
+    public void Define(string name, TextSpan span, StitchPattern? pattern)
+    {
+        if (_entries.TryGetValue(name, out var earlier)) findings.Add(DefinedTwice.At(span, name, earlier.Span));
+        else _entries[name] = new Entry(span, pattern);
+    }
+
+    /// <summary>Where a name is defined; null if it is not.</summary>
+    public TextSpan? SpanOf(string name) => _entries.TryGetValue(name, out var entry) ? entry.Span : null;
+
+    /// <summary>The stitch pattern of a name, if it is known and sound.</summary>
+    public StitchPattern? Find(string name) => _entries.GetValueOrDefault(name)?.Pattern;
+
+    /// <summary>The stitch pattern that a line names; null, and reported, if there is none.</summary>
+    public StitchPattern? Use(NameSyntax name)
+    {
+        if (_entries.TryGetValue(name.Text, out var entry)) return entry.Pattern;
+        if (!InDoubt) findings.Add(PatternUnknown.At(name.Span, name.Text, Names, _later.TryGetValue(name.Text, out var later) ? later : null));
+        return null;
+    }
+
+    private sealed record Entry(TextSpan Span, StitchPattern? Pattern);
+}

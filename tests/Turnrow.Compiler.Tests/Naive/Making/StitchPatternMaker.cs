@@ -1,0 +1,95 @@
+namespace Turnrow.Compiler.Tests.Naive.Making;
+
+/// <summary>
+/// Makes up stitch patterns of a few families with numbers of their own, and works pieces in them where their stitches fit. Each leaves as many
+/// plain stitches as it began on, so that anything may come behind it.
+/// </summary>
+public sealed class StitchPatternMaker(ChoiceTape tape, IReadOnlyList<string> stitches)
+{
+    private static readonly string[] s_names = ["shells", "ripples", "ribs", "nets", "crumbs"];
+
+    private readonly List<StitchPattern> _made = [];
+
+    public IReadOnlyList<StitchPattern> Made => [.. _made];
+
+    /// <summary>One that is there, or a new one.</summary>
+    public StitchPattern Any()
+    {
+        if (_made.Count > 0 && (_made.Count == s_names.Length || tape.OneIn(2)))
+            return tape.Of<StitchPattern>(_made);
+        Func<string, StitchPattern>[] families = [Shells, Ripples, Ribs, Nets, Crumbs];
+        var pattern = tape.Of(families)(s_names[_made.Count]);
+        _made.Add(pattern);
+        return pattern;
+    }
+
+    /// <summary>Goes on with the pattern that the piece is worked in, or begins one that fits it.</summary>
+    public bool Goes(Sketch sketch)
+    {
+        if (!tape.OneIn(4) || sketch.InRounds || !sketch.StandsOnStitches)
+            return false;
+        var fitting = _made.FindAll(pattern => Array.TrueForAll(sketch.Widths, pattern.Fits));
+        if (fitting.Count == 0)
+            return false;
+        Work(sketch, sketch.Statements is [.., StraightIn before] && fitting.Contains(before.Pattern) ? before.Pattern : tape.Of<StitchPattern>(fitting));
+        return true;
+    }
+
+    public void Work(Sketch sketch, StitchPattern pattern)
+    {
+        // Nets are plain again behind every second row.
+        var step = pattern.Rows is [[Each, Repeat { Words: [Space, ..] }], _] ? 2 : 1;
+        var rows = tape.Sizes(sketch.Sizes, 1, _ => 4).Select(times => times * step).ToArray();
+        var goesOn = sketch.Statements.Count > 0 && sketch.Statements[^1] is StraightIn before && before.Pattern == pattern && before.Rows.Min > 0;
+        sketch.Statements.Add(new StraightIn(pattern, new Sized(rows), !goesOn || tape.OneIn(2)));
+        sketch.AddRows(size => rows[size]);
+        (sketch.Ground, sketch.PlainStitch) = (Ground.Changed, null);
+    }
+
+    private string Stitch => tape.Of(stitches);
+
+    private StitchPattern Shells(string name)
+    {
+        var (skip, foot, fan) = (tape.Between(1, 3), Stitch, Stitch);
+        var half = skip + 1;
+        Repeat Repeated(RepeatEnd end) => new([new Skip(skip), new Into((2 * skip) + 1, fan, Target.Next), new Skip(skip), new Each(foot, 1)], end, end == RepeatEnd.Across ? 0 : half);
+        List<Word> whole = [new Each(foot, 1), Repeated(RepeatEnd.Across)];
+        List<Word> halves = [new Into(half, fan, Target.First), new Skip(skip), new Each(foot, 1), Repeated(RepeatEnd.Until), new Skip(skip), new Into(half, fan, Target.Next)];
+        return new StitchPattern(name, 2 * half, 1, tape.OneIn(2) ? [whole, halves] : [whole, halves, whole], tape.OneIn(2) ? 0 : 1);
+    }
+
+    private StitchPattern Ripples(string name)
+    {
+        var (side, stitch) = (tape.Between(1, 4), Stitch);
+        List<Word> Up() => [new Each(stitch, side), new Together(stitch, 3), new Each(stitch, side)];
+        List<Word> row =
+        [
+            new Into(2, stitch, Target.First), .. Up(), new Repeat([new Into(3, stitch, Target.Next), .. Up()], RepeatEnd.Until, 1), new Into(2, stitch, Target.Next),
+        ];
+        return new StitchPattern(name, (2 * side) + 4, 1, [row], 0);
+    }
+
+    private StitchPattern Ribs(string name)
+    {
+        var (one, other, first) = (Stitch, Stitch, tape.Between(1, 3));
+        List<Word> plain = [new Across(one)];
+        List<Word> rib = [new Each(one, 1), Repeat.Until(1, new Each(other, first), new Each(one, 1)), new Each(one, 1)];
+        return tape.OneIn(2) ? new StitchPattern(name, first + 1, 2, [plain, rib, rib], tape.Below(3)) : new StitchPattern(name, first + 1, 2, [rib], 0);
+    }
+
+    private StitchPattern Nets(string name)
+    {
+        var (skip, stitch) = (tape.Between(1, 3), Stitch);
+        List<Word> open = [new Each(stitch, 1), Repeat.Across(new Space(skip), new Skip(skip), new Each(stitch, 1))];
+        List<Word> closed = [new EachByKind(stitch, skip)];
+        return new StitchPattern(name, skip + 1, 1, [open, closed], 0);
+    }
+
+    private StitchPattern Crumbs(string name)
+    {
+        var (one, other, many) = (Stitch, Stitch, tape.Between(1, 3));
+        List<Word> crumb = [new Into(1, one, Target.Next), new Into(many, other, Target.Next)];
+        List<Word> row = [new Group(crumb, Target.First), Repeat.Until(many + 1, new Skip(many), new Group(crumb, Target.Next)), new Skip(many), new Each(one, 1)];
+        return new StitchPattern(name, many + 1, 1, [row], 0);
+    }
+}
