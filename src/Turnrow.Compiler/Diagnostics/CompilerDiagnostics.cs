@@ -185,5 +185,11 @@ public static class CompilerDiagnostics
         SolidInRows.Kind,
         SolidSteep.Kind,
         ExpectLie.Kind,
+        YarnUnknown.Kind,
+        YarnNothing.Kind,
+        YarnUnused.Kind,
+        StripesEmpty.Kind,
+        FloatLong.Kind,
+        PictureStitch.Kind,
     ];
 }

@@ -21,7 +21,7 @@ internal sealed class DefinitionBinder(Context context, StitchPatternLines lines
     {
         var block = lines.Blocks.First(b => ReferenceEquals(b.Heading.Statement, statement));
         CheckName(statement.Name);
-        var binder = new StitchPatternBinder(context.Terms, context.TermsInDoubt, context.Scope.InDoubt, context.Rules);
+        var binder = new StitchPatternBinder(context.Terms, context.TermsInDoubt, context.Scope.InDoubt, context.Rules, context.Yarns);
         var pattern = binder.Bind(block);
         foreach (var found in binder.Found) context.Findings.Add(found);
         context.StitchPatterns.Define(statement.Name.Text, statement.Name.Span, pattern);
@@ -74,7 +74,7 @@ internal sealed class DefinitionBinder(Context context, StitchPatternLines lines
 
     private IReadOnlyList<Diagnostic> Take(StitchPatternBlock block, Terms terms, bool termsInDoubt, TextSpan at)
     {
-        var binder = new StitchPatternBinder(terms, termsInDoubt, false, context.Rules);
+        var binder = new StitchPatternBinder(terms, termsInDoubt, false, context.Rules, context.Yarns);
         var pattern = binder.Bind(block);
         if (block.Statement is { } statement) context.StitchPatterns.Define(statement.Name.Text, at, pattern);
         return binder.Found;

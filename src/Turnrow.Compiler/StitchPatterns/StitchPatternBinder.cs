@@ -1,3 +1,4 @@
+using Turnrow.Compiler.Colours;
 using Turnrow.Compiler.Diagnostics.Kinds;
 using Turnrow.Compiler.Pieces;
 using Turnrow.Compiler.Values;
@@ -28,11 +29,14 @@ internal sealed class StitchPatternBinder
     /// <param name="termsInDoubt">True if that is not certain.</param>
     /// <param name="namesInDoubt">True if a line that may have defined a name could not be read.</param>
     /// <param name="rules">Turning-chain rules, as far as they are said.</param>
-    public StitchPatternBinder(Terms terms, bool termsInDoubt, bool namesInDoubt, IReadOnlyDictionary<Stitch, TurnRule> rules)
+    /// <param name="yarns">The yarns of the file that the stitch pattern is used in.</param>
+    public StitchPatternBinder(Terms terms, bool termsInDoubt, bool namesInDoubt, IReadOnlyDictionary<Stitch, TurnRule> rules, YarnBook yarns)
     {
         var findings = new Findings([string.Empty]);
         var scope = new Scope { InDoubt = namesInDoubt };
         _context = new Context(findings, scope, new Evaluator(findings, scope, false), terms, termsInDoubt);
+        _context.Yarns.Add(yarns.All);
+        _context.Yarns.InDoubt = yarns.InDoubt;
         foreach (var (stitch, rule) in rules) _context.Rules[stitch] = rule;
     }
 
@@ -87,7 +91,7 @@ internal sealed class StitchPatternBinder
 
     private PieceState Piece(StitchPatternStatement statement, (int Multiple, int Plus) over, int repeats)
     {
-        var builder = new PieceBuilder(statement.Name.Text, _context.Rules, _context.Worked);
+        var builder = new PieceBuilder(statement.Name.Text, _context.Rules, _context.Worked) { Yarn = _context.Yarns.First };
         builder.BeginWithStitches((over.Multiple * repeats) + over.Plus);
         return new PieceState(statement.Name.Text, statement.Name.Span, [builder]);
     }

@@ -40,28 +40,28 @@ internal partial class TurnrowParser : Parser {
 		COLON=7, OPEN=8, CLOSE=9, EQUALS=10, PLUS=11, MINUS=12, OVER_SIGN=13, 
 		PERCENT=14, X=15, ACCEPT=16, ADD=17, BEGIN=18, BODY=19, BOTH=20, CHAIN=21, 
 		CLAIMS=22, COUNT=23, DIVIDE=24, EASE=25, EXPECT=26, FASTEN=27, FINISHED=28, 
-		FOR=29, FROM=30, GAUGE=31, HOOK=32, KEY=33, LEAVE=34, LEFT=35, MADE=36, 
-		MARK=37, MEASURE=38, NOTATION=39, NOTION=40, PATTERN=41, PIECE=42, REPEAT=43, 
-		RIGHT=44, ROW=45, ROWS=46, SEAM=47, SHAPE=48, SIZES=49, SKILL=50, SOLID=51, 
-		STITCH=52, STRAIGHT=53, SWATCH=54, TERMS=55, TURN=56, USE=57, VERSION=58, 
-		WEARER=59, WEAVE=60, YARN=61, ACROSS=62, AFTER=63, ALL=64, ALONG=65, AND=66, 
-		APART=67, ARE=68, AROUND=69, AT=70, BEFORE=71, BRIDGE=72, BUT=73, BY=74, 
-		CH=75, CHAINS=76, CORNER=77, COUNTS=78, CUP=79, DEC=80, DOES=81, DOWN=82, 
-		EACH=83, EASING=84, EDGE=85, EDGES=86, END=87, ENDS=88, EVEN=89, EVENLY=90, 
-		EVERY=91, EXTRA=92, FACING=93, FIRST=94, FLAT=95, FOUNDATION=96, HERE=97, 
-		HIGH=98, HOLD=99, IN=100, INC=101, IS=102, LAST=103, LATER=104, LEAST=105, 
-		LESS=106, LIE=107, LONGER=108, MAKE=109, MIRRORED=110, MORE_WORD=111, 
-		MOST=112, MULTIPLE=113, NEXT=114, NOT=115, ODD=116, OF=117, OFF=118, ON=119, 
-		ONE=120, OPENS=121, OPPOSITE=122, ORDER=123, OVER=124, PER=125, PICKED=126, 
-		PICTURE=127, PLACE=128, PLAIN=129, REMAIN=130, REPEATS=131, REST=132, 
-		ROUNDED=133, RS=134, RUFFLE=135, SAME=136, SKIP_WORD=137, SKIPPED=138, 
-		SKIPPING=139, SLIP=140, SLIPPING=141, STACKED=142, STAGGERED=143, STITCHES=144, 
-		STRETCHES=145, THE=146, THEN=147, THICK=148, TIMES=149, TO=150, TOGETHER=151, 
-		TURNED=152, TURNING=153, TURNS=154, UNTIL=155, UP=156, WEIGH=157, WEIGHT=158, 
-		WIDE=159, WITH=160, WITHIN=161, WITHOUT=162, WORKING=163, WS=164, CM=165, 
-		G=166, M=167, MM=168, OZ=169, YD=170, WORD=171, NUMBER=172, FRACTION=173, 
-		ORDINAL=174, DOTTED=175, QUOTED=176, WRONG_COMMA=177, WRONG_QUOTE=178, 
-		JUNK=179;
+		FLOATS=29, FOR=30, FROM=31, GAUGE=32, HOOK=33, KEY=34, LEAVE=35, LEFT=36, 
+		MADE=37, MARK=38, MEASURE=39, NOTATION=40, NOTION=41, PATTERN=42, PIECE=43, 
+		REPEAT=44, RIGHT=45, ROW=46, ROWS=47, SEAM=48, SHAPE=49, SIZES=50, SKILL=51, 
+		SOLID=52, STITCH=53, STRAIGHT=54, STRIPES=55, SWATCH=56, TERMS=57, TURN=58, 
+		USE=59, VERSION=60, WEARER=61, WEAVE=62, YARN=63, ACROSS=64, AFTER=65, 
+		ALL=66, ALONG=67, AND=68, APART=69, ARE=70, AROUND=71, AT=72, BEFORE=73, 
+		BRIDGE=74, BUT=75, BY=76, CH=77, CHAINS=78, CORNER=79, COUNTS=80, CUP=81, 
+		DEC=82, DOES=83, DOWN=84, EACH=85, EASING=86, EDGE=87, EDGES=88, END=89, 
+		ENDS=90, EVEN=91, EVENLY=92, EVERY=93, EXTRA=94, FACING=95, FIRST=96, 
+		FLAT=97, FOUNDATION=98, HERE=99, HIGH=100, HOLD=101, IN=102, INC=103, 
+		IS=104, LAST=105, LATER=106, LEAST=107, LESS=108, LIE=109, LONGER=110, 
+		MAKE=111, MIRRORED=112, MORE_WORD=113, MOST=114, MULTIPLE=115, NEXT=116, 
+		NOT=117, ODD=118, OF=119, OFF=120, ON=121, ONE=122, OPENS=123, OPPOSITE=124, 
+		ORDER=125, OVER=126, PER=127, PICKED=128, PICTURE=129, PLACE=130, PLAIN=131, 
+		REMAIN=132, REPEATS=133, REST=134, ROUNDED=135, RS=136, RUFFLE=137, SAME=138, 
+		SKIP_WORD=139, SKIPPED=140, SKIPPING=141, SLIP=142, SLIPPING=143, STACKED=144, 
+		STAGGERED=145, STITCHES=146, STRETCHES=147, THE=148, THEN=149, THICK=150, 
+		TIMES=151, TO=152, TOGETHER=153, TURNED=154, TURNING=155, TURNS=156, UNTIL=157, 
+		UP=158, WEIGH=159, WEIGHT=160, WIDE=161, WITH=162, WITHIN=163, WITHOUT=164, 
+		WORKING=165, WS=166, CM=167, G=168, M=169, MM=170, OZ=171, YD=172, WORD=173, 
+		NUMBER=174, FRACTION=175, ORDINAL=176, DOTTED=177, QUOTED=178, WRONG_COMMA=179, 
+		WRONG_QUOTE=180, JUNK=181;
 	public const int
 		RULE_line = 0, RULE_claimLine = 1, RULE_statement = 2, RULE_notationLine = 3, 
 		RULE_patternLine = 4, RULE_versionLine = 5, RULE_version = 6, RULE_termsLine = 7, 
@@ -76,21 +76,23 @@ internal partial class TurnrowParser : Parser {
 		RULE_origin = 40, RULE_acrossPart = 41, RULE_acrossWord = 42, RULE_along = 43, 
 		RULE_alongPart = 44, RULE_beginLine = 45, RULE_chainLine = 46, RULE_edgeLine = 47, 
 		RULE_markLine = 48, RULE_divideLine = 49, RULE_dividePart = 50, RULE_fastenLine = 51, 
-		RULE_weaveLine = 52, RULE_rowLine = 53, RULE_rowsLine = 54, RULE_items = 55, 
-		RULE_item = 56, RULE_spreading = 57, RULE_atEachEnd = 58, RULE_stitchAmount = 59, 
-		RULE_changeAmount = 60, RULE_reach = 61, RULE_place = 62, RULE_repeatLine = 63, 
-		RULE_forLine = 64, RULE_sizeRange = 65, RULE_sizedLine = 66, RULE_straightLine = 67, 
-		RULE_rowFix = 68, RULE_leaveLine = 69, RULE_addLine = 70, RULE_shapeLine = 71, 
-		RULE_shapeDone = 72, RULE_shaping = 73, RULE_stage = 74, RULE_shapingPart = 75, 
-		RULE_frequency = 76, RULE_everyRows = 77, RULE_turnRows = 78, RULE_decreasing = 79, 
-		RULE_stitchesIn = 80, RULE_solve = 81, RULE_solveOption = 82, RULE_solidLine = 83, 
-		RULE_solidPart = 84, RULE_seamLine = 85, RULE_walkWords = 86, RULE_seamPart = 87, 
-		RULE_walkWord = 88, RULE_selection = 89, RULE_rate = 90, RULE_expectLine = 91, 
-		RULE_expected = 92, RULE_expectedMore = 93, RULE_claim = 94, RULE_claimPart = 95, 
-		RULE_edge = 96, RULE_side = 97, RULE_change = 98, RULE_stitch = 99, RULE_rowsWord = 100, 
-		RULE_stitchesWord = 101, RULE_sum = 102, RULE_sumOperation = 103, RULE_factor = 104, 
-		RULE_count = 105, RULE_countOperation = 106, RULE_single = 107, RULE_sign = 108, 
-		RULE_list = 109, RULE_number = 110, RULE_unit = 111, RULE_name = 112;
+		RULE_weaveLine = 52, RULE_withLine = 53, RULE_stripesLine = 54, RULE_stripe = 55, 
+		RULE_floatsLine = 56, RULE_rowLine = 57, RULE_rowsLine = 58, RULE_items = 59, 
+		RULE_item = 60, RULE_spreading = 61, RULE_atEachEnd = 62, RULE_stitchAmount = 63, 
+		RULE_changeAmount = 64, RULE_reach = 65, RULE_place = 66, RULE_repeatLine = 67, 
+		RULE_forLine = 68, RULE_sizeRange = 69, RULE_sizedLine = 70, RULE_straightLine = 71, 
+		RULE_rowFix = 72, RULE_leaveLine = 73, RULE_addLine = 74, RULE_shapeLine = 75, 
+		RULE_shapeDone = 76, RULE_shaping = 77, RULE_stage = 78, RULE_shapingPart = 79, 
+		RULE_frequency = 80, RULE_everyRows = 81, RULE_turnRows = 82, RULE_decreasing = 83, 
+		RULE_stitchesIn = 84, RULE_solve = 85, RULE_solveOption = 86, RULE_solidLine = 87, 
+		RULE_solidPart = 88, RULE_seamLine = 89, RULE_walkWords = 90, RULE_seamPart = 91, 
+		RULE_walkWord = 92, RULE_selection = 93, RULE_rate = 94, RULE_expectLine = 95, 
+		RULE_expected = 96, RULE_expectedMore = 97, RULE_claim = 98, RULE_claimPart = 99, 
+		RULE_edge = 100, RULE_side = 101, RULE_change = 102, RULE_stitch = 103, 
+		RULE_rowsWord = 104, RULE_stitchesWord = 105, RULE_sum = 106, RULE_sumOperation = 107, 
+		RULE_factor = 108, RULE_count = 109, RULE_countOperation = 110, RULE_single = 111, 
+		RULE_sign = 112, RULE_list = 113, RULE_number = 114, RULE_unit = 115, 
+		RULE_name = 116;
 	public static readonly string[] ruleNames = {
 		"line", "claimLine", "statement", "notationLine", "patternLine", "versionLine", 
 		"version", "termsLine", "sizesLine", "sizeName", "skillLine", "notionLine", 
@@ -101,66 +103,68 @@ internal partial class TurnrowParser : Parser {
 		"stitchPattern", "keyLine", "pictureLine", "stitchMade", "pieceLine", 
 		"origin", "acrossPart", "acrossWord", "along", "alongPart", "beginLine", 
 		"chainLine", "edgeLine", "markLine", "divideLine", "dividePart", "fastenLine", 
-		"weaveLine", "rowLine", "rowsLine", "items", "item", "spreading", "atEachEnd", 
-		"stitchAmount", "changeAmount", "reach", "place", "repeatLine", "forLine", 
-		"sizeRange", "sizedLine", "straightLine", "rowFix", "leaveLine", "addLine", 
-		"shapeLine", "shapeDone", "shaping", "stage", "shapingPart", "frequency", 
-		"everyRows", "turnRows", "decreasing", "stitchesIn", "solve", "solveOption", 
-		"solidLine", "solidPart", "seamLine", "walkWords", "seamPart", "walkWord", 
-		"selection", "rate", "expectLine", "expected", "expectedMore", "claim", 
-		"claimPart", "edge", "side", "change", "stitch", "rowsWord", "stitchesWord", 
-		"sum", "sumOperation", "factor", "count", "countOperation", "single", 
-		"sign", "list", "number", "unit", "name"
+		"weaveLine", "withLine", "stripesLine", "stripe", "floatsLine", "rowLine", 
+		"rowsLine", "items", "item", "spreading", "atEachEnd", "stitchAmount", 
+		"changeAmount", "reach", "place", "repeatLine", "forLine", "sizeRange", 
+		"sizedLine", "straightLine", "rowFix", "leaveLine", "addLine", "shapeLine", 
+		"shapeDone", "shaping", "stage", "shapingPart", "frequency", "everyRows", 
+		"turnRows", "decreasing", "stitchesIn", "solve", "solveOption", "solidLine", 
+		"solidPart", "seamLine", "walkWords", "seamPart", "walkWord", "selection", 
+		"rate", "expectLine", "expected", "expectedMore", "claim", "claimPart", 
+		"edge", "side", "change", "stitch", "rowsWord", "stitchesWord", "sum", 
+		"sumOperation", "factor", "count", "countOperation", "single", "sign", 
+		"list", "number", "unit", "name"
 	};
 
 	private static readonly string[] _LiteralNames = {
 		null, null, null, null, null, "','", "';'", "':'", "'('", "')'", "'='", 
 		"'+'", "'-'", "'/'", "'%'", null, "'accept'", "'add'", "'begin'", "'body'", 
 		"'both'", "'chain'", "'claims'", "'count'", "'divide'", "'ease'", "'expect'", 
-		"'fasten'", "'finished'", "'for'", "'from'", "'gauge'", "'hook'", "'key'", 
-		"'leave'", "'left'", "'made'", "'mark'", "'measure'", "'notation'", "'notion'", 
-		"'pattern'", "'piece'", "'repeat'", "'right'", null, null, "'seam'", "'shape'", 
-		"'sizes'", "'skill'", "'solid'", "'stitch'", "'straight'", "'swatch'", 
-		"'terms'", "'turn'", "'use'", "'version'", "'wearer'", "'weave'", "'yarn'", 
-		"'across'", "'after'", "'all'", "'along'", "'and'", "'apart'", "'are'", 
-		"'around'", "'at'", "'before'", "'bridge'", "'but'", "'by'", "'ch'", "'chains'", 
-		"'corner'", "'counts'", null, "'dec'", "'does'", "'down'", "'each'", "'easing'", 
-		"'edge'", "'edges'", "'end'", "'ends'", "'even'", "'evenly'", "'every'", 
-		"'extra'", "'facing'", "'first'", "'flat'", "'foundation'", "'here'", 
-		"'high'", "'hold'", "'in'", "'inc'", "'is'", "'last'", "'later'", "'least'", 
-		"'less'", null, "'longer'", "'make'", "'mirrored'", "'more'", "'most'", 
-		"'multiple'", "'next'", "'not'", "'odd'", "'of'", "'off'", "'on'", "'one'", 
-		"'opens'", "'opposite'", "'order'", "'over'", "'per'", "'picked'", "'picture'", 
-		"'place'", "'plain'", null, "'repeats'", "'rest'", "'rounded'", "'RS'", 
-		null, "'same'", "'skip'", "'skipped'", "'skipping'", "'slip'", "'slipping'", 
-		"'stacked'", "'staggered'", null, "'stretches'", "'the'", "'then'", "'thick'", 
-		null, "'to'", "'together'", "'turned'", "'turning'", "'turns'", "'until'", 
-		"'up'", "'weigh'", "'weight'", "'wide'", "'with'", "'within'", "'without'", 
-		"'working'", "'WS'", "'cm'", "'g'", "'m'", "'mm'", "'oz'", "'yd'"
+		"'fasten'", "'finished'", "'floats'", "'for'", "'from'", "'gauge'", "'hook'", 
+		"'key'", "'leave'", "'left'", "'made'", "'mark'", "'measure'", "'notation'", 
+		"'notion'", "'pattern'", "'piece'", "'repeat'", "'right'", null, null, 
+		"'seam'", "'shape'", "'sizes'", "'skill'", "'solid'", "'stitch'", "'straight'", 
+		"'stripes'", "'swatch'", "'terms'", "'turn'", "'use'", "'version'", "'wearer'", 
+		"'weave'", "'yarn'", "'across'", "'after'", "'all'", "'along'", "'and'", 
+		"'apart'", "'are'", "'around'", "'at'", "'before'", "'bridge'", "'but'", 
+		"'by'", "'ch'", "'chains'", "'corner'", "'counts'", null, "'dec'", "'does'", 
+		"'down'", "'each'", "'easing'", "'edge'", "'edges'", "'end'", "'ends'", 
+		"'even'", "'evenly'", "'every'", "'extra'", "'facing'", "'first'", "'flat'", 
+		"'foundation'", "'here'", "'high'", "'hold'", "'in'", "'inc'", "'is'", 
+		"'last'", "'later'", "'least'", "'less'", null, "'longer'", "'make'", 
+		"'mirrored'", "'more'", "'most'", "'multiple'", "'next'", "'not'", "'odd'", 
+		"'of'", "'off'", "'on'", "'one'", "'opens'", "'opposite'", "'order'", 
+		"'over'", "'per'", "'picked'", "'picture'", "'place'", "'plain'", null, 
+		"'repeats'", "'rest'", "'rounded'", "'RS'", null, "'same'", "'skip'", 
+		"'skipped'", "'skipping'", "'slip'", "'slipping'", "'stacked'", "'staggered'", 
+		null, "'stretches'", "'the'", "'then'", "'thick'", null, "'to'", "'together'", 
+		"'turned'", "'turning'", "'turns'", "'until'", "'up'", "'weigh'", "'weight'", 
+		"'wide'", "'with'", "'within'", "'without'", "'working'", "'WS'", "'cm'", 
+		"'g'", "'m'", "'mm'", "'oz'", "'yd'"
 	};
 	private static readonly string[] _SymbolicNames = {
 		null, "WHITE_SPACE", "COMMENT", "PROSE", "PICTURE_ROW", "COMMA", "SEMICOLON", 
 		"COLON", "OPEN", "CLOSE", "EQUALS", "PLUS", "MINUS", "OVER_SIGN", "PERCENT", 
 		"X", "ACCEPT", "ADD", "BEGIN", "BODY", "BOTH", "CHAIN", "CLAIMS", "COUNT", 
-		"DIVIDE", "EASE", "EXPECT", "FASTEN", "FINISHED", "FOR", "FROM", "GAUGE", 
-		"HOOK", "KEY", "LEAVE", "LEFT", "MADE", "MARK", "MEASURE", "NOTATION", 
+		"DIVIDE", "EASE", "EXPECT", "FASTEN", "FINISHED", "FLOATS", "FOR", "FROM", 
+		"GAUGE", "HOOK", "KEY", "LEAVE", "LEFT", "MADE", "MARK", "MEASURE", "NOTATION", 
 		"NOTION", "PATTERN", "PIECE", "REPEAT", "RIGHT", "ROW", "ROWS", "SEAM", 
-		"SHAPE", "SIZES", "SKILL", "SOLID", "STITCH", "STRAIGHT", "SWATCH", "TERMS", 
-		"TURN", "USE", "VERSION", "WEARER", "WEAVE", "YARN", "ACROSS", "AFTER", 
-		"ALL", "ALONG", "AND", "APART", "ARE", "AROUND", "AT", "BEFORE", "BRIDGE", 
-		"BUT", "BY", "CH", "CHAINS", "CORNER", "COUNTS", "CUP", "DEC", "DOES", 
-		"DOWN", "EACH", "EASING", "EDGE", "EDGES", "END", "ENDS", "EVEN", "EVENLY", 
-		"EVERY", "EXTRA", "FACING", "FIRST", "FLAT", "FOUNDATION", "HERE", "HIGH", 
-		"HOLD", "IN", "INC", "IS", "LAST", "LATER", "LEAST", "LESS", "LIE", "LONGER", 
-		"MAKE", "MIRRORED", "MORE_WORD", "MOST", "MULTIPLE", "NEXT", "NOT", "ODD", 
-		"OF", "OFF", "ON", "ONE", "OPENS", "OPPOSITE", "ORDER", "OVER", "PER", 
-		"PICKED", "PICTURE", "PLACE", "PLAIN", "REMAIN", "REPEATS", "REST", "ROUNDED", 
-		"RS", "RUFFLE", "SAME", "SKIP_WORD", "SKIPPED", "SKIPPING", "SLIP", "SLIPPING", 
-		"STACKED", "STAGGERED", "STITCHES", "STRETCHES", "THE", "THEN", "THICK", 
-		"TIMES", "TO", "TOGETHER", "TURNED", "TURNING", "TURNS", "UNTIL", "UP", 
-		"WEIGH", "WEIGHT", "WIDE", "WITH", "WITHIN", "WITHOUT", "WORKING", "WS", 
-		"CM", "G", "M", "MM", "OZ", "YD", "WORD", "NUMBER", "FRACTION", "ORDINAL", 
-		"DOTTED", "QUOTED", "WRONG_COMMA", "WRONG_QUOTE", "JUNK"
+		"SHAPE", "SIZES", "SKILL", "SOLID", "STITCH", "STRAIGHT", "STRIPES", "SWATCH", 
+		"TERMS", "TURN", "USE", "VERSION", "WEARER", "WEAVE", "YARN", "ACROSS", 
+		"AFTER", "ALL", "ALONG", "AND", "APART", "ARE", "AROUND", "AT", "BEFORE", 
+		"BRIDGE", "BUT", "BY", "CH", "CHAINS", "CORNER", "COUNTS", "CUP", "DEC", 
+		"DOES", "DOWN", "EACH", "EASING", "EDGE", "EDGES", "END", "ENDS", "EVEN", 
+		"EVENLY", "EVERY", "EXTRA", "FACING", "FIRST", "FLAT", "FOUNDATION", "HERE", 
+		"HIGH", "HOLD", "IN", "INC", "IS", "LAST", "LATER", "LEAST", "LESS", "LIE", 
+		"LONGER", "MAKE", "MIRRORED", "MORE_WORD", "MOST", "MULTIPLE", "NEXT", 
+		"NOT", "ODD", "OF", "OFF", "ON", "ONE", "OPENS", "OPPOSITE", "ORDER", 
+		"OVER", "PER", "PICKED", "PICTURE", "PLACE", "PLAIN", "REMAIN", "REPEATS", 
+		"REST", "ROUNDED", "RS", "RUFFLE", "SAME", "SKIP_WORD", "SKIPPED", "SKIPPING", 
+		"SLIP", "SLIPPING", "STACKED", "STAGGERED", "STITCHES", "STRETCHES", "THE", 
+		"THEN", "THICK", "TIMES", "TO", "TOGETHER", "TURNED", "TURNING", "TURNS", 
+		"UNTIL", "UP", "WEIGH", "WEIGHT", "WIDE", "WITH", "WITHIN", "WITHOUT", 
+		"WORKING", "WS", "CM", "G", "M", "MM", "OZ", "YD", "WORD", "NUMBER", "FRACTION", 
+		"ORDINAL", "DOTTED", "QUOTED", "WRONG_COMMA", "WRONG_QUOTE", "JUNK"
 	};
 	public static readonly IVocabulary DefaultVocabulary = new Vocabulary(_LiteralNames, _SymbolicNames);
 
@@ -207,9 +211,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 226;
+			State = 234;
 			_localctx.said = statement();
-			State = 227;
+			State = 235;
 			Match(Eof);
 			}
 		}
@@ -244,9 +248,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 229;
+			State = 237;
 			_localctx.claimed = claim();
-			State = 230;
+			State = 238;
 			Match(Eof);
 			}
 		}
@@ -297,6 +301,9 @@ internal partial class TurnrowParser : Parser {
 		public ExpectLineContext asExpect;
 		public ClaimsLineContext asClaims;
 		public SolidLineContext asSolid;
+		public WithLineContext asWith;
+		public StripesLineContext asStripes;
+		public FloatsLineContext asFloats;
 		public ForLineContext asFor;
 		public BodyLineContext asBody;
 		public EaseLineContext asEase;
@@ -418,6 +425,15 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public SolidLineContext solidLine() {
 			return GetRuleContext<SolidLineContext>(0);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public WithLineContext withLine() {
+			return GetRuleContext<WithLineContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public StripesLineContext stripesLine() {
+			return GetRuleContext<StripesLineContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public FloatsLineContext floatsLine() {
+			return GetRuleContext<FloatsLineContext>(0);
+		}
 		[System.Diagnostics.DebuggerNonUserCode] public ForLineContext forLine() {
 			return GetRuleContext<ForLineContext>(0);
 		}
@@ -451,160 +467,160 @@ internal partial class TurnrowParser : Parser {
 		StatementContext _localctx = new StatementContext(Context, State);
 		EnterRule(_localctx, 4, RULE_statement);
 		try {
-			State = 277;
+			State = 288;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NOTATION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 232;
+				State = 240;
 				_localctx.asNotation = notationLine();
 				}
 				break;
 			case PATTERN:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 233;
+				State = 241;
 				_localctx.asPattern = patternLine();
 				}
 				break;
 			case VERSION:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 234;
+				State = 242;
 				_localctx.asVersion = versionLine();
 				}
 				break;
 			case TERMS:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 235;
+				State = 243;
 				_localctx.asTerms = termsLine();
 				}
 				break;
 			case SIZES:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 236;
+				State = 244;
 				_localctx.asSizes = sizesLine();
 				}
 				break;
 			case SKILL:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 237;
+				State = 245;
 				_localctx.asSkill = skillLine();
 				}
 				break;
 			case NOTION:
 				EnterOuterAlt(_localctx, 7);
 				{
-				State = 238;
+				State = 246;
 				_localctx.asNotion = notionLine();
 				}
 				break;
 			case WEARER:
 				EnterOuterAlt(_localctx, 8);
 				{
-				State = 239;
+				State = 247;
 				_localctx.asWearer = wearerLine();
 				}
 				break;
 			case PROSE:
 				EnterOuterAlt(_localctx, 9);
 				{
-				State = 240;
+				State = 248;
 				proseLine();
 				}
 				break;
 			case YARN:
 				EnterOuterAlt(_localctx, 10);
 				{
-				State = 241;
+				State = 249;
 				_localctx.asYarn = yarnLine();
 				}
 				break;
 			case HOOK:
 				EnterOuterAlt(_localctx, 11);
 				{
-				State = 242;
+				State = 250;
 				_localctx.asHook = hookLine();
 				}
 				break;
 			case GAUGE:
 				EnterOuterAlt(_localctx, 12);
 				{
-				State = 243;
+				State = 251;
 				_localctx.asGauge = gaugeLine();
 				}
 				break;
 			case TURN:
 				EnterOuterAlt(_localctx, 13);
 				{
-				State = 244;
+				State = 252;
 				_localctx.asTurn = turnLine();
 				}
 				break;
 			case MEASURE:
 				EnterOuterAlt(_localctx, 14);
 				{
-				State = 245;
+				State = 253;
 				_localctx.asMeasure = measureLine();
 				}
 				break;
 			case COUNT:
 				EnterOuterAlt(_localctx, 15);
 				{
-				State = 246;
+				State = 254;
 				_localctx.asCount = countLine();
 				}
 				break;
 			case PIECE:
 				EnterOuterAlt(_localctx, 16);
 				{
-				State = 247;
+				State = 255;
 				_localctx.asPiece = pieceLine();
 				}
 				break;
 			case USE:
 				EnterOuterAlt(_localctx, 17);
 				{
-				State = 248;
+				State = 256;
 				_localctx.asUse = useLine();
 				}
 				break;
 			case STITCH:
 				EnterOuterAlt(_localctx, 18);
 				{
-				State = 249;
+				State = 257;
 				_localctx.asStitch = stitchLine();
 				}
 				break;
 			case KEY:
 				EnterOuterAlt(_localctx, 19);
 				{
-				State = 250;
+				State = 258;
 				_localctx.asKey = keyLine();
 				}
 				break;
 			case PICTURE_ROW:
 				EnterOuterAlt(_localctx, 20);
 				{
-				State = 251;
+				State = 259;
 				_localctx.asPicture = pictureLine();
 				}
 				break;
 			case BEGIN:
 				EnterOuterAlt(_localctx, 21);
 				{
-				State = 252;
+				State = 260;
 				_localctx.asBegin = beginLine();
 				}
 				break;
 			case CHAIN:
 				EnterOuterAlt(_localctx, 22);
 				{
-				State = 253;
+				State = 261;
 				_localctx.asChain = chainLine();
 				}
 				break;
@@ -614,161 +630,182 @@ internal partial class TurnrowParser : Parser {
 			case RIGHT:
 				EnterOuterAlt(_localctx, 23);
 				{
-				State = 254;
+				State = 262;
 				_localctx.asEdge = edgeLine();
 				}
 				break;
 			case MARK:
 				EnterOuterAlt(_localctx, 24);
 				{
-				State = 255;
+				State = 263;
 				_localctx.asMark = markLine();
 				}
 				break;
 			case DIVIDE:
 				EnterOuterAlt(_localctx, 25);
 				{
-				State = 256;
+				State = 264;
 				_localctx.asDivide = divideLine();
 				}
 				break;
 			case FASTEN:
 				EnterOuterAlt(_localctx, 26);
 				{
-				State = 257;
+				State = 265;
 				fastenLine();
 				}
 				break;
 			case WEAVE:
 				EnterOuterAlt(_localctx, 27);
 				{
-				State = 258;
+				State = 266;
 				weaveLine();
 				}
 				break;
 			case ROW:
 				EnterOuterAlt(_localctx, 28);
 				{
-				State = 259;
+				State = 267;
 				_localctx.asRow = rowLine();
 				}
 				break;
 			case ROWS:
 				EnterOuterAlt(_localctx, 29);
 				{
-				State = 260;
+				State = 268;
 				_localctx.asRows = rowsLine();
 				}
 				break;
 			case REPEAT:
 				EnterOuterAlt(_localctx, 30);
 				{
-				State = 261;
+				State = 269;
 				_localctx.asRepeat = repeatLine();
 				}
 				break;
 			case STRAIGHT:
 				EnterOuterAlt(_localctx, 31);
 				{
-				State = 262;
+				State = 270;
 				_localctx.asStraight = straightLine();
 				}
 				break;
 			case LEAVE:
 				EnterOuterAlt(_localctx, 32);
 				{
-				State = 263;
+				State = 271;
 				_localctx.asLeave = leaveLine();
 				}
 				break;
 			case ADD:
 				EnterOuterAlt(_localctx, 33);
 				{
-				State = 264;
+				State = 272;
 				_localctx.asAdd = addLine();
 				}
 				break;
 			case SHAPE:
 				EnterOuterAlt(_localctx, 34);
 				{
-				State = 265;
+				State = 273;
 				_localctx.asShape = shapeLine();
 				}
 				break;
 			case SEAM:
 				EnterOuterAlt(_localctx, 35);
 				{
-				State = 266;
+				State = 274;
 				_localctx.asSeam = seamLine();
 				}
 				break;
 			case EXPECT:
 				EnterOuterAlt(_localctx, 36);
 				{
-				State = 267;
+				State = 275;
 				_localctx.asExpect = expectLine();
 				}
 				break;
 			case CLAIMS:
 				EnterOuterAlt(_localctx, 37);
 				{
-				State = 268;
+				State = 276;
 				_localctx.asClaims = claimsLine();
 				}
 				break;
 			case SOLID:
 				EnterOuterAlt(_localctx, 38);
 				{
-				State = 269;
+				State = 277;
 				_localctx.asSolid = solidLine();
 				}
 				break;
-			case FOR:
+			case WITH:
 				EnterOuterAlt(_localctx, 39);
 				{
-				State = 270;
+				State = 278;
+				_localctx.asWith = withLine();
+				}
+				break;
+			case STRIPES:
+				EnterOuterAlt(_localctx, 40);
+				{
+				State = 279;
+				_localctx.asStripes = stripesLine();
+				}
+				break;
+			case FLOATS:
+				EnterOuterAlt(_localctx, 41);
+				{
+				State = 280;
+				_localctx.asFloats = floatsLine();
+				}
+				break;
+			case FOR:
+				EnterOuterAlt(_localctx, 42);
+				{
+				State = 281;
 				_localctx.asFor = forLine();
 				}
 				break;
 			case BODY:
-				EnterOuterAlt(_localctx, 40);
+				EnterOuterAlt(_localctx, 43);
 				{
-				State = 271;
+				State = 282;
 				_localctx.asBody = bodyLine();
 				}
 				break;
 			case EASE:
-				EnterOuterAlt(_localctx, 41);
+				EnterOuterAlt(_localctx, 44);
 				{
-				State = 272;
+				State = 283;
 				_localctx.asEase = easeLine();
 				}
 				break;
 			case FINISHED:
-				EnterOuterAlt(_localctx, 42);
+				EnterOuterAlt(_localctx, 45);
 				{
-				State = 273;
+				State = 284;
 				_localctx.asFinished = finishedLine();
 				}
 				break;
 			case SWATCH:
-				EnterOuterAlt(_localctx, 43);
+				EnterOuterAlt(_localctx, 46);
 				{
-				State = 274;
+				State = 285;
 				_localctx.asSwatch = swatchLine();
 				}
 				break;
 			case MADE:
-				EnterOuterAlt(_localctx, 44);
+				EnterOuterAlt(_localctx, 47);
 				{
-				State = 275;
+				State = 286;
 				_localctx.asMade = madeLine();
 				}
 				break;
 			case ACCEPT:
-				EnterOuterAlt(_localctx, 45);
+				EnterOuterAlt(_localctx, 48);
 				{
-				State = 276;
+				State = 287;
 				_localctx.asAccept = acceptLine();
 				}
 				break;
@@ -807,9 +844,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 279;
+			State = 290;
 			Match(NOTATION);
-			State = 280;
+			State = 291;
 			_localctx.value = number();
 			}
 		}
@@ -842,9 +879,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 282;
+			State = 293;
 			Match(PATTERN);
-			State = 283;
+			State = 294;
 			_localctx.text = Match(QUOTED);
 			}
 		}
@@ -879,9 +916,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 285;
+			State = 296;
 			Match(VERSION);
-			State = 286;
+			State = 297;
 			_localctx.text = version();
 			}
 		}
@@ -915,27 +952,27 @@ internal partial class TurnrowParser : Parser {
 		VersionContext _localctx = new VersionContext(Context, State);
 		EnterRule(_localctx, 12, RULE_version);
 		try {
-			State = 292;
+			State = 303;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 288;
+				State = 299;
 				Match(NUMBER);
 				}
 				break;
 			case DOTTED:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 289;
+				State = 300;
 				Match(DOTTED);
 				}
 				break;
 			case QUOTED:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 290;
+				State = 301;
 				Match(QUOTED);
 				}
 				break;
@@ -951,6 +988,7 @@ internal partial class TurnrowParser : Parser {
 			case EXPECT:
 			case FASTEN:
 			case FINISHED:
+			case FLOATS:
 			case FROM:
 			case GAUGE:
 			case HOOK:
@@ -972,6 +1010,7 @@ internal partial class TurnrowParser : Parser {
 			case SOLID:
 			case STITCH:
 			case STRAIGHT:
+			case STRIPES:
 			case SWATCH:
 			case TERMS:
 			case TURN:
@@ -1063,7 +1102,7 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 291;
+				State = 302;
 				name();
 				}
 				break;
@@ -1102,9 +1141,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 294;
+			State = 305;
 			Match(TERMS);
-			State = 295;
+			State = 306;
 			_localctx.called = name();
 			}
 		}
@@ -1148,25 +1187,25 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 297;
+			State = 308;
 			Match(SIZES);
-			State = 298;
+			State = 309;
 			_localctx._sizeName = sizeName();
 			_localctx._names.Add(_localctx._sizeName);
-			State = 303;
+			State = 314;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 299;
+				State = 310;
 				Match(COMMA);
-				State = 300;
+				State = 311;
 				_localctx._sizeName = sizeName();
 				_localctx._names.Add(_localctx._sizeName);
 				}
 				}
-				State = 305;
+				State = 316;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -1202,7 +1241,7 @@ internal partial class TurnrowParser : Parser {
 		SizeNameContext _localctx = new SizeNameContext(Context, State);
 		EnterRule(_localctx, 18, RULE_sizeName);
 		try {
-			State = 313;
+			State = 324;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -1217,6 +1256,7 @@ internal partial class TurnrowParser : Parser {
 			case EXPECT:
 			case FASTEN:
 			case FINISHED:
+			case FLOATS:
 			case FROM:
 			case GAUGE:
 			case HOOK:
@@ -1238,6 +1278,7 @@ internal partial class TurnrowParser : Parser {
 			case SOLID:
 			case STITCH:
 			case STRAIGHT:
+			case STRIPES:
 			case SWATCH:
 			case TERMS:
 			case TURN:
@@ -1329,23 +1370,23 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 306;
+				State = 317;
 				name();
 				}
 				break;
 			case QUOTED:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 307;
+				State = 318;
 				Match(QUOTED);
 				}
 				break;
 			case NUMBER:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 308;
+				State = 319;
 				Match(NUMBER);
-				State = 311;
+				State = 322;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ACCEPT:
@@ -1360,6 +1401,7 @@ internal partial class TurnrowParser : Parser {
 				case EXPECT:
 				case FASTEN:
 				case FINISHED:
+				case FLOATS:
 				case FROM:
 				case GAUGE:
 				case HOOK:
@@ -1381,6 +1423,7 @@ internal partial class TurnrowParser : Parser {
 				case SOLID:
 				case STITCH:
 				case STRAIGHT:
+				case STRIPES:
 				case SWATCH:
 				case TERMS:
 				case TURN:
@@ -1471,13 +1514,13 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case WORD:
 					{
-					State = 309;
+					State = 320;
 					name();
 					}
 					break;
 				case X:
 					{
-					State = 310;
+					State = 321;
 					Match(X);
 					}
 					break;
@@ -1524,9 +1567,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 315;
+			State = 326;
 			Match(SKILL);
-			State = 316;
+			State = 327;
 			_localctx.text = Match(QUOTED);
 			}
 		}
@@ -1559,9 +1602,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 318;
+			State = 329;
 			Match(NOTION);
-			State = 319;
+			State = 330;
 			_localctx.text = Match(QUOTED);
 			}
 		}
@@ -1596,9 +1639,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 321;
+			State = 332;
 			Match(WEARER);
-			State = 322;
+			State = 333;
 			_localctx.called = name();
 			}
 		}
@@ -1629,7 +1672,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 324;
+			State = 335;
 			Match(PROSE);
 			}
 		}
@@ -1679,34 +1722,34 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 326;
+			State = 337;
 			Match(YARN);
-			State = 327;
+			State = 338;
 			_localctx.called = name();
-			State = 329;
+			State = 340;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==QUOTED) {
 				{
-				State = 328;
+				State = 339;
 				_localctx.text = Match(QUOTED);
 				}
 			}
 
-			State = 335;
+			State = 346;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 331;
+				State = 342;
 				Match(COMMA);
-				State = 332;
+				State = 343;
 				_localctx._yarnFact = yarnFact();
 				_localctx._facts.Add(_localctx._yarnFact);
 				}
 				}
-				State = 337;
+				State = 348;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -1750,15 +1793,15 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 30, RULE_yarnFact);
 		int _la;
 		try {
-			State = 346;
+			State = 357;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WEIGHT:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 338;
+				State = 349;
 				Match(WEIGHT);
-				State = 339;
+				State = 350;
 				_localctx.value = number();
 				}
 				break;
@@ -1766,9 +1809,9 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 340;
+				State = 351;
 				_localctx.value = number();
-				State = 344;
+				State = 355;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case G:
@@ -1776,10 +1819,10 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case YD:
 					{
-					State = 341;
+					State = 352;
 					_localctx.unitWord = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
-					if ( !(((((_la - 166)) & ~0x3f) == 0 && ((1L << (_la - 166)) & 27L) != 0)) ) {
+					if ( !(((((_la - 168)) & ~0x3f) == 0 && ((1L << (_la - 168)) & 27L) != 0)) ) {
 						_localctx.unitWord = ErrorHandler.RecoverInline(this);
 					}
 					else {
@@ -1790,9 +1833,9 @@ internal partial class TurnrowParser : Parser {
 					break;
 				case PERCENT:
 					{
-					State = 342;
+					State = 353;
 					Match(PERCENT);
-					State = 343;
+					State = 354;
 					_localctx.extra = Match(EXTRA);
 					}
 					break;
@@ -1837,11 +1880,11 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 348;
+			State = 359;
 			Match(HOOK);
-			State = 349;
+			State = 360;
 			_localctx.value = number();
-			State = 350;
+			State = 361;
 			Match(MM);
 			}
 		}
@@ -1909,28 +1952,28 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 352;
+			State = 363;
 			Match(GAUGE);
-			State = 353;
+			State = 364;
 			_localctx.by = stitch();
-			State = 354;
+			State = 365;
 			Match(COLON);
-			State = 355;
+			State = 366;
 			_localctx.stitches = number();
-			State = 358;
+			State = 369;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case STITCH:
 			case STITCHES:
 				{
-				State = 356;
+				State = 367;
 				stitchesWord();
 				}
 				break;
 			case REPEAT:
 			case REPEATS:
 				{
-				State = 357;
+				State = 368;
 				_localctx.repeats = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==REPEAT || _la==REPEATS) ) {
@@ -1945,38 +1988,38 @@ internal partial class TurnrowParser : Parser {
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 374;
+			State = 385;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case AND:
 				{
-				State = 360;
+				State = 371;
 				Match(AND);
-				State = 361;
+				State = 372;
 				_localctx.rows = number();
-				State = 362;
+				State = 373;
 				rowsWord();
-				State = 363;
+				State = 374;
 				Match(TO);
-				State = 364;
+				State = 375;
 				_localctx.rowsLength = gaugeLength();
 				}
 				break;
 			case TO:
 				{
-				State = 366;
+				State = 377;
 				Match(TO);
-				State = 367;
+				State = 378;
 				_localctx.stitchesLength = gaugeLength();
-				State = 368;
+				State = 379;
 				Match(COMMA);
-				State = 369;
+				State = 380;
 				_localctx.rows = number();
-				State = 370;
+				State = 381;
 				rowsWord();
-				State = 371;
+				State = 382;
 				Match(TO);
-				State = 372;
+				State = 383;
 				_localctx.rowsLength = gaugeLength();
 				}
 				break;
@@ -2019,9 +2062,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 376;
+			State = 387;
 			_localctx.value = number();
-			State = 377;
+			State = 388;
 			_localctx.measure = unit();
 			}
 		}
@@ -2084,46 +2127,46 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 379;
+			State = 390;
 			Match(TURN);
-			State = 380;
+			State = 391;
 			_localctx.by = stitch();
-			State = 384;
+			State = 395;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 381;
+				State = 392;
 				Match(COMMA);
-				State = 382;
+				State = 393;
 				_localctx.nextRow = Match(NEXT);
-				State = 383;
+				State = 394;
 				Match(ROW);
 				}
 			}
 
-			State = 386;
+			State = 397;
 			Match(COLON);
-			State = 387;
+			State = 398;
 			Match(CH);
-			State = 388;
+			State = 399;
 			_localctx.chains = number();
-			State = 393;
+			State = 404;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case COUNTS:
 				{
-				State = 389;
+				State = 400;
 				_localctx.counts = Match(COUNTS);
 				}
 				break;
 			case DOES:
 				{
-				State = 390;
+				State = 401;
 				_localctx.doesNot = Match(DOES);
-				State = 391;
+				State = 402;
 				Match(NOT);
-				State = 392;
+				State = 403;
 				Match(COUNT);
 				}
 				break;
@@ -2133,20 +2176,20 @@ internal partial class TurnrowParser : Parser {
 			default:
 				break;
 			}
-			State = 399;
+			State = 410;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 395;
+				State = 406;
 				Match(COMMA);
-				State = 396;
+				State = 407;
 				_localctx._turnPart = turnPart();
 				_localctx._parts.Add(_localctx._turnPart);
 				}
 				}
-				State = 401;
+				State = 412;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -2187,21 +2230,21 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 40, RULE_turnPart);
 		int _la;
 		try {
-			State = 411;
+			State = 422;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FIRST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 402;
+				State = 413;
 				Match(FIRST);
-				State = 403;
+				State = 414;
 				Match(STITCH);
-				State = 404;
+				State = 415;
 				Match(IN);
-				State = 405;
+				State = 416;
 				_localctx.nth = Match(ORDINAL);
-				State = 406;
+				State = 417;
 				_la = TokenStream.LA(1);
 				if ( !(_la==CHAIN || _la==CH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -2215,13 +2258,13 @@ internal partial class TurnrowParser : Parser {
 			case NOT:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 407;
+				State = 418;
 				Match(NOT);
-				State = 408;
+				State = 419;
 				Match(IN);
-				State = 409;
+				State = 420;
 				Match(THE);
-				State = 410;
+				State = 421;
 				Match(FOUNDATION);
 				}
 				break;
@@ -2265,13 +2308,13 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 413;
+			State = 424;
 			Match(MEASURE);
-			State = 414;
+			State = 425;
 			_localctx.called = name();
-			State = 415;
+			State = 426;
 			Match(IS);
-			State = 416;
+			State = 427;
 			_localctx.value = sum();
 			}
 		}
@@ -2332,19 +2375,19 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 418;
+			State = 429;
 			Match(COUNT);
-			State = 419;
-			_localctx.called = name();
-			State = 420;
-			Match(IS);
 			State = 430;
+			_localctx.called = name();
+			State = 431;
+			Match(IS);
+			State = 441;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
 			case STITCHES:
 				{
-				State = 421;
+				State = 432;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -2354,9 +2397,9 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 422;
+				State = 433;
 				Match(FOR);
-				State = 423;
+				State = 434;
 				_localctx.length = sum();
 				}
 				break;
@@ -2373,6 +2416,7 @@ internal partial class TurnrowParser : Parser {
 			case EXPECT:
 			case FASTEN:
 			case FINISHED:
+			case FLOATS:
 			case FROM:
 			case GAUGE:
 			case HOOK:
@@ -2394,6 +2438,7 @@ internal partial class TurnrowParser : Parser {
 			case SOLID:
 			case STITCH:
 			case STRAIGHT:
+			case STRIPES:
 			case SWATCH:
 			case TERMS:
 			case TURN:
@@ -2486,14 +2531,14 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 424;
+				State = 435;
 				_localctx.value = sum();
-				State = 428;
+				State = 439;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==ROWS || _la==STITCHES) {
 					{
-					State = 425;
+					State = 436;
 					_localctx.of = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -2503,9 +2548,9 @@ internal partial class TurnrowParser : Parser {
 						ErrorHandler.ReportMatch(this);
 					    Consume();
 					}
-					State = 426;
+					State = 437;
 					Match(FOR);
-					State = 427;
+					State = 438;
 					_localctx.length = sum();
 					}
 				}
@@ -2515,20 +2560,20 @@ internal partial class TurnrowParser : Parser {
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 436;
+			State = 447;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 432;
+				State = 443;
 				Match(COMMA);
-				State = 433;
+				State = 444;
 				_localctx._countFix = countFix();
 				_localctx._fixes.Add(_localctx._countFix);
 				}
 				}
-				State = 438;
+				State = 449;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -2570,18 +2615,18 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 439;
+			State = 450;
 			Match(CLAIMS);
-			State = 445;
+			State = 456;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WITHOUT:
 				{
-				State = 440;
+				State = 451;
 				_localctx.without = Match(WITHOUT);
-				State = 441;
+				State = 452;
 				Match(TURNING);
-				State = 442;
+				State = 453;
 				_la = TokenStream.LA(1);
 				if ( !(_la==CHAIN || _la==CH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -2594,9 +2639,9 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case WITH:
 				{
-				State = 443;
+				State = 454;
 				_localctx.with = Match(WITH);
-				State = 444;
+				State = 455;
 				Match(CHAINS);
 				}
 				break;
@@ -2643,9 +2688,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 447;
+			State = 458;
 			Match(BODY);
-			State = 453;
+			State = 464;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -2660,6 +2705,7 @@ internal partial class TurnrowParser : Parser {
 			case EXPECT:
 			case FASTEN:
 			case FINISHED:
+			case FLOATS:
 			case FROM:
 			case GAUGE:
 			case HOOK:
@@ -2681,6 +2727,7 @@ internal partial class TurnrowParser : Parser {
 			case SOLID:
 			case STITCH:
 			case STRAIGHT:
+			case STRIPES:
 			case SWATCH:
 			case TERMS:
 			case TURN:
@@ -2771,17 +2818,17 @@ internal partial class TurnrowParser : Parser {
 			case OZ:
 			case WORD:
 				{
-				State = 448;
+				State = 459;
 				_localctx.table = name();
-				State = 449;
+				State = 460;
 				Match(COMMA);
-				State = 450;
+				State = 461;
 				_localctx.measure = unit();
 				}
 				break;
 			case QUOTED:
 				{
-				State = 452;
+				State = 463;
 				_localctx.file = Match(QUOTED);
 				}
 				break;
@@ -2829,20 +2876,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 455;
+			State = 466;
 			Match(EASE);
-			State = 456;
+			State = 467;
 			_localctx.called = name();
-			State = 457;
+			State = 468;
 			Match(IS);
-			State = 458;
+			State = 469;
 			_localctx.value = sum();
-			State = 460;
+			State = 471;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==LESS) {
 				{
-				State = 459;
+				State = 470;
 				_localctx.less = Match(LESS);
 				}
 			}
@@ -2898,28 +2945,28 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 462;
+			State = 473;
 			Match(FINISHED);
-			State = 463;
+			State = 474;
 			_localctx.called = name();
-			State = 464;
+			State = 475;
 			Match(IS);
-			State = 465;
+			State = 476;
 			_localctx.value = expected();
-			State = 470;
+			State = 481;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 466;
+				State = 477;
 				Match(COMMA);
-				State = 467;
+				State = 478;
 				_localctx._finishedPart = finishedPart();
 				_localctx._parts.Add(_localctx._finishedPart);
 				}
 				}
-				State = 472;
+				State = 483;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -2958,26 +3005,26 @@ internal partial class TurnrowParser : Parser {
 		FinishedPartContext _localctx = new FinishedPartContext(Context, State);
 		EnterRule(_localctx, 54, RULE_finishedPart);
 		try {
-			State = 479;
+			State = 490;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case OPENS:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 473;
+				State = 484;
 				_localctx.opens = Match(OPENS);
 				}
 				break;
 			case STRETCHES:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 474;
+				State = 485;
 				Match(STRETCHES);
-				State = 475;
+				State = 486;
 				Match(BY);
-				State = 476;
+				State = 487;
 				_localctx.stretch = number();
-				State = 477;
+				State = 488;
 				Match(PERCENT);
 				}
 				break;
@@ -3025,25 +3072,25 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 481;
+			State = 492;
 			Match(ACCEPT);
-			State = 482;
+			State = 493;
 			_localctx.called = name();
-			State = 485;
+			State = 496;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==OF) {
 				{
-				State = 483;
+				State = 494;
 				Match(OF);
-				State = 484;
+				State = 495;
 				_localctx.which = name();
 				}
 			}
 
-			State = 487;
+			State = 498;
 			Match(COLON);
-			State = 488;
+			State = 499;
 			_localctx.reason = Match(QUOTED);
 			}
 		}
@@ -3105,27 +3152,27 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 490;
+			State = 501;
 			Match(SWATCH);
-			State = 491;
+			State = 502;
 			_localctx.by = stitch();
-			State = 492;
+			State = 503;
 			Match(COLON);
-			State = 493;
+			State = 504;
 			_localctx.stitches = number();
-			State = 494;
+			State = 505;
 			stitchesWord();
-			State = 495;
+			State = 506;
 			Match(AND);
-			State = 496;
+			State = 507;
 			_localctx.rows = number();
-			State = 497;
+			State = 508;
 			rowsWord();
-			State = 498;
+			State = 509;
 			Match(WEIGH);
-			State = 499;
+			State = 510;
 			_localctx.value = number();
-			State = 500;
+			State = 511;
 			_localctx.unitWord = TokenStream.LT(1);
 			_la = TokenStream.LA(1);
 			if ( !(_la==G || _la==OZ) ) {
@@ -3135,14 +3182,14 @@ internal partial class TurnrowParser : Parser {
 				ErrorHandler.ReportMatch(this);
 			    Consume();
 			}
-			State = 503;
+			State = 514;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 501;
+				State = 512;
 				Match(COMMA);
-				State = 502;
+				State = 513;
 				_localctx.yarn = name();
 				}
 			}
@@ -3198,31 +3245,31 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 505;
+			State = 516;
 			Match(MADE);
-			State = 506;
+			State = 517;
 			_localctx.size = sizeName();
-			State = 507;
+			State = 518;
 			Match(COLON);
-			State = 508;
+			State = 519;
 			_localctx.piece = name();
-			State = 509;
+			State = 520;
 			_localctx._madePart = madePart();
 			_localctx._parts.Add(_localctx._madePart);
-			State = 514;
+			State = 525;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 510;
+				State = 521;
 				Match(COMMA);
-				State = 511;
+				State = 522;
 				_localctx._madePart = madePart();
 				_localctx._parts.Add(_localctx._madePart);
 				}
 				}
-				State = 516;
+				State = 527;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -3266,11 +3313,11 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 517;
+			State = 528;
 			_localctx.value = number();
-			State = 518;
+			State = 529;
 			_localctx.measure = unit();
-			State = 519;
+			State = 530;
 			_localctx.way = TokenStream.LT(1);
 			_la = TokenStream.LA(1);
 			if ( !(_la==HIGH || _la==WIDE) ) {
@@ -3329,40 +3376,40 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 64, RULE_countFix);
 		int _la;
 		try {
-			State = 534;
+			State = 545;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ODD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 521;
+				State = 532;
 				Match(ODD);
 				}
 				break;
 			case EVEN:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 522;
+				State = 533;
 				Match(EVEN);
 				}
 				break;
 			case MULTIPLE:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 523;
+				State = 534;
 				Match(MULTIPLE);
-				State = 524;
+				State = 535;
 				Match(OF);
-				State = 525;
+				State = 536;
 				_localctx.multiple = single();
-				State = 528;
+				State = 539;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==PLUS) {
 					{
-					State = 526;
+					State = 537;
 					Match(PLUS);
-					State = 527;
+					State = 538;
 					_localctx.plus = single();
 					}
 				}
@@ -3372,9 +3419,9 @@ internal partial class TurnrowParser : Parser {
 			case ROUNDED:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 530;
+				State = 541;
 				Match(ROUNDED);
-				State = 531;
+				State = 542;
 				_localctx.way = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==DOWN || _la==UP) ) {
@@ -3389,9 +3436,9 @@ internal partial class TurnrowParser : Parser {
 			case WITHIN:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 532;
+				State = 543;
 				Match(WITHIN);
-				State = 533;
+				State = 544;
 				_localctx.within = sum();
 				}
 				break;
@@ -3428,9 +3475,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 536;
+			State = 547;
 			Match(USE);
-			State = 537;
+			State = 548;
 			_localctx.file = Match(QUOTED);
 			}
 		}
@@ -3469,20 +3516,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 539;
+			State = 550;
 			Match(STITCH);
-			State = 542;
+			State = 553;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case PATTERN:
 				{
-				State = 540;
+				State = 551;
 				_localctx.asPattern = stitchPattern();
 				}
 				break;
 			case WORD:
 				{
-				State = 541;
+				State = 552;
 				_localctx.asSpecial = stitchMade();
 				}
 				break;
@@ -3505,14 +3552,18 @@ internal partial class TurnrowParser : Parser {
 	internal partial class StitchPatternContext : ParserRuleContext {
 		public NameContext called;
 		public IToken picture;
+		public NameContext by;
 		public NumberContext multiple;
 		public NumberContext plus;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode PATTERN() { return GetToken(TurnrowParser.PATTERN, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode OVER() { return GetToken(TurnrowParser.OVER, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode MULTIPLE() { return GetToken(TurnrowParser.MULTIPLE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode OF() { return GetToken(TurnrowParser.OF, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public NameContext name() {
-			return GetRuleContext<NameContext>(0);
+		[System.Diagnostics.DebuggerNonUserCode] public NameContext[] name() {
+			return GetRuleContexts<NameContext>();
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public NameContext name(int i) {
+			return GetRuleContext<NameContext>(i);
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public NumberContext[] number() {
 			return GetRuleContexts<NumberContext>();
@@ -3523,6 +3574,7 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FROM() { return GetToken(TurnrowParser.FROM, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode PLUS() { return GetToken(TurnrowParser.PLUS, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode PICTURE() { return GetToken(TurnrowParser.PICTURE, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode IN() { return GetToken(TurnrowParser.IN, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COMMA() { return GetToken(TurnrowParser.COMMA, 0); }
 		public StitchPatternContext(ParserRuleContext parent, int invokingState)
 			: base(parent, invokingState)
@@ -3539,25 +3591,37 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 544;
+			State = 555;
 			Match(PATTERN);
-			State = 545;
+			State = 556;
 			_localctx.called = name();
-			State = 551;
+			State = 566;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==FROM) {
 				{
-				State = 546;
+				State = 557;
 				Match(FROM);
-				State = 547;
+				State = 558;
 				_localctx.picture = Match(PICTURE);
-				State = 549;
+				State = 561;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				if (_la==IN) {
+					{
+					State = 559;
+					Match(IN);
+					State = 560;
+					_localctx.by = name();
+					}
+				}
+
+				State = 564;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==COMMA) {
 					{
-					State = 548;
+					State = 563;
 					Match(COMMA);
 					}
 				}
@@ -3565,22 +3629,22 @@ internal partial class TurnrowParser : Parser {
 				}
 			}
 
-			State = 553;
+			State = 568;
 			Match(OVER);
-			State = 554;
+			State = 569;
 			Match(MULTIPLE);
-			State = 555;
+			State = 570;
 			Match(OF);
-			State = 556;
+			State = 571;
 			_localctx.multiple = number();
-			State = 559;
+			State = 574;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==PLUS) {
 				{
-				State = 557;
+				State = 572;
 				Match(PLUS);
-				State = 558;
+				State = 573;
 				_localctx.plus = number();
 				}
 			}
@@ -3602,14 +3666,18 @@ internal partial class TurnrowParser : Parser {
 		public IToken letter;
 		public IToken which;
 		public ItemsContext words;
+		public NameContext yarn;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode KEY() { return GetToken(TurnrowParser.KEY, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode IS() { return GetToken(TurnrowParser.IS, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode OPEN() { return GetToken(TurnrowParser.OPEN, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CLOSE() { return GetToken(TurnrowParser.CLOSE, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode QUOTED() { return GetToken(TurnrowParser.QUOTED, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ItemsContext items() {
 			return GetRuleContext<ItemsContext>(0);
 		}
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode QUOTED() { return GetToken(TurnrowParser.QUOTED, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public NameContext name() {
+			return GetRuleContext<NameContext>(0);
+		}
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FIRST() { return GetToken(TurnrowParser.FIRST, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LAST() { return GetToken(TurnrowParser.LAST, 0); }
 		public KeyLineContext(ParserRuleContext parent, int invokingState)
@@ -3627,21 +3695,21 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 561;
+			State = 576;
 			Match(KEY);
-			State = 564;
+			State = 579;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case QUOTED:
 				{
-				State = 562;
+				State = 577;
 				_localctx.letter = Match(QUOTED);
 				}
 				break;
 			case FIRST:
 			case LAST:
 				{
-				State = 563;
+				State = 578;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==FIRST || _la==LAST) ) {
@@ -3656,14 +3724,153 @@ internal partial class TurnrowParser : Parser {
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 566;
+			State = 581;
 			Match(IS);
-			State = 567;
-			Match(OPEN);
-			State = 568;
-			_localctx.words = items();
-			State = 569;
-			Match(CLOSE);
+			State = 587;
+			ErrorHandler.Sync(this);
+			switch (TokenStream.LA(1)) {
+			case OPEN:
+				{
+				State = 582;
+				Match(OPEN);
+				State = 583;
+				_localctx.words = items();
+				State = 584;
+				Match(CLOSE);
+				}
+				break;
+			case ACCEPT:
+			case ADD:
+			case BEGIN:
+			case BODY:
+			case CHAIN:
+			case CLAIMS:
+			case COUNT:
+			case DIVIDE:
+			case EASE:
+			case EXPECT:
+			case FASTEN:
+			case FINISHED:
+			case FLOATS:
+			case FROM:
+			case GAUGE:
+			case HOOK:
+			case KEY:
+			case LEFT:
+			case MADE:
+			case MARK:
+			case MEASURE:
+			case NOTATION:
+			case NOTION:
+			case PATTERN:
+			case PIECE:
+			case REPEAT:
+			case RIGHT:
+			case SEAM:
+			case SHAPE:
+			case SIZES:
+			case SKILL:
+			case SOLID:
+			case STITCH:
+			case STRAIGHT:
+			case STRIPES:
+			case SWATCH:
+			case TERMS:
+			case TURN:
+			case USE:
+			case VERSION:
+			case WEARER:
+			case WEAVE:
+			case YARN:
+			case AFTER:
+			case ALL:
+			case ALONG:
+			case APART:
+			case ARE:
+			case BEFORE:
+			case BUT:
+			case CH:
+			case CHAINS:
+			case CORNER:
+			case COUNTS:
+			case CUP:
+			case DOES:
+			case DOWN:
+			case EACH:
+			case EASING:
+			case EDGE:
+			case EDGES:
+			case END:
+			case ENDS:
+			case EVEN:
+			case EVERY:
+			case EXTRA:
+			case FACING:
+			case FLAT:
+			case FOUNDATION:
+			case HERE:
+			case HIGH:
+			case IS:
+			case LATER:
+			case LEAST:
+			case LESS:
+			case LIE:
+			case LONGER:
+			case MAKE:
+			case MIRRORED:
+			case MORE_WORD:
+			case MOST:
+			case MULTIPLE:
+			case NEXT:
+			case NOT:
+			case ODD:
+			case OF:
+			case OFF:
+			case ON:
+			case ONE:
+			case OPENS:
+			case OPPOSITE:
+			case ORDER:
+			case OVER:
+			case PICKED:
+			case PICTURE:
+			case PLACE:
+			case PLAIN:
+			case REMAIN:
+			case REPEATS:
+			case REST:
+			case ROUNDED:
+			case RUFFLE:
+			case SAME:
+			case SKIPPED:
+			case SKIPPING:
+			case SLIPPING:
+			case STACKED:
+			case STAGGERED:
+			case STRETCHES:
+			case THEN:
+			case THICK:
+			case TIMES:
+			case TURNED:
+			case TURNING:
+			case TURNS:
+			case UP:
+			case WEIGH:
+			case WEIGHT:
+			case WIDE:
+			case WITHIN:
+			case WORKING:
+			case G:
+			case OZ:
+			case WORD:
+				{
+				State = 586;
+				_localctx.yarn = name();
+				}
+				break;
+			default:
+				throw new NoViableAltException(this);
+			}
 			}
 		}
 		catch (RecognitionException re) {
@@ -3694,7 +3901,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 571;
+			State = 589;
 			_localctx.cells = Match(PICTURE_ROW);
 			}
 		}
@@ -3739,33 +3946,33 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 573;
+			State = 591;
 			_localctx.called = Match(WORD);
-			State = 576;
+			State = 594;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==OF) {
 				{
-				State = 574;
+				State = 592;
 				Match(OF);
-				State = 575;
+				State = 593;
 				_localctx.by = Match(WORD);
 				}
 			}
 
-			State = 579;
+			State = 597;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==QUOTED) {
 				{
-				State = 578;
+				State = 596;
 				_localctx.text = Match(QUOTED);
 				}
 			}
 
-			State = 581;
+			State = 599;
 			Match(IS);
-			State = 582;
+			State = 600;
 			_localctx.made = items();
 			}
 		}
@@ -3813,40 +4020,40 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 584;
+			State = 602;
 			Match(PIECE);
-			State = 585;
+			State = 603;
 			_localctx.called = name();
-			State = 589;
+			State = 607;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 586;
+				State = 604;
 				Match(COMMA);
-				State = 587;
+				State = 605;
 				Match(MAKE);
-				State = 588;
+				State = 606;
 				_localctx.copies = Match(NUMBER);
 				}
 			}
 
-			State = 592;
+			State = 610;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==FROM || _la==ACROSS || _la==IS || _la==PICKED) {
 				{
-				State = 591;
+				State = 609;
 				_localctx.begun = origin();
 				}
 			}
 
-			State = 595;
+			State = 613;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 594;
+				State = 612;
 				_localctx.claimed = claim();
 				}
 			}
@@ -3939,30 +4146,30 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 80, RULE_origin);
 		int _la;
 		try {
-			State = 647;
+			State = 665;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FROM:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 597;
+				State = 615;
 				Match(FROM);
-				State = 598;
+				State = 616;
 				_localctx.piece = name();
-				State = 599;
+				State = 617;
 				Match(COLON);
-				State = 600;
+				State = 618;
 				_localctx.part = count();
-				State = 605;
+				State = 623;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==STITCH || _la==STITCHES) {
 					{
-					State = 601;
+					State = 619;
 					stitchesWord();
-					State = 602;
+					State = 620;
 					Match(AT);
-					State = 603;
+					State = 621;
 					_localctx.at = edge();
 					}
 				}
@@ -3972,22 +4179,22 @@ internal partial class TurnrowParser : Parser {
 			case IS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 607;
+				State = 625;
 				Match(IS);
-				State = 608;
+				State = 626;
 				_localctx.piece = name();
-				State = 609;
+				State = 627;
 				Match(MIRRORED);
-				State = 613;
+				State = 631;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==COMMA) {
 					{
-					State = 610;
+					State = 628;
 					Match(COMMA);
-					State = 611;
+					State = 629;
 					_localctx.turned = Match(TURNED);
-					State = 612;
+					State = 630;
 					Match(OVER);
 					}
 				}
@@ -3997,25 +4204,25 @@ internal partial class TurnrowParser : Parser {
 			case ACROSS:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 615;
+				State = 633;
 				Match(ACROSS);
-				State = 616;
+				State = 634;
 				_localctx._acrossPart = acrossPart();
 				_localctx._over.Add(_localctx._acrossPart);
-				State = 621;
+				State = 639;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 617;
+					State = 635;
 					Match(COMMA);
-					State = 618;
+					State = 636;
 					_localctx._acrossPart = acrossPart();
 					_localctx._over.Add(_localctx._acrossPart);
 					}
 					}
-					State = 623;
+					State = 641;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -4024,67 +4231,67 @@ internal partial class TurnrowParser : Parser {
 			case PICKED:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 624;
+				State = 642;
 				Match(PICKED);
-				State = 625;
+				State = 643;
 				Match(UP);
-				State = 628;
+				State = 646;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ALONG:
 					{
-					State = 626;
+					State = 644;
 					Match(ALONG);
 					}
 					break;
 				case AROUND:
 					{
-					State = 627;
+					State = 645;
 					_localctx.round = Match(AROUND);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 630;
+				State = 648;
 				_localctx._along = along();
 				_localctx._walks.Add(_localctx._along);
-				State = 635;
+				State = 653;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==AND) {
 					{
 					{
-					State = 631;
+					State = 649;
 					Match(AND);
-					State = 632;
+					State = 650;
 					_localctx._along = along();
 					_localctx._walks.Add(_localctx._along);
 					}
 					}
-					State = 637;
+					State = 655;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 638;
+				State = 656;
 				Match(COLON);
-				State = 639;
+				State = 657;
 				_localctx._rate = rate();
 				_localctx._rates.Add(_localctx._rate);
-				State = 644;
+				State = 662;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 640;
+					State = 658;
 					Match(COMMA);
-					State = 641;
+					State = 659;
 					_localctx._rate = rate();
 					_localctx._rates.Add(_localctx._rate);
 					}
 					}
-					State = 646;
+					State = 664;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -4129,21 +4336,21 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 650;
+			State = 668;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 649;
+				State = 667;
 				_localctx._acrossWord = acrossWord();
 				_localctx._words.Add(_localctx._acrossWord);
 				}
 				}
-				State = 652;
+				State = 670;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843799554852197L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 11317091691967L) != 0) );
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127296L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611687599109704393L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 22634183383935L) != 0) );
 			}
 		}
 		catch (RecognitionException re) {
@@ -4174,7 +4381,7 @@ internal partial class TurnrowParser : Parser {
 		AcrossWordContext _localctx = new AcrossWordContext(Context, State);
 		EnterRule(_localctx, 84, RULE_acrossWord);
 		try {
-			State = 656;
+			State = 674;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -4189,6 +4396,7 @@ internal partial class TurnrowParser : Parser {
 			case EXPECT:
 			case FASTEN:
 			case FINISHED:
+			case FLOATS:
 			case FROM:
 			case GAUGE:
 			case HOOK:
@@ -4210,6 +4418,7 @@ internal partial class TurnrowParser : Parser {
 			case SOLID:
 			case STITCH:
 			case STRAIGHT:
+			case STRIPES:
 			case SWATCH:
 			case TERMS:
 			case TURN:
@@ -4301,14 +4510,14 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 654;
+				State = 672;
 				name();
 				}
 				break;
 			case FIRST:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 655;
+				State = 673;
 				Match(FIRST);
 				}
 				break;
@@ -4363,35 +4572,35 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 659;
+			State = 677;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 658;
+				State = 676;
 				_localctx._walkWord = walkWord();
 				_localctx._words.Add(_localctx._walkWord);
 				}
 				}
-				State = 661;
+				State = 679;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611686036145242112L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843249799038309L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 11317091757503L) != 0) );
-			State = 667;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -35434594304L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611686499598076617L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 22634183515007L) != 0) );
+			State = 685;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 663;
+				State = 681;
 				Match(COMMA);
-				State = 664;
+				State = 682;
 				_localctx._alongPart = alongPart();
 				_localctx._parts.Add(_localctx._alongPart);
 				}
 				}
-				State = 669;
+				State = 687;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -4430,7 +4639,7 @@ internal partial class TurnrowParser : Parser {
 		AlongPartContext _localctx = new AlongPartContext(Context, State);
 		EnterRule(_localctx, 88, RULE_alongPart);
 		try {
-			State = 674;
+			State = 692;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
@@ -4439,7 +4648,7 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 670;
+				State = 688;
 				_localctx.rows = selection();
 				}
 				break;
@@ -4447,9 +4656,9 @@ internal partial class TurnrowParser : Parser {
 			case WS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 671;
+				State = 689;
 				_localctx.facing = side();
-				State = 672;
+				State = 690;
 				Match(FACING);
 				}
 				break;
@@ -4497,20 +4706,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 676;
+			State = 694;
 			Match(BEGIN);
-			State = 677;
+			State = 695;
 			Match(WITH);
-			State = 678;
+			State = 696;
 			_localctx.amount = count();
-			State = 679;
+			State = 697;
 			stitchesWord();
-			State = 681;
+			State = 699;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 680;
+				State = 698;
 				_localctx.claimed = claim();
 				}
 			}
@@ -4553,16 +4762,16 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 683;
+			State = 701;
 			Match(CHAIN);
-			State = 684;
+			State = 702;
 			_localctx.amount = count();
-			State = 686;
+			State = 704;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 685;
+				State = 703;
 				_localctx.claimed = claim();
 				}
 			}
@@ -4613,19 +4822,19 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 94, RULE_edgeLine);
 		int _la;
 		try {
-			State = 702;
+			State = 720;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FROM:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 688;
+				State = 706;
 				Match(FROM);
-				State = 689;
+				State = 707;
 				Match(HERE);
-				State = 690;
+				State = 708;
 				_localctx.at = edge();
-				State = 691;
+				State = 709;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -4634,7 +4843,7 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 692;
+				State = 710;
 				_localctx.called = name();
 				}
 				break;
@@ -4643,21 +4852,21 @@ internal partial class TurnrowParser : Parser {
 			case RIGHT:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 698;
+				State = 716;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case BOTH:
 					{
-					State = 694;
+					State = 712;
 					Match(BOTH);
-					State = 695;
+					State = 713;
 					_localctx.end = Match(EDGES);
 					}
 					break;
 				case LEFT:
 				case RIGHT:
 					{
-					State = 696;
+					State = 714;
 					_localctx.hand = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==LEFT || _la==RIGHT) ) {
@@ -4667,14 +4876,14 @@ internal partial class TurnrowParser : Parser {
 						ErrorHandler.ReportMatch(this);
 					    Consume();
 					}
-					State = 697;
+					State = 715;
 					_localctx.end = Match(EDGE);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 700;
+				State = 718;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -4683,7 +4892,7 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 701;
+				State = 719;
 				_localctx.called = name();
 				}
 				break;
@@ -4724,13 +4933,13 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 704;
+			State = 722;
 			Match(MARK);
-			State = 705;
+			State = 723;
 			Match(NEXT);
-			State = 706;
+			State = 724;
 			Match(ROW);
-			State = 707;
+			State = 725;
 			_localctx.called = name();
 			}
 		}
@@ -4775,27 +4984,27 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 709;
+			State = 727;
 			Match(DIVIDE);
-			State = 710;
+			State = 728;
 			Match(COLON);
-			State = 711;
+			State = 729;
 			_localctx._dividePart = dividePart();
 			_localctx._parts.Add(_localctx._dividePart);
-			State = 716;
+			State = 734;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 712;
+				State = 730;
 				Match(COMMA);
-				State = 713;
+				State = 731;
 				_localctx._dividePart = dividePart();
 				_localctx._parts.Add(_localctx._dividePart);
 				}
 				}
-				State = 718;
+				State = 736;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -4835,15 +5044,15 @@ internal partial class TurnrowParser : Parser {
 		DividePartContext _localctx = new DividePartContext(Context, State);
 		EnterRule(_localctx, 100, RULE_dividePart);
 		try {
-			State = 725;
+			State = 743;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case SKIP_WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 719;
+				State = 737;
 				Match(SKIP_WORD);
-				State = 720;
+				State = 738;
 				_localctx.amount = count();
 				}
 				break;
@@ -4860,6 +5069,7 @@ internal partial class TurnrowParser : Parser {
 			case EXPECT:
 			case FASTEN:
 			case FINISHED:
+			case FLOATS:
 			case FROM:
 			case GAUGE:
 			case HOOK:
@@ -4881,6 +5091,7 @@ internal partial class TurnrowParser : Parser {
 			case SOLID:
 			case STITCH:
 			case STRAIGHT:
+			case STRIPES:
 			case SWATCH:
 			case TERMS:
 			case TURN:
@@ -4974,11 +5185,11 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 721;
+				State = 739;
 				_localctx.amount = count();
-				State = 722;
+				State = 740;
 				Match(FOR);
-				State = 723;
+				State = 741;
 				_localctx.called = name();
 				}
 				break;
@@ -5014,9 +5225,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 727;
+			State = 745;
 			Match(FASTEN);
-			State = 728;
+			State = 746;
 			Match(OFF);
 			}
 		}
@@ -5049,12 +5260,209 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 730;
+			State = 748;
 			Match(WEAVE);
-			State = 731;
+			State = 749;
 			Match(IN);
-			State = 732;
+			State = 750;
 			Match(ENDS);
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class WithLineContext : ParserRuleContext {
+		public NameContext yarn;
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode WITH() { return GetToken(TurnrowParser.WITH, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public NameContext name() {
+			return GetRuleContext<NameContext>(0);
+		}
+		public WithLineContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_withLine; } }
+	}
+
+	[RuleVersion(0)]
+	public WithLineContext withLine() {
+		WithLineContext _localctx = new WithLineContext(Context, State);
+		EnterRule(_localctx, 106, RULE_withLine);
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 752;
+			Match(WITH);
+			State = 753;
+			_localctx.yarn = name();
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class StripesLineContext : ParserRuleContext {
+		public StripeContext _stripe;
+		public IList<StripeContext> _parts = new List<StripeContext>();
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode STRIPES() { return GetToken(TurnrowParser.STRIPES, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ARE() { return GetToken(TurnrowParser.ARE, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public StripeContext[] stripe() {
+			return GetRuleContexts<StripeContext>();
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public StripeContext stripe(int i) {
+			return GetRuleContext<StripeContext>(i);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode[] COMMA() { return GetTokens(TurnrowParser.COMMA); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COMMA(int i) {
+			return GetToken(TurnrowParser.COMMA, i);
+		}
+		public StripesLineContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_stripesLine; } }
+	}
+
+	[RuleVersion(0)]
+	public StripesLineContext stripesLine() {
+		StripesLineContext _localctx = new StripesLineContext(Context, State);
+		EnterRule(_localctx, 108, RULE_stripesLine);
+		int _la;
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 755;
+			Match(STRIPES);
+			State = 756;
+			Match(ARE);
+			State = 757;
+			_localctx._stripe = stripe();
+			_localctx._parts.Add(_localctx._stripe);
+			State = 762;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			while (_la==COMMA) {
+				{
+				{
+				State = 758;
+				Match(COMMA);
+				State = 759;
+				_localctx._stripe = stripe();
+				_localctx._parts.Add(_localctx._stripe);
+				}
+				}
+				State = 764;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+			}
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class StripeContext : ParserRuleContext {
+		public NameContext yarn;
+		public CountContext rows;
+		[System.Diagnostics.DebuggerNonUserCode] public RowsWordContext rowsWord() {
+			return GetRuleContext<RowsWordContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public NameContext name() {
+			return GetRuleContext<NameContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public CountContext count() {
+			return GetRuleContext<CountContext>(0);
+		}
+		public StripeContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_stripe; } }
+	}
+
+	[RuleVersion(0)]
+	public StripeContext stripe() {
+		StripeContext _localctx = new StripeContext(Context, State);
+		EnterRule(_localctx, 110, RULE_stripe);
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 765;
+			_localctx.yarn = name();
+			State = 766;
+			_localctx.rows = count();
+			State = 767;
+			rowsWord();
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class FloatsLineContext : ParserRuleContext {
+		public NumberContext most;
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FLOATS() { return GetToken(TurnrowParser.FLOATS, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AT() { return GetToken(TurnrowParser.AT, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode MOST() { return GetToken(TurnrowParser.MOST, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public StitchesWordContext stitchesWord() {
+			return GetRuleContext<StitchesWordContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public NumberContext number() {
+			return GetRuleContext<NumberContext>(0);
+		}
+		public FloatsLineContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_floatsLine; } }
+	}
+
+	[RuleVersion(0)]
+	public FloatsLineContext floatsLine() {
+		FloatsLineContext _localctx = new FloatsLineContext(Context, State);
+		EnterRule(_localctx, 112, RULE_floatsLine);
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 769;
+			Match(FLOATS);
+			State = 770;
+			Match(AT);
+			State = 771;
+			Match(MOST);
+			State = 772;
+			_localctx.most = number();
+			State = 773;
+			stitchesWord();
 			}
 		}
 		catch (RecognitionException re) {
@@ -5097,43 +5505,43 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RowLineContext rowLine() {
 		RowLineContext _localctx = new RowLineContext(Context, State);
-		EnterRule(_localctx, 106, RULE_rowLine);
+		EnterRule(_localctx, 114, RULE_rowLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 734;
+			State = 775;
 			Match(ROW);
-			State = 736;
+			State = 777;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508352L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594021L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 64093649825215L) != 0)) {
+			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127040L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611687601257188041L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 128187299650431L) != 0)) {
 				{
-				State = 735;
+				State = 776;
 				_localctx.from = count();
 				}
 			}
 
-			State = 739;
+			State = 780;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==RS || _la==WS) {
 				{
-				State = 738;
+				State = 779;
 				_localctx.facing = side();
 				}
 			}
 
-			State = 741;
+			State = 782;
 			Match(COLON);
-			State = 742;
+			State = 783;
 			_localctx.words = items();
-			State = 744;
+			State = 785;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 743;
+				State = 784;
 				_localctx.claimed = claim();
 				}
 			}
@@ -5185,39 +5593,39 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RowsLineContext rowsLine() {
 		RowsLineContext _localctx = new RowsLineContext(Context, State);
-		EnterRule(_localctx, 108, RULE_rowsLine);
+		EnterRule(_localctx, 116, RULE_rowsLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 746;
+			State = 787;
 			Match(ROWS);
-			State = 747;
+			State = 788;
 			_localctx.from = count();
-			State = 748;
+			State = 789;
 			Match(TO);
-			State = 749;
+			State = 790;
 			_localctx.to = count();
-			State = 751;
+			State = 792;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==RS || _la==WS) {
 				{
-				State = 750;
+				State = 791;
 				_localctx.facing = side();
 				}
 			}
 
-			State = 753;
+			State = 794;
 			Match(COLON);
-			State = 754;
+			State = 795;
 			_localctx.words = items();
-			State = 756;
+			State = 797;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 755;
+				State = 796;
 				_localctx.claimed = claim();
 				}
 			}
@@ -5258,28 +5666,28 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ItemsContext items() {
 		ItemsContext _localctx = new ItemsContext(Context, State);
-		EnterRule(_localctx, 110, RULE_items);
+		EnterRule(_localctx, 118, RULE_items);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 758;
+			State = 799;
 			_localctx._item = item();
 			_localctx._each.Add(_localctx._item);
-			State = 763;
+			State = 804;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 759;
+				State = 800;
 				Match(COMMA);
-				State = 760;
+				State = 801;
 				_localctx._item = item();
 				_localctx._each.Add(_localctx._item);
 				}
 				}
-				State = 765;
+				State = 806;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -5305,6 +5713,7 @@ internal partial class TurnrowParser : Parser {
 		public PlaceContext at;
 		public IToken later;
 		public NameContext called;
+		public NameContext yarn;
 		public ListContext before;
 		public NameContext _name;
 		public IList<NameContext> _words = new List<NameContext>();
@@ -5347,6 +5756,7 @@ internal partial class TurnrowParser : Parser {
 			return GetRuleContext<NameContext>(i);
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode BRIDGE() { return GetToken(TurnrowParser.BRIDGE, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode WITH() { return GetToken(TurnrowParser.WITH, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ChangeContext change() {
 			return GetRuleContext<ChangeContext>(0);
 		}
@@ -5376,22 +5786,22 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ItemContext item() {
 		ItemContext _localctx = new ItemContext(Context, State);
-		EnterRule(_localctx, 112, RULE_item);
+		EnterRule(_localctx, 120, RULE_item);
 		int _la;
 		try {
-			State = 844;
+			State = 887;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case OPEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 766;
+				State = 807;
 				Match(OPEN);
-				State = 767;
+				State = 808;
 				_localctx.inside = items();
-				State = 768;
+				State = 809;
 				Match(CLOSE);
-				State = 774;
+				State = 815;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case OPEN:
@@ -5407,6 +5817,7 @@ internal partial class TurnrowParser : Parser {
 				case EXPECT:
 				case FASTEN:
 				case FINISHED:
+				case FLOATS:
 				case FROM:
 				case GAUGE:
 				case HOOK:
@@ -5428,6 +5839,7 @@ internal partial class TurnrowParser : Parser {
 				case SOLID:
 				case STITCH:
 				case STRAIGHT:
+				case STRIPES:
 				case SWATCH:
 				case TERMS:
 				case TURN:
@@ -5520,9 +5932,9 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 769;
+					State = 810;
 					_localctx.amount = count();
-					State = 770;
+					State = 811;
 					_localctx.end = Match(TIMES);
 					}
 					break;
@@ -5531,13 +5943,13 @@ internal partial class TurnrowParser : Parser {
 				case TO:
 				case UNTIL:
 					{
-					State = 772;
+					State = 813;
 					_localctx.far = reach();
 					}
 					break;
 				case TOGETHER:
 					{
-					State = 773;
+					State = 814;
 					_localctx.joined = Match(TOGETHER);
 					}
 					break;
@@ -5550,12 +5962,12 @@ internal partial class TurnrowParser : Parser {
 				default:
 					break;
 				}
-				State = 777;
+				State = 818;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 776;
+					State = 817;
 					_localctx.at = place();
 					}
 				}
@@ -5565,14 +5977,14 @@ internal partial class TurnrowParser : Parser {
 			case SKIP_WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 779;
+				State = 820;
 				Match(SKIP_WORD);
-				State = 781;
+				State = 822;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508352L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594021L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 64093649825215L) != 0)) {
+				if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127040L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611687601257188041L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 128187299650431L) != 0)) {
 					{
-					State = 780;
+					State = 821;
 					_localctx.amount = count();
 					}
 				}
@@ -5582,27 +5994,27 @@ internal partial class TurnrowParser : Parser {
 			case SLIP:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 783;
+				State = 824;
 				Match(SLIP);
-				State = 784;
+				State = 825;
 				Match(OVER);
-				State = 785;
+				State = 826;
 				_localctx.amount = count();
 				}
 				break;
 			case LEAVE:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 786;
+				State = 827;
 				Match(LEAVE);
-				State = 790;
+				State = 831;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case THE:
 					{
-					State = 787;
+					State = 828;
 					Match(THE);
-					State = 788;
+					State = 829;
 					Match(REST);
 					}
 					break;
@@ -5619,6 +6031,7 @@ internal partial class TurnrowParser : Parser {
 				case EXPECT:
 				case FASTEN:
 				case FINISHED:
+				case FLOATS:
 				case FROM:
 				case GAUGE:
 				case HOOK:
@@ -5640,6 +6053,7 @@ internal partial class TurnrowParser : Parser {
 				case SOLID:
 				case STITCH:
 				case STRAIGHT:
+				case STRIPES:
 				case SWATCH:
 				case TERMS:
 				case TURN:
@@ -5732,21 +6146,21 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 789;
+					State = 830;
 					_localctx.amount = count();
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 794;
+				State = 835;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FOR) {
 					{
-					State = 792;
+					State = 833;
 					Match(FOR);
-					State = 793;
+					State = 834;
 					_localctx.later = Match(LATER);
 					}
 				}
@@ -5756,35 +6170,44 @@ internal partial class TurnrowParser : Parser {
 			case HOLD:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 796;
+				State = 837;
 				Match(HOLD);
-				State = 797;
+				State = 838;
 				_localctx.amount = count();
-				State = 798;
+				State = 839;
 				Match(FOR);
-				State = 799;
+				State = 840;
 				_localctx.called = name();
 				}
 				break;
 			case BRIDGE:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 801;
+				State = 842;
 				Match(BRIDGE);
-				State = 802;
+				State = 843;
 				_localctx.amount = count();
-				State = 805;
+				State = 846;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FOR) {
 					{
-					State = 803;
+					State = 844;
 					Match(FOR);
-					State = 804;
+					State = 845;
 					_localctx.called = name();
 					}
 				}
 
+				}
+				break;
+			case WITH:
+				EnterOuterAlt(_localctx, 7);
+				{
+				State = 848;
+				Match(WITH);
+				State = 849;
+				_localctx.yarn = name();
 				}
 				break;
 			case ACCEPT:
@@ -5799,6 +6222,7 @@ internal partial class TurnrowParser : Parser {
 			case EXPECT:
 			case FASTEN:
 			case FINISHED:
+			case FLOATS:
 			case FROM:
 			case GAUGE:
 			case HOOK:
@@ -5820,6 +6244,7 @@ internal partial class TurnrowParser : Parser {
 			case SOLID:
 			case STITCH:
 			case STRAIGHT:
+			case STRIPES:
 			case SWATCH:
 			case TERMS:
 			case TURN:
@@ -5914,19 +6339,19 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 			case NUMBER:
 			case FRACTION:
-				EnterOuterAlt(_localctx, 7);
+				EnterOuterAlt(_localctx, 8);
 				{
-				State = 808;
+				State = 851;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==NUMBER || _la==FRACTION) {
 					{
-					State = 807;
+					State = 850;
 					_localctx.before = list();
 					}
 				}
 
-				State = 839;
+				State = 882;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ACCEPT:
@@ -5941,6 +6366,7 @@ internal partial class TurnrowParser : Parser {
 				case EXPECT:
 				case FASTEN:
 				case FINISHED:
+				case FLOATS:
 				case FROM:
 				case GAUGE:
 				case HOOK:
@@ -5962,6 +6388,7 @@ internal partial class TurnrowParser : Parser {
 				case SOLID:
 				case STITCH:
 				case STRAIGHT:
+				case STRIPES:
 				case SWATCH:
 				case TERMS:
 				case TURN:
@@ -6052,35 +6479,35 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case WORD:
 					{
-					State = 811;
+					State = 854;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 810;
+						State = 853;
 						_localctx._name = name();
 						_localctx._words.Add(_localctx._name);
 						}
 						}
-						State = 813;
+						State = 856;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594021L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 11317091691967L) != 0) );
-					State = 832;
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127296L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611687601257188041L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 22634183383935L) != 0) );
+					State = 875;
 					ErrorHandler.Sync(this);
 					switch (TokenStream.LA(1)) {
 					case DEC:
 					case INC:
 						{
-						State = 815;
+						State = 858;
 						_localctx.changed = change();
-						State = 817;
+						State = 860;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-						if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -105570834120448L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628593989L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 64093788237247L) != 0)) {
+						if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127040L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 9223368871195175663L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 256375152948991L) != 0)) {
 							{
-							State = 816;
+							State = 859;
 							_localctx.changedBy = changeAmount();
 							}
 						}
@@ -6098,14 +6525,14 @@ internal partial class TurnrowParser : Parser {
 					case NUMBER:
 					case FRACTION:
 						{
-						State = 819;
+						State = 862;
 						_localctx.worked = stitchAmount();
-						State = 821;
+						State = 864;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 						if (_la==WITH) {
 							{
-							State = 820;
+							State = 863;
 							_localctx.spread = spreading();
 							}
 						}
@@ -6114,41 +6541,41 @@ internal partial class TurnrowParser : Parser {
 						break;
 					case WITH:
 						{
-						State = 823;
+						State = 866;
 						_localctx.spread = spreading();
 						}
 						break;
 					case AT:
 						{
-						State = 824;
+						State = 867;
 						_localctx.ends = atEachEnd();
 						}
 						break;
 					case TOGETHER:
 						{
-						State = 825;
+						State = 868;
 						_localctx.joined = Match(TOGETHER);
 						}
 						break;
 					case ORDINAL:
 						{
-						State = 826;
+						State = 869;
 						_localctx.nth = Match(ORDINAL);
-						State = 828;
+						State = 871;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 						do {
 							{
 							{
-							State = 827;
+							State = 870;
 							_localctx._name = name();
 							_localctx._of.Add(_localctx._name);
 							}
 							}
-							State = 830;
+							State = 873;
 							ErrorHandler.Sync(this);
 							_la = TokenStream.LA(1);
-						} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594021L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 11317091691967L) != 0) );
+						} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127296L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611687601257188041L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 22634183383935L) != 0) );
 						}
 						break;
 					case Eof:
@@ -6165,14 +6592,14 @@ internal partial class TurnrowParser : Parser {
 				case DEC:
 				case INC:
 					{
-					State = 834;
+					State = 877;
 					_localctx.changed = change();
-					State = 836;
+					State = 879;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-					if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -105570834120448L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628593989L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 64093788237247L) != 0)) {
+					if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127040L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 9223368871195175663L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 256375152948991L) != 0)) {
 						{
-						State = 835;
+						State = 878;
 						_localctx.changedBy = changeAmount();
 						}
 					}
@@ -6181,19 +6608,19 @@ internal partial class TurnrowParser : Parser {
 					break;
 				case AT:
 					{
-					State = 838;
+					State = 881;
 					_localctx.ends = atEachEnd();
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 842;
+				State = 885;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 841;
+					State = 884;
 					_localctx.at = place();
 					}
 				}
@@ -6239,23 +6666,23 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SpreadingContext spreading() {
 		SpreadingContext _localctx = new SpreadingContext(Context, State);
-		EnterRule(_localctx, 114, RULE_spreading);
+		EnterRule(_localctx, 122, RULE_spreading);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 846;
+			State = 889;
 			Match(WITH);
-			State = 847;
+			State = 890;
 			Match(OPEN);
-			State = 848;
+			State = 891;
 			_localctx.inside = items();
-			State = 849;
+			State = 892;
 			Match(CLOSE);
-			State = 850;
+			State = 893;
 			_localctx.amount = count();
-			State = 851;
+			State = 894;
 			Match(TIMES);
-			State = 852;
+			State = 895;
 			Match(EVENLY);
 			}
 		}
@@ -6284,15 +6711,15 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public AtEachEndContext atEachEnd() {
 		AtEachEndContext _localctx = new AtEachEndContext(Context, State);
-		EnterRule(_localctx, 116, RULE_atEachEnd);
+		EnterRule(_localctx, 124, RULE_atEachEnd);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 854;
+			State = 897;
 			Match(AT);
-			State = 855;
+			State = 898;
 			Match(EACH);
-			State = 856;
+			State = 899;
 			Match(END);
 			}
 		}
@@ -6334,10 +6761,10 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StitchAmountContext stitchAmount() {
 		StitchAmountContext _localctx = new StitchAmountContext(Context, State);
-		EnterRule(_localctx, 118, RULE_stitchAmount);
+		EnterRule(_localctx, 126, RULE_stitchAmount);
 		int _la;
 		try {
-			State = 871;
+			State = 914;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case PLUS:
@@ -6346,18 +6773,18 @@ internal partial class TurnrowParser : Parser {
 			case X:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 859;
+				State = 902;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 858;
+					State = 901;
 					_localctx._countOperation = countOperation();
 					_localctx._operations.Add(_localctx._countOperation);
 					}
 					}
-					State = 861;
+					State = 904;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0) );
@@ -6367,20 +6794,20 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 863;
+				State = 906;
 				_localctx.first = list();
-				State = 867;
+				State = 910;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0)) {
 					{
 					{
-					State = 864;
+					State = 907;
 					_localctx._countOperation = countOperation();
 					_localctx._operations.Add(_localctx._countOperation);
 					}
 					}
-					State = 869;
+					State = 912;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -6392,7 +6819,7 @@ internal partial class TurnrowParser : Parser {
 			case UNTIL:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 870;
+				State = 913;
 				_localctx.far = reach();
 				}
 				break;
@@ -6432,10 +6859,10 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ChangeAmountContext changeAmount() {
 		ChangeAmountContext _localctx = new ChangeAmountContext(Context, State);
-		EnterRule(_localctx, 120, RULE_changeAmount);
+		EnterRule(_localctx, 128, RULE_changeAmount);
 		int _la;
 		try {
-			State = 878;
+			State = 921;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case OPEN:
@@ -6451,6 +6878,7 @@ internal partial class TurnrowParser : Parser {
 			case EXPECT:
 			case FASTEN:
 			case FINISHED:
+			case FLOATS:
 			case FROM:
 			case GAUGE:
 			case HOOK:
@@ -6472,6 +6900,7 @@ internal partial class TurnrowParser : Parser {
 			case SOLID:
 			case STITCH:
 			case STRAIGHT:
+			case STRIPES:
 			case SWATCH:
 			case TERMS:
 			case TURN:
@@ -6565,14 +6994,14 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 873;
+				State = 916;
 				_localctx.amount = count();
-				State = 875;
+				State = 918;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==EVENLY) {
 					{
-					State = 874;
+					State = 917;
 					_localctx.evenly = Match(EVENLY);
 					}
 				}
@@ -6585,7 +7014,7 @@ internal partial class TurnrowParser : Parser {
 			case UNTIL:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 877;
+				State = 920;
 				_localctx.far = reach();
 				}
 				break;
@@ -6627,52 +7056,52 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ReachContext reach() {
 		ReachContext _localctx = new ReachContext(Context, State);
-		EnterRule(_localctx, 122, RULE_reach);
+		EnterRule(_localctx, 130, RULE_reach);
 		int _la;
 		try {
-			State = 891;
+			State = 934;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACROSS:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 880;
+				State = 923;
 				Match(ACROSS);
 				}
 				break;
 			case AROUND:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 881;
+				State = 924;
 				Match(AROUND);
 				}
 				break;
 			case TO:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 882;
+				State = 925;
 				Match(TO);
-				State = 883;
+				State = 926;
 				_localctx.corner = Match(CORNER);
 				}
 				break;
 			case UNTIL:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 884;
+				State = 927;
 				Match(UNTIL);
-				State = 885;
+				State = 928;
 				_localctx.remain = count();
-				State = 886;
+				State = 929;
 				Match(REMAIN);
-				State = 889;
+				State = 932;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==BEFORE) {
 					{
-					State = 887;
+					State = 930;
 					Match(BEFORE);
-					State = 888;
+					State = 931;
 					_localctx.corner = Match(CORNER);
 					}
 				}
@@ -6747,14 +7176,14 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public PlaceContext place() {
 		PlaceContext _localctx = new PlaceContext(Context, State);
-		EnterRule(_localctx, 124, RULE_place);
+		EnterRule(_localctx, 132, RULE_place);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 893;
+			State = 936;
 			Match(IN);
-			State = 960;
+			State = 1003;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FIRST:
@@ -6762,66 +7191,66 @@ internal partial class TurnrowParser : Parser {
 			case NEXT:
 			case SAME:
 				{
-				State = 894;
+				State = 937;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
-				if ( !(((((_la - 94)) & ~0x3f) == 0 && ((1L << (_la - 94)) & 4398047560193L) != 0)) ) {
+				if ( !(((((_la - 96)) & ~0x3f) == 0 && ((1L << (_la - 96)) & 4398047560193L) != 0)) ) {
 					_localctx.which = ErrorHandler.RecoverInline(this);
 				}
 				else {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 898;
+				State = 941;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594021L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 11317091691967L) != 0)) {
+				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127296L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611687601257188041L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 22634183383935L) != 0)) {
 					{
 					{
-					State = 895;
+					State = 938;
 					_localctx._name = name();
 					_localctx._kind.Add(_localctx._name);
 					}
 					}
-					State = 900;
+					State = 943;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 907;
+				State = 950;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AND) {
 					{
-					State = 901;
+					State = 944;
 					Match(AND);
-					State = 903;
+					State = 946;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 902;
+						State = 945;
 						_localctx._name = name();
 						_localctx._also.Add(_localctx._name);
 						}
 						}
-						State = 905;
+						State = 948;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594021L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 11317091691967L) != 0) );
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127296L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611687601257188041L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 22634183383935L) != 0) );
 					}
 				}
 
-				State = 913;
+				State = 956;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==UNTIL) {
 					{
-					State = 909;
+					State = 952;
 					_localctx.until = Match(UNTIL);
-					State = 910;
+					State = 953;
 					_localctx.remain = count();
-					State = 911;
+					State = 954;
 					Match(REMAIN);
 					}
 				}
@@ -6830,107 +7259,107 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EACH:
 				{
-				State = 915;
+				State = 958;
 				_localctx.which = Match(EACH);
-				State = 919;
+				State = 962;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594021L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 11317091691967L) != 0)) {
+				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127296L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611687601257188041L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 22634183383935L) != 0)) {
 					{
 					{
-					State = 916;
+					State = 959;
 					_localctx._name = name();
 					_localctx._kind.Add(_localctx._name);
 					}
 					}
-					State = 921;
+					State = 964;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 940;
+				State = 983;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AND) {
 					{
-					State = 922;
+					State = 965;
 					Match(AND);
-					State = 924;
+					State = 967;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==NUMBER || _la==FRACTION) {
 						{
-						State = 923;
+						State = 966;
 						_localctx.many = list();
 						}
 					}
 
-					State = 927;
+					State = 970;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 926;
+						State = 969;
 						_localctx._name = name();
 						_localctx._also.Add(_localctx._name);
 						}
 						}
-						State = 929;
+						State = 972;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594021L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 11317091691967L) != 0) );
-					State = 938;
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127296L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611687601257188041L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 22634183383935L) != 0) );
+					State = 981;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==IN) {
 						{
-						State = 931;
+						State = 974;
 						Match(IN);
-						State = 932;
+						State = 975;
 						Match(EACH);
-						State = 934;
+						State = 977;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 						do {
 							{
 							{
-							State = 933;
+							State = 976;
 							_localctx._name = name();
 							_localctx._other.Add(_localctx._name);
 							}
 							}
-							State = 936;
+							State = 979;
 							ErrorHandler.Sync(this);
 							_la = TokenStream.LA(1);
-						} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594021L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 11317091691967L) != 0) );
+						} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127296L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611687601257188041L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 22634183383935L) != 0) );
 						}
 					}
 
 					}
 				}
 
-				State = 948;
+				State = 991;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ACROSS:
 					{
-					State = 942;
+					State = 985;
 					Match(ACROSS);
 					}
 					break;
 				case AROUND:
 					{
-					State = 943;
+					State = 986;
 					Match(AROUND);
 					}
 					break;
 				case UNTIL:
 					{
-					State = 944;
+					State = 987;
 					_localctx.until = Match(UNTIL);
-					State = 945;
+					State = 988;
 					_localctx.remain = count();
-					State = 946;
+					State = 989;
 					Match(REMAIN);
 					}
 					break;
@@ -6946,43 +7375,43 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case CORNER:
 				{
-				State = 950;
+				State = 993;
 				_localctx.which = Match(CORNER);
 				}
 				break;
 			case SKIPPED:
 				{
-				State = 951;
+				State = 994;
 				_localctx.which = Match(SKIPPED);
 				}
 				break;
 			case ONE:
 				{
-				State = 952;
+				State = 995;
 				_localctx.which = Match(ONE);
-				State = 953;
+				State = 996;
 				Match(PLACE);
 				}
 				break;
 			case ORDINAL:
 				{
-				State = 954;
+				State = 997;
 				_localctx.which = Match(ORDINAL);
-				State = 956;
+				State = 999;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 955;
+					State = 998;
 					_localctx._name = name();
 					_localctx._kind.Add(_localctx._name);
 					}
 					}
-					State = 958;
+					State = 1001;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594021L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 11317091691967L) != 0) );
+				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127296L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611687601257188041L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 22634183383935L) != 0) );
 				}
 				break;
 			default:
@@ -7037,71 +7466,71 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RepeatLineContext repeatLine() {
 		RepeatLineContext _localctx = new RepeatLineContext(Context, State);
-		EnterRule(_localctx, 126, RULE_repeatLine);
+		EnterRule(_localctx, 134, RULE_repeatLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 962;
+			State = 1005;
 			Match(REPEAT);
-			State = 970;
+			State = 1013;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
 				{
-				State = 963;
+				State = 1006;
 				Match(ROWS);
-				State = 964;
+				State = 1007;
 				_localctx.from = count();
-				State = 965;
+				State = 1008;
 				Match(TO);
-				State = 966;
+				State = 1009;
 				_localctx.to = count();
 				}
 				break;
 			case ROW:
 				{
-				State = 968;
+				State = 1011;
 				Match(ROW);
-				State = 969;
+				State = 1012;
 				_localctx.from = count();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 983;
+			State = 1026;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 972;
+				State = 1015;
 				Match(COMMA);
-				State = 973;
+				State = 1016;
 				_localctx.times = count();
-				State = 981;
+				State = 1024;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case MORE_WORD:
 					{
-					State = 974;
+					State = 1017;
 					_localctx.more = Match(MORE_WORD);
-					State = 975;
+					State = 1018;
 					Match(TIMES);
 					}
 					break;
 				case TIMES:
 					{
-					State = 976;
+					State = 1019;
 					_localctx.end = Match(TIMES);
-					State = 979;
+					State = 1022;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==IN) {
 						{
-						State = 977;
+						State = 1020;
 						_localctx.inAll = Match(IN);
-						State = 978;
+						State = 1021;
 						Match(ALL);
 						}
 					}
@@ -7114,12 +7543,12 @@ internal partial class TurnrowParser : Parser {
 				}
 			}
 
-			State = 986;
+			State = 1029;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 985;
+				State = 1028;
 				_localctx.claimed = claim();
 				}
 			}
@@ -7166,36 +7595,36 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ForLineContext forLine() {
 		ForLineContext _localctx = new ForLineContext(Context, State);
-		EnterRule(_localctx, 128, RULE_forLine);
+		EnterRule(_localctx, 136, RULE_forLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 988;
+			State = 1031;
 			Match(FOR);
-			State = 989;
+			State = 1032;
 			_localctx._sizeRange = sizeRange();
 			_localctx._sizes.Add(_localctx._sizeRange);
-			State = 994;
+			State = 1037;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 990;
+				State = 1033;
 				Match(COMMA);
-				State = 991;
+				State = 1034;
 				_localctx._sizeRange = sizeRange();
 				_localctx._sizes.Add(_localctx._sizeRange);
 				}
 				}
-				State = 996;
+				State = 1039;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 997;
+			State = 1040;
 			Match(COLON);
-			State = 998;
+			State = 1041;
 			_localctx.done = sizedLine();
 			}
 		}
@@ -7230,21 +7659,21 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SizeRangeContext sizeRange() {
 		SizeRangeContext _localctx = new SizeRangeContext(Context, State);
-		EnterRule(_localctx, 130, RULE_sizeRange);
+		EnterRule(_localctx, 138, RULE_sizeRange);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1000;
+			State = 1043;
 			_localctx.first = sizeName();
-			State = 1003;
+			State = 1046;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==TO) {
 				{
-				State = 1001;
+				State = 1044;
 				Match(TO);
-				State = 1002;
+				State = 1045;
 				_localctx.last = sizeName();
 				}
 			}
@@ -7274,6 +7703,8 @@ internal partial class TurnrowParser : Parser {
 		public AddLineContext asAdd;
 		public ShapeLineContext asShape;
 		public SolidLineContext asSolid;
+		public WithLineContext asWith;
+		public StripesLineContext asStripes;
 		[System.Diagnostics.DebuggerNonUserCode] public TurnLineContext turnLine() {
 			return GetRuleContext<TurnLineContext>(0);
 		}
@@ -7307,6 +7738,12 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public SolidLineContext solidLine() {
 			return GetRuleContext<SolidLineContext>(0);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public WithLineContext withLine() {
+			return GetRuleContext<WithLineContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public StripesLineContext stripesLine() {
+			return GetRuleContext<StripesLineContext>(0);
+		}
 		public SizedLineContext(ParserRuleContext parent, int invokingState)
 			: base(parent, invokingState)
 		{
@@ -7317,15 +7754,15 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SizedLineContext sizedLine() {
 		SizedLineContext _localctx = new SizedLineContext(Context, State);
-		EnterRule(_localctx, 132, RULE_sizedLine);
+		EnterRule(_localctx, 140, RULE_sizedLine);
 		try {
-			State = 1016;
+			State = 1061;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case TURN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1005;
+				State = 1048;
 				_localctx.asTurn = turnLine();
 				}
 				break;
@@ -7335,71 +7772,85 @@ internal partial class TurnrowParser : Parser {
 			case RIGHT:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1006;
+				State = 1049;
 				_localctx.asEdge = edgeLine();
 				}
 				break;
 			case MARK:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1007;
+				State = 1050;
 				_localctx.asMark = markLine();
 				}
 				break;
 			case ROW:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1008;
+				State = 1051;
 				_localctx.asRow = rowLine();
 				}
 				break;
 			case ROWS:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1009;
+				State = 1052;
 				_localctx.asRows = rowsLine();
 				}
 				break;
 			case REPEAT:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 1010;
+				State = 1053;
 				_localctx.asRepeat = repeatLine();
 				}
 				break;
 			case STRAIGHT:
 				EnterOuterAlt(_localctx, 7);
 				{
-				State = 1011;
+				State = 1054;
 				_localctx.asStraight = straightLine();
 				}
 				break;
 			case LEAVE:
 				EnterOuterAlt(_localctx, 8);
 				{
-				State = 1012;
+				State = 1055;
 				_localctx.asLeave = leaveLine();
 				}
 				break;
 			case ADD:
 				EnterOuterAlt(_localctx, 9);
 				{
-				State = 1013;
+				State = 1056;
 				_localctx.asAdd = addLine();
 				}
 				break;
 			case SHAPE:
 				EnterOuterAlt(_localctx, 10);
 				{
-				State = 1014;
+				State = 1057;
 				_localctx.asShape = shapeLine();
 				}
 				break;
 			case SOLID:
 				EnterOuterAlt(_localctx, 11);
 				{
-				State = 1015;
+				State = 1058;
 				_localctx.asSolid = solidLine();
+				}
+				break;
+			case WITH:
+				EnterOuterAlt(_localctx, 12);
+				{
+				State = 1059;
+				_localctx.asWith = withLine();
+				}
+				break;
+			case STRIPES:
+				EnterOuterAlt(_localctx, 13);
+				{
+				State = 1060;
+				_localctx.asStripes = stripesLine();
 				}
 				break;
 			default:
@@ -7470,30 +7921,30 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StraightLineContext straightLine() {
 		StraightLineContext _localctx = new StraightLineContext(Context, State);
-		EnterRule(_localctx, 134, RULE_straightLine);
+		EnterRule(_localctx, 142, RULE_straightLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1018;
+			State = 1063;
 			Match(STRAIGHT);
-			State = 1030;
+			State = 1075;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case TO:
 				{
-				State = 1019;
+				State = 1064;
 				Match(TO);
-				State = 1020;
+				State = 1065;
 				_localctx.length = sum();
-				State = 1023;
+				State = 1068;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AT) {
 					{
-					State = 1021;
+					State = 1066;
 					Match(AT);
-					State = 1022;
+					State = 1067;
 					_localctx.at = edge();
 					}
 				}
@@ -7502,9 +7953,9 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case FOR:
 				{
-				State = 1025;
+				State = 1070;
 				_localctx.further = Match(FOR);
-				State = 1026;
+				State = 1071;
 				_localctx.length = sum();
 				}
 				break;
@@ -7521,6 +7972,7 @@ internal partial class TurnrowParser : Parser {
 			case EXPECT:
 			case FASTEN:
 			case FINISHED:
+			case FLOATS:
 			case FROM:
 			case GAUGE:
 			case HOOK:
@@ -7542,6 +7994,7 @@ internal partial class TurnrowParser : Parser {
 			case SOLID:
 			case STITCH:
 			case STRAIGHT:
+			case STRIPES:
 			case SWATCH:
 			case TERMS:
 			case TURN:
@@ -7634,50 +8087,50 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 1027;
+				State = 1072;
 				_localctx.amount = count();
-				State = 1028;
+				State = 1073;
 				_localctx.counted = rowsWord();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1034;
+			State = 1079;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==FROM) {
 				{
-				State = 1032;
+				State = 1077;
 				Match(FROM);
-				State = 1033;
+				State = 1078;
 				_localctx.mark = name();
 				}
 			}
 
-			State = 1040;
+			State = 1085;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1036;
+				State = 1081;
 				Match(COMMA);
-				State = 1037;
+				State = 1082;
 				_localctx._rowFix = rowFix();
 				_localctx._fixes.Add(_localctx._rowFix);
 				}
 				}
-				State = 1042;
+				State = 1087;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1044;
+			State = 1089;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 1043;
+				State = 1088;
 				_localctx.claimed = claim();
 				}
 			}
@@ -7726,55 +8179,55 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RowFixContext rowFix() {
 		RowFixContext _localctx = new RowFixContext(Context, State);
-		EnterRule(_localctx, 136, RULE_rowFix);
+		EnterRule(_localctx, 144, RULE_rowFix);
 		try {
-			State = 1057;
+			State = 1102;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case EVEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1046;
+				State = 1091;
 				Match(EVEN);
-				State = 1047;
+				State = 1092;
 				rowsWord();
 				}
 				break;
 			case ODD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1048;
+				State = 1093;
 				Match(ODD);
-				State = 1049;
+				State = 1094;
 				rowsWord();
 				}
 				break;
 			case END:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1050;
+				State = 1095;
 				Match(END);
-				State = 1051;
+				State = 1096;
 				_localctx.facing = side();
 				}
 				break;
 			case IN:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1052;
+				State = 1097;
 				Match(IN);
-				State = 1053;
+				State = 1098;
 				_localctx.pattern = name();
 				}
 				break;
 			case EDGES:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1054;
+				State = 1099;
 				Match(EDGES);
-				State = 1055;
+				State = 1100;
 				Match(IN);
-				State = 1056;
+				State = 1101;
 				_localctx.by = stitch();
 				}
 				break;
@@ -7821,37 +8274,37 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public LeaveLineContext leaveLine() {
 		LeaveLineContext _localctx = new LeaveLineContext(Context, State);
-		EnterRule(_localctx, 138, RULE_leaveLine);
+		EnterRule(_localctx, 146, RULE_leaveLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1059;
+			State = 1104;
 			Match(LEAVE);
-			State = 1060;
+			State = 1105;
 			_localctx.amount = count();
-			State = 1063;
+			State = 1108;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==FOR) {
 				{
-				State = 1061;
+				State = 1106;
 				Match(FOR);
-				State = 1062;
+				State = 1107;
 				_localctx.later = Match(LATER);
 				}
 			}
 
-			State = 1065;
+			State = 1110;
 			Match(AT);
-			State = 1066;
+			State = 1111;
 			_localctx.at = edge();
-			State = 1068;
+			State = 1113;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 1067;
+				State = 1112;
 				_localctx.claimed = claim();
 				}
 			}
@@ -7899,41 +8352,41 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public AddLineContext addLine() {
 		AddLineContext _localctx = new AddLineContext(Context, State);
-		EnterRule(_localctx, 140, RULE_addLine);
+		EnterRule(_localctx, 148, RULE_addLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1070;
+			State = 1115;
 			Match(ADD);
-			State = 1071;
+			State = 1116;
 			_localctx.amount = count();
-			State = 1072;
+			State = 1117;
 			Match(AT);
-			State = 1073;
+			State = 1118;
 			_localctx.at = edge();
-			State = 1078;
+			State = 1123;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 1074;
+				State = 1119;
 				Match(COMMA);
-				State = 1075;
+				State = 1120;
 				_localctx.apart = Match(ONE);
-				State = 1076;
+				State = 1121;
 				Match(ROW);
-				State = 1077;
+				State = 1122;
 				Match(APART);
 				}
 			}
 
-			State = 1081;
+			State = 1126;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 1080;
+				State = 1125;
 				_localctx.claimed = claim();
 				}
 			}
@@ -8021,58 +8474,58 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ShapeLineContext shapeLine() {
 		ShapeLineContext _localctx = new ShapeLineContext(Context, State);
-		EnterRule(_localctx, 142, RULE_shapeLine);
+		EnterRule(_localctx, 150, RULE_shapeLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1083;
+			State = 1128;
 			Match(SHAPE);
-			State = 1139;
+			State = 1184;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case BY:
 				{
-				State = 1084;
+				State = 1129;
 				Match(BY);
-				State = 1085;
+				State = 1130;
 				_localctx.by = decreasing();
 				}
 				break;
 			case ROWS:
 				{
-				State = 1086;
+				State = 1131;
 				_localctx.many = Match(ROWS);
-				State = 1087;
+				State = 1132;
 				_localctx.from = count();
-				State = 1088;
+				State = 1133;
 				Match(TO);
-				State = 1089;
+				State = 1134;
 				_localctx.to = count();
-				State = 1090;
+				State = 1135;
 				_localctx.does = shapeDone();
 				}
 				break;
 			case FOR:
 			case TO:
 				{
-				State = 1100;
+				State = 1145;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case TO:
 					{
-					State = 1092;
+					State = 1137;
 					Match(TO);
-					State = 1093;
+					State = 1138;
 					_localctx.length = sum();
-					State = 1096;
+					State = 1141;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==AT) {
 						{
-						State = 1094;
+						State = 1139;
 						Match(AT);
-						State = 1095;
+						State = 1140;
 						_localctx.at = edge();
 						}
 					}
@@ -8081,45 +8534,45 @@ internal partial class TurnrowParser : Parser {
 					break;
 				case FOR:
 					{
-					State = 1098;
+					State = 1143;
 					_localctx.further = Match(FOR);
-					State = 1099;
+					State = 1144;
 					_localctx.length = sum();
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 1104;
+				State = 1149;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FROM) {
 					{
-					State = 1102;
+					State = 1147;
 					Match(FROM);
-					State = 1103;
+					State = 1148;
 					_localctx.mark = name();
 					}
 				}
 
-				State = 1110;
+				State = 1155;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 1106;
+					State = 1151;
 					Match(COMMA);
-					State = 1107;
+					State = 1152;
 					_localctx._rowFix = rowFix();
 					_localctx._fixes.Add(_localctx._rowFix);
 					}
 					}
-					State = 1112;
+					State = 1157;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 1113;
+				State = 1158;
 				_localctx.does = shapeDone();
 				}
 				break;
@@ -8136,6 +8589,7 @@ internal partial class TurnrowParser : Parser {
 			case EXPECT:
 			case FASTEN:
 			case FINISHED:
+			case FLOATS:
 			case FROM:
 			case GAUGE:
 			case HOOK:
@@ -8157,6 +8611,7 @@ internal partial class TurnrowParser : Parser {
 			case SOLID:
 			case STITCH:
 			case STRAIGHT:
+			case STRIPES:
 			case SWATCH:
 			case TERMS:
 			case TURN:
@@ -8249,66 +8704,66 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 1115;
+				State = 1160;
 				_localctx.rows = count();
-				State = 1137;
+				State = 1182;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 				case ROWS:
 					{
-					State = 1116;
+					State = 1161;
 					_localctx.counted = rowsWord();
-					State = 1119;
+					State = 1164;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==FROM) {
 						{
-						State = 1117;
+						State = 1162;
 						Match(FROM);
-						State = 1118;
+						State = 1163;
 						_localctx.mark = name();
 						}
 					}
 
-					State = 1125;
+					State = 1170;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					while (_la==COMMA) {
 						{
 						{
-						State = 1121;
+						State = 1166;
 						Match(COMMA);
-						State = 1122;
+						State = 1167;
 						_localctx._rowFix = rowFix();
 						_localctx._fixes.Add(_localctx._rowFix);
 						}
 						}
-						State = 1127;
+						State = 1172;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 					}
-					State = 1128;
+					State = 1173;
 					_localctx.does = shapeDone();
 					}
 					break;
 				case STITCH:
 				case STITCHES:
 					{
-					State = 1130;
+					State = 1175;
 					stitchesWord();
-					State = 1131;
+					State = 1176;
 					_localctx.inside = Match(IN);
-					State = 1135;
+					State = 1180;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 1132;
+						State = 1177;
 						Match(COMMA);
-						State = 1133;
+						State = 1178;
 						Match(BY);
-						State = 1134;
+						State = 1179;
 						_localctx.by = decreasing();
 						}
 					}
@@ -8368,35 +8823,35 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ShapeDoneContext shapeDone() {
 		ShapeDoneContext _localctx = new ShapeDoneContext(Context, State);
-		EnterRule(_localctx, 144, RULE_shapeDone);
+		EnterRule(_localctx, 152, RULE_shapeDone);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1151;
+			State = 1196;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case COLON:
 				{
-				State = 1141;
+				State = 1186;
 				Match(COLON);
-				State = 1142;
+				State = 1187;
 				_localctx._shaping = shaping();
 				_localctx._shapings.Add(_localctx._shaping);
-				State = 1147;
+				State = 1192;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==SEMICOLON) {
 					{
 					{
-					State = 1143;
+					State = 1188;
 					Match(SEMICOLON);
-					State = 1144;
+					State = 1189;
 					_localctx._shaping = shaping();
 					_localctx._shapings.Add(_localctx._shaping);
 					}
 					}
-					State = 1149;
+					State = 1194;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -8404,19 +8859,19 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EVENLY:
 				{
-				State = 1150;
+				State = 1195;
 				_localctx.solved = solve();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1154;
+			State = 1199;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 1153;
+				State = 1198;
 				_localctx.claimed = claim();
 				}
 			}
@@ -8469,43 +8924,43 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ShapingContext shaping() {
 		ShapingContext _localctx = new ShapingContext(Context, State);
-		EnterRule(_localctx, 146, RULE_shaping);
+		EnterRule(_localctx, 154, RULE_shaping);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1161;
+			State = 1206;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==AFTER) {
 				{
-				State = 1156;
+				State = 1201;
 				Match(AFTER);
-				State = 1157;
+				State = 1202;
 				_localctx.after = count();
-				State = 1158;
+				State = 1203;
 				rowsWord();
-				State = 1159;
+				State = 1204;
 				Match(COMMA);
 				}
 			}
 
-			State = 1163;
+			State = 1208;
 			_localctx.first = stage();
-			State = 1168;
+			State = 1213;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1164;
+				State = 1209;
 				Match(COMMA);
-				State = 1165;
+				State = 1210;
 				_localctx._shapingPart = shapingPart();
 				_localctx._parts.Add(_localctx._shapingPart);
 				}
 				}
-				State = 1170;
+				State = 1215;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -8557,55 +9012,55 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StageContext stage() {
 		StageContext _localctx = new StageContext(Context, State);
-		EnterRule(_localctx, 148, RULE_stage);
+		EnterRule(_localctx, 156, RULE_stage);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1182;
+			State = 1227;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ADD:
 			case DEC:
 			case INC:
 				{
-				State = 1173;
+				State = 1218;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case DEC:
 				case INC:
 					{
-					State = 1171;
+					State = 1216;
 					_localctx.changed = change();
 					}
 					break;
 				case ADD:
 					{
-					State = 1172;
+					State = 1217;
 					Match(ADD);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 1175;
+				State = 1220;
 				_localctx.amount = count();
 				}
 				break;
 			case LEAVE:
 				{
-				State = 1176;
+				State = 1221;
 				Match(LEAVE);
-				State = 1177;
+				State = 1222;
 				_localctx.amount = count();
-				State = 1180;
+				State = 1225;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FOR) {
 					{
-					State = 1178;
+					State = 1223;
 					Match(FOR);
-					State = 1179;
+					State = 1224;
 					_localctx.later = Match(LATER);
 					}
 				}
@@ -8615,20 +9070,20 @@ internal partial class TurnrowParser : Parser {
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1187;
+			State = 1232;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case AT:
 				{
-				State = 1184;
+				State = 1229;
 				Match(AT);
-				State = 1185;
+				State = 1230;
 				_localctx.at = edge();
 				}
 				break;
 			case EVENLY:
 				{
-				State = 1186;
+				State = 1231;
 				_localctx.evenly = Match(EVENLY);
 				}
 				break;
@@ -8642,12 +9097,12 @@ internal partial class TurnrowParser : Parser {
 			default:
 				break;
 			}
-			State = 1190;
+			State = 1235;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==BY || _la==EVERY) {
 				{
-				State = 1189;
+				State = 1234;
 				_localctx.when = frequency();
 				}
 			}
@@ -8712,24 +9167,24 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ShapingPartContext shapingPart() {
 		ShapingPartContext _localctx = new ShapingPartContext(Context, State);
-		EnterRule(_localctx, 150, RULE_shapingPart);
+		EnterRule(_localctx, 158, RULE_shapingPart);
 		int _la;
 		try {
-			State = 1208;
+			State = 1253;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case THEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1192;
+				State = 1237;
 				Match(THEN);
-				State = 1195;
+				State = 1240;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case BY:
 				case EVERY:
 					{
-					State = 1193;
+					State = 1238;
 					_localctx.when = frequency();
 					}
 					break;
@@ -8738,7 +9193,7 @@ internal partial class TurnrowParser : Parser {
 				case DEC:
 				case INC:
 					{
-					State = 1194;
+					State = 1239;
 					_localctx.next = stage();
 					}
 					break;
@@ -8750,21 +9205,21 @@ internal partial class TurnrowParser : Parser {
 			case EVERY:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1197;
+				State = 1242;
 				_localctx.often = everyRows();
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1198;
+				State = 1243;
 				Match(BY);
-				State = 1201;
+				State = 1246;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case TURNS:
 					{
-					State = 1199;
+					State = 1244;
 					_localctx.turns = turnRows();
 					}
 					break;
@@ -8772,7 +9227,7 @@ internal partial class TurnrowParser : Parser {
 				case SLIPPING:
 				case WORKING:
 					{
-					State = 1200;
+					State = 1245;
 					_localctx.by = decreasing();
 					}
 					break;
@@ -8786,23 +9241,23 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1203;
+				State = 1248;
 				_localctx.inset = stitchesIn();
 				}
 				break;
 			case AT:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1204;
+				State = 1249;
 				Match(AT);
-				State = 1205;
+				State = 1250;
 				_localctx.at = edge();
 				}
 				break;
 			case EVENLY:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 1206;
+				State = 1251;
 				_localctx.evenly = Match(EVENLY);
 				}
 				break;
@@ -8810,7 +9265,7 @@ internal partial class TurnrowParser : Parser {
 			case STAGGERED:
 				EnterOuterAlt(_localctx, 7);
 				{
-				State = 1207;
+				State = 1252;
 				_localctx.way = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==STACKED || _la==STAGGERED) ) {
@@ -8857,24 +9312,24 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public FrequencyContext frequency() {
 		FrequencyContext _localctx = new FrequencyContext(Context, State);
-		EnterRule(_localctx, 152, RULE_frequency);
+		EnterRule(_localctx, 160, RULE_frequency);
 		try {
-			State = 1213;
+			State = 1258;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case EVERY:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1210;
+				State = 1255;
 				_localctx.often = everyRows();
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1211;
+				State = 1256;
 				Match(BY);
-				State = 1212;
+				State = 1257;
 				_localctx.turns = turnRows();
 				}
 				break;
@@ -8918,19 +9373,19 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public EveryRowsContext everyRows() {
 		EveryRowsContext _localctx = new EveryRowsContext(Context, State);
-		EnterRule(_localctx, 154, RULE_everyRows);
+		EnterRule(_localctx, 162, RULE_everyRows);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1215;
+			State = 1260;
 			Match(EVERY);
-			State = 1220;
+			State = 1265;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROW:
 				{
-				State = 1216;
+				State = 1261;
 				Match(ROW);
 				}
 				break;
@@ -8947,6 +9402,7 @@ internal partial class TurnrowParser : Parser {
 			case EXPECT:
 			case FASTEN:
 			case FINISHED:
+			case FLOATS:
 			case FROM:
 			case GAUGE:
 			case HOOK:
@@ -8968,6 +9424,7 @@ internal partial class TurnrowParser : Parser {
 			case SOLID:
 			case STITCH:
 			case STRAIGHT:
+			case STRIPES:
 			case SWATCH:
 			case TERMS:
 			case TURN:
@@ -9060,23 +9517,23 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 1217;
+				State = 1262;
 				_localctx.interval = count();
-				State = 1218;
+				State = 1263;
 				rowsWord();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1225;
+			State = 1270;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508352L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594021L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 64093649825215L) != 0)) {
+			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127040L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611687601257188041L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 128187299650431L) != 0)) {
 				{
-				State = 1222;
+				State = 1267;
 				_localctx.times = count();
-				State = 1223;
+				State = 1268;
 				Match(TIMES);
 				}
 			}
@@ -9121,31 +9578,31 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public TurnRowsContext turnRows() {
 		TurnRowsContext _localctx = new TurnRowsContext(Context, State);
-		EnterRule(_localctx, 156, RULE_turnRows);
+		EnterRule(_localctx, 164, RULE_turnRows);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1227;
+			State = 1272;
 			Match(TURNS);
-			State = 1228;
+			State = 1273;
 			Match(EVERY);
-			State = 1229;
+			State = 1274;
 			_localctx.interval = count();
-			State = 1230;
+			State = 1275;
 			Match(AND);
-			State = 1231;
+			State = 1276;
 			_localctx.byTurns = count();
-			State = 1232;
+			State = 1277;
 			rowsWord();
-			State = 1236;
+			State = 1281;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508352L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594021L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 64093649825215L) != 0)) {
+			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127040L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611687601257188041L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 128187299650431L) != 0)) {
 				{
-				State = 1233;
+				State = 1278;
 				_localctx.times = count();
-				State = 1234;
+				State = 1279;
 				Match(TIMES);
 				}
 			}
@@ -9179,33 +9636,33 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public DecreasingContext decreasing() {
 		DecreasingContext _localctx = new DecreasingContext(Context, State);
-		EnterRule(_localctx, 158, RULE_decreasing);
+		EnterRule(_localctx, 166, RULE_decreasing);
 		try {
-			State = 1243;
+			State = 1288;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case SKIPPING:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1238;
+				State = 1283;
 				Match(SKIPPING);
 				}
 				break;
 			case SLIPPING:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1239;
+				State = 1284;
 				Match(SLIPPING);
-				State = 1240;
+				State = 1285;
 				Match(OVER);
 				}
 				break;
 			case WORKING:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1241;
+				State = 1286;
 				Match(WORKING);
-				State = 1242;
+				State = 1287;
 				Match(TOGETHER);
 				}
 				break;
@@ -9245,32 +9702,32 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StitchesInContext stitchesIn() {
 		StitchesInContext _localctx = new StitchesInContext(Context, State);
-		EnterRule(_localctx, 160, RULE_stitchesIn);
+		EnterRule(_localctx, 168, RULE_stitchesIn);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1247;
+			State = 1292;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WORD:
 				{
-				State = 1245;
+				State = 1290;
 				_localctx.called = Match(WORD);
 				}
 				break;
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 1246;
+				State = 1291;
 				_localctx.amount = list();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1249;
+			State = 1294;
 			stitchesWord();
-			State = 1250;
+			State = 1295;
 			Match(IN);
 			}
 		}
@@ -9321,53 +9778,53 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SolveContext solve() {
 		SolveContext _localctx = new SolveContext(Context, State);
-		EnterRule(_localctx, 162, RULE_solve);
+		EnterRule(_localctx, 170, RULE_solve);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1252;
+			State = 1297;
 			Match(EVENLY);
-			State = 1253;
+			State = 1298;
 			Match(TO);
-			State = 1254;
+			State = 1299;
 			_localctx.target = count();
-			State = 1255;
+			State = 1300;
 			Match(COMMA);
-			State = 1259;
+			State = 1304;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case AT:
 				{
-				State = 1256;
+				State = 1301;
 				Match(AT);
-				State = 1257;
+				State = 1302;
 				_localctx.at = edge();
 				}
 				break;
 			case AROUND:
 				{
-				State = 1258;
+				State = 1303;
 				_localctx.around = Match(AROUND);
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1265;
+			State = 1310;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1261;
+				State = 1306;
 				Match(COMMA);
-				State = 1262;
+				State = 1307;
 				_localctx._solveOption = solveOption();
 				_localctx._options.Add(_localctx._solveOption);
 				}
 				}
-				State = 1267;
+				State = 1312;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -9419,43 +9876,43 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SolveOptionContext solveOption() {
 		SolveOptionContext _localctx = new SolveOptionContext(Context, State);
-		EnterRule(_localctx, 164, RULE_solveOption);
+		EnterRule(_localctx, 172, RULE_solveOption);
 		int _la;
 		try {
-			State = 1284;
+			State = 1329;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ON:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1268;
+				State = 1313;
 				Match(ON);
-				State = 1269;
+				State = 1314;
 				Match(RS);
-				State = 1270;
+				State = 1315;
 				rowsWord();
 				}
 				break;
 			case LONGER:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1271;
+				State = 1316;
 				Match(LONGER);
-				State = 1272;
+				State = 1317;
 				Match(FIRST);
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1273;
+				State = 1318;
 				Match(BY);
-				State = 1276;
+				State = 1321;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case TURNS:
 					{
-					State = 1274;
+					State = 1319;
 					Match(TURNS);
 					}
 					break;
@@ -9463,7 +9920,7 @@ internal partial class TurnrowParser : Parser {
 				case SLIPPING:
 				case WORKING:
 					{
-					State = 1275;
+					State = 1320;
 					_localctx.by = decreasing();
 					}
 					break;
@@ -9476,7 +9933,7 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1278;
+				State = 1323;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==FIRST || _la==LAST) ) {
@@ -9486,11 +9943,11 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1279;
+				State = 1324;
 				_localctx.rows = count();
-				State = 1280;
+				State = 1325;
 				rowsWord();
-				State = 1281;
+				State = 1326;
 				Match(PLAIN);
 				}
 				break;
@@ -9499,7 +9956,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1283;
+				State = 1328;
 				_localctx.inset = stitchesIn();
 				}
 				break;
@@ -9563,29 +10020,29 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SolidLineContext solidLine() {
 		SolidLineContext _localctx = new SolidLineContext(Context, State);
-		EnterRule(_localctx, 166, RULE_solidLine);
+		EnterRule(_localctx, 174, RULE_solidLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1286;
+			State = 1331;
 			Match(SOLID);
-			State = 1287;
+			State = 1332;
 			_localctx.shape = name();
-			State = 1288;
+			State = 1333;
 			_localctx.across = sum();
-			State = 1289;
+			State = 1334;
 			Match(ACROSS);
-			State = 1294;
+			State = 1339;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==BY) {
 				{
-				State = 1290;
+				State = 1335;
 				Match(BY);
-				State = 1291;
+				State = 1336;
 				_localctx.other = sum();
-				State = 1292;
+				State = 1337;
 				_localctx.way = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==HIGH || _la==THICK) ) {
@@ -9598,29 +10055,29 @@ internal partial class TurnrowParser : Parser {
 				}
 			}
 
-			State = 1300;
+			State = 1345;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1296;
+				State = 1341;
 				Match(COMMA);
-				State = 1297;
+				State = 1342;
 				_localctx._solidPart = solidPart();
 				_localctx._parts.Add(_localctx._solidPart);
 				}
 				}
-				State = 1302;
+				State = 1347;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1304;
+			State = 1349;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 1303;
+				State = 1348;
 				_localctx.claimed = claim();
 				}
 			}
@@ -9660,16 +10117,16 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SolidPartContext solidPart() {
 		SolidPartContext _localctx = new SolidPartContext(Context, State);
-		EnterRule(_localctx, 168, RULE_solidPart);
+		EnterRule(_localctx, 176, RULE_solidPart);
 		int _la;
 		try {
-			State = 1311;
+			State = 1356;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1306;
+				State = 1351;
 				_localctx.said = Match(WORD);
 				}
 				break;
@@ -9677,7 +10134,7 @@ internal partial class TurnrowParser : Parser {
 			case STAGGERED:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1307;
+				State = 1352;
 				_localctx.way = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==STACKED || _la==STAGGERED) ) {
@@ -9692,11 +10149,11 @@ internal partial class TurnrowParser : Parser {
 			case MULTIPLE:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1308;
+				State = 1353;
 				Match(MULTIPLE);
-				State = 1309;
+				State = 1354;
 				Match(OF);
-				State = 1310;
+				State = 1355;
 				_localctx.multiple = single();
 				}
 				break;
@@ -9771,65 +10228,65 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SeamLineContext seamLine() {
 		SeamLineContext _localctx = new SeamLineContext(Context, State);
-		EnterRule(_localctx, 170, RULE_seamLine);
+		EnterRule(_localctx, 178, RULE_seamLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1313;
+			State = 1358;
 			Match(SEAM);
-			State = 1315;
+			State = 1360;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1314;
+				State = 1359;
 				_localctx._walkWord = walkWord();
 				_localctx._first.Add(_localctx._walkWord);
 				}
 				}
-				State = 1317;
+				State = 1362;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611686036145242112L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843249799038309L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 11317091757503L) != 0) );
-			State = 1323;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -35434594304L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611686499598076617L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 22634183515007L) != 0) );
+			State = 1368;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==AND) {
 				{
 				{
-				State = 1319;
+				State = 1364;
 				Match(AND);
-				State = 1320;
+				State = 1365;
 				_localctx._walkWords = walkWords();
 				_localctx._firstMore.Add(_localctx._walkWords);
 				}
 				}
-				State = 1325;
+				State = 1370;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1333;
+			State = 1378;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 1326;
+				State = 1371;
 				Match(COMMA);
-				State = 1331;
+				State = 1376;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if (((((_la - 46)) & ~0x3f) == 0 && ((1L << (_la - 46)) & 144396663052828673L) != 0)) {
+				if (((((_la - 47)) & ~0x3f) == 0 && ((1L << (_la - 47)) & 288793326105657345L) != 0)) {
 					{
-					State = 1327;
+					State = 1372;
 					_localctx.rows = selection();
-					State = 1329;
+					State = 1374;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 1328;
+						State = 1373;
 						Match(COMMA);
 						}
 					}
@@ -9840,65 +10297,65 @@ internal partial class TurnrowParser : Parser {
 				}
 			}
 
-			State = 1335;
+			State = 1380;
 			Match(WITH);
-			State = 1337;
+			State = 1382;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1336;
+				State = 1381;
 				_localctx._walkWord = walkWord();
 				_localctx._second.Add(_localctx._walkWord);
 				}
 				}
-				State = 1339;
+				State = 1384;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611686036145242112L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843249799038309L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 11317091757503L) != 0) );
-			State = 1345;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -35434594304L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611686499598076617L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 22634183515007L) != 0) );
+			State = 1390;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==AND) {
 				{
 				{
-				State = 1341;
+				State = 1386;
 				Match(AND);
-				State = 1342;
+				State = 1387;
 				_localctx._walkWords = walkWords();
 				_localctx._secondMore.Add(_localctx._walkWords);
 				}
 				}
-				State = 1347;
+				State = 1392;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1352;
+			State = 1397;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1348;
+				State = 1393;
 				Match(COMMA);
-				State = 1349;
+				State = 1394;
 				_localctx._seamPart = seamPart();
 				_localctx._parts.Add(_localctx._seamPart);
 				}
 				}
-				State = 1354;
+				State = 1399;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1357;
+			State = 1402;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COLON) {
 				{
-				State = 1355;
+				State = 1400;
 				Match(COLON);
-				State = 1356;
+				State = 1401;
 				_localctx.worked = rate();
 				}
 			}
@@ -9935,26 +10392,26 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public WalkWordsContext walkWords() {
 		WalkWordsContext _localctx = new WalkWordsContext(Context, State);
-		EnterRule(_localctx, 172, RULE_walkWords);
+		EnterRule(_localctx, 180, RULE_walkWords);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1360;
+			State = 1405;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1359;
+				State = 1404;
 				_localctx._walkWord = walkWord();
 				_localctx._words.Add(_localctx._walkWord);
 				}
 				}
-				State = 1362;
+				State = 1407;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611686036145242112L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843249799038309L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 11317091757503L) != 0) );
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -35434594304L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611686499598076617L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 22634183515007L) != 0) );
 			}
 		}
 		catch (RecognitionException re) {
@@ -10004,10 +10461,10 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SeamPartContext seamPart() {
 		SeamPartContext _localctx = new SeamPartContext(Context, State);
-		EnterRule(_localctx, 174, RULE_seamPart);
+		EnterRule(_localctx, 182, RULE_seamPart);
 		int _la;
 		try {
-			State = 1380;
+			State = 1425;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
@@ -10016,27 +10473,27 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1364;
+				State = 1409;
 				_localctx.rows = selection();
 				}
 				break;
 			case EASING:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1365;
+				State = 1410;
 				_localctx.eased = Match(EASING);
-				State = 1371;
+				State = 1416;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==NUMBER || _la==FRACTION) {
 					{
-					State = 1366;
+					State = 1411;
 					_localctx.least = list();
-					State = 1367;
+					State = 1412;
 					Match(TO);
-					State = 1368;
+					State = 1413;
 					_localctx.most = list();
-					State = 1369;
+					State = 1414;
 					_localctx.measure = unit();
 					}
 				}
@@ -10046,29 +10503,29 @@ internal partial class TurnrowParser : Parser {
 			case IN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1373;
+				State = 1418;
 				Match(IN);
-				State = 1377;
+				State = 1422;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case THE:
 					{
-					State = 1374;
+					State = 1419;
 					Match(THE);
-					State = 1375;
+					State = 1420;
 					_localctx.order = Match(SAME);
 					}
 					break;
 				case OPPOSITE:
 					{
-					State = 1376;
+					State = 1421;
 					_localctx.order = Match(OPPOSITE);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 1379;
+				State = 1424;
 				Match(ORDER);
 				}
 				break;
@@ -10106,9 +10563,9 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public WalkWordContext walkWord() {
 		WalkWordContext _localctx = new WalkWordContext(Context, State);
-		EnterRule(_localctx, 176, RULE_walkWord);
+		EnterRule(_localctx, 184, RULE_walkWord);
 		try {
-			State = 1388;
+			State = 1433;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -10123,6 +10580,7 @@ internal partial class TurnrowParser : Parser {
 			case EXPECT:
 			case FASTEN:
 			case FINISHED:
+			case FLOATS:
 			case FROM:
 			case GAUGE:
 			case HOOK:
@@ -10144,6 +10602,7 @@ internal partial class TurnrowParser : Parser {
 			case SOLID:
 			case STITCH:
 			case STRAIGHT:
+			case STRIPES:
 			case SWATCH:
 			case TERMS:
 			case TURN:
@@ -10235,42 +10694,42 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1382;
+				State = 1427;
 				name();
 				}
 				break;
 			case FIRST:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1383;
+				State = 1428;
 				Match(FIRST);
 				}
 				break;
 			case LAST:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1384;
+				State = 1429;
 				Match(LAST);
 				}
 				break;
 			case ROW:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1385;
+				State = 1430;
 				Match(ROW);
 				}
 				break;
 			case ROWS:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1386;
+				State = 1431;
 				Match(ROWS);
 				}
 				break;
 			case STITCHES:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 1387;
+				State = 1432;
 				Match(STITCHES);
 				}
 				break;
@@ -10321,10 +10780,10 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SelectionContext selection() {
 		SelectionContext _localctx = new SelectionContext(Context, State);
-		EnterRule(_localctx, 178, RULE_selection);
+		EnterRule(_localctx, 186, RULE_selection);
 		int _la;
 		try {
-			State = 1406;
+			State = 1451;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ALL:
@@ -10332,19 +10791,19 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1392;
+				State = 1437;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==ALL) {
 					{
-					State = 1390;
+					State = 1435;
 					_localctx.all = Match(ALL);
-					State = 1391;
+					State = 1436;
 					Match(BUT);
 					}
 				}
 
-				State = 1394;
+				State = 1439;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==FIRST || _la==LAST) ) {
@@ -10354,12 +10813,12 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1399;
+				State = 1444;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1395;
+					State = 1440;
 					Match(ROW);
 					}
 					break;
@@ -10376,6 +10835,7 @@ internal partial class TurnrowParser : Parser {
 				case EXPECT:
 				case FASTEN:
 				case FINISHED:
+				case FLOATS:
 				case FROM:
 				case GAUGE:
 				case HOOK:
@@ -10397,6 +10857,7 @@ internal partial class TurnrowParser : Parser {
 				case SOLID:
 				case STITCH:
 				case STRAIGHT:
+				case STRIPES:
 				case SWATCH:
 				case TERMS:
 				case TURN:
@@ -10489,9 +10950,9 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1396;
+					State = 1441;
 					_localctx.amount = count();
-					State = 1397;
+					State = 1442;
 					rowsWord();
 					}
 					break;
@@ -10503,13 +10964,13 @@ internal partial class TurnrowParser : Parser {
 			case ROWS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1401;
+				State = 1446;
 				Match(ROWS);
-				State = 1402;
+				State = 1447;
 				_localctx.from = count();
-				State = 1403;
+				State = 1448;
 				Match(TO);
-				State = 1404;
+				State = 1449;
 				_localctx.to = count();
 				}
 				break;
@@ -10569,51 +11030,51 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RateContext rate() {
 		RateContext _localctx = new RateContext(Context, State);
-		EnterRule(_localctx, 180, RULE_rate);
+		EnterRule(_localctx, 188, RULE_rate);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1409;
+			State = 1454;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==NUMBER || _la==FRACTION) {
 				{
-				State = 1408;
+				State = 1453;
 				_localctx.amount = list();
 				}
 			}
 
-			State = 1412;
+			State = 1457;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1411;
+				State = 1456;
 				_localctx._name = name();
 				_localctx._words.Add(_localctx._name);
 				}
 				}
-				State = 1414;
+				State = 1459;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594021L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 11317091691967L) != 0) );
-			State = 1437;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127296L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611687601257188041L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 22634183383935L) != 0) );
+			State = 1482;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case IN:
 				{
-				State = 1416;
+				State = 1461;
 				_localctx.way = Match(IN);
-				State = 1417;
+				State = 1462;
 				Match(EACH);
-				State = 1424;
+				State = 1469;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1418;
+					State = 1463;
 					_localctx.row = Match(ROW);
 					}
 					break;
@@ -10629,6 +11090,7 @@ internal partial class TurnrowParser : Parser {
 				case EXPECT:
 				case FASTEN:
 				case FINISHED:
+				case FLOATS:
 				case FROM:
 				case GAUGE:
 				case HOOK:
@@ -10650,6 +11112,7 @@ internal partial class TurnrowParser : Parser {
 				case SOLID:
 				case STITCH:
 				case STRAIGHT:
+				case STRIPES:
 				case SWATCH:
 				case TERMS:
 				case TURN:
@@ -10740,21 +11203,21 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case WORD:
 					{
-					State = 1420;
+					State = 1465;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 1419;
+						State = 1464;
 						_localctx._name = name();
 						_localctx._kind.Add(_localctx._name);
 						}
 						}
-						State = 1422;
+						State = 1467;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594021L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 11317091691967L) != 0) );
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127296L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611687601257188041L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 22634183383935L) != 0) );
 					}
 					break;
 				default:
@@ -10764,14 +11227,14 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case PER:
 				{
-				State = 1426;
+				State = 1471;
 				_localctx.way = Match(PER);
-				State = 1434;
+				State = 1479;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1427;
+					State = 1472;
 					_localctx.row = Match(ROW);
 					}
 					break;
@@ -10788,6 +11251,7 @@ internal partial class TurnrowParser : Parser {
 				case EXPECT:
 				case FASTEN:
 				case FINISHED:
+				case FLOATS:
 				case FROM:
 				case GAUGE:
 				case HOOK:
@@ -10809,6 +11273,7 @@ internal partial class TurnrowParser : Parser {
 				case SOLID:
 				case STITCH:
 				case STRAIGHT:
+				case STRIPES:
 				case SWATCH:
 				case TERMS:
 				case TURN:
@@ -10901,21 +11366,21 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1428;
+					State = 1473;
 					_localctx.over = count();
-					State = 1432;
+					State = 1477;
 					ErrorHandler.Sync(this);
 					switch (TokenStream.LA(1)) {
 					case ROW:
 					case ROWS:
 						{
-						State = 1429;
+						State = 1474;
 						_localctx.rows = rowsWord();
 						}
 						break;
 					case STITCHES:
 						{
-						State = 1430;
+						State = 1475;
 						Match(STITCHES);
 						}
 						break;
@@ -10931,6 +11396,7 @@ internal partial class TurnrowParser : Parser {
 					case EXPECT:
 					case FASTEN:
 					case FINISHED:
+					case FLOATS:
 					case FROM:
 					case GAUGE:
 					case HOOK:
@@ -10952,6 +11418,7 @@ internal partial class TurnrowParser : Parser {
 					case SOLID:
 					case STITCH:
 					case STRAIGHT:
+					case STRIPES:
 					case SWATCH:
 					case TERMS:
 					case TURN:
@@ -11042,7 +11509,7 @@ internal partial class TurnrowParser : Parser {
 					case OZ:
 					case WORD:
 						{
-						State = 1431;
+						State = 1476;
 						_localctx._name = name();
 						_localctx._kind.Add(_localctx._name);
 						}
@@ -11059,7 +11526,7 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EVENLY:
 				{
-				State = 1436;
+				State = 1481;
 				_localctx.evenly = Match(EVENLY);
 				}
 				break;
@@ -11137,30 +11604,30 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ExpectLineContext expectLine() {
 		ExpectLineContext _localctx = new ExpectLineContext(Context, State);
-		EnterRule(_localctx, 182, RULE_expectLine);
+		EnterRule(_localctx, 190, RULE_expectLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1439;
+			State = 1484;
 			Match(EXPECT);
-			State = 1440;
+			State = 1485;
 			_localctx.left = expected();
-			State = 1471;
+			State = 1516;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case MEASURE:
 				{
-				State = 1441;
+				State = 1486;
 				Match(MEASURE);
-				State = 1451;
+				State = 1496;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case AT:
 					{
-					State = 1442;
+					State = 1487;
 					Match(AT);
-					State = 1443;
+					State = 1488;
 					_localctx.bound = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==LEAST || _la==MOST) ) {
@@ -11170,7 +11637,7 @@ internal partial class TurnrowParser : Parser {
 						ErrorHandler.ReportMatch(this);
 					    Consume();
 					}
-					State = 1444;
+					State = 1489;
 					_localctx.length = sum();
 					}
 					break;
@@ -11187,6 +11654,7 @@ internal partial class TurnrowParser : Parser {
 				case EXPECT:
 				case FASTEN:
 				case FINISHED:
+				case FLOATS:
 				case FROM:
 				case GAUGE:
 				case HOOK:
@@ -11208,6 +11676,7 @@ internal partial class TurnrowParser : Parser {
 				case SOLID:
 				case STITCH:
 				case STRAIGHT:
+				case STRIPES:
 				case SWATCH:
 				case TERMS:
 				case TURN:
@@ -11300,18 +11769,18 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1445;
+					State = 1490;
 					_localctx.length = sum();
-					State = 1449;
+					State = 1494;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 1446;
+						State = 1491;
 						Match(COMMA);
-						State = 1447;
+						State = 1492;
 						Match(WITHIN);
-						State = 1448;
+						State = 1493;
 						_localctx.within = sum();
 						}
 					}
@@ -11326,7 +11795,7 @@ internal partial class TurnrowParser : Parser {
 			case ARE:
 			case IS:
 				{
-				State = 1453;
+				State = 1498;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -11335,14 +11804,14 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1456;
+				State = 1501;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AT) {
 					{
-					State = 1454;
+					State = 1499;
 					Match(AT);
-					State = 1455;
+					State = 1500;
 					_localctx.bound = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==LEAST || _la==MOST) ) {
@@ -11355,7 +11824,7 @@ internal partial class TurnrowParser : Parser {
 					}
 				}
 
-				State = 1458;
+				State = 1503;
 				_localctx.right = expected();
 				}
 				break;
@@ -11363,40 +11832,40 @@ internal partial class TurnrowParser : Parser {
 			case LIE:
 			case RUFFLE:
 				{
-				State = 1459;
+				State = 1504;
 				_localctx.lying = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
-				if ( !(((((_la - 79)) & ~0x3f) == 0 && ((1L << (_la - 79)) & 72057594306363393L) != 0)) ) {
+				if ( !(((((_la - 81)) & ~0x3f) == 0 && ((1L << (_la - 81)) & 72057594306363393L) != 0)) ) {
 					_localctx.lying = ErrorHandler.RecoverInline(this);
 				}
 				else {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1461;
+				State = 1506;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FLAT) {
 					{
-					State = 1460;
+					State = 1505;
 					_localctx.flat = Match(FLAT);
 					}
 				}
 
-				State = 1469;
+				State = 1514;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 1463;
+					State = 1508;
 					Match(IN);
-					State = 1464;
+					State = 1509;
 					Match(ROWS);
-					State = 1465;
+					State = 1510;
 					_localctx.from = count();
-					State = 1466;
+					State = 1511;
 					Match(TO);
-					State = 1467;
+					State = 1512;
 					_localctx.to = count();
 					}
 				}
@@ -11447,29 +11916,29 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ExpectedContext expected() {
 		ExpectedContext _localctx = new ExpectedContext(Context, State);
-		EnterRule(_localctx, 184, RULE_expected);
+		EnterRule(_localctx, 192, RULE_expected);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1473;
+			State = 1518;
 			_localctx.value = sum();
-			State = 1484;
+			State = 1529;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==ROWS || _la==STITCHES || _la==WORD) {
 				{
-				State = 1475;
+				State = 1520;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==WORD) {
 					{
-					State = 1474;
+					State = 1519;
 					_localctx.by = Match(WORD);
 					}
 				}
 
-				State = 1477;
+				State = 1522;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -11479,18 +11948,18 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1481;
+				State = 1526;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0)) {
 					{
 					{
-					State = 1478;
+					State = 1523;
 					_localctx._expectedMore = expectedMore();
 					_localctx._more.Add(_localctx._expectedMore);
 					}
 					}
-					State = 1483;
+					State = 1528;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -11532,21 +12001,21 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ExpectedMoreContext expectedMore() {
 		ExpectedMoreContext _localctx = new ExpectedMoreContext(Context, State);
-		EnterRule(_localctx, 186, RULE_expectedMore);
+		EnterRule(_localctx, 194, RULE_expectedMore);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1486;
+			State = 1531;
 			_localctx.by = sign();
-			State = 1487;
+			State = 1532;
 			_localctx.value = single();
-			State = 1489;
+			State = 1534;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==ROWS || _la==STITCHES) {
 				{
-				State = 1488;
+				State = 1533;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -11604,43 +12073,43 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ClaimContext claim() {
 		ClaimContext _localctx = new ClaimContext(Context, State);
-		EnterRule(_localctx, 188, RULE_claim);
+		EnterRule(_localctx, 196, RULE_claim);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1491;
+			State = 1536;
 			Match(EQUALS);
-			State = 1492;
+			State = 1537;
 			_localctx._claimPart = claimPart();
 			_localctx._parts.Add(_localctx._claimPart);
-			State = 1497;
+			State = 1542;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1493;
+				State = 1538;
 				Match(COMMA);
-				State = 1494;
+				State = 1539;
 				_localctx._claimPart = claimPart();
 				_localctx._parts.Add(_localctx._claimPart);
 				}
 				}
-				State = 1499;
+				State = 1544;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1505;
+			State = 1550;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WITHOUT:
 				{
-				State = 1500;
+				State = 1545;
 				_localctx.without = Match(WITHOUT);
-				State = 1501;
+				State = 1546;
 				Match(TURNING);
-				State = 1502;
+				State = 1547;
 				_la = TokenStream.LA(1);
 				if ( !(_la==CHAIN || _la==CH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -11653,9 +12122,9 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case WITH:
 				{
-				State = 1503;
+				State = 1548;
 				_localctx.with = Match(WITH);
-				State = 1504;
+				State = 1549;
 				Match(CHAINS);
 				}
 				break;
@@ -11702,14 +12171,14 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ClaimPartContext claimPart() {
 		ClaimPartContext _localctx = new ClaimPartContext(Context, State);
-		EnterRule(_localctx, 190, RULE_claimPart);
+		EnterRule(_localctx, 198, RULE_claimPart);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1507;
+			State = 1552;
 			_localctx.amount = count();
-			State = 1514;
+			State = 1559;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -11724,6 +12193,7 @@ internal partial class TurnrowParser : Parser {
 			case EXPECT:
 			case FASTEN:
 			case FINISHED:
+			case FLOATS:
 			case FROM:
 			case GAUGE:
 			case HOOK:
@@ -11745,6 +12215,7 @@ internal partial class TurnrowParser : Parser {
 			case SOLID:
 			case STITCH:
 			case STRAIGHT:
+			case STRIPES:
 			case SWATCH:
 			case TERMS:
 			case TURN:
@@ -11835,26 +12306,26 @@ internal partial class TurnrowParser : Parser {
 			case OZ:
 			case WORD:
 				{
-				State = 1509;
+				State = 1554;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 1508;
+					State = 1553;
 					_localctx._name = name();
 					_localctx._words.Add(_localctx._name);
 					}
 					}
-					State = 1511;
+					State = 1556;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594021L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 11317091691967L) != 0) );
+				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127296L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611687601257188041L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 22634183383935L) != 0) );
 				}
 				break;
 			case STITCHES:
 				{
-				State = 1513;
+				State = 1558;
 				_localctx.stitches = Match(STITCHES);
 				}
 				break;
@@ -11897,18 +12368,18 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public EdgeContext edge() {
 		EdgeContext _localctx = new EdgeContext(Context, State);
-		EnterRule(_localctx, 192, RULE_edge);
+		EnterRule(_localctx, 200, RULE_edge);
 		int _la;
 		try {
-			State = 1522;
+			State = 1567;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case BOTH:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1516;
+				State = 1561;
 				Match(BOTH);
-				State = 1517;
+				State = 1562;
 				Match(EDGES);
 				}
 				break;
@@ -11924,6 +12395,7 @@ internal partial class TurnrowParser : Parser {
 			case EXPECT:
 			case FASTEN:
 			case FINISHED:
+			case FLOATS:
 			case FROM:
 			case GAUGE:
 			case HOOK:
@@ -11945,6 +12417,7 @@ internal partial class TurnrowParser : Parser {
 			case SOLID:
 			case STITCH:
 			case STRAIGHT:
+			case STRIPES:
 			case SWATCH:
 			case TERMS:
 			case TURN:
@@ -12036,14 +12509,14 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1518;
+				State = 1563;
 				_localctx.called = name();
-				State = 1520;
+				State = 1565;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==EDGE) {
 					{
-					State = 1519;
+					State = 1564;
 					Match(EDGE);
 					}
 				}
@@ -12078,12 +12551,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SideContext side() {
 		SideContext _localctx = new SideContext(Context, State);
-		EnterRule(_localctx, 194, RULE_side);
+		EnterRule(_localctx, 202, RULE_side);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1524;
+			State = 1569;
 			_la = TokenStream.LA(1);
 			if ( !(_la==RS || _la==WS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -12118,12 +12591,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ChangeContext change() {
 		ChangeContext _localctx = new ChangeContext(Context, State);
-		EnterRule(_localctx, 196, RULE_change);
+		EnterRule(_localctx, 204, RULE_change);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1526;
+			State = 1571;
 			_la = TokenStream.LA(1);
 			if ( !(_la==DEC || _la==INC) ) {
 			ErrorHandler.RecoverInline(this);
@@ -12164,26 +12637,26 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StitchContext stitch() {
 		StitchContext _localctx = new StitchContext(Context, State);
-		EnterRule(_localctx, 198, RULE_stitch);
+		EnterRule(_localctx, 206, RULE_stitch);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1529;
+			State = 1574;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1528;
+				State = 1573;
 				_localctx._name = name();
 				_localctx._words.Add(_localctx._name);
 				}
 				}
-				State = 1531;
+				State = 1576;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594021L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 11317091691967L) != 0) );
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127296L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611687601257188041L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 22634183383935L) != 0) );
 			}
 		}
 		catch (RecognitionException re) {
@@ -12210,12 +12683,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RowsWordContext rowsWord() {
 		RowsWordContext _localctx = new RowsWordContext(Context, State);
-		EnterRule(_localctx, 200, RULE_rowsWord);
+		EnterRule(_localctx, 208, RULE_rowsWord);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1533;
+			State = 1578;
 			_la = TokenStream.LA(1);
 			if ( !(_la==ROW || _la==ROWS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -12250,12 +12723,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StitchesWordContext stitchesWord() {
 		StitchesWordContext _localctx = new StitchesWordContext(Context, State);
-		EnterRule(_localctx, 202, RULE_stitchesWord);
+		EnterRule(_localctx, 210, RULE_stitchesWord);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1535;
+			State = 1580;
 			_la = TokenStream.LA(1);
 			if ( !(_la==STITCH || _la==STITCHES) ) {
 			ErrorHandler.RecoverInline(this);
@@ -12300,25 +12773,25 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SumContext sum() {
 		SumContext _localctx = new SumContext(Context, State);
-		EnterRule(_localctx, 204, RULE_sum);
+		EnterRule(_localctx, 212, RULE_sum);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1537;
+			State = 1582;
 			_localctx.first = factor();
-			State = 1541;
+			State = 1586;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0)) {
 				{
 				{
-				State = 1538;
+				State = 1583;
 				_localctx._sumOperation = sumOperation();
 				_localctx._rest.Add(_localctx._sumOperation);
 				}
 				}
-				State = 1543;
+				State = 1588;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -12354,13 +12827,13 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SumOperationContext sumOperation() {
 		SumOperationContext _localctx = new SumOperationContext(Context, State);
-		EnterRule(_localctx, 206, RULE_sumOperation);
+		EnterRule(_localctx, 214, RULE_sumOperation);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1544;
+			State = 1589;
 			_localctx.by = sign();
-			State = 1545;
+			State = 1590;
 			_localctx.value = factor();
 			}
 		}
@@ -12404,24 +12877,24 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public FactorContext factor() {
 		FactorContext _localctx = new FactorContext(Context, State);
-		EnterRule(_localctx, 208, RULE_factor);
+		EnterRule(_localctx, 216, RULE_factor);
 		int _la;
 		try {
-			State = 1556;
+			State = 1601;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1547;
+				State = 1592;
 				_localctx.amount = list();
-				State = 1549;
+				State = 1594;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if (_la==IN || ((((_la - 165)) & ~0x3f) == 0 && ((1L << (_la - 165)) & 45L) != 0)) {
+				if (_la==IN || ((((_la - 167)) & ~0x3f) == 0 && ((1L << (_la - 167)) & 45L) != 0)) {
 					{
-					State = 1548;
+					State = 1593;
 					_localctx.measure = unit();
 					}
 				}
@@ -12440,6 +12913,7 @@ internal partial class TurnrowParser : Parser {
 			case EXPECT:
 			case FASTEN:
 			case FINISHED:
+			case FLOATS:
 			case FROM:
 			case GAUGE:
 			case HOOK:
@@ -12461,6 +12935,7 @@ internal partial class TurnrowParser : Parser {
 			case SOLID:
 			case STITCH:
 			case STRAIGHT:
+			case STRIPES:
 			case SWATCH:
 			case TERMS:
 			case TURN:
@@ -12552,18 +13027,18 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1551;
+				State = 1596;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1552;
+				State = 1597;
 				Match(OPEN);
-				State = 1553;
+				State = 1598;
 				_localctx.inside = sum();
-				State = 1554;
+				State = 1599;
 				Match(CLOSE);
 				}
 				break;
@@ -12605,25 +13080,25 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public CountContext count() {
 		CountContext _localctx = new CountContext(Context, State);
-		EnterRule(_localctx, 210, RULE_count);
+		EnterRule(_localctx, 218, RULE_count);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1558;
+			State = 1603;
 			_localctx.first = single();
-			State = 1562;
+			State = 1607;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0)) {
 				{
 				{
-				State = 1559;
+				State = 1604;
 				_localctx._countOperation = countOperation();
 				_localctx._rest.Add(_localctx._countOperation);
 				}
 				}
-				State = 1564;
+				State = 1609;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -12659,13 +13134,13 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public CountOperationContext countOperation() {
 		CountOperationContext _localctx = new CountOperationContext(Context, State);
-		EnterRule(_localctx, 212, RULE_countOperation);
+		EnterRule(_localctx, 220, RULE_countOperation);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1565;
+			State = 1610;
 			_localctx.by = sign();
-			State = 1566;
+			State = 1611;
 			_localctx.value = single();
 			}
 		}
@@ -12705,16 +13180,16 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SingleContext single() {
 		SingleContext _localctx = new SingleContext(Context, State);
-		EnterRule(_localctx, 214, RULE_single);
+		EnterRule(_localctx, 222, RULE_single);
 		try {
-			State = 1574;
+			State = 1619;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1568;
+				State = 1613;
 				_localctx.amount = list();
 				}
 				break;
@@ -12730,6 +13205,7 @@ internal partial class TurnrowParser : Parser {
 			case EXPECT:
 			case FASTEN:
 			case FINISHED:
+			case FLOATS:
 			case FROM:
 			case GAUGE:
 			case HOOK:
@@ -12751,6 +13227,7 @@ internal partial class TurnrowParser : Parser {
 			case SOLID:
 			case STITCH:
 			case STRAIGHT:
+			case STRIPES:
 			case SWATCH:
 			case TERMS:
 			case TURN:
@@ -12842,18 +13319,18 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1569;
+				State = 1614;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1570;
+				State = 1615;
 				Match(OPEN);
-				State = 1571;
+				State = 1616;
 				_localctx.inside = count();
-				State = 1572;
+				State = 1617;
 				Match(CLOSE);
 				}
 				break;
@@ -12887,12 +13364,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SignContext sign() {
 		SignContext _localctx = new SignContext(Context, State);
-		EnterRule(_localctx, 216, RULE_sign);
+		EnterRule(_localctx, 224, RULE_sign);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1576;
+			State = 1621;
 			_la = TokenStream.LA(1);
 			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
@@ -12940,41 +13417,41 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ListContext list() {
 		ListContext _localctx = new ListContext(Context, State);
-		EnterRule(_localctx, 218, RULE_list);
+		EnterRule(_localctx, 226, RULE_list);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1578;
+			State = 1623;
 			_localctx.first = number();
-			State = 1590;
+			State = 1635;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==OPEN) {
 				{
-				State = 1579;
+				State = 1624;
 				Match(OPEN);
-				State = 1580;
+				State = 1625;
 				_localctx._number = number();
 				_localctx._more.Add(_localctx._number);
-				State = 1585;
+				State = 1630;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 1581;
+					State = 1626;
 					Match(COMMA);
-					State = 1582;
+					State = 1627;
 					_localctx._number = number();
 					_localctx._more.Add(_localctx._number);
 					}
 					}
-					State = 1587;
+					State = 1632;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 1588;
+				State = 1633;
 				Match(CLOSE);
 				}
 			}
@@ -13007,23 +13484,23 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public NumberContext number() {
 		NumberContext _localctx = new NumberContext(Context, State);
-		EnterRule(_localctx, 220, RULE_number);
+		EnterRule(_localctx, 228, RULE_number);
 		int _la;
 		try {
-			State = 1597;
+			State = 1642;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1592;
+				State = 1637;
 				_localctx.whole = Match(NUMBER);
-				State = 1594;
+				State = 1639;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FRACTION) {
 					{
-					State = 1593;
+					State = 1638;
 					_localctx.part = Match(FRACTION);
 					}
 				}
@@ -13033,7 +13510,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1596;
+				State = 1641;
 				_localctx.part = Match(FRACTION);
 				}
 				break;
@@ -13068,14 +13545,14 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public UnitContext unit() {
 		UnitContext _localctx = new UnitContext(Context, State);
-		EnterRule(_localctx, 222, RULE_unit);
+		EnterRule(_localctx, 230, RULE_unit);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1599;
+			State = 1644;
 			_la = TokenStream.LA(1);
-			if ( !(_la==IN || ((((_la - 165)) & ~0x3f) == 0 && ((1L << (_la - 165)) & 45L) != 0)) ) {
+			if ( !(_la==IN || ((((_la - 167)) & ~0x3f) == 0 && ((1L << (_la - 167)) & 45L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
 			}
 			else {
@@ -13101,8 +13578,10 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode BODY() { return GetToken(TurnrowParser.BODY, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EASE() { return GetToken(TurnrowParser.EASE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FINISHED() { return GetToken(TurnrowParser.FINISHED, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FLOATS() { return GetToken(TurnrowParser.FLOATS, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode MADE() { return GetToken(TurnrowParser.MADE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SOLID() { return GetToken(TurnrowParser.SOLID, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode STRIPES() { return GetToken(TurnrowParser.STRIPES, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SWATCH() { return GetToken(TurnrowParser.SWATCH, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ADD() { return GetToken(TurnrowParser.ADD, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode BEGIN() { return GetToken(TurnrowParser.BEGIN, 0); }
@@ -13228,14 +13707,14 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public NameContext name() {
 		NameContext _localctx = new NameContext(Context, State);
-		EnterRule(_localctx, 224, RULE_name);
+		EnterRule(_localctx, 232, RULE_name);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1601;
+			State = 1646;
 			_la = TokenStream.LA(1);
-			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594021L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 11317091691967L) != 0)) ) {
+			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127296L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611687601257188041L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 22634183383935L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
 			}
 			else {
@@ -13256,7 +13735,7 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	private static int[] _serializedATN => new int[] {
-		4,1,179,1604,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
+		4,1,181,1649,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
 		7,7,7,2,8,7,8,2,9,7,9,2,10,7,10,2,11,7,11,2,12,7,12,2,13,7,13,2,14,7,14,
 		2,15,7,15,2,16,7,16,2,17,7,17,2,18,7,18,2,19,7,19,2,20,7,20,2,21,7,21,
 		2,22,7,22,2,23,7,23,2,24,7,24,2,25,7,25,2,26,7,26,2,27,7,27,2,28,7,28,
@@ -13272,598 +13751,616 @@ internal partial class TurnrowParser : Parser {
 		2,92,7,92,2,93,7,93,2,94,7,94,2,95,7,95,2,96,7,96,2,97,7,97,2,98,7,98,
 		2,99,7,99,2,100,7,100,2,101,7,101,2,102,7,102,2,103,7,103,2,104,7,104,
 		2,105,7,105,2,106,7,106,2,107,7,107,2,108,7,108,2,109,7,109,2,110,7,110,
-		2,111,7,111,2,112,7,112,1,0,1,0,1,0,1,1,1,1,1,1,1,2,1,2,1,2,1,2,1,2,1,
+		2,111,7,111,2,112,7,112,2,113,7,113,2,114,7,114,2,115,7,115,2,116,7,116,
+		1,0,1,0,1,0,1,1,1,1,1,1,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,
 		2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,
 		1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,
-		2,1,2,1,2,1,2,1,2,3,2,278,8,2,1,3,1,3,1,3,1,4,1,4,1,4,1,5,1,5,1,5,1,6,
-		1,6,1,6,1,6,3,6,293,8,6,1,7,1,7,1,7,1,8,1,8,1,8,1,8,5,8,302,8,8,10,8,12,
-		8,305,9,8,1,9,1,9,1,9,1,9,1,9,3,9,312,8,9,3,9,314,8,9,1,10,1,10,1,10,1,
-		11,1,11,1,11,1,12,1,12,1,12,1,13,1,13,1,14,1,14,1,14,3,14,330,8,14,1,14,
-		1,14,5,14,334,8,14,10,14,12,14,337,9,14,1,15,1,15,1,15,1,15,1,15,1,15,
-		3,15,345,8,15,3,15,347,8,15,1,16,1,16,1,16,1,16,1,17,1,17,1,17,1,17,1,
-		17,1,17,3,17,359,8,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,
-		1,17,1,17,1,17,1,17,3,17,375,8,17,1,18,1,18,1,18,1,19,1,19,1,19,1,19,1,
-		19,3,19,385,8,19,1,19,1,19,1,19,1,19,1,19,1,19,1,19,3,19,394,8,19,1,19,
-		1,19,5,19,398,8,19,10,19,12,19,401,9,19,1,20,1,20,1,20,1,20,1,20,1,20,
-		1,20,1,20,1,20,3,20,412,8,20,1,21,1,21,1,21,1,21,1,21,1,22,1,22,1,22,1,
-		22,1,22,1,22,1,22,1,22,1,22,1,22,3,22,429,8,22,3,22,431,8,22,1,22,1,22,
-		5,22,435,8,22,10,22,12,22,438,9,22,1,23,1,23,1,23,1,23,1,23,1,23,3,23,
-		446,8,23,1,24,1,24,1,24,1,24,1,24,1,24,3,24,454,8,24,1,25,1,25,1,25,1,
-		25,1,25,3,25,461,8,25,1,26,1,26,1,26,1,26,1,26,1,26,5,26,469,8,26,10,26,
-		12,26,472,9,26,1,27,1,27,1,27,1,27,1,27,1,27,3,27,480,8,27,1,28,1,28,1,
-		28,1,28,3,28,486,8,28,1,28,1,28,1,28,1,29,1,29,1,29,1,29,1,29,1,29,1,29,
-		1,29,1,29,1,29,1,29,1,29,1,29,3,29,504,8,29,1,30,1,30,1,30,1,30,1,30,1,
-		30,1,30,5,30,513,8,30,10,30,12,30,516,9,30,1,31,1,31,1,31,1,31,1,32,1,
-		32,1,32,1,32,1,32,1,32,1,32,3,32,529,8,32,1,32,1,32,1,32,1,32,3,32,535,
-		8,32,1,33,1,33,1,33,1,34,1,34,1,34,3,34,543,8,34,1,35,1,35,1,35,1,35,1,
-		35,3,35,550,8,35,3,35,552,8,35,1,35,1,35,1,35,1,35,1,35,1,35,3,35,560,
-		8,35,1,36,1,36,1,36,3,36,565,8,36,1,36,1,36,1,36,1,36,1,36,1,37,1,37,1,
-		38,1,38,1,38,3,38,577,8,38,1,38,3,38,580,8,38,1,38,1,38,1,38,1,39,1,39,
-		1,39,1,39,1,39,3,39,590,8,39,1,39,3,39,593,8,39,1,39,3,39,596,8,39,1,40,
-		1,40,1,40,1,40,1,40,1,40,1,40,1,40,3,40,606,8,40,1,40,1,40,1,40,1,40,1,
-		40,1,40,3,40,614,8,40,1,40,1,40,1,40,1,40,5,40,620,8,40,10,40,12,40,623,
-		9,40,1,40,1,40,1,40,1,40,3,40,629,8,40,1,40,1,40,1,40,5,40,634,8,40,10,
-		40,12,40,637,9,40,1,40,1,40,1,40,1,40,5,40,643,8,40,10,40,12,40,646,9,
-		40,3,40,648,8,40,1,41,4,41,651,8,41,11,41,12,41,652,1,42,1,42,3,42,657,
-		8,42,1,43,4,43,660,8,43,11,43,12,43,661,1,43,1,43,5,43,666,8,43,10,43,
-		12,43,669,9,43,1,44,1,44,1,44,1,44,3,44,675,8,44,1,45,1,45,1,45,1,45,1,
-		45,3,45,682,8,45,1,46,1,46,1,46,3,46,687,8,46,1,47,1,47,1,47,1,47,1,47,
-		1,47,1,47,1,47,1,47,1,47,3,47,699,8,47,1,47,1,47,3,47,703,8,47,1,48,1,
-		48,1,48,1,48,1,48,1,49,1,49,1,49,1,49,1,49,5,49,715,8,49,10,49,12,49,718,
-		9,49,1,50,1,50,1,50,1,50,1,50,1,50,3,50,726,8,50,1,51,1,51,1,51,1,52,1,
-		52,1,52,1,52,1,53,1,53,3,53,737,8,53,1,53,3,53,740,8,53,1,53,1,53,1,53,
-		3,53,745,8,53,1,54,1,54,1,54,1,54,1,54,3,54,752,8,54,1,54,1,54,1,54,3,
-		54,757,8,54,1,55,1,55,1,55,5,55,762,8,55,10,55,12,55,765,9,55,1,56,1,56,
-		1,56,1,56,1,56,1,56,1,56,1,56,3,56,775,8,56,1,56,3,56,778,8,56,1,56,1,
-		56,3,56,782,8,56,1,56,1,56,1,56,1,56,1,56,1,56,1,56,3,56,791,8,56,1,56,
-		1,56,3,56,795,8,56,1,56,1,56,1,56,1,56,1,56,1,56,1,56,1,56,1,56,3,56,806,
-		8,56,1,56,3,56,809,8,56,1,56,4,56,812,8,56,11,56,12,56,813,1,56,1,56,3,
-		56,818,8,56,1,56,1,56,3,56,822,8,56,1,56,1,56,1,56,1,56,1,56,4,56,829,
-		8,56,11,56,12,56,830,3,56,833,8,56,1,56,1,56,3,56,837,8,56,1,56,3,56,840,
-		8,56,1,56,3,56,843,8,56,3,56,845,8,56,1,57,1,57,1,57,1,57,1,57,1,57,1,
-		57,1,57,1,58,1,58,1,58,1,58,1,59,4,59,860,8,59,11,59,12,59,861,1,59,1,
-		59,5,59,866,8,59,10,59,12,59,869,9,59,1,59,3,59,872,8,59,1,60,1,60,3,60,
-		876,8,60,1,60,3,60,879,8,60,1,61,1,61,1,61,1,61,1,61,1,61,1,61,1,61,1,
-		61,3,61,890,8,61,3,61,892,8,61,1,62,1,62,1,62,5,62,897,8,62,10,62,12,62,
-		900,9,62,1,62,1,62,4,62,904,8,62,11,62,12,62,905,3,62,908,8,62,1,62,1,
-		62,1,62,1,62,3,62,914,8,62,1,62,1,62,5,62,918,8,62,10,62,12,62,921,9,62,
-		1,62,1,62,3,62,925,8,62,1,62,4,62,928,8,62,11,62,12,62,929,1,62,1,62,1,
-		62,4,62,935,8,62,11,62,12,62,936,3,62,939,8,62,3,62,941,8,62,1,62,1,62,
-		1,62,1,62,1,62,1,62,3,62,949,8,62,1,62,1,62,1,62,1,62,1,62,1,62,4,62,957,
-		8,62,11,62,12,62,958,3,62,961,8,62,1,63,1,63,1,63,1,63,1,63,1,63,1,63,
-		1,63,3,63,971,8,63,1,63,1,63,1,63,1,63,1,63,1,63,1,63,3,63,980,8,63,3,
-		63,982,8,63,3,63,984,8,63,1,63,3,63,987,8,63,1,64,1,64,1,64,1,64,5,64,
-		993,8,64,10,64,12,64,996,9,64,1,64,1,64,1,64,1,65,1,65,1,65,3,65,1004,
-		8,65,1,66,1,66,1,66,1,66,1,66,1,66,1,66,1,66,1,66,1,66,1,66,3,66,1017,
-		8,66,1,67,1,67,1,67,1,67,1,67,3,67,1024,8,67,1,67,1,67,1,67,1,67,1,67,
-		3,67,1031,8,67,1,67,1,67,3,67,1035,8,67,1,67,1,67,5,67,1039,8,67,10,67,
-		12,67,1042,9,67,1,67,3,67,1045,8,67,1,68,1,68,1,68,1,68,1,68,1,68,1,68,
-		1,68,1,68,1,68,1,68,3,68,1058,8,68,1,69,1,69,1,69,1,69,3,69,1064,8,69,
-		1,69,1,69,1,69,3,69,1069,8,69,1,70,1,70,1,70,1,70,1,70,1,70,1,70,1,70,
-		3,70,1079,8,70,1,70,3,70,1082,8,70,1,71,1,71,1,71,1,71,1,71,1,71,1,71,
-		1,71,1,71,1,71,1,71,1,71,1,71,3,71,1097,8,71,1,71,1,71,3,71,1101,8,71,
-		1,71,1,71,3,71,1105,8,71,1,71,1,71,5,71,1109,8,71,10,71,12,71,1112,9,71,
-		1,71,1,71,1,71,1,71,1,71,1,71,3,71,1120,8,71,1,71,1,71,5,71,1124,8,71,
-		10,71,12,71,1127,9,71,1,71,1,71,1,71,1,71,1,71,1,71,1,71,3,71,1136,8,71,
-		3,71,1138,8,71,3,71,1140,8,71,1,72,1,72,1,72,1,72,5,72,1146,8,72,10,72,
-		12,72,1149,9,72,1,72,3,72,1152,8,72,1,72,3,72,1155,8,72,1,73,1,73,1,73,
-		1,73,1,73,3,73,1162,8,73,1,73,1,73,1,73,5,73,1167,8,73,10,73,12,73,1170,
-		9,73,1,74,1,74,3,74,1174,8,74,1,74,1,74,1,74,1,74,1,74,3,74,1181,8,74,
-		3,74,1183,8,74,1,74,1,74,1,74,3,74,1188,8,74,1,74,3,74,1191,8,74,1,75,
-		1,75,1,75,3,75,1196,8,75,1,75,1,75,1,75,1,75,3,75,1202,8,75,1,75,1,75,
-		1,75,1,75,1,75,3,75,1209,8,75,1,76,1,76,1,76,3,76,1214,8,76,1,77,1,77,
-		1,77,1,77,1,77,3,77,1221,8,77,1,77,1,77,1,77,3,77,1226,8,77,1,78,1,78,
-		1,78,1,78,1,78,1,78,1,78,1,78,1,78,3,78,1237,8,78,1,79,1,79,1,79,1,79,
-		1,79,3,79,1244,8,79,1,80,1,80,3,80,1248,8,80,1,80,1,80,1,80,1,81,1,81,
-		1,81,1,81,1,81,1,81,1,81,3,81,1260,8,81,1,81,1,81,5,81,1264,8,81,10,81,
-		12,81,1267,9,81,1,82,1,82,1,82,1,82,1,82,1,82,1,82,1,82,3,82,1277,8,82,
-		1,82,1,82,1,82,1,82,1,82,1,82,3,82,1285,8,82,1,83,1,83,1,83,1,83,1,83,
-		1,83,1,83,1,83,3,83,1295,8,83,1,83,1,83,5,83,1299,8,83,10,83,12,83,1302,
-		9,83,1,83,3,83,1305,8,83,1,84,1,84,1,84,1,84,1,84,3,84,1312,8,84,1,85,
-		1,85,4,85,1316,8,85,11,85,12,85,1317,1,85,1,85,5,85,1322,8,85,10,85,12,
-		85,1325,9,85,1,85,1,85,1,85,3,85,1330,8,85,3,85,1332,8,85,3,85,1334,8,
-		85,1,85,1,85,4,85,1338,8,85,11,85,12,85,1339,1,85,1,85,5,85,1344,8,85,
-		10,85,12,85,1347,9,85,1,85,1,85,5,85,1351,8,85,10,85,12,85,1354,9,85,1,
-		85,1,85,3,85,1358,8,85,1,86,4,86,1361,8,86,11,86,12,86,1362,1,87,1,87,
-		1,87,1,87,1,87,1,87,1,87,3,87,1372,8,87,1,87,1,87,1,87,1,87,3,87,1378,
-		8,87,1,87,3,87,1381,8,87,1,88,1,88,1,88,1,88,1,88,1,88,3,88,1389,8,88,
-		1,89,1,89,3,89,1393,8,89,1,89,1,89,1,89,1,89,1,89,3,89,1400,8,89,1,89,
-		1,89,1,89,1,89,1,89,3,89,1407,8,89,1,90,3,90,1410,8,90,1,90,4,90,1413,
-		8,90,11,90,12,90,1414,1,90,1,90,1,90,1,90,4,90,1421,8,90,11,90,12,90,1422,
-		3,90,1425,8,90,1,90,1,90,1,90,1,90,1,90,1,90,3,90,1433,8,90,3,90,1435,
-		8,90,1,90,3,90,1438,8,90,1,91,1,91,1,91,1,91,1,91,1,91,1,91,1,91,1,91,
-		1,91,3,91,1450,8,91,3,91,1452,8,91,1,91,1,91,1,91,3,91,1457,8,91,1,91,
-		1,91,1,91,3,91,1462,8,91,1,91,1,91,1,91,1,91,1,91,1,91,3,91,1470,8,91,
-		3,91,1472,8,91,1,92,1,92,3,92,1476,8,92,1,92,1,92,5,92,1480,8,92,10,92,
-		12,92,1483,9,92,3,92,1485,8,92,1,93,1,93,1,93,3,93,1490,8,93,1,94,1,94,
-		1,94,1,94,5,94,1496,8,94,10,94,12,94,1499,9,94,1,94,1,94,1,94,1,94,1,94,
-		3,94,1506,8,94,1,95,1,95,4,95,1510,8,95,11,95,12,95,1511,1,95,3,95,1515,
-		8,95,1,96,1,96,1,96,1,96,3,96,1521,8,96,3,96,1523,8,96,1,97,1,97,1,98,
-		1,98,1,99,4,99,1530,8,99,11,99,12,99,1531,1,100,1,100,1,101,1,101,1,102,
-		1,102,5,102,1540,8,102,10,102,12,102,1543,9,102,1,103,1,103,1,103,1,104,
-		1,104,3,104,1550,8,104,1,104,1,104,1,104,1,104,1,104,3,104,1557,8,104,
-		1,105,1,105,5,105,1561,8,105,10,105,12,105,1564,9,105,1,106,1,106,1,106,
-		1,107,1,107,1,107,1,107,1,107,1,107,3,107,1575,8,107,1,108,1,108,1,109,
-		1,109,1,109,1,109,1,109,5,109,1584,8,109,10,109,12,109,1587,9,109,1,109,
-		1,109,3,109,1591,8,109,1,110,1,110,3,110,1595,8,110,1,110,3,110,1598,8,
-		110,1,111,1,111,1,112,1,112,1,112,0,0,113,0,2,4,6,8,10,12,14,16,18,20,
-		22,24,26,28,30,32,34,36,38,40,42,44,46,48,50,52,54,56,58,60,62,64,66,68,
-		70,72,74,76,78,80,82,84,86,88,90,92,94,96,98,100,102,104,106,108,110,112,
-		114,116,118,120,122,124,126,128,130,132,134,136,138,140,142,144,146,148,
-		150,152,154,156,158,160,162,164,166,168,170,172,174,176,178,180,182,184,
-		186,188,190,192,194,196,198,200,202,204,206,208,210,212,214,216,218,220,
-		222,224,0,22,2,0,166,167,169,170,2,0,43,43,131,131,2,0,21,21,75,75,2,0,
-		46,46,144,144,2,0,166,166,169,169,2,0,98,98,159,159,2,0,82,82,156,156,
-		2,0,94,94,103,103,2,0,68,68,102,102,2,0,35,35,44,44,4,0,94,94,103,103,
-		114,114,136,136,1,0,142,143,2,0,98,98,148,148,2,0,105,105,112,112,3,0,
-		79,79,107,107,135,135,2,0,134,134,164,164,2,0,80,80,101,101,1,0,45,46,
-		2,0,52,52,144,144,2,0,11,13,15,15,4,0,100,100,165,165,167,168,170,170,
-		28,0,16,19,21,28,30,33,35,44,47,61,63,65,67,68,71,71,73,73,75,79,81,89,
-		91,93,95,98,102,102,104,124,126,133,135,136,138,139,141,143,145,145,147,
-		149,152,154,156,159,161,161,163,163,166,166,169,169,171,171,1806,0,226,
-		1,0,0,0,2,229,1,0,0,0,4,277,1,0,0,0,6,279,1,0,0,0,8,282,1,0,0,0,10,285,
-		1,0,0,0,12,292,1,0,0,0,14,294,1,0,0,0,16,297,1,0,0,0,18,313,1,0,0,0,20,
-		315,1,0,0,0,22,318,1,0,0,0,24,321,1,0,0,0,26,324,1,0,0,0,28,326,1,0,0,
-		0,30,346,1,0,0,0,32,348,1,0,0,0,34,352,1,0,0,0,36,376,1,0,0,0,38,379,1,
-		0,0,0,40,411,1,0,0,0,42,413,1,0,0,0,44,418,1,0,0,0,46,439,1,0,0,0,48,447,
-		1,0,0,0,50,455,1,0,0,0,52,462,1,0,0,0,54,479,1,0,0,0,56,481,1,0,0,0,58,
-		490,1,0,0,0,60,505,1,0,0,0,62,517,1,0,0,0,64,534,1,0,0,0,66,536,1,0,0,
-		0,68,539,1,0,0,0,70,544,1,0,0,0,72,561,1,0,0,0,74,571,1,0,0,0,76,573,1,
-		0,0,0,78,584,1,0,0,0,80,647,1,0,0,0,82,650,1,0,0,0,84,656,1,0,0,0,86,659,
-		1,0,0,0,88,674,1,0,0,0,90,676,1,0,0,0,92,683,1,0,0,0,94,702,1,0,0,0,96,
-		704,1,0,0,0,98,709,1,0,0,0,100,725,1,0,0,0,102,727,1,0,0,0,104,730,1,0,
-		0,0,106,734,1,0,0,0,108,746,1,0,0,0,110,758,1,0,0,0,112,844,1,0,0,0,114,
-		846,1,0,0,0,116,854,1,0,0,0,118,871,1,0,0,0,120,878,1,0,0,0,122,891,1,
-		0,0,0,124,893,1,0,0,0,126,962,1,0,0,0,128,988,1,0,0,0,130,1000,1,0,0,0,
-		132,1016,1,0,0,0,134,1018,1,0,0,0,136,1057,1,0,0,0,138,1059,1,0,0,0,140,
-		1070,1,0,0,0,142,1083,1,0,0,0,144,1151,1,0,0,0,146,1161,1,0,0,0,148,1182,
-		1,0,0,0,150,1208,1,0,0,0,152,1213,1,0,0,0,154,1215,1,0,0,0,156,1227,1,
-		0,0,0,158,1243,1,0,0,0,160,1247,1,0,0,0,162,1252,1,0,0,0,164,1284,1,0,
-		0,0,166,1286,1,0,0,0,168,1311,1,0,0,0,170,1313,1,0,0,0,172,1360,1,0,0,
-		0,174,1380,1,0,0,0,176,1388,1,0,0,0,178,1406,1,0,0,0,180,1409,1,0,0,0,
-		182,1439,1,0,0,0,184,1473,1,0,0,0,186,1486,1,0,0,0,188,1491,1,0,0,0,190,
-		1507,1,0,0,0,192,1522,1,0,0,0,194,1524,1,0,0,0,196,1526,1,0,0,0,198,1529,
-		1,0,0,0,200,1533,1,0,0,0,202,1535,1,0,0,0,204,1537,1,0,0,0,206,1544,1,
-		0,0,0,208,1556,1,0,0,0,210,1558,1,0,0,0,212,1565,1,0,0,0,214,1574,1,0,
-		0,0,216,1576,1,0,0,0,218,1578,1,0,0,0,220,1597,1,0,0,0,222,1599,1,0,0,
-		0,224,1601,1,0,0,0,226,227,3,4,2,0,227,228,5,0,0,1,228,1,1,0,0,0,229,230,
-		3,188,94,0,230,231,5,0,0,1,231,3,1,0,0,0,232,278,3,6,3,0,233,278,3,8,4,
-		0,234,278,3,10,5,0,235,278,3,14,7,0,236,278,3,16,8,0,237,278,3,20,10,0,
-		238,278,3,22,11,0,239,278,3,24,12,0,240,278,3,26,13,0,241,278,3,28,14,
-		0,242,278,3,32,16,0,243,278,3,34,17,0,244,278,3,38,19,0,245,278,3,42,21,
-		0,246,278,3,44,22,0,247,278,3,78,39,0,248,278,3,66,33,0,249,278,3,68,34,
-		0,250,278,3,72,36,0,251,278,3,74,37,0,252,278,3,90,45,0,253,278,3,92,46,
-		0,254,278,3,94,47,0,255,278,3,96,48,0,256,278,3,98,49,0,257,278,3,102,
-		51,0,258,278,3,104,52,0,259,278,3,106,53,0,260,278,3,108,54,0,261,278,
-		3,126,63,0,262,278,3,134,67,0,263,278,3,138,69,0,264,278,3,140,70,0,265,
-		278,3,142,71,0,266,278,3,170,85,0,267,278,3,182,91,0,268,278,3,46,23,0,
-		269,278,3,166,83,0,270,278,3,128,64,0,271,278,3,48,24,0,272,278,3,50,25,
-		0,273,278,3,52,26,0,274,278,3,58,29,0,275,278,3,60,30,0,276,278,3,56,28,
-		0,277,232,1,0,0,0,277,233,1,0,0,0,277,234,1,0,0,0,277,235,1,0,0,0,277,
-		236,1,0,0,0,277,237,1,0,0,0,277,238,1,0,0,0,277,239,1,0,0,0,277,240,1,
-		0,0,0,277,241,1,0,0,0,277,242,1,0,0,0,277,243,1,0,0,0,277,244,1,0,0,0,
-		277,245,1,0,0,0,277,246,1,0,0,0,277,247,1,0,0,0,277,248,1,0,0,0,277,249,
-		1,0,0,0,277,250,1,0,0,0,277,251,1,0,0,0,277,252,1,0,0,0,277,253,1,0,0,
-		0,277,254,1,0,0,0,277,255,1,0,0,0,277,256,1,0,0,0,277,257,1,0,0,0,277,
-		258,1,0,0,0,277,259,1,0,0,0,277,260,1,0,0,0,277,261,1,0,0,0,277,262,1,
-		0,0,0,277,263,1,0,0,0,277,264,1,0,0,0,277,265,1,0,0,0,277,266,1,0,0,0,
-		277,267,1,0,0,0,277,268,1,0,0,0,277,269,1,0,0,0,277,270,1,0,0,0,277,271,
-		1,0,0,0,277,272,1,0,0,0,277,273,1,0,0,0,277,274,1,0,0,0,277,275,1,0,0,
-		0,277,276,1,0,0,0,278,5,1,0,0,0,279,280,5,39,0,0,280,281,3,220,110,0,281,
-		7,1,0,0,0,282,283,5,41,0,0,283,284,5,176,0,0,284,9,1,0,0,0,285,286,5,58,
-		0,0,286,287,3,12,6,0,287,11,1,0,0,0,288,293,5,172,0,0,289,293,5,175,0,
-		0,290,293,5,176,0,0,291,293,3,224,112,0,292,288,1,0,0,0,292,289,1,0,0,
-		0,292,290,1,0,0,0,292,291,1,0,0,0,293,13,1,0,0,0,294,295,5,55,0,0,295,
-		296,3,224,112,0,296,15,1,0,0,0,297,298,5,49,0,0,298,303,3,18,9,0,299,300,
-		5,5,0,0,300,302,3,18,9,0,301,299,1,0,0,0,302,305,1,0,0,0,303,301,1,0,0,
-		0,303,304,1,0,0,0,304,17,1,0,0,0,305,303,1,0,0,0,306,314,3,224,112,0,307,
-		314,5,176,0,0,308,311,5,172,0,0,309,312,3,224,112,0,310,312,5,15,0,0,311,
-		309,1,0,0,0,311,310,1,0,0,0,311,312,1,0,0,0,312,314,1,0,0,0,313,306,1,
-		0,0,0,313,307,1,0,0,0,313,308,1,0,0,0,314,19,1,0,0,0,315,316,5,50,0,0,
-		316,317,5,176,0,0,317,21,1,0,0,0,318,319,5,40,0,0,319,320,5,176,0,0,320,
-		23,1,0,0,0,321,322,5,59,0,0,322,323,3,224,112,0,323,25,1,0,0,0,324,325,
-		5,3,0,0,325,27,1,0,0,0,326,327,5,61,0,0,327,329,3,224,112,0,328,330,5,
-		176,0,0,329,328,1,0,0,0,329,330,1,0,0,0,330,335,1,0,0,0,331,332,5,5,0,
-		0,332,334,3,30,15,0,333,331,1,0,0,0,334,337,1,0,0,0,335,333,1,0,0,0,335,
-		336,1,0,0,0,336,29,1,0,0,0,337,335,1,0,0,0,338,339,5,158,0,0,339,347,3,
-		220,110,0,340,344,3,220,110,0,341,345,7,0,0,0,342,343,5,14,0,0,343,345,
-		5,92,0,0,344,341,1,0,0,0,344,342,1,0,0,0,345,347,1,0,0,0,346,338,1,0,0,
-		0,346,340,1,0,0,0,347,31,1,0,0,0,348,349,5,32,0,0,349,350,3,220,110,0,
-		350,351,5,168,0,0,351,33,1,0,0,0,352,353,5,31,0,0,353,354,3,198,99,0,354,
-		355,5,7,0,0,355,358,3,220,110,0,356,359,3,202,101,0,357,359,7,1,0,0,358,
-		356,1,0,0,0,358,357,1,0,0,0,359,374,1,0,0,0,360,361,5,66,0,0,361,362,3,
-		220,110,0,362,363,3,200,100,0,363,364,5,150,0,0,364,365,3,36,18,0,365,
-		375,1,0,0,0,366,367,5,150,0,0,367,368,3,36,18,0,368,369,5,5,0,0,369,370,
-		3,220,110,0,370,371,3,200,100,0,371,372,5,150,0,0,372,373,3,36,18,0,373,
-		375,1,0,0,0,374,360,1,0,0,0,374,366,1,0,0,0,375,35,1,0,0,0,376,377,3,220,
-		110,0,377,378,3,222,111,0,378,37,1,0,0,0,379,380,5,56,0,0,380,384,3,198,
-		99,0,381,382,5,5,0,0,382,383,5,114,0,0,383,385,5,45,0,0,384,381,1,0,0,
-		0,384,385,1,0,0,0,385,386,1,0,0,0,386,387,5,7,0,0,387,388,5,75,0,0,388,
-		393,3,220,110,0,389,394,5,78,0,0,390,391,5,81,0,0,391,392,5,115,0,0,392,
-		394,5,23,0,0,393,389,1,0,0,0,393,390,1,0,0,0,393,394,1,0,0,0,394,399,1,
-		0,0,0,395,396,5,5,0,0,396,398,3,40,20,0,397,395,1,0,0,0,398,401,1,0,0,
-		0,399,397,1,0,0,0,399,400,1,0,0,0,400,39,1,0,0,0,401,399,1,0,0,0,402,403,
-		5,94,0,0,403,404,5,52,0,0,404,405,5,100,0,0,405,406,5,174,0,0,406,412,
-		7,2,0,0,407,408,5,115,0,0,408,409,5,100,0,0,409,410,5,146,0,0,410,412,
-		5,96,0,0,411,402,1,0,0,0,411,407,1,0,0,0,412,41,1,0,0,0,413,414,5,38,0,
-		0,414,415,3,224,112,0,415,416,5,102,0,0,416,417,3,204,102,0,417,43,1,0,
-		0,0,418,419,5,23,0,0,419,420,3,224,112,0,420,430,5,102,0,0,421,422,7,3,
-		0,0,422,423,5,29,0,0,423,431,3,204,102,0,424,428,3,204,102,0,425,426,7,
-		3,0,0,426,427,5,29,0,0,427,429,3,204,102,0,428,425,1,0,0,0,428,429,1,0,
-		0,0,429,431,1,0,0,0,430,421,1,0,0,0,430,424,1,0,0,0,431,436,1,0,0,0,432,
-		433,5,5,0,0,433,435,3,64,32,0,434,432,1,0,0,0,435,438,1,0,0,0,436,434,
-		1,0,0,0,436,437,1,0,0,0,437,45,1,0,0,0,438,436,1,0,0,0,439,445,5,22,0,
-		0,440,441,5,162,0,0,441,442,5,153,0,0,442,446,7,2,0,0,443,444,5,160,0,
-		0,444,446,5,76,0,0,445,440,1,0,0,0,445,443,1,0,0,0,446,47,1,0,0,0,447,
-		453,5,19,0,0,448,449,3,224,112,0,449,450,5,5,0,0,450,451,3,222,111,0,451,
-		454,1,0,0,0,452,454,5,176,0,0,453,448,1,0,0,0,453,452,1,0,0,0,454,49,1,
-		0,0,0,455,456,5,25,0,0,456,457,3,224,112,0,457,458,5,102,0,0,458,460,3,
-		204,102,0,459,461,5,106,0,0,460,459,1,0,0,0,460,461,1,0,0,0,461,51,1,0,
-		0,0,462,463,5,28,0,0,463,464,3,224,112,0,464,465,5,102,0,0,465,470,3,184,
-		92,0,466,467,5,5,0,0,467,469,3,54,27,0,468,466,1,0,0,0,469,472,1,0,0,0,
-		470,468,1,0,0,0,470,471,1,0,0,0,471,53,1,0,0,0,472,470,1,0,0,0,473,480,
-		5,121,0,0,474,475,5,145,0,0,475,476,5,74,0,0,476,477,3,220,110,0,477,478,
-		5,14,0,0,478,480,1,0,0,0,479,473,1,0,0,0,479,474,1,0,0,0,480,55,1,0,0,
-		0,481,482,5,16,0,0,482,485,3,224,112,0,483,484,5,117,0,0,484,486,3,224,
-		112,0,485,483,1,0,0,0,485,486,1,0,0,0,486,487,1,0,0,0,487,488,5,7,0,0,
-		488,489,5,176,0,0,489,57,1,0,0,0,490,491,5,54,0,0,491,492,3,198,99,0,492,
-		493,5,7,0,0,493,494,3,220,110,0,494,495,3,202,101,0,495,496,5,66,0,0,496,
-		497,3,220,110,0,497,498,3,200,100,0,498,499,5,157,0,0,499,500,3,220,110,
-		0,500,503,7,4,0,0,501,502,5,5,0,0,502,504,3,224,112,0,503,501,1,0,0,0,
-		503,504,1,0,0,0,504,59,1,0,0,0,505,506,5,36,0,0,506,507,3,18,9,0,507,508,
-		5,7,0,0,508,509,3,224,112,0,509,514,3,62,31,0,510,511,5,5,0,0,511,513,
-		3,62,31,0,512,510,1,0,0,0,513,516,1,0,0,0,514,512,1,0,0,0,514,515,1,0,
-		0,0,515,61,1,0,0,0,516,514,1,0,0,0,517,518,3,220,110,0,518,519,3,222,111,
-		0,519,520,7,5,0,0,520,63,1,0,0,0,521,535,5,116,0,0,522,535,5,89,0,0,523,
-		524,5,113,0,0,524,525,5,117,0,0,525,528,3,214,107,0,526,527,5,11,0,0,527,
-		529,3,214,107,0,528,526,1,0,0,0,528,529,1,0,0,0,529,535,1,0,0,0,530,531,
-		5,133,0,0,531,535,7,6,0,0,532,533,5,161,0,0,533,535,3,204,102,0,534,521,
-		1,0,0,0,534,522,1,0,0,0,534,523,1,0,0,0,534,530,1,0,0,0,534,532,1,0,0,
-		0,535,65,1,0,0,0,536,537,5,57,0,0,537,538,5,176,0,0,538,67,1,0,0,0,539,
-		542,5,52,0,0,540,543,3,70,35,0,541,543,3,76,38,0,542,540,1,0,0,0,542,541,
-		1,0,0,0,543,69,1,0,0,0,544,545,5,41,0,0,545,551,3,224,112,0,546,547,5,
-		30,0,0,547,549,5,127,0,0,548,550,5,5,0,0,549,548,1,0,0,0,549,550,1,0,0,
-		0,550,552,1,0,0,0,551,546,1,0,0,0,551,552,1,0,0,0,552,553,1,0,0,0,553,
-		554,5,124,0,0,554,555,5,113,0,0,555,556,5,117,0,0,556,559,3,220,110,0,
-		557,558,5,11,0,0,558,560,3,220,110,0,559,557,1,0,0,0,559,560,1,0,0,0,560,
-		71,1,0,0,0,561,564,5,33,0,0,562,565,5,176,0,0,563,565,7,7,0,0,564,562,
-		1,0,0,0,564,563,1,0,0,0,565,566,1,0,0,0,566,567,5,102,0,0,567,568,5,8,
-		0,0,568,569,3,110,55,0,569,570,5,9,0,0,570,73,1,0,0,0,571,572,5,4,0,0,
-		572,75,1,0,0,0,573,576,5,171,0,0,574,575,5,117,0,0,575,577,5,171,0,0,576,
-		574,1,0,0,0,576,577,1,0,0,0,577,579,1,0,0,0,578,580,5,176,0,0,579,578,
-		1,0,0,0,579,580,1,0,0,0,580,581,1,0,0,0,581,582,5,102,0,0,582,583,3,110,
-		55,0,583,77,1,0,0,0,584,585,5,42,0,0,585,589,3,224,112,0,586,587,5,5,0,
-		0,587,588,5,109,0,0,588,590,5,172,0,0,589,586,1,0,0,0,589,590,1,0,0,0,
-		590,592,1,0,0,0,591,593,3,80,40,0,592,591,1,0,0,0,592,593,1,0,0,0,593,
-		595,1,0,0,0,594,596,3,188,94,0,595,594,1,0,0,0,595,596,1,0,0,0,596,79,
-		1,0,0,0,597,598,5,30,0,0,598,599,3,224,112,0,599,600,5,7,0,0,600,605,3,
-		210,105,0,601,602,3,202,101,0,602,603,5,70,0,0,603,604,3,192,96,0,604,
-		606,1,0,0,0,605,601,1,0,0,0,605,606,1,0,0,0,606,648,1,0,0,0,607,608,5,
-		102,0,0,608,609,3,224,112,0,609,613,5,110,0,0,610,611,5,5,0,0,611,612,
-		5,152,0,0,612,614,5,124,0,0,613,610,1,0,0,0,613,614,1,0,0,0,614,648,1,
-		0,0,0,615,616,5,62,0,0,616,621,3,82,41,0,617,618,5,5,0,0,618,620,3,82,
-		41,0,619,617,1,0,0,0,620,623,1,0,0,0,621,619,1,0,0,0,621,622,1,0,0,0,622,
-		648,1,0,0,0,623,621,1,0,0,0,624,625,5,126,0,0,625,628,5,156,0,0,626,629,
-		5,65,0,0,627,629,5,69,0,0,628,626,1,0,0,0,628,627,1,0,0,0,629,630,1,0,
-		0,0,630,635,3,86,43,0,631,632,5,66,0,0,632,634,3,86,43,0,633,631,1,0,0,
-		0,634,637,1,0,0,0,635,633,1,0,0,0,635,636,1,0,0,0,636,638,1,0,0,0,637,
-		635,1,0,0,0,638,639,5,7,0,0,639,644,3,180,90,0,640,641,5,5,0,0,641,643,
-		3,180,90,0,642,640,1,0,0,0,643,646,1,0,0,0,644,642,1,0,0,0,644,645,1,0,
-		0,0,645,648,1,0,0,0,646,644,1,0,0,0,647,597,1,0,0,0,647,607,1,0,0,0,647,
-		615,1,0,0,0,647,624,1,0,0,0,648,81,1,0,0,0,649,651,3,84,42,0,650,649,1,
-		0,0,0,651,652,1,0,0,0,652,650,1,0,0,0,652,653,1,0,0,0,653,83,1,0,0,0,654,
-		657,3,224,112,0,655,657,5,94,0,0,656,654,1,0,0,0,656,655,1,0,0,0,657,85,
-		1,0,0,0,658,660,3,176,88,0,659,658,1,0,0,0,660,661,1,0,0,0,661,659,1,0,
-		0,0,661,662,1,0,0,0,662,667,1,0,0,0,663,664,5,5,0,0,664,666,3,88,44,0,
-		665,663,1,0,0,0,666,669,1,0,0,0,667,665,1,0,0,0,667,668,1,0,0,0,668,87,
-		1,0,0,0,669,667,1,0,0,0,670,675,3,178,89,0,671,672,3,194,97,0,672,673,
-		5,93,0,0,673,675,1,0,0,0,674,670,1,0,0,0,674,671,1,0,0,0,675,89,1,0,0,
-		0,676,677,5,18,0,0,677,678,5,160,0,0,678,679,3,210,105,0,679,681,3,202,
-		101,0,680,682,3,188,94,0,681,680,1,0,0,0,681,682,1,0,0,0,682,91,1,0,0,
-		0,683,684,5,21,0,0,684,686,3,210,105,0,685,687,3,188,94,0,686,685,1,0,
-		0,0,686,687,1,0,0,0,687,93,1,0,0,0,688,689,5,30,0,0,689,690,5,97,0,0,690,
-		691,3,192,96,0,691,692,7,8,0,0,692,693,3,224,112,0,693,703,1,0,0,0,694,
-		695,5,20,0,0,695,699,5,86,0,0,696,697,7,9,0,0,697,699,5,85,0,0,698,694,
-		1,0,0,0,698,696,1,0,0,0,699,700,1,0,0,0,700,701,7,8,0,0,701,703,3,224,
-		112,0,702,688,1,0,0,0,702,698,1,0,0,0,703,95,1,0,0,0,704,705,5,37,0,0,
-		705,706,5,114,0,0,706,707,5,45,0,0,707,708,3,224,112,0,708,97,1,0,0,0,
-		709,710,5,24,0,0,710,711,5,7,0,0,711,716,3,100,50,0,712,713,5,5,0,0,713,
-		715,3,100,50,0,714,712,1,0,0,0,715,718,1,0,0,0,716,714,1,0,0,0,716,717,
-		1,0,0,0,717,99,1,0,0,0,718,716,1,0,0,0,719,720,5,137,0,0,720,726,3,210,
-		105,0,721,722,3,210,105,0,722,723,5,29,0,0,723,724,3,224,112,0,724,726,
-		1,0,0,0,725,719,1,0,0,0,725,721,1,0,0,0,726,101,1,0,0,0,727,728,5,27,0,
-		0,728,729,5,118,0,0,729,103,1,0,0,0,730,731,5,60,0,0,731,732,5,100,0,0,
-		732,733,5,88,0,0,733,105,1,0,0,0,734,736,5,45,0,0,735,737,3,210,105,0,
-		736,735,1,0,0,0,736,737,1,0,0,0,737,739,1,0,0,0,738,740,3,194,97,0,739,
-		738,1,0,0,0,739,740,1,0,0,0,740,741,1,0,0,0,741,742,5,7,0,0,742,744,3,
-		110,55,0,743,745,3,188,94,0,744,743,1,0,0,0,744,745,1,0,0,0,745,107,1,
-		0,0,0,746,747,5,46,0,0,747,748,3,210,105,0,748,749,5,150,0,0,749,751,3,
-		210,105,0,750,752,3,194,97,0,751,750,1,0,0,0,751,752,1,0,0,0,752,753,1,
-		0,0,0,753,754,5,7,0,0,754,756,3,110,55,0,755,757,3,188,94,0,756,755,1,
-		0,0,0,756,757,1,0,0,0,757,109,1,0,0,0,758,763,3,112,56,0,759,760,5,5,0,
-		0,760,762,3,112,56,0,761,759,1,0,0,0,762,765,1,0,0,0,763,761,1,0,0,0,763,
-		764,1,0,0,0,764,111,1,0,0,0,765,763,1,0,0,0,766,767,5,8,0,0,767,768,3,
-		110,55,0,768,774,5,9,0,0,769,770,3,210,105,0,770,771,5,149,0,0,771,775,
-		1,0,0,0,772,775,3,122,61,0,773,775,5,151,0,0,774,769,1,0,0,0,774,772,1,
-		0,0,0,774,773,1,0,0,0,774,775,1,0,0,0,775,777,1,0,0,0,776,778,3,124,62,
-		0,777,776,1,0,0,0,777,778,1,0,0,0,778,845,1,0,0,0,779,781,5,137,0,0,780,
-		782,3,210,105,0,781,780,1,0,0,0,781,782,1,0,0,0,782,845,1,0,0,0,783,784,
-		5,140,0,0,784,785,5,124,0,0,785,845,3,210,105,0,786,790,5,34,0,0,787,788,
-		5,146,0,0,788,791,5,132,0,0,789,791,3,210,105,0,790,787,1,0,0,0,790,789,
-		1,0,0,0,791,794,1,0,0,0,792,793,5,29,0,0,793,795,5,104,0,0,794,792,1,0,
-		0,0,794,795,1,0,0,0,795,845,1,0,0,0,796,797,5,99,0,0,797,798,3,210,105,
-		0,798,799,5,29,0,0,799,800,3,224,112,0,800,845,1,0,0,0,801,802,5,72,0,
-		0,802,805,3,210,105,0,803,804,5,29,0,0,804,806,3,224,112,0,805,803,1,0,
-		0,0,805,806,1,0,0,0,806,845,1,0,0,0,807,809,3,218,109,0,808,807,1,0,0,
-		0,808,809,1,0,0,0,809,839,1,0,0,0,810,812,3,224,112,0,811,810,1,0,0,0,
-		812,813,1,0,0,0,813,811,1,0,0,0,813,814,1,0,0,0,814,832,1,0,0,0,815,817,
-		3,196,98,0,816,818,3,120,60,0,817,816,1,0,0,0,817,818,1,0,0,0,818,833,
-		1,0,0,0,819,821,3,118,59,0,820,822,3,114,57,0,821,820,1,0,0,0,821,822,
-		1,0,0,0,822,833,1,0,0,0,823,833,3,114,57,0,824,833,3,116,58,0,825,833,
-		5,151,0,0,826,828,5,174,0,0,827,829,3,224,112,0,828,827,1,0,0,0,829,830,
-		1,0,0,0,830,828,1,0,0,0,830,831,1,0,0,0,831,833,1,0,0,0,832,815,1,0,0,
-		0,832,819,1,0,0,0,832,823,1,0,0,0,832,824,1,0,0,0,832,825,1,0,0,0,832,
-		826,1,0,0,0,832,833,1,0,0,0,833,840,1,0,0,0,834,836,3,196,98,0,835,837,
-		3,120,60,0,836,835,1,0,0,0,836,837,1,0,0,0,837,840,1,0,0,0,838,840,3,116,
-		58,0,839,811,1,0,0,0,839,834,1,0,0,0,839,838,1,0,0,0,840,842,1,0,0,0,841,
-		843,3,124,62,0,842,841,1,0,0,0,842,843,1,0,0,0,843,845,1,0,0,0,844,766,
-		1,0,0,0,844,779,1,0,0,0,844,783,1,0,0,0,844,786,1,0,0,0,844,796,1,0,0,
-		0,844,801,1,0,0,0,844,808,1,0,0,0,845,113,1,0,0,0,846,847,5,160,0,0,847,
-		848,5,8,0,0,848,849,3,110,55,0,849,850,5,9,0,0,850,851,3,210,105,0,851,
-		852,5,149,0,0,852,853,5,90,0,0,853,115,1,0,0,0,854,855,5,70,0,0,855,856,
-		5,83,0,0,856,857,5,87,0,0,857,117,1,0,0,0,858,860,3,212,106,0,859,858,
-		1,0,0,0,860,861,1,0,0,0,861,859,1,0,0,0,861,862,1,0,0,0,862,872,1,0,0,
-		0,863,867,3,218,109,0,864,866,3,212,106,0,865,864,1,0,0,0,866,869,1,0,
-		0,0,867,865,1,0,0,0,867,868,1,0,0,0,868,872,1,0,0,0,869,867,1,0,0,0,870,
-		872,3,122,61,0,871,859,1,0,0,0,871,863,1,0,0,0,871,870,1,0,0,0,872,119,
-		1,0,0,0,873,875,3,210,105,0,874,876,5,90,0,0,875,874,1,0,0,0,875,876,1,
-		0,0,0,876,879,1,0,0,0,877,879,3,122,61,0,878,873,1,0,0,0,878,877,1,0,0,
-		0,879,121,1,0,0,0,880,892,5,62,0,0,881,892,5,69,0,0,882,883,5,150,0,0,
-		883,892,5,77,0,0,884,885,5,155,0,0,885,886,3,210,105,0,886,889,5,130,0,
-		0,887,888,5,71,0,0,888,890,5,77,0,0,889,887,1,0,0,0,889,890,1,0,0,0,890,
-		892,1,0,0,0,891,880,1,0,0,0,891,881,1,0,0,0,891,882,1,0,0,0,891,884,1,
-		0,0,0,892,123,1,0,0,0,893,960,5,100,0,0,894,898,7,10,0,0,895,897,3,224,
-		112,0,896,895,1,0,0,0,897,900,1,0,0,0,898,896,1,0,0,0,898,899,1,0,0,0,
-		899,907,1,0,0,0,900,898,1,0,0,0,901,903,5,66,0,0,902,904,3,224,112,0,903,
-		902,1,0,0,0,904,905,1,0,0,0,905,903,1,0,0,0,905,906,1,0,0,0,906,908,1,
-		0,0,0,907,901,1,0,0,0,907,908,1,0,0,0,908,913,1,0,0,0,909,910,5,155,0,
-		0,910,911,3,210,105,0,911,912,5,130,0,0,912,914,1,0,0,0,913,909,1,0,0,
-		0,913,914,1,0,0,0,914,961,1,0,0,0,915,919,5,83,0,0,916,918,3,224,112,0,
-		917,916,1,0,0,0,918,921,1,0,0,0,919,917,1,0,0,0,919,920,1,0,0,0,920,940,
-		1,0,0,0,921,919,1,0,0,0,922,924,5,66,0,0,923,925,3,218,109,0,924,923,1,
-		0,0,0,924,925,1,0,0,0,925,927,1,0,0,0,926,928,3,224,112,0,927,926,1,0,
-		0,0,928,929,1,0,0,0,929,927,1,0,0,0,929,930,1,0,0,0,930,938,1,0,0,0,931,
-		932,5,100,0,0,932,934,5,83,0,0,933,935,3,224,112,0,934,933,1,0,0,0,935,
-		936,1,0,0,0,936,934,1,0,0,0,936,937,1,0,0,0,937,939,1,0,0,0,938,931,1,
-		0,0,0,938,939,1,0,0,0,939,941,1,0,0,0,940,922,1,0,0,0,940,941,1,0,0,0,
-		941,948,1,0,0,0,942,949,5,62,0,0,943,949,5,69,0,0,944,945,5,155,0,0,945,
-		946,3,210,105,0,946,947,5,130,0,0,947,949,1,0,0,0,948,942,1,0,0,0,948,
-		943,1,0,0,0,948,944,1,0,0,0,948,949,1,0,0,0,949,961,1,0,0,0,950,961,5,
-		77,0,0,951,961,5,138,0,0,952,953,5,120,0,0,953,961,5,128,0,0,954,956,5,
-		174,0,0,955,957,3,224,112,0,956,955,1,0,0,0,957,958,1,0,0,0,958,956,1,
-		0,0,0,958,959,1,0,0,0,959,961,1,0,0,0,960,894,1,0,0,0,960,915,1,0,0,0,
-		960,950,1,0,0,0,960,951,1,0,0,0,960,952,1,0,0,0,960,954,1,0,0,0,961,125,
-		1,0,0,0,962,970,5,43,0,0,963,964,5,46,0,0,964,965,3,210,105,0,965,966,
-		5,150,0,0,966,967,3,210,105,0,967,971,1,0,0,0,968,969,5,45,0,0,969,971,
-		3,210,105,0,970,963,1,0,0,0,970,968,1,0,0,0,971,983,1,0,0,0,972,973,5,
-		5,0,0,973,981,3,210,105,0,974,975,5,111,0,0,975,982,5,149,0,0,976,979,
-		5,149,0,0,977,978,5,100,0,0,978,980,5,64,0,0,979,977,1,0,0,0,979,980,1,
-		0,0,0,980,982,1,0,0,0,981,974,1,0,0,0,981,976,1,0,0,0,982,984,1,0,0,0,
-		983,972,1,0,0,0,983,984,1,0,0,0,984,986,1,0,0,0,985,987,3,188,94,0,986,
-		985,1,0,0,0,986,987,1,0,0,0,987,127,1,0,0,0,988,989,5,29,0,0,989,994,3,
-		130,65,0,990,991,5,5,0,0,991,993,3,130,65,0,992,990,1,0,0,0,993,996,1,
-		0,0,0,994,992,1,0,0,0,994,995,1,0,0,0,995,997,1,0,0,0,996,994,1,0,0,0,
-		997,998,5,7,0,0,998,999,3,132,66,0,999,129,1,0,0,0,1000,1003,3,18,9,0,
-		1001,1002,5,150,0,0,1002,1004,3,18,9,0,1003,1001,1,0,0,0,1003,1004,1,0,
-		0,0,1004,131,1,0,0,0,1005,1017,3,38,19,0,1006,1017,3,94,47,0,1007,1017,
-		3,96,48,0,1008,1017,3,106,53,0,1009,1017,3,108,54,0,1010,1017,3,126,63,
-		0,1011,1017,3,134,67,0,1012,1017,3,138,69,0,1013,1017,3,140,70,0,1014,
-		1017,3,142,71,0,1015,1017,3,166,83,0,1016,1005,1,0,0,0,1016,1006,1,0,0,
-		0,1016,1007,1,0,0,0,1016,1008,1,0,0,0,1016,1009,1,0,0,0,1016,1010,1,0,
-		0,0,1016,1011,1,0,0,0,1016,1012,1,0,0,0,1016,1013,1,0,0,0,1016,1014,1,
-		0,0,0,1016,1015,1,0,0,0,1017,133,1,0,0,0,1018,1030,5,53,0,0,1019,1020,
-		5,150,0,0,1020,1023,3,204,102,0,1021,1022,5,70,0,0,1022,1024,3,192,96,
-		0,1023,1021,1,0,0,0,1023,1024,1,0,0,0,1024,1031,1,0,0,0,1025,1026,5,29,
-		0,0,1026,1031,3,204,102,0,1027,1028,3,210,105,0,1028,1029,3,200,100,0,
-		1029,1031,1,0,0,0,1030,1019,1,0,0,0,1030,1025,1,0,0,0,1030,1027,1,0,0,
-		0,1031,1034,1,0,0,0,1032,1033,5,30,0,0,1033,1035,3,224,112,0,1034,1032,
-		1,0,0,0,1034,1035,1,0,0,0,1035,1040,1,0,0,0,1036,1037,5,5,0,0,1037,1039,
-		3,136,68,0,1038,1036,1,0,0,0,1039,1042,1,0,0,0,1040,1038,1,0,0,0,1040,
-		1041,1,0,0,0,1041,1044,1,0,0,0,1042,1040,1,0,0,0,1043,1045,3,188,94,0,
-		1044,1043,1,0,0,0,1044,1045,1,0,0,0,1045,135,1,0,0,0,1046,1047,5,89,0,
-		0,1047,1058,3,200,100,0,1048,1049,5,116,0,0,1049,1058,3,200,100,0,1050,
-		1051,5,87,0,0,1051,1058,3,194,97,0,1052,1053,5,100,0,0,1053,1058,3,224,
-		112,0,1054,1055,5,86,0,0,1055,1056,5,100,0,0,1056,1058,3,198,99,0,1057,
-		1046,1,0,0,0,1057,1048,1,0,0,0,1057,1050,1,0,0,0,1057,1052,1,0,0,0,1057,
-		1054,1,0,0,0,1058,137,1,0,0,0,1059,1060,5,34,0,0,1060,1063,3,210,105,0,
-		1061,1062,5,29,0,0,1062,1064,5,104,0,0,1063,1061,1,0,0,0,1063,1064,1,0,
-		0,0,1064,1065,1,0,0,0,1065,1066,5,70,0,0,1066,1068,3,192,96,0,1067,1069,
-		3,188,94,0,1068,1067,1,0,0,0,1068,1069,1,0,0,0,1069,139,1,0,0,0,1070,1071,
-		5,17,0,0,1071,1072,3,210,105,0,1072,1073,5,70,0,0,1073,1078,3,192,96,0,
-		1074,1075,5,5,0,0,1075,1076,5,120,0,0,1076,1077,5,45,0,0,1077,1079,5,67,
-		0,0,1078,1074,1,0,0,0,1078,1079,1,0,0,0,1079,1081,1,0,0,0,1080,1082,3,
-		188,94,0,1081,1080,1,0,0,0,1081,1082,1,0,0,0,1082,141,1,0,0,0,1083,1139,
-		5,48,0,0,1084,1085,5,74,0,0,1085,1140,3,158,79,0,1086,1087,5,46,0,0,1087,
-		1088,3,210,105,0,1088,1089,5,150,0,0,1089,1090,3,210,105,0,1090,1091,3,
-		144,72,0,1091,1140,1,0,0,0,1092,1093,5,150,0,0,1093,1096,3,204,102,0,1094,
-		1095,5,70,0,0,1095,1097,3,192,96,0,1096,1094,1,0,0,0,1096,1097,1,0,0,0,
-		1097,1101,1,0,0,0,1098,1099,5,29,0,0,1099,1101,3,204,102,0,1100,1092,1,
-		0,0,0,1100,1098,1,0,0,0,1101,1104,1,0,0,0,1102,1103,5,30,0,0,1103,1105,
-		3,224,112,0,1104,1102,1,0,0,0,1104,1105,1,0,0,0,1105,1110,1,0,0,0,1106,
-		1107,5,5,0,0,1107,1109,3,136,68,0,1108,1106,1,0,0,0,1109,1112,1,0,0,0,
-		1110,1108,1,0,0,0,1110,1111,1,0,0,0,1111,1113,1,0,0,0,1112,1110,1,0,0,
-		0,1113,1114,3,144,72,0,1114,1140,1,0,0,0,1115,1137,3,210,105,0,1116,1119,
-		3,200,100,0,1117,1118,5,30,0,0,1118,1120,3,224,112,0,1119,1117,1,0,0,0,
-		1119,1120,1,0,0,0,1120,1125,1,0,0,0,1121,1122,5,5,0,0,1122,1124,3,136,
-		68,0,1123,1121,1,0,0,0,1124,1127,1,0,0,0,1125,1123,1,0,0,0,1125,1126,1,
-		0,0,0,1126,1128,1,0,0,0,1127,1125,1,0,0,0,1128,1129,3,144,72,0,1129,1138,
-		1,0,0,0,1130,1131,3,202,101,0,1131,1135,5,100,0,0,1132,1133,5,5,0,0,1133,
-		1134,5,74,0,0,1134,1136,3,158,79,0,1135,1132,1,0,0,0,1135,1136,1,0,0,0,
-		1136,1138,1,0,0,0,1137,1116,1,0,0,0,1137,1130,1,0,0,0,1138,1140,1,0,0,
-		0,1139,1084,1,0,0,0,1139,1086,1,0,0,0,1139,1100,1,0,0,0,1139,1115,1,0,
-		0,0,1140,143,1,0,0,0,1141,1142,5,7,0,0,1142,1147,3,146,73,0,1143,1144,
-		5,6,0,0,1144,1146,3,146,73,0,1145,1143,1,0,0,0,1146,1149,1,0,0,0,1147,
-		1145,1,0,0,0,1147,1148,1,0,0,0,1148,1152,1,0,0,0,1149,1147,1,0,0,0,1150,
-		1152,3,162,81,0,1151,1141,1,0,0,0,1151,1150,1,0,0,0,1152,1154,1,0,0,0,
-		1153,1155,3,188,94,0,1154,1153,1,0,0,0,1154,1155,1,0,0,0,1155,145,1,0,
-		0,0,1156,1157,5,63,0,0,1157,1158,3,210,105,0,1158,1159,3,200,100,0,1159,
-		1160,5,5,0,0,1160,1162,1,0,0,0,1161,1156,1,0,0,0,1161,1162,1,0,0,0,1162,
-		1163,1,0,0,0,1163,1168,3,148,74,0,1164,1165,5,5,0,0,1165,1167,3,150,75,
-		0,1166,1164,1,0,0,0,1167,1170,1,0,0,0,1168,1166,1,0,0,0,1168,1169,1,0,
-		0,0,1169,147,1,0,0,0,1170,1168,1,0,0,0,1171,1174,3,196,98,0,1172,1174,
-		5,17,0,0,1173,1171,1,0,0,0,1173,1172,1,0,0,0,1174,1175,1,0,0,0,1175,1183,
-		3,210,105,0,1176,1177,5,34,0,0,1177,1180,3,210,105,0,1178,1179,5,29,0,
-		0,1179,1181,5,104,0,0,1180,1178,1,0,0,0,1180,1181,1,0,0,0,1181,1183,1,
-		0,0,0,1182,1173,1,0,0,0,1182,1176,1,0,0,0,1183,1187,1,0,0,0,1184,1185,
-		5,70,0,0,1185,1188,3,192,96,0,1186,1188,5,90,0,0,1187,1184,1,0,0,0,1187,
-		1186,1,0,0,0,1187,1188,1,0,0,0,1188,1190,1,0,0,0,1189,1191,3,152,76,0,
-		1190,1189,1,0,0,0,1190,1191,1,0,0,0,1191,149,1,0,0,0,1192,1195,5,147,0,
-		0,1193,1196,3,152,76,0,1194,1196,3,148,74,0,1195,1193,1,0,0,0,1195,1194,
-		1,0,0,0,1196,1209,1,0,0,0,1197,1209,3,154,77,0,1198,1201,5,74,0,0,1199,
-		1202,3,156,78,0,1200,1202,3,158,79,0,1201,1199,1,0,0,0,1201,1200,1,0,0,
-		0,1202,1209,1,0,0,0,1203,1209,3,160,80,0,1204,1205,5,70,0,0,1205,1209,
-		3,192,96,0,1206,1209,5,90,0,0,1207,1209,7,11,0,0,1208,1192,1,0,0,0,1208,
-		1197,1,0,0,0,1208,1198,1,0,0,0,1208,1203,1,0,0,0,1208,1204,1,0,0,0,1208,
-		1206,1,0,0,0,1208,1207,1,0,0,0,1209,151,1,0,0,0,1210,1214,3,154,77,0,1211,
-		1212,5,74,0,0,1212,1214,3,156,78,0,1213,1210,1,0,0,0,1213,1211,1,0,0,0,
-		1214,153,1,0,0,0,1215,1220,5,91,0,0,1216,1221,5,45,0,0,1217,1218,3,210,
-		105,0,1218,1219,3,200,100,0,1219,1221,1,0,0,0,1220,1216,1,0,0,0,1220,1217,
-		1,0,0,0,1221,1225,1,0,0,0,1222,1223,3,210,105,0,1223,1224,5,149,0,0,1224,
-		1226,1,0,0,0,1225,1222,1,0,0,0,1225,1226,1,0,0,0,1226,155,1,0,0,0,1227,
-		1228,5,154,0,0,1228,1229,5,91,0,0,1229,1230,3,210,105,0,1230,1231,5,66,
-		0,0,1231,1232,3,210,105,0,1232,1236,3,200,100,0,1233,1234,3,210,105,0,
-		1234,1235,5,149,0,0,1235,1237,1,0,0,0,1236,1233,1,0,0,0,1236,1237,1,0,
-		0,0,1237,157,1,0,0,0,1238,1244,5,139,0,0,1239,1240,5,141,0,0,1240,1244,
-		5,124,0,0,1241,1242,5,163,0,0,1242,1244,5,151,0,0,1243,1238,1,0,0,0,1243,
-		1239,1,0,0,0,1243,1241,1,0,0,0,1244,159,1,0,0,0,1245,1248,5,171,0,0,1246,
-		1248,3,218,109,0,1247,1245,1,0,0,0,1247,1246,1,0,0,0,1248,1249,1,0,0,0,
-		1249,1250,3,202,101,0,1250,1251,5,100,0,0,1251,161,1,0,0,0,1252,1253,5,
-		90,0,0,1253,1254,5,150,0,0,1254,1255,3,210,105,0,1255,1259,5,5,0,0,1256,
-		1257,5,70,0,0,1257,1260,3,192,96,0,1258,1260,5,69,0,0,1259,1256,1,0,0,
-		0,1259,1258,1,0,0,0,1260,1265,1,0,0,0,1261,1262,5,5,0,0,1262,1264,3,164,
-		82,0,1263,1261,1,0,0,0,1264,1267,1,0,0,0,1265,1263,1,0,0,0,1265,1266,1,
-		0,0,0,1266,163,1,0,0,0,1267,1265,1,0,0,0,1268,1269,5,119,0,0,1269,1270,
-		5,134,0,0,1270,1285,3,200,100,0,1271,1272,5,108,0,0,1272,1285,5,94,0,0,
-		1273,1276,5,74,0,0,1274,1277,5,154,0,0,1275,1277,3,158,79,0,1276,1274,
-		1,0,0,0,1276,1275,1,0,0,0,1277,1285,1,0,0,0,1278,1279,7,7,0,0,1279,1280,
-		3,210,105,0,1280,1281,3,200,100,0,1281,1282,5,129,0,0,1282,1285,1,0,0,
-		0,1283,1285,3,160,80,0,1284,1268,1,0,0,0,1284,1271,1,0,0,0,1284,1273,1,
-		0,0,0,1284,1278,1,0,0,0,1284,1283,1,0,0,0,1285,165,1,0,0,0,1286,1287,5,
-		51,0,0,1287,1288,3,224,112,0,1288,1289,3,204,102,0,1289,1294,5,62,0,0,
-		1290,1291,5,74,0,0,1291,1292,3,204,102,0,1292,1293,7,12,0,0,1293,1295,
-		1,0,0,0,1294,1290,1,0,0,0,1294,1295,1,0,0,0,1295,1300,1,0,0,0,1296,1297,
-		5,5,0,0,1297,1299,3,168,84,0,1298,1296,1,0,0,0,1299,1302,1,0,0,0,1300,
-		1298,1,0,0,0,1300,1301,1,0,0,0,1301,1304,1,0,0,0,1302,1300,1,0,0,0,1303,
-		1305,3,188,94,0,1304,1303,1,0,0,0,1304,1305,1,0,0,0,1305,167,1,0,0,0,1306,
-		1312,5,171,0,0,1307,1312,7,11,0,0,1308,1309,5,113,0,0,1309,1310,5,117,
-		0,0,1310,1312,3,214,107,0,1311,1306,1,0,0,0,1311,1307,1,0,0,0,1311,1308,
-		1,0,0,0,1312,169,1,0,0,0,1313,1315,5,47,0,0,1314,1316,3,176,88,0,1315,
-		1314,1,0,0,0,1316,1317,1,0,0,0,1317,1315,1,0,0,0,1317,1318,1,0,0,0,1318,
-		1323,1,0,0,0,1319,1320,5,66,0,0,1320,1322,3,172,86,0,1321,1319,1,0,0,0,
-		1322,1325,1,0,0,0,1323,1321,1,0,0,0,1323,1324,1,0,0,0,1324,1333,1,0,0,
-		0,1325,1323,1,0,0,0,1326,1331,5,5,0,0,1327,1329,3,178,89,0,1328,1330,5,
-		5,0,0,1329,1328,1,0,0,0,1329,1330,1,0,0,0,1330,1332,1,0,0,0,1331,1327,
-		1,0,0,0,1331,1332,1,0,0,0,1332,1334,1,0,0,0,1333,1326,1,0,0,0,1333,1334,
-		1,0,0,0,1334,1335,1,0,0,0,1335,1337,5,160,0,0,1336,1338,3,176,88,0,1337,
-		1336,1,0,0,0,1338,1339,1,0,0,0,1339,1337,1,0,0,0,1339,1340,1,0,0,0,1340,
-		1345,1,0,0,0,1341,1342,5,66,0,0,1342,1344,3,172,86,0,1343,1341,1,0,0,0,
-		1344,1347,1,0,0,0,1345,1343,1,0,0,0,1345,1346,1,0,0,0,1346,1352,1,0,0,
-		0,1347,1345,1,0,0,0,1348,1349,5,5,0,0,1349,1351,3,174,87,0,1350,1348,1,
-		0,0,0,1351,1354,1,0,0,0,1352,1350,1,0,0,0,1352,1353,1,0,0,0,1353,1357,
-		1,0,0,0,1354,1352,1,0,0,0,1355,1356,5,7,0,0,1356,1358,3,180,90,0,1357,
-		1355,1,0,0,0,1357,1358,1,0,0,0,1358,171,1,0,0,0,1359,1361,3,176,88,0,1360,
+		2,1,2,3,2,289,8,2,1,3,1,3,1,3,1,4,1,4,1,4,1,5,1,5,1,5,1,6,1,6,1,6,1,6,
+		3,6,304,8,6,1,7,1,7,1,7,1,8,1,8,1,8,1,8,5,8,313,8,8,10,8,12,8,316,9,8,
+		1,9,1,9,1,9,1,9,1,9,3,9,323,8,9,3,9,325,8,9,1,10,1,10,1,10,1,11,1,11,1,
+		11,1,12,1,12,1,12,1,13,1,13,1,14,1,14,1,14,3,14,341,8,14,1,14,1,14,5,14,
+		345,8,14,10,14,12,14,348,9,14,1,15,1,15,1,15,1,15,1,15,1,15,3,15,356,8,
+		15,3,15,358,8,15,1,16,1,16,1,16,1,16,1,17,1,17,1,17,1,17,1,17,1,17,3,17,
+		370,8,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,
+		17,1,17,3,17,386,8,17,1,18,1,18,1,18,1,19,1,19,1,19,1,19,1,19,3,19,396,
+		8,19,1,19,1,19,1,19,1,19,1,19,1,19,1,19,3,19,405,8,19,1,19,1,19,5,19,409,
+		8,19,10,19,12,19,412,9,19,1,20,1,20,1,20,1,20,1,20,1,20,1,20,1,20,1,20,
+		3,20,423,8,20,1,21,1,21,1,21,1,21,1,21,1,22,1,22,1,22,1,22,1,22,1,22,1,
+		22,1,22,1,22,1,22,3,22,440,8,22,3,22,442,8,22,1,22,1,22,5,22,446,8,22,
+		10,22,12,22,449,9,22,1,23,1,23,1,23,1,23,1,23,1,23,3,23,457,8,23,1,24,
+		1,24,1,24,1,24,1,24,1,24,3,24,465,8,24,1,25,1,25,1,25,1,25,1,25,3,25,472,
+		8,25,1,26,1,26,1,26,1,26,1,26,1,26,5,26,480,8,26,10,26,12,26,483,9,26,
+		1,27,1,27,1,27,1,27,1,27,1,27,3,27,491,8,27,1,28,1,28,1,28,1,28,3,28,497,
+		8,28,1,28,1,28,1,28,1,29,1,29,1,29,1,29,1,29,1,29,1,29,1,29,1,29,1,29,
+		1,29,1,29,1,29,3,29,515,8,29,1,30,1,30,1,30,1,30,1,30,1,30,1,30,5,30,524,
+		8,30,10,30,12,30,527,9,30,1,31,1,31,1,31,1,31,1,32,1,32,1,32,1,32,1,32,
+		1,32,1,32,3,32,540,8,32,1,32,1,32,1,32,1,32,3,32,546,8,32,1,33,1,33,1,
+		33,1,34,1,34,1,34,3,34,554,8,34,1,35,1,35,1,35,1,35,1,35,1,35,3,35,562,
+		8,35,1,35,3,35,565,8,35,3,35,567,8,35,1,35,1,35,1,35,1,35,1,35,1,35,3,
+		35,575,8,35,1,36,1,36,1,36,3,36,580,8,36,1,36,1,36,1,36,1,36,1,36,1,36,
+		3,36,588,8,36,1,37,1,37,1,38,1,38,1,38,3,38,595,8,38,1,38,3,38,598,8,38,
+		1,38,1,38,1,38,1,39,1,39,1,39,1,39,1,39,3,39,608,8,39,1,39,3,39,611,8,
+		39,1,39,3,39,614,8,39,1,40,1,40,1,40,1,40,1,40,1,40,1,40,1,40,3,40,624,
+		8,40,1,40,1,40,1,40,1,40,1,40,1,40,3,40,632,8,40,1,40,1,40,1,40,1,40,5,
+		40,638,8,40,10,40,12,40,641,9,40,1,40,1,40,1,40,1,40,3,40,647,8,40,1,40,
+		1,40,1,40,5,40,652,8,40,10,40,12,40,655,9,40,1,40,1,40,1,40,1,40,5,40,
+		661,8,40,10,40,12,40,664,9,40,3,40,666,8,40,1,41,4,41,669,8,41,11,41,12,
+		41,670,1,42,1,42,3,42,675,8,42,1,43,4,43,678,8,43,11,43,12,43,679,1,43,
+		1,43,5,43,684,8,43,10,43,12,43,687,9,43,1,44,1,44,1,44,1,44,3,44,693,8,
+		44,1,45,1,45,1,45,1,45,1,45,3,45,700,8,45,1,46,1,46,1,46,3,46,705,8,46,
+		1,47,1,47,1,47,1,47,1,47,1,47,1,47,1,47,1,47,1,47,3,47,717,8,47,1,47,1,
+		47,3,47,721,8,47,1,48,1,48,1,48,1,48,1,48,1,49,1,49,1,49,1,49,1,49,5,49,
+		733,8,49,10,49,12,49,736,9,49,1,50,1,50,1,50,1,50,1,50,1,50,3,50,744,8,
+		50,1,51,1,51,1,51,1,52,1,52,1,52,1,52,1,53,1,53,1,53,1,54,1,54,1,54,1,
+		54,1,54,5,54,761,8,54,10,54,12,54,764,9,54,1,55,1,55,1,55,1,55,1,56,1,
+		56,1,56,1,56,1,56,1,56,1,57,1,57,3,57,778,8,57,1,57,3,57,781,8,57,1,57,
+		1,57,1,57,3,57,786,8,57,1,58,1,58,1,58,1,58,1,58,3,58,793,8,58,1,58,1,
+		58,1,58,3,58,798,8,58,1,59,1,59,1,59,5,59,803,8,59,10,59,12,59,806,9,59,
+		1,60,1,60,1,60,1,60,1,60,1,60,1,60,1,60,3,60,816,8,60,1,60,3,60,819,8,
+		60,1,60,1,60,3,60,823,8,60,1,60,1,60,1,60,1,60,1,60,1,60,1,60,3,60,832,
+		8,60,1,60,1,60,3,60,836,8,60,1,60,1,60,1,60,1,60,1,60,1,60,1,60,1,60,1,
+		60,3,60,847,8,60,1,60,1,60,1,60,3,60,852,8,60,1,60,4,60,855,8,60,11,60,
+		12,60,856,1,60,1,60,3,60,861,8,60,1,60,1,60,3,60,865,8,60,1,60,1,60,1,
+		60,1,60,1,60,4,60,872,8,60,11,60,12,60,873,3,60,876,8,60,1,60,1,60,3,60,
+		880,8,60,1,60,3,60,883,8,60,1,60,3,60,886,8,60,3,60,888,8,60,1,61,1,61,
+		1,61,1,61,1,61,1,61,1,61,1,61,1,62,1,62,1,62,1,62,1,63,4,63,903,8,63,11,
+		63,12,63,904,1,63,1,63,5,63,909,8,63,10,63,12,63,912,9,63,1,63,3,63,915,
+		8,63,1,64,1,64,3,64,919,8,64,1,64,3,64,922,8,64,1,65,1,65,1,65,1,65,1,
+		65,1,65,1,65,1,65,1,65,3,65,933,8,65,3,65,935,8,65,1,66,1,66,1,66,5,66,
+		940,8,66,10,66,12,66,943,9,66,1,66,1,66,4,66,947,8,66,11,66,12,66,948,
+		3,66,951,8,66,1,66,1,66,1,66,1,66,3,66,957,8,66,1,66,1,66,5,66,961,8,66,
+		10,66,12,66,964,9,66,1,66,1,66,3,66,968,8,66,1,66,4,66,971,8,66,11,66,
+		12,66,972,1,66,1,66,1,66,4,66,978,8,66,11,66,12,66,979,3,66,982,8,66,3,
+		66,984,8,66,1,66,1,66,1,66,1,66,1,66,1,66,3,66,992,8,66,1,66,1,66,1,66,
+		1,66,1,66,1,66,4,66,1000,8,66,11,66,12,66,1001,3,66,1004,8,66,1,67,1,67,
+		1,67,1,67,1,67,1,67,1,67,1,67,3,67,1014,8,67,1,67,1,67,1,67,1,67,1,67,
+		1,67,1,67,3,67,1023,8,67,3,67,1025,8,67,3,67,1027,8,67,1,67,3,67,1030,
+		8,67,1,68,1,68,1,68,1,68,5,68,1036,8,68,10,68,12,68,1039,9,68,1,68,1,68,
+		1,68,1,69,1,69,1,69,3,69,1047,8,69,1,70,1,70,1,70,1,70,1,70,1,70,1,70,
+		1,70,1,70,1,70,1,70,1,70,1,70,3,70,1062,8,70,1,71,1,71,1,71,1,71,1,71,
+		3,71,1069,8,71,1,71,1,71,1,71,1,71,1,71,3,71,1076,8,71,1,71,1,71,3,71,
+		1080,8,71,1,71,1,71,5,71,1084,8,71,10,71,12,71,1087,9,71,1,71,3,71,1090,
+		8,71,1,72,1,72,1,72,1,72,1,72,1,72,1,72,1,72,1,72,1,72,1,72,3,72,1103,
+		8,72,1,73,1,73,1,73,1,73,3,73,1109,8,73,1,73,1,73,1,73,3,73,1114,8,73,
+		1,74,1,74,1,74,1,74,1,74,1,74,1,74,1,74,3,74,1124,8,74,1,74,3,74,1127,
+		8,74,1,75,1,75,1,75,1,75,1,75,1,75,1,75,1,75,1,75,1,75,1,75,1,75,1,75,
+		3,75,1142,8,75,1,75,1,75,3,75,1146,8,75,1,75,1,75,3,75,1150,8,75,1,75,
+		1,75,5,75,1154,8,75,10,75,12,75,1157,9,75,1,75,1,75,1,75,1,75,1,75,1,75,
+		3,75,1165,8,75,1,75,1,75,5,75,1169,8,75,10,75,12,75,1172,9,75,1,75,1,75,
+		1,75,1,75,1,75,1,75,1,75,3,75,1181,8,75,3,75,1183,8,75,3,75,1185,8,75,
+		1,76,1,76,1,76,1,76,5,76,1191,8,76,10,76,12,76,1194,9,76,1,76,3,76,1197,
+		8,76,1,76,3,76,1200,8,76,1,77,1,77,1,77,1,77,1,77,3,77,1207,8,77,1,77,
+		1,77,1,77,5,77,1212,8,77,10,77,12,77,1215,9,77,1,78,1,78,3,78,1219,8,78,
+		1,78,1,78,1,78,1,78,1,78,3,78,1226,8,78,3,78,1228,8,78,1,78,1,78,1,78,
+		3,78,1233,8,78,1,78,3,78,1236,8,78,1,79,1,79,1,79,3,79,1241,8,79,1,79,
+		1,79,1,79,1,79,3,79,1247,8,79,1,79,1,79,1,79,1,79,1,79,3,79,1254,8,79,
+		1,80,1,80,1,80,3,80,1259,8,80,1,81,1,81,1,81,1,81,1,81,3,81,1266,8,81,
+		1,81,1,81,1,81,3,81,1271,8,81,1,82,1,82,1,82,1,82,1,82,1,82,1,82,1,82,
+		1,82,3,82,1282,8,82,1,83,1,83,1,83,1,83,1,83,3,83,1289,8,83,1,84,1,84,
+		3,84,1293,8,84,1,84,1,84,1,84,1,85,1,85,1,85,1,85,1,85,1,85,1,85,3,85,
+		1305,8,85,1,85,1,85,5,85,1309,8,85,10,85,12,85,1312,9,85,1,86,1,86,1,86,
+		1,86,1,86,1,86,1,86,1,86,3,86,1322,8,86,1,86,1,86,1,86,1,86,1,86,1,86,
+		3,86,1330,8,86,1,87,1,87,1,87,1,87,1,87,1,87,1,87,1,87,3,87,1340,8,87,
+		1,87,1,87,5,87,1344,8,87,10,87,12,87,1347,9,87,1,87,3,87,1350,8,87,1,88,
+		1,88,1,88,1,88,1,88,3,88,1357,8,88,1,89,1,89,4,89,1361,8,89,11,89,12,89,
+		1362,1,89,1,89,5,89,1367,8,89,10,89,12,89,1370,9,89,1,89,1,89,1,89,3,89,
+		1375,8,89,3,89,1377,8,89,3,89,1379,8,89,1,89,1,89,4,89,1383,8,89,11,89,
+		12,89,1384,1,89,1,89,5,89,1389,8,89,10,89,12,89,1392,9,89,1,89,1,89,5,
+		89,1396,8,89,10,89,12,89,1399,9,89,1,89,1,89,3,89,1403,8,89,1,90,4,90,
+		1406,8,90,11,90,12,90,1407,1,91,1,91,1,91,1,91,1,91,1,91,1,91,3,91,1417,
+		8,91,1,91,1,91,1,91,1,91,3,91,1423,8,91,1,91,3,91,1426,8,91,1,92,1,92,
+		1,92,1,92,1,92,1,92,3,92,1434,8,92,1,93,1,93,3,93,1438,8,93,1,93,1,93,
+		1,93,1,93,1,93,3,93,1445,8,93,1,93,1,93,1,93,1,93,1,93,3,93,1452,8,93,
+		1,94,3,94,1455,8,94,1,94,4,94,1458,8,94,11,94,12,94,1459,1,94,1,94,1,94,
+		1,94,4,94,1466,8,94,11,94,12,94,1467,3,94,1470,8,94,1,94,1,94,1,94,1,94,
+		1,94,1,94,3,94,1478,8,94,3,94,1480,8,94,1,94,3,94,1483,8,94,1,95,1,95,
+		1,95,1,95,1,95,1,95,1,95,1,95,1,95,1,95,3,95,1495,8,95,3,95,1497,8,95,
+		1,95,1,95,1,95,3,95,1502,8,95,1,95,1,95,1,95,3,95,1507,8,95,1,95,1,95,
+		1,95,1,95,1,95,1,95,3,95,1515,8,95,3,95,1517,8,95,1,96,1,96,3,96,1521,
+		8,96,1,96,1,96,5,96,1525,8,96,10,96,12,96,1528,9,96,3,96,1530,8,96,1,97,
+		1,97,1,97,3,97,1535,8,97,1,98,1,98,1,98,1,98,5,98,1541,8,98,10,98,12,98,
+		1544,9,98,1,98,1,98,1,98,1,98,1,98,3,98,1551,8,98,1,99,1,99,4,99,1555,
+		8,99,11,99,12,99,1556,1,99,3,99,1560,8,99,1,100,1,100,1,100,1,100,3,100,
+		1566,8,100,3,100,1568,8,100,1,101,1,101,1,102,1,102,1,103,4,103,1575,8,
+		103,11,103,12,103,1576,1,104,1,104,1,105,1,105,1,106,1,106,5,106,1585,
+		8,106,10,106,12,106,1588,9,106,1,107,1,107,1,107,1,108,1,108,3,108,1595,
+		8,108,1,108,1,108,1,108,1,108,1,108,3,108,1602,8,108,1,109,1,109,5,109,
+		1606,8,109,10,109,12,109,1609,9,109,1,110,1,110,1,110,1,111,1,111,1,111,
+		1,111,1,111,1,111,3,111,1620,8,111,1,112,1,112,1,113,1,113,1,113,1,113,
+		1,113,5,113,1629,8,113,10,113,12,113,1632,9,113,1,113,1,113,3,113,1636,
+		8,113,1,114,1,114,3,114,1640,8,114,1,114,3,114,1643,8,114,1,115,1,115,
+		1,116,1,116,1,116,0,0,117,0,2,4,6,8,10,12,14,16,18,20,22,24,26,28,30,32,
+		34,36,38,40,42,44,46,48,50,52,54,56,58,60,62,64,66,68,70,72,74,76,78,80,
+		82,84,86,88,90,92,94,96,98,100,102,104,106,108,110,112,114,116,118,120,
+		122,124,126,128,130,132,134,136,138,140,142,144,146,148,150,152,154,156,
+		158,160,162,164,166,168,170,172,174,176,178,180,182,184,186,188,190,192,
+		194,196,198,200,202,204,206,208,210,212,214,216,218,220,222,224,226,228,
+		230,232,0,22,2,0,168,169,171,172,2,0,44,44,133,133,2,0,21,21,77,77,2,0,
+		47,47,146,146,2,0,168,168,171,171,2,0,100,100,161,161,2,0,84,84,158,158,
+		2,0,96,96,105,105,2,0,70,70,104,104,2,0,36,36,45,45,4,0,96,96,105,105,
+		116,116,138,138,1,0,144,145,2,0,100,100,150,150,2,0,107,107,114,114,3,
+		0,81,81,109,109,137,137,2,0,136,136,166,166,2,0,82,82,103,103,1,0,46,47,
+		2,0,53,53,146,146,2,0,11,13,15,15,4,0,102,102,167,167,169,170,172,172,
+		28,0,16,19,21,29,31,34,36,45,48,63,65,67,69,70,73,73,75,75,77,81,83,91,
+		93,95,97,100,104,104,106,126,128,135,137,138,140,141,143,145,147,147,149,
+		151,154,156,158,161,163,163,165,165,168,168,171,171,173,173,1856,0,234,
+		1,0,0,0,2,237,1,0,0,0,4,288,1,0,0,0,6,290,1,0,0,0,8,293,1,0,0,0,10,296,
+		1,0,0,0,12,303,1,0,0,0,14,305,1,0,0,0,16,308,1,0,0,0,18,324,1,0,0,0,20,
+		326,1,0,0,0,22,329,1,0,0,0,24,332,1,0,0,0,26,335,1,0,0,0,28,337,1,0,0,
+		0,30,357,1,0,0,0,32,359,1,0,0,0,34,363,1,0,0,0,36,387,1,0,0,0,38,390,1,
+		0,0,0,40,422,1,0,0,0,42,424,1,0,0,0,44,429,1,0,0,0,46,450,1,0,0,0,48,458,
+		1,0,0,0,50,466,1,0,0,0,52,473,1,0,0,0,54,490,1,0,0,0,56,492,1,0,0,0,58,
+		501,1,0,0,0,60,516,1,0,0,0,62,528,1,0,0,0,64,545,1,0,0,0,66,547,1,0,0,
+		0,68,550,1,0,0,0,70,555,1,0,0,0,72,576,1,0,0,0,74,589,1,0,0,0,76,591,1,
+		0,0,0,78,602,1,0,0,0,80,665,1,0,0,0,82,668,1,0,0,0,84,674,1,0,0,0,86,677,
+		1,0,0,0,88,692,1,0,0,0,90,694,1,0,0,0,92,701,1,0,0,0,94,720,1,0,0,0,96,
+		722,1,0,0,0,98,727,1,0,0,0,100,743,1,0,0,0,102,745,1,0,0,0,104,748,1,0,
+		0,0,106,752,1,0,0,0,108,755,1,0,0,0,110,765,1,0,0,0,112,769,1,0,0,0,114,
+		775,1,0,0,0,116,787,1,0,0,0,118,799,1,0,0,0,120,887,1,0,0,0,122,889,1,
+		0,0,0,124,897,1,0,0,0,126,914,1,0,0,0,128,921,1,0,0,0,130,934,1,0,0,0,
+		132,936,1,0,0,0,134,1005,1,0,0,0,136,1031,1,0,0,0,138,1043,1,0,0,0,140,
+		1061,1,0,0,0,142,1063,1,0,0,0,144,1102,1,0,0,0,146,1104,1,0,0,0,148,1115,
+		1,0,0,0,150,1128,1,0,0,0,152,1196,1,0,0,0,154,1206,1,0,0,0,156,1227,1,
+		0,0,0,158,1253,1,0,0,0,160,1258,1,0,0,0,162,1260,1,0,0,0,164,1272,1,0,
+		0,0,166,1288,1,0,0,0,168,1292,1,0,0,0,170,1297,1,0,0,0,172,1329,1,0,0,
+		0,174,1331,1,0,0,0,176,1356,1,0,0,0,178,1358,1,0,0,0,180,1405,1,0,0,0,
+		182,1425,1,0,0,0,184,1433,1,0,0,0,186,1451,1,0,0,0,188,1454,1,0,0,0,190,
+		1484,1,0,0,0,192,1518,1,0,0,0,194,1531,1,0,0,0,196,1536,1,0,0,0,198,1552,
+		1,0,0,0,200,1567,1,0,0,0,202,1569,1,0,0,0,204,1571,1,0,0,0,206,1574,1,
+		0,0,0,208,1578,1,0,0,0,210,1580,1,0,0,0,212,1582,1,0,0,0,214,1589,1,0,
+		0,0,216,1601,1,0,0,0,218,1603,1,0,0,0,220,1610,1,0,0,0,222,1619,1,0,0,
+		0,224,1621,1,0,0,0,226,1623,1,0,0,0,228,1642,1,0,0,0,230,1644,1,0,0,0,
+		232,1646,1,0,0,0,234,235,3,4,2,0,235,236,5,0,0,1,236,1,1,0,0,0,237,238,
+		3,196,98,0,238,239,5,0,0,1,239,3,1,0,0,0,240,289,3,6,3,0,241,289,3,8,4,
+		0,242,289,3,10,5,0,243,289,3,14,7,0,244,289,3,16,8,0,245,289,3,20,10,0,
+		246,289,3,22,11,0,247,289,3,24,12,0,248,289,3,26,13,0,249,289,3,28,14,
+		0,250,289,3,32,16,0,251,289,3,34,17,0,252,289,3,38,19,0,253,289,3,42,21,
+		0,254,289,3,44,22,0,255,289,3,78,39,0,256,289,3,66,33,0,257,289,3,68,34,
+		0,258,289,3,72,36,0,259,289,3,74,37,0,260,289,3,90,45,0,261,289,3,92,46,
+		0,262,289,3,94,47,0,263,289,3,96,48,0,264,289,3,98,49,0,265,289,3,102,
+		51,0,266,289,3,104,52,0,267,289,3,114,57,0,268,289,3,116,58,0,269,289,
+		3,134,67,0,270,289,3,142,71,0,271,289,3,146,73,0,272,289,3,148,74,0,273,
+		289,3,150,75,0,274,289,3,178,89,0,275,289,3,190,95,0,276,289,3,46,23,0,
+		277,289,3,174,87,0,278,289,3,106,53,0,279,289,3,108,54,0,280,289,3,112,
+		56,0,281,289,3,136,68,0,282,289,3,48,24,0,283,289,3,50,25,0,284,289,3,
+		52,26,0,285,289,3,58,29,0,286,289,3,60,30,0,287,289,3,56,28,0,288,240,
+		1,0,0,0,288,241,1,0,0,0,288,242,1,0,0,0,288,243,1,0,0,0,288,244,1,0,0,
+		0,288,245,1,0,0,0,288,246,1,0,0,0,288,247,1,0,0,0,288,248,1,0,0,0,288,
+		249,1,0,0,0,288,250,1,0,0,0,288,251,1,0,0,0,288,252,1,0,0,0,288,253,1,
+		0,0,0,288,254,1,0,0,0,288,255,1,0,0,0,288,256,1,0,0,0,288,257,1,0,0,0,
+		288,258,1,0,0,0,288,259,1,0,0,0,288,260,1,0,0,0,288,261,1,0,0,0,288,262,
+		1,0,0,0,288,263,1,0,0,0,288,264,1,0,0,0,288,265,1,0,0,0,288,266,1,0,0,
+		0,288,267,1,0,0,0,288,268,1,0,0,0,288,269,1,0,0,0,288,270,1,0,0,0,288,
+		271,1,0,0,0,288,272,1,0,0,0,288,273,1,0,0,0,288,274,1,0,0,0,288,275,1,
+		0,0,0,288,276,1,0,0,0,288,277,1,0,0,0,288,278,1,0,0,0,288,279,1,0,0,0,
+		288,280,1,0,0,0,288,281,1,0,0,0,288,282,1,0,0,0,288,283,1,0,0,0,288,284,
+		1,0,0,0,288,285,1,0,0,0,288,286,1,0,0,0,288,287,1,0,0,0,289,5,1,0,0,0,
+		290,291,5,40,0,0,291,292,3,228,114,0,292,7,1,0,0,0,293,294,5,42,0,0,294,
+		295,5,178,0,0,295,9,1,0,0,0,296,297,5,60,0,0,297,298,3,12,6,0,298,11,1,
+		0,0,0,299,304,5,174,0,0,300,304,5,177,0,0,301,304,5,178,0,0,302,304,3,
+		232,116,0,303,299,1,0,0,0,303,300,1,0,0,0,303,301,1,0,0,0,303,302,1,0,
+		0,0,304,13,1,0,0,0,305,306,5,57,0,0,306,307,3,232,116,0,307,15,1,0,0,0,
+		308,309,5,50,0,0,309,314,3,18,9,0,310,311,5,5,0,0,311,313,3,18,9,0,312,
+		310,1,0,0,0,313,316,1,0,0,0,314,312,1,0,0,0,314,315,1,0,0,0,315,17,1,0,
+		0,0,316,314,1,0,0,0,317,325,3,232,116,0,318,325,5,178,0,0,319,322,5,174,
+		0,0,320,323,3,232,116,0,321,323,5,15,0,0,322,320,1,0,0,0,322,321,1,0,0,
+		0,322,323,1,0,0,0,323,325,1,0,0,0,324,317,1,0,0,0,324,318,1,0,0,0,324,
+		319,1,0,0,0,325,19,1,0,0,0,326,327,5,51,0,0,327,328,5,178,0,0,328,21,1,
+		0,0,0,329,330,5,41,0,0,330,331,5,178,0,0,331,23,1,0,0,0,332,333,5,61,0,
+		0,333,334,3,232,116,0,334,25,1,0,0,0,335,336,5,3,0,0,336,27,1,0,0,0,337,
+		338,5,63,0,0,338,340,3,232,116,0,339,341,5,178,0,0,340,339,1,0,0,0,340,
+		341,1,0,0,0,341,346,1,0,0,0,342,343,5,5,0,0,343,345,3,30,15,0,344,342,
+		1,0,0,0,345,348,1,0,0,0,346,344,1,0,0,0,346,347,1,0,0,0,347,29,1,0,0,0,
+		348,346,1,0,0,0,349,350,5,160,0,0,350,358,3,228,114,0,351,355,3,228,114,
+		0,352,356,7,0,0,0,353,354,5,14,0,0,354,356,5,94,0,0,355,352,1,0,0,0,355,
+		353,1,0,0,0,356,358,1,0,0,0,357,349,1,0,0,0,357,351,1,0,0,0,358,31,1,0,
+		0,0,359,360,5,33,0,0,360,361,3,228,114,0,361,362,5,170,0,0,362,33,1,0,
+		0,0,363,364,5,32,0,0,364,365,3,206,103,0,365,366,5,7,0,0,366,369,3,228,
+		114,0,367,370,3,210,105,0,368,370,7,1,0,0,369,367,1,0,0,0,369,368,1,0,
+		0,0,370,385,1,0,0,0,371,372,5,68,0,0,372,373,3,228,114,0,373,374,3,208,
+		104,0,374,375,5,152,0,0,375,376,3,36,18,0,376,386,1,0,0,0,377,378,5,152,
+		0,0,378,379,3,36,18,0,379,380,5,5,0,0,380,381,3,228,114,0,381,382,3,208,
+		104,0,382,383,5,152,0,0,383,384,3,36,18,0,384,386,1,0,0,0,385,371,1,0,
+		0,0,385,377,1,0,0,0,386,35,1,0,0,0,387,388,3,228,114,0,388,389,3,230,115,
+		0,389,37,1,0,0,0,390,391,5,58,0,0,391,395,3,206,103,0,392,393,5,5,0,0,
+		393,394,5,116,0,0,394,396,5,46,0,0,395,392,1,0,0,0,395,396,1,0,0,0,396,
+		397,1,0,0,0,397,398,5,7,0,0,398,399,5,77,0,0,399,404,3,228,114,0,400,405,
+		5,80,0,0,401,402,5,83,0,0,402,403,5,117,0,0,403,405,5,23,0,0,404,400,1,
+		0,0,0,404,401,1,0,0,0,404,405,1,0,0,0,405,410,1,0,0,0,406,407,5,5,0,0,
+		407,409,3,40,20,0,408,406,1,0,0,0,409,412,1,0,0,0,410,408,1,0,0,0,410,
+		411,1,0,0,0,411,39,1,0,0,0,412,410,1,0,0,0,413,414,5,96,0,0,414,415,5,
+		53,0,0,415,416,5,102,0,0,416,417,5,176,0,0,417,423,7,2,0,0,418,419,5,117,
+		0,0,419,420,5,102,0,0,420,421,5,148,0,0,421,423,5,98,0,0,422,413,1,0,0,
+		0,422,418,1,0,0,0,423,41,1,0,0,0,424,425,5,39,0,0,425,426,3,232,116,0,
+		426,427,5,104,0,0,427,428,3,212,106,0,428,43,1,0,0,0,429,430,5,23,0,0,
+		430,431,3,232,116,0,431,441,5,104,0,0,432,433,7,3,0,0,433,434,5,30,0,0,
+		434,442,3,212,106,0,435,439,3,212,106,0,436,437,7,3,0,0,437,438,5,30,0,
+		0,438,440,3,212,106,0,439,436,1,0,0,0,439,440,1,0,0,0,440,442,1,0,0,0,
+		441,432,1,0,0,0,441,435,1,0,0,0,442,447,1,0,0,0,443,444,5,5,0,0,444,446,
+		3,64,32,0,445,443,1,0,0,0,446,449,1,0,0,0,447,445,1,0,0,0,447,448,1,0,
+		0,0,448,45,1,0,0,0,449,447,1,0,0,0,450,456,5,22,0,0,451,452,5,164,0,0,
+		452,453,5,155,0,0,453,457,7,2,0,0,454,455,5,162,0,0,455,457,5,78,0,0,456,
+		451,1,0,0,0,456,454,1,0,0,0,457,47,1,0,0,0,458,464,5,19,0,0,459,460,3,
+		232,116,0,460,461,5,5,0,0,461,462,3,230,115,0,462,465,1,0,0,0,463,465,
+		5,178,0,0,464,459,1,0,0,0,464,463,1,0,0,0,465,49,1,0,0,0,466,467,5,25,
+		0,0,467,468,3,232,116,0,468,469,5,104,0,0,469,471,3,212,106,0,470,472,
+		5,108,0,0,471,470,1,0,0,0,471,472,1,0,0,0,472,51,1,0,0,0,473,474,5,28,
+		0,0,474,475,3,232,116,0,475,476,5,104,0,0,476,481,3,192,96,0,477,478,5,
+		5,0,0,478,480,3,54,27,0,479,477,1,0,0,0,480,483,1,0,0,0,481,479,1,0,0,
+		0,481,482,1,0,0,0,482,53,1,0,0,0,483,481,1,0,0,0,484,491,5,123,0,0,485,
+		486,5,147,0,0,486,487,5,76,0,0,487,488,3,228,114,0,488,489,5,14,0,0,489,
+		491,1,0,0,0,490,484,1,0,0,0,490,485,1,0,0,0,491,55,1,0,0,0,492,493,5,16,
+		0,0,493,496,3,232,116,0,494,495,5,119,0,0,495,497,3,232,116,0,496,494,
+		1,0,0,0,496,497,1,0,0,0,497,498,1,0,0,0,498,499,5,7,0,0,499,500,5,178,
+		0,0,500,57,1,0,0,0,501,502,5,56,0,0,502,503,3,206,103,0,503,504,5,7,0,
+		0,504,505,3,228,114,0,505,506,3,210,105,0,506,507,5,68,0,0,507,508,3,228,
+		114,0,508,509,3,208,104,0,509,510,5,159,0,0,510,511,3,228,114,0,511,514,
+		7,4,0,0,512,513,5,5,0,0,513,515,3,232,116,0,514,512,1,0,0,0,514,515,1,
+		0,0,0,515,59,1,0,0,0,516,517,5,37,0,0,517,518,3,18,9,0,518,519,5,7,0,0,
+		519,520,3,232,116,0,520,525,3,62,31,0,521,522,5,5,0,0,522,524,3,62,31,
+		0,523,521,1,0,0,0,524,527,1,0,0,0,525,523,1,0,0,0,525,526,1,0,0,0,526,
+		61,1,0,0,0,527,525,1,0,0,0,528,529,3,228,114,0,529,530,3,230,115,0,530,
+		531,7,5,0,0,531,63,1,0,0,0,532,546,5,118,0,0,533,546,5,91,0,0,534,535,
+		5,115,0,0,535,536,5,119,0,0,536,539,3,222,111,0,537,538,5,11,0,0,538,540,
+		3,222,111,0,539,537,1,0,0,0,539,540,1,0,0,0,540,546,1,0,0,0,541,542,5,
+		135,0,0,542,546,7,6,0,0,543,544,5,163,0,0,544,546,3,212,106,0,545,532,
+		1,0,0,0,545,533,1,0,0,0,545,534,1,0,0,0,545,541,1,0,0,0,545,543,1,0,0,
+		0,546,65,1,0,0,0,547,548,5,59,0,0,548,549,5,178,0,0,549,67,1,0,0,0,550,
+		553,5,53,0,0,551,554,3,70,35,0,552,554,3,76,38,0,553,551,1,0,0,0,553,552,
+		1,0,0,0,554,69,1,0,0,0,555,556,5,42,0,0,556,566,3,232,116,0,557,558,5,
+		31,0,0,558,561,5,129,0,0,559,560,5,102,0,0,560,562,3,232,116,0,561,559,
+		1,0,0,0,561,562,1,0,0,0,562,564,1,0,0,0,563,565,5,5,0,0,564,563,1,0,0,
+		0,564,565,1,0,0,0,565,567,1,0,0,0,566,557,1,0,0,0,566,567,1,0,0,0,567,
+		568,1,0,0,0,568,569,5,126,0,0,569,570,5,115,0,0,570,571,5,119,0,0,571,
+		574,3,228,114,0,572,573,5,11,0,0,573,575,3,228,114,0,574,572,1,0,0,0,574,
+		575,1,0,0,0,575,71,1,0,0,0,576,579,5,34,0,0,577,580,5,178,0,0,578,580,
+		7,7,0,0,579,577,1,0,0,0,579,578,1,0,0,0,580,581,1,0,0,0,581,587,5,104,
+		0,0,582,583,5,8,0,0,583,584,3,118,59,0,584,585,5,9,0,0,585,588,1,0,0,0,
+		586,588,3,232,116,0,587,582,1,0,0,0,587,586,1,0,0,0,588,73,1,0,0,0,589,
+		590,5,4,0,0,590,75,1,0,0,0,591,594,5,173,0,0,592,593,5,119,0,0,593,595,
+		5,173,0,0,594,592,1,0,0,0,594,595,1,0,0,0,595,597,1,0,0,0,596,598,5,178,
+		0,0,597,596,1,0,0,0,597,598,1,0,0,0,598,599,1,0,0,0,599,600,5,104,0,0,
+		600,601,3,118,59,0,601,77,1,0,0,0,602,603,5,43,0,0,603,607,3,232,116,0,
+		604,605,5,5,0,0,605,606,5,111,0,0,606,608,5,174,0,0,607,604,1,0,0,0,607,
+		608,1,0,0,0,608,610,1,0,0,0,609,611,3,80,40,0,610,609,1,0,0,0,610,611,
+		1,0,0,0,611,613,1,0,0,0,612,614,3,196,98,0,613,612,1,0,0,0,613,614,1,0,
+		0,0,614,79,1,0,0,0,615,616,5,31,0,0,616,617,3,232,116,0,617,618,5,7,0,
+		0,618,623,3,218,109,0,619,620,3,210,105,0,620,621,5,72,0,0,621,622,3,200,
+		100,0,622,624,1,0,0,0,623,619,1,0,0,0,623,624,1,0,0,0,624,666,1,0,0,0,
+		625,626,5,104,0,0,626,627,3,232,116,0,627,631,5,112,0,0,628,629,5,5,0,
+		0,629,630,5,154,0,0,630,632,5,126,0,0,631,628,1,0,0,0,631,632,1,0,0,0,
+		632,666,1,0,0,0,633,634,5,64,0,0,634,639,3,82,41,0,635,636,5,5,0,0,636,
+		638,3,82,41,0,637,635,1,0,0,0,638,641,1,0,0,0,639,637,1,0,0,0,639,640,
+		1,0,0,0,640,666,1,0,0,0,641,639,1,0,0,0,642,643,5,128,0,0,643,646,5,158,
+		0,0,644,647,5,67,0,0,645,647,5,71,0,0,646,644,1,0,0,0,646,645,1,0,0,0,
+		647,648,1,0,0,0,648,653,3,86,43,0,649,650,5,68,0,0,650,652,3,86,43,0,651,
+		649,1,0,0,0,652,655,1,0,0,0,653,651,1,0,0,0,653,654,1,0,0,0,654,656,1,
+		0,0,0,655,653,1,0,0,0,656,657,5,7,0,0,657,662,3,188,94,0,658,659,5,5,0,
+		0,659,661,3,188,94,0,660,658,1,0,0,0,661,664,1,0,0,0,662,660,1,0,0,0,662,
+		663,1,0,0,0,663,666,1,0,0,0,664,662,1,0,0,0,665,615,1,0,0,0,665,625,1,
+		0,0,0,665,633,1,0,0,0,665,642,1,0,0,0,666,81,1,0,0,0,667,669,3,84,42,0,
+		668,667,1,0,0,0,669,670,1,0,0,0,670,668,1,0,0,0,670,671,1,0,0,0,671,83,
+		1,0,0,0,672,675,3,232,116,0,673,675,5,96,0,0,674,672,1,0,0,0,674,673,1,
+		0,0,0,675,85,1,0,0,0,676,678,3,184,92,0,677,676,1,0,0,0,678,679,1,0,0,
+		0,679,677,1,0,0,0,679,680,1,0,0,0,680,685,1,0,0,0,681,682,5,5,0,0,682,
+		684,3,88,44,0,683,681,1,0,0,0,684,687,1,0,0,0,685,683,1,0,0,0,685,686,
+		1,0,0,0,686,87,1,0,0,0,687,685,1,0,0,0,688,693,3,186,93,0,689,690,3,202,
+		101,0,690,691,5,95,0,0,691,693,1,0,0,0,692,688,1,0,0,0,692,689,1,0,0,0,
+		693,89,1,0,0,0,694,695,5,18,0,0,695,696,5,162,0,0,696,697,3,218,109,0,
+		697,699,3,210,105,0,698,700,3,196,98,0,699,698,1,0,0,0,699,700,1,0,0,0,
+		700,91,1,0,0,0,701,702,5,21,0,0,702,704,3,218,109,0,703,705,3,196,98,0,
+		704,703,1,0,0,0,704,705,1,0,0,0,705,93,1,0,0,0,706,707,5,31,0,0,707,708,
+		5,99,0,0,708,709,3,200,100,0,709,710,7,8,0,0,710,711,3,232,116,0,711,721,
+		1,0,0,0,712,713,5,20,0,0,713,717,5,88,0,0,714,715,7,9,0,0,715,717,5,87,
+		0,0,716,712,1,0,0,0,716,714,1,0,0,0,717,718,1,0,0,0,718,719,7,8,0,0,719,
+		721,3,232,116,0,720,706,1,0,0,0,720,716,1,0,0,0,721,95,1,0,0,0,722,723,
+		5,38,0,0,723,724,5,116,0,0,724,725,5,46,0,0,725,726,3,232,116,0,726,97,
+		1,0,0,0,727,728,5,24,0,0,728,729,5,7,0,0,729,734,3,100,50,0,730,731,5,
+		5,0,0,731,733,3,100,50,0,732,730,1,0,0,0,733,736,1,0,0,0,734,732,1,0,0,
+		0,734,735,1,0,0,0,735,99,1,0,0,0,736,734,1,0,0,0,737,738,5,139,0,0,738,
+		744,3,218,109,0,739,740,3,218,109,0,740,741,5,30,0,0,741,742,3,232,116,
+		0,742,744,1,0,0,0,743,737,1,0,0,0,743,739,1,0,0,0,744,101,1,0,0,0,745,
+		746,5,27,0,0,746,747,5,120,0,0,747,103,1,0,0,0,748,749,5,62,0,0,749,750,
+		5,102,0,0,750,751,5,90,0,0,751,105,1,0,0,0,752,753,5,162,0,0,753,754,3,
+		232,116,0,754,107,1,0,0,0,755,756,5,55,0,0,756,757,5,70,0,0,757,762,3,
+		110,55,0,758,759,5,5,0,0,759,761,3,110,55,0,760,758,1,0,0,0,761,764,1,
+		0,0,0,762,760,1,0,0,0,762,763,1,0,0,0,763,109,1,0,0,0,764,762,1,0,0,0,
+		765,766,3,232,116,0,766,767,3,218,109,0,767,768,3,208,104,0,768,111,1,
+		0,0,0,769,770,5,29,0,0,770,771,5,72,0,0,771,772,5,114,0,0,772,773,3,228,
+		114,0,773,774,3,210,105,0,774,113,1,0,0,0,775,777,5,46,0,0,776,778,3,218,
+		109,0,777,776,1,0,0,0,777,778,1,0,0,0,778,780,1,0,0,0,779,781,3,202,101,
+		0,780,779,1,0,0,0,780,781,1,0,0,0,781,782,1,0,0,0,782,783,5,7,0,0,783,
+		785,3,118,59,0,784,786,3,196,98,0,785,784,1,0,0,0,785,786,1,0,0,0,786,
+		115,1,0,0,0,787,788,5,47,0,0,788,789,3,218,109,0,789,790,5,152,0,0,790,
+		792,3,218,109,0,791,793,3,202,101,0,792,791,1,0,0,0,792,793,1,0,0,0,793,
+		794,1,0,0,0,794,795,5,7,0,0,795,797,3,118,59,0,796,798,3,196,98,0,797,
+		796,1,0,0,0,797,798,1,0,0,0,798,117,1,0,0,0,799,804,3,120,60,0,800,801,
+		5,5,0,0,801,803,3,120,60,0,802,800,1,0,0,0,803,806,1,0,0,0,804,802,1,0,
+		0,0,804,805,1,0,0,0,805,119,1,0,0,0,806,804,1,0,0,0,807,808,5,8,0,0,808,
+		809,3,118,59,0,809,815,5,9,0,0,810,811,3,218,109,0,811,812,5,151,0,0,812,
+		816,1,0,0,0,813,816,3,130,65,0,814,816,5,153,0,0,815,810,1,0,0,0,815,813,
+		1,0,0,0,815,814,1,0,0,0,815,816,1,0,0,0,816,818,1,0,0,0,817,819,3,132,
+		66,0,818,817,1,0,0,0,818,819,1,0,0,0,819,888,1,0,0,0,820,822,5,139,0,0,
+		821,823,3,218,109,0,822,821,1,0,0,0,822,823,1,0,0,0,823,888,1,0,0,0,824,
+		825,5,142,0,0,825,826,5,126,0,0,826,888,3,218,109,0,827,831,5,35,0,0,828,
+		829,5,148,0,0,829,832,5,134,0,0,830,832,3,218,109,0,831,828,1,0,0,0,831,
+		830,1,0,0,0,832,835,1,0,0,0,833,834,5,30,0,0,834,836,5,106,0,0,835,833,
+		1,0,0,0,835,836,1,0,0,0,836,888,1,0,0,0,837,838,5,101,0,0,838,839,3,218,
+		109,0,839,840,5,30,0,0,840,841,3,232,116,0,841,888,1,0,0,0,842,843,5,74,
+		0,0,843,846,3,218,109,0,844,845,5,30,0,0,845,847,3,232,116,0,846,844,1,
+		0,0,0,846,847,1,0,0,0,847,888,1,0,0,0,848,849,5,162,0,0,849,888,3,232,
+		116,0,850,852,3,226,113,0,851,850,1,0,0,0,851,852,1,0,0,0,852,882,1,0,
+		0,0,853,855,3,232,116,0,854,853,1,0,0,0,855,856,1,0,0,0,856,854,1,0,0,
+		0,856,857,1,0,0,0,857,875,1,0,0,0,858,860,3,204,102,0,859,861,3,128,64,
+		0,860,859,1,0,0,0,860,861,1,0,0,0,861,876,1,0,0,0,862,864,3,126,63,0,863,
+		865,3,122,61,0,864,863,1,0,0,0,864,865,1,0,0,0,865,876,1,0,0,0,866,876,
+		3,122,61,0,867,876,3,124,62,0,868,876,5,153,0,0,869,871,5,176,0,0,870,
+		872,3,232,116,0,871,870,1,0,0,0,872,873,1,0,0,0,873,871,1,0,0,0,873,874,
+		1,0,0,0,874,876,1,0,0,0,875,858,1,0,0,0,875,862,1,0,0,0,875,866,1,0,0,
+		0,875,867,1,0,0,0,875,868,1,0,0,0,875,869,1,0,0,0,875,876,1,0,0,0,876,
+		883,1,0,0,0,877,879,3,204,102,0,878,880,3,128,64,0,879,878,1,0,0,0,879,
+		880,1,0,0,0,880,883,1,0,0,0,881,883,3,124,62,0,882,854,1,0,0,0,882,877,
+		1,0,0,0,882,881,1,0,0,0,883,885,1,0,0,0,884,886,3,132,66,0,885,884,1,0,
+		0,0,885,886,1,0,0,0,886,888,1,0,0,0,887,807,1,0,0,0,887,820,1,0,0,0,887,
+		824,1,0,0,0,887,827,1,0,0,0,887,837,1,0,0,0,887,842,1,0,0,0,887,848,1,
+		0,0,0,887,851,1,0,0,0,888,121,1,0,0,0,889,890,5,162,0,0,890,891,5,8,0,
+		0,891,892,3,118,59,0,892,893,5,9,0,0,893,894,3,218,109,0,894,895,5,151,
+		0,0,895,896,5,92,0,0,896,123,1,0,0,0,897,898,5,72,0,0,898,899,5,85,0,0,
+		899,900,5,89,0,0,900,125,1,0,0,0,901,903,3,220,110,0,902,901,1,0,0,0,903,
+		904,1,0,0,0,904,902,1,0,0,0,904,905,1,0,0,0,905,915,1,0,0,0,906,910,3,
+		226,113,0,907,909,3,220,110,0,908,907,1,0,0,0,909,912,1,0,0,0,910,908,
+		1,0,0,0,910,911,1,0,0,0,911,915,1,0,0,0,912,910,1,0,0,0,913,915,3,130,
+		65,0,914,902,1,0,0,0,914,906,1,0,0,0,914,913,1,0,0,0,915,127,1,0,0,0,916,
+		918,3,218,109,0,917,919,5,92,0,0,918,917,1,0,0,0,918,919,1,0,0,0,919,922,
+		1,0,0,0,920,922,3,130,65,0,921,916,1,0,0,0,921,920,1,0,0,0,922,129,1,0,
+		0,0,923,935,5,64,0,0,924,935,5,71,0,0,925,926,5,152,0,0,926,935,5,79,0,
+		0,927,928,5,157,0,0,928,929,3,218,109,0,929,932,5,132,0,0,930,931,5,73,
+		0,0,931,933,5,79,0,0,932,930,1,0,0,0,932,933,1,0,0,0,933,935,1,0,0,0,934,
+		923,1,0,0,0,934,924,1,0,0,0,934,925,1,0,0,0,934,927,1,0,0,0,935,131,1,
+		0,0,0,936,1003,5,102,0,0,937,941,7,10,0,0,938,940,3,232,116,0,939,938,
+		1,0,0,0,940,943,1,0,0,0,941,939,1,0,0,0,941,942,1,0,0,0,942,950,1,0,0,
+		0,943,941,1,0,0,0,944,946,5,68,0,0,945,947,3,232,116,0,946,945,1,0,0,0,
+		947,948,1,0,0,0,948,946,1,0,0,0,948,949,1,0,0,0,949,951,1,0,0,0,950,944,
+		1,0,0,0,950,951,1,0,0,0,951,956,1,0,0,0,952,953,5,157,0,0,953,954,3,218,
+		109,0,954,955,5,132,0,0,955,957,1,0,0,0,956,952,1,0,0,0,956,957,1,0,0,
+		0,957,1004,1,0,0,0,958,962,5,85,0,0,959,961,3,232,116,0,960,959,1,0,0,
+		0,961,964,1,0,0,0,962,960,1,0,0,0,962,963,1,0,0,0,963,983,1,0,0,0,964,
+		962,1,0,0,0,965,967,5,68,0,0,966,968,3,226,113,0,967,966,1,0,0,0,967,968,
+		1,0,0,0,968,970,1,0,0,0,969,971,3,232,116,0,970,969,1,0,0,0,971,972,1,
+		0,0,0,972,970,1,0,0,0,972,973,1,0,0,0,973,981,1,0,0,0,974,975,5,102,0,
+		0,975,977,5,85,0,0,976,978,3,232,116,0,977,976,1,0,0,0,978,979,1,0,0,0,
+		979,977,1,0,0,0,979,980,1,0,0,0,980,982,1,0,0,0,981,974,1,0,0,0,981,982,
+		1,0,0,0,982,984,1,0,0,0,983,965,1,0,0,0,983,984,1,0,0,0,984,991,1,0,0,
+		0,985,992,5,64,0,0,986,992,5,71,0,0,987,988,5,157,0,0,988,989,3,218,109,
+		0,989,990,5,132,0,0,990,992,1,0,0,0,991,985,1,0,0,0,991,986,1,0,0,0,991,
+		987,1,0,0,0,991,992,1,0,0,0,992,1004,1,0,0,0,993,1004,5,79,0,0,994,1004,
+		5,140,0,0,995,996,5,122,0,0,996,1004,5,130,0,0,997,999,5,176,0,0,998,1000,
+		3,232,116,0,999,998,1,0,0,0,1000,1001,1,0,0,0,1001,999,1,0,0,0,1001,1002,
+		1,0,0,0,1002,1004,1,0,0,0,1003,937,1,0,0,0,1003,958,1,0,0,0,1003,993,1,
+		0,0,0,1003,994,1,0,0,0,1003,995,1,0,0,0,1003,997,1,0,0,0,1004,133,1,0,
+		0,0,1005,1013,5,44,0,0,1006,1007,5,47,0,0,1007,1008,3,218,109,0,1008,1009,
+		5,152,0,0,1009,1010,3,218,109,0,1010,1014,1,0,0,0,1011,1012,5,46,0,0,1012,
+		1014,3,218,109,0,1013,1006,1,0,0,0,1013,1011,1,0,0,0,1014,1026,1,0,0,0,
+		1015,1016,5,5,0,0,1016,1024,3,218,109,0,1017,1018,5,113,0,0,1018,1025,
+		5,151,0,0,1019,1022,5,151,0,0,1020,1021,5,102,0,0,1021,1023,5,66,0,0,1022,
+		1020,1,0,0,0,1022,1023,1,0,0,0,1023,1025,1,0,0,0,1024,1017,1,0,0,0,1024,
+		1019,1,0,0,0,1025,1027,1,0,0,0,1026,1015,1,0,0,0,1026,1027,1,0,0,0,1027,
+		1029,1,0,0,0,1028,1030,3,196,98,0,1029,1028,1,0,0,0,1029,1030,1,0,0,0,
+		1030,135,1,0,0,0,1031,1032,5,30,0,0,1032,1037,3,138,69,0,1033,1034,5,5,
+		0,0,1034,1036,3,138,69,0,1035,1033,1,0,0,0,1036,1039,1,0,0,0,1037,1035,
+		1,0,0,0,1037,1038,1,0,0,0,1038,1040,1,0,0,0,1039,1037,1,0,0,0,1040,1041,
+		5,7,0,0,1041,1042,3,140,70,0,1042,137,1,0,0,0,1043,1046,3,18,9,0,1044,
+		1045,5,152,0,0,1045,1047,3,18,9,0,1046,1044,1,0,0,0,1046,1047,1,0,0,0,
+		1047,139,1,0,0,0,1048,1062,3,38,19,0,1049,1062,3,94,47,0,1050,1062,3,96,
+		48,0,1051,1062,3,114,57,0,1052,1062,3,116,58,0,1053,1062,3,134,67,0,1054,
+		1062,3,142,71,0,1055,1062,3,146,73,0,1056,1062,3,148,74,0,1057,1062,3,
+		150,75,0,1058,1062,3,174,87,0,1059,1062,3,106,53,0,1060,1062,3,108,54,
+		0,1061,1048,1,0,0,0,1061,1049,1,0,0,0,1061,1050,1,0,0,0,1061,1051,1,0,
+		0,0,1061,1052,1,0,0,0,1061,1053,1,0,0,0,1061,1054,1,0,0,0,1061,1055,1,
+		0,0,0,1061,1056,1,0,0,0,1061,1057,1,0,0,0,1061,1058,1,0,0,0,1061,1059,
+		1,0,0,0,1061,1060,1,0,0,0,1062,141,1,0,0,0,1063,1075,5,54,0,0,1064,1065,
+		5,152,0,0,1065,1068,3,212,106,0,1066,1067,5,72,0,0,1067,1069,3,200,100,
+		0,1068,1066,1,0,0,0,1068,1069,1,0,0,0,1069,1076,1,0,0,0,1070,1071,5,30,
+		0,0,1071,1076,3,212,106,0,1072,1073,3,218,109,0,1073,1074,3,208,104,0,
+		1074,1076,1,0,0,0,1075,1064,1,0,0,0,1075,1070,1,0,0,0,1075,1072,1,0,0,
+		0,1076,1079,1,0,0,0,1077,1078,5,31,0,0,1078,1080,3,232,116,0,1079,1077,
+		1,0,0,0,1079,1080,1,0,0,0,1080,1085,1,0,0,0,1081,1082,5,5,0,0,1082,1084,
+		3,144,72,0,1083,1081,1,0,0,0,1084,1087,1,0,0,0,1085,1083,1,0,0,0,1085,
+		1086,1,0,0,0,1086,1089,1,0,0,0,1087,1085,1,0,0,0,1088,1090,3,196,98,0,
+		1089,1088,1,0,0,0,1089,1090,1,0,0,0,1090,143,1,0,0,0,1091,1092,5,91,0,
+		0,1092,1103,3,208,104,0,1093,1094,5,118,0,0,1094,1103,3,208,104,0,1095,
+		1096,5,89,0,0,1096,1103,3,202,101,0,1097,1098,5,102,0,0,1098,1103,3,232,
+		116,0,1099,1100,5,88,0,0,1100,1101,5,102,0,0,1101,1103,3,206,103,0,1102,
+		1091,1,0,0,0,1102,1093,1,0,0,0,1102,1095,1,0,0,0,1102,1097,1,0,0,0,1102,
+		1099,1,0,0,0,1103,145,1,0,0,0,1104,1105,5,35,0,0,1105,1108,3,218,109,0,
+		1106,1107,5,30,0,0,1107,1109,5,106,0,0,1108,1106,1,0,0,0,1108,1109,1,0,
+		0,0,1109,1110,1,0,0,0,1110,1111,5,72,0,0,1111,1113,3,200,100,0,1112,1114,
+		3,196,98,0,1113,1112,1,0,0,0,1113,1114,1,0,0,0,1114,147,1,0,0,0,1115,1116,
+		5,17,0,0,1116,1117,3,218,109,0,1117,1118,5,72,0,0,1118,1123,3,200,100,
+		0,1119,1120,5,5,0,0,1120,1121,5,122,0,0,1121,1122,5,46,0,0,1122,1124,5,
+		69,0,0,1123,1119,1,0,0,0,1123,1124,1,0,0,0,1124,1126,1,0,0,0,1125,1127,
+		3,196,98,0,1126,1125,1,0,0,0,1126,1127,1,0,0,0,1127,149,1,0,0,0,1128,1184,
+		5,49,0,0,1129,1130,5,76,0,0,1130,1185,3,166,83,0,1131,1132,5,47,0,0,1132,
+		1133,3,218,109,0,1133,1134,5,152,0,0,1134,1135,3,218,109,0,1135,1136,3,
+		152,76,0,1136,1185,1,0,0,0,1137,1138,5,152,0,0,1138,1141,3,212,106,0,1139,
+		1140,5,72,0,0,1140,1142,3,200,100,0,1141,1139,1,0,0,0,1141,1142,1,0,0,
+		0,1142,1146,1,0,0,0,1143,1144,5,30,0,0,1144,1146,3,212,106,0,1145,1137,
+		1,0,0,0,1145,1143,1,0,0,0,1146,1149,1,0,0,0,1147,1148,5,31,0,0,1148,1150,
+		3,232,116,0,1149,1147,1,0,0,0,1149,1150,1,0,0,0,1150,1155,1,0,0,0,1151,
+		1152,5,5,0,0,1152,1154,3,144,72,0,1153,1151,1,0,0,0,1154,1157,1,0,0,0,
+		1155,1153,1,0,0,0,1155,1156,1,0,0,0,1156,1158,1,0,0,0,1157,1155,1,0,0,
+		0,1158,1159,3,152,76,0,1159,1185,1,0,0,0,1160,1182,3,218,109,0,1161,1164,
+		3,208,104,0,1162,1163,5,31,0,0,1163,1165,3,232,116,0,1164,1162,1,0,0,0,
+		1164,1165,1,0,0,0,1165,1170,1,0,0,0,1166,1167,5,5,0,0,1167,1169,3,144,
+		72,0,1168,1166,1,0,0,0,1169,1172,1,0,0,0,1170,1168,1,0,0,0,1170,1171,1,
+		0,0,0,1171,1173,1,0,0,0,1172,1170,1,0,0,0,1173,1174,3,152,76,0,1174,1183,
+		1,0,0,0,1175,1176,3,210,105,0,1176,1180,5,102,0,0,1177,1178,5,5,0,0,1178,
+		1179,5,76,0,0,1179,1181,3,166,83,0,1180,1177,1,0,0,0,1180,1181,1,0,0,0,
+		1181,1183,1,0,0,0,1182,1161,1,0,0,0,1182,1175,1,0,0,0,1183,1185,1,0,0,
+		0,1184,1129,1,0,0,0,1184,1131,1,0,0,0,1184,1145,1,0,0,0,1184,1160,1,0,
+		0,0,1185,151,1,0,0,0,1186,1187,5,7,0,0,1187,1192,3,154,77,0,1188,1189,
+		5,6,0,0,1189,1191,3,154,77,0,1190,1188,1,0,0,0,1191,1194,1,0,0,0,1192,
+		1190,1,0,0,0,1192,1193,1,0,0,0,1193,1197,1,0,0,0,1194,1192,1,0,0,0,1195,
+		1197,3,170,85,0,1196,1186,1,0,0,0,1196,1195,1,0,0,0,1197,1199,1,0,0,0,
+		1198,1200,3,196,98,0,1199,1198,1,0,0,0,1199,1200,1,0,0,0,1200,153,1,0,
+		0,0,1201,1202,5,65,0,0,1202,1203,3,218,109,0,1203,1204,3,208,104,0,1204,
+		1205,5,5,0,0,1205,1207,1,0,0,0,1206,1201,1,0,0,0,1206,1207,1,0,0,0,1207,
+		1208,1,0,0,0,1208,1213,3,156,78,0,1209,1210,5,5,0,0,1210,1212,3,158,79,
+		0,1211,1209,1,0,0,0,1212,1215,1,0,0,0,1213,1211,1,0,0,0,1213,1214,1,0,
+		0,0,1214,155,1,0,0,0,1215,1213,1,0,0,0,1216,1219,3,204,102,0,1217,1219,
+		5,17,0,0,1218,1216,1,0,0,0,1218,1217,1,0,0,0,1219,1220,1,0,0,0,1220,1228,
+		3,218,109,0,1221,1222,5,35,0,0,1222,1225,3,218,109,0,1223,1224,5,30,0,
+		0,1224,1226,5,106,0,0,1225,1223,1,0,0,0,1225,1226,1,0,0,0,1226,1228,1,
+		0,0,0,1227,1218,1,0,0,0,1227,1221,1,0,0,0,1228,1232,1,0,0,0,1229,1230,
+		5,72,0,0,1230,1233,3,200,100,0,1231,1233,5,92,0,0,1232,1229,1,0,0,0,1232,
+		1231,1,0,0,0,1232,1233,1,0,0,0,1233,1235,1,0,0,0,1234,1236,3,160,80,0,
+		1235,1234,1,0,0,0,1235,1236,1,0,0,0,1236,157,1,0,0,0,1237,1240,5,149,0,
+		0,1238,1241,3,160,80,0,1239,1241,3,156,78,0,1240,1238,1,0,0,0,1240,1239,
+		1,0,0,0,1241,1254,1,0,0,0,1242,1254,3,162,81,0,1243,1246,5,76,0,0,1244,
+		1247,3,164,82,0,1245,1247,3,166,83,0,1246,1244,1,0,0,0,1246,1245,1,0,0,
+		0,1247,1254,1,0,0,0,1248,1254,3,168,84,0,1249,1250,5,72,0,0,1250,1254,
+		3,200,100,0,1251,1254,5,92,0,0,1252,1254,7,11,0,0,1253,1237,1,0,0,0,1253,
+		1242,1,0,0,0,1253,1243,1,0,0,0,1253,1248,1,0,0,0,1253,1249,1,0,0,0,1253,
+		1251,1,0,0,0,1253,1252,1,0,0,0,1254,159,1,0,0,0,1255,1259,3,162,81,0,1256,
+		1257,5,76,0,0,1257,1259,3,164,82,0,1258,1255,1,0,0,0,1258,1256,1,0,0,0,
+		1259,161,1,0,0,0,1260,1265,5,93,0,0,1261,1266,5,46,0,0,1262,1263,3,218,
+		109,0,1263,1264,3,208,104,0,1264,1266,1,0,0,0,1265,1261,1,0,0,0,1265,1262,
+		1,0,0,0,1266,1270,1,0,0,0,1267,1268,3,218,109,0,1268,1269,5,151,0,0,1269,
+		1271,1,0,0,0,1270,1267,1,0,0,0,1270,1271,1,0,0,0,1271,163,1,0,0,0,1272,
+		1273,5,156,0,0,1273,1274,5,93,0,0,1274,1275,3,218,109,0,1275,1276,5,68,
+		0,0,1276,1277,3,218,109,0,1277,1281,3,208,104,0,1278,1279,3,218,109,0,
+		1279,1280,5,151,0,0,1280,1282,1,0,0,0,1281,1278,1,0,0,0,1281,1282,1,0,
+		0,0,1282,165,1,0,0,0,1283,1289,5,141,0,0,1284,1285,5,143,0,0,1285,1289,
+		5,126,0,0,1286,1287,5,165,0,0,1287,1289,5,153,0,0,1288,1283,1,0,0,0,1288,
+		1284,1,0,0,0,1288,1286,1,0,0,0,1289,167,1,0,0,0,1290,1293,5,173,0,0,1291,
+		1293,3,226,113,0,1292,1290,1,0,0,0,1292,1291,1,0,0,0,1293,1294,1,0,0,0,
+		1294,1295,3,210,105,0,1295,1296,5,102,0,0,1296,169,1,0,0,0,1297,1298,5,
+		92,0,0,1298,1299,5,152,0,0,1299,1300,3,218,109,0,1300,1304,5,5,0,0,1301,
+		1302,5,72,0,0,1302,1305,3,200,100,0,1303,1305,5,71,0,0,1304,1301,1,0,0,
+		0,1304,1303,1,0,0,0,1305,1310,1,0,0,0,1306,1307,5,5,0,0,1307,1309,3,172,
+		86,0,1308,1306,1,0,0,0,1309,1312,1,0,0,0,1310,1308,1,0,0,0,1310,1311,1,
+		0,0,0,1311,171,1,0,0,0,1312,1310,1,0,0,0,1313,1314,5,121,0,0,1314,1315,
+		5,136,0,0,1315,1330,3,208,104,0,1316,1317,5,110,0,0,1317,1330,5,96,0,0,
+		1318,1321,5,76,0,0,1319,1322,5,156,0,0,1320,1322,3,166,83,0,1321,1319,
+		1,0,0,0,1321,1320,1,0,0,0,1322,1330,1,0,0,0,1323,1324,7,7,0,0,1324,1325,
+		3,218,109,0,1325,1326,3,208,104,0,1326,1327,5,131,0,0,1327,1330,1,0,0,
+		0,1328,1330,3,168,84,0,1329,1313,1,0,0,0,1329,1316,1,0,0,0,1329,1318,1,
+		0,0,0,1329,1323,1,0,0,0,1329,1328,1,0,0,0,1330,173,1,0,0,0,1331,1332,5,
+		52,0,0,1332,1333,3,232,116,0,1333,1334,3,212,106,0,1334,1339,5,64,0,0,
+		1335,1336,5,76,0,0,1336,1337,3,212,106,0,1337,1338,7,12,0,0,1338,1340,
+		1,0,0,0,1339,1335,1,0,0,0,1339,1340,1,0,0,0,1340,1345,1,0,0,0,1341,1342,
+		5,5,0,0,1342,1344,3,176,88,0,1343,1341,1,0,0,0,1344,1347,1,0,0,0,1345,
+		1343,1,0,0,0,1345,1346,1,0,0,0,1346,1349,1,0,0,0,1347,1345,1,0,0,0,1348,
+		1350,3,196,98,0,1349,1348,1,0,0,0,1349,1350,1,0,0,0,1350,175,1,0,0,0,1351,
+		1357,5,173,0,0,1352,1357,7,11,0,0,1353,1354,5,115,0,0,1354,1355,5,119,
+		0,0,1355,1357,3,222,111,0,1356,1351,1,0,0,0,1356,1352,1,0,0,0,1356,1353,
+		1,0,0,0,1357,177,1,0,0,0,1358,1360,5,48,0,0,1359,1361,3,184,92,0,1360,
 		1359,1,0,0,0,1361,1362,1,0,0,0,1362,1360,1,0,0,0,1362,1363,1,0,0,0,1363,
-		173,1,0,0,0,1364,1381,3,178,89,0,1365,1371,5,84,0,0,1366,1367,3,218,109,
-		0,1367,1368,5,150,0,0,1368,1369,3,218,109,0,1369,1370,3,222,111,0,1370,
-		1372,1,0,0,0,1371,1366,1,0,0,0,1371,1372,1,0,0,0,1372,1381,1,0,0,0,1373,
-		1377,5,100,0,0,1374,1375,5,146,0,0,1375,1378,5,136,0,0,1376,1378,5,122,
-		0,0,1377,1374,1,0,0,0,1377,1376,1,0,0,0,1378,1379,1,0,0,0,1379,1381,5,
-		123,0,0,1380,1364,1,0,0,0,1380,1365,1,0,0,0,1380,1373,1,0,0,0,1381,175,
-		1,0,0,0,1382,1389,3,224,112,0,1383,1389,5,94,0,0,1384,1389,5,103,0,0,1385,
-		1389,5,45,0,0,1386,1389,5,46,0,0,1387,1389,5,144,0,0,1388,1382,1,0,0,0,
-		1388,1383,1,0,0,0,1388,1384,1,0,0,0,1388,1385,1,0,0,0,1388,1386,1,0,0,
-		0,1388,1387,1,0,0,0,1389,177,1,0,0,0,1390,1391,5,64,0,0,1391,1393,5,73,
-		0,0,1392,1390,1,0,0,0,1392,1393,1,0,0,0,1393,1394,1,0,0,0,1394,1399,7,
-		7,0,0,1395,1400,5,45,0,0,1396,1397,3,210,105,0,1397,1398,3,200,100,0,1398,
-		1400,1,0,0,0,1399,1395,1,0,0,0,1399,1396,1,0,0,0,1400,1407,1,0,0,0,1401,
-		1402,5,46,0,0,1402,1403,3,210,105,0,1403,1404,5,150,0,0,1404,1405,3,210,
-		105,0,1405,1407,1,0,0,0,1406,1392,1,0,0,0,1406,1401,1,0,0,0,1407,179,1,
-		0,0,0,1408,1410,3,218,109,0,1409,1408,1,0,0,0,1409,1410,1,0,0,0,1410,1412,
-		1,0,0,0,1411,1413,3,224,112,0,1412,1411,1,0,0,0,1413,1414,1,0,0,0,1414,
-		1412,1,0,0,0,1414,1415,1,0,0,0,1415,1437,1,0,0,0,1416,1417,5,100,0,0,1417,
-		1424,5,83,0,0,1418,1425,5,45,0,0,1419,1421,3,224,112,0,1420,1419,1,0,0,
-		0,1421,1422,1,0,0,0,1422,1420,1,0,0,0,1422,1423,1,0,0,0,1423,1425,1,0,
-		0,0,1424,1418,1,0,0,0,1424,1420,1,0,0,0,1425,1438,1,0,0,0,1426,1434,5,
-		125,0,0,1427,1435,5,45,0,0,1428,1432,3,210,105,0,1429,1433,3,200,100,0,
-		1430,1433,5,144,0,0,1431,1433,3,224,112,0,1432,1429,1,0,0,0,1432,1430,
-		1,0,0,0,1432,1431,1,0,0,0,1433,1435,1,0,0,0,1434,1427,1,0,0,0,1434,1428,
-		1,0,0,0,1435,1438,1,0,0,0,1436,1438,5,90,0,0,1437,1416,1,0,0,0,1437,1426,
-		1,0,0,0,1437,1436,1,0,0,0,1437,1438,1,0,0,0,1438,181,1,0,0,0,1439,1440,
-		5,26,0,0,1440,1471,3,184,92,0,1441,1451,5,38,0,0,1442,1443,5,70,0,0,1443,
-		1444,7,13,0,0,1444,1452,3,204,102,0,1445,1449,3,204,102,0,1446,1447,5,
-		5,0,0,1447,1448,5,161,0,0,1448,1450,3,204,102,0,1449,1446,1,0,0,0,1449,
-		1450,1,0,0,0,1450,1452,1,0,0,0,1451,1442,1,0,0,0,1451,1445,1,0,0,0,1452,
-		1472,1,0,0,0,1453,1456,7,8,0,0,1454,1455,5,70,0,0,1455,1457,7,13,0,0,1456,
-		1454,1,0,0,0,1456,1457,1,0,0,0,1457,1458,1,0,0,0,1458,1472,3,184,92,0,
-		1459,1461,7,14,0,0,1460,1462,5,95,0,0,1461,1460,1,0,0,0,1461,1462,1,0,
-		0,0,1462,1469,1,0,0,0,1463,1464,5,100,0,0,1464,1465,5,46,0,0,1465,1466,
-		3,210,105,0,1466,1467,5,150,0,0,1467,1468,3,210,105,0,1468,1470,1,0,0,
-		0,1469,1463,1,0,0,0,1469,1470,1,0,0,0,1470,1472,1,0,0,0,1471,1441,1,0,
-		0,0,1471,1453,1,0,0,0,1471,1459,1,0,0,0,1472,183,1,0,0,0,1473,1484,3,204,
-		102,0,1474,1476,5,171,0,0,1475,1474,1,0,0,0,1475,1476,1,0,0,0,1476,1477,
-		1,0,0,0,1477,1481,7,3,0,0,1478,1480,3,186,93,0,1479,1478,1,0,0,0,1480,
-		1483,1,0,0,0,1481,1479,1,0,0,0,1481,1482,1,0,0,0,1482,1485,1,0,0,0,1483,
-		1481,1,0,0,0,1484,1475,1,0,0,0,1484,1485,1,0,0,0,1485,185,1,0,0,0,1486,
-		1487,3,216,108,0,1487,1489,3,214,107,0,1488,1490,7,3,0,0,1489,1488,1,0,
-		0,0,1489,1490,1,0,0,0,1490,187,1,0,0,0,1491,1492,5,10,0,0,1492,1497,3,
-		190,95,0,1493,1494,5,5,0,0,1494,1496,3,190,95,0,1495,1493,1,0,0,0,1496,
-		1499,1,0,0,0,1497,1495,1,0,0,0,1497,1498,1,0,0,0,1498,1505,1,0,0,0,1499,
-		1497,1,0,0,0,1500,1501,5,162,0,0,1501,1502,5,153,0,0,1502,1506,7,2,0,0,
-		1503,1504,5,160,0,0,1504,1506,5,76,0,0,1505,1500,1,0,0,0,1505,1503,1,0,
-		0,0,1505,1506,1,0,0,0,1506,189,1,0,0,0,1507,1514,3,210,105,0,1508,1510,
-		3,224,112,0,1509,1508,1,0,0,0,1510,1511,1,0,0,0,1511,1509,1,0,0,0,1511,
-		1512,1,0,0,0,1512,1515,1,0,0,0,1513,1515,5,144,0,0,1514,1509,1,0,0,0,1514,
-		1513,1,0,0,0,1514,1515,1,0,0,0,1515,191,1,0,0,0,1516,1517,5,20,0,0,1517,
-		1523,5,86,0,0,1518,1520,3,224,112,0,1519,1521,5,85,0,0,1520,1519,1,0,0,
-		0,1520,1521,1,0,0,0,1521,1523,1,0,0,0,1522,1516,1,0,0,0,1522,1518,1,0,
-		0,0,1523,193,1,0,0,0,1524,1525,7,15,0,0,1525,195,1,0,0,0,1526,1527,7,16,
-		0,0,1527,197,1,0,0,0,1528,1530,3,224,112,0,1529,1528,1,0,0,0,1530,1531,
-		1,0,0,0,1531,1529,1,0,0,0,1531,1532,1,0,0,0,1532,199,1,0,0,0,1533,1534,
-		7,17,0,0,1534,201,1,0,0,0,1535,1536,7,18,0,0,1536,203,1,0,0,0,1537,1541,
-		3,208,104,0,1538,1540,3,206,103,0,1539,1538,1,0,0,0,1540,1543,1,0,0,0,
-		1541,1539,1,0,0,0,1541,1542,1,0,0,0,1542,205,1,0,0,0,1543,1541,1,0,0,0,
-		1544,1545,3,216,108,0,1545,1546,3,208,104,0,1546,207,1,0,0,0,1547,1549,
-		3,218,109,0,1548,1550,3,222,111,0,1549,1548,1,0,0,0,1549,1550,1,0,0,0,
-		1550,1557,1,0,0,0,1551,1557,3,224,112,0,1552,1553,5,8,0,0,1553,1554,3,
-		204,102,0,1554,1555,5,9,0,0,1555,1557,1,0,0,0,1556,1547,1,0,0,0,1556,1551,
-		1,0,0,0,1556,1552,1,0,0,0,1557,209,1,0,0,0,1558,1562,3,214,107,0,1559,
-		1561,3,212,106,0,1560,1559,1,0,0,0,1561,1564,1,0,0,0,1562,1560,1,0,0,0,
-		1562,1563,1,0,0,0,1563,211,1,0,0,0,1564,1562,1,0,0,0,1565,1566,3,216,108,
-		0,1566,1567,3,214,107,0,1567,213,1,0,0,0,1568,1575,3,218,109,0,1569,1575,
-		3,224,112,0,1570,1571,5,8,0,0,1571,1572,3,210,105,0,1572,1573,5,9,0,0,
-		1573,1575,1,0,0,0,1574,1568,1,0,0,0,1574,1569,1,0,0,0,1574,1570,1,0,0,
-		0,1575,215,1,0,0,0,1576,1577,7,19,0,0,1577,217,1,0,0,0,1578,1590,3,220,
-		110,0,1579,1580,5,8,0,0,1580,1585,3,220,110,0,1581,1582,5,5,0,0,1582,1584,
-		3,220,110,0,1583,1581,1,0,0,0,1584,1587,1,0,0,0,1585,1583,1,0,0,0,1585,
-		1586,1,0,0,0,1586,1588,1,0,0,0,1587,1585,1,0,0,0,1588,1589,5,9,0,0,1589,
-		1591,1,0,0,0,1590,1579,1,0,0,0,1590,1591,1,0,0,0,1591,219,1,0,0,0,1592,
-		1594,5,172,0,0,1593,1595,5,173,0,0,1594,1593,1,0,0,0,1594,1595,1,0,0,0,
-		1595,1598,1,0,0,0,1596,1598,5,173,0,0,1597,1592,1,0,0,0,1597,1596,1,0,
-		0,0,1598,221,1,0,0,0,1599,1600,7,20,0,0,1600,223,1,0,0,0,1601,1602,7,21,
-		0,0,1602,225,1,0,0,0,202,277,292,303,311,313,329,335,344,346,358,374,384,
-		393,399,411,428,430,436,445,453,460,470,479,485,503,514,528,534,542,549,
-		551,559,564,576,579,589,592,595,605,613,621,628,635,644,647,652,656,661,
-		667,674,681,686,698,702,716,725,736,739,744,751,756,763,774,777,781,790,
-		794,805,808,813,817,821,830,832,836,839,842,844,861,867,871,875,878,889,
-		891,898,905,907,913,919,924,929,936,938,940,948,958,960,970,979,981,983,
-		986,994,1003,1016,1023,1030,1034,1040,1044,1057,1063,1068,1078,1081,1096,
-		1100,1104,1110,1119,1125,1135,1137,1139,1147,1151,1154,1161,1168,1173,
-		1180,1182,1187,1190,1195,1201,1208,1213,1220,1225,1236,1243,1247,1259,
-		1265,1276,1284,1294,1300,1304,1311,1317,1323,1329,1331,1333,1339,1345,
-		1352,1357,1362,1371,1377,1380,1388,1392,1399,1406,1409,1414,1422,1424,
-		1432,1434,1437,1449,1451,1456,1461,1469,1471,1475,1481,1484,1489,1497,
-		1505,1511,1514,1520,1522,1531,1541,1549,1556,1562,1574,1585,1590,1594,
-		1597
+		1368,1,0,0,0,1364,1365,5,68,0,0,1365,1367,3,180,90,0,1366,1364,1,0,0,0,
+		1367,1370,1,0,0,0,1368,1366,1,0,0,0,1368,1369,1,0,0,0,1369,1378,1,0,0,
+		0,1370,1368,1,0,0,0,1371,1376,5,5,0,0,1372,1374,3,186,93,0,1373,1375,5,
+		5,0,0,1374,1373,1,0,0,0,1374,1375,1,0,0,0,1375,1377,1,0,0,0,1376,1372,
+		1,0,0,0,1376,1377,1,0,0,0,1377,1379,1,0,0,0,1378,1371,1,0,0,0,1378,1379,
+		1,0,0,0,1379,1380,1,0,0,0,1380,1382,5,162,0,0,1381,1383,3,184,92,0,1382,
+		1381,1,0,0,0,1383,1384,1,0,0,0,1384,1382,1,0,0,0,1384,1385,1,0,0,0,1385,
+		1390,1,0,0,0,1386,1387,5,68,0,0,1387,1389,3,180,90,0,1388,1386,1,0,0,0,
+		1389,1392,1,0,0,0,1390,1388,1,0,0,0,1390,1391,1,0,0,0,1391,1397,1,0,0,
+		0,1392,1390,1,0,0,0,1393,1394,5,5,0,0,1394,1396,3,182,91,0,1395,1393,1,
+		0,0,0,1396,1399,1,0,0,0,1397,1395,1,0,0,0,1397,1398,1,0,0,0,1398,1402,
+		1,0,0,0,1399,1397,1,0,0,0,1400,1401,5,7,0,0,1401,1403,3,188,94,0,1402,
+		1400,1,0,0,0,1402,1403,1,0,0,0,1403,179,1,0,0,0,1404,1406,3,184,92,0,1405,
+		1404,1,0,0,0,1406,1407,1,0,0,0,1407,1405,1,0,0,0,1407,1408,1,0,0,0,1408,
+		181,1,0,0,0,1409,1426,3,186,93,0,1410,1416,5,86,0,0,1411,1412,3,226,113,
+		0,1412,1413,5,152,0,0,1413,1414,3,226,113,0,1414,1415,3,230,115,0,1415,
+		1417,1,0,0,0,1416,1411,1,0,0,0,1416,1417,1,0,0,0,1417,1426,1,0,0,0,1418,
+		1422,5,102,0,0,1419,1420,5,148,0,0,1420,1423,5,138,0,0,1421,1423,5,124,
+		0,0,1422,1419,1,0,0,0,1422,1421,1,0,0,0,1423,1424,1,0,0,0,1424,1426,5,
+		125,0,0,1425,1409,1,0,0,0,1425,1410,1,0,0,0,1425,1418,1,0,0,0,1426,183,
+		1,0,0,0,1427,1434,3,232,116,0,1428,1434,5,96,0,0,1429,1434,5,105,0,0,1430,
+		1434,5,46,0,0,1431,1434,5,47,0,0,1432,1434,5,146,0,0,1433,1427,1,0,0,0,
+		1433,1428,1,0,0,0,1433,1429,1,0,0,0,1433,1430,1,0,0,0,1433,1431,1,0,0,
+		0,1433,1432,1,0,0,0,1434,185,1,0,0,0,1435,1436,5,66,0,0,1436,1438,5,75,
+		0,0,1437,1435,1,0,0,0,1437,1438,1,0,0,0,1438,1439,1,0,0,0,1439,1444,7,
+		7,0,0,1440,1445,5,46,0,0,1441,1442,3,218,109,0,1442,1443,3,208,104,0,1443,
+		1445,1,0,0,0,1444,1440,1,0,0,0,1444,1441,1,0,0,0,1445,1452,1,0,0,0,1446,
+		1447,5,47,0,0,1447,1448,3,218,109,0,1448,1449,5,152,0,0,1449,1450,3,218,
+		109,0,1450,1452,1,0,0,0,1451,1437,1,0,0,0,1451,1446,1,0,0,0,1452,187,1,
+		0,0,0,1453,1455,3,226,113,0,1454,1453,1,0,0,0,1454,1455,1,0,0,0,1455,1457,
+		1,0,0,0,1456,1458,3,232,116,0,1457,1456,1,0,0,0,1458,1459,1,0,0,0,1459,
+		1457,1,0,0,0,1459,1460,1,0,0,0,1460,1482,1,0,0,0,1461,1462,5,102,0,0,1462,
+		1469,5,85,0,0,1463,1470,5,46,0,0,1464,1466,3,232,116,0,1465,1464,1,0,0,
+		0,1466,1467,1,0,0,0,1467,1465,1,0,0,0,1467,1468,1,0,0,0,1468,1470,1,0,
+		0,0,1469,1463,1,0,0,0,1469,1465,1,0,0,0,1470,1483,1,0,0,0,1471,1479,5,
+		127,0,0,1472,1480,5,46,0,0,1473,1477,3,218,109,0,1474,1478,3,208,104,0,
+		1475,1478,5,146,0,0,1476,1478,3,232,116,0,1477,1474,1,0,0,0,1477,1475,
+		1,0,0,0,1477,1476,1,0,0,0,1478,1480,1,0,0,0,1479,1472,1,0,0,0,1479,1473,
+		1,0,0,0,1480,1483,1,0,0,0,1481,1483,5,92,0,0,1482,1461,1,0,0,0,1482,1471,
+		1,0,0,0,1482,1481,1,0,0,0,1482,1483,1,0,0,0,1483,189,1,0,0,0,1484,1485,
+		5,26,0,0,1485,1516,3,192,96,0,1486,1496,5,39,0,0,1487,1488,5,72,0,0,1488,
+		1489,7,13,0,0,1489,1497,3,212,106,0,1490,1494,3,212,106,0,1491,1492,5,
+		5,0,0,1492,1493,5,163,0,0,1493,1495,3,212,106,0,1494,1491,1,0,0,0,1494,
+		1495,1,0,0,0,1495,1497,1,0,0,0,1496,1487,1,0,0,0,1496,1490,1,0,0,0,1497,
+		1517,1,0,0,0,1498,1501,7,8,0,0,1499,1500,5,72,0,0,1500,1502,7,13,0,0,1501,
+		1499,1,0,0,0,1501,1502,1,0,0,0,1502,1503,1,0,0,0,1503,1517,3,192,96,0,
+		1504,1506,7,14,0,0,1505,1507,5,97,0,0,1506,1505,1,0,0,0,1506,1507,1,0,
+		0,0,1507,1514,1,0,0,0,1508,1509,5,102,0,0,1509,1510,5,47,0,0,1510,1511,
+		3,218,109,0,1511,1512,5,152,0,0,1512,1513,3,218,109,0,1513,1515,1,0,0,
+		0,1514,1508,1,0,0,0,1514,1515,1,0,0,0,1515,1517,1,0,0,0,1516,1486,1,0,
+		0,0,1516,1498,1,0,0,0,1516,1504,1,0,0,0,1517,191,1,0,0,0,1518,1529,3,212,
+		106,0,1519,1521,5,173,0,0,1520,1519,1,0,0,0,1520,1521,1,0,0,0,1521,1522,
+		1,0,0,0,1522,1526,7,3,0,0,1523,1525,3,194,97,0,1524,1523,1,0,0,0,1525,
+		1528,1,0,0,0,1526,1524,1,0,0,0,1526,1527,1,0,0,0,1527,1530,1,0,0,0,1528,
+		1526,1,0,0,0,1529,1520,1,0,0,0,1529,1530,1,0,0,0,1530,193,1,0,0,0,1531,
+		1532,3,224,112,0,1532,1534,3,222,111,0,1533,1535,7,3,0,0,1534,1533,1,0,
+		0,0,1534,1535,1,0,0,0,1535,195,1,0,0,0,1536,1537,5,10,0,0,1537,1542,3,
+		198,99,0,1538,1539,5,5,0,0,1539,1541,3,198,99,0,1540,1538,1,0,0,0,1541,
+		1544,1,0,0,0,1542,1540,1,0,0,0,1542,1543,1,0,0,0,1543,1550,1,0,0,0,1544,
+		1542,1,0,0,0,1545,1546,5,164,0,0,1546,1547,5,155,0,0,1547,1551,7,2,0,0,
+		1548,1549,5,162,0,0,1549,1551,5,78,0,0,1550,1545,1,0,0,0,1550,1548,1,0,
+		0,0,1550,1551,1,0,0,0,1551,197,1,0,0,0,1552,1559,3,218,109,0,1553,1555,
+		3,232,116,0,1554,1553,1,0,0,0,1555,1556,1,0,0,0,1556,1554,1,0,0,0,1556,
+		1557,1,0,0,0,1557,1560,1,0,0,0,1558,1560,5,146,0,0,1559,1554,1,0,0,0,1559,
+		1558,1,0,0,0,1559,1560,1,0,0,0,1560,199,1,0,0,0,1561,1562,5,20,0,0,1562,
+		1568,5,88,0,0,1563,1565,3,232,116,0,1564,1566,5,87,0,0,1565,1564,1,0,0,
+		0,1565,1566,1,0,0,0,1566,1568,1,0,0,0,1567,1561,1,0,0,0,1567,1563,1,0,
+		0,0,1568,201,1,0,0,0,1569,1570,7,15,0,0,1570,203,1,0,0,0,1571,1572,7,16,
+		0,0,1572,205,1,0,0,0,1573,1575,3,232,116,0,1574,1573,1,0,0,0,1575,1576,
+		1,0,0,0,1576,1574,1,0,0,0,1576,1577,1,0,0,0,1577,207,1,0,0,0,1578,1579,
+		7,17,0,0,1579,209,1,0,0,0,1580,1581,7,18,0,0,1581,211,1,0,0,0,1582,1586,
+		3,216,108,0,1583,1585,3,214,107,0,1584,1583,1,0,0,0,1585,1588,1,0,0,0,
+		1586,1584,1,0,0,0,1586,1587,1,0,0,0,1587,213,1,0,0,0,1588,1586,1,0,0,0,
+		1589,1590,3,224,112,0,1590,1591,3,216,108,0,1591,215,1,0,0,0,1592,1594,
+		3,226,113,0,1593,1595,3,230,115,0,1594,1593,1,0,0,0,1594,1595,1,0,0,0,
+		1595,1602,1,0,0,0,1596,1602,3,232,116,0,1597,1598,5,8,0,0,1598,1599,3,
+		212,106,0,1599,1600,5,9,0,0,1600,1602,1,0,0,0,1601,1592,1,0,0,0,1601,1596,
+		1,0,0,0,1601,1597,1,0,0,0,1602,217,1,0,0,0,1603,1607,3,222,111,0,1604,
+		1606,3,220,110,0,1605,1604,1,0,0,0,1606,1609,1,0,0,0,1607,1605,1,0,0,0,
+		1607,1608,1,0,0,0,1608,219,1,0,0,0,1609,1607,1,0,0,0,1610,1611,3,224,112,
+		0,1611,1612,3,222,111,0,1612,221,1,0,0,0,1613,1620,3,226,113,0,1614,1620,
+		3,232,116,0,1615,1616,5,8,0,0,1616,1617,3,218,109,0,1617,1618,5,9,0,0,
+		1618,1620,1,0,0,0,1619,1613,1,0,0,0,1619,1614,1,0,0,0,1619,1615,1,0,0,
+		0,1620,223,1,0,0,0,1621,1622,7,19,0,0,1622,225,1,0,0,0,1623,1635,3,228,
+		114,0,1624,1625,5,8,0,0,1625,1630,3,228,114,0,1626,1627,5,5,0,0,1627,1629,
+		3,228,114,0,1628,1626,1,0,0,0,1629,1632,1,0,0,0,1630,1628,1,0,0,0,1630,
+		1631,1,0,0,0,1631,1633,1,0,0,0,1632,1630,1,0,0,0,1633,1634,5,9,0,0,1634,
+		1636,1,0,0,0,1635,1624,1,0,0,0,1635,1636,1,0,0,0,1636,227,1,0,0,0,1637,
+		1639,5,174,0,0,1638,1640,5,175,0,0,1639,1638,1,0,0,0,1639,1640,1,0,0,0,
+		1640,1643,1,0,0,0,1641,1643,5,175,0,0,1642,1637,1,0,0,0,1642,1641,1,0,
+		0,0,1643,229,1,0,0,0,1644,1645,7,20,0,0,1645,231,1,0,0,0,1646,1647,7,21,
+		0,0,1647,233,1,0,0,0,205,288,303,314,322,324,340,346,355,357,369,385,395,
+		404,410,422,439,441,447,456,464,471,481,490,496,514,525,539,545,553,561,
+		564,566,574,579,587,594,597,607,610,613,623,631,639,646,653,662,665,670,
+		674,679,685,692,699,704,716,720,734,743,762,777,780,785,792,797,804,815,
+		818,822,831,835,846,851,856,860,864,873,875,879,882,885,887,904,910,914,
+		918,921,932,934,941,948,950,956,962,967,972,979,981,983,991,1001,1003,
+		1013,1022,1024,1026,1029,1037,1046,1061,1068,1075,1079,1085,1089,1102,
+		1108,1113,1123,1126,1141,1145,1149,1155,1164,1170,1180,1182,1184,1192,
+		1196,1199,1206,1213,1218,1225,1227,1232,1235,1240,1246,1253,1258,1265,
+		1270,1281,1288,1292,1304,1310,1321,1329,1339,1345,1349,1356,1362,1368,
+		1374,1376,1378,1384,1390,1397,1402,1407,1416,1422,1425,1433,1437,1444,
+		1451,1454,1459,1467,1469,1477,1479,1482,1494,1496,1501,1506,1514,1516,
+		1520,1526,1529,1534,1542,1550,1556,1559,1565,1567,1576,1586,1594,1601,
+		1607,1619,1630,1635,1639,1642
 	};
 
 	public static ATN _ATN => Tables.Atn;
