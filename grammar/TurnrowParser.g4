@@ -98,7 +98,8 @@ acrossWord : name | FIRST ;
 along     : words+=walkWord+ (COMMA parts+=alongPart)* ;
 alongPart : rows=selection | facing=side FACING ;
 
-beginLine : BEGIN WITH amount=count stitchesWord claimed=claim? ;
+// A ring is one place; both sides of a chain are worked round, its ends being one place each for both.
+beginLine : BEGIN WITH (ring=RING (OF chains=count CHAINS)? | bothSides=BOTH SIDES OF amount=count stitchesWord | amount=count stitchesWord) claimed=claim? ;
 chainLine : CHAIN amount=count claimed=claim? ;
 edgeLine
   : FROM HERE at=edge (IS | ARE) called=name
@@ -118,7 +119,8 @@ floatsLine  : FLOATS AT MOST most=number stitchesWord ;
 // Rows.
 
 rowLine  : ROW from=count? facing=side? COLON words=items claimed=claim? ;
-rowsLine : ROWS from=count TO to=count facing=side? COLON words=items claimed=claim? ;
+// `rounds are spiral`: how rounds follow each other from here on, or in the whole pattern.
+rowsLine : ROWS (ARE way=name (AND also=name)? | from=count TO to=count facing=side? COLON words=items claimed=claim?) ;
 // `in one place`, `in skipped`, `together` and `centre is 3rd dc` belong to a stitch that is defined; the binder tells where they stand.
 items    : each+=item (COMMA each+=item)* ;
 item
@@ -147,7 +149,7 @@ reach        : ACROSS | AROUND | TO corner=CORNER | UNTIL remain=count REMAIN (B
 place
   : IN ( which=(NEXT | FIRST | LAST | SAME) kind+=name* (AND also+=name+)? (until=UNTIL remain=count REMAIN)?
        | which=EACH kind+=name* (AND many=list? also+=name+ (IN EACH other+=name+)?)? (ACROSS | AROUND | until=UNTIL remain=count REMAIN)?
-       | which=CORNER
+       | which=(CORNER | RING)
        | which=SKIPPED
        | which=ONE PLACE
        | which=ORDINAL kind+=name+
@@ -280,8 +282,8 @@ name
   | ADD | BEGIN | CHAIN | CLAIMS | COUNT | DIVIDE | EXPECT | FASTEN | FROM | GAUGE | HOOK | KEY | LEFT | MARK | MEASURE | NOTATION
   | NOTION | PATTERN | PIECE | REPEAT | RIGHT | SEAM | SHAPE | SIZES | SKILL | STRAIGHT | TERMS | TURN | VERSION
   | USE | WEARER | WEAVE | YARN
-  | AFTER | ALL | ALONG | APART | ARE | BEFORE | BUT | CH | CHAINS | CORNER | COUNTS | CUP | DOES | DOWN | EACH | EASING | EDGE | EDGES | END
+  | AFTER | ALL | ALONG | APART | BEFORE | BUT | CH | CHAINS | CORNER | COUNTS | CUP | DOES | DOWN | EACH | EASING | EDGE | EDGES | END
   | ENDS | EVEN | EVERY | EXTRA | FACING | FLAT | FOUNDATION | HERE | HIGH | IS | LATER | LEAST | LESS | LIE | LONGER | MAKE | MIRRORED | MORE_WORD | MOST | MULTIPLE | NEXT | NOT | ODD | OF | OFF
-  | ON | ONE | OPENS | OPPOSITE | ORDER | OVER | PICKED | PICTURE | PLAIN | REMAIN | REPEATS | REST | ROUNDED | RUFFLE | SAME | SKIPPING | SLIPPING | STACKED | STAGGERED | STITCH | STRETCHES | THEN | THICK | TIMES
+  | ON | ONE | OPENS | OPPOSITE | ORDER | OVER | PICKED | PICTURE | PLAIN | REMAIN | REPEATS | REST | ROUNDED | RUFFLE | SAME | SIDES | SKIPPING | SLIPPING | STACKED | STAGGERED | STITCH | STRETCHES | THEN | THICK | TIMES
   | SKIPPED | PLACE | TURNED | TURNING | TURNS | UP | WEIGH | WEIGHT | WIDE | WITHIN | WORKING | G | OZ
   ;

@@ -46,6 +46,9 @@ internal sealed class Context(Findings findings, Scope scope, Evaluator evaluato
     /// <summary>The pattern's turning-chain rules, in order.</summary>
     public Dictionary<Stitch, TurnRule> Rules { get; } = [];
 
+    /// <summary>How rounds follow each other, where a piece does not say.</summary>
+    public RoundWay RoundsAre { get; set; }
+
     /// <summary>The rows worked so far, for all pieces and sizes.</summary>
     public RowBook Worked { get; } = new();
 

@@ -169,6 +169,7 @@ internal sealed class PatternBinder
         {
             case null or TermsStatement or SizesStatement: break;
             case TurnStatement turn when IsOfPiece(turn, _pieceSeen): InPiece(turn); break;
+            case RoundsAreStatement rounds when !_pieceSeen: _context.RoundsAre = PieceStatements.WayOf(rounds); break;
             case SeamStatement seam: Join(seam); break;
             case WeaveInStatement: _items.Add(() => new WeaveInItem()); break;
             case ProseStatement prose: Prose(prose); break;

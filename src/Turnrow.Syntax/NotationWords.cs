@@ -32,7 +32,6 @@ public static class NotationWords
         new("count", "count hem is stitches for bust / 2 + 2 cm, odd"),
         new("ease", "ease bust is 5 cm"),
         new("use", "use \"stitches.turnrow\""),
-        new("stitch", "stitch pattern lattice over multiple of 6 + 1"),
         new("key", "key \"x\" is (dc 3)"),
         new("piece", "piece back"),
         new("begin", "begin with 77 stitches"),

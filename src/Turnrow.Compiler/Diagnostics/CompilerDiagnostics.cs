@@ -191,5 +191,8 @@ public static class CompilerDiagnostics
         StripesEmpty.Kind,
         FloatLong.Kind,
         PictureStitch.Kind,
+        RingPlace.Kind,
+        RoundMirrored.Kind,
+        BothSidesShort.Kind,
     ];
 }

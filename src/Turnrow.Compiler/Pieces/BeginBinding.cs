@@ -14,6 +14,35 @@ internal static class BeginBinding
     public static void Bind(Context context, PieceState piece, ChainStatement statement) =>
         Begin(context, piece, statement, statement.Chains, statement.Claim, true);
 
+    public static void Bind(Context context, PieceState piece, RingStatement statement)
+    {
+        var chains = statement.Chains is null ? Values.Sized.Same<int?>(context.Sizes, 0) : context.Evaluate.Counts(statement.Chains, 1);
+        if (IsSecond(context, piece, statement.Span)) return;
+        for (var i = 0; i < chains.Length; i++)
+        {
+            // However many chains they are, the ring is one place.
+            piece.Builders[i].BeginWithRing(chains[i] ?? 1);
+        }
+
+        piece.Changed();
+    }
+
+    public static void Bind(Context context, PieceState piece, BothSidesStatement statement)
+    {
+        var counts = context.Evaluate.Counts(statement.Stitches, 1);
+        if (IsSecond(context, piece, statement.Span)) return;
+        var single = Values.Sized.Where(context.Sizes, i => counts[i] is 1);
+        if (single.Length > 0) context.Findings.Add(BothSidesShort.At(context, statement.Stitches.Span, single));
+        for (var i = 0; i < counts.Length; i++)
+        {
+            if (counts[i] is > 1 and var count) piece.Builders[i].BeginWithBothSides(count);
+            else piece.Builders[i].BeginUnknown();
+        }
+
+        piece.Changed();
+        new ClaimBinder(context).CheckAhead(piece, new ClaimBinder(context).Bind(statement.Claim));
+    }
+
     private static void Begin(
         Context context, PieceState piece, StatementSyntax statement, ExpressionSyntax expression, ClaimSyntax? claim, bool chains)
     {

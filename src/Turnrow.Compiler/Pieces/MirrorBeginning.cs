@@ -19,6 +19,9 @@ internal sealed class MirrorBeginning(PieceBook book, PieceState piece, PieceSta
     /// <summary>The sizes in which, mirrored, short rows would turn where a row begins.</summary>
     public List<int> TurnsApart { get; } = [];
 
+    /// <summary>The sizes in which, mirrored, rounds would begin elsewhere.</summary>
+    public List<int> RoundsApart { get; } = [];
+
     /// <summary>The sizes in which, turned over, it is picked up along another number of held stitches or bridged chains: before and after.</summary>
     public List<(int Size, int Held, int Turned)> HeldApart { get; } = [];
 
@@ -66,6 +69,13 @@ internal sealed class MirrorBeginning(PieceBook book, PieceState piece, PieceSta
                 builder.BeginWithStitches(first.Below.Count);
                 builder.BeginOnSide(FirstSide(made));
                 break;
+            case RingStart ring:
+                builder.BeginWithRing(ring.Chains);
+                builder.BeginOnSide(FirstSide(made));
+                break;
+            case BothSidesStart both:
+                builder.BeginWithBothSides(both.Stitches);
+                break;
             case PartStart part:
                 BeginPart(builder, part, size);
                 break;
@@ -87,6 +97,7 @@ internal sealed class MirrorBeginning(PieceBook book, PieceState piece, PieceSta
         builder.GoOnAs(original.Builders[size]);
         if (mirror.StepsMeet) StepsMeet.Add(size);
         if (mirror.TurnsApart) TurnsApart.Add(size);
+        if (mirror.RoundsApart) RoundsApart.Add(size);
     }
 
     private bool FirstSide(Piece made)

@@ -26,7 +26,7 @@ internal sealed class PieceOpening(Context context, PieceBook book)
     {
         if (!broken) CheckName(statement);
         var builders = new PieceBuilder[context.Sizes];
-        for (var i = 0; i < builders.Length; i++) builders[i] = new PieceBuilder(statement.Name.Text, context.Rules, context.Worked) { Yarn = context.Yarns.First };
+        for (var i = 0; i < builders.Length; i++) builders[i] = new PieceBuilder(statement.Name.Text, context.Rules, context.Worked) { RoundsAre = context.RoundsAre, Yarn = context.Yarns.First };
         var piece = new PieceState(statement.Name.Text, statement.Name.Span, builders);
         if (statement.Copies is not null) piece.Copies = CopiesOf(piece, statement);
         if (broken)
@@ -48,7 +48,7 @@ internal sealed class PieceOpening(Context context, PieceBook book)
     public PieceState OpenUnread(TextSpan span)
     {
         var builders = new PieceBuilder[context.Sizes];
-        for (var i = 0; i < builders.Length; i++) builders[i] = new PieceBuilder("the piece", context.Rules, context.Worked) { Yarn = context.Yarns.First };
+        for (var i = 0; i < builders.Length; i++) builders[i] = new PieceBuilder("the piece", context.Rules, context.Worked) { RoundsAre = context.RoundsAre, Yarn = context.Yarns.First };
         var piece = new PieceState("the piece", span, builders);
         BrokenLines.Doubt(piece);
         return piece;
@@ -244,7 +244,8 @@ internal sealed class PieceOpening(Context context, PieceBook book)
         if (beginning.Overlaps.Count > 0) context.Findings.Add(PartOverlap.Mirrored(context, mirror.Piece.Span, [.. beginning.Overlaps.Distinct()], original.Name));
         if (beginning.HeldApart is [var apart, ..]) context.Findings.Add(HeldMirrored.At(context, mirror.Piece.Span, [.. beginning.HeldApart.Select(static h => h.Size)], original.Name, apart.Held, apart.Turned));
         if (beginning.StepsMeet.Count > 0) context.Findings.Add(StepsMeet.Mirrored(context, mirror.Piece.Span, [.. beginning.StepsMeet], original.Name));
-        if (beginning.TurnsApart.Count > 0) context.Findings.Add(ShortRowMirrored.At(context, mirror.Piece.Span, [.. beginning.TurnsApart], original.Name));
+        if (beginning.RoundsApart.Count > 0) context.Findings.Add(RoundMirrored.At(context, mirror.Piece.Span, [.. beginning.RoundsApart], original.Name));
+        else if (beginning.TurnsApart.Count > 0) context.Findings.Add(ShortRowMirrored.At(context, mirror.Piece.Span, [.. beginning.TurnsApart], original.Name));
         original.Manners.CopyTo(piece.Manners, 0);
         foreach (var (name, rows) in original.Marks) piece.Marks[name] = rows;
         foreach (var (name, part) in original.Parts)

@@ -3,6 +3,7 @@ using Turnrow.Compiler.Diagnostics.Kinds;
 using Turnrow.Compiler.Header;
 using Turnrow.Compiler.Values;
 using Turnrow.Fabric.Patterns;
+using Turnrow.Fabric.Rows;
 using Turnrow.Syntax.Tree;
 
 namespace Turnrow.Compiler.Pieces;
@@ -12,7 +13,7 @@ internal static class PieceStatements
 {
     /// <summary>True if a statement belongs in a piece.</summary>
     public static bool IsOne(StatementSyntax statement) => statement is
-        BeginStatement or ChainStatement or EdgeNameStatement or RowStatement or StraightStatement or LeaveStatement or AddStatement
+        BeginStatement or RingStatement or BothSidesStatement or RoundsAreStatement or ChainStatement or EdgeNameStatement or RowStatement or StraightStatement or LeaveStatement or AddStatement
         or ShapeStatement or SolidStatement or ShapeMannerStatement or ForSizesStatement or MarkStatement or RepeatStatement or PatternRepeatStatement or DivideStatement or FastenOffStatement
         or YarnInHandStatement or StripesStatement;
 
@@ -22,6 +23,9 @@ internal static class PieceStatements
         switch (statement)
         {
             case BeginStatement begin: BeginBinding.Bind(context, piece, begin); break;
+            case RingStatement ring: BeginBinding.Bind(context, piece, ring); break;
+            case BothSidesStatement both: BeginBinding.Bind(context, piece, both); break;
+            case RoundsAreStatement rounds: RoundsAre(piece, WayOf(rounds)); break;
             case ChainStatement chain: BeginBinding.Bind(context, piece, chain); break;
             case EdgeNameStatement name: EdgeNaming.Bind(context, piece, name); break;
             case RowStatement row: RowBinding.Bind(context, piece, row); break;
@@ -42,6 +46,19 @@ internal static class PieceStatements
             case StripesStatement stripes: YarnBinding.Bind(context, piece, stripes); break;
             case TurnStatement turn: Turn(context, piece, turn); break;
         }
+    }
+
+    /// <summary>The way in which a line says that rounds follow each other.</summary>
+    public static RoundWay WayOf(RoundsAreStatement statement) => statement.Way switch
+    {
+        Syntax.Tree.RoundsAre.Turned => RoundWay.Turned,
+        Syntax.Tree.RoundsAre.Spiral => RoundWay.Spiral,
+        _ => RoundWay.Joined,
+    };
+
+    private static void RoundsAre(PieceState piece, RoundWay way)
+    {
+        foreach (var builder in piece.Builders) builder.RoundsAre = way;
     }
 
     private static void Mark(Context context, PieceState piece, MarkStatement mark)

@@ -14,9 +14,15 @@ internal static class ShapeBinding
     public static void Bind(Context context, PieceState piece, ShapeStatement statement)
     {
         Begun.Check(context, piece, statement.Span);
+        if (EdgedBinding.IsFor(piece, statement.Rows?.Pattern, statement.Rows?.EdgeStitch))
+        {
+            Edged(context, piece, statement);
+            return;
+        }
+
         RowsOrRounds.Check(context, piece, statement.RowsWord);
         var claim = new ClaimBinder(context).Bind(statement.Claim);
-        var onward = Onwards.Of(context, piece, statement.Span, "shape", null);
+        var onward = Onwards.Of(context, piece, statement.Span, "shape", statement.Rows?.Pattern);
         if (Array.Find(onward, static o => o.Pattern is not null)?.Pattern is { } pattern) context.Findings.Add(PatternShape.NoRule(statement.Span, pattern));
         var stitches = onward.Select(static o => o.Plain);
         var counts = PlainCheck.NothingToGoOnWith(piece, onward) ? Sized.Same<int?>(context.Sizes, null)
@@ -29,6 +35,23 @@ internal static class ShapeBinding
             : new GivenShaping(context, piece, statement.Shapings).Plans(counts);
         Work(context, piece, statement, stitches, counts, plans);
         DoubtTurns(context, piece, statement, plans);
+        new ClaimBinder(context).CheckRow(piece, claim);
+    }
+
+    private static void Edged(Context context, PieceState piece, ShapeStatement statement)
+    {
+        var claim = new ClaimBinder(context).Bind(statement.Claim);
+        var edged = new EdgedBinding(context, piece, statement, statement.Rows?.Pattern, statement.Rows?.EdgeStitch);
+        var onward = edged.Find();
+        RowsOrRounds.Check(context, piece, statement.RowsWord);
+        var counts = statement.Rows is { } rows ? new RowsWanted(context, piece, rows).Count(onward)
+            : statement.First is null ? Sized.Same<int?>(context.Sizes, null)
+            : RowBinding.CountRows(context, piece, statement.First, statement.Last);
+        counts = RowWorking.Bounded(context, piece, statement.Span, counts);
+        var changes = statement.Solve is { } solve
+            ? new SolvedShaping(context, piece, solve).Plans(counts)
+            : new GivenShaping(context, piece, statement.Shapings).Plans(counts);
+        EdgedWorking.Work(context, piece, statement, edged, counts, i => changes[i]);
         new ClaimBinder(context).CheckRow(piece, claim);
     }
 
@@ -129,6 +152,17 @@ internal sealed class EdgeChanges
         _evenly.TryAdd(row, new SpreadChange(change, staggered && _evenly.Count % 2 != 0));
 
     public (EdgeWork Right, EdgeWork Left) Of(int row) => (_right.GetValueOrDefault(row), _left.GetValueOrDefault(row));
+
+    /// <summary>True if stitches are left or chains added in any of so many rows.</summary>
+    public bool HasSteps(int rows)
+    {
+        for (var row = 1; row <= rows; row++)
+        {
+            if (_right.GetValueOrDefault(row).Step is not null || _left.GetValueOrDefault(row).Step is not null) return true;
+        }
+
+        return false;
+    }
 
     /// <summary>Adds what is done; false if the row already has something at that edge.</summary>
     public bool Add(Hand hand, int row, EdgeWork work) => (hand == Hand.Right ? _right : _left).TryAdd(row, work);

@@ -11,6 +11,16 @@ internal static class StraightBinding
     {
         Begun.Check(context, piece, statement.Span);
         var claim = new ClaimBinder(context).Bind(statement.Claim);
+        if (EdgedBinding.IsFor(piece, statement.Pattern, statement.EdgeStitch))
+        {
+            var edged = new EdgedBinding(context, piece, statement, statement.Pattern, statement.EdgeStitch);
+            var between = edged.Find();
+            var rows = RowWorking.Bounded(context, piece, statement.Amount.Span, new RowsWanted(context, piece, Extent(statement)).Count(between));
+            EdgedWorking.Work(context, piece, statement, edged, rows, static _ => new EdgeChanges());
+            new ClaimBinder(context).CheckRow(piece, claim);
+            return;
+        }
+
         var onward = Onwards.Of(context, piece, statement.Span, "straight", statement.Pattern);
         RowsOrRounds.Check(context, piece, statement.RowsWord);
         var counts = RowWorking.Bounded(context, piece, statement.Amount.Span, new RowsWanted(context, piece, Extent(statement)).Count(onward));

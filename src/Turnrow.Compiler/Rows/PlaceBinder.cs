@@ -16,6 +16,8 @@ internal sealed class PlaceBinder(Context context)
     {
         if (place.Word == PlaceWord.Corner) return Target.Corner;
         if (place.Nth is { } nth) return NthOf(place, nth) is { } filterOf ? new Target(Aim.NextOfKind, filterOf) : null;
+        if (place.Word == PlaceWord.Ring) return Target.Ring;
+        if (place is { Word: PlaceWord.Next, Kind: [{ Text: "corner" }], AndKind.Count: 0 }) return Target.NextCorner;
         if (place.Kind.Count == 0 && place.AndKind.Count == 0)
         {
             return place.Word == PlaceWord.Each

@@ -99,7 +99,7 @@ internal sealed partial class RowBinder(Context context)
             _ => None(),
         };
         if (item is TogetherItem or CentreItem) return Refuse(StitchInRow.Words(item.Span));
-        if (inOnePlace && item is not (StitchItem or GroupItem or MarkCornerItem)) return Refuse(NotInOnePlace.At(item.Span));
+        if ((inOnePlace || _ring > 0) && item is not (StitchItem or GroupItem or MarkCornerItem)) return Refuse(NotInOnePlace.At(item.Span));
         return words.Select(w => w is null ? null : w with { Origin = new Origin(item) });
     }
 
@@ -116,6 +116,7 @@ internal sealed partial class RowBinder(Context context)
 
     private Word?[] GroupWords(GroupItem group, bool inOnePlace)
     {
+        if (group.Place?.Word == PlaceWord.Ring || _ring > 0) return RingWords(group);
         if (group.Place is not null && group.Times is not null) return Refuse(GroupBoth.At(group.Span));
         if (group.Place is null && group.Times is null) return Refuse(GroupNeither.At(group.Span));
         if (inOnePlace) return Refuse(NotInOnePlace.At(group.Span));
@@ -174,22 +175,23 @@ internal sealed partial class RowBinder(Context context)
         if (read.Stitch == StitchBook.Chain) return ChainWords(item, read);
         if (read.AmountIsNumber) item = item with { Amount = null };
         if (IsSentNowhere(item, read)) return None();
-        if (inOnePlace && LeadsOut(item, read)) return Refuse(NotInOnePlace.At(item.Span));
+        if ((inOnePlace || _ring > 0) && LeadsOut(item, read)) return Refuse(NotInOnePlace.At(item.Span));
         if (item.Change is not null) return ChangeWords(item, read);
-        var targets = TargetsOf(item.Place);
+        var targets = _ring > 0 ? Sized.Same<Target?>(context.Sizes, Target.Ring) : TargetsOf(item.Place);
         var before = BeforeOf(item, read);
         var amounts = read.CountWord is { } name ? AmountsOf(new CountAmount(new NameExpression(name, name.Span), name.Span))
             : item.Amount is { } said ? AmountsOf(said)
             : Sized.Same<Amount?>(context.Sizes, Amount.Once);
         if (before is not null && (item.Amount is not null || read.CountWord is not null)) return Refuse(StitchBoth.At(item));
         if (item.Place is not null && (item.Amount is not null || read.CountWord is not null)) return Refuse(StitchBoth.At(item));
-        if (before is not null && item.Place is null && !inOnePlace) return None();
+        if (before is not null && item.Place is null && !inOnePlace && _ring == 0) return None();
         if (item.Place?.Other is { } other) return ByPlaceWords(item.Place, other, read);
         var words = new Word?[context.Sizes];
         for (var i = 0; i < words.Length; i++)
         {
             var many = before is null ? 1 : before[i];
-            if (amounts[i] is { } amount && many is { } n && targets[i] is { } target) words[i] = WorkOf(read, i, n, amount, target);
+            if (amounts[i] is not { } amount || many is not { } n || targets[i] is not { } target) continue;
+            words[i] = _ring > 0 ? new Work(read.Stitch, 1, n * amount.Count, Amount.Once, target, read.Hook) : WorkOf(read, i, n, amount, target);
         }
 
         return words;

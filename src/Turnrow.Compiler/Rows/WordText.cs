@@ -48,6 +48,7 @@ internal sealed class WordText(Context context)
             PlaceFilterKind.StitchOrSpace => "stitch or space",
             PlaceFilterKind.CentreOf => filter.Special!.Id,
             PlaceFilterKind.NthOf => NthText(filter),
+            PlaceFilterKind.Corner => "corner",
             _ => "stitch",
         };
     }
@@ -83,6 +84,7 @@ internal sealed class WordText(Context context)
         Aim.Last => "in last",
         Aim.Same => "in same",
         Aim.Corner => "in corner",
+        Aim.Ring => "in ring",
         Aim.EachOfKind => "in each " + FilterText(target.Filter) + (target.Remain > 0 ? $" until {Number(target.Remain)} remain" : string.Empty),
         Aim.NextOfKind when target.Filter.Kind == PlaceFilterKind.NthOf => $"in {NthText(target.Filter)} of next {target.Filter.Special!.Id}",
         Aim.NextOfKind => "in next " + FilterText(target.Filter),
@@ -96,6 +98,7 @@ internal sealed class WordText(Context context)
         PlaceFilterKind.CentreOf => filter.Special!.Id,
         PlaceFilterKind.SpaceOf => $"ch-{Number(filter.Chains)} sp",
         PlaceFilterKind.OneStitch when filter.Stitch is { } stitch => context.Word(stitch),
+        PlaceFilterKind.Corner => "corner",
         _ => "st",
     };
 

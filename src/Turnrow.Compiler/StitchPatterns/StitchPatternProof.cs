@@ -70,25 +70,9 @@ internal sealed class StitchPatternProof(Context context, StitchPatternStatement
     // The kinds of place are the same the second time and the third; the first time they may lie on the foundation.
     private bool GoesOn(StitchPattern pattern, int repeats, PlaceSequence? before, PlaceSequence? now)
     {
-        if (before is null || now is null || before.Equals(now) || SameKinds(before, now)) return true;
+        if (before is null || now is null || before.Equals(now) || SamePlaceKinds.Are(before, now)) return true;
         context.Findings.Add(PatternRepeats.Grows(statement.Name.Span, pattern, repeats, before, now));
         return false;
-    }
-
-    private static bool SameKinds(PlaceSequence one, PlaceSequence other)
-    {
-        if (one.Count != other.Count) return false;
-        var (a, b) = (new PlaceCursor(one), new PlaceCursor(other));
-        while (a.Remaining > 0)
-        {
-            var (here, there) = (a.CurrentRun(int.MaxValue), b.CurrentRun(int.MaxValue));
-            if (here.Place.TakesStitches != there.Place.TakesStitches || here.Place.Stitch != there.Place.Stitch || here.Place.Chains != there.Place.Chains) return false;
-            var both = Math.Min(here.Count, there.Count);
-            a.Pass(both);
-            b.Pass(both);
-        }
-
-        return true;
     }
 
     // The line's own row was tried over two repeats while it was read: what is left is a row behind the last one, or another number of repeats.

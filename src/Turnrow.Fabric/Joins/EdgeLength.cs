@@ -114,6 +114,7 @@ public static class EdgeLength
     private static double ChangeAt(Row row, Hand hand)
     {
         if (row.Plan is ShapedPlan plan) return plan.At(hand).Change;
+        if (row.Plan is WordsPlan { Of: { } of }) return of.ChangeAt(hand);
         if (row.Work is not { } work) return 0;
         var change = work.Tops.Count - work.Below.Count;
         foreach (var word in work.Words)

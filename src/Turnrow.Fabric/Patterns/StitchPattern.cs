@@ -1,5 +1,6 @@
 using System.Runtime.CompilerServices;
 using Turnrow.Fabric.Rows;
+using Turnrow.Fabric.Shaping;
 using Turnrow.Fabric.Stitches;
 using Turnrow.Fabric.Words;
 
@@ -69,6 +70,24 @@ public sealed record InPattern(StitchPattern Pattern, int Index, int Places)
 {
     /// <summary>True if the row is worked from its other end, in a piece that mirrors another.</summary>
     public bool IsMirrored { get; init; }
+
+    /// <summary>The stitch of the plain edges beside it; null where it goes from edge to edge.</summary>
+    public Stitch? Edge { get; init; }
+
+    /// <summary>Where the piece stands after the row, if it has such edges.</summary>
+    public EdgedState State { get; init; }
+
+    /// <summary>Stitches more at the right edge in this row; below 0 for fewer.</summary>
+    public int RightChange { get; init; }
+
+    /// <summary>Stitches more at the left edge in this row; below 0 for fewer.</summary>
+    public int LeftChange { get; init; }
+
+    /// <summary>The change at an edge.</summary>
+    public int ChangeAt(Hand hand) => hand == Hand.Right ? RightChange : LeftChange;
+
+    /// <summary>The same in a piece that mirrors another.</summary>
+    public InPattern Mirrored() => this with { IsMirrored = !IsMirrored, RightChange = LeftChange, LeftChange = RightChange };
 
     /// <summary>The index of the row that comes next.</summary>
     public int Next => Pattern.IndexOf(Index + 1);

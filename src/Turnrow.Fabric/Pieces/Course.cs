@@ -11,9 +11,12 @@ internal struct Course
 {
     private readonly bool _isAfterRow;
     private readonly bool _lastIsRound;
+    private readonly RoundWay _lastWay;
     private readonly bool _side;
     private bool _turnsBack;
     private PlaceSequence? _turned;
+    private bool _inRounds;
+    private RoundWay _way;
 
     /// <summary>Nothing is worked yet.</summary>
     /// <param name="firstIsRightSide">The side of the first row.</param>
@@ -22,48 +25,72 @@ internal struct Course
     /// <summary>The same with the side that the designer says for the next row.</summary>
     public readonly Course On(bool rightSide) => _isAfterRow
         ? this with { _turnsBack = rightSide != _side }
-        : new Course(rightSide) { Last = Last, InRounds = InRounds };
+        : new Course(rightSide) { Last = Last, InRounds = InRounds, Way = Way };
 
-    private Course(Row last, PlaceSequence? places)
+    private Course(Row last, PlaceSequence? places, RoundWay way)
     {
-        (_isAfterRow, _lastIsRound, _side, InRounds) = (true, last.IsRound, last.RightSide, last.IsRound);
-        Last = places;
+        (_isAfterRow, _lastIsRound, _lastWay, _side, InRounds) = (true, last.IsRound, last.Way, last.RightSide, last.IsRound);
+        (Last, Way) = (places, way);
     }
 
     /// <summary>True if the next row is a round.</summary>
-    public bool InRounds { get; set; }
+    public bool InRounds
+    {
+        readonly get => _inRounds;
+        set => (_inRounds, _turned) = (value, null);
+    }
+
+    /// <summary>How rounds follow each other from here on.</summary>
+    public RoundWay Way
+    {
+        readonly get => _way;
+        set => (_way, _turned) = (value, null);
+    }
 
     /// <summary>The places that are there, in the order in which the last row made them (before the first: in its own order); null if not known.</summary>
     public PlaceSequence? Last { get; private set; }
 
     /// <summary>
     /// True if the next row has the right side. What comes after a round goes on with the same side facing, unless it is a row that is said to
-    /// go back; a round after rows has the right side whichever they end on, since a tube is worked from its outside.
+    /// go back or rounds are turned; a round after rows has the right side whichever they end on, since a tube is worked from its outside.
     /// </summary>
     public readonly bool NextIsRightSide => !_isAfterRow ? _side
-        : _lastIsRound ? _side != (_turnsBack && !InRounds)
-        : InRounds || !_side;
+        : !_lastIsRound ? InRounds || !_side
+        : _side != (InRounds ? Way == RoundWay.Turned : _turnsBack);
 
     /// <summary>
     /// True if either side may come next, as the designer says: before the first row, and for the first row after rounds. A round is worked with
-    /// the right side facing.
+    /// the right side facing, but where rounds are turned the first one may have either.
     /// </summary>
-    public readonly bool SideIsOpen => !InRounds && (!_isAfterRow || _lastIsRound);
+    public readonly bool SideIsOpen => InRounds ? Way == RoundWay.Turned && !_isAfterRow : !_isAfterRow || _lastIsRound;
 
     /// <summary>True if the next row goes on in the direction of the last one, without turning.</summary>
     public readonly bool GoesOn => _isAfterRow && NextIsRightSide == _side;
 
+    /// <summary>True if a round comes next after a round that was joined, and the work is turned between them.</summary>
+    public readonly bool TurnsAtJoin => _lastIsRound && InRounds && !GoesOn;
+
+    /// <summary>True if the next round goes on where the last one ends, which was not joined.</summary>
+    public readonly bool IsSpiral => _lastIsRound && InRounds && _lastWay == RoundWay.Spiral && Way == RoundWay.Spiral;
+
     /// <summary>The places in the order in which the next row meets them; null if not known.</summary>
-    public PlaceSequence? Ahead => !_isAfterRow || GoesOn ? Last : _turned ??= Last?.Reversed();
+    public PlaceSequence? Ahead => !_isAfterRow || GoesOn ? Last : _turned ??= Turned(Last);
 
     /// <summary>What comes after a row.</summary>
-    public static Course After(Row row) => new(row, row.Work?.Tops);
+    /// <param name="row">The row.</param>
+    /// <param name="way">How rounds follow each other.</param>
+    public static Course After(Row row, RoundWay way) => new(row, row.Work?.Tops, way);
 
     /// <summary>What comes after a row on part of which the work goes on.</summary>
     /// <param name="row">The row.</param>
     /// <param name="fromRight">The part's places, from the right edge.</param>
-    public static Course After(Row row, PlaceSequence? fromRight) => new(row, row.RightSide ? fromRight : fromRight?.Reversed());
+    /// <param name="way">How rounds follow each other.</param>
+    public static Course After(Row row, PlaceSequence? fromRight, RoundWay way) => new(row, row.RightSide ? fromRight : fromRight?.Reversed(), way);
 
     /// <summary>It is known by other means what is there: places that are all alike, or nothing.</summary>
     public void Set(PlaceSequence? places) => (Last, _turned) = (places, null);
+
+    // Where the work is turned at a join, the hook is in the round's first place: that one still comes first.
+    private readonly PlaceSequence? Turned(PlaceSequence? places) =>
+        TurnsAtJoin ? places?.Reversed().BegunAt(places.Count - 1) : places?.Reversed();
 }

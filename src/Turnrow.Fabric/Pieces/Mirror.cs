@@ -28,10 +28,15 @@ public sealed class Mirror(bool turnedOver)
     /// </summary>
     public bool TurnsApart { get; private set; }
 
+    /// <summary>True if, mirrored, rounds would begin elsewhere than those of the original do: they are turned, or begin further on.</summary>
+    public bool RoundsApart { get; private set; }
+
     /// <summary>Works the original's events after its beginning, mirrored, on a piece that has begun.</summary>
     public void Work(Piece original, PieceBuilder mirrored)
     {
         var pickedUp = original.Start is PickUpStart;
+        RoundsApart = !turnedOver && original.Rows.Any(static row => row is { Begins: RowBegins.RoundTurned or RowBegins.BothSides } or { Work.BegunAt: > 0 });
+        if (RoundsApart) mirrored.Doubt(true);
         foreach (var step in original.Events)
         {
             // The first row of a pick-up is there as soon as the piece has begun.
@@ -71,6 +76,9 @@ public sealed class Mirror(bool turnedOver)
             case RoundsEvent rounds:
                 mirrored.WorkInRounds(rounds.Rounds);
                 break;
+            case RoundWayEvent way:
+                mirrored.RoundsAre = way.Way;
+                break;
             case SideEvent side:
                 mirrored.BeginOnSide(side.RightSide != turnedOver);
                 break;
@@ -106,6 +114,7 @@ public sealed class Mirror(bool turnedOver)
         mirrored.Yarn = row.Yarn;
         var fault = mirrored.WorkRow(PlanOf(row.Plan, row.Yarn), row.Origin, row.Ordinal);
         TurnsApart |= fault is not null && row.Worked && _turns;
+        RoundsApart |= fault is not null && row.Worked && mirrored.InRounds;
     }
 
     private void AddStep(PieceBuilder mirrored, Hand hand, Step step)
@@ -131,7 +140,7 @@ public sealed class Mirror(bool turnedOver)
         // Words that take up yarns read otherwise for each yarn that they begin with.
         var key = (words, YarnWords.Has(words) ? yarn : null);
         if (!_plans.TryGetValue(key, out var turned)) _plans[key] = turned = new WordsPlan(WordReversal.Reverse(words, yarn));
-        return plan is WordsPlan { Of: { } of } ? turned with { Of = of with { IsMirrored = !of.IsMirrored } } : turned;
+        return plan is WordsPlan { Of: { } of } ? turned with { Of = of.Mirrored() } : turned;
     }
 
     // Made anew, not copied: a plan keeps the words that it has given, and those run from the other edge.

@@ -11,6 +11,15 @@ public abstract record PieceStart;
 /// <param name="GivenAsChains">True if the designer gave the chains rather than the stitches.</param>
 public sealed record FoundationStart(int Chains, bool GivenAsChains) : PieceStart;
 
+/// <summary>A ring, which the first row is worked into.</summary>
+/// <param name="Chains">The chains that are joined to it; 0 for a ring of yarn that is drawn together.</param>
+public sealed record RingStart(int Chains) : PieceStart;
+
+/// <summary>A foundation chain of which the first round is worked into both sides.</summary>
+/// <param name="Chains">Chains to be made; 0 if that is not known because of an error.</param>
+/// <param name="Stitches">How many of them it is worked into, those at its ends included.</param>
+public sealed record BothSidesStart(int Chains, int Stitches) : PieceStart;
+
 /// <summary>Part of an earlier piece's last row.</summary>
 /// <param name="Base">The earlier piece.</param>
 /// <param name="FromRight">Stitches between the right edge and the part.</param>

@@ -82,19 +82,6 @@ public sealed partial class PieceBuilder
         return start is not null || Shapes(plan, HookAt) || slips is { Count: > 0 } ? new RowFault(RowFaultKind.EdgeNotReached, slips, 0, 0, 0) : null;
     }
 
-    // A round has no edge at which anything could be left or added, be it for good or for later.
-    private RowFault? RoundFault(IReadOnlyList<Word> words, Step? start, Step? end)
-    {
-        if (!InRounds) return null;
-        var waiting = _waitingRight.Count + _waitingRight.Asked + _waitingLeft.Count + _waitingLeft.Asked;
-        Word? word = (start ?? end) is { } step ? new Leave(step.Count) { Origin = step.Origin }
-            : words is [SlipOver { Count: > 0 } slip, ..] ? slip
-            : words is [.., Leave { Count: not 0 } leave] ? leave
-            : waiting > 0 ? new Leave(waiting) { ForLater = true, Origin = WaitingOrigin() }
-            : null;
-        return word is null ? null : new RowFault(RowFaultKind.StepInRound, word, 0, 0, 0);
-    }
-
     private Origin WaitingOrigin()
     {
         var edge = _waitingRight.Count + _waitingRight.Asked > 0 ? _waitingRight : _waitingLeft;

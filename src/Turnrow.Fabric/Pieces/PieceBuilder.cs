@@ -128,7 +128,7 @@ public sealed partial class PieceBuilder
         _takeYarn = takeYarn;
         Begin(part, part.Joined ? RowBegins.Joined : RowBegins.Turned, true);
         Yarn = part.Base.YarnAfter ?? Yarn;
-        _course = Course.After(part.Base.Rows[^1], part.PlacesFromRight());
+        _course = Course.After(part.Base.Rows[^1], part.PlacesFromRight(), _course.Way);
         RowsInDoubt = part.Base.RowsInDoubt;
         _cornersInDoubt = part.Base.CornersInDoubt;
     }
@@ -141,7 +141,7 @@ public sealed partial class PieceBuilder
         _takeYarn = takeYarn;
         Yarn = across.Parts[0].Base.YarnAfter ?? Yarn;
         Begin(across, across.Joined ? RowBegins.Joined : RowBegins.Turned, true);
-        _course = Course.After(across.Parts.FirstOrDefault(static p => !p.Base.EndsInRounds, across.Parts[0]).Base.Rows[^1], across.PlacesFromRight());
+        _course = Course.After(across.Parts.FirstOrDefault(static p => !p.Base.EndsInRounds, across.Parts[0]).Base.Rows[^1], across.PlacesFromRight(), _course.Way);
         RowsInDoubt = across.Parts.Any(static p => p.Base.RowsInDoubt);
         _cornersInDoubt = across.Parts.Any(static p => p.Base.CornersInDoubt);
     }
@@ -175,7 +175,7 @@ public sealed partial class PieceBuilder
     }
 
     /// <summary>True if the designer says which side the next row has.</summary>
-    public bool SideIsOpen => _course.SideIsOpen && (_rows.Count > 0 || BeginsWithFoundation || _start is PartStart or AcrossStart);
+    public bool SideIsOpen => _course.SideIsOpen && (_rows.Count > 0 || BeginsWithFoundation || _start is PartStart or AcrossStart or RingStart);
 
     /// <summary>From the next row on the piece is worked in rounds, or back and forth in rows.</summary>
     public void WorkInRounds(bool rounds)
@@ -252,12 +252,19 @@ public sealed partial class PieceBuilder
             turns = TakeShortWork(ref work, end, number, origin);
         }
 
-        var row = new Row(number, NextIsRightSide, Begins, work, start, end, plan, ordinal) { Origin = origin, IsRound = InRounds, Short = turns, Yarn = YarnOf(plan) };
-        _events.Add(new RowEvent(plan is WordsPlan said ? said with { Words = words } : plan, work is not null, origin, ordinal) { Yarn = row.Yarn });
+        var row = new Row(number, NextIsRightSide, Begins, work, start, end, plan, ordinal)
+        {
+            Origin = origin,
+            IsRound = InRounds,
+            Way = InRounds ? _course.Way : RoundWay.Joined,
+            Short = turns,
+            Yarn = YarnOf(plan),
+        };
+        _events.Add(new RowEvent(plan is WordsPlan said ? said with { Words = WithWay(said, work, words) } : plan, work is not null, origin, ordinal) { Yarn = row.Yarn });
         Lay(row);
         LayDown(row);
-        if (_rows.Count == 1 && _start is FoundationStart { GivenAsChains: false }) _start = new FoundationStart(ChainsOf(row), false);
-        _course = Course.After(row);
+        if (_rows.Count == 1) _start = WithChains(_start, row);
+        _course = Course.After(row, _course.Way);
         LastWork = work;
         _begins = RowBegins.Turned;
         _chainsGiven = -1;
@@ -332,10 +339,6 @@ public sealed partial class PieceBuilder
         HasBegun = true;
     }
 
-    // A round goes on where the round before it was joined; after rows it begins where they were turned, or is joined there.
-    private RowBegins Begins => InRounds && _begins == RowBegins.Foundation ? RowBegins.Ring
-        : _begins == RowBegins.Turned && _course.GoesOn ? RowBegins.Round
-        : _begins;
 
     private void AskForYarn()
     {
@@ -352,6 +355,13 @@ public sealed partial class PieceBuilder
         var goesOn = _start is AcrossStart over && over.First(HookAt).Base is { EndsInRounds: true } first && first.EndsOnRightSide == NextIsRightSide;
         _begins = joined ? RowBegins.Joined : goesOn ? RowBegins.Round : RowBegins.Turned;
     }
+
+    private static PieceStart? WithChains(PieceStart? start, Row row) => start switch
+    {
+        FoundationStart { GivenAsChains: false } => new FoundationStart(ChainsOf(row), false),
+        BothSidesStart both => both with { Chains = ChainsOf(row) },
+        _ => start,
+    };
 
     // A ring is as many chains as it has places; a foundation that is turned has those of the turning chain too.
     private static int ChainsOf(Row row) => row.Work is not { } work ? 0 : row.Begins == RowBegins.Ring ? work.Below.Count : work.Opening.Chains;
@@ -385,23 +395,25 @@ public sealed partial class PieceBuilder
         }
 
         if (below.Count > PlaceSequenceBuilder.MostPlaces) return new RowFault(RowFaultKind.TooLong, null, 0, 0, 0);
-        if (_cache.Find(words, below, start, Begins) is { } known)
+        if (_cache.Find(words, below, start, Begins, InRounds) is { } known)
         {
             (work, words) = (known, known.Words);
             return null;
         }
 
-        var worked = RowWorker.Work(words, below);
+        var begunAt = BegunAt(words, below);
+        var there = below.BegunAt(begunAt);
+        var worked = RowWorker.Work(WithoutWay(words, begunAt), there, InRounds);
         if (worked.Fault is not null) return worked.Fault;
         if (!InRounds && HookDepth.Backwards(worked.Words) is { } backwards) return new RowFault(RowFaultKind.BackwardsInRow, backwards, 0, 0, 0);
         if (HookDepth.Deepest(worked.Words) is { } deep && deep.Hook.RowsDown() > RowsBelow)
             return new RowFault(RowFaultKind.TooFarDown, deep, deep.Hook.RowsDown(), RowsBelow, 0);
         var said = YarnWords.WithoutFirst(worked.Words);
-        var opening = Openings.Of(Begins, said, RuleOf, below.Count, start);
+        var opening = Openings.Of(Begins, said, RuleOf, StitchesOfChain(below), start);
         if (Openings.GoingBackFirst(said, opening) is { } back) return new RowFault(RowFaultKind.BeginsGoingBack, back, 0, opening.Chains, 0);
         var marked = Openings.MarkFirst(worked.Tops, opening, opening.FirstStitchIn > 0 ? PlaceKind.SkippedChains : PlaceKind.TurningChain);
-        work = new RowWork(said, below, _cache.Intern(marked), opening);
-        _cache.Keep(words, start, Begins, work);
+        work = new RowWork(said, there, _cache.Intern(marked), opening) { BegunAt = begunAt };
+        _cache.Keep(words, below, start, Begins, InRounds, work);
         words = said;
         return null;
     }

@@ -32,6 +32,9 @@ internal sealed record RowEvent(RowPlan Plan, bool Worked, Origin Origin, int Or
 /// <summary>From here on the piece is worked in rounds, or in rows.</summary>
 internal sealed record RoundsEvent(bool Rounds) : PieceEvent;
 
+/// <summary>From here on rounds follow each other in a way.</summary>
+internal sealed record RoundWayEvent(RoundWay Way) : PieceEvent;
+
 /// <summary>The next row, which may have either, has a side.</summary>
 internal sealed record SideEvent(bool RightSide) : PieceEvent;
 

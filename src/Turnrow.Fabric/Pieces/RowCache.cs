@@ -15,11 +15,11 @@ internal sealed class RowCache
     private readonly Dictionary<Key, RowWork> _rows = [];
     private readonly Dictionary<(Stitch Stitch, EdgeChange Start, EdgeChange End, SpreadChange Evenly), IReadOnlyList<Word>> _shaped = [];
 
-    public RowWork? Find(IReadOnlyList<Word> words, PlaceSequence below, Step? start, RowBegins begins) =>
-        _rows.GetValueOrDefault(new Key(words, below, start is { Adds: true } ? start.Count : 0, begins));
+    public RowWork? Find(IReadOnlyList<Word> words, PlaceSequence below, Step? start, RowBegins begins, bool isRound) =>
+        _rows.GetValueOrDefault(new Key(words, below, start is { Adds: true } ? start.Count : 0, begins, isRound));
 
-    public void Keep(IReadOnlyList<Word> words, Step? start, RowBegins begins, RowWork work) =>
-        _rows[new Key(words, work.Below, start is { Adds: true } ? start.Count : 0, begins)] = work;
+    public void Keep(IReadOnlyList<Word> words, PlaceSequence below, Step? start, RowBegins begins, bool isRound, RowWork work) =>
+        _rows[new Key(words, below, start is { Adds: true } ? start.Count : 0, begins, isRound)] = work;
 
     /// <summary>The words of a shaped row; the same ones for all that are shaped alike from where they start.</summary>
     public IReadOnlyList<Word> WordsOf(ShapedPlan plan, Hand start)
@@ -32,5 +32,5 @@ internal sealed class RowCache
     public PlaceSequence Intern(PlaceSequence places) => _known.TryGetValue(places, out var known) ? known : _known[places] = places;
 
     /// <summary>The words by reference: the same list object comes from the same line, or from <see cref="WordsOf"/>.</summary>
-    private readonly record struct Key(IReadOnlyList<Word> Words, PlaceSequence Below, int Added, RowBegins Begins);
+    private readonly record struct Key(IReadOnlyList<Word> Words, PlaceSequence Below, int Added, RowBegins Begins, bool IsRound);
 }

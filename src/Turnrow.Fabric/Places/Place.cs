@@ -25,6 +25,9 @@ public enum PlaceKind : byte
 
     /// <summary>A space under chains.</summary>
     Space,
+
+    /// <summary>The ring that a piece begins with: one place, however much goes into it.</summary>
+    Ring,
 }
 
 /// <summary>One place of a row: what later stitches are worked into.</summary>
@@ -46,7 +49,7 @@ public readonly record struct Place(PlaceKind Kind, Stitch? Stitch, int Chains)
     public bool IsStitch => Kind is PlaceKind.Stitch or PlaceKind.TurningChain or PlaceKind.SkippedChains;
 
     /// <summary>True if <c>in next st</c> can mean it: a stitch, or a chain that is worked like one.</summary>
-    public bool TakesStitches => Kind != PlaceKind.Space;
+    public bool TakesStitches => Kind is not (PlaceKind.Space or PlaceKind.Ring);
 
     /// <summary>The top of a stitch.</summary>
     public static Place TopOf(Stitch stitch) => new(PlaceKind.Stitch, stitch, 0);

@@ -75,6 +75,9 @@ public sealed class PlaceSequence : IEquatable<PlaceSequence>
         return Ahead(cursor, count);
     }
 
+    /// <summary>The places of a round that begins so many places later: those before come last.</summary>
+    public PlaceSequence BegunAt(int start) => start <= 0 || start >= Count ? this : Slice(start, Count - start).Then(Slice(0, start));
+
     /// <summary>So many places ahead of a cursor; they must be there.</summary>
     public static PlaceSequence Ahead(PlaceCursor cursor, int count)
     {

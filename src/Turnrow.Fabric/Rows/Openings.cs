@@ -13,7 +13,8 @@ internal static class Openings
     /// <summary>The opening of a row, by what it begins on and the step at its start.</summary>
     public static Opening Of(RowBegins begins, IReadOnlyList<Word> words, Func<Stitch, TurnRule> ruleOf, int places, Step? start)
     {
-        if (begins == RowBegins.Foundation) return OfChains(words, ruleOf, places);
+        if (begins is RowBegins.Foundation or RowBegins.BothSides) return OfChains(words, ruleOf, places);
+        if (begins == RowBegins.Spiral) return new Opening(FirstStitch(words), 0, false, 0, 0);
         return start is { Adds: true } ? OfChains(words, ruleOf, start.Count) : OfRow(words, ruleOf);
     }
 

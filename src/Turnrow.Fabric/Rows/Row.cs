@@ -35,11 +35,33 @@ public enum RowBegins : byte
     /// <summary>The row is picked up along an edge, with yarn joined anew.</summary>
     PickedUpJoined,
 
-    /// <summary>The round is worked into a foundation chain that is joined into a ring.</summary>
+    /// <summary>The round is worked into a foundation chain that is joined into a ring; or a round or row goes into a ring that is one place.</summary>
     Ring,
 
     /// <summary>The round goes on where the end of the round or row before was joined to its beginning.</summary>
     Round,
+
+    /// <summary>The round goes on where the round before was joined, after the work is turned.</summary>
+    RoundTurned,
+
+    /// <summary>The round goes on where the round before ends, which was not joined.</summary>
+    Spiral,
+
+    /// <summary>The round is worked into both sides of a foundation chain.</summary>
+    BothSides,
+}
+
+/// <summary>How rounds follow each other.</summary>
+public enum RoundWay : byte
+{
+    /// <summary>The end of each is joined to its beginning.</summary>
+    Joined,
+
+    /// <summary>The same, and the work is turned there.</summary>
+    Turned,
+
+    /// <summary>None is joined: each goes on where the one before ends.</summary>
+    Spiral,
 }
 
 /// <summary>The chain that a row opens with.</summary>
@@ -57,6 +79,12 @@ public sealed record Opening(Stitch? Stitch, int Chains, bool Counts, int FirstS
 /// <param name="Opening">The chain that it opens with.</param>
 public sealed record RowWork(IReadOnlyList<Word> Words, PlaceSequence Below, PlaceSequence Tops, Opening Opening)
 {
+    /// <summary>
+    /// Of a round, how many places later than the round below it begins: it goes there by slip stitches, and the places before come last.
+    /// <see cref="Below"/> begins there.
+    /// </summary>
+    public int BegunAt { get; init; }
+
     /// <summary>Edges inside the row: stitches held and the other sides of bridges, in working order.</summary>
     public IReadOnlyList<Word> Inner { get; } = InnerOf(Words);
 
@@ -102,6 +130,9 @@ public sealed record Row(
 
     /// <summary>True if its end is joined to its beginning.</summary>
     public bool IsRound { get; init; }
+
+    /// <summary>Of a round, how the next one follows it.</summary>
+    public RoundWay Way { get; init; }
 
     /// <summary>What it has to do with stitches left for later.</summary>
     public ShortWork Short { get; init; } = ShortWork.None;

@@ -43,8 +43,8 @@ public sealed record Stitch(
     /// <summary>The stitches of which it is one by a number; null for a stitch that has none.</summary>
     public StitchFamily? Family { get; internal set; }
 
-    /// <summary>True for the same stitch, and for one of the same family.</summary>
-    public bool IsLike(Stitch other) => ReferenceEquals(this, other) || (Family is not null && ReferenceEquals(Family, other.Family));
+    /// <summary>True for the same stitch, its mirror image, and one of the same family.</summary>
+    public bool IsLike(Stitch other) => ReferenceEquals(MirrorOf ?? this, other.MirrorOf ?? other) || (Family is not null && ReferenceEquals(Family, other.Family));
 
     /// <summary>How it comes about.</summary>
     public StitchMaking Making { get; init; }

@@ -138,7 +138,7 @@ public sealed record StitchForm(IReadOnlyList<StitchPart> Parts, int Takes, bool
 
         var centre = Centre >= 0 ? Centre : MiddleOf(made);
         var builder = new PlaceSequenceBuilder(long.MaxValue);
-        for (var i = 0; i < made.Count; i++) builder.Add(made[i] with { Part = PartOfStitch.At(stitch.MirrorOf ?? stitch, made, i, centre) }, 1);
+        for (var i = 0; i < made.Count; i++) builder.Add(made[i] with { Part = PartOfStitch.At(stitch, made, i, centre) }, 1);
         return builder.Build();
     }
 

@@ -28,7 +28,14 @@ internal static class Corners
     }
 
     /// <summary>True if a word goes into the corner.</summary>
-    public static bool IsIn(Word word) => word is Work { Target.Aim: Aim.Corner } or Group { Target.Aim: Aim.Corner };
+    public static bool IsIn(Word word) => word switch
+    {
+        Work work => IsCorner(work.Target),
+        Group group => IsCorner(group.Target),
+        _ => false,
+    };
+
+    private static bool IsCorner(Target target) => target.Aim == Aim.Corner || target is { Aim: Aim.NextOfKind, Filter.Kind: PlaceFilterKind.Corner };
 
     private static bool IsSaid(Word word) => IsIn(word) || word switch
     {

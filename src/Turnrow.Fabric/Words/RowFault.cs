@@ -63,6 +63,12 @@ public enum RowFaultKind
     /// <summary>More is worked into a corner by words of its own.</summary>
     CornerAgain,
 
+    /// <summary>Words go into a ring, and the row is worked over something else.</summary>
+    NoRing,
+
+    /// <summary>The row is worked into a ring, and a word does not say so, or nothing goes into it.</summary>
+    RingAhead,
+
     /// <summary>Stitches are left or chains added at an edge before a round, which has none.</summary>
     StepInRound,
 

@@ -9,10 +9,13 @@ internal sealed partial class RowRun
     private Place _last;
 
     // Corners among so many places ahead that have to be carried up.
-    private bool MeetsCorner(int count) => !_removes && below.HasCorners && _cursor.ToCorner() is >= 0 and var at && at < count;
+    private bool MeetsCorner(int count, bool aimed = false) => !_removes && below.HasCorners && (aimed || !EndsOfChain) && _cursor.ToCorner() is >= 0 and var at && at < count;
+
+    // The ends of a foundation chain bear no marker: only what goes into them as corners makes one.
+    private bool EndsOfChain => below.First.Kind == PlaceKind.FoundationChain;
 
     // So many places ahead, if there are such corners among them.
-    private PlaceSequence? CornersAhead(int count) => MeetsCorner(count) ? PlaceSequence.Ahead(_cursor, count) : null;
+    private PlaceSequence? CornersAhead(int count, bool aimed = false) => MeetsCorner(count, aimed) ? PlaceSequence.Ahead(_cursor, count) : null;
 
     private bool HasCorner(PlaceCursor from) => from.ToCorner() is >= 0 and var at && at < from.Remaining - _cursor.Remaining;
 
@@ -36,6 +39,8 @@ internal sealed partial class RowRun
     private int UpToCorner(Word word, int remain)
     {
         var at = _cursor.ToCorner();
+        // A round that begins in a corner comes back to it.
+        if (at < 0 && isRound && below.HasCorners && below.First.IsCorner) at = _cursor.Remaining;
         if (at >= remain) return at - remain;
         Fail(at < 0 ? RowFaultKind.NoCorner : RowFaultKind.CornerTooNear, word, remain, at);
         return -1;

@@ -21,9 +21,9 @@ internal sealed partial class RowRun
         {
             passed = before = GoTo(group, group.Target);
             if (passed < 0) return;
-            if (group.Target.Aim != Aim.Same)
+            if (group.Target.Aim is not (Aim.Same or Aim.Ring))
             {
-                corners = CornersAhead(1);
+                corners = CornersAhead(1, Corners.IsIn(group));
                 if (!TakeOne(group)) return;
             }
         }
@@ -50,7 +50,7 @@ internal sealed partial class RowRun
 
         if (!group.Target.Filter.Has(_cursor.Next))
         {
-            Fail(RowFaultKind.SpaceAhead, group, _cursor.Next.Chains, 1);
+            Fail(AheadOf(_cursor.Next), group, _cursor.Next.Chains, 1);
             return false;
         }
 

@@ -24,6 +24,8 @@ internal sealed partial class RowRun
                 return -1;
             case Aim.Corner:
                 return AtCorner(word) ? 0 : -1;
+            case Aim.Ring:
+                return AtRing(word) ? 0 : -1;
             case Aim.NextOfKind:
                 return PassTo(word, target);
             default:
@@ -38,7 +40,7 @@ internal sealed partial class RowRun
         {
             var run = _cursor.CurrentRun(int.MaxValue);
             if (target.Filter.Has(run.Place)) return passed;
-            if (run.Place.IsCorner && !_removes)
+            if (run.Place.IsCorner && !_removes && !EndsOfChain)
             {
                 Fail(RowFaultKind.CornerPassed, word, 0, 1);
                 return -1;
@@ -58,7 +60,7 @@ internal sealed partial class RowRun
     // Uses up places for stitches; a space among them stops the row unless the word asks for one.
     private bool TakePlaces(Work work, int count)
     {
-        if (work.Target.Aim == Aim.Same) return true;
+        if (work.Target.Aim is Aim.Same or Aim.Ring) return true;
         if (count > _cursor.Remaining)
         {
             Fail(RowFaultKind.NotEnough, work, count, _cursor.Remaining);
@@ -80,7 +82,7 @@ internal sealed partial class RowRun
             var run = _cursor.CurrentRun(count);
             if (!filter.Has(run.Place))
             {
-                Fail(RowFaultKind.SpaceAhead, work, run.Place.Chains, count);
+                Fail(AheadOf(run.Place), work, run.Place.Chains, count);
                 return false;
             }
 

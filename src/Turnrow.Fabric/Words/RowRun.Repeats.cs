@@ -105,9 +105,9 @@ internal sealed partial class RowRun
         {
             takes += word switch
             {
-                Work { Target.Aim: Aim.Same } => 0,
+                Work { Target.Aim: Aim.Same or Aim.Ring } => 0,
                 Work { Amount.Reach: Reach.Fixed } work => (long)work.Takes * work.Amount.Count,
-                Group { Target.Aim: not Aim.Same } => 1,
+                Group { Target.Aim: not (Aim.Same or Aim.Ring) } => 1,
                 Skip skip => skip.Count,
                 Repeat { Amount.Reach: Reach.Fixed } inner => Math.Min(PerTime(inner), int.MaxValue) * inner.Amount.Count,
                 _ => 0,

@@ -17,7 +17,7 @@ internal sealed partial class RowRun
         var passed = GoTo(work, work.Target);
         if (passed < 0) return;
         var corners = 0;
-        if (work is { Takes: > 0, Target.Aim: not Aim.Same } && times <= _cursor.Remaining / work.Takes && MeetsCorner(work.Takes * times))
+        if (work is { Takes: > 0, Target.Aim: not (Aim.Same or Aim.Ring) } && times <= _cursor.Remaining / work.Takes && MeetsCorner(work.Takes * times, Corners.IsIn(work)))
         {
             if (!WorkOverCorners(work, times, out corners)) return;
         }
@@ -59,7 +59,7 @@ internal sealed partial class RowRun
 
     private bool Fits(Work work, int times)
     {
-        var needed = work.Target.Aim == Aim.Same ? 0 : (long)work.Takes * times;
+        var needed = work.Target.Aim is Aim.Same or Aim.Ring ? 0 : (long)work.Takes * times;
         if (needed <= _cursor.Remaining) return true;
         Fail(RowFaultKind.NotEnough, work, (int)Math.Min(needed, int.MaxValue), _cursor.Remaining);
         return false;

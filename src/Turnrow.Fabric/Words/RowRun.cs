@@ -3,7 +3,7 @@ using Turnrow.Fabric.Places;
 namespace Turnrow.Fabric.Words;
 
 /// <summary>One row being worked: how far it has come over the places below, and what it has made.</summary>
-internal sealed partial class RowRun(PlaceSequence below)
+internal sealed partial class RowRun(PlaceSequence below, bool isRound)
 {
     private const int MostSteps = 200_000;
 
@@ -21,6 +21,7 @@ internal sealed partial class RowRun(PlaceSequence below)
         for (var i = 0; i < words.Count; i++) _removes |= words[i] is RemoveCorners;
         var done = InOrder(words);
         if (_fault is null && _tops.TooLong) Fail(RowFaultKind.TooLong, null, 0, 0);
+        EndRing();
         if (_fault is null && _cursor.Remaining > 0) Fail(RowFaultKind.LeftOver, null, 0, _cursor.Remaining);
         return new WorkedRow(done, _tops.Build(), _fault);
     }

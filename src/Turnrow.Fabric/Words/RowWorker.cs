@@ -9,5 +9,8 @@ namespace Turnrow.Fabric.Words;
 public static class RowWorker
 {
     /// <summary>Works words over places, both in working order.</summary>
-    public static WorkedRow Work(IReadOnlyList<Word> words, PlaceSequence below) => new RowRun(below).Row(words);
+    /// <param name="words">The words.</param>
+    /// <param name="below">The places.</param>
+    /// <param name="isRound">True if behind the last place comes the first one again.</param>
+    public static WorkedRow Work(IReadOnlyList<Word> words, PlaceSequence below, bool isRound = false) => new RowRun(below, isRound).Row(words);
 }

@@ -28,6 +28,8 @@ internal static class Spreading
         AddGaps(words, spread, gap, between - longer - before);
         words.AddRange(spread.Words.Select(w => w with { Origin = spread.Origin }));
         AddPlain(words, spread, spread.AtEachEnd ?? (spread.Shifted ? 0 : gap - (gap / 2)));
+        // In each of all places: said so, not counted.
+        if (spread is { Over.Reach: Reach.Across, Times: > 1 } && words is [Work { Target.Aim: Aim.Next } all]) words[0] = all with { Amount = Amount.Across };
         return words;
     }
 

@@ -66,6 +66,9 @@ public enum Aim : byte
 
     /// <summary>The corner, which has to be the next place.</summary>
     Corner,
+
+    /// <summary>The ring that the piece begins with, which any number of words go into.</summary>
+    Ring,
 }
 
 /// <summary>Which places a word means.</summary>
@@ -93,6 +96,9 @@ public enum PlaceFilterKind : byte
 
     /// <summary>The nth stitch of a kind, or the nth space, in a special stitch.</summary>
     NthOf,
+
+    /// <summary>A stitch or a space that is a corner.</summary>
+    Corner,
 }
 
 /// <summary>A kind of place, as <c>in next ch-3 sp</c> names it.</summary>
@@ -121,7 +127,8 @@ public readonly record struct PlaceFilter(PlaceFilterKind Kind, Stitch? Stitch, 
     {
         PlaceFilterKind.AnyStitch => place.TakesStitches,
         PlaceFilterKind.AnySpace => place.Kind == PlaceKind.Space,
-        PlaceFilterKind.StitchOrSpace => true,
+        PlaceFilterKind.StitchOrSpace => place.Kind != PlaceKind.Ring,
+        PlaceFilterKind.Corner => place.IsCorner,
         PlaceFilterKind.OneStitch when Stitch == StitchBook.Chain => place.TakesStitches && place.Kind is not (PlaceKind.Stitch or PlaceKind.TurningChain),
         PlaceFilterKind.OneStitch => place.IsStitch && place.Stitch!.IsLike(Stitch!),
         PlaceFilterKind.CentreOf => place.Part is { IsCentre: true } part && part.Special.IsLike(Special!),
@@ -146,6 +153,12 @@ public readonly record struct Target(Aim Aim, PlaceFilter Filter, bool OverOther
 
     /// <summary>The corner, be it a stitch or a space.</summary>
     public static Target Corner => new(Aim.Corner, new PlaceFilter(PlaceFilterKind.StitchOrSpace, null, 0));
+
+    /// <summary>The next corner, what is before it being passed over.</summary>
+    public static Target NextCorner => new(Aim.NextOfKind, new PlaceFilter(PlaceFilterKind.Corner, null, 0));
+
+    /// <summary>The ring.</summary>
+    public static Target Ring => new(Aim.Ring, default);
 }
 
 /// <summary>Where the hook goes in a stitch.</summary>

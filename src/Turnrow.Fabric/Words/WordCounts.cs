@@ -6,9 +6,9 @@ public static class WordCounts
     /// <summary>Places that a word uses up, those passed over included.</summary>
     public static int Takes(Word word) => word switch
     {
-        Work { Target.Aim: Aim.Same } => 0,
+        Work { Target.Aim: Aim.Same or Aim.Ring } => 0,
         Work work => (work.Takes * work.Amount.Times) + work.Passed,
-        Group { Target.Aim: Aim.Same } => 0,
+        Group { Target.Aim: Aim.Same or Aim.Ring } => 0,
         Group group => group.Times + group.Passed,
         Skip skip => skip.Count,
         SlipOver slip => slip.Count,

@@ -1,6 +1,8 @@
 using Turnrow.Fabric.Patterns;
 using Turnrow.Fabric.Pieces;
+using Turnrow.Fabric.Rows;
 using Turnrow.Publishing.Instructions.Folding;
+using Turnrow.Publishing.Instructions.Phrases;
 using Turnrow.Publishing.Instructions.Telling;
 using Turnrow.Publishing.Trade;
 
@@ -43,7 +45,7 @@ internal sealed class PieceWriter(Pattern pattern, SizeNames names, Wording word
                     break;
                 case FastenOffPassage:
                     fastenedOff = true;
-                    _paragraphs.Add("Fasten off.");
+                    _paragraphs.Add(EndOf(piece, "Fasten off."));
                     break;
             }
         }
@@ -73,9 +75,13 @@ internal sealed class PieceWriter(Pattern pattern, SizeNames names, Wording word
 
         foreach (var group in ends.GroupBy(static e => e.Text))
         {
-            _paragraphs.Add(names.Only([.. group.Select(static e => e.Size)]) + group.Key);
+            _paragraphs.Add(names.Only([.. group.Select(static e => e.Size)]) + EndOf(piece, group.Key));
         }
     }
+
+    // A spiral has no join at its end.
+    private string EndOf(PieceInSizes piece, string end) =>
+        piece.InSizes.Any(static p => p.Rows is [.., { IsRound: true, Way: RoundWay.Spiral }]) ? $"{Wording.Sentence(new SpiralEnds().Written(words))}. {end}" : end;
 
     private string YarnAfter(Piece piece, int size)
     {

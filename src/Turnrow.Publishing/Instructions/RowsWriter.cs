@@ -251,8 +251,8 @@ internal sealed class RowsWriter(Pattern pattern, SizeNames names, Wording words
     private static Sized<int> NumberOf(FoldedRows rows, Sized<int> index) =>
         Sized.Over(rows.Sizes.Select((s, i) => s.Rows[index.Values[i]].Row.Number));
 
-    // The right side of a round always faces, and goes without saying.
-    private string SideOf(FoldedRows rows, Sized<int> index) => IsRound(rows)
+    // Unless rounds are turned, the right side always faces, and goes without saying.
+    private string SideOf(FoldedRows rows, Sized<int> index) => IsRound(rows) && rows.Sizes.All(static s => s.Rows.All(static r => r.Row is { RightSide: true, Way: not RoundWay.Turned }))
         ? string.Empty
         : $" ({Sized.Over(rows.Sizes.Select((s, i) => s.Rows[index.Values[i]].Row.RightSide)).Written(words.Side)})";
 

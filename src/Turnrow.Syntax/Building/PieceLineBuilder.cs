@@ -20,8 +20,14 @@ internal static class PieceLineBuilder
                 : new CopiesSyntax(int.TryParse(line.Text(copies), NumberStyles.None, CultureInfo.InvariantCulture, out var count) ? count : int.MaxValue, LineBuilding.Span(copies)),
         };
 
-    public static BeginStatement Begin(TurnrowParser.BeginLineContext context, LineBuilding line) =>
-        new(ExpressionBuilder.Count(context.amount, line), ValueBuilder.Claim(context.claimed, line), LineBuilding.Span(context));
+    public static StatementSyntax Begin(TurnrowParser.BeginLineContext context, LineBuilding line)
+    {
+        var claim = ValueBuilder.Claim(context.claimed, line);
+        var span = LineBuilding.Span(context);
+        if (context.ring is not null) return new RingStatement(context.chains is null ? null : ExpressionBuilder.Count(context.chains, line), claim, span);
+        var stitches = ExpressionBuilder.Count(context.amount, line);
+        return context.bothSides is null ? new BeginStatement(stitches, claim, span) : new BothSidesStatement(stitches, claim, span);
+    }
 
     public static ChainStatement Chain(TurnrowParser.ChainLineContext context, LineBuilding line) =>
         new(ExpressionBuilder.Count(context.amount, line), ValueBuilder.Claim(context.claimed, line), LineBuilding.Span(context));

@@ -57,6 +57,7 @@ internal static partial class RowBuilder
             TurnrowLexer.SKIPPED => PlaceWord.Skipped,
             TurnrowLexer.ONE => PlaceWord.One,
             TurnrowLexer.ORDINAL => PlaceWord.Nth,
+            TurnrowLexer.RING => PlaceWord.Ring,
             _ => PlaceWord.Each,
         };
         var remain = context.remain is null ? null : ExpressionBuilder.Count(context.remain, line);

@@ -18,8 +18,10 @@ internal static partial class RowBuilder
             LineBuilding.Span(context))
         { IsRound = line.IsRound(context.Start) };
 
-    public static RowStatement Rows(TurnrowParser.RowsLineContext context, LineBuilding line) =>
-        new(
+    public static StatementSyntax Rows(TurnrowParser.RowsLineContext context, LineBuilding line)
+    {
+        if (context.way is not null) return RoundsAre(context, line);
+        return new RowStatement(
             ExpressionBuilder.Count(context.from, line),
             ExpressionBuilder.Count(context.to, line),
             LineBuilding.Side(context.facing),
@@ -27,6 +29,22 @@ internal static partial class RowBuilder
             ValueBuilder.Claim(context.claimed, line),
             LineBuilding.Span(context))
         { IsRound = line.IsRound(context.Start) };
+    }
+
+    private static RoundsAreStatement RoundsAre(TurnrowParser.RowsLineContext context, LineBuilding line)
+    {
+        var (way, also) = (line.Name(context.way), context.also is null ? null : line.Name(context.also));
+        var said = also is null ? way.Span : way.Span.To(also.Span);
+        Tree.RoundsAre? known = (way.Text, also?.Text) switch
+        {
+            ("joined", null) => Tree.RoundsAre.Joined,
+            ("joined", "turned") => Tree.RoundsAre.Turned,
+            ("spiral", null) => Tree.RoundsAre.Spiral,
+            _ => null,
+        };
+        if (known is null || !line.IsRound(context.Start)) line.Report(UnexpectedWord.RoundsWay(said, line.Text(said)));
+        return new RoundsAreStatement(known ?? Tree.RoundsAre.Joined, LineBuilding.Span(context));
+    }
 
     public static StatementSyntax Repeat(TurnrowParser.RepeatLineContext context, LineBuilding line)
     {
@@ -116,13 +134,16 @@ internal static partial class RowBuilder
     }
 
     /// <summary>A stitch of the designer's own.</summary>
-    public static StitchStatement StitchDefinition(TurnrowParser.StitchMadeContext context, LineBuilding line) =>
-        new(
-            line.Name(context.called),
-            context.by is null ? null : line.Name(context.by),
-            context.text is null ? null : line.Quoted(context.text),
-            Items(context.made, inOnePlace: false, line),
+    public static StitchStatement StitchDefinition(TurnrowParser.StitchLineContext context, LineBuilding line)
+    {
+        var special = context.asSpecial;
+        return new StitchStatement(
+            line.Name(special.called),
+            special.by is null ? null : line.Name(special.by),
+            special.text is null ? null : line.Quoted(special.text),
+            Items(special.made, inOnePlace: false, line),
             LineBuilding.Span(context));
+    }
 
     private static RowItemSyntax Stitch(TurnrowParser.ItemContext context, TextSpan span, bool inOnePlace, LineBuilding line)
     {

@@ -15,7 +15,7 @@ internal static class ShapeBuilder
             ? ExpressionBuilder.Count(context.amount, line)
             : ExpressionBuilder.Sum(context.length, line);
         var fixes = new List<RowFixSyntax>(context._fixes.Count);
-        var pattern = Fixes(context._fixes, fixes, line).Pattern;
+        var (pattern, edges) = Fixes(context._fixes, fixes, line);
         return new StraightStatement(
             extent,
             amount,
@@ -27,6 +27,7 @@ internal static class ShapeBuilder
             At = context.at is null ? null : line.Edge(context.at),
             RowsWord = context.counted is null ? null : line.Name(context.counted),
             Pattern = pattern,
+            EdgeStitch = edges,
         };
     }
 
@@ -104,8 +105,13 @@ internal static class ShapeBuilder
         var (pattern, edges) = Fixes(context._fixes, fixes, line);
         var mark = context.mark is null ? null : line.Name(context.mark);
         var at = context.at is null ? null : line.Edge(context.at);
-        SyntaxNode last = fixes.Count > 0 ? fixes[^1] : mark is not null ? mark : at is not null ? at : amount;
-        return new RowExtentSyntax(extent, amount, mark, fixes, amount.Span.To(last.Span)) { At = at, Pattern = pattern, EdgeStitch = edges };
+        var end = amount.Span;
+        foreach (var part in (SyntaxNode?[])[at, mark, .. fixes, pattern, edges])
+        {
+            if (part is not null && part.Span.End > end.End) end = part.Span;
+        }
+
+        return new RowExtentSyntax(extent, amount, mark, fixes, amount.Span.To(end)) { At = at, Pattern = pattern, EdgeStitch = edges };
     }
 
     /// <summary>How decreases are worked.</summary>

@@ -25,7 +25,7 @@ internal static class StatementBuilder
         TurnrowLexer.HOOK => MaterialBuilder.Hook(context.asHook, line),
         TurnrowLexer.GAUGE => MaterialBuilder.Gauge(context.asGauge, line),
         TurnrowLexer.TURN => MaterialBuilder.Turn(context.asTurn, line),
-        TurnrowLexer.STITCH => RowBuilder.StitchDefinition(context.asStitch.asSpecial, line),
+        TurnrowLexer.STITCH => RowBuilder.StitchDefinition(context.asStitch, line),
         TurnrowLexer.MEASURE => ValueBuilder.Measure(context.asMeasure, line),
         TurnrowLexer.COUNT => ValueBuilder.Count(context.asCount, line),
         TurnrowLexer.PIECE => PieceLineBuilder.Piece(context.asPiece, line),

@@ -54,14 +54,14 @@ internal partial class TurnrowParser : Parser {
 		MAKE=111, MIRRORED=112, MORE_WORD=113, MOST=114, MULTIPLE=115, NEXT=116, 
 		NOT=117, ODD=118, OF=119, OFF=120, ON=121, ONE=122, OPENS=123, OPPOSITE=124, 
 		ORDER=125, OVER=126, PER=127, PICKED=128, PICTURE=129, PLACE=130, PLAIN=131, 
-		REMAIN=132, REPEATS=133, REST=134, ROUNDED=135, RS=136, RUFFLE=137, SAME=138, 
-		SKIP_WORD=139, SKIPPED=140, SKIPPING=141, SLIP=142, SLIPPING=143, STACKED=144, 
-		STAGGERED=145, STITCHES=146, STRETCHES=147, THE=148, THEN=149, THICK=150, 
-		TIMES=151, TO=152, TOGETHER=153, TURNED=154, TURNING=155, TURNS=156, UNTIL=157, 
-		UP=158, WEIGH=159, WEIGHT=160, WIDE=161, WITH=162, WITHIN=163, WITHOUT=164, 
-		WORKING=165, WS=166, CM=167, G=168, M=169, MM=170, OZ=171, YD=172, WORD=173, 
-		NUMBER=174, FRACTION=175, ORDINAL=176, DOTTED=177, QUOTED=178, WRONG_COMMA=179, 
-		WRONG_QUOTE=180, JUNK=181;
+		REMAIN=132, REPEATS=133, REST=134, RING=135, ROUNDED=136, RS=137, RUFFLE=138, 
+		SAME=139, SIDES=140, SKIP_WORD=141, SKIPPED=142, SKIPPING=143, SLIP=144, 
+		SLIPPING=145, STACKED=146, STAGGERED=147, STITCHES=148, STRETCHES=149, 
+		THE=150, THEN=151, THICK=152, TIMES=153, TO=154, TOGETHER=155, TURNED=156, 
+		TURNING=157, TURNS=158, UNTIL=159, UP=160, WEIGH=161, WEIGHT=162, WIDE=163, 
+		WITH=164, WITHIN=165, WITHOUT=166, WORKING=167, WS=168, CM=169, G=170, 
+		M=171, MM=172, OZ=173, YD=174, WORD=175, NUMBER=176, FRACTION=177, ORDINAL=178, 
+		DOTTED=179, QUOTED=180, WRONG_COMMA=181, WRONG_QUOTE=182, JUNK=183;
 	public const int
 		RULE_line = 0, RULE_claimLine = 1, RULE_statement = 2, RULE_notationLine = 3, 
 		RULE_patternLine = 4, RULE_versionLine = 5, RULE_version = 6, RULE_termsLine = 7, 
@@ -135,12 +135,12 @@ internal partial class TurnrowParser : Parser {
 		"'mirrored'", "'more'", "'most'", "'multiple'", "'next'", "'not'", "'odd'", 
 		"'of'", "'off'", "'on'", "'one'", "'opens'", "'opposite'", "'order'", 
 		"'over'", "'per'", "'picked'", "'picture'", "'place'", "'plain'", null, 
-		"'repeats'", "'rest'", "'rounded'", "'RS'", null, "'same'", "'skip'", 
-		"'skipped'", "'skipping'", "'slip'", "'slipping'", "'stacked'", "'staggered'", 
-		null, "'stretches'", "'the'", "'then'", "'thick'", null, "'to'", "'together'", 
-		"'turned'", "'turning'", "'turns'", "'until'", "'up'", "'weigh'", "'weight'", 
-		"'wide'", "'with'", "'within'", "'without'", "'working'", "'WS'", "'cm'", 
-		"'g'", "'m'", "'mm'", "'oz'", "'yd'"
+		"'repeats'", "'rest'", "'ring'", "'rounded'", "'RS'", null, "'same'", 
+		"'sides'", "'skip'", "'skipped'", "'skipping'", "'slip'", "'slipping'", 
+		"'stacked'", "'staggered'", null, "'stretches'", "'the'", "'then'", "'thick'", 
+		null, "'to'", "'together'", "'turned'", "'turning'", "'turns'", "'until'", 
+		"'up'", "'weigh'", "'weight'", "'wide'", "'with'", "'within'", "'without'", 
+		"'working'", "'WS'", "'cm'", "'g'", "'m'", "'mm'", "'oz'", "'yd'"
 	};
 	private static readonly string[] _SymbolicNames = {
 		null, "WHITE_SPACE", "COMMENT", "PROSE", "PICTURE_ROW", "COMMA", "SEMICOLON", 
@@ -159,12 +159,13 @@ internal partial class TurnrowParser : Parser {
 		"LONGER", "MAKE", "MIRRORED", "MORE_WORD", "MOST", "MULTIPLE", "NEXT", 
 		"NOT", "ODD", "OF", "OFF", "ON", "ONE", "OPENS", "OPPOSITE", "ORDER", 
 		"OVER", "PER", "PICKED", "PICTURE", "PLACE", "PLAIN", "REMAIN", "REPEATS", 
-		"REST", "ROUNDED", "RS", "RUFFLE", "SAME", "SKIP_WORD", "SKIPPED", "SKIPPING", 
-		"SLIP", "SLIPPING", "STACKED", "STAGGERED", "STITCHES", "STRETCHES", "THE", 
-		"THEN", "THICK", "TIMES", "TO", "TOGETHER", "TURNED", "TURNING", "TURNS", 
-		"UNTIL", "UP", "WEIGH", "WEIGHT", "WIDE", "WITH", "WITHIN", "WITHOUT", 
-		"WORKING", "WS", "CM", "G", "M", "MM", "OZ", "YD", "WORD", "NUMBER", "FRACTION", 
-		"ORDINAL", "DOTTED", "QUOTED", "WRONG_COMMA", "WRONG_QUOTE", "JUNK"
+		"REST", "RING", "ROUNDED", "RS", "RUFFLE", "SAME", "SIDES", "SKIP_WORD", 
+		"SKIPPED", "SKIPPING", "SLIP", "SLIPPING", "STACKED", "STAGGERED", "STITCHES", 
+		"STRETCHES", "THE", "THEN", "THICK", "TIMES", "TO", "TOGETHER", "TURNED", 
+		"TURNING", "TURNS", "UNTIL", "UP", "WEIGH", "WEIGHT", "WIDE", "WITH", 
+		"WITHIN", "WITHOUT", "WORKING", "WS", "CM", "G", "M", "MM", "OZ", "YD", 
+		"WORD", "NUMBER", "FRACTION", "ORDINAL", "DOTTED", "QUOTED", "WRONG_COMMA", 
+		"WRONG_QUOTE", "JUNK"
 	};
 	public static readonly IVocabulary DefaultVocabulary = new Vocabulary(_LiteralNames, _SymbolicNames);
 
@@ -1023,7 +1024,6 @@ internal partial class TurnrowParser : Parser {
 			case ALL:
 			case ALONG:
 			case APART:
-			case ARE:
 			case BEFORE:
 			case BUT:
 			case CH:
@@ -1079,6 +1079,7 @@ internal partial class TurnrowParser : Parser {
 			case ROUNDED:
 			case RUFFLE:
 			case SAME:
+			case SIDES:
 			case SKIPPED:
 			case SKIPPING:
 			case SLIPPING:
@@ -1291,7 +1292,6 @@ internal partial class TurnrowParser : Parser {
 			case ALL:
 			case ALONG:
 			case APART:
-			case ARE:
 			case BEFORE:
 			case BUT:
 			case CH:
@@ -1347,6 +1347,7 @@ internal partial class TurnrowParser : Parser {
 			case ROUNDED:
 			case RUFFLE:
 			case SAME:
+			case SIDES:
 			case SKIPPED:
 			case SKIPPING:
 			case SLIPPING:
@@ -1436,7 +1437,6 @@ internal partial class TurnrowParser : Parser {
 				case ALL:
 				case ALONG:
 				case APART:
-				case ARE:
 				case BEFORE:
 				case BUT:
 				case CH:
@@ -1492,6 +1492,7 @@ internal partial class TurnrowParser : Parser {
 				case ROUNDED:
 				case RUFFLE:
 				case SAME:
+				case SIDES:
 				case SKIPPED:
 				case SKIPPING:
 				case SLIPPING:
@@ -1822,7 +1823,7 @@ internal partial class TurnrowParser : Parser {
 					State = 352;
 					_localctx.unitWord = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
-					if ( !(((((_la - 168)) & ~0x3f) == 0 && ((1L << (_la - 168)) & 27L) != 0)) ) {
+					if ( !(((((_la - 170)) & ~0x3f) == 0 && ((1L << (_la - 170)) & 27L) != 0)) ) {
 						_localctx.unitWord = ErrorHandler.RecoverInline(this);
 					}
 					else {
@@ -2451,7 +2452,6 @@ internal partial class TurnrowParser : Parser {
 			case ALL:
 			case ALONG:
 			case APART:
-			case ARE:
 			case BEFORE:
 			case BUT:
 			case CH:
@@ -2507,6 +2507,7 @@ internal partial class TurnrowParser : Parser {
 			case ROUNDED:
 			case RUFFLE:
 			case SAME:
+			case SIDES:
 			case SKIPPED:
 			case SKIPPING:
 			case SLIPPING:
@@ -2740,7 +2741,6 @@ internal partial class TurnrowParser : Parser {
 			case ALL:
 			case ALONG:
 			case APART:
-			case ARE:
 			case BEFORE:
 			case BUT:
 			case CH:
@@ -2796,6 +2796,7 @@ internal partial class TurnrowParser : Parser {
 			case ROUNDED:
 			case RUFFLE:
 			case SAME:
+			case SIDES:
 			case SKIPPED:
 			case SKIPPING:
 			case SLIPPING:
@@ -3786,7 +3787,6 @@ internal partial class TurnrowParser : Parser {
 			case ALL:
 			case ALONG:
 			case APART:
-			case ARE:
 			case BEFORE:
 			case BUT:
 			case CH:
@@ -3842,6 +3842,7 @@ internal partial class TurnrowParser : Parser {
 			case ROUNDED:
 			case RUFFLE:
 			case SAME:
+			case SIDES:
 			case SKIPPED:
 			case SKIPPING:
 			case SLIPPING:
@@ -4350,7 +4351,7 @@ internal partial class TurnrowParser : Parser {
 				State = 670;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127296L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611687599109704393L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 22634183383935L) != 0) );
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127296L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611687599109704425L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 90536733535935L) != 0) );
 			}
 		}
 		catch (RecognitionException re) {
@@ -4431,7 +4432,6 @@ internal partial class TurnrowParser : Parser {
 			case ALL:
 			case ALONG:
 			case APART:
-			case ARE:
 			case BEFORE:
 			case BUT:
 			case CH:
@@ -4487,6 +4487,7 @@ internal partial class TurnrowParser : Parser {
 			case ROUNDED:
 			case RUFFLE:
 			case SAME:
+			case SIDES:
 			case SKIPPED:
 			case SKIPPING:
 			case SLIPPING:
@@ -4586,7 +4587,7 @@ internal partial class TurnrowParser : Parser {
 				State = 679;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -35434594304L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611686499598076617L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 22634183515007L) != 0) );
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -35434594304L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611686499598076649L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 90536734060223L) != 0) );
 			State = 685;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
@@ -4678,19 +4679,27 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	internal partial class BeginLineContext : ParserRuleContext {
+		public IToken ring;
+		public CountContext chains;
+		public IToken bothSides;
 		public CountContext amount;
 		public ClaimContext claimed;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode BEGIN() { return GetToken(TurnrowParser.BEGIN, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode WITH() { return GetToken(TurnrowParser.WITH, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SIDES() { return GetToken(TurnrowParser.SIDES, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode OF() { return GetToken(TurnrowParser.OF, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public StitchesWordContext stitchesWord() {
 			return GetRuleContext<StitchesWordContext>(0);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode RING() { return GetToken(TurnrowParser.RING, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode BOTH() { return GetToken(TurnrowParser.BOTH, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public CountContext count() {
 			return GetRuleContext<CountContext>(0);
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public ClaimContext claim() {
 			return GetRuleContext<ClaimContext>(0);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CHAINS() { return GetToken(TurnrowParser.CHAINS, 0); }
 		public BeginLineContext(ParserRuleContext parent, int invokingState)
 			: base(parent, invokingState)
 		{
@@ -4710,350 +4719,41 @@ internal partial class TurnrowParser : Parser {
 			Match(BEGIN);
 			State = 695;
 			Match(WITH);
-			State = 696;
-			_localctx.amount = count();
-			State = 697;
-			stitchesWord();
-			State = 699;
-			ErrorHandler.Sync(this);
-			_la = TokenStream.LA(1);
-			if (_la==EQUALS) {
-				{
-				State = 698;
-				_localctx.claimed = claim();
-				}
-			}
-
-			}
-		}
-		catch (RecognitionException re) {
-			_localctx.exception = re;
-			ErrorHandler.ReportError(this, re);
-			ErrorHandler.Recover(this, re);
-		}
-		finally {
-			ExitRule();
-		}
-		return _localctx;
-	}
-
-	internal partial class ChainLineContext : ParserRuleContext {
-		public CountContext amount;
-		public ClaimContext claimed;
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CHAIN() { return GetToken(TurnrowParser.CHAIN, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public CountContext count() {
-			return GetRuleContext<CountContext>(0);
-		}
-		[System.Diagnostics.DebuggerNonUserCode] public ClaimContext claim() {
-			return GetRuleContext<ClaimContext>(0);
-		}
-		public ChainLineContext(ParserRuleContext parent, int invokingState)
-			: base(parent, invokingState)
-		{
-		}
-		public override int RuleIndex { get { return RULE_chainLine; } }
-	}
-
-	[RuleVersion(0)]
-	public ChainLineContext chainLine() {
-		ChainLineContext _localctx = new ChainLineContext(Context, State);
-		EnterRule(_localctx, 92, RULE_chainLine);
-		int _la;
-		try {
-			EnterOuterAlt(_localctx, 1);
-			{
-			State = 701;
-			Match(CHAIN);
-			State = 702;
-			_localctx.amount = count();
-			State = 704;
-			ErrorHandler.Sync(this);
-			_la = TokenStream.LA(1);
-			if (_la==EQUALS) {
-				{
-				State = 703;
-				_localctx.claimed = claim();
-				}
-			}
-
-			}
-		}
-		catch (RecognitionException re) {
-			_localctx.exception = re;
-			ErrorHandler.ReportError(this, re);
-			ErrorHandler.Recover(this, re);
-		}
-		finally {
-			ExitRule();
-		}
-		return _localctx;
-	}
-
-	internal partial class EdgeLineContext : ParserRuleContext {
-		public EdgeContext at;
-		public NameContext called;
-		public IToken end;
-		public IToken hand;
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FROM() { return GetToken(TurnrowParser.FROM, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode HERE() { return GetToken(TurnrowParser.HERE, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public EdgeContext edge() {
-			return GetRuleContext<EdgeContext>(0);
-		}
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode IS() { return GetToken(TurnrowParser.IS, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ARE() { return GetToken(TurnrowParser.ARE, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public NameContext name() {
-			return GetRuleContext<NameContext>(0);
-		}
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode BOTH() { return GetToken(TurnrowParser.BOTH, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EDGES() { return GetToken(TurnrowParser.EDGES, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EDGE() { return GetToken(TurnrowParser.EDGE, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode RIGHT() { return GetToken(TurnrowParser.RIGHT, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LEFT() { return GetToken(TurnrowParser.LEFT, 0); }
-		public EdgeLineContext(ParserRuleContext parent, int invokingState)
-			: base(parent, invokingState)
-		{
-		}
-		public override int RuleIndex { get { return RULE_edgeLine; } }
-	}
-
-	[RuleVersion(0)]
-	public EdgeLineContext edgeLine() {
-		EdgeLineContext _localctx = new EdgeLineContext(Context, State);
-		EnterRule(_localctx, 94, RULE_edgeLine);
-		int _la;
-		try {
-			State = 720;
+			State = 712;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
-			case FROM:
-				EnterOuterAlt(_localctx, 1);
+			case RING:
 				{
-				State = 706;
-				Match(FROM);
-				State = 707;
-				Match(HERE);
-				State = 708;
-				_localctx.at = edge();
-				State = 709;
+				State = 696;
+				_localctx.ring = Match(RING);
+				State = 701;
+				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if ( !(_la==ARE || _la==IS) ) {
-				ErrorHandler.RecoverInline(this);
+				if (_la==OF) {
+					{
+					State = 697;
+					Match(OF);
+					State = 698;
+					_localctx.chains = count();
+					State = 699;
+					Match(CHAINS);
+					}
 				}
-				else {
-					ErrorHandler.ReportMatch(this);
-				    Consume();
-				}
-				State = 710;
-				_localctx.called = name();
+
 				}
 				break;
 			case BOTH:
-			case LEFT:
-			case RIGHT:
-				EnterOuterAlt(_localctx, 2);
 				{
-				State = 716;
-				ErrorHandler.Sync(this);
-				switch (TokenStream.LA(1)) {
-				case BOTH:
-					{
-					State = 712;
-					Match(BOTH);
-					State = 713;
-					_localctx.end = Match(EDGES);
-					}
-					break;
-				case LEFT:
-				case RIGHT:
-					{
-					State = 714;
-					_localctx.hand = TokenStream.LT(1);
-					_la = TokenStream.LA(1);
-					if ( !(_la==LEFT || _la==RIGHT) ) {
-						_localctx.hand = ErrorHandler.RecoverInline(this);
-					}
-					else {
-						ErrorHandler.ReportMatch(this);
-					    Consume();
-					}
-					State = 715;
-					_localctx.end = Match(EDGE);
-					}
-					break;
-				default:
-					throw new NoViableAltException(this);
-				}
-				State = 718;
-				_la = TokenStream.LA(1);
-				if ( !(_la==ARE || _la==IS) ) {
-				ErrorHandler.RecoverInline(this);
-				}
-				else {
-					ErrorHandler.ReportMatch(this);
-				    Consume();
-				}
-				State = 719;
-				_localctx.called = name();
-				}
-				break;
-			default:
-				throw new NoViableAltException(this);
-			}
-		}
-		catch (RecognitionException re) {
-			_localctx.exception = re;
-			ErrorHandler.ReportError(this, re);
-			ErrorHandler.Recover(this, re);
-		}
-		finally {
-			ExitRule();
-		}
-		return _localctx;
-	}
-
-	internal partial class MarkLineContext : ParserRuleContext {
-		public NameContext called;
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode MARK() { return GetToken(TurnrowParser.MARK, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode NEXT() { return GetToken(TurnrowParser.NEXT, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ROW() { return GetToken(TurnrowParser.ROW, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public NameContext name() {
-			return GetRuleContext<NameContext>(0);
-		}
-		public MarkLineContext(ParserRuleContext parent, int invokingState)
-			: base(parent, invokingState)
-		{
-		}
-		public override int RuleIndex { get { return RULE_markLine; } }
-	}
-
-	[RuleVersion(0)]
-	public MarkLineContext markLine() {
-		MarkLineContext _localctx = new MarkLineContext(Context, State);
-		EnterRule(_localctx, 96, RULE_markLine);
-		try {
-			EnterOuterAlt(_localctx, 1);
-			{
-			State = 722;
-			Match(MARK);
-			State = 723;
-			Match(NEXT);
-			State = 724;
-			Match(ROW);
-			State = 725;
-			_localctx.called = name();
-			}
-		}
-		catch (RecognitionException re) {
-			_localctx.exception = re;
-			ErrorHandler.ReportError(this, re);
-			ErrorHandler.Recover(this, re);
-		}
-		finally {
-			ExitRule();
-		}
-		return _localctx;
-	}
-
-	internal partial class DivideLineContext : ParserRuleContext {
-		public DividePartContext _dividePart;
-		public IList<DividePartContext> _parts = new List<DividePartContext>();
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode DIVIDE() { return GetToken(TurnrowParser.DIVIDE, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COLON() { return GetToken(TurnrowParser.COLON, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public DividePartContext[] dividePart() {
-			return GetRuleContexts<DividePartContext>();
-		}
-		[System.Diagnostics.DebuggerNonUserCode] public DividePartContext dividePart(int i) {
-			return GetRuleContext<DividePartContext>(i);
-		}
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode[] COMMA() { return GetTokens(TurnrowParser.COMMA); }
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COMMA(int i) {
-			return GetToken(TurnrowParser.COMMA, i);
-		}
-		public DivideLineContext(ParserRuleContext parent, int invokingState)
-			: base(parent, invokingState)
-		{
-		}
-		public override int RuleIndex { get { return RULE_divideLine; } }
-	}
-
-	[RuleVersion(0)]
-	public DivideLineContext divideLine() {
-		DivideLineContext _localctx = new DivideLineContext(Context, State);
-		EnterRule(_localctx, 98, RULE_divideLine);
-		int _la;
-		try {
-			EnterOuterAlt(_localctx, 1);
-			{
-			State = 727;
-			Match(DIVIDE);
-			State = 728;
-			Match(COLON);
-			State = 729;
-			_localctx._dividePart = dividePart();
-			_localctx._parts.Add(_localctx._dividePart);
-			State = 734;
-			ErrorHandler.Sync(this);
-			_la = TokenStream.LA(1);
-			while (_la==COMMA) {
-				{
-				{
-				State = 730;
-				Match(COMMA);
-				State = 731;
-				_localctx._dividePart = dividePart();
-				_localctx._parts.Add(_localctx._dividePart);
-				}
-				}
-				State = 736;
-				ErrorHandler.Sync(this);
-				_la = TokenStream.LA(1);
-			}
-			}
-		}
-		catch (RecognitionException re) {
-			_localctx.exception = re;
-			ErrorHandler.ReportError(this, re);
-			ErrorHandler.Recover(this, re);
-		}
-		finally {
-			ExitRule();
-		}
-		return _localctx;
-	}
-
-	internal partial class DividePartContext : ParserRuleContext {
-		public CountContext amount;
-		public NameContext called;
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SKIP_WORD() { return GetToken(TurnrowParser.SKIP_WORD, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public CountContext count() {
-			return GetRuleContext<CountContext>(0);
-		}
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FOR() { return GetToken(TurnrowParser.FOR, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public NameContext name() {
-			return GetRuleContext<NameContext>(0);
-		}
-		public DividePartContext(ParserRuleContext parent, int invokingState)
-			: base(parent, invokingState)
-		{
-		}
-		public override int RuleIndex { get { return RULE_dividePart; } }
-	}
-
-	[RuleVersion(0)]
-	public DividePartContext dividePart() {
-		DividePartContext _localctx = new DividePartContext(Context, State);
-		EnterRule(_localctx, 100, RULE_dividePart);
-		try {
-			State = 743;
-			ErrorHandler.Sync(this);
-			switch (TokenStream.LA(1)) {
-			case SKIP_WORD:
-				EnterOuterAlt(_localctx, 1);
-				{
-				State = 737;
-				Match(SKIP_WORD);
-				State = 738;
+				State = 703;
+				_localctx.bothSides = Match(BOTH);
+				State = 704;
+				Match(SIDES);
+				State = 705;
+				Match(OF);
+				State = 706;
 				_localctx.amount = count();
+				State = 707;
+				stitchesWord();
 				}
 				break;
 			case OPEN:
@@ -5104,7 +4804,6 @@ internal partial class TurnrowParser : Parser {
 			case ALL:
 			case ALONG:
 			case APART:
-			case ARE:
 			case BEFORE:
 			case BUT:
 			case CH:
@@ -5160,6 +4859,486 @@ internal partial class TurnrowParser : Parser {
 			case ROUNDED:
 			case RUFFLE:
 			case SAME:
+			case SIDES:
+			case SKIPPED:
+			case SKIPPING:
+			case SLIPPING:
+			case STACKED:
+			case STAGGERED:
+			case STRETCHES:
+			case THEN:
+			case THICK:
+			case TIMES:
+			case TURNED:
+			case TURNING:
+			case TURNS:
+			case UP:
+			case WEIGH:
+			case WEIGHT:
+			case WIDE:
+			case WITHIN:
+			case WORKING:
+			case G:
+			case OZ:
+			case WORD:
+			case NUMBER:
+			case FRACTION:
+				{
+				State = 709;
+				_localctx.amount = count();
+				State = 710;
+				stitchesWord();
+				}
+				break;
+			default:
+				throw new NoViableAltException(this);
+			}
+			State = 715;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			if (_la==EQUALS) {
+				{
+				State = 714;
+				_localctx.claimed = claim();
+				}
+			}
+
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class ChainLineContext : ParserRuleContext {
+		public CountContext amount;
+		public ClaimContext claimed;
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CHAIN() { return GetToken(TurnrowParser.CHAIN, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public CountContext count() {
+			return GetRuleContext<CountContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ClaimContext claim() {
+			return GetRuleContext<ClaimContext>(0);
+		}
+		public ChainLineContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_chainLine; } }
+	}
+
+	[RuleVersion(0)]
+	public ChainLineContext chainLine() {
+		ChainLineContext _localctx = new ChainLineContext(Context, State);
+		EnterRule(_localctx, 92, RULE_chainLine);
+		int _la;
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 717;
+			Match(CHAIN);
+			State = 718;
+			_localctx.amount = count();
+			State = 720;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			if (_la==EQUALS) {
+				{
+				State = 719;
+				_localctx.claimed = claim();
+				}
+			}
+
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class EdgeLineContext : ParserRuleContext {
+		public EdgeContext at;
+		public NameContext called;
+		public IToken end;
+		public IToken hand;
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FROM() { return GetToken(TurnrowParser.FROM, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode HERE() { return GetToken(TurnrowParser.HERE, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public EdgeContext edge() {
+			return GetRuleContext<EdgeContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode IS() { return GetToken(TurnrowParser.IS, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ARE() { return GetToken(TurnrowParser.ARE, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public NameContext name() {
+			return GetRuleContext<NameContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode BOTH() { return GetToken(TurnrowParser.BOTH, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EDGES() { return GetToken(TurnrowParser.EDGES, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EDGE() { return GetToken(TurnrowParser.EDGE, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode RIGHT() { return GetToken(TurnrowParser.RIGHT, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LEFT() { return GetToken(TurnrowParser.LEFT, 0); }
+		public EdgeLineContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_edgeLine; } }
+	}
+
+	[RuleVersion(0)]
+	public EdgeLineContext edgeLine() {
+		EdgeLineContext _localctx = new EdgeLineContext(Context, State);
+		EnterRule(_localctx, 94, RULE_edgeLine);
+		int _la;
+		try {
+			State = 736;
+			ErrorHandler.Sync(this);
+			switch (TokenStream.LA(1)) {
+			case FROM:
+				EnterOuterAlt(_localctx, 1);
+				{
+				State = 722;
+				Match(FROM);
+				State = 723;
+				Match(HERE);
+				State = 724;
+				_localctx.at = edge();
+				State = 725;
+				_la = TokenStream.LA(1);
+				if ( !(_la==ARE || _la==IS) ) {
+				ErrorHandler.RecoverInline(this);
+				}
+				else {
+					ErrorHandler.ReportMatch(this);
+				    Consume();
+				}
+				State = 726;
+				_localctx.called = name();
+				}
+				break;
+			case BOTH:
+			case LEFT:
+			case RIGHT:
+				EnterOuterAlt(_localctx, 2);
+				{
+				State = 732;
+				ErrorHandler.Sync(this);
+				switch (TokenStream.LA(1)) {
+				case BOTH:
+					{
+					State = 728;
+					Match(BOTH);
+					State = 729;
+					_localctx.end = Match(EDGES);
+					}
+					break;
+				case LEFT:
+				case RIGHT:
+					{
+					State = 730;
+					_localctx.hand = TokenStream.LT(1);
+					_la = TokenStream.LA(1);
+					if ( !(_la==LEFT || _la==RIGHT) ) {
+						_localctx.hand = ErrorHandler.RecoverInline(this);
+					}
+					else {
+						ErrorHandler.ReportMatch(this);
+					    Consume();
+					}
+					State = 731;
+					_localctx.end = Match(EDGE);
+					}
+					break;
+				default:
+					throw new NoViableAltException(this);
+				}
+				State = 734;
+				_la = TokenStream.LA(1);
+				if ( !(_la==ARE || _la==IS) ) {
+				ErrorHandler.RecoverInline(this);
+				}
+				else {
+					ErrorHandler.ReportMatch(this);
+				    Consume();
+				}
+				State = 735;
+				_localctx.called = name();
+				}
+				break;
+			default:
+				throw new NoViableAltException(this);
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class MarkLineContext : ParserRuleContext {
+		public NameContext called;
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode MARK() { return GetToken(TurnrowParser.MARK, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode NEXT() { return GetToken(TurnrowParser.NEXT, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ROW() { return GetToken(TurnrowParser.ROW, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public NameContext name() {
+			return GetRuleContext<NameContext>(0);
+		}
+		public MarkLineContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_markLine; } }
+	}
+
+	[RuleVersion(0)]
+	public MarkLineContext markLine() {
+		MarkLineContext _localctx = new MarkLineContext(Context, State);
+		EnterRule(_localctx, 96, RULE_markLine);
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 738;
+			Match(MARK);
+			State = 739;
+			Match(NEXT);
+			State = 740;
+			Match(ROW);
+			State = 741;
+			_localctx.called = name();
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class DivideLineContext : ParserRuleContext {
+		public DividePartContext _dividePart;
+		public IList<DividePartContext> _parts = new List<DividePartContext>();
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode DIVIDE() { return GetToken(TurnrowParser.DIVIDE, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COLON() { return GetToken(TurnrowParser.COLON, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public DividePartContext[] dividePart() {
+			return GetRuleContexts<DividePartContext>();
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public DividePartContext dividePart(int i) {
+			return GetRuleContext<DividePartContext>(i);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode[] COMMA() { return GetTokens(TurnrowParser.COMMA); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COMMA(int i) {
+			return GetToken(TurnrowParser.COMMA, i);
+		}
+		public DivideLineContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_divideLine; } }
+	}
+
+	[RuleVersion(0)]
+	public DivideLineContext divideLine() {
+		DivideLineContext _localctx = new DivideLineContext(Context, State);
+		EnterRule(_localctx, 98, RULE_divideLine);
+		int _la;
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 743;
+			Match(DIVIDE);
+			State = 744;
+			Match(COLON);
+			State = 745;
+			_localctx._dividePart = dividePart();
+			_localctx._parts.Add(_localctx._dividePart);
+			State = 750;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			while (_la==COMMA) {
+				{
+				{
+				State = 746;
+				Match(COMMA);
+				State = 747;
+				_localctx._dividePart = dividePart();
+				_localctx._parts.Add(_localctx._dividePart);
+				}
+				}
+				State = 752;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+			}
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class DividePartContext : ParserRuleContext {
+		public CountContext amount;
+		public NameContext called;
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SKIP_WORD() { return GetToken(TurnrowParser.SKIP_WORD, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public CountContext count() {
+			return GetRuleContext<CountContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FOR() { return GetToken(TurnrowParser.FOR, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public NameContext name() {
+			return GetRuleContext<NameContext>(0);
+		}
+		public DividePartContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_dividePart; } }
+	}
+
+	[RuleVersion(0)]
+	public DividePartContext dividePart() {
+		DividePartContext _localctx = new DividePartContext(Context, State);
+		EnterRule(_localctx, 100, RULE_dividePart);
+		try {
+			State = 759;
+			ErrorHandler.Sync(this);
+			switch (TokenStream.LA(1)) {
+			case SKIP_WORD:
+				EnterOuterAlt(_localctx, 1);
+				{
+				State = 753;
+				Match(SKIP_WORD);
+				State = 754;
+				_localctx.amount = count();
+				}
+				break;
+			case OPEN:
+			case ACCEPT:
+			case ADD:
+			case BEGIN:
+			case BODY:
+			case CHAIN:
+			case CLAIMS:
+			case COUNT:
+			case DIVIDE:
+			case EASE:
+			case EXPECT:
+			case FASTEN:
+			case FINISHED:
+			case FLOATS:
+			case FROM:
+			case GAUGE:
+			case HOOK:
+			case KEY:
+			case LEFT:
+			case MADE:
+			case MARK:
+			case MEASURE:
+			case NOTATION:
+			case NOTION:
+			case PATTERN:
+			case PIECE:
+			case REPEAT:
+			case RIGHT:
+			case SEAM:
+			case SHAPE:
+			case SIZES:
+			case SKILL:
+			case SOLID:
+			case STITCH:
+			case STRAIGHT:
+			case STRIPES:
+			case SWATCH:
+			case TERMS:
+			case TURN:
+			case USE:
+			case VERSION:
+			case WEARER:
+			case WEAVE:
+			case YARN:
+			case AFTER:
+			case ALL:
+			case ALONG:
+			case APART:
+			case BEFORE:
+			case BUT:
+			case CH:
+			case CHAINS:
+			case CORNER:
+			case COUNTS:
+			case CUP:
+			case DOES:
+			case DOWN:
+			case EACH:
+			case EASING:
+			case EDGE:
+			case EDGES:
+			case END:
+			case ENDS:
+			case EVEN:
+			case EVERY:
+			case EXTRA:
+			case FACING:
+			case FLAT:
+			case FOUNDATION:
+			case HERE:
+			case HIGH:
+			case IS:
+			case LATER:
+			case LEAST:
+			case LESS:
+			case LIE:
+			case LONGER:
+			case MAKE:
+			case MIRRORED:
+			case MORE_WORD:
+			case MOST:
+			case MULTIPLE:
+			case NEXT:
+			case NOT:
+			case ODD:
+			case OF:
+			case OFF:
+			case ON:
+			case ONE:
+			case OPENS:
+			case OPPOSITE:
+			case ORDER:
+			case OVER:
+			case PICKED:
+			case PICTURE:
+			case PLACE:
+			case PLAIN:
+			case REMAIN:
+			case REPEATS:
+			case REST:
+			case ROUNDED:
+			case RUFFLE:
+			case SAME:
+			case SIDES:
 			case SKIPPED:
 			case SKIPPING:
 			case SLIPPING:
@@ -5185,11 +5364,11 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 739;
+				State = 755;
 				_localctx.amount = count();
-				State = 740;
+				State = 756;
 				Match(FOR);
-				State = 741;
+				State = 757;
 				_localctx.called = name();
 				}
 				break;
@@ -5225,9 +5404,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 745;
+			State = 761;
 			Match(FASTEN);
-			State = 746;
+			State = 762;
 			Match(OFF);
 			}
 		}
@@ -5260,11 +5439,11 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 748;
+			State = 764;
 			Match(WEAVE);
-			State = 749;
+			State = 765;
 			Match(IN);
-			State = 750;
+			State = 766;
 			Match(ENDS);
 			}
 		}
@@ -5299,9 +5478,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 752;
+			State = 768;
 			Match(WITH);
-			State = 753;
+			State = 769;
 			_localctx.yarn = name();
 			}
 		}
@@ -5346,27 +5525,27 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 755;
+			State = 771;
 			Match(STRIPES);
-			State = 756;
+			State = 772;
 			Match(ARE);
-			State = 757;
+			State = 773;
 			_localctx._stripe = stripe();
 			_localctx._parts.Add(_localctx._stripe);
-			State = 762;
+			State = 778;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 758;
+				State = 774;
 				Match(COMMA);
-				State = 759;
+				State = 775;
 				_localctx._stripe = stripe();
 				_localctx._parts.Add(_localctx._stripe);
 				}
 				}
-				State = 764;
+				State = 780;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -5409,11 +5588,11 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 765;
+			State = 781;
 			_localctx.yarn = name();
-			State = 766;
+			State = 782;
 			_localctx.rows = count();
-			State = 767;
+			State = 783;
 			rowsWord();
 			}
 		}
@@ -5453,15 +5632,15 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 769;
+			State = 785;
 			Match(FLOATS);
-			State = 770;
+			State = 786;
 			Match(AT);
-			State = 771;
+			State = 787;
 			Match(MOST);
-			State = 772;
+			State = 788;
 			_localctx.most = number();
-			State = 773;
+			State = 789;
 			stitchesWord();
 			}
 		}
@@ -5510,38 +5689,38 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 775;
+			State = 791;
 			Match(ROW);
-			State = 777;
+			State = 793;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127040L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611687601257188041L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 128187299650431L) != 0)) {
+			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127040L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611687601257188073L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 512749198601919L) != 0)) {
 				{
-				State = 776;
+				State = 792;
 				_localctx.from = count();
 				}
 			}
 
-			State = 780;
+			State = 796;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==RS || _la==WS) {
 				{
-				State = 779;
+				State = 795;
 				_localctx.facing = side();
 				}
 			}
 
-			State = 782;
+			State = 798;
 			Match(COLON);
-			State = 783;
+			State = 799;
 			_localctx.words = items();
-			State = 785;
+			State = 801;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 784;
+				State = 800;
 				_localctx.claimed = claim();
 				}
 			}
@@ -5560,14 +5739,23 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	internal partial class RowsLineContext : ParserRuleContext {
+		public NameContext way;
+		public NameContext also;
 		public CountContext from;
 		public CountContext to;
 		public SideContext facing;
 		public ItemsContext words;
 		public ClaimContext claimed;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ROWS() { return GetToken(TurnrowParser.ROWS, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ARE() { return GetToken(TurnrowParser.ARE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TO() { return GetToken(TurnrowParser.TO, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COLON() { return GetToken(TurnrowParser.COLON, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public NameContext[] name() {
+			return GetRuleContexts<NameContext>();
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public NameContext name(int i) {
+			return GetRuleContext<NameContext>(i);
+		}
 		[System.Diagnostics.DebuggerNonUserCode] public CountContext[] count() {
 			return GetRuleContexts<CountContext>();
 		}
@@ -5577,6 +5765,7 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ItemsContext items() {
 			return GetRuleContext<ItemsContext>(0);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AND() { return GetToken(TurnrowParser.AND, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public SideContext side() {
 			return GetRuleContext<SideContext>(0);
 		}
@@ -5598,38 +5787,194 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 787;
+			State = 803;
 			Match(ROWS);
-			State = 788;
-			_localctx.from = count();
-			State = 789;
-			Match(TO);
-			State = 790;
-			_localctx.to = count();
-			State = 792;
+			State = 821;
 			ErrorHandler.Sync(this);
-			_la = TokenStream.LA(1);
-			if (_la==RS || _la==WS) {
+			switch (TokenStream.LA(1)) {
+			case ARE:
 				{
-				State = 791;
-				_localctx.facing = side();
+				State = 804;
+				Match(ARE);
+				State = 805;
+				_localctx.way = name();
+				State = 808;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				if (_la==AND) {
+					{
+					State = 806;
+					Match(AND);
+					State = 807;
+					_localctx.also = name();
+					}
 				}
-			}
 
-			State = 794;
-			Match(COLON);
-			State = 795;
-			_localctx.words = items();
-			State = 797;
-			ErrorHandler.Sync(this);
-			_la = TokenStream.LA(1);
-			if (_la==EQUALS) {
+				}
+				break;
+			case OPEN:
+			case ACCEPT:
+			case ADD:
+			case BEGIN:
+			case BODY:
+			case CHAIN:
+			case CLAIMS:
+			case COUNT:
+			case DIVIDE:
+			case EASE:
+			case EXPECT:
+			case FASTEN:
+			case FINISHED:
+			case FLOATS:
+			case FROM:
+			case GAUGE:
+			case HOOK:
+			case KEY:
+			case LEFT:
+			case MADE:
+			case MARK:
+			case MEASURE:
+			case NOTATION:
+			case NOTION:
+			case PATTERN:
+			case PIECE:
+			case REPEAT:
+			case RIGHT:
+			case SEAM:
+			case SHAPE:
+			case SIZES:
+			case SKILL:
+			case SOLID:
+			case STITCH:
+			case STRAIGHT:
+			case STRIPES:
+			case SWATCH:
+			case TERMS:
+			case TURN:
+			case USE:
+			case VERSION:
+			case WEARER:
+			case WEAVE:
+			case YARN:
+			case AFTER:
+			case ALL:
+			case ALONG:
+			case APART:
+			case BEFORE:
+			case BUT:
+			case CH:
+			case CHAINS:
+			case CORNER:
+			case COUNTS:
+			case CUP:
+			case DOES:
+			case DOWN:
+			case EACH:
+			case EASING:
+			case EDGE:
+			case EDGES:
+			case END:
+			case ENDS:
+			case EVEN:
+			case EVERY:
+			case EXTRA:
+			case FACING:
+			case FLAT:
+			case FOUNDATION:
+			case HERE:
+			case HIGH:
+			case IS:
+			case LATER:
+			case LEAST:
+			case LESS:
+			case LIE:
+			case LONGER:
+			case MAKE:
+			case MIRRORED:
+			case MORE_WORD:
+			case MOST:
+			case MULTIPLE:
+			case NEXT:
+			case NOT:
+			case ODD:
+			case OF:
+			case OFF:
+			case ON:
+			case ONE:
+			case OPENS:
+			case OPPOSITE:
+			case ORDER:
+			case OVER:
+			case PICKED:
+			case PICTURE:
+			case PLACE:
+			case PLAIN:
+			case REMAIN:
+			case REPEATS:
+			case REST:
+			case ROUNDED:
+			case RUFFLE:
+			case SAME:
+			case SIDES:
+			case SKIPPED:
+			case SKIPPING:
+			case SLIPPING:
+			case STACKED:
+			case STAGGERED:
+			case STRETCHES:
+			case THEN:
+			case THICK:
+			case TIMES:
+			case TURNED:
+			case TURNING:
+			case TURNS:
+			case UP:
+			case WEIGH:
+			case WEIGHT:
+			case WIDE:
+			case WITHIN:
+			case WORKING:
+			case G:
+			case OZ:
+			case WORD:
+			case NUMBER:
+			case FRACTION:
 				{
-				State = 796;
-				_localctx.claimed = claim();
+				State = 810;
+				_localctx.from = count();
+				State = 811;
+				Match(TO);
+				State = 812;
+				_localctx.to = count();
+				State = 814;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				if (_la==RS || _la==WS) {
+					{
+					State = 813;
+					_localctx.facing = side();
+					}
 				}
-			}
 
+				State = 816;
+				Match(COLON);
+				State = 817;
+				_localctx.words = items();
+				State = 819;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				if (_la==EQUALS) {
+					{
+					State = 818;
+					_localctx.claimed = claim();
+					}
+				}
+
+				}
+				break;
+			default:
+				throw new NoViableAltException(this);
+			}
 			}
 		}
 		catch (RecognitionException re) {
@@ -5671,23 +6016,23 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 799;
+			State = 823;
 			_localctx._item = item();
 			_localctx._each.Add(_localctx._item);
-			State = 804;
+			State = 828;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 800;
+				State = 824;
 				Match(COMMA);
-				State = 801;
+				State = 825;
 				_localctx._item = item();
 				_localctx._each.Add(_localctx._item);
 				}
 				}
-				State = 806;
+				State = 830;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -5789,19 +6134,19 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 120, RULE_item);
 		int _la;
 		try {
-			State = 887;
+			State = 911;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case OPEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 807;
+				State = 831;
 				Match(OPEN);
-				State = 808;
+				State = 832;
 				_localctx.inside = items();
-				State = 809;
+				State = 833;
 				Match(CLOSE);
-				State = 815;
+				State = 839;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case OPEN:
@@ -5852,7 +6197,6 @@ internal partial class TurnrowParser : Parser {
 				case ALL:
 				case ALONG:
 				case APART:
-				case ARE:
 				case BEFORE:
 				case BUT:
 				case CH:
@@ -5908,6 +6252,7 @@ internal partial class TurnrowParser : Parser {
 				case ROUNDED:
 				case RUFFLE:
 				case SAME:
+				case SIDES:
 				case SKIPPED:
 				case SKIPPING:
 				case SLIPPING:
@@ -5932,9 +6277,9 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 810;
+					State = 834;
 					_localctx.amount = count();
-					State = 811;
+					State = 835;
 					_localctx.end = Match(TIMES);
 					}
 					break;
@@ -5943,13 +6288,13 @@ internal partial class TurnrowParser : Parser {
 				case TO:
 				case UNTIL:
 					{
-					State = 813;
+					State = 837;
 					_localctx.far = reach();
 					}
 					break;
 				case TOGETHER:
 					{
-					State = 814;
+					State = 838;
 					_localctx.joined = Match(TOGETHER);
 					}
 					break;
@@ -5962,12 +6307,12 @@ internal partial class TurnrowParser : Parser {
 				default:
 					break;
 				}
-				State = 818;
+				State = 842;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 817;
+					State = 841;
 					_localctx.at = place();
 					}
 				}
@@ -5977,14 +6322,14 @@ internal partial class TurnrowParser : Parser {
 			case SKIP_WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 820;
+				State = 844;
 				Match(SKIP_WORD);
-				State = 822;
+				State = 846;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127040L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611687601257188041L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 128187299650431L) != 0)) {
+				if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127040L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611687601257188073L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 512749198601919L) != 0)) {
 					{
-					State = 821;
+					State = 845;
 					_localctx.amount = count();
 					}
 				}
@@ -5994,27 +6339,27 @@ internal partial class TurnrowParser : Parser {
 			case SLIP:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 824;
+				State = 848;
 				Match(SLIP);
-				State = 825;
+				State = 849;
 				Match(OVER);
-				State = 826;
+				State = 850;
 				_localctx.amount = count();
 				}
 				break;
 			case LEAVE:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 827;
+				State = 851;
 				Match(LEAVE);
-				State = 831;
+				State = 855;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case THE:
 					{
-					State = 828;
+					State = 852;
 					Match(THE);
-					State = 829;
+					State = 853;
 					Match(REST);
 					}
 					break;
@@ -6066,7 +6411,6 @@ internal partial class TurnrowParser : Parser {
 				case ALL:
 				case ALONG:
 				case APART:
-				case ARE:
 				case BEFORE:
 				case BUT:
 				case CH:
@@ -6122,6 +6466,7 @@ internal partial class TurnrowParser : Parser {
 				case ROUNDED:
 				case RUFFLE:
 				case SAME:
+				case SIDES:
 				case SKIPPED:
 				case SKIPPING:
 				case SLIPPING:
@@ -6146,21 +6491,21 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 830;
+					State = 854;
 					_localctx.amount = count();
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 835;
+				State = 859;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FOR) {
 					{
-					State = 833;
+					State = 857;
 					Match(FOR);
-					State = 834;
+					State = 858;
 					_localctx.later = Match(LATER);
 					}
 				}
@@ -6170,31 +6515,31 @@ internal partial class TurnrowParser : Parser {
 			case HOLD:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 837;
+				State = 861;
 				Match(HOLD);
-				State = 838;
+				State = 862;
 				_localctx.amount = count();
-				State = 839;
+				State = 863;
 				Match(FOR);
-				State = 840;
+				State = 864;
 				_localctx.called = name();
 				}
 				break;
 			case BRIDGE:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 842;
+				State = 866;
 				Match(BRIDGE);
-				State = 843;
+				State = 867;
 				_localctx.amount = count();
-				State = 846;
+				State = 870;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FOR) {
 					{
-					State = 844;
+					State = 868;
 					Match(FOR);
-					State = 845;
+					State = 869;
 					_localctx.called = name();
 					}
 				}
@@ -6204,9 +6549,9 @@ internal partial class TurnrowParser : Parser {
 			case WITH:
 				EnterOuterAlt(_localctx, 7);
 				{
-				State = 848;
+				State = 872;
 				Match(WITH);
-				State = 849;
+				State = 873;
 				_localctx.yarn = name();
 				}
 				break;
@@ -6257,7 +6602,6 @@ internal partial class TurnrowParser : Parser {
 			case ALL:
 			case ALONG:
 			case APART:
-			case ARE:
 			case AT:
 			case BEFORE:
 			case BUT:
@@ -6316,6 +6660,7 @@ internal partial class TurnrowParser : Parser {
 			case ROUNDED:
 			case RUFFLE:
 			case SAME:
+			case SIDES:
 			case SKIPPED:
 			case SKIPPING:
 			case SLIPPING:
@@ -6341,17 +6686,17 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 8);
 				{
-				State = 851;
+				State = 875;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==NUMBER || _la==FRACTION) {
 					{
-					State = 850;
+					State = 874;
 					_localctx.before = list();
 					}
 				}
 
-				State = 882;
+				State = 906;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ACCEPT:
@@ -6401,7 +6746,6 @@ internal partial class TurnrowParser : Parser {
 				case ALL:
 				case ALONG:
 				case APART:
-				case ARE:
 				case BEFORE:
 				case BUT:
 				case CH:
@@ -6457,6 +6801,7 @@ internal partial class TurnrowParser : Parser {
 				case ROUNDED:
 				case RUFFLE:
 				case SAME:
+				case SIDES:
 				case SKIPPED:
 				case SKIPPING:
 				case SLIPPING:
@@ -6479,35 +6824,35 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case WORD:
 					{
-					State = 854;
+					State = 878;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 853;
+						State = 877;
 						_localctx._name = name();
 						_localctx._words.Add(_localctx._name);
 						}
 						}
-						State = 856;
+						State = 880;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127296L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611687601257188041L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 22634183383935L) != 0) );
-					State = 875;
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127296L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611687601257188073L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 90536733535935L) != 0) );
+					State = 899;
 					ErrorHandler.Sync(this);
 					switch (TokenStream.LA(1)) {
 					case DEC:
 					case INC:
 						{
-						State = 858;
+						State = 882;
 						_localctx.changed = change();
-						State = 860;
+						State = 884;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-						if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127040L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 9223368871195175663L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 256375152948991L) != 0)) {
+						if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127040L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 9223368871195175599L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 1025500611796351L) != 0)) {
 							{
-							State = 859;
+							State = 883;
 							_localctx.changedBy = changeAmount();
 							}
 						}
@@ -6525,14 +6870,14 @@ internal partial class TurnrowParser : Parser {
 					case NUMBER:
 					case FRACTION:
 						{
-						State = 862;
+						State = 886;
 						_localctx.worked = stitchAmount();
-						State = 864;
+						State = 888;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 						if (_la==WITH) {
 							{
-							State = 863;
+							State = 887;
 							_localctx.spread = spreading();
 							}
 						}
@@ -6541,41 +6886,41 @@ internal partial class TurnrowParser : Parser {
 						break;
 					case WITH:
 						{
-						State = 866;
+						State = 890;
 						_localctx.spread = spreading();
 						}
 						break;
 					case AT:
 						{
-						State = 867;
+						State = 891;
 						_localctx.ends = atEachEnd();
 						}
 						break;
 					case TOGETHER:
 						{
-						State = 868;
+						State = 892;
 						_localctx.joined = Match(TOGETHER);
 						}
 						break;
 					case ORDINAL:
 						{
-						State = 869;
+						State = 893;
 						_localctx.nth = Match(ORDINAL);
-						State = 871;
+						State = 895;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 						do {
 							{
 							{
-							State = 870;
+							State = 894;
 							_localctx._name = name();
 							_localctx._of.Add(_localctx._name);
 							}
 							}
-							State = 873;
+							State = 897;
 							ErrorHandler.Sync(this);
 							_la = TokenStream.LA(1);
-						} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127296L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611687601257188041L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 22634183383935L) != 0) );
+						} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127296L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611687601257188073L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 90536733535935L) != 0) );
 						}
 						break;
 					case Eof:
@@ -6592,14 +6937,14 @@ internal partial class TurnrowParser : Parser {
 				case DEC:
 				case INC:
 					{
-					State = 877;
+					State = 901;
 					_localctx.changed = change();
-					State = 879;
+					State = 903;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-					if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127040L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 9223368871195175663L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 256375152948991L) != 0)) {
+					if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127040L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 9223368871195175599L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 1025500611796351L) != 0)) {
 						{
-						State = 878;
+						State = 902;
 						_localctx.changedBy = changeAmount();
 						}
 					}
@@ -6608,19 +6953,19 @@ internal partial class TurnrowParser : Parser {
 					break;
 				case AT:
 					{
-					State = 881;
+					State = 905;
 					_localctx.ends = atEachEnd();
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 885;
+				State = 909;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 884;
+					State = 908;
 					_localctx.at = place();
 					}
 				}
@@ -6670,19 +7015,19 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 889;
+			State = 913;
 			Match(WITH);
-			State = 890;
+			State = 914;
 			Match(OPEN);
-			State = 891;
+			State = 915;
 			_localctx.inside = items();
-			State = 892;
+			State = 916;
 			Match(CLOSE);
-			State = 893;
+			State = 917;
 			_localctx.amount = count();
-			State = 894;
+			State = 918;
 			Match(TIMES);
-			State = 895;
+			State = 919;
 			Match(EVENLY);
 			}
 		}
@@ -6715,11 +7060,11 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 897;
+			State = 921;
 			Match(AT);
-			State = 898;
+			State = 922;
 			Match(EACH);
-			State = 899;
+			State = 923;
 			Match(END);
 			}
 		}
@@ -6764,7 +7109,7 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 126, RULE_stitchAmount);
 		int _la;
 		try {
-			State = 914;
+			State = 938;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case PLUS:
@@ -6773,18 +7118,18 @@ internal partial class TurnrowParser : Parser {
 			case X:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 902;
+				State = 926;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 901;
+					State = 925;
 					_localctx._countOperation = countOperation();
 					_localctx._operations.Add(_localctx._countOperation);
 					}
 					}
-					State = 904;
+					State = 928;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0) );
@@ -6794,20 +7139,20 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 906;
+				State = 930;
 				_localctx.first = list();
-				State = 910;
+				State = 934;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0)) {
 					{
 					{
-					State = 907;
+					State = 931;
 					_localctx._countOperation = countOperation();
 					_localctx._operations.Add(_localctx._countOperation);
 					}
 					}
-					State = 912;
+					State = 936;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -6819,7 +7164,7 @@ internal partial class TurnrowParser : Parser {
 			case UNTIL:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 913;
+				State = 937;
 				_localctx.far = reach();
 				}
 				break;
@@ -6862,7 +7207,7 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 128, RULE_changeAmount);
 		int _la;
 		try {
-			State = 921;
+			State = 945;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case OPEN:
@@ -6913,7 +7258,6 @@ internal partial class TurnrowParser : Parser {
 			case ALL:
 			case ALONG:
 			case APART:
-			case ARE:
 			case BEFORE:
 			case BUT:
 			case CH:
@@ -6969,6 +7313,7 @@ internal partial class TurnrowParser : Parser {
 			case ROUNDED:
 			case RUFFLE:
 			case SAME:
+			case SIDES:
 			case SKIPPED:
 			case SKIPPING:
 			case SLIPPING:
@@ -6994,14 +7339,14 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 916;
+				State = 940;
 				_localctx.amount = count();
-				State = 918;
+				State = 942;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==EVENLY) {
 					{
-					State = 917;
+					State = 941;
 					_localctx.evenly = Match(EVENLY);
 					}
 				}
@@ -7014,7 +7359,7 @@ internal partial class TurnrowParser : Parser {
 			case UNTIL:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 920;
+				State = 944;
 				_localctx.far = reach();
 				}
 				break;
@@ -7059,49 +7404,49 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 130, RULE_reach);
 		int _la;
 		try {
-			State = 934;
+			State = 958;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACROSS:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 923;
+				State = 947;
 				Match(ACROSS);
 				}
 				break;
 			case AROUND:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 924;
+				State = 948;
 				Match(AROUND);
 				}
 				break;
 			case TO:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 925;
+				State = 949;
 				Match(TO);
-				State = 926;
+				State = 950;
 				_localctx.corner = Match(CORNER);
 				}
 				break;
 			case UNTIL:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 927;
+				State = 951;
 				Match(UNTIL);
-				State = 928;
+				State = 952;
 				_localctx.remain = count();
-				State = 929;
+				State = 953;
 				Match(REMAIN);
-				State = 932;
+				State = 956;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==BEFORE) {
 					{
-					State = 930;
+					State = 954;
 					Match(BEFORE);
-					State = 931;
+					State = 955;
 					_localctx.corner = Match(CORNER);
 					}
 				}
@@ -7141,7 +7486,6 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EACH(int i) {
 			return GetToken(TurnrowParser.EACH, i);
 		}
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CORNER() { return GetToken(TurnrowParser.CORNER, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SKIPPED() { return GetToken(TurnrowParser.SKIPPED, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ONE() { return GetToken(TurnrowParser.ONE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ORDINAL() { return GetToken(TurnrowParser.ORDINAL, 0); }
@@ -7149,6 +7493,8 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FIRST() { return GetToken(TurnrowParser.FIRST, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LAST() { return GetToken(TurnrowParser.LAST, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SAME() { return GetToken(TurnrowParser.SAME, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CORNER() { return GetToken(TurnrowParser.CORNER, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode RING() { return GetToken(TurnrowParser.RING, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AND() { return GetToken(TurnrowParser.AND, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode REMAIN() { return GetToken(TurnrowParser.REMAIN, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ACROSS() { return GetToken(TurnrowParser.ACROSS, 0); }
@@ -7181,9 +7527,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 936;
+			State = 960;
 			Match(IN);
-			State = 1003;
+			State = 1027;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FIRST:
@@ -7191,108 +7537,38 @@ internal partial class TurnrowParser : Parser {
 			case NEXT:
 			case SAME:
 				{
-				State = 937;
+				State = 961;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
-				if ( !(((((_la - 96)) & ~0x3f) == 0 && ((1L << (_la - 96)) & 4398047560193L) != 0)) ) {
+				if ( !(((((_la - 96)) & ~0x3f) == 0 && ((1L << (_la - 96)) & 8796094071297L) != 0)) ) {
 					_localctx.which = ErrorHandler.RecoverInline(this);
 				}
 				else {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 941;
+				State = 965;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127296L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611687601257188041L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 22634183383935L) != 0)) {
+				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127296L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611687601257188073L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 90536733535935L) != 0)) {
 					{
 					{
-					State = 938;
+					State = 962;
 					_localctx._name = name();
 					_localctx._kind.Add(_localctx._name);
 					}
 					}
-					State = 943;
-					ErrorHandler.Sync(this);
-					_la = TokenStream.LA(1);
-				}
-				State = 950;
-				ErrorHandler.Sync(this);
-				_la = TokenStream.LA(1);
-				if (_la==AND) {
-					{
-					State = 944;
-					Match(AND);
-					State = 946;
-					ErrorHandler.Sync(this);
-					_la = TokenStream.LA(1);
-					do {
-						{
-						{
-						State = 945;
-						_localctx._name = name();
-						_localctx._also.Add(_localctx._name);
-						}
-						}
-						State = 948;
-						ErrorHandler.Sync(this);
-						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127296L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611687601257188041L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 22634183383935L) != 0) );
-					}
-				}
-
-				State = 956;
-				ErrorHandler.Sync(this);
-				_la = TokenStream.LA(1);
-				if (_la==UNTIL) {
-					{
-					State = 952;
-					_localctx.until = Match(UNTIL);
-					State = 953;
-					_localctx.remain = count();
-					State = 954;
-					Match(REMAIN);
-					}
-				}
-
-				}
-				break;
-			case EACH:
-				{
-				State = 958;
-				_localctx.which = Match(EACH);
-				State = 962;
-				ErrorHandler.Sync(this);
-				_la = TokenStream.LA(1);
-				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127296L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611687601257188041L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 22634183383935L) != 0)) {
-					{
-					{
-					State = 959;
-					_localctx._name = name();
-					_localctx._kind.Add(_localctx._name);
-					}
-					}
-					State = 964;
-					ErrorHandler.Sync(this);
-					_la = TokenStream.LA(1);
-				}
-				State = 983;
-				ErrorHandler.Sync(this);
-				_la = TokenStream.LA(1);
-				if (_la==AND) {
-					{
-					State = 965;
-					Match(AND);
 					State = 967;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-					if (_la==NUMBER || _la==FRACTION) {
-						{
-						State = 966;
-						_localctx.many = list();
-						}
-					}
-
+				}
+				State = 974;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				if (_la==AND) {
+					{
+					State = 968;
+					Match(AND);
 					State = 970;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
@@ -7307,59 +7583,129 @@ internal partial class TurnrowParser : Parser {
 						State = 972;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127296L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611687601257188041L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 22634183383935L) != 0) );
-					State = 981;
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127296L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611687601257188073L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 90536733535935L) != 0) );
+					}
+				}
+
+				State = 980;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				if (_la==UNTIL) {
+					{
+					State = 976;
+					_localctx.until = Match(UNTIL);
+					State = 977;
+					_localctx.remain = count();
+					State = 978;
+					Match(REMAIN);
+					}
+				}
+
+				}
+				break;
+			case EACH:
+				{
+				State = 982;
+				_localctx.which = Match(EACH);
+				State = 986;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127296L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611687601257188073L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 90536733535935L) != 0)) {
+					{
+					{
+					State = 983;
+					_localctx._name = name();
+					_localctx._kind.Add(_localctx._name);
+					}
+					}
+					State = 988;
+					ErrorHandler.Sync(this);
+					_la = TokenStream.LA(1);
+				}
+				State = 1007;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				if (_la==AND) {
+					{
+					State = 989;
+					Match(AND);
+					State = 991;
+					ErrorHandler.Sync(this);
+					_la = TokenStream.LA(1);
+					if (_la==NUMBER || _la==FRACTION) {
+						{
+						State = 990;
+						_localctx.many = list();
+						}
+					}
+
+					State = 994;
+					ErrorHandler.Sync(this);
+					_la = TokenStream.LA(1);
+					do {
+						{
+						{
+						State = 993;
+						_localctx._name = name();
+						_localctx._also.Add(_localctx._name);
+						}
+						}
+						State = 996;
+						ErrorHandler.Sync(this);
+						_la = TokenStream.LA(1);
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127296L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611687601257188073L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 90536733535935L) != 0) );
+					State = 1005;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==IN) {
 						{
-						State = 974;
+						State = 998;
 						Match(IN);
-						State = 975;
+						State = 999;
 						Match(EACH);
-						State = 977;
+						State = 1001;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 						do {
 							{
 							{
-							State = 976;
+							State = 1000;
 							_localctx._name = name();
 							_localctx._other.Add(_localctx._name);
 							}
 							}
-							State = 979;
+							State = 1003;
 							ErrorHandler.Sync(this);
 							_la = TokenStream.LA(1);
-						} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127296L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611687601257188041L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 22634183383935L) != 0) );
+						} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127296L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611687601257188073L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 90536733535935L) != 0) );
 						}
 					}
 
 					}
 				}
 
-				State = 991;
+				State = 1015;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ACROSS:
 					{
-					State = 985;
+					State = 1009;
 					Match(ACROSS);
 					}
 					break;
 				case AROUND:
 					{
-					State = 986;
+					State = 1010;
 					Match(AROUND);
 					}
 					break;
 				case UNTIL:
 					{
-					State = 987;
+					State = 1011;
 					_localctx.until = Match(UNTIL);
-					State = 988;
+					State = 1012;
 					_localctx.remain = count();
-					State = 989;
+					State = 1013;
 					Match(REMAIN);
 					}
 					break;
@@ -7374,44 +7720,53 @@ internal partial class TurnrowParser : Parser {
 				}
 				break;
 			case CORNER:
+			case RING:
 				{
-				State = 993;
-				_localctx.which = Match(CORNER);
+				State = 1017;
+				_localctx.which = TokenStream.LT(1);
+				_la = TokenStream.LA(1);
+				if ( !(_la==CORNER || _la==RING) ) {
+					_localctx.which = ErrorHandler.RecoverInline(this);
+				}
+				else {
+					ErrorHandler.ReportMatch(this);
+				    Consume();
+				}
 				}
 				break;
 			case SKIPPED:
 				{
-				State = 994;
+				State = 1018;
 				_localctx.which = Match(SKIPPED);
 				}
 				break;
 			case ONE:
 				{
-				State = 995;
+				State = 1019;
 				_localctx.which = Match(ONE);
-				State = 996;
+				State = 1020;
 				Match(PLACE);
 				}
 				break;
 			case ORDINAL:
 				{
-				State = 997;
+				State = 1021;
 				_localctx.which = Match(ORDINAL);
-				State = 999;
+				State = 1023;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 998;
+					State = 1022;
 					_localctx._name = name();
 					_localctx._kind.Add(_localctx._name);
 					}
 					}
-					State = 1001;
+					State = 1025;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127296L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611687601257188041L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 22634183383935L) != 0) );
+				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127296L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611687601257188073L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 90536733535935L) != 0) );
 				}
 				break;
 			default:
@@ -7471,66 +7826,66 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1005;
+			State = 1029;
 			Match(REPEAT);
-			State = 1013;
+			State = 1037;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
 				{
-				State = 1006;
+				State = 1030;
 				Match(ROWS);
-				State = 1007;
+				State = 1031;
 				_localctx.from = count();
-				State = 1008;
+				State = 1032;
 				Match(TO);
-				State = 1009;
+				State = 1033;
 				_localctx.to = count();
 				}
 				break;
 			case ROW:
 				{
-				State = 1011;
+				State = 1035;
 				Match(ROW);
-				State = 1012;
+				State = 1036;
 				_localctx.from = count();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1026;
+			State = 1050;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 1015;
+				State = 1039;
 				Match(COMMA);
-				State = 1016;
+				State = 1040;
 				_localctx.times = count();
-				State = 1024;
+				State = 1048;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case MORE_WORD:
 					{
-					State = 1017;
+					State = 1041;
 					_localctx.more = Match(MORE_WORD);
-					State = 1018;
+					State = 1042;
 					Match(TIMES);
 					}
 					break;
 				case TIMES:
 					{
-					State = 1019;
+					State = 1043;
 					_localctx.end = Match(TIMES);
-					State = 1022;
+					State = 1046;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==IN) {
 						{
-						State = 1020;
+						State = 1044;
 						_localctx.inAll = Match(IN);
-						State = 1021;
+						State = 1045;
 						Match(ALL);
 						}
 					}
@@ -7543,12 +7898,12 @@ internal partial class TurnrowParser : Parser {
 				}
 			}
 
-			State = 1029;
+			State = 1053;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 1028;
+				State = 1052;
 				_localctx.claimed = claim();
 				}
 			}
@@ -7600,31 +7955,31 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1031;
+			State = 1055;
 			Match(FOR);
-			State = 1032;
+			State = 1056;
 			_localctx._sizeRange = sizeRange();
 			_localctx._sizes.Add(_localctx._sizeRange);
-			State = 1037;
+			State = 1061;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1033;
+				State = 1057;
 				Match(COMMA);
-				State = 1034;
+				State = 1058;
 				_localctx._sizeRange = sizeRange();
 				_localctx._sizes.Add(_localctx._sizeRange);
 				}
 				}
-				State = 1039;
+				State = 1063;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1040;
+			State = 1064;
 			Match(COLON);
-			State = 1041;
+			State = 1065;
 			_localctx.done = sizedLine();
 			}
 		}
@@ -7664,16 +8019,16 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1043;
+			State = 1067;
 			_localctx.first = sizeName();
-			State = 1046;
+			State = 1070;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==TO) {
 				{
-				State = 1044;
+				State = 1068;
 				Match(TO);
-				State = 1045;
+				State = 1069;
 				_localctx.last = sizeName();
 				}
 			}
@@ -7756,13 +8111,13 @@ internal partial class TurnrowParser : Parser {
 		SizedLineContext _localctx = new SizedLineContext(Context, State);
 		EnterRule(_localctx, 140, RULE_sizedLine);
 		try {
-			State = 1061;
+			State = 1085;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case TURN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1048;
+				State = 1072;
 				_localctx.asTurn = turnLine();
 				}
 				break;
@@ -7772,84 +8127,84 @@ internal partial class TurnrowParser : Parser {
 			case RIGHT:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1049;
+				State = 1073;
 				_localctx.asEdge = edgeLine();
 				}
 				break;
 			case MARK:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1050;
+				State = 1074;
 				_localctx.asMark = markLine();
 				}
 				break;
 			case ROW:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1051;
+				State = 1075;
 				_localctx.asRow = rowLine();
 				}
 				break;
 			case ROWS:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1052;
+				State = 1076;
 				_localctx.asRows = rowsLine();
 				}
 				break;
 			case REPEAT:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 1053;
+				State = 1077;
 				_localctx.asRepeat = repeatLine();
 				}
 				break;
 			case STRAIGHT:
 				EnterOuterAlt(_localctx, 7);
 				{
-				State = 1054;
+				State = 1078;
 				_localctx.asStraight = straightLine();
 				}
 				break;
 			case LEAVE:
 				EnterOuterAlt(_localctx, 8);
 				{
-				State = 1055;
+				State = 1079;
 				_localctx.asLeave = leaveLine();
 				}
 				break;
 			case ADD:
 				EnterOuterAlt(_localctx, 9);
 				{
-				State = 1056;
+				State = 1080;
 				_localctx.asAdd = addLine();
 				}
 				break;
 			case SHAPE:
 				EnterOuterAlt(_localctx, 10);
 				{
-				State = 1057;
+				State = 1081;
 				_localctx.asShape = shapeLine();
 				}
 				break;
 			case SOLID:
 				EnterOuterAlt(_localctx, 11);
 				{
-				State = 1058;
+				State = 1082;
 				_localctx.asSolid = solidLine();
 				}
 				break;
 			case WITH:
 				EnterOuterAlt(_localctx, 12);
 				{
-				State = 1059;
+				State = 1083;
 				_localctx.asWith = withLine();
 				}
 				break;
 			case STRIPES:
 				EnterOuterAlt(_localctx, 13);
 				{
-				State = 1060;
+				State = 1084;
 				_localctx.asStripes = stripesLine();
 				}
 				break;
@@ -7926,25 +8281,25 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1063;
+			State = 1087;
 			Match(STRAIGHT);
-			State = 1075;
+			State = 1099;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case TO:
 				{
-				State = 1064;
+				State = 1088;
 				Match(TO);
-				State = 1065;
+				State = 1089;
 				_localctx.length = sum();
-				State = 1068;
+				State = 1092;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AT) {
 					{
-					State = 1066;
+					State = 1090;
 					Match(AT);
-					State = 1067;
+					State = 1091;
 					_localctx.at = edge();
 					}
 				}
@@ -7953,9 +8308,9 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case FOR:
 				{
-				State = 1070;
+				State = 1094;
 				_localctx.further = Match(FOR);
-				State = 1071;
+				State = 1095;
 				_localctx.length = sum();
 				}
 				break;
@@ -8007,7 +8362,6 @@ internal partial class TurnrowParser : Parser {
 			case ALL:
 			case ALONG:
 			case APART:
-			case ARE:
 			case BEFORE:
 			case BUT:
 			case CH:
@@ -8063,6 +8417,7 @@ internal partial class TurnrowParser : Parser {
 			case ROUNDED:
 			case RUFFLE:
 			case SAME:
+			case SIDES:
 			case SKIPPED:
 			case SKIPPING:
 			case SLIPPING:
@@ -8087,50 +8442,50 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 1072;
+				State = 1096;
 				_localctx.amount = count();
-				State = 1073;
+				State = 1097;
 				_localctx.counted = rowsWord();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1079;
+			State = 1103;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==FROM) {
 				{
-				State = 1077;
+				State = 1101;
 				Match(FROM);
-				State = 1078;
+				State = 1102;
 				_localctx.mark = name();
 				}
 			}
 
-			State = 1085;
+			State = 1109;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1081;
+				State = 1105;
 				Match(COMMA);
-				State = 1082;
+				State = 1106;
 				_localctx._rowFix = rowFix();
 				_localctx._fixes.Add(_localctx._rowFix);
 				}
 				}
-				State = 1087;
+				State = 1111;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1089;
+			State = 1113;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 1088;
+				State = 1112;
 				_localctx.claimed = claim();
 				}
 			}
@@ -8181,53 +8536,53 @@ internal partial class TurnrowParser : Parser {
 		RowFixContext _localctx = new RowFixContext(Context, State);
 		EnterRule(_localctx, 144, RULE_rowFix);
 		try {
-			State = 1102;
+			State = 1126;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case EVEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1091;
+				State = 1115;
 				Match(EVEN);
-				State = 1092;
+				State = 1116;
 				rowsWord();
 				}
 				break;
 			case ODD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1093;
+				State = 1117;
 				Match(ODD);
-				State = 1094;
+				State = 1118;
 				rowsWord();
 				}
 				break;
 			case END:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1095;
+				State = 1119;
 				Match(END);
-				State = 1096;
+				State = 1120;
 				_localctx.facing = side();
 				}
 				break;
 			case IN:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1097;
+				State = 1121;
 				Match(IN);
-				State = 1098;
+				State = 1122;
 				_localctx.pattern = name();
 				}
 				break;
 			case EDGES:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1099;
+				State = 1123;
 				Match(EDGES);
-				State = 1100;
+				State = 1124;
 				Match(IN);
-				State = 1101;
+				State = 1125;
 				_localctx.by = stitch();
 				}
 				break;
@@ -8279,32 +8634,32 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1104;
+			State = 1128;
 			Match(LEAVE);
-			State = 1105;
+			State = 1129;
 			_localctx.amount = count();
-			State = 1108;
+			State = 1132;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==FOR) {
 				{
-				State = 1106;
+				State = 1130;
 				Match(FOR);
-				State = 1107;
+				State = 1131;
 				_localctx.later = Match(LATER);
 				}
 			}
 
-			State = 1110;
+			State = 1134;
 			Match(AT);
-			State = 1111;
+			State = 1135;
 			_localctx.at = edge();
-			State = 1113;
+			State = 1137;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 1112;
+				State = 1136;
 				_localctx.claimed = claim();
 				}
 			}
@@ -8357,36 +8712,36 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1115;
+			State = 1139;
 			Match(ADD);
-			State = 1116;
+			State = 1140;
 			_localctx.amount = count();
-			State = 1117;
+			State = 1141;
 			Match(AT);
-			State = 1118;
+			State = 1142;
 			_localctx.at = edge();
-			State = 1123;
+			State = 1147;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 1119;
+				State = 1143;
 				Match(COMMA);
-				State = 1120;
+				State = 1144;
 				_localctx.apart = Match(ONE);
-				State = 1121;
+				State = 1145;
 				Match(ROW);
-				State = 1122;
+				State = 1146;
 				Match(APART);
 				}
 			}
 
-			State = 1126;
+			State = 1150;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 1125;
+				State = 1149;
 				_localctx.claimed = claim();
 				}
 			}
@@ -8479,53 +8834,53 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1128;
+			State = 1152;
 			Match(SHAPE);
-			State = 1184;
+			State = 1208;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case BY:
 				{
-				State = 1129;
+				State = 1153;
 				Match(BY);
-				State = 1130;
+				State = 1154;
 				_localctx.by = decreasing();
 				}
 				break;
 			case ROWS:
 				{
-				State = 1131;
+				State = 1155;
 				_localctx.many = Match(ROWS);
-				State = 1132;
+				State = 1156;
 				_localctx.from = count();
-				State = 1133;
+				State = 1157;
 				Match(TO);
-				State = 1134;
+				State = 1158;
 				_localctx.to = count();
-				State = 1135;
+				State = 1159;
 				_localctx.does = shapeDone();
 				}
 				break;
 			case FOR:
 			case TO:
 				{
-				State = 1145;
+				State = 1169;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case TO:
 					{
-					State = 1137;
+					State = 1161;
 					Match(TO);
-					State = 1138;
+					State = 1162;
 					_localctx.length = sum();
-					State = 1141;
+					State = 1165;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==AT) {
 						{
-						State = 1139;
+						State = 1163;
 						Match(AT);
-						State = 1140;
+						State = 1164;
 						_localctx.at = edge();
 						}
 					}
@@ -8534,45 +8889,45 @@ internal partial class TurnrowParser : Parser {
 					break;
 				case FOR:
 					{
-					State = 1143;
+					State = 1167;
 					_localctx.further = Match(FOR);
-					State = 1144;
+					State = 1168;
 					_localctx.length = sum();
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 1149;
+				State = 1173;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FROM) {
 					{
-					State = 1147;
+					State = 1171;
 					Match(FROM);
-					State = 1148;
+					State = 1172;
 					_localctx.mark = name();
 					}
 				}
 
-				State = 1155;
+				State = 1179;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 1151;
+					State = 1175;
 					Match(COMMA);
-					State = 1152;
+					State = 1176;
 					_localctx._rowFix = rowFix();
 					_localctx._fixes.Add(_localctx._rowFix);
 					}
 					}
-					State = 1157;
+					State = 1181;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 1158;
+				State = 1182;
 				_localctx.does = shapeDone();
 				}
 				break;
@@ -8624,7 +8979,6 @@ internal partial class TurnrowParser : Parser {
 			case ALL:
 			case ALONG:
 			case APART:
-			case ARE:
 			case BEFORE:
 			case BUT:
 			case CH:
@@ -8680,6 +9034,7 @@ internal partial class TurnrowParser : Parser {
 			case ROUNDED:
 			case RUFFLE:
 			case SAME:
+			case SIDES:
 			case SKIPPED:
 			case SKIPPING:
 			case SLIPPING:
@@ -8704,66 +9059,66 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 1160;
+				State = 1184;
 				_localctx.rows = count();
-				State = 1182;
+				State = 1206;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 				case ROWS:
 					{
-					State = 1161;
+					State = 1185;
 					_localctx.counted = rowsWord();
-					State = 1164;
+					State = 1188;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==FROM) {
 						{
-						State = 1162;
+						State = 1186;
 						Match(FROM);
-						State = 1163;
+						State = 1187;
 						_localctx.mark = name();
 						}
 					}
 
-					State = 1170;
+					State = 1194;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					while (_la==COMMA) {
 						{
 						{
-						State = 1166;
+						State = 1190;
 						Match(COMMA);
-						State = 1167;
+						State = 1191;
 						_localctx._rowFix = rowFix();
 						_localctx._fixes.Add(_localctx._rowFix);
 						}
 						}
-						State = 1172;
+						State = 1196;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 					}
-					State = 1173;
+					State = 1197;
 					_localctx.does = shapeDone();
 					}
 					break;
 				case STITCH:
 				case STITCHES:
 					{
-					State = 1175;
+					State = 1199;
 					stitchesWord();
-					State = 1176;
+					State = 1200;
 					_localctx.inside = Match(IN);
-					State = 1180;
+					State = 1204;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 1177;
+						State = 1201;
 						Match(COMMA);
-						State = 1178;
+						State = 1202;
 						Match(BY);
-						State = 1179;
+						State = 1203;
 						_localctx.by = decreasing();
 						}
 					}
@@ -8828,30 +9183,30 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1196;
+			State = 1220;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case COLON:
 				{
-				State = 1186;
+				State = 1210;
 				Match(COLON);
-				State = 1187;
+				State = 1211;
 				_localctx._shaping = shaping();
 				_localctx._shapings.Add(_localctx._shaping);
-				State = 1192;
+				State = 1216;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==SEMICOLON) {
 					{
 					{
-					State = 1188;
+					State = 1212;
 					Match(SEMICOLON);
-					State = 1189;
+					State = 1213;
 					_localctx._shaping = shaping();
 					_localctx._shapings.Add(_localctx._shaping);
 					}
 					}
-					State = 1194;
+					State = 1218;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -8859,19 +9214,19 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EVENLY:
 				{
-				State = 1195;
+				State = 1219;
 				_localctx.solved = solve();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1199;
+			State = 1223;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 1198;
+				State = 1222;
 				_localctx.claimed = claim();
 				}
 			}
@@ -8929,38 +9284,38 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1206;
+			State = 1230;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==AFTER) {
 				{
-				State = 1201;
+				State = 1225;
 				Match(AFTER);
-				State = 1202;
+				State = 1226;
 				_localctx.after = count();
-				State = 1203;
+				State = 1227;
 				rowsWord();
-				State = 1204;
+				State = 1228;
 				Match(COMMA);
 				}
 			}
 
-			State = 1208;
+			State = 1232;
 			_localctx.first = stage();
-			State = 1213;
+			State = 1237;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1209;
+				State = 1233;
 				Match(COMMA);
-				State = 1210;
+				State = 1234;
 				_localctx._shapingPart = shapingPart();
 				_localctx._parts.Add(_localctx._shapingPart);
 				}
 				}
-				State = 1215;
+				State = 1239;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -9017,50 +9372,50 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1227;
+			State = 1251;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ADD:
 			case DEC:
 			case INC:
 				{
-				State = 1218;
+				State = 1242;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case DEC:
 				case INC:
 					{
-					State = 1216;
+					State = 1240;
 					_localctx.changed = change();
 					}
 					break;
 				case ADD:
 					{
-					State = 1217;
+					State = 1241;
 					Match(ADD);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 1220;
+				State = 1244;
 				_localctx.amount = count();
 				}
 				break;
 			case LEAVE:
 				{
-				State = 1221;
+				State = 1245;
 				Match(LEAVE);
-				State = 1222;
+				State = 1246;
 				_localctx.amount = count();
-				State = 1225;
+				State = 1249;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FOR) {
 					{
-					State = 1223;
+					State = 1247;
 					Match(FOR);
-					State = 1224;
+					State = 1248;
 					_localctx.later = Match(LATER);
 					}
 				}
@@ -9070,20 +9425,20 @@ internal partial class TurnrowParser : Parser {
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1232;
+			State = 1256;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case AT:
 				{
-				State = 1229;
+				State = 1253;
 				Match(AT);
-				State = 1230;
+				State = 1254;
 				_localctx.at = edge();
 				}
 				break;
 			case EVENLY:
 				{
-				State = 1231;
+				State = 1255;
 				_localctx.evenly = Match(EVENLY);
 				}
 				break;
@@ -9097,12 +9452,12 @@ internal partial class TurnrowParser : Parser {
 			default:
 				break;
 			}
-			State = 1235;
+			State = 1259;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==BY || _la==EVERY) {
 				{
-				State = 1234;
+				State = 1258;
 				_localctx.when = frequency();
 				}
 			}
@@ -9170,21 +9525,21 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 158, RULE_shapingPart);
 		int _la;
 		try {
-			State = 1253;
+			State = 1277;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case THEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1237;
+				State = 1261;
 				Match(THEN);
-				State = 1240;
+				State = 1264;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case BY:
 				case EVERY:
 					{
-					State = 1238;
+					State = 1262;
 					_localctx.when = frequency();
 					}
 					break;
@@ -9193,7 +9548,7 @@ internal partial class TurnrowParser : Parser {
 				case DEC:
 				case INC:
 					{
-					State = 1239;
+					State = 1263;
 					_localctx.next = stage();
 					}
 					break;
@@ -9205,21 +9560,21 @@ internal partial class TurnrowParser : Parser {
 			case EVERY:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1242;
+				State = 1266;
 				_localctx.often = everyRows();
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1243;
+				State = 1267;
 				Match(BY);
-				State = 1246;
+				State = 1270;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case TURNS:
 					{
-					State = 1244;
+					State = 1268;
 					_localctx.turns = turnRows();
 					}
 					break;
@@ -9227,7 +9582,7 @@ internal partial class TurnrowParser : Parser {
 				case SLIPPING:
 				case WORKING:
 					{
-					State = 1245;
+					State = 1269;
 					_localctx.by = decreasing();
 					}
 					break;
@@ -9241,23 +9596,23 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1248;
+				State = 1272;
 				_localctx.inset = stitchesIn();
 				}
 				break;
 			case AT:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1249;
+				State = 1273;
 				Match(AT);
-				State = 1250;
+				State = 1274;
 				_localctx.at = edge();
 				}
 				break;
 			case EVENLY:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 1251;
+				State = 1275;
 				_localctx.evenly = Match(EVENLY);
 				}
 				break;
@@ -9265,7 +9620,7 @@ internal partial class TurnrowParser : Parser {
 			case STAGGERED:
 				EnterOuterAlt(_localctx, 7);
 				{
-				State = 1252;
+				State = 1276;
 				_localctx.way = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==STACKED || _la==STAGGERED) ) {
@@ -9314,22 +9669,22 @@ internal partial class TurnrowParser : Parser {
 		FrequencyContext _localctx = new FrequencyContext(Context, State);
 		EnterRule(_localctx, 160, RULE_frequency);
 		try {
-			State = 1258;
+			State = 1282;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case EVERY:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1255;
+				State = 1279;
 				_localctx.often = everyRows();
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1256;
+				State = 1280;
 				Match(BY);
-				State = 1257;
+				State = 1281;
 				_localctx.turns = turnRows();
 				}
 				break;
@@ -9378,14 +9733,14 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1260;
+			State = 1284;
 			Match(EVERY);
-			State = 1265;
+			State = 1289;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROW:
 				{
-				State = 1261;
+				State = 1285;
 				Match(ROW);
 				}
 				break;
@@ -9437,7 +9792,6 @@ internal partial class TurnrowParser : Parser {
 			case ALL:
 			case ALONG:
 			case APART:
-			case ARE:
 			case BEFORE:
 			case BUT:
 			case CH:
@@ -9493,6 +9847,7 @@ internal partial class TurnrowParser : Parser {
 			case ROUNDED:
 			case RUFFLE:
 			case SAME:
+			case SIDES:
 			case SKIPPED:
 			case SKIPPING:
 			case SLIPPING:
@@ -9517,23 +9872,23 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 1262;
+				State = 1286;
 				_localctx.interval = count();
-				State = 1263;
+				State = 1287;
 				rowsWord();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1270;
+			State = 1294;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127040L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611687601257188041L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 128187299650431L) != 0)) {
+			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127040L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611687601257188073L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 512749198601919L) != 0)) {
 				{
-				State = 1267;
+				State = 1291;
 				_localctx.times = count();
-				State = 1268;
+				State = 1292;
 				Match(TIMES);
 				}
 			}
@@ -9583,26 +9938,26 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1272;
+			State = 1296;
 			Match(TURNS);
-			State = 1273;
+			State = 1297;
 			Match(EVERY);
-			State = 1274;
+			State = 1298;
 			_localctx.interval = count();
-			State = 1275;
+			State = 1299;
 			Match(AND);
-			State = 1276;
+			State = 1300;
 			_localctx.byTurns = count();
-			State = 1277;
+			State = 1301;
 			rowsWord();
-			State = 1281;
+			State = 1305;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127040L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611687601257188041L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 128187299650431L) != 0)) {
+			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127040L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611687601257188073L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 512749198601919L) != 0)) {
 				{
-				State = 1278;
+				State = 1302;
 				_localctx.times = count();
-				State = 1279;
+				State = 1303;
 				Match(TIMES);
 				}
 			}
@@ -9638,31 +9993,31 @@ internal partial class TurnrowParser : Parser {
 		DecreasingContext _localctx = new DecreasingContext(Context, State);
 		EnterRule(_localctx, 166, RULE_decreasing);
 		try {
-			State = 1288;
+			State = 1312;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case SKIPPING:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1283;
+				State = 1307;
 				Match(SKIPPING);
 				}
 				break;
 			case SLIPPING:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1284;
+				State = 1308;
 				Match(SLIPPING);
-				State = 1285;
+				State = 1309;
 				Match(OVER);
 				}
 				break;
 			case WORKING:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1286;
+				State = 1310;
 				Match(WORKING);
-				State = 1287;
+				State = 1311;
 				Match(TOGETHER);
 				}
 				break;
@@ -9706,28 +10061,28 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1292;
+			State = 1316;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WORD:
 				{
-				State = 1290;
+				State = 1314;
 				_localctx.called = Match(WORD);
 				}
 				break;
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 1291;
+				State = 1315;
 				_localctx.amount = list();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1294;
+			State = 1318;
 			stitchesWord();
-			State = 1295;
+			State = 1319;
 			Match(IN);
 			}
 		}
@@ -9783,48 +10138,48 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1297;
+			State = 1321;
 			Match(EVENLY);
-			State = 1298;
+			State = 1322;
 			Match(TO);
-			State = 1299;
+			State = 1323;
 			_localctx.target = count();
-			State = 1300;
+			State = 1324;
 			Match(COMMA);
-			State = 1304;
+			State = 1328;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case AT:
 				{
-				State = 1301;
+				State = 1325;
 				Match(AT);
-				State = 1302;
+				State = 1326;
 				_localctx.at = edge();
 				}
 				break;
 			case AROUND:
 				{
-				State = 1303;
+				State = 1327;
 				_localctx.around = Match(AROUND);
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1310;
+			State = 1334;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1306;
+				State = 1330;
 				Match(COMMA);
-				State = 1307;
+				State = 1331;
 				_localctx._solveOption = solveOption();
 				_localctx._options.Add(_localctx._solveOption);
 				}
 				}
-				State = 1312;
+				State = 1336;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -9879,40 +10234,40 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 172, RULE_solveOption);
 		int _la;
 		try {
-			State = 1329;
+			State = 1353;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ON:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1313;
+				State = 1337;
 				Match(ON);
-				State = 1314;
+				State = 1338;
 				Match(RS);
-				State = 1315;
+				State = 1339;
 				rowsWord();
 				}
 				break;
 			case LONGER:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1316;
+				State = 1340;
 				Match(LONGER);
-				State = 1317;
+				State = 1341;
 				Match(FIRST);
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1318;
+				State = 1342;
 				Match(BY);
-				State = 1321;
+				State = 1345;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case TURNS:
 					{
-					State = 1319;
+					State = 1343;
 					Match(TURNS);
 					}
 					break;
@@ -9920,7 +10275,7 @@ internal partial class TurnrowParser : Parser {
 				case SLIPPING:
 				case WORKING:
 					{
-					State = 1320;
+					State = 1344;
 					_localctx.by = decreasing();
 					}
 					break;
@@ -9933,7 +10288,7 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1323;
+				State = 1347;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==FIRST || _la==LAST) ) {
@@ -9943,11 +10298,11 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1324;
+				State = 1348;
 				_localctx.rows = count();
-				State = 1325;
+				State = 1349;
 				rowsWord();
-				State = 1326;
+				State = 1350;
 				Match(PLAIN);
 				}
 				break;
@@ -9956,7 +10311,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1328;
+				State = 1352;
 				_localctx.inset = stitchesIn();
 				}
 				break;
@@ -10025,24 +10380,24 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1331;
+			State = 1355;
 			Match(SOLID);
-			State = 1332;
+			State = 1356;
 			_localctx.shape = name();
-			State = 1333;
+			State = 1357;
 			_localctx.across = sum();
-			State = 1334;
+			State = 1358;
 			Match(ACROSS);
-			State = 1339;
+			State = 1363;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==BY) {
 				{
-				State = 1335;
+				State = 1359;
 				Match(BY);
-				State = 1336;
+				State = 1360;
 				_localctx.other = sum();
-				State = 1337;
+				State = 1361;
 				_localctx.way = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==HIGH || _la==THICK) ) {
@@ -10055,29 +10410,29 @@ internal partial class TurnrowParser : Parser {
 				}
 			}
 
-			State = 1345;
+			State = 1369;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1341;
+				State = 1365;
 				Match(COMMA);
-				State = 1342;
+				State = 1366;
 				_localctx._solidPart = solidPart();
 				_localctx._parts.Add(_localctx._solidPart);
 				}
 				}
-				State = 1347;
+				State = 1371;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1349;
+			State = 1373;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 1348;
+				State = 1372;
 				_localctx.claimed = claim();
 				}
 			}
@@ -10120,13 +10475,13 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 176, RULE_solidPart);
 		int _la;
 		try {
-			State = 1356;
+			State = 1380;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1351;
+				State = 1375;
 				_localctx.said = Match(WORD);
 				}
 				break;
@@ -10134,7 +10489,7 @@ internal partial class TurnrowParser : Parser {
 			case STAGGERED:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1352;
+				State = 1376;
 				_localctx.way = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==STACKED || _la==STAGGERED) ) {
@@ -10149,11 +10504,11 @@ internal partial class TurnrowParser : Parser {
 			case MULTIPLE:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1353;
+				State = 1377;
 				Match(MULTIPLE);
-				State = 1354;
+				State = 1378;
 				Match(OF);
-				State = 1355;
+				State = 1379;
 				_localctx.multiple = single();
 				}
 				break;
@@ -10233,60 +10588,60 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1358;
+			State = 1382;
 			Match(SEAM);
-			State = 1360;
+			State = 1384;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1359;
+				State = 1383;
 				_localctx._walkWord = walkWord();
 				_localctx._first.Add(_localctx._walkWord);
 				}
 				}
-				State = 1362;
+				State = 1386;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -35434594304L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611686499598076617L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 22634183515007L) != 0) );
-			State = 1368;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -35434594304L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611686499598076649L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 90536734060223L) != 0) );
+			State = 1392;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==AND) {
 				{
 				{
-				State = 1364;
+				State = 1388;
 				Match(AND);
-				State = 1365;
+				State = 1389;
 				_localctx._walkWords = walkWords();
 				_localctx._firstMore.Add(_localctx._walkWords);
 				}
 				}
-				State = 1370;
+				State = 1394;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1378;
+			State = 1402;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 1371;
+				State = 1395;
 				Match(COMMA);
-				State = 1376;
+				State = 1400;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (((((_la - 47)) & ~0x3f) == 0 && ((1L << (_la - 47)) & 288793326105657345L) != 0)) {
 					{
-					State = 1372;
+					State = 1396;
 					_localctx.rows = selection();
-					State = 1374;
+					State = 1398;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 1373;
+						State = 1397;
 						Match(COMMA);
 						}
 					}
@@ -10297,65 +10652,65 @@ internal partial class TurnrowParser : Parser {
 				}
 			}
 
-			State = 1380;
+			State = 1404;
 			Match(WITH);
-			State = 1382;
+			State = 1406;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1381;
+				State = 1405;
 				_localctx._walkWord = walkWord();
 				_localctx._second.Add(_localctx._walkWord);
 				}
 				}
-				State = 1384;
+				State = 1408;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -35434594304L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611686499598076617L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 22634183515007L) != 0) );
-			State = 1390;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -35434594304L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611686499598076649L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 90536734060223L) != 0) );
+			State = 1414;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==AND) {
 				{
 				{
-				State = 1386;
+				State = 1410;
 				Match(AND);
-				State = 1387;
+				State = 1411;
 				_localctx._walkWords = walkWords();
 				_localctx._secondMore.Add(_localctx._walkWords);
 				}
 				}
-				State = 1392;
+				State = 1416;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1397;
+			State = 1421;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1393;
+				State = 1417;
 				Match(COMMA);
-				State = 1394;
+				State = 1418;
 				_localctx._seamPart = seamPart();
 				_localctx._parts.Add(_localctx._seamPart);
 				}
 				}
-				State = 1399;
+				State = 1423;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1402;
+			State = 1426;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COLON) {
 				{
-				State = 1400;
+				State = 1424;
 				Match(COLON);
-				State = 1401;
+				State = 1425;
 				_localctx.worked = rate();
 				}
 			}
@@ -10397,21 +10752,21 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1405;
+			State = 1429;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1404;
+				State = 1428;
 				_localctx._walkWord = walkWord();
 				_localctx._words.Add(_localctx._walkWord);
 				}
 				}
-				State = 1407;
+				State = 1431;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -35434594304L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611686499598076617L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 22634183515007L) != 0) );
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -35434594304L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611686499598076649L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 90536734060223L) != 0) );
 			}
 		}
 		catch (RecognitionException re) {
@@ -10464,7 +10819,7 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 182, RULE_seamPart);
 		int _la;
 		try {
-			State = 1425;
+			State = 1449;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
@@ -10473,27 +10828,27 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1409;
+				State = 1433;
 				_localctx.rows = selection();
 				}
 				break;
 			case EASING:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1410;
+				State = 1434;
 				_localctx.eased = Match(EASING);
-				State = 1416;
+				State = 1440;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==NUMBER || _la==FRACTION) {
 					{
-					State = 1411;
+					State = 1435;
 					_localctx.least = list();
-					State = 1412;
+					State = 1436;
 					Match(TO);
-					State = 1413;
+					State = 1437;
 					_localctx.most = list();
-					State = 1414;
+					State = 1438;
 					_localctx.measure = unit();
 					}
 				}
@@ -10503,29 +10858,29 @@ internal partial class TurnrowParser : Parser {
 			case IN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1418;
+				State = 1442;
 				Match(IN);
-				State = 1422;
+				State = 1446;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case THE:
 					{
-					State = 1419;
+					State = 1443;
 					Match(THE);
-					State = 1420;
+					State = 1444;
 					_localctx.order = Match(SAME);
 					}
 					break;
 				case OPPOSITE:
 					{
-					State = 1421;
+					State = 1445;
 					_localctx.order = Match(OPPOSITE);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 1424;
+				State = 1448;
 				Match(ORDER);
 				}
 				break;
@@ -10565,7 +10920,7 @@ internal partial class TurnrowParser : Parser {
 		WalkWordContext _localctx = new WalkWordContext(Context, State);
 		EnterRule(_localctx, 184, RULE_walkWord);
 		try {
-			State = 1433;
+			State = 1457;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -10615,7 +10970,6 @@ internal partial class TurnrowParser : Parser {
 			case ALL:
 			case ALONG:
 			case APART:
-			case ARE:
 			case BEFORE:
 			case BUT:
 			case CH:
@@ -10671,6 +11025,7 @@ internal partial class TurnrowParser : Parser {
 			case ROUNDED:
 			case RUFFLE:
 			case SAME:
+			case SIDES:
 			case SKIPPED:
 			case SKIPPING:
 			case SLIPPING:
@@ -10694,42 +11049,42 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1427;
+				State = 1451;
 				name();
 				}
 				break;
 			case FIRST:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1428;
+				State = 1452;
 				Match(FIRST);
 				}
 				break;
 			case LAST:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1429;
+				State = 1453;
 				Match(LAST);
 				}
 				break;
 			case ROW:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1430;
+				State = 1454;
 				Match(ROW);
 				}
 				break;
 			case ROWS:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1431;
+				State = 1455;
 				Match(ROWS);
 				}
 				break;
 			case STITCHES:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 1432;
+				State = 1456;
 				Match(STITCHES);
 				}
 				break;
@@ -10783,7 +11138,7 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 186, RULE_selection);
 		int _la;
 		try {
-			State = 1451;
+			State = 1475;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ALL:
@@ -10791,19 +11146,19 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1437;
+				State = 1461;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==ALL) {
 					{
-					State = 1435;
+					State = 1459;
 					_localctx.all = Match(ALL);
-					State = 1436;
+					State = 1460;
 					Match(BUT);
 					}
 				}
 
-				State = 1439;
+				State = 1463;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==FIRST || _la==LAST) ) {
@@ -10813,12 +11168,12 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1444;
+				State = 1468;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1440;
+					State = 1464;
 					Match(ROW);
 					}
 					break;
@@ -10870,7 +11225,6 @@ internal partial class TurnrowParser : Parser {
 				case ALL:
 				case ALONG:
 				case APART:
-				case ARE:
 				case BEFORE:
 				case BUT:
 				case CH:
@@ -10926,6 +11280,7 @@ internal partial class TurnrowParser : Parser {
 				case ROUNDED:
 				case RUFFLE:
 				case SAME:
+				case SIDES:
 				case SKIPPED:
 				case SKIPPING:
 				case SLIPPING:
@@ -10950,9 +11305,9 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1441;
+					State = 1465;
 					_localctx.amount = count();
-					State = 1442;
+					State = 1466;
 					rowsWord();
 					}
 					break;
@@ -10964,13 +11319,13 @@ internal partial class TurnrowParser : Parser {
 			case ROWS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1446;
+				State = 1470;
 				Match(ROWS);
-				State = 1447;
+				State = 1471;
 				_localctx.from = count();
-				State = 1448;
+				State = 1472;
 				Match(TO);
-				State = 1449;
+				State = 1473;
 				_localctx.to = count();
 				}
 				break;
@@ -11035,46 +11390,46 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1454;
+			State = 1478;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==NUMBER || _la==FRACTION) {
 				{
-				State = 1453;
+				State = 1477;
 				_localctx.amount = list();
 				}
 			}
 
-			State = 1457;
+			State = 1481;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1456;
+				State = 1480;
 				_localctx._name = name();
 				_localctx._words.Add(_localctx._name);
 				}
 				}
-				State = 1459;
+				State = 1483;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127296L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611687601257188041L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 22634183383935L) != 0) );
-			State = 1482;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127296L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611687601257188073L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 90536733535935L) != 0) );
+			State = 1506;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case IN:
 				{
-				State = 1461;
+				State = 1485;
 				_localctx.way = Match(IN);
-				State = 1462;
+				State = 1486;
 				Match(EACH);
-				State = 1469;
+				State = 1493;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1463;
+					State = 1487;
 					_localctx.row = Match(ROW);
 					}
 					break;
@@ -11125,7 +11480,6 @@ internal partial class TurnrowParser : Parser {
 				case ALL:
 				case ALONG:
 				case APART:
-				case ARE:
 				case BEFORE:
 				case BUT:
 				case CH:
@@ -11181,6 +11535,7 @@ internal partial class TurnrowParser : Parser {
 				case ROUNDED:
 				case RUFFLE:
 				case SAME:
+				case SIDES:
 				case SKIPPED:
 				case SKIPPING:
 				case SLIPPING:
@@ -11203,21 +11558,21 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case WORD:
 					{
-					State = 1465;
+					State = 1489;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 1464;
+						State = 1488;
 						_localctx._name = name();
 						_localctx._kind.Add(_localctx._name);
 						}
 						}
-						State = 1467;
+						State = 1491;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127296L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611687601257188041L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 22634183383935L) != 0) );
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127296L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611687601257188073L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 90536733535935L) != 0) );
 					}
 					break;
 				default:
@@ -11227,14 +11582,14 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case PER:
 				{
-				State = 1471;
+				State = 1495;
 				_localctx.way = Match(PER);
-				State = 1479;
+				State = 1503;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1472;
+					State = 1496;
 					_localctx.row = Match(ROW);
 					}
 					break;
@@ -11286,7 +11641,6 @@ internal partial class TurnrowParser : Parser {
 				case ALL:
 				case ALONG:
 				case APART:
-				case ARE:
 				case BEFORE:
 				case BUT:
 				case CH:
@@ -11342,6 +11696,7 @@ internal partial class TurnrowParser : Parser {
 				case ROUNDED:
 				case RUFFLE:
 				case SAME:
+				case SIDES:
 				case SKIPPED:
 				case SKIPPING:
 				case SLIPPING:
@@ -11366,21 +11721,21 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1473;
+					State = 1497;
 					_localctx.over = count();
-					State = 1477;
+					State = 1501;
 					ErrorHandler.Sync(this);
 					switch (TokenStream.LA(1)) {
 					case ROW:
 					case ROWS:
 						{
-						State = 1474;
+						State = 1498;
 						_localctx.rows = rowsWord();
 						}
 						break;
 					case STITCHES:
 						{
-						State = 1475;
+						State = 1499;
 						Match(STITCHES);
 						}
 						break;
@@ -11431,7 +11786,6 @@ internal partial class TurnrowParser : Parser {
 					case ALL:
 					case ALONG:
 					case APART:
-					case ARE:
 					case BEFORE:
 					case BUT:
 					case CH:
@@ -11487,6 +11841,7 @@ internal partial class TurnrowParser : Parser {
 					case ROUNDED:
 					case RUFFLE:
 					case SAME:
+					case SIDES:
 					case SKIPPED:
 					case SKIPPING:
 					case SLIPPING:
@@ -11509,7 +11864,7 @@ internal partial class TurnrowParser : Parser {
 					case OZ:
 					case WORD:
 						{
-						State = 1476;
+						State = 1500;
 						_localctx._name = name();
 						_localctx._kind.Add(_localctx._name);
 						}
@@ -11526,7 +11881,7 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EVENLY:
 				{
-				State = 1481;
+				State = 1505;
 				_localctx.evenly = Match(EVENLY);
 				}
 				break;
@@ -11609,25 +11964,25 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1484;
+			State = 1508;
 			Match(EXPECT);
-			State = 1485;
+			State = 1509;
 			_localctx.left = expected();
-			State = 1516;
+			State = 1540;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case MEASURE:
 				{
-				State = 1486;
+				State = 1510;
 				Match(MEASURE);
-				State = 1496;
+				State = 1520;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case AT:
 					{
-					State = 1487;
+					State = 1511;
 					Match(AT);
-					State = 1488;
+					State = 1512;
 					_localctx.bound = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==LEAST || _la==MOST) ) {
@@ -11637,7 +11992,7 @@ internal partial class TurnrowParser : Parser {
 						ErrorHandler.ReportMatch(this);
 					    Consume();
 					}
-					State = 1489;
+					State = 1513;
 					_localctx.length = sum();
 					}
 					break;
@@ -11689,7 +12044,6 @@ internal partial class TurnrowParser : Parser {
 				case ALL:
 				case ALONG:
 				case APART:
-				case ARE:
 				case BEFORE:
 				case BUT:
 				case CH:
@@ -11745,6 +12099,7 @@ internal partial class TurnrowParser : Parser {
 				case ROUNDED:
 				case RUFFLE:
 				case SAME:
+				case SIDES:
 				case SKIPPED:
 				case SKIPPING:
 				case SLIPPING:
@@ -11769,18 +12124,18 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1490;
+					State = 1514;
 					_localctx.length = sum();
-					State = 1494;
+					State = 1518;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 1491;
+						State = 1515;
 						Match(COMMA);
-						State = 1492;
+						State = 1516;
 						Match(WITHIN);
-						State = 1493;
+						State = 1517;
 						_localctx.within = sum();
 						}
 					}
@@ -11795,7 +12150,7 @@ internal partial class TurnrowParser : Parser {
 			case ARE:
 			case IS:
 				{
-				State = 1498;
+				State = 1522;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -11804,14 +12159,14 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1501;
+				State = 1525;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AT) {
 					{
-					State = 1499;
+					State = 1523;
 					Match(AT);
-					State = 1500;
+					State = 1524;
 					_localctx.bound = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==LEAST || _la==MOST) ) {
@@ -11824,7 +12179,7 @@ internal partial class TurnrowParser : Parser {
 					}
 				}
 
-				State = 1503;
+				State = 1527;
 				_localctx.right = expected();
 				}
 				break;
@@ -11832,40 +12187,40 @@ internal partial class TurnrowParser : Parser {
 			case LIE:
 			case RUFFLE:
 				{
-				State = 1504;
+				State = 1528;
 				_localctx.lying = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
-				if ( !(((((_la - 81)) & ~0x3f) == 0 && ((1L << (_la - 81)) & 72057594306363393L) != 0)) ) {
+				if ( !(((((_la - 81)) & ~0x3f) == 0 && ((1L << (_la - 81)) & 144115188344291329L) != 0)) ) {
 					_localctx.lying = ErrorHandler.RecoverInline(this);
 				}
 				else {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1506;
+				State = 1530;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FLAT) {
 					{
-					State = 1505;
+					State = 1529;
 					_localctx.flat = Match(FLAT);
 					}
 				}
 
-				State = 1514;
+				State = 1538;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 1508;
+					State = 1532;
 					Match(IN);
-					State = 1509;
+					State = 1533;
 					Match(ROWS);
-					State = 1510;
+					State = 1534;
 					_localctx.from = count();
-					State = 1511;
+					State = 1535;
 					Match(TO);
-					State = 1512;
+					State = 1536;
 					_localctx.to = count();
 					}
 				}
@@ -11921,24 +12276,24 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1518;
+			State = 1542;
 			_localctx.value = sum();
-			State = 1529;
+			State = 1553;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==ROWS || _la==STITCHES || _la==WORD) {
 				{
-				State = 1520;
+				State = 1544;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==WORD) {
 					{
-					State = 1519;
+					State = 1543;
 					_localctx.by = Match(WORD);
 					}
 				}
 
-				State = 1522;
+				State = 1546;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -11948,18 +12303,18 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1526;
+				State = 1550;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0)) {
 					{
 					{
-					State = 1523;
+					State = 1547;
 					_localctx._expectedMore = expectedMore();
 					_localctx._more.Add(_localctx._expectedMore);
 					}
 					}
-					State = 1528;
+					State = 1552;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -12006,16 +12361,16 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1531;
+			State = 1555;
 			_localctx.by = sign();
-			State = 1532;
+			State = 1556;
 			_localctx.value = single();
-			State = 1534;
+			State = 1558;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==ROWS || _la==STITCHES) {
 				{
-				State = 1533;
+				State = 1557;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -12078,38 +12433,38 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1536;
+			State = 1560;
 			Match(EQUALS);
-			State = 1537;
+			State = 1561;
 			_localctx._claimPart = claimPart();
 			_localctx._parts.Add(_localctx._claimPart);
-			State = 1542;
+			State = 1566;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1538;
+				State = 1562;
 				Match(COMMA);
-				State = 1539;
+				State = 1563;
 				_localctx._claimPart = claimPart();
 				_localctx._parts.Add(_localctx._claimPart);
 				}
 				}
-				State = 1544;
+				State = 1568;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1550;
+			State = 1574;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WITHOUT:
 				{
-				State = 1545;
+				State = 1569;
 				_localctx.without = Match(WITHOUT);
-				State = 1546;
+				State = 1570;
 				Match(TURNING);
-				State = 1547;
+				State = 1571;
 				_la = TokenStream.LA(1);
 				if ( !(_la==CHAIN || _la==CH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -12122,9 +12477,9 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case WITH:
 				{
-				State = 1548;
+				State = 1572;
 				_localctx.with = Match(WITH);
-				State = 1549;
+				State = 1573;
 				Match(CHAINS);
 				}
 				break;
@@ -12176,9 +12531,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1552;
+			State = 1576;
 			_localctx.amount = count();
-			State = 1559;
+			State = 1583;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -12228,7 +12583,6 @@ internal partial class TurnrowParser : Parser {
 			case ALL:
 			case ALONG:
 			case APART:
-			case ARE:
 			case BEFORE:
 			case BUT:
 			case CH:
@@ -12284,6 +12638,7 @@ internal partial class TurnrowParser : Parser {
 			case ROUNDED:
 			case RUFFLE:
 			case SAME:
+			case SIDES:
 			case SKIPPED:
 			case SKIPPING:
 			case SLIPPING:
@@ -12306,26 +12661,26 @@ internal partial class TurnrowParser : Parser {
 			case OZ:
 			case WORD:
 				{
-				State = 1554;
+				State = 1578;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 1553;
+					State = 1577;
 					_localctx._name = name();
 					_localctx._words.Add(_localctx._name);
 					}
 					}
-					State = 1556;
+					State = 1580;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127296L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611687601257188041L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 22634183383935L) != 0) );
+				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127296L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611687601257188073L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 90536733535935L) != 0) );
 				}
 				break;
 			case STITCHES:
 				{
-				State = 1558;
+				State = 1582;
 				_localctx.stitches = Match(STITCHES);
 				}
 				break;
@@ -12371,15 +12726,15 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 200, RULE_edge);
 		int _la;
 		try {
-			State = 1567;
+			State = 1591;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case BOTH:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1561;
+				State = 1585;
 				Match(BOTH);
-				State = 1562;
+				State = 1586;
 				Match(EDGES);
 				}
 				break;
@@ -12430,7 +12785,6 @@ internal partial class TurnrowParser : Parser {
 			case ALL:
 			case ALONG:
 			case APART:
-			case ARE:
 			case BEFORE:
 			case BUT:
 			case CH:
@@ -12486,6 +12840,7 @@ internal partial class TurnrowParser : Parser {
 			case ROUNDED:
 			case RUFFLE:
 			case SAME:
+			case SIDES:
 			case SKIPPED:
 			case SKIPPING:
 			case SLIPPING:
@@ -12509,14 +12864,14 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1563;
+				State = 1587;
 				_localctx.called = name();
-				State = 1565;
+				State = 1589;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==EDGE) {
 					{
-					State = 1564;
+					State = 1588;
 					Match(EDGE);
 					}
 				}
@@ -12556,7 +12911,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1569;
+			State = 1593;
 			_la = TokenStream.LA(1);
 			if ( !(_la==RS || _la==WS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -12596,7 +12951,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1571;
+			State = 1595;
 			_la = TokenStream.LA(1);
 			if ( !(_la==DEC || _la==INC) ) {
 			ErrorHandler.RecoverInline(this);
@@ -12642,21 +12997,21 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1574;
+			State = 1598;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1573;
+				State = 1597;
 				_localctx._name = name();
 				_localctx._words.Add(_localctx._name);
 				}
 				}
-				State = 1576;
+				State = 1600;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127296L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611687601257188041L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 22634183383935L) != 0) );
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127296L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611687601257188073L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 90536733535935L) != 0) );
 			}
 		}
 		catch (RecognitionException re) {
@@ -12688,7 +13043,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1578;
+			State = 1602;
 			_la = TokenStream.LA(1);
 			if ( !(_la==ROW || _la==ROWS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -12728,7 +13083,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1580;
+			State = 1604;
 			_la = TokenStream.LA(1);
 			if ( !(_la==STITCH || _la==STITCHES) ) {
 			ErrorHandler.RecoverInline(this);
@@ -12778,20 +13133,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1582;
+			State = 1606;
 			_localctx.first = factor();
-			State = 1586;
+			State = 1610;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0)) {
 				{
 				{
-				State = 1583;
+				State = 1607;
 				_localctx._sumOperation = sumOperation();
 				_localctx._rest.Add(_localctx._sumOperation);
 				}
 				}
-				State = 1588;
+				State = 1612;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -12831,9 +13186,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1589;
+			State = 1613;
 			_localctx.by = sign();
-			State = 1590;
+			State = 1614;
 			_localctx.value = factor();
 			}
 		}
@@ -12880,21 +13235,21 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 216, RULE_factor);
 		int _la;
 		try {
-			State = 1601;
+			State = 1625;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1592;
+				State = 1616;
 				_localctx.amount = list();
-				State = 1594;
+				State = 1618;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if (_la==IN || ((((_la - 167)) & ~0x3f) == 0 && ((1L << (_la - 167)) & 45L) != 0)) {
+				if (_la==IN || ((((_la - 169)) & ~0x3f) == 0 && ((1L << (_la - 169)) & 45L) != 0)) {
 					{
-					State = 1593;
+					State = 1617;
 					_localctx.measure = unit();
 					}
 				}
@@ -12948,7 +13303,6 @@ internal partial class TurnrowParser : Parser {
 			case ALL:
 			case ALONG:
 			case APART:
-			case ARE:
 			case BEFORE:
 			case BUT:
 			case CH:
@@ -13004,6 +13358,7 @@ internal partial class TurnrowParser : Parser {
 			case ROUNDED:
 			case RUFFLE:
 			case SAME:
+			case SIDES:
 			case SKIPPED:
 			case SKIPPING:
 			case SLIPPING:
@@ -13027,18 +13382,18 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1596;
+				State = 1620;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1597;
+				State = 1621;
 				Match(OPEN);
-				State = 1598;
+				State = 1622;
 				_localctx.inside = sum();
-				State = 1599;
+				State = 1623;
 				Match(CLOSE);
 				}
 				break;
@@ -13085,20 +13440,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1603;
+			State = 1627;
 			_localctx.first = single();
-			State = 1607;
+			State = 1631;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0)) {
 				{
 				{
-				State = 1604;
+				State = 1628;
 				_localctx._countOperation = countOperation();
 				_localctx._rest.Add(_localctx._countOperation);
 				}
 				}
-				State = 1609;
+				State = 1633;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -13138,9 +13493,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1610;
+			State = 1634;
 			_localctx.by = sign();
-			State = 1611;
+			State = 1635;
 			_localctx.value = single();
 			}
 		}
@@ -13182,14 +13537,14 @@ internal partial class TurnrowParser : Parser {
 		SingleContext _localctx = new SingleContext(Context, State);
 		EnterRule(_localctx, 222, RULE_single);
 		try {
-			State = 1619;
+			State = 1643;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1613;
+				State = 1637;
 				_localctx.amount = list();
 				}
 				break;
@@ -13240,7 +13595,6 @@ internal partial class TurnrowParser : Parser {
 			case ALL:
 			case ALONG:
 			case APART:
-			case ARE:
 			case BEFORE:
 			case BUT:
 			case CH:
@@ -13296,6 +13650,7 @@ internal partial class TurnrowParser : Parser {
 			case ROUNDED:
 			case RUFFLE:
 			case SAME:
+			case SIDES:
 			case SKIPPED:
 			case SKIPPING:
 			case SLIPPING:
@@ -13319,18 +13674,18 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1614;
+				State = 1638;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1615;
+				State = 1639;
 				Match(OPEN);
-				State = 1616;
+				State = 1640;
 				_localctx.inside = count();
-				State = 1617;
+				State = 1641;
 				Match(CLOSE);
 				}
 				break;
@@ -13369,7 +13724,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1621;
+			State = 1645;
 			_la = TokenStream.LA(1);
 			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
@@ -13422,36 +13777,36 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1623;
+			State = 1647;
 			_localctx.first = number();
-			State = 1635;
+			State = 1659;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==OPEN) {
 				{
-				State = 1624;
+				State = 1648;
 				Match(OPEN);
-				State = 1625;
+				State = 1649;
 				_localctx._number = number();
 				_localctx._more.Add(_localctx._number);
-				State = 1630;
+				State = 1654;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 1626;
+					State = 1650;
 					Match(COMMA);
-					State = 1627;
+					State = 1651;
 					_localctx._number = number();
 					_localctx._more.Add(_localctx._number);
 					}
 					}
-					State = 1632;
+					State = 1656;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 1633;
+				State = 1657;
 				Match(CLOSE);
 				}
 			}
@@ -13487,20 +13842,20 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 228, RULE_number);
 		int _la;
 		try {
-			State = 1642;
+			State = 1666;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1637;
+				State = 1661;
 				_localctx.whole = Match(NUMBER);
-				State = 1639;
+				State = 1663;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FRACTION) {
 					{
-					State = 1638;
+					State = 1662;
 					_localctx.part = Match(FRACTION);
 					}
 				}
@@ -13510,7 +13865,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1641;
+				State = 1665;
 				_localctx.part = Match(FRACTION);
 				}
 				break;
@@ -13550,9 +13905,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1644;
+			State = 1668;
 			_la = TokenStream.LA(1);
-			if ( !(_la==IN || ((((_la - 167)) & ~0x3f) == 0 && ((1L << (_la - 167)) & 45L) != 0)) ) {
+			if ( !(_la==IN || ((((_la - 169)) & ~0x3f) == 0 && ((1L << (_la - 169)) & 45L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
 			}
 			else {
@@ -13620,7 +13975,6 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ALL() { return GetToken(TurnrowParser.ALL, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ALONG() { return GetToken(TurnrowParser.ALONG, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode APART() { return GetToken(TurnrowParser.APART, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ARE() { return GetToken(TurnrowParser.ARE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode BEFORE() { return GetToken(TurnrowParser.BEFORE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode BUT() { return GetToken(TurnrowParser.BUT, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CH() { return GetToken(TurnrowParser.CH, 0); }
@@ -13675,6 +14029,7 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ROUNDED() { return GetToken(TurnrowParser.ROUNDED, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode RUFFLE() { return GetToken(TurnrowParser.RUFFLE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SAME() { return GetToken(TurnrowParser.SAME, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SIDES() { return GetToken(TurnrowParser.SIDES, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SKIPPING() { return GetToken(TurnrowParser.SKIPPING, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SLIPPING() { return GetToken(TurnrowParser.SLIPPING, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode STACKED() { return GetToken(TurnrowParser.STACKED, 0); }
@@ -13712,9 +14067,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1646;
+			State = 1670;
 			_la = TokenStream.LA(1);
-			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127296L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611687601257188041L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 22634183383935L) != 0)) ) {
+			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127296L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611687601257188073L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 90536733535935L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
 			}
 			else {
@@ -13735,7 +14090,7 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	private static int[] _serializedATN => new int[] {
-		4,1,181,1649,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
+		4,1,183,1673,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
 		7,7,7,2,8,7,8,2,9,7,9,2,10,7,10,2,11,7,11,2,12,7,12,2,13,7,13,2,14,7,14,
 		2,15,7,15,2,16,7,16,2,17,7,17,2,18,7,18,2,19,7,19,2,20,7,20,2,21,7,21,
 		2,22,7,22,2,23,7,23,2,24,7,24,2,25,7,25,2,26,7,26,2,27,7,27,2,28,7,28,
@@ -13787,580 +14142,590 @@ internal partial class TurnrowParser : Parser {
 		661,8,40,10,40,12,40,664,9,40,3,40,666,8,40,1,41,4,41,669,8,41,11,41,12,
 		41,670,1,42,1,42,3,42,675,8,42,1,43,4,43,678,8,43,11,43,12,43,679,1,43,
 		1,43,5,43,684,8,43,10,43,12,43,687,9,43,1,44,1,44,1,44,1,44,3,44,693,8,
-		44,1,45,1,45,1,45,1,45,1,45,3,45,700,8,45,1,46,1,46,1,46,3,46,705,8,46,
-		1,47,1,47,1,47,1,47,1,47,1,47,1,47,1,47,1,47,1,47,3,47,717,8,47,1,47,1,
-		47,3,47,721,8,47,1,48,1,48,1,48,1,48,1,48,1,49,1,49,1,49,1,49,1,49,5,49,
-		733,8,49,10,49,12,49,736,9,49,1,50,1,50,1,50,1,50,1,50,1,50,3,50,744,8,
-		50,1,51,1,51,1,51,1,52,1,52,1,52,1,52,1,53,1,53,1,53,1,54,1,54,1,54,1,
-		54,1,54,5,54,761,8,54,10,54,12,54,764,9,54,1,55,1,55,1,55,1,55,1,56,1,
-		56,1,56,1,56,1,56,1,56,1,57,1,57,3,57,778,8,57,1,57,3,57,781,8,57,1,57,
-		1,57,1,57,3,57,786,8,57,1,58,1,58,1,58,1,58,1,58,3,58,793,8,58,1,58,1,
-		58,1,58,3,58,798,8,58,1,59,1,59,1,59,5,59,803,8,59,10,59,12,59,806,9,59,
-		1,60,1,60,1,60,1,60,1,60,1,60,1,60,1,60,3,60,816,8,60,1,60,3,60,819,8,
-		60,1,60,1,60,3,60,823,8,60,1,60,1,60,1,60,1,60,1,60,1,60,1,60,3,60,832,
-		8,60,1,60,1,60,3,60,836,8,60,1,60,1,60,1,60,1,60,1,60,1,60,1,60,1,60,1,
-		60,3,60,847,8,60,1,60,1,60,1,60,3,60,852,8,60,1,60,4,60,855,8,60,11,60,
-		12,60,856,1,60,1,60,3,60,861,8,60,1,60,1,60,3,60,865,8,60,1,60,1,60,1,
-		60,1,60,1,60,4,60,872,8,60,11,60,12,60,873,3,60,876,8,60,1,60,1,60,3,60,
-		880,8,60,1,60,3,60,883,8,60,1,60,3,60,886,8,60,3,60,888,8,60,1,61,1,61,
-		1,61,1,61,1,61,1,61,1,61,1,61,1,62,1,62,1,62,1,62,1,63,4,63,903,8,63,11,
-		63,12,63,904,1,63,1,63,5,63,909,8,63,10,63,12,63,912,9,63,1,63,3,63,915,
-		8,63,1,64,1,64,3,64,919,8,64,1,64,3,64,922,8,64,1,65,1,65,1,65,1,65,1,
-		65,1,65,1,65,1,65,1,65,3,65,933,8,65,3,65,935,8,65,1,66,1,66,1,66,5,66,
-		940,8,66,10,66,12,66,943,9,66,1,66,1,66,4,66,947,8,66,11,66,12,66,948,
-		3,66,951,8,66,1,66,1,66,1,66,1,66,3,66,957,8,66,1,66,1,66,5,66,961,8,66,
-		10,66,12,66,964,9,66,1,66,1,66,3,66,968,8,66,1,66,4,66,971,8,66,11,66,
-		12,66,972,1,66,1,66,1,66,4,66,978,8,66,11,66,12,66,979,3,66,982,8,66,3,
-		66,984,8,66,1,66,1,66,1,66,1,66,1,66,1,66,3,66,992,8,66,1,66,1,66,1,66,
-		1,66,1,66,1,66,4,66,1000,8,66,11,66,12,66,1001,3,66,1004,8,66,1,67,1,67,
-		1,67,1,67,1,67,1,67,1,67,1,67,3,67,1014,8,67,1,67,1,67,1,67,1,67,1,67,
-		1,67,1,67,3,67,1023,8,67,3,67,1025,8,67,3,67,1027,8,67,1,67,3,67,1030,
-		8,67,1,68,1,68,1,68,1,68,5,68,1036,8,68,10,68,12,68,1039,9,68,1,68,1,68,
-		1,68,1,69,1,69,1,69,3,69,1047,8,69,1,70,1,70,1,70,1,70,1,70,1,70,1,70,
-		1,70,1,70,1,70,1,70,1,70,1,70,3,70,1062,8,70,1,71,1,71,1,71,1,71,1,71,
-		3,71,1069,8,71,1,71,1,71,1,71,1,71,1,71,3,71,1076,8,71,1,71,1,71,3,71,
-		1080,8,71,1,71,1,71,5,71,1084,8,71,10,71,12,71,1087,9,71,1,71,3,71,1090,
-		8,71,1,72,1,72,1,72,1,72,1,72,1,72,1,72,1,72,1,72,1,72,1,72,3,72,1103,
-		8,72,1,73,1,73,1,73,1,73,3,73,1109,8,73,1,73,1,73,1,73,3,73,1114,8,73,
-		1,74,1,74,1,74,1,74,1,74,1,74,1,74,1,74,3,74,1124,8,74,1,74,3,74,1127,
-		8,74,1,75,1,75,1,75,1,75,1,75,1,75,1,75,1,75,1,75,1,75,1,75,1,75,1,75,
-		3,75,1142,8,75,1,75,1,75,3,75,1146,8,75,1,75,1,75,3,75,1150,8,75,1,75,
-		1,75,5,75,1154,8,75,10,75,12,75,1157,9,75,1,75,1,75,1,75,1,75,1,75,1,75,
-		3,75,1165,8,75,1,75,1,75,5,75,1169,8,75,10,75,12,75,1172,9,75,1,75,1,75,
-		1,75,1,75,1,75,1,75,1,75,3,75,1181,8,75,3,75,1183,8,75,3,75,1185,8,75,
-		1,76,1,76,1,76,1,76,5,76,1191,8,76,10,76,12,76,1194,9,76,1,76,3,76,1197,
-		8,76,1,76,3,76,1200,8,76,1,77,1,77,1,77,1,77,1,77,3,77,1207,8,77,1,77,
-		1,77,1,77,5,77,1212,8,77,10,77,12,77,1215,9,77,1,78,1,78,3,78,1219,8,78,
-		1,78,1,78,1,78,1,78,1,78,3,78,1226,8,78,3,78,1228,8,78,1,78,1,78,1,78,
-		3,78,1233,8,78,1,78,3,78,1236,8,78,1,79,1,79,1,79,3,79,1241,8,79,1,79,
-		1,79,1,79,1,79,3,79,1247,8,79,1,79,1,79,1,79,1,79,1,79,3,79,1254,8,79,
-		1,80,1,80,1,80,3,80,1259,8,80,1,81,1,81,1,81,1,81,1,81,3,81,1266,8,81,
-		1,81,1,81,1,81,3,81,1271,8,81,1,82,1,82,1,82,1,82,1,82,1,82,1,82,1,82,
-		1,82,3,82,1282,8,82,1,83,1,83,1,83,1,83,1,83,3,83,1289,8,83,1,84,1,84,
-		3,84,1293,8,84,1,84,1,84,1,84,1,85,1,85,1,85,1,85,1,85,1,85,1,85,3,85,
-		1305,8,85,1,85,1,85,5,85,1309,8,85,10,85,12,85,1312,9,85,1,86,1,86,1,86,
-		1,86,1,86,1,86,1,86,1,86,3,86,1322,8,86,1,86,1,86,1,86,1,86,1,86,1,86,
-		3,86,1330,8,86,1,87,1,87,1,87,1,87,1,87,1,87,1,87,1,87,3,87,1340,8,87,
-		1,87,1,87,5,87,1344,8,87,10,87,12,87,1347,9,87,1,87,3,87,1350,8,87,1,88,
-		1,88,1,88,1,88,1,88,3,88,1357,8,88,1,89,1,89,4,89,1361,8,89,11,89,12,89,
-		1362,1,89,1,89,5,89,1367,8,89,10,89,12,89,1370,9,89,1,89,1,89,1,89,3,89,
-		1375,8,89,3,89,1377,8,89,3,89,1379,8,89,1,89,1,89,4,89,1383,8,89,11,89,
-		12,89,1384,1,89,1,89,5,89,1389,8,89,10,89,12,89,1392,9,89,1,89,1,89,5,
-		89,1396,8,89,10,89,12,89,1399,9,89,1,89,1,89,3,89,1403,8,89,1,90,4,90,
-		1406,8,90,11,90,12,90,1407,1,91,1,91,1,91,1,91,1,91,1,91,1,91,3,91,1417,
-		8,91,1,91,1,91,1,91,1,91,3,91,1423,8,91,1,91,3,91,1426,8,91,1,92,1,92,
-		1,92,1,92,1,92,1,92,3,92,1434,8,92,1,93,1,93,3,93,1438,8,93,1,93,1,93,
-		1,93,1,93,1,93,3,93,1445,8,93,1,93,1,93,1,93,1,93,1,93,3,93,1452,8,93,
-		1,94,3,94,1455,8,94,1,94,4,94,1458,8,94,11,94,12,94,1459,1,94,1,94,1,94,
-		1,94,4,94,1466,8,94,11,94,12,94,1467,3,94,1470,8,94,1,94,1,94,1,94,1,94,
-		1,94,1,94,3,94,1478,8,94,3,94,1480,8,94,1,94,3,94,1483,8,94,1,95,1,95,
-		1,95,1,95,1,95,1,95,1,95,1,95,1,95,1,95,3,95,1495,8,95,3,95,1497,8,95,
-		1,95,1,95,1,95,3,95,1502,8,95,1,95,1,95,1,95,3,95,1507,8,95,1,95,1,95,
-		1,95,1,95,1,95,1,95,3,95,1515,8,95,3,95,1517,8,95,1,96,1,96,3,96,1521,
-		8,96,1,96,1,96,5,96,1525,8,96,10,96,12,96,1528,9,96,3,96,1530,8,96,1,97,
-		1,97,1,97,3,97,1535,8,97,1,98,1,98,1,98,1,98,5,98,1541,8,98,10,98,12,98,
-		1544,9,98,1,98,1,98,1,98,1,98,1,98,3,98,1551,8,98,1,99,1,99,4,99,1555,
-		8,99,11,99,12,99,1556,1,99,3,99,1560,8,99,1,100,1,100,1,100,1,100,3,100,
-		1566,8,100,3,100,1568,8,100,1,101,1,101,1,102,1,102,1,103,4,103,1575,8,
-		103,11,103,12,103,1576,1,104,1,104,1,105,1,105,1,106,1,106,5,106,1585,
-		8,106,10,106,12,106,1588,9,106,1,107,1,107,1,107,1,108,1,108,3,108,1595,
-		8,108,1,108,1,108,1,108,1,108,1,108,3,108,1602,8,108,1,109,1,109,5,109,
-		1606,8,109,10,109,12,109,1609,9,109,1,110,1,110,1,110,1,111,1,111,1,111,
-		1,111,1,111,1,111,3,111,1620,8,111,1,112,1,112,1,113,1,113,1,113,1,113,
-		1,113,5,113,1629,8,113,10,113,12,113,1632,9,113,1,113,1,113,3,113,1636,
-		8,113,1,114,1,114,3,114,1640,8,114,1,114,3,114,1643,8,114,1,115,1,115,
-		1,116,1,116,1,116,0,0,117,0,2,4,6,8,10,12,14,16,18,20,22,24,26,28,30,32,
-		34,36,38,40,42,44,46,48,50,52,54,56,58,60,62,64,66,68,70,72,74,76,78,80,
-		82,84,86,88,90,92,94,96,98,100,102,104,106,108,110,112,114,116,118,120,
-		122,124,126,128,130,132,134,136,138,140,142,144,146,148,150,152,154,156,
-		158,160,162,164,166,168,170,172,174,176,178,180,182,184,186,188,190,192,
-		194,196,198,200,202,204,206,208,210,212,214,216,218,220,222,224,226,228,
-		230,232,0,22,2,0,168,169,171,172,2,0,44,44,133,133,2,0,21,21,77,77,2,0,
-		47,47,146,146,2,0,168,168,171,171,2,0,100,100,161,161,2,0,84,84,158,158,
-		2,0,96,96,105,105,2,0,70,70,104,104,2,0,36,36,45,45,4,0,96,96,105,105,
-		116,116,138,138,1,0,144,145,2,0,100,100,150,150,2,0,107,107,114,114,3,
-		0,81,81,109,109,137,137,2,0,136,136,166,166,2,0,82,82,103,103,1,0,46,47,
-		2,0,53,53,146,146,2,0,11,13,15,15,4,0,102,102,167,167,169,170,172,172,
-		28,0,16,19,21,29,31,34,36,45,48,63,65,67,69,70,73,73,75,75,77,81,83,91,
-		93,95,97,100,104,104,106,126,128,135,137,138,140,141,143,145,147,147,149,
-		151,154,156,158,161,163,163,165,165,168,168,171,171,173,173,1856,0,234,
-		1,0,0,0,2,237,1,0,0,0,4,288,1,0,0,0,6,290,1,0,0,0,8,293,1,0,0,0,10,296,
-		1,0,0,0,12,303,1,0,0,0,14,305,1,0,0,0,16,308,1,0,0,0,18,324,1,0,0,0,20,
-		326,1,0,0,0,22,329,1,0,0,0,24,332,1,0,0,0,26,335,1,0,0,0,28,337,1,0,0,
-		0,30,357,1,0,0,0,32,359,1,0,0,0,34,363,1,0,0,0,36,387,1,0,0,0,38,390,1,
-		0,0,0,40,422,1,0,0,0,42,424,1,0,0,0,44,429,1,0,0,0,46,450,1,0,0,0,48,458,
-		1,0,0,0,50,466,1,0,0,0,52,473,1,0,0,0,54,490,1,0,0,0,56,492,1,0,0,0,58,
-		501,1,0,0,0,60,516,1,0,0,0,62,528,1,0,0,0,64,545,1,0,0,0,66,547,1,0,0,
-		0,68,550,1,0,0,0,70,555,1,0,0,0,72,576,1,0,0,0,74,589,1,0,0,0,76,591,1,
-		0,0,0,78,602,1,0,0,0,80,665,1,0,0,0,82,668,1,0,0,0,84,674,1,0,0,0,86,677,
-		1,0,0,0,88,692,1,0,0,0,90,694,1,0,0,0,92,701,1,0,0,0,94,720,1,0,0,0,96,
-		722,1,0,0,0,98,727,1,0,0,0,100,743,1,0,0,0,102,745,1,0,0,0,104,748,1,0,
-		0,0,106,752,1,0,0,0,108,755,1,0,0,0,110,765,1,0,0,0,112,769,1,0,0,0,114,
-		775,1,0,0,0,116,787,1,0,0,0,118,799,1,0,0,0,120,887,1,0,0,0,122,889,1,
-		0,0,0,124,897,1,0,0,0,126,914,1,0,0,0,128,921,1,0,0,0,130,934,1,0,0,0,
-		132,936,1,0,0,0,134,1005,1,0,0,0,136,1031,1,0,0,0,138,1043,1,0,0,0,140,
-		1061,1,0,0,0,142,1063,1,0,0,0,144,1102,1,0,0,0,146,1104,1,0,0,0,148,1115,
-		1,0,0,0,150,1128,1,0,0,0,152,1196,1,0,0,0,154,1206,1,0,0,0,156,1227,1,
-		0,0,0,158,1253,1,0,0,0,160,1258,1,0,0,0,162,1260,1,0,0,0,164,1272,1,0,
-		0,0,166,1288,1,0,0,0,168,1292,1,0,0,0,170,1297,1,0,0,0,172,1329,1,0,0,
-		0,174,1331,1,0,0,0,176,1356,1,0,0,0,178,1358,1,0,0,0,180,1405,1,0,0,0,
-		182,1425,1,0,0,0,184,1433,1,0,0,0,186,1451,1,0,0,0,188,1454,1,0,0,0,190,
-		1484,1,0,0,0,192,1518,1,0,0,0,194,1531,1,0,0,0,196,1536,1,0,0,0,198,1552,
-		1,0,0,0,200,1567,1,0,0,0,202,1569,1,0,0,0,204,1571,1,0,0,0,206,1574,1,
-		0,0,0,208,1578,1,0,0,0,210,1580,1,0,0,0,212,1582,1,0,0,0,214,1589,1,0,
-		0,0,216,1601,1,0,0,0,218,1603,1,0,0,0,220,1610,1,0,0,0,222,1619,1,0,0,
-		0,224,1621,1,0,0,0,226,1623,1,0,0,0,228,1642,1,0,0,0,230,1644,1,0,0,0,
-		232,1646,1,0,0,0,234,235,3,4,2,0,235,236,5,0,0,1,236,1,1,0,0,0,237,238,
-		3,196,98,0,238,239,5,0,0,1,239,3,1,0,0,0,240,289,3,6,3,0,241,289,3,8,4,
-		0,242,289,3,10,5,0,243,289,3,14,7,0,244,289,3,16,8,0,245,289,3,20,10,0,
-		246,289,3,22,11,0,247,289,3,24,12,0,248,289,3,26,13,0,249,289,3,28,14,
-		0,250,289,3,32,16,0,251,289,3,34,17,0,252,289,3,38,19,0,253,289,3,42,21,
-		0,254,289,3,44,22,0,255,289,3,78,39,0,256,289,3,66,33,0,257,289,3,68,34,
-		0,258,289,3,72,36,0,259,289,3,74,37,0,260,289,3,90,45,0,261,289,3,92,46,
-		0,262,289,3,94,47,0,263,289,3,96,48,0,264,289,3,98,49,0,265,289,3,102,
-		51,0,266,289,3,104,52,0,267,289,3,114,57,0,268,289,3,116,58,0,269,289,
-		3,134,67,0,270,289,3,142,71,0,271,289,3,146,73,0,272,289,3,148,74,0,273,
-		289,3,150,75,0,274,289,3,178,89,0,275,289,3,190,95,0,276,289,3,46,23,0,
-		277,289,3,174,87,0,278,289,3,106,53,0,279,289,3,108,54,0,280,289,3,112,
-		56,0,281,289,3,136,68,0,282,289,3,48,24,0,283,289,3,50,25,0,284,289,3,
-		52,26,0,285,289,3,58,29,0,286,289,3,60,30,0,287,289,3,56,28,0,288,240,
-		1,0,0,0,288,241,1,0,0,0,288,242,1,0,0,0,288,243,1,0,0,0,288,244,1,0,0,
-		0,288,245,1,0,0,0,288,246,1,0,0,0,288,247,1,0,0,0,288,248,1,0,0,0,288,
-		249,1,0,0,0,288,250,1,0,0,0,288,251,1,0,0,0,288,252,1,0,0,0,288,253,1,
-		0,0,0,288,254,1,0,0,0,288,255,1,0,0,0,288,256,1,0,0,0,288,257,1,0,0,0,
-		288,258,1,0,0,0,288,259,1,0,0,0,288,260,1,0,0,0,288,261,1,0,0,0,288,262,
-		1,0,0,0,288,263,1,0,0,0,288,264,1,0,0,0,288,265,1,0,0,0,288,266,1,0,0,
-		0,288,267,1,0,0,0,288,268,1,0,0,0,288,269,1,0,0,0,288,270,1,0,0,0,288,
-		271,1,0,0,0,288,272,1,0,0,0,288,273,1,0,0,0,288,274,1,0,0,0,288,275,1,
-		0,0,0,288,276,1,0,0,0,288,277,1,0,0,0,288,278,1,0,0,0,288,279,1,0,0,0,
-		288,280,1,0,0,0,288,281,1,0,0,0,288,282,1,0,0,0,288,283,1,0,0,0,288,284,
-		1,0,0,0,288,285,1,0,0,0,288,286,1,0,0,0,288,287,1,0,0,0,289,5,1,0,0,0,
-		290,291,5,40,0,0,291,292,3,228,114,0,292,7,1,0,0,0,293,294,5,42,0,0,294,
-		295,5,178,0,0,295,9,1,0,0,0,296,297,5,60,0,0,297,298,3,12,6,0,298,11,1,
-		0,0,0,299,304,5,174,0,0,300,304,5,177,0,0,301,304,5,178,0,0,302,304,3,
-		232,116,0,303,299,1,0,0,0,303,300,1,0,0,0,303,301,1,0,0,0,303,302,1,0,
-		0,0,304,13,1,0,0,0,305,306,5,57,0,0,306,307,3,232,116,0,307,15,1,0,0,0,
-		308,309,5,50,0,0,309,314,3,18,9,0,310,311,5,5,0,0,311,313,3,18,9,0,312,
-		310,1,0,0,0,313,316,1,0,0,0,314,312,1,0,0,0,314,315,1,0,0,0,315,17,1,0,
-		0,0,316,314,1,0,0,0,317,325,3,232,116,0,318,325,5,178,0,0,319,322,5,174,
-		0,0,320,323,3,232,116,0,321,323,5,15,0,0,322,320,1,0,0,0,322,321,1,0,0,
-		0,322,323,1,0,0,0,323,325,1,0,0,0,324,317,1,0,0,0,324,318,1,0,0,0,324,
-		319,1,0,0,0,325,19,1,0,0,0,326,327,5,51,0,0,327,328,5,178,0,0,328,21,1,
-		0,0,0,329,330,5,41,0,0,330,331,5,178,0,0,331,23,1,0,0,0,332,333,5,61,0,
-		0,333,334,3,232,116,0,334,25,1,0,0,0,335,336,5,3,0,0,336,27,1,0,0,0,337,
-		338,5,63,0,0,338,340,3,232,116,0,339,341,5,178,0,0,340,339,1,0,0,0,340,
-		341,1,0,0,0,341,346,1,0,0,0,342,343,5,5,0,0,343,345,3,30,15,0,344,342,
-		1,0,0,0,345,348,1,0,0,0,346,344,1,0,0,0,346,347,1,0,0,0,347,29,1,0,0,0,
-		348,346,1,0,0,0,349,350,5,160,0,0,350,358,3,228,114,0,351,355,3,228,114,
-		0,352,356,7,0,0,0,353,354,5,14,0,0,354,356,5,94,0,0,355,352,1,0,0,0,355,
-		353,1,0,0,0,356,358,1,0,0,0,357,349,1,0,0,0,357,351,1,0,0,0,358,31,1,0,
-		0,0,359,360,5,33,0,0,360,361,3,228,114,0,361,362,5,170,0,0,362,33,1,0,
-		0,0,363,364,5,32,0,0,364,365,3,206,103,0,365,366,5,7,0,0,366,369,3,228,
-		114,0,367,370,3,210,105,0,368,370,7,1,0,0,369,367,1,0,0,0,369,368,1,0,
-		0,0,370,385,1,0,0,0,371,372,5,68,0,0,372,373,3,228,114,0,373,374,3,208,
-		104,0,374,375,5,152,0,0,375,376,3,36,18,0,376,386,1,0,0,0,377,378,5,152,
-		0,0,378,379,3,36,18,0,379,380,5,5,0,0,380,381,3,228,114,0,381,382,3,208,
-		104,0,382,383,5,152,0,0,383,384,3,36,18,0,384,386,1,0,0,0,385,371,1,0,
-		0,0,385,377,1,0,0,0,386,35,1,0,0,0,387,388,3,228,114,0,388,389,3,230,115,
-		0,389,37,1,0,0,0,390,391,5,58,0,0,391,395,3,206,103,0,392,393,5,5,0,0,
-		393,394,5,116,0,0,394,396,5,46,0,0,395,392,1,0,0,0,395,396,1,0,0,0,396,
-		397,1,0,0,0,397,398,5,7,0,0,398,399,5,77,0,0,399,404,3,228,114,0,400,405,
-		5,80,0,0,401,402,5,83,0,0,402,403,5,117,0,0,403,405,5,23,0,0,404,400,1,
-		0,0,0,404,401,1,0,0,0,404,405,1,0,0,0,405,410,1,0,0,0,406,407,5,5,0,0,
-		407,409,3,40,20,0,408,406,1,0,0,0,409,412,1,0,0,0,410,408,1,0,0,0,410,
-		411,1,0,0,0,411,39,1,0,0,0,412,410,1,0,0,0,413,414,5,96,0,0,414,415,5,
-		53,0,0,415,416,5,102,0,0,416,417,5,176,0,0,417,423,7,2,0,0,418,419,5,117,
-		0,0,419,420,5,102,0,0,420,421,5,148,0,0,421,423,5,98,0,0,422,413,1,0,0,
-		0,422,418,1,0,0,0,423,41,1,0,0,0,424,425,5,39,0,0,425,426,3,232,116,0,
-		426,427,5,104,0,0,427,428,3,212,106,0,428,43,1,0,0,0,429,430,5,23,0,0,
-		430,431,3,232,116,0,431,441,5,104,0,0,432,433,7,3,0,0,433,434,5,30,0,0,
-		434,442,3,212,106,0,435,439,3,212,106,0,436,437,7,3,0,0,437,438,5,30,0,
-		0,438,440,3,212,106,0,439,436,1,0,0,0,439,440,1,0,0,0,440,442,1,0,0,0,
-		441,432,1,0,0,0,441,435,1,0,0,0,442,447,1,0,0,0,443,444,5,5,0,0,444,446,
-		3,64,32,0,445,443,1,0,0,0,446,449,1,0,0,0,447,445,1,0,0,0,447,448,1,0,
-		0,0,448,45,1,0,0,0,449,447,1,0,0,0,450,456,5,22,0,0,451,452,5,164,0,0,
-		452,453,5,155,0,0,453,457,7,2,0,0,454,455,5,162,0,0,455,457,5,78,0,0,456,
-		451,1,0,0,0,456,454,1,0,0,0,457,47,1,0,0,0,458,464,5,19,0,0,459,460,3,
-		232,116,0,460,461,5,5,0,0,461,462,3,230,115,0,462,465,1,0,0,0,463,465,
-		5,178,0,0,464,459,1,0,0,0,464,463,1,0,0,0,465,49,1,0,0,0,466,467,5,25,
-		0,0,467,468,3,232,116,0,468,469,5,104,0,0,469,471,3,212,106,0,470,472,
-		5,108,0,0,471,470,1,0,0,0,471,472,1,0,0,0,472,51,1,0,0,0,473,474,5,28,
-		0,0,474,475,3,232,116,0,475,476,5,104,0,0,476,481,3,192,96,0,477,478,5,
-		5,0,0,478,480,3,54,27,0,479,477,1,0,0,0,480,483,1,0,0,0,481,479,1,0,0,
-		0,481,482,1,0,0,0,482,53,1,0,0,0,483,481,1,0,0,0,484,491,5,123,0,0,485,
-		486,5,147,0,0,486,487,5,76,0,0,487,488,3,228,114,0,488,489,5,14,0,0,489,
-		491,1,0,0,0,490,484,1,0,0,0,490,485,1,0,0,0,491,55,1,0,0,0,492,493,5,16,
-		0,0,493,496,3,232,116,0,494,495,5,119,0,0,495,497,3,232,116,0,496,494,
-		1,0,0,0,496,497,1,0,0,0,497,498,1,0,0,0,498,499,5,7,0,0,499,500,5,178,
-		0,0,500,57,1,0,0,0,501,502,5,56,0,0,502,503,3,206,103,0,503,504,5,7,0,
-		0,504,505,3,228,114,0,505,506,3,210,105,0,506,507,5,68,0,0,507,508,3,228,
-		114,0,508,509,3,208,104,0,509,510,5,159,0,0,510,511,3,228,114,0,511,514,
-		7,4,0,0,512,513,5,5,0,0,513,515,3,232,116,0,514,512,1,0,0,0,514,515,1,
-		0,0,0,515,59,1,0,0,0,516,517,5,37,0,0,517,518,3,18,9,0,518,519,5,7,0,0,
-		519,520,3,232,116,0,520,525,3,62,31,0,521,522,5,5,0,0,522,524,3,62,31,
-		0,523,521,1,0,0,0,524,527,1,0,0,0,525,523,1,0,0,0,525,526,1,0,0,0,526,
-		61,1,0,0,0,527,525,1,0,0,0,528,529,3,228,114,0,529,530,3,230,115,0,530,
-		531,7,5,0,0,531,63,1,0,0,0,532,546,5,118,0,0,533,546,5,91,0,0,534,535,
-		5,115,0,0,535,536,5,119,0,0,536,539,3,222,111,0,537,538,5,11,0,0,538,540,
-		3,222,111,0,539,537,1,0,0,0,539,540,1,0,0,0,540,546,1,0,0,0,541,542,5,
-		135,0,0,542,546,7,6,0,0,543,544,5,163,0,0,544,546,3,212,106,0,545,532,
-		1,0,0,0,545,533,1,0,0,0,545,534,1,0,0,0,545,541,1,0,0,0,545,543,1,0,0,
-		0,546,65,1,0,0,0,547,548,5,59,0,0,548,549,5,178,0,0,549,67,1,0,0,0,550,
-		553,5,53,0,0,551,554,3,70,35,0,552,554,3,76,38,0,553,551,1,0,0,0,553,552,
-		1,0,0,0,554,69,1,0,0,0,555,556,5,42,0,0,556,566,3,232,116,0,557,558,5,
-		31,0,0,558,561,5,129,0,0,559,560,5,102,0,0,560,562,3,232,116,0,561,559,
-		1,0,0,0,561,562,1,0,0,0,562,564,1,0,0,0,563,565,5,5,0,0,564,563,1,0,0,
-		0,564,565,1,0,0,0,565,567,1,0,0,0,566,557,1,0,0,0,566,567,1,0,0,0,567,
-		568,1,0,0,0,568,569,5,126,0,0,569,570,5,115,0,0,570,571,5,119,0,0,571,
-		574,3,228,114,0,572,573,5,11,0,0,573,575,3,228,114,0,574,572,1,0,0,0,574,
-		575,1,0,0,0,575,71,1,0,0,0,576,579,5,34,0,0,577,580,5,178,0,0,578,580,
-		7,7,0,0,579,577,1,0,0,0,579,578,1,0,0,0,580,581,1,0,0,0,581,587,5,104,
-		0,0,582,583,5,8,0,0,583,584,3,118,59,0,584,585,5,9,0,0,585,588,1,0,0,0,
-		586,588,3,232,116,0,587,582,1,0,0,0,587,586,1,0,0,0,588,73,1,0,0,0,589,
-		590,5,4,0,0,590,75,1,0,0,0,591,594,5,173,0,0,592,593,5,119,0,0,593,595,
-		5,173,0,0,594,592,1,0,0,0,594,595,1,0,0,0,595,597,1,0,0,0,596,598,5,178,
-		0,0,597,596,1,0,0,0,597,598,1,0,0,0,598,599,1,0,0,0,599,600,5,104,0,0,
-		600,601,3,118,59,0,601,77,1,0,0,0,602,603,5,43,0,0,603,607,3,232,116,0,
-		604,605,5,5,0,0,605,606,5,111,0,0,606,608,5,174,0,0,607,604,1,0,0,0,607,
-		608,1,0,0,0,608,610,1,0,0,0,609,611,3,80,40,0,610,609,1,0,0,0,610,611,
-		1,0,0,0,611,613,1,0,0,0,612,614,3,196,98,0,613,612,1,0,0,0,613,614,1,0,
-		0,0,614,79,1,0,0,0,615,616,5,31,0,0,616,617,3,232,116,0,617,618,5,7,0,
-		0,618,623,3,218,109,0,619,620,3,210,105,0,620,621,5,72,0,0,621,622,3,200,
-		100,0,622,624,1,0,0,0,623,619,1,0,0,0,623,624,1,0,0,0,624,666,1,0,0,0,
-		625,626,5,104,0,0,626,627,3,232,116,0,627,631,5,112,0,0,628,629,5,5,0,
-		0,629,630,5,154,0,0,630,632,5,126,0,0,631,628,1,0,0,0,631,632,1,0,0,0,
-		632,666,1,0,0,0,633,634,5,64,0,0,634,639,3,82,41,0,635,636,5,5,0,0,636,
-		638,3,82,41,0,637,635,1,0,0,0,638,641,1,0,0,0,639,637,1,0,0,0,639,640,
-		1,0,0,0,640,666,1,0,0,0,641,639,1,0,0,0,642,643,5,128,0,0,643,646,5,158,
-		0,0,644,647,5,67,0,0,645,647,5,71,0,0,646,644,1,0,0,0,646,645,1,0,0,0,
-		647,648,1,0,0,0,648,653,3,86,43,0,649,650,5,68,0,0,650,652,3,86,43,0,651,
-		649,1,0,0,0,652,655,1,0,0,0,653,651,1,0,0,0,653,654,1,0,0,0,654,656,1,
-		0,0,0,655,653,1,0,0,0,656,657,5,7,0,0,657,662,3,188,94,0,658,659,5,5,0,
-		0,659,661,3,188,94,0,660,658,1,0,0,0,661,664,1,0,0,0,662,660,1,0,0,0,662,
-		663,1,0,0,0,663,666,1,0,0,0,664,662,1,0,0,0,665,615,1,0,0,0,665,625,1,
-		0,0,0,665,633,1,0,0,0,665,642,1,0,0,0,666,81,1,0,0,0,667,669,3,84,42,0,
-		668,667,1,0,0,0,669,670,1,0,0,0,670,668,1,0,0,0,670,671,1,0,0,0,671,83,
-		1,0,0,0,672,675,3,232,116,0,673,675,5,96,0,0,674,672,1,0,0,0,674,673,1,
-		0,0,0,675,85,1,0,0,0,676,678,3,184,92,0,677,676,1,0,0,0,678,679,1,0,0,
-		0,679,677,1,0,0,0,679,680,1,0,0,0,680,685,1,0,0,0,681,682,5,5,0,0,682,
+		44,1,45,1,45,1,45,1,45,1,45,1,45,1,45,3,45,702,8,45,1,45,1,45,1,45,1,45,
+		1,45,1,45,1,45,1,45,1,45,3,45,713,8,45,1,45,3,45,716,8,45,1,46,1,46,1,
+		46,3,46,721,8,46,1,47,1,47,1,47,1,47,1,47,1,47,1,47,1,47,1,47,1,47,3,47,
+		733,8,47,1,47,1,47,3,47,737,8,47,1,48,1,48,1,48,1,48,1,48,1,49,1,49,1,
+		49,1,49,1,49,5,49,749,8,49,10,49,12,49,752,9,49,1,50,1,50,1,50,1,50,1,
+		50,1,50,3,50,760,8,50,1,51,1,51,1,51,1,52,1,52,1,52,1,52,1,53,1,53,1,53,
+		1,54,1,54,1,54,1,54,1,54,5,54,777,8,54,10,54,12,54,780,9,54,1,55,1,55,
+		1,55,1,55,1,56,1,56,1,56,1,56,1,56,1,56,1,57,1,57,3,57,794,8,57,1,57,3,
+		57,797,8,57,1,57,1,57,1,57,3,57,802,8,57,1,58,1,58,1,58,1,58,1,58,3,58,
+		809,8,58,1,58,1,58,1,58,1,58,3,58,815,8,58,1,58,1,58,1,58,3,58,820,8,58,
+		3,58,822,8,58,1,59,1,59,1,59,5,59,827,8,59,10,59,12,59,830,9,59,1,60,1,
+		60,1,60,1,60,1,60,1,60,1,60,1,60,3,60,840,8,60,1,60,3,60,843,8,60,1,60,
+		1,60,3,60,847,8,60,1,60,1,60,1,60,1,60,1,60,1,60,1,60,3,60,856,8,60,1,
+		60,1,60,3,60,860,8,60,1,60,1,60,1,60,1,60,1,60,1,60,1,60,1,60,1,60,3,60,
+		871,8,60,1,60,1,60,1,60,3,60,876,8,60,1,60,4,60,879,8,60,11,60,12,60,880,
+		1,60,1,60,3,60,885,8,60,1,60,1,60,3,60,889,8,60,1,60,1,60,1,60,1,60,1,
+		60,4,60,896,8,60,11,60,12,60,897,3,60,900,8,60,1,60,1,60,3,60,904,8,60,
+		1,60,3,60,907,8,60,1,60,3,60,910,8,60,3,60,912,8,60,1,61,1,61,1,61,1,61,
+		1,61,1,61,1,61,1,61,1,62,1,62,1,62,1,62,1,63,4,63,927,8,63,11,63,12,63,
+		928,1,63,1,63,5,63,933,8,63,10,63,12,63,936,9,63,1,63,3,63,939,8,63,1,
+		64,1,64,3,64,943,8,64,1,64,3,64,946,8,64,1,65,1,65,1,65,1,65,1,65,1,65,
+		1,65,1,65,1,65,3,65,957,8,65,3,65,959,8,65,1,66,1,66,1,66,5,66,964,8,66,
+		10,66,12,66,967,9,66,1,66,1,66,4,66,971,8,66,11,66,12,66,972,3,66,975,
+		8,66,1,66,1,66,1,66,1,66,3,66,981,8,66,1,66,1,66,5,66,985,8,66,10,66,12,
+		66,988,9,66,1,66,1,66,3,66,992,8,66,1,66,4,66,995,8,66,11,66,12,66,996,
+		1,66,1,66,1,66,4,66,1002,8,66,11,66,12,66,1003,3,66,1006,8,66,3,66,1008,
+		8,66,1,66,1,66,1,66,1,66,1,66,1,66,3,66,1016,8,66,1,66,1,66,1,66,1,66,
+		1,66,1,66,4,66,1024,8,66,11,66,12,66,1025,3,66,1028,8,66,1,67,1,67,1,67,
+		1,67,1,67,1,67,1,67,1,67,3,67,1038,8,67,1,67,1,67,1,67,1,67,1,67,1,67,
+		1,67,3,67,1047,8,67,3,67,1049,8,67,3,67,1051,8,67,1,67,3,67,1054,8,67,
+		1,68,1,68,1,68,1,68,5,68,1060,8,68,10,68,12,68,1063,9,68,1,68,1,68,1,68,
+		1,69,1,69,1,69,3,69,1071,8,69,1,70,1,70,1,70,1,70,1,70,1,70,1,70,1,70,
+		1,70,1,70,1,70,1,70,1,70,3,70,1086,8,70,1,71,1,71,1,71,1,71,1,71,3,71,
+		1093,8,71,1,71,1,71,1,71,1,71,1,71,3,71,1100,8,71,1,71,1,71,3,71,1104,
+		8,71,1,71,1,71,5,71,1108,8,71,10,71,12,71,1111,9,71,1,71,3,71,1114,8,71,
+		1,72,1,72,1,72,1,72,1,72,1,72,1,72,1,72,1,72,1,72,1,72,3,72,1127,8,72,
+		1,73,1,73,1,73,1,73,3,73,1133,8,73,1,73,1,73,1,73,3,73,1138,8,73,1,74,
+		1,74,1,74,1,74,1,74,1,74,1,74,1,74,3,74,1148,8,74,1,74,3,74,1151,8,74,
+		1,75,1,75,1,75,1,75,1,75,1,75,1,75,1,75,1,75,1,75,1,75,1,75,1,75,3,75,
+		1166,8,75,1,75,1,75,3,75,1170,8,75,1,75,1,75,3,75,1174,8,75,1,75,1,75,
+		5,75,1178,8,75,10,75,12,75,1181,9,75,1,75,1,75,1,75,1,75,1,75,1,75,3,75,
+		1189,8,75,1,75,1,75,5,75,1193,8,75,10,75,12,75,1196,9,75,1,75,1,75,1,75,
+		1,75,1,75,1,75,1,75,3,75,1205,8,75,3,75,1207,8,75,3,75,1209,8,75,1,76,
+		1,76,1,76,1,76,5,76,1215,8,76,10,76,12,76,1218,9,76,1,76,3,76,1221,8,76,
+		1,76,3,76,1224,8,76,1,77,1,77,1,77,1,77,1,77,3,77,1231,8,77,1,77,1,77,
+		1,77,5,77,1236,8,77,10,77,12,77,1239,9,77,1,78,1,78,3,78,1243,8,78,1,78,
+		1,78,1,78,1,78,1,78,3,78,1250,8,78,3,78,1252,8,78,1,78,1,78,1,78,3,78,
+		1257,8,78,1,78,3,78,1260,8,78,1,79,1,79,1,79,3,79,1265,8,79,1,79,1,79,
+		1,79,1,79,3,79,1271,8,79,1,79,1,79,1,79,1,79,1,79,3,79,1278,8,79,1,80,
+		1,80,1,80,3,80,1283,8,80,1,81,1,81,1,81,1,81,1,81,3,81,1290,8,81,1,81,
+		1,81,1,81,3,81,1295,8,81,1,82,1,82,1,82,1,82,1,82,1,82,1,82,1,82,1,82,
+		3,82,1306,8,82,1,83,1,83,1,83,1,83,1,83,3,83,1313,8,83,1,84,1,84,3,84,
+		1317,8,84,1,84,1,84,1,84,1,85,1,85,1,85,1,85,1,85,1,85,1,85,3,85,1329,
+		8,85,1,85,1,85,5,85,1333,8,85,10,85,12,85,1336,9,85,1,86,1,86,1,86,1,86,
+		1,86,1,86,1,86,1,86,3,86,1346,8,86,1,86,1,86,1,86,1,86,1,86,1,86,3,86,
+		1354,8,86,1,87,1,87,1,87,1,87,1,87,1,87,1,87,1,87,3,87,1364,8,87,1,87,
+		1,87,5,87,1368,8,87,10,87,12,87,1371,9,87,1,87,3,87,1374,8,87,1,88,1,88,
+		1,88,1,88,1,88,3,88,1381,8,88,1,89,1,89,4,89,1385,8,89,11,89,12,89,1386,
+		1,89,1,89,5,89,1391,8,89,10,89,12,89,1394,9,89,1,89,1,89,1,89,3,89,1399,
+		8,89,3,89,1401,8,89,3,89,1403,8,89,1,89,1,89,4,89,1407,8,89,11,89,12,89,
+		1408,1,89,1,89,5,89,1413,8,89,10,89,12,89,1416,9,89,1,89,1,89,5,89,1420,
+		8,89,10,89,12,89,1423,9,89,1,89,1,89,3,89,1427,8,89,1,90,4,90,1430,8,90,
+		11,90,12,90,1431,1,91,1,91,1,91,1,91,1,91,1,91,1,91,3,91,1441,8,91,1,91,
+		1,91,1,91,1,91,3,91,1447,8,91,1,91,3,91,1450,8,91,1,92,1,92,1,92,1,92,
+		1,92,1,92,3,92,1458,8,92,1,93,1,93,3,93,1462,8,93,1,93,1,93,1,93,1,93,
+		1,93,3,93,1469,8,93,1,93,1,93,1,93,1,93,1,93,3,93,1476,8,93,1,94,3,94,
+		1479,8,94,1,94,4,94,1482,8,94,11,94,12,94,1483,1,94,1,94,1,94,1,94,4,94,
+		1490,8,94,11,94,12,94,1491,3,94,1494,8,94,1,94,1,94,1,94,1,94,1,94,1,94,
+		3,94,1502,8,94,3,94,1504,8,94,1,94,3,94,1507,8,94,1,95,1,95,1,95,1,95,
+		1,95,1,95,1,95,1,95,1,95,1,95,3,95,1519,8,95,3,95,1521,8,95,1,95,1,95,
+		1,95,3,95,1526,8,95,1,95,1,95,1,95,3,95,1531,8,95,1,95,1,95,1,95,1,95,
+		1,95,1,95,3,95,1539,8,95,3,95,1541,8,95,1,96,1,96,3,96,1545,8,96,1,96,
+		1,96,5,96,1549,8,96,10,96,12,96,1552,9,96,3,96,1554,8,96,1,97,1,97,1,97,
+		3,97,1559,8,97,1,98,1,98,1,98,1,98,5,98,1565,8,98,10,98,12,98,1568,9,98,
+		1,98,1,98,1,98,1,98,1,98,3,98,1575,8,98,1,99,1,99,4,99,1579,8,99,11,99,
+		12,99,1580,1,99,3,99,1584,8,99,1,100,1,100,1,100,1,100,3,100,1590,8,100,
+		3,100,1592,8,100,1,101,1,101,1,102,1,102,1,103,4,103,1599,8,103,11,103,
+		12,103,1600,1,104,1,104,1,105,1,105,1,106,1,106,5,106,1609,8,106,10,106,
+		12,106,1612,9,106,1,107,1,107,1,107,1,108,1,108,3,108,1619,8,108,1,108,
+		1,108,1,108,1,108,1,108,3,108,1626,8,108,1,109,1,109,5,109,1630,8,109,
+		10,109,12,109,1633,9,109,1,110,1,110,1,110,1,111,1,111,1,111,1,111,1,111,
+		1,111,3,111,1644,8,111,1,112,1,112,1,113,1,113,1,113,1,113,1,113,5,113,
+		1653,8,113,10,113,12,113,1656,9,113,1,113,1,113,3,113,1660,8,113,1,114,
+		1,114,3,114,1664,8,114,1,114,3,114,1667,8,114,1,115,1,115,1,116,1,116,
+		1,116,0,0,117,0,2,4,6,8,10,12,14,16,18,20,22,24,26,28,30,32,34,36,38,40,
+		42,44,46,48,50,52,54,56,58,60,62,64,66,68,70,72,74,76,78,80,82,84,86,88,
+		90,92,94,96,98,100,102,104,106,108,110,112,114,116,118,120,122,124,126,
+		128,130,132,134,136,138,140,142,144,146,148,150,152,154,156,158,160,162,
+		164,166,168,170,172,174,176,178,180,182,184,186,188,190,192,194,196,198,
+		200,202,204,206,208,210,212,214,216,218,220,222,224,226,228,230,232,0,
+		23,2,0,170,171,173,174,2,0,44,44,133,133,2,0,21,21,77,77,2,0,47,47,148,
+		148,2,0,170,170,173,173,2,0,100,100,163,163,2,0,84,84,160,160,2,0,96,96,
+		105,105,2,0,70,70,104,104,2,0,36,36,45,45,4,0,96,96,105,105,116,116,139,
+		139,2,0,79,79,135,135,1,0,146,147,2,0,100,100,152,152,2,0,107,107,114,
+		114,3,0,81,81,109,109,138,138,2,0,137,137,168,168,2,0,82,82,103,103,1,
+		0,46,47,2,0,53,53,148,148,2,0,11,13,15,15,4,0,102,102,169,169,171,172,
+		174,174,29,0,16,19,21,29,31,34,36,45,48,63,65,67,69,69,73,73,75,75,77,
+		81,83,91,93,95,97,100,104,104,106,126,128,134,136,136,138,140,142,143,
+		145,147,149,149,151,153,156,158,160,163,165,165,167,167,170,170,173,173,
+		175,175,1885,0,234,1,0,0,0,2,237,1,0,0,0,4,288,1,0,0,0,6,290,1,0,0,0,8,
+		293,1,0,0,0,10,296,1,0,0,0,12,303,1,0,0,0,14,305,1,0,0,0,16,308,1,0,0,
+		0,18,324,1,0,0,0,20,326,1,0,0,0,22,329,1,0,0,0,24,332,1,0,0,0,26,335,1,
+		0,0,0,28,337,1,0,0,0,30,357,1,0,0,0,32,359,1,0,0,0,34,363,1,0,0,0,36,387,
+		1,0,0,0,38,390,1,0,0,0,40,422,1,0,0,0,42,424,1,0,0,0,44,429,1,0,0,0,46,
+		450,1,0,0,0,48,458,1,0,0,0,50,466,1,0,0,0,52,473,1,0,0,0,54,490,1,0,0,
+		0,56,492,1,0,0,0,58,501,1,0,0,0,60,516,1,0,0,0,62,528,1,0,0,0,64,545,1,
+		0,0,0,66,547,1,0,0,0,68,550,1,0,0,0,70,555,1,0,0,0,72,576,1,0,0,0,74,589,
+		1,0,0,0,76,591,1,0,0,0,78,602,1,0,0,0,80,665,1,0,0,0,82,668,1,0,0,0,84,
+		674,1,0,0,0,86,677,1,0,0,0,88,692,1,0,0,0,90,694,1,0,0,0,92,717,1,0,0,
+		0,94,736,1,0,0,0,96,738,1,0,0,0,98,743,1,0,0,0,100,759,1,0,0,0,102,761,
+		1,0,0,0,104,764,1,0,0,0,106,768,1,0,0,0,108,771,1,0,0,0,110,781,1,0,0,
+		0,112,785,1,0,0,0,114,791,1,0,0,0,116,803,1,0,0,0,118,823,1,0,0,0,120,
+		911,1,0,0,0,122,913,1,0,0,0,124,921,1,0,0,0,126,938,1,0,0,0,128,945,1,
+		0,0,0,130,958,1,0,0,0,132,960,1,0,0,0,134,1029,1,0,0,0,136,1055,1,0,0,
+		0,138,1067,1,0,0,0,140,1085,1,0,0,0,142,1087,1,0,0,0,144,1126,1,0,0,0,
+		146,1128,1,0,0,0,148,1139,1,0,0,0,150,1152,1,0,0,0,152,1220,1,0,0,0,154,
+		1230,1,0,0,0,156,1251,1,0,0,0,158,1277,1,0,0,0,160,1282,1,0,0,0,162,1284,
+		1,0,0,0,164,1296,1,0,0,0,166,1312,1,0,0,0,168,1316,1,0,0,0,170,1321,1,
+		0,0,0,172,1353,1,0,0,0,174,1355,1,0,0,0,176,1380,1,0,0,0,178,1382,1,0,
+		0,0,180,1429,1,0,0,0,182,1449,1,0,0,0,184,1457,1,0,0,0,186,1475,1,0,0,
+		0,188,1478,1,0,0,0,190,1508,1,0,0,0,192,1542,1,0,0,0,194,1555,1,0,0,0,
+		196,1560,1,0,0,0,198,1576,1,0,0,0,200,1591,1,0,0,0,202,1593,1,0,0,0,204,
+		1595,1,0,0,0,206,1598,1,0,0,0,208,1602,1,0,0,0,210,1604,1,0,0,0,212,1606,
+		1,0,0,0,214,1613,1,0,0,0,216,1625,1,0,0,0,218,1627,1,0,0,0,220,1634,1,
+		0,0,0,222,1643,1,0,0,0,224,1645,1,0,0,0,226,1647,1,0,0,0,228,1666,1,0,
+		0,0,230,1668,1,0,0,0,232,1670,1,0,0,0,234,235,3,4,2,0,235,236,5,0,0,1,
+		236,1,1,0,0,0,237,238,3,196,98,0,238,239,5,0,0,1,239,3,1,0,0,0,240,289,
+		3,6,3,0,241,289,3,8,4,0,242,289,3,10,5,0,243,289,3,14,7,0,244,289,3,16,
+		8,0,245,289,3,20,10,0,246,289,3,22,11,0,247,289,3,24,12,0,248,289,3,26,
+		13,0,249,289,3,28,14,0,250,289,3,32,16,0,251,289,3,34,17,0,252,289,3,38,
+		19,0,253,289,3,42,21,0,254,289,3,44,22,0,255,289,3,78,39,0,256,289,3,66,
+		33,0,257,289,3,68,34,0,258,289,3,72,36,0,259,289,3,74,37,0,260,289,3,90,
+		45,0,261,289,3,92,46,0,262,289,3,94,47,0,263,289,3,96,48,0,264,289,3,98,
+		49,0,265,289,3,102,51,0,266,289,3,104,52,0,267,289,3,114,57,0,268,289,
+		3,116,58,0,269,289,3,134,67,0,270,289,3,142,71,0,271,289,3,146,73,0,272,
+		289,3,148,74,0,273,289,3,150,75,0,274,289,3,178,89,0,275,289,3,190,95,
+		0,276,289,3,46,23,0,277,289,3,174,87,0,278,289,3,106,53,0,279,289,3,108,
+		54,0,280,289,3,112,56,0,281,289,3,136,68,0,282,289,3,48,24,0,283,289,3,
+		50,25,0,284,289,3,52,26,0,285,289,3,58,29,0,286,289,3,60,30,0,287,289,
+		3,56,28,0,288,240,1,0,0,0,288,241,1,0,0,0,288,242,1,0,0,0,288,243,1,0,
+		0,0,288,244,1,0,0,0,288,245,1,0,0,0,288,246,1,0,0,0,288,247,1,0,0,0,288,
+		248,1,0,0,0,288,249,1,0,0,0,288,250,1,0,0,0,288,251,1,0,0,0,288,252,1,
+		0,0,0,288,253,1,0,0,0,288,254,1,0,0,0,288,255,1,0,0,0,288,256,1,0,0,0,
+		288,257,1,0,0,0,288,258,1,0,0,0,288,259,1,0,0,0,288,260,1,0,0,0,288,261,
+		1,0,0,0,288,262,1,0,0,0,288,263,1,0,0,0,288,264,1,0,0,0,288,265,1,0,0,
+		0,288,266,1,0,0,0,288,267,1,0,0,0,288,268,1,0,0,0,288,269,1,0,0,0,288,
+		270,1,0,0,0,288,271,1,0,0,0,288,272,1,0,0,0,288,273,1,0,0,0,288,274,1,
+		0,0,0,288,275,1,0,0,0,288,276,1,0,0,0,288,277,1,0,0,0,288,278,1,0,0,0,
+		288,279,1,0,0,0,288,280,1,0,0,0,288,281,1,0,0,0,288,282,1,0,0,0,288,283,
+		1,0,0,0,288,284,1,0,0,0,288,285,1,0,0,0,288,286,1,0,0,0,288,287,1,0,0,
+		0,289,5,1,0,0,0,290,291,5,40,0,0,291,292,3,228,114,0,292,7,1,0,0,0,293,
+		294,5,42,0,0,294,295,5,180,0,0,295,9,1,0,0,0,296,297,5,60,0,0,297,298,
+		3,12,6,0,298,11,1,0,0,0,299,304,5,176,0,0,300,304,5,179,0,0,301,304,5,
+		180,0,0,302,304,3,232,116,0,303,299,1,0,0,0,303,300,1,0,0,0,303,301,1,
+		0,0,0,303,302,1,0,0,0,304,13,1,0,0,0,305,306,5,57,0,0,306,307,3,232,116,
+		0,307,15,1,0,0,0,308,309,5,50,0,0,309,314,3,18,9,0,310,311,5,5,0,0,311,
+		313,3,18,9,0,312,310,1,0,0,0,313,316,1,0,0,0,314,312,1,0,0,0,314,315,1,
+		0,0,0,315,17,1,0,0,0,316,314,1,0,0,0,317,325,3,232,116,0,318,325,5,180,
+		0,0,319,322,5,176,0,0,320,323,3,232,116,0,321,323,5,15,0,0,322,320,1,0,
+		0,0,322,321,1,0,0,0,322,323,1,0,0,0,323,325,1,0,0,0,324,317,1,0,0,0,324,
+		318,1,0,0,0,324,319,1,0,0,0,325,19,1,0,0,0,326,327,5,51,0,0,327,328,5,
+		180,0,0,328,21,1,0,0,0,329,330,5,41,0,0,330,331,5,180,0,0,331,23,1,0,0,
+		0,332,333,5,61,0,0,333,334,3,232,116,0,334,25,1,0,0,0,335,336,5,3,0,0,
+		336,27,1,0,0,0,337,338,5,63,0,0,338,340,3,232,116,0,339,341,5,180,0,0,
+		340,339,1,0,0,0,340,341,1,0,0,0,341,346,1,0,0,0,342,343,5,5,0,0,343,345,
+		3,30,15,0,344,342,1,0,0,0,345,348,1,0,0,0,346,344,1,0,0,0,346,347,1,0,
+		0,0,347,29,1,0,0,0,348,346,1,0,0,0,349,350,5,162,0,0,350,358,3,228,114,
+		0,351,355,3,228,114,0,352,356,7,0,0,0,353,354,5,14,0,0,354,356,5,94,0,
+		0,355,352,1,0,0,0,355,353,1,0,0,0,356,358,1,0,0,0,357,349,1,0,0,0,357,
+		351,1,0,0,0,358,31,1,0,0,0,359,360,5,33,0,0,360,361,3,228,114,0,361,362,
+		5,172,0,0,362,33,1,0,0,0,363,364,5,32,0,0,364,365,3,206,103,0,365,366,
+		5,7,0,0,366,369,3,228,114,0,367,370,3,210,105,0,368,370,7,1,0,0,369,367,
+		1,0,0,0,369,368,1,0,0,0,370,385,1,0,0,0,371,372,5,68,0,0,372,373,3,228,
+		114,0,373,374,3,208,104,0,374,375,5,154,0,0,375,376,3,36,18,0,376,386,
+		1,0,0,0,377,378,5,154,0,0,378,379,3,36,18,0,379,380,5,5,0,0,380,381,3,
+		228,114,0,381,382,3,208,104,0,382,383,5,154,0,0,383,384,3,36,18,0,384,
+		386,1,0,0,0,385,371,1,0,0,0,385,377,1,0,0,0,386,35,1,0,0,0,387,388,3,228,
+		114,0,388,389,3,230,115,0,389,37,1,0,0,0,390,391,5,58,0,0,391,395,3,206,
+		103,0,392,393,5,5,0,0,393,394,5,116,0,0,394,396,5,46,0,0,395,392,1,0,0,
+		0,395,396,1,0,0,0,396,397,1,0,0,0,397,398,5,7,0,0,398,399,5,77,0,0,399,
+		404,3,228,114,0,400,405,5,80,0,0,401,402,5,83,0,0,402,403,5,117,0,0,403,
+		405,5,23,0,0,404,400,1,0,0,0,404,401,1,0,0,0,404,405,1,0,0,0,405,410,1,
+		0,0,0,406,407,5,5,0,0,407,409,3,40,20,0,408,406,1,0,0,0,409,412,1,0,0,
+		0,410,408,1,0,0,0,410,411,1,0,0,0,411,39,1,0,0,0,412,410,1,0,0,0,413,414,
+		5,96,0,0,414,415,5,53,0,0,415,416,5,102,0,0,416,417,5,178,0,0,417,423,
+		7,2,0,0,418,419,5,117,0,0,419,420,5,102,0,0,420,421,5,150,0,0,421,423,
+		5,98,0,0,422,413,1,0,0,0,422,418,1,0,0,0,423,41,1,0,0,0,424,425,5,39,0,
+		0,425,426,3,232,116,0,426,427,5,104,0,0,427,428,3,212,106,0,428,43,1,0,
+		0,0,429,430,5,23,0,0,430,431,3,232,116,0,431,441,5,104,0,0,432,433,7,3,
+		0,0,433,434,5,30,0,0,434,442,3,212,106,0,435,439,3,212,106,0,436,437,7,
+		3,0,0,437,438,5,30,0,0,438,440,3,212,106,0,439,436,1,0,0,0,439,440,1,0,
+		0,0,440,442,1,0,0,0,441,432,1,0,0,0,441,435,1,0,0,0,442,447,1,0,0,0,443,
+		444,5,5,0,0,444,446,3,64,32,0,445,443,1,0,0,0,446,449,1,0,0,0,447,445,
+		1,0,0,0,447,448,1,0,0,0,448,45,1,0,0,0,449,447,1,0,0,0,450,456,5,22,0,
+		0,451,452,5,166,0,0,452,453,5,157,0,0,453,457,7,2,0,0,454,455,5,164,0,
+		0,455,457,5,78,0,0,456,451,1,0,0,0,456,454,1,0,0,0,457,47,1,0,0,0,458,
+		464,5,19,0,0,459,460,3,232,116,0,460,461,5,5,0,0,461,462,3,230,115,0,462,
+		465,1,0,0,0,463,465,5,180,0,0,464,459,1,0,0,0,464,463,1,0,0,0,465,49,1,
+		0,0,0,466,467,5,25,0,0,467,468,3,232,116,0,468,469,5,104,0,0,469,471,3,
+		212,106,0,470,472,5,108,0,0,471,470,1,0,0,0,471,472,1,0,0,0,472,51,1,0,
+		0,0,473,474,5,28,0,0,474,475,3,232,116,0,475,476,5,104,0,0,476,481,3,192,
+		96,0,477,478,5,5,0,0,478,480,3,54,27,0,479,477,1,0,0,0,480,483,1,0,0,0,
+		481,479,1,0,0,0,481,482,1,0,0,0,482,53,1,0,0,0,483,481,1,0,0,0,484,491,
+		5,123,0,0,485,486,5,149,0,0,486,487,5,76,0,0,487,488,3,228,114,0,488,489,
+		5,14,0,0,489,491,1,0,0,0,490,484,1,0,0,0,490,485,1,0,0,0,491,55,1,0,0,
+		0,492,493,5,16,0,0,493,496,3,232,116,0,494,495,5,119,0,0,495,497,3,232,
+		116,0,496,494,1,0,0,0,496,497,1,0,0,0,497,498,1,0,0,0,498,499,5,7,0,0,
+		499,500,5,180,0,0,500,57,1,0,0,0,501,502,5,56,0,0,502,503,3,206,103,0,
+		503,504,5,7,0,0,504,505,3,228,114,0,505,506,3,210,105,0,506,507,5,68,0,
+		0,507,508,3,228,114,0,508,509,3,208,104,0,509,510,5,161,0,0,510,511,3,
+		228,114,0,511,514,7,4,0,0,512,513,5,5,0,0,513,515,3,232,116,0,514,512,
+		1,0,0,0,514,515,1,0,0,0,515,59,1,0,0,0,516,517,5,37,0,0,517,518,3,18,9,
+		0,518,519,5,7,0,0,519,520,3,232,116,0,520,525,3,62,31,0,521,522,5,5,0,
+		0,522,524,3,62,31,0,523,521,1,0,0,0,524,527,1,0,0,0,525,523,1,0,0,0,525,
+		526,1,0,0,0,526,61,1,0,0,0,527,525,1,0,0,0,528,529,3,228,114,0,529,530,
+		3,230,115,0,530,531,7,5,0,0,531,63,1,0,0,0,532,546,5,118,0,0,533,546,5,
+		91,0,0,534,535,5,115,0,0,535,536,5,119,0,0,536,539,3,222,111,0,537,538,
+		5,11,0,0,538,540,3,222,111,0,539,537,1,0,0,0,539,540,1,0,0,0,540,546,1,
+		0,0,0,541,542,5,136,0,0,542,546,7,6,0,0,543,544,5,165,0,0,544,546,3,212,
+		106,0,545,532,1,0,0,0,545,533,1,0,0,0,545,534,1,0,0,0,545,541,1,0,0,0,
+		545,543,1,0,0,0,546,65,1,0,0,0,547,548,5,59,0,0,548,549,5,180,0,0,549,
+		67,1,0,0,0,550,553,5,53,0,0,551,554,3,70,35,0,552,554,3,76,38,0,553,551,
+		1,0,0,0,553,552,1,0,0,0,554,69,1,0,0,0,555,556,5,42,0,0,556,566,3,232,
+		116,0,557,558,5,31,0,0,558,561,5,129,0,0,559,560,5,102,0,0,560,562,3,232,
+		116,0,561,559,1,0,0,0,561,562,1,0,0,0,562,564,1,0,0,0,563,565,5,5,0,0,
+		564,563,1,0,0,0,564,565,1,0,0,0,565,567,1,0,0,0,566,557,1,0,0,0,566,567,
+		1,0,0,0,567,568,1,0,0,0,568,569,5,126,0,0,569,570,5,115,0,0,570,571,5,
+		119,0,0,571,574,3,228,114,0,572,573,5,11,0,0,573,575,3,228,114,0,574,572,
+		1,0,0,0,574,575,1,0,0,0,575,71,1,0,0,0,576,579,5,34,0,0,577,580,5,180,
+		0,0,578,580,7,7,0,0,579,577,1,0,0,0,579,578,1,0,0,0,580,581,1,0,0,0,581,
+		587,5,104,0,0,582,583,5,8,0,0,583,584,3,118,59,0,584,585,5,9,0,0,585,588,
+		1,0,0,0,586,588,3,232,116,0,587,582,1,0,0,0,587,586,1,0,0,0,588,73,1,0,
+		0,0,589,590,5,4,0,0,590,75,1,0,0,0,591,594,5,175,0,0,592,593,5,119,0,0,
+		593,595,5,175,0,0,594,592,1,0,0,0,594,595,1,0,0,0,595,597,1,0,0,0,596,
+		598,5,180,0,0,597,596,1,0,0,0,597,598,1,0,0,0,598,599,1,0,0,0,599,600,
+		5,104,0,0,600,601,3,118,59,0,601,77,1,0,0,0,602,603,5,43,0,0,603,607,3,
+		232,116,0,604,605,5,5,0,0,605,606,5,111,0,0,606,608,5,176,0,0,607,604,
+		1,0,0,0,607,608,1,0,0,0,608,610,1,0,0,0,609,611,3,80,40,0,610,609,1,0,
+		0,0,610,611,1,0,0,0,611,613,1,0,0,0,612,614,3,196,98,0,613,612,1,0,0,0,
+		613,614,1,0,0,0,614,79,1,0,0,0,615,616,5,31,0,0,616,617,3,232,116,0,617,
+		618,5,7,0,0,618,623,3,218,109,0,619,620,3,210,105,0,620,621,5,72,0,0,621,
+		622,3,200,100,0,622,624,1,0,0,0,623,619,1,0,0,0,623,624,1,0,0,0,624,666,
+		1,0,0,0,625,626,5,104,0,0,626,627,3,232,116,0,627,631,5,112,0,0,628,629,
+		5,5,0,0,629,630,5,156,0,0,630,632,5,126,0,0,631,628,1,0,0,0,631,632,1,
+		0,0,0,632,666,1,0,0,0,633,634,5,64,0,0,634,639,3,82,41,0,635,636,5,5,0,
+		0,636,638,3,82,41,0,637,635,1,0,0,0,638,641,1,0,0,0,639,637,1,0,0,0,639,
+		640,1,0,0,0,640,666,1,0,0,0,641,639,1,0,0,0,642,643,5,128,0,0,643,646,
+		5,160,0,0,644,647,5,67,0,0,645,647,5,71,0,0,646,644,1,0,0,0,646,645,1,
+		0,0,0,647,648,1,0,0,0,648,653,3,86,43,0,649,650,5,68,0,0,650,652,3,86,
+		43,0,651,649,1,0,0,0,652,655,1,0,0,0,653,651,1,0,0,0,653,654,1,0,0,0,654,
+		656,1,0,0,0,655,653,1,0,0,0,656,657,5,7,0,0,657,662,3,188,94,0,658,659,
+		5,5,0,0,659,661,3,188,94,0,660,658,1,0,0,0,661,664,1,0,0,0,662,660,1,0,
+		0,0,662,663,1,0,0,0,663,666,1,0,0,0,664,662,1,0,0,0,665,615,1,0,0,0,665,
+		625,1,0,0,0,665,633,1,0,0,0,665,642,1,0,0,0,666,81,1,0,0,0,667,669,3,84,
+		42,0,668,667,1,0,0,0,669,670,1,0,0,0,670,668,1,0,0,0,670,671,1,0,0,0,671,
+		83,1,0,0,0,672,675,3,232,116,0,673,675,5,96,0,0,674,672,1,0,0,0,674,673,
+		1,0,0,0,675,85,1,0,0,0,676,678,3,184,92,0,677,676,1,0,0,0,678,679,1,0,
+		0,0,679,677,1,0,0,0,679,680,1,0,0,0,680,685,1,0,0,0,681,682,5,5,0,0,682,
 		684,3,88,44,0,683,681,1,0,0,0,684,687,1,0,0,0,685,683,1,0,0,0,685,686,
 		1,0,0,0,686,87,1,0,0,0,687,685,1,0,0,0,688,693,3,186,93,0,689,690,3,202,
 		101,0,690,691,5,95,0,0,691,693,1,0,0,0,692,688,1,0,0,0,692,689,1,0,0,0,
-		693,89,1,0,0,0,694,695,5,18,0,0,695,696,5,162,0,0,696,697,3,218,109,0,
-		697,699,3,210,105,0,698,700,3,196,98,0,699,698,1,0,0,0,699,700,1,0,0,0,
-		700,91,1,0,0,0,701,702,5,21,0,0,702,704,3,218,109,0,703,705,3,196,98,0,
-		704,703,1,0,0,0,704,705,1,0,0,0,705,93,1,0,0,0,706,707,5,31,0,0,707,708,
-		5,99,0,0,708,709,3,200,100,0,709,710,7,8,0,0,710,711,3,232,116,0,711,721,
-		1,0,0,0,712,713,5,20,0,0,713,717,5,88,0,0,714,715,7,9,0,0,715,717,5,87,
-		0,0,716,712,1,0,0,0,716,714,1,0,0,0,717,718,1,0,0,0,718,719,7,8,0,0,719,
-		721,3,232,116,0,720,706,1,0,0,0,720,716,1,0,0,0,721,95,1,0,0,0,722,723,
-		5,38,0,0,723,724,5,116,0,0,724,725,5,46,0,0,725,726,3,232,116,0,726,97,
-		1,0,0,0,727,728,5,24,0,0,728,729,5,7,0,0,729,734,3,100,50,0,730,731,5,
-		5,0,0,731,733,3,100,50,0,732,730,1,0,0,0,733,736,1,0,0,0,734,732,1,0,0,
-		0,734,735,1,0,0,0,735,99,1,0,0,0,736,734,1,0,0,0,737,738,5,139,0,0,738,
-		744,3,218,109,0,739,740,3,218,109,0,740,741,5,30,0,0,741,742,3,232,116,
-		0,742,744,1,0,0,0,743,737,1,0,0,0,743,739,1,0,0,0,744,101,1,0,0,0,745,
-		746,5,27,0,0,746,747,5,120,0,0,747,103,1,0,0,0,748,749,5,62,0,0,749,750,
-		5,102,0,0,750,751,5,90,0,0,751,105,1,0,0,0,752,753,5,162,0,0,753,754,3,
-		232,116,0,754,107,1,0,0,0,755,756,5,55,0,0,756,757,5,70,0,0,757,762,3,
-		110,55,0,758,759,5,5,0,0,759,761,3,110,55,0,760,758,1,0,0,0,761,764,1,
-		0,0,0,762,760,1,0,0,0,762,763,1,0,0,0,763,109,1,0,0,0,764,762,1,0,0,0,
-		765,766,3,232,116,0,766,767,3,218,109,0,767,768,3,208,104,0,768,111,1,
-		0,0,0,769,770,5,29,0,0,770,771,5,72,0,0,771,772,5,114,0,0,772,773,3,228,
-		114,0,773,774,3,210,105,0,774,113,1,0,0,0,775,777,5,46,0,0,776,778,3,218,
-		109,0,777,776,1,0,0,0,777,778,1,0,0,0,778,780,1,0,0,0,779,781,3,202,101,
-		0,780,779,1,0,0,0,780,781,1,0,0,0,781,782,1,0,0,0,782,783,5,7,0,0,783,
-		785,3,118,59,0,784,786,3,196,98,0,785,784,1,0,0,0,785,786,1,0,0,0,786,
-		115,1,0,0,0,787,788,5,47,0,0,788,789,3,218,109,0,789,790,5,152,0,0,790,
-		792,3,218,109,0,791,793,3,202,101,0,792,791,1,0,0,0,792,793,1,0,0,0,793,
-		794,1,0,0,0,794,795,5,7,0,0,795,797,3,118,59,0,796,798,3,196,98,0,797,
-		796,1,0,0,0,797,798,1,0,0,0,798,117,1,0,0,0,799,804,3,120,60,0,800,801,
-		5,5,0,0,801,803,3,120,60,0,802,800,1,0,0,0,803,806,1,0,0,0,804,802,1,0,
-		0,0,804,805,1,0,0,0,805,119,1,0,0,0,806,804,1,0,0,0,807,808,5,8,0,0,808,
-		809,3,118,59,0,809,815,5,9,0,0,810,811,3,218,109,0,811,812,5,151,0,0,812,
-		816,1,0,0,0,813,816,3,130,65,0,814,816,5,153,0,0,815,810,1,0,0,0,815,813,
-		1,0,0,0,815,814,1,0,0,0,815,816,1,0,0,0,816,818,1,0,0,0,817,819,3,132,
-		66,0,818,817,1,0,0,0,818,819,1,0,0,0,819,888,1,0,0,0,820,822,5,139,0,0,
-		821,823,3,218,109,0,822,821,1,0,0,0,822,823,1,0,0,0,823,888,1,0,0,0,824,
-		825,5,142,0,0,825,826,5,126,0,0,826,888,3,218,109,0,827,831,5,35,0,0,828,
-		829,5,148,0,0,829,832,5,134,0,0,830,832,3,218,109,0,831,828,1,0,0,0,831,
-		830,1,0,0,0,832,835,1,0,0,0,833,834,5,30,0,0,834,836,5,106,0,0,835,833,
-		1,0,0,0,835,836,1,0,0,0,836,888,1,0,0,0,837,838,5,101,0,0,838,839,3,218,
-		109,0,839,840,5,30,0,0,840,841,3,232,116,0,841,888,1,0,0,0,842,843,5,74,
-		0,0,843,846,3,218,109,0,844,845,5,30,0,0,845,847,3,232,116,0,846,844,1,
-		0,0,0,846,847,1,0,0,0,847,888,1,0,0,0,848,849,5,162,0,0,849,888,3,232,
-		116,0,850,852,3,226,113,0,851,850,1,0,0,0,851,852,1,0,0,0,852,882,1,0,
-		0,0,853,855,3,232,116,0,854,853,1,0,0,0,855,856,1,0,0,0,856,854,1,0,0,
-		0,856,857,1,0,0,0,857,875,1,0,0,0,858,860,3,204,102,0,859,861,3,128,64,
-		0,860,859,1,0,0,0,860,861,1,0,0,0,861,876,1,0,0,0,862,864,3,126,63,0,863,
-		865,3,122,61,0,864,863,1,0,0,0,864,865,1,0,0,0,865,876,1,0,0,0,866,876,
-		3,122,61,0,867,876,3,124,62,0,868,876,5,153,0,0,869,871,5,176,0,0,870,
-		872,3,232,116,0,871,870,1,0,0,0,872,873,1,0,0,0,873,871,1,0,0,0,873,874,
-		1,0,0,0,874,876,1,0,0,0,875,858,1,0,0,0,875,862,1,0,0,0,875,866,1,0,0,
-		0,875,867,1,0,0,0,875,868,1,0,0,0,875,869,1,0,0,0,875,876,1,0,0,0,876,
-		883,1,0,0,0,877,879,3,204,102,0,878,880,3,128,64,0,879,878,1,0,0,0,879,
-		880,1,0,0,0,880,883,1,0,0,0,881,883,3,124,62,0,882,854,1,0,0,0,882,877,
-		1,0,0,0,882,881,1,0,0,0,883,885,1,0,0,0,884,886,3,132,66,0,885,884,1,0,
-		0,0,885,886,1,0,0,0,886,888,1,0,0,0,887,807,1,0,0,0,887,820,1,0,0,0,887,
-		824,1,0,0,0,887,827,1,0,0,0,887,837,1,0,0,0,887,842,1,0,0,0,887,848,1,
-		0,0,0,887,851,1,0,0,0,888,121,1,0,0,0,889,890,5,162,0,0,890,891,5,8,0,
-		0,891,892,3,118,59,0,892,893,5,9,0,0,893,894,3,218,109,0,894,895,5,151,
-		0,0,895,896,5,92,0,0,896,123,1,0,0,0,897,898,5,72,0,0,898,899,5,85,0,0,
-		899,900,5,89,0,0,900,125,1,0,0,0,901,903,3,220,110,0,902,901,1,0,0,0,903,
-		904,1,0,0,0,904,902,1,0,0,0,904,905,1,0,0,0,905,915,1,0,0,0,906,910,3,
-		226,113,0,907,909,3,220,110,0,908,907,1,0,0,0,909,912,1,0,0,0,910,908,
-		1,0,0,0,910,911,1,0,0,0,911,915,1,0,0,0,912,910,1,0,0,0,913,915,3,130,
-		65,0,914,902,1,0,0,0,914,906,1,0,0,0,914,913,1,0,0,0,915,127,1,0,0,0,916,
-		918,3,218,109,0,917,919,5,92,0,0,918,917,1,0,0,0,918,919,1,0,0,0,919,922,
-		1,0,0,0,920,922,3,130,65,0,921,916,1,0,0,0,921,920,1,0,0,0,922,129,1,0,
-		0,0,923,935,5,64,0,0,924,935,5,71,0,0,925,926,5,152,0,0,926,935,5,79,0,
-		0,927,928,5,157,0,0,928,929,3,218,109,0,929,932,5,132,0,0,930,931,5,73,
-		0,0,931,933,5,79,0,0,932,930,1,0,0,0,932,933,1,0,0,0,933,935,1,0,0,0,934,
-		923,1,0,0,0,934,924,1,0,0,0,934,925,1,0,0,0,934,927,1,0,0,0,935,131,1,
-		0,0,0,936,1003,5,102,0,0,937,941,7,10,0,0,938,940,3,232,116,0,939,938,
-		1,0,0,0,940,943,1,0,0,0,941,939,1,0,0,0,941,942,1,0,0,0,942,950,1,0,0,
-		0,943,941,1,0,0,0,944,946,5,68,0,0,945,947,3,232,116,0,946,945,1,0,0,0,
-		947,948,1,0,0,0,948,946,1,0,0,0,948,949,1,0,0,0,949,951,1,0,0,0,950,944,
-		1,0,0,0,950,951,1,0,0,0,951,956,1,0,0,0,952,953,5,157,0,0,953,954,3,218,
-		109,0,954,955,5,132,0,0,955,957,1,0,0,0,956,952,1,0,0,0,956,957,1,0,0,
-		0,957,1004,1,0,0,0,958,962,5,85,0,0,959,961,3,232,116,0,960,959,1,0,0,
-		0,961,964,1,0,0,0,962,960,1,0,0,0,962,963,1,0,0,0,963,983,1,0,0,0,964,
-		962,1,0,0,0,965,967,5,68,0,0,966,968,3,226,113,0,967,966,1,0,0,0,967,968,
-		1,0,0,0,968,970,1,0,0,0,969,971,3,232,116,0,970,969,1,0,0,0,971,972,1,
-		0,0,0,972,970,1,0,0,0,972,973,1,0,0,0,973,981,1,0,0,0,974,975,5,102,0,
-		0,975,977,5,85,0,0,976,978,3,232,116,0,977,976,1,0,0,0,978,979,1,0,0,0,
-		979,977,1,0,0,0,979,980,1,0,0,0,980,982,1,0,0,0,981,974,1,0,0,0,981,982,
-		1,0,0,0,982,984,1,0,0,0,983,965,1,0,0,0,983,984,1,0,0,0,984,991,1,0,0,
-		0,985,992,5,64,0,0,986,992,5,71,0,0,987,988,5,157,0,0,988,989,3,218,109,
-		0,989,990,5,132,0,0,990,992,1,0,0,0,991,985,1,0,0,0,991,986,1,0,0,0,991,
-		987,1,0,0,0,991,992,1,0,0,0,992,1004,1,0,0,0,993,1004,5,79,0,0,994,1004,
-		5,140,0,0,995,996,5,122,0,0,996,1004,5,130,0,0,997,999,5,176,0,0,998,1000,
-		3,232,116,0,999,998,1,0,0,0,1000,1001,1,0,0,0,1001,999,1,0,0,0,1001,1002,
-		1,0,0,0,1002,1004,1,0,0,0,1003,937,1,0,0,0,1003,958,1,0,0,0,1003,993,1,
-		0,0,0,1003,994,1,0,0,0,1003,995,1,0,0,0,1003,997,1,0,0,0,1004,133,1,0,
-		0,0,1005,1013,5,44,0,0,1006,1007,5,47,0,0,1007,1008,3,218,109,0,1008,1009,
-		5,152,0,0,1009,1010,3,218,109,0,1010,1014,1,0,0,0,1011,1012,5,46,0,0,1012,
-		1014,3,218,109,0,1013,1006,1,0,0,0,1013,1011,1,0,0,0,1014,1026,1,0,0,0,
-		1015,1016,5,5,0,0,1016,1024,3,218,109,0,1017,1018,5,113,0,0,1018,1025,
-		5,151,0,0,1019,1022,5,151,0,0,1020,1021,5,102,0,0,1021,1023,5,66,0,0,1022,
-		1020,1,0,0,0,1022,1023,1,0,0,0,1023,1025,1,0,0,0,1024,1017,1,0,0,0,1024,
-		1019,1,0,0,0,1025,1027,1,0,0,0,1026,1015,1,0,0,0,1026,1027,1,0,0,0,1027,
-		1029,1,0,0,0,1028,1030,3,196,98,0,1029,1028,1,0,0,0,1029,1030,1,0,0,0,
-		1030,135,1,0,0,0,1031,1032,5,30,0,0,1032,1037,3,138,69,0,1033,1034,5,5,
-		0,0,1034,1036,3,138,69,0,1035,1033,1,0,0,0,1036,1039,1,0,0,0,1037,1035,
-		1,0,0,0,1037,1038,1,0,0,0,1038,1040,1,0,0,0,1039,1037,1,0,0,0,1040,1041,
-		5,7,0,0,1041,1042,3,140,70,0,1042,137,1,0,0,0,1043,1046,3,18,9,0,1044,
-		1045,5,152,0,0,1045,1047,3,18,9,0,1046,1044,1,0,0,0,1046,1047,1,0,0,0,
-		1047,139,1,0,0,0,1048,1062,3,38,19,0,1049,1062,3,94,47,0,1050,1062,3,96,
-		48,0,1051,1062,3,114,57,0,1052,1062,3,116,58,0,1053,1062,3,134,67,0,1054,
-		1062,3,142,71,0,1055,1062,3,146,73,0,1056,1062,3,148,74,0,1057,1062,3,
-		150,75,0,1058,1062,3,174,87,0,1059,1062,3,106,53,0,1060,1062,3,108,54,
-		0,1061,1048,1,0,0,0,1061,1049,1,0,0,0,1061,1050,1,0,0,0,1061,1051,1,0,
-		0,0,1061,1052,1,0,0,0,1061,1053,1,0,0,0,1061,1054,1,0,0,0,1061,1055,1,
-		0,0,0,1061,1056,1,0,0,0,1061,1057,1,0,0,0,1061,1058,1,0,0,0,1061,1059,
-		1,0,0,0,1061,1060,1,0,0,0,1062,141,1,0,0,0,1063,1075,5,54,0,0,1064,1065,
-		5,152,0,0,1065,1068,3,212,106,0,1066,1067,5,72,0,0,1067,1069,3,200,100,
-		0,1068,1066,1,0,0,0,1068,1069,1,0,0,0,1069,1076,1,0,0,0,1070,1071,5,30,
-		0,0,1071,1076,3,212,106,0,1072,1073,3,218,109,0,1073,1074,3,208,104,0,
-		1074,1076,1,0,0,0,1075,1064,1,0,0,0,1075,1070,1,0,0,0,1075,1072,1,0,0,
-		0,1076,1079,1,0,0,0,1077,1078,5,31,0,0,1078,1080,3,232,116,0,1079,1077,
-		1,0,0,0,1079,1080,1,0,0,0,1080,1085,1,0,0,0,1081,1082,5,5,0,0,1082,1084,
-		3,144,72,0,1083,1081,1,0,0,0,1084,1087,1,0,0,0,1085,1083,1,0,0,0,1085,
-		1086,1,0,0,0,1086,1089,1,0,0,0,1087,1085,1,0,0,0,1088,1090,3,196,98,0,
-		1089,1088,1,0,0,0,1089,1090,1,0,0,0,1090,143,1,0,0,0,1091,1092,5,91,0,
-		0,1092,1103,3,208,104,0,1093,1094,5,118,0,0,1094,1103,3,208,104,0,1095,
-		1096,5,89,0,0,1096,1103,3,202,101,0,1097,1098,5,102,0,0,1098,1103,3,232,
-		116,0,1099,1100,5,88,0,0,1100,1101,5,102,0,0,1101,1103,3,206,103,0,1102,
-		1091,1,0,0,0,1102,1093,1,0,0,0,1102,1095,1,0,0,0,1102,1097,1,0,0,0,1102,
-		1099,1,0,0,0,1103,145,1,0,0,0,1104,1105,5,35,0,0,1105,1108,3,218,109,0,
-		1106,1107,5,30,0,0,1107,1109,5,106,0,0,1108,1106,1,0,0,0,1108,1109,1,0,
-		0,0,1109,1110,1,0,0,0,1110,1111,5,72,0,0,1111,1113,3,200,100,0,1112,1114,
-		3,196,98,0,1113,1112,1,0,0,0,1113,1114,1,0,0,0,1114,147,1,0,0,0,1115,1116,
-		5,17,0,0,1116,1117,3,218,109,0,1117,1118,5,72,0,0,1118,1123,3,200,100,
-		0,1119,1120,5,5,0,0,1120,1121,5,122,0,0,1121,1122,5,46,0,0,1122,1124,5,
-		69,0,0,1123,1119,1,0,0,0,1123,1124,1,0,0,0,1124,1126,1,0,0,0,1125,1127,
-		3,196,98,0,1126,1125,1,0,0,0,1126,1127,1,0,0,0,1127,149,1,0,0,0,1128,1184,
-		5,49,0,0,1129,1130,5,76,0,0,1130,1185,3,166,83,0,1131,1132,5,47,0,0,1132,
-		1133,3,218,109,0,1133,1134,5,152,0,0,1134,1135,3,218,109,0,1135,1136,3,
-		152,76,0,1136,1185,1,0,0,0,1137,1138,5,152,0,0,1138,1141,3,212,106,0,1139,
-		1140,5,72,0,0,1140,1142,3,200,100,0,1141,1139,1,0,0,0,1141,1142,1,0,0,
-		0,1142,1146,1,0,0,0,1143,1144,5,30,0,0,1144,1146,3,212,106,0,1145,1137,
-		1,0,0,0,1145,1143,1,0,0,0,1146,1149,1,0,0,0,1147,1148,5,31,0,0,1148,1150,
-		3,232,116,0,1149,1147,1,0,0,0,1149,1150,1,0,0,0,1150,1155,1,0,0,0,1151,
-		1152,5,5,0,0,1152,1154,3,144,72,0,1153,1151,1,0,0,0,1154,1157,1,0,0,0,
-		1155,1153,1,0,0,0,1155,1156,1,0,0,0,1156,1158,1,0,0,0,1157,1155,1,0,0,
-		0,1158,1159,3,152,76,0,1159,1185,1,0,0,0,1160,1182,3,218,109,0,1161,1164,
-		3,208,104,0,1162,1163,5,31,0,0,1163,1165,3,232,116,0,1164,1162,1,0,0,0,
-		1164,1165,1,0,0,0,1165,1170,1,0,0,0,1166,1167,5,5,0,0,1167,1169,3,144,
-		72,0,1168,1166,1,0,0,0,1169,1172,1,0,0,0,1170,1168,1,0,0,0,1170,1171,1,
-		0,0,0,1171,1173,1,0,0,0,1172,1170,1,0,0,0,1173,1174,3,152,76,0,1174,1183,
-		1,0,0,0,1175,1176,3,210,105,0,1176,1180,5,102,0,0,1177,1178,5,5,0,0,1178,
-		1179,5,76,0,0,1179,1181,3,166,83,0,1180,1177,1,0,0,0,1180,1181,1,0,0,0,
-		1181,1183,1,0,0,0,1182,1161,1,0,0,0,1182,1175,1,0,0,0,1183,1185,1,0,0,
-		0,1184,1129,1,0,0,0,1184,1131,1,0,0,0,1184,1145,1,0,0,0,1184,1160,1,0,
-		0,0,1185,151,1,0,0,0,1186,1187,5,7,0,0,1187,1192,3,154,77,0,1188,1189,
-		5,6,0,0,1189,1191,3,154,77,0,1190,1188,1,0,0,0,1191,1194,1,0,0,0,1192,
-		1190,1,0,0,0,1192,1193,1,0,0,0,1193,1197,1,0,0,0,1194,1192,1,0,0,0,1195,
-		1197,3,170,85,0,1196,1186,1,0,0,0,1196,1195,1,0,0,0,1197,1199,1,0,0,0,
-		1198,1200,3,196,98,0,1199,1198,1,0,0,0,1199,1200,1,0,0,0,1200,153,1,0,
-		0,0,1201,1202,5,65,0,0,1202,1203,3,218,109,0,1203,1204,3,208,104,0,1204,
-		1205,5,5,0,0,1205,1207,1,0,0,0,1206,1201,1,0,0,0,1206,1207,1,0,0,0,1207,
-		1208,1,0,0,0,1208,1213,3,156,78,0,1209,1210,5,5,0,0,1210,1212,3,158,79,
-		0,1211,1209,1,0,0,0,1212,1215,1,0,0,0,1213,1211,1,0,0,0,1213,1214,1,0,
-		0,0,1214,155,1,0,0,0,1215,1213,1,0,0,0,1216,1219,3,204,102,0,1217,1219,
-		5,17,0,0,1218,1216,1,0,0,0,1218,1217,1,0,0,0,1219,1220,1,0,0,0,1220,1228,
-		3,218,109,0,1221,1222,5,35,0,0,1222,1225,3,218,109,0,1223,1224,5,30,0,
-		0,1224,1226,5,106,0,0,1225,1223,1,0,0,0,1225,1226,1,0,0,0,1226,1228,1,
-		0,0,0,1227,1218,1,0,0,0,1227,1221,1,0,0,0,1228,1232,1,0,0,0,1229,1230,
-		5,72,0,0,1230,1233,3,200,100,0,1231,1233,5,92,0,0,1232,1229,1,0,0,0,1232,
-		1231,1,0,0,0,1232,1233,1,0,0,0,1233,1235,1,0,0,0,1234,1236,3,160,80,0,
-		1235,1234,1,0,0,0,1235,1236,1,0,0,0,1236,157,1,0,0,0,1237,1240,5,149,0,
-		0,1238,1241,3,160,80,0,1239,1241,3,156,78,0,1240,1238,1,0,0,0,1240,1239,
-		1,0,0,0,1241,1254,1,0,0,0,1242,1254,3,162,81,0,1243,1246,5,76,0,0,1244,
-		1247,3,164,82,0,1245,1247,3,166,83,0,1246,1244,1,0,0,0,1246,1245,1,0,0,
-		0,1247,1254,1,0,0,0,1248,1254,3,168,84,0,1249,1250,5,72,0,0,1250,1254,
-		3,200,100,0,1251,1254,5,92,0,0,1252,1254,7,11,0,0,1253,1237,1,0,0,0,1253,
-		1242,1,0,0,0,1253,1243,1,0,0,0,1253,1248,1,0,0,0,1253,1249,1,0,0,0,1253,
-		1251,1,0,0,0,1253,1252,1,0,0,0,1254,159,1,0,0,0,1255,1259,3,162,81,0,1256,
-		1257,5,76,0,0,1257,1259,3,164,82,0,1258,1255,1,0,0,0,1258,1256,1,0,0,0,
-		1259,161,1,0,0,0,1260,1265,5,93,0,0,1261,1266,5,46,0,0,1262,1263,3,218,
-		109,0,1263,1264,3,208,104,0,1264,1266,1,0,0,0,1265,1261,1,0,0,0,1265,1262,
-		1,0,0,0,1266,1270,1,0,0,0,1267,1268,3,218,109,0,1268,1269,5,151,0,0,1269,
-		1271,1,0,0,0,1270,1267,1,0,0,0,1270,1271,1,0,0,0,1271,163,1,0,0,0,1272,
-		1273,5,156,0,0,1273,1274,5,93,0,0,1274,1275,3,218,109,0,1275,1276,5,68,
-		0,0,1276,1277,3,218,109,0,1277,1281,3,208,104,0,1278,1279,3,218,109,0,
-		1279,1280,5,151,0,0,1280,1282,1,0,0,0,1281,1278,1,0,0,0,1281,1282,1,0,
-		0,0,1282,165,1,0,0,0,1283,1289,5,141,0,0,1284,1285,5,143,0,0,1285,1289,
-		5,126,0,0,1286,1287,5,165,0,0,1287,1289,5,153,0,0,1288,1283,1,0,0,0,1288,
-		1284,1,0,0,0,1288,1286,1,0,0,0,1289,167,1,0,0,0,1290,1293,5,173,0,0,1291,
-		1293,3,226,113,0,1292,1290,1,0,0,0,1292,1291,1,0,0,0,1293,1294,1,0,0,0,
-		1294,1295,3,210,105,0,1295,1296,5,102,0,0,1296,169,1,0,0,0,1297,1298,5,
-		92,0,0,1298,1299,5,152,0,0,1299,1300,3,218,109,0,1300,1304,5,5,0,0,1301,
-		1302,5,72,0,0,1302,1305,3,200,100,0,1303,1305,5,71,0,0,1304,1301,1,0,0,
-		0,1304,1303,1,0,0,0,1305,1310,1,0,0,0,1306,1307,5,5,0,0,1307,1309,3,172,
-		86,0,1308,1306,1,0,0,0,1309,1312,1,0,0,0,1310,1308,1,0,0,0,1310,1311,1,
-		0,0,0,1311,171,1,0,0,0,1312,1310,1,0,0,0,1313,1314,5,121,0,0,1314,1315,
-		5,136,0,0,1315,1330,3,208,104,0,1316,1317,5,110,0,0,1317,1330,5,96,0,0,
-		1318,1321,5,76,0,0,1319,1322,5,156,0,0,1320,1322,3,166,83,0,1321,1319,
-		1,0,0,0,1321,1320,1,0,0,0,1322,1330,1,0,0,0,1323,1324,7,7,0,0,1324,1325,
-		3,218,109,0,1325,1326,3,208,104,0,1326,1327,5,131,0,0,1327,1330,1,0,0,
-		0,1328,1330,3,168,84,0,1329,1313,1,0,0,0,1329,1316,1,0,0,0,1329,1318,1,
-		0,0,0,1329,1323,1,0,0,0,1329,1328,1,0,0,0,1330,173,1,0,0,0,1331,1332,5,
-		52,0,0,1332,1333,3,232,116,0,1333,1334,3,212,106,0,1334,1339,5,64,0,0,
-		1335,1336,5,76,0,0,1336,1337,3,212,106,0,1337,1338,7,12,0,0,1338,1340,
-		1,0,0,0,1339,1335,1,0,0,0,1339,1340,1,0,0,0,1340,1345,1,0,0,0,1341,1342,
-		5,5,0,0,1342,1344,3,176,88,0,1343,1341,1,0,0,0,1344,1347,1,0,0,0,1345,
-		1343,1,0,0,0,1345,1346,1,0,0,0,1346,1349,1,0,0,0,1347,1345,1,0,0,0,1348,
-		1350,3,196,98,0,1349,1348,1,0,0,0,1349,1350,1,0,0,0,1350,175,1,0,0,0,1351,
-		1357,5,173,0,0,1352,1357,7,11,0,0,1353,1354,5,115,0,0,1354,1355,5,119,
-		0,0,1355,1357,3,222,111,0,1356,1351,1,0,0,0,1356,1352,1,0,0,0,1356,1353,
-		1,0,0,0,1357,177,1,0,0,0,1358,1360,5,48,0,0,1359,1361,3,184,92,0,1360,
-		1359,1,0,0,0,1361,1362,1,0,0,0,1362,1360,1,0,0,0,1362,1363,1,0,0,0,1363,
-		1368,1,0,0,0,1364,1365,5,68,0,0,1365,1367,3,180,90,0,1366,1364,1,0,0,0,
-		1367,1370,1,0,0,0,1368,1366,1,0,0,0,1368,1369,1,0,0,0,1369,1378,1,0,0,
-		0,1370,1368,1,0,0,0,1371,1376,5,5,0,0,1372,1374,3,186,93,0,1373,1375,5,
-		5,0,0,1374,1373,1,0,0,0,1374,1375,1,0,0,0,1375,1377,1,0,0,0,1376,1372,
-		1,0,0,0,1376,1377,1,0,0,0,1377,1379,1,0,0,0,1378,1371,1,0,0,0,1378,1379,
-		1,0,0,0,1379,1380,1,0,0,0,1380,1382,5,162,0,0,1381,1383,3,184,92,0,1382,
-		1381,1,0,0,0,1383,1384,1,0,0,0,1384,1382,1,0,0,0,1384,1385,1,0,0,0,1385,
-		1390,1,0,0,0,1386,1387,5,68,0,0,1387,1389,3,180,90,0,1388,1386,1,0,0,0,
-		1389,1392,1,0,0,0,1390,1388,1,0,0,0,1390,1391,1,0,0,0,1391,1397,1,0,0,
-		0,1392,1390,1,0,0,0,1393,1394,5,5,0,0,1394,1396,3,182,91,0,1395,1393,1,
-		0,0,0,1396,1399,1,0,0,0,1397,1395,1,0,0,0,1397,1398,1,0,0,0,1398,1402,
-		1,0,0,0,1399,1397,1,0,0,0,1400,1401,5,7,0,0,1401,1403,3,188,94,0,1402,
-		1400,1,0,0,0,1402,1403,1,0,0,0,1403,179,1,0,0,0,1404,1406,3,184,92,0,1405,
-		1404,1,0,0,0,1406,1407,1,0,0,0,1407,1405,1,0,0,0,1407,1408,1,0,0,0,1408,
-		181,1,0,0,0,1409,1426,3,186,93,0,1410,1416,5,86,0,0,1411,1412,3,226,113,
-		0,1412,1413,5,152,0,0,1413,1414,3,226,113,0,1414,1415,3,230,115,0,1415,
-		1417,1,0,0,0,1416,1411,1,0,0,0,1416,1417,1,0,0,0,1417,1426,1,0,0,0,1418,
-		1422,5,102,0,0,1419,1420,5,148,0,0,1420,1423,5,138,0,0,1421,1423,5,124,
-		0,0,1422,1419,1,0,0,0,1422,1421,1,0,0,0,1423,1424,1,0,0,0,1424,1426,5,
-		125,0,0,1425,1409,1,0,0,0,1425,1410,1,0,0,0,1425,1418,1,0,0,0,1426,183,
-		1,0,0,0,1427,1434,3,232,116,0,1428,1434,5,96,0,0,1429,1434,5,105,0,0,1430,
-		1434,5,46,0,0,1431,1434,5,47,0,0,1432,1434,5,146,0,0,1433,1427,1,0,0,0,
-		1433,1428,1,0,0,0,1433,1429,1,0,0,0,1433,1430,1,0,0,0,1433,1431,1,0,0,
-		0,1433,1432,1,0,0,0,1434,185,1,0,0,0,1435,1436,5,66,0,0,1436,1438,5,75,
-		0,0,1437,1435,1,0,0,0,1437,1438,1,0,0,0,1438,1439,1,0,0,0,1439,1444,7,
-		7,0,0,1440,1445,5,46,0,0,1441,1442,3,218,109,0,1442,1443,3,208,104,0,1443,
-		1445,1,0,0,0,1444,1440,1,0,0,0,1444,1441,1,0,0,0,1445,1452,1,0,0,0,1446,
-		1447,5,47,0,0,1447,1448,3,218,109,0,1448,1449,5,152,0,0,1449,1450,3,218,
-		109,0,1450,1452,1,0,0,0,1451,1437,1,0,0,0,1451,1446,1,0,0,0,1452,187,1,
-		0,0,0,1453,1455,3,226,113,0,1454,1453,1,0,0,0,1454,1455,1,0,0,0,1455,1457,
-		1,0,0,0,1456,1458,3,232,116,0,1457,1456,1,0,0,0,1458,1459,1,0,0,0,1459,
-		1457,1,0,0,0,1459,1460,1,0,0,0,1460,1482,1,0,0,0,1461,1462,5,102,0,0,1462,
-		1469,5,85,0,0,1463,1470,5,46,0,0,1464,1466,3,232,116,0,1465,1464,1,0,0,
-		0,1466,1467,1,0,0,0,1467,1465,1,0,0,0,1467,1468,1,0,0,0,1468,1470,1,0,
-		0,0,1469,1463,1,0,0,0,1469,1465,1,0,0,0,1470,1483,1,0,0,0,1471,1479,5,
-		127,0,0,1472,1480,5,46,0,0,1473,1477,3,218,109,0,1474,1478,3,208,104,0,
-		1475,1478,5,146,0,0,1476,1478,3,232,116,0,1477,1474,1,0,0,0,1477,1475,
-		1,0,0,0,1477,1476,1,0,0,0,1478,1480,1,0,0,0,1479,1472,1,0,0,0,1479,1473,
-		1,0,0,0,1480,1483,1,0,0,0,1481,1483,5,92,0,0,1482,1461,1,0,0,0,1482,1471,
-		1,0,0,0,1482,1481,1,0,0,0,1482,1483,1,0,0,0,1483,189,1,0,0,0,1484,1485,
-		5,26,0,0,1485,1516,3,192,96,0,1486,1496,5,39,0,0,1487,1488,5,72,0,0,1488,
-		1489,7,13,0,0,1489,1497,3,212,106,0,1490,1494,3,212,106,0,1491,1492,5,
-		5,0,0,1492,1493,5,163,0,0,1493,1495,3,212,106,0,1494,1491,1,0,0,0,1494,
-		1495,1,0,0,0,1495,1497,1,0,0,0,1496,1487,1,0,0,0,1496,1490,1,0,0,0,1497,
-		1517,1,0,0,0,1498,1501,7,8,0,0,1499,1500,5,72,0,0,1500,1502,7,13,0,0,1501,
-		1499,1,0,0,0,1501,1502,1,0,0,0,1502,1503,1,0,0,0,1503,1517,3,192,96,0,
-		1504,1506,7,14,0,0,1505,1507,5,97,0,0,1506,1505,1,0,0,0,1506,1507,1,0,
-		0,0,1507,1514,1,0,0,0,1508,1509,5,102,0,0,1509,1510,5,47,0,0,1510,1511,
-		3,218,109,0,1511,1512,5,152,0,0,1512,1513,3,218,109,0,1513,1515,1,0,0,
-		0,1514,1508,1,0,0,0,1514,1515,1,0,0,0,1515,1517,1,0,0,0,1516,1486,1,0,
-		0,0,1516,1498,1,0,0,0,1516,1504,1,0,0,0,1517,191,1,0,0,0,1518,1529,3,212,
-		106,0,1519,1521,5,173,0,0,1520,1519,1,0,0,0,1520,1521,1,0,0,0,1521,1522,
-		1,0,0,0,1522,1526,7,3,0,0,1523,1525,3,194,97,0,1524,1523,1,0,0,0,1525,
-		1528,1,0,0,0,1526,1524,1,0,0,0,1526,1527,1,0,0,0,1527,1530,1,0,0,0,1528,
-		1526,1,0,0,0,1529,1520,1,0,0,0,1529,1530,1,0,0,0,1530,193,1,0,0,0,1531,
-		1532,3,224,112,0,1532,1534,3,222,111,0,1533,1535,7,3,0,0,1534,1533,1,0,
-		0,0,1534,1535,1,0,0,0,1535,195,1,0,0,0,1536,1537,5,10,0,0,1537,1542,3,
-		198,99,0,1538,1539,5,5,0,0,1539,1541,3,198,99,0,1540,1538,1,0,0,0,1541,
-		1544,1,0,0,0,1542,1540,1,0,0,0,1542,1543,1,0,0,0,1543,1550,1,0,0,0,1544,
-		1542,1,0,0,0,1545,1546,5,164,0,0,1546,1547,5,155,0,0,1547,1551,7,2,0,0,
-		1548,1549,5,162,0,0,1549,1551,5,78,0,0,1550,1545,1,0,0,0,1550,1548,1,0,
-		0,0,1550,1551,1,0,0,0,1551,197,1,0,0,0,1552,1559,3,218,109,0,1553,1555,
-		3,232,116,0,1554,1553,1,0,0,0,1555,1556,1,0,0,0,1556,1554,1,0,0,0,1556,
-		1557,1,0,0,0,1557,1560,1,0,0,0,1558,1560,5,146,0,0,1559,1554,1,0,0,0,1559,
-		1558,1,0,0,0,1559,1560,1,0,0,0,1560,199,1,0,0,0,1561,1562,5,20,0,0,1562,
-		1568,5,88,0,0,1563,1565,3,232,116,0,1564,1566,5,87,0,0,1565,1564,1,0,0,
-		0,1565,1566,1,0,0,0,1566,1568,1,0,0,0,1567,1561,1,0,0,0,1567,1563,1,0,
-		0,0,1568,201,1,0,0,0,1569,1570,7,15,0,0,1570,203,1,0,0,0,1571,1572,7,16,
-		0,0,1572,205,1,0,0,0,1573,1575,3,232,116,0,1574,1573,1,0,0,0,1575,1576,
-		1,0,0,0,1576,1574,1,0,0,0,1576,1577,1,0,0,0,1577,207,1,0,0,0,1578,1579,
-		7,17,0,0,1579,209,1,0,0,0,1580,1581,7,18,0,0,1581,211,1,0,0,0,1582,1586,
-		3,216,108,0,1583,1585,3,214,107,0,1584,1583,1,0,0,0,1585,1588,1,0,0,0,
-		1586,1584,1,0,0,0,1586,1587,1,0,0,0,1587,213,1,0,0,0,1588,1586,1,0,0,0,
-		1589,1590,3,224,112,0,1590,1591,3,216,108,0,1591,215,1,0,0,0,1592,1594,
-		3,226,113,0,1593,1595,3,230,115,0,1594,1593,1,0,0,0,1594,1595,1,0,0,0,
-		1595,1602,1,0,0,0,1596,1602,3,232,116,0,1597,1598,5,8,0,0,1598,1599,3,
-		212,106,0,1599,1600,5,9,0,0,1600,1602,1,0,0,0,1601,1592,1,0,0,0,1601,1596,
-		1,0,0,0,1601,1597,1,0,0,0,1602,217,1,0,0,0,1603,1607,3,222,111,0,1604,
-		1606,3,220,110,0,1605,1604,1,0,0,0,1606,1609,1,0,0,0,1607,1605,1,0,0,0,
-		1607,1608,1,0,0,0,1608,219,1,0,0,0,1609,1607,1,0,0,0,1610,1611,3,224,112,
-		0,1611,1612,3,222,111,0,1612,221,1,0,0,0,1613,1620,3,226,113,0,1614,1620,
-		3,232,116,0,1615,1616,5,8,0,0,1616,1617,3,218,109,0,1617,1618,5,9,0,0,
-		1618,1620,1,0,0,0,1619,1613,1,0,0,0,1619,1614,1,0,0,0,1619,1615,1,0,0,
-		0,1620,223,1,0,0,0,1621,1622,7,19,0,0,1622,225,1,0,0,0,1623,1635,3,228,
-		114,0,1624,1625,5,8,0,0,1625,1630,3,228,114,0,1626,1627,5,5,0,0,1627,1629,
-		3,228,114,0,1628,1626,1,0,0,0,1629,1632,1,0,0,0,1630,1628,1,0,0,0,1630,
-		1631,1,0,0,0,1631,1633,1,0,0,0,1632,1630,1,0,0,0,1633,1634,5,9,0,0,1634,
-		1636,1,0,0,0,1635,1624,1,0,0,0,1635,1636,1,0,0,0,1636,227,1,0,0,0,1637,
-		1639,5,174,0,0,1638,1640,5,175,0,0,1639,1638,1,0,0,0,1639,1640,1,0,0,0,
-		1640,1643,1,0,0,0,1641,1643,5,175,0,0,1642,1637,1,0,0,0,1642,1641,1,0,
-		0,0,1643,229,1,0,0,0,1644,1645,7,20,0,0,1645,231,1,0,0,0,1646,1647,7,21,
-		0,0,1647,233,1,0,0,0,205,288,303,314,322,324,340,346,355,357,369,385,395,
+		693,89,1,0,0,0,694,695,5,18,0,0,695,712,5,164,0,0,696,701,5,135,0,0,697,
+		698,5,119,0,0,698,699,3,218,109,0,699,700,5,78,0,0,700,702,1,0,0,0,701,
+		697,1,0,0,0,701,702,1,0,0,0,702,713,1,0,0,0,703,704,5,20,0,0,704,705,5,
+		140,0,0,705,706,5,119,0,0,706,707,3,218,109,0,707,708,3,210,105,0,708,
+		713,1,0,0,0,709,710,3,218,109,0,710,711,3,210,105,0,711,713,1,0,0,0,712,
+		696,1,0,0,0,712,703,1,0,0,0,712,709,1,0,0,0,713,715,1,0,0,0,714,716,3,
+		196,98,0,715,714,1,0,0,0,715,716,1,0,0,0,716,91,1,0,0,0,717,718,5,21,0,
+		0,718,720,3,218,109,0,719,721,3,196,98,0,720,719,1,0,0,0,720,721,1,0,0,
+		0,721,93,1,0,0,0,722,723,5,31,0,0,723,724,5,99,0,0,724,725,3,200,100,0,
+		725,726,7,8,0,0,726,727,3,232,116,0,727,737,1,0,0,0,728,729,5,20,0,0,729,
+		733,5,88,0,0,730,731,7,9,0,0,731,733,5,87,0,0,732,728,1,0,0,0,732,730,
+		1,0,0,0,733,734,1,0,0,0,734,735,7,8,0,0,735,737,3,232,116,0,736,722,1,
+		0,0,0,736,732,1,0,0,0,737,95,1,0,0,0,738,739,5,38,0,0,739,740,5,116,0,
+		0,740,741,5,46,0,0,741,742,3,232,116,0,742,97,1,0,0,0,743,744,5,24,0,0,
+		744,745,5,7,0,0,745,750,3,100,50,0,746,747,5,5,0,0,747,749,3,100,50,0,
+		748,746,1,0,0,0,749,752,1,0,0,0,750,748,1,0,0,0,750,751,1,0,0,0,751,99,
+		1,0,0,0,752,750,1,0,0,0,753,754,5,141,0,0,754,760,3,218,109,0,755,756,
+		3,218,109,0,756,757,5,30,0,0,757,758,3,232,116,0,758,760,1,0,0,0,759,753,
+		1,0,0,0,759,755,1,0,0,0,760,101,1,0,0,0,761,762,5,27,0,0,762,763,5,120,
+		0,0,763,103,1,0,0,0,764,765,5,62,0,0,765,766,5,102,0,0,766,767,5,90,0,
+		0,767,105,1,0,0,0,768,769,5,164,0,0,769,770,3,232,116,0,770,107,1,0,0,
+		0,771,772,5,55,0,0,772,773,5,70,0,0,773,778,3,110,55,0,774,775,5,5,0,0,
+		775,777,3,110,55,0,776,774,1,0,0,0,777,780,1,0,0,0,778,776,1,0,0,0,778,
+		779,1,0,0,0,779,109,1,0,0,0,780,778,1,0,0,0,781,782,3,232,116,0,782,783,
+		3,218,109,0,783,784,3,208,104,0,784,111,1,0,0,0,785,786,5,29,0,0,786,787,
+		5,72,0,0,787,788,5,114,0,0,788,789,3,228,114,0,789,790,3,210,105,0,790,
+		113,1,0,0,0,791,793,5,46,0,0,792,794,3,218,109,0,793,792,1,0,0,0,793,794,
+		1,0,0,0,794,796,1,0,0,0,795,797,3,202,101,0,796,795,1,0,0,0,796,797,1,
+		0,0,0,797,798,1,0,0,0,798,799,5,7,0,0,799,801,3,118,59,0,800,802,3,196,
+		98,0,801,800,1,0,0,0,801,802,1,0,0,0,802,115,1,0,0,0,803,821,5,47,0,0,
+		804,805,5,70,0,0,805,808,3,232,116,0,806,807,5,68,0,0,807,809,3,232,116,
+		0,808,806,1,0,0,0,808,809,1,0,0,0,809,822,1,0,0,0,810,811,3,218,109,0,
+		811,812,5,154,0,0,812,814,3,218,109,0,813,815,3,202,101,0,814,813,1,0,
+		0,0,814,815,1,0,0,0,815,816,1,0,0,0,816,817,5,7,0,0,817,819,3,118,59,0,
+		818,820,3,196,98,0,819,818,1,0,0,0,819,820,1,0,0,0,820,822,1,0,0,0,821,
+		804,1,0,0,0,821,810,1,0,0,0,822,117,1,0,0,0,823,828,3,120,60,0,824,825,
+		5,5,0,0,825,827,3,120,60,0,826,824,1,0,0,0,827,830,1,0,0,0,828,826,1,0,
+		0,0,828,829,1,0,0,0,829,119,1,0,0,0,830,828,1,0,0,0,831,832,5,8,0,0,832,
+		833,3,118,59,0,833,839,5,9,0,0,834,835,3,218,109,0,835,836,5,153,0,0,836,
+		840,1,0,0,0,837,840,3,130,65,0,838,840,5,155,0,0,839,834,1,0,0,0,839,837,
+		1,0,0,0,839,838,1,0,0,0,839,840,1,0,0,0,840,842,1,0,0,0,841,843,3,132,
+		66,0,842,841,1,0,0,0,842,843,1,0,0,0,843,912,1,0,0,0,844,846,5,141,0,0,
+		845,847,3,218,109,0,846,845,1,0,0,0,846,847,1,0,0,0,847,912,1,0,0,0,848,
+		849,5,144,0,0,849,850,5,126,0,0,850,912,3,218,109,0,851,855,5,35,0,0,852,
+		853,5,150,0,0,853,856,5,134,0,0,854,856,3,218,109,0,855,852,1,0,0,0,855,
+		854,1,0,0,0,856,859,1,0,0,0,857,858,5,30,0,0,858,860,5,106,0,0,859,857,
+		1,0,0,0,859,860,1,0,0,0,860,912,1,0,0,0,861,862,5,101,0,0,862,863,3,218,
+		109,0,863,864,5,30,0,0,864,865,3,232,116,0,865,912,1,0,0,0,866,867,5,74,
+		0,0,867,870,3,218,109,0,868,869,5,30,0,0,869,871,3,232,116,0,870,868,1,
+		0,0,0,870,871,1,0,0,0,871,912,1,0,0,0,872,873,5,164,0,0,873,912,3,232,
+		116,0,874,876,3,226,113,0,875,874,1,0,0,0,875,876,1,0,0,0,876,906,1,0,
+		0,0,877,879,3,232,116,0,878,877,1,0,0,0,879,880,1,0,0,0,880,878,1,0,0,
+		0,880,881,1,0,0,0,881,899,1,0,0,0,882,884,3,204,102,0,883,885,3,128,64,
+		0,884,883,1,0,0,0,884,885,1,0,0,0,885,900,1,0,0,0,886,888,3,126,63,0,887,
+		889,3,122,61,0,888,887,1,0,0,0,888,889,1,0,0,0,889,900,1,0,0,0,890,900,
+		3,122,61,0,891,900,3,124,62,0,892,900,5,155,0,0,893,895,5,178,0,0,894,
+		896,3,232,116,0,895,894,1,0,0,0,896,897,1,0,0,0,897,895,1,0,0,0,897,898,
+		1,0,0,0,898,900,1,0,0,0,899,882,1,0,0,0,899,886,1,0,0,0,899,890,1,0,0,
+		0,899,891,1,0,0,0,899,892,1,0,0,0,899,893,1,0,0,0,899,900,1,0,0,0,900,
+		907,1,0,0,0,901,903,3,204,102,0,902,904,3,128,64,0,903,902,1,0,0,0,903,
+		904,1,0,0,0,904,907,1,0,0,0,905,907,3,124,62,0,906,878,1,0,0,0,906,901,
+		1,0,0,0,906,905,1,0,0,0,907,909,1,0,0,0,908,910,3,132,66,0,909,908,1,0,
+		0,0,909,910,1,0,0,0,910,912,1,0,0,0,911,831,1,0,0,0,911,844,1,0,0,0,911,
+		848,1,0,0,0,911,851,1,0,0,0,911,861,1,0,0,0,911,866,1,0,0,0,911,872,1,
+		0,0,0,911,875,1,0,0,0,912,121,1,0,0,0,913,914,5,164,0,0,914,915,5,8,0,
+		0,915,916,3,118,59,0,916,917,5,9,0,0,917,918,3,218,109,0,918,919,5,153,
+		0,0,919,920,5,92,0,0,920,123,1,0,0,0,921,922,5,72,0,0,922,923,5,85,0,0,
+		923,924,5,89,0,0,924,125,1,0,0,0,925,927,3,220,110,0,926,925,1,0,0,0,927,
+		928,1,0,0,0,928,926,1,0,0,0,928,929,1,0,0,0,929,939,1,0,0,0,930,934,3,
+		226,113,0,931,933,3,220,110,0,932,931,1,0,0,0,933,936,1,0,0,0,934,932,
+		1,0,0,0,934,935,1,0,0,0,935,939,1,0,0,0,936,934,1,0,0,0,937,939,3,130,
+		65,0,938,926,1,0,0,0,938,930,1,0,0,0,938,937,1,0,0,0,939,127,1,0,0,0,940,
+		942,3,218,109,0,941,943,5,92,0,0,942,941,1,0,0,0,942,943,1,0,0,0,943,946,
+		1,0,0,0,944,946,3,130,65,0,945,940,1,0,0,0,945,944,1,0,0,0,946,129,1,0,
+		0,0,947,959,5,64,0,0,948,959,5,71,0,0,949,950,5,154,0,0,950,959,5,79,0,
+		0,951,952,5,159,0,0,952,953,3,218,109,0,953,956,5,132,0,0,954,955,5,73,
+		0,0,955,957,5,79,0,0,956,954,1,0,0,0,956,957,1,0,0,0,957,959,1,0,0,0,958,
+		947,1,0,0,0,958,948,1,0,0,0,958,949,1,0,0,0,958,951,1,0,0,0,959,131,1,
+		0,0,0,960,1027,5,102,0,0,961,965,7,10,0,0,962,964,3,232,116,0,963,962,
+		1,0,0,0,964,967,1,0,0,0,965,963,1,0,0,0,965,966,1,0,0,0,966,974,1,0,0,
+		0,967,965,1,0,0,0,968,970,5,68,0,0,969,971,3,232,116,0,970,969,1,0,0,0,
+		971,972,1,0,0,0,972,970,1,0,0,0,972,973,1,0,0,0,973,975,1,0,0,0,974,968,
+		1,0,0,0,974,975,1,0,0,0,975,980,1,0,0,0,976,977,5,159,0,0,977,978,3,218,
+		109,0,978,979,5,132,0,0,979,981,1,0,0,0,980,976,1,0,0,0,980,981,1,0,0,
+		0,981,1028,1,0,0,0,982,986,5,85,0,0,983,985,3,232,116,0,984,983,1,0,0,
+		0,985,988,1,0,0,0,986,984,1,0,0,0,986,987,1,0,0,0,987,1007,1,0,0,0,988,
+		986,1,0,0,0,989,991,5,68,0,0,990,992,3,226,113,0,991,990,1,0,0,0,991,992,
+		1,0,0,0,992,994,1,0,0,0,993,995,3,232,116,0,994,993,1,0,0,0,995,996,1,
+		0,0,0,996,994,1,0,0,0,996,997,1,0,0,0,997,1005,1,0,0,0,998,999,5,102,0,
+		0,999,1001,5,85,0,0,1000,1002,3,232,116,0,1001,1000,1,0,0,0,1002,1003,
+		1,0,0,0,1003,1001,1,0,0,0,1003,1004,1,0,0,0,1004,1006,1,0,0,0,1005,998,
+		1,0,0,0,1005,1006,1,0,0,0,1006,1008,1,0,0,0,1007,989,1,0,0,0,1007,1008,
+		1,0,0,0,1008,1015,1,0,0,0,1009,1016,5,64,0,0,1010,1016,5,71,0,0,1011,1012,
+		5,159,0,0,1012,1013,3,218,109,0,1013,1014,5,132,0,0,1014,1016,1,0,0,0,
+		1015,1009,1,0,0,0,1015,1010,1,0,0,0,1015,1011,1,0,0,0,1015,1016,1,0,0,
+		0,1016,1028,1,0,0,0,1017,1028,7,11,0,0,1018,1028,5,142,0,0,1019,1020,5,
+		122,0,0,1020,1028,5,130,0,0,1021,1023,5,178,0,0,1022,1024,3,232,116,0,
+		1023,1022,1,0,0,0,1024,1025,1,0,0,0,1025,1023,1,0,0,0,1025,1026,1,0,0,
+		0,1026,1028,1,0,0,0,1027,961,1,0,0,0,1027,982,1,0,0,0,1027,1017,1,0,0,
+		0,1027,1018,1,0,0,0,1027,1019,1,0,0,0,1027,1021,1,0,0,0,1028,133,1,0,0,
+		0,1029,1037,5,44,0,0,1030,1031,5,47,0,0,1031,1032,3,218,109,0,1032,1033,
+		5,154,0,0,1033,1034,3,218,109,0,1034,1038,1,0,0,0,1035,1036,5,46,0,0,1036,
+		1038,3,218,109,0,1037,1030,1,0,0,0,1037,1035,1,0,0,0,1038,1050,1,0,0,0,
+		1039,1040,5,5,0,0,1040,1048,3,218,109,0,1041,1042,5,113,0,0,1042,1049,
+		5,153,0,0,1043,1046,5,153,0,0,1044,1045,5,102,0,0,1045,1047,5,66,0,0,1046,
+		1044,1,0,0,0,1046,1047,1,0,0,0,1047,1049,1,0,0,0,1048,1041,1,0,0,0,1048,
+		1043,1,0,0,0,1049,1051,1,0,0,0,1050,1039,1,0,0,0,1050,1051,1,0,0,0,1051,
+		1053,1,0,0,0,1052,1054,3,196,98,0,1053,1052,1,0,0,0,1053,1054,1,0,0,0,
+		1054,135,1,0,0,0,1055,1056,5,30,0,0,1056,1061,3,138,69,0,1057,1058,5,5,
+		0,0,1058,1060,3,138,69,0,1059,1057,1,0,0,0,1060,1063,1,0,0,0,1061,1059,
+		1,0,0,0,1061,1062,1,0,0,0,1062,1064,1,0,0,0,1063,1061,1,0,0,0,1064,1065,
+		5,7,0,0,1065,1066,3,140,70,0,1066,137,1,0,0,0,1067,1070,3,18,9,0,1068,
+		1069,5,154,0,0,1069,1071,3,18,9,0,1070,1068,1,0,0,0,1070,1071,1,0,0,0,
+		1071,139,1,0,0,0,1072,1086,3,38,19,0,1073,1086,3,94,47,0,1074,1086,3,96,
+		48,0,1075,1086,3,114,57,0,1076,1086,3,116,58,0,1077,1086,3,134,67,0,1078,
+		1086,3,142,71,0,1079,1086,3,146,73,0,1080,1086,3,148,74,0,1081,1086,3,
+		150,75,0,1082,1086,3,174,87,0,1083,1086,3,106,53,0,1084,1086,3,108,54,
+		0,1085,1072,1,0,0,0,1085,1073,1,0,0,0,1085,1074,1,0,0,0,1085,1075,1,0,
+		0,0,1085,1076,1,0,0,0,1085,1077,1,0,0,0,1085,1078,1,0,0,0,1085,1079,1,
+		0,0,0,1085,1080,1,0,0,0,1085,1081,1,0,0,0,1085,1082,1,0,0,0,1085,1083,
+		1,0,0,0,1085,1084,1,0,0,0,1086,141,1,0,0,0,1087,1099,5,54,0,0,1088,1089,
+		5,154,0,0,1089,1092,3,212,106,0,1090,1091,5,72,0,0,1091,1093,3,200,100,
+		0,1092,1090,1,0,0,0,1092,1093,1,0,0,0,1093,1100,1,0,0,0,1094,1095,5,30,
+		0,0,1095,1100,3,212,106,0,1096,1097,3,218,109,0,1097,1098,3,208,104,0,
+		1098,1100,1,0,0,0,1099,1088,1,0,0,0,1099,1094,1,0,0,0,1099,1096,1,0,0,
+		0,1100,1103,1,0,0,0,1101,1102,5,31,0,0,1102,1104,3,232,116,0,1103,1101,
+		1,0,0,0,1103,1104,1,0,0,0,1104,1109,1,0,0,0,1105,1106,5,5,0,0,1106,1108,
+		3,144,72,0,1107,1105,1,0,0,0,1108,1111,1,0,0,0,1109,1107,1,0,0,0,1109,
+		1110,1,0,0,0,1110,1113,1,0,0,0,1111,1109,1,0,0,0,1112,1114,3,196,98,0,
+		1113,1112,1,0,0,0,1113,1114,1,0,0,0,1114,143,1,0,0,0,1115,1116,5,91,0,
+		0,1116,1127,3,208,104,0,1117,1118,5,118,0,0,1118,1127,3,208,104,0,1119,
+		1120,5,89,0,0,1120,1127,3,202,101,0,1121,1122,5,102,0,0,1122,1127,3,232,
+		116,0,1123,1124,5,88,0,0,1124,1125,5,102,0,0,1125,1127,3,206,103,0,1126,
+		1115,1,0,0,0,1126,1117,1,0,0,0,1126,1119,1,0,0,0,1126,1121,1,0,0,0,1126,
+		1123,1,0,0,0,1127,145,1,0,0,0,1128,1129,5,35,0,0,1129,1132,3,218,109,0,
+		1130,1131,5,30,0,0,1131,1133,5,106,0,0,1132,1130,1,0,0,0,1132,1133,1,0,
+		0,0,1133,1134,1,0,0,0,1134,1135,5,72,0,0,1135,1137,3,200,100,0,1136,1138,
+		3,196,98,0,1137,1136,1,0,0,0,1137,1138,1,0,0,0,1138,147,1,0,0,0,1139,1140,
+		5,17,0,0,1140,1141,3,218,109,0,1141,1142,5,72,0,0,1142,1147,3,200,100,
+		0,1143,1144,5,5,0,0,1144,1145,5,122,0,0,1145,1146,5,46,0,0,1146,1148,5,
+		69,0,0,1147,1143,1,0,0,0,1147,1148,1,0,0,0,1148,1150,1,0,0,0,1149,1151,
+		3,196,98,0,1150,1149,1,0,0,0,1150,1151,1,0,0,0,1151,149,1,0,0,0,1152,1208,
+		5,49,0,0,1153,1154,5,76,0,0,1154,1209,3,166,83,0,1155,1156,5,47,0,0,1156,
+		1157,3,218,109,0,1157,1158,5,154,0,0,1158,1159,3,218,109,0,1159,1160,3,
+		152,76,0,1160,1209,1,0,0,0,1161,1162,5,154,0,0,1162,1165,3,212,106,0,1163,
+		1164,5,72,0,0,1164,1166,3,200,100,0,1165,1163,1,0,0,0,1165,1166,1,0,0,
+		0,1166,1170,1,0,0,0,1167,1168,5,30,0,0,1168,1170,3,212,106,0,1169,1161,
+		1,0,0,0,1169,1167,1,0,0,0,1170,1173,1,0,0,0,1171,1172,5,31,0,0,1172,1174,
+		3,232,116,0,1173,1171,1,0,0,0,1173,1174,1,0,0,0,1174,1179,1,0,0,0,1175,
+		1176,5,5,0,0,1176,1178,3,144,72,0,1177,1175,1,0,0,0,1178,1181,1,0,0,0,
+		1179,1177,1,0,0,0,1179,1180,1,0,0,0,1180,1182,1,0,0,0,1181,1179,1,0,0,
+		0,1182,1183,3,152,76,0,1183,1209,1,0,0,0,1184,1206,3,218,109,0,1185,1188,
+		3,208,104,0,1186,1187,5,31,0,0,1187,1189,3,232,116,0,1188,1186,1,0,0,0,
+		1188,1189,1,0,0,0,1189,1194,1,0,0,0,1190,1191,5,5,0,0,1191,1193,3,144,
+		72,0,1192,1190,1,0,0,0,1193,1196,1,0,0,0,1194,1192,1,0,0,0,1194,1195,1,
+		0,0,0,1195,1197,1,0,0,0,1196,1194,1,0,0,0,1197,1198,3,152,76,0,1198,1207,
+		1,0,0,0,1199,1200,3,210,105,0,1200,1204,5,102,0,0,1201,1202,5,5,0,0,1202,
+		1203,5,76,0,0,1203,1205,3,166,83,0,1204,1201,1,0,0,0,1204,1205,1,0,0,0,
+		1205,1207,1,0,0,0,1206,1185,1,0,0,0,1206,1199,1,0,0,0,1207,1209,1,0,0,
+		0,1208,1153,1,0,0,0,1208,1155,1,0,0,0,1208,1169,1,0,0,0,1208,1184,1,0,
+		0,0,1209,151,1,0,0,0,1210,1211,5,7,0,0,1211,1216,3,154,77,0,1212,1213,
+		5,6,0,0,1213,1215,3,154,77,0,1214,1212,1,0,0,0,1215,1218,1,0,0,0,1216,
+		1214,1,0,0,0,1216,1217,1,0,0,0,1217,1221,1,0,0,0,1218,1216,1,0,0,0,1219,
+		1221,3,170,85,0,1220,1210,1,0,0,0,1220,1219,1,0,0,0,1221,1223,1,0,0,0,
+		1222,1224,3,196,98,0,1223,1222,1,0,0,0,1223,1224,1,0,0,0,1224,153,1,0,
+		0,0,1225,1226,5,65,0,0,1226,1227,3,218,109,0,1227,1228,3,208,104,0,1228,
+		1229,5,5,0,0,1229,1231,1,0,0,0,1230,1225,1,0,0,0,1230,1231,1,0,0,0,1231,
+		1232,1,0,0,0,1232,1237,3,156,78,0,1233,1234,5,5,0,0,1234,1236,3,158,79,
+		0,1235,1233,1,0,0,0,1236,1239,1,0,0,0,1237,1235,1,0,0,0,1237,1238,1,0,
+		0,0,1238,155,1,0,0,0,1239,1237,1,0,0,0,1240,1243,3,204,102,0,1241,1243,
+		5,17,0,0,1242,1240,1,0,0,0,1242,1241,1,0,0,0,1243,1244,1,0,0,0,1244,1252,
+		3,218,109,0,1245,1246,5,35,0,0,1246,1249,3,218,109,0,1247,1248,5,30,0,
+		0,1248,1250,5,106,0,0,1249,1247,1,0,0,0,1249,1250,1,0,0,0,1250,1252,1,
+		0,0,0,1251,1242,1,0,0,0,1251,1245,1,0,0,0,1252,1256,1,0,0,0,1253,1254,
+		5,72,0,0,1254,1257,3,200,100,0,1255,1257,5,92,0,0,1256,1253,1,0,0,0,1256,
+		1255,1,0,0,0,1256,1257,1,0,0,0,1257,1259,1,0,0,0,1258,1260,3,160,80,0,
+		1259,1258,1,0,0,0,1259,1260,1,0,0,0,1260,157,1,0,0,0,1261,1264,5,151,0,
+		0,1262,1265,3,160,80,0,1263,1265,3,156,78,0,1264,1262,1,0,0,0,1264,1263,
+		1,0,0,0,1265,1278,1,0,0,0,1266,1278,3,162,81,0,1267,1270,5,76,0,0,1268,
+		1271,3,164,82,0,1269,1271,3,166,83,0,1270,1268,1,0,0,0,1270,1269,1,0,0,
+		0,1271,1278,1,0,0,0,1272,1278,3,168,84,0,1273,1274,5,72,0,0,1274,1278,
+		3,200,100,0,1275,1278,5,92,0,0,1276,1278,7,12,0,0,1277,1261,1,0,0,0,1277,
+		1266,1,0,0,0,1277,1267,1,0,0,0,1277,1272,1,0,0,0,1277,1273,1,0,0,0,1277,
+		1275,1,0,0,0,1277,1276,1,0,0,0,1278,159,1,0,0,0,1279,1283,3,162,81,0,1280,
+		1281,5,76,0,0,1281,1283,3,164,82,0,1282,1279,1,0,0,0,1282,1280,1,0,0,0,
+		1283,161,1,0,0,0,1284,1289,5,93,0,0,1285,1290,5,46,0,0,1286,1287,3,218,
+		109,0,1287,1288,3,208,104,0,1288,1290,1,0,0,0,1289,1285,1,0,0,0,1289,1286,
+		1,0,0,0,1290,1294,1,0,0,0,1291,1292,3,218,109,0,1292,1293,5,153,0,0,1293,
+		1295,1,0,0,0,1294,1291,1,0,0,0,1294,1295,1,0,0,0,1295,163,1,0,0,0,1296,
+		1297,5,158,0,0,1297,1298,5,93,0,0,1298,1299,3,218,109,0,1299,1300,5,68,
+		0,0,1300,1301,3,218,109,0,1301,1305,3,208,104,0,1302,1303,3,218,109,0,
+		1303,1304,5,153,0,0,1304,1306,1,0,0,0,1305,1302,1,0,0,0,1305,1306,1,0,
+		0,0,1306,165,1,0,0,0,1307,1313,5,143,0,0,1308,1309,5,145,0,0,1309,1313,
+		5,126,0,0,1310,1311,5,167,0,0,1311,1313,5,155,0,0,1312,1307,1,0,0,0,1312,
+		1308,1,0,0,0,1312,1310,1,0,0,0,1313,167,1,0,0,0,1314,1317,5,175,0,0,1315,
+		1317,3,226,113,0,1316,1314,1,0,0,0,1316,1315,1,0,0,0,1317,1318,1,0,0,0,
+		1318,1319,3,210,105,0,1319,1320,5,102,0,0,1320,169,1,0,0,0,1321,1322,5,
+		92,0,0,1322,1323,5,154,0,0,1323,1324,3,218,109,0,1324,1328,5,5,0,0,1325,
+		1326,5,72,0,0,1326,1329,3,200,100,0,1327,1329,5,71,0,0,1328,1325,1,0,0,
+		0,1328,1327,1,0,0,0,1329,1334,1,0,0,0,1330,1331,5,5,0,0,1331,1333,3,172,
+		86,0,1332,1330,1,0,0,0,1333,1336,1,0,0,0,1334,1332,1,0,0,0,1334,1335,1,
+		0,0,0,1335,171,1,0,0,0,1336,1334,1,0,0,0,1337,1338,5,121,0,0,1338,1339,
+		5,137,0,0,1339,1354,3,208,104,0,1340,1341,5,110,0,0,1341,1354,5,96,0,0,
+		1342,1345,5,76,0,0,1343,1346,5,158,0,0,1344,1346,3,166,83,0,1345,1343,
+		1,0,0,0,1345,1344,1,0,0,0,1346,1354,1,0,0,0,1347,1348,7,7,0,0,1348,1349,
+		3,218,109,0,1349,1350,3,208,104,0,1350,1351,5,131,0,0,1351,1354,1,0,0,
+		0,1352,1354,3,168,84,0,1353,1337,1,0,0,0,1353,1340,1,0,0,0,1353,1342,1,
+		0,0,0,1353,1347,1,0,0,0,1353,1352,1,0,0,0,1354,173,1,0,0,0,1355,1356,5,
+		52,0,0,1356,1357,3,232,116,0,1357,1358,3,212,106,0,1358,1363,5,64,0,0,
+		1359,1360,5,76,0,0,1360,1361,3,212,106,0,1361,1362,7,13,0,0,1362,1364,
+		1,0,0,0,1363,1359,1,0,0,0,1363,1364,1,0,0,0,1364,1369,1,0,0,0,1365,1366,
+		5,5,0,0,1366,1368,3,176,88,0,1367,1365,1,0,0,0,1368,1371,1,0,0,0,1369,
+		1367,1,0,0,0,1369,1370,1,0,0,0,1370,1373,1,0,0,0,1371,1369,1,0,0,0,1372,
+		1374,3,196,98,0,1373,1372,1,0,0,0,1373,1374,1,0,0,0,1374,175,1,0,0,0,1375,
+		1381,5,175,0,0,1376,1381,7,12,0,0,1377,1378,5,115,0,0,1378,1379,5,119,
+		0,0,1379,1381,3,222,111,0,1380,1375,1,0,0,0,1380,1376,1,0,0,0,1380,1377,
+		1,0,0,0,1381,177,1,0,0,0,1382,1384,5,48,0,0,1383,1385,3,184,92,0,1384,
+		1383,1,0,0,0,1385,1386,1,0,0,0,1386,1384,1,0,0,0,1386,1387,1,0,0,0,1387,
+		1392,1,0,0,0,1388,1389,5,68,0,0,1389,1391,3,180,90,0,1390,1388,1,0,0,0,
+		1391,1394,1,0,0,0,1392,1390,1,0,0,0,1392,1393,1,0,0,0,1393,1402,1,0,0,
+		0,1394,1392,1,0,0,0,1395,1400,5,5,0,0,1396,1398,3,186,93,0,1397,1399,5,
+		5,0,0,1398,1397,1,0,0,0,1398,1399,1,0,0,0,1399,1401,1,0,0,0,1400,1396,
+		1,0,0,0,1400,1401,1,0,0,0,1401,1403,1,0,0,0,1402,1395,1,0,0,0,1402,1403,
+		1,0,0,0,1403,1404,1,0,0,0,1404,1406,5,164,0,0,1405,1407,3,184,92,0,1406,
+		1405,1,0,0,0,1407,1408,1,0,0,0,1408,1406,1,0,0,0,1408,1409,1,0,0,0,1409,
+		1414,1,0,0,0,1410,1411,5,68,0,0,1411,1413,3,180,90,0,1412,1410,1,0,0,0,
+		1413,1416,1,0,0,0,1414,1412,1,0,0,0,1414,1415,1,0,0,0,1415,1421,1,0,0,
+		0,1416,1414,1,0,0,0,1417,1418,5,5,0,0,1418,1420,3,182,91,0,1419,1417,1,
+		0,0,0,1420,1423,1,0,0,0,1421,1419,1,0,0,0,1421,1422,1,0,0,0,1422,1426,
+		1,0,0,0,1423,1421,1,0,0,0,1424,1425,5,7,0,0,1425,1427,3,188,94,0,1426,
+		1424,1,0,0,0,1426,1427,1,0,0,0,1427,179,1,0,0,0,1428,1430,3,184,92,0,1429,
+		1428,1,0,0,0,1430,1431,1,0,0,0,1431,1429,1,0,0,0,1431,1432,1,0,0,0,1432,
+		181,1,0,0,0,1433,1450,3,186,93,0,1434,1440,5,86,0,0,1435,1436,3,226,113,
+		0,1436,1437,5,154,0,0,1437,1438,3,226,113,0,1438,1439,3,230,115,0,1439,
+		1441,1,0,0,0,1440,1435,1,0,0,0,1440,1441,1,0,0,0,1441,1450,1,0,0,0,1442,
+		1446,5,102,0,0,1443,1444,5,150,0,0,1444,1447,5,139,0,0,1445,1447,5,124,
+		0,0,1446,1443,1,0,0,0,1446,1445,1,0,0,0,1447,1448,1,0,0,0,1448,1450,5,
+		125,0,0,1449,1433,1,0,0,0,1449,1434,1,0,0,0,1449,1442,1,0,0,0,1450,183,
+		1,0,0,0,1451,1458,3,232,116,0,1452,1458,5,96,0,0,1453,1458,5,105,0,0,1454,
+		1458,5,46,0,0,1455,1458,5,47,0,0,1456,1458,5,148,0,0,1457,1451,1,0,0,0,
+		1457,1452,1,0,0,0,1457,1453,1,0,0,0,1457,1454,1,0,0,0,1457,1455,1,0,0,
+		0,1457,1456,1,0,0,0,1458,185,1,0,0,0,1459,1460,5,66,0,0,1460,1462,5,75,
+		0,0,1461,1459,1,0,0,0,1461,1462,1,0,0,0,1462,1463,1,0,0,0,1463,1468,7,
+		7,0,0,1464,1469,5,46,0,0,1465,1466,3,218,109,0,1466,1467,3,208,104,0,1467,
+		1469,1,0,0,0,1468,1464,1,0,0,0,1468,1465,1,0,0,0,1469,1476,1,0,0,0,1470,
+		1471,5,47,0,0,1471,1472,3,218,109,0,1472,1473,5,154,0,0,1473,1474,3,218,
+		109,0,1474,1476,1,0,0,0,1475,1461,1,0,0,0,1475,1470,1,0,0,0,1476,187,1,
+		0,0,0,1477,1479,3,226,113,0,1478,1477,1,0,0,0,1478,1479,1,0,0,0,1479,1481,
+		1,0,0,0,1480,1482,3,232,116,0,1481,1480,1,0,0,0,1482,1483,1,0,0,0,1483,
+		1481,1,0,0,0,1483,1484,1,0,0,0,1484,1506,1,0,0,0,1485,1486,5,102,0,0,1486,
+		1493,5,85,0,0,1487,1494,5,46,0,0,1488,1490,3,232,116,0,1489,1488,1,0,0,
+		0,1490,1491,1,0,0,0,1491,1489,1,0,0,0,1491,1492,1,0,0,0,1492,1494,1,0,
+		0,0,1493,1487,1,0,0,0,1493,1489,1,0,0,0,1494,1507,1,0,0,0,1495,1503,5,
+		127,0,0,1496,1504,5,46,0,0,1497,1501,3,218,109,0,1498,1502,3,208,104,0,
+		1499,1502,5,148,0,0,1500,1502,3,232,116,0,1501,1498,1,0,0,0,1501,1499,
+		1,0,0,0,1501,1500,1,0,0,0,1502,1504,1,0,0,0,1503,1496,1,0,0,0,1503,1497,
+		1,0,0,0,1504,1507,1,0,0,0,1505,1507,5,92,0,0,1506,1485,1,0,0,0,1506,1495,
+		1,0,0,0,1506,1505,1,0,0,0,1506,1507,1,0,0,0,1507,189,1,0,0,0,1508,1509,
+		5,26,0,0,1509,1540,3,192,96,0,1510,1520,5,39,0,0,1511,1512,5,72,0,0,1512,
+		1513,7,14,0,0,1513,1521,3,212,106,0,1514,1518,3,212,106,0,1515,1516,5,
+		5,0,0,1516,1517,5,165,0,0,1517,1519,3,212,106,0,1518,1515,1,0,0,0,1518,
+		1519,1,0,0,0,1519,1521,1,0,0,0,1520,1511,1,0,0,0,1520,1514,1,0,0,0,1521,
+		1541,1,0,0,0,1522,1525,7,8,0,0,1523,1524,5,72,0,0,1524,1526,7,14,0,0,1525,
+		1523,1,0,0,0,1525,1526,1,0,0,0,1526,1527,1,0,0,0,1527,1541,3,192,96,0,
+		1528,1530,7,15,0,0,1529,1531,5,97,0,0,1530,1529,1,0,0,0,1530,1531,1,0,
+		0,0,1531,1538,1,0,0,0,1532,1533,5,102,0,0,1533,1534,5,47,0,0,1534,1535,
+		3,218,109,0,1535,1536,5,154,0,0,1536,1537,3,218,109,0,1537,1539,1,0,0,
+		0,1538,1532,1,0,0,0,1538,1539,1,0,0,0,1539,1541,1,0,0,0,1540,1510,1,0,
+		0,0,1540,1522,1,0,0,0,1540,1528,1,0,0,0,1541,191,1,0,0,0,1542,1553,3,212,
+		106,0,1543,1545,5,175,0,0,1544,1543,1,0,0,0,1544,1545,1,0,0,0,1545,1546,
+		1,0,0,0,1546,1550,7,3,0,0,1547,1549,3,194,97,0,1548,1547,1,0,0,0,1549,
+		1552,1,0,0,0,1550,1548,1,0,0,0,1550,1551,1,0,0,0,1551,1554,1,0,0,0,1552,
+		1550,1,0,0,0,1553,1544,1,0,0,0,1553,1554,1,0,0,0,1554,193,1,0,0,0,1555,
+		1556,3,224,112,0,1556,1558,3,222,111,0,1557,1559,7,3,0,0,1558,1557,1,0,
+		0,0,1558,1559,1,0,0,0,1559,195,1,0,0,0,1560,1561,5,10,0,0,1561,1566,3,
+		198,99,0,1562,1563,5,5,0,0,1563,1565,3,198,99,0,1564,1562,1,0,0,0,1565,
+		1568,1,0,0,0,1566,1564,1,0,0,0,1566,1567,1,0,0,0,1567,1574,1,0,0,0,1568,
+		1566,1,0,0,0,1569,1570,5,166,0,0,1570,1571,5,157,0,0,1571,1575,7,2,0,0,
+		1572,1573,5,164,0,0,1573,1575,5,78,0,0,1574,1569,1,0,0,0,1574,1572,1,0,
+		0,0,1574,1575,1,0,0,0,1575,197,1,0,0,0,1576,1583,3,218,109,0,1577,1579,
+		3,232,116,0,1578,1577,1,0,0,0,1579,1580,1,0,0,0,1580,1578,1,0,0,0,1580,
+		1581,1,0,0,0,1581,1584,1,0,0,0,1582,1584,5,148,0,0,1583,1578,1,0,0,0,1583,
+		1582,1,0,0,0,1583,1584,1,0,0,0,1584,199,1,0,0,0,1585,1586,5,20,0,0,1586,
+		1592,5,88,0,0,1587,1589,3,232,116,0,1588,1590,5,87,0,0,1589,1588,1,0,0,
+		0,1589,1590,1,0,0,0,1590,1592,1,0,0,0,1591,1585,1,0,0,0,1591,1587,1,0,
+		0,0,1592,201,1,0,0,0,1593,1594,7,16,0,0,1594,203,1,0,0,0,1595,1596,7,17,
+		0,0,1596,205,1,0,0,0,1597,1599,3,232,116,0,1598,1597,1,0,0,0,1599,1600,
+		1,0,0,0,1600,1598,1,0,0,0,1600,1601,1,0,0,0,1601,207,1,0,0,0,1602,1603,
+		7,18,0,0,1603,209,1,0,0,0,1604,1605,7,19,0,0,1605,211,1,0,0,0,1606,1610,
+		3,216,108,0,1607,1609,3,214,107,0,1608,1607,1,0,0,0,1609,1612,1,0,0,0,
+		1610,1608,1,0,0,0,1610,1611,1,0,0,0,1611,213,1,0,0,0,1612,1610,1,0,0,0,
+		1613,1614,3,224,112,0,1614,1615,3,216,108,0,1615,215,1,0,0,0,1616,1618,
+		3,226,113,0,1617,1619,3,230,115,0,1618,1617,1,0,0,0,1618,1619,1,0,0,0,
+		1619,1626,1,0,0,0,1620,1626,3,232,116,0,1621,1622,5,8,0,0,1622,1623,3,
+		212,106,0,1623,1624,5,9,0,0,1624,1626,1,0,0,0,1625,1616,1,0,0,0,1625,1620,
+		1,0,0,0,1625,1621,1,0,0,0,1626,217,1,0,0,0,1627,1631,3,222,111,0,1628,
+		1630,3,220,110,0,1629,1628,1,0,0,0,1630,1633,1,0,0,0,1631,1629,1,0,0,0,
+		1631,1632,1,0,0,0,1632,219,1,0,0,0,1633,1631,1,0,0,0,1634,1635,3,224,112,
+		0,1635,1636,3,222,111,0,1636,221,1,0,0,0,1637,1644,3,226,113,0,1638,1644,
+		3,232,116,0,1639,1640,5,8,0,0,1640,1641,3,218,109,0,1641,1642,5,9,0,0,
+		1642,1644,1,0,0,0,1643,1637,1,0,0,0,1643,1638,1,0,0,0,1643,1639,1,0,0,
+		0,1644,223,1,0,0,0,1645,1646,7,20,0,0,1646,225,1,0,0,0,1647,1659,3,228,
+		114,0,1648,1649,5,8,0,0,1649,1654,3,228,114,0,1650,1651,5,5,0,0,1651,1653,
+		3,228,114,0,1652,1650,1,0,0,0,1653,1656,1,0,0,0,1654,1652,1,0,0,0,1654,
+		1655,1,0,0,0,1655,1657,1,0,0,0,1656,1654,1,0,0,0,1657,1658,5,9,0,0,1658,
+		1660,1,0,0,0,1659,1648,1,0,0,0,1659,1660,1,0,0,0,1660,227,1,0,0,0,1661,
+		1663,5,176,0,0,1662,1664,5,177,0,0,1663,1662,1,0,0,0,1663,1664,1,0,0,0,
+		1664,1667,1,0,0,0,1665,1667,5,177,0,0,1666,1661,1,0,0,0,1666,1665,1,0,
+		0,0,1667,229,1,0,0,0,1668,1669,7,21,0,0,1669,231,1,0,0,0,1670,1671,7,22,
+		0,0,1671,233,1,0,0,0,209,288,303,314,322,324,340,346,355,357,369,385,395,
 		404,410,422,439,441,447,456,464,471,481,490,496,514,525,539,545,553,561,
 		564,566,574,579,587,594,597,607,610,613,623,631,639,646,653,662,665,670,
-		674,679,685,692,699,704,716,720,734,743,762,777,780,785,792,797,804,815,
-		818,822,831,835,846,851,856,860,864,873,875,879,882,885,887,904,910,914,
-		918,921,932,934,941,948,950,956,962,967,972,979,981,983,991,1001,1003,
-		1013,1022,1024,1026,1029,1037,1046,1061,1068,1075,1079,1085,1089,1102,
-		1108,1113,1123,1126,1141,1145,1149,1155,1164,1170,1180,1182,1184,1192,
-		1196,1199,1206,1213,1218,1225,1227,1232,1235,1240,1246,1253,1258,1265,
-		1270,1281,1288,1292,1304,1310,1321,1329,1339,1345,1349,1356,1362,1368,
-		1374,1376,1378,1384,1390,1397,1402,1407,1416,1422,1425,1433,1437,1444,
-		1451,1454,1459,1467,1469,1477,1479,1482,1494,1496,1501,1506,1514,1516,
-		1520,1526,1529,1534,1542,1550,1556,1559,1565,1567,1576,1586,1594,1601,
-		1607,1619,1630,1635,1639,1642
+		674,679,685,692,701,712,715,720,732,736,750,759,778,793,796,801,808,814,
+		819,821,828,839,842,846,855,859,870,875,880,884,888,897,899,903,906,909,
+		911,928,934,938,942,945,956,958,965,972,974,980,986,991,996,1003,1005,
+		1007,1015,1025,1027,1037,1046,1048,1050,1053,1061,1070,1085,1092,1099,
+		1103,1109,1113,1126,1132,1137,1147,1150,1165,1169,1173,1179,1188,1194,
+		1204,1206,1208,1216,1220,1223,1230,1237,1242,1249,1251,1256,1259,1264,
+		1270,1277,1282,1289,1294,1305,1312,1316,1328,1334,1345,1353,1363,1369,
+		1373,1380,1386,1392,1398,1400,1402,1408,1414,1421,1426,1431,1440,1446,
+		1449,1457,1461,1468,1475,1478,1483,1491,1493,1501,1503,1506,1518,1520,
+		1525,1530,1538,1540,1544,1550,1553,1558,1566,1574,1580,1583,1589,1591,
+		1600,1610,1618,1625,1631,1643,1654,1659,1663,1666
 	};
 
 	public static ATN _ATN => Tables.Atn;

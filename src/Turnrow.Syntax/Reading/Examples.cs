@@ -34,6 +34,9 @@ internal static class Examples
         (TurnrowLexer.EXPECT, TurnrowLexer.LIE, "expect crown lies flat in rounds 1 to 6"),
         (TurnrowLexer.TURN, TurnrowLexer.DOES, "turn dc: ch 2 does not count"),
         (TurnrowLexer.TURN, TurnrowLexer.FIRST, "turn dc: ch 3 counts, first stitch in 5th chain"),
+        (TurnrowLexer.BEGIN, TurnrowLexer.RING, "begin with ring (drawn together), begin with ring of 4 chains"),
+        (TurnrowLexer.BEGIN, TurnrowLexer.SIDES, "begin with both sides of 10 stitches"),
+        (TurnrowLexer.ROWS, TurnrowLexer.ARE, "rounds are joined, rounds are joined and turned, or rounds are spiral"),
         (TurnrowLexer.REPEAT, TurnrowLexer.ALL, "repeat rows 3 to 6, 10 times in all"),
     ];
 

@@ -49,6 +49,31 @@ public sealed record PickUpOriginSyntax(
 /// <summary><c>begin with hem stitches</c></summary>
 public sealed record BeginStatement(ExpressionSyntax Stitches, ClaimSyntax? Claim, TextSpan Span) : StatementSyntax(Span);
 
+/// <summary><c>begin with ring</c>, <c>begin with ring of 4 chains</c></summary>
+/// <param name="Chains">The chains that are joined to a ring; null for a ring that is drawn together.</param>
+/// <param name="Claim">The claim at its end.</param>
+/// <param name="Span">Where it stands.</param>
+public sealed record RingStatement(ExpressionSyntax? Chains, ClaimSyntax? Claim, TextSpan Span) : StatementSyntax(Span);
+
+/// <summary><c>begin with both sides of 10 stitches</c></summary>
+public sealed record BothSidesStatement(ExpressionSyntax Stitches, ClaimSyntax? Claim, TextSpan Span) : StatementSyntax(Span);
+
+/// <summary><c>rounds are joined</c>, <c>rounds are joined and turned</c>, <c>rounds are spiral</c></summary>
+public sealed record RoundsAreStatement(RoundsAre Way, TextSpan Span) : StatementSyntax(Span);
+
+/// <summary>How rounds follow each other.</summary>
+public enum RoundsAre
+{
+    /// <summary>Each is joined to its beginning, and the next one goes on from there.</summary>
+    Joined,
+
+    /// <summary>Each is joined to its beginning, and the work is turned.</summary>
+    Turned,
+
+    /// <summary>Each goes on where the one before ends.</summary>
+    Spiral,
+}
+
 /// <summary><c>chain 79</c></summary>
 public sealed record ChainStatement(ExpressionSyntax Chains, ClaimSyntax? Claim, TextSpan Span) : StatementSyntax(Span);
 
@@ -97,6 +122,9 @@ public sealed record StraightStatement(
 
     /// <summary><c>, in lattice</c>: the stitch pattern; null if unsaid.</summary>
     public NameSyntax? Pattern { get; init; }
+
+    /// <summary><c>, edges in dc</c>: the stitch of what stands beside whole repeats; null if unsaid.</summary>
+    public NameSyntax? EdgeStitch { get; init; }
 }
 
 /// <summary>How far straight rows go.</summary>

@@ -162,6 +162,9 @@ public enum PlaceWord
 
     /// <summary>The nth of a kind in a special stitch.</summary>
     Nth,
+
+    /// <summary>The ring that the piece begins with.</summary>
+    Ring,
 }
 
 /// <summary>What stands behind <c>=</c>: the designer's own counts.</summary>

@@ -55,6 +55,12 @@ public sealed record BeginWith(Sized Stitches) : Start;
 
 public sealed record ChainStart(Sized Chains) : Start;
 
+/// <summary>`begin with ring`, or with 0 chains drawn together.</summary>
+public sealed record RingOf(int Chains) : Start;
+
+/// <summary>`begin with both sides of 10 stitches`.</summary>
+public sealed record BothSidesOf(Sized Stitches) : Start;
+
 public sealed record PartOf(string Piece, Sized Stitches, Hand Edge) : Start;
 
 public sealed record MirrorOf(string Piece) : Start;

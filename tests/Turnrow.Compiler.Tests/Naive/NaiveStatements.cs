@@ -55,6 +55,11 @@ public sealed record NameEdge(EdgeRef Edge, string Name, bool FromHere) : Statem
 
 public sealed record FastenOff : Statement;
 
+/// <summary>`rounds are spiral`.</summary>
+public sealed record RoundsAre(RoundsWay Way) : Statement;
+
+public enum RoundsWay { Joined, Turned, Spiral }
+
 /// <summary>One change at one edge (or the same at both) and the rows it happens in.</summary>
 public sealed record Schedule(bool Increase, int Stitches, EdgeRef Edge, IReadOnlyList<Leg> Legs, int After = 0)
 {

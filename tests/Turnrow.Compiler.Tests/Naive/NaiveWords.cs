@@ -12,7 +12,7 @@ public sealed record Across(string Stitch) : Word;
 /// <summary>`dc until 5 remain`.</summary>
 public sealed record Until(string Stitch, Sized Remain) : Word;
 
-public enum PlaceWord { Next, First, Last, NextSpace, NextStitch, NextCentre, Corner }
+public enum PlaceWord { Next, First, Last, NextSpace, NextStitch, NextCentre, Corner, NextCorner }
 
 /// <summary>Which place a word goes to; <c>Kind</c> is the stitch that `in next dc` looks for.</summary>
 public sealed record Target(PlaceWord Place, string? Kind = null)
@@ -27,6 +27,8 @@ public sealed record Target(PlaceWord Place, string? Kind = null)
     /// <summary>`in next shell`: the centre of a stitch that the pattern defines.</summary>
     public static Target CentreOf(string special) => new(PlaceWord.NextCentre, special);
 
+    public static readonly Target NextCorner = new(PlaceWord.NextCorner);
+
     public static Target NextOf(string kind) => new(PlaceWord.NextStitch, kind);
 }
 
@@ -35,6 +37,9 @@ public sealed record Into(int Count, string Stitch, Target Target) : Word;
 
 /// <summary>`(2 dc, ch 2, 2 dc) in next sp`: stitches as <see cref="Into"/>, their target being the group's.</summary>
 public sealed record Group(IReadOnlyList<Word> Words, Target Target) : Word;
+
+/// <summary>`(3 dc, ch 2, mark corner) 4 times in ring`; a single kind of stitch once is `6 sc in ring`.</summary>
+public sealed record IntoRing(IReadOnlyList<Word> Words, int Times) : Word;
 
 /// <summary>`inc 3`, or `dc inc 3` where the row does not say its stitch otherwise.</summary>
 public sealed record Inc(string Stitch, Sized Count, bool Named = false) : Word;

@@ -65,6 +65,8 @@ public sealed class NaiveWorker
         {
             case BeginWith begin: work.BeginWith(begin.Stitches[result.Size]); break;
             case ChainStart chain: work.BeginWithChains(chain.Chains[result.Size]); break;
+            case RingOf: work.BeginWithRing(); break;
+            case BothSidesOf both: work.BeginWithBothSides(both.Stitches[result.Size]); break;
             case PartOf part: BeginPart(part, work, result); break;
             case PickedUp up: PickUp(up, work, result); break;
             case PickedUpInside inside: PickUpInside(inside, work, result); break;

@@ -53,6 +53,9 @@ public static class NotationWriter
         switch (piece.Start)
         {
             case BeginWith begin: Line(text, $"  begin with {begin.Stitches} stitches"); break;
+            case RingOf { Chains: 0 }: Line(text, "  begin with ring"); break;
+            case RingOf ring: Line(text, $"  begin with ring of {N(ring.Chains)} chains"); break;
+            case BothSidesOf both: Line(text, $"  begin with both sides of {both.Stitches} stitches"); break;
             case ChainStart chain: Line(text, $"  chain {chain.Chains}"); break;
         }
         foreach (var statement in piece.Statements)
@@ -145,7 +148,15 @@ public static class NotationWriter
         NameEdge name => $"{(name.FromHere ? "from here " : "")}{Edge(name.Edge)} {(name.Edge == EdgeRef.Both ? "are" : "is")} {name.Name}",
         ShapeManner manner => $"shape {Text(manner.Manner)}",
         FastenOff => "fasten off",
+        RoundsAre are => $"rounds are {Text(are.Way)}",
         _ => throw new InvalidOperationException(statement.ToString()),
+    };
+
+    private static string Text(RoundsWay way) => way switch
+    {
+        RoundsWay.Turned => "joined and turned",
+        RoundsWay.Spiral => "spiral",
+        _ => "joined",
     };
 
     private static string Number(RowLine row) =>
@@ -207,6 +218,8 @@ public static class NotationWriter
         Special special => Counted(special.Stitch.Name, special.Count),
         MarkCorner => "mark corner",
         RemoveCorners => "remove corners",
+        IntoRing { Times: 1, Words: [Into into] } => $"{InGroup(into)} in ring",
+        IntoRing ring => $"({string.Join(", ", ring.Words.Select(InGroup))}) {N(ring.Times)} times in ring",
         Skip skip => $"skip {skip.Count}",
         Space space => $"ch {N(space.Chains)}",
         SlipOver slip => $"slip over {slip.Count}",
@@ -230,6 +243,7 @@ public static class NotationWriter
         PlaceWord.First => "first",
         PlaceWord.Last => "last",
         PlaceWord.Corner => "corner",
+        PlaceWord.NextCorner => "next corner",
         PlaceWord.NextSpace => "next sp",
         PlaceWord.NextStitch or PlaceWord.NextCentre => $"next {target.Kind}",
         _ => "next",

@@ -60,6 +60,7 @@ public sealed record Opening(string Stitch, int OpeningChains, bool IsPlainlyBeg
         SpreadOver spread => spread.Stitch,
         EachByKind each => each.Stitch,
         Group group => StitchOf(group.Words[0]),
+        IntoRing ring => StitchOf(ring.Words[0]),
         _ => throw new UnworkableException("a first row begins with a stitch"),
     };
 }

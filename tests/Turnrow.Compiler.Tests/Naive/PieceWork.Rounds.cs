@@ -29,4 +29,61 @@ public sealed partial class PieceWork
             || result.Edge(Hand.Right).Concat(result.Edge(Hand.Left)).Any(stretch => stretch.Row == NextRow))
             throw new UnworkableException("a round has no edge to leave or add anything at");
     }
+
+    private RoundsWay _way;
+    private bool _turnedAtJoin;
+
+    public void BeginWithRing() => _places = [new Place(Place.Ring)];
+
+    public void BeginWithBothSides(int stitches)
+    {
+        if (stitches < 2)
+            throw new UnworkableException("a chain of one has no two sides");
+        var side = Enumerable.Repeat(new Place(Place.Chain), stitches - 2).Prepend(new Place(Place.Chain) { IsCorner = true }).ToList();
+        _places = [.. side, .. side];
+    }
+
+    /// <summary>Where rounds are turned, each one after a round has the other side.</summary>
+    private void TurnRound()
+    {
+        _turnedAtJoin = _inRounds && _afterRound && _way == RoundsWay.Turned;
+        if (_turnedAtJoin)
+            _side = Frame.Opposite(_side);
+    }
+
+    /// <summary>Turned at the join, she stands in the first place of the round: that comes first all the same.</summary>
+    private List<Place> InOrder()
+    {
+        var met = Meet();
+        if (!_turnedAtJoin || met.Count == 0)
+            return met;
+        var order = Frame.InWorkingOrder(met, _side).ToList();
+        return Frame.InWorkingOrder(order.Prepend(order[^1]).Take(order.Count).ToList(), _side).ToList();
+    }
+
+    /// <summary>A round that slips on, or goes to a corner first, begins there; what it has gone past comes last.</summary>
+    private IReadOnlyList<Place> BegunFurtherOn(IReadOnlyList<Place> places, ref IReadOnlyList<Word> words)
+    {
+        if (!_inRounds || !_goesOn || (result.Rows.Count > 0 && !_afterRound))
+            return places;
+        var on = 0;
+        if (words[0] is SlipOver slip)
+        {
+            on = slip.Count[Size];
+            words = words.Skip(1).ToList();
+        }
+        else if (FirstGoesIntoCorner(words[0]))
+            on = places.TakeWhile(place => !place.IsCorner).Count();
+        if (on >= places.Count)
+            throw new UnworkableException("the round would begin where it does");
+        return [.. places.Skip(on), .. places.Take(on)];
+    }
+
+    private static bool FirstGoesIntoCorner(Word word) => word switch
+    {
+        Repeat repeat => FirstGoesIntoCorner(repeat.Words[0]),
+        Into into => into.Target == Target.Corner,
+        Group group => group.Target == Target.Corner,
+        _ => false,
+    };
 }

@@ -79,6 +79,7 @@ public sealed partial class PieceWork(PieceResult result, TurnTable turns, bool 
             case ShapeManner manner: _manner = manner.Manner; break;
             case NameEdge name: Name(name); break;
             case FastenOff: result.IsFastenedOff = true; break;
+            case RoundsAre are: _way = are.Way; break;
         }
         if (statement.Claim is { } claim)
             CheckClaim(claim[Size], Counted(statement));
@@ -165,7 +166,10 @@ public sealed partial class PieceWork(PieceResult result, TurnTable turns, bool 
             CheckNoStepAtRound();
         // The words' own order: that of the working row, or the other way round in a mirrored piece.
         var wordSide = isMirrored ? Frame.Opposite(_side) : _side;
-        var work = new RowWork(Frame.InWorkingOrder(Meet(), wordSide), Size);
+        TurnRound();
+        if (_turnedAtJoin)
+            wordSide = isMirrored ? Frame.Opposite(_side) : _side;
+        var work = new RowWork(BegunFurtherOn(Frame.InWorkingOrder(InOrder(), wordSide), ref words), Size, _inRounds);
         work.Work(words);
         StepInRow(Frame.StartOf(wordSide), work.SlippedOver);
         if (work.LeftForLater > 0 && isMirrored)
@@ -214,12 +218,13 @@ public sealed partial class PieceWork(PieceResult result, TurnTable turns, bool 
         var shaping = new ShapingWork(rows, schedules, _manner, HandsOf);
         for (var row = 1; row <= rows; row++)
         {
+            TurnRound();
             foreach (var hand in new[] { Hand.Right, Hand.Left })
             {
                 LeaveAt(hand, shaping.At(hand, row).Left);
                 LeaveForLater(hand, shaping.At(hand, row).Later);
             }
-            MakeRow(ShapingWork.MakeRow(Meet(), stitch, shaping.At(Hand.Right, row), shaping.At(Hand.Left, row)));
+            MakeRow(ShapingWork.MakeRow(InOrder(), stitch, shaping.At(Hand.Right, row), shaping.At(Hand.Left, row)));
         }
     }
 

@@ -5,6 +5,7 @@ public readonly record struct Place(string Kind)
 {
     public const string Space = "sp";
     public const string Chain = "ch";
+    public const string Ring = "ring";
 
     /// <summary>Whether a marker is in it.</summary>
     public bool IsCorner { get; init; }

@@ -4,27 +4,32 @@ namespace Turnrow.Compiler.Tests.Naive;
 public sealed partial class RowWork
 {
     private bool _removes;
+    private bool _goesToCorner;
 
     private IEnumerable<Place> BelowAhead => below.Skip(_at);
 
     private static bool GoesIntoCorner(Word word) =>
-        word is Into { Target.Place: PlaceWord.Corner } or Group { Target.Place: PlaceWord.Corner };
+        word is Into { Target.Place: PlaceWord.Corner or PlaceWord.NextCorner } or Group { Target.Place: PlaceWord.Corner or PlaceWord.NextCorner };
 
     private int BeforeCorner()
     {
         var before = BelowAhead.TakeWhile(place => !place.IsCorner).Count();
+        // Behind the last side of a round is the corner where it began.
+        if (before == Remaining && isRound && below[0].IsCorner)
+            return Remaining;
         return before < Remaining ? before : throw new UnworkableException("no corner is ahead");
     }
 
     private void TakeCorner()
     {
+        _goesToCorner = true;
         if (!TakeAny().IsCorner)
             throw new UnworkableException("the next place is no corner");
     }
 
     private void PassOne()
     {
-        if (TakeAny().IsCorner && !_removes)
+        if (TakeAny() is { IsCorner: true, Kind: not Place.Chain } && !_removes)
             throw new UnworkableException("a corner is passed over");
     }
 
@@ -39,9 +44,13 @@ public sealed partial class RowWork
     private void Carry(Action once, bool isTogether = false)
     {
         var (at, made) = (_at, _made.Count);
+        _goesToCorner = false;
         once();
         var taken = below.Skip(at).Take(_at - at).ToList();
         var corners = Enumerable.Range(0, taken.Count).Where(i => taken[i].IsCorner).ToList();
+        // The end of a foundation chain has no marker: what goes there as into a corner makes one.
+        if (taken.Exists(place => place.IsCorner && place.Kind == Place.Chain) && !_goesToCorner)
+            return;
         if (_removes || corners.Count == 0 || _made.Skip(made).Any(place => place.IsCorner))
             return;
         // Worked together, the corner is the middle one; on the way to a place that is looked for, it is that place, the last one taken.

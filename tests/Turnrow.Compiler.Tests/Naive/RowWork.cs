@@ -3,7 +3,7 @@ using System.Globalization;
 namespace Turnrow.Compiler.Tests.Naive;
 
 /// <summary>Works the words of one row, stitch by stitch, over the places of the row below.</summary>
-public sealed partial class RowWork(IReadOnlyList<Place> below, int size)
+public sealed partial class RowWork(IReadOnlyList<Place> below, int size, bool isRound = false)
 {
     private readonly List<Place> _made = [];
     private int _at;
@@ -56,6 +56,7 @@ public sealed partial class RowWork(IReadOnlyList<Place> below, int size)
             case MarkCorner: Mark(); break;
             case Hold hold: HoldNext(hold); break;
             case Bridge bridge: BridgeOver(bridge); break;
+            case IntoRing ring: IntoTheRing(ring); break;
             case Skip skip: Many(skip.Count[size], PassOne); break;
             case Space: _made.Add(new Place(Place.Space)); break;
             case SlipOver slip: SlipOverFirst(slip.Count[size]); break;
@@ -83,7 +84,7 @@ public sealed partial class RowWork(IReadOnlyList<Place> below, int size)
 
     private void TakeStitch()
     {
-        if (TakeAny().IsSpace)
+        if (TakeAny() is { IsSpace: true } or { Kind: Place.Ring })
             throw new UnworkableException("the next place is a space, and the row does not say so");
     }
 
@@ -146,6 +147,7 @@ public sealed partial class RowWork(IReadOnlyList<Place> below, int size)
             case PlaceWord.First when _at != SlippedOver: throw new UnworkableException("the first place is behind");
             case PlaceWord.Last when Remaining != 1: throw new UnworkableException("the last place is not the next one");
             case PlaceWord.Corner: TakeCorner(); break;
+            case PlaceWord.NextCorner: PassTo(place => place.IsCorner); break;
             case PlaceWord.NextSpace: PassTo(place => place.IsSpace); break;
             case PlaceWord.NextStitch: PassTo(place => place.Kind == target.Kind); break;
             case PlaceWord.NextCentre: PassToCentre(target.Kind!); break;

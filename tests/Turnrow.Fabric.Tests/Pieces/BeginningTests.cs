@@ -90,12 +90,13 @@ public sealed class BeginningTests
     }
 
     [Fact]
-    public void A_plain_row_knows_its_stitch_and_a_mixed_one_does_not()
+    public void A_row_of_one_stitch_knows_it_and_a_mixed_one_or_one_with_holes_does_not()
     {
         Assert.Same(StitchBook.Double, Made.Begun(10, 1).PlainStitch());
         Assert.Same(StitchBook.Double, Made.Begun(10).Row(new SlipOver(2), Say.Stitches(Amount.Until(2)), new Leave(2)).PlainStitch());
         Assert.Null(Made.Begun(10).Row(Work.Plain(StitchBook.Single, Amount.Of(4)), Say.Stitches(6)).PlainStitch());
-        Assert.Null(Made.Begun(10).Row(Work.Increase(StitchBook.Double, 1), Say.Stitches(9)).PlainStitch());
+        Assert.Null(Made.Begun(10).Row(new Skip(1), Say.Stitches(9)).PlainStitch());
+        Assert.Same(StitchBook.Double, Made.Begun(10).Row(Work.Increase(StitchBook.Double, 1), Say.Stitches(9)).PlainStitch());
         Assert.Null(Made.Begun(10).PlainStitch());
     }
 

@@ -11,7 +11,7 @@ internal static class EdgeMemory
         var chained = ground.HangingChains - worked.SkippedChains + worked.PassedChains + (stands > 0 ? stands - shared : 0);
         if (isFirst && piece.StandsOn is null) piece.FoundationStitches ??= piece.Foundation is null ? null : chained;
         else if (ground.HangingChains > 0) piece.AddToEdge(row.StartsAt, new EdgePart(Lies.AddedChain, row.Number, chained));
-        if (worked.Slipped > 0) piece.AddToEdge(row.StartsAt, new EdgePart(Lies.LeftStitches, row.Number, worked.Slipped));
+        if (worked.Slipped > 0 && !row.IsRound) piece.AddToEdge(row.StartsAt, new EdgePart(Lies.LeftStitches, row.Number, worked.Slipped));
         if (added > 0) piece.AddToEdge(row.EndsAt, new EdgePart(Lies.AddedChain, row.Number, added));
         if (worked.Left > 0 && !isFirst) piece.AddToEdge(row.EndsAt, new EdgePart(Lies.LeftStitches, row.Number, worked.Left));
         piece.Inner.AddRange(worked.Inner.Select(inner => inner with { Row = row.Number }));

@@ -1,16 +1,16 @@
 namespace Turnrow.Publishing.Tests.Reader;
 
-/// <summary>`As Row 2, ending in top of beginning ch`.</summary>
+/// <summary>`As Row 2, ending in top of beginning ch`, `ending in 3rd ch of turning ch-5`.</summary>
 internal static class Ending
 {
-    public static List<Step> In(string top, List<Step> steps)
+    public static List<Step> In(string top, (int Nth, int Of)? chain, List<Step> steps)
     {
         for (var i = steps.Count - 1; i >= 0; i--)
         {
             var changed = steps[i] switch
             {
-                WorkInto { Places.Where: Where.TopOf } work => work with { Places = Renamed(work.Places, top) },
-                WorkTogether { Places: [.., { Where: Where.TopOf }] } work => work with { Places = [.. work.Places.SkipLast(1), Renamed(work.Places[^1], top)] },
+                WorkInto { Places.Where: Where.TopOf or Where.ChainOf } work => work with { Places = Renamed(top, chain) },
+                WorkTogether { Places: [.., { Where: Where.TopOf or Where.ChainOf }] } work => work with { Places = [.. work.Places.SkipLast(1), Renamed(top, chain)] },
                 _ => steps[i],
             };
             if (ReferenceEquals(changed, steps[i])) continue;
@@ -20,5 +20,7 @@ internal static class Ending
         throw new Misread($"the row that it is like does not end in a ch");
     }
 
-    private static PlaceWords Renamed(PlaceWords words, string top) => words with { Names = [new PlaceName(top)] };
+    private static PlaceWords Renamed(string top, (int Nth, int Of)? chain) => chain is { } nth
+        ? new PlaceWords(Where.ChainOf, nth.Nth, [new PlaceName(top, nth.Of)])
+        : new PlaceWords(Where.TopOf, 1, [new PlaceName(top)]);
 }

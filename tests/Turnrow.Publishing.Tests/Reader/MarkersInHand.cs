@@ -30,6 +30,8 @@ internal sealed class MarkersInHand(List<Place> made)
         Set(at, true);
     }
 
+    public void PutInMiddle(int of) => Set(Middle(of), true);
+
     public void Shift(ShiftMarker shift)
     {
         if (_carried < 0) throw new Misread("there is no marker to move");

@@ -26,6 +26,8 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
         else if (YarnStays().Match(paragraph) is { Success: true } stays) Stay(stays);
         else if (GoOn().Match(paragraph) is { Success: true } goOn) Part(goOn);
         else if (JoinPart().Match(paragraph) is { Success: true } join) Join(join);
+        else if (Middle().Match(paragraph) is { Success: true } middle) BeginInMiddle(middle);
+        else if (paragraph.StartsWith(SpiralEnd, StringComparison.Ordinal)) return EndSpiral(paragraph[SpiralEnd.Length..].Trim());
         else if (Ring().Match(paragraph) is { Success: true } ring) BeginRing(Number.Of(ring.Groups["n"].Value));
         else if (paragraph == "Do not turn; join with sl st in the first st of the last row, and work in rounds from here.") JoinToRound();
         else if (SideBySide().Match(paragraph) is { Success: true } sides) Lay(sides);
@@ -61,6 +63,26 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
         piece.FoundationStitches = chains;
         _firstSide = true;
         _first = new Ground(Enumerable.Repeat(new Place(Seen.Chain), chains)) { JoinedAt = 0, GoesOn = true };
+    }
+
+    private const string SpiralEnd = "Sl st in next st, which ends the spiral.";
+    private bool _inSpiral;
+
+    private void BeginInMiddle(Match ring)
+    {
+        MustBegin();
+        piece.Ring = ring.Groups["n"].Success ? Number.Of(ring.Groups["n"].Value) : 0;
+        _firstSide = null;
+        _first = new Ground([new Place(Seen.Ring)]) { GoesOn = true };
+    }
+
+    private bool EndSpiral(string rest)
+    {
+        if (!_inSpiral) throw new Misread("there is no spiral to end");
+        _inSpiral = false;
+        // The next st is the first one of the round: the sl st joins it.
+        piece.Rows[^1] = piece.Rows[^1] with { IsJoined = true };
+        return rest.Length == 0 || Read(rest);
     }
 
     private void JoinToRound()
@@ -233,16 +255,20 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
     {
         if (number != piece.Rows.Count + 1) throw new Misread($"after Row {piece.Rows.Count} comes Row {number}");
         if (piece.IsFastenedOff) throw new Misread("the yarn is cut");
-        var ground = Under(row, SideOf(row));
+        var turned = steps.OfType<Turn>().Any();
+        var side = SideOf(row, turned);
+        var ground = Under(row, side);
         if (piece.Rows.Count == 0 && _added > 0) AddBehindPart(ground, steps);
-        var side = SideOf(row);
         if (row.RightSide is { } said && (row.From != row.To ? false : said != side)) throw new Misread($"the row is a {(side ? "RS" : "WS")} row");
         var worked = RowInHand.Work(ground, steps, rules, doubts);
-        if (worked.IsJoined is null == row.IsRound) throw new Misread(row.IsRound ? "whether the round is joined is not said" : "a row is not joined to its beginning");
-        if (piece.Rows is [.., { IsRound: true, IsJoined: false }] && !ground.IsTurned) throw new Misread("the round before is not joined");
-        if (piece.Rows is [.., { IsRound: true, IsJoined: true }] && ground.IsTurned) throw new Misread("the work is turned where a round was joined");
+        var spiral = worked.IsSpiral || (_inSpiral && row.IsRound);
+        if (spiral ? worked.IsJoined is not null : worked.IsJoined is null == row.IsRound) throw new Misread(row.IsRound ? "whether the round is joined is not said" : "a row is not joined to its beginning");
+        if (piece is { Rows: [], Ring: 0 } != worked.ClosesRing) throw new Misread("an adjustable ring is closed when its first row is done");
+        if (piece.Rows is [.., { IsRound: true, IsJoined: false }] && !ground.IsTurned && !_inSpiral) throw new Misread("the round before is not joined");
+        if (!row.IsRound && piece.Rows is [.., { IsRound: true, IsJoined: true }] && ground.IsTurned) throw new Misread("the work is turned where a round was joined");
         var places = row.IsRound ? [.. worked.Made.Where(place => place.Seen != Seen.SlipStitch).Select(place => place.Seen == Seen.TurningChain ? place with { OfRound = true } : place)] : worked.Made;
         var made = new ReadRow(number, side, places) { IsRound = row.IsRound, IsJoined = worked.IsJoined == true, Shaped = Shaping.Of(steps, side) };
+        _inSpiral = spiral;
         EdgeMemory.Keep(piece, made, worked, ground, _added, steps);
         if (number == 1) EdgeMemory.Take(piece, ground, worked, side);
         piece.Rows.Add(made);
@@ -260,10 +286,11 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
     }
 
     // A round after rows is worked from the outside; what comes after rounds goes on, unless its side says that it goes back.
-    private bool SideOf(RowParagraph row)
+    private bool SideOf(RowParagraph row, bool turned)
     {
-        if (piece.Rows is [.., var last]) return last.IsRound ? (row.IsRound ? last.RightSide : row.RightSide ?? last.IsJoined == last.RightSide) : row.IsRound || !last.RightSide;
-        if (piece is { StandsOn.Base: var from, IsJoined: false }) return from.Rows[^1].IsRound ? (row.IsRound || row.RightSide != false) : row.IsRound || !from.Rows[^1].RightSide;
+        if (piece.Rows is [.., var last]) return last.IsRound ? (row.IsRound ? last.RightSide != turned : row.RightSide ?? last.IsJoined == last.RightSide) : row.IsRound || !last.RightSide;
+        if (piece is { StandsOn.Base: var from, IsJoined: false }) return from.Rows[^1].IsRound ? (row.IsRound ? from.Rows[^1].RightSide != turned : row.RightSide ?? from.Rows[^1].RightSide) : row.IsRound || !from.Rows[^1].RightSide;
+        if (row.IsRound && row.RightSide is null) return true;
         return _firstSide ?? row.RightSide ?? throw new Misread("which side faces is not said");
     }
 
@@ -272,6 +299,9 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
         var hint = row.Count is { Count: 1 } count ? count.Keys.Single() : null;
         if (piece is { Rows: [], StandsOn.Base.Rows: [.., var base_], IsJoined: false } && (_toRound || (base_.IsRound && base_.RightSide == side)))
             return new Ground(FromJoin(base_)) { JoinedAt = 0, GoesOn = true, Hint = hint };
+        if (row.IsRound && piece.Rows is [.., { IsRound: true } joined] && joined.RightSide != side)
+            return new Ground(TurnedAtJoin([.. FromJoin(joined)])) { IsTurned = true, GoesOn = true, JoinedAt = 0, Hint = hint };
+        if (_inSpiral && row.IsRound) return new Ground(FromJoin(piece.Rows[^1])) { GoesOn = true, Hint = hint };
         if (piece.Rows is [.., var above] && (_toRound || (above.IsRound && above.RightSide == side)))
             return new Ground(FromJoin(above)) { JoinedAt = 0, GoesOn = true, Hint = hint };
         if (piece.Rows.Count == 0) return (_first ?? throw new Misread("what the piece begins from is not said")).With(hint);
@@ -286,11 +316,14 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
     // A row that is joined to a round is joined in its first st: the sl sts before that lie outside.
     private static IEnumerable<Place> FromJoin(ReadRow row) => row.Made.Where(place => place.Seen != Seen.SlipStitch);
 
+    // The hook is in the first place, and the work is turned: all others are met from the last.
+    private static IEnumerable<Place> TurnedAtJoin(List<Place> made) => made.Take(1).Concat(made.Skip(1).Reverse());
+
     private IReadOnlyList<Step> One(string text)
     {
         if (AsRow().Match(text) is not { Success: true } match) return RowSentence.Read(text, stitches);
         var steps = Model(Number.Of(match.Groups["row"].Value)).ToList();
-        if (match.Groups["top"].Success) steps = Ending.In(match.Groups["top"].Value, steps);
+        if (match.Groups["top"].Success) steps = Ending.In(match.Groups["top"].Value, match.Groups["nth"].Success ? (Number.Of(match.Groups["nth"].Value), Number.Of(match.Groups["of"].Value)) : null, steps);
         if (match.Groups["leave"].Success) steps.Add(new LeaveUnworked(null, true));
         if (match.Groups["over"].Success) steps.Add(new OverThoseLeft(match.Groups["n"].Success ? Number.Of(match.Groups["n"].Value) : 1));
         if (match.Groups["open"].Success && !steps.OfType<JoinRound>().Any()) steps.Add(new JoinRound((string?)null));
@@ -326,6 +359,9 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
     [GeneratedRegex(@"^Ch (?<n>\d+), join with sl st in first ch to form a ring, without twisting the chain\.$")]
     private static partial Regex Ring();
 
+    [GeneratedRegex(@"^(?:Make an adjustable ring|Ch (?<n>\d+), join with sl st in first ch to form a ring)\.$")]
+    private static partial Regex Middle();
+
     [GeneratedRegex(@"^Hold these pieces side by side with (?<side>RS|WS) facing and work over their last (?:rows|rounds) as one, in this order: (?<parts>.+?)(?: \(sts are counted from the (?<from>beginning of the round|right edge|left edge); those between stay unworked\))?\.$")]
     private static partial Regex SideBySide();
 
@@ -359,6 +395,6 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
     [GeneratedRegex(@"^Leave the yarn at the (?<yarn>.+) edge; at the (?<edge>.+) edge, join another length of yarn with sl st in (?<place>.+), ch (?<n>\d+), fasten off\.$")]
     private static partial Regex ChainElsewhere();
 
-    [GeneratedRegex(@"^As (?:Row|Round) (?<row>\d+)(?:, ending in top of (?<top>turning|beginning) ch)?(?:; (?<over>the last (?:(?<n>\d+) sts|st) worked over (?:are those|is the one) left before))?(?:; (?<open>do not join))?(?:; (?<leave>leave the sl sts unworked))?(?:[;,] (?<out>take the marker(?:s|(?<edge> at the edge)) out))?\.$")]
+    [GeneratedRegex(@"^As (?:Row|Round) (?<row>\d+)(?:, ending in (?:top|(?<nth>\d+)(?:st|nd|rd|th) ch) of (?<top>turning|beginning) ch(?:-(?<of>\d+))?)?(?:; (?<over>the last (?:(?<n>\d+) sts|st) worked over (?:are those|is the one) left before))?(?:; (?<open>do not join))?(?:; (?<leave>leave the sl sts unworked))?(?:[;,] (?<out>take the marker(?:s|(?<edge> at the edge)) out))?\.$")]
     private static partial Regex AsRow();
 }

@@ -32,6 +32,9 @@ internal enum Seen
 
     /// <summary>The end of a row, at an edge.</summary>
     RowEnd,
+
+    /// <summary>The ring that a piece begins with.</summary>
+    Ring,
 }
 
 /// <summary>One special stitch, as it was made: its places know it.</summary>
@@ -72,6 +75,7 @@ internal sealed record Place(Seen Seen, string Stitch = "", int Chains = 0, int 
         Seen.SlipStitch => "sl st",
         Seen.AddedChain => "added ch",
         Seen.RowEnd => "row-end",
+        Seen.Ring => "ring",
         Seen.BridgeChain => "ch of a bridge",
         _ => "ch",
     };

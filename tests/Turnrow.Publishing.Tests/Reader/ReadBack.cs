@@ -76,6 +76,12 @@ internal static class ReadBack
             case FoundationStart foundation:
                 same("foundation", foundation.Chains, made.Foundation);
                 break;
+            case RingStart ring:
+                same("ring", ring.Chains, made.Ring);
+                break;
+            case BothSidesStart both:
+                same("foundation", both.Chains, made.Foundation);
+                break;
             case PartStart part:
                 same("base", Title(part.Base), made.StandsOn?.Base.Title);
                 same("joined anew", part.Joined, made.IsJoined);

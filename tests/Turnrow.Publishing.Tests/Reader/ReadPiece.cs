@@ -67,6 +67,9 @@ internal sealed class ReadPiece(string title)
     /// <summary>Chains of the foundation; null if it begins otherwise.</summary>
     public int? Foundation { get; set; }
 
+    /// <summary>Chains of the ring that it begins with, 0 for one that is drawn together; null if it begins otherwise.</summary>
+    public int? Ring { get; set; }
+
     /// <summary>Stitches that the foundation's other side would take.</summary>
     public int? FoundationStitches { get; set; }
 

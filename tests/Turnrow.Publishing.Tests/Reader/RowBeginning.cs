@@ -37,7 +37,7 @@ internal sealed partial class RowBeginning(Ground ground, ChainRules rules, IRea
 
         var rule = rules.Of(first) ?? throw new Misread($"whether ch {chains.Count} counts as {first} is not said");
         if (rule.Chains != chains.Count) throw new Misread($"of a row of {first} the notes say ch {rule.Chains}, not ch {chains.Count}");
-        if (rule.Counts && ground.JoinedAt < 0 && steps.Any(s => s is WorkInto { Stitch: "sl st" })) doubts.Add("which st the ch after the sl sts takes the place of");
+        if (rule.Counts && ground.JoinedAt < 0 && steps.Any(IsSlip)) doubts.Add("which st the ch after the sl sts takes the place of");
         return Standing(rule.Counts, chains.Count, chains.Count, first, 0);
     }
 
@@ -62,7 +62,9 @@ internal sealed partial class RowBeginning(Ground ground, ChainRules rules, IRea
             return [];
         }
 
-        if (rules.Words.Find(match.Groups["stitch"].Value) != first) throw new Misread($"the skipped ch count as {match.Groups["stitch"].Value}, the row begins with {first}");
+        // Where they stand for the only one of their kind, the next stitch is another.
+        if (rules.Words.Find(match.Groups["stitch"].Value) is not { } counted) throw new Misread($"the skipped ch count as {match.Groups["stitch"].Value}, which is no stitch");
+        first = counted;
         var space = match.Groups["space"].Success ? Number.Of(match.Groups["space"].Value) : 0;
         var passed = match.Groups["passed"].Success ? Number.Of(match.Groups["passed"].Value) : 0;
         PassedChains = passed;
@@ -85,7 +87,7 @@ internal sealed partial class RowBeginning(Ground ground, ChainRules rules, IRea
         var space = remark.Groups["space"].Success ? Number.Of(remark.Groups["space"].Value) : 0;
         if (remark.Groups["throughout"].Success) rules.Set(first, new ChainRule(chains, true));
         if (rules.Of(first) is { } rule && rule.Chains != chains - space) throw new Misread($"of a row of {first} the notes say ch {rule.Chains}, not ch {chains - space}");
-        if (remark.Groups["slipped"].Success != steps.Any(s => s is WorkInto { Stitch: "sl st" })) throw new Misread("the ch takes the place of a sl st, or does it not?");
+        if (remark.Groups["slipped"].Success != steps.Any(IsSlip)) throw new Misread("the ch takes the place of a sl st, or does it not?");
         if (remark.Groups["joined"].Success && ground.JoinedAt < 0) throw new Misread("there is no joined st");
         return Standing(true, chains, chains - space, first, space);
     }
@@ -111,6 +113,8 @@ internal sealed partial class RowBeginning(Ground ground, ChainRules rules, IRea
 
     private Match? Together() => steps.SelectMany(step => step.Remarks).Select(remark => TogetherRemark().Match(remark)).FirstOrDefault(m => m.Success);
 
+    private static bool IsSlip(Step step) => step is WorkInto { Stitch: "sl st" } or RepeatSteps { IsSlipping: true };
+
     private string? FirstStitch(IReadOnlyList<Step> steps)
     {
         foreach (var step in steps)
@@ -123,7 +127,7 @@ internal sealed partial class RowBeginning(Ground ground, ChainRules rules, IRea
                 WorkTogether together => together.Stitch,
                 WorkGroup { Specials.Count: > 0 } group when group.Specials.TryGetValue(0, out var special) => special.Base(rules.Words),
                 WorkGroup group => group.Parts.Select(p => p.Stitch).OfType<string>().FirstOrDefault(),
-                RepeatSteps repeat => FirstStitch(repeat.Steps),
+                RepeatSteps { IsSlipping: false } repeat => FirstStitch(repeat.Steps),
                 _ => null,
             };
             if (stitch is not null) return stitch;

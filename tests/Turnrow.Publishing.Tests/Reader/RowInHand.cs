@@ -56,6 +56,10 @@ internal sealed class RowInHand
     /// <summary>True once a round is joined, false once it is left open; null if nothing is said.</summary>
     private bool? IsJoined { get; set; }
 
+    private bool IsSpiral { get; set; }
+
+    private bool ClosesRing { get; set; }
+
     private List<InnerPart> Inner { get; } = [];
 
     private void Do(IReadOnlyList<Step> steps)
@@ -85,6 +89,7 @@ internal sealed class RowInHand
                 break;
             case WorkInto { Stitch: "sl st" } slip:
                 Slip(slip);
+                MoveOn(slip);
                 break;
             case WorkInto work:
                 Stitches(work);
@@ -106,6 +111,7 @@ internal sealed class RowInHand
                 break;
             case RepeatSteps repeat:
                 for (var i = 0; i < repeat.Times; i++) Do(repeat.Steps);
+                if (repeat.IsSlipping) MoveOn(repeat);
                 break;
             case LeaveUnworked leave:
                 Leave(leave);
@@ -122,6 +128,18 @@ internal sealed class RowInHand
                 break;
             case JoinRound join:
                 Join(join);
+                break;
+            case PutMarkerInMiddle middle:
+                _markers.PutInMiddle(middle.Of);
+                break;
+            case GoOnInSpiral:
+                IsSpiral = true;
+                break;
+            case CloseRing:
+                ClosesRing = Below is [{ Seen: Seen.Ring }] ? true : throw new Misread("there is no ring to close");
+                break;
+            case OtherSide:
+                Turnaround();
                 break;
             case PutMarker put:
                 _markers.Put(put);
@@ -176,13 +194,35 @@ internal sealed class RowInHand
 
     private void Slip(WorkInto slip)
     {
-        if (_made.Count > 0 || (_ground.GoesOn ? _at != 1 || slip.Places.Where != Where.Next : _at != 0 || slip.Places.Where != Where.First)) throw new Misread("sl sts to get past sts are at the beginning of a row");
+        var onlySlips = _made.TrueForAll(place => place.Seen == Seen.SlipStitch);
+        var goesOn = _ground.GoesOn && slip.Places.Where == Where.Next && (_made.Count > 0 || _at == _ground.JoinedAt + 1);
+        if (!onlySlips || !(goesOn || (_made.Count == 0 && _at == 0 && slip.Places.Where == Where.First))) throw new Misread("sl sts to get past sts are at the beginning of a row");
         foreach (var at in Reach(slip.Places))
         {
             (_at, _last) = (at + 1, at);
             _made.Add(new Place(Seen.SlipStitch));
             Slipped++;
         }
+    }
+
+    // `the round begins here, and ends in the sts before this`; in a spiral behind the sl sts, else in the last of them.
+    private void MoveOn(Step slips)
+    {
+        if (!slips.Remarks.Contains("the round begins here, and ends in the sts before this")) return;
+        if (!_ground.GoesOn) throw new Misread("only a round ends in what is before its beginning");
+        var here = _ground.JoinedAt < 0 ? _at : _last;
+        Below.AddRange([.. Below.Take(here)]);
+        Below.RemoveRange(0, here);
+        (_at, _last) = _ground.JoinedAt < 0 ? (0, -1) : (1, 0);
+        _made.Clear();
+        Slipped = _ground.JoinedAt < 0 ? 0 : Slipped;
+    }
+
+    // All of one side is worked: on the other are the same chains but for the two at the ends, met from where the hook is.
+    private void Turnaround()
+    {
+        if (_at < End) throw new Misread($"{End - _at} ch are left on the first side");
+        Below.AddRange([.. Below.Take((_entered + 1)..^1).Reverse()]);
     }
 
     private void Stitches(WorkInto work)
@@ -309,6 +349,7 @@ internal sealed class RowInHand
             Seen.Space => [$"the ch-{first.Chains} sp at its beginning"],
             Seen.Stitch => [$"first {_rules.Words.Called(first.Stitch)}", "first st"],
             Seen.ChainAndStitch => ["first st"],
+            Seen.BeginningChain => ["top of beginning ch"],
             _ => Array.Empty<string>(),
         };
         if (!called.Contains(place)) throw new Misread($"it is joined in {place}, and begins with {first}");
@@ -346,7 +387,7 @@ internal sealed class RowInHand
 
     // "Across" and "to last 4 sts" go by the row before: what short rows left lies beyond its turn.
     private IReadOnlyList<int> Reach(PlaceWords words) =>
-        new Search(Below, _at, words.Where is Where.Across or Where.ToLast && _at < _ground.Turn ? Math.Min(End, _ground.Turn) : End, _last) { Turn = _ground.Turn }.Find(words, keep => _kept = keep);
+        new Search(Below, _at, words.Where is Where.Across or Where.ToLast && _at < _ground.Turn ? Math.Min(End, _ground.Turn) : End, _last) { Turn = _ground.Turn, GoesOn = _ground.GoesOn }.Find(words, keep => _kept = keep);
 
     private void Leave(LeaveUnworked leave)
     {
@@ -386,7 +427,7 @@ internal sealed class RowInHand
         if (_ground is { JoinedAt: >= 0, GoesOn: false } && !JoinedIsUsed) throw new Misread("nothing is worked into the place where the yarn is joined");
         if (_at < End) throw new Misread($"{End - _at} places are left at the end, the first of them {Below[_at]}");
         if (End < Below.Count && !LeftSlipStitches && Left == 0 && _waiting.Count == 0) throw new Misread("what is to happen with the sl sts is not said");
-        return new WorkedRow(_made, _made.Count(place => place.Seen == Seen.SlipStitch), Left, _entered, _beginning.PassedChains, End - Left) { Waiting = _waiting, Inner = Inner, IsJoined = IsJoined };
+        return new WorkedRow(_made, _made.Count(place => place.Seen == Seen.SlipStitch), Left, _entered, _beginning.PassedChains, End - Left) { Waiting = _waiting, Inner = Inner, IsJoined = IsJoined, IsSpiral = IsSpiral, ClosesRing = ClosesRing };
     }
 }
 
@@ -407,4 +448,10 @@ internal sealed record WorkedRow(IReadOnlyList<Place> Made, int Slipped, int Lef
 
     /// <summary>What it leaves for a later row, in working order.</summary>
     public IReadOnlyList<Place> Waiting { get; init; } = [];
+
+    /// <summary>True if it says that no round is joined from here on.</summary>
+    public bool IsSpiral { get; init; }
+
+    /// <summary>True if the ring that it is worked into is closed.</summary>
+    public bool ClosesRing { get; init; }
 }

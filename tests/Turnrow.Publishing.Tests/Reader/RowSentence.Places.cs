@@ -15,6 +15,7 @@ internal sealed partial class RowSentence
         }
 
         if (Accept("top")) return TopOf();
+        if (Accept("ring")) return new PlaceWords(Where.Ring, 1, [new PlaceName("ring")]);
         if (Accept("each")) return Each();
         if (Accept("the")) return Accept("marked") ? new PlaceWords(Where.Marked, 1, [Name()]) : AllLeft(new PlaceWords(Where.The, 1, [Name()]));
         if (Peek is "first" or "next" or "last" or "same") return OfThoseLeft(Ranged());
@@ -101,12 +102,20 @@ internal sealed partial class RowSentence
         return new PlaceWords(Where.ToMarked, before, [.. names, Name()]);
     }
 
-    private PutMarker PutMarker()
+    private Step PutMarker()
     {
         Expect("a");
         Expect("marker");
         Expect("in");
         Expect("the");
+        if (Accept("middle"))
+        {
+            foreach (var word in new[] { "one", "of", "these" }) Expect(word);
+            var count = Count();
+            _ = Name();
+            return new PutMarkerInMiddle(count);
+        }
+
         var first = Accept("first");
         var name = Name();
         foreach (var word in first ? ["of", "this"] : new[] { "just", "made" }) Expect(word);
@@ -147,6 +156,7 @@ internal sealed partial class RowSentence
             "same" => Where.Same,
             var other => throw new Misread($"`{other}` says no place"),
         };
+        if (which == Where.Next && Accept("marked")) return new PlaceWords(Where.NextMarked, 1, [Name()]);
         var count = Number.TryOf(Peek) is { } number ? Next(number) : 1;
         var name = Name();
         // `next 6 sts and sps`: one after the other, whichever comes.

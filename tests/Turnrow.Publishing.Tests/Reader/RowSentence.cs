@@ -51,6 +51,8 @@ internal sealed partial class RowSentence
         if (Accept("ch")) return Chains();
         if (Accept("join")) return Join();
         if (Accept("do")) return NoJoin();
+        if (Accept("pull")) return Said(new CloseRing(), "the yarn end to close the ring");
+        if (Accept("working")) return Said(new OtherSide(), "along the opposite side of the foundation chain");
         if (Accept("skip") || Accept("miss")) return Skip();
         if (Accept("leave")) return Leave();
         if (Accept("the")) return Over();
@@ -70,7 +72,10 @@ internal sealed partial class RowSentence
         if (Accept("sl"))
         {
             Expect("st");
-            return new WorkInto(each, "sl st", In());
+            var places = In();
+            if (!Accept("and")) return new WorkInto(each, "sl st", places);
+            // `sl st in each of next 2 dc and in next ch-2 sp`.
+            return new RepeatSteps([new WorkInto(each, "sl st", places), new WorkInto(each, "sl st", In())], 1) { IsSlipping = true };
         }
 
         if (Special() is { } special) return OfSpecial(each, special);
@@ -135,10 +140,16 @@ internal sealed partial class RowSentence
         return new JoinRound(Rest());
     }
 
-    private JoinRound NoJoin()
+    private Step NoJoin()
     {
         foreach (var word in new[] { "not", "join" }) Expect(word);
-        return new JoinRound((string?)null);
+        return Accept("this") ? Said(new GoOnInSpiral(), "round or the next ones , keep a marker in the first st of each") : new JoinRound((string?)null);
+    }
+
+    private T Said<T>(T step, string words)
+    {
+        foreach (var word in words.Split(' ')) Expect(word);
+        return step;
     }
 
     private RepeatSteps Repeat()

@@ -10,6 +10,9 @@ internal sealed class Search(IReadOnlyList<Place> places, int at, int end, int l
     /// <summary>The first of the places that short rows left for later.</summary>
     public int Turn { get; init; } = int.MaxValue;
 
+    /// <summary>True if a round goes on: each st of the one below is also the ch that it began with.</summary>
+    public bool GoesOn { get; init; }
+
     public IReadOnlyList<int> Find(PlaceWords words, Action<int> keeping)
     {
         if (words.Of is not null) return OfSpecial(words);
@@ -24,6 +27,8 @@ internal sealed class Search(IReadOnlyList<Place> places, int at, int end, int l
             case Where.The:
                 var added = Following(words);
                 return added.All(i => places[i].Seen == Seen.AddedChain) ? added : throw new Misread("these are no added ch");
+            case Where.Ring:
+                return places is [{ Seen: Seen.Ring }] ? [0] : throw new Misread("there is no ring");
             case Where.Last:
                 return Last(words);
             case Where.Same:
@@ -44,6 +49,8 @@ internal sealed class Search(IReadOnlyList<Place> places, int at, int end, int l
                 return ToMarked(words);
             case Where.Marked:
                 return at < end && places[at].IsMarked ? [at] : throw new Misread("the marker is not in the next place");
+            case Where.NextMarked:
+                return [NextMarked()];
             case Where.TopOf:
                 return [Top(words.Names[0], place => place.Top == place.Chains && (words.Names[0].Chains == 0 || words.Names[0].Chains == place.Chains))];
             case Where.ChainOf:
@@ -93,12 +100,19 @@ internal sealed class Search(IReadOnlyList<Place> places, int at, int end, int l
     {
         for (var i = at; i < end; i++)
         {
-            if (name.Fits(places[i])) return i;
-            var mayPass = name.Word == "sp" ? places[i].Seen == Seen.Stitch : places[i].Seen is Seen.Space or Seen.Stitch && name.Word != "st";
+            if (name.Fits(places[i]) || (GoesOn && i == at && name.Word == "st" && places[i] is { OfRound: true } or { Seen: Seen.BeginningChain })) return i;
+            var mayPass = name.Word == "sp" ? places[i].Seen == Seen.Stitch || (GoesOn && (places[i].OfRound || places[i].Seen == Seen.BeginningChain)) : places[i].Seen is Seen.Space or Seen.Stitch && name.Word != "st";
             if (!mayPass) throw new Misread($"a {places[i]} comes where the next {name.Word} is expected");
         }
 
         throw new Misread($"there is no next {name.Word}");
+    }
+
+    private int NextMarked()
+    {
+        var marked = at;
+        while (marked < end && !places[marked].IsMarked) marked++;
+        return marked < end ? marked : throw new Misread("there is no marker ahead");
     }
 
     private List<int> Last(PlaceWords words)
@@ -117,7 +131,7 @@ internal sealed class Search(IReadOnlyList<Place> places, int at, int end, int l
         var found = new List<int>();
         for (var i = at; i < to; i++)
         {
-            if (Fits(names, i)) found.Add(i);
+            if (Fits(names, i) || (GoesOn && places[i] is { Counts: true, OfRound: true } && names.Any(name => name.Word == "st"))) found.Add(i);
             else if (places[i].Seen == Seen.Stitch && names.All(name => name.Word == "sp")) continue;
             else if (places[i].Seen is Seen.Stitch or Seen.Chain or Seen.BridgeChain) throw new Misread($"a {places[i]} is among what is called `each {names[0].Word}`");
             else if (places[i].Seen != Seen.Space) break;

@@ -53,7 +53,11 @@ internal sealed record ShiftMarker(int MiddleOf, PlaceName? Name) : Step;
 internal sealed record DropMarkers(bool AtEdge) : Step;
 
 /// <summary>`[…] 6 times`.</summary>
-internal sealed record RepeatSteps(IReadOnlyList<Step> Steps, int Times) : Step;
+internal sealed record RepeatSteps(IReadOnlyList<Step> Steps, int Times) : Step
+{
+    /// <summary>True of slip stitches in two kinds of places, one after the other.</summary>
+    public bool IsSlipping { get; init; }
+}
 
 /// <summary>`leave these unworked` (no number), `leave the other 50 sts unworked`, `leave the sl sts unworked`.</summary>
 internal sealed record LeaveUnworked(int? Count, bool SlipStitches) : Step;
@@ -76,6 +80,18 @@ internal sealed record BridgeOver(int Count, string? Name) : Step;
 /// <summary>`join with sl st in top of ch-3`, `in first dc`, `in the ch-1 sp at its beginning`; `do not join` (no place).</summary>
 internal sealed record JoinRound(string? Place) : Step;
 
+/// <summary>`do not join this round or the next ones, keep a marker in the first st of each`.</summary>
+internal sealed record GoOnInSpiral : Step;
+
+/// <summary>`pull the yarn end to close the ring`.</summary>
+internal sealed record CloseRing : Step;
+
+/// <summary>`working along the opposite side of the foundation chain`.</summary>
+internal sealed record OtherSide : Step;
+
+/// <summary>`place a marker in the middle one of these 3 sc`.</summary>
+internal sealed record PutMarkerInMiddle(int Of) : Step;
+
 /// <summary>`then along the armhole edge of Back from Row 9 up to its last row`.</summary>
 internal sealed record GoAlong(string Edge) : Step;
 
@@ -94,9 +110,11 @@ internal enum Where
     ToTurn,
     LeftBefore,
     Marked,
+    NextMarked,
     TopOf,
     ChainOf,
     FromHook,
+    Ring,
 }
 
 /// <summary>Places, in words.</summary>

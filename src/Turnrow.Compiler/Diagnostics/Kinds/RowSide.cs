@@ -19,7 +19,7 @@ public static class RowSide
         many. If the number of rows before is right, change the side here or leave it out.
 
         Rounds are not turned: each has the side facing that the one before had, which is the right side. To go back over the last one, write a
-        row: `row WS: dc across`.
+        row: `row WS: dc across`. Where the work is turned after each round, say so before them: `rounds are joined and turned`.
 
         Tip: to end on a certain side, write `straight for 10 cm, end WS`.
         """,

@@ -47,6 +47,7 @@ internal sealed class BasePainter(Sheet sheet)
                 return $"picked up {(pickUp.Around ? "around" : "along")} {string.Join(", ", names)}, {(pickUp.RightSide ? "right" : "wrong")} side facing";
         }
 
+        if (piece.Start is RingStart { Chains: var ofRing }) return ofRing == 0 ? "an adjustable ring" : string.Create(culture, $"a ring of {ofRing} chains");
         if (row.Row is { Begins: RowBegins.Ring, Work.Below.Count: var ring }) return string.Create(culture, $"chain {ring}, joined into a ring");
         if (row.Row.Work?.Opening is not { } opening || opening.Chains == 0) return "chain";
         var into = opening.Stitch is { } stitch

@@ -37,7 +37,7 @@ internal sealed class RowPainter(Sheet sheet)
         new StepPainter(sheet, band, ink).Draw();
         new CellPainter(sheet, band, ink).Draw();
         foreach (var fold in sheet.Layout.Axis.Folds) DrawFold(band, fold, ink);
-        if (row.Row.IsRound && !IsOpen(row.Row)) DrawJoin(band, ink);
+        if (row.Row is { IsRound: true, Way: not RoundWay.Spiral } && !IsOpen(row.Row)) DrawJoin(band, ink);
         if (cutAfter) DrawCut(band, ink);
         ink.WriteTo(sheet.Svg);
         Number(band, cutAfter);

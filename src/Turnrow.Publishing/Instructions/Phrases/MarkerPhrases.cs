@@ -36,10 +36,13 @@ internal enum MarkerTo : byte
 /// <summary>The marker of a corner moves up: <c>move the marker to the middle one of these 3 dc</c>.</summary>
 internal sealed record MoveMarker(MarkerTo To, Sized<int> Count, PlaceName Place) : Phrase
 {
-    protected override Phrase? Join(Phrase other) =>
-        other is MoveMarker move && move.To == To && Place.And(move.Place) is { } place ? this with { Count = Count.And(move.Count), Place = place } : null;
+    /// <summary>True if there is no marker yet: a corner that is one from the beginning.</summary>
+    public bool IsNew { get; init; }
 
-    protected override string Text(Wording words) => "move the marker to " + To switch
+    protected override Phrase? Join(Phrase other) =>
+        other is MoveMarker move && move.To == To && move.IsNew == IsNew && Place.And(move.Place) is { } place ? this with { Count = Count.And(move.Count), Place = place } : null;
+
+    protected override string Text(Wording words) => (IsNew ? "place a marker in " : "move the marker to ") + To switch
     {
         MarkerTo.Middle => $"the middle one of these {Place.Counted(Count, words)}",
         MarkerTo.Space => $"this {Place.One(words)}",

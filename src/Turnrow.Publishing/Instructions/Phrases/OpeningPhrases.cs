@@ -36,6 +36,9 @@ internal enum ChainAt : byte
 
     /// <summary>Where the round before was joined.</summary>
     Round,
+
+    /// <summary>The same, and the work is turned after it.</summary>
+    RoundTurn,
 }
 
 /// <summary>The chain that a row opens with.</summary>
@@ -51,17 +54,17 @@ internal sealed record OpeningChain(Stitch? Stitch, int Chains, int Space, Chain
     protected override string Text(Wording words)
     {
         var chain = $"{words.Ch} {Numbers.Plain(Chains)}{Meaning(words)}";
-        return At == ChainAt.Turn ? chain + ", turn" : chain;
+        return At is ChainAt.Turn or ChainAt.RoundTurn ? chain + ", turn" : chain;
     }
 
     private string Meaning(Wording words)
     {
         switch (Role)
         {
-            case ChainRole.StitchAlone when Space == 0 && At is ChainAt.Turn or ChainAt.Round:
+            case ChainRole.StitchAlone when Space == 0 && At is ChainAt.Turn or ChainAt.Round or ChainAt.RoundTurn:
                 return $" (counts as 1 {words.Stitch(Stitch!)})";
             case ChainRole.Stitch or ChainRole.StitchAlone when Space > 0:
-                return $" (counts as 1 {words.Stitch(Stitch!)} and {words.Ch} {Numbers.Plain(Space)})";
+                return $" (counts as 1 {words.Stitch(Stitch!)} and {words.Ch} {Numbers.Plain(Space)}{(At == ChainAt.LastSlip ? $", in the place of the last {words.SlipStitch}" : string.Empty)})";
             case ChainRole.Stitch or ChainRole.StitchAlone when At == ChainAt.LastSlip:
                 return $" (counts as 1 {words.Stitch(Stitch!)}, in the place of the last {words.SlipStitch})";
             case ChainRole.Stitch or ChainRole.StitchAlone when At == ChainAt.Joined:

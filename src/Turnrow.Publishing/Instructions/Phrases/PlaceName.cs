@@ -37,6 +37,9 @@ internal enum PlaceNameKind : byte
 
     /// <summary>A place of a special stitch.</summary>
     OfSpecial,
+
+    /// <summary>The ring that the piece begins with.</summary>
+    Ring,
 }
 
 /// <summary>A name for like places, in the singular and the plural.</summary>
@@ -62,6 +65,7 @@ internal readonly record struct PlaceName(PlaceNameKind Kind, Stitch? Stitch = n
     {
         PlaceKind.FoundationChain or PlaceKind.AddedChain or PlaceKind.BridgeChain => Chain,
         PlaceKind.Space => new(PlaceNameKind.Space, null, place.Chains),
+        PlaceKind.Ring => new(PlaceNameKind.Ring),
         _ when place.Stitch is { } stitch => new(PlaceNameKind.Stitch, stitch),
         _ => AnyStitch,
     };
@@ -120,6 +124,7 @@ internal readonly record struct PlaceName(PlaceNameKind Kind, Stitch? Stitch = n
         PlaceNameKind.StitchAndSpace => $"{words.St} and {words.Sp}",
         PlaceNameKind.RowEnd => "row-end",
         PlaceNameKind.OfSpecial => $"{PartAlone(words)} of {words.Stitch(Special!)}",
+        PlaceNameKind.Ring => "ring",
         _ => words.St,
     };
 

@@ -27,6 +27,9 @@ internal enum RoundJoin : byte
     /// <summary>In the top of the chain that stands for its first stitch.</summary>
     TopOfChain,
 
+    /// <summary>In the top of the chains skipped at the beginning of the foundation, which stand for its first stitch.</summary>
+    TopOfSkipped,
+
     /// <summary>In its first stitch.</summary>
     FirstStitch,
 
@@ -49,6 +52,7 @@ internal sealed record JoinRound(RoundJoin At, Stitch? Stitch, int Nth, int Chai
     {
         RoundJoin.TopOfChain when Nth > 0 => $"{Numbers.Nth(Nth)} {words.Ch} of {words.Ch}-{Numbers.Plain(Chains)}",
         RoundJoin.TopOfChain => $"top of {words.Ch}-{Numbers.Plain(Chains)}",
+        RoundJoin.TopOfSkipped => $"top of beginning {words.Ch}",
         RoundJoin.FirstSpace => $"the {words.Ch}-{Numbers.Plain(Chains)} {words.Sp} at its beginning",
         _ => $"first {(Stitch is null ? words.St : words.Stitch(Stitch))}",
     };
@@ -60,17 +64,6 @@ internal sealed record DoNotJoin : Phrase
     protected override Phrase? Join(Phrase other) => Equals(other) ? this : null;
 
     protected override string Text(Wording words) => "do not join";
-}
-
-/// <summary>Slip stitches from where a round was joined to where it begins.</summary>
-internal sealed record SlipOn(Sized<int> Count, PlaceName Place) : Phrase
-{
-    protected override Phrase? Join(Phrase other) =>
-        other is SlipOn slip && Place.And(slip.Place) is { } place ? new SlipOn(Count.And(slip.Count), place) : null;
-
-    protected override string Text(Wording words) => Count.All(static n => n == 1)
-        ? $"{words.SlipStitch} in next {Place.One(words)}"
-        : $"{words.SlipStitch} in each of next {Place.Counted(Count, words)}";
 }
 
 /// <summary>Stitches inside a row that are kept for another piece.</summary>

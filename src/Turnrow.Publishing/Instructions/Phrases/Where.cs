@@ -83,9 +83,12 @@ internal sealed record EachToMarked(PlaceName Place, PlaceName Marked, Sized<int
 /// <summary>The marked place.</summary>
 internal sealed record MarkedPlace(PlaceName Place) : Where
 {
-    public override Where? And(Where other) => other is MarkedPlace where && Place.And(where.Place) is { } place ? new MarkedPlace(place) : null;
+    /// <summary>True if others of its kind are passed over on the way.</summary>
+    public bool IsNext { get; init; }
 
-    public override string Written(Wording words) => $"the marked {Place.One(words)}";
+    public override Where? And(Where other) => other is MarkedPlace where && where.IsNext == IsNext && Place.And(where.Place) is { } place ? this with { Place = place } : null;
+
+    public override string Written(Wording words) => $"{(IsNext ? "next" : "the")} marked {Place.One(words)}";
 }
 
 /// <summary>All chains of a separate length added at the row's end.</summary>

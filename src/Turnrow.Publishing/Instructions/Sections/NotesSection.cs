@@ -27,7 +27,7 @@ internal static class NotesSection
             if (chains.IsOfRounds(way)) notes.Add(RoundNote(way, chains, words));
         }
 
-        if (rounds) notes.Add($"Rounds are worked with {words.Side(true)} facing, without turning.");
+        if (rounds) notes.Add(TurnsRounds(pattern) ? $"Where rounds are joined and turned, the side that faces is named; all others are worked with {words.Side(true)} facing." : $"Rounds are worked with {words.Side(true)} facing, without turning.");
         if (Uses(work, "(held for "))
             notes.Add(Wording.Sentence($"{words.Sts} that are held stay as they are: put a marker in the first and the last of them, or a thread through them all."));
         if (Uses(work, "beginning ch"))
@@ -47,6 +47,9 @@ internal static class NotesSection
             notes.Add($"Right edge and left edge are those of the piece held with its {words.Side(true)} facing you and its first row at the bottom.");
         return notes.Count == 0 ? [] : ["## Notes", string.Join('\n', notes.Select(static n => $"- {n}"))];
     }
+
+    private static bool TurnsRounds(Pattern pattern) =>
+        pattern.Pieces.Any(static p => p.InSizes.Any(static s => s.Rows.Any(static r => r is { IsRound: true, Way: RoundWay.Turned })));
 
     private static string TurningNote(Opening way, TurningChains chains, Wording words)
     {

@@ -105,7 +105,7 @@ internal static class SizesSection
             if (widths is not null)
                 parts.Add($"{Lengths.Both(widths, pattern.InInches)} {Across(piece, isBand)}");
             if (heights is not null)
-                parts.Add($"{Lengths.Both(heights, pattern.InInches)} {(isBand ? "deep" : "long")}");
+                parts.Add($"{Lengths.Both(heights, pattern.InInches)} {(isBand ? "deep" : IsFromRing(piece) ? "from its middle to its edge" : "long")}");
             if (parts.Count > 0) yield return $"- {Names.Title(piece.Name)}: {string.Join(", ", parts)}";
         }
     }
@@ -117,6 +117,8 @@ internal static class SizesSection
         var across = IsTube(piece) ? "round" : "wide";
         return IsStraight(piece) ? across : $"{across} at its widest";
     }
+
+    private static bool IsFromRing(PieceInSizes piece) => IsTube(piece) && piece.InSizes.All(static p => p.Start is RingStart or BothSidesStart);
 
     private static bool IsTube(PieceInSizes piece) => piece.InSizes.All(static p => p.Rows.All(static r => r.IsRound));
 

@@ -28,6 +28,7 @@ internal sealed record Beginning(int Skipped, Word? First, IReadOnlyList<Word> R
     public bool Goes(Stitch? stitch)
     {
         if (First is Work { Makes: 1, Amount.Times: 1 }) return Stitched(Leading.First(Rest)) == stitch;
+        if (First is Group { Words: [Work { Makes: 1, Amount.Times: 1 }, ..] group }) return (group.Skip(1).OfType<Work>().FirstOrDefault()?.Stitch ?? Stitched(Leading.First(Rest))) == stitch;
         return Stitched(First) == stitch;
     }
 

@@ -65,12 +65,7 @@ internal static class CountedOpening
         }
         else if (row.GoesOn)
         {
-            at = ChainAt.Round;
-            if (passed > 0)
-            {
-                teller.Phrases.Add(new SlipOn(Sized.Of(passed), row.Places.At(passed) is { } place ? PlaceName.Of(place) : PlaceName.AnyStitch));
-                at = ChainAt.LastSlip;
-            }
+            at = WayOn.Tell(row, teller, passed);
         }
         else if (left > 0)
         {
@@ -103,6 +98,7 @@ internal static class CountedOpening
 
     private static Where BaseOfChain(RowContext row, WordTeller teller, ChainAt at)
     {
+        if (row.Places.At(0) is { Kind: PlaceKind.Ring }) return new InRing();
         var name = row.Places.NameOf(1);
         if (at != ChainAt.Turn) return new SamePlace(row.Places.NameOfSame());
         return row.Places.TopAt(0) is { } top ? top : new NextPlaces(Sized.Of(1), name, teller.AtFirst);

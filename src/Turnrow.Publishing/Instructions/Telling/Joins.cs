@@ -15,6 +15,7 @@ internal static class Joins
         if (opening.Stitch is null && opening.Space > 0) return new JoinRound(RoundJoin.FirstSpace, null, 0, opening.Chains);
         // A chain that is one decrease with the stitch beside it has no top of its own.
         var decreases = Leading.First(work.Words) is Work { Takes: > 1 };
+        if (opening is { Counts: true, FirstStitchIn: > 0 } && !decreases) return new JoinRound(RoundJoin.TopOfSkipped, null, 0, 0);
         if (opening is { Counts: true, Chains: > 0 } && !decreases)
             return new JoinRound(RoundJoin.TopOfChain, null, opening.Space > 0 ? opening.Chains - opening.Space : 0, opening.Chains);
         return new JoinRound(RoundJoin.FirstStitch, decreases || work.Tops.Count == 0 ? null : work.Tops.First.Stitch, 0, 0);

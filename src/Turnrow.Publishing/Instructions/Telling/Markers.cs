@@ -14,17 +14,19 @@ internal static class Markers
     public static Phrase? Moved(Word word) => word switch
     {
         Work { Corners: > 0, Target.Aim: not Aim.EachOfKind, Stitch: { IsOne: false, Form: { Takes: 1 } form } } => OfGroup(new Group(form.Words(), Target.Next)),
-        Work { Corners: > 0, Target.Aim: Aim.Corner or Aim.Next or Aim.First or Aim.Last, Makes: > 1 } work =>
+        Work { Corners: > 0, Target.Aim: Aim.Corner or Aim.Next or Aim.First or Aim.Last or Aim.NextOfKind, Makes: > 1 } work =>
             new MoveMarker(MarkerTo.Middle, Sized.Of(work.Makes), NameOf(work)),
-        Work { Corners: > 0, Target.Aim: Aim.Corner } work => new MoveMarker(MarkerTo.Stitch, Sized.Of(1), NameOf(work)),
+        Work { Corners: > 0 } work when IsIn(work.Target) => new MoveMarker(MarkerTo.Stitch, Sized.Of(1), NameOf(work)),
         Group { Corners: > 0, Target.Aim: not Aim.EachOfKind } group => OfGroup(group),
         _ => null,
     };
 
     /// <summary>The same where the row's chain stands for the one stitch worked into the corner.</summary>
-    public static Phrase? MovedToChain(Word word) => word is Work { Corners: > 0, Target.Aim: Aim.Corner, Makes: 1 } work
+    public static Phrase? MovedToChain(Word word) => word is Work { Corners: > 0, Makes: 1 } work && IsIn(work.Target)
         ? new MoveMarker(MarkerTo.Chain, Sized.Of(1), NameOf(work))
         : null;
+
+    private static bool IsIn(Target target) => target.Aim == Aim.Corner || target is { Aim: Aim.NextOfKind, Filter.Kind: PlaceFilterKind.Corner };
 
     /// <summary>What a word makes last; null if it makes nothing.</summary>
     public static PlaceName? LastMade(Word word) => word switch

@@ -46,7 +46,7 @@ internal static class OpeningTeller
                 teller.Phrases.Add(new TogetherFromHook(work.Stitch, work.Hook, work.Takes, name, where));
                 break;
             case Work work:
-                row.Places.Pass(1);
+                if (work.Target.Aim != Aim.Ring) row.Places.Pass(1);
                 teller.Phrases.Add(new StitchesIn(work.Stitch, work.Hook, Sized.Of(work.Makes - (without ? 1 : 0)), where));
                 break;
             case Group group:

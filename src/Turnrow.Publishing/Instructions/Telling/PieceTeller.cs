@@ -21,6 +21,7 @@ internal sealed class PieceTeller(Piece piece, YarnTeller? yarns = null)
         var at = new Surroundings(above.Opening, RowContext.BeginsWithDecrease(above), row.Plan, EdgeNames.At(piece, Hand.Right, row.Number), EdgeNames.At(piece, Hand.Left, row.Number))
         {
             Rounds = (piece.Rows[index - 1].IsRound, row.IsRound, row.IsRound && Joins.IsLeftOpen(piece, index)),
+            Begins = (row.Begins, row.Way, piece.Rows[index - 1].Way),
         };
         if (!_told.TryGetValue(work, out var known)) _told[work] = known = [];
         foreach (var (there, told) in known)
@@ -38,6 +39,9 @@ internal sealed class PieceTeller(Piece piece, YarnTeller? yarns = null)
     {
         /// <summary>Whether the row above is a round, whether this is one, and whether its end is left open.</summary>
         public (bool Above, bool This, bool Open) Rounds { get; init; }
+
+        /// <summary>How it begins, and how rounds follow this one and the one above.</summary>
+        public (RowBegins Begins, RoundWay Way, RoundWay Above) Begins { get; init; }
     }
 }
 

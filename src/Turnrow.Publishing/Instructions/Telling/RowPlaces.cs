@@ -76,11 +76,11 @@ internal sealed class RowPlaces(PlaceSequence below, Opening? openingBelow, bool
         return Named(ref ahead, count);
     }
 
-    /// <summary>The name of places that are passed over: where the top of a chain is among stitches, as where two pieces meet, they are of no one kind.</summary>
+    /// <summary>The name of places that are passed over: where the top of a chain is one of several, as where two pieces meet, they are of no one kind.</summary>
     public PlaceName NameOfPassed(int count)
     {
         var name = NameOf(count);
-        return name.Kind == PlaceNameKind.Stitch && UntilTop(count) < count ? PlaceName.AnyStitch : name;
+        return count > 1 && name.Kind == PlaceNameKind.Stitch && UntilTop(count) < count ? PlaceName.AnyStitch : name;
     }
 
     /// <summary>What the place ahead is called where the hook is in it already: the top of a chain is a stitch of no kind.</summary>
@@ -222,7 +222,7 @@ internal sealed class RowPlaces(PlaceSequence below, Opening? openingBelow, bool
     {
         if (!IsTop(place, offset)) return null;
         var beginning = place.Kind == PlaceKind.SkippedChains;
-        if (IsOverRound && openingBelow is { Counts: true } round)
+        if (IsOverRound && !beginning && openingBelow is { Counts: true } round)
             return new ChainTop(false, round.Space > 0 ? round.Chains - round.Space : 0, round.Chains) { OfRound = true };
         var opening = InWaited(offset) is >= 0 and var waiting ? RowOfWaited?.Invoke(waiting)?.Opening : openingBelow;
         if (opening is not { Space: > 0, Counts: true } longer) return new ChainTop(beginning, 0, 0);

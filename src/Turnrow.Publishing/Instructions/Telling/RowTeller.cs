@@ -26,15 +26,16 @@ internal static class RowTeller
         OpeningTeller.Tell(place, words);
         AddRest(words, place);
         var remarks = RemarksOf(place, words.Phrases);
-        if (row.IsRound && !Joins.IsOpen(place)) words.Phrases.Add(Joins.OfRound(work));
+        if (row.IsRound && row.Way != RoundWay.Spiral && !Joins.IsOpen(place)) words.Phrases.Add(Joins.OfRound(work));
         return new RowDescription(new(before), new([.. words.Phrases]), new(remarks));
     }
 
     private static void AddStart(List<Phrase> before, RowContext place)
     {
-        if (place.Row.Begins == RowBegins.Ring) before.Add(new MakeRing(Sized.Of(place.Work.Below.Count)));
+        if (place.Piece.Start is RingStart ring) before.Add(ring.Chains == 0 ? new MakeAdjustableRing() : new MakeChainRing(Sized.Of(ring.Chains)));
+        else if (place.Row.Begins == RowBegins.Ring) before.Add(new MakeRing(Sized.Of(place.Work.Below.Count)));
         if (place.Piece.Start is AcrossStart across) AddAcross(before, place, across);
-        if (place.Row.Begins == RowBegins.Foundation) before.Add(new MakeChain(Sized.Of(place.Work.Opening.Chains)));
+        if (place.Row.Begins is RowBegins.Foundation or RowBegins.BothSides) before.Add(new MakeChain(Sized.Of(place.Work.Opening.Chains)));
         if (place.Piece.Start is not PartStart part) return;
         if (!part.Joined)
         {
@@ -101,6 +102,7 @@ internal static class RowTeller
     {
         var row = place.Row;
         if (row.IsRound && row.Begins == RowBegins.Round && place.Below is { IsRound: false }) before.Add(new JoinToRound());
+        if (place.Above is { Way: RoundWay.Spiral } && row.Begins is RowBegins.Round or RowBegins.RoundTurned) before.Add(new SpiralEnds());
         if (row.Start is { Adds: true } start && row.Begins == RowBegins.Turned)
             before.Add(new ChainOn(Sized.Of(place.Work.Opening.Chains), start.Edge, row.StartsAt));
         if (row.End is not { Adds: true } end) return;
@@ -127,7 +129,9 @@ internal static class RowTeller
     private static List<Phrase> RemarksOf(RowContext place, IReadOnlyList<Phrase> told)
     {
         var remarks = new List<Phrase>();
-        if (place.Row.IsRound && Joins.IsOpen(place)) remarks.Add(new DoNotJoin());
+        if (place.Piece.Start is RingStart { Chains: 0 } && place.Index == 0) remarks.Add(new CloseRing());
+        if (place.Row is { IsRound: true, Way: RoundWay.Spiral, Begins: not RowBegins.Spiral }) remarks.Add(new SpiralBegins());
+        else if (place.Row is { IsRound: true, Way: not RoundWay.Spiral } && Joins.IsOpen(place)) remarks.Add(new DoNotJoin());
         if (ShortRowTeller.Remark(place, told) is { } over) remarks.Add(over);
         if (EndsAtSlipStitches(place)) remarks.Add(new LeaveSlipStitches());
         if (place.Work.Below.HasCorners && place.Work.Words.Any(static w => w is RemoveCorners)) remarks.Add(new TakeMarkersOut(false));
@@ -173,7 +177,10 @@ internal sealed class RowContext(Piece piece, int index, Row row, RowWork work)
     public Row? Below { get; } = index > 0 ? piece.Rows[index - 1] : piece.Start is PartStart { Base.Rows: [.., var last] } ? last : null;
 
     /// <summary>True if the row goes on from where the end of the one before was joined to its beginning, or where a ring was.</summary>
-    public bool GoesOn => Row.Begins is RowBegins.Round or RowBegins.Ring;
+    public bool GoesOn => Row.Begins is RowBegins.Round or RowBegins.RoundTurned or RowBegins.Spiral or RowBegins.Ring;
+
+    /// <summary>True if the row has yet to come to the opposite side of the foundation chain.</summary>
+    public bool IsBeforeOppositeSide => Row.Begins == RowBegins.BothSides && Places.Passed < Work.Below.Count / 2 + 1;
 
     /// <summary>Where the hook is.</summary>
     public RowPlaces Places { get; } = new(index == 0 && piece.Start is AcrossStart across ? AcrossPlaces.Of(across, row, work.Below) : work.Below, RowBelow(piece, index)?.Opening, BeginsWithDecrease(RowBelow(piece, index)), row.Short.Taken)

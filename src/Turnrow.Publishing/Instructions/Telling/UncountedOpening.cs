@@ -1,3 +1,4 @@
+using Turnrow.Fabric.Places;
 using Turnrow.Fabric.Rows;
 using Turnrow.Fabric.Words;
 using Turnrow.Publishing.Instructions.Phrases;
@@ -24,7 +25,7 @@ internal static class UncountedOpening
         {
             teller.Phrases.Add(new OpeningChain(stitch, opening.Chains, 0, ChainRole.Height, at));
         }
-        else if (at == ChainAt.Turn)
+        else if (at is ChainAt.Turn or ChainAt.RoundTurn)
         {
             teller.Phrases.Add(new Turn());
         }
@@ -33,19 +34,36 @@ internal static class UncountedOpening
         teller.Tell(words);
     }
 
-    private static bool IsInPlace(RowContext row, ChainAt at) =>
-        at == ChainAt.Joined || (at == ChainAt.Round && Beginning.Of(row.Work.Words).Passed(row.Places) == 0);
+    // A spiral goes on in the next place, and a ring is named.
+    private static bool IsInPlace(RowContext row, ChainAt at)
+    {
+        if (row.Row.Begins == RowBegins.Spiral || row.Places.At(0) is { Kind: PlaceKind.Ring }) return false;
+        if (at == ChainAt.Joined || row.Work.BegunAt > 0) return true;
+        return at is ChainAt.Round or ChainAt.RoundTurn && Beginning.Of(row.Work.Words).Passed(row.Places) == 0;
+    }
 
     private static ChainAt GetThere(RowContext row, WordTeller teller)
     {
         if (row.Row.Begins == RowBegins.Joined) return ChainAt.Joined;
         // What a round skips at its beginning is skipped behind the chain, in words.
-        if (row.GoesOn) return ChainAt.Round;
+        if (row.GoesOn) return OnRound(row, teller);
         if (row.Row.Start is not { Adds: false } left) return ChainAt.Turn;
         teller.Phrases.Add(new Turn());
         teller.Phrases.Add(new SlipOverPlaces(Sized.Of(left.Count), AllAreLeft: true));
         teller.AtFirst = false;
         return ChainAt.LastSlip;
+    }
+
+    // A spiral goes on in the next place; before it comes to where it begins further on, it has not been there yet.
+    private static ChainAt OnRound(RowContext row, WordTeller teller)
+    {
+        if (row.Row.Begins != RowBegins.Spiral) return WayOn.Tell(row, teller, 0);
+        teller.AtFirst = false;
+        if (row.Work.BegunAt == 0) return ChainAt.Round;
+        var below = row.Work.Below;
+        var name = WayOn.NameOf(below, below.Count - row.Work.BegunAt, row.Work.BegunAt);
+        teller.Phrases.Add(new SlipOn(Sized.Of(row.Work.BegunAt), name, name) { MovesOn = true });
+        return ChainAt.Round;
     }
 
     private static IReadOnlyList<Word> InJoinedPlace(RowContext row, WordTeller teller, IReadOnlyList<Word> words)

@@ -12,7 +12,8 @@ internal sealed partial class WordTeller
     private void EachOfKind(Target target, Func<Where, Phrase> phrase)
     {
         var reach = _places.UpToLast(target.Filter.Has, target.Remain);
-        var top = reach == _places.Remaining && reach > 0 ? _places.TopAt(reach - 1) : null;
+        // Each stitch of a round is also the chain that it began with.
+        var top = !row.Row.IsRound && reach == _places.Remaining && reach > 0 ? _places.TopAt(reach - 1) : null;
         var last = _places.Remaining - reach;
         var onlyTop = last == 1 && _places.TopAt(reach) is not null;
         var name = target.Filter.Special is not null && _places.Until(target.Filter.Has) is var to && _places.At(to) is { } there ? PlaceName.InSpecial(there, target.Filter) : NameOf(target.Filter);
@@ -50,7 +51,11 @@ internal sealed partial class WordTeller
                 Phrases.Add(InPlace(inside, Last()));
                 return;
             case Aim.Corner:
-                Phrases.Add(InPlace(inside, new MarkedPlace(_places.Take(1).Name)));
+                Phrases.Add(InPlace(inside, Corner()));
+                return;
+            case Aim.NextOfKind when group.Target.Filter.Kind == PlaceFilterKind.Corner && PassesAlike(group.Passed):
+                _places.Pass(group.Passed);
+                Phrases.Add(InPlace(inside, new MarkedPlace(_places.Take(1).Name) { IsNext = true }));
                 return;
             default:
                 _places.Pass(group.Passed);
@@ -65,6 +70,18 @@ internal sealed partial class WordTeller
                 Phrases.Add(InPlace(inside, stretch.Top is { } top ? top : new NextPlaces(Sized.Of(1), stretch.Name, AtFirst)));
                 return;
         }
+    }
+
+    // On the way to a corner lie places that are called as it is.
+    private bool PassesAlike(int passed)
+    {
+        if (_places.At(passed) is not { } corner) return false;
+        for (var i = 0; i < passed; i++)
+        {
+            if (_places.At(i) is { } place && PlaceName.Of(place) == PlaceName.Of(corner)) return true;
+        }
+
+        return false;
     }
 
     private Where Same()

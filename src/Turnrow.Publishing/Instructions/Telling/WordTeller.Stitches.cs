@@ -1,4 +1,5 @@
 using Turnrow.Fabric.Places;
+using Turnrow.Fabric.Rows;
 using Turnrow.Fabric.Words;
 using Turnrow.Publishing.Instructions.Phrases;
 using Turnrow.Publishing.Trade;
@@ -18,6 +19,10 @@ internal sealed partial class WordTeller
             case Aim.EachOfKind:
                 EachOfKind(work.Target, where => new StitchesIn(work.Stitch, work.Hook, Sized.Of(work.Makes), where));
                 break;
+            case Aim.NextOfKind when work.Target.Filter.Kind == PlaceFilterKind.Corner && PassesAlike(work.Passed):
+                _places.Pass(work.Passed);
+                Phrases.Add(new StitchesIn(work.Stitch, work.Hook, Sized.Of(work.Makes), new MarkedPlace(_places.Take(1).Name) { IsNext = true }));
+                break;
             case Aim.NextOfKind:
                 _places.Pass(work.Passed);
                 if (work.Passed > 0) AtFirst = false;
@@ -26,8 +31,11 @@ internal sealed partial class WordTeller
             case Aim.Last:
                 Phrases.Add(new StitchesIn(work.Stitch, work.Hook, Sized.Of(work.Makes), Last()));
                 break;
+            case Aim.Ring:
+                Phrases.Add(new StitchesIn(work.Stitch, work.Hook, Sized.Of(work.Makes), new InRing()));
+                break;
             case Aim.Corner:
-                Phrases.Add(new StitchesIn(work.Stitch, work.Hook, Sized.Of(work.Makes), new MarkedPlace(_places.Take(1).Name)));
+                Phrases.Add(new StitchesIn(work.Stitch, work.Hook, Sized.Of(work.Makes), Corner()));
                 break;
             case Aim.Next when work.Takes == 0:
                 Phrases.Add(new BareStitches(work.Stitch, work.Hook, Sized.Of(work.Makes * work.Amount.Times)));
@@ -44,7 +52,8 @@ internal sealed partial class WordTeller
         var left = work.Amount.Times;
         while (left > 0)
         {
-            var stretch = _places.Take(left);
+            AtOppositeSide();
+            var stretch = _places.Take(Math.Min(left, ToOppositeSide));
             left -= stretch.Count;
             var where = stretch is { Top: null, Added: false, Waited: false } && IsLast(work)
                 ? new LastPlaces(Sized.Of(stretch.Count), stretch.Name)
@@ -75,9 +84,11 @@ internal sealed partial class WordTeller
         if (stretch.Top is { } top) return top;
         if (stretch.Waited) return new LeftBefore(Sized.Of(stretch.Count), stretch.Name, IsAllLeftBefore(stretch.Count));
         if (stretch.Added) return new AddedChains(Sized.Of(stretch.Count));
+        if (row.Row.Begins == RowBegins.BothSides && _places.Remaining > 0) return new NextPlaces(Sized.Of(stretch.Count), stretch.Name, AtFirst);
         if (amount.Reach == Reach.ToCorner && leftOfWord == 0 && _places.At(amount.Count) is { IsCorner: true } corner)
             return new EachToMarked(stretch.Name, PlaceName.Of(corner), Sized.Of(amount.Count));
-        var open = amount.Reach is Reach.Across or Reach.Until && _inRepeat == 0 && !row.IsFirstOfPart;
+        var open = (amount.Reach is Reach.Across or Reach.Until && _inRepeat == 0 && !row.IsFirstOfPart)
+            || (amount is { Reach: Reach.ToCorner, Count: 0 } && leftOfWord == 0 && _places.Remaining == 0);
         if (!open) return new NextPlaces(Sized.Of(stretch.Count), stretch.Name, AtFirst);
         if (_places.HasTurnAhead) return BeforeTurn(stretch);
         // "To last 5 sts" would leave open whether spaces among them are counted.

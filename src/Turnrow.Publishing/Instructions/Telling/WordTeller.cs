@@ -29,6 +29,7 @@ internal sealed partial class WordTeller(RowContext row)
     /// <summary>Tells a word.</summary>
     public void Tell(Word word)
     {
+        if (word is not (MarkCorner or RemoveCorners or Repeat)) AtOppositeSide();
         switch (word)
         {
             case Work { Amount.Times: 0 } or Group { Times: 0 } or Repeat { Amount.Times: 0 }:
@@ -85,7 +86,7 @@ internal sealed partial class WordTeller(RowContext row)
     public void Finished(Word word)
     {
         _made = Markers.LastMade(word) ?? _made;
-        if (Markers.Moved(word) is { } moved) Phrases.Add(moved);
+        if (Markers.Moved(word) is { } moved) Phrases.Add(moved is MoveMarker move ? move with { IsNew = row.Row.Begins == RowBegins.BothSides } : moved);
     }
 
     /// <summary>Passes places over, in words.</summary>

@@ -168,4 +168,10 @@ public static class UnexpectedWord
         {
             Help = "such words read: dc hem - 4; a sum in front of a stitch needs a name of its own (`count edge is hem - 4`)",
         };
+
+    internal static Diagnostic RoundsWay(TextSpan span, string text) =>
+        new(Kind, span, $"`{Quote.Short(text)}` is no way in which rounds follow each other")
+        {
+            Help = "such a line reads: rounds are joined, rounds are joined and turned, or rounds are spiral",
+        };
 }

@@ -31,6 +31,8 @@ public sealed class Nudge
     {
         BeginWith begin => new BeginWith(N(begin.Stitches)),
         ChainStart chain => new ChainStart(N(chain.Chains)),
+        RingOf { Chains: > 0 } ring => new RingOf(N(ring.Chains)),
+        BothSidesOf both => new BothSidesOf(N(both.Stitches)),
         PartOf part => part with { Stitches = N(part.Stitches) },
         PickedUp up => up with
         {
@@ -82,6 +84,7 @@ public sealed class Nudge
         ToCorner to => to with { Remain = N(to.Remain) },
         Into into => into with { Count = N(into.Count) },
         Group group => group with { Words = All(group.Words) },
+        IntoRing ring => new IntoRing(All(ring.Words), ring.Times == 1 ? 1 : N(ring.Times)),
         Inc inc => inc with { Count = N(inc.Count) },
         Dec dec => dec with { Count = N(dec.Count) },
         Together together => together with { Over = Math.Max(2, N(together.Over)) },

@@ -17,6 +17,7 @@ public sealed class PatternMaker
     private readonly RimMaker _rims;
     private readonly RoundMaker _rounds;
     private readonly StitchPatternMaker _patterns;
+    private readonly RingMaker _rings;
     private readonly List<Sketch> _made = [];
 
     private PatternMaker(ChoiceTape tape)
@@ -33,6 +34,7 @@ public sealed class PatternMaker
         _rims = new RimMaker(tape, _stitches);
         _rounds = new RoundMaker(tape, _rows, _stitches);
         _patterns = new StitchPatternMaker(tape, _stitches);
+        _rings = new RingMaker(tape, _rows, _stitches);
     }
 
     public static NaivePattern Make(ChoiceTape tape)
@@ -68,6 +70,13 @@ public sealed class PatternMaker
         var onChain = _tape.OneIn(3);
         var sketch = new Sketch(NewName, new BeginWith(new Sized(widths)), _sizes) { Widths = widths, FirstSide = Side.RS };
         _made.Add(sketch);
+        if (_tape.OneIn(5))
+        {
+            sketch.FirstSide = null;
+            sketch.Start = _rings.Begin(sketch);
+            More(sketch);
+            return;
+        }
         _shaping.NameEdges(sketch);
         if (onChain)
         {

@@ -17,7 +17,7 @@ public sealed class RoundMaker(ChoiceTape tape, RowMaker rows, IReadOnlyList<str
     /// <summary>One more line of a sketch that is in rounds.</summary>
     public void Another(Sketch sketch)
     {
-        Action<Sketch>[] kinds = [rows.AnyRound, rows.PlainRows, Straight, Shape, Spread, OutOfRounds];
+        Action<Sketch>[] kinds = [rows.AnyRound, rows.PlainRows, Straight, Shape, Spread, OutOfRounds, Otherwise, FurtherOn];
         tape.Of(kinds)(sketch);
     }
 
@@ -26,6 +26,30 @@ public sealed class RoundMaker(ChoiceTape tape, RowMaker rows, IReadOnlyList<str
         var stitch = tape.Of(stitches);
         sketch.InRounds = false;
         sketch.Statements.Add(new RowLine([new Across(stitch)], null, tape.Of<Side?>(null, Side.RS, Side.WS)));
+        sketch.AddRows(_ => 1);
+        (sketch.Ground, sketch.PlainStitch) = (Ground.Plain, stitch);
+    }
+
+    /// <summary>From here on rounds follow each other in another way.</summary>
+    private void Otherwise(Sketch sketch)
+    {
+        var way = tape.Of(RoundsWay.Spiral, RoundsWay.Joined, RoundsWay.Turned);
+        sketch.Statements.Add(new RoundsAre(way));
+        sketch.CanBeMirrored &= way != RoundsWay.Turned;
+        rows.AnyRound(sketch);
+    }
+
+    private void FurtherOn(Sketch sketch)
+    {
+        if (sketch.Narrowest < 4 || !sketch.StandsOnStitches)
+        {
+            rows.AnyRound(sketch);
+            return;
+        }
+        var stitch = tape.Of(stitches);
+        var on = tape.Sizes(sketch.Sizes, 1, size => sketch.Widths[size] - 1);
+        sketch.CanBeMirrored = false;
+        sketch.Statements.Add(new RowLine([new SlipOver(new Sized(on)), new Across(stitch)]) { IsRound = true });
         sketch.AddRows(_ => 1);
         (sketch.Ground, sketch.PlainStitch) = (Ground.Plain, stitch);
     }

@@ -1,0 +1,92 @@
+using Turnrow.Compiler.Diagnostics.Kinds;
+using Turnrow.Compiler.Values;
+using Turnrow.Fabric.Patterns;
+using Turnrow.Fabric.Rows;
+using Turnrow.Fabric.Shaping;
+using Turnrow.Fabric.Stitches;
+using Turnrow.Syntax.Tree;
+
+namespace Turnrow.Compiler.Pieces;
+
+/// <summary>
+/// Rows of a stitch pattern between edges of plain stitches: <c>shape 20 rows, in lattice, edges in dc: inc 1 at both edges every 2 rows</c>,
+/// <c>straight 8 rows, in lattice, edges in dc</c>, and <c>straight 8 rows</c> behind either.
+/// </summary>
+internal sealed class EdgedBinding(Context context, PieceState piece, StatementSyntax statement, NameSyntax? named, NameSyntax? edges)
+{
+    private readonly EdgedPattern?[] _patterns = new EdgedPattern?[context.Sizes];
+    private readonly EdgedState?[] _states = new EdgedState?[context.Sizes];
+
+    /// <summary>True if a line is for rows of this kind: it names the edges' stitch, or goes on where the last row had such edges.</summary>
+    public static bool IsFor(PieceState piece, NameSyntax? named, NameSyntax? edges) =>
+        edges is not null || (named is null && Array.Exists(piece.Builders, static b => b.LastInPattern is { Edge: not null, IsMirrored: false }));
+
+    /// <summary>What each size goes on with, as far as its gauge is asked for; reported is what can't be worked here.</summary>
+    public Onward[] Find()
+    {
+        var onward = Sized.Same(context.Sizes, Onward.Unknown);
+        var stitch = edges is null ? null : context.StitchOf(edges);
+        var said = named is null ? null : context.StitchPatterns.Use(named);
+        if ((edges is not null && stitch is null) || (named is not null && said is null)) return onward;
+        for (var i = 0; i < onward.Length; i++)
+        {
+            if (context.Here.Has(i)) Find(i, said, stitch, onward);
+        }
+
+        return onward;
+    }
+
+    /// <summary>The plans of so many rows in a size; null, and reported, where they can't be worked.</summary>
+    public IReadOnlyList<WordsPlan>? Plan(int size, int rows, EdgeChanges? changes)
+    {
+        var builder = piece.Builders[size];
+        if (changes is null || _patterns[size] is not { } pattern || _states[size] is not { } state) return null;
+        if (changes.HasSteps(rows))
+        {
+            context.Findings.Add(PatternShape.Steps(statement.Span, pattern.Pattern.Name));
+            return null;
+        }
+
+        if (builder.AheadFor(pattern.Pattern.Rows[state.Next].Words) is not { } ahead) return null;
+        var planned = new EdgedRows(pattern, changes, rows);
+        if (planned.Plan(state, ahead, builder.HookAt) is { } plans) return plans;
+        context.Findings.Add(PatternShape.Stuck(context, statement.Span, piece, size, pattern, planned.Stuck));
+        return null;
+    }
+
+    private void Find(int size, StitchPattern? said, Stitch? stitch, Onward[] onward)
+    {
+        var builder = piece.Builders[size];
+        var last = builder.LastInPattern is { IsMirrored: false } of && !builder.RowsInDoubt ? of : null;
+        var pattern = said ?? last?.Pattern;
+        var edge = stitch ?? last?.Edge;
+        if (pattern is null || edge is null)
+        {
+            if (!builder.RowsInDoubt && builder.Ahead is not null) context.Findings.Add(PatternShape.NoPattern(statement.Span));
+            return;
+        }
+
+        if (pattern.IsRound || builder.InRounds)
+        {
+            context.Findings.Add(PatternShape.Rounds(statement.Span, pattern.Name));
+            return;
+        }
+
+        var goesOn = last is not null && ReferenceEquals(last.Pattern, pattern);
+        if (!goesOn && pattern.Rows[0].RightSide is { } side)
+        {
+            builder.BeginOnSide(side);
+            if (side != builder.NextIsRightSide && !builder.RowsInDoubt) context.Findings.Add(PatternHere.OtherSide(context, statement.Span, piece, pattern, [size]));
+        }
+
+        _patterns[size] = new EdgedPattern(pattern, edge, context.Rules);
+        _states[size] = goesOn ? StateAfter(last!) : builder.AheadFor(pattern.Rows[0].Words) is { } ahead ? _patterns[size]!.Begin(ahead.Count) : null;
+        if (_states[size] is null && builder.AheadFor(pattern.Rows[0].Words) is { } few) context.Findings.Add(PatternCount.At(context, statement.Span, piece, pattern, [size], _ => few.Count));
+        if (_states[size] is { } state) onward[size] = new Onward(null, pattern, state.Next, 0);
+    }
+
+    // A pattern that went from edge to edge has edges of no stitches.
+    private static EdgedState StateAfter(InPattern last) => last.Edge is not null
+        ? last.State
+        : new EdgedState(last.Next, (last.Places - last.Pattern.Plus) / last.Pattern.Multiple, 0, 0);
+}

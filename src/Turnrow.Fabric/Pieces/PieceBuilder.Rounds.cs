@@ -1,0 +1,102 @@
+using Turnrow.Fabric.Places;
+using Turnrow.Fabric.Rows;
+using Turnrow.Fabric.Words;
+
+namespace Turnrow.Fabric.Pieces;
+
+/// <content>Rounds: what they begin with, how they follow each other, and where each begins over the one below.</content>
+public sealed partial class PieceBuilder
+{
+    /// <summary>How rounds follow each other from here on.</summary>
+    public RoundWay RoundsAre
+    {
+        get => _course.Way;
+        set
+        {
+            if (_course.Way == value) return;
+            _events.Add(new RoundWayEvent(value));
+            _course.Way = value;
+        }
+    }
+
+    /// <summary>Begins with a ring: of so many chains, or with 0 of yarn that is drawn together.</summary>
+    public void BeginWithRing(int chains)
+    {
+        Begin(new RingStart(chains), RowBegins.Ring, true);
+        _course.Set(PlaceSequence.Of(new Place(PlaceKind.Ring, null, 0), 1));
+    }
+
+    /// <summary>Begins with a chain of so many stitches, of which the first round takes both sides: the chains at its ends are a corner each.</summary>
+    public void BeginWithBothSides(int stitches)
+    {
+        Begin(new BothSidesStart(0, stitches), RowBegins.BothSides, true);
+        var chain = new Place(PlaceKind.FoundationChain, null, 0);
+        var side = PlaceSequence.Of(chain with { IsCorner = true }, 1).Then(PlaceSequence.Of(chain, stitches - 2));
+        _course.Set(side.Then(side));
+    }
+
+    // A round goes on where the round before it was joined or, in a spiral, ends; after rows it begins where they were turned, or is joined there.
+    private RowBegins Begins => InRounds && _begins == RowBegins.Foundation ? RowBegins.Ring
+        : _begins != RowBegins.Turned ? _begins
+        : _course.IsSpiral && _rows.Count > 0 ? RowBegins.Spiral
+        : _course.TurnsAtJoin ? RowBegins.RoundTurned
+        : _course.GoesOn ? RowBegins.Round
+        : _begins;
+
+    private bool GoesOnRound => InRounds && Begins is RowBegins.Round or RowBegins.RoundTurned or RowBegins.Spiral;
+
+    // Where a round begins is the designer's to say: behind slip stitches, or in a corner that it goes to first.
+    private int BegunAt(IReadOnlyList<Word> words, PlaceSequence below)
+    {
+        if (!GoesOnRound) return 0;
+        if (words is [SlipOver slip, ..]) return slip.Count < below.Count ? slip.Count : 0;
+        return FirstAim(words) == Aim.Corner ? Math.Max(0, new PlaceCursor(below).ToCorner()) : 0;
+    }
+
+    // The slip stitches are no words of a round that has been begun there.
+    private static IReadOnlyList<Word> WithoutWay(IReadOnlyList<Word> words, int begunAt) => begunAt > 0 && words is [SlipOver, ..] ? [.. words.Skip(1)] : words;
+
+    // To be worked again, it has to go there again.
+    private static IReadOnlyList<Word> WithWay(WordsPlan said, RowWork? work, IReadOnlyList<Word> words) =>
+        work is { BegunAt: > 0 } && said.Words is [SlipOver slip, ..] ? [slip, .. words] : words;
+
+    private static Aim? FirstAim(IReadOnlyList<Word> words)
+    {
+        for (var i = 0; i < words.Count; i++)
+        {
+            switch (words[i])
+            {
+                case Work { Amount: { Reach: Reach.Fixed, Count: 0 } } or Repeat { Amount: { Reach: Reach.Fixed, Count: 0 } } or RemoveCorners:
+                    continue;
+                case Work work:
+                    return work.Target.Aim;
+                case Group group:
+                    return group.Target.Aim;
+                case Repeat repeat:
+                    words = repeat.Words;
+                    i = -1;
+                    continue;
+                default:
+                    return null;
+            }
+        }
+
+        return null;
+    }
+
+    // Of a chain worked into on both sides, the chains: those at its ends are one place each.
+    private int StitchesOfChain(PlaceSequence below) => Begins == RowBegins.BothSides ? (below.Count / 2) + 1 : below.Count;
+
+    // A round has no edge at which anything could be left or added, be it for good or for later.
+    private RowFault? RoundFault(IReadOnlyList<Word> words, Step? start, Step? end)
+    {
+        if (!InRounds) return null;
+        var waiting = _waitingRight.Count + _waitingRight.Asked + _waitingLeft.Count + _waitingLeft.Asked;
+        Word? word = (start ?? end) is { } step ? new Leave(step.Count) { Origin = step.Origin }
+            : words is [SlipOver { Count: > 0 } slip, ..] && !GoesOnRound ? slip
+            : words is [.., Leave { Count: not 0 } leave] ? leave
+            : waiting > 0 ? new Leave(waiting) { ForLater = true, Origin = WaitingOrigin() }
+            : null;
+        return word is null ? null : new RowFault(RowFaultKind.StepInRound, word, 0, 0, 0);
+    }
+}

@@ -1,0 +1,153 @@
+using Turnrow.Fabric.Patterns;
+using Turnrow.Fabric.Pieces;
+using Turnrow.Fabric.Places;
+using Turnrow.Fabric.Rows;
+using Turnrow.Fabric.Stitches;
+using Turnrow.Fabric.Words;
+
+namespace Turnrow.Fabric.Shaping;
+
+/// <summary>Where a piece stands that is worked in a stitch pattern between edges of plain stitches.</summary>
+/// <param name="Next">Index of the pattern's row that comes next.</param>
+/// <param name="Repeats">Whole repeats.</param>
+/// <param name="Right">Plain stitches at the right edge.</param>
+/// <param name="Left">Plain stitches at the left edge.</param>
+public readonly record struct EdgedState(int Next, int Repeats, int Right, int Left)
+{
+    /// <summary>Plain stitches at an edge.</summary>
+    public int At(Hand hand) => hand == Hand.Right ? Right : Left;
+}
+
+/// <summary>Repeats that join the pattern at each edge in a row (1), or leave it (-1).</summary>
+public readonly record struct RepeatMove(int Right, int Left)
+{
+    /// <summary>At an edge.</summary>
+    public int At(Hand hand) => hand == Hand.Right ? Right : Left;
+}
+
+/// <summary>
+/// A stitch pattern between edges of plain stitches. What is shaped is shaped in the edges; when one is wide enough a whole repeat joins the
+/// pattern, and when it is used up a whole repeat leaves it. Either may happen only in a row in which the pattern then stands as if it had been that
+/// wide from its beginning: that is tried with the row model itself.
+/// </summary>
+public sealed class EdgedPattern(StitchPattern pattern, Stitch edge, IReadOnlyDictionary<Stitch, TurnRule> rules)
+{
+    private readonly Dictionary<int, IReadOnlyList<Row>> _whole = [];
+    private readonly Dictionary<(int, int, int, RepeatMove, string, string), IReadOnlyList<Word>> _words = [];
+    private readonly Repeat? _first = FirstRepeat(pattern);
+
+    /// <summary>The pattern.</summary>
+    public StitchPattern Pattern => pattern;
+
+    /// <summary>The edges' stitch.</summary>
+    public Stitch Edge => edge;
+
+    /// <summary>As many whole repeats as go over some places, and what is left over shared between the edges; null if there is room for none.</summary>
+    public EdgedState? Begin(int places)
+    {
+        var repeats = (places - pattern.Plus) / pattern.Multiple;
+        if (repeats < pattern.Least) return null;
+        var over = places - pattern.Plus - (repeats * pattern.Multiple);
+        return new EdgedState(0, repeats, over / 2, over - (over / 2));
+    }
+
+    /// <summary>
+    /// The next row with so many repeats more or fewer at each edge; null if the pattern then does not come out, or if an edge has too few stitches
+    /// for its change.
+    /// </summary>
+    /// <param name="state">Where the piece stands.</param>
+    /// <param name="below">The places in the row's working order.</param>
+    /// <param name="start">The edge where the row starts.</param>
+    /// <param name="right">The change at the right edge.</param>
+    /// <param name="left">The change at the left edge.</param>
+    /// <param name="move">Repeats that join or leave.</param>
+    public (WordsPlan Plan, EdgedState State, PlaceSequence Tops)? Row(EdgedState state, PlaceSequence below, Hand start, EdgeChange right, EdgeChange left, RepeatMove move)
+    {
+        var repeats = state.Repeats + move.Right + move.Left;
+        if (repeats < pattern.Least) return null;
+        var end = start.Opposite();
+        if (EdgePlaces(below, state.At(start), move.At(start)) is not { } first || EdgePlaces(below.Reversed(), state.At(end), move.At(end)) is not { } last) return null;
+        if (first + last >= below.Count) return null;
+        var (atStart, atEnd) = start == Hand.Right ? (right, left) : (left, right);
+        if (EdgeRow.Words(below.Slice(0, first), edge, atStart) is not { } opening || EdgeRow.Words(below.Slice(below.Count - last, last).Reversed(), edge, atEnd) is not { } closing) return null;
+        var (madeFirst, madeLast) = (EdgeRow.Columns(below.Slice(0, first)) + atStart.Change, EdgeRow.Columns(below.Slice(below.Count - last, last)) + atEnd.Change);
+        if (Whole(repeats, state.Next) is not { } whole) return null;
+        // A repeat that joins is worked as the others are; where that does not come out on plain stitches, as in the pattern's first row.
+        foreach (var joins in (ReadOnlySpan<RepeatMove>)[default, new RepeatMove(Math.Max(0, move.At(start)), Math.Max(0, move.At(end)))])
+        {
+            if (Known(state.Next, first, last, joins, opening, closing) is not { } words) continue;
+            var worked = RowWorker.Work(words, below);
+            if (worked.Fault is not null || worked.Tops.Count < madeFirst + madeLast) continue;
+            if (!SamePlaceKinds.Are(worked.Tops.Slice(madeFirst, worked.Tops.Count - madeFirst - madeLast), whole)) continue;
+            var (rightEdge, leftEdge) = start == Hand.Right ? (madeFirst, madeLast) : (madeLast, madeFirst);
+            var next = new EdgedState(pattern.IndexOf(state.Next + 1), repeats, rightEdge, leftEdge);
+            var places = (repeats * pattern.Multiple) + pattern.Plus + rightEdge + leftEdge;
+            var of = new InPattern(pattern, state.Next, places) { Edge = edge, State = next, RightChange = right.Change, LeftChange = left.Change };
+            return (new WordsPlan(words) { Of = of }, next, worked.Tops);
+        }
+
+        return null;
+    }
+
+    // Places of the row below that the edge is worked over: its own less a repeat that joins, or with those of a repeat that leaves.
+    private int? EdgePlaces(PlaceSequence fromEdge, int stitches, int joins)
+    {
+        if (stitches > fromEdge.Count) return null;
+        if (joins > 0) return stitches >= pattern.Multiple ? stitches - pattern.Multiple : null;
+        return joins == 0 ? stitches : EdgeRow.PlacesOver(fromEdge, stitches + pattern.Multiple);
+    }
+
+    // The same words for rows that are alike, so that each is worked once.
+    private IReadOnlyList<Word>? Known(int index, int first, int last, RepeatMove joins, IReadOnlyList<Word> opening, IReadOnlyList<Word> closing)
+    {
+        var key = (index, first, last, joins, EdgeRow.Key(opening), EdgeRow.Key(closing));
+        if (_words.TryGetValue(key, out var known)) return known;
+        var behind = last + (joins.Left * pattern.Multiple);
+        List<Word> words = [.. EdgeRow.Between(pattern.Rows[index].Words, first, behind)];
+        if (joins != default && !Join(words, joins)) return null;
+        return _words[key] = EdgeRow.Joined([.. opening, .. words, .. closing.Reverse()]);
+    }
+
+    // Puts the first row's repeat beside the row's own, before it (right) or behind it (left).
+    private bool Join(List<Word> words, RepeatMove joins)
+    {
+        var at = words.FindIndex(static word => word is Repeat { Amount.Reach: not Reach.Fixed });
+        if (_first is not { } repeat || at < 0) return false;
+        if (joins.Left > 0) words.InsertRange(at + 1, repeat.Words);
+        if (joins.Right > 0) words.InsertRange(at, repeat.Words);
+        return true;
+    }
+
+    // What the pattern's first row repeats, if one time of it is one repeat.
+    private static Repeat? FirstRepeat(StitchPattern pattern)
+    {
+        foreach (var word in pattern.Rows[0].Words)
+        {
+            if (word is not Repeat { Amount.Reach: not Reach.Fixed } repeat) continue;
+            return RowWorker.Work(repeat.Words, PlaceSequence.Of(Place.TopOf(StitchBook.Single), pattern.Multiple)).Fault is null ? repeat : null;
+        }
+
+        return null;
+    }
+
+    // What the pattern's row makes where it is so wide from its beginning: the last time that it comes, so that it lies on the pattern itself.
+    private PlaceSequence? Whole(int repeats, int index)
+    {
+        if (!_whole.TryGetValue(repeats, out var rows))
+        {
+            var builder = new PieceBuilder(pattern.Name, rules);
+            builder.BeginWithStitches((repeats * pattern.Multiple) + pattern.Plus);
+            if (pattern.Rows[0].RightSide is { } side) builder.BeginOnSide(side);
+            var count = pattern.Rows.Count + (pattern.Rows.Count - pattern.RepeatFrom);
+            for (var row = 0; row < count; row++) builder.WorkRow(new WordsPlan(pattern.Rows[pattern.IndexOf(row)].Words), default, row);
+            _whole[repeats] = rows = builder.Rows;
+        }
+
+        for (var row = rows.Count - 1; row >= 0; row--)
+        {
+            if (pattern.IndexOf(row) == index) return rows[row].Work?.Tops;
+        }
+
+        return null;
+    }
+}

@@ -1,0 +1,93 @@
+using Turnrow.Fabric.Rows;
+using Xunit;
+
+namespace Turnrow.Compiler.Tests.StitchPatterns;
+
+/// <summary>Shaping in a stitch pattern: edges in plain stitches, whole repeats that join and leave.</summary>
+public sealed class ShapedPatternTests
+{
+    private const string Top = "terms US\nuse \"stitch-library.turnrow\"\nturn dc: ch 3 counts\nturn hdc: ch 2 counts\n";
+
+    [Theory]
+    [InlineData("vees", 26, "dc")]
+    [InlineData("wide-vees", 27, "dc")]
+    [InlineData("shells", 25, "sc")]
+    [InlineData("moss", 25, "sc")]
+    [InlineData("mesh", 25, "dc")]
+    [InlineData("squares", 25, "dc")]
+    [InlineData("post-rib", 26, "dc")]
+    [InlineData("waffle", 24, "dc")]
+    [InlineData("basketweave", 26, "dc")]
+    [InlineData("chevron", 49, "dc")]
+    public void It_grows_and_shrinks_by_what_is_said(string name, int stitches, string edge)
+    {
+        var piece = Worked(name, stitches, $"straight 2 rows, in {name}\nshape 24 rows, edges in {edge}: inc 1 at both edges every 2 rows\nstraight 6 rows\nshape 24 rows: dec 1 at both edges every 3 rows");
+        var rows = piece.Piece("back", 0).Rows;
+        Assert.Equal(56, rows.Count);
+        var widths = rows.Select(row => ((WordsPlan)row.Plan).Of!.Places).ToList();
+        Assert.Equal((stitches, stitches + 24, stitches + 24, stitches + 8), (widths[1], widths[25], widths[31], widths[55]));
+        for (var i = 1; i < rows.Count; i++) Assert.InRange(widths[i] - widths[i - 1], -2, 2);
+    }
+
+    [Fact]
+    public void A_whole_repeat_joins_when_the_edge_is_wide_enough_and_leaves_when_it_is_used_up()
+    {
+        var rows = Worked("vees", 26, "straight 2 rows, in vees\nshape 12 rows, edges in dc: inc 1 at right edge every row\nshape 12 rows: dec 1 at right edge every row").Piece("back", 0).Rows;
+        var repeats = rows.Skip(2).Select(row => ((WordsPlan)row.Plan).Of!.State.Repeats).ToList();
+        Assert.Equal((11, 7), (repeats.Take(12).Max(), repeats[^1]));
+        // The V of each repeat is a space.
+        Assert.All(rows.Skip(2), row => Assert.Equal(((WordsPlan)row.Plan).Of!.State.Repeats, row.Work!.Spaces));
+    }
+
+    [Fact]
+    public void Each_row_between_edges_is_what_it_would_be_by_itself()
+    {
+        var shaped = Worked("shells", 25, "straight 2 rows, in shells\nshape 24 rows, edges in sc: inc 1 at both edges every 2 rows");
+        foreach (var row in shaped.Piece("back", 0).Rows.Skip(2))
+        {
+            var of = ((WordsPlan)row.Plan).Of!;
+            var alone = Worked("shells", (of.State.Repeats * 6) + 1, "straight 6 rows, in shells").Piece("back", 0).Rows.Last(r => ((WordsPlan)r.Plan).Of!.Index == of.Index);
+            Assert.Equal(alone.Work!.Stitches + of.State.Right + of.State.Left, row.Work!.Stitches);
+        }
+    }
+
+    [Fact]
+    public void A_count_that_is_no_multiple_has_edges_at_both_sides()
+    {
+        var rows = Worked("shells", 30, "straight 5 rows, in shells, edges in sc\nstraight 2 rows").Piece("back", 0).Rows;
+        Assert.All(rows, row => Assert.Equal((4, 2, 3), (((WordsPlan)row.Plan).Of!.State.Repeats, ((WordsPlan)row.Plan).Of!.State.Right, ((WordsPlan)row.Plan).Of!.State.Left)));
+        Assert.Equal(7, rows.Count);
+    }
+
+    [Fact]
+    public void In_every_size_and_mirrored()
+    {
+        var compiled = Compiled.Whole(
+            Top + "sizes S, L\npiece left\nbegin with 26 (32) stitches\nstraight 2 rows, in vees\nshape 10 (12) rows, edges in dc: inc 1 at right edge every 2 rows\npiece right is left mirrored\nseam left left edge with right right edge").Clean();
+        for (var size = 0; size < 2; size++) Assert.Equal(compiled.Counts("left", size), compiled.Counts("right", size));
+    }
+
+    [Fact]
+    public void A_slope_is_solved_as_in_plain_rows()
+    {
+        var piece = Worked("vees", 26, "straight 2 rows, in vees\nshape 20 rows, edges in dc: evenly to 38, at both edges".Replace("dc: evenly", "dc evenly", StringComparison.Ordinal));
+        Assert.Equal(38, ((WordsPlan)piece.Row(22).Plan).Of!.Places);
+    }
+
+    [Theory]
+    [InlineData("straight 2 rows, in shells\nshape 8 rows: inc 1 at both edges every row", "what stands beside the whole repeats of shells is not said")]
+    [InlineData("row 1: sc across\nshape 8 rows, edges in sc: inc 1 at both edges every row", "this line has edges beside a stitch pattern, and the last row is of none")]
+    [InlineData("straight 2 rows, in shells\nshape 8 rows, edges in sc: leave 2 at both edges every row", "beside shells the edges grow and shrink by single stitches, and this schedule leaves or adds several at once")]
+    [InlineData("straight 2 rows, in shells\nshape 13 rows, edges in sc: dec 1 at both edges every row", "row 8 of back can't be shaped in shells")]
+    public void What_does_not_come_out_is_refused(string lines, string message)
+    {
+        var found = Compiled.Whole(Top + $"piece back\nbegin with 25 stitches\n{lines}").Compilation.Diagnostics;
+        Assert.StartsWith(message, Assert.Single(found, d => d.Kind.Name == "pattern-shape").Message);
+    }
+
+    private static Compiled Worked(string name, int stitches, string lines)
+    {
+        Assert.NotNull(name);
+        return Compiled.Whole($"{Top}piece back\nbegin with {stitches} stitches\n{lines}").Clean();
+    }
+}
