@@ -50,8 +50,10 @@ internal static class YarnBinding
         if (piece.RowsInDoubt || piece.Unread) return;
         for (var i = 0; i < piece.TakenUp.Length; i++)
         {
-            if (piece.TakenUp[i] is { } taken && context.Here.Has(i) && piece.Builders[i].RowCount == taken.Rows)
-                context.Findings.Add(YarnNothing.Line(taken.Span, taken.Yarn));
+            if (piece.TakenUp[i] is not { } taken || !context.Here.Has(i)) continue;
+            var rows = piece.Builders[i].Rows;
+            // A row that names its own yarn first leaves the line as idle as no row at all.
+            if (rows.Count == taken.Rows || (taken.Alone && rows[taken.Rows].Yarn != taken.Yarn)) context.Findings.Add(YarnNothing.Line(taken.Span, taken.Yarn));
         }
     }
 
@@ -66,7 +68,7 @@ internal static class YarnBinding
             var builder = piece.Builders[i];
             var pickedUp = builder.IsJustPickedUp;
             take(builder, i);
-            piece.TakenUp[i] = pickedUp ? null : new TakenUp(span, yarn, builder.RowCount);
+            piece.TakenUp[i] = pickedUp ? null : new TakenUp(span, yarn, builder.RowCount, !builder.IsInStripes);
         }
 
         piece.Changed();
@@ -77,4 +79,5 @@ internal static class YarnBinding
 /// <param name="Span">The line.</param>
 /// <param name="Yarn">The yarn.</param>
 /// <param name="Rows">Rows that the piece had.</param>
-internal sealed record TakenUp(TextSpan Span, string Yarn, int Rows);
+/// <param name="Alone">True of one yarn, false of several that take turns.</param>
+internal sealed record TakenUp(TextSpan Span, string Yarn, int Rows, bool Alone);

@@ -13,11 +13,13 @@ internal sealed class YarnTeller(Piece piece)
         var row = piece.Rows[index];
         if (told.IsUnknown || row.Yarn is not { } yarn) return told;
         var before = index == 0 && Before() != yarn ? told.Before.Phrases.Prepend(new BeginWithYarn(yarn)).ToList() : told.Before.Phrases;
-        return new RowDescription(new(before), new([new WithYarn(yarn), .. told.Working.Phrases]), new([.. told.Remarks.Phrases, .. AtEnd(index)]));
+        return new RowDescription(new(before), new([new WithYarn(yarn), .. told.Working.Phrases]), new([.. told.Remarks.Phrases, .. AtEnd(index, told.Working.Phrases.Any(static p => p is JoinRound))]));
     }
 
     /// <summary>What is said of yarns at a row's end.</summary>
-    public IReadOnlyList<Phrase> AtEnd(int index)
+    /// <param name="index">The row's place in the piece, from 0.</param>
+    /// <param name="isJoined">True of a round that a slip stitch joins.</param>
+    private List<Phrase> AtEnd(int index, bool isJoined)
     {
         var row = piece.Rows[index];
         if (row.YarnAfter is not { } yarn) return [];
@@ -25,7 +27,7 @@ internal sealed class YarnTeller(Piece piece)
         var next = index + 1 < piece.Rows.Count ? piece.Rows[index + 1].Yarn : null;
         if (next is not null && next != yarn)
         {
-            phrases.Add(new ChangeAtEnd(next, row.IsRound && !Joins.IsLeftOpen(piece, index)));
+            phrases.Add(new ChangeAtEnd(next, isJoined));
             phrases.Add(new RestYarn(yarn, YarnsWorked.After(piece, index, yarn), row.IsRound));
         }
 
