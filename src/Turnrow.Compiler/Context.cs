@@ -26,13 +26,13 @@ internal sealed class Context(Findings findings, Scope scope, Evaluator evaluato
     public Terms Terms { get; } = terms;
 
     /// <summary>The stitches there are: the standard list and the file's own.</summary>
-    public StitchList Stitches { get; } = new(terms, scope);
+    public StitchList Stitches { get; init; } = new(terms, scope);
 
     /// <summary>The stitch patterns that the file defines or takes from others.</summary>
     public StitchPatternBook StitchPatterns { get; } = new(findings);
 
     /// <summary>The yarns, and what is said of them.</summary>
-    public YarnBook Yarns { get; } = new(findings);
+    public YarnBook Yarns { get; init; } = new(findings);
 
     /// <summary>The gauges; set once the header is read.</summary>
     public GaugeBook Gauges { get; set; } = new([]);

@@ -7,6 +7,7 @@ namespace Turnrow.Compiler.Colours;
 internal sealed class YarnBook(Findings findings)
 {
     private readonly List<NameSyntax> _yarns = [];
+    private YarnBook? _of;
 
     /// <summary>True if a line that may have named one could not be read: an unknown name then says nothing new.</summary>
     public bool InDoubt { get; set; }
@@ -23,6 +24,14 @@ internal sealed class YarnBook(Findings findings)
     /// <summary>The yarn that a piece begins with; null if the pattern names none.</summary>
     public string? First => _yarns.Count > 0 ? _yarns[0].Text : null;
 
+    /// <summary>The same yarns where what is found is told elsewhere.</summary>
+    public YarnBook Telling(Findings elsewhere)
+    {
+        var same = new YarnBook(elsewhere) { InDoubt = InDoubt, _of = this };
+        same.Add(_yarns);
+        return same;
+    }
+
     /// <summary>Adds the yarns that lines name.</summary>
     public void Add(IEnumerable<NameSyntax> names)
     {
@@ -35,7 +44,7 @@ internal sealed class YarnBook(Findings findings)
     /// <summary>The yarn that a line names, as its own line spells it; null, and reported, if there is none.</summary>
     public string? Use(NameSyntax name)
     {
-        IsSaid = true;
+        for (var book = this; book is not null; book = book._of) book.IsSaid = true;
         if (Find(name.Text) is { } yarn) return yarn;
         if (!InDoubt) findings.Add(YarnUnknown.At(name.Span, name.Text, [.. _yarns.Select(static y => y.Text)]));
         return null;

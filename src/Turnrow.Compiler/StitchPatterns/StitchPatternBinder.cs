@@ -1,4 +1,3 @@
-using Turnrow.Compiler.Colours;
 using Turnrow.Compiler.Diagnostics.Kinds;
 using Turnrow.Compiler.Pieces;
 using Turnrow.Compiler.Values;
@@ -25,18 +24,13 @@ internal sealed class StitchPatternBinder
 
     private readonly Context _context;
 
-    /// <param name="terms">Whose words the file of the stitch pattern uses.</param>
-    /// <param name="termsInDoubt">True if that is not certain.</param>
-    /// <param name="namesInDoubt">True if a line that may have defined a name could not be read.</param>
+    /// <param name="file">What the file of the stitch pattern says: whose words it uses, and stitches of its own.</param>
     /// <param name="rules">Turning-chain rules, as far as they are said.</param>
-    /// <param name="yarns">The yarns of the file that the stitch pattern is used in.</param>
-    public StitchPatternBinder(Terms terms, bool termsInDoubt, bool namesInDoubt, IReadOnlyDictionary<Stitch, TurnRule> rules, YarnBook yarns)
+    public StitchPatternBinder(Context file, IReadOnlyDictionary<Stitch, TurnRule> rules)
     {
         var findings = new Findings([string.Empty]);
-        var scope = new Scope { InDoubt = namesInDoubt };
-        _context = new Context(findings, scope, new Evaluator(findings, scope, false), terms, termsInDoubt);
-        _context.Yarns.Add(yarns.All);
-        _context.Yarns.InDoubt = yarns.InDoubt;
+        var scope = new Scope { InDoubt = file.Scope.InDoubt };
+        _context = new Context(findings, scope, new Evaluator(findings, scope, false), file.Terms, file.TermsInDoubt) { Stitches = file.Stitches, Yarns = file.Yarns.Telling(findings) };
         foreach (var (stitch, rule) in rules) _context.Rules[stitch] = rule;
     }
 

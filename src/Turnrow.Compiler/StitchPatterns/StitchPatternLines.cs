@@ -25,7 +25,7 @@ internal sealed class StitchPatternLines
         List<LineSyntax>? open = null;
         foreach (var line in tree.Lines)
         {
-            if (line.Keyword == "stitch")
+            if (IsHeading(line, tree))
             {
                 blocks.Add(new StitchPatternBlock(line, open = []));
                 _lines.Add(line);
@@ -49,6 +49,10 @@ internal sealed class StitchPatternLines
 
     /// <summary>True if a line belongs to a stitch pattern.</summary>
     public bool Has(LineSyntax line) => _lines.Contains(line);
+
+    // A stitch of the designer's own has the same first word.
+    private static bool IsHeading(LineSyntax line, SyntaxTree tree) =>
+        line.Statement is StitchPatternStatement || (line is { Broken: true, Keyword: "stitch" } && tree.Source.Text.AsSpan(line.Span.Start, line.Span.Length).Contains("pattern", StringComparison.Ordinal));
 
     // A line that can't be read and begins with no word of the notation is taken for one of the rows among which it stands.
     private static bool Belongs(LineSyntax line) =>

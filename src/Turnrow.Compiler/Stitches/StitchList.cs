@@ -30,6 +30,12 @@ internal sealed class StitchList(Terms terms, Scope scope)
     /// <summary>Adds a stitch of the designer's; null if what she wrote is not known, so that its uses say nothing new.</summary>
     public void Define(string word, StitchMeaning? meaning) => (_own ??= new(StringComparer.OrdinalIgnoreCase))[word] = meaning;
 
+    /// <summary>Adds those of another file.</summary>
+    public void Take(StitchList other)
+    {
+        foreach (var (word, meaning) in other._own ?? []) Define(word, meaning);
+    }
+
     /// <summary>True if the designer defined a stitch of this name, whether it was understood or not.</summary>
     public bool IsOwn(string word) => _own is not null && _own.ContainsKey(word);
 

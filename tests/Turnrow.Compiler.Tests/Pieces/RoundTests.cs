@@ -143,7 +143,6 @@ public sealed class RoundTests
     [InlineData("bridge 5, skip 5, sc around", "hold-at-edge")]
     [InlineData("sc 20, hold 10 for thumb", "hold-at-edge")]
     [InlineData("(sc 5, hold 5 for thumb) 3 times", "hold-in-bracket")]
-    [InlineData("slip over 3, sc around", "step-in-round")]
     [InlineData("(sc 7) around", "repeat-remainder")]
     public void What_a_round_can_not_do_is_said_once(string words, string expected) =>
         Assert.Equal([expected], Errors("sizes S", $"piece mitten\n  begin with 30 stitches\n  round 1: sc around\n  round 2: {words}\n\npiece thumb picked up along mitten thumb: 1 sc in each st\n").Where(name => name != "edge-unknown"));
