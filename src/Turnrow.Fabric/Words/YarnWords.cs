@@ -23,7 +23,7 @@ public static class YarnWords
             {
                 case ChangeYarn change:
                     return change.Yarn;
-                case Repeat { Amount: { Reach: Reach.Fixed, Times: 0 } }:
+                case var word when IsNothing(word):
                     break;
                 case Repeat repeat:
                     return First(repeat.Words);
@@ -48,8 +48,16 @@ public static class YarnWords
     }
 
     /// <summary>The words without the yarn that they begin with: that is the row's.</summary>
-    internal static IReadOnlyList<Word> WithoutFirst(IReadOnlyList<Word> words) =>
-        words.Count > 0 && words[0] is ChangeYarn ? [.. words.SkipWhile(static w => w is ChangeYarn)] : words;
+    internal static IReadOnlyList<Word> WithoutFirst(IReadOnlyList<Word> words)
+    {
+        var at = 0;
+        while (at < words.Count && IsNothing(words[at])) at++;
+        return at < words.Count && words[at] is ChangeYarn ? [.. words.Take(at), .. words.Skip(at + 1)] : words;
+    }
+
+    // What no yarn is worked by: the row begins behind it.
+    private static bool IsNothing(Word word) =>
+        word is Skip or SlipOver or RemoveCorners or Work { Amount: { Reach: Reach.Fixed, Times: 0 } } or Repeat { Amount: { Reach: Reach.Fixed, Times: 0 } };
 
     /// <summary>
     /// Hands over each word that works something, with its yarn and how often it is worked, in order. A repeat that ends with another yarn than it

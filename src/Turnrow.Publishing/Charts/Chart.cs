@@ -28,7 +28,8 @@ internal static class Chart
     /// <param name="size">The size's name; empty for a pattern without sizes.</param>
     /// <param name="terms">The terms of legend and counts.</param>
     /// <param name="counting">What a row's count takes in.</param>
-    public static ChartFile? Of(Piece piece, string id, string size, Terms terms, Counting counting = Counting.Usual)
+    /// <param name="yarns">The yarns to be told apart; null where one alone is worked with.</param>
+    public static ChartFile? Of(Piece piece, string id, string size, Terms terms, Counting counting = Counting.Usual, IReadOnlyList<string>? yarns = null)
     {
         if (ChartLayout.Of(piece, terms) is not { } layout) return null;
         var body = new SvgWriter();
@@ -38,11 +39,11 @@ internal static class Chart
         width = Math.Max(width, ChartScale.TextWidth(text.Longest, ChartScale.Label) + (2 * Margin) + Side);
         width = Math.Max(width, ChartScale.TextWidth(heading, HeadingSize) + (2 * Margin));
         var foot = HeadingRoom + layout.Height;
-        var sheet = new Sheet(layout, terms, counting, body, width, foot);
+        var sheet = new Sheet(layout, terms, counting, body, width, foot) { Yarns = yarns ?? [] };
         sheet.Write(Margin, Margin + (HeadingSize / 2), HeadingSize, "start", heading, bold: true);
         DrawBands(sheet, piece);
         var legendTop = foot + BasePainter.Room + LegendRoom;
-        var legend = new LegendPainter(body, terms, piece.Rows.All(static r => r.IsRound)).Draw(sheet.Legend.Entries, Margin, legendTop, width - (2 * Margin));
+        var legend = new LegendPainter(body, terms, piece.Rows.All(static r => r.IsRound), sheet.Yarns).Draw(sheet.Legend.Entries, Margin, legendTop, width - (2 * Margin));
         return new ChartFile(Envelope("chart-" + id, text, width, legendTop + legend + Margin, body), text.Heading, width);
     }
 
@@ -51,6 +52,8 @@ internal static class Chart
         var rows = new RowPainter(sheet);
         var bands = sheet.Layout.Bands;
         foreach (var band in bands.OfType<RowBand>()) rows.Shade(band);
+        var yarns = new YarnPainter(sheet);
+        foreach (var band in bands.OfType<RowBand>()) yarns.Draw(band);
         if (bands[0] is RowBand first) new BasePainter(sheet).Draw(first);
         foreach (var band in bands.OfType<RowBand>()) new WaitingPainter(sheet, band).DrawLeaders();
         var hidden = new HiddenPainter(sheet);

@@ -1,3 +1,4 @@
+using Turnrow.Fabric.Colours;
 using Turnrow.Fabric.Rows;
 using Turnrow.Fabric.Words;
 
@@ -35,7 +36,7 @@ internal static class RowYarns
 
             if (word is not Repeat repeat)
             {
-                runs.Add((yarn.Replace('-', ' '), Made(word)));
+                runs.Add((yarn.Replace('-', ' '), YarnPlaces.Made(word)));
                 continue;
             }
 
@@ -45,14 +46,4 @@ internal static class RowYarns
             }
         }
     }
-
-    private static int Made(Word word) => word switch
-    {
-        Work { Takes: 0, Stitch.IsOne: true } => 0,
-        Work work => work.Makes * work.Amount.Times * work.Stitch.Tops.Count,
-        Chains => 1,
-        Bridge bridge => bridge.Count,
-        Group group => group.Times * group.Words.Sum(w => Made(w is Work one ? one with { Amount = one.Amount with { Times = one.Amount.Count } } : w)),
-        _ => 0,
-    };
 }
