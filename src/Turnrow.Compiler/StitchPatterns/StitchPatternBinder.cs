@@ -24,15 +24,13 @@ internal sealed class StitchPatternBinder
 
     private readonly Context _context;
 
-    /// <param name="terms">Whose words the file of the stitch pattern uses.</param>
-    /// <param name="termsInDoubt">True if that is not certain.</param>
-    /// <param name="namesInDoubt">True if a line that may have defined a name could not be read.</param>
+    /// <param name="file">What the file of the stitch pattern says: whose words it uses, and stitches of its own.</param>
     /// <param name="rules">Turning-chain rules, as far as they are said.</param>
-    public StitchPatternBinder(Terms terms, bool termsInDoubt, bool namesInDoubt, IReadOnlyDictionary<Stitch, TurnRule> rules)
+    public StitchPatternBinder(Context file, IReadOnlyDictionary<Stitch, TurnRule> rules)
     {
         var findings = new Findings([string.Empty]);
-        var scope = new Scope { InDoubt = namesInDoubt };
-        _context = new Context(findings, scope, new Evaluator(findings, scope, false), terms, termsInDoubt);
+        var scope = new Scope { InDoubt = file.Scope.InDoubt };
+        _context = new Context(findings, scope, new Evaluator(findings, scope, false), file.Terms, file.TermsInDoubt) { Stitches = file.Stitches };
         foreach (var (stitch, rule) in rules) _context.Rules[stitch] = rule;
     }
 
@@ -48,12 +46,14 @@ internal sealed class StitchPatternBinder
         var before = _context.Findings.All.Count;
         var piece = Piece(statement, over, FewRepeats);
         PatternRepeatStatement? again = null;
+        var doubt = false;
         foreach (var line in block.Lines)
         {
             // It may have been any number of rows.
+            if (line.Broken) (doubt, again) = (true, null);
             if (line.Broken) piece.Doubt(true);
             else if (line.Statement is RowStatement row) Row(piece, row, again);
-            else if (line.Statement is PatternRepeatStatement repeat) again = Repeat(again, repeat);
+            else if (line.Statement is PatternRepeatStatement repeat && !doubt) again = Repeat(again, repeat);
             else if (line.Statement is RepeatStatement) _context.Findings.Add(PatternLine.Repeat(line.Span));
         }
 

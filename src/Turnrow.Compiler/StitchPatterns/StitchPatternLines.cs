@@ -11,7 +11,10 @@ internal sealed record StitchPatternBlock(LineSyntax Heading, IReadOnlyList<Line
     public StitchPatternStatement? Statement => Heading.Broken ? null : Heading.Statement as StitchPatternStatement;
 
     /// <summary>True if a line of it can't be read: then nobody knows what its rows are.</summary>
-    public bool InDoubt => Heading.Broken || Lines.Any(static line => line.Broken);
+    public bool InDoubt => Heading.Broken || EndsInDoubt || Lines.Any(static line => line.Broken);
+
+    /// <summary>True if the line behind its last can't be read: it may have been a row of it.</summary>
+    public bool EndsInDoubt { get; init; }
 }
 
 /// <summary>Finds the stitch patterns of a file: each goes from its heading to the first line that can't belong to it.</summary>
@@ -25,7 +28,7 @@ internal sealed class StitchPatternLines
         List<LineSyntax>? open = null;
         foreach (var line in tree.Lines)
         {
-            if (line.Keyword == "stitch" && line.Statement is not StitchStatement)
+            if (IsHeading(line, tree))
             {
                 blocks.Add(new StitchPatternBlock(line, open = []));
                 _lines.Add(line);
@@ -37,6 +40,7 @@ internal sealed class StitchPatternLines
             }
             else if (line.Statement is not ProseStatement)
             {
+                if (open is not null && line.Broken) blocks[^1] = blocks[^1] with { EndsInDoubt = true };
                 open = null;
             }
         }
@@ -49,6 +53,10 @@ internal sealed class StitchPatternLines
 
     /// <summary>True if a line belongs to a stitch pattern.</summary>
     public bool Has(LineSyntax line) => _lines.Contains(line);
+
+    // A stitch of the designer's own has the same first word.
+    private static bool IsHeading(LineSyntax line, SyntaxTree tree) =>
+        line.Statement is StitchPatternStatement || (line is { Broken: true, Keyword: "stitch" } && tree.Source.Text.AsSpan(line.Span.Start, line.Span.Length).Contains("pattern", StringComparison.Ordinal));
 
     // A line that can't be read and begins with no word of the notation is taken for one of the rows among which it stands.
     private static bool Belongs(LineSyntax line) =>

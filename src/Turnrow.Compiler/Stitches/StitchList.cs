@@ -30,6 +30,12 @@ internal sealed class StitchList(Terms terms, Scope scope)
     /// <summary>Adds a stitch of the designer's; null if what she wrote is not known, so that its uses say nothing new.</summary>
     public void Define(string word, StitchMeaning? meaning) => (_own ??= new(StringComparer.OrdinalIgnoreCase))[word] = meaning;
 
+    /// <summary>Adds those of another file.</summary>
+    public void Take(StitchList other)
+    {
+        foreach (var (word, meaning) in other._own ?? []) Define(word, meaning);
+    }
+
     /// <summary>True if the designer defined a stitch of this name, whether it was understood or not.</summary>
     public bool IsOwn(string word) => _own is not null && _own.ContainsKey(word);
 
@@ -38,7 +44,8 @@ internal sealed class StitchList(Terms terms, Scope scope)
     {
         if (StitchBook.Find(word, terms) is { } basic) return new StitchMeaning(basic, null);
         if (_own is not null && _own.TryGetValue(word, out var own)) return own;
-        if (scope.Find(word) is not null) return null;
+        // A line that can't be read may have given one of our names another meaning.
+        if (InDoubt || scope.Find(word) is not null) return null;
         if (SpecialStitches.FamilyOf(word) is { } family) return Of(family);
         return SpecialStitches.Find(word) is { } special ? new StitchMeaning(special, null) : null;
     }

@@ -14,6 +14,7 @@ internal static class Examples
         (TurnrowLexer.PIECE, TurnrowLexer.IS, "piece left-front is right-front mirrored"),
         (TurnrowLexer.PIECE, TurnrowLexer.PICKED, "piece band picked up along right-front neck, last 3 rows: 2 dc in each row"),
         (TurnrowLexer.STITCH, TurnrowLexer.PICTURE, "stitch pattern rose from picture, over multiple of 15 + 1"),
+        (TurnrowLexer.STITCH, TurnrowLexer.PATTERN, "stitch pattern lattice over multiple of 6 + 1"),
         (TurnrowLexer.GAUGE, TurnrowLexer.REPEATS, "gauge lattice: 3 repeats and 8 rows to 10 cm"),
         (TurnrowLexer.STRAIGHT, TurnrowLexer.TO, "straight to 20 cm, even rows"),
         (TurnrowLexer.STRAIGHT, TurnrowLexer.FOR, "straight for 6 cm, end WS"),

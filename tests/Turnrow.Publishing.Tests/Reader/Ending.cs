@@ -10,6 +10,7 @@ internal static class Ending
             var changed = steps[i] switch
             {
                 WorkInto { Places.Where: Where.TopOf or Where.ChainOf } work => work with { Places = Renamed(top, chain) },
+                WorkGroup { Places.Where: Where.TopOf or Where.ChainOf } group => group with { Places = Renamed(top, chain) },
                 WorkTogether { Places: [.., { Where: Where.TopOf or Where.ChainOf }] } work => work with { Places = [.. work.Places.SkipLast(1), Renamed(top, chain)] },
                 _ => steps[i],
             };

@@ -164,7 +164,7 @@ internal sealed class RowInHand
         ComeBack(skip.Places);
         if (HeldFor(skip) is { } name) Inner.Add(new InnerPart(false, skip.Places.Count, name));
         // In a row of one stitch the first dc may be the ch that stands for it.
-        if (skip.Places is { Where: Where.First, Count: 1 } && _at == 0 && Below[0] is { Seen: Seen.TurningChain or Seen.BeginningChain } only && skip.Places.Names[0].Word == only.Stitch) _at = 1;
+        if (skip.Places is { Where: Where.First, Count: 1 } && _at == 0 && Below[0] is { Seen: Seen.TurningChain or Seen.BeginningChain } only && (skip.Places.Names[0].Word == only.Stitch || skip.Places.Names[0].Word == "st")) _at = 1;
         else foreach (var at in Reach(skip.Places)) Pass(at);
     }
 

@@ -9,7 +9,7 @@ public static class GaugeRepeats
     /// <summary>Its name, code and page.</summary>
     public static readonly DiagnosticKind Kind = new(
         "gauge-repeats",
-        "TR0489",
+        "TR0464",
         Severity.Error,
         """
         Repeats are counted where a fabric is worked in a stitch pattern: `gauge shells: 3 repeats and 8 rows to 10 cm`. A plain stitch has stitches. The

@@ -12,7 +12,7 @@ public static class PatternCount
     /// <summary>Its name, code and page.</summary>
     public static readonly DiagnosticKind Kind = new(
         "pattern-count",
-        "TR0483",
+        "TR0458",
         Severity.Error,
         """
         A stitch pattern comes out over whole repeats and the few stitches beside them: a multiple of 6 + 1 over 7, 13, 19, 25 … stitches. Here

@@ -12,7 +12,7 @@ public static class PatternHere
     /// <summary>Its name, code and page.</summary>
     public static readonly DiagnosticKind Kind = new(
         "pattern-here",
-        "TR0484",
+        "TR0459",
         Severity.Error,
         """
         The stitch pattern comes out by itself, but not on what is there: its first row says that it is a right-side row and a wrong-side row comes next,

@@ -10,7 +10,7 @@ public static class PatternLine
     /// <summary>Its name, code and page.</summary>
     public static readonly DiagnosticKind Kind = new(
         "pattern-line",
-        "TR0481",
+        "TR0456",
         Severity.Error,
         """
         A stitch pattern is its rows, from row 1 on, and below them one line that says which of them come again and again: `repeat rows 2 to 3`, up to

@@ -9,7 +9,7 @@ public static class PatternPlus
     /// <summary>Its name, code and page.</summary>
     public static readonly DiagnosticKind Kind = new(
         "pattern-plus",
-        "TR0490",
+        "TR0465",
         Severity.Error,
         """
         `multiple of shells` takes from the stitch pattern both what a repeat takes and what is beside the repeats. A `+ 1` behind it would count those

@@ -14,7 +14,7 @@ public static class PatternRepeats
     /// <summary>Its name, code and page.</summary>
     public static readonly DiagnosticKind Kind = new(
         "pattern-repeats",
-        "TR0482",
+        "TR0457",
         Severity.Error,
         """
         Each stitch pattern is worked here over two repeats and over three, three times through. Then it is known to come out over any number of

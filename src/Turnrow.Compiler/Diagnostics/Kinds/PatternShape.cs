@@ -13,7 +13,7 @@ public static class PatternShape
     /// <summary>Its name, code and page.</summary>
     public static readonly DiagnosticKind Kind = new(
         "pattern-shape",
-        "TR0487",
+        "TR0462",
         Severity.Error,
         """
         A stitch pattern comes out over whole repeats only: one stitch more or less at an edge leaves a part of a repeat, and what that part is to be

@@ -9,7 +9,7 @@ public static class PatternUnknown
     /// <summary>Its name, code and page.</summary>
     public static readonly DiagnosticKind Kind = new(
         "pattern-unknown",
-        "TR0480",
+        "TR0455",
         Severity.Error,
         """
         This line works in a stitch pattern, and the file has none of that name above it. A stitch pattern is defined above its use: a line

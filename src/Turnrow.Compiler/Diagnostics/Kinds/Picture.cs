@@ -10,7 +10,7 @@ public static class Picture
     /// <summary>Its name, code and page.</summary>
     public static readonly DiagnosticKind Kind = new(
         "picture",
-        "TR0486",
+        "TR0461",
         Severity.Error,
         """
         A stitch pattern from a picture has lines between bars, `| . x x . |`, whose bottom one is the first row, and a key for each letter:

@@ -9,7 +9,7 @@ public static class RepeatOften
     /// <summary>Its name, code and page.</summary>
     public static readonly DiagnosticKind Kind = new(
         "repeat-often",
-        "TR0488",
+        "TR0463",
         Severity.Error,
         """
         In a piece a repeat says how often its rows are worked again: `repeat rows 3 to 6, 9 more times`, or `10 times in all`. Without that it stands

@@ -10,10 +10,10 @@ public static class UseFile
     /// <summary>Its name, code and page.</summary>
     public static readonly DiagnosticKind Kind = new(
         "use-file",
-        "TR0485",
+        "TR0460",
         Severity.Error,
         """
-        A line `use "stitches.turnrow"` takes the stitch patterns of another file beside the pattern, and nothing else of it. The file has to be there, under
+        A line `use "stitches.turnrow"` takes the stitches and stitch patterns of another file beside the pattern, and nothing else of it. The file has to be there, under
         the name that is written, and without errors: the first one is told here with its line, and `turnrow check` on that file tells them all. Two
         files can't use each other: neither could be read first.
         """,
@@ -32,8 +32,8 @@ public static class UseFile
               row 1: dc across
             """));
 
-    internal static Diagnostic Missing(TextSpan span, string file, IReadOnlyList<string> way) =>
-        new(Kind, span, $"there is no file {file} beside the pattern that could be read{(way.Count > 0 ? $" ({way[^1]} uses it)" : string.Empty)}")
+    internal static Diagnostic Missing(TextSpan span, string file, string? by) =>
+        new(Kind, span, $"there is no file {file} beside the pattern that could be read{(by is null ? string.Empty : $" ({by} uses it)")}")
         {
             Help = "put it into the same folder, and write its name as it is there, capitals and ending too",
         };

@@ -11,7 +11,10 @@ internal readonly record struct PlacedCell(Cell Cell, int Place, int Top, int Co
     public int Foot => Place + Cell.Foot;
 
     /// <summary>Its middle, which decides on which side of a fold it lies.</summary>
-    public double Middle => Column + (Cell.Columns / 2.0);
+    public double Middle => MiddleOf(Cell, Column);
+
+    /// <summary>The middle of a cell; of one that takes no room of its own, that of the column before it, where it is drawn.</summary>
+    public static double MiddleOf(Cell cell, int column) => column + (cell.Columns == 0 ? -0.5 : cell.Columns / 2.0);
 }
 
 /// <summary>A row's stitches and spaces in columns, in working order, from column 0.</summary>
@@ -86,7 +89,7 @@ internal sealed class Strip(Loop root)
     {
         if (node is Cell cell)
         {
-            var middle = column + (cell.Columns / 2.0);
+            var middle = PlacedCell.MiddleOf(cell, column);
             if (middle >= from && middle < to) tally.Add(cell, times);
             return;
         }

@@ -13,7 +13,7 @@ internal sealed class Tally
     public bool IsEmpty => _kinds.Count == 0;
 
     /// <summary>Adds a cell so many times.</summary>
-    public void Add(Cell cell, long times) => Add(cell.Stitch, cell.Tops * times, cell.Hook);
+    public void Add(Cell cell, long times) => Add(cell.Stitch, Math.Max(1, cell.Tops) * times, cell.Hook);
 
     /// <summary>Adds so many of a stitch, or of spaces if there is none.</summary>
     public void Add(Stitch? stitch, long count, HookInto hook = HookInto.BothLoops)

@@ -6,7 +6,7 @@ namespace Turnrow.Publishing.Charts.Symbols;
 internal sealed class PicotSymbol(int chains) : Symbol
 {
     private const int MostDrawn = 8;
-    private const double Radius = 4.6;
+    private const double Radius = 5.2;
 
     // Corners of a ring, as parts of its radius: a square root is exact to the last bit on every machine, a sine is not.
     private static readonly Point[] Corners =
@@ -23,7 +23,7 @@ internal sealed class PicotSymbol(int chains) : Symbol
         {
             // Between the slip stitch at the foot and itself again, the chains stand evenly.
             var at = Corners[(2 * (i + 1) * Corners.Length + drawn + 1) / (2 * (drawn + 1)) % Corners.Length];
-            ink.Oval(middle + (at * Radius), at.Across(), 2.4, 1.5);
+            ink.Oval(middle + (at * Radius), at.Across(), 3.1, 2);
         }
 
         ink.Dot(foot, DotSymbol.Radius * 0.7);
