@@ -29,6 +29,7 @@ public sealed partial class PieceBuilder
     private int _chainsGiven = -1;
     private bool _fastenedOff;
     private bool _cornersInDoubt;
+    private bool _kindsInDoubt;
     private Func<Hand, bool>? _takeYarn;
 
     /// <param name="name">The piece's name.</param>
@@ -254,6 +255,7 @@ public sealed partial class PieceBuilder
         Lay(row);
         if (_rows.Count == 1) _start = WithChains(_start, row);
         _course = Course.After(row, _course.Way);
+        _kindsInDoubt &= work is null;
         LastWork = work;
         _begins = RowBegins.Turned;
         _chainsGiven = -1;
@@ -299,7 +301,7 @@ public sealed partial class PieceBuilder
         _course.Set(before is >= 0 and <= int.MaxValue && _rows.Count >= _waitingKnownFrom ? PlaceSequence.Of(Place.TopOf(stitch), (int)before) : null);
         LastWork = null;
         _chainsGiven = -1;
-        _cornersInDoubt = true;
+        _cornersInDoubt = _kindsInDoubt = true;
     }
 
     /// <summary>
@@ -373,6 +375,8 @@ public sealed partial class PieceBuilder
         if (_chainsGiven >= 0) _course.Set(AheadFor(words));
         // A claim tells how many stitches there are, not which of them are corners.
         if (_course.Ahead is not { } ahead || (_cornersInDoubt && Corners.AreSaid(words))) return null;
+        // Nor does it tell of which kind each of them is.
+        if (_kindsInDoubt && PlaceKinds.AreSaid(words)) return null;
         if (RoundFault(words, start, end) is { } atEdge) return atEdge;
         if (TurnFault(plan, words, start, end) is { } turned) return turned;
         if (Reachable(ahead) is not { } reachable) return TooMuchForLater(ahead);

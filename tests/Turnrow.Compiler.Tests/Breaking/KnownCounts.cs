@@ -1,3 +1,4 @@
+using Turnrow.Fabric.Stitches;
 using Turnrow.Syntax.Text;
 using Turnrow.Syntax.Tree;
 
@@ -33,7 +34,7 @@ internal sealed class KnownCounts(PatternWords words, IReadOnlySet<int> changed,
 
     /// <summary>True if a wrong claim of a line can still be told from a right one.</summary>
     public bool CanCheck(int line) => !IsChanged(other => other.Statement is ClaimsStatement) && !changed.Contains(line)
-        && Before(line) && ClaimKnown(line) && NamesKnown(line) && (!NeedsRows(line) || RowsKnown(line));
+        && Before(line) && KindsKnown(line) && ClaimKnown(line) && NamesKnown(line) && (!NeedsRows(line) || RowsKnown(line));
 
     private bool Before(int line) => _tree.Lines[line].Statement is PieceStatement || After(line - 1);
 
@@ -48,7 +49,7 @@ internal sealed class KnownCounts(PatternWords words, IReadOnlySet<int> changed,
             ChainStatement => NamesKnown(line) && !IsChanged(line => line.Statement is TurnStatement),
             RepeatStatement => RowsKnown(line),
             RowStatement or StraightStatement or ShapeStatement when NeedsRows(line) => RowsKnown(line),
-            RowStatement or LeaveStatement or AddStatement or ShapeStatement => Before(line) && NamesKnown(line),
+            RowStatement or LeaveStatement or AddStatement or ShapeStatement => Before(line) && KindsKnown(line) && NamesKnown(line),
             _ => Before(line),
         };
     }
@@ -93,6 +94,24 @@ internal sealed class KnownCounts(PatternWords words, IReadOnlySet<int> changed,
         GroupItem group => group.Times is CornerAmount || group.Place is { Word: PlaceWord.Corner } || SpeaksOfCorners(group.Items),
         _ => false,
     });
+
+    // What goes to a kind of stitch has to know the row below by more than its claim.
+    private bool KindsKnown(int line)
+    {
+        if (Done(line) is not RowStatement row || !SpeaksOfKinds(row.Items)) return true;
+        var below = line - 1;
+        while (Done(below) is not (RowStatement or RepeatStatement or StraightStatement or ShapeStatement or PieceStatement)) below--;
+        return !changed.Contains(below) && NamesKnown(below) && (NeedsRows(below) ? RowsKnown(below) : Before(below) && KindsKnown(below));
+    }
+
+    private static bool SpeaksOfKinds(IEnumerable<RowItemSyntax> items) => items.Any(item => item switch
+    {
+        StitchItem { Place: { } place } => IsKind(place),
+        GroupItem group => (group.Place is { } place && IsKind(place)) || SpeaksOfKinds(group.Items),
+        _ => false,
+    });
+
+    private static bool IsKind(PlaceSyntax place) => place.Kind.Count > 0 && place.Kind[^1].Text is not ("st" or "sp");
 
     // What is repeated is known by the numbers of its rows.
     private bool RowsKnown(int line) =>
@@ -156,6 +175,9 @@ internal sealed class KnownCounts(PatternWords words, IReadOnlySet<int> changed,
         // A table of bodies has no column for a size whose name is not known.
         if (IsChanged(other => other.Statement is SizesStatement) && _tree.Lines.Any(other => other.Statement is BodyStatement)) return false;
         if (_readable && IsChanged(other => other.Statement is TermsStatement)) return false;
+        // A line that may have defined a stitch may have given a name of the standard list another meaning.
+        if (now.Any(other => other is { Broken: true, Statement: not UnfinishedStatement { Names.Count: > 0 } }) && IsChanged(other => other.Statement is StitchStatement || _tree.Source.ToString(other.Span).Contains(" is ", StringComparison.Ordinal)) && words.In(span).Any(word => SpecialStitches.Find(word) is not null))
+            return false;
         return words.In(span).All(word => NameKnown(line, word));
     }
 
