@@ -98,8 +98,8 @@ acrossWord : name | FIRST ;
 along     : words+=walkWord+ (COMMA parts+=alongPart)* ;
 alongPart : rows=selection | facing=side FACING ;
 
-// A ring is one place; both sides of a chain are worked round, its ends being one place each for both.
-beginLine : BEGIN WITH (ring=RING (OF chains=count CHAINS)? | bothSides=BOTH SIDES OF amount=count stitchesWord | amount=count stitchesWord) claimed=claim? ;
+// `ring` is a name here as anywhere, so that pieces and counts may be called so: what has no stitches is the ring, which the builder tells.
+beginLine : BEGIN WITH (bothSides=BOTH SIDES OF amount=count stitchesWord | amount=count (of=stitchesWord | OF chains=count CHAINS)?) claimed=claim? ;
 chainLine : CHAIN amount=count claimed=claim? ;
 edgeLine
   : FROM HERE at=edge (IS | ARE) called=name
@@ -277,6 +277,6 @@ name
   | USE | WEARER | WEAVE | YARN
   | AFTER | ALL | ALONG | APART | BEFORE | BUT | CH | CHAINS | CORNER | COUNTS | CUP | DOES | DOWN | EACH | EASING | EDGE | EDGES | END
   | ENDS | EVEN | EVERY | EXTRA | FACING | FLAT | FOUNDATION | HERE | HIGH | IS | LATER | LEAST | LESS | LIE | LONGER | MAKE | MIRRORED | MORE_WORD | MOST | MULTIPLE | NEXT | NOT | ODD | OF | OFF
-  | ON | ONE | OPENS | OPPOSITE | ORDER | OVER | PICKED | PICTURE | PLAIN | REMAIN | REPEATS | REST | ROUNDED | RUFFLE | SAME | SIDES | SKIPPING | SLIPPING | STACKED | STAGGERED | STITCH | STRETCHES | THEN | THICK | TIMES
+  | ON | ONE | OPENS | OPPOSITE | ORDER | OVER | PICKED | PICTURE | PLAIN | REMAIN | REPEATS | REST | RING | ROUNDED | RUFFLE | SAME | SIDES | SKIPPING | SLIPPING | STACKED | STAGGERED | STITCH | STRETCHES | THEN | THICK | TIMES
   | SKIPPED | PLACE | TURNED | TURNING | TURNS | UP | WEIGH | WEIGHT | WIDE | WITHIN | WORKING | G | OZ
   ;

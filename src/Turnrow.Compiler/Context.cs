@@ -86,7 +86,9 @@ internal sealed class Context(Findings findings, Scope scope, Evaluator evaluato
 
     /// <summary>The fabric that a word names, a stitch pattern or plain rows of a stitch; null, and reported, if it names none.</summary>
     public Stitch? FabricOf(NameSyntax word) =>
-        StitchPatterns.SpanOf(word.Text) is not null ? StitchPatterns.Find(word.Text)?.Fabric : StitchOf(word);
+        StitchPatterns.SpanOf(word.Text) is not null ? StitchPatterns.Find(word.Text)?.Fabric
+        : StitchPatterns.InDoubt ? TryStitch(word.Text)
+        : StitchOf(word);
 
     /// <summary>What the file's claims count where they do not say.</summary>
     public Counting Counting { get; set; }

@@ -26,7 +26,7 @@ internal static class BrokenLines
         if (plain && IsHarmless(line)) return;
         piece.Unread = piece.NamesInDoubt = true;
         if (plain && line.Keyword is { } naming && Naming.Contains(naming)) return;
-        if (plain && line.Keyword == "straight") PlainRows(context, piece, line);
+        if (plain && line.Keyword == "straight" && !context.StitchPatterns.AreThere) PlainRows(context, piece, line);
         else Unknown(piece, line);
         if (unread.MayLeaveForLater(line)) DoubtTurns(piece, line);
         Believe(context, piece, line, unread);

@@ -79,7 +79,8 @@ internal static class PieceStatements
     // How often is not said, so neither is any number of rows that follows.
     private static void Often(Context context, PieceState piece, PatternRepeatStatement repeat)
     {
-        context.Findings.Add(RepeatOften.At(repeat.Span));
+        // Below a line that can't be read it may be a stitch pattern's.
+        if (!piece.Unread) context.Findings.Add(RepeatOften.At(repeat.Span));
         piece.Doubt(true);
     }
 

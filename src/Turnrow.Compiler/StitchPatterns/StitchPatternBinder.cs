@@ -46,12 +46,14 @@ internal sealed class StitchPatternBinder
         var before = _context.Findings.All.Count;
         var piece = Piece(statement, over, FewRepeats);
         PatternRepeatStatement? again = null;
+        var doubt = false;
         foreach (var line in block.Lines)
         {
             // It may have been any number of rows.
+            if (line.Broken) (doubt, again) = (true, null);
             if (line.Broken) piece.Doubt(true);
             else if (line.Statement is RowStatement row) Row(piece, row, again);
-            else if (line.Statement is PatternRepeatStatement repeat) again = Repeat(again, repeat);
+            else if (line.Statement is PatternRepeatStatement repeat && !doubt) again = Repeat(again, repeat);
             else if (line.Statement is RepeatStatement) _context.Findings.Add(PatternLine.Repeat(line.Span));
         }
 

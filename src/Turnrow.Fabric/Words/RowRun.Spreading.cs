@@ -16,7 +16,7 @@ internal sealed partial class RowRun
         };
         if (_fault is not null) return;
         if (places < 0 || places > _cursor.Remaining) Fail(RowFaultKind.NotEnough, spread, spread.Over.Count, _cursor.Remaining);
-        else if (Spreading.Over(spread, places) is { } words) done.AddRange(InOrder(words));
+        else if (Spreading.Over(spread, places, isRound && places == below.Count) is { } words) done.AddRange(InOrder(words));
         else Fail(RowFaultKind.SpreadTooMany, spread, spread.Times, places);
     }
 

@@ -7,8 +7,15 @@ namespace Turnrow.Fabric.Words;
 internal static class Spreading
 {
     /// <summary>The words for a spread over so many places; null if it does not fit.</summary>
-    public static IReadOnlyList<Word>? Over(Spread spread, int places)
+    /// <param name="spread">What is spread.</param>
+    /// <param name="places">The places.</param>
+    /// <param name="isRound">
+    /// True if it goes all round: then there are no ends to be alike, and each part ends in what is spread, as print has it. "Calculating where to
+    /// place the increases", woolpackyarn.com: 51 and 4 more are 13, 13, 13 and 12 in the round, and half a gap at each end in rows.
+    /// </param>
+    public static IReadOnlyList<Word>? Over(Spread spread, int places, bool isRound = false)
     {
+        if (isRound && spread is { AtEachEnd: null, Shifted: false, Times: > 0 }) return Round(spread, places);
         if (spread.Times == 0) return [Plain(spread, places)];
         var between = spread.Times - 1;
         var ends = 2 * (long)(spread.AtEachEnd ?? 0);
@@ -33,6 +40,35 @@ internal static class Spreading
         return words;
     }
 
+    private static List<Word>? Round(Spread spread, int places)
+    {
+        var plain = places - ((long)spread.Times * spread.Takes);
+        var (gap, longer) = ((int)(plain / spread.Times), (int)(plain % spread.Times));
+        if (plain < 0 || (gap == 0 && spread.Times > longer && spread.Times > 1 && spread.StandsApart)) return null;
+        var words = new List<Word>();
+        AddParts(words, spread, gap + 1, longer);
+        AddParts(words, spread, gap, spread.Times - longer);
+        // In each of all places: said so, not counted.
+        if (spread is { Over.Reach: Reach.Across, Times: > 1 } && words is [Work { Target.Aim: Aim.Next } all]) words[0] = all with { Amount = Amount.Across };
+        return words;
+    }
+
+    private static void AddParts(List<Word> words, Spread spread, int gap, int times)
+    {
+        if (times <= 0) return;
+        var body = new List<Word>();
+        AddPlain(body, spread, gap);
+        body.AddRange(spread.Words.Select(w => w with { Origin = spread.Origin }));
+        Add(words, spread, body, times);
+    }
+
+    private static void Add(List<Word> words, Spread spread, List<Word> body, int times)
+    {
+        if (body is [Work { Amount.Times: 1 } only]) words.Add(only with { Amount = Amount.Of(times) });
+        else if (times == 1) words.AddRange(body);
+        else words.Add(new Repeat(body, Amount.Of(times)) { Origin = spread.Origin });
+    }
+
     private static Work Plain(Spread spread, int count) => Work.Plain(spread.Stitch, Amount.Of(count)) with { Origin = spread.Origin };
 
     private static void AddPlain(List<Word> words, Spread spread, int count)
@@ -45,8 +81,6 @@ internal static class Spreading
         if (times <= 0) return;
         var body = spread.Words.Select(w => w with { Origin = spread.Origin }).ToList();
         AddPlain(body, spread, gap);
-        if (body is [Work { Amount.Times: 1 } only]) words.Add(only with { Amount = Amount.Of(times) });
-        else if (times == 1) words.AddRange(body);
-        else words.Add(new Repeat(body, Amount.Of(times)) { Origin = spread.Origin });
+        Add(words, spread, body, times);
     }
 }

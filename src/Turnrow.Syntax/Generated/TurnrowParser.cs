@@ -1037,6 +1037,7 @@ internal partial class TurnrowParser : Parser {
 			case REMAIN:
 			case REPEATS:
 			case REST:
+			case RING:
 			case ROUNDED:
 			case RUFFLE:
 			case SAME:
@@ -1303,6 +1304,7 @@ internal partial class TurnrowParser : Parser {
 			case REMAIN:
 			case REPEATS:
 			case REST:
+			case RING:
 			case ROUNDED:
 			case RUFFLE:
 			case SAME:
@@ -1446,6 +1448,7 @@ internal partial class TurnrowParser : Parser {
 				case REMAIN:
 				case REPEATS:
 				case REST:
+				case RING:
 				case ROUNDED:
 				case RUFFLE:
 				case SAME:
@@ -2459,6 +2462,7 @@ internal partial class TurnrowParser : Parser {
 			case REMAIN:
 			case REPEATS:
 			case REST:
+			case RING:
 			case ROUNDED:
 			case RUFFLE:
 			case SAME:
@@ -2746,6 +2750,7 @@ internal partial class TurnrowParser : Parser {
 			case REMAIN:
 			case REPEATS:
 			case REST:
+			case RING:
 			case ROUNDED:
 			case RUFFLE:
 			case SAME:
@@ -4144,7 +4149,7 @@ internal partial class TurnrowParser : Parser {
 				State = 652;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843799554852213L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 45268366767967L) != 0) );
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843799554852213L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 45268366767999L) != 0) );
 			}
 		}
 		catch (RecognitionException re) {
@@ -4275,6 +4280,7 @@ internal partial class TurnrowParser : Parser {
 			case REMAIN:
 			case REPEATS:
 			case REST:
+			case RING:
 			case ROUNDED:
 			case RUFFLE:
 			case SAME:
@@ -4378,7 +4384,7 @@ internal partial class TurnrowParser : Parser {
 				State = 661;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611686036145242112L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843249799038325L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 45268367030111L) != 0) );
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611686036145242112L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843249799038325L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 45268367030143L) != 0) );
 			State = 667;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
@@ -4470,10 +4476,10 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	internal partial class BeginLineContext : ParserRuleContext {
-		public IToken ring;
-		public CountContext chains;
 		public IToken bothSides;
 		public CountContext amount;
+		public StitchesWordContext of;
+		public CountContext chains;
 		public ClaimContext claimed;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode BEGIN() { return GetToken(TurnrowParser.BEGIN, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode WITH() { return GetToken(TurnrowParser.WITH, 0); }
@@ -4482,10 +4488,12 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public StitchesWordContext stitchesWord() {
 			return GetRuleContext<StitchesWordContext>(0);
 		}
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode RING() { return GetToken(TurnrowParser.RING, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode BOTH() { return GetToken(TurnrowParser.BOTH, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public CountContext count() {
-			return GetRuleContext<CountContext>(0);
+		[System.Diagnostics.DebuggerNonUserCode] public CountContext[] count() {
+			return GetRuleContexts<CountContext>();
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public CountContext count(int i) {
+			return GetRuleContext<CountContext>(i);
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public ClaimContext claim() {
 			return GetRuleContext<ClaimContext>(0);
@@ -4510,40 +4518,20 @@ internal partial class TurnrowParser : Parser {
 			Match(BEGIN);
 			State = 677;
 			Match(WITH);
-			State = 694;
+			State = 692;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
-			case RING:
-				{
-				State = 678;
-				_localctx.ring = Match(RING);
-				State = 683;
-				ErrorHandler.Sync(this);
-				_la = TokenStream.LA(1);
-				if (_la==OF) {
-					{
-					State = 679;
-					Match(OF);
-					State = 680;
-					_localctx.chains = count();
-					State = 681;
-					Match(CHAINS);
-					}
-				}
-
-				}
-				break;
 			case BOTH:
 				{
-				State = 685;
+				State = 678;
 				_localctx.bothSides = Match(BOTH);
-				State = 686;
+				State = 679;
 				Match(SIDES);
-				State = 687;
+				State = 680;
 				Match(OF);
-				State = 688;
+				State = 681;
 				_localctx.amount = count();
-				State = 689;
+				State = 682;
 				stitchesWord();
 				}
 				break;
@@ -4645,6 +4633,7 @@ internal partial class TurnrowParser : Parser {
 			case REMAIN:
 			case REPEATS:
 			case REST:
+			case RING:
 			case ROUNDED:
 			case RUFFLE:
 			case SAME:
@@ -4673,21 +4662,45 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 691;
+				State = 684;
 				_localctx.amount = count();
-				State = 692;
-				stitchesWord();
+				State = 690;
+				ErrorHandler.Sync(this);
+				switch (TokenStream.LA(1)) {
+				case STITCH:
+				case STITCHES:
+					{
+					State = 685;
+					_localctx.of = stitchesWord();
+					}
+					break;
+				case OF:
+					{
+					State = 686;
+					Match(OF);
+					State = 687;
+					_localctx.chains = count();
+					State = 688;
+					Match(CHAINS);
+					}
+					break;
+				case Eof:
+				case EQUALS:
+					break;
+				default:
+					break;
+				}
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 697;
+			State = 695;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 696;
+				State = 694;
 				_localctx.claimed = claim();
 				}
 			}
@@ -4730,16 +4743,16 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 699;
+			State = 697;
 			Match(CHAIN);
-			State = 700;
+			State = 698;
 			_localctx.amount = count();
-			State = 702;
+			State = 700;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 701;
+				State = 699;
 				_localctx.claimed = claim();
 				}
 			}
@@ -4790,19 +4803,19 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 94, RULE_edgeLine);
 		int _la;
 		try {
-			State = 718;
+			State = 716;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FROM:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 704;
+				State = 702;
 				Match(FROM);
-				State = 705;
+				State = 703;
 				Match(HERE);
-				State = 706;
+				State = 704;
 				_localctx.at = edge();
-				State = 707;
+				State = 705;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -4811,7 +4824,7 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 708;
+				State = 706;
 				_localctx.called = name();
 				}
 				break;
@@ -4820,21 +4833,21 @@ internal partial class TurnrowParser : Parser {
 			case RIGHT:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 714;
+				State = 712;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case BOTH:
 					{
-					State = 710;
+					State = 708;
 					Match(BOTH);
-					State = 711;
+					State = 709;
 					_localctx.end = Match(EDGES);
 					}
 					break;
 				case LEFT:
 				case RIGHT:
 					{
-					State = 712;
+					State = 710;
 					_localctx.hand = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==LEFT || _la==RIGHT) ) {
@@ -4844,14 +4857,14 @@ internal partial class TurnrowParser : Parser {
 						ErrorHandler.ReportMatch(this);
 					    Consume();
 					}
-					State = 713;
+					State = 711;
 					_localctx.end = Match(EDGE);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 716;
+				State = 714;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -4860,7 +4873,7 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 717;
+				State = 715;
 				_localctx.called = name();
 				}
 				break;
@@ -4901,13 +4914,13 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 720;
+			State = 718;
 			Match(MARK);
-			State = 721;
+			State = 719;
 			Match(NEXT);
-			State = 722;
+			State = 720;
 			Match(ROW);
-			State = 723;
+			State = 721;
 			_localctx.called = name();
 			}
 		}
@@ -4952,27 +4965,27 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 725;
+			State = 723;
 			Match(DIVIDE);
-			State = 726;
+			State = 724;
 			Match(COLON);
-			State = 727;
+			State = 725;
 			_localctx._dividePart = dividePart();
 			_localctx._parts.Add(_localctx._dividePart);
-			State = 732;
+			State = 730;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 728;
+				State = 726;
 				Match(COMMA);
-				State = 729;
+				State = 727;
 				_localctx._dividePart = dividePart();
 				_localctx._parts.Add(_localctx._dividePart);
 				}
 				}
-				State = 734;
+				State = 732;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -5012,15 +5025,15 @@ internal partial class TurnrowParser : Parser {
 		DividePartContext _localctx = new DividePartContext(Context, State);
 		EnterRule(_localctx, 100, RULE_dividePart);
 		try {
-			State = 741;
+			State = 739;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case SKIP_WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 735;
+				State = 733;
 				Match(SKIP_WORD);
-				State = 736;
+				State = 734;
 				_localctx.amount = count();
 				}
 				break;
@@ -5122,6 +5135,7 @@ internal partial class TurnrowParser : Parser {
 			case REMAIN:
 			case REPEATS:
 			case REST:
+			case RING:
 			case ROUNDED:
 			case RUFFLE:
 			case SAME:
@@ -5151,11 +5165,11 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 737;
+				State = 735;
 				_localctx.amount = count();
-				State = 738;
+				State = 736;
 				Match(FOR);
-				State = 739;
+				State = 737;
 				_localctx.called = name();
 				}
 				break;
@@ -5191,9 +5205,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 743;
+			State = 741;
 			Match(FASTEN);
-			State = 744;
+			State = 742;
 			Match(OFF);
 			}
 		}
@@ -5226,11 +5240,11 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 746;
+			State = 744;
 			Match(WEAVE);
-			State = 747;
+			State = 745;
 			Match(IN);
-			State = 748;
+			State = 746;
 			Match(ENDS);
 			}
 		}
@@ -5279,38 +5293,38 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 750;
+			State = 748;
 			Match(ROW);
-			State = 752;
+			State = 750;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508352L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594037L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 256374599300959L) != 0)) {
+			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508352L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594037L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 256374599300991L) != 0)) {
 				{
-				State = 751;
+				State = 749;
 				_localctx.from = count();
 				}
 			}
 
-			State = 755;
+			State = 753;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==RS || _la==WS) {
 				{
-				State = 754;
+				State = 752;
 				_localctx.facing = side();
 				}
 			}
 
-			State = 757;
+			State = 755;
 			Match(COLON);
-			State = 758;
+			State = 756;
 			_localctx.words = items();
-			State = 760;
+			State = 758;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 759;
+				State = 757;
 				_localctx.claimed = claim();
 				}
 			}
@@ -5377,25 +5391,25 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 762;
+			State = 760;
 			Match(ROWS);
-			State = 780;
+			State = 778;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ARE:
 				{
-				State = 763;
+				State = 761;
 				Match(ARE);
-				State = 764;
+				State = 762;
 				_localctx.way = name();
-				State = 767;
+				State = 765;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AND) {
 					{
-					State = 765;
+					State = 763;
 					Match(AND);
-					State = 766;
+					State = 764;
 					_localctx.also = name();
 					}
 				}
@@ -5500,6 +5514,7 @@ internal partial class TurnrowParser : Parser {
 			case REMAIN:
 			case REPEATS:
 			case REST:
+			case RING:
 			case ROUNDED:
 			case RUFFLE:
 			case SAME:
@@ -5528,32 +5543,32 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 769;
+				State = 767;
 				_localctx.from = count();
-				State = 770;
+				State = 768;
 				Match(TO);
-				State = 771;
+				State = 769;
 				_localctx.to = count();
-				State = 773;
+				State = 771;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==RS || _la==WS) {
 					{
-					State = 772;
+					State = 770;
 					_localctx.facing = side();
 					}
 				}
 
-				State = 775;
+				State = 773;
 				Match(COLON);
-				State = 776;
+				State = 774;
 				_localctx.words = items();
-				State = 778;
+				State = 776;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==EQUALS) {
 					{
-					State = 777;
+					State = 775;
 					_localctx.claimed = claim();
 					}
 				}
@@ -5604,23 +5619,23 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 782;
+			State = 780;
 			_localctx._item = item();
 			_localctx._each.Add(_localctx._item);
-			State = 787;
+			State = 785;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 783;
+				State = 781;
 				Match(COMMA);
-				State = 784;
+				State = 782;
 				_localctx._item = item();
 				_localctx._each.Add(_localctx._item);
 				}
 				}
-				State = 789;
+				State = 787;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -5720,19 +5735,19 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 112, RULE_item);
 		int _la;
 		try {
-			State = 868;
+			State = 866;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case OPEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 790;
+				State = 788;
 				Match(OPEN);
-				State = 791;
+				State = 789;
 				_localctx.inside = items();
-				State = 792;
+				State = 790;
 				Match(CLOSE);
-				State = 798;
+				State = 796;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case OPEN:
@@ -5833,6 +5848,7 @@ internal partial class TurnrowParser : Parser {
 				case REMAIN:
 				case REPEATS:
 				case REST:
+				case RING:
 				case ROUNDED:
 				case RUFFLE:
 				case SAME:
@@ -5861,9 +5877,9 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 793;
+					State = 791;
 					_localctx.amount = count();
-					State = 794;
+					State = 792;
 					_localctx.end = Match(TIMES);
 					}
 					break;
@@ -5872,13 +5888,13 @@ internal partial class TurnrowParser : Parser {
 				case TO:
 				case UNTIL:
 					{
-					State = 796;
+					State = 794;
 					_localctx.far = reach();
 					}
 					break;
 				case TOGETHER:
 					{
-					State = 797;
+					State = 795;
 					_localctx.joined = Match(TOGETHER);
 					}
 					break;
@@ -5891,12 +5907,12 @@ internal partial class TurnrowParser : Parser {
 				default:
 					break;
 				}
-				State = 801;
+				State = 799;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 800;
+					State = 798;
 					_localctx.at = place();
 					}
 				}
@@ -5906,14 +5922,14 @@ internal partial class TurnrowParser : Parser {
 			case SKIP_WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 803;
+				State = 801;
 				Match(SKIP_WORD);
-				State = 805;
+				State = 803;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508352L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594037L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 256374599300959L) != 0)) {
+				if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508352L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594037L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 256374599300991L) != 0)) {
 					{
-					State = 804;
+					State = 802;
 					_localctx.amount = count();
 					}
 				}
@@ -5923,27 +5939,27 @@ internal partial class TurnrowParser : Parser {
 			case SLIP:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 807;
+				State = 805;
 				Match(SLIP);
-				State = 808;
+				State = 806;
 				Match(OVER);
-				State = 809;
+				State = 807;
 				_localctx.amount = count();
 				}
 				break;
 			case LEAVE:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 810;
+				State = 808;
 				Match(LEAVE);
-				State = 814;
+				State = 812;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case THE:
 					{
-					State = 811;
+					State = 809;
 					Match(THE);
-					State = 812;
+					State = 810;
 					Match(REST);
 					}
 					break;
@@ -6045,6 +6061,7 @@ internal partial class TurnrowParser : Parser {
 				case REMAIN:
 				case REPEATS:
 				case REST:
+				case RING:
 				case ROUNDED:
 				case RUFFLE:
 				case SAME:
@@ -6073,21 +6090,21 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 813;
+					State = 811;
 					_localctx.amount = count();
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 818;
+				State = 816;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FOR) {
 					{
-					State = 816;
+					State = 814;
 					Match(FOR);
-					State = 817;
+					State = 815;
 					_localctx.later = Match(LATER);
 					}
 				}
@@ -6097,31 +6114,31 @@ internal partial class TurnrowParser : Parser {
 			case HOLD:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 820;
+				State = 818;
 				Match(HOLD);
-				State = 821;
+				State = 819;
 				_localctx.amount = count();
-				State = 822;
+				State = 820;
 				Match(FOR);
-				State = 823;
+				State = 821;
 				_localctx.called = name();
 				}
 				break;
 			case BRIDGE:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 825;
+				State = 823;
 				Match(BRIDGE);
-				State = 826;
+				State = 824;
 				_localctx.amount = count();
-				State = 829;
+				State = 827;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FOR) {
 					{
-					State = 827;
+					State = 825;
 					Match(FOR);
-					State = 828;
+					State = 826;
 					_localctx.called = name();
 					}
 				}
@@ -6228,6 +6245,7 @@ internal partial class TurnrowParser : Parser {
 			case REMAIN:
 			case REPEATS:
 			case REST:
+			case RING:
 			case ROUNDED:
 			case RUFFLE:
 			case SAME:
@@ -6257,17 +6275,17 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 7);
 				{
-				State = 832;
+				State = 830;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==NUMBER || _la==FRACTION) {
 					{
-					State = 831;
+					State = 829;
 					_localctx.before = list();
 					}
 				}
 
-				State = 863;
+				State = 861;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ACCEPT:
@@ -6367,6 +6385,7 @@ internal partial class TurnrowParser : Parser {
 				case REMAIN:
 				case REPEATS:
 				case REST:
+				case RING:
 				case ROUNDED:
 				case RUFFLE:
 				case SAME:
@@ -6393,35 +6412,35 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case WORD:
 					{
-					State = 835;
+					State = 833;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 834;
+						State = 832;
 						_localctx._name = name();
 						_localctx._words.Add(_localctx._name);
 						}
 						}
-						State = 837;
+						State = 835;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594037L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 45268366767967L) != 0) );
-					State = 856;
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594037L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 45268366767999L) != 0) );
+					State = 854;
 					ErrorHandler.Sync(this);
 					switch (TokenStream.LA(1)) {
 					case DEC:
 					case INC:
 						{
-						State = 839;
+						State = 837;
 						_localctx.changed = change();
-						State = 841;
+						State = 839;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-						if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -105570834120448L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594005L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 256375152949087L) != 0)) {
+						if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -105570834120448L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594005L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 256375152949119L) != 0)) {
 							{
-							State = 840;
+							State = 838;
 							_localctx.changedBy = changeAmount();
 							}
 						}
@@ -6439,14 +6458,14 @@ internal partial class TurnrowParser : Parser {
 					case NUMBER:
 					case FRACTION:
 						{
-						State = 843;
+						State = 841;
 						_localctx.worked = stitchAmount();
-						State = 845;
+						State = 843;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 						if (_la==WITH) {
 							{
-							State = 844;
+							State = 842;
 							_localctx.spread = spreading();
 							}
 						}
@@ -6455,41 +6474,41 @@ internal partial class TurnrowParser : Parser {
 						break;
 					case WITH:
 						{
-						State = 847;
+						State = 845;
 						_localctx.spread = spreading();
 						}
 						break;
 					case AT:
 						{
-						State = 848;
+						State = 846;
 						_localctx.ends = atEachEnd();
 						}
 						break;
 					case TOGETHER:
 						{
-						State = 849;
+						State = 847;
 						_localctx.joined = Match(TOGETHER);
 						}
 						break;
 					case ORDINAL:
 						{
-						State = 850;
+						State = 848;
 						_localctx.nth = Match(ORDINAL);
-						State = 852;
+						State = 850;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 						do {
 							{
 							{
-							State = 851;
+							State = 849;
 							_localctx._name = name();
 							_localctx._of.Add(_localctx._name);
 							}
 							}
-							State = 854;
+							State = 852;
 							ErrorHandler.Sync(this);
 							_la = TokenStream.LA(1);
-						} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594037L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 45268366767967L) != 0) );
+						} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594037L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 45268366767999L) != 0) );
 						}
 						break;
 					case Eof:
@@ -6506,14 +6525,14 @@ internal partial class TurnrowParser : Parser {
 				case DEC:
 				case INC:
 					{
-					State = 858;
+					State = 856;
 					_localctx.changed = change();
-					State = 860;
+					State = 858;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-					if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -105570834120448L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594005L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 256375152949087L) != 0)) {
+					if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -105570834120448L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594005L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 256375152949119L) != 0)) {
 						{
-						State = 859;
+						State = 857;
 						_localctx.changedBy = changeAmount();
 						}
 					}
@@ -6522,19 +6541,19 @@ internal partial class TurnrowParser : Parser {
 					break;
 				case AT:
 					{
-					State = 862;
+					State = 860;
 					_localctx.ends = atEachEnd();
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 866;
+				State = 864;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 865;
+					State = 863;
 					_localctx.at = place();
 					}
 				}
@@ -6584,19 +6603,19 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 870;
+			State = 868;
 			Match(WITH);
-			State = 871;
+			State = 869;
 			Match(OPEN);
-			State = 872;
+			State = 870;
 			_localctx.inside = items();
-			State = 873;
+			State = 871;
 			Match(CLOSE);
-			State = 874;
+			State = 872;
 			_localctx.amount = count();
-			State = 875;
+			State = 873;
 			Match(TIMES);
-			State = 876;
+			State = 874;
 			Match(EVENLY);
 			}
 		}
@@ -6629,11 +6648,11 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 878;
+			State = 876;
 			Match(AT);
-			State = 879;
+			State = 877;
 			Match(EACH);
-			State = 880;
+			State = 878;
 			Match(END);
 			}
 		}
@@ -6678,7 +6697,7 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 118, RULE_stitchAmount);
 		int _la;
 		try {
-			State = 895;
+			State = 893;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case PLUS:
@@ -6687,18 +6706,18 @@ internal partial class TurnrowParser : Parser {
 			case X:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 883;
+				State = 881;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 882;
+					State = 880;
 					_localctx._countOperation = countOperation();
 					_localctx._operations.Add(_localctx._countOperation);
 					}
 					}
-					State = 885;
+					State = 883;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0) );
@@ -6708,20 +6727,20 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 887;
+				State = 885;
 				_localctx.first = list();
-				State = 891;
+				State = 889;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0)) {
 					{
 					{
-					State = 888;
+					State = 886;
 					_localctx._countOperation = countOperation();
 					_localctx._operations.Add(_localctx._countOperation);
 					}
 					}
-					State = 893;
+					State = 891;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -6733,7 +6752,7 @@ internal partial class TurnrowParser : Parser {
 			case UNTIL:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 894;
+				State = 892;
 				_localctx.far = reach();
 				}
 				break;
@@ -6776,7 +6795,7 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 120, RULE_changeAmount);
 		int _la;
 		try {
-			State = 902;
+			State = 900;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case OPEN:
@@ -6877,6 +6896,7 @@ internal partial class TurnrowParser : Parser {
 			case REMAIN:
 			case REPEATS:
 			case REST:
+			case RING:
 			case ROUNDED:
 			case RUFFLE:
 			case SAME:
@@ -6906,14 +6926,14 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 897;
+				State = 895;
 				_localctx.amount = count();
-				State = 899;
+				State = 897;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==EVENLY) {
 					{
-					State = 898;
+					State = 896;
 					_localctx.evenly = Match(EVENLY);
 					}
 				}
@@ -6926,7 +6946,7 @@ internal partial class TurnrowParser : Parser {
 			case UNTIL:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 901;
+				State = 899;
 				_localctx.far = reach();
 				}
 				break;
@@ -6971,49 +6991,49 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 122, RULE_reach);
 		int _la;
 		try {
-			State = 915;
+			State = 913;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACROSS:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 904;
+				State = 902;
 				Match(ACROSS);
 				}
 				break;
 			case AROUND:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 905;
+				State = 903;
 				Match(AROUND);
 				}
 				break;
 			case TO:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 906;
+				State = 904;
 				Match(TO);
-				State = 907;
+				State = 905;
 				_localctx.corner = Match(CORNER);
 				}
 				break;
 			case UNTIL:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 908;
+				State = 906;
 				Match(UNTIL);
-				State = 909;
+				State = 907;
 				_localctx.remain = count();
-				State = 910;
+				State = 908;
 				Match(REMAIN);
-				State = 913;
+				State = 911;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==BEFORE) {
 					{
-					State = 911;
+					State = 909;
 					Match(BEFORE);
-					State = 912;
+					State = 910;
 					_localctx.corner = Match(CORNER);
 					}
 				}
@@ -7094,9 +7114,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 917;
+			State = 915;
 			Match(IN);
-			State = 984;
+			State = 982;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FIRST:
@@ -7104,7 +7124,7 @@ internal partial class TurnrowParser : Parser {
 			case NEXT:
 			case SAME:
 				{
-				State = 918;
+				State = 916;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(((((_la - 94)) & ~0x3f) == 0 && ((1L << (_la - 94)) & 8796094071297L) != 0)) ) {
@@ -7114,56 +7134,56 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 922;
+				State = 920;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594037L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 45268366767967L) != 0)) {
+				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594037L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 45268366767999L) != 0)) {
 					{
 					{
-					State = 919;
+					State = 917;
 					_localctx._name = name();
 					_localctx._kind.Add(_localctx._name);
 					}
 					}
-					State = 924;
+					State = 922;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 931;
+				State = 929;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AND) {
 					{
-					State = 925;
+					State = 923;
 					Match(AND);
-					State = 927;
+					State = 925;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 926;
+						State = 924;
 						_localctx._name = name();
 						_localctx._also.Add(_localctx._name);
 						}
 						}
-						State = 929;
+						State = 927;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594037L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 45268366767967L) != 0) );
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594037L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 45268366767999L) != 0) );
 					}
 				}
 
-				State = 937;
+				State = 935;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==UNTIL) {
 					{
-					State = 933;
+					State = 931;
 					_localctx.until = Match(UNTIL);
-					State = 934;
+					State = 932;
 					_localctx.remain = count();
-					State = 935;
+					State = 933;
 					Match(REMAIN);
 					}
 				}
@@ -7172,107 +7192,107 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EACH:
 				{
-				State = 939;
+				State = 937;
 				_localctx.which = Match(EACH);
-				State = 943;
+				State = 941;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594037L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 45268366767967L) != 0)) {
+				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594037L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 45268366767999L) != 0)) {
 					{
 					{
-					State = 940;
+					State = 938;
 					_localctx._name = name();
 					_localctx._kind.Add(_localctx._name);
 					}
 					}
-					State = 945;
+					State = 943;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 964;
+				State = 962;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AND) {
 					{
-					State = 946;
+					State = 944;
 					Match(AND);
-					State = 948;
+					State = 946;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==NUMBER || _la==FRACTION) {
 						{
-						State = 947;
+						State = 945;
 						_localctx.many = list();
 						}
 					}
 
-					State = 951;
+					State = 949;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 950;
+						State = 948;
 						_localctx._name = name();
 						_localctx._also.Add(_localctx._name);
 						}
 						}
-						State = 953;
+						State = 951;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594037L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 45268366767967L) != 0) );
-					State = 962;
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594037L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 45268366767999L) != 0) );
+					State = 960;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==IN) {
 						{
-						State = 955;
+						State = 953;
 						Match(IN);
-						State = 956;
+						State = 954;
 						Match(EACH);
-						State = 958;
+						State = 956;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 						do {
 							{
 							{
-							State = 957;
+							State = 955;
 							_localctx._name = name();
 							_localctx._other.Add(_localctx._name);
 							}
 							}
-							State = 960;
+							State = 958;
 							ErrorHandler.Sync(this);
 							_la = TokenStream.LA(1);
-						} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594037L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 45268366767967L) != 0) );
+						} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594037L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 45268366767999L) != 0) );
 						}
 					}
 
 					}
 				}
 
-				State = 972;
+				State = 970;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ACROSS:
 					{
-					State = 966;
+					State = 964;
 					Match(ACROSS);
 					}
 					break;
 				case AROUND:
 					{
-					State = 967;
+					State = 965;
 					Match(AROUND);
 					}
 					break;
 				case UNTIL:
 					{
-					State = 968;
+					State = 966;
 					_localctx.until = Match(UNTIL);
-					State = 969;
+					State = 967;
 					_localctx.remain = count();
-					State = 970;
+					State = 968;
 					Match(REMAIN);
 					}
 					break;
@@ -7289,7 +7309,7 @@ internal partial class TurnrowParser : Parser {
 			case CORNER:
 			case RING:
 				{
-				State = 974;
+				State = 972;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==CORNER || _la==RING) ) {
@@ -7303,37 +7323,37 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case SKIPPED:
 				{
-				State = 975;
+				State = 973;
 				_localctx.which = Match(SKIPPED);
 				}
 				break;
 			case ONE:
 				{
-				State = 976;
+				State = 974;
 				_localctx.which = Match(ONE);
-				State = 977;
+				State = 975;
 				Match(PLACE);
 				}
 				break;
 			case ORDINAL:
 				{
-				State = 978;
+				State = 976;
 				_localctx.which = Match(ORDINAL);
-				State = 980;
+				State = 978;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 979;
+					State = 977;
 					_localctx._name = name();
 					_localctx._kind.Add(_localctx._name);
 					}
 					}
-					State = 982;
+					State = 980;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594037L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 45268366767967L) != 0) );
+				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594037L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 45268366767999L) != 0) );
 				}
 				break;
 			default:
@@ -7393,66 +7413,66 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 986;
+			State = 984;
 			Match(REPEAT);
-			State = 994;
+			State = 992;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
 				{
-				State = 987;
+				State = 985;
 				Match(ROWS);
-				State = 988;
+				State = 986;
 				_localctx.from = count();
-				State = 989;
+				State = 987;
 				Match(TO);
-				State = 990;
+				State = 988;
 				_localctx.to = count();
 				}
 				break;
 			case ROW:
 				{
-				State = 992;
+				State = 990;
 				Match(ROW);
-				State = 993;
+				State = 991;
 				_localctx.from = count();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1007;
+			State = 1005;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 996;
+				State = 994;
 				Match(COMMA);
-				State = 997;
+				State = 995;
 				_localctx.times = count();
-				State = 1005;
+				State = 1003;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case MORE_WORD:
 					{
-					State = 998;
+					State = 996;
 					_localctx.more = Match(MORE_WORD);
-					State = 999;
+					State = 997;
 					Match(TIMES);
 					}
 					break;
 				case TIMES:
 					{
-					State = 1000;
+					State = 998;
 					_localctx.end = Match(TIMES);
-					State = 1003;
+					State = 1001;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==IN) {
 						{
-						State = 1001;
+						State = 999;
 						_localctx.inAll = Match(IN);
-						State = 1002;
+						State = 1000;
 						Match(ALL);
 						}
 					}
@@ -7465,12 +7485,12 @@ internal partial class TurnrowParser : Parser {
 				}
 			}
 
-			State = 1010;
+			State = 1008;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 1009;
+				State = 1007;
 				_localctx.claimed = claim();
 				}
 			}
@@ -7522,31 +7542,31 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1012;
+			State = 1010;
 			Match(FOR);
-			State = 1013;
+			State = 1011;
 			_localctx._sizeRange = sizeRange();
 			_localctx._sizes.Add(_localctx._sizeRange);
-			State = 1018;
+			State = 1016;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1014;
+				State = 1012;
 				Match(COMMA);
-				State = 1015;
+				State = 1013;
 				_localctx._sizeRange = sizeRange();
 				_localctx._sizes.Add(_localctx._sizeRange);
 				}
 				}
-				State = 1020;
+				State = 1018;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1021;
+			State = 1019;
 			Match(COLON);
-			State = 1022;
+			State = 1020;
 			_localctx.done = sizedLine();
 			}
 		}
@@ -7586,16 +7606,16 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1024;
+			State = 1022;
 			_localctx.first = sizeName();
-			State = 1027;
+			State = 1025;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==TO) {
 				{
-				State = 1025;
+				State = 1023;
 				Match(TO);
-				State = 1026;
+				State = 1024;
 				_localctx.last = sizeName();
 				}
 			}
@@ -7670,13 +7690,13 @@ internal partial class TurnrowParser : Parser {
 		SizedLineContext _localctx = new SizedLineContext(Context, State);
 		EnterRule(_localctx, 132, RULE_sizedLine);
 		try {
-			State = 1040;
+			State = 1038;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case TURN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1029;
+				State = 1027;
 				_localctx.asTurn = turnLine();
 				}
 				break;
@@ -7686,70 +7706,70 @@ internal partial class TurnrowParser : Parser {
 			case RIGHT:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1030;
+				State = 1028;
 				_localctx.asEdge = edgeLine();
 				}
 				break;
 			case MARK:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1031;
+				State = 1029;
 				_localctx.asMark = markLine();
 				}
 				break;
 			case ROW:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1032;
+				State = 1030;
 				_localctx.asRow = rowLine();
 				}
 				break;
 			case ROWS:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1033;
+				State = 1031;
 				_localctx.asRows = rowsLine();
 				}
 				break;
 			case REPEAT:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 1034;
+				State = 1032;
 				_localctx.asRepeat = repeatLine();
 				}
 				break;
 			case STRAIGHT:
 				EnterOuterAlt(_localctx, 7);
 				{
-				State = 1035;
+				State = 1033;
 				_localctx.asStraight = straightLine();
 				}
 				break;
 			case LEAVE:
 				EnterOuterAlt(_localctx, 8);
 				{
-				State = 1036;
+				State = 1034;
 				_localctx.asLeave = leaveLine();
 				}
 				break;
 			case ADD:
 				EnterOuterAlt(_localctx, 9);
 				{
-				State = 1037;
+				State = 1035;
 				_localctx.asAdd = addLine();
 				}
 				break;
 			case SHAPE:
 				EnterOuterAlt(_localctx, 10);
 				{
-				State = 1038;
+				State = 1036;
 				_localctx.asShape = shapeLine();
 				}
 				break;
 			case SOLID:
 				EnterOuterAlt(_localctx, 11);
 				{
-				State = 1039;
+				State = 1037;
 				_localctx.asSolid = solidLine();
 				}
 				break;
@@ -7826,25 +7846,25 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1042;
+			State = 1040;
 			Match(STRAIGHT);
-			State = 1054;
+			State = 1052;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case TO:
 				{
-				State = 1043;
+				State = 1041;
 				Match(TO);
-				State = 1044;
+				State = 1042;
 				_localctx.length = sum();
-				State = 1047;
+				State = 1045;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AT) {
 					{
-					State = 1045;
+					State = 1043;
 					Match(AT);
-					State = 1046;
+					State = 1044;
 					_localctx.at = edge();
 					}
 				}
@@ -7853,9 +7873,9 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case FOR:
 				{
-				State = 1049;
+				State = 1047;
 				_localctx.further = Match(FOR);
-				State = 1050;
+				State = 1048;
 				_localctx.length = sum();
 				}
 				break;
@@ -7957,6 +7977,7 @@ internal partial class TurnrowParser : Parser {
 			case REMAIN:
 			case REPEATS:
 			case REST:
+			case RING:
 			case ROUNDED:
 			case RUFFLE:
 			case SAME:
@@ -7985,50 +8006,50 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 1051;
+				State = 1049;
 				_localctx.amount = count();
-				State = 1052;
+				State = 1050;
 				_localctx.counted = rowsWord();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1058;
+			State = 1056;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==FROM) {
 				{
-				State = 1056;
+				State = 1054;
 				Match(FROM);
-				State = 1057;
+				State = 1055;
 				_localctx.mark = name();
 				}
 			}
 
-			State = 1064;
+			State = 1062;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1060;
+				State = 1058;
 				Match(COMMA);
-				State = 1061;
+				State = 1059;
 				_localctx._rowFix = rowFix();
 				_localctx._fixes.Add(_localctx._rowFix);
 				}
 				}
-				State = 1066;
+				State = 1064;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1068;
+			State = 1066;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 1067;
+				State = 1065;
 				_localctx.claimed = claim();
 				}
 			}
@@ -8079,53 +8100,53 @@ internal partial class TurnrowParser : Parser {
 		RowFixContext _localctx = new RowFixContext(Context, State);
 		EnterRule(_localctx, 136, RULE_rowFix);
 		try {
-			State = 1081;
+			State = 1079;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case EVEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1070;
+				State = 1068;
 				Match(EVEN);
-				State = 1071;
+				State = 1069;
 				rowsWord();
 				}
 				break;
 			case ODD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1072;
+				State = 1070;
 				Match(ODD);
-				State = 1073;
+				State = 1071;
 				rowsWord();
 				}
 				break;
 			case END:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1074;
+				State = 1072;
 				Match(END);
-				State = 1075;
+				State = 1073;
 				_localctx.facing = side();
 				}
 				break;
 			case IN:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1076;
+				State = 1074;
 				Match(IN);
-				State = 1077;
+				State = 1075;
 				_localctx.pattern = name();
 				}
 				break;
 			case EDGES:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1078;
+				State = 1076;
 				Match(EDGES);
-				State = 1079;
+				State = 1077;
 				Match(IN);
-				State = 1080;
+				State = 1078;
 				_localctx.by = stitch();
 				}
 				break;
@@ -8177,32 +8198,32 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1083;
+			State = 1081;
 			Match(LEAVE);
-			State = 1084;
+			State = 1082;
 			_localctx.amount = count();
-			State = 1087;
+			State = 1085;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==FOR) {
 				{
-				State = 1085;
+				State = 1083;
 				Match(FOR);
-				State = 1086;
+				State = 1084;
 				_localctx.later = Match(LATER);
 				}
 			}
 
-			State = 1089;
+			State = 1087;
 			Match(AT);
-			State = 1090;
+			State = 1088;
 			_localctx.at = edge();
-			State = 1092;
+			State = 1090;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 1091;
+				State = 1089;
 				_localctx.claimed = claim();
 				}
 			}
@@ -8255,36 +8276,36 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1094;
+			State = 1092;
 			Match(ADD);
-			State = 1095;
+			State = 1093;
 			_localctx.amount = count();
-			State = 1096;
+			State = 1094;
 			Match(AT);
-			State = 1097;
+			State = 1095;
 			_localctx.at = edge();
-			State = 1102;
+			State = 1100;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 1098;
+				State = 1096;
 				Match(COMMA);
-				State = 1099;
+				State = 1097;
 				_localctx.apart = Match(ONE);
-				State = 1100;
+				State = 1098;
 				Match(ROW);
-				State = 1101;
+				State = 1099;
 				Match(APART);
 				}
 			}
 
-			State = 1105;
+			State = 1103;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 1104;
+				State = 1102;
 				_localctx.claimed = claim();
 				}
 			}
@@ -8377,53 +8398,53 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1107;
+			State = 1105;
 			Match(SHAPE);
-			State = 1163;
+			State = 1161;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case BY:
 				{
-				State = 1108;
+				State = 1106;
 				Match(BY);
-				State = 1109;
+				State = 1107;
 				_localctx.by = decreasing();
 				}
 				break;
 			case ROWS:
 				{
-				State = 1110;
+				State = 1108;
 				_localctx.many = Match(ROWS);
-				State = 1111;
+				State = 1109;
 				_localctx.from = count();
-				State = 1112;
+				State = 1110;
 				Match(TO);
-				State = 1113;
+				State = 1111;
 				_localctx.to = count();
-				State = 1114;
+				State = 1112;
 				_localctx.does = shapeDone();
 				}
 				break;
 			case FOR:
 			case TO:
 				{
-				State = 1124;
+				State = 1122;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case TO:
 					{
-					State = 1116;
+					State = 1114;
 					Match(TO);
-					State = 1117;
+					State = 1115;
 					_localctx.length = sum();
-					State = 1120;
+					State = 1118;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==AT) {
 						{
-						State = 1118;
+						State = 1116;
 						Match(AT);
-						State = 1119;
+						State = 1117;
 						_localctx.at = edge();
 						}
 					}
@@ -8432,45 +8453,45 @@ internal partial class TurnrowParser : Parser {
 					break;
 				case FOR:
 					{
-					State = 1122;
+					State = 1120;
 					_localctx.further = Match(FOR);
-					State = 1123;
+					State = 1121;
 					_localctx.length = sum();
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 1128;
+				State = 1126;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FROM) {
 					{
-					State = 1126;
+					State = 1124;
 					Match(FROM);
-					State = 1127;
+					State = 1125;
 					_localctx.mark = name();
 					}
 				}
 
-				State = 1134;
+				State = 1132;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 1130;
+					State = 1128;
 					Match(COMMA);
-					State = 1131;
+					State = 1129;
 					_localctx._rowFix = rowFix();
 					_localctx._fixes.Add(_localctx._rowFix);
 					}
 					}
-					State = 1136;
+					State = 1134;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 1137;
+				State = 1135;
 				_localctx.does = shapeDone();
 				}
 				break;
@@ -8572,6 +8593,7 @@ internal partial class TurnrowParser : Parser {
 			case REMAIN:
 			case REPEATS:
 			case REST:
+			case RING:
 			case ROUNDED:
 			case RUFFLE:
 			case SAME:
@@ -8600,66 +8622,66 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 1139;
+				State = 1137;
 				_localctx.rows = count();
-				State = 1161;
+				State = 1159;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 				case ROWS:
 					{
-					State = 1140;
+					State = 1138;
 					_localctx.counted = rowsWord();
-					State = 1143;
+					State = 1141;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==FROM) {
 						{
-						State = 1141;
+						State = 1139;
 						Match(FROM);
-						State = 1142;
+						State = 1140;
 						_localctx.mark = name();
 						}
 					}
 
-					State = 1149;
+					State = 1147;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					while (_la==COMMA) {
 						{
 						{
-						State = 1145;
+						State = 1143;
 						Match(COMMA);
-						State = 1146;
+						State = 1144;
 						_localctx._rowFix = rowFix();
 						_localctx._fixes.Add(_localctx._rowFix);
 						}
 						}
-						State = 1151;
+						State = 1149;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 					}
-					State = 1152;
+					State = 1150;
 					_localctx.does = shapeDone();
 					}
 					break;
 				case STITCH:
 				case STITCHES:
 					{
-					State = 1154;
+					State = 1152;
 					stitchesWord();
-					State = 1155;
+					State = 1153;
 					_localctx.inside = Match(IN);
-					State = 1159;
+					State = 1157;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 1156;
+						State = 1154;
 						Match(COMMA);
-						State = 1157;
+						State = 1155;
 						Match(BY);
-						State = 1158;
+						State = 1156;
 						_localctx.by = decreasing();
 						}
 					}
@@ -8724,30 +8746,30 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1175;
+			State = 1173;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case COLON:
 				{
-				State = 1165;
+				State = 1163;
 				Match(COLON);
-				State = 1166;
+				State = 1164;
 				_localctx._shaping = shaping();
 				_localctx._shapings.Add(_localctx._shaping);
-				State = 1171;
+				State = 1169;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==SEMICOLON) {
 					{
 					{
-					State = 1167;
+					State = 1165;
 					Match(SEMICOLON);
-					State = 1168;
+					State = 1166;
 					_localctx._shaping = shaping();
 					_localctx._shapings.Add(_localctx._shaping);
 					}
 					}
-					State = 1173;
+					State = 1171;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -8755,19 +8777,19 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EVENLY:
 				{
-				State = 1174;
+				State = 1172;
 				_localctx.solved = solve();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1178;
+			State = 1176;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 1177;
+				State = 1175;
 				_localctx.claimed = claim();
 				}
 			}
@@ -8825,38 +8847,38 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1185;
+			State = 1183;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==AFTER) {
 				{
-				State = 1180;
+				State = 1178;
 				Match(AFTER);
-				State = 1181;
+				State = 1179;
 				_localctx.after = count();
-				State = 1182;
+				State = 1180;
 				rowsWord();
-				State = 1183;
+				State = 1181;
 				Match(COMMA);
 				}
 			}
 
-			State = 1187;
+			State = 1185;
 			_localctx.first = stage();
-			State = 1192;
+			State = 1190;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1188;
+				State = 1186;
 				Match(COMMA);
-				State = 1189;
+				State = 1187;
 				_localctx._shapingPart = shapingPart();
 				_localctx._parts.Add(_localctx._shapingPart);
 				}
 				}
-				State = 1194;
+				State = 1192;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -8913,50 +8935,50 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1206;
+			State = 1204;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ADD:
 			case DEC:
 			case INC:
 				{
-				State = 1197;
+				State = 1195;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case DEC:
 				case INC:
 					{
-					State = 1195;
+					State = 1193;
 					_localctx.changed = change();
 					}
 					break;
 				case ADD:
 					{
-					State = 1196;
+					State = 1194;
 					Match(ADD);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 1199;
+				State = 1197;
 				_localctx.amount = count();
 				}
 				break;
 			case LEAVE:
 				{
-				State = 1200;
+				State = 1198;
 				Match(LEAVE);
-				State = 1201;
+				State = 1199;
 				_localctx.amount = count();
-				State = 1204;
+				State = 1202;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FOR) {
 					{
-					State = 1202;
+					State = 1200;
 					Match(FOR);
-					State = 1203;
+					State = 1201;
 					_localctx.later = Match(LATER);
 					}
 				}
@@ -8966,20 +8988,20 @@ internal partial class TurnrowParser : Parser {
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1211;
+			State = 1209;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case AT:
 				{
-				State = 1208;
+				State = 1206;
 				Match(AT);
-				State = 1209;
+				State = 1207;
 				_localctx.at = edge();
 				}
 				break;
 			case EVENLY:
 				{
-				State = 1210;
+				State = 1208;
 				_localctx.evenly = Match(EVENLY);
 				}
 				break;
@@ -8993,12 +9015,12 @@ internal partial class TurnrowParser : Parser {
 			default:
 				break;
 			}
-			State = 1214;
+			State = 1212;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==BY || _la==EVERY) {
 				{
-				State = 1213;
+				State = 1211;
 				_localctx.when = frequency();
 				}
 			}
@@ -9066,21 +9088,21 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 150, RULE_shapingPart);
 		int _la;
 		try {
-			State = 1232;
+			State = 1230;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case THEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1216;
+				State = 1214;
 				Match(THEN);
-				State = 1219;
+				State = 1217;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case BY:
 				case EVERY:
 					{
-					State = 1217;
+					State = 1215;
 					_localctx.when = frequency();
 					}
 					break;
@@ -9089,7 +9111,7 @@ internal partial class TurnrowParser : Parser {
 				case DEC:
 				case INC:
 					{
-					State = 1218;
+					State = 1216;
 					_localctx.next = stage();
 					}
 					break;
@@ -9101,21 +9123,21 @@ internal partial class TurnrowParser : Parser {
 			case EVERY:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1221;
+				State = 1219;
 				_localctx.often = everyRows();
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1222;
+				State = 1220;
 				Match(BY);
-				State = 1225;
+				State = 1223;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case TURNS:
 					{
-					State = 1223;
+					State = 1221;
 					_localctx.turns = turnRows();
 					}
 					break;
@@ -9123,7 +9145,7 @@ internal partial class TurnrowParser : Parser {
 				case SLIPPING:
 				case WORKING:
 					{
-					State = 1224;
+					State = 1222;
 					_localctx.by = decreasing();
 					}
 					break;
@@ -9137,23 +9159,23 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1227;
+				State = 1225;
 				_localctx.inset = stitchesIn();
 				}
 				break;
 			case AT:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1228;
+				State = 1226;
 				Match(AT);
-				State = 1229;
+				State = 1227;
 				_localctx.at = edge();
 				}
 				break;
 			case EVENLY:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 1230;
+				State = 1228;
 				_localctx.evenly = Match(EVENLY);
 				}
 				break;
@@ -9161,7 +9183,7 @@ internal partial class TurnrowParser : Parser {
 			case STAGGERED:
 				EnterOuterAlt(_localctx, 7);
 				{
-				State = 1231;
+				State = 1229;
 				_localctx.way = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==STACKED || _la==STAGGERED) ) {
@@ -9210,22 +9232,22 @@ internal partial class TurnrowParser : Parser {
 		FrequencyContext _localctx = new FrequencyContext(Context, State);
 		EnterRule(_localctx, 152, RULE_frequency);
 		try {
-			State = 1237;
+			State = 1235;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case EVERY:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1234;
+				State = 1232;
 				_localctx.often = everyRows();
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1235;
+				State = 1233;
 				Match(BY);
-				State = 1236;
+				State = 1234;
 				_localctx.turns = turnRows();
 				}
 				break;
@@ -9274,14 +9296,14 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1239;
+			State = 1237;
 			Match(EVERY);
-			State = 1244;
+			State = 1242;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROW:
 				{
-				State = 1240;
+				State = 1238;
 				Match(ROW);
 				}
 				break;
@@ -9383,6 +9405,7 @@ internal partial class TurnrowParser : Parser {
 			case REMAIN:
 			case REPEATS:
 			case REST:
+			case RING:
 			case ROUNDED:
 			case RUFFLE:
 			case SAME:
@@ -9411,23 +9434,23 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 1241;
+				State = 1239;
 				_localctx.interval = count();
-				State = 1242;
+				State = 1240;
 				rowsWord();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1249;
+			State = 1247;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508352L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594037L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 256374599300959L) != 0)) {
+			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508352L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594037L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 256374599300991L) != 0)) {
 				{
-				State = 1246;
+				State = 1244;
 				_localctx.times = count();
-				State = 1247;
+				State = 1245;
 				Match(TIMES);
 				}
 			}
@@ -9477,26 +9500,26 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1251;
+			State = 1249;
 			Match(TURNS);
-			State = 1252;
+			State = 1250;
 			Match(EVERY);
-			State = 1253;
+			State = 1251;
 			_localctx.interval = count();
-			State = 1254;
+			State = 1252;
 			Match(AND);
-			State = 1255;
+			State = 1253;
 			_localctx.byTurns = count();
-			State = 1256;
+			State = 1254;
 			rowsWord();
-			State = 1260;
+			State = 1258;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508352L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594037L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 256374599300959L) != 0)) {
+			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508352L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594037L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 256374599300991L) != 0)) {
 				{
-				State = 1257;
+				State = 1255;
 				_localctx.times = count();
-				State = 1258;
+				State = 1256;
 				Match(TIMES);
 				}
 			}
@@ -9532,31 +9555,31 @@ internal partial class TurnrowParser : Parser {
 		DecreasingContext _localctx = new DecreasingContext(Context, State);
 		EnterRule(_localctx, 158, RULE_decreasing);
 		try {
-			State = 1267;
+			State = 1265;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case SKIPPING:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1262;
+				State = 1260;
 				Match(SKIPPING);
 				}
 				break;
 			case SLIPPING:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1263;
+				State = 1261;
 				Match(SLIPPING);
-				State = 1264;
+				State = 1262;
 				Match(OVER);
 				}
 				break;
 			case WORKING:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1265;
+				State = 1263;
 				Match(WORKING);
-				State = 1266;
+				State = 1264;
 				Match(TOGETHER);
 				}
 				break;
@@ -9600,28 +9623,28 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1271;
+			State = 1269;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WORD:
 				{
-				State = 1269;
+				State = 1267;
 				_localctx.called = Match(WORD);
 				}
 				break;
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 1270;
+				State = 1268;
 				_localctx.amount = list();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1273;
+			State = 1271;
 			stitchesWord();
-			State = 1274;
+			State = 1272;
 			Match(IN);
 			}
 		}
@@ -9677,48 +9700,48 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1276;
+			State = 1274;
 			Match(EVENLY);
-			State = 1277;
+			State = 1275;
 			Match(TO);
-			State = 1278;
+			State = 1276;
 			_localctx.target = count();
-			State = 1279;
+			State = 1277;
 			Match(COMMA);
-			State = 1283;
+			State = 1281;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case AT:
 				{
-				State = 1280;
+				State = 1278;
 				Match(AT);
-				State = 1281;
+				State = 1279;
 				_localctx.at = edge();
 				}
 				break;
 			case AROUND:
 				{
-				State = 1282;
+				State = 1280;
 				_localctx.around = Match(AROUND);
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1289;
+			State = 1287;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1285;
+				State = 1283;
 				Match(COMMA);
-				State = 1286;
+				State = 1284;
 				_localctx._solveOption = solveOption();
 				_localctx._options.Add(_localctx._solveOption);
 				}
 				}
-				State = 1291;
+				State = 1289;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -9773,40 +9796,40 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 164, RULE_solveOption);
 		int _la;
 		try {
-			State = 1308;
+			State = 1306;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ON:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1292;
+				State = 1290;
 				Match(ON);
-				State = 1293;
+				State = 1291;
 				Match(RS);
-				State = 1294;
+				State = 1292;
 				rowsWord();
 				}
 				break;
 			case LONGER:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1295;
+				State = 1293;
 				Match(LONGER);
-				State = 1296;
+				State = 1294;
 				Match(FIRST);
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1297;
+				State = 1295;
 				Match(BY);
-				State = 1300;
+				State = 1298;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case TURNS:
 					{
-					State = 1298;
+					State = 1296;
 					Match(TURNS);
 					}
 					break;
@@ -9814,7 +9837,7 @@ internal partial class TurnrowParser : Parser {
 				case SLIPPING:
 				case WORKING:
 					{
-					State = 1299;
+					State = 1297;
 					_localctx.by = decreasing();
 					}
 					break;
@@ -9827,7 +9850,7 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1302;
+				State = 1300;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==FIRST || _la==LAST) ) {
@@ -9837,11 +9860,11 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1303;
+				State = 1301;
 				_localctx.rows = count();
-				State = 1304;
+				State = 1302;
 				rowsWord();
-				State = 1305;
+				State = 1303;
 				Match(PLAIN);
 				}
 				break;
@@ -9850,7 +9873,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1307;
+				State = 1305;
 				_localctx.inset = stitchesIn();
 				}
 				break;
@@ -9919,24 +9942,24 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1310;
+			State = 1308;
 			Match(SOLID);
-			State = 1311;
+			State = 1309;
 			_localctx.shape = name();
-			State = 1312;
+			State = 1310;
 			_localctx.across = sum();
-			State = 1313;
+			State = 1311;
 			Match(ACROSS);
-			State = 1318;
+			State = 1316;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==BY) {
 				{
-				State = 1314;
+				State = 1312;
 				Match(BY);
-				State = 1315;
+				State = 1313;
 				_localctx.other = sum();
-				State = 1316;
+				State = 1314;
 				_localctx.way = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==HIGH || _la==THICK) ) {
@@ -9949,29 +9972,29 @@ internal partial class TurnrowParser : Parser {
 				}
 			}
 
-			State = 1324;
+			State = 1322;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1320;
+				State = 1318;
 				Match(COMMA);
-				State = 1321;
+				State = 1319;
 				_localctx._solidPart = solidPart();
 				_localctx._parts.Add(_localctx._solidPart);
 				}
 				}
-				State = 1326;
+				State = 1324;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1328;
+			State = 1326;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 1327;
+				State = 1325;
 				_localctx.claimed = claim();
 				}
 			}
@@ -10014,13 +10037,13 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 168, RULE_solidPart);
 		int _la;
 		try {
-			State = 1335;
+			State = 1333;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1330;
+				State = 1328;
 				_localctx.said = Match(WORD);
 				}
 				break;
@@ -10028,7 +10051,7 @@ internal partial class TurnrowParser : Parser {
 			case STAGGERED:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1331;
+				State = 1329;
 				_localctx.way = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==STACKED || _la==STAGGERED) ) {
@@ -10043,11 +10066,11 @@ internal partial class TurnrowParser : Parser {
 			case MULTIPLE:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1332;
+				State = 1330;
 				Match(MULTIPLE);
-				State = 1333;
+				State = 1331;
 				Match(OF);
-				State = 1334;
+				State = 1332;
 				_localctx.multiple = single();
 				}
 				break;
@@ -10127,60 +10150,60 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1337;
+			State = 1335;
 			Match(SEAM);
-			State = 1339;
+			State = 1337;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1338;
+				State = 1336;
 				_localctx._walkWord = walkWord();
 				_localctx._first.Add(_localctx._walkWord);
 				}
 				}
-				State = 1341;
+				State = 1339;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611686036145242112L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843249799038325L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 45268367030111L) != 0) );
-			State = 1347;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611686036145242112L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843249799038325L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 45268367030143L) != 0) );
+			State = 1345;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==AND) {
 				{
 				{
-				State = 1343;
+				State = 1341;
 				Match(AND);
-				State = 1344;
+				State = 1342;
 				_localctx._walkWords = walkWords();
 				_localctx._firstMore.Add(_localctx._walkWords);
 				}
 				}
-				State = 1349;
+				State = 1347;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1357;
+			State = 1355;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 1350;
+				State = 1348;
 				Match(COMMA);
-				State = 1355;
+				State = 1353;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (((((_la - 46)) & ~0x3f) == 0 && ((1L << (_la - 46)) & 144396663052828673L) != 0)) {
 					{
-					State = 1351;
+					State = 1349;
 					_localctx.rows = selection();
-					State = 1353;
+					State = 1351;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 1352;
+						State = 1350;
 						Match(COMMA);
 						}
 					}
@@ -10191,65 +10214,65 @@ internal partial class TurnrowParser : Parser {
 				}
 			}
 
-			State = 1359;
+			State = 1357;
 			Match(WITH);
-			State = 1361;
+			State = 1359;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1360;
+				State = 1358;
 				_localctx._walkWord = walkWord();
 				_localctx._second.Add(_localctx._walkWord);
 				}
 				}
-				State = 1363;
+				State = 1361;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611686036145242112L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843249799038325L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 45268367030111L) != 0) );
-			State = 1369;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611686036145242112L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843249799038325L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 45268367030143L) != 0) );
+			State = 1367;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==AND) {
 				{
 				{
-				State = 1365;
+				State = 1363;
 				Match(AND);
-				State = 1366;
+				State = 1364;
 				_localctx._walkWords = walkWords();
 				_localctx._secondMore.Add(_localctx._walkWords);
 				}
 				}
-				State = 1371;
+				State = 1369;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1376;
+			State = 1374;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1372;
+				State = 1370;
 				Match(COMMA);
-				State = 1373;
+				State = 1371;
 				_localctx._seamPart = seamPart();
 				_localctx._parts.Add(_localctx._seamPart);
 				}
 				}
-				State = 1378;
+				State = 1376;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1381;
+			State = 1379;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COLON) {
 				{
-				State = 1379;
+				State = 1377;
 				Match(COLON);
-				State = 1380;
+				State = 1378;
 				_localctx.worked = rate();
 				}
 			}
@@ -10291,21 +10314,21 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1384;
+			State = 1382;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1383;
+				State = 1381;
 				_localctx._walkWord = walkWord();
 				_localctx._words.Add(_localctx._walkWord);
 				}
 				}
-				State = 1386;
+				State = 1384;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611686036145242112L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843249799038325L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 45268367030111L) != 0) );
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611686036145242112L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843249799038325L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 45268367030143L) != 0) );
 			}
 		}
 		catch (RecognitionException re) {
@@ -10358,7 +10381,7 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 174, RULE_seamPart);
 		int _la;
 		try {
-			State = 1404;
+			State = 1402;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
@@ -10367,27 +10390,27 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1388;
+				State = 1386;
 				_localctx.rows = selection();
 				}
 				break;
 			case EASING:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1389;
+				State = 1387;
 				_localctx.eased = Match(EASING);
-				State = 1395;
+				State = 1393;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==NUMBER || _la==FRACTION) {
 					{
-					State = 1390;
+					State = 1388;
 					_localctx.least = list();
-					State = 1391;
+					State = 1389;
 					Match(TO);
-					State = 1392;
+					State = 1390;
 					_localctx.most = list();
-					State = 1393;
+					State = 1391;
 					_localctx.measure = unit();
 					}
 				}
@@ -10397,29 +10420,29 @@ internal partial class TurnrowParser : Parser {
 			case IN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1397;
+				State = 1395;
 				Match(IN);
-				State = 1401;
+				State = 1399;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case THE:
 					{
-					State = 1398;
+					State = 1396;
 					Match(THE);
-					State = 1399;
+					State = 1397;
 					_localctx.order = Match(SAME);
 					}
 					break;
 				case OPPOSITE:
 					{
-					State = 1400;
+					State = 1398;
 					_localctx.order = Match(OPPOSITE);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 1403;
+				State = 1401;
 				Match(ORDER);
 				}
 				break;
@@ -10459,7 +10482,7 @@ internal partial class TurnrowParser : Parser {
 		WalkWordContext _localctx = new WalkWordContext(Context, State);
 		EnterRule(_localctx, 176, RULE_walkWord);
 		try {
-			State = 1412;
+			State = 1410;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -10559,6 +10582,7 @@ internal partial class TurnrowParser : Parser {
 			case REMAIN:
 			case REPEATS:
 			case REST:
+			case RING:
 			case ROUNDED:
 			case RUFFLE:
 			case SAME:
@@ -10586,42 +10610,42 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1406;
+				State = 1404;
 				name();
 				}
 				break;
 			case FIRST:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1407;
+				State = 1405;
 				Match(FIRST);
 				}
 				break;
 			case LAST:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1408;
+				State = 1406;
 				Match(LAST);
 				}
 				break;
 			case ROW:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1409;
+				State = 1407;
 				Match(ROW);
 				}
 				break;
 			case ROWS:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1410;
+				State = 1408;
 				Match(ROWS);
 				}
 				break;
 			case STITCHES:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 1411;
+				State = 1409;
 				Match(STITCHES);
 				}
 				break;
@@ -10675,7 +10699,7 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 178, RULE_selection);
 		int _la;
 		try {
-			State = 1430;
+			State = 1428;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ALL:
@@ -10683,19 +10707,19 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1416;
+				State = 1414;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==ALL) {
 					{
-					State = 1414;
+					State = 1412;
 					_localctx.all = Match(ALL);
-					State = 1415;
+					State = 1413;
 					Match(BUT);
 					}
 				}
 
-				State = 1418;
+				State = 1416;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==FIRST || _la==LAST) ) {
@@ -10705,12 +10729,12 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1423;
+				State = 1421;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1419;
+					State = 1417;
 					Match(ROW);
 					}
 					break;
@@ -10812,6 +10836,7 @@ internal partial class TurnrowParser : Parser {
 				case REMAIN:
 				case REPEATS:
 				case REST:
+				case RING:
 				case ROUNDED:
 				case RUFFLE:
 				case SAME:
@@ -10840,9 +10865,9 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1420;
+					State = 1418;
 					_localctx.amount = count();
-					State = 1421;
+					State = 1419;
 					rowsWord();
 					}
 					break;
@@ -10854,13 +10879,13 @@ internal partial class TurnrowParser : Parser {
 			case ROWS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1425;
+				State = 1423;
 				Match(ROWS);
-				State = 1426;
+				State = 1424;
 				_localctx.from = count();
-				State = 1427;
+				State = 1425;
 				Match(TO);
-				State = 1428;
+				State = 1426;
 				_localctx.to = count();
 				}
 				break;
@@ -10925,46 +10950,46 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1433;
+			State = 1431;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==NUMBER || _la==FRACTION) {
 				{
-				State = 1432;
+				State = 1430;
 				_localctx.amount = list();
 				}
 			}
 
-			State = 1436;
+			State = 1434;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1435;
+				State = 1433;
 				_localctx._name = name();
 				_localctx._words.Add(_localctx._name);
 				}
 				}
-				State = 1438;
+				State = 1436;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594037L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 45268366767967L) != 0) );
-			State = 1461;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594037L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 45268366767999L) != 0) );
+			State = 1459;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case IN:
 				{
-				State = 1440;
+				State = 1438;
 				_localctx.way = Match(IN);
-				State = 1441;
+				State = 1439;
 				Match(EACH);
-				State = 1448;
+				State = 1446;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1442;
+					State = 1440;
 					_localctx.row = Match(ROW);
 					}
 					break;
@@ -11065,6 +11090,7 @@ internal partial class TurnrowParser : Parser {
 				case REMAIN:
 				case REPEATS:
 				case REST:
+				case RING:
 				case ROUNDED:
 				case RUFFLE:
 				case SAME:
@@ -11091,21 +11117,21 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case WORD:
 					{
-					State = 1444;
+					State = 1442;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 1443;
+						State = 1441;
 						_localctx._name = name();
 						_localctx._kind.Add(_localctx._name);
 						}
 						}
-						State = 1446;
+						State = 1444;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594037L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 45268366767967L) != 0) );
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594037L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 45268366767999L) != 0) );
 					}
 					break;
 				default:
@@ -11115,14 +11141,14 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case PER:
 				{
-				State = 1450;
+				State = 1448;
 				_localctx.way = Match(PER);
-				State = 1458;
+				State = 1456;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1451;
+					State = 1449;
 					_localctx.row = Match(ROW);
 					}
 					break;
@@ -11224,6 +11250,7 @@ internal partial class TurnrowParser : Parser {
 				case REMAIN:
 				case REPEATS:
 				case REST:
+				case RING:
 				case ROUNDED:
 				case RUFFLE:
 				case SAME:
@@ -11252,21 +11279,21 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1452;
+					State = 1450;
 					_localctx.over = count();
-					State = 1456;
+					State = 1454;
 					ErrorHandler.Sync(this);
 					switch (TokenStream.LA(1)) {
 					case ROW:
 					case ROWS:
 						{
-						State = 1453;
+						State = 1451;
 						_localctx.rows = rowsWord();
 						}
 						break;
 					case STITCHES:
 						{
-						State = 1454;
+						State = 1452;
 						Match(STITCHES);
 						}
 						break;
@@ -11367,6 +11394,7 @@ internal partial class TurnrowParser : Parser {
 					case REMAIN:
 					case REPEATS:
 					case REST:
+					case RING:
 					case ROUNDED:
 					case RUFFLE:
 					case SAME:
@@ -11393,7 +11421,7 @@ internal partial class TurnrowParser : Parser {
 					case OZ:
 					case WORD:
 						{
-						State = 1455;
+						State = 1453;
 						_localctx._name = name();
 						_localctx._kind.Add(_localctx._name);
 						}
@@ -11410,7 +11438,7 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EVENLY:
 				{
-				State = 1460;
+				State = 1458;
 				_localctx.evenly = Match(EVENLY);
 				}
 				break;
@@ -11493,25 +11521,25 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1463;
+			State = 1461;
 			Match(EXPECT);
-			State = 1464;
+			State = 1462;
 			_localctx.left = expected();
-			State = 1495;
+			State = 1493;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case MEASURE:
 				{
-				State = 1465;
+				State = 1463;
 				Match(MEASURE);
-				State = 1475;
+				State = 1473;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case AT:
 					{
-					State = 1466;
+					State = 1464;
 					Match(AT);
-					State = 1467;
+					State = 1465;
 					_localctx.bound = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==LEAST || _la==MOST) ) {
@@ -11521,7 +11549,7 @@ internal partial class TurnrowParser : Parser {
 						ErrorHandler.ReportMatch(this);
 					    Consume();
 					}
-					State = 1468;
+					State = 1466;
 					_localctx.length = sum();
 					}
 					break;
@@ -11623,6 +11651,7 @@ internal partial class TurnrowParser : Parser {
 				case REMAIN:
 				case REPEATS:
 				case REST:
+				case RING:
 				case ROUNDED:
 				case RUFFLE:
 				case SAME:
@@ -11651,18 +11680,18 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1469;
+					State = 1467;
 					_localctx.length = sum();
-					State = 1473;
+					State = 1471;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 1470;
+						State = 1468;
 						Match(COMMA);
-						State = 1471;
+						State = 1469;
 						Match(WITHIN);
-						State = 1472;
+						State = 1470;
 						_localctx.within = sum();
 						}
 					}
@@ -11677,7 +11706,7 @@ internal partial class TurnrowParser : Parser {
 			case ARE:
 			case IS:
 				{
-				State = 1477;
+				State = 1475;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -11686,14 +11715,14 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1480;
+				State = 1478;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AT) {
 					{
-					State = 1478;
+					State = 1476;
 					Match(AT);
-					State = 1479;
+					State = 1477;
 					_localctx.bound = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==LEAST || _la==MOST) ) {
@@ -11706,7 +11735,7 @@ internal partial class TurnrowParser : Parser {
 					}
 				}
 
-				State = 1482;
+				State = 1480;
 				_localctx.right = expected();
 				}
 				break;
@@ -11714,7 +11743,7 @@ internal partial class TurnrowParser : Parser {
 			case LIE:
 			case RUFFLE:
 				{
-				State = 1483;
+				State = 1481;
 				_localctx.lying = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(((((_la - 79)) & ~0x3f) == 0 && ((1L << (_la - 79)) & 144115188344291329L) != 0)) ) {
@@ -11724,30 +11753,30 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1485;
+				State = 1483;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FLAT) {
 					{
-					State = 1484;
+					State = 1482;
 					_localctx.flat = Match(FLAT);
 					}
 				}
 
-				State = 1493;
+				State = 1491;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 1487;
+					State = 1485;
 					Match(IN);
-					State = 1488;
+					State = 1486;
 					Match(ROWS);
-					State = 1489;
+					State = 1487;
 					_localctx.from = count();
-					State = 1490;
+					State = 1488;
 					Match(TO);
-					State = 1491;
+					State = 1489;
 					_localctx.to = count();
 					}
 				}
@@ -11803,24 +11832,24 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1497;
+			State = 1495;
 			_localctx.value = sum();
-			State = 1508;
+			State = 1506;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==ROWS || _la==STITCHES || _la==WORD) {
 				{
-				State = 1499;
+				State = 1497;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==WORD) {
 					{
-					State = 1498;
+					State = 1496;
 					_localctx.by = Match(WORD);
 					}
 				}
 
-				State = 1501;
+				State = 1499;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -11830,18 +11859,18 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1505;
+				State = 1503;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0)) {
 					{
 					{
-					State = 1502;
+					State = 1500;
 					_localctx._expectedMore = expectedMore();
 					_localctx._more.Add(_localctx._expectedMore);
 					}
 					}
-					State = 1507;
+					State = 1505;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -11888,16 +11917,16 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1510;
+			State = 1508;
 			_localctx.by = sign();
-			State = 1511;
+			State = 1509;
 			_localctx.value = single();
-			State = 1513;
+			State = 1511;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==ROWS || _la==STITCHES) {
 				{
-				State = 1512;
+				State = 1510;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -11960,38 +11989,38 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1515;
+			State = 1513;
 			Match(EQUALS);
-			State = 1516;
+			State = 1514;
 			_localctx._claimPart = claimPart();
 			_localctx._parts.Add(_localctx._claimPart);
-			State = 1521;
+			State = 1519;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1517;
+				State = 1515;
 				Match(COMMA);
-				State = 1518;
+				State = 1516;
 				_localctx._claimPart = claimPart();
 				_localctx._parts.Add(_localctx._claimPart);
 				}
 				}
-				State = 1523;
+				State = 1521;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1529;
+			State = 1527;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WITHOUT:
 				{
-				State = 1524;
+				State = 1522;
 				_localctx.without = Match(WITHOUT);
-				State = 1525;
+				State = 1523;
 				Match(TURNING);
-				State = 1526;
+				State = 1524;
 				_la = TokenStream.LA(1);
 				if ( !(_la==CHAIN || _la==CH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -12004,9 +12033,9 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case WITH:
 				{
-				State = 1527;
+				State = 1525;
 				_localctx.with = Match(WITH);
-				State = 1528;
+				State = 1526;
 				Match(CHAINS);
 				}
 				break;
@@ -12058,9 +12087,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1531;
+			State = 1529;
 			_localctx.amount = count();
-			State = 1538;
+			State = 1536;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -12160,6 +12189,7 @@ internal partial class TurnrowParser : Parser {
 			case REMAIN:
 			case REPEATS:
 			case REST:
+			case RING:
 			case ROUNDED:
 			case RUFFLE:
 			case SAME:
@@ -12186,26 +12216,26 @@ internal partial class TurnrowParser : Parser {
 			case OZ:
 			case WORD:
 				{
-				State = 1533;
+				State = 1531;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 1532;
+					State = 1530;
 					_localctx._name = name();
 					_localctx._words.Add(_localctx._name);
 					}
 					}
-					State = 1535;
+					State = 1533;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594037L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 45268366767967L) != 0) );
+				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594037L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 45268366767999L) != 0) );
 				}
 				break;
 			case STITCHES:
 				{
-				State = 1537;
+				State = 1535;
 				_localctx.stitches = Match(STITCHES);
 				}
 				break;
@@ -12251,15 +12281,15 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 192, RULE_edge);
 		int _la;
 		try {
-			State = 1546;
+			State = 1544;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case BOTH:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1540;
+				State = 1538;
 				Match(BOTH);
-				State = 1541;
+				State = 1539;
 				Match(EDGES);
 				}
 				break;
@@ -12360,6 +12390,7 @@ internal partial class TurnrowParser : Parser {
 			case REMAIN:
 			case REPEATS:
 			case REST:
+			case RING:
 			case ROUNDED:
 			case RUFFLE:
 			case SAME:
@@ -12387,14 +12418,14 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1542;
+				State = 1540;
 				_localctx.called = name();
-				State = 1544;
+				State = 1542;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==EDGE) {
 					{
-					State = 1543;
+					State = 1541;
 					Match(EDGE);
 					}
 				}
@@ -12434,7 +12465,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1548;
+			State = 1546;
 			_la = TokenStream.LA(1);
 			if ( !(_la==RS || _la==WS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -12474,7 +12505,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1550;
+			State = 1548;
 			_la = TokenStream.LA(1);
 			if ( !(_la==DEC || _la==INC) ) {
 			ErrorHandler.RecoverInline(this);
@@ -12520,21 +12551,21 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1553;
+			State = 1551;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1552;
+				State = 1550;
 				_localctx._name = name();
 				_localctx._words.Add(_localctx._name);
 				}
 				}
-				State = 1555;
+				State = 1553;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594037L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 45268366767967L) != 0) );
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594037L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 45268366767999L) != 0) );
 			}
 		}
 		catch (RecognitionException re) {
@@ -12566,7 +12597,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1557;
+			State = 1555;
 			_la = TokenStream.LA(1);
 			if ( !(_la==ROW || _la==ROWS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -12606,7 +12637,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1559;
+			State = 1557;
 			_la = TokenStream.LA(1);
 			if ( !(_la==STITCH || _la==STITCHES) ) {
 			ErrorHandler.RecoverInline(this);
@@ -12656,20 +12687,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1561;
+			State = 1559;
 			_localctx.first = factor();
-			State = 1565;
+			State = 1563;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0)) {
 				{
 				{
-				State = 1562;
+				State = 1560;
 				_localctx._sumOperation = sumOperation();
 				_localctx._rest.Add(_localctx._sumOperation);
 				}
 				}
-				State = 1567;
+				State = 1565;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -12709,9 +12740,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1568;
+			State = 1566;
 			_localctx.by = sign();
-			State = 1569;
+			State = 1567;
 			_localctx.value = factor();
 			}
 		}
@@ -12758,21 +12789,21 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 208, RULE_factor);
 		int _la;
 		try {
-			State = 1580;
+			State = 1578;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1571;
+				State = 1569;
 				_localctx.amount = list();
-				State = 1573;
+				State = 1571;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN || ((((_la - 167)) & ~0x3f) == 0 && ((1L << (_la - 167)) & 45L) != 0)) {
 					{
-					State = 1572;
+					State = 1570;
 					_localctx.measure = unit();
 					}
 				}
@@ -12876,6 +12907,7 @@ internal partial class TurnrowParser : Parser {
 			case REMAIN:
 			case REPEATS:
 			case REST:
+			case RING:
 			case ROUNDED:
 			case RUFFLE:
 			case SAME:
@@ -12903,18 +12935,18 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1575;
+				State = 1573;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1576;
+				State = 1574;
 				Match(OPEN);
-				State = 1577;
+				State = 1575;
 				_localctx.inside = sum();
-				State = 1578;
+				State = 1576;
 				Match(CLOSE);
 				}
 				break;
@@ -12961,20 +12993,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1582;
+			State = 1580;
 			_localctx.first = single();
-			State = 1586;
+			State = 1584;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0)) {
 				{
 				{
-				State = 1583;
+				State = 1581;
 				_localctx._countOperation = countOperation();
 				_localctx._rest.Add(_localctx._countOperation);
 				}
 				}
-				State = 1588;
+				State = 1586;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -13014,9 +13046,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1589;
+			State = 1587;
 			_localctx.by = sign();
-			State = 1590;
+			State = 1588;
 			_localctx.value = single();
 			}
 		}
@@ -13058,14 +13090,14 @@ internal partial class TurnrowParser : Parser {
 		SingleContext _localctx = new SingleContext(Context, State);
 		EnterRule(_localctx, 214, RULE_single);
 		try {
-			State = 1598;
+			State = 1596;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1592;
+				State = 1590;
 				_localctx.amount = list();
 				}
 				break;
@@ -13166,6 +13198,7 @@ internal partial class TurnrowParser : Parser {
 			case REMAIN:
 			case REPEATS:
 			case REST:
+			case RING:
 			case ROUNDED:
 			case RUFFLE:
 			case SAME:
@@ -13193,18 +13226,18 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1593;
+				State = 1591;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1594;
+				State = 1592;
 				Match(OPEN);
-				State = 1595;
+				State = 1593;
 				_localctx.inside = count();
-				State = 1596;
+				State = 1594;
 				Match(CLOSE);
 				}
 				break;
@@ -13243,7 +13276,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1600;
+			State = 1598;
 			_la = TokenStream.LA(1);
 			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
@@ -13296,36 +13329,36 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1602;
+			State = 1600;
 			_localctx.first = number();
-			State = 1614;
+			State = 1612;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==OPEN) {
 				{
-				State = 1603;
+				State = 1601;
 				Match(OPEN);
-				State = 1604;
+				State = 1602;
 				_localctx._number = number();
 				_localctx._more.Add(_localctx._number);
-				State = 1609;
+				State = 1607;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 1605;
+					State = 1603;
 					Match(COMMA);
-					State = 1606;
+					State = 1604;
 					_localctx._number = number();
 					_localctx._more.Add(_localctx._number);
 					}
 					}
-					State = 1611;
+					State = 1609;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 1612;
+				State = 1610;
 				Match(CLOSE);
 				}
 			}
@@ -13361,20 +13394,20 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 220, RULE_number);
 		int _la;
 		try {
-			State = 1621;
+			State = 1619;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1616;
+				State = 1614;
 				_localctx.whole = Match(NUMBER);
-				State = 1618;
+				State = 1616;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FRACTION) {
 					{
-					State = 1617;
+					State = 1615;
 					_localctx.part = Match(FRACTION);
 					}
 				}
@@ -13384,7 +13417,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1620;
+				State = 1618;
 				_localctx.part = Match(FRACTION);
 				}
 				break;
@@ -13424,7 +13457,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1623;
+			State = 1621;
 			_la = TokenStream.LA(1);
 			if ( !(_la==IN || ((((_la - 167)) & ~0x3f) == 0 && ((1L << (_la - 167)) & 45L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
@@ -13543,6 +13576,7 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode REMAIN() { return GetToken(TurnrowParser.REMAIN, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode REPEATS() { return GetToken(TurnrowParser.REPEATS, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode REST() { return GetToken(TurnrowParser.REST, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode RING() { return GetToken(TurnrowParser.RING, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ROUNDED() { return GetToken(TurnrowParser.ROUNDED, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode RUFFLE() { return GetToken(TurnrowParser.RUFFLE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SAME() { return GetToken(TurnrowParser.SAME, 0); }
@@ -13584,9 +13618,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1625;
+			State = 1623;
 			_la = TokenStream.LA(1);
-			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594037L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 45268366767967L) != 0)) ) {
+			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594037L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 45268366767999L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
 			}
 			else {
@@ -13607,7 +13641,7 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	private static int[] _serializedATN => new int[] {
-		4,1,181,1628,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
+		4,1,181,1626,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
 		7,7,7,2,8,7,8,2,9,7,9,2,10,7,10,2,11,7,11,2,12,7,12,2,13,7,13,2,14,7,14,
 		2,15,7,15,2,16,7,16,2,17,7,17,2,18,7,18,2,19,7,19,2,20,7,20,2,21,7,21,
 		2,22,7,22,2,23,7,23,2,24,7,24,2,25,7,25,2,26,7,26,2,27,7,27,2,28,7,28,
@@ -13658,87 +13692,87 @@ internal partial class TurnrowParser : Parser {
 		40,3,40,648,8,40,1,41,4,41,651,8,41,11,41,12,41,652,1,42,1,42,3,42,657,
 		8,42,1,43,4,43,660,8,43,11,43,12,43,661,1,43,1,43,5,43,666,8,43,10,43,
 		12,43,669,9,43,1,44,1,44,1,44,1,44,3,44,675,8,44,1,45,1,45,1,45,1,45,1,
-		45,1,45,1,45,3,45,684,8,45,1,45,1,45,1,45,1,45,1,45,1,45,1,45,1,45,1,45,
-		3,45,695,8,45,1,45,3,45,698,8,45,1,46,1,46,1,46,3,46,703,8,46,1,47,1,47,
-		1,47,1,47,1,47,1,47,1,47,1,47,1,47,1,47,3,47,715,8,47,1,47,1,47,3,47,719,
-		8,47,1,48,1,48,1,48,1,48,1,48,1,49,1,49,1,49,1,49,1,49,5,49,731,8,49,10,
-		49,12,49,734,9,49,1,50,1,50,1,50,1,50,1,50,1,50,3,50,742,8,50,1,51,1,51,
-		1,51,1,52,1,52,1,52,1,52,1,53,1,53,3,53,753,8,53,1,53,3,53,756,8,53,1,
-		53,1,53,1,53,3,53,761,8,53,1,54,1,54,1,54,1,54,1,54,3,54,768,8,54,1,54,
-		1,54,1,54,1,54,3,54,774,8,54,1,54,1,54,1,54,3,54,779,8,54,3,54,781,8,54,
-		1,55,1,55,1,55,5,55,786,8,55,10,55,12,55,789,9,55,1,56,1,56,1,56,1,56,
-		1,56,1,56,1,56,1,56,3,56,799,8,56,1,56,3,56,802,8,56,1,56,1,56,3,56,806,
-		8,56,1,56,1,56,1,56,1,56,1,56,1,56,1,56,3,56,815,8,56,1,56,1,56,3,56,819,
-		8,56,1,56,1,56,1,56,1,56,1,56,1,56,1,56,1,56,1,56,3,56,830,8,56,1,56,3,
-		56,833,8,56,1,56,4,56,836,8,56,11,56,12,56,837,1,56,1,56,3,56,842,8,56,
-		1,56,1,56,3,56,846,8,56,1,56,1,56,1,56,1,56,1,56,4,56,853,8,56,11,56,12,
-		56,854,3,56,857,8,56,1,56,1,56,3,56,861,8,56,1,56,3,56,864,8,56,1,56,3,
-		56,867,8,56,3,56,869,8,56,1,57,1,57,1,57,1,57,1,57,1,57,1,57,1,57,1,58,
-		1,58,1,58,1,58,1,59,4,59,884,8,59,11,59,12,59,885,1,59,1,59,5,59,890,8,
-		59,10,59,12,59,893,9,59,1,59,3,59,896,8,59,1,60,1,60,3,60,900,8,60,1,60,
-		3,60,903,8,60,1,61,1,61,1,61,1,61,1,61,1,61,1,61,1,61,1,61,3,61,914,8,
-		61,3,61,916,8,61,1,62,1,62,1,62,5,62,921,8,62,10,62,12,62,924,9,62,1,62,
-		1,62,4,62,928,8,62,11,62,12,62,929,3,62,932,8,62,1,62,1,62,1,62,1,62,3,
-		62,938,8,62,1,62,1,62,5,62,942,8,62,10,62,12,62,945,9,62,1,62,1,62,3,62,
-		949,8,62,1,62,4,62,952,8,62,11,62,12,62,953,1,62,1,62,1,62,4,62,959,8,
-		62,11,62,12,62,960,3,62,963,8,62,3,62,965,8,62,1,62,1,62,1,62,1,62,1,62,
-		1,62,3,62,973,8,62,1,62,1,62,1,62,1,62,1,62,1,62,4,62,981,8,62,11,62,12,
-		62,982,3,62,985,8,62,1,63,1,63,1,63,1,63,1,63,1,63,1,63,1,63,3,63,995,
-		8,63,1,63,1,63,1,63,1,63,1,63,1,63,1,63,3,63,1004,8,63,3,63,1006,8,63,
-		3,63,1008,8,63,1,63,3,63,1011,8,63,1,64,1,64,1,64,1,64,5,64,1017,8,64,
-		10,64,12,64,1020,9,64,1,64,1,64,1,64,1,65,1,65,1,65,3,65,1028,8,65,1,66,
-		1,66,1,66,1,66,1,66,1,66,1,66,1,66,1,66,1,66,1,66,3,66,1041,8,66,1,67,
-		1,67,1,67,1,67,1,67,3,67,1048,8,67,1,67,1,67,1,67,1,67,1,67,3,67,1055,
-		8,67,1,67,1,67,3,67,1059,8,67,1,67,1,67,5,67,1063,8,67,10,67,12,67,1066,
-		9,67,1,67,3,67,1069,8,67,1,68,1,68,1,68,1,68,1,68,1,68,1,68,1,68,1,68,
-		1,68,1,68,3,68,1082,8,68,1,69,1,69,1,69,1,69,3,69,1088,8,69,1,69,1,69,
-		1,69,3,69,1093,8,69,1,70,1,70,1,70,1,70,1,70,1,70,1,70,1,70,3,70,1103,
-		8,70,1,70,3,70,1106,8,70,1,71,1,71,1,71,1,71,1,71,1,71,1,71,1,71,1,71,
-		1,71,1,71,1,71,1,71,3,71,1121,8,71,1,71,1,71,3,71,1125,8,71,1,71,1,71,
-		3,71,1129,8,71,1,71,1,71,5,71,1133,8,71,10,71,12,71,1136,9,71,1,71,1,71,
-		1,71,1,71,1,71,1,71,3,71,1144,8,71,1,71,1,71,5,71,1148,8,71,10,71,12,71,
-		1151,9,71,1,71,1,71,1,71,1,71,1,71,1,71,1,71,3,71,1160,8,71,3,71,1162,
-		8,71,3,71,1164,8,71,1,72,1,72,1,72,1,72,5,72,1170,8,72,10,72,12,72,1173,
-		9,72,1,72,3,72,1176,8,72,1,72,3,72,1179,8,72,1,73,1,73,1,73,1,73,1,73,
-		3,73,1186,8,73,1,73,1,73,1,73,5,73,1191,8,73,10,73,12,73,1194,9,73,1,74,
-		1,74,3,74,1198,8,74,1,74,1,74,1,74,1,74,1,74,3,74,1205,8,74,3,74,1207,
-		8,74,1,74,1,74,1,74,3,74,1212,8,74,1,74,3,74,1215,8,74,1,75,1,75,1,75,
-		3,75,1220,8,75,1,75,1,75,1,75,1,75,3,75,1226,8,75,1,75,1,75,1,75,1,75,
-		1,75,3,75,1233,8,75,1,76,1,76,1,76,3,76,1238,8,76,1,77,1,77,1,77,1,77,
-		1,77,3,77,1245,8,77,1,77,1,77,1,77,3,77,1250,8,77,1,78,1,78,1,78,1,78,
-		1,78,1,78,1,78,1,78,1,78,3,78,1261,8,78,1,79,1,79,1,79,1,79,1,79,3,79,
-		1268,8,79,1,80,1,80,3,80,1272,8,80,1,80,1,80,1,80,1,81,1,81,1,81,1,81,
-		1,81,1,81,1,81,3,81,1284,8,81,1,81,1,81,5,81,1288,8,81,10,81,12,81,1291,
-		9,81,1,82,1,82,1,82,1,82,1,82,1,82,1,82,1,82,3,82,1301,8,82,1,82,1,82,
-		1,82,1,82,1,82,1,82,3,82,1309,8,82,1,83,1,83,1,83,1,83,1,83,1,83,1,83,
-		1,83,3,83,1319,8,83,1,83,1,83,5,83,1323,8,83,10,83,12,83,1326,9,83,1,83,
-		3,83,1329,8,83,1,84,1,84,1,84,1,84,1,84,3,84,1336,8,84,1,85,1,85,4,85,
-		1340,8,85,11,85,12,85,1341,1,85,1,85,5,85,1346,8,85,10,85,12,85,1349,9,
-		85,1,85,1,85,1,85,3,85,1354,8,85,3,85,1356,8,85,3,85,1358,8,85,1,85,1,
-		85,4,85,1362,8,85,11,85,12,85,1363,1,85,1,85,5,85,1368,8,85,10,85,12,85,
-		1371,9,85,1,85,1,85,5,85,1375,8,85,10,85,12,85,1378,9,85,1,85,1,85,3,85,
-		1382,8,85,1,86,4,86,1385,8,86,11,86,12,86,1386,1,87,1,87,1,87,1,87,1,87,
-		1,87,1,87,3,87,1396,8,87,1,87,1,87,1,87,1,87,3,87,1402,8,87,1,87,3,87,
-		1405,8,87,1,88,1,88,1,88,1,88,1,88,1,88,3,88,1413,8,88,1,89,1,89,3,89,
-		1417,8,89,1,89,1,89,1,89,1,89,1,89,3,89,1424,8,89,1,89,1,89,1,89,1,89,
-		1,89,3,89,1431,8,89,1,90,3,90,1434,8,90,1,90,4,90,1437,8,90,11,90,12,90,
-		1438,1,90,1,90,1,90,1,90,4,90,1445,8,90,11,90,12,90,1446,3,90,1449,8,90,
-		1,90,1,90,1,90,1,90,1,90,1,90,3,90,1457,8,90,3,90,1459,8,90,1,90,3,90,
-		1462,8,90,1,91,1,91,1,91,1,91,1,91,1,91,1,91,1,91,1,91,1,91,3,91,1474,
-		8,91,3,91,1476,8,91,1,91,1,91,1,91,3,91,1481,8,91,1,91,1,91,1,91,3,91,
-		1486,8,91,1,91,1,91,1,91,1,91,1,91,1,91,3,91,1494,8,91,3,91,1496,8,91,
-		1,92,1,92,3,92,1500,8,92,1,92,1,92,5,92,1504,8,92,10,92,12,92,1507,9,92,
-		3,92,1509,8,92,1,93,1,93,1,93,3,93,1514,8,93,1,94,1,94,1,94,1,94,5,94,
-		1520,8,94,10,94,12,94,1523,9,94,1,94,1,94,1,94,1,94,1,94,3,94,1530,8,94,
-		1,95,1,95,4,95,1534,8,95,11,95,12,95,1535,1,95,3,95,1539,8,95,1,96,1,96,
-		1,96,1,96,3,96,1545,8,96,3,96,1547,8,96,1,97,1,97,1,98,1,98,1,99,4,99,
-		1554,8,99,11,99,12,99,1555,1,100,1,100,1,101,1,101,1,102,1,102,5,102,1564,
-		8,102,10,102,12,102,1567,9,102,1,103,1,103,1,103,1,104,1,104,3,104,1574,
-		8,104,1,104,1,104,1,104,1,104,1,104,3,104,1581,8,104,1,105,1,105,5,105,
-		1585,8,105,10,105,12,105,1588,9,105,1,106,1,106,1,106,1,107,1,107,1,107,
-		1,107,1,107,1,107,3,107,1599,8,107,1,108,1,108,1,109,1,109,1,109,1,109,
-		1,109,5,109,1608,8,109,10,109,12,109,1611,9,109,1,109,1,109,3,109,1615,
-		8,109,1,110,1,110,3,110,1619,8,110,1,110,3,110,1622,8,110,1,111,1,111,
+		45,1,45,1,45,1,45,1,45,1,45,1,45,1,45,1,45,1,45,3,45,691,8,45,3,45,693,
+		8,45,1,45,3,45,696,8,45,1,46,1,46,1,46,3,46,701,8,46,1,47,1,47,1,47,1,
+		47,1,47,1,47,1,47,1,47,1,47,1,47,3,47,713,8,47,1,47,1,47,3,47,717,8,47,
+		1,48,1,48,1,48,1,48,1,48,1,49,1,49,1,49,1,49,1,49,5,49,729,8,49,10,49,
+		12,49,732,9,49,1,50,1,50,1,50,1,50,1,50,1,50,3,50,740,8,50,1,51,1,51,1,
+		51,1,52,1,52,1,52,1,52,1,53,1,53,3,53,751,8,53,1,53,3,53,754,8,53,1,53,
+		1,53,1,53,3,53,759,8,53,1,54,1,54,1,54,1,54,1,54,3,54,766,8,54,1,54,1,
+		54,1,54,1,54,3,54,772,8,54,1,54,1,54,1,54,3,54,777,8,54,3,54,779,8,54,
+		1,55,1,55,1,55,5,55,784,8,55,10,55,12,55,787,9,55,1,56,1,56,1,56,1,56,
+		1,56,1,56,1,56,1,56,3,56,797,8,56,1,56,3,56,800,8,56,1,56,1,56,3,56,804,
+		8,56,1,56,1,56,1,56,1,56,1,56,1,56,1,56,3,56,813,8,56,1,56,1,56,3,56,817,
+		8,56,1,56,1,56,1,56,1,56,1,56,1,56,1,56,1,56,1,56,3,56,828,8,56,1,56,3,
+		56,831,8,56,1,56,4,56,834,8,56,11,56,12,56,835,1,56,1,56,3,56,840,8,56,
+		1,56,1,56,3,56,844,8,56,1,56,1,56,1,56,1,56,1,56,4,56,851,8,56,11,56,12,
+		56,852,3,56,855,8,56,1,56,1,56,3,56,859,8,56,1,56,3,56,862,8,56,1,56,3,
+		56,865,8,56,3,56,867,8,56,1,57,1,57,1,57,1,57,1,57,1,57,1,57,1,57,1,58,
+		1,58,1,58,1,58,1,59,4,59,882,8,59,11,59,12,59,883,1,59,1,59,5,59,888,8,
+		59,10,59,12,59,891,9,59,1,59,3,59,894,8,59,1,60,1,60,3,60,898,8,60,1,60,
+		3,60,901,8,60,1,61,1,61,1,61,1,61,1,61,1,61,1,61,1,61,1,61,3,61,912,8,
+		61,3,61,914,8,61,1,62,1,62,1,62,5,62,919,8,62,10,62,12,62,922,9,62,1,62,
+		1,62,4,62,926,8,62,11,62,12,62,927,3,62,930,8,62,1,62,1,62,1,62,1,62,3,
+		62,936,8,62,1,62,1,62,5,62,940,8,62,10,62,12,62,943,9,62,1,62,1,62,3,62,
+		947,8,62,1,62,4,62,950,8,62,11,62,12,62,951,1,62,1,62,1,62,4,62,957,8,
+		62,11,62,12,62,958,3,62,961,8,62,3,62,963,8,62,1,62,1,62,1,62,1,62,1,62,
+		1,62,3,62,971,8,62,1,62,1,62,1,62,1,62,1,62,1,62,4,62,979,8,62,11,62,12,
+		62,980,3,62,983,8,62,1,63,1,63,1,63,1,63,1,63,1,63,1,63,1,63,3,63,993,
+		8,63,1,63,1,63,1,63,1,63,1,63,1,63,1,63,3,63,1002,8,63,3,63,1004,8,63,
+		3,63,1006,8,63,1,63,3,63,1009,8,63,1,64,1,64,1,64,1,64,5,64,1015,8,64,
+		10,64,12,64,1018,9,64,1,64,1,64,1,64,1,65,1,65,1,65,3,65,1026,8,65,1,66,
+		1,66,1,66,1,66,1,66,1,66,1,66,1,66,1,66,1,66,1,66,3,66,1039,8,66,1,67,
+		1,67,1,67,1,67,1,67,3,67,1046,8,67,1,67,1,67,1,67,1,67,1,67,3,67,1053,
+		8,67,1,67,1,67,3,67,1057,8,67,1,67,1,67,5,67,1061,8,67,10,67,12,67,1064,
+		9,67,1,67,3,67,1067,8,67,1,68,1,68,1,68,1,68,1,68,1,68,1,68,1,68,1,68,
+		1,68,1,68,3,68,1080,8,68,1,69,1,69,1,69,1,69,3,69,1086,8,69,1,69,1,69,
+		1,69,3,69,1091,8,69,1,70,1,70,1,70,1,70,1,70,1,70,1,70,1,70,3,70,1101,
+		8,70,1,70,3,70,1104,8,70,1,71,1,71,1,71,1,71,1,71,1,71,1,71,1,71,1,71,
+		1,71,1,71,1,71,1,71,3,71,1119,8,71,1,71,1,71,3,71,1123,8,71,1,71,1,71,
+		3,71,1127,8,71,1,71,1,71,5,71,1131,8,71,10,71,12,71,1134,9,71,1,71,1,71,
+		1,71,1,71,1,71,1,71,3,71,1142,8,71,1,71,1,71,5,71,1146,8,71,10,71,12,71,
+		1149,9,71,1,71,1,71,1,71,1,71,1,71,1,71,1,71,3,71,1158,8,71,3,71,1160,
+		8,71,3,71,1162,8,71,1,72,1,72,1,72,1,72,5,72,1168,8,72,10,72,12,72,1171,
+		9,72,1,72,3,72,1174,8,72,1,72,3,72,1177,8,72,1,73,1,73,1,73,1,73,1,73,
+		3,73,1184,8,73,1,73,1,73,1,73,5,73,1189,8,73,10,73,12,73,1192,9,73,1,74,
+		1,74,3,74,1196,8,74,1,74,1,74,1,74,1,74,1,74,3,74,1203,8,74,3,74,1205,
+		8,74,1,74,1,74,1,74,3,74,1210,8,74,1,74,3,74,1213,8,74,1,75,1,75,1,75,
+		3,75,1218,8,75,1,75,1,75,1,75,1,75,3,75,1224,8,75,1,75,1,75,1,75,1,75,
+		1,75,3,75,1231,8,75,1,76,1,76,1,76,3,76,1236,8,76,1,77,1,77,1,77,1,77,
+		1,77,3,77,1243,8,77,1,77,1,77,1,77,3,77,1248,8,77,1,78,1,78,1,78,1,78,
+		1,78,1,78,1,78,1,78,1,78,3,78,1259,8,78,1,79,1,79,1,79,1,79,1,79,3,79,
+		1266,8,79,1,80,1,80,3,80,1270,8,80,1,80,1,80,1,80,1,81,1,81,1,81,1,81,
+		1,81,1,81,1,81,3,81,1282,8,81,1,81,1,81,5,81,1286,8,81,10,81,12,81,1289,
+		9,81,1,82,1,82,1,82,1,82,1,82,1,82,1,82,1,82,3,82,1299,8,82,1,82,1,82,
+		1,82,1,82,1,82,1,82,3,82,1307,8,82,1,83,1,83,1,83,1,83,1,83,1,83,1,83,
+		1,83,3,83,1317,8,83,1,83,1,83,5,83,1321,8,83,10,83,12,83,1324,9,83,1,83,
+		3,83,1327,8,83,1,84,1,84,1,84,1,84,1,84,3,84,1334,8,84,1,85,1,85,4,85,
+		1338,8,85,11,85,12,85,1339,1,85,1,85,5,85,1344,8,85,10,85,12,85,1347,9,
+		85,1,85,1,85,1,85,3,85,1352,8,85,3,85,1354,8,85,3,85,1356,8,85,1,85,1,
+		85,4,85,1360,8,85,11,85,12,85,1361,1,85,1,85,5,85,1366,8,85,10,85,12,85,
+		1369,9,85,1,85,1,85,5,85,1373,8,85,10,85,12,85,1376,9,85,1,85,1,85,3,85,
+		1380,8,85,1,86,4,86,1383,8,86,11,86,12,86,1384,1,87,1,87,1,87,1,87,1,87,
+		1,87,1,87,3,87,1394,8,87,1,87,1,87,1,87,1,87,3,87,1400,8,87,1,87,3,87,
+		1403,8,87,1,88,1,88,1,88,1,88,1,88,1,88,3,88,1411,8,88,1,89,1,89,3,89,
+		1415,8,89,1,89,1,89,1,89,1,89,1,89,3,89,1422,8,89,1,89,1,89,1,89,1,89,
+		1,89,3,89,1429,8,89,1,90,3,90,1432,8,90,1,90,4,90,1435,8,90,11,90,12,90,
+		1436,1,90,1,90,1,90,1,90,4,90,1443,8,90,11,90,12,90,1444,3,90,1447,8,90,
+		1,90,1,90,1,90,1,90,1,90,1,90,3,90,1455,8,90,3,90,1457,8,90,1,90,3,90,
+		1460,8,90,1,91,1,91,1,91,1,91,1,91,1,91,1,91,1,91,1,91,1,91,3,91,1472,
+		8,91,3,91,1474,8,91,1,91,1,91,1,91,3,91,1479,8,91,1,91,1,91,1,91,3,91,
+		1484,8,91,1,91,1,91,1,91,1,91,1,91,1,91,3,91,1492,8,91,3,91,1494,8,91,
+		1,92,1,92,3,92,1498,8,92,1,92,1,92,5,92,1502,8,92,10,92,12,92,1505,9,92,
+		3,92,1507,8,92,1,93,1,93,1,93,3,93,1512,8,93,1,94,1,94,1,94,1,94,5,94,
+		1518,8,94,10,94,12,94,1521,9,94,1,94,1,94,1,94,1,94,1,94,3,94,1528,8,94,
+		1,95,1,95,4,95,1532,8,95,11,95,12,95,1533,1,95,3,95,1537,8,95,1,96,1,96,
+		1,96,1,96,3,96,1543,8,96,3,96,1545,8,96,1,97,1,97,1,98,1,98,1,99,4,99,
+		1552,8,99,11,99,12,99,1553,1,100,1,100,1,101,1,101,1,102,1,102,5,102,1562,
+		8,102,10,102,12,102,1565,9,102,1,103,1,103,1,103,1,104,1,104,3,104,1572,
+		8,104,1,104,1,104,1,104,1,104,1,104,3,104,1579,8,104,1,105,1,105,5,105,
+		1583,8,105,10,105,12,105,1586,9,105,1,106,1,106,1,106,1,107,1,107,1,107,
+		1,107,1,107,1,107,3,107,1597,8,107,1,108,1,108,1,109,1,109,1,109,1,109,
+		1,109,5,109,1606,8,109,10,109,12,109,1609,9,109,1,109,1,109,3,109,1613,
+		8,109,1,110,1,110,3,110,1617,8,110,1,110,3,110,1620,8,110,1,111,1,111,
 		1,112,1,112,1,112,0,0,113,0,2,4,6,8,10,12,14,16,18,20,22,24,26,28,30,32,
 		34,36,38,40,42,44,46,48,50,52,54,56,58,60,62,64,66,68,70,72,74,76,78,80,
 		82,84,86,88,90,92,94,96,98,100,102,104,106,108,110,112,114,116,118,120,
@@ -13751,480 +13785,479 @@ internal partial class TurnrowParser : Parser {
 		2,0,77,77,133,133,1,0,144,145,2,0,98,98,150,150,2,0,105,105,112,112,3,
 		0,79,79,107,107,136,136,2,0,135,135,166,166,2,0,80,80,101,101,1,0,45,46,
 		2,0,52,52,146,146,2,0,11,13,15,15,4,0,100,100,167,167,169,170,172,172,
-		29,0,16,19,21,28,30,33,35,44,47,61,63,65,67,67,71,71,73,73,75,79,81,89,
-		91,93,95,98,102,102,104,124,126,132,134,134,136,138,140,141,143,145,147,
-		147,149,151,154,156,158,161,163,163,165,165,168,168,171,171,173,173,1835,
-		0,226,1,0,0,0,2,229,1,0,0,0,4,277,1,0,0,0,6,279,1,0,0,0,8,282,1,0,0,0,
-		10,285,1,0,0,0,12,292,1,0,0,0,14,294,1,0,0,0,16,297,1,0,0,0,18,313,1,0,
-		0,0,20,315,1,0,0,0,22,318,1,0,0,0,24,321,1,0,0,0,26,324,1,0,0,0,28,326,
-		1,0,0,0,30,346,1,0,0,0,32,348,1,0,0,0,34,352,1,0,0,0,36,376,1,0,0,0,38,
-		379,1,0,0,0,40,411,1,0,0,0,42,413,1,0,0,0,44,418,1,0,0,0,46,439,1,0,0,
-		0,48,447,1,0,0,0,50,455,1,0,0,0,52,462,1,0,0,0,54,479,1,0,0,0,56,481,1,
-		0,0,0,58,490,1,0,0,0,60,505,1,0,0,0,62,517,1,0,0,0,64,534,1,0,0,0,66,536,
-		1,0,0,0,68,539,1,0,0,0,70,544,1,0,0,0,72,561,1,0,0,0,74,571,1,0,0,0,76,
-		573,1,0,0,0,78,584,1,0,0,0,80,647,1,0,0,0,82,650,1,0,0,0,84,656,1,0,0,
-		0,86,659,1,0,0,0,88,674,1,0,0,0,90,676,1,0,0,0,92,699,1,0,0,0,94,718,1,
-		0,0,0,96,720,1,0,0,0,98,725,1,0,0,0,100,741,1,0,0,0,102,743,1,0,0,0,104,
-		746,1,0,0,0,106,750,1,0,0,0,108,762,1,0,0,0,110,782,1,0,0,0,112,868,1,
-		0,0,0,114,870,1,0,0,0,116,878,1,0,0,0,118,895,1,0,0,0,120,902,1,0,0,0,
-		122,915,1,0,0,0,124,917,1,0,0,0,126,986,1,0,0,0,128,1012,1,0,0,0,130,1024,
-		1,0,0,0,132,1040,1,0,0,0,134,1042,1,0,0,0,136,1081,1,0,0,0,138,1083,1,
-		0,0,0,140,1094,1,0,0,0,142,1107,1,0,0,0,144,1175,1,0,0,0,146,1185,1,0,
-		0,0,148,1206,1,0,0,0,150,1232,1,0,0,0,152,1237,1,0,0,0,154,1239,1,0,0,
-		0,156,1251,1,0,0,0,158,1267,1,0,0,0,160,1271,1,0,0,0,162,1276,1,0,0,0,
-		164,1308,1,0,0,0,166,1310,1,0,0,0,168,1335,1,0,0,0,170,1337,1,0,0,0,172,
-		1384,1,0,0,0,174,1404,1,0,0,0,176,1412,1,0,0,0,178,1430,1,0,0,0,180,1433,
-		1,0,0,0,182,1463,1,0,0,0,184,1497,1,0,0,0,186,1510,1,0,0,0,188,1515,1,
-		0,0,0,190,1531,1,0,0,0,192,1546,1,0,0,0,194,1548,1,0,0,0,196,1550,1,0,
-		0,0,198,1553,1,0,0,0,200,1557,1,0,0,0,202,1559,1,0,0,0,204,1561,1,0,0,
-		0,206,1568,1,0,0,0,208,1580,1,0,0,0,210,1582,1,0,0,0,212,1589,1,0,0,0,
-		214,1598,1,0,0,0,216,1600,1,0,0,0,218,1602,1,0,0,0,220,1621,1,0,0,0,222,
-		1623,1,0,0,0,224,1625,1,0,0,0,226,227,3,4,2,0,227,228,5,0,0,1,228,1,1,
-		0,0,0,229,230,3,188,94,0,230,231,5,0,0,1,231,3,1,0,0,0,232,278,3,6,3,0,
-		233,278,3,8,4,0,234,278,3,10,5,0,235,278,3,14,7,0,236,278,3,16,8,0,237,
-		278,3,20,10,0,238,278,3,22,11,0,239,278,3,24,12,0,240,278,3,26,13,0,241,
-		278,3,28,14,0,242,278,3,32,16,0,243,278,3,34,17,0,244,278,3,38,19,0,245,
-		278,3,42,21,0,246,278,3,44,22,0,247,278,3,78,39,0,248,278,3,66,33,0,249,
-		278,3,68,34,0,250,278,3,72,36,0,251,278,3,74,37,0,252,278,3,90,45,0,253,
-		278,3,92,46,0,254,278,3,94,47,0,255,278,3,96,48,0,256,278,3,98,49,0,257,
-		278,3,102,51,0,258,278,3,104,52,0,259,278,3,106,53,0,260,278,3,108,54,
-		0,261,278,3,126,63,0,262,278,3,134,67,0,263,278,3,138,69,0,264,278,3,140,
-		70,0,265,278,3,142,71,0,266,278,3,170,85,0,267,278,3,182,91,0,268,278,
-		3,46,23,0,269,278,3,166,83,0,270,278,3,128,64,0,271,278,3,48,24,0,272,
-		278,3,50,25,0,273,278,3,52,26,0,274,278,3,58,29,0,275,278,3,60,30,0,276,
-		278,3,56,28,0,277,232,1,0,0,0,277,233,1,0,0,0,277,234,1,0,0,0,277,235,
-		1,0,0,0,277,236,1,0,0,0,277,237,1,0,0,0,277,238,1,0,0,0,277,239,1,0,0,
-		0,277,240,1,0,0,0,277,241,1,0,0,0,277,242,1,0,0,0,277,243,1,0,0,0,277,
-		244,1,0,0,0,277,245,1,0,0,0,277,246,1,0,0,0,277,247,1,0,0,0,277,248,1,
-		0,0,0,277,249,1,0,0,0,277,250,1,0,0,0,277,251,1,0,0,0,277,252,1,0,0,0,
-		277,253,1,0,0,0,277,254,1,0,0,0,277,255,1,0,0,0,277,256,1,0,0,0,277,257,
-		1,0,0,0,277,258,1,0,0,0,277,259,1,0,0,0,277,260,1,0,0,0,277,261,1,0,0,
-		0,277,262,1,0,0,0,277,263,1,0,0,0,277,264,1,0,0,0,277,265,1,0,0,0,277,
-		266,1,0,0,0,277,267,1,0,0,0,277,268,1,0,0,0,277,269,1,0,0,0,277,270,1,
-		0,0,0,277,271,1,0,0,0,277,272,1,0,0,0,277,273,1,0,0,0,277,274,1,0,0,0,
-		277,275,1,0,0,0,277,276,1,0,0,0,278,5,1,0,0,0,279,280,5,39,0,0,280,281,
-		3,220,110,0,281,7,1,0,0,0,282,283,5,41,0,0,283,284,5,178,0,0,284,9,1,0,
-		0,0,285,286,5,58,0,0,286,287,3,12,6,0,287,11,1,0,0,0,288,293,5,174,0,0,
-		289,293,5,177,0,0,290,293,5,178,0,0,291,293,3,224,112,0,292,288,1,0,0,
-		0,292,289,1,0,0,0,292,290,1,0,0,0,292,291,1,0,0,0,293,13,1,0,0,0,294,295,
-		5,55,0,0,295,296,3,224,112,0,296,15,1,0,0,0,297,298,5,49,0,0,298,303,3,
-		18,9,0,299,300,5,5,0,0,300,302,3,18,9,0,301,299,1,0,0,0,302,305,1,0,0,
-		0,303,301,1,0,0,0,303,304,1,0,0,0,304,17,1,0,0,0,305,303,1,0,0,0,306,314,
-		3,224,112,0,307,314,5,178,0,0,308,311,5,174,0,0,309,312,3,224,112,0,310,
-		312,5,15,0,0,311,309,1,0,0,0,311,310,1,0,0,0,311,312,1,0,0,0,312,314,1,
-		0,0,0,313,306,1,0,0,0,313,307,1,0,0,0,313,308,1,0,0,0,314,19,1,0,0,0,315,
-		316,5,50,0,0,316,317,5,178,0,0,317,21,1,0,0,0,318,319,5,40,0,0,319,320,
-		5,178,0,0,320,23,1,0,0,0,321,322,5,59,0,0,322,323,3,224,112,0,323,25,1,
-		0,0,0,324,325,5,3,0,0,325,27,1,0,0,0,326,327,5,61,0,0,327,329,3,224,112,
-		0,328,330,5,178,0,0,329,328,1,0,0,0,329,330,1,0,0,0,330,335,1,0,0,0,331,
-		332,5,5,0,0,332,334,3,30,15,0,333,331,1,0,0,0,334,337,1,0,0,0,335,333,
-		1,0,0,0,335,336,1,0,0,0,336,29,1,0,0,0,337,335,1,0,0,0,338,339,5,160,0,
-		0,339,347,3,220,110,0,340,344,3,220,110,0,341,345,7,0,0,0,342,343,5,14,
-		0,0,343,345,5,92,0,0,344,341,1,0,0,0,344,342,1,0,0,0,345,347,1,0,0,0,346,
-		338,1,0,0,0,346,340,1,0,0,0,347,31,1,0,0,0,348,349,5,32,0,0,349,350,3,
-		220,110,0,350,351,5,170,0,0,351,33,1,0,0,0,352,353,5,31,0,0,353,354,3,
-		198,99,0,354,355,5,7,0,0,355,358,3,220,110,0,356,359,3,202,101,0,357,359,
-		7,1,0,0,358,356,1,0,0,0,358,357,1,0,0,0,359,374,1,0,0,0,360,361,5,66,0,
-		0,361,362,3,220,110,0,362,363,3,200,100,0,363,364,5,152,0,0,364,365,3,
-		36,18,0,365,375,1,0,0,0,366,367,5,152,0,0,367,368,3,36,18,0,368,369,5,
-		5,0,0,369,370,3,220,110,0,370,371,3,200,100,0,371,372,5,152,0,0,372,373,
-		3,36,18,0,373,375,1,0,0,0,374,360,1,0,0,0,374,366,1,0,0,0,375,35,1,0,0,
-		0,376,377,3,220,110,0,377,378,3,222,111,0,378,37,1,0,0,0,379,380,5,56,
-		0,0,380,384,3,198,99,0,381,382,5,5,0,0,382,383,5,114,0,0,383,385,5,45,
-		0,0,384,381,1,0,0,0,384,385,1,0,0,0,385,386,1,0,0,0,386,387,5,7,0,0,387,
-		388,5,75,0,0,388,393,3,220,110,0,389,394,5,78,0,0,390,391,5,81,0,0,391,
-		392,5,115,0,0,392,394,5,23,0,0,393,389,1,0,0,0,393,390,1,0,0,0,393,394,
-		1,0,0,0,394,399,1,0,0,0,395,396,5,5,0,0,396,398,3,40,20,0,397,395,1,0,
-		0,0,398,401,1,0,0,0,399,397,1,0,0,0,399,400,1,0,0,0,400,39,1,0,0,0,401,
-		399,1,0,0,0,402,403,5,94,0,0,403,404,5,52,0,0,404,405,5,100,0,0,405,406,
-		5,176,0,0,406,412,7,2,0,0,407,408,5,115,0,0,408,409,5,100,0,0,409,410,
-		5,148,0,0,410,412,5,96,0,0,411,402,1,0,0,0,411,407,1,0,0,0,412,41,1,0,
-		0,0,413,414,5,38,0,0,414,415,3,224,112,0,415,416,5,102,0,0,416,417,3,204,
-		102,0,417,43,1,0,0,0,418,419,5,23,0,0,419,420,3,224,112,0,420,430,5,102,
-		0,0,421,422,7,3,0,0,422,423,5,29,0,0,423,431,3,204,102,0,424,428,3,204,
-		102,0,425,426,7,3,0,0,426,427,5,29,0,0,427,429,3,204,102,0,428,425,1,0,
-		0,0,428,429,1,0,0,0,429,431,1,0,0,0,430,421,1,0,0,0,430,424,1,0,0,0,431,
-		436,1,0,0,0,432,433,5,5,0,0,433,435,3,64,32,0,434,432,1,0,0,0,435,438,
-		1,0,0,0,436,434,1,0,0,0,436,437,1,0,0,0,437,45,1,0,0,0,438,436,1,0,0,0,
-		439,445,5,22,0,0,440,441,5,164,0,0,441,442,5,155,0,0,442,446,7,2,0,0,443,
-		444,5,162,0,0,444,446,5,76,0,0,445,440,1,0,0,0,445,443,1,0,0,0,446,47,
-		1,0,0,0,447,453,5,19,0,0,448,449,3,224,112,0,449,450,5,5,0,0,450,451,3,
-		222,111,0,451,454,1,0,0,0,452,454,5,178,0,0,453,448,1,0,0,0,453,452,1,
-		0,0,0,454,49,1,0,0,0,455,456,5,25,0,0,456,457,3,224,112,0,457,458,5,102,
-		0,0,458,460,3,204,102,0,459,461,5,106,0,0,460,459,1,0,0,0,460,461,1,0,
-		0,0,461,51,1,0,0,0,462,463,5,28,0,0,463,464,3,224,112,0,464,465,5,102,
-		0,0,465,470,3,184,92,0,466,467,5,5,0,0,467,469,3,54,27,0,468,466,1,0,0,
-		0,469,472,1,0,0,0,470,468,1,0,0,0,470,471,1,0,0,0,471,53,1,0,0,0,472,470,
-		1,0,0,0,473,480,5,121,0,0,474,475,5,147,0,0,475,476,5,74,0,0,476,477,3,
-		220,110,0,477,478,5,14,0,0,478,480,1,0,0,0,479,473,1,0,0,0,479,474,1,0,
-		0,0,480,55,1,0,0,0,481,482,5,16,0,0,482,485,3,224,112,0,483,484,5,117,
-		0,0,484,486,3,224,112,0,485,483,1,0,0,0,485,486,1,0,0,0,486,487,1,0,0,
-		0,487,488,5,7,0,0,488,489,5,178,0,0,489,57,1,0,0,0,490,491,5,54,0,0,491,
-		492,3,198,99,0,492,493,5,7,0,0,493,494,3,220,110,0,494,495,3,202,101,0,
-		495,496,5,66,0,0,496,497,3,220,110,0,497,498,3,200,100,0,498,499,5,159,
-		0,0,499,500,3,220,110,0,500,503,7,4,0,0,501,502,5,5,0,0,502,504,3,224,
-		112,0,503,501,1,0,0,0,503,504,1,0,0,0,504,59,1,0,0,0,505,506,5,36,0,0,
-		506,507,3,18,9,0,507,508,5,7,0,0,508,509,3,224,112,0,509,514,3,62,31,0,
-		510,511,5,5,0,0,511,513,3,62,31,0,512,510,1,0,0,0,513,516,1,0,0,0,514,
-		512,1,0,0,0,514,515,1,0,0,0,515,61,1,0,0,0,516,514,1,0,0,0,517,518,3,220,
-		110,0,518,519,3,222,111,0,519,520,7,5,0,0,520,63,1,0,0,0,521,535,5,116,
-		0,0,522,535,5,89,0,0,523,524,5,113,0,0,524,525,5,117,0,0,525,528,3,214,
-		107,0,526,527,5,11,0,0,527,529,3,214,107,0,528,526,1,0,0,0,528,529,1,0,
-		0,0,529,535,1,0,0,0,530,531,5,134,0,0,531,535,7,6,0,0,532,533,5,163,0,
-		0,533,535,3,204,102,0,534,521,1,0,0,0,534,522,1,0,0,0,534,523,1,0,0,0,
-		534,530,1,0,0,0,534,532,1,0,0,0,535,65,1,0,0,0,536,537,5,57,0,0,537,538,
-		5,178,0,0,538,67,1,0,0,0,539,542,5,52,0,0,540,543,3,70,35,0,541,543,3,
-		76,38,0,542,540,1,0,0,0,542,541,1,0,0,0,543,69,1,0,0,0,544,545,5,41,0,
-		0,545,551,3,224,112,0,546,547,5,30,0,0,547,549,5,127,0,0,548,550,5,5,0,
-		0,549,548,1,0,0,0,549,550,1,0,0,0,550,552,1,0,0,0,551,546,1,0,0,0,551,
-		552,1,0,0,0,552,553,1,0,0,0,553,554,5,124,0,0,554,555,5,113,0,0,555,556,
-		5,117,0,0,556,559,3,220,110,0,557,558,5,11,0,0,558,560,3,220,110,0,559,
-		557,1,0,0,0,559,560,1,0,0,0,560,71,1,0,0,0,561,564,5,33,0,0,562,565,5,
-		178,0,0,563,565,7,7,0,0,564,562,1,0,0,0,564,563,1,0,0,0,565,566,1,0,0,
-		0,566,567,5,102,0,0,567,568,5,8,0,0,568,569,3,110,55,0,569,570,5,9,0,0,
-		570,73,1,0,0,0,571,572,5,4,0,0,572,75,1,0,0,0,573,576,5,173,0,0,574,575,
-		5,117,0,0,575,577,5,173,0,0,576,574,1,0,0,0,576,577,1,0,0,0,577,579,1,
-		0,0,0,578,580,5,178,0,0,579,578,1,0,0,0,579,580,1,0,0,0,580,581,1,0,0,
-		0,581,582,5,102,0,0,582,583,3,110,55,0,583,77,1,0,0,0,584,585,5,42,0,0,
-		585,589,3,224,112,0,586,587,5,5,0,0,587,588,5,109,0,0,588,590,5,174,0,
-		0,589,586,1,0,0,0,589,590,1,0,0,0,590,592,1,0,0,0,591,593,3,80,40,0,592,
-		591,1,0,0,0,592,593,1,0,0,0,593,595,1,0,0,0,594,596,3,188,94,0,595,594,
-		1,0,0,0,595,596,1,0,0,0,596,79,1,0,0,0,597,598,5,30,0,0,598,599,3,224,
-		112,0,599,600,5,7,0,0,600,605,3,210,105,0,601,602,3,202,101,0,602,603,
-		5,70,0,0,603,604,3,192,96,0,604,606,1,0,0,0,605,601,1,0,0,0,605,606,1,
-		0,0,0,606,648,1,0,0,0,607,608,5,102,0,0,608,609,3,224,112,0,609,613,5,
-		110,0,0,610,611,5,5,0,0,611,612,5,154,0,0,612,614,5,124,0,0,613,610,1,
-		0,0,0,613,614,1,0,0,0,614,648,1,0,0,0,615,616,5,62,0,0,616,621,3,82,41,
-		0,617,618,5,5,0,0,618,620,3,82,41,0,619,617,1,0,0,0,620,623,1,0,0,0,621,
-		619,1,0,0,0,621,622,1,0,0,0,622,648,1,0,0,0,623,621,1,0,0,0,624,625,5,
-		126,0,0,625,628,5,158,0,0,626,629,5,65,0,0,627,629,5,69,0,0,628,626,1,
-		0,0,0,628,627,1,0,0,0,629,630,1,0,0,0,630,635,3,86,43,0,631,632,5,66,0,
-		0,632,634,3,86,43,0,633,631,1,0,0,0,634,637,1,0,0,0,635,633,1,0,0,0,635,
-		636,1,0,0,0,636,638,1,0,0,0,637,635,1,0,0,0,638,639,5,7,0,0,639,644,3,
-		180,90,0,640,641,5,5,0,0,641,643,3,180,90,0,642,640,1,0,0,0,643,646,1,
-		0,0,0,644,642,1,0,0,0,644,645,1,0,0,0,645,648,1,0,0,0,646,644,1,0,0,0,
-		647,597,1,0,0,0,647,607,1,0,0,0,647,615,1,0,0,0,647,624,1,0,0,0,648,81,
-		1,0,0,0,649,651,3,84,42,0,650,649,1,0,0,0,651,652,1,0,0,0,652,650,1,0,
-		0,0,652,653,1,0,0,0,653,83,1,0,0,0,654,657,3,224,112,0,655,657,5,94,0,
-		0,656,654,1,0,0,0,656,655,1,0,0,0,657,85,1,0,0,0,658,660,3,176,88,0,659,
-		658,1,0,0,0,660,661,1,0,0,0,661,659,1,0,0,0,661,662,1,0,0,0,662,667,1,
-		0,0,0,663,664,5,5,0,0,664,666,3,88,44,0,665,663,1,0,0,0,666,669,1,0,0,
-		0,667,665,1,0,0,0,667,668,1,0,0,0,668,87,1,0,0,0,669,667,1,0,0,0,670,675,
-		3,178,89,0,671,672,3,194,97,0,672,673,5,93,0,0,673,675,1,0,0,0,674,670,
-		1,0,0,0,674,671,1,0,0,0,675,89,1,0,0,0,676,677,5,18,0,0,677,694,5,162,
-		0,0,678,683,5,133,0,0,679,680,5,117,0,0,680,681,3,210,105,0,681,682,5,
-		76,0,0,682,684,1,0,0,0,683,679,1,0,0,0,683,684,1,0,0,0,684,695,1,0,0,0,
-		685,686,5,20,0,0,686,687,5,138,0,0,687,688,5,117,0,0,688,689,3,210,105,
-		0,689,690,3,202,101,0,690,695,1,0,0,0,691,692,3,210,105,0,692,693,3,202,
-		101,0,693,695,1,0,0,0,694,678,1,0,0,0,694,685,1,0,0,0,694,691,1,0,0,0,
-		695,697,1,0,0,0,696,698,3,188,94,0,697,696,1,0,0,0,697,698,1,0,0,0,698,
-		91,1,0,0,0,699,700,5,21,0,0,700,702,3,210,105,0,701,703,3,188,94,0,702,
-		701,1,0,0,0,702,703,1,0,0,0,703,93,1,0,0,0,704,705,5,30,0,0,705,706,5,
-		97,0,0,706,707,3,192,96,0,707,708,7,8,0,0,708,709,3,224,112,0,709,719,
-		1,0,0,0,710,711,5,20,0,0,711,715,5,86,0,0,712,713,7,9,0,0,713,715,5,85,
-		0,0,714,710,1,0,0,0,714,712,1,0,0,0,715,716,1,0,0,0,716,717,7,8,0,0,717,
-		719,3,224,112,0,718,704,1,0,0,0,718,714,1,0,0,0,719,95,1,0,0,0,720,721,
-		5,37,0,0,721,722,5,114,0,0,722,723,5,45,0,0,723,724,3,224,112,0,724,97,
-		1,0,0,0,725,726,5,24,0,0,726,727,5,7,0,0,727,732,3,100,50,0,728,729,5,
-		5,0,0,729,731,3,100,50,0,730,728,1,0,0,0,731,734,1,0,0,0,732,730,1,0,0,
-		0,732,733,1,0,0,0,733,99,1,0,0,0,734,732,1,0,0,0,735,736,5,139,0,0,736,
-		742,3,210,105,0,737,738,3,210,105,0,738,739,5,29,0,0,739,740,3,224,112,
-		0,740,742,1,0,0,0,741,735,1,0,0,0,741,737,1,0,0,0,742,101,1,0,0,0,743,
-		744,5,27,0,0,744,745,5,118,0,0,745,103,1,0,0,0,746,747,5,60,0,0,747,748,
-		5,100,0,0,748,749,5,88,0,0,749,105,1,0,0,0,750,752,5,45,0,0,751,753,3,
-		210,105,0,752,751,1,0,0,0,752,753,1,0,0,0,753,755,1,0,0,0,754,756,3,194,
-		97,0,755,754,1,0,0,0,755,756,1,0,0,0,756,757,1,0,0,0,757,758,5,7,0,0,758,
-		760,3,110,55,0,759,761,3,188,94,0,760,759,1,0,0,0,760,761,1,0,0,0,761,
-		107,1,0,0,0,762,780,5,46,0,0,763,764,5,68,0,0,764,767,3,224,112,0,765,
-		766,5,66,0,0,766,768,3,224,112,0,767,765,1,0,0,0,767,768,1,0,0,0,768,781,
-		1,0,0,0,769,770,3,210,105,0,770,771,5,152,0,0,771,773,3,210,105,0,772,
-		774,3,194,97,0,773,772,1,0,0,0,773,774,1,0,0,0,774,775,1,0,0,0,775,776,
-		5,7,0,0,776,778,3,110,55,0,777,779,3,188,94,0,778,777,1,0,0,0,778,779,
-		1,0,0,0,779,781,1,0,0,0,780,763,1,0,0,0,780,769,1,0,0,0,781,109,1,0,0,
-		0,782,787,3,112,56,0,783,784,5,5,0,0,784,786,3,112,56,0,785,783,1,0,0,
-		0,786,789,1,0,0,0,787,785,1,0,0,0,787,788,1,0,0,0,788,111,1,0,0,0,789,
-		787,1,0,0,0,790,791,5,8,0,0,791,792,3,110,55,0,792,798,5,9,0,0,793,794,
-		3,210,105,0,794,795,5,151,0,0,795,799,1,0,0,0,796,799,3,122,61,0,797,799,
-		5,153,0,0,798,793,1,0,0,0,798,796,1,0,0,0,798,797,1,0,0,0,798,799,1,0,
-		0,0,799,801,1,0,0,0,800,802,3,124,62,0,801,800,1,0,0,0,801,802,1,0,0,0,
-		802,869,1,0,0,0,803,805,5,139,0,0,804,806,3,210,105,0,805,804,1,0,0,0,
-		805,806,1,0,0,0,806,869,1,0,0,0,807,808,5,142,0,0,808,809,5,124,0,0,809,
-		869,3,210,105,0,810,814,5,34,0,0,811,812,5,148,0,0,812,815,5,132,0,0,813,
-		815,3,210,105,0,814,811,1,0,0,0,814,813,1,0,0,0,815,818,1,0,0,0,816,817,
-		5,29,0,0,817,819,5,104,0,0,818,816,1,0,0,0,818,819,1,0,0,0,819,869,1,0,
-		0,0,820,821,5,99,0,0,821,822,3,210,105,0,822,823,5,29,0,0,823,824,3,224,
-		112,0,824,869,1,0,0,0,825,826,5,72,0,0,826,829,3,210,105,0,827,828,5,29,
-		0,0,828,830,3,224,112,0,829,827,1,0,0,0,829,830,1,0,0,0,830,869,1,0,0,
-		0,831,833,3,218,109,0,832,831,1,0,0,0,832,833,1,0,0,0,833,863,1,0,0,0,
-		834,836,3,224,112,0,835,834,1,0,0,0,836,837,1,0,0,0,837,835,1,0,0,0,837,
-		838,1,0,0,0,838,856,1,0,0,0,839,841,3,196,98,0,840,842,3,120,60,0,841,
-		840,1,0,0,0,841,842,1,0,0,0,842,857,1,0,0,0,843,845,3,118,59,0,844,846,
-		3,114,57,0,845,844,1,0,0,0,845,846,1,0,0,0,846,857,1,0,0,0,847,857,3,114,
-		57,0,848,857,3,116,58,0,849,857,5,153,0,0,850,852,5,176,0,0,851,853,3,
-		224,112,0,852,851,1,0,0,0,853,854,1,0,0,0,854,852,1,0,0,0,854,855,1,0,
-		0,0,855,857,1,0,0,0,856,839,1,0,0,0,856,843,1,0,0,0,856,847,1,0,0,0,856,
-		848,1,0,0,0,856,849,1,0,0,0,856,850,1,0,0,0,856,857,1,0,0,0,857,864,1,
-		0,0,0,858,860,3,196,98,0,859,861,3,120,60,0,860,859,1,0,0,0,860,861,1,
-		0,0,0,861,864,1,0,0,0,862,864,3,116,58,0,863,835,1,0,0,0,863,858,1,0,0,
-		0,863,862,1,0,0,0,864,866,1,0,0,0,865,867,3,124,62,0,866,865,1,0,0,0,866,
-		867,1,0,0,0,867,869,1,0,0,0,868,790,1,0,0,0,868,803,1,0,0,0,868,807,1,
-		0,0,0,868,810,1,0,0,0,868,820,1,0,0,0,868,825,1,0,0,0,868,832,1,0,0,0,
-		869,113,1,0,0,0,870,871,5,162,0,0,871,872,5,8,0,0,872,873,3,110,55,0,873,
-		874,5,9,0,0,874,875,3,210,105,0,875,876,5,151,0,0,876,877,5,90,0,0,877,
-		115,1,0,0,0,878,879,5,70,0,0,879,880,5,83,0,0,880,881,5,87,0,0,881,117,
-		1,0,0,0,882,884,3,212,106,0,883,882,1,0,0,0,884,885,1,0,0,0,885,883,1,
-		0,0,0,885,886,1,0,0,0,886,896,1,0,0,0,887,891,3,218,109,0,888,890,3,212,
-		106,0,889,888,1,0,0,0,890,893,1,0,0,0,891,889,1,0,0,0,891,892,1,0,0,0,
-		892,896,1,0,0,0,893,891,1,0,0,0,894,896,3,122,61,0,895,883,1,0,0,0,895,
-		887,1,0,0,0,895,894,1,0,0,0,896,119,1,0,0,0,897,899,3,210,105,0,898,900,
-		5,90,0,0,899,898,1,0,0,0,899,900,1,0,0,0,900,903,1,0,0,0,901,903,3,122,
-		61,0,902,897,1,0,0,0,902,901,1,0,0,0,903,121,1,0,0,0,904,916,5,62,0,0,
-		905,916,5,69,0,0,906,907,5,152,0,0,907,916,5,77,0,0,908,909,5,157,0,0,
-		909,910,3,210,105,0,910,913,5,130,0,0,911,912,5,71,0,0,912,914,5,77,0,
-		0,913,911,1,0,0,0,913,914,1,0,0,0,914,916,1,0,0,0,915,904,1,0,0,0,915,
-		905,1,0,0,0,915,906,1,0,0,0,915,908,1,0,0,0,916,123,1,0,0,0,917,984,5,
-		100,0,0,918,922,7,10,0,0,919,921,3,224,112,0,920,919,1,0,0,0,921,924,1,
-		0,0,0,922,920,1,0,0,0,922,923,1,0,0,0,923,931,1,0,0,0,924,922,1,0,0,0,
-		925,927,5,66,0,0,926,928,3,224,112,0,927,926,1,0,0,0,928,929,1,0,0,0,929,
-		927,1,0,0,0,929,930,1,0,0,0,930,932,1,0,0,0,931,925,1,0,0,0,931,932,1,
-		0,0,0,932,937,1,0,0,0,933,934,5,157,0,0,934,935,3,210,105,0,935,936,5,
-		130,0,0,936,938,1,0,0,0,937,933,1,0,0,0,937,938,1,0,0,0,938,985,1,0,0,
-		0,939,943,5,83,0,0,940,942,3,224,112,0,941,940,1,0,0,0,942,945,1,0,0,0,
-		943,941,1,0,0,0,943,944,1,0,0,0,944,964,1,0,0,0,945,943,1,0,0,0,946,948,
-		5,66,0,0,947,949,3,218,109,0,948,947,1,0,0,0,948,949,1,0,0,0,949,951,1,
-		0,0,0,950,952,3,224,112,0,951,950,1,0,0,0,952,953,1,0,0,0,953,951,1,0,
-		0,0,953,954,1,0,0,0,954,962,1,0,0,0,955,956,5,100,0,0,956,958,5,83,0,0,
-		957,959,3,224,112,0,958,957,1,0,0,0,959,960,1,0,0,0,960,958,1,0,0,0,960,
-		961,1,0,0,0,961,963,1,0,0,0,962,955,1,0,0,0,962,963,1,0,0,0,963,965,1,
-		0,0,0,964,946,1,0,0,0,964,965,1,0,0,0,965,972,1,0,0,0,966,973,5,62,0,0,
-		967,973,5,69,0,0,968,969,5,157,0,0,969,970,3,210,105,0,970,971,5,130,0,
-		0,971,973,1,0,0,0,972,966,1,0,0,0,972,967,1,0,0,0,972,968,1,0,0,0,972,
-		973,1,0,0,0,973,985,1,0,0,0,974,985,7,11,0,0,975,985,5,140,0,0,976,977,
-		5,120,0,0,977,985,5,128,0,0,978,980,5,176,0,0,979,981,3,224,112,0,980,
-		979,1,0,0,0,981,982,1,0,0,0,982,980,1,0,0,0,982,983,1,0,0,0,983,985,1,
-		0,0,0,984,918,1,0,0,0,984,939,1,0,0,0,984,974,1,0,0,0,984,975,1,0,0,0,
-		984,976,1,0,0,0,984,978,1,0,0,0,985,125,1,0,0,0,986,994,5,43,0,0,987,988,
-		5,46,0,0,988,989,3,210,105,0,989,990,5,152,0,0,990,991,3,210,105,0,991,
-		995,1,0,0,0,992,993,5,45,0,0,993,995,3,210,105,0,994,987,1,0,0,0,994,992,
-		1,0,0,0,995,1007,1,0,0,0,996,997,5,5,0,0,997,1005,3,210,105,0,998,999,
-		5,111,0,0,999,1006,5,151,0,0,1000,1003,5,151,0,0,1001,1002,5,100,0,0,1002,
-		1004,5,64,0,0,1003,1001,1,0,0,0,1003,1004,1,0,0,0,1004,1006,1,0,0,0,1005,
-		998,1,0,0,0,1005,1000,1,0,0,0,1006,1008,1,0,0,0,1007,996,1,0,0,0,1007,
-		1008,1,0,0,0,1008,1010,1,0,0,0,1009,1011,3,188,94,0,1010,1009,1,0,0,0,
-		1010,1011,1,0,0,0,1011,127,1,0,0,0,1012,1013,5,29,0,0,1013,1018,3,130,
-		65,0,1014,1015,5,5,0,0,1015,1017,3,130,65,0,1016,1014,1,0,0,0,1017,1020,
-		1,0,0,0,1018,1016,1,0,0,0,1018,1019,1,0,0,0,1019,1021,1,0,0,0,1020,1018,
-		1,0,0,0,1021,1022,5,7,0,0,1022,1023,3,132,66,0,1023,129,1,0,0,0,1024,1027,
-		3,18,9,0,1025,1026,5,152,0,0,1026,1028,3,18,9,0,1027,1025,1,0,0,0,1027,
-		1028,1,0,0,0,1028,131,1,0,0,0,1029,1041,3,38,19,0,1030,1041,3,94,47,0,
-		1031,1041,3,96,48,0,1032,1041,3,106,53,0,1033,1041,3,108,54,0,1034,1041,
-		3,126,63,0,1035,1041,3,134,67,0,1036,1041,3,138,69,0,1037,1041,3,140,70,
-		0,1038,1041,3,142,71,0,1039,1041,3,166,83,0,1040,1029,1,0,0,0,1040,1030,
-		1,0,0,0,1040,1031,1,0,0,0,1040,1032,1,0,0,0,1040,1033,1,0,0,0,1040,1034,
-		1,0,0,0,1040,1035,1,0,0,0,1040,1036,1,0,0,0,1040,1037,1,0,0,0,1040,1038,
-		1,0,0,0,1040,1039,1,0,0,0,1041,133,1,0,0,0,1042,1054,5,53,0,0,1043,1044,
-		5,152,0,0,1044,1047,3,204,102,0,1045,1046,5,70,0,0,1046,1048,3,192,96,
-		0,1047,1045,1,0,0,0,1047,1048,1,0,0,0,1048,1055,1,0,0,0,1049,1050,5,29,
-		0,0,1050,1055,3,204,102,0,1051,1052,3,210,105,0,1052,1053,3,200,100,0,
-		1053,1055,1,0,0,0,1054,1043,1,0,0,0,1054,1049,1,0,0,0,1054,1051,1,0,0,
-		0,1055,1058,1,0,0,0,1056,1057,5,30,0,0,1057,1059,3,224,112,0,1058,1056,
-		1,0,0,0,1058,1059,1,0,0,0,1059,1064,1,0,0,0,1060,1061,5,5,0,0,1061,1063,
-		3,136,68,0,1062,1060,1,0,0,0,1063,1066,1,0,0,0,1064,1062,1,0,0,0,1064,
-		1065,1,0,0,0,1065,1068,1,0,0,0,1066,1064,1,0,0,0,1067,1069,3,188,94,0,
-		1068,1067,1,0,0,0,1068,1069,1,0,0,0,1069,135,1,0,0,0,1070,1071,5,89,0,
-		0,1071,1082,3,200,100,0,1072,1073,5,116,0,0,1073,1082,3,200,100,0,1074,
-		1075,5,87,0,0,1075,1082,3,194,97,0,1076,1077,5,100,0,0,1077,1082,3,224,
-		112,0,1078,1079,5,86,0,0,1079,1080,5,100,0,0,1080,1082,3,198,99,0,1081,
-		1070,1,0,0,0,1081,1072,1,0,0,0,1081,1074,1,0,0,0,1081,1076,1,0,0,0,1081,
-		1078,1,0,0,0,1082,137,1,0,0,0,1083,1084,5,34,0,0,1084,1087,3,210,105,0,
-		1085,1086,5,29,0,0,1086,1088,5,104,0,0,1087,1085,1,0,0,0,1087,1088,1,0,
-		0,0,1088,1089,1,0,0,0,1089,1090,5,70,0,0,1090,1092,3,192,96,0,1091,1093,
-		3,188,94,0,1092,1091,1,0,0,0,1092,1093,1,0,0,0,1093,139,1,0,0,0,1094,1095,
-		5,17,0,0,1095,1096,3,210,105,0,1096,1097,5,70,0,0,1097,1102,3,192,96,0,
-		1098,1099,5,5,0,0,1099,1100,5,120,0,0,1100,1101,5,45,0,0,1101,1103,5,67,
-		0,0,1102,1098,1,0,0,0,1102,1103,1,0,0,0,1103,1105,1,0,0,0,1104,1106,3,
-		188,94,0,1105,1104,1,0,0,0,1105,1106,1,0,0,0,1106,141,1,0,0,0,1107,1163,
-		5,48,0,0,1108,1109,5,74,0,0,1109,1164,3,158,79,0,1110,1111,5,46,0,0,1111,
-		1112,3,210,105,0,1112,1113,5,152,0,0,1113,1114,3,210,105,0,1114,1115,3,
-		144,72,0,1115,1164,1,0,0,0,1116,1117,5,152,0,0,1117,1120,3,204,102,0,1118,
-		1119,5,70,0,0,1119,1121,3,192,96,0,1120,1118,1,0,0,0,1120,1121,1,0,0,0,
-		1121,1125,1,0,0,0,1122,1123,5,29,0,0,1123,1125,3,204,102,0,1124,1116,1,
-		0,0,0,1124,1122,1,0,0,0,1125,1128,1,0,0,0,1126,1127,5,30,0,0,1127,1129,
-		3,224,112,0,1128,1126,1,0,0,0,1128,1129,1,0,0,0,1129,1134,1,0,0,0,1130,
-		1131,5,5,0,0,1131,1133,3,136,68,0,1132,1130,1,0,0,0,1133,1136,1,0,0,0,
-		1134,1132,1,0,0,0,1134,1135,1,0,0,0,1135,1137,1,0,0,0,1136,1134,1,0,0,
-		0,1137,1138,3,144,72,0,1138,1164,1,0,0,0,1139,1161,3,210,105,0,1140,1143,
-		3,200,100,0,1141,1142,5,30,0,0,1142,1144,3,224,112,0,1143,1141,1,0,0,0,
-		1143,1144,1,0,0,0,1144,1149,1,0,0,0,1145,1146,5,5,0,0,1146,1148,3,136,
-		68,0,1147,1145,1,0,0,0,1148,1151,1,0,0,0,1149,1147,1,0,0,0,1149,1150,1,
-		0,0,0,1150,1152,1,0,0,0,1151,1149,1,0,0,0,1152,1153,3,144,72,0,1153,1162,
-		1,0,0,0,1154,1155,3,202,101,0,1155,1159,5,100,0,0,1156,1157,5,5,0,0,1157,
-		1158,5,74,0,0,1158,1160,3,158,79,0,1159,1156,1,0,0,0,1159,1160,1,0,0,0,
-		1160,1162,1,0,0,0,1161,1140,1,0,0,0,1161,1154,1,0,0,0,1162,1164,1,0,0,
-		0,1163,1108,1,0,0,0,1163,1110,1,0,0,0,1163,1124,1,0,0,0,1163,1139,1,0,
-		0,0,1164,143,1,0,0,0,1165,1166,5,7,0,0,1166,1171,3,146,73,0,1167,1168,
-		5,6,0,0,1168,1170,3,146,73,0,1169,1167,1,0,0,0,1170,1173,1,0,0,0,1171,
-		1169,1,0,0,0,1171,1172,1,0,0,0,1172,1176,1,0,0,0,1173,1171,1,0,0,0,1174,
-		1176,3,162,81,0,1175,1165,1,0,0,0,1175,1174,1,0,0,0,1176,1178,1,0,0,0,
-		1177,1179,3,188,94,0,1178,1177,1,0,0,0,1178,1179,1,0,0,0,1179,145,1,0,
-		0,0,1180,1181,5,63,0,0,1181,1182,3,210,105,0,1182,1183,3,200,100,0,1183,
-		1184,5,5,0,0,1184,1186,1,0,0,0,1185,1180,1,0,0,0,1185,1186,1,0,0,0,1186,
-		1187,1,0,0,0,1187,1192,3,148,74,0,1188,1189,5,5,0,0,1189,1191,3,150,75,
-		0,1190,1188,1,0,0,0,1191,1194,1,0,0,0,1192,1190,1,0,0,0,1192,1193,1,0,
-		0,0,1193,147,1,0,0,0,1194,1192,1,0,0,0,1195,1198,3,196,98,0,1196,1198,
-		5,17,0,0,1197,1195,1,0,0,0,1197,1196,1,0,0,0,1198,1199,1,0,0,0,1199,1207,
-		3,210,105,0,1200,1201,5,34,0,0,1201,1204,3,210,105,0,1202,1203,5,29,0,
-		0,1203,1205,5,104,0,0,1204,1202,1,0,0,0,1204,1205,1,0,0,0,1205,1207,1,
-		0,0,0,1206,1197,1,0,0,0,1206,1200,1,0,0,0,1207,1211,1,0,0,0,1208,1209,
-		5,70,0,0,1209,1212,3,192,96,0,1210,1212,5,90,0,0,1211,1208,1,0,0,0,1211,
-		1210,1,0,0,0,1211,1212,1,0,0,0,1212,1214,1,0,0,0,1213,1215,3,152,76,0,
-		1214,1213,1,0,0,0,1214,1215,1,0,0,0,1215,149,1,0,0,0,1216,1219,5,149,0,
-		0,1217,1220,3,152,76,0,1218,1220,3,148,74,0,1219,1217,1,0,0,0,1219,1218,
-		1,0,0,0,1220,1233,1,0,0,0,1221,1233,3,154,77,0,1222,1225,5,74,0,0,1223,
-		1226,3,156,78,0,1224,1226,3,158,79,0,1225,1223,1,0,0,0,1225,1224,1,0,0,
-		0,1226,1233,1,0,0,0,1227,1233,3,160,80,0,1228,1229,5,70,0,0,1229,1233,
-		3,192,96,0,1230,1233,5,90,0,0,1231,1233,7,12,0,0,1232,1216,1,0,0,0,1232,
-		1221,1,0,0,0,1232,1222,1,0,0,0,1232,1227,1,0,0,0,1232,1228,1,0,0,0,1232,
-		1230,1,0,0,0,1232,1231,1,0,0,0,1233,151,1,0,0,0,1234,1238,3,154,77,0,1235,
-		1236,5,74,0,0,1236,1238,3,156,78,0,1237,1234,1,0,0,0,1237,1235,1,0,0,0,
-		1238,153,1,0,0,0,1239,1244,5,91,0,0,1240,1245,5,45,0,0,1241,1242,3,210,
-		105,0,1242,1243,3,200,100,0,1243,1245,1,0,0,0,1244,1240,1,0,0,0,1244,1241,
-		1,0,0,0,1245,1249,1,0,0,0,1246,1247,3,210,105,0,1247,1248,5,151,0,0,1248,
-		1250,1,0,0,0,1249,1246,1,0,0,0,1249,1250,1,0,0,0,1250,155,1,0,0,0,1251,
-		1252,5,156,0,0,1252,1253,5,91,0,0,1253,1254,3,210,105,0,1254,1255,5,66,
-		0,0,1255,1256,3,210,105,0,1256,1260,3,200,100,0,1257,1258,3,210,105,0,
-		1258,1259,5,151,0,0,1259,1261,1,0,0,0,1260,1257,1,0,0,0,1260,1261,1,0,
-		0,0,1261,157,1,0,0,0,1262,1268,5,141,0,0,1263,1264,5,143,0,0,1264,1268,
-		5,124,0,0,1265,1266,5,165,0,0,1266,1268,5,153,0,0,1267,1262,1,0,0,0,1267,
-		1263,1,0,0,0,1267,1265,1,0,0,0,1268,159,1,0,0,0,1269,1272,5,173,0,0,1270,
-		1272,3,218,109,0,1271,1269,1,0,0,0,1271,1270,1,0,0,0,1272,1273,1,0,0,0,
-		1273,1274,3,202,101,0,1274,1275,5,100,0,0,1275,161,1,0,0,0,1276,1277,5,
-		90,0,0,1277,1278,5,152,0,0,1278,1279,3,210,105,0,1279,1283,5,5,0,0,1280,
-		1281,5,70,0,0,1281,1284,3,192,96,0,1282,1284,5,69,0,0,1283,1280,1,0,0,
-		0,1283,1282,1,0,0,0,1284,1289,1,0,0,0,1285,1286,5,5,0,0,1286,1288,3,164,
-		82,0,1287,1285,1,0,0,0,1288,1291,1,0,0,0,1289,1287,1,0,0,0,1289,1290,1,
-		0,0,0,1290,163,1,0,0,0,1291,1289,1,0,0,0,1292,1293,5,119,0,0,1293,1294,
-		5,135,0,0,1294,1309,3,200,100,0,1295,1296,5,108,0,0,1296,1309,5,94,0,0,
-		1297,1300,5,74,0,0,1298,1301,5,156,0,0,1299,1301,3,158,79,0,1300,1298,
-		1,0,0,0,1300,1299,1,0,0,0,1301,1309,1,0,0,0,1302,1303,7,7,0,0,1303,1304,
-		3,210,105,0,1304,1305,3,200,100,0,1305,1306,5,129,0,0,1306,1309,1,0,0,
-		0,1307,1309,3,160,80,0,1308,1292,1,0,0,0,1308,1295,1,0,0,0,1308,1297,1,
-		0,0,0,1308,1302,1,0,0,0,1308,1307,1,0,0,0,1309,165,1,0,0,0,1310,1311,5,
-		51,0,0,1311,1312,3,224,112,0,1312,1313,3,204,102,0,1313,1318,5,62,0,0,
-		1314,1315,5,74,0,0,1315,1316,3,204,102,0,1316,1317,7,13,0,0,1317,1319,
-		1,0,0,0,1318,1314,1,0,0,0,1318,1319,1,0,0,0,1319,1324,1,0,0,0,1320,1321,
-		5,5,0,0,1321,1323,3,168,84,0,1322,1320,1,0,0,0,1323,1326,1,0,0,0,1324,
-		1322,1,0,0,0,1324,1325,1,0,0,0,1325,1328,1,0,0,0,1326,1324,1,0,0,0,1327,
-		1329,3,188,94,0,1328,1327,1,0,0,0,1328,1329,1,0,0,0,1329,167,1,0,0,0,1330,
-		1336,5,173,0,0,1331,1336,7,12,0,0,1332,1333,5,113,0,0,1333,1334,5,117,
-		0,0,1334,1336,3,214,107,0,1335,1330,1,0,0,0,1335,1331,1,0,0,0,1335,1332,
-		1,0,0,0,1336,169,1,0,0,0,1337,1339,5,47,0,0,1338,1340,3,176,88,0,1339,
-		1338,1,0,0,0,1340,1341,1,0,0,0,1341,1339,1,0,0,0,1341,1342,1,0,0,0,1342,
-		1347,1,0,0,0,1343,1344,5,66,0,0,1344,1346,3,172,86,0,1345,1343,1,0,0,0,
-		1346,1349,1,0,0,0,1347,1345,1,0,0,0,1347,1348,1,0,0,0,1348,1357,1,0,0,
-		0,1349,1347,1,0,0,0,1350,1355,5,5,0,0,1351,1353,3,178,89,0,1352,1354,5,
-		5,0,0,1353,1352,1,0,0,0,1353,1354,1,0,0,0,1354,1356,1,0,0,0,1355,1351,
-		1,0,0,0,1355,1356,1,0,0,0,1356,1358,1,0,0,0,1357,1350,1,0,0,0,1357,1358,
-		1,0,0,0,1358,1359,1,0,0,0,1359,1361,5,162,0,0,1360,1362,3,176,88,0,1361,
-		1360,1,0,0,0,1362,1363,1,0,0,0,1363,1361,1,0,0,0,1363,1364,1,0,0,0,1364,
-		1369,1,0,0,0,1365,1366,5,66,0,0,1366,1368,3,172,86,0,1367,1365,1,0,0,0,
-		1368,1371,1,0,0,0,1369,1367,1,0,0,0,1369,1370,1,0,0,0,1370,1376,1,0,0,
-		0,1371,1369,1,0,0,0,1372,1373,5,5,0,0,1373,1375,3,174,87,0,1374,1372,1,
-		0,0,0,1375,1378,1,0,0,0,1376,1374,1,0,0,0,1376,1377,1,0,0,0,1377,1381,
-		1,0,0,0,1378,1376,1,0,0,0,1379,1380,5,7,0,0,1380,1382,3,180,90,0,1381,
-		1379,1,0,0,0,1381,1382,1,0,0,0,1382,171,1,0,0,0,1383,1385,3,176,88,0,1384,
-		1383,1,0,0,0,1385,1386,1,0,0,0,1386,1384,1,0,0,0,1386,1387,1,0,0,0,1387,
-		173,1,0,0,0,1388,1405,3,178,89,0,1389,1395,5,84,0,0,1390,1391,3,218,109,
-		0,1391,1392,5,152,0,0,1392,1393,3,218,109,0,1393,1394,3,222,111,0,1394,
-		1396,1,0,0,0,1395,1390,1,0,0,0,1395,1396,1,0,0,0,1396,1405,1,0,0,0,1397,
-		1401,5,100,0,0,1398,1399,5,148,0,0,1399,1402,5,137,0,0,1400,1402,5,122,
-		0,0,1401,1398,1,0,0,0,1401,1400,1,0,0,0,1402,1403,1,0,0,0,1403,1405,5,
-		123,0,0,1404,1388,1,0,0,0,1404,1389,1,0,0,0,1404,1397,1,0,0,0,1405,175,
-		1,0,0,0,1406,1413,3,224,112,0,1407,1413,5,94,0,0,1408,1413,5,103,0,0,1409,
-		1413,5,45,0,0,1410,1413,5,46,0,0,1411,1413,5,146,0,0,1412,1406,1,0,0,0,
-		1412,1407,1,0,0,0,1412,1408,1,0,0,0,1412,1409,1,0,0,0,1412,1410,1,0,0,
-		0,1412,1411,1,0,0,0,1413,177,1,0,0,0,1414,1415,5,64,0,0,1415,1417,5,73,
-		0,0,1416,1414,1,0,0,0,1416,1417,1,0,0,0,1417,1418,1,0,0,0,1418,1423,7,
-		7,0,0,1419,1424,5,45,0,0,1420,1421,3,210,105,0,1421,1422,3,200,100,0,1422,
-		1424,1,0,0,0,1423,1419,1,0,0,0,1423,1420,1,0,0,0,1424,1431,1,0,0,0,1425,
-		1426,5,46,0,0,1426,1427,3,210,105,0,1427,1428,5,152,0,0,1428,1429,3,210,
-		105,0,1429,1431,1,0,0,0,1430,1416,1,0,0,0,1430,1425,1,0,0,0,1431,179,1,
-		0,0,0,1432,1434,3,218,109,0,1433,1432,1,0,0,0,1433,1434,1,0,0,0,1434,1436,
-		1,0,0,0,1435,1437,3,224,112,0,1436,1435,1,0,0,0,1437,1438,1,0,0,0,1438,
-		1436,1,0,0,0,1438,1439,1,0,0,0,1439,1461,1,0,0,0,1440,1441,5,100,0,0,1441,
-		1448,5,83,0,0,1442,1449,5,45,0,0,1443,1445,3,224,112,0,1444,1443,1,0,0,
-		0,1445,1446,1,0,0,0,1446,1444,1,0,0,0,1446,1447,1,0,0,0,1447,1449,1,0,
-		0,0,1448,1442,1,0,0,0,1448,1444,1,0,0,0,1449,1462,1,0,0,0,1450,1458,5,
-		125,0,0,1451,1459,5,45,0,0,1452,1456,3,210,105,0,1453,1457,3,200,100,0,
-		1454,1457,5,146,0,0,1455,1457,3,224,112,0,1456,1453,1,0,0,0,1456,1454,
-		1,0,0,0,1456,1455,1,0,0,0,1457,1459,1,0,0,0,1458,1451,1,0,0,0,1458,1452,
-		1,0,0,0,1459,1462,1,0,0,0,1460,1462,5,90,0,0,1461,1440,1,0,0,0,1461,1450,
-		1,0,0,0,1461,1460,1,0,0,0,1461,1462,1,0,0,0,1462,181,1,0,0,0,1463,1464,
-		5,26,0,0,1464,1495,3,184,92,0,1465,1475,5,38,0,0,1466,1467,5,70,0,0,1467,
-		1468,7,14,0,0,1468,1476,3,204,102,0,1469,1473,3,204,102,0,1470,1471,5,
-		5,0,0,1471,1472,5,163,0,0,1472,1474,3,204,102,0,1473,1470,1,0,0,0,1473,
-		1474,1,0,0,0,1474,1476,1,0,0,0,1475,1466,1,0,0,0,1475,1469,1,0,0,0,1476,
-		1496,1,0,0,0,1477,1480,7,8,0,0,1478,1479,5,70,0,0,1479,1481,7,14,0,0,1480,
-		1478,1,0,0,0,1480,1481,1,0,0,0,1481,1482,1,0,0,0,1482,1496,3,184,92,0,
-		1483,1485,7,15,0,0,1484,1486,5,95,0,0,1485,1484,1,0,0,0,1485,1486,1,0,
-		0,0,1486,1493,1,0,0,0,1487,1488,5,100,0,0,1488,1489,5,46,0,0,1489,1490,
-		3,210,105,0,1490,1491,5,152,0,0,1491,1492,3,210,105,0,1492,1494,1,0,0,
-		0,1493,1487,1,0,0,0,1493,1494,1,0,0,0,1494,1496,1,0,0,0,1495,1465,1,0,
-		0,0,1495,1477,1,0,0,0,1495,1483,1,0,0,0,1496,183,1,0,0,0,1497,1508,3,204,
-		102,0,1498,1500,5,173,0,0,1499,1498,1,0,0,0,1499,1500,1,0,0,0,1500,1501,
-		1,0,0,0,1501,1505,7,3,0,0,1502,1504,3,186,93,0,1503,1502,1,0,0,0,1504,
-		1507,1,0,0,0,1505,1503,1,0,0,0,1505,1506,1,0,0,0,1506,1509,1,0,0,0,1507,
-		1505,1,0,0,0,1508,1499,1,0,0,0,1508,1509,1,0,0,0,1509,185,1,0,0,0,1510,
-		1511,3,216,108,0,1511,1513,3,214,107,0,1512,1514,7,3,0,0,1513,1512,1,0,
-		0,0,1513,1514,1,0,0,0,1514,187,1,0,0,0,1515,1516,5,10,0,0,1516,1521,3,
-		190,95,0,1517,1518,5,5,0,0,1518,1520,3,190,95,0,1519,1517,1,0,0,0,1520,
-		1523,1,0,0,0,1521,1519,1,0,0,0,1521,1522,1,0,0,0,1522,1529,1,0,0,0,1523,
-		1521,1,0,0,0,1524,1525,5,164,0,0,1525,1526,5,155,0,0,1526,1530,7,2,0,0,
-		1527,1528,5,162,0,0,1528,1530,5,76,0,0,1529,1524,1,0,0,0,1529,1527,1,0,
-		0,0,1529,1530,1,0,0,0,1530,189,1,0,0,0,1531,1538,3,210,105,0,1532,1534,
-		3,224,112,0,1533,1532,1,0,0,0,1534,1535,1,0,0,0,1535,1533,1,0,0,0,1535,
-		1536,1,0,0,0,1536,1539,1,0,0,0,1537,1539,5,146,0,0,1538,1533,1,0,0,0,1538,
-		1537,1,0,0,0,1538,1539,1,0,0,0,1539,191,1,0,0,0,1540,1541,5,20,0,0,1541,
-		1547,5,86,0,0,1542,1544,3,224,112,0,1543,1545,5,85,0,0,1544,1543,1,0,0,
-		0,1544,1545,1,0,0,0,1545,1547,1,0,0,0,1546,1540,1,0,0,0,1546,1542,1,0,
-		0,0,1547,193,1,0,0,0,1548,1549,7,16,0,0,1549,195,1,0,0,0,1550,1551,7,17,
-		0,0,1551,197,1,0,0,0,1552,1554,3,224,112,0,1553,1552,1,0,0,0,1554,1555,
-		1,0,0,0,1555,1553,1,0,0,0,1555,1556,1,0,0,0,1556,199,1,0,0,0,1557,1558,
-		7,18,0,0,1558,201,1,0,0,0,1559,1560,7,19,0,0,1560,203,1,0,0,0,1561,1565,
-		3,208,104,0,1562,1564,3,206,103,0,1563,1562,1,0,0,0,1564,1567,1,0,0,0,
-		1565,1563,1,0,0,0,1565,1566,1,0,0,0,1566,205,1,0,0,0,1567,1565,1,0,0,0,
-		1568,1569,3,216,108,0,1569,1570,3,208,104,0,1570,207,1,0,0,0,1571,1573,
-		3,218,109,0,1572,1574,3,222,111,0,1573,1572,1,0,0,0,1573,1574,1,0,0,0,
-		1574,1581,1,0,0,0,1575,1581,3,224,112,0,1576,1577,5,8,0,0,1577,1578,3,
-		204,102,0,1578,1579,5,9,0,0,1579,1581,1,0,0,0,1580,1571,1,0,0,0,1580,1575,
-		1,0,0,0,1580,1576,1,0,0,0,1581,209,1,0,0,0,1582,1586,3,214,107,0,1583,
-		1585,3,212,106,0,1584,1583,1,0,0,0,1585,1588,1,0,0,0,1586,1584,1,0,0,0,
-		1586,1587,1,0,0,0,1587,211,1,0,0,0,1588,1586,1,0,0,0,1589,1590,3,216,108,
-		0,1590,1591,3,214,107,0,1591,213,1,0,0,0,1592,1599,3,218,109,0,1593,1599,
-		3,224,112,0,1594,1595,5,8,0,0,1595,1596,3,210,105,0,1596,1597,5,9,0,0,
-		1597,1599,1,0,0,0,1598,1592,1,0,0,0,1598,1593,1,0,0,0,1598,1594,1,0,0,
-		0,1599,215,1,0,0,0,1600,1601,7,20,0,0,1601,217,1,0,0,0,1602,1614,3,220,
-		110,0,1603,1604,5,8,0,0,1604,1609,3,220,110,0,1605,1606,5,5,0,0,1606,1608,
-		3,220,110,0,1607,1605,1,0,0,0,1608,1611,1,0,0,0,1609,1607,1,0,0,0,1609,
-		1610,1,0,0,0,1610,1612,1,0,0,0,1611,1609,1,0,0,0,1612,1613,5,9,0,0,1613,
-		1615,1,0,0,0,1614,1603,1,0,0,0,1614,1615,1,0,0,0,1615,219,1,0,0,0,1616,
-		1618,5,174,0,0,1617,1619,5,175,0,0,1618,1617,1,0,0,0,1618,1619,1,0,0,0,
-		1619,1622,1,0,0,0,1620,1622,5,175,0,0,1621,1616,1,0,0,0,1621,1620,1,0,
-		0,0,1622,221,1,0,0,0,1623,1624,7,21,0,0,1624,223,1,0,0,0,1625,1626,7,22,
-		0,0,1626,225,1,0,0,0,206,277,292,303,311,313,329,335,344,346,358,374,384,
+		28,0,16,19,21,28,30,33,35,44,47,61,63,65,67,67,71,71,73,73,75,79,81,89,
+		91,93,95,98,102,102,104,124,126,134,136,138,140,141,143,145,147,147,149,
+		151,154,156,158,161,163,163,165,165,168,168,171,171,173,173,1833,0,226,
+		1,0,0,0,2,229,1,0,0,0,4,277,1,0,0,0,6,279,1,0,0,0,8,282,1,0,0,0,10,285,
+		1,0,0,0,12,292,1,0,0,0,14,294,1,0,0,0,16,297,1,0,0,0,18,313,1,0,0,0,20,
+		315,1,0,0,0,22,318,1,0,0,0,24,321,1,0,0,0,26,324,1,0,0,0,28,326,1,0,0,
+		0,30,346,1,0,0,0,32,348,1,0,0,0,34,352,1,0,0,0,36,376,1,0,0,0,38,379,1,
+		0,0,0,40,411,1,0,0,0,42,413,1,0,0,0,44,418,1,0,0,0,46,439,1,0,0,0,48,447,
+		1,0,0,0,50,455,1,0,0,0,52,462,1,0,0,0,54,479,1,0,0,0,56,481,1,0,0,0,58,
+		490,1,0,0,0,60,505,1,0,0,0,62,517,1,0,0,0,64,534,1,0,0,0,66,536,1,0,0,
+		0,68,539,1,0,0,0,70,544,1,0,0,0,72,561,1,0,0,0,74,571,1,0,0,0,76,573,1,
+		0,0,0,78,584,1,0,0,0,80,647,1,0,0,0,82,650,1,0,0,0,84,656,1,0,0,0,86,659,
+		1,0,0,0,88,674,1,0,0,0,90,676,1,0,0,0,92,697,1,0,0,0,94,716,1,0,0,0,96,
+		718,1,0,0,0,98,723,1,0,0,0,100,739,1,0,0,0,102,741,1,0,0,0,104,744,1,0,
+		0,0,106,748,1,0,0,0,108,760,1,0,0,0,110,780,1,0,0,0,112,866,1,0,0,0,114,
+		868,1,0,0,0,116,876,1,0,0,0,118,893,1,0,0,0,120,900,1,0,0,0,122,913,1,
+		0,0,0,124,915,1,0,0,0,126,984,1,0,0,0,128,1010,1,0,0,0,130,1022,1,0,0,
+		0,132,1038,1,0,0,0,134,1040,1,0,0,0,136,1079,1,0,0,0,138,1081,1,0,0,0,
+		140,1092,1,0,0,0,142,1105,1,0,0,0,144,1173,1,0,0,0,146,1183,1,0,0,0,148,
+		1204,1,0,0,0,150,1230,1,0,0,0,152,1235,1,0,0,0,154,1237,1,0,0,0,156,1249,
+		1,0,0,0,158,1265,1,0,0,0,160,1269,1,0,0,0,162,1274,1,0,0,0,164,1306,1,
+		0,0,0,166,1308,1,0,0,0,168,1333,1,0,0,0,170,1335,1,0,0,0,172,1382,1,0,
+		0,0,174,1402,1,0,0,0,176,1410,1,0,0,0,178,1428,1,0,0,0,180,1431,1,0,0,
+		0,182,1461,1,0,0,0,184,1495,1,0,0,0,186,1508,1,0,0,0,188,1513,1,0,0,0,
+		190,1529,1,0,0,0,192,1544,1,0,0,0,194,1546,1,0,0,0,196,1548,1,0,0,0,198,
+		1551,1,0,0,0,200,1555,1,0,0,0,202,1557,1,0,0,0,204,1559,1,0,0,0,206,1566,
+		1,0,0,0,208,1578,1,0,0,0,210,1580,1,0,0,0,212,1587,1,0,0,0,214,1596,1,
+		0,0,0,216,1598,1,0,0,0,218,1600,1,0,0,0,220,1619,1,0,0,0,222,1621,1,0,
+		0,0,224,1623,1,0,0,0,226,227,3,4,2,0,227,228,5,0,0,1,228,1,1,0,0,0,229,
+		230,3,188,94,0,230,231,5,0,0,1,231,3,1,0,0,0,232,278,3,6,3,0,233,278,3,
+		8,4,0,234,278,3,10,5,0,235,278,3,14,7,0,236,278,3,16,8,0,237,278,3,20,
+		10,0,238,278,3,22,11,0,239,278,3,24,12,0,240,278,3,26,13,0,241,278,3,28,
+		14,0,242,278,3,32,16,0,243,278,3,34,17,0,244,278,3,38,19,0,245,278,3,42,
+		21,0,246,278,3,44,22,0,247,278,3,78,39,0,248,278,3,66,33,0,249,278,3,68,
+		34,0,250,278,3,72,36,0,251,278,3,74,37,0,252,278,3,90,45,0,253,278,3,92,
+		46,0,254,278,3,94,47,0,255,278,3,96,48,0,256,278,3,98,49,0,257,278,3,102,
+		51,0,258,278,3,104,52,0,259,278,3,106,53,0,260,278,3,108,54,0,261,278,
+		3,126,63,0,262,278,3,134,67,0,263,278,3,138,69,0,264,278,3,140,70,0,265,
+		278,3,142,71,0,266,278,3,170,85,0,267,278,3,182,91,0,268,278,3,46,23,0,
+		269,278,3,166,83,0,270,278,3,128,64,0,271,278,3,48,24,0,272,278,3,50,25,
+		0,273,278,3,52,26,0,274,278,3,58,29,0,275,278,3,60,30,0,276,278,3,56,28,
+		0,277,232,1,0,0,0,277,233,1,0,0,0,277,234,1,0,0,0,277,235,1,0,0,0,277,
+		236,1,0,0,0,277,237,1,0,0,0,277,238,1,0,0,0,277,239,1,0,0,0,277,240,1,
+		0,0,0,277,241,1,0,0,0,277,242,1,0,0,0,277,243,1,0,0,0,277,244,1,0,0,0,
+		277,245,1,0,0,0,277,246,1,0,0,0,277,247,1,0,0,0,277,248,1,0,0,0,277,249,
+		1,0,0,0,277,250,1,0,0,0,277,251,1,0,0,0,277,252,1,0,0,0,277,253,1,0,0,
+		0,277,254,1,0,0,0,277,255,1,0,0,0,277,256,1,0,0,0,277,257,1,0,0,0,277,
+		258,1,0,0,0,277,259,1,0,0,0,277,260,1,0,0,0,277,261,1,0,0,0,277,262,1,
+		0,0,0,277,263,1,0,0,0,277,264,1,0,0,0,277,265,1,0,0,0,277,266,1,0,0,0,
+		277,267,1,0,0,0,277,268,1,0,0,0,277,269,1,0,0,0,277,270,1,0,0,0,277,271,
+		1,0,0,0,277,272,1,0,0,0,277,273,1,0,0,0,277,274,1,0,0,0,277,275,1,0,0,
+		0,277,276,1,0,0,0,278,5,1,0,0,0,279,280,5,39,0,0,280,281,3,220,110,0,281,
+		7,1,0,0,0,282,283,5,41,0,0,283,284,5,178,0,0,284,9,1,0,0,0,285,286,5,58,
+		0,0,286,287,3,12,6,0,287,11,1,0,0,0,288,293,5,174,0,0,289,293,5,177,0,
+		0,290,293,5,178,0,0,291,293,3,224,112,0,292,288,1,0,0,0,292,289,1,0,0,
+		0,292,290,1,0,0,0,292,291,1,0,0,0,293,13,1,0,0,0,294,295,5,55,0,0,295,
+		296,3,224,112,0,296,15,1,0,0,0,297,298,5,49,0,0,298,303,3,18,9,0,299,300,
+		5,5,0,0,300,302,3,18,9,0,301,299,1,0,0,0,302,305,1,0,0,0,303,301,1,0,0,
+		0,303,304,1,0,0,0,304,17,1,0,0,0,305,303,1,0,0,0,306,314,3,224,112,0,307,
+		314,5,178,0,0,308,311,5,174,0,0,309,312,3,224,112,0,310,312,5,15,0,0,311,
+		309,1,0,0,0,311,310,1,0,0,0,311,312,1,0,0,0,312,314,1,0,0,0,313,306,1,
+		0,0,0,313,307,1,0,0,0,313,308,1,0,0,0,314,19,1,0,0,0,315,316,5,50,0,0,
+		316,317,5,178,0,0,317,21,1,0,0,0,318,319,5,40,0,0,319,320,5,178,0,0,320,
+		23,1,0,0,0,321,322,5,59,0,0,322,323,3,224,112,0,323,25,1,0,0,0,324,325,
+		5,3,0,0,325,27,1,0,0,0,326,327,5,61,0,0,327,329,3,224,112,0,328,330,5,
+		178,0,0,329,328,1,0,0,0,329,330,1,0,0,0,330,335,1,0,0,0,331,332,5,5,0,
+		0,332,334,3,30,15,0,333,331,1,0,0,0,334,337,1,0,0,0,335,333,1,0,0,0,335,
+		336,1,0,0,0,336,29,1,0,0,0,337,335,1,0,0,0,338,339,5,160,0,0,339,347,3,
+		220,110,0,340,344,3,220,110,0,341,345,7,0,0,0,342,343,5,14,0,0,343,345,
+		5,92,0,0,344,341,1,0,0,0,344,342,1,0,0,0,345,347,1,0,0,0,346,338,1,0,0,
+		0,346,340,1,0,0,0,347,31,1,0,0,0,348,349,5,32,0,0,349,350,3,220,110,0,
+		350,351,5,170,0,0,351,33,1,0,0,0,352,353,5,31,0,0,353,354,3,198,99,0,354,
+		355,5,7,0,0,355,358,3,220,110,0,356,359,3,202,101,0,357,359,7,1,0,0,358,
+		356,1,0,0,0,358,357,1,0,0,0,359,374,1,0,0,0,360,361,5,66,0,0,361,362,3,
+		220,110,0,362,363,3,200,100,0,363,364,5,152,0,0,364,365,3,36,18,0,365,
+		375,1,0,0,0,366,367,5,152,0,0,367,368,3,36,18,0,368,369,5,5,0,0,369,370,
+		3,220,110,0,370,371,3,200,100,0,371,372,5,152,0,0,372,373,3,36,18,0,373,
+		375,1,0,0,0,374,360,1,0,0,0,374,366,1,0,0,0,375,35,1,0,0,0,376,377,3,220,
+		110,0,377,378,3,222,111,0,378,37,1,0,0,0,379,380,5,56,0,0,380,384,3,198,
+		99,0,381,382,5,5,0,0,382,383,5,114,0,0,383,385,5,45,0,0,384,381,1,0,0,
+		0,384,385,1,0,0,0,385,386,1,0,0,0,386,387,5,7,0,0,387,388,5,75,0,0,388,
+		393,3,220,110,0,389,394,5,78,0,0,390,391,5,81,0,0,391,392,5,115,0,0,392,
+		394,5,23,0,0,393,389,1,0,0,0,393,390,1,0,0,0,393,394,1,0,0,0,394,399,1,
+		0,0,0,395,396,5,5,0,0,396,398,3,40,20,0,397,395,1,0,0,0,398,401,1,0,0,
+		0,399,397,1,0,0,0,399,400,1,0,0,0,400,39,1,0,0,0,401,399,1,0,0,0,402,403,
+		5,94,0,0,403,404,5,52,0,0,404,405,5,100,0,0,405,406,5,176,0,0,406,412,
+		7,2,0,0,407,408,5,115,0,0,408,409,5,100,0,0,409,410,5,148,0,0,410,412,
+		5,96,0,0,411,402,1,0,0,0,411,407,1,0,0,0,412,41,1,0,0,0,413,414,5,38,0,
+		0,414,415,3,224,112,0,415,416,5,102,0,0,416,417,3,204,102,0,417,43,1,0,
+		0,0,418,419,5,23,0,0,419,420,3,224,112,0,420,430,5,102,0,0,421,422,7,3,
+		0,0,422,423,5,29,0,0,423,431,3,204,102,0,424,428,3,204,102,0,425,426,7,
+		3,0,0,426,427,5,29,0,0,427,429,3,204,102,0,428,425,1,0,0,0,428,429,1,0,
+		0,0,429,431,1,0,0,0,430,421,1,0,0,0,430,424,1,0,0,0,431,436,1,0,0,0,432,
+		433,5,5,0,0,433,435,3,64,32,0,434,432,1,0,0,0,435,438,1,0,0,0,436,434,
+		1,0,0,0,436,437,1,0,0,0,437,45,1,0,0,0,438,436,1,0,0,0,439,445,5,22,0,
+		0,440,441,5,164,0,0,441,442,5,155,0,0,442,446,7,2,0,0,443,444,5,162,0,
+		0,444,446,5,76,0,0,445,440,1,0,0,0,445,443,1,0,0,0,446,47,1,0,0,0,447,
+		453,5,19,0,0,448,449,3,224,112,0,449,450,5,5,0,0,450,451,3,222,111,0,451,
+		454,1,0,0,0,452,454,5,178,0,0,453,448,1,0,0,0,453,452,1,0,0,0,454,49,1,
+		0,0,0,455,456,5,25,0,0,456,457,3,224,112,0,457,458,5,102,0,0,458,460,3,
+		204,102,0,459,461,5,106,0,0,460,459,1,0,0,0,460,461,1,0,0,0,461,51,1,0,
+		0,0,462,463,5,28,0,0,463,464,3,224,112,0,464,465,5,102,0,0,465,470,3,184,
+		92,0,466,467,5,5,0,0,467,469,3,54,27,0,468,466,1,0,0,0,469,472,1,0,0,0,
+		470,468,1,0,0,0,470,471,1,0,0,0,471,53,1,0,0,0,472,470,1,0,0,0,473,480,
+		5,121,0,0,474,475,5,147,0,0,475,476,5,74,0,0,476,477,3,220,110,0,477,478,
+		5,14,0,0,478,480,1,0,0,0,479,473,1,0,0,0,479,474,1,0,0,0,480,55,1,0,0,
+		0,481,482,5,16,0,0,482,485,3,224,112,0,483,484,5,117,0,0,484,486,3,224,
+		112,0,485,483,1,0,0,0,485,486,1,0,0,0,486,487,1,0,0,0,487,488,5,7,0,0,
+		488,489,5,178,0,0,489,57,1,0,0,0,490,491,5,54,0,0,491,492,3,198,99,0,492,
+		493,5,7,0,0,493,494,3,220,110,0,494,495,3,202,101,0,495,496,5,66,0,0,496,
+		497,3,220,110,0,497,498,3,200,100,0,498,499,5,159,0,0,499,500,3,220,110,
+		0,500,503,7,4,0,0,501,502,5,5,0,0,502,504,3,224,112,0,503,501,1,0,0,0,
+		503,504,1,0,0,0,504,59,1,0,0,0,505,506,5,36,0,0,506,507,3,18,9,0,507,508,
+		5,7,0,0,508,509,3,224,112,0,509,514,3,62,31,0,510,511,5,5,0,0,511,513,
+		3,62,31,0,512,510,1,0,0,0,513,516,1,0,0,0,514,512,1,0,0,0,514,515,1,0,
+		0,0,515,61,1,0,0,0,516,514,1,0,0,0,517,518,3,220,110,0,518,519,3,222,111,
+		0,519,520,7,5,0,0,520,63,1,0,0,0,521,535,5,116,0,0,522,535,5,89,0,0,523,
+		524,5,113,0,0,524,525,5,117,0,0,525,528,3,214,107,0,526,527,5,11,0,0,527,
+		529,3,214,107,0,528,526,1,0,0,0,528,529,1,0,0,0,529,535,1,0,0,0,530,531,
+		5,134,0,0,531,535,7,6,0,0,532,533,5,163,0,0,533,535,3,204,102,0,534,521,
+		1,0,0,0,534,522,1,0,0,0,534,523,1,0,0,0,534,530,1,0,0,0,534,532,1,0,0,
+		0,535,65,1,0,0,0,536,537,5,57,0,0,537,538,5,178,0,0,538,67,1,0,0,0,539,
+		542,5,52,0,0,540,543,3,70,35,0,541,543,3,76,38,0,542,540,1,0,0,0,542,541,
+		1,0,0,0,543,69,1,0,0,0,544,545,5,41,0,0,545,551,3,224,112,0,546,547,5,
+		30,0,0,547,549,5,127,0,0,548,550,5,5,0,0,549,548,1,0,0,0,549,550,1,0,0,
+		0,550,552,1,0,0,0,551,546,1,0,0,0,551,552,1,0,0,0,552,553,1,0,0,0,553,
+		554,5,124,0,0,554,555,5,113,0,0,555,556,5,117,0,0,556,559,3,220,110,0,
+		557,558,5,11,0,0,558,560,3,220,110,0,559,557,1,0,0,0,559,560,1,0,0,0,560,
+		71,1,0,0,0,561,564,5,33,0,0,562,565,5,178,0,0,563,565,7,7,0,0,564,562,
+		1,0,0,0,564,563,1,0,0,0,565,566,1,0,0,0,566,567,5,102,0,0,567,568,5,8,
+		0,0,568,569,3,110,55,0,569,570,5,9,0,0,570,73,1,0,0,0,571,572,5,4,0,0,
+		572,75,1,0,0,0,573,576,5,173,0,0,574,575,5,117,0,0,575,577,5,173,0,0,576,
+		574,1,0,0,0,576,577,1,0,0,0,577,579,1,0,0,0,578,580,5,178,0,0,579,578,
+		1,0,0,0,579,580,1,0,0,0,580,581,1,0,0,0,581,582,5,102,0,0,582,583,3,110,
+		55,0,583,77,1,0,0,0,584,585,5,42,0,0,585,589,3,224,112,0,586,587,5,5,0,
+		0,587,588,5,109,0,0,588,590,5,174,0,0,589,586,1,0,0,0,589,590,1,0,0,0,
+		590,592,1,0,0,0,591,593,3,80,40,0,592,591,1,0,0,0,592,593,1,0,0,0,593,
+		595,1,0,0,0,594,596,3,188,94,0,595,594,1,0,0,0,595,596,1,0,0,0,596,79,
+		1,0,0,0,597,598,5,30,0,0,598,599,3,224,112,0,599,600,5,7,0,0,600,605,3,
+		210,105,0,601,602,3,202,101,0,602,603,5,70,0,0,603,604,3,192,96,0,604,
+		606,1,0,0,0,605,601,1,0,0,0,605,606,1,0,0,0,606,648,1,0,0,0,607,608,5,
+		102,0,0,608,609,3,224,112,0,609,613,5,110,0,0,610,611,5,5,0,0,611,612,
+		5,154,0,0,612,614,5,124,0,0,613,610,1,0,0,0,613,614,1,0,0,0,614,648,1,
+		0,0,0,615,616,5,62,0,0,616,621,3,82,41,0,617,618,5,5,0,0,618,620,3,82,
+		41,0,619,617,1,0,0,0,620,623,1,0,0,0,621,619,1,0,0,0,621,622,1,0,0,0,622,
+		648,1,0,0,0,623,621,1,0,0,0,624,625,5,126,0,0,625,628,5,158,0,0,626,629,
+		5,65,0,0,627,629,5,69,0,0,628,626,1,0,0,0,628,627,1,0,0,0,629,630,1,0,
+		0,0,630,635,3,86,43,0,631,632,5,66,0,0,632,634,3,86,43,0,633,631,1,0,0,
+		0,634,637,1,0,0,0,635,633,1,0,0,0,635,636,1,0,0,0,636,638,1,0,0,0,637,
+		635,1,0,0,0,638,639,5,7,0,0,639,644,3,180,90,0,640,641,5,5,0,0,641,643,
+		3,180,90,0,642,640,1,0,0,0,643,646,1,0,0,0,644,642,1,0,0,0,644,645,1,0,
+		0,0,645,648,1,0,0,0,646,644,1,0,0,0,647,597,1,0,0,0,647,607,1,0,0,0,647,
+		615,1,0,0,0,647,624,1,0,0,0,648,81,1,0,0,0,649,651,3,84,42,0,650,649,1,
+		0,0,0,651,652,1,0,0,0,652,650,1,0,0,0,652,653,1,0,0,0,653,83,1,0,0,0,654,
+		657,3,224,112,0,655,657,5,94,0,0,656,654,1,0,0,0,656,655,1,0,0,0,657,85,
+		1,0,0,0,658,660,3,176,88,0,659,658,1,0,0,0,660,661,1,0,0,0,661,659,1,0,
+		0,0,661,662,1,0,0,0,662,667,1,0,0,0,663,664,5,5,0,0,664,666,3,88,44,0,
+		665,663,1,0,0,0,666,669,1,0,0,0,667,665,1,0,0,0,667,668,1,0,0,0,668,87,
+		1,0,0,0,669,667,1,0,0,0,670,675,3,178,89,0,671,672,3,194,97,0,672,673,
+		5,93,0,0,673,675,1,0,0,0,674,670,1,0,0,0,674,671,1,0,0,0,675,89,1,0,0,
+		0,676,677,5,18,0,0,677,692,5,162,0,0,678,679,5,20,0,0,679,680,5,138,0,
+		0,680,681,5,117,0,0,681,682,3,210,105,0,682,683,3,202,101,0,683,693,1,
+		0,0,0,684,690,3,210,105,0,685,691,3,202,101,0,686,687,5,117,0,0,687,688,
+		3,210,105,0,688,689,5,76,0,0,689,691,1,0,0,0,690,685,1,0,0,0,690,686,1,
+		0,0,0,690,691,1,0,0,0,691,693,1,0,0,0,692,678,1,0,0,0,692,684,1,0,0,0,
+		693,695,1,0,0,0,694,696,3,188,94,0,695,694,1,0,0,0,695,696,1,0,0,0,696,
+		91,1,0,0,0,697,698,5,21,0,0,698,700,3,210,105,0,699,701,3,188,94,0,700,
+		699,1,0,0,0,700,701,1,0,0,0,701,93,1,0,0,0,702,703,5,30,0,0,703,704,5,
+		97,0,0,704,705,3,192,96,0,705,706,7,8,0,0,706,707,3,224,112,0,707,717,
+		1,0,0,0,708,709,5,20,0,0,709,713,5,86,0,0,710,711,7,9,0,0,711,713,5,85,
+		0,0,712,708,1,0,0,0,712,710,1,0,0,0,713,714,1,0,0,0,714,715,7,8,0,0,715,
+		717,3,224,112,0,716,702,1,0,0,0,716,712,1,0,0,0,717,95,1,0,0,0,718,719,
+		5,37,0,0,719,720,5,114,0,0,720,721,5,45,0,0,721,722,3,224,112,0,722,97,
+		1,0,0,0,723,724,5,24,0,0,724,725,5,7,0,0,725,730,3,100,50,0,726,727,5,
+		5,0,0,727,729,3,100,50,0,728,726,1,0,0,0,729,732,1,0,0,0,730,728,1,0,0,
+		0,730,731,1,0,0,0,731,99,1,0,0,0,732,730,1,0,0,0,733,734,5,139,0,0,734,
+		740,3,210,105,0,735,736,3,210,105,0,736,737,5,29,0,0,737,738,3,224,112,
+		0,738,740,1,0,0,0,739,733,1,0,0,0,739,735,1,0,0,0,740,101,1,0,0,0,741,
+		742,5,27,0,0,742,743,5,118,0,0,743,103,1,0,0,0,744,745,5,60,0,0,745,746,
+		5,100,0,0,746,747,5,88,0,0,747,105,1,0,0,0,748,750,5,45,0,0,749,751,3,
+		210,105,0,750,749,1,0,0,0,750,751,1,0,0,0,751,753,1,0,0,0,752,754,3,194,
+		97,0,753,752,1,0,0,0,753,754,1,0,0,0,754,755,1,0,0,0,755,756,5,7,0,0,756,
+		758,3,110,55,0,757,759,3,188,94,0,758,757,1,0,0,0,758,759,1,0,0,0,759,
+		107,1,0,0,0,760,778,5,46,0,0,761,762,5,68,0,0,762,765,3,224,112,0,763,
+		764,5,66,0,0,764,766,3,224,112,0,765,763,1,0,0,0,765,766,1,0,0,0,766,779,
+		1,0,0,0,767,768,3,210,105,0,768,769,5,152,0,0,769,771,3,210,105,0,770,
+		772,3,194,97,0,771,770,1,0,0,0,771,772,1,0,0,0,772,773,1,0,0,0,773,774,
+		5,7,0,0,774,776,3,110,55,0,775,777,3,188,94,0,776,775,1,0,0,0,776,777,
+		1,0,0,0,777,779,1,0,0,0,778,761,1,0,0,0,778,767,1,0,0,0,779,109,1,0,0,
+		0,780,785,3,112,56,0,781,782,5,5,0,0,782,784,3,112,56,0,783,781,1,0,0,
+		0,784,787,1,0,0,0,785,783,1,0,0,0,785,786,1,0,0,0,786,111,1,0,0,0,787,
+		785,1,0,0,0,788,789,5,8,0,0,789,790,3,110,55,0,790,796,5,9,0,0,791,792,
+		3,210,105,0,792,793,5,151,0,0,793,797,1,0,0,0,794,797,3,122,61,0,795,797,
+		5,153,0,0,796,791,1,0,0,0,796,794,1,0,0,0,796,795,1,0,0,0,796,797,1,0,
+		0,0,797,799,1,0,0,0,798,800,3,124,62,0,799,798,1,0,0,0,799,800,1,0,0,0,
+		800,867,1,0,0,0,801,803,5,139,0,0,802,804,3,210,105,0,803,802,1,0,0,0,
+		803,804,1,0,0,0,804,867,1,0,0,0,805,806,5,142,0,0,806,807,5,124,0,0,807,
+		867,3,210,105,0,808,812,5,34,0,0,809,810,5,148,0,0,810,813,5,132,0,0,811,
+		813,3,210,105,0,812,809,1,0,0,0,812,811,1,0,0,0,813,816,1,0,0,0,814,815,
+		5,29,0,0,815,817,5,104,0,0,816,814,1,0,0,0,816,817,1,0,0,0,817,867,1,0,
+		0,0,818,819,5,99,0,0,819,820,3,210,105,0,820,821,5,29,0,0,821,822,3,224,
+		112,0,822,867,1,0,0,0,823,824,5,72,0,0,824,827,3,210,105,0,825,826,5,29,
+		0,0,826,828,3,224,112,0,827,825,1,0,0,0,827,828,1,0,0,0,828,867,1,0,0,
+		0,829,831,3,218,109,0,830,829,1,0,0,0,830,831,1,0,0,0,831,861,1,0,0,0,
+		832,834,3,224,112,0,833,832,1,0,0,0,834,835,1,0,0,0,835,833,1,0,0,0,835,
+		836,1,0,0,0,836,854,1,0,0,0,837,839,3,196,98,0,838,840,3,120,60,0,839,
+		838,1,0,0,0,839,840,1,0,0,0,840,855,1,0,0,0,841,843,3,118,59,0,842,844,
+		3,114,57,0,843,842,1,0,0,0,843,844,1,0,0,0,844,855,1,0,0,0,845,855,3,114,
+		57,0,846,855,3,116,58,0,847,855,5,153,0,0,848,850,5,176,0,0,849,851,3,
+		224,112,0,850,849,1,0,0,0,851,852,1,0,0,0,852,850,1,0,0,0,852,853,1,0,
+		0,0,853,855,1,0,0,0,854,837,1,0,0,0,854,841,1,0,0,0,854,845,1,0,0,0,854,
+		846,1,0,0,0,854,847,1,0,0,0,854,848,1,0,0,0,854,855,1,0,0,0,855,862,1,
+		0,0,0,856,858,3,196,98,0,857,859,3,120,60,0,858,857,1,0,0,0,858,859,1,
+		0,0,0,859,862,1,0,0,0,860,862,3,116,58,0,861,833,1,0,0,0,861,856,1,0,0,
+		0,861,860,1,0,0,0,862,864,1,0,0,0,863,865,3,124,62,0,864,863,1,0,0,0,864,
+		865,1,0,0,0,865,867,1,0,0,0,866,788,1,0,0,0,866,801,1,0,0,0,866,805,1,
+		0,0,0,866,808,1,0,0,0,866,818,1,0,0,0,866,823,1,0,0,0,866,830,1,0,0,0,
+		867,113,1,0,0,0,868,869,5,162,0,0,869,870,5,8,0,0,870,871,3,110,55,0,871,
+		872,5,9,0,0,872,873,3,210,105,0,873,874,5,151,0,0,874,875,5,90,0,0,875,
+		115,1,0,0,0,876,877,5,70,0,0,877,878,5,83,0,0,878,879,5,87,0,0,879,117,
+		1,0,0,0,880,882,3,212,106,0,881,880,1,0,0,0,882,883,1,0,0,0,883,881,1,
+		0,0,0,883,884,1,0,0,0,884,894,1,0,0,0,885,889,3,218,109,0,886,888,3,212,
+		106,0,887,886,1,0,0,0,888,891,1,0,0,0,889,887,1,0,0,0,889,890,1,0,0,0,
+		890,894,1,0,0,0,891,889,1,0,0,0,892,894,3,122,61,0,893,881,1,0,0,0,893,
+		885,1,0,0,0,893,892,1,0,0,0,894,119,1,0,0,0,895,897,3,210,105,0,896,898,
+		5,90,0,0,897,896,1,0,0,0,897,898,1,0,0,0,898,901,1,0,0,0,899,901,3,122,
+		61,0,900,895,1,0,0,0,900,899,1,0,0,0,901,121,1,0,0,0,902,914,5,62,0,0,
+		903,914,5,69,0,0,904,905,5,152,0,0,905,914,5,77,0,0,906,907,5,157,0,0,
+		907,908,3,210,105,0,908,911,5,130,0,0,909,910,5,71,0,0,910,912,5,77,0,
+		0,911,909,1,0,0,0,911,912,1,0,0,0,912,914,1,0,0,0,913,902,1,0,0,0,913,
+		903,1,0,0,0,913,904,1,0,0,0,913,906,1,0,0,0,914,123,1,0,0,0,915,982,5,
+		100,0,0,916,920,7,10,0,0,917,919,3,224,112,0,918,917,1,0,0,0,919,922,1,
+		0,0,0,920,918,1,0,0,0,920,921,1,0,0,0,921,929,1,0,0,0,922,920,1,0,0,0,
+		923,925,5,66,0,0,924,926,3,224,112,0,925,924,1,0,0,0,926,927,1,0,0,0,927,
+		925,1,0,0,0,927,928,1,0,0,0,928,930,1,0,0,0,929,923,1,0,0,0,929,930,1,
+		0,0,0,930,935,1,0,0,0,931,932,5,157,0,0,932,933,3,210,105,0,933,934,5,
+		130,0,0,934,936,1,0,0,0,935,931,1,0,0,0,935,936,1,0,0,0,936,983,1,0,0,
+		0,937,941,5,83,0,0,938,940,3,224,112,0,939,938,1,0,0,0,940,943,1,0,0,0,
+		941,939,1,0,0,0,941,942,1,0,0,0,942,962,1,0,0,0,943,941,1,0,0,0,944,946,
+		5,66,0,0,945,947,3,218,109,0,946,945,1,0,0,0,946,947,1,0,0,0,947,949,1,
+		0,0,0,948,950,3,224,112,0,949,948,1,0,0,0,950,951,1,0,0,0,951,949,1,0,
+		0,0,951,952,1,0,0,0,952,960,1,0,0,0,953,954,5,100,0,0,954,956,5,83,0,0,
+		955,957,3,224,112,0,956,955,1,0,0,0,957,958,1,0,0,0,958,956,1,0,0,0,958,
+		959,1,0,0,0,959,961,1,0,0,0,960,953,1,0,0,0,960,961,1,0,0,0,961,963,1,
+		0,0,0,962,944,1,0,0,0,962,963,1,0,0,0,963,970,1,0,0,0,964,971,5,62,0,0,
+		965,971,5,69,0,0,966,967,5,157,0,0,967,968,3,210,105,0,968,969,5,130,0,
+		0,969,971,1,0,0,0,970,964,1,0,0,0,970,965,1,0,0,0,970,966,1,0,0,0,970,
+		971,1,0,0,0,971,983,1,0,0,0,972,983,7,11,0,0,973,983,5,140,0,0,974,975,
+		5,120,0,0,975,983,5,128,0,0,976,978,5,176,0,0,977,979,3,224,112,0,978,
+		977,1,0,0,0,979,980,1,0,0,0,980,978,1,0,0,0,980,981,1,0,0,0,981,983,1,
+		0,0,0,982,916,1,0,0,0,982,937,1,0,0,0,982,972,1,0,0,0,982,973,1,0,0,0,
+		982,974,1,0,0,0,982,976,1,0,0,0,983,125,1,0,0,0,984,992,5,43,0,0,985,986,
+		5,46,0,0,986,987,3,210,105,0,987,988,5,152,0,0,988,989,3,210,105,0,989,
+		993,1,0,0,0,990,991,5,45,0,0,991,993,3,210,105,0,992,985,1,0,0,0,992,990,
+		1,0,0,0,993,1005,1,0,0,0,994,995,5,5,0,0,995,1003,3,210,105,0,996,997,
+		5,111,0,0,997,1004,5,151,0,0,998,1001,5,151,0,0,999,1000,5,100,0,0,1000,
+		1002,5,64,0,0,1001,999,1,0,0,0,1001,1002,1,0,0,0,1002,1004,1,0,0,0,1003,
+		996,1,0,0,0,1003,998,1,0,0,0,1004,1006,1,0,0,0,1005,994,1,0,0,0,1005,1006,
+		1,0,0,0,1006,1008,1,0,0,0,1007,1009,3,188,94,0,1008,1007,1,0,0,0,1008,
+		1009,1,0,0,0,1009,127,1,0,0,0,1010,1011,5,29,0,0,1011,1016,3,130,65,0,
+		1012,1013,5,5,0,0,1013,1015,3,130,65,0,1014,1012,1,0,0,0,1015,1018,1,0,
+		0,0,1016,1014,1,0,0,0,1016,1017,1,0,0,0,1017,1019,1,0,0,0,1018,1016,1,
+		0,0,0,1019,1020,5,7,0,0,1020,1021,3,132,66,0,1021,129,1,0,0,0,1022,1025,
+		3,18,9,0,1023,1024,5,152,0,0,1024,1026,3,18,9,0,1025,1023,1,0,0,0,1025,
+		1026,1,0,0,0,1026,131,1,0,0,0,1027,1039,3,38,19,0,1028,1039,3,94,47,0,
+		1029,1039,3,96,48,0,1030,1039,3,106,53,0,1031,1039,3,108,54,0,1032,1039,
+		3,126,63,0,1033,1039,3,134,67,0,1034,1039,3,138,69,0,1035,1039,3,140,70,
+		0,1036,1039,3,142,71,0,1037,1039,3,166,83,0,1038,1027,1,0,0,0,1038,1028,
+		1,0,0,0,1038,1029,1,0,0,0,1038,1030,1,0,0,0,1038,1031,1,0,0,0,1038,1032,
+		1,0,0,0,1038,1033,1,0,0,0,1038,1034,1,0,0,0,1038,1035,1,0,0,0,1038,1036,
+		1,0,0,0,1038,1037,1,0,0,0,1039,133,1,0,0,0,1040,1052,5,53,0,0,1041,1042,
+		5,152,0,0,1042,1045,3,204,102,0,1043,1044,5,70,0,0,1044,1046,3,192,96,
+		0,1045,1043,1,0,0,0,1045,1046,1,0,0,0,1046,1053,1,0,0,0,1047,1048,5,29,
+		0,0,1048,1053,3,204,102,0,1049,1050,3,210,105,0,1050,1051,3,200,100,0,
+		1051,1053,1,0,0,0,1052,1041,1,0,0,0,1052,1047,1,0,0,0,1052,1049,1,0,0,
+		0,1053,1056,1,0,0,0,1054,1055,5,30,0,0,1055,1057,3,224,112,0,1056,1054,
+		1,0,0,0,1056,1057,1,0,0,0,1057,1062,1,0,0,0,1058,1059,5,5,0,0,1059,1061,
+		3,136,68,0,1060,1058,1,0,0,0,1061,1064,1,0,0,0,1062,1060,1,0,0,0,1062,
+		1063,1,0,0,0,1063,1066,1,0,0,0,1064,1062,1,0,0,0,1065,1067,3,188,94,0,
+		1066,1065,1,0,0,0,1066,1067,1,0,0,0,1067,135,1,0,0,0,1068,1069,5,89,0,
+		0,1069,1080,3,200,100,0,1070,1071,5,116,0,0,1071,1080,3,200,100,0,1072,
+		1073,5,87,0,0,1073,1080,3,194,97,0,1074,1075,5,100,0,0,1075,1080,3,224,
+		112,0,1076,1077,5,86,0,0,1077,1078,5,100,0,0,1078,1080,3,198,99,0,1079,
+		1068,1,0,0,0,1079,1070,1,0,0,0,1079,1072,1,0,0,0,1079,1074,1,0,0,0,1079,
+		1076,1,0,0,0,1080,137,1,0,0,0,1081,1082,5,34,0,0,1082,1085,3,210,105,0,
+		1083,1084,5,29,0,0,1084,1086,5,104,0,0,1085,1083,1,0,0,0,1085,1086,1,0,
+		0,0,1086,1087,1,0,0,0,1087,1088,5,70,0,0,1088,1090,3,192,96,0,1089,1091,
+		3,188,94,0,1090,1089,1,0,0,0,1090,1091,1,0,0,0,1091,139,1,0,0,0,1092,1093,
+		5,17,0,0,1093,1094,3,210,105,0,1094,1095,5,70,0,0,1095,1100,3,192,96,0,
+		1096,1097,5,5,0,0,1097,1098,5,120,0,0,1098,1099,5,45,0,0,1099,1101,5,67,
+		0,0,1100,1096,1,0,0,0,1100,1101,1,0,0,0,1101,1103,1,0,0,0,1102,1104,3,
+		188,94,0,1103,1102,1,0,0,0,1103,1104,1,0,0,0,1104,141,1,0,0,0,1105,1161,
+		5,48,0,0,1106,1107,5,74,0,0,1107,1162,3,158,79,0,1108,1109,5,46,0,0,1109,
+		1110,3,210,105,0,1110,1111,5,152,0,0,1111,1112,3,210,105,0,1112,1113,3,
+		144,72,0,1113,1162,1,0,0,0,1114,1115,5,152,0,0,1115,1118,3,204,102,0,1116,
+		1117,5,70,0,0,1117,1119,3,192,96,0,1118,1116,1,0,0,0,1118,1119,1,0,0,0,
+		1119,1123,1,0,0,0,1120,1121,5,29,0,0,1121,1123,3,204,102,0,1122,1114,1,
+		0,0,0,1122,1120,1,0,0,0,1123,1126,1,0,0,0,1124,1125,5,30,0,0,1125,1127,
+		3,224,112,0,1126,1124,1,0,0,0,1126,1127,1,0,0,0,1127,1132,1,0,0,0,1128,
+		1129,5,5,0,0,1129,1131,3,136,68,0,1130,1128,1,0,0,0,1131,1134,1,0,0,0,
+		1132,1130,1,0,0,0,1132,1133,1,0,0,0,1133,1135,1,0,0,0,1134,1132,1,0,0,
+		0,1135,1136,3,144,72,0,1136,1162,1,0,0,0,1137,1159,3,210,105,0,1138,1141,
+		3,200,100,0,1139,1140,5,30,0,0,1140,1142,3,224,112,0,1141,1139,1,0,0,0,
+		1141,1142,1,0,0,0,1142,1147,1,0,0,0,1143,1144,5,5,0,0,1144,1146,3,136,
+		68,0,1145,1143,1,0,0,0,1146,1149,1,0,0,0,1147,1145,1,0,0,0,1147,1148,1,
+		0,0,0,1148,1150,1,0,0,0,1149,1147,1,0,0,0,1150,1151,3,144,72,0,1151,1160,
+		1,0,0,0,1152,1153,3,202,101,0,1153,1157,5,100,0,0,1154,1155,5,5,0,0,1155,
+		1156,5,74,0,0,1156,1158,3,158,79,0,1157,1154,1,0,0,0,1157,1158,1,0,0,0,
+		1158,1160,1,0,0,0,1159,1138,1,0,0,0,1159,1152,1,0,0,0,1160,1162,1,0,0,
+		0,1161,1106,1,0,0,0,1161,1108,1,0,0,0,1161,1122,1,0,0,0,1161,1137,1,0,
+		0,0,1162,143,1,0,0,0,1163,1164,5,7,0,0,1164,1169,3,146,73,0,1165,1166,
+		5,6,0,0,1166,1168,3,146,73,0,1167,1165,1,0,0,0,1168,1171,1,0,0,0,1169,
+		1167,1,0,0,0,1169,1170,1,0,0,0,1170,1174,1,0,0,0,1171,1169,1,0,0,0,1172,
+		1174,3,162,81,0,1173,1163,1,0,0,0,1173,1172,1,0,0,0,1174,1176,1,0,0,0,
+		1175,1177,3,188,94,0,1176,1175,1,0,0,0,1176,1177,1,0,0,0,1177,145,1,0,
+		0,0,1178,1179,5,63,0,0,1179,1180,3,210,105,0,1180,1181,3,200,100,0,1181,
+		1182,5,5,0,0,1182,1184,1,0,0,0,1183,1178,1,0,0,0,1183,1184,1,0,0,0,1184,
+		1185,1,0,0,0,1185,1190,3,148,74,0,1186,1187,5,5,0,0,1187,1189,3,150,75,
+		0,1188,1186,1,0,0,0,1189,1192,1,0,0,0,1190,1188,1,0,0,0,1190,1191,1,0,
+		0,0,1191,147,1,0,0,0,1192,1190,1,0,0,0,1193,1196,3,196,98,0,1194,1196,
+		5,17,0,0,1195,1193,1,0,0,0,1195,1194,1,0,0,0,1196,1197,1,0,0,0,1197,1205,
+		3,210,105,0,1198,1199,5,34,0,0,1199,1202,3,210,105,0,1200,1201,5,29,0,
+		0,1201,1203,5,104,0,0,1202,1200,1,0,0,0,1202,1203,1,0,0,0,1203,1205,1,
+		0,0,0,1204,1195,1,0,0,0,1204,1198,1,0,0,0,1205,1209,1,0,0,0,1206,1207,
+		5,70,0,0,1207,1210,3,192,96,0,1208,1210,5,90,0,0,1209,1206,1,0,0,0,1209,
+		1208,1,0,0,0,1209,1210,1,0,0,0,1210,1212,1,0,0,0,1211,1213,3,152,76,0,
+		1212,1211,1,0,0,0,1212,1213,1,0,0,0,1213,149,1,0,0,0,1214,1217,5,149,0,
+		0,1215,1218,3,152,76,0,1216,1218,3,148,74,0,1217,1215,1,0,0,0,1217,1216,
+		1,0,0,0,1218,1231,1,0,0,0,1219,1231,3,154,77,0,1220,1223,5,74,0,0,1221,
+		1224,3,156,78,0,1222,1224,3,158,79,0,1223,1221,1,0,0,0,1223,1222,1,0,0,
+		0,1224,1231,1,0,0,0,1225,1231,3,160,80,0,1226,1227,5,70,0,0,1227,1231,
+		3,192,96,0,1228,1231,5,90,0,0,1229,1231,7,12,0,0,1230,1214,1,0,0,0,1230,
+		1219,1,0,0,0,1230,1220,1,0,0,0,1230,1225,1,0,0,0,1230,1226,1,0,0,0,1230,
+		1228,1,0,0,0,1230,1229,1,0,0,0,1231,151,1,0,0,0,1232,1236,3,154,77,0,1233,
+		1234,5,74,0,0,1234,1236,3,156,78,0,1235,1232,1,0,0,0,1235,1233,1,0,0,0,
+		1236,153,1,0,0,0,1237,1242,5,91,0,0,1238,1243,5,45,0,0,1239,1240,3,210,
+		105,0,1240,1241,3,200,100,0,1241,1243,1,0,0,0,1242,1238,1,0,0,0,1242,1239,
+		1,0,0,0,1243,1247,1,0,0,0,1244,1245,3,210,105,0,1245,1246,5,151,0,0,1246,
+		1248,1,0,0,0,1247,1244,1,0,0,0,1247,1248,1,0,0,0,1248,155,1,0,0,0,1249,
+		1250,5,156,0,0,1250,1251,5,91,0,0,1251,1252,3,210,105,0,1252,1253,5,66,
+		0,0,1253,1254,3,210,105,0,1254,1258,3,200,100,0,1255,1256,3,210,105,0,
+		1256,1257,5,151,0,0,1257,1259,1,0,0,0,1258,1255,1,0,0,0,1258,1259,1,0,
+		0,0,1259,157,1,0,0,0,1260,1266,5,141,0,0,1261,1262,5,143,0,0,1262,1266,
+		5,124,0,0,1263,1264,5,165,0,0,1264,1266,5,153,0,0,1265,1260,1,0,0,0,1265,
+		1261,1,0,0,0,1265,1263,1,0,0,0,1266,159,1,0,0,0,1267,1270,5,173,0,0,1268,
+		1270,3,218,109,0,1269,1267,1,0,0,0,1269,1268,1,0,0,0,1270,1271,1,0,0,0,
+		1271,1272,3,202,101,0,1272,1273,5,100,0,0,1273,161,1,0,0,0,1274,1275,5,
+		90,0,0,1275,1276,5,152,0,0,1276,1277,3,210,105,0,1277,1281,5,5,0,0,1278,
+		1279,5,70,0,0,1279,1282,3,192,96,0,1280,1282,5,69,0,0,1281,1278,1,0,0,
+		0,1281,1280,1,0,0,0,1282,1287,1,0,0,0,1283,1284,5,5,0,0,1284,1286,3,164,
+		82,0,1285,1283,1,0,0,0,1286,1289,1,0,0,0,1287,1285,1,0,0,0,1287,1288,1,
+		0,0,0,1288,163,1,0,0,0,1289,1287,1,0,0,0,1290,1291,5,119,0,0,1291,1292,
+		5,135,0,0,1292,1307,3,200,100,0,1293,1294,5,108,0,0,1294,1307,5,94,0,0,
+		1295,1298,5,74,0,0,1296,1299,5,156,0,0,1297,1299,3,158,79,0,1298,1296,
+		1,0,0,0,1298,1297,1,0,0,0,1299,1307,1,0,0,0,1300,1301,7,7,0,0,1301,1302,
+		3,210,105,0,1302,1303,3,200,100,0,1303,1304,5,129,0,0,1304,1307,1,0,0,
+		0,1305,1307,3,160,80,0,1306,1290,1,0,0,0,1306,1293,1,0,0,0,1306,1295,1,
+		0,0,0,1306,1300,1,0,0,0,1306,1305,1,0,0,0,1307,165,1,0,0,0,1308,1309,5,
+		51,0,0,1309,1310,3,224,112,0,1310,1311,3,204,102,0,1311,1316,5,62,0,0,
+		1312,1313,5,74,0,0,1313,1314,3,204,102,0,1314,1315,7,13,0,0,1315,1317,
+		1,0,0,0,1316,1312,1,0,0,0,1316,1317,1,0,0,0,1317,1322,1,0,0,0,1318,1319,
+		5,5,0,0,1319,1321,3,168,84,0,1320,1318,1,0,0,0,1321,1324,1,0,0,0,1322,
+		1320,1,0,0,0,1322,1323,1,0,0,0,1323,1326,1,0,0,0,1324,1322,1,0,0,0,1325,
+		1327,3,188,94,0,1326,1325,1,0,0,0,1326,1327,1,0,0,0,1327,167,1,0,0,0,1328,
+		1334,5,173,0,0,1329,1334,7,12,0,0,1330,1331,5,113,0,0,1331,1332,5,117,
+		0,0,1332,1334,3,214,107,0,1333,1328,1,0,0,0,1333,1329,1,0,0,0,1333,1330,
+		1,0,0,0,1334,169,1,0,0,0,1335,1337,5,47,0,0,1336,1338,3,176,88,0,1337,
+		1336,1,0,0,0,1338,1339,1,0,0,0,1339,1337,1,0,0,0,1339,1340,1,0,0,0,1340,
+		1345,1,0,0,0,1341,1342,5,66,0,0,1342,1344,3,172,86,0,1343,1341,1,0,0,0,
+		1344,1347,1,0,0,0,1345,1343,1,0,0,0,1345,1346,1,0,0,0,1346,1355,1,0,0,
+		0,1347,1345,1,0,0,0,1348,1353,5,5,0,0,1349,1351,3,178,89,0,1350,1352,5,
+		5,0,0,1351,1350,1,0,0,0,1351,1352,1,0,0,0,1352,1354,1,0,0,0,1353,1349,
+		1,0,0,0,1353,1354,1,0,0,0,1354,1356,1,0,0,0,1355,1348,1,0,0,0,1355,1356,
+		1,0,0,0,1356,1357,1,0,0,0,1357,1359,5,162,0,0,1358,1360,3,176,88,0,1359,
+		1358,1,0,0,0,1360,1361,1,0,0,0,1361,1359,1,0,0,0,1361,1362,1,0,0,0,1362,
+		1367,1,0,0,0,1363,1364,5,66,0,0,1364,1366,3,172,86,0,1365,1363,1,0,0,0,
+		1366,1369,1,0,0,0,1367,1365,1,0,0,0,1367,1368,1,0,0,0,1368,1374,1,0,0,
+		0,1369,1367,1,0,0,0,1370,1371,5,5,0,0,1371,1373,3,174,87,0,1372,1370,1,
+		0,0,0,1373,1376,1,0,0,0,1374,1372,1,0,0,0,1374,1375,1,0,0,0,1375,1379,
+		1,0,0,0,1376,1374,1,0,0,0,1377,1378,5,7,0,0,1378,1380,3,180,90,0,1379,
+		1377,1,0,0,0,1379,1380,1,0,0,0,1380,171,1,0,0,0,1381,1383,3,176,88,0,1382,
+		1381,1,0,0,0,1383,1384,1,0,0,0,1384,1382,1,0,0,0,1384,1385,1,0,0,0,1385,
+		173,1,0,0,0,1386,1403,3,178,89,0,1387,1393,5,84,0,0,1388,1389,3,218,109,
+		0,1389,1390,5,152,0,0,1390,1391,3,218,109,0,1391,1392,3,222,111,0,1392,
+		1394,1,0,0,0,1393,1388,1,0,0,0,1393,1394,1,0,0,0,1394,1403,1,0,0,0,1395,
+		1399,5,100,0,0,1396,1397,5,148,0,0,1397,1400,5,137,0,0,1398,1400,5,122,
+		0,0,1399,1396,1,0,0,0,1399,1398,1,0,0,0,1400,1401,1,0,0,0,1401,1403,5,
+		123,0,0,1402,1386,1,0,0,0,1402,1387,1,0,0,0,1402,1395,1,0,0,0,1403,175,
+		1,0,0,0,1404,1411,3,224,112,0,1405,1411,5,94,0,0,1406,1411,5,103,0,0,1407,
+		1411,5,45,0,0,1408,1411,5,46,0,0,1409,1411,5,146,0,0,1410,1404,1,0,0,0,
+		1410,1405,1,0,0,0,1410,1406,1,0,0,0,1410,1407,1,0,0,0,1410,1408,1,0,0,
+		0,1410,1409,1,0,0,0,1411,177,1,0,0,0,1412,1413,5,64,0,0,1413,1415,5,73,
+		0,0,1414,1412,1,0,0,0,1414,1415,1,0,0,0,1415,1416,1,0,0,0,1416,1421,7,
+		7,0,0,1417,1422,5,45,0,0,1418,1419,3,210,105,0,1419,1420,3,200,100,0,1420,
+		1422,1,0,0,0,1421,1417,1,0,0,0,1421,1418,1,0,0,0,1422,1429,1,0,0,0,1423,
+		1424,5,46,0,0,1424,1425,3,210,105,0,1425,1426,5,152,0,0,1426,1427,3,210,
+		105,0,1427,1429,1,0,0,0,1428,1414,1,0,0,0,1428,1423,1,0,0,0,1429,179,1,
+		0,0,0,1430,1432,3,218,109,0,1431,1430,1,0,0,0,1431,1432,1,0,0,0,1432,1434,
+		1,0,0,0,1433,1435,3,224,112,0,1434,1433,1,0,0,0,1435,1436,1,0,0,0,1436,
+		1434,1,0,0,0,1436,1437,1,0,0,0,1437,1459,1,0,0,0,1438,1439,5,100,0,0,1439,
+		1446,5,83,0,0,1440,1447,5,45,0,0,1441,1443,3,224,112,0,1442,1441,1,0,0,
+		0,1443,1444,1,0,0,0,1444,1442,1,0,0,0,1444,1445,1,0,0,0,1445,1447,1,0,
+		0,0,1446,1440,1,0,0,0,1446,1442,1,0,0,0,1447,1460,1,0,0,0,1448,1456,5,
+		125,0,0,1449,1457,5,45,0,0,1450,1454,3,210,105,0,1451,1455,3,200,100,0,
+		1452,1455,5,146,0,0,1453,1455,3,224,112,0,1454,1451,1,0,0,0,1454,1452,
+		1,0,0,0,1454,1453,1,0,0,0,1455,1457,1,0,0,0,1456,1449,1,0,0,0,1456,1450,
+		1,0,0,0,1457,1460,1,0,0,0,1458,1460,5,90,0,0,1459,1438,1,0,0,0,1459,1448,
+		1,0,0,0,1459,1458,1,0,0,0,1459,1460,1,0,0,0,1460,181,1,0,0,0,1461,1462,
+		5,26,0,0,1462,1493,3,184,92,0,1463,1473,5,38,0,0,1464,1465,5,70,0,0,1465,
+		1466,7,14,0,0,1466,1474,3,204,102,0,1467,1471,3,204,102,0,1468,1469,5,
+		5,0,0,1469,1470,5,163,0,0,1470,1472,3,204,102,0,1471,1468,1,0,0,0,1471,
+		1472,1,0,0,0,1472,1474,1,0,0,0,1473,1464,1,0,0,0,1473,1467,1,0,0,0,1474,
+		1494,1,0,0,0,1475,1478,7,8,0,0,1476,1477,5,70,0,0,1477,1479,7,14,0,0,1478,
+		1476,1,0,0,0,1478,1479,1,0,0,0,1479,1480,1,0,0,0,1480,1494,3,184,92,0,
+		1481,1483,7,15,0,0,1482,1484,5,95,0,0,1483,1482,1,0,0,0,1483,1484,1,0,
+		0,0,1484,1491,1,0,0,0,1485,1486,5,100,0,0,1486,1487,5,46,0,0,1487,1488,
+		3,210,105,0,1488,1489,5,152,0,0,1489,1490,3,210,105,0,1490,1492,1,0,0,
+		0,1491,1485,1,0,0,0,1491,1492,1,0,0,0,1492,1494,1,0,0,0,1493,1463,1,0,
+		0,0,1493,1475,1,0,0,0,1493,1481,1,0,0,0,1494,183,1,0,0,0,1495,1506,3,204,
+		102,0,1496,1498,5,173,0,0,1497,1496,1,0,0,0,1497,1498,1,0,0,0,1498,1499,
+		1,0,0,0,1499,1503,7,3,0,0,1500,1502,3,186,93,0,1501,1500,1,0,0,0,1502,
+		1505,1,0,0,0,1503,1501,1,0,0,0,1503,1504,1,0,0,0,1504,1507,1,0,0,0,1505,
+		1503,1,0,0,0,1506,1497,1,0,0,0,1506,1507,1,0,0,0,1507,185,1,0,0,0,1508,
+		1509,3,216,108,0,1509,1511,3,214,107,0,1510,1512,7,3,0,0,1511,1510,1,0,
+		0,0,1511,1512,1,0,0,0,1512,187,1,0,0,0,1513,1514,5,10,0,0,1514,1519,3,
+		190,95,0,1515,1516,5,5,0,0,1516,1518,3,190,95,0,1517,1515,1,0,0,0,1518,
+		1521,1,0,0,0,1519,1517,1,0,0,0,1519,1520,1,0,0,0,1520,1527,1,0,0,0,1521,
+		1519,1,0,0,0,1522,1523,5,164,0,0,1523,1524,5,155,0,0,1524,1528,7,2,0,0,
+		1525,1526,5,162,0,0,1526,1528,5,76,0,0,1527,1522,1,0,0,0,1527,1525,1,0,
+		0,0,1527,1528,1,0,0,0,1528,189,1,0,0,0,1529,1536,3,210,105,0,1530,1532,
+		3,224,112,0,1531,1530,1,0,0,0,1532,1533,1,0,0,0,1533,1531,1,0,0,0,1533,
+		1534,1,0,0,0,1534,1537,1,0,0,0,1535,1537,5,146,0,0,1536,1531,1,0,0,0,1536,
+		1535,1,0,0,0,1536,1537,1,0,0,0,1537,191,1,0,0,0,1538,1539,5,20,0,0,1539,
+		1545,5,86,0,0,1540,1542,3,224,112,0,1541,1543,5,85,0,0,1542,1541,1,0,0,
+		0,1542,1543,1,0,0,0,1543,1545,1,0,0,0,1544,1538,1,0,0,0,1544,1540,1,0,
+		0,0,1545,193,1,0,0,0,1546,1547,7,16,0,0,1547,195,1,0,0,0,1548,1549,7,17,
+		0,0,1549,197,1,0,0,0,1550,1552,3,224,112,0,1551,1550,1,0,0,0,1552,1553,
+		1,0,0,0,1553,1551,1,0,0,0,1553,1554,1,0,0,0,1554,199,1,0,0,0,1555,1556,
+		7,18,0,0,1556,201,1,0,0,0,1557,1558,7,19,0,0,1558,203,1,0,0,0,1559,1563,
+		3,208,104,0,1560,1562,3,206,103,0,1561,1560,1,0,0,0,1562,1565,1,0,0,0,
+		1563,1561,1,0,0,0,1563,1564,1,0,0,0,1564,205,1,0,0,0,1565,1563,1,0,0,0,
+		1566,1567,3,216,108,0,1567,1568,3,208,104,0,1568,207,1,0,0,0,1569,1571,
+		3,218,109,0,1570,1572,3,222,111,0,1571,1570,1,0,0,0,1571,1572,1,0,0,0,
+		1572,1579,1,0,0,0,1573,1579,3,224,112,0,1574,1575,5,8,0,0,1575,1576,3,
+		204,102,0,1576,1577,5,9,0,0,1577,1579,1,0,0,0,1578,1569,1,0,0,0,1578,1573,
+		1,0,0,0,1578,1574,1,0,0,0,1579,209,1,0,0,0,1580,1584,3,214,107,0,1581,
+		1583,3,212,106,0,1582,1581,1,0,0,0,1583,1586,1,0,0,0,1584,1582,1,0,0,0,
+		1584,1585,1,0,0,0,1585,211,1,0,0,0,1586,1584,1,0,0,0,1587,1588,3,216,108,
+		0,1588,1589,3,214,107,0,1589,213,1,0,0,0,1590,1597,3,218,109,0,1591,1597,
+		3,224,112,0,1592,1593,5,8,0,0,1593,1594,3,210,105,0,1594,1595,5,9,0,0,
+		1595,1597,1,0,0,0,1596,1590,1,0,0,0,1596,1591,1,0,0,0,1596,1592,1,0,0,
+		0,1597,215,1,0,0,0,1598,1599,7,20,0,0,1599,217,1,0,0,0,1600,1612,3,220,
+		110,0,1601,1602,5,8,0,0,1602,1607,3,220,110,0,1603,1604,5,5,0,0,1604,1606,
+		3,220,110,0,1605,1603,1,0,0,0,1606,1609,1,0,0,0,1607,1605,1,0,0,0,1607,
+		1608,1,0,0,0,1608,1610,1,0,0,0,1609,1607,1,0,0,0,1610,1611,5,9,0,0,1611,
+		1613,1,0,0,0,1612,1601,1,0,0,0,1612,1613,1,0,0,0,1613,219,1,0,0,0,1614,
+		1616,5,174,0,0,1615,1617,5,175,0,0,1616,1615,1,0,0,0,1616,1617,1,0,0,0,
+		1617,1620,1,0,0,0,1618,1620,5,175,0,0,1619,1614,1,0,0,0,1619,1618,1,0,
+		0,0,1620,221,1,0,0,0,1621,1622,7,21,0,0,1622,223,1,0,0,0,1623,1624,7,22,
+		0,0,1624,225,1,0,0,0,206,277,292,303,311,313,329,335,344,346,358,374,384,
 		393,399,411,428,430,436,445,453,460,470,479,485,503,514,528,534,542,549,
 		551,559,564,576,579,589,592,595,605,613,621,628,635,644,647,652,656,661,
-		667,674,683,694,697,702,714,718,732,741,752,755,760,767,773,778,780,787,
-		798,801,805,814,818,829,832,837,841,845,854,856,860,863,866,868,885,891,
-		895,899,902,913,915,922,929,931,937,943,948,953,960,962,964,972,982,984,
-		994,1003,1005,1007,1010,1018,1027,1040,1047,1054,1058,1064,1068,1081,1087,
-		1092,1102,1105,1120,1124,1128,1134,1143,1149,1159,1161,1163,1171,1175,
-		1178,1185,1192,1197,1204,1206,1211,1214,1219,1225,1232,1237,1244,1249,
-		1260,1267,1271,1283,1289,1300,1308,1318,1324,1328,1335,1341,1347,1353,
-		1355,1357,1363,1369,1376,1381,1386,1395,1401,1404,1412,1416,1423,1430,
-		1433,1438,1446,1448,1456,1458,1461,1473,1475,1480,1485,1493,1495,1499,
-		1505,1508,1513,1521,1529,1535,1538,1544,1546,1555,1565,1573,1580,1586,
-		1598,1609,1614,1618,1621
+		667,674,690,692,695,700,712,716,730,739,750,753,758,765,771,776,778,785,
+		796,799,803,812,816,827,830,835,839,843,852,854,858,861,864,866,883,889,
+		893,897,900,911,913,920,927,929,935,941,946,951,958,960,962,970,980,982,
+		992,1001,1003,1005,1008,1016,1025,1038,1045,1052,1056,1062,1066,1079,1085,
+		1090,1100,1103,1118,1122,1126,1132,1141,1147,1157,1159,1161,1169,1173,
+		1176,1183,1190,1195,1202,1204,1209,1212,1217,1223,1230,1235,1242,1247,
+		1258,1265,1269,1281,1287,1298,1306,1316,1322,1326,1333,1339,1345,1351,
+		1353,1355,1361,1367,1374,1379,1384,1393,1399,1402,1410,1414,1421,1428,
+		1431,1436,1444,1446,1454,1456,1459,1471,1473,1478,1483,1491,1493,1497,
+		1503,1506,1511,1519,1527,1533,1536,1542,1544,1553,1563,1571,1578,1584,
+		1596,1607,1612,1616,1619
 	};
 
 	public static ATN _ATN => Tables.Atn;

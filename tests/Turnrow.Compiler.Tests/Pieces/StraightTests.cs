@@ -42,7 +42,7 @@ public sealed class StraightTests
     [InlineData("straight to 20", "unit-missing")]
     [InlineData("row 2: hdc across\nstraight to 20 cm", "gauge-missing")]
     [InlineData("row 2: sc 4, dc across\nstraight 2 rows", "not-plain")]
-    [InlineData("row 2: inc, dc across\nstraight 2 rows", "not-plain")]
+    [InlineData("row 2: skip 1, dc across\nstraight 2 rows", "not-plain")]
     public void What_it_can_not_do_is_told(string lines, string name) =>
         Assert.Contains(name, Compiled.Piece("turn hdc: ch 2 counts\n" + lines).Found);
 

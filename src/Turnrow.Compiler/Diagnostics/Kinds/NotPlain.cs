@@ -15,8 +15,8 @@ public static class NotPlain
         Severity.Error,
         """
         `straight` and `shape` go on as the last row did: one plain stitch into each place, always the same. The last row here is no such
-        row: it has several kinds of stitch, or holes, or it makes more or fewer stitches than it takes. So it can't be told what going on
-        would be. Work one plain row first, or repeat the rows of your stitch pattern: `repeat rows 2 to 3, 5 more times`.
+        row: it has several kinds of stitch, or holes, or stitches are passed over. So it can't be told what going on
+        would be. Increases and decreases of one stitch leave no doubt: after `dc inc 6 evenly` it is that stitch in each. Work one plain row first, or repeat the rows of your stitch pattern: `repeat rows 2 to 3, 5 more times`.
         """,
         SmallPattern.With("Curtain",
             """

@@ -22,7 +22,7 @@ public sealed class SpecialMaker(ChoiceTape tape, IReadOnlyList<string> stitches
         var centre = stitch.Centre >= 0 && stitch.Makes.Count > 1;
         var spaces = stitch.Makes.Count > stitch.Stitches;
         var goesIn = centre && (spaces || tape.OneIn(2));
-        if (spaces && !goesIn)
+        if ((spaces && !goesIn) || (goesIn && sketch.TurnsRounds))
             return false;
         if (!put(sketch, sketch.For(size => lead[size] + 1 + times[size] * makes), [new Each(plain, lead), Repeat.Times(new Sized(times), [.. unit]), new Each(plain, 1)]))
             return false;
