@@ -32,9 +32,10 @@ public sealed class SpecialMaker(ChoiceTape tape, IReadOnlyList<string> stitches
     // Coming back, or going round again: what stood behind is met first, unless the work goes round.
     private bool Into(Sketch sketch, string plain, NaiveStitch stitch, Sized lead, int[] times, (int Before, int After) beside, Func<Sketch, Sized, Word[], bool> put)
     {
-        var (first, last) = sketch.InRounds ? (lead, new Sized(Enumerable.Repeat(1, times.Length).ToArray())) : (new Sized(Enumerable.Repeat(1, times.Length).ToArray()), lead);
-        var (before, after) = sketch.InRounds ? (beside.Before, beside.After) : (beside.After, beside.Before);
-        var rest = sketch.InRounds ? stitch.Makes.Count - 1 - stitch.Centre : stitch.Centre;
+        var goesRound = sketch.InRounds && sketch.Statements.OfType<RoundsAre>().LastOrDefault() is not { Way: RoundsWay.Turned };
+        var (first, last) = goesRound ? (lead, new Sized(Enumerable.Repeat(1, times.Length).ToArray())) : (new Sized(Enumerable.Repeat(1, times.Length).ToArray()), lead);
+        var (before, after) = goesRound ? (beside.Before, beside.After) : (beside.After, beside.Before);
+        var rest = goesRound ? stitch.Makes.Count - 1 - stitch.Centre : stitch.Centre;
         var many = tape.Between(1, 3);
         List<Word> unit = [.. Plain(plain, before), new Into(many, plain, Target.CentreOf(stitch.Name)), new Skip(rest), .. Plain(plain, after)];
         return put(sketch, sketch.For(size => lead[size] + 1 + times[size] * (before + many + after)), [new Each(plain, first), Repeat.Times(new Sized(times), [.. unit]), new Each(plain, last)]);
