@@ -3,13 +3,18 @@ namespace Turnrow.Compiler.Tests.Naive.Making;
 /// <summary>Makes up stitches, and rows that use them.</summary>
 public sealed class SpecialMaker(ChoiceTape tape, IReadOnlyList<string> stitches)
 {
-    /// <summary>The stitches of a pattern, each of another kind.</summary>
-    public IReadOnlyList<NaiveStitch> Stitches { get; } = [Clam(tape, stitches), Knot(tape, stitches), Swap(tape, stitches), Lean(stitches), Tail(tape, stitches), Vee(tape, stitches)];
+    private IReadOnlyList<NaiveStitch>? _made;
+
+    /// <summary>The stitches of a pattern, each of another kind; none as long as no row uses any.</summary>
+    public IReadOnlyList<NaiveStitch> Stitches => _made ?? [];
+
+    // Made up when a row first asks for one: most patterns have none.
+    private IReadOnlyList<NaiveStitch> Made => _made ??= [Clam(tape, stitches), Knot(tape, stitches), Swap(tape, stitches), Lean(stitches), Tail(tape, stitches), Vee(tape, stitches)];
 
     /// <summary>Words that use one of them between plain stitches, and sometimes the row that goes into it.</summary>
     public bool Row(Sketch sketch, string plain, Func<Sketch, Sized, Word[], bool> put)
     {
-        var stitch = tape.Of<NaiveStitch>(Stitches);
+        var stitch = tape.Of<NaiveStitch>(Made);
         var (before, after) = (tape.Between(0, 2), tape.Between(0, 2));
         var each = before + stitch.Takes + after;
         // At each end a plain stitch: which of them begins the row, its mirror decides.
