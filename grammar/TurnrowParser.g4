@@ -19,7 +19,7 @@ statement
   | asBegin=beginLine | asChain=chainLine | asEdge=edgeLine | asMark=markLine | asDivide=divideLine | fastenLine
   | weaveLine | asRow=rowLine | asRows=rowsLine | asRepeat=repeatLine | asStraight=straightLine | asLeave=leaveLine
   | asAdd=addLine | asShape=shapeLine | asSeam=seamLine | asExpect=expectLine | asClaims=claimsLine
-  | asSolid=solidLine | asFor=forLine | asBody=bodyLine | asEase=easeLine | asFinished=finishedLine | asSwatch=swatchLine | asMade=madeLine | asAccept=acceptLine
+  | asSolid=solidLine | asWith=withLine | asStripes=stripesLine | asFloats=floatsLine | asFor=forLine | asBody=bodyLine | asEase=easeLine | asFinished=finishedLine | asSwatch=swatchLine | asMade=madeLine | asAccept=acceptLine
   ;
 
 // What the pattern is.
@@ -77,8 +77,8 @@ countFix    : ODD | EVEN | MULTIPLE OF multiple=single (PLUS plus=single)? | ROU
 
 useLine     : USE file=QUOTED ;
 stitchLine  : STITCH (asPattern=stitchPattern | asSpecial=stitchMade) ;
-stitchPattern : PATTERN called=name (FROM picture=PICTURE COMMA?)? OVER MULTIPLE OF multiple=number (PLUS plus=number)? ;
-keyLine     : KEY (letter=QUOTED | which=(FIRST | LAST)) IS OPEN words=items CLOSE ;
+stitchPattern : PATTERN called=name (FROM picture=PICTURE (IN by=name)? COMMA?)? OVER MULTIPLE OF multiple=number (PLUS plus=number)? ;
+keyLine     : KEY (letter=QUOTED | which=(FIRST | LAST)) IS (OPEN words=items CLOSE | yarn=name) ;
 pictureLine : cells=PICTURE_ROW ;
 // A stitch of the designer's own. Its name is a word of hers, so that none of the notation's is taken.
 stitchMade : called=WORD (OF by=WORD)? text=QUOTED? IS made=items ;
@@ -98,8 +98,8 @@ acrossWord : name | FIRST ;
 along     : words+=walkWord+ (COMMA parts+=alongPart)* ;
 alongPart : rows=selection | facing=side FACING ;
 
-// A ring is one place; both sides of a chain are worked round, its ends being one place each for both.
-beginLine : BEGIN WITH (ring=RING (OF chains=count CHAINS)? | bothSides=BOTH SIDES OF amount=count stitchesWord | amount=count stitchesWord) claimed=claim? ;
+// `ring` is a name here as anywhere, so that pieces and counts may be called so: what has no stitches is the ring, which the builder tells.
+beginLine : BEGIN WITH (bothSides=BOTH SIDES OF amount=count stitchesWord | amount=count (of=stitchesWord | OF chains=count CHAINS)?) claimed=claim? ;
 chainLine : CHAIN amount=count claimed=claim? ;
 edgeLine
   : FROM HERE at=edge (IS | ARE) called=name
@@ -110,6 +110,11 @@ divideLine : DIVIDE COLON parts+=dividePart (COMMA parts+=dividePart)* ;
 dividePart : SKIP_WORD amount=count | amount=count FOR called=name ;
 fastenLine : FASTEN OFF ;
 weaveLine  : WEAVE IN ENDS ;
+// The yarn in the hand, from here on; `with` also stands in a row, and what joins the lines tells the two apart.
+withLine    : WITH yarn=name ;
+stripesLine : STRIPES ARE parts+=stripe (COMMA parts+=stripe)* ;
+stripe      : yarn=name rows=count rowsWord ;
+floatsLine  : FLOATS AT MOST most=number stitchesWord ;
 
 // Rows.
 
@@ -125,6 +130,7 @@ item
   | LEAVE (THE REST | amount=count) (FOR later=LATER)?
   | HOLD amount=count FOR called=name
   | BRIDGE amount=count (FOR called=name)?
+  | WITH yarn=name
   | before=list?
     ( words+=name+ (changed=change changedBy=changeAmount? | worked=stitchAmount spread=spreading? | spread=spreading | ends=atEachEnd | joined=TOGETHER | nth=ORDINAL of+=name+)?
     | changed=change changedBy=changeAmount?
@@ -161,6 +167,7 @@ sizeRange : first=sizeName (TO last=sizeName)? ;
 sizedLine
   : asTurn=turnLine | asEdge=edgeLine | asMark=markLine | asRow=rowLine | asRows=rowsLine | asRepeat=repeatLine
   | asStraight=straightLine | asLeave=leaveLine | asAdd=addLine | asShape=shapeLine | asSolid=solidLine
+  | asWith=withLine | asStripes=stripesLine
   ;
 
 // Shaping.
@@ -271,12 +278,12 @@ unit   : MM | CM | IN | M | YD ;
 // Every word that may be a name: all but the few that one-token reading needs for itself.
 name
   : WORD
-  | ACCEPT | BODY | EASE | FINISHED | MADE | SOLID | SWATCH
+  | ACCEPT | BODY | EASE | FINISHED | FLOATS | MADE | SOLID | STRIPES | SWATCH
   | ADD | BEGIN | CHAIN | CLAIMS | COUNT | DIVIDE | EXPECT | FASTEN | FROM | GAUGE | HOOK | KEY | LEFT | MARK | MEASURE | NOTATION
   | NOTION | PATTERN | PIECE | REPEAT | RIGHT | SEAM | SHAPE | SIZES | SKILL | STRAIGHT | TERMS | TURN | VERSION
   | USE | WEARER | WEAVE | YARN
   | AFTER | ALL | ALONG | APART | BEFORE | BUT | CH | CHAINS | CORNER | COUNTS | CUP | DOES | DOWN | EACH | EASING | EDGE | EDGES | END
   | ENDS | EVEN | EVERY | EXTRA | FACING | FLAT | FOUNDATION | HERE | HIGH | IS | LATER | LEAST | LESS | LIE | LONGER | MAKE | MIRRORED | MORE_WORD | MOST | MULTIPLE | NEXT | NOT | ODD | OF | OFF
-  | ON | ONE | OPENS | OPPOSITE | ORDER | OVER | PICKED | PICTURE | PLAIN | REMAIN | REPEATS | REST | ROUNDED | RUFFLE | SAME | SIDES | SKIPPING | SLIPPING | STACKED | STAGGERED | STITCH | STRETCHES | THEN | THICK | TIMES
+  | ON | ONE | OPENS | OPPOSITE | ORDER | OVER | PICKED | PICTURE | PLAIN | REMAIN | REPEATS | REST | RING | ROUNDED | RUFFLE | SAME | SIDES | SKIPPING | SLIPPING | STACKED | STAGGERED | STITCH | STRETCHES | THEN | THICK | TIMES
   | SKIPPED | PLACE | TURNED | TURNING | TURNS | UP | WEIGH | WEIGHT | WIDE | WITHIN | WORKING | G | OZ
   ;

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Turnrow.Compiler.Colours;
 using Turnrow.Compiler.Diagnostics.Kinds;
 using Turnrow.Compiler.Grading;
 using Turnrow.Compiler.StitchPatterns;
@@ -29,6 +30,9 @@ internal sealed class Context(Findings findings, Scope scope, Evaluator evaluato
 
     /// <summary>The stitch patterns that the file defines or takes from others.</summary>
     public StitchPatternBook StitchPatterns { get; } = new(findings);
+
+    /// <summary>The yarns, and what is said of them.</summary>
+    public YarnBook Yarns { get; init; } = new(findings);
 
     /// <summary>The gauges; set once the header is read.</summary>
     public GaugeBook Gauges { get; set; } = new([]);
@@ -86,7 +90,9 @@ internal sealed class Context(Findings findings, Scope scope, Evaluator evaluato
 
     /// <summary>The fabric that a word names, a stitch pattern or plain rows of a stitch; null, and reported, if it names none.</summary>
     public Stitch? FabricOf(NameSyntax word) =>
-        StitchPatterns.SpanOf(word.Text) is not null ? StitchPatterns.Find(word.Text)?.Fabric : StitchOf(word);
+        StitchPatterns.SpanOf(word.Text) is not null ? StitchPatterns.Find(word.Text)?.Fabric
+        : StitchPatterns.InDoubt ? TryStitch(word.Text)
+        : StitchOf(word);
 
     /// <summary>What the file's claims count where they do not say.</summary>
     public Counting Counting { get; set; }

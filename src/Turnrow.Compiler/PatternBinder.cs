@@ -124,11 +124,19 @@ internal sealed class PatternBinder
         _context.Scope.InDoubt |= _unread.MayBe(line, "measure") || _unread.MayBe(line, "count") || _unread.MayBe(line, "body");
         // All claims hang on this one, so it is not doubted for every line that has lost its first word.
         _context.CountingInDoubt |= _unread.MayBeClaims(line);
-        _context.Stitches.InDoubt |= _unread.MayDefineStitch(line);
+        NoteStitchDoubt(line);
         _context.GaugesInDoubt |= _unread.MayBe(line, "gauge") || _unread.MayBe(line, "terms");
         _context.TurnsInDoubt |= _unread.MayBe(line, "turn") || _unread.MayBe(line, "terms");
+        _context.Yarns.InDoubt |= _unread.MayBe(line, "yarn");
         _context.StitchPatterns.InDoubt |= _unread.MayBe(line, "stitch") || _unread.MayBe(line, "use");
         _book.JoinsInDoubt |= _unread.MayBe(line, "seam") || _unread.MayBe(line, "piece");
+    }
+
+    // Of a stitch whose line tells its name at least, no other is in doubt.
+    private void NoteStitchDoubt(LineSyntax line)
+    {
+        if (line is not { Keyword: "stitch", Statement: UnfinishedStatement { Names: { Count: > 0 } names } }) _context.Stitches.InDoubt |= _unread.MayDefineStitch(line);
+        else foreach (var name in names) _context.Stitches.Define(name.Text, null);
     }
 
     // Turning chains are set for the pattern only before the first piece; within a piece they hold for it from there on.

@@ -151,7 +151,7 @@ internal sealed class CountBinder(Context context)
 
     private Allowed?[] MultipleOf(CountFixSyntax fix)
     {
-        if (fix is { Multiple: NameExpression { Name: var name } } && context.StitchPatterns.SpanOf(name.Text) is not null) return MultipleOfPattern(fix, name);
+        if (fix is { Multiple: NameExpression { Name: var name } } && (context.StitchPatterns.SpanOf(name.Text) is not null || (context.StitchPatterns.InDoubt && context.Scope.Find(name.Text) is null))) return MultipleOfPattern(fix, name);
         var multiples = fix.Multiple is null ? Sized.Same<int?>(context.Sizes, null) : context.Evaluate.Counts(fix.Multiple, 1);
         var more = fix.Plus is null ? Sized.Same<int?>(context.Sizes, 0) : context.Evaluate.Counts(fix.Plus);
         var large = Sized.Where(context.Sizes, i => multiples[i] is > LargestMultiple);

@@ -11,7 +11,7 @@ internal static class BrokenLines
     private static readonly string[] Harmless =
     [
         "claims", "notation", "pattern", "version", "terms", "sizes", "skill", "notion", "wearer", "yarn", "hook", "gauge", "turn", "measure",
-        "count", "body", "ease", "swatch", "finished", "made", "accept", "use", "stitch", "key", "expect", "seam", "weave", "fasten", ">",
+        "count", "body", "ease", "swatch", "finished", "made", "accept", "use", "stitch", "key", "expect", "seam", "weave", "fasten", "with", "stripes", "floats", ">",
     ];
 
     private static readonly string[] Naming = ["both", "right", "left", "from", "mark", "divide"];
@@ -26,7 +26,7 @@ internal static class BrokenLines
         if (plain && IsHarmless(line)) return;
         piece.Unread = piece.NamesInDoubt = true;
         if (plain && line.Keyword is { } naming && Naming.Contains(naming)) return;
-        if (plain && line.Keyword == "straight") PlainRows(context, piece, line);
+        if (plain && line.Keyword == "straight" && !context.StitchPatterns.AreThere) PlainRows(context, piece, line);
         else Unknown(piece, line);
         if (unread.MayLeaveForLater(line)) DoubtTurns(piece, line);
         Believe(context, piece, line, unread);

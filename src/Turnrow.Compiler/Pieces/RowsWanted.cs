@@ -27,7 +27,7 @@ internal sealed class RowsWanted(Context context, PieceState piece, RowExtentSyn
     // Rounds are worked with the same side facing, so none of them ends on another.
     private void CheckSides()
     {
-        var sizes = Sized.Where(context.Sizes, i => context.Here.Has(i) && piece.Builders[i] is { InRounds: true, RoundsAre: not RoundWay.Turned, RowCount: > 0, RowsInDoubt: false });
+        var sizes = Sized.Where(context.Sizes, i => context.Here.Has(i) && piece.Builders[i] is { InRounds: true, RowCount: > 0, RowsInDoubt: false, RoundsAre: not RoundWay.Turned });
         if (sizes.Length == 0) return;
         foreach (var fix in extent.Fixes)
         {
@@ -101,7 +101,7 @@ internal sealed class RowsWanted(Context context, PieceState piece, RowExtentSyn
         var nextIsRightSide = builder.NextIsRightSide;
         foreach (var fix in extent.Fixes)
         {
-            if (builder.InRounds && IsSide(fix)) continue;
+            if (KeepsItsSide(builder) && IsSide(fix)) continue;
             if (allowed.And(IsOdd(fix, counted, nextIsRightSide) ? Allowed.Odd : Allowed.Even) is { } both)
             {
                 allowed = both;
@@ -128,7 +128,7 @@ internal sealed class RowsWanted(Context context, PieceState piece, RowExtentSyn
     {
         foreach (var fix in extent.Fixes)
         {
-            if (!(builder.InRounds && IsSide(fix)) && IsOdd(fix, 0, builder.NextIsRightSide) != (rows % 2 != 0)) return fix;
+            if (!(KeepsItsSide(builder) && IsSide(fix)) && IsOdd(fix, 0, builder.NextIsRightSide) != (rows % 2 != 0)) return fix;
         }
 
         return extent.Fixes[0];
@@ -147,4 +147,7 @@ internal sealed class RowsWanted(Context context, PieceState piece, RowExtentSyn
         if (!piece.NamesInDoubt) context.Findings.Add(MarkUnknown.At(name.Span, name.Text, piece.Marks.Keys));
         return null;
     }
+
+    // Rounds that are not turned all have one side.
+    private static bool KeepsItsSide(PieceBuilder builder) => builder is { InRounds: true, RoundsAre: not RoundWay.Turned };
 }

@@ -30,7 +30,7 @@ internal sealed class StitchPatternBinder
     {
         var findings = new Findings([string.Empty]);
         var scope = new Scope { InDoubt = file.Scope.InDoubt };
-        _context = new Context(findings, scope, new Evaluator(findings, scope, false), file.Terms, file.TermsInDoubt) { Stitches = file.Stitches };
+        _context = new Context(findings, scope, new Evaluator(findings, scope, false), file.Terms, file.TermsInDoubt) { Stitches = file.Stitches, Yarns = file.Yarns.Telling(findings) };
         foreach (var (stitch, rule) in rules) _context.Rules[stitch] = rule;
     }
 
@@ -46,12 +46,14 @@ internal sealed class StitchPatternBinder
         var before = _context.Findings.All.Count;
         var piece = Piece(statement, over, FewRepeats);
         PatternRepeatStatement? again = null;
+        var doubt = false;
         foreach (var line in block.Lines)
         {
             // It may have been any number of rows.
+            if (line.Broken) (doubt, again) = (true, null);
             if (line.Broken) piece.Doubt(true);
             else if (line.Statement is RowStatement row) Row(piece, row, again);
-            else if (line.Statement is PatternRepeatStatement repeat) again = Repeat(again, repeat);
+            else if (line.Statement is PatternRepeatStatement repeat && !doubt) again = Repeat(again, repeat);
             else if (line.Statement is RepeatStatement) _context.Findings.Add(PatternLine.Repeat(line.Span));
         }
 
@@ -85,7 +87,7 @@ internal sealed class StitchPatternBinder
 
     private PieceState Piece(StitchPatternStatement statement, (int Multiple, int Plus) over, int repeats)
     {
-        var builder = new PieceBuilder(statement.Name.Text, _context.Rules, _context.Worked);
+        var builder = new PieceBuilder(statement.Name.Text, _context.Rules, _context.Worked) { Yarn = _context.Yarns.First };
         builder.BeginWithStitches((over.Multiple * repeats) + over.Plus);
         return new PieceState(statement.Name.Text, statement.Name.Span, [builder]);
     }

@@ -14,6 +14,9 @@ internal sealed class StitchPatternBook(Findings findings)
     /// <summary>True if a line that may have defined one could not be read: an unknown name then says nothing new.</summary>
     public bool InDoubt { get; set; }
 
+    /// <summary>True if the file has any, or may have.</summary>
+    public bool AreThere => InDoubt || _entries.Count > 0;
+
     /// <summary>The names known so far.</summary>
     public IEnumerable<string> Names => _entries.Keys;
 

@@ -11,7 +11,10 @@ internal sealed record StitchPatternBlock(LineSyntax Heading, IReadOnlyList<Line
     public StitchPatternStatement? Statement => Heading.Broken ? null : Heading.Statement as StitchPatternStatement;
 
     /// <summary>True if a line of it can't be read: then nobody knows what its rows are.</summary>
-    public bool InDoubt => Heading.Broken || Lines.Any(static line => line.Broken);
+    public bool InDoubt => Heading.Broken || EndsInDoubt || Lines.Any(static line => line.Broken);
+
+    /// <summary>True if the line behind its last can't be read: it may have been a row of it.</summary>
+    public bool EndsInDoubt { get; init; }
 }
 
 /// <summary>Finds the stitch patterns of a file: each goes from its heading to the first line that can't belong to it.</summary>
@@ -37,6 +40,7 @@ internal sealed class StitchPatternLines
             }
             else if (line.Statement is not ProseStatement)
             {
+                if (open is not null && line.Broken) blocks[^1] = blocks[^1] with { EndsInDoubt = true };
                 open = null;
             }
         }

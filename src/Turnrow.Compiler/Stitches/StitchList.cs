@@ -44,7 +44,8 @@ internal sealed class StitchList(Terms terms, Scope scope)
     {
         if (StitchBook.Find(word, terms) is { } basic) return new StitchMeaning(basic, null);
         if (_own is not null && _own.TryGetValue(word, out var own)) return own;
-        if (scope.Find(word) is not null) return null;
+        // A line that can't be read may have given one of our names another meaning.
+        if (InDoubt || scope.Find(word) is not null) return null;
         if (SpecialStitches.FamilyOf(word) is { } family) return Of(family);
         return SpecialStitches.Find(word) is { } special ? new StitchMeaning(special, null) : null;
     }

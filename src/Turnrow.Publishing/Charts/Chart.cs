@@ -29,7 +29,8 @@ internal static class Chart
     /// <param name="size">The size's name; empty for a pattern without sizes.</param>
     /// <param name="terms">The terms of legend and counts.</param>
     /// <param name="counting">What a row's count takes in.</param>
-    public static ChartFile? Of(Piece piece, string id, string size, Terms terms, Counting counting = Counting.Usual)
+    /// <param name="yarns">The yarns to be told apart; null where one alone is worked with.</param>
+    public static ChartFile? Of(Piece piece, string id, string size, Terms terms, Counting counting = Counting.Usual, IReadOnlyList<string>? yarns = null)
     {
         var rounds = RoundStack.Of(piece);
         var bands = ChartLayout.Of(piece, terms, rounds?.Count ?? 0);
@@ -44,12 +45,12 @@ internal static class Chart
         if (bands is not null)
         {
             foot += bands.Height;
-            DrawBands(new Sheet(bands, terms, counting, body, width, foot) { Legend = legend }, piece);
+            DrawBands(new Sheet(bands, terms, counting, body, width, foot) { Legend = legend, Yarns = yarns ?? [] }, piece);
             foot += BasePainter.Room;
         }
 
         var legendTop = foot + LegendRoom;
-        var height = new LegendPainter(body, terms, piece.Rows.All(static r => r.IsRound)).Draw(legend.Entries, Margin, legendTop, width - (2 * Margin));
+        var height = new LegendPainter(body, terms, piece.Rows.All(static r => r.IsRound), yarns ?? []).Draw(legend.Entries, Margin, legendTop, width - (2 * Margin));
         return new ChartFile(Envelope("chart-" + id, text, width, legendTop + height + Margin, body), text.Heading, width);
     }
 
@@ -67,6 +68,8 @@ internal static class Chart
         var rows = new RowPainter(sheet);
         var bands = sheet.Layout.Bands;
         foreach (var band in bands.OfType<RowBand>()) rows.Shade(band);
+        var yarns = new YarnPainter(sheet);
+        foreach (var band in bands.OfType<RowBand>()) yarns.Draw(band);
         if (bands[0] is RowBand first) new BasePainter(sheet).Draw(first);
         foreach (var band in bands.OfType<RowBand>()) new WaitingPainter(sheet, band).DrawLeaders();
         var hidden = new HiddenPainter(sheet);

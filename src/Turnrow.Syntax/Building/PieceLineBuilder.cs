@@ -24,8 +24,13 @@ internal static class PieceLineBuilder
     {
         var claim = ValueBuilder.Claim(context.claimed, line);
         var span = LineBuilding.Span(context);
-        if (context.ring is not null) return new RingStatement(context.chains is null ? null : ExpressionBuilder.Count(context.chains, line), claim, span);
         var stitches = ExpressionBuilder.Count(context.amount, line);
+        if (context.bothSides is null && context.of is null)
+        {
+            if (stitches is not NameExpression { Name.Text: "ring" }) line.Report(LineUnfinished.AfterBegin(stitches.Span, line.Text(stitches.Span)));
+            return new RingStatement(context.chains is null ? null : ExpressionBuilder.Count(context.chains, line), claim, span);
+        }
+
         return context.bothSides is null ? new BeginStatement(stitches, claim, span) : new BothSidesStatement(stitches, claim, span);
     }
 

@@ -30,6 +30,7 @@ internal static class Salvage
     private static List<NameSyntax> GivenNames(IReadOnlyList<IToken> tokens, LineBuilding line) => tokens[0].Type switch
     {
         TurnrowLexer.COUNT or TurnrowLexer.MEASURE or TurnrowLexer.YARN => One(NameAt(tokens, 1, line)),
+        TurnrowLexer.STITCH => StitchNames(tokens, line),
         TurnrowLexer.MARK => One(NameAt(tokens, 3, line)),
         TurnrowLexer.BOTH or TurnrowLexer.RIGHT or TurnrowLexer.LEFT or TurnrowLexer.FROM =>
             NamesBehind(tokens, line, TurnrowLexer.IS, TurnrowLexer.ARE),
@@ -38,6 +39,24 @@ internal static class Salvage
     };
 
     private static List<NameSyntax> One(NameSyntax? name) => name is null ? [] : [name];
+
+    // A stitch is known by its name and by its abbreviation.
+    private static List<NameSyntax> StitchNames(IReadOnlyList<IToken> tokens, LineBuilding line)
+    {
+        var names = new List<NameSyntax>();
+        if (tokens.Count < 2 || tokens[1].Type != TurnrowLexer.WORD) return names;
+        names.Add(line.Name(tokens[1]));
+        // Two lines that have become one define a stitch each.
+        for (var i = 2; i < tokens.Count; i++)
+        {
+            if (tokens[i].Type == TurnrowLexer.QUOTED) names.Add(new NameSyntax(line.Quoted(tokens[i]).Text, LineBuilding.Span(tokens[i])));
+            if (tokens[i].Type != TurnrowLexer.IS) continue;
+            var name = tokens[i - 1].Type == TurnrowLexer.QUOTED ? tokens[i - 2] : tokens[i - 1];
+            if (name.Type == TurnrowLexer.WORD) names.Add(line.Name(name));
+        }
+
+        return names;
+    }
 
     private static NameSyntax? NameAt(IReadOnlyList<IToken> tokens, int index, LineBuilding line) =>
         index < tokens.Count && (tokens[index].Type == TurnrowLexer.WORD || Words.MayBeName(tokens[index].Type))

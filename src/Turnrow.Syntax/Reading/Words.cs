@@ -9,12 +9,12 @@ internal static class Words
     private static readonly Dictionary<int, string> TwoFold = new()
     {
         [TurnrowLexer.X] = "x",
-        [TurnrowLexer.CUP] = "cup",
-        [TurnrowLexer.LIE] = "lie",
+        [TurnrowLexer.CUP] = "cups",
+        [TurnrowLexer.LIE] = "lies",
         [TurnrowLexer.REMAIN] = "remain",
         [TurnrowLexer.ROW] = "row",
         [TurnrowLexer.ROWS] = "rows",
-        [TurnrowLexer.RUFFLE] = "ruffle",
+        [TurnrowLexer.RUFFLE] = "ruffles",
         [TurnrowLexer.STITCHES] = "stitches",
         [TurnrowLexer.TIMES] = "times",
     };
@@ -28,7 +28,7 @@ internal static class Words
     public static IReadOnlyList<KeyValuePair<string, int>> OtherSpellings { get; } =
         [
             new("remains", TurnrowLexer.REMAIN), new("sts", TurnrowLexer.STITCHES), new("time", TurnrowLexer.TIMES), new("round", TurnrowLexer.ROW), new("rounds", TurnrowLexer.ROWS),
-            new("cups", TurnrowLexer.CUP), new("lies", TurnrowLexer.LIE), new("ruffles", TurnrowLexer.RUFFLE),
+            new("cup", TurnrowLexer.CUP), new("lie", TurnrowLexer.LIE), new("ruffle", TurnrowLexer.RUFFLE),
         ];
 
     /// <summary>The words of the notation stand side by side in the grammar: from this one …</summary>

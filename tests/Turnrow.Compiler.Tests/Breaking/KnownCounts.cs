@@ -1,3 +1,4 @@
+using Turnrow.Fabric.Stitches;
 using Turnrow.Syntax.Text;
 using Turnrow.Syntax.Tree;
 
@@ -25,12 +26,15 @@ internal sealed class KnownCounts(PatternWords words, IReadOnlySet<int> changed,
     private readonly Dictionary<TextSpan, bool> _names = [];
     private readonly Dictionary<int, bool> _pieces = [];
     private readonly bool _readable = now.Count == 0 || now.Any(line => !line.Broken);
-    private readonly bool _keepsCounts = !another && changed.Count == 1 && now.Count > 0 && now.All(line => line.Broken && line.Keyword is { } word && Plain.Contains(word));
+    // What is worked in a stitch pattern makes other stitches from row to row.
+    private static readonly string[] PlainInPatterns = [.. Plain.Except(["straight"])];
+
+    private readonly bool _keepsCounts = !another && changed.Count == 1 && now.Count > 0 && now.All(line => line.Broken && line.Keyword is { } word && (HasPatterns(words.Tree) ? PlainInPatterns : Plain).Contains(word));
     private readonly bool _mayOpenPiece = now.Any(line => line.Keyword == "piece");
 
     /// <summary>True if a wrong claim of a line can still be told from a right one.</summary>
     public bool CanCheck(int line) => !IsChanged(other => other.Statement is ClaimsStatement) && !changed.Contains(line)
-        && Before(line) && ClaimKnown(line) && NamesKnown(line) && (!NeedsRows(line) || RowsKnown(line));
+        && Before(line) && KindsKnown(line) && ClaimKnown(line) && NamesKnown(line) && (!NeedsRows(line) || RowsKnown(line));
 
     private bool Before(int line) => _tree.Lines[line].Statement is PieceStatement || After(line - 1);
 
@@ -44,8 +48,8 @@ internal sealed class KnownCounts(PatternWords words, IReadOnlySet<int> changed,
             PieceStatement or BeginStatement => NamesKnown(line),
             ChainStatement => NamesKnown(line) && !IsChanged(line => line.Statement is TurnStatement),
             RepeatStatement => RowsKnown(line),
-            RowStatement when NeedsRows(line) => RowsKnown(line),
-            RowStatement or LeaveStatement or AddStatement or ShapeStatement => Before(line) && NamesKnown(line),
+            RowStatement or StraightStatement or ShapeStatement when NeedsRows(line) => RowsKnown(line),
+            RowStatement or LeaveStatement or AddStatement or ShapeStatement => Before(line) && KindsKnown(line) && NamesKnown(line),
             _ => Before(line),
         };
     }
@@ -57,8 +61,31 @@ internal sealed class KnownCounts(PatternWords words, IReadOnlySet<int> changed,
     {
         RepeatStatement => true,
         RowStatement row => SpeaksOfCorners(row.Items),
+        StraightStatement or ShapeStatement => IsInPattern(line),
         _ => false,
     };
+
+    private static bool HasPatterns(SyntaxTree tree) => tree.Lines.Any(line => line.Statement is UseStatement or StitchPatternStatement);
+
+    // It names a stitch pattern, or goes on in the one of the line before.
+    private bool IsInPattern(int line)
+    {
+        for (; line >= 0; line--)
+        {
+            if (Done(line) is StraightStatement { Pattern: not null } or ShapeStatement { Rows.Pattern: not null }) return true;
+            if (Done(line) is RowStatement or PieceStatement or RepeatStatement) return false;
+        }
+
+        return false;
+    }
+
+    // A file that is used, a stitch pattern's heading and all that stands below it.
+    private bool PatternsChanged => IsChanged(line => line.Statement is UseStatement or StitchPatternStatement)
+        || changed.Any(line => IsOfPattern(line) || IsOfPattern(line - 1));
+
+    // The line below the last may have been one of it.
+    private bool IsOfPattern(int line) => line >= 0 && (_tree.Lines[line].Statement is KeyStatement or PictureRowStatement or PatternRepeatStatement
+        || (words.LinesOfPiece(line)[0] == 0 && _tree.Lines[line].Statement is RowStatement));
 
     /// <summary>True if words of a row reach up to or into a corner.</summary>
     public static bool SpeaksOfCorners(IEnumerable<RowItemSyntax> items) => items.Any(item => item switch
@@ -68,9 +95,28 @@ internal sealed class KnownCounts(PatternWords words, IReadOnlySet<int> changed,
         _ => false,
     });
 
+    // What goes to a kind of stitch has to know the row below by more than its claim.
+    private bool KindsKnown(int line)
+    {
+        if (Done(line) is not RowStatement row || !SpeaksOfKinds(row.Items)) return true;
+        var below = line - 1;
+        while (Done(below) is not (RowStatement or RepeatStatement or StraightStatement or ShapeStatement or PieceStatement)) below--;
+        return !changed.Contains(below) && NamesKnown(below) && (NeedsRows(below) ? RowsKnown(below) : Before(below) && KindsKnown(below));
+    }
+
+    private static bool SpeaksOfKinds(IEnumerable<RowItemSyntax> items) => items.Any(item => item switch
+    {
+        StitchItem { Place: { } place } => IsKind(place),
+        GroupItem group => (group.Place is { } place && IsKind(place)) || SpeaksOfKinds(group.Items),
+        _ => false,
+    });
+
+    private static bool IsKind(PlaceSyntax place) => place.Kind.Count > 0 && place.Kind[^1].Text is not ("st" or "sp");
+
     // What is repeated is known by the numbers of its rows.
     private bool RowsKnown(int line) =>
-        words.LinesOfPiece(line).All(other => other > line || (!changed.Contains(other) && NamesKnown(other, _tree.Lines[other].Span)));
+        words.LinesOfPiece(line).All(other => other > line || (!changed.Contains(other) && NamesKnown(other, _tree.Lines[other].Span) && (!IsInPattern(line) || LengthKnown(other))))
+        && (!IsInPattern(line) || !PatternsChanged);
 
     private bool ClaimKnown(int line) => Claims.Of(_tree.Lines[line].Statement) is { } claim && NamesKnown(line, claim.Span);
 
@@ -129,6 +175,9 @@ internal sealed class KnownCounts(PatternWords words, IReadOnlySet<int> changed,
         // A table of bodies has no column for a size whose name is not known.
         if (IsChanged(other => other.Statement is SizesStatement) && _tree.Lines.Any(other => other.Statement is BodyStatement)) return false;
         if (_readable && IsChanged(other => other.Statement is TermsStatement)) return false;
+        // A line that may have defined a stitch may have given a name of the standard list another meaning.
+        if (now.Any(other => other is { Broken: true, Statement: not UnfinishedStatement { Names.Count: > 0 } }) && IsChanged(other => other.Statement is StitchStatement || _tree.Source.ToString(other.Span).Contains(" is ", StringComparison.Ordinal)) && words.In(span).Any(word => SpecialStitches.Find(word) is not null))
+            return false;
         return words.In(span).All(word => NameKnown(line, word));
     }
 
@@ -139,6 +188,7 @@ internal sealed class KnownCounts(PatternWords words, IReadOnlySet<int> changed,
             // A table's columns are found by the sizes' names, and by nothing else that the file says.
             if (_tree.Lines[definition].Statement is BodyStatement) return !IsChanged(other => other.Statement is BodyStatement or SizesStatement);
             if (changed.Contains(definition) || !NamesKnown(definition)) return false;
+            if (_tree.Lines[definition].Statement is CountStatement fitted && fitted.Fixes.Any(fix => fix.Multiple is NameExpression) && PatternsChanged) return false;
             if (_tree.Lines[definition].Statement is CountStatement { Of: not CountOf.Number } count && IsChanged(l => IsGaugeFor(count, l))) return false;
         }
 

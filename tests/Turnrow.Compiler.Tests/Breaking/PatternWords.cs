@@ -26,7 +26,7 @@ internal sealed class PatternWords
     /// <summary>The words in a line, or in its claim.</summary>
     public string[] In(TextSpan span) => _words[span];
 
-    /// <summary>The line that defines a measure or a count.</summary>
+    /// <summary>The line that defines a measure, a count or a stitch.</summary>
     public int? DefinitionOf(string word) => _definitions.TryGetValue(word, out var line) ? line : null;
 
     /// <summary>The line that opens a piece.</summary>
@@ -43,6 +43,7 @@ internal sealed class PatternWords
         var line = Tree.Lines[index];
         if (line.Statement is MeasureStatement measure) _definitions.TryAdd(measure.Name.Text, index);
         if (line.Statement is CountStatement count) _definitions.TryAdd(count.Name.Text, index);
+        if (line.Statement is StitchStatement stitch) _definitions.TryAdd(stitch.Name.Text, index);
         if (line.Statement is BodyStatement body) AddBody(body, index);
         if (line.Statement is PieceStatement piece) _pieces.TryAdd(piece.Name.Text, index);
         AddWords(line.Span);

@@ -18,6 +18,9 @@ internal enum LegendSign
     /// <summary>Several together in one place.</summary>
     Cluster,
 
+    /// <summary>A yarn.</summary>
+    Yarn,
+
     /// <summary>Under the back or front loop, round the post.</summary>
     Hook,
 

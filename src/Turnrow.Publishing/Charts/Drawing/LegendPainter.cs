@@ -4,6 +4,7 @@ using Turnrow.Fabric.Words;
 using Turnrow.Publishing.Charts.Layout;
 using Turnrow.Publishing.Charts.Layout.Rounds;
 using Turnrow.Publishing.Charts.Symbols;
+using Turnrow.Publishing.Trade;
 
 namespace Turnrow.Publishing.Charts.Drawing;
 
@@ -11,7 +12,8 @@ namespace Turnrow.Publishing.Charts.Drawing;
 /// <param name="svg">Where to.</param>
 /// <param name="terms">The terms.</param>
 /// <param name="isRound">True if all of the chart's rows are rounds.</param>
-internal sealed class LegendPainter(SvgWriter svg, Terms terms, bool isRound)
+/// <param name="yarns">The yarns' names.</param>
+internal sealed class LegendPainter(SvgWriter svg, Terms terms, bool isRound, IReadOnlyList<string> yarns)
 {
     private const double SampleWidth = 56;
     private const double AfterSample = 6;
@@ -134,6 +136,10 @@ internal sealed class LegendPainter(SvgWriter svg, Terms terms, bool isRound)
     {
         switch (entry.Sign)
         {
+            case LegendSign.Yarn:
+                YarnPainter.Fill(svg, entry.Count, middle.X - 20, middle.Y - 9, middle.X + 20, middle.Y + 9);
+                svg.Open("rect").With("x", middle.X - 20).With("y", middle.Y - 9).With("width", 40.0).With("height", 18.0).With("fill", "none").With("stroke", "currentColor").With("stroke-width", 0.7).Close();
+                break;
             case LegendSign.Sides:
                 svg.Open("rect").With("x", middle.X - 20).With("y", middle.Y - 9).With("width", 40.0).With("height", 18.0)
                     .With("fill", "#e4e4e4").Close();
@@ -218,6 +224,7 @@ internal sealed class LegendPainter(SvgWriter svg, Terms terms, bool isRound)
             LegendSign.Increase => $"{count} {name!.Abbreviation} in one place",
             LegendSign.Decrease => $"{name!.Abbreviation}{count}tog: {count} {name.Abbreviation} together",
             LegendSign.Cluster => $"{count} {name!.Abbreviation} together in one place",
+            LegendSign.Yarn => Names.Words(yarns[entry.Count]),
             LegendSign.Hook => HookText(entry.Hook),
             LegendSign.Chain => "chain (ch)",
             LegendSign.CountedChain => $"ch {count} at a {Row}’s start: the first {name!.Abbreviation}",

@@ -16,6 +16,20 @@ internal sealed class Sheet(ChartLayout layout, Terms terms, Counting counting, 
     /// <summary>What a row's count takes in.</summary>
     public Counting Counting { get; } = counting;
 
+    /// <summary>The yarns to be told apart; none where one alone is worked with.</summary>
+    public IReadOnlyList<string> Yarns { get; init; } = [];
+
+    /// <summary>A yarn's number among them.</summary>
+    public int YarnNumber(string name)
+    {
+        for (var i = 0; i < Yarns.Count; i++)
+        {
+            if (Yarns[i] == name) return i;
+        }
+
+        return 0;
+    }
+
     /// <summary>What was drawn.</summary>
     public Legend Legend { get; init; } = new();
 

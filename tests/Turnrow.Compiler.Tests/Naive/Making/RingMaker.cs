@@ -16,7 +16,7 @@ public sealed class RingMaker(ChoiceTape tape, RowMaker rows, IReadOnlyList<stri
         if (tape.OneIn(3))
             sketch.Statements.Add(new RoundsAre(tape.Of(RoundsWay.Spiral, RoundsWay.Turned)));
         if (sketch.Statements is [RoundsAre { Way: RoundsWay.Turned }])
-            sketch.CanBeMirrored = false;
+            (sketch.CanBeMirrored, sketch.TurnsRounds) = (false, true);
         return tape.Below(4) switch
         {
             0 => Circle(sketch),

@@ -35,7 +35,8 @@ public sealed class RoundMaker(ChoiceTape tape, RowMaker rows, IReadOnlyList<str
     {
         var way = tape.Of(RoundsWay.Spiral, RoundsWay.Joined, RoundsWay.Turned);
         sketch.Statements.Add(new RoundsAre(way));
-        sketch.CanBeMirrored &= way != RoundsWay.Turned;
+        sketch.TurnsRounds = way == RoundsWay.Turned;
+        sketch.CanBeMirrored &= !sketch.TurnsRounds;
         rows.AnyRound(sketch);
     }
 

@@ -65,6 +65,9 @@ public sealed class Sketch
 
     public int InnerUsed { get; set; }
 
+    /// <summary>True once rounds are turned: what stood behind is then met first, behind where they are joined.</summary>
+    public bool TurnsRounds { get; set; }
+
     public bool CanBeMirrored { get; set; } = true;
 
     /// <summary>Which rows reach an edge then depends on the hook, so nothing is picked up along it.</summary>

@@ -1,0 +1,26 @@
+namespace Turnrow.Fabric.Words;
+
+/// <summary>Rows that go to a stitch by its kind, or into a special stitch, have to know more of the row below than how many there are.</summary>
+internal static class PlaceKinds
+{
+    /// <summary>True if a row's words speak of a kind of stitch.</summary>
+    public static bool AreSaid(IReadOnlyList<Word> words)
+    {
+        for (var i = 0; i < words.Count; i++)
+        {
+            var said = words[i] switch
+            {
+                Work work => IsKind(work.Target),
+                Group group => IsKind(group.Target),
+                Repeat repeat => AreSaid(repeat.Words),
+                _ => false,
+            };
+            if (said) return true;
+        }
+
+        return false;
+    }
+
+    private static bool IsKind(Target target) =>
+        target.Aim is Aim.NextOfKind or Aim.EachOfKind && target.Filter.Kind is PlaceFilterKind.OneStitch or PlaceFilterKind.CentreOf or PlaceFilterKind.NthOf;
+}
