@@ -9,7 +9,9 @@ namespace Turnrow.Publishing.Tests.Charts;
 internal static class RoundChecks
 {
     /// <summary>Checks it.</summary>
-    public static void Check(RoundStack stack)
+    /// <param name="stack">The rounds.</param>
+    /// <param name="clear">True if numbers stand clear of all stitches: where rounds begin wherever chance says, they can't always.</param>
+    public static void Check(RoundStack stack, bool clear)
     {
         RoundLayout? before = null;
         foreach (var round in stack.Rounds)
@@ -17,7 +19,11 @@ internal static class RoundChecks
             Assert.True(round.Outer > round.Inner);
             Assert.Equal(before?.Outer ?? round.Inner, round.Inner);
             GoesRoundOnce(round);
-            round.Row.Strip!.Visit(0, round.Row.Strip.Columns, cell => StandsOnItsPlaces(cell, round, before));
+            round.Row.Strip!.Visit(0, round.Row.Strip.Columns, cell =>
+            {
+                StandsOnItsPlaces(cell, round, before);
+                if (clear) NumberIsClear(cell, round);
+            });
             before = round;
         }
 
@@ -60,6 +66,23 @@ internal static class RoundChecks
             {
                 var (other, otherHalf) = Box(stack.Rounds[j]);
                 Assert.True(Math.Abs(at.X - other.X) >= half.X + otherHalf.X || Math.Abs(at.Y - other.Y) >= half.Y + otherHalf.Y, $"numbers {j + 1} and {i + 1}");
+            }
+        }
+    }
+
+    private static void NumberIsClear(PlacedCell cell, RoundLayout round)
+    {
+        if (cell.Cell.Stitch is null || cell.Cell.Tops == 0) return;
+        var (at, half) = Box(round);
+        for (var leg = 0; leg < cell.Cell.Legs; leg++)
+        {
+            var column = cell.Column + (leg * cell.Cell.Tops / cell.Cell.Legs) + 0.5;
+            var foot = round.Ground.At(round.FootTurn(cell.Foot + (leg * cell.Cell.Feet / cell.Cell.Legs), column), 3);
+            var head = round.Shape.At(round.TurnOf(column), round.Outer - 4);
+            for (var part = 0.0; part <= 1; part += 0.05)
+            {
+                var apart = foot.Towards(head, part) - at;
+                Assert.True(Math.Abs(apart.X) > half.X || Math.Abs(apart.Y) > half.Y, $"number {round.Row.Row.Number} and the stitch in column {column}");
             }
         }
     }

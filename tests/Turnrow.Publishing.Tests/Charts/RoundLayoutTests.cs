@@ -15,7 +15,7 @@ public sealed class RoundLayoutTests
 
     [Theory]
     [MemberData(nameof(Samples))]
-    public void Rounds_lie_as_they_are_worked(string lines) => RoundChecks.Check(Stack(lines));
+    public void Rounds_lie_as_they_are_worked(string lines) => RoundChecks.Check(Stack(lines), clear: true);
 
     [Theory]
     [InlineData(0.0)]

@@ -18,6 +18,7 @@ internal sealed class RoundsPainter(RoundStack stack, Piece piece, SvgWriter svg
     /// <summary>Room round the rounds for the marks outside.</summary>
     public const double Room = 22;
 
+    private const string Shaded = "#e4e4e4";
     private const double BesideEnd = 3;
     private const double Outside = 10;
     private const double HalfLetter = 0.36;
@@ -38,7 +39,7 @@ internal sealed class RoundsPainter(RoundStack stack, Piece piece, SvgWriter svg
         var path = new StringBuilder();
         AppendOutline(path, round.Shape, round.Outer);
         AppendOutline(path, round.Shape, round.Inner);
-        svg.Open("path").With("d", path.ToString()).With("fill", "#e4e4e4").With("fill-rule", "evenodd").Close();
+        svg.Open("path").With("d", path.ToString()).With("fill", Shaded).With("fill-rule", "evenodd").Close();
     }
 
     private void AppendOutline(StringBuilder path, RingShape shape, double reach)
@@ -131,8 +132,13 @@ internal sealed class RoundsPainter(RoundStack stack, Piece piece, SvgWriter svg
     private void Number(RoundLayout round)
     {
         var at = middle + round.NumberAt;
+        var name = RoundFit.NameOf(round.Row.Row);
+        // Where a round begins aside of the one below, a stitch may lean over its number.
+        var (halfWidth, halfHeight) = (ChartScale.TextWidth(name, ChartScale.Label) / 2, ChartScale.Label * HalfLetter);
+        svg.Open("rect").With("x", at.X - halfWidth).With("y", at.Y - halfHeight).With("width", 2 * halfWidth).With("height", 2 * halfHeight)
+            .With("fill", round.Row.Row.RightSide ? "#fff" : Shaded).Close();
         svg.Open("text").With("x", at.X).With("y", at.Y + (ChartScale.Label * HalfLetter)).With("font-size", ChartScale.Label)
-            .With("text-anchor", "middle").With("font-weight", "bold").Text(RoundFit.NameOf(round.Row.Row)).Close();
+            .With("text-anchor", "middle").With("font-weight", "bold").Text(name).Close();
         if (!round.Row.Row.RightSide) legend.Add(LegendSign.Sides);
     }
 }

@@ -54,9 +54,9 @@ internal sealed class RoundLayout(
         get
         {
             var strip = Row.Strip!;
-            var first = ChainRoom > 0 ? TurnBeside(ChainRoom) : Shape.TurnAt(_start, Outer);
-            var last = Shape.TurnAt(_end, Outer);
-            return (Halfway(first, ChainRoom > 0 ? null : strip.Root.FirstFoot, 0.5) + Halfway(last, strip.Root.LastFoot, strip.Columns - 0.5)) * 0.5;
+            var first = ChainRoom > 0 ? FromSeam(TurnBeside(ChainRoom)) : Leg(_start, strip.EndCell(first: true), strip.Root.FirstFoot, 0.5);
+            var last = Leg(_end, strip.EndCell(first: false), strip.Root.LastFoot, strip.Columns - 0.5);
+            return Shape.At(Seam + ((first + last) / 2), (Inner + Outer) / 2);
         }
     }
 
@@ -93,12 +93,12 @@ internal sealed class RoundLayout(
     /// <param name="column">Where it stands itself.</param>
     public double FootTurn(int place, double column) => Ground.TurnOf(place) ?? TurnOf(column);
 
-    // Between the foot and the top of a stitch at an end; where there is none, half as high as the end itself.
-    private Point Halfway(double turn, int? foot, double column)
-    {
-        if (foot is null) return Shape.At(turn, (Inner + Outer) / 2);
-        return (Ground.At(FootTurn(foot.Value, column), 0) + Shape.At(TurnOf(column), Outer)) * 0.5;
-    }
+    // Halfway up a stitch at an end; of a space, the end itself.
+    private double Leg(double along, Cell? cell, int? foot, double column) => cell is { Stitch: not null } && foot is { } place
+        ? (FromSeam(FootTurn(place, column)) + FromSeam(TurnOf(column))) / 2
+        : FromSeam(Shape.TurnAt(along, Outer));
+
+    private double FromSeam(double turn) => Compass.Between(Seam, turn);
 
     private static double PitchOf(IReadOnlyList<Knot> knots)
     {
