@@ -173,6 +173,7 @@ public static class CompilerDiagnostics
         RepeatOften.Kind,
         GaugeRepeats.Kind,
         PatternPlus.Kind,
+        PatternNumber.Kind,
         SolidUnknown.Kind,
         SolidSize.Kind,
         SolidInRows.Kind,

@@ -16,7 +16,7 @@ namespace Turnrow.Compiler.StitchPatterns;
 internal sealed class PictureBinder(Context context, StitchPatternStatement statement, StitchPatternBlock block)
 {
     private const int MostRows = 200;
-    private const int MostCells = 500;
+    private const int MostCells = 12_000;
 
     private readonly Dictionary<string, Key> _keys = new(StringComparer.Ordinal);
     private Key _first = new([], default);
@@ -38,7 +38,7 @@ internal sealed class PictureBinder(Context context, StitchPatternStatement stat
 
         if (!statement.FromPicture) context.Findings.Add(Picture.Unsaid(statement.Name.Span));
         if (lines.Count == 0) context.Findings.Add(Picture.Empty(statement.Name.Span, statement.Name.Text));
-        if (lines.Count > MostRows || lines.Exists(static l => l.Cells.Count > MostCells)) context.Findings.Add(Picture.Large(statement.Name.Span, MostRows, MostCells));
+        if (lines.Count > MostRows || lines.Sum(static l => l.Cells.Count) > MostCells) context.Findings.Add(Picture.Large(statement.Name.Span, MostRows, MostCells));
         if (context.Findings.All.Count > before) return null;
         lines.Reverse();
         if (!CheckLetters(lines) || !CheckWidth(lines, multiple, plus)) return null;

@@ -359,5 +359,5 @@ public sealed partial class PieceWork(PieceResult result, TurnTable turns, bool 
     }
 
     private void AddRowEnd(Hand hand, Place end) =>
-        result.Edge(hand).Add(new Stretch(StretchKind.RowEnd, NextRow, end.Kind == Place.Chain ? "" : end.BaseStitch, 1, NameOf(hand)));
+        result.Edge(hand).Add(new Stretch(StretchKind.RowEnd, NextRow, end.Kind == Place.Chain || end.IsSpace ? "" : end.BaseStitch, 1, NameOf(hand)));
 }

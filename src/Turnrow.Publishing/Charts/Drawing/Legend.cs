@@ -54,8 +54,14 @@ internal enum LegendSign
     /// <summary>The edge that a piece is worked on.</summary>
     Base,
 
+    /// <summary>The ring in the middle.</summary>
+    Ring,
+
     /// <summary>Where work starts.</summary>
     Start,
+
+    /// <summary>Which way rounds are read.</summary>
+    Way,
 
     /// <summary>Where yarn is joined.</summary>
     Join,

@@ -2,6 +2,7 @@ using System.Globalization;
 using Turnrow.Fabric.Stitches;
 using Turnrow.Fabric.Words;
 using Turnrow.Publishing.Charts.Layout;
+using Turnrow.Publishing.Charts.Layout.Rounds;
 using Turnrow.Publishing.Charts.Symbols;
 using Turnrow.Publishing.Trade;
 
@@ -108,6 +109,12 @@ internal sealed class LegendPainter(SvgWriter svg, Terms terms, bool isRound, IR
                 ink.Lines(middle + new Point(-20, 0), middle + new Point(20, 0));
                 for (var x = -10; x <= 10; x += 20) ink.Line(middle + new Point(x, 0), middle + new Point(x, 5));
                 break;
+            case LegendSign.Ring:
+                Ring(ink, middle, entry.Count);
+                break;
+            case LegendSign.Way:
+                Marks.Arrow(ink, middle - new Point(14, 0), towardsRight: false);
+                break;
             case LegendSign.Start:
                 Marks.Arrow(ink, middle + new Point(14, 0), towardsRight: true);
                 break;
@@ -147,6 +154,17 @@ internal sealed class LegendPainter(SvgWriter svg, Terms terms, bool isRound, IR
             case LegendSign.HiddenRows:
                 ink.Lines(middle + new Point(-20, -2), middle + new Point(-10, 3), middle + new Point(0, -2), middle + new Point(10, 3), middle + new Point(20, -2));
                 break;
+        }
+    }
+
+    private static void Ring(Ink ink, Point middle, int chains)
+    {
+        const double radius = 7;
+        if (chains == 0) ink.Oval(middle, new Point(1, 0), radius, radius);
+        for (var i = 0; i < Math.Min(chains, 6); i++)
+        {
+            var up = Compass.Up(i / (double)Math.Min(chains, 6));
+            ink.Oval(middle + (up * radius), up.Across(), 3.2, 1.7);
         }
     }
 
@@ -218,10 +236,12 @@ internal sealed class LegendPainter(SvgWriter svg, Terms terms, bool isRound, IR
             LegendSign.Waiting => "stitch left for a later row",
             LegendSign.OverWaiting => "worked into a stitch left before",
             LegendSign.Base => "the edge it is worked on",
+            LegendSign.Ring => entry.Count == 0 ? "adjustable ring: start here" : $"ring of {count} ch: start here",
+            LegendSign.Way => "rounds are read anticlockwise, from the middle",
             LegendSign.Start => "start here",
             LegendSign.Join => "join yarn",
             LegendSign.Cut => "cut yarn",
-            LegendSign.Sides => "wrong-side row (WS); a right-side row (RS) is not shaded",
+            LegendSign.Sides => isRound ? "wrong-side round (WS), read clockwise" : "wrong-side row (WS); a right-side row (RS) is not shaded",
             LegendSign.Number => $"stitches in the {Row}; its number stands where it starts",
             LegendSign.Fold => "gap: as many as it says, not drawn one by one",
             _ => $"break: {Row}s not drawn",

@@ -35,6 +35,9 @@ internal static class LikeRows
         return hidden;
     }
 
+    /// <summary>The rows not drawn because they are worked exactly as others before them, however high the chart is.</summary>
+    public static IReadOnlyList<HiddenRows> SameRows(IReadOnlyList<Row> rows) => Find(rows, Same, grow: false);
+
     private static double Height(IReadOnlyList<Row> rows, List<HiddenRows> hidden)
     {
         var height = 0.0;
@@ -80,5 +83,5 @@ internal static class LikeRows
         Unstepped(a) && Unstepped(b) && a.Work is { } x && b.Work is { } y && x.Opening == y.Opening && a.IsRound == b.IsRound && a.RightSide == b.RightSide && a.Yarn == b.Yarn && a.Plan.Equals(b.Plan);
 
     private static bool Unstepped(Row row) =>
-        row.Begins is RowBegins.Turned or RowBegins.Round && row.Start is null && row.End is null && row.Short.IsNone;
+        row.Begins is RowBegins.Turned or RowBegins.Round or RowBegins.RoundTurned or RowBegins.Spiral && row.Start is null && row.End is null && row.Short.IsNone;
 }

@@ -61,7 +61,7 @@ public sealed class PatternMaker
 
     private void Foundation()
     {
-        if (_tape.OneIn(5))
+        if (_tape.OneIn(8))
         {
             InPattern();
             return;
