@@ -88,7 +88,8 @@ public sealed class NaiveGenTests
             threads: 1);
         Assert.Equal(10, starts.Count);
         Assert.True(mirrored.Count >= 5, string.Join(", ", mirrored));
-        Assert.Equal(14, statements.Count);
+        Assert.Equal(16, statements.Count);
+        Assert.Contains(typeof(WithYarn), words);
         Assert.Contains(typeof(ToCorner), words);
         Assert.Contains(typeof(Hold), words);
         Assert.Contains(typeof(IntoRing), words);
