@@ -6,6 +6,7 @@ internal sealed partial class RowSentence
     private PlaceWords In()
     {
         if (!Accept("around") && !Accept("over")) Expect("in");
+        if (Accept("ring")) return new PlaceWords(Where.Ring, 1, [new PlaceName("ring")]);
         if (OfSpecial() is { } place) return place;
         if (Accept("front") || Accept("back"))
         {
@@ -15,7 +16,6 @@ internal sealed partial class RowSentence
         }
 
         if (Accept("top")) return TopOf();
-        if (Accept("ring")) return new PlaceWords(Where.Ring, 1, [new PlaceName("ring")]);
         if (Accept("each")) return Each();
         if (Accept("the")) return Accept("marked") ? new PlaceWords(Where.Marked, 1, [Name()]) : AllLeft(new PlaceWords(Where.The, 1, [Name()]));
         if (Peek is "first" or "next" or "last" or "same") return OfThoseLeft(Ranged());
