@@ -34,6 +34,7 @@ internal static class YarnBinding
         }
 
         var wrong = Sized.Where(context.Sizes, i => context.Here.Has(i) && orders[i] is { } order && !IsSound(order));
+        context.Yarns.IsMisnamed |= wrong.Length > 0;
         if (wrong.Length > 0) context.Findings.Add(StripesEmpty.At(context, statement.Span, wrong, PieceBuilder.MostRows));
         if (statement.Stripes.Count > MostStripes) context.Findings.Add(StripesEmpty.Many(statement.Span, MostStripes));
         var first = orders.FirstOrDefault(static o => o is { Count: > 0 })?[0].Yarn;

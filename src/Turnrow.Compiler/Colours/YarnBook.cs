@@ -15,6 +15,9 @@ internal sealed class YarnBook(Findings findings)
     /// <summary>True once a line says which yarn is worked with.</summary>
     public bool IsSaid { get; private set; }
 
+    /// <summary>True if a line names a yarn wrongly: that one is not used then says nothing new.</summary>
+    public bool IsMisnamed { get; set; }
+
     /// <summary>The most stitches that a yarn may be carried over.</summary>
     public int MostFloat { get; set; } = FloatLong.Customary;
 
@@ -47,6 +50,8 @@ internal sealed class YarnBook(Findings findings)
         for (var book = this; book is not null; book = book._of) book.IsSaid = true;
         if (Find(name.Text) is { } yarn) return yarn;
         if (!InDoubt) findings.Add(YarnUnknown.At(name.Span, name.Text, [.. _yarns.Select(static y => y.Text)]));
+        // It may have been any of them, and was told.
+        for (var book = this; book is not null; book = book._of) book.IsMisnamed = true;
         return null;
     }
 

@@ -15,7 +15,7 @@ internal static class YarnWarnings
         if (!context.Yarns.IsSaid) return;
         var used = new HashSet<string>(StringComparer.Ordinal);
         var seen = new HashSet<(string Yarn, IReadOnlyList<Word> Words)>();
-        var inDoubt = book.InDoubt || context.Yarns.InDoubt;
+        var inDoubt = book.InDoubt || context.Yarns.InDoubt || context.Yarns.IsMisnamed;
         foreach (var piece in book.All)
         {
             inDoubt |= piece.Unread || piece.RowsInDoubt;

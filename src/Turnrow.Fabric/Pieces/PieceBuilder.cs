@@ -383,6 +383,9 @@ public sealed partial class PieceBuilder
     {
         work = null;
         words = plan is ShapedPlan shaped ? _cache.WordsOf(shaped, HookAt) : plan.WordsFrom(HookAt);
+        // The yarn that it begins with is the row's, whatever else stands at its beginning.
+        var key = words;
+        words = YarnWords.WithoutFirst(words);
         if (_chainsGiven >= 0) _course.Set(AheadFor(words));
         // A claim tells how many stitches there are, not which of them are corners.
         if (_course.Ahead is not { } ahead || (_cornersInDoubt && Corners.AreSaid(words))) return null;
@@ -399,7 +402,7 @@ public sealed partial class PieceBuilder
         }
 
         if (below.Count > PlaceSequenceBuilder.MostPlaces) return new RowFault(RowFaultKind.TooLong, null, 0, 0, 0);
-        if (_cache.Find(words, below, start, Begins, InRounds) is { } known)
+        if (_cache.Find(key, below, start, Begins, InRounds) is { } known)
         {
             (work, words) = (known, known.Words);
             return null;
@@ -412,13 +415,12 @@ public sealed partial class PieceBuilder
         if (!InRounds && HookDepth.Backwards(worked.Words) is { } backwards) return new RowFault(RowFaultKind.BackwardsInRow, backwards, 0, 0, 0);
         if (HookDepth.Deepest(worked.Words) is { } deep && deep.Hook.RowsDown() > RowsBelow)
             return new RowFault(RowFaultKind.TooFarDown, deep, deep.Hook.RowsDown(), RowsBelow, 0);
-        var said = YarnWords.WithoutFirst(worked.Words);
-        var opening = Openings.Of(Begins, said, RuleOf, StitchesOfChain(below), start);
-        if (Openings.GoingBackFirst(said, opening) is { } back) return new RowFault(RowFaultKind.BeginsGoingBack, back, 0, opening.Chains, 0);
+        var opening = Openings.Of(Begins, worked.Words, RuleOf, StitchesOfChain(below), start);
+        if (Openings.GoingBackFirst(worked.Words, opening) is { } back) return new RowFault(RowFaultKind.BeginsGoingBack, back, 0, opening.Chains, 0);
         var marked = Openings.MarkFirst(worked.Tops, opening, opening.FirstStitchIn > 0 ? PlaceKind.SkippedChains : PlaceKind.TurningChain);
-        work = new RowWork(said, there, _cache.Intern(marked), opening) { BegunAt = begunAt };
-        _cache.Keep(words, below, start, Begins, InRounds, work);
-        words = said;
+        work = new RowWork(worked.Words, there, _cache.Intern(marked), opening) { BegunAt = begunAt };
+        _cache.Keep(key, below, start, Begins, InRounds, work);
+        words = worked.Words;
         return null;
     }
 

@@ -9,6 +9,7 @@ public sealed record Opening(string Stitch, int OpeningChains, bool IsPlainlyBeg
         var flat = Flat(words).ToList();
         if (isMirrored)
             flat.Reverse();
+        flat.RemoveRange(0, flat.FindIndex(word => word is not WithYarn));
         // In a mirrored row a space is met after the stitches that were skipped for it.
         var second = flat.Skip(1).FirstOrDefault(word => word is not Skip);
         var isOne = flat[0] is Each each && each.Count[size] == 1;
@@ -18,7 +19,7 @@ public sealed record Opening(string Stitch, int OpeningChains, bool IsPlainlyBeg
 
     /// <summary>The words with each repeat written once.</summary>
     private static IEnumerable<Word> Flat(IEnumerable<Word> words) =>
-        words.SelectMany(word => word is Repeat repeat ? Flat(repeat.Words) : word is MarkCorner or RemoveCorners or WithYarn ? [] : [word]);
+        words.SelectMany(word => word is Repeat repeat ? Flat(repeat.Words) : word is MarkCorner or RemoveCorners ? [] : [word]);
 
     /// <summary>The one plain stitch of a row that is of nothing else, without holes, or nothing.</summary>
     public static string? PlainStitch(IReadOnlyList<Word> words)

@@ -6,6 +6,7 @@ internal sealed partial class RowSentence
     private PlaceWords In()
     {
         if (!Accept("around") && !Accept("over")) Expect("in");
+        if (Accept("ring")) return new PlaceWords(Where.Ring, 1, [new PlaceName("ring")]);
         if (OfSpecial() is { } place) return place;
         if (Accept("front") || Accept("back"))
         {
@@ -15,7 +16,6 @@ internal sealed partial class RowSentence
         }
 
         if (Accept("top")) return TopOf();
-        if (Accept("ring")) return new PlaceWords(Where.Ring, 1, [new PlaceName("ring")]);
         if (Accept("each")) return Each();
         if (Accept("the")) return Accept("marked") ? new PlaceWords(Where.Marked, 1, [Name()]) : AllLeft(new PlaceWords(Where.The, 1, [Name()]));
         if (Peek is "first" or "next" or "last" or "same") return OfThoseLeft(Ranged());
@@ -28,7 +28,7 @@ internal sealed partial class RowSentence
         var from = _at;
         var each = Accept("each");
         var nth = Accept("centre") ? 0 : Number.TryOf(Peek) is { } number ? Next(number) : -1;
-        if (nth < 0 && Peek is "of" or "first" or "next" or "last" or "same" or "the" or "top" or "back" or "front") return Back(from);
+        if (nth < 0 && Peek is "of" or "first" or "next" or "last" or "same" or "the" or "top" or "back" or "front" or "ring") return Back(from);
         if (nth > 0 && Peek == "ch") return Back(from);
         if (!Peek.StartsWith("ch-", StringComparison.Ordinal) && _stitches.Find(Peek) is null) return Back(from);
         var name = Name();

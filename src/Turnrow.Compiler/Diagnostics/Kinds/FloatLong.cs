@@ -17,7 +17,7 @@ public static class FloatLong
     /// <summary>Its name, code and page.</summary>
     public static readonly DiagnosticKind Kind = new(
         "float-long",
-        "TR0504",
+        "TR0498",
         Severity.Warning,
         """
         In a row of several yarns the one that rests is carried along behind the stitches of the others. Over more than about 5 stitches, as is

@@ -9,7 +9,7 @@ public static class PictureStitch
     /// <summary>Its name, code and page.</summary>
     public static readonly DiagnosticKind Kind = new(
         "picture-stitch",
-        "TR0505",
+        "TR0499",
         Severity.Error,
         """
         A letter that is a yarn, `key "x" is navy`, is one plain stitch of this yarn. Which stitch that is the heading says:

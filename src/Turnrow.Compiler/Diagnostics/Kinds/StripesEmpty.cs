@@ -10,7 +10,7 @@ public static class StripesEmpty
     /// <summary>Its name, code and page.</summary>
     public static readonly DiagnosticKind Kind = new(
         "stripes-empty",
-        "TR0503",
+        "TR0497",
         Severity.Error,
         """
         `stripes are navy 2 rows, cream 4 rows` says which yarn each row has from here on, over and over. One of them may have no rows in some

@@ -9,7 +9,7 @@ public static class YarnNothing
     /// <summary>Its name, code and page.</summary>
     public static readonly DiagnosticKind Kind = new(
         "yarn-nothing",
-        "TR0501",
+        "TR0495",
         Severity.Error,
         """
         `with cream` says what is worked from there on. Here nothing follows before the row ends, before the next yarn is taken up or before the

@@ -9,7 +9,7 @@ public static class YarnUnknown
     /// <summary>Its name, code and page.</summary>
     public static readonly DiagnosticKind Kind = new(
         "yarn-unknown",
-        "TR0500",
+        "TR0494",
         Severity.Error,
         """
         A line says to work with a yarn that the pattern does not have. The name is the word right behind `yarn`: `yarn navy "soft wool"` is the

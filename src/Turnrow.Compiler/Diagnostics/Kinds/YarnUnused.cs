@@ -9,7 +9,7 @@ public static class YarnUnused
     /// <summary>Its name, code and page.</summary>
     public static readonly DiagnosticKind Kind = new(
         "yarn-unused",
-        "TR0502",
+        "TR0496",
         Severity.Warning,
         """
         The pattern says which rows are worked with which yarn, and none is worked with this one: a maker would buy it for nothing. A piece begins

@@ -17,10 +17,10 @@ internal sealed class RowPainter(Sheet sheet)
     private const double CutRoom = 13;
     private const double Halo = 2;
 
-    /// <summary>Shades the row if it is a wrong-side row; before anything else is drawn.</summary>
+    /// <summary>Shades the row if it is a wrong-side row; before anything else is drawn. Where yarns have fields of their own, the label alone says the side.</summary>
     public void Shade(RowBand band)
     {
-        if (band.Row.Row.RightSide) return;
+        if (band.Row.Row.RightSide || sheet.Yarns.Count > 1) return;
         var extent = band.Row.Tops.With(band.Row.Below);
         var (left, right) = (sheet.X(extent.To), sheet.X(extent.From));
         sheet.Svg.Open("rect").With("x", left - 4).With("y", sheet.Y(band.Bottom + band.Height)).With("width", right - left + 8)
@@ -101,7 +101,7 @@ internal sealed class RowPainter(Sheet sheet)
         if (row.Row.Short.StartsAtTurn) Clear(Outside(toRight, beside), middle, toRight, ChartScale.TextWidth(name, ChartScale.Label));
         sheet.Write(Outside(toRight, beside), middle, ChartScale.Label, toRight ? "start" : "end", name, bold: true);
         sheet.Legend.AddOnce(LegendSign.Number, row.Row.Work?.Count(sheet.Counting) ?? 0);
-        if (!row.Row.IsRound) sheet.Legend.Add(LegendSign.Sides);
+        if (!row.Row.IsRound && sheet.Yarns.Count < 2) sheet.Legend.Add(LegendSign.Sides);
         var room = cutAfter ? Beside + CutRoom : Beside;
         var count = CountOf(row.Row);
         if (row.Row.Short.Waiting > 0) Clear(Outside(!toRight, room), middle, !toRight, ChartScale.TextWidth(count, TextInFold));
