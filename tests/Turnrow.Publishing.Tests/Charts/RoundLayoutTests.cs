@@ -10,7 +10,7 @@ public sealed class RoundLayoutTests
     public static TheoryData<string> Samples =>
     [
         SampleRounds.Circle, SampleRounds.Blanket, SampleRounds.Square, SampleRounds.FromCorner, SampleRounds.Hexagon,
-        SampleRounds.Oval, SampleRounds.Turned, SampleRounds.Hat, SampleRounds.Doily,
+        SampleRounds.Oval, SampleRounds.OvalFromCorner, SampleRounds.Turned, SampleRounds.Hat, SampleRounds.Doily,
     ];
 
     [Theory]

@@ -57,6 +57,14 @@ internal static class SampleRounds
           fasten off
         """;
 
+    /// <summary>An oval whose rounds begin in the corner, each a stitch farther on.</summary>
+    public const string OvalFromCorner = """
+          begin with both sides of 10 stitches
+          round 1: (3 sc in corner, sc to corner) around
+          round 2: (3 sc in corner, sc to corner) around
+          round 3: (3 sc in corner, sc to corner) around
+        """;
+
     /// <summary>Rounds that go there and back.</summary>
     public const string Turned = """
           rounds are joined and turned

@@ -16,6 +16,8 @@ internal sealed class RoundLayout(
     /// <summary>Room that chains take up beside a round.</summary>
     public const double RoomForChain = 14;
 
+    private const double AboveLeaning = 0.75;
+
     private readonly double _start = knots[0].Along;
     private readonly double _end = knots[^1].Along;
 
@@ -54,9 +56,13 @@ internal sealed class RoundLayout(
         get
         {
             var strip = Row.Strip!;
-            var first = ChainRoom > 0 ? FromSeam(TurnBeside(ChainRoom)) : Leg(strip.EndCell(first: true), strip.Root.FirstFoot, 0.5);
-            var last = Leg(strip.EndCell(first: false), strip.Root.LastFoot, strip.Columns - 0.5);
-            return Shape.At(Seam + ((first + last) / 2), (Inner + Outer) / 2);
+            var beside = FromSeam(TurnBeside(ChainRoom));
+            var (foot, top) = ChainRoom > 0 ? (beside, beside) : Leg(strip.EndCell(first: true), strip.Root.FirstFoot, 0.5);
+            var (lastFoot, lastTop) = Leg(strip.EndCell(first: false), strip.Root.LastFoot, strip.Columns - 0.5);
+            // Where they come together or cross at the foot there is more room above.
+            var height = Direction * (foot - lastFoot) < Math.Abs(lastTop - top) / 2 ? AboveLeaning : 0.5;
+            var turn = ((foot + lastFoot) / 2 * (1 - height)) + ((top + lastTop) / 2 * height);
+            return Shape.At(Seam + turn, Inner + ((Outer - Inner) * height));
         }
     }
 
@@ -93,11 +99,11 @@ internal sealed class RoundLayout(
     /// <param name="column">Where it stands itself.</param>
     public double FootTurn(int place, double column) => Ground.TurnOf(place) ?? TurnOf(column);
 
-    // Halfway up a stitch at an end; chains of a space stay above.
-    private double Leg(Cell? cell, int? foot, double column)
+    // The foot and the top of a stitch at an end; chains of a space have no foot.
+    private (double Foot, double Top) Leg(Cell? cell, int? foot, double column)
     {
         var top = FromSeam(TurnOf(column));
-        return cell is { Stitch: not null } && foot is { } place ? (FromSeam(FootTurn(place, column)) + top) / 2 : top;
+        return (cell is { Stitch: not null } && foot is { } place ? FromSeam(FootTurn(place, column)) : top, top);
     }
 
     private double FromSeam(double turn) => Compass.Between(Seam, turn);
