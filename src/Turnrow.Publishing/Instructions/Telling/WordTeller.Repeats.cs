@@ -25,6 +25,8 @@ internal sealed partial class WordTeller
                 Tell(way.Words);
                 var told = new PhraseList(Phrases);
                 var more = Math.Min(left - 1, _places.LikeStepsAhead(start));
+                // What goes up to a corner looks further than it goes: the last time may find another, or none.
+                if (more > 0 && _places.HasCorners) more--;
                 _places.Pass(more * (start.Remaining - _places.Remaining));
                 left -= 1 + more;
                 if (!told.Equals(before)) AddTimes(outer, before, times);
