@@ -39,8 +39,8 @@ internal sealed partial class RowRun
     private int UpToCorner(Word word, int remain)
     {
         var at = _cursor.ToCorner();
-        // A round that begins in a corner comes back to it.
-        if (at < 0 && isRound && below.HasCorners && below.First.IsCorner) at = _cursor.Remaining;
+        // Behind the last corner of a round comes its first one again; what lies before that is behind its beginning.
+        if (at < 0 && isRound && below.HasCorners) at = _cursor.Remaining + Math.Min(remain, new PlaceCursor(below).ToCorner());
         if (at >= remain) return at - remain;
         Fail(at < 0 ? RowFaultKind.NoCorner : RowFaultKind.CornerTooNear, word, remain, at);
         return -1;

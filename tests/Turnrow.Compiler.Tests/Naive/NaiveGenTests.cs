@@ -22,7 +22,7 @@ public sealed class NaiveGenTests
     public void Some_rows_go_over_a_piece_made_twice()
     {
         var twice = 0;
-        NaiveGen.Valid.Sample(pattern => twice += pattern.Pieces.Any(piece => piece.Start is AcrossOf across && across.Pieces[0].Contains(' ', StringComparison.Ordinal)) ? 1 : 0, iter: 1000, threads: 1);
+        NaiveGen.Valid.Sample(pattern => twice += pattern.Pieces.Any(piece => piece.Start is AcrossOf across && across.Pieces[0].Contains(' ', StringComparison.Ordinal)) ? 1 : 0, iter: 2000, threads: 1);
         Assert.True(twice > 30, $"only {twice}");
     }
 
@@ -84,7 +84,7 @@ public sealed class NaiveGenTests
                     words.UnionWith(piece.Statements.OfType<RowLine>().SelectMany(row => row.Words).Select(word => word.GetType()));
                 }
             },
-            iter: 2000,
+            iter: 3000,
             threads: 1);
         Assert.Equal(10, starts.Count);
         Assert.True(mirrored.Count >= 5, string.Join(", ", mirrored));
@@ -95,7 +95,7 @@ public sealed class NaiveGenTests
         Assert.Contains(typeof(Bridge), words);
         Assert.True(mirroredCorners > 20, $"only {mirroredCorners} mirrored pieces with corners");
         Assert.True(rounds > 500 && mirroredRounds > 20 && around > 5, $"{rounds} lines of rounds, {mirroredRounds} mirrored pieces with rounds, {around} pieces picked up around");
-        Assert.True(forSome > 200, $"only {forSome} lines for some sizes");
+        Assert.True(forSome > 150, $"only {forSome} lines for some sizes");
         Assert.True(several > 100 && oneOfSeveral > 20 && eachOfSeveral > 5 && seams > 500, $"{several} pieces made several times, {seams} seams, {oneOfSeveral} of one of several, {eachOfSeveral} of each");
         Assert.True(roundCorners > 50, $"only {roundCorners} borders round corners");
         Assert.True(words.Count >= 15, string.Join(", ", words.Select(type => type.Name)));

@@ -14,9 +14,9 @@ public sealed partial class RowWork
     private int BeforeCorner()
     {
         var before = BelowAhead.TakeWhile(place => !place.IsCorner).Count();
-        // Behind the last side of a round is the corner where it began.
-        if (before == Remaining && isRound && below[0].IsCorner)
-            return Remaining;
+        // Behind the last side of a round is its first corner again.
+        if (before == Remaining && isRound && below.Any(place => place.IsCorner))
+            return Remaining + below.TakeWhile(place => !place.IsCorner).Count();
         return before < Remaining ? before : throw new UnworkableException("no corner is ahead");
     }
 

@@ -52,8 +52,9 @@ public sealed partial class RowWork(IReadOnlyList<Place> below, int size, bool i
             case Inc inc: Many(inc.Count[size], () => Increase(inc.Stitch)); break;
             case Dec dec: Many(dec.Count[size], () => TogetherOver(dec.Stitch, 2)); break;
             case Together together: TogetherOver(together.Stitch, together.Over); break;
-            case ToCorner to: Many(NotBelowZero(BeforeCorner() - to.Remain[size]), () => OneInNext(to.Stitch)); break;
+            case ToCorner to: Many(Math.Min(Remaining, NotBelowZero(BeforeCorner() - to.Remain[size])), () => OneInNext(to.Stitch)); break;
             case MarkCorner: Mark(); break;
+            case WithYarn with: _yarns.Add((with.Yarn, _made.Count)); break;
             case Hold hold: HoldNext(hold); break;
             case Bridge bridge: BridgeOver(bridge); break;
             case IntoRing ring: IntoTheRing(ring); break;

@@ -135,5 +135,12 @@ public sealed class RingTests
         Assert.Equal(0, compiled.Row(3).Work!.BegunAt);
     }
 
+    [Fact]
+    public void Behind_the_last_corner_of_a_round_comes_its_first_one()
+    {
+        var compiled = Compiled.Of(Square + "round 2: ((3 dc, ch 2, 3 dc) in next corner, ch 1) around = 24, 8 sp\nrounds 3 to 9: ((3 dc, ch 2, 3 dc) in next corner, ch 1, (3 dc in next ch-1 sp, ch 1) until 3 remain before corner) around = 108, 36 sp\nround: dc in each st and sp, remove corners\nfasten off\n");
+        Assert.Equal([12, 24, 36, 48, 60, 72, 84, 96, 108], compiled.Counts().Take(9));
+    }
+
     private static int CornerAt(Turnrow.Fabric.Places.PlaceSequence places) => new Turnrow.Fabric.Places.PlaceCursor(places).ToCorner();
 }

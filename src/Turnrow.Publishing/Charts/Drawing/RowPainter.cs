@@ -1,4 +1,5 @@
 using System.Globalization;
+using Turnrow.Fabric.Pieces;
 using Turnrow.Fabric.Rows;
 using Turnrow.Publishing.Charts.Layout;
 
@@ -35,9 +36,9 @@ internal sealed class RowPainter(Sheet sheet)
         var ink = new Ink();
         sheet.Svg.Open("g").With("class", "row").With("data-row", row.Row.Number.ToString(CultureInfo.InvariantCulture));
         new StepPainter(sheet, band, ink).Draw();
-        new CellPainter(sheet, band, ink).Draw();
+        new CellPainter(new BandGround(sheet, band), sheet.Legend, ink).Draw();
         foreach (var fold in sheet.Layout.Axis.Folds) DrawFold(band, fold, ink);
-        if (row.Row is { IsRound: true, Way: not RoundWay.Spiral } && !IsOpen(row.Row)) DrawJoin(band, ink);
+        if (IsJoined(sheet.Layout.Piece, row.Row)) DrawJoin(band, ink);
         if (cutAfter) DrawCut(band, ink);
         ink.WriteTo(sheet.Svg);
         Number(band, cutAfter);
@@ -69,12 +70,9 @@ internal sealed class RowPainter(Sheet sheet)
             new Point(x, sheet.Y(bottom + height - 1)));
     }
 
-    // A round that rows go back over is not joined.
-    private bool IsOpen(Row round)
-    {
-        var rows = sheet.Layout.Piece.Rows;
-        return round.Number < rows.Count && rows[round.Number].Begins == RowBegins.Turned;
-    }
+    /// <summary>True for a round whose end is joined to its beginning: not in a spiral, and not where rows go back over it.</summary>
+    public static bool IsJoined(Piece piece, Row row) =>
+        row is { IsRound: true, Way: not RoundWay.Spiral } && !(row.Number < piece.Rows.Count && piece.Rows[row.Number].Begins == RowBegins.Turned);
 
     private void DrawJoin(RowBand band, Ink ink)
     {

@@ -25,6 +25,7 @@ internal static class RowTeller
         AddChains(before, place);
         OpeningTeller.Tell(place, words);
         AddRest(words, place);
+        if (row.IsRound) WordTeller.JoinLastTime(words.Phrases);
         var remarks = RemarksOf(place, words.Phrases);
         if (row.IsRound && row.Way != RoundWay.Spiral && !Joins.IsOpen(place)) words.Phrases.Add(Joins.OfRound(work));
         return new RowDescription(new(before), new([.. words.Phrases]), new(remarks));

@@ -53,6 +53,23 @@ internal sealed partial class WordTeller
         else phrases.Add(new Repeated(told, Sized.Of(times)));
     }
 
+    /// <summary>What stands behind a repeat and is that once more, as a round ends that began with half of it, is one time of it.</summary>
+    public static void JoinLastTime(List<Phrase> phrases)
+    {
+        for (var i = 0; i < phrases.Count; i++)
+        {
+            if (phrases[i] is not Repeated { Words: { Count: > 0 } told } repeated || i + told.Count >= phrases.Count) continue;
+            if (!told.Equals(new PhraseList([.. phrases.GetRange(i + 1, told.Count).Select(AsNext)]))) continue;
+            phrases[i] = repeated with { Times = Sized.Of(repeated.Times.First + 1) };
+            phrases.RemoveRange(i + 1, told.Count);
+        }
+    }
+
+    // The last ones of a round are as well the next ones.
+    private static Phrase AsNext(Phrase phrase) => phrase is StitchesIn { Where: LastPlaces last } stitches
+        ? stitches with { Where = new NextPlaces(last.Count, last.Place, false) }
+        : phrase;
+
     // The first time of a repeat is told by itself when a row begins with it; where it reads like the others after all, it is one of them.
     private static bool EndsIn(List<Phrase> phrases, PhraseList told)
     {

@@ -43,7 +43,7 @@ public sealed class PatternMaker
         maker.Foundation();
         for (var pieces = tape.Below(s_pieces.Length); pieces > 0; pieces--)
             maker.AnotherPiece();
-        return new SeamMaker(tape, maker._made).Added(maker.Pattern);
+        return YarnMaker.Added(new SeamMaker(tape, maker._made).Added(maker.Pattern), tape);
     }
 
     private string NewName => s_pieces[_made.Count];
@@ -61,7 +61,7 @@ public sealed class PatternMaker
 
     private void Foundation()
     {
-        if (_tape.OneIn(5))
+        if (_tape.OneIn(8))
         {
             InPattern();
             return;
