@@ -54,8 +54,8 @@ internal sealed class RoundLayout(
         get
         {
             var strip = Row.Strip!;
-            var first = ChainRoom > 0 ? FromSeam(TurnBeside(ChainRoom)) : Leg(_start, strip.EndCell(first: true), strip.Root.FirstFoot, 0.5);
-            var last = Leg(_end, strip.EndCell(first: false), strip.Root.LastFoot, strip.Columns - 0.5);
+            var first = ChainRoom > 0 ? FromSeam(TurnBeside(ChainRoom)) : Leg(strip.EndCell(first: true), strip.Root.FirstFoot, 0.5);
+            var last = Leg(strip.EndCell(first: false), strip.Root.LastFoot, strip.Columns - 0.5);
             return Shape.At(Seam + ((first + last) / 2), (Inner + Outer) / 2);
         }
     }
@@ -93,10 +93,12 @@ internal sealed class RoundLayout(
     /// <param name="column">Where it stands itself.</param>
     public double FootTurn(int place, double column) => Ground.TurnOf(place) ?? TurnOf(column);
 
-    // Halfway up a stitch at an end; of a space, the end itself.
-    private double Leg(double along, Cell? cell, int? foot, double column) => cell is { Stitch: not null } && foot is { } place
-        ? (FromSeam(FootTurn(place, column)) + FromSeam(TurnOf(column))) / 2
-        : FromSeam(Shape.TurnAt(along, Outer));
+    // Halfway up a stitch at an end; chains of a space stay above.
+    private double Leg(Cell? cell, int? foot, double column)
+    {
+        var top = FromSeam(TurnOf(column));
+        return cell is { Stitch: not null } && foot is { } place ? (FromSeam(FootTurn(place, column)) + top) / 2 : top;
+    }
 
     private double FromSeam(double turn) => Compass.Between(Seam, turn);
 
