@@ -61,7 +61,7 @@ public sealed class PatternMaker
 
     private void Foundation()
     {
-        if (_tape.OneIn(5))
+        if (_tape.OneIn(7))
         {
             InPattern();
             return;
@@ -70,7 +70,7 @@ public sealed class PatternMaker
         var onChain = _tape.OneIn(3);
         var sketch = new Sketch(NewName, new BeginWith(new Sized(widths)), _sizes) { Widths = widths, FirstSide = Side.RS };
         _made.Add(sketch);
-        if (_tape.OneIn(5))
+        if (_tape.OneIn(7))
         {
             sketch.FirstSide = null;
             sketch.Start = _rings.Begin(sketch);
