@@ -19,7 +19,7 @@ statement
   | asBegin=beginLine | asChain=chainLine | asEdge=edgeLine | asMark=markLine | asDivide=divideLine | fastenLine
   | weaveLine | asRow=rowLine | asRows=rowsLine | asRepeat=repeatLine | asStraight=straightLine | asLeave=leaveLine
   | asAdd=addLine | asShape=shapeLine | asSeam=seamLine | asExpect=expectLine | asClaims=claimsLine
-  | asSolid=solidLine | asFor=forLine | asBody=bodyLine | asEase=easeLine | asFinished=finishedLine | asSwatch=swatchLine | asMade=madeLine | asAccept=acceptLine
+  | asSolid=solidLine | asWith=withLine | asStripes=stripesLine | asFloats=floatsLine | asFor=forLine | asBody=bodyLine | asEase=easeLine | asFinished=finishedLine | asSwatch=swatchLine | asMade=madeLine | asAccept=acceptLine
   ;
 
 // What the pattern is.
@@ -77,8 +77,8 @@ countFix    : ODD | EVEN | MULTIPLE OF multiple=single (PLUS plus=single)? | ROU
 
 useLine     : USE file=QUOTED ;
 stitchLine  : STITCH (asPattern=stitchPattern | asSpecial=stitchMade) ;
-stitchPattern : PATTERN called=name (FROM picture=PICTURE COMMA?)? OVER MULTIPLE OF multiple=number (PLUS plus=number)? ;
-keyLine     : KEY (letter=QUOTED | which=(FIRST | LAST)) IS OPEN words=items CLOSE ;
+stitchPattern : PATTERN called=name (FROM picture=PICTURE (IN by=name)? COMMA?)? OVER MULTIPLE OF multiple=number (PLUS plus=number)? ;
+keyLine     : KEY (letter=QUOTED | which=(FIRST | LAST)) IS (OPEN words=items CLOSE | yarn=name) ;
 pictureLine : cells=PICTURE_ROW ;
 // A stitch of the designer's own. Its name is a word of hers, so that none of the notation's is taken.
 stitchMade : called=WORD (OF by=WORD)? text=QUOTED? IS made=items ;
@@ -110,6 +110,11 @@ divideLine : DIVIDE COLON parts+=dividePart (COMMA parts+=dividePart)* ;
 dividePart : SKIP_WORD amount=count | amount=count FOR called=name ;
 fastenLine : FASTEN OFF ;
 weaveLine  : WEAVE IN ENDS ;
+// The yarn in the hand, from here on; `with` also stands in a row, and what joins the lines tells the two apart.
+withLine    : WITH yarn=name ;
+stripesLine : STRIPES ARE parts+=stripe (COMMA parts+=stripe)* ;
+stripe      : yarn=name rows=count rowsWord ;
+floatsLine  : FLOATS AT MOST most=number stitchesWord ;
 
 // Rows.
 
@@ -125,6 +130,7 @@ item
   | LEAVE (THE REST | amount=count) (FOR later=LATER)?
   | HOLD amount=count FOR called=name
   | BRIDGE amount=count (FOR called=name)?
+  | WITH yarn=name
   | before=list?
     ( words+=name+ (changed=change changedBy=changeAmount? | worked=stitchAmount spread=spreading? | spread=spreading | ends=atEachEnd | joined=TOGETHER | nth=ORDINAL of+=name+)?
     | changed=change changedBy=changeAmount?
@@ -161,6 +167,7 @@ sizeRange : first=sizeName (TO last=sizeName)? ;
 sizedLine
   : asTurn=turnLine | asEdge=edgeLine | asMark=markLine | asRow=rowLine | asRows=rowsLine | asRepeat=repeatLine
   | asStraight=straightLine | asLeave=leaveLine | asAdd=addLine | asShape=shapeLine | asSolid=solidLine
+  | asWith=withLine | asStripes=stripesLine
   ;
 
 // Shaping.
@@ -271,7 +278,7 @@ unit   : MM | CM | IN | M | YD ;
 // Every word that may be a name: all but the few that one-token reading needs for itself.
 name
   : WORD
-  | ACCEPT | BODY | EASE | FINISHED | MADE | SOLID | SWATCH
+  | ACCEPT | BODY | EASE | FINISHED | FLOATS | MADE | SOLID | STRIPES | SWATCH
   | ADD | BEGIN | CHAIN | CLAIMS | COUNT | DIVIDE | EXPECT | FASTEN | FROM | GAUGE | HOOK | KEY | LEFT | MARK | MEASURE | NOTATION
   | NOTION | PATTERN | PIECE | REPEAT | RIGHT | SEAM | SHAPE | SIZES | SKILL | STRAIGHT | TERMS | TURN | VERSION
   | USE | WEARER | WEAVE | YARN

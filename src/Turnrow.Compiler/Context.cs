@@ -1,4 +1,5 @@
 using System.Globalization;
+using Turnrow.Compiler.Colours;
 using Turnrow.Compiler.Diagnostics.Kinds;
 using Turnrow.Compiler.Grading;
 using Turnrow.Compiler.StitchPatterns;
@@ -29,6 +30,9 @@ internal sealed class Context(Findings findings, Scope scope, Evaluator evaluato
 
     /// <summary>The stitch patterns that the file defines or takes from others.</summary>
     public StitchPatternBook StitchPatterns { get; } = new(findings);
+
+    /// <summary>The yarns, and what is said of them.</summary>
+    public YarnBook Yarns { get; init; } = new(findings);
 
     /// <summary>The gauges; set once the header is read.</summary>
     public GaugeBook Gauges { get; set; } = new([]);

@@ -127,6 +127,7 @@ internal sealed class PatternBinder
         NoteStitchDoubt(line);
         _context.GaugesInDoubt |= _unread.MayBe(line, "gauge") || _unread.MayBe(line, "terms");
         _context.TurnsInDoubt |= _unread.MayBe(line, "turn") || _unread.MayBe(line, "terms");
+        _context.Yarns.InDoubt |= _unread.MayBe(line, "yarn");
         _context.StitchPatterns.InDoubt |= _unread.MayBe(line, "stitch") || _unread.MayBe(line, "use");
         _book.JoinsInDoubt |= _unread.MayBe(line, "seam") || _unread.MayBe(line, "piece");
     }

@@ -11,7 +11,7 @@ internal sealed class UnreadLines(SyntaxTree tree)
 {
     private static readonly string[] Header =
     [
-        "notation", "pattern", "version", "terms", "sizes", "skill", "notion", "wearer", "yarn", "hook", "gauge", "turn", "claims", "measure", "count", "body", "ease", "swatch", "finished", "made", "accept", "use", "stitch", "key", ">",
+        "notation", "pattern", "version", "terms", "sizes", "skill", "notion", "wearer", "yarn", "hook", "gauge", "turn", "claims", "measure", "count", "body", "ease", "swatch", "finished", "made", "accept", "use", "stitch", "key", "floats", ">",
     ];
 
     private readonly Dictionary<LineSyntax, IReadOnlySet<string>> _inside = new(ReferenceEqualityComparer.Instance);

@@ -1,11 +1,15 @@
 using Turnrow.Compiler.Diagnostics.Kinds;
 using Turnrow.Compiler.Tests.Naive;
+using Turnrow.Fabric.Colours;
 using Turnrow.Fabric.Patterns;
 using Turnrow.Fabric.Pieces;
 using Turnrow.Fabric.Places;
 using Turnrow.Fabric.Rows;
+using Turnrow.Fabric.Words;
 using Turnrow.Syntax.Diagnostics;
 using Turnrow.Syntax.Text;
+using FabricRepeat = Turnrow.Fabric.Words.Repeat;
+using FabricWord = Turnrow.Fabric.Words.Word;
 using Fact = Turnrow.Compiler.Tests.Naive.RowFact;
 using Hand = Turnrow.Fabric.Rows.Hand;
 using NaiveHand = Turnrow.Compiler.Tests.Naive.Hand;
@@ -73,7 +77,34 @@ public sealed class CompilerSubject : INaiveSubject
             HandOf(row.StartsAt), HandOf(row.EndsAt), CornersOf(row))
         {
             IsRound = row.IsRound,
+            Yarns = YarnsOf(row),
         };
+    }
+
+    // From the right edge to the left, place by place.
+    private static string YarnsOf(Row row)
+    {
+        if (row is not { Yarn: { } yarn, Work: { } work }) return "";
+        var yarns = new List<string>();
+        AddYarns(work.Words, ref yarn, yarns);
+        if (!row.RightSide) yarns.Reverse();
+        return RowFact.InRuns(yarns);
+    }
+
+    private static void AddYarns(IReadOnlyList<FabricWord> words, ref string yarn, List<string> yarns)
+    {
+        foreach (var word in words)
+        {
+            if (word is ChangeYarn change) yarn = change.Yarn;
+            else if (word is not FabricRepeat repeat) yarns.AddRange(Enumerable.Repeat(yarn, YarnPlaces.Made(word)));
+            else
+            {
+                foreach (var way in repeat.Ways.Count > 0 ? repeat.Ways : [repeat])
+                {
+                    for (var i = 0; i < way.Amount.Times; i++) AddYarns(way.Words, ref yarn, yarns);
+                }
+            }
+        }
     }
 
     private static List<int> CornersOf(Row row)

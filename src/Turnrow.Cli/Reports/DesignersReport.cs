@@ -60,12 +60,17 @@ internal static class DesignersReport
     private static void Yarn(StringWriter text, Pattern pattern)
     {
         Heading(text, "Yarn");
-        if (YarnNeed.Of(pattern) is not { } need)
+        var needs = YarnNeed.All(pattern);
+        if (needs.Count == 0) text.WriteLine("No yarn is named.");
+        foreach (var need in needs)
         {
-            text.WriteLine("No yarn is named.");
-            return;
+            if (need != needs[0]) text.WriteLine();
+            Yarn(text, pattern, need);
         }
+    }
 
+    private static void Yarn(StringWriter text, Pattern pattern, YarnNeed need)
+    {
         var missing = string.Join(", ", need.Unknown.Select(stitch => stitch.In(pattern.Terms).Abbreviation));
         if (need.Grams is not { } grams)
         {

@@ -34,6 +34,7 @@ internal sealed class HeaderBinder(Context context, DefinitionBinder definitions
         var pattern = new Pattern { Sizes = sizes, Terms = context.Terms };
         var lines = statements.ToList();
         _wearerSaid = lines.Exists(static line => line is WearerStatement);
+        context.Yarns.Add(lines.OfType<YarnStatement>().Select(static y => y.Name));
         foreach (var body in lines.OfType<BodyStatement>()) pattern = Bodies(pattern, body);
         foreach (var statement in lines) pattern = One(pattern, statement);
         return pattern with
@@ -70,6 +71,9 @@ internal sealed class HeaderBinder(Context context, DefinitionBinder definitions
             case ClaimsStatement claims:
                 if (Once(claims)) context.Counting = claims.Scope == ClaimScope.WithoutTurningChain ? Counting.WithoutTurningChain : Counting.WithChains;
                 return pattern;
+            case FloatsStatement floats:
+                if (Once(floats)) FloatsOf(floats);
+                return pattern;
             case NotionStatement notion:
                 _notions.Add(notion.Text.Text);
                 return pattern;
@@ -104,6 +108,12 @@ internal sealed class HeaderBinder(Context context, DefinitionBinder definitions
             default:
                 return pattern;
         }
+    }
+
+    private void FloatsOf(FloatsStatement floats)
+    {
+        if (floats.Most is { Denominator: 1, Numerator: > 0 and < 10_000 and var most }) context.Yarns.MostFloat = (int)most;
+        else context.Findings.Add(StripesEmpty.Floats(floats.Most.Span));
     }
 
     private List<Swatch> SwatchesOf(List<StatementSyntax> lines)

@@ -1,3 +1,4 @@
+using Turnrow.Compiler.Colours;
 using Turnrow.Compiler.Diagnostics.Kinds;
 using Turnrow.Compiler.Pieces;
 using Turnrow.Compiler.Values;
@@ -32,6 +33,7 @@ internal static class PatternWarnings
             }
         }
 
+        YarnWarnings.Add(context, book);
         if (!context.TurnsInDoubt) HowIsItTurned(context, book, tree);
     }
 

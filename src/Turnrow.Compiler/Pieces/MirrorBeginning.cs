@@ -58,6 +58,7 @@ internal sealed class MirrorBeginning(PieceBook book, PieceState piece, PieceSta
     {
         var builder = piece.Builders[size];
         var made = original.Finished[size];
+        if (made.Rows.Count > 0) builder.Yarn = made.Rows[0].Yarn;
         switch (made.Start)
         {
             case FoundationStart { GivenAsChains: true } foundation:
@@ -93,6 +94,7 @@ internal sealed class MirrorBeginning(PieceBook book, PieceState piece, PieceSta
 
         var mirror = new Mirror(turnedOver);
         mirror.Work(made, builder);
+        builder.GoOnAs(original.Builders[size]);
         if (mirror.StepsMeet) StepsMeet.Add(size);
         if (mirror.TurnsApart) TurnsApart.Add(size);
         if (mirror.RoundsApart) RoundsApart.Add(size);

@@ -26,7 +26,7 @@ internal sealed class PieceOpening(Context context, PieceBook book)
     {
         if (!broken) CheckName(statement);
         var builders = new PieceBuilder[context.Sizes];
-        for (var i = 0; i < builders.Length; i++) builders[i] = new PieceBuilder(statement.Name.Text, context.Rules, context.Worked) { RoundsAre = context.RoundsAre };
+        for (var i = 0; i < builders.Length; i++) builders[i] = new PieceBuilder(statement.Name.Text, context.Rules, context.Worked) { RoundsAre = context.RoundsAre, Yarn = context.Yarns.First };
         var piece = new PieceState(statement.Name.Text, statement.Name.Span, builders);
         if (statement.Copies is not null) piece.Copies = CopiesOf(piece, statement);
         if (broken)
@@ -48,7 +48,7 @@ internal sealed class PieceOpening(Context context, PieceBook book)
     public PieceState OpenUnread(TextSpan span)
     {
         var builders = new PieceBuilder[context.Sizes];
-        for (var i = 0; i < builders.Length; i++) builders[i] = new PieceBuilder("the piece", context.Rules, context.Worked) { RoundsAre = context.RoundsAre };
+        for (var i = 0; i < builders.Length; i++) builders[i] = new PieceBuilder("the piece", context.Rules, context.Worked) { RoundsAre = context.RoundsAre, Yarn = context.Yarns.First };
         var piece = new PieceState("the piece", span, builders);
         BrokenLines.Doubt(piece);
         return piece;

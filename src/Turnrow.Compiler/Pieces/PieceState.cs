@@ -1,4 +1,5 @@
 using Turnrow.Compiler.Claims;
+using Turnrow.Compiler.Colours;
 using Turnrow.Fabric.Patterns;
 using Turnrow.Fabric.Pieces;
 using Turnrow.Fabric.Rows;
@@ -53,6 +54,9 @@ internal sealed class PieceState(string name, TextSpan span, PieceBuilder[] buil
 
     /// <summary>How edges are shaped here, a size.</summary>
     public ShapingManner[] Manners { get; } = new ShapingManner[builders.Length];
+
+    /// <summary>The yarn taken up last by a line, a size; null where none was, or where something was there already that it is for.</summary>
+    public TakenUp?[] TakenUp { get; } = new TakenUp?[builders.Length];
 
     /// <summary>Differences of claims already reported, for one cause is told once.</summary>
     public CountCauses Causes { get; set; } = new();

@@ -1,3 +1,4 @@
+using Turnrow.Compiler.Colours;
 using Turnrow.Compiler.Diagnostics.Kinds;
 using Turnrow.Compiler.Header;
 using Turnrow.Compiler.Values;
@@ -13,7 +14,8 @@ internal static class PieceStatements
     /// <summary>True if a statement belongs in a piece.</summary>
     public static bool IsOne(StatementSyntax statement) => statement is
         BeginStatement or RingStatement or BothSidesStatement or RoundsAreStatement or ChainStatement or EdgeNameStatement or RowStatement or StraightStatement or LeaveStatement or AddStatement
-        or ShapeStatement or SolidStatement or ShapeMannerStatement or ForSizesStatement or MarkStatement or RepeatStatement or PatternRepeatStatement or DivideStatement or FastenOffStatement;
+        or ShapeStatement or SolidStatement or ShapeMannerStatement or ForSizesStatement or MarkStatement or RepeatStatement or PatternRepeatStatement or DivideStatement or FastenOffStatement
+        or YarnInHandStatement or StripesStatement;
 
     /// <summary>Does what a statement says.</summary>
     public static void Bind(Context context, PieceState piece, StatementSyntax statement)
@@ -40,6 +42,8 @@ internal static class PieceStatements
             case ForSizesStatement some: ForSizesBinding.Bind(context, piece, some); break;
             case MarkStatement mark: Mark(context, piece, mark); break;
             case FastenOffStatement: FastenOff(piece); break;
+            case YarnInHandStatement with: YarnBinding.Bind(context, piece, with); break;
+            case StripesStatement stripes: YarnBinding.Bind(context, piece, stripes); break;
             case TurnStatement turn: Turn(context, piece, turn); break;
         }
     }

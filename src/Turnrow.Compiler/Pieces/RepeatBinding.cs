@@ -66,9 +66,12 @@ internal static class RepeatBinding
 
     private static void Again(RowWorking working, PieceBuilder builder, int size, int first, int last, int rows)
     {
+        // Rows that change yarns take their changes along; those of one yarn go on with the one in the hand.
+        var changes = !builder.IsInStripes && builder.ChangesYarn(first, last);
         for (var ordinal = 0; ordinal < rows; ordinal++)
         {
             var row = builder.Rows[first - 1 + (ordinal % (last - first + 1))];
+            if (changes) builder.Yarn = row.Yarn;
             builder.WorkInRounds(row.IsRound);
             builder.BeginOnSide(row.RightSide);
             foreach (var hand in (ReadOnlySpan<Hand>)[Hand.Right, Hand.Left])

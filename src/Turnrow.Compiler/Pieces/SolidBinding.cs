@@ -59,9 +59,19 @@ internal sealed class SolidBinding
         var meridian = shape.MeridianOf(across, other, Says("closed"));
         if (Says("closing")) meridian = meridian.Reversed();
         return SolidRounds.Counts(meridian, gauge, allowed, least, PieceBuilder.MostRows) is not { } all ? null
-            // What begins at a point, or round a hole, has its first round already.
-            : Says("closing") ? all
-            : [.. all.Skip(1)];
+            : Trimmed(all, shape, least);
+    }
+
+    // What begins at a point, or round a hole, has its first round already. That has more stitches than go round a point, so those come next that
+    // are more yet; and what is drawn together to as few is done.
+    private List<int> Trimmed(IReadOnlyList<int> all, SolidShape shape, int least)
+    {
+        var counts = all.ToList();
+        if (!Says("closing")) counts.RemoveAt(0);
+        if (!shape.FromPole) return counts;
+        while (!Says("closing") && counts.Count > 0 && counts[0] <= least) counts.RemoveAt(0);
+        while (counts.Count > 1 && counts[^1] <= least && counts[^2] <= least) counts.RemoveAt(counts.Count - 1);
+        return counts;
     }
 
     private static bool IsWithin(SolidShape shape, double across, double other) =>

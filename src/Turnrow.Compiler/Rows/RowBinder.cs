@@ -28,9 +28,21 @@ internal sealed partial class RowBinder(Context context)
     // What is held or bridged lies between stitches. The words are kept as they are: how many stitches there are is not in doubt.
     private void CheckEdges(IReadOnlyList<RowItemSyntax> items)
     {
-        var worked = items.Where(static item => item is not (RemoveCornersItem or MarkCornerItem)).ToList();
+        var worked = items.Where(static item => item is not (RemoveCornersItem or MarkCornerItem or YarnItem)).ToList();
+        CheckYarns(items);
         if (worked is [HoldItem or BridgeItem, ..]) context.Findings.Add(HoldAtEdge.At(worked[0].Span, worked[0] is BridgeItem, false));
         else if (worked is [.., HoldItem or BridgeItem]) context.Findings.Add(HoldAtEdge.At(worked[^1].Span, worked[^1] is BridgeItem, true));
+    }
+
+    // A yarn at the end of a bracket is for its next time; at the end of a row it is for nothing.
+    private void CheckYarns(IReadOnlyList<RowItemSyntax> items)
+    {
+        for (var i = 0; i < items.Count; i++)
+        {
+            if (items[i] is YarnItem yarn && i + 1 < items.Count && items[i + 1] is YarnItem next) context.Findings.Add(YarnNothing.Twice(yarn.Span, yarn.Yarn.Text, next.Yarn.Text));
+        }
+
+        if (items is [.., YarnItem last]) context.Findings.Add(YarnNothing.AtEnd(last.Span, last.Yarn.Text));
     }
 
     // The row's stitches: a bare `inc` or `dec` means that one, if there is only one; a row that names none goes on with the fabric's.
@@ -79,6 +91,7 @@ internal sealed partial class RowBinder(Context context)
             SlipOverItem slip => OfCount(slip.Count, n => new SlipOver(n)),
             HoldItem hold => context.Evaluate.Counts(hold.Count, 1).Select(n => n is { } x ? (Word?)new Hold(x, hold.Name.Text) : null),
             BridgeItem bridge => context.Evaluate.Counts(bridge.Count, 1).Select(n => n is { } x ? (Word?)new Bridge(x, bridge.Name?.Text) : null),
+            YarnItem yarn => Sized.Same<Word?>(context.Sizes, context.Yarns.Use(yarn.Yarn) is { } name ? new ChangeYarn(name) : null),
             MarkCornerItem => Sized.Same<Word?>(context.Sizes, new MarkCorner()),
             RemoveCornersItem => Sized.Same<Word?>(context.Sizes, new RemoveCorners()),
             LeaveItem { Count: null } => Sized.Same<Word?>(context.Sizes, new Leave(-1) { ForLater = item is LeaveItem { ForLater: true } }),

@@ -14,6 +14,7 @@ internal sealed class WordText(Context context)
         Work work => OfWork(work),
         Group group => $"({OfList(group.Words)}) {PlaceText(group.Target)}" + (group.Times > 1 ? $", {Number(group.Times)} of them" : string.Empty),
         Chains chains => $"ch {Number(chains.Count)}",
+        ChangeYarn change => $"with {change.Yarn}",
         MarkCorner => "mark corner",
         RemoveCorners => "remove corners",
         Skip skip => $"skip {Number(skip.Count)}",

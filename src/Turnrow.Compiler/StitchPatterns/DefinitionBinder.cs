@@ -1,4 +1,5 @@
 using Turnrow.Compiler.Diagnostics.Kinds;
+using Turnrow.Syntax.Diagnostics;
 using Turnrow.Syntax.Text;
 using Turnrow.Syntax.Tree;
 
@@ -19,7 +20,7 @@ internal sealed class DefinitionBinder(Context context, StitchPatternLines lines
         CheckName(statement.Name);
         var binder = new StitchPatternBinder(context, context.Rules);
         var pattern = binder.Bind(block);
-        foreach (var found in binder.Found) context.Findings.Add(found);
+        foreach (var found in binder.Found) context.Findings.Add(IsOfSizes(found) ? PatternNumber.At(found.Span) : found);
         context.StitchPatterns.Define(statement.Name.Text, statement.Name.Span, pattern);
     }
 
@@ -30,6 +31,10 @@ internal sealed class DefinitionBinder(Context context, StitchPatternLines lines
         if (!_used.TryAdd(file.Text, file.Span)) context.Findings.Add(UseFile.Twice(file.Span, file.Text, _used[file.Text]));
         else new UsedFiles(context, source.FileName, file.Span).Read(file.Text);
     }
+
+    // A stitch pattern is read by itself: a list in sizes and a count of the file are strange to it, and told as what they are.
+    private bool IsOfSizes(Diagnostic found) =>
+        (found.Kind == SizesList.Kind && context.Sizes > 1) || (found.Kind == UnknownName.Kind && context.Scope.Find(source.ToString(found.Span)) is not null);
 
     private void CheckName(NameSyntax name)
     {

@@ -1,6 +1,7 @@
 using Turnrow.Compiler.Diagnostics.Kinds;
 using Turnrow.Compiler.Rows;
 using Turnrow.Fabric.Patterns;
+using Turnrow.Fabric.Stitches;
 using Turnrow.Fabric.Words;
 using Turnrow.Syntax.Text;
 using Turnrow.Syntax.Tree;
@@ -15,7 +16,7 @@ namespace Turnrow.Compiler.StitchPatterns;
 internal sealed class PictureBinder(Context context, StitchPatternStatement statement, StitchPatternBlock block)
 {
     private const int MostRows = 200;
-    private const int MostCells = 500;
+    private const int MostCells = 12_000;
 
     private readonly Dictionary<string, Key> _keys = new(StringComparer.Ordinal);
     private Key _first = new([], default);
@@ -37,7 +38,7 @@ internal sealed class PictureBinder(Context context, StitchPatternStatement stat
 
         if (!statement.FromPicture) context.Findings.Add(Picture.Unsaid(statement.Name.Span));
         if (lines.Count == 0) context.Findings.Add(Picture.Empty(statement.Name.Span, statement.Name.Text));
-        if (lines.Count > MostRows || lines.Exists(static l => l.Cells.Count > MostCells)) context.Findings.Add(Picture.Large(statement.Name.Span, MostRows, MostCells));
+        if (lines.Count > MostRows || lines.Sum(static l => l.Cells.Count) > MostCells) context.Findings.Add(Picture.Large(statement.Name.Span, MostRows, MostCells));
         if (context.Findings.All.Count > before) return null;
         lines.Reverse();
         if (!CheckLetters(lines) || !CheckWidth(lines, multiple, plus)) return null;
@@ -46,7 +47,7 @@ internal sealed class PictureBinder(Context context, StitchPatternStatement stat
 
     private void AddKey(KeyStatement statement)
     {
-        if (new RowBinder(context).Bind(statement.Items, null)[0] is not { } words) return;
+        if (WordsOf(statement) is not { } words) return;
         if (words.Any(static word => !IsOverColumns(word))) context.Findings.Add(Picture.Word(statement.Span));
         var key = new Key(words, statement.Span);
         if (statement.Place == KeyPlace.First) _first = key;
@@ -56,8 +57,27 @@ internal sealed class PictureBinder(Context context, StitchPatternStatement stat
         if (takes != makes) context.Findings.Add(Picture.Columns(statement.Span, takes, makes));
     }
 
+    // A letter that is a yarn is one plain stitch of it.
+    private IReadOnlyList<Word>? WordsOf(KeyStatement key)
+    {
+        if (!key.IsYarn) return new RowBinder(context).Bind(key.Items, null)[0];
+        if (statement.Stitch is not { } word)
+        {
+            context.Findings.Add(PictureStitch.At(key.Span));
+            return null;
+        }
+
+        if (StitchWord.Read(word.Text, context) is not { Together: 1, Stitch: { IsOne: true, Takes: 1 } stitch } || stitch == StitchBook.Chain)
+        {
+            context.ReportUnknown(word);
+            return null;
+        }
+
+        return context.Yarns.Use(((YarnItem)key.Items[0]).Yarn) is { } yarn ? [new ChangeYarn(yarn), Work.Plain(stitch, Amount.Once)] : null;
+    }
+
     // What goes to places by name or as far as it can has no width of its own.
-    private static bool IsOverColumns(Word word) => word is Chains or Skip or Work { Amount.Reach: Reach.Fixed, Target.Aim: Aim.Next };
+    private static bool IsOverColumns(Word word) => word is Chains or Skip or ChangeYarn or Work { Amount.Reach: Reach.Fixed, Target.Aim: Aim.Next };
 
     private bool CheckLetters(List<PictureRowStatement> lines)
     {
@@ -153,6 +173,12 @@ internal sealed class PictureBinder(Context context, StitchPatternStatement stat
     private static void Add(List<Word> words, List<Word>? cell, int times)
     {
         if (cell is null) return;
+        if (cell[0] is ChangeYarn change && cell.FindLastIndex(static w => w is ChangeYarn) == 0)
+        {
+            if (YarnWords.Last(words) != change.Yarn) words.Add(change);
+            cell = cell.GetRange(1, cell.Count - 1);
+        }
+
         if (cell is [Work { Takes: 1, Makes: 1, Target.Aim: Aim.Next } plain])
         {
             var more = plain with { Amount = Amount.Of(plain.Amount.Count * times) };

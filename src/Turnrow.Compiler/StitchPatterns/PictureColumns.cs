@@ -60,7 +60,7 @@ internal sealed class PictureColumns
                 _ => true,
             };
             if (!fits) return null;
-            if (word is Chains) words.Add(word);
+            if (word is Chains or ChangeYarn) words.Add(word);
         }
 
         return words;

@@ -30,7 +30,7 @@ internal sealed class StitchPatternBinder
     {
         var findings = new Findings([string.Empty]);
         var scope = new Scope { InDoubt = file.Scope.InDoubt };
-        _context = new Context(findings, scope, new Evaluator(findings, scope, false), file.Terms, file.TermsInDoubt) { Stitches = file.Stitches };
+        _context = new Context(findings, scope, new Evaluator(findings, scope, false), file.Terms, file.TermsInDoubt) { Stitches = file.Stitches, Yarns = file.Yarns.Telling(findings) };
         foreach (var (stitch, rule) in rules) _context.Rules[stitch] = rule;
     }
 
@@ -87,7 +87,7 @@ internal sealed class StitchPatternBinder
 
     private PieceState Piece(StitchPatternStatement statement, (int Multiple, int Plus) over, int repeats)
     {
-        var builder = new PieceBuilder(statement.Name.Text, _context.Rules, _context.Worked);
+        var builder = new PieceBuilder(statement.Name.Text, _context.Rules, _context.Worked) { Yarn = _context.Yarns.First };
         builder.BeginWithStitches((over.Multiple * repeats) + over.Plus);
         return new PieceState(statement.Name.Text, statement.Name.Span, [builder]);
     }

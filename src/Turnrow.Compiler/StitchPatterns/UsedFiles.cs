@@ -70,7 +70,7 @@ internal sealed class UsedFiles(Context context, string pattern, TextSpan at)
         var findings = new Findings([string.Empty]);
         var scope = new Scope();
         var terms = TermsFinder.Find(file.Tree, unread, findings, out var termsInDoubt);
-        var here = new Context(findings, scope, new Evaluator(findings, scope, false), terms, termsInDoubt);
+        var here = new Context(findings, scope, new Evaluator(findings, scope, false), terms, termsInDoubt) { Yarns = context.Yarns.Telling(findings) };
         here.Stitches.Take(context.Stitches);
         here.Stitches.InDoubt = file.Tree.Lines.Any(unread.MayDefineStitch);
         var found = new List<Diagnostic>(file.Tree.Diagnostics);

@@ -1,5 +1,8 @@
+using Turnrow.Fabric.Colours;
 using Turnrow.Fabric.Numbers;
+using Turnrow.Fabric.Rows;
 using Turnrow.Fabric.Stitches;
+using Turnrow.Fabric.Words;
 
 namespace Turnrow.Fabric.Patterns;
 
@@ -15,17 +18,26 @@ public sealed record YarnNeed(Yarn Yarn, IReadOnlyList<Rational>? Grams, IReadOn
     /// <summary>Metres a size, exactly; null if the ball's length and weight or the need is not known.</summary>
     public IReadOnlyList<Rational>? Metres => Each(grams => Yarn is { Grams: { } ball, Metres: { } length } && ball > Rational.Zero && grams * length is { } x ? x / ball : null);
 
-    /// <summary>What the pattern's pieces take of its first yarn, which all of them are worked in.</summary>
-    public static YarnNeed? Of(Pattern pattern)
+    /// <summary>What the pattern's pieces take of each yarn that they are worked with, in the pattern's order.</summary>
+    public static IReadOnlyList<YarnNeed> All(Pattern pattern)
     {
-        if (pattern.Yarns.Count == 0 || !pattern.Pieces.Any()) return null;
-        var yarn = pattern.Yarns[0];
+        if (pattern.Yarns.Count == 0 || !pattern.Pieces.Any()) return [];
+        var worked = YarnsWorked.In(pattern);
+        var only = worked.Count < 2;
+        return [.. worked.DefaultIfEmpty(pattern.Yarns[0]).Select(yarn => Of(pattern, yarn, only))];
+    }
+
+    /// <summary>The same of the first of them; null if the pattern names no yarn.</summary>
+    public static YarnNeed? Of(Pattern pattern) => All(pattern) is [var first, ..] ? first : null;
+
+    private static YarnNeed Of(Pattern pattern, Yarn yarn, bool only)
+    {
         var rates = Rates(pattern, yarn);
         var unknown = new List<Stitch>();
         var grams = new List<Rational>();
         for (var size = 0; size < Math.Max(1, pattern.Sizes.Count); size++)
         {
-            if (InSize(pattern, size, rates, unknown) is { } sum && WithExtra(sum, yarn) is { } all) grams.Add(all);
+            if (InSize(pattern, size, yarn, only, rates, unknown) is { } sum && WithExtra(sum, yarn) is { } all) grams.Add(all);
         }
 
         return new YarnNeed(yarn, unknown.TrueForAll(static s => s == StitchBook.Chain) && rates.Count > 0 && grams.Count == Math.Max(1, pattern.Sizes.Count) ? grams : null, unknown);
@@ -42,10 +54,10 @@ public sealed record YarnNeed(Yarn Yarn, IReadOnlyList<Rational>? Grams, IReadOn
         return rates;
     }
 
-    private static Rational? InSize(Pattern pattern, int size, Dictionary<Stitch, Rational> rates, List<Stitch> unknown)
+    private static Rational? InSize(Pattern pattern, int size, Yarn yarn, bool only, Dictionary<Stitch, Rational> rates, List<Stitch> unknown)
     {
         Rational? sum = Rational.Zero;
-        foreach (var (stitch, count) in Stitches(pattern, size))
+        foreach (var (stitch, count) in Stitches(pattern, size, yarn.Name, only))
         {
             if (rates.TryGetValue(stitch, out var rate)) sum = sum is { } s && rate * count is { } more ? s + more : null;
             else if (!unknown.Contains(stitch)) unknown.Add(stitch);
@@ -55,7 +67,7 @@ public sealed record YarnNeed(Yarn Yarn, IReadOnlyList<Rational>? Grams, IReadOn
     }
 
     // Every row counts; rows worked alike share their work, which remembers its kinds.
-    private static Dictionary<Stitch, long> Stitches(Pattern pattern, int size)
+    private static Dictionary<Stitch, long> Stitches(Pattern pattern, int size, string yarn, bool only)
     {
         var counts = new Dictionary<Stitch, long>();
         foreach (var piece in pattern.Pieces)
@@ -63,15 +75,17 @@ public sealed record YarnNeed(Yarn Yarn, IReadOnlyList<Rational>? Grams, IReadOn
             foreach (var row in piece.InSizes[size].Rows)
             {
                 if (row.Work is null) continue;
-                foreach (var kind in row.Work.Tops.Kinds())
-                {
-                    if (kind.Place.IsStitch && kind.Place.Stitch is { } stitch) counts[stitch] = counts.GetValueOrDefault(stitch) + ((long)kind.Count * piece.Copies);
-                    else if (kind.Place.Chains > 0) counts[StitchBook.Chain] = counts.GetValueOrDefault(StitchBook.Chain) + ((long)kind.Place.Chains * kind.Count * piece.Copies);
-                }
+                if (only || (row.Yarn == yarn && !YarnWords.Has(row.Work.Words))) AddAll(counts, row.Work, piece.Copies);
+                else if (row.Yarn is { } begun) YarnTally.Add(row.Work, begun, yarn, piece.Copies, counts);
             }
         }
 
         return counts;
+    }
+
+    private static void AddAll(Dictionary<Stitch, long> counts, RowWork work, int copies)
+    {
+        foreach (var kind in work.Tops.Kinds()) YarnTally.Add(counts, kind.Place, (long)kind.Count * copies);
     }
 
     private static Rational? WithExtra(Rational grams, Yarn yarn) =>

@@ -13,7 +13,7 @@ namespace Turnrow.Fabric.Pieces;
 /// </param>
 public sealed class Mirror(bool turnedOver)
 {
-    private readonly Dictionary<IReadOnlyList<Word>, WordsPlan> _plans = [];
+    private readonly Dictionary<(IReadOnlyList<Word> Words, string? Yarn), WordsPlan> _plans = [];
     private (ShapedPlan Plan, ShapedPlan Turned)? _last;
     private bool _turns;
 
@@ -111,7 +111,8 @@ public sealed class Mirror(bool turnedOver)
             mirrored.Doubt(true);
         }
 
-        var fault = mirrored.WorkRow(PlanOf(row.Plan), row.Origin, row.Ordinal);
+        mirrored.Yarn = row.Yarn;
+        var fault = mirrored.WorkRow(PlanOf(row.Plan, row.Yarn), row.Origin, row.Ordinal);
         TurnsApart |= fault is not null && row.Worked && _turns;
         RoundsApart |= fault is not null && row.Worked && mirrored.InRounds;
     }
@@ -129,14 +130,16 @@ public sealed class Mirror(bool turnedOver)
         }
     }
 
-    private RowPlan PlanOf(RowPlan plan)
+    private RowPlan PlanOf(RowPlan plan, string? yarn)
     {
         if (plan is ShapedPlan shaped) return Turned(shaped);
         var words = ((WordsPlan)plan).Words;
         if (turnedOver) return plan;
         // All across is all across from either end, however many wait there.
         if (_turns && words is [Work { Takes: 1, Makes: 1, Amount.Reach: Reach.Across, Target.Aim: Aim.Next } across]) return new WordsPlan([across with { Amount = Amount.Across, Corners = 0 }]);
-        if (!_plans.TryGetValue(words, out var turned)) _plans[words] = turned = new WordsPlan(WordReversal.Reverse(words));
+        // Words that take up yarns read otherwise for each yarn that they begin with.
+        var key = (words, YarnWords.Has(words) ? yarn : null);
+        if (!_plans.TryGetValue(key, out var turned)) _plans[key] = turned = new WordsPlan(WordReversal.Reverse(words, yarn));
         return plan is WordsPlan { Of: { } of } ? turned with { Of = of.Mirrored() } : turned;
     }
 

@@ -185,6 +185,9 @@ public sealed record Piece(
     /// <summary>Where the hook is after the last row.</summary>
     public Hand HookAt => Rows.Count == 0 ? Hand.Right : Rows[^1].IsRound ? Rows[^1].StartsAt : Rows[^1].EndsAt;
 
+    /// <summary>The yarn in the hand at its end; null where the pattern names none.</summary>
+    public string? YarnAfter => Rows.Count > 0 ? Rows[^1].YarnAfter : null;
+
     /// <summary>True if the last row is a round; false if there is none yet.</summary>
     public bool EndsInRounds => Rows.Count > 0 && Rows[^1].IsRound;
 

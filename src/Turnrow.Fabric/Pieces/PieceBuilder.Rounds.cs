@@ -58,7 +58,7 @@ public sealed partial class PieceBuilder
 
     // To be worked again, it has to go there again.
     private static IReadOnlyList<Word> WithWay(WordsPlan said, RowWork? work, IReadOnlyList<Word> words) =>
-        work is { BegunAt: > 0 } && said.Words is [SlipOver slip, ..] ? [slip, .. words] : words;
+        work is { BegunAt: > 0 } && YarnWords.WithoutFirst(said.Words) is [SlipOver slip, ..] ? [slip, .. words] : words;
 
     private static Aim? FirstAim(IReadOnlyList<Word> words)
     {
@@ -66,7 +66,7 @@ public sealed partial class PieceBuilder
         {
             switch (words[i])
             {
-                case Work { Amount: { Reach: Reach.Fixed, Count: 0 } } or Repeat { Amount: { Reach: Reach.Fixed, Count: 0 } } or RemoveCorners:
+                case Work { Amount: { Reach: Reach.Fixed, Count: 0 } } or Repeat { Amount: { Reach: Reach.Fixed, Count: 0 } } or RemoveCorners or ChangeYarn:
                     continue;
                 case Work work:
                     return work.Target.Aim;

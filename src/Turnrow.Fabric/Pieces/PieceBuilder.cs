@@ -128,6 +128,7 @@ public sealed partial class PieceBuilder
     {
         _takeYarn = takeYarn;
         Begin(part, part.Joined ? RowBegins.Joined : RowBegins.Turned, true);
+        Yarn = part.Base.YarnAfter ?? Yarn;
         _course = Course.After(part.Base.Rows[^1], part.PlacesFromRight(), _course.Way);
         RowsInDoubt = part.Base.RowsInDoubt;
         _cornersInDoubt = part.Base.CornersInDoubt;
@@ -139,6 +140,7 @@ public sealed partial class PieceBuilder
     public void BeginAcross(AcrossStart across, Func<Hand, bool>? takeYarn = null)
     {
         _takeYarn = takeYarn;
+        Yarn = across.Parts[0].Base.YarnAfter ?? Yarn;
         Begin(across, across.Joined ? RowBegins.Joined : RowBegins.Turned, true);
         _course = Course.After(across.Parts.FirstOrDefault(static p => !p.Base.EndsInRounds, across.Parts[0]).Base.Rows[^1], across.PlacesFromRight(), _course.Way);
         RowsInDoubt = across.Parts.Any(static p => p.Base.RowsInDoubt);
@@ -153,6 +155,7 @@ public sealed partial class PieceBuilder
     {
         Begin(pickUp, pickUp.Joined ? RowBegins.PickedUpJoined : RowBegins.PickedUp, pickUp.RightSide);
         _course.InRounds = pickUp.Around;
+        if (!pickUp.Joined && pickUp.Walk is [var leg, ..]) Yarn = leg.Piece.YarnAfter ?? Yarn;
         _course.Set(stitches is { } count ? PlaceSequence.Of(new Place(PlaceKind.FoundationChain, null, 0), count) : null);
         WorkRow(PickUpWords.PlanOf(pickUp, stitch), origin, 0);
     }
@@ -250,9 +253,17 @@ public sealed partial class PieceBuilder
             turns = TakeShortWork(ref work, end, number, origin);
         }
 
-        var row = new Row(number, NextIsRightSide, Begins, work, start, end, plan, ordinal) { Origin = origin, IsRound = InRounds, Way = InRounds ? _course.Way : RoundWay.Joined, Short = turns };
-        _events.Add(new RowEvent(plan is WordsPlan said ? said with { Words = WithWay(said, work, words) } : plan, work is not null, origin, ordinal));
+        var row = new Row(number, NextIsRightSide, Begins, work, start, end, plan, ordinal)
+        {
+            Origin = origin,
+            IsRound = InRounds,
+            Way = InRounds ? _course.Way : RoundWay.Joined,
+            Short = turns,
+            Yarn = YarnOf(plan),
+        };
+        _events.Add(new RowEvent(plan is WordsPlan said ? said with { Words = WithWay(said, work, words) } : plan, work is not null, origin, ordinal) { Yarn = row.Yarn });
         Lay(row);
+        LayDown(row);
         if (_rows.Count == 1) _start = WithChains(_start, row);
         _course = Course.After(row, _course.Way);
         _kindsInDoubt &= work is null;
@@ -372,6 +383,9 @@ public sealed partial class PieceBuilder
     {
         work = null;
         words = plan is ShapedPlan shaped ? _cache.WordsOf(shaped, HookAt) : plan.WordsFrom(HookAt);
+        // The yarn that it begins with is the row's, whatever else stands at its beginning.
+        var key = words;
+        words = YarnWords.WithoutFirst(words);
         if (_chainsGiven >= 0) _course.Set(AheadFor(words));
         // A claim tells how many stitches there are, not which of them are corners.
         if (_course.Ahead is not { } ahead || (_cornersInDoubt && Corners.AreSaid(words))) return null;
@@ -388,7 +402,7 @@ public sealed partial class PieceBuilder
         }
 
         if (below.Count > PlaceSequenceBuilder.MostPlaces) return new RowFault(RowFaultKind.TooLong, null, 0, 0, 0);
-        if (_cache.Find(words, below, start, Begins, InRounds) is { } known)
+        if (_cache.Find(key, below, start, Begins, InRounds) is { } known)
         {
             (work, words) = (known, known.Words);
             return null;
@@ -405,7 +419,7 @@ public sealed partial class PieceBuilder
         if (Openings.GoingBackFirst(worked.Words, opening) is { } back) return new RowFault(RowFaultKind.BeginsGoingBack, back, 0, opening.Chains, 0);
         var marked = Openings.MarkFirst(worked.Tops, opening, opening.FirstStitchIn > 0 ? PlaceKind.SkippedChains : PlaceKind.TurningChain);
         work = new RowWork(worked.Words, there, _cache.Intern(marked), opening) { BegunAt = begunAt };
-        _cache.Keep(words, below, start, Begins, InRounds, work);
+        _cache.Keep(key, below, start, Begins, InRounds, work);
         words = worked.Words;
         return null;
     }

@@ -23,7 +23,11 @@ internal sealed record ApartEvent(int Count, Origin Origin) : PieceEvent;
 /// <param name="Worked">False if the row could not be worked: then it is not known in the mirror either.</param>
 /// <param name="Origin">The line that made the row.</param>
 /// <param name="Ordinal">Its number among that line's rows.</param>
-internal sealed record RowEvent(RowPlan Plan, bool Worked, Origin Origin, int Ordinal) : PieceEvent;
+internal sealed record RowEvent(RowPlan Plan, bool Worked, Origin Origin, int Ordinal) : PieceEvent
+{
+    /// <summary>The yarn that it begins with.</summary>
+    public string? Yarn { get; init; }
+}
 
 /// <summary>From here on the piece is worked in rounds, or in rows.</summary>
 internal sealed record RoundsEvent(bool Rounds) : PieceEvent;

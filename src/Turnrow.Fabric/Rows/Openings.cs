@@ -123,7 +123,10 @@ internal static class Openings
                 case Work { Stitch: { IsOne: false, Form: { } form } }:
                     FindTwo(form.Words(), ref first, ref second);
                     break;
-                case Work or Chains:
+                // A chain of another yarn is not made with the one that turns the row.
+                case ChangeYarn when first is null:
+                    break;
+                case Work or Chains or ChangeYarn:
                     Take(words[i], ref first, ref second);
                     break;
                 case Spread spread:

@@ -122,6 +122,12 @@ public sealed record Row(
     /// <summary>The line that made it.</summary>
     public Origin Origin { get; init; }
 
+    /// <summary>The yarn that it begins with, its chain included; null where the pattern names none.</summary>
+    public string? Yarn { get; init; }
+
+    /// <summary>The yarn in the hand at its end.</summary>
+    public string? YarnAfter => Work is { } work ? YarnWords.Last(work.Words) ?? Yarn : Yarn;
+
     /// <summary>True if its end is joined to its beginning.</summary>
     public bool IsRound { get; init; }
 

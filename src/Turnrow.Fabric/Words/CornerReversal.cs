@@ -121,7 +121,7 @@ internal static class CornerReversal
         {
             switch (words[at])
             {
-                case Work { Amount: { Reach: Words.Reach.Fixed, Times: 0 } } or Skip or MarkCorner or RemoveCorners:
+                case Work { Amount: { Reach: Words.Reach.Fixed, Times: 0 } } or Skip or MarkCorner or RemoveCorners or ChangeYarn:
                     at++;
                     continue;
                 case Repeat { Amount.Times: 0 }:

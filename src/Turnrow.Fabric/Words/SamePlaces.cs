@@ -52,7 +52,7 @@ internal static class SamePlaces
     }
 
     /// <summary>True if a word works no stitch: what is passed over is not the place that was worked last.</summary>
-    public static bool GoesNowhere(Word word) => word is Chains or Skip or SlipOver or MarkCorner or RemoveCorners or Work { Amount.Times: 0 };
+    public static bool GoesNowhere(Word word) => word is Chains or Skip or SlipOver or MarkCorner or RemoveCorners or ChangeYarn or Work { Amount.Times: 0 };
 
     private static void Add(List<Word> result, Word word)
     {

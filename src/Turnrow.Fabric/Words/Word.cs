@@ -267,6 +267,9 @@ public sealed record MarkCorner : Word;
 /// <summary>The markers are taken out with this row: no stitch of it carries a corner up.</summary>
 public sealed record RemoveCorners : Word;
 
+/// <summary>Another yarn is taken up: what follows, in the row and after it, is worked with it. No place knows of it.</summary>
+public sealed record ChangeYarn(string Yarn) : Word;
+
 /// <summary>Places passed over.</summary>
 public sealed record Skip(int Count) : Word;
 

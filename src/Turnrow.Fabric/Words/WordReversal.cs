@@ -4,7 +4,10 @@ namespace Turnrow.Fabric.Words;
 internal static class WordReversal
 {
     /// <summary>The words in reverse, with every number as it was worked.</summary>
-    public static IReadOnlyList<Word> Reverse(IReadOnlyList<Word> worked) => Reverse(worked, 0, Within.Row);
+    /// <param name="worked">The words.</param>
+    /// <param name="yarn">The yarn that they begin with.</param>
+    public static IReadOnlyList<Word> Reverse(IReadOnlyList<Word> worked, string? yarn = null) =>
+        Reverse(YarnWords.Has(worked) ? YarnWords.BehindTheirStitches(worked, yarn) : worked, 0, Within.Row);
 
     // before: the places that what stands before these words takes; null in a repeat, where that is not the same each time.
     private static List<Word> Reverse(IReadOnlyList<Word> worked, int? before, Within within)

@@ -3,6 +3,7 @@ using Turnrow.Fabric.Rows;
 using Turnrow.Fabric.Stitches;
 using Turnrow.Publishing.Charts.Drawing;
 using Turnrow.Publishing.Charts.Layout;
+using Turnrow.Publishing.Charts.Layout.Rounds;
 
 namespace Turnrow.Publishing.Charts;
 
@@ -28,22 +29,38 @@ internal static class Chart
     /// <param name="size">The size's name; empty for a pattern without sizes.</param>
     /// <param name="terms">The terms of legend and counts.</param>
     /// <param name="counting">What a row's count takes in.</param>
-    public static ChartFile? Of(Piece piece, string id, string size, Terms terms, Counting counting = Counting.Usual)
+    /// <param name="yarns">The yarns to be told apart; null where one alone is worked with.</param>
+    public static ChartFile? Of(Piece piece, string id, string size, Terms terms, Counting counting = Counting.Usual, IReadOnlyList<string>? yarns = null)
     {
-        if (ChartLayout.Of(piece, terms) is not { } layout) return null;
+        var rounds = RoundStack.Of(piece);
+        var bands = ChartLayout.Of(piece, terms, rounds?.Count ?? 0);
+        if (rounds is null && bands is null) return null;
         var body = new SvgWriter();
-        var text = new ChartText(layout, size, terms, counting);
-        var heading = text.Heading;
-        var width = Math.Max(Narrowest, layout.Axis.Width + (2 * Side));
+        var legend = new Legend();
+        var text = new ChartText(piece, rounds, bands, size, terms, counting);
+        var width = WidthOf(rounds, bands, text);
+        new Paper(body, width).Write(Margin, Margin + (HeadingSize / 2), HeadingSize, "start", text.Heading, bold: true);
+        var foot = HeadingRoom;
+        if (rounds is not null) foot = new RoundsSheet(rounds, piece, body, legend, width, counting).Draw(foot, text.Begins, text.LeftOut);
+        if (bands is not null)
+        {
+            foot += bands.Height;
+            DrawBands(new Sheet(bands, terms, counting, body, width, foot) { Legend = legend, Yarns = yarns ?? [] }, piece);
+            foot += BasePainter.Room;
+        }
+
+        var legendTop = foot + LegendRoom;
+        var height = new LegendPainter(body, terms, piece.Rows.All(static r => r.IsRound), yarns ?? []).Draw(legend.Entries, Margin, legendTop, width - (2 * Margin));
+        return new ChartFile(Envelope("chart-" + id, text, width, legendTop + height + Margin, body), text.Heading, width);
+    }
+
+    private static double WidthOf(RoundStack? rounds, ChartLayout? bands, ChartText text)
+    {
+        var width = Narrowest;
+        if (bands is not null) width = Math.Max(width, bands.Axis.Width + (2 * Side));
+        if (rounds is not null) width = Math.Max(width, 2 * (rounds.HalfWidth + RoundsPainter.Room + Margin));
         width = Math.Max(width, ChartScale.TextWidth(text.Longest, ChartScale.Label) + (2 * Margin) + Side);
-        width = Math.Max(width, ChartScale.TextWidth(heading, HeadingSize) + (2 * Margin));
-        var foot = HeadingRoom + layout.Height;
-        var sheet = new Sheet(layout, terms, counting, body, width, foot);
-        sheet.Write(Margin, Margin + (HeadingSize / 2), HeadingSize, "start", heading, bold: true);
-        DrawBands(sheet, piece);
-        var legendTop = foot + BasePainter.Room + LegendRoom;
-        var legend = new LegendPainter(body, terms, piece.Rows.All(static r => r.IsRound)).Draw(sheet.Legend.Entries, Margin, legendTop, width - (2 * Margin));
-        return new ChartFile(Envelope("chart-" + id, text, width, legendTop + legend + Margin, body), text.Heading, width);
+        return Math.Max(width, ChartScale.TextWidth(text.Heading, HeadingSize) + (2 * Margin));
     }
 
     private static void DrawBands(Sheet sheet, Piece piece)
@@ -51,6 +68,8 @@ internal static class Chart
         var rows = new RowPainter(sheet);
         var bands = sheet.Layout.Bands;
         foreach (var band in bands.OfType<RowBand>()) rows.Shade(band);
+        var yarns = new YarnPainter(sheet);
+        foreach (var band in bands.OfType<RowBand>()) yarns.Draw(band);
         if (bands[0] is RowBand first) new BasePainter(sheet).Draw(first);
         foreach (var band in bands.OfType<RowBand>()) new WaitingPainter(sheet, band).DrawLeaders();
         var hidden = new HiddenPainter(sheet);

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Turnrow.Fabric.Colours;
 using Turnrow.Fabric.Patterns;
 using Turnrow.Publishing.Trade;
 
@@ -12,12 +13,13 @@ internal static class ChartBook
     {
         var charts = new List<KeyValuePair<string, ChartFile>>();
         var names = new HashSet<string>(StringComparer.Ordinal);
+        IReadOnlyList<string> yarns = YarnsWorked.AreSeveral(pattern) ? [.. YarnsWorked.In(pattern).Select(static y => y.Name)] : [];
         foreach (var piece in pattern.Pieces)
         {
             if (options.Size >= piece.InSizes.Count) continue;
             var size = options.Size < pattern.Sizes.Count ? pattern.Sizes[options.Size] : string.Empty;
             var name = Unused(Names.Filed(piece.Name), names);
-            if (Chart.Of(piece.InSizes[options.Size], name, size, options.Terms, pattern.Counting) is { } chart) charts.Add(new($"{options.Name}.{name}.svg", chart));
+            if (Chart.Of(piece.InSizes[options.Size], name, size, options.Terms, pattern.Counting, yarns) is { } chart) charts.Add(new($"{options.Name}.{name}.svg", chart));
         }
 
         return charts;

@@ -1,17 +1,28 @@
 using System.Globalization;
 using System.Text;
+using Turnrow.Fabric.Pieces;
 using Turnrow.Fabric.Rows;
 using Turnrow.Fabric.Stitches;
 using Turnrow.Publishing.Charts.Drawing;
 using Turnrow.Publishing.Charts.Layout;
+using Turnrow.Publishing.Charts.Layout.Rounds;
 using Turnrow.Publishing.Trade;
 
 namespace Turnrow.Publishing.Charts;
 
 /// <summary>What a chart says in words: its heading, and the text for those who do not see it.</summary>
-internal sealed class ChartText(ChartLayout layout, string size, Terms terms, Counting counting)
+/// <param name="piece">The piece.</param>
+/// <param name="rounds">Its rounds that are drawn round the middle; null for none.</param>
+/// <param name="bands">Its rows that are drawn in bands; null for none.</param>
+/// <param name="size">The size's name.</param>
+/// <param name="terms">The terms.</param>
+/// <param name="counting">What a count takes in.</param>
+internal sealed class ChartText(Piece piece, RoundStack? rounds, ChartLayout? bands, string size, Terms terms, Counting counting)
 {
     private static readonly CultureInfo Culture = CultureInfo.InvariantCulture;
+
+    private readonly RowLayout _first = rounds?.Rounds[0].Row ?? bands!.Rows[0];
+    private readonly RowLayout _last = bands?.Rows[^1] ?? rounds!.Rounds[^1].Row;
 
     /// <summary>The heading.</summary>
     public string Heading
@@ -19,7 +30,23 @@ internal sealed class ChartText(ChartLayout layout, string size, Terms terms, Co
         get
         {
             var sized = size.Length == 0 ? string.Empty : $", size {size}";
-            return $"{Names.Title(layout.Piece.Name)}{sized} ({(terms == Terms.US ? "US" : "UK")} terms)";
+            return $"{Names.Title(piece.Name)}{sized} ({(terms == Terms.US ? "US" : "UK")} terms)";
+        }
+    }
+
+    /// <summary>What the piece begins from.</summary>
+    public string Begins => "Begins: " + BasePainter.Caption(piece, _first, terms) + ".";
+
+    /// <summary>Which rounds are left out because they are too many to be drawn round the middle; null for none.</summary>
+    public string? LeftOut
+    {
+        get
+        {
+            if (rounds is not { Left: > 0 }) return null;
+            var (first, last) = (piece.Rows[rounds.Rounds.Count], piece.Rows[rounds.Count - 1]);
+            return rounds.Left == 1
+                ? string.Create(Culture, $"Not drawn: round {first.Number}, {Stitches(first)}: see the written rounds.")
+                : string.Create(Culture, $"Not drawn: rounds {first.Number}–{last.Number}, from {first.Work?.Count(counting)} to {last.Work?.Count(counting)} stitches: see the written rounds.");
         }
     }
 
@@ -28,9 +55,15 @@ internal sealed class ChartText(ChartLayout layout, string size, Terms terms, Co
     {
         get
         {
-            var rows = layout.Rows.Count == 1 ? $"1 {Names.Row(layout.Rows[0].Row)}" : string.Create(Culture, $"{layout.Rows.Count} {Names.Row(layout.Rows[^1].Row)}s");
-            var folded = layout.Axis.Folds.Count > 0 ? ", its plain middle folded into gaps that say how many" : string.Empty;
-            return $"To be seen: {rows} from the foot up, {Stitches(layout.Rows[0].Row)} in the first and {Stitches(layout.Rows[^1].Row)} in the last{folded}; every number where its {Names.Row(layout.Rows[^1].Row)} starts{(layout.Rows.All(static r => r.Row.IsRound) ? string.Empty : ", wrong-side rows shaded")}.";
+            var count = piece.Rows.Count;
+            var rows = count == 1 ? $"1 {Names.Row(_first.Row)}" : string.Create(Culture, $"{count} {Names.Row(_last.Row)}s");
+            var way = rounds is null ? "from the foot up"
+                : rounds.Left > 0 ? string.Create(Culture, $"the first {rounds.Rounds.Count} from the middle out, the next {rounds.Left} not drawn")
+                : bands is null ? "from the middle out"
+                : string.Create(Culture, $"the first {rounds.Rounds.Count} from the middle out, the others from the foot up");
+            var folded = bands?.Axis.Folds.Count > 0 ? ", its plain middle folded into gaps that say how many" : string.Empty;
+            var shaded = piece.Rows.All(static row => row.IsRound && row.RightSide) ? string.Empty : $", wrong-side {Names.Row(_last.Row)}s shaded";
+            return $"To be seen: {rows} {way}, {Stitches(_first.Row)} in the first and {Stitches(_last.Row)} in the last{folded}; every number where its {Names.Row(_last.Row)} starts{shaded}.";
         }
     }
 
@@ -39,25 +72,25 @@ internal sealed class ChartText(ChartLayout layout, string size, Terms terms, Co
     {
         get
         {
-            var longest = BasePainter.Caption(layout.Piece, layout.Rows[0], terms);
-            foreach (var band in layout.Bands.OfType<HiddenBand>())
+            var longest = rounds is null ? BasePainter.Caption(piece, _first, terms) : Begins;
+            foreach (var line in LeftOut is { } leftOut ? BandLines().Append(leftOut) : BandLines())
             {
-                var text = HiddenPainter.Sentence(band, counting);
-                if (text.Length > longest.Length) longest = text;
+                if (line.Length > longest.Length) longest = line;
             }
 
             return longest;
         }
     }
 
-    /// <summary>The chart in words, band by band.</summary>
+    /// <summary>The chart in words, row by row.</summary>
     public string Description
     {
         get
         {
-            var text = new StringBuilder();
-            text.Append("Begins: ").Append(BasePainter.Caption(layout.Piece, layout.Rows[0], terms)).Append('.');
-            foreach (var band in layout.Bands)
+            var text = new StringBuilder(Begins);
+            foreach (var round in rounds?.Rounds ?? []) Append(text, round.Row.Row);
+            if (LeftOut is { } leftOut) text.Append(' ').Append(leftOut);
+            foreach (var band in bands?.Bands ?? [])
             {
                 if (band is RowBand { Row.Row: var row }) Append(text, row);
                 else Append(text, HiddenPainter.Sentence((HiddenBand)band, counting));
@@ -67,6 +100,8 @@ internal sealed class ChartText(ChartLayout layout, string size, Terms terms, Co
         }
     }
 
+    private IEnumerable<string> BandLines() => bands?.Bands.OfType<HiddenBand>().Select(band => HiddenPainter.Sentence(band, counting)) ?? [];
+
     private string Stitches(Row row) => row.Work is { } work ? string.Create(Culture, $"{work.Count(counting)} stitches") : "a number of stitches that is not known";
 
     private static void Append(StringBuilder text, string sentence) =>
@@ -74,7 +109,7 @@ internal sealed class ChartText(ChartLayout layout, string size, Terms terms, Co
 
     private void Append(StringBuilder text, Row row)
     {
-        if (row.IsRound) text.Append(Culture, $" Round {row.Number}: ");
+        if (row.IsRound) text.Append(Culture, $" Round {row.Number}{(row.RightSide ? string.Empty : ", wrong side")}: ");
         else text.Append(Culture, $" Row {row.Number}, {(row.RightSide ? "right" : "wrong")} side, from the {(row.StartsAt == Hand.Right ? "right" : "left")}: ");
         if (row.Work is not { } work)
         {

@@ -19,7 +19,7 @@ internal sealed class PieceWriter(Pattern pattern, SizeNames names, Wording word
         var several = piece.Copies > 1 ? $" (make {Numbers.Plain(piece.Copies)})" : string.Empty;
         _paragraphs.Add($"### {Names.Title(piece.Name)}{several}");
         var rows = new RowsWriter(pattern, names, words, _paragraphs);
-        var lines = new PieceLines(piece);
+        var lines = new PieceLines(piece, words.NamesYarns);
         foreach (var rest in lines.WithoutPassage) rows.Write(rest);
         var hasRows = lines.WithoutPassage.Count > 0;
         var fastenedOff = false;
@@ -112,14 +112,14 @@ internal sealed class PieceLines
     private readonly Dictionary<object, List<ToldRow>[]> _byLine = new(ReferenceEqualityComparer.Instance);
     private readonly object _noLine = new();
 
-    public PieceLines(PieceInSizes piece)
+    public PieceLines(PieceInSizes piece, bool namesYarns)
     {
         _piece = piece;
         var order = new List<object>();
         for (var size = 0; size < piece.InSizes.Count; size++)
         {
             var inSize = piece.InSizes[size];
-            var teller = new PieceTeller(inSize);
+            var teller = new PieceTeller(inSize, namesYarns ? new YarnTeller(inSize) : null);
             for (var i = 0; i < inSize.Rows.Count; i++)
             {
                 var line = inSize.Rows[i].Origin.Value ?? _noLine;

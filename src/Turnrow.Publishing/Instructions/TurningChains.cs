@@ -38,7 +38,7 @@ internal sealed class TurningChains
                 foreach (var row in inSize.Rows)
                 {
                     // A round that comes after a row may be worked as a row was.
-                    if (row.Work is { } work && (!ReferenceEquals(work, last?.Work) || row.IsRound != last.IsRound)) chains.Take(work, row.IsRound);
+                    if (row.Work is { } work && (!ReferenceEquals(work, last?.Work) || row.IsRound != last.IsRound) && !IsSpiral(row)) chains.Take(work, row.IsRound);
                     last = row;
                 }
             }
@@ -64,4 +64,7 @@ internal sealed class TurningChains
         if (!_ways.Contains(opening)) _ways.Add(opening);
         (isRound ? _ofRounds : _ofRows).Add(opening);
     }
+
+    // Only its first round begins with a chain, and says so.
+    private static bool IsSpiral(Row row) => row is { IsRound: true, Way: RoundWay.Spiral };
 }

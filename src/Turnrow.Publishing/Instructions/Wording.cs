@@ -18,6 +18,9 @@ internal sealed class Wording(Terms terms, TurningChains turningChains)
     /// <summary>The words other than stitches.</summary>
     public TradeTerms Terms { get; } = TradeTerms.Of(terms);
 
+    /// <summary>True if several yarns are worked with: each row says which.</summary>
+    public bool NamesYarns { get; init; }
+
     /// <summary>True while a paragraph is written that only some sizes read: what is explained there is not explained to the others.</summary>
     public bool IsForSome { get; set; }
 

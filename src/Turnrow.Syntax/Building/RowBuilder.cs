@@ -109,6 +109,8 @@ internal static partial class RowBuilder
                 return new HoldItem(Amount(context, line)!, line.Name(context.called), span);
             case TurnrowLexer.BRIDGE:
                 return new BridgeItem(Amount(context, line)!, context.called is null ? null : line.Name(context.called), span);
+            case TurnrowLexer.WITH:
+                return new YarnItem(line.Name(context.yarn), span);
             default:
                 return Stitch(context, span, inOnePlace, line);
         }

@@ -44,6 +44,9 @@ internal static class StatementBuilder
         TurnrowLexer.ADD => ShapeBuilder.Add(context.asAdd, line),
         TurnrowLexer.SHAPE => ShapeBuilder.Shape(context.asShape, line),
         TurnrowLexer.SOLID => ShapeBuilder.Solid(context.asSolid, line),
+        TurnrowLexer.WITH => YarnBuilder.With(context.asWith, line),
+        TurnrowLexer.STRIPES => YarnBuilder.Stripes(context.asStripes, line),
+        TurnrowLexer.FLOATS => YarnBuilder.Floats(context.asFloats, line),
         TurnrowLexer.FOR => ForSizes(context.asFor, line),
         TurnrowLexer.SEAM => WalkBuilder.Seam(context.asSeam, line),
         TurnrowLexer.CLAIMS => ValueBuilder.Claims(context.asClaims),
@@ -81,6 +84,8 @@ internal static class StatementBuilder
         TurnrowLexer.ADD => ShapeBuilder.Add(context.asAdd, line),
         TurnrowLexer.SHAPE => ShapeBuilder.Shape(context.asShape, line),
         TurnrowLexer.SOLID => ShapeBuilder.Solid(context.asSolid, line),
+        TurnrowLexer.WITH => YarnBuilder.With(context.asWith, line),
+        TurnrowLexer.STRIPES => YarnBuilder.Stripes(context.asStripes, line),
         _ => PieceLineBuilder.Edge(context.asEdge, line),
     };
 }

@@ -21,6 +21,7 @@ internal static class StitchPatternBuilder
             LineBuilding.Span(context))
         {
             FromPicture = pattern.picture is not null,
+            Stitch = pattern.by is null ? null : line.Name(pattern.by),
         };
     }
 
@@ -33,7 +34,10 @@ internal static class StitchPatternBuilder
             _ => KeyPlace.Letter,
         };
         var letter = context.letter is null ? line.Name(context.which!) : new NameSyntax(line.Quoted(context.letter).Text, LineBuilding.Span(context.letter));
-        return new KeyStatement(letter, place, RowBuilder.Items(context.words, inOnePlace: false, line), LineBuilding.Span(context));
+        IReadOnlyList<RowItemSyntax> items = context.yarn is null
+            ? RowBuilder.Items(context.words, inOnePlace: false, line)
+            : [new YarnItem(line.Name(context.yarn), LineBuilding.Span(context.yarn))];
+        return new KeyStatement(letter, place, items, LineBuilding.Span(context)) { IsYarn = context.yarn is not null };
     }
 
     /// <summary>The letters between the bars; white space between them says nothing.</summary>

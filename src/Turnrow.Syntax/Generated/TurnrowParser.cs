@@ -40,28 +40,28 @@ internal partial class TurnrowParser : Parser {
 		COLON=7, OPEN=8, CLOSE=9, EQUALS=10, PLUS=11, MINUS=12, OVER_SIGN=13, 
 		PERCENT=14, X=15, ACCEPT=16, ADD=17, BEGIN=18, BODY=19, BOTH=20, CHAIN=21, 
 		CLAIMS=22, COUNT=23, DIVIDE=24, EASE=25, EXPECT=26, FASTEN=27, FINISHED=28, 
-		FOR=29, FROM=30, GAUGE=31, HOOK=32, KEY=33, LEAVE=34, LEFT=35, MADE=36, 
-		MARK=37, MEASURE=38, NOTATION=39, NOTION=40, PATTERN=41, PIECE=42, REPEAT=43, 
-		RIGHT=44, ROW=45, ROWS=46, SEAM=47, SHAPE=48, SIZES=49, SKILL=50, SOLID=51, 
-		STITCH=52, STRAIGHT=53, SWATCH=54, TERMS=55, TURN=56, USE=57, VERSION=58, 
-		WEARER=59, WEAVE=60, YARN=61, ACROSS=62, AFTER=63, ALL=64, ALONG=65, AND=66, 
-		APART=67, ARE=68, AROUND=69, AT=70, BEFORE=71, BRIDGE=72, BUT=73, BY=74, 
-		CH=75, CHAINS=76, CORNER=77, COUNTS=78, CUP=79, DEC=80, DOES=81, DOWN=82, 
-		EACH=83, EASING=84, EDGE=85, EDGES=86, END=87, ENDS=88, EVEN=89, EVENLY=90, 
-		EVERY=91, EXTRA=92, FACING=93, FIRST=94, FLAT=95, FOUNDATION=96, HERE=97, 
-		HIGH=98, HOLD=99, IN=100, INC=101, IS=102, LAST=103, LATER=104, LEAST=105, 
-		LESS=106, LIE=107, LONGER=108, MAKE=109, MIRRORED=110, MORE_WORD=111, 
-		MOST=112, MULTIPLE=113, NEXT=114, NOT=115, ODD=116, OF=117, OFF=118, ON=119, 
-		ONE=120, OPENS=121, OPPOSITE=122, ORDER=123, OVER=124, PER=125, PICKED=126, 
-		PICTURE=127, PLACE=128, PLAIN=129, REMAIN=130, REPEATS=131, REST=132, 
-		RING=133, ROUNDED=134, RS=135, RUFFLE=136, SAME=137, SIDES=138, SKIP_WORD=139, 
-		SKIPPED=140, SKIPPING=141, SLIP=142, SLIPPING=143, STACKED=144, STAGGERED=145, 
-		STITCHES=146, STRETCHES=147, THE=148, THEN=149, THICK=150, TIMES=151, 
-		TO=152, TOGETHER=153, TURNED=154, TURNING=155, TURNS=156, UNTIL=157, UP=158, 
-		WEIGH=159, WEIGHT=160, WIDE=161, WITH=162, WITHIN=163, WITHOUT=164, WORKING=165, 
-		WS=166, CM=167, G=168, M=169, MM=170, OZ=171, YD=172, WORD=173, NUMBER=174, 
-		FRACTION=175, ORDINAL=176, DOTTED=177, QUOTED=178, WRONG_COMMA=179, WRONG_QUOTE=180, 
-		JUNK=181;
+		FLOATS=29, FOR=30, FROM=31, GAUGE=32, HOOK=33, KEY=34, LEAVE=35, LEFT=36, 
+		MADE=37, MARK=38, MEASURE=39, NOTATION=40, NOTION=41, PATTERN=42, PIECE=43, 
+		REPEAT=44, RIGHT=45, ROW=46, ROWS=47, SEAM=48, SHAPE=49, SIZES=50, SKILL=51, 
+		SOLID=52, STITCH=53, STRAIGHT=54, STRIPES=55, SWATCH=56, TERMS=57, TURN=58, 
+		USE=59, VERSION=60, WEARER=61, WEAVE=62, YARN=63, ACROSS=64, AFTER=65, 
+		ALL=66, ALONG=67, AND=68, APART=69, ARE=70, AROUND=71, AT=72, BEFORE=73, 
+		BRIDGE=74, BUT=75, BY=76, CH=77, CHAINS=78, CORNER=79, COUNTS=80, CUP=81, 
+		DEC=82, DOES=83, DOWN=84, EACH=85, EASING=86, EDGE=87, EDGES=88, END=89, 
+		ENDS=90, EVEN=91, EVENLY=92, EVERY=93, EXTRA=94, FACING=95, FIRST=96, 
+		FLAT=97, FOUNDATION=98, HERE=99, HIGH=100, HOLD=101, IN=102, INC=103, 
+		IS=104, LAST=105, LATER=106, LEAST=107, LESS=108, LIE=109, LONGER=110, 
+		MAKE=111, MIRRORED=112, MORE_WORD=113, MOST=114, MULTIPLE=115, NEXT=116, 
+		NOT=117, ODD=118, OF=119, OFF=120, ON=121, ONE=122, OPENS=123, OPPOSITE=124, 
+		ORDER=125, OVER=126, PER=127, PICKED=128, PICTURE=129, PLACE=130, PLAIN=131, 
+		REMAIN=132, REPEATS=133, REST=134, RING=135, ROUNDED=136, RS=137, RUFFLE=138, 
+		SAME=139, SIDES=140, SKIP_WORD=141, SKIPPED=142, SKIPPING=143, SLIP=144, 
+		SLIPPING=145, STACKED=146, STAGGERED=147, STITCHES=148, STRETCHES=149, 
+		THE=150, THEN=151, THICK=152, TIMES=153, TO=154, TOGETHER=155, TURNED=156, 
+		TURNING=157, TURNS=158, UNTIL=159, UP=160, WEIGH=161, WEIGHT=162, WIDE=163, 
+		WITH=164, WITHIN=165, WITHOUT=166, WORKING=167, WS=168, CM=169, G=170, 
+		M=171, MM=172, OZ=173, YD=174, WORD=175, NUMBER=176, FRACTION=177, ORDINAL=178, 
+		DOTTED=179, QUOTED=180, WRONG_COMMA=181, WRONG_QUOTE=182, JUNK=183;
 	public const int
 		RULE_line = 0, RULE_claimLine = 1, RULE_statement = 2, RULE_notationLine = 3, 
 		RULE_patternLine = 4, RULE_versionLine = 5, RULE_version = 6, RULE_termsLine = 7, 
@@ -76,21 +76,23 @@ internal partial class TurnrowParser : Parser {
 		RULE_origin = 40, RULE_acrossPart = 41, RULE_acrossWord = 42, RULE_along = 43, 
 		RULE_alongPart = 44, RULE_beginLine = 45, RULE_chainLine = 46, RULE_edgeLine = 47, 
 		RULE_markLine = 48, RULE_divideLine = 49, RULE_dividePart = 50, RULE_fastenLine = 51, 
-		RULE_weaveLine = 52, RULE_rowLine = 53, RULE_rowsLine = 54, RULE_items = 55, 
-		RULE_item = 56, RULE_spreading = 57, RULE_atEachEnd = 58, RULE_stitchAmount = 59, 
-		RULE_changeAmount = 60, RULE_reach = 61, RULE_place = 62, RULE_repeatLine = 63, 
-		RULE_forLine = 64, RULE_sizeRange = 65, RULE_sizedLine = 66, RULE_straightLine = 67, 
-		RULE_rowFix = 68, RULE_leaveLine = 69, RULE_addLine = 70, RULE_shapeLine = 71, 
-		RULE_shapeDone = 72, RULE_shaping = 73, RULE_stage = 74, RULE_shapingPart = 75, 
-		RULE_frequency = 76, RULE_everyRows = 77, RULE_turnRows = 78, RULE_decreasing = 79, 
-		RULE_stitchesIn = 80, RULE_solve = 81, RULE_solveOption = 82, RULE_solidLine = 83, 
-		RULE_solidPart = 84, RULE_seamLine = 85, RULE_walkWords = 86, RULE_seamPart = 87, 
-		RULE_walkWord = 88, RULE_selection = 89, RULE_rate = 90, RULE_expectLine = 91, 
-		RULE_expected = 92, RULE_expectedMore = 93, RULE_claim = 94, RULE_claimPart = 95, 
-		RULE_edge = 96, RULE_side = 97, RULE_change = 98, RULE_stitch = 99, RULE_rowsWord = 100, 
-		RULE_stitchesWord = 101, RULE_sum = 102, RULE_sumOperation = 103, RULE_factor = 104, 
-		RULE_count = 105, RULE_countOperation = 106, RULE_single = 107, RULE_sign = 108, 
-		RULE_list = 109, RULE_number = 110, RULE_unit = 111, RULE_name = 112;
+		RULE_weaveLine = 52, RULE_withLine = 53, RULE_stripesLine = 54, RULE_stripe = 55, 
+		RULE_floatsLine = 56, RULE_rowLine = 57, RULE_rowsLine = 58, RULE_items = 59, 
+		RULE_item = 60, RULE_spreading = 61, RULE_atEachEnd = 62, RULE_stitchAmount = 63, 
+		RULE_changeAmount = 64, RULE_reach = 65, RULE_place = 66, RULE_repeatLine = 67, 
+		RULE_forLine = 68, RULE_sizeRange = 69, RULE_sizedLine = 70, RULE_straightLine = 71, 
+		RULE_rowFix = 72, RULE_leaveLine = 73, RULE_addLine = 74, RULE_shapeLine = 75, 
+		RULE_shapeDone = 76, RULE_shaping = 77, RULE_stage = 78, RULE_shapingPart = 79, 
+		RULE_frequency = 80, RULE_everyRows = 81, RULE_turnRows = 82, RULE_decreasing = 83, 
+		RULE_stitchesIn = 84, RULE_solve = 85, RULE_solveOption = 86, RULE_solidLine = 87, 
+		RULE_solidPart = 88, RULE_seamLine = 89, RULE_walkWords = 90, RULE_seamPart = 91, 
+		RULE_walkWord = 92, RULE_selection = 93, RULE_rate = 94, RULE_expectLine = 95, 
+		RULE_expected = 96, RULE_expectedMore = 97, RULE_claim = 98, RULE_claimPart = 99, 
+		RULE_edge = 100, RULE_side = 101, RULE_change = 102, RULE_stitch = 103, 
+		RULE_rowsWord = 104, RULE_stitchesWord = 105, RULE_sum = 106, RULE_sumOperation = 107, 
+		RULE_factor = 108, RULE_count = 109, RULE_countOperation = 110, RULE_single = 111, 
+		RULE_sign = 112, RULE_list = 113, RULE_number = 114, RULE_unit = 115, 
+		RULE_name = 116;
 	public static readonly string[] ruleNames = {
 		"line", "claimLine", "statement", "notationLine", "patternLine", "versionLine", 
 		"version", "termsLine", "sizesLine", "sizeName", "skillLine", "notionLine", 
@@ -101,67 +103,69 @@ internal partial class TurnrowParser : Parser {
 		"stitchPattern", "keyLine", "pictureLine", "stitchMade", "pieceLine", 
 		"origin", "acrossPart", "acrossWord", "along", "alongPart", "beginLine", 
 		"chainLine", "edgeLine", "markLine", "divideLine", "dividePart", "fastenLine", 
-		"weaveLine", "rowLine", "rowsLine", "items", "item", "spreading", "atEachEnd", 
-		"stitchAmount", "changeAmount", "reach", "place", "repeatLine", "forLine", 
-		"sizeRange", "sizedLine", "straightLine", "rowFix", "leaveLine", "addLine", 
-		"shapeLine", "shapeDone", "shaping", "stage", "shapingPart", "frequency", 
-		"everyRows", "turnRows", "decreasing", "stitchesIn", "solve", "solveOption", 
-		"solidLine", "solidPart", "seamLine", "walkWords", "seamPart", "walkWord", 
-		"selection", "rate", "expectLine", "expected", "expectedMore", "claim", 
-		"claimPart", "edge", "side", "change", "stitch", "rowsWord", "stitchesWord", 
-		"sum", "sumOperation", "factor", "count", "countOperation", "single", 
-		"sign", "list", "number", "unit", "name"
+		"weaveLine", "withLine", "stripesLine", "stripe", "floatsLine", "rowLine", 
+		"rowsLine", "items", "item", "spreading", "atEachEnd", "stitchAmount", 
+		"changeAmount", "reach", "place", "repeatLine", "forLine", "sizeRange", 
+		"sizedLine", "straightLine", "rowFix", "leaveLine", "addLine", "shapeLine", 
+		"shapeDone", "shaping", "stage", "shapingPart", "frequency", "everyRows", 
+		"turnRows", "decreasing", "stitchesIn", "solve", "solveOption", "solidLine", 
+		"solidPart", "seamLine", "walkWords", "seamPart", "walkWord", "selection", 
+		"rate", "expectLine", "expected", "expectedMore", "claim", "claimPart", 
+		"edge", "side", "change", "stitch", "rowsWord", "stitchesWord", "sum", 
+		"sumOperation", "factor", "count", "countOperation", "single", "sign", 
+		"list", "number", "unit", "name"
 	};
 
 	private static readonly string[] _LiteralNames = {
 		null, null, null, null, null, "','", "';'", "':'", "'('", "')'", "'='", 
 		"'+'", "'-'", "'/'", "'%'", null, "'accept'", "'add'", "'begin'", "'body'", 
 		"'both'", "'chain'", "'claims'", "'count'", "'divide'", "'ease'", "'expect'", 
-		"'fasten'", "'finished'", "'for'", "'from'", "'gauge'", "'hook'", "'key'", 
-		"'leave'", "'left'", "'made'", "'mark'", "'measure'", "'notation'", "'notion'", 
-		"'pattern'", "'piece'", "'repeat'", "'right'", null, null, "'seam'", "'shape'", 
-		"'sizes'", "'skill'", "'solid'", "'stitch'", "'straight'", "'swatch'", 
-		"'terms'", "'turn'", "'use'", "'version'", "'wearer'", "'weave'", "'yarn'", 
-		"'across'", "'after'", "'all'", "'along'", "'and'", "'apart'", "'are'", 
-		"'around'", "'at'", "'before'", "'bridge'", "'but'", "'by'", "'ch'", "'chains'", 
-		"'corner'", "'counts'", null, "'dec'", "'does'", "'down'", "'each'", "'easing'", 
-		"'edge'", "'edges'", "'end'", "'ends'", "'even'", "'evenly'", "'every'", 
-		"'extra'", "'facing'", "'first'", "'flat'", "'foundation'", "'here'", 
-		"'high'", "'hold'", "'in'", "'inc'", "'is'", "'last'", "'later'", "'least'", 
-		"'less'", null, "'longer'", "'make'", "'mirrored'", "'more'", "'most'", 
-		"'multiple'", "'next'", "'not'", "'odd'", "'of'", "'off'", "'on'", "'one'", 
-		"'opens'", "'opposite'", "'order'", "'over'", "'per'", "'picked'", "'picture'", 
-		"'place'", "'plain'", null, "'repeats'", "'rest'", "'ring'", "'rounded'", 
-		"'RS'", null, "'same'", "'sides'", "'skip'", "'skipped'", "'skipping'", 
-		"'slip'", "'slipping'", "'stacked'", "'staggered'", null, "'stretches'", 
-		"'the'", "'then'", "'thick'", null, "'to'", "'together'", "'turned'", 
-		"'turning'", "'turns'", "'until'", "'up'", "'weigh'", "'weight'", "'wide'", 
-		"'with'", "'within'", "'without'", "'working'", "'WS'", "'cm'", "'g'", 
-		"'m'", "'mm'", "'oz'", "'yd'"
+		"'fasten'", "'finished'", "'floats'", "'for'", "'from'", "'gauge'", "'hook'", 
+		"'key'", "'leave'", "'left'", "'made'", "'mark'", "'measure'", "'notation'", 
+		"'notion'", "'pattern'", "'piece'", "'repeat'", "'right'", null, null, 
+		"'seam'", "'shape'", "'sizes'", "'skill'", "'solid'", "'stitch'", "'straight'", 
+		"'stripes'", "'swatch'", "'terms'", "'turn'", "'use'", "'version'", "'wearer'", 
+		"'weave'", "'yarn'", "'across'", "'after'", "'all'", "'along'", "'and'", 
+		"'apart'", "'are'", "'around'", "'at'", "'before'", "'bridge'", "'but'", 
+		"'by'", "'ch'", "'chains'", "'corner'", "'counts'", null, "'dec'", "'does'", 
+		"'down'", "'each'", "'easing'", "'edge'", "'edges'", "'end'", "'ends'", 
+		"'even'", "'evenly'", "'every'", "'extra'", "'facing'", "'first'", "'flat'", 
+		"'foundation'", "'here'", "'high'", "'hold'", "'in'", "'inc'", "'is'", 
+		"'last'", "'later'", "'least'", "'less'", null, "'longer'", "'make'", 
+		"'mirrored'", "'more'", "'most'", "'multiple'", "'next'", "'not'", "'odd'", 
+		"'of'", "'off'", "'on'", "'one'", "'opens'", "'opposite'", "'order'", 
+		"'over'", "'per'", "'picked'", "'picture'", "'place'", "'plain'", null, 
+		"'repeats'", "'rest'", "'ring'", "'rounded'", "'RS'", null, "'same'", 
+		"'sides'", "'skip'", "'skipped'", "'skipping'", "'slip'", "'slipping'", 
+		"'stacked'", "'staggered'", null, "'stretches'", "'the'", "'then'", "'thick'", 
+		null, "'to'", "'together'", "'turned'", "'turning'", "'turns'", "'until'", 
+		"'up'", "'weigh'", "'weight'", "'wide'", "'with'", "'within'", "'without'", 
+		"'working'", "'WS'", "'cm'", "'g'", "'m'", "'mm'", "'oz'", "'yd'"
 	};
 	private static readonly string[] _SymbolicNames = {
 		null, "WHITE_SPACE", "COMMENT", "PROSE", "PICTURE_ROW", "COMMA", "SEMICOLON", 
 		"COLON", "OPEN", "CLOSE", "EQUALS", "PLUS", "MINUS", "OVER_SIGN", "PERCENT", 
 		"X", "ACCEPT", "ADD", "BEGIN", "BODY", "BOTH", "CHAIN", "CLAIMS", "COUNT", 
-		"DIVIDE", "EASE", "EXPECT", "FASTEN", "FINISHED", "FOR", "FROM", "GAUGE", 
-		"HOOK", "KEY", "LEAVE", "LEFT", "MADE", "MARK", "MEASURE", "NOTATION", 
+		"DIVIDE", "EASE", "EXPECT", "FASTEN", "FINISHED", "FLOATS", "FOR", "FROM", 
+		"GAUGE", "HOOK", "KEY", "LEAVE", "LEFT", "MADE", "MARK", "MEASURE", "NOTATION", 
 		"NOTION", "PATTERN", "PIECE", "REPEAT", "RIGHT", "ROW", "ROWS", "SEAM", 
-		"SHAPE", "SIZES", "SKILL", "SOLID", "STITCH", "STRAIGHT", "SWATCH", "TERMS", 
-		"TURN", "USE", "VERSION", "WEARER", "WEAVE", "YARN", "ACROSS", "AFTER", 
-		"ALL", "ALONG", "AND", "APART", "ARE", "AROUND", "AT", "BEFORE", "BRIDGE", 
-		"BUT", "BY", "CH", "CHAINS", "CORNER", "COUNTS", "CUP", "DEC", "DOES", 
-		"DOWN", "EACH", "EASING", "EDGE", "EDGES", "END", "ENDS", "EVEN", "EVENLY", 
-		"EVERY", "EXTRA", "FACING", "FIRST", "FLAT", "FOUNDATION", "HERE", "HIGH", 
-		"HOLD", "IN", "INC", "IS", "LAST", "LATER", "LEAST", "LESS", "LIE", "LONGER", 
-		"MAKE", "MIRRORED", "MORE_WORD", "MOST", "MULTIPLE", "NEXT", "NOT", "ODD", 
-		"OF", "OFF", "ON", "ONE", "OPENS", "OPPOSITE", "ORDER", "OVER", "PER", 
-		"PICKED", "PICTURE", "PLACE", "PLAIN", "REMAIN", "REPEATS", "REST", "RING", 
-		"ROUNDED", "RS", "RUFFLE", "SAME", "SIDES", "SKIP_WORD", "SKIPPED", "SKIPPING", 
-		"SLIP", "SLIPPING", "STACKED", "STAGGERED", "STITCHES", "STRETCHES", "THE", 
-		"THEN", "THICK", "TIMES", "TO", "TOGETHER", "TURNED", "TURNING", "TURNS", 
-		"UNTIL", "UP", "WEIGH", "WEIGHT", "WIDE", "WITH", "WITHIN", "WITHOUT", 
-		"WORKING", "WS", "CM", "G", "M", "MM", "OZ", "YD", "WORD", "NUMBER", "FRACTION", 
-		"ORDINAL", "DOTTED", "QUOTED", "WRONG_COMMA", "WRONG_QUOTE", "JUNK"
+		"SHAPE", "SIZES", "SKILL", "SOLID", "STITCH", "STRAIGHT", "STRIPES", "SWATCH", 
+		"TERMS", "TURN", "USE", "VERSION", "WEARER", "WEAVE", "YARN", "ACROSS", 
+		"AFTER", "ALL", "ALONG", "AND", "APART", "ARE", "AROUND", "AT", "BEFORE", 
+		"BRIDGE", "BUT", "BY", "CH", "CHAINS", "CORNER", "COUNTS", "CUP", "DEC", 
+		"DOES", "DOWN", "EACH", "EASING", "EDGE", "EDGES", "END", "ENDS", "EVEN", 
+		"EVENLY", "EVERY", "EXTRA", "FACING", "FIRST", "FLAT", "FOUNDATION", "HERE", 
+		"HIGH", "HOLD", "IN", "INC", "IS", "LAST", "LATER", "LEAST", "LESS", "LIE", 
+		"LONGER", "MAKE", "MIRRORED", "MORE_WORD", "MOST", "MULTIPLE", "NEXT", 
+		"NOT", "ODD", "OF", "OFF", "ON", "ONE", "OPENS", "OPPOSITE", "ORDER", 
+		"OVER", "PER", "PICKED", "PICTURE", "PLACE", "PLAIN", "REMAIN", "REPEATS", 
+		"REST", "RING", "ROUNDED", "RS", "RUFFLE", "SAME", "SIDES", "SKIP_WORD", 
+		"SKIPPED", "SKIPPING", "SLIP", "SLIPPING", "STACKED", "STAGGERED", "STITCHES", 
+		"STRETCHES", "THE", "THEN", "THICK", "TIMES", "TO", "TOGETHER", "TURNED", 
+		"TURNING", "TURNS", "UNTIL", "UP", "WEIGH", "WEIGHT", "WIDE", "WITH", 
+		"WITHIN", "WITHOUT", "WORKING", "WS", "CM", "G", "M", "MM", "OZ", "YD", 
+		"WORD", "NUMBER", "FRACTION", "ORDINAL", "DOTTED", "QUOTED", "WRONG_COMMA", 
+		"WRONG_QUOTE", "JUNK"
 	};
 	public static readonly IVocabulary DefaultVocabulary = new Vocabulary(_LiteralNames, _SymbolicNames);
 
@@ -208,9 +212,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 226;
+			State = 234;
 			_localctx.said = statement();
-			State = 227;
+			State = 235;
 			Match(Eof);
 			}
 		}
@@ -245,9 +249,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 229;
+			State = 237;
 			_localctx.claimed = claim();
-			State = 230;
+			State = 238;
 			Match(Eof);
 			}
 		}
@@ -298,6 +302,9 @@ internal partial class TurnrowParser : Parser {
 		public ExpectLineContext asExpect;
 		public ClaimsLineContext asClaims;
 		public SolidLineContext asSolid;
+		public WithLineContext asWith;
+		public StripesLineContext asStripes;
+		public FloatsLineContext asFloats;
 		public ForLineContext asFor;
 		public BodyLineContext asBody;
 		public EaseLineContext asEase;
@@ -419,6 +426,15 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public SolidLineContext solidLine() {
 			return GetRuleContext<SolidLineContext>(0);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public WithLineContext withLine() {
+			return GetRuleContext<WithLineContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public StripesLineContext stripesLine() {
+			return GetRuleContext<StripesLineContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public FloatsLineContext floatsLine() {
+			return GetRuleContext<FloatsLineContext>(0);
+		}
 		[System.Diagnostics.DebuggerNonUserCode] public ForLineContext forLine() {
 			return GetRuleContext<ForLineContext>(0);
 		}
@@ -452,160 +468,160 @@ internal partial class TurnrowParser : Parser {
 		StatementContext _localctx = new StatementContext(Context, State);
 		EnterRule(_localctx, 4, RULE_statement);
 		try {
-			State = 277;
+			State = 288;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NOTATION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 232;
+				State = 240;
 				_localctx.asNotation = notationLine();
 				}
 				break;
 			case PATTERN:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 233;
+				State = 241;
 				_localctx.asPattern = patternLine();
 				}
 				break;
 			case VERSION:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 234;
+				State = 242;
 				_localctx.asVersion = versionLine();
 				}
 				break;
 			case TERMS:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 235;
+				State = 243;
 				_localctx.asTerms = termsLine();
 				}
 				break;
 			case SIZES:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 236;
+				State = 244;
 				_localctx.asSizes = sizesLine();
 				}
 				break;
 			case SKILL:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 237;
+				State = 245;
 				_localctx.asSkill = skillLine();
 				}
 				break;
 			case NOTION:
 				EnterOuterAlt(_localctx, 7);
 				{
-				State = 238;
+				State = 246;
 				_localctx.asNotion = notionLine();
 				}
 				break;
 			case WEARER:
 				EnterOuterAlt(_localctx, 8);
 				{
-				State = 239;
+				State = 247;
 				_localctx.asWearer = wearerLine();
 				}
 				break;
 			case PROSE:
 				EnterOuterAlt(_localctx, 9);
 				{
-				State = 240;
+				State = 248;
 				proseLine();
 				}
 				break;
 			case YARN:
 				EnterOuterAlt(_localctx, 10);
 				{
-				State = 241;
+				State = 249;
 				_localctx.asYarn = yarnLine();
 				}
 				break;
 			case HOOK:
 				EnterOuterAlt(_localctx, 11);
 				{
-				State = 242;
+				State = 250;
 				_localctx.asHook = hookLine();
 				}
 				break;
 			case GAUGE:
 				EnterOuterAlt(_localctx, 12);
 				{
-				State = 243;
+				State = 251;
 				_localctx.asGauge = gaugeLine();
 				}
 				break;
 			case TURN:
 				EnterOuterAlt(_localctx, 13);
 				{
-				State = 244;
+				State = 252;
 				_localctx.asTurn = turnLine();
 				}
 				break;
 			case MEASURE:
 				EnterOuterAlt(_localctx, 14);
 				{
-				State = 245;
+				State = 253;
 				_localctx.asMeasure = measureLine();
 				}
 				break;
 			case COUNT:
 				EnterOuterAlt(_localctx, 15);
 				{
-				State = 246;
+				State = 254;
 				_localctx.asCount = countLine();
 				}
 				break;
 			case PIECE:
 				EnterOuterAlt(_localctx, 16);
 				{
-				State = 247;
+				State = 255;
 				_localctx.asPiece = pieceLine();
 				}
 				break;
 			case USE:
 				EnterOuterAlt(_localctx, 17);
 				{
-				State = 248;
+				State = 256;
 				_localctx.asUse = useLine();
 				}
 				break;
 			case STITCH:
 				EnterOuterAlt(_localctx, 18);
 				{
-				State = 249;
+				State = 257;
 				_localctx.asStitch = stitchLine();
 				}
 				break;
 			case KEY:
 				EnterOuterAlt(_localctx, 19);
 				{
-				State = 250;
+				State = 258;
 				_localctx.asKey = keyLine();
 				}
 				break;
 			case PICTURE_ROW:
 				EnterOuterAlt(_localctx, 20);
 				{
-				State = 251;
+				State = 259;
 				_localctx.asPicture = pictureLine();
 				}
 				break;
 			case BEGIN:
 				EnterOuterAlt(_localctx, 21);
 				{
-				State = 252;
+				State = 260;
 				_localctx.asBegin = beginLine();
 				}
 				break;
 			case CHAIN:
 				EnterOuterAlt(_localctx, 22);
 				{
-				State = 253;
+				State = 261;
 				_localctx.asChain = chainLine();
 				}
 				break;
@@ -615,161 +631,182 @@ internal partial class TurnrowParser : Parser {
 			case RIGHT:
 				EnterOuterAlt(_localctx, 23);
 				{
-				State = 254;
+				State = 262;
 				_localctx.asEdge = edgeLine();
 				}
 				break;
 			case MARK:
 				EnterOuterAlt(_localctx, 24);
 				{
-				State = 255;
+				State = 263;
 				_localctx.asMark = markLine();
 				}
 				break;
 			case DIVIDE:
 				EnterOuterAlt(_localctx, 25);
 				{
-				State = 256;
+				State = 264;
 				_localctx.asDivide = divideLine();
 				}
 				break;
 			case FASTEN:
 				EnterOuterAlt(_localctx, 26);
 				{
-				State = 257;
+				State = 265;
 				fastenLine();
 				}
 				break;
 			case WEAVE:
 				EnterOuterAlt(_localctx, 27);
 				{
-				State = 258;
+				State = 266;
 				weaveLine();
 				}
 				break;
 			case ROW:
 				EnterOuterAlt(_localctx, 28);
 				{
-				State = 259;
+				State = 267;
 				_localctx.asRow = rowLine();
 				}
 				break;
 			case ROWS:
 				EnterOuterAlt(_localctx, 29);
 				{
-				State = 260;
+				State = 268;
 				_localctx.asRows = rowsLine();
 				}
 				break;
 			case REPEAT:
 				EnterOuterAlt(_localctx, 30);
 				{
-				State = 261;
+				State = 269;
 				_localctx.asRepeat = repeatLine();
 				}
 				break;
 			case STRAIGHT:
 				EnterOuterAlt(_localctx, 31);
 				{
-				State = 262;
+				State = 270;
 				_localctx.asStraight = straightLine();
 				}
 				break;
 			case LEAVE:
 				EnterOuterAlt(_localctx, 32);
 				{
-				State = 263;
+				State = 271;
 				_localctx.asLeave = leaveLine();
 				}
 				break;
 			case ADD:
 				EnterOuterAlt(_localctx, 33);
 				{
-				State = 264;
+				State = 272;
 				_localctx.asAdd = addLine();
 				}
 				break;
 			case SHAPE:
 				EnterOuterAlt(_localctx, 34);
 				{
-				State = 265;
+				State = 273;
 				_localctx.asShape = shapeLine();
 				}
 				break;
 			case SEAM:
 				EnterOuterAlt(_localctx, 35);
 				{
-				State = 266;
+				State = 274;
 				_localctx.asSeam = seamLine();
 				}
 				break;
 			case EXPECT:
 				EnterOuterAlt(_localctx, 36);
 				{
-				State = 267;
+				State = 275;
 				_localctx.asExpect = expectLine();
 				}
 				break;
 			case CLAIMS:
 				EnterOuterAlt(_localctx, 37);
 				{
-				State = 268;
+				State = 276;
 				_localctx.asClaims = claimsLine();
 				}
 				break;
 			case SOLID:
 				EnterOuterAlt(_localctx, 38);
 				{
-				State = 269;
+				State = 277;
 				_localctx.asSolid = solidLine();
 				}
 				break;
-			case FOR:
+			case WITH:
 				EnterOuterAlt(_localctx, 39);
 				{
-				State = 270;
+				State = 278;
+				_localctx.asWith = withLine();
+				}
+				break;
+			case STRIPES:
+				EnterOuterAlt(_localctx, 40);
+				{
+				State = 279;
+				_localctx.asStripes = stripesLine();
+				}
+				break;
+			case FLOATS:
+				EnterOuterAlt(_localctx, 41);
+				{
+				State = 280;
+				_localctx.asFloats = floatsLine();
+				}
+				break;
+			case FOR:
+				EnterOuterAlt(_localctx, 42);
+				{
+				State = 281;
 				_localctx.asFor = forLine();
 				}
 				break;
 			case BODY:
-				EnterOuterAlt(_localctx, 40);
+				EnterOuterAlt(_localctx, 43);
 				{
-				State = 271;
+				State = 282;
 				_localctx.asBody = bodyLine();
 				}
 				break;
 			case EASE:
-				EnterOuterAlt(_localctx, 41);
+				EnterOuterAlt(_localctx, 44);
 				{
-				State = 272;
+				State = 283;
 				_localctx.asEase = easeLine();
 				}
 				break;
 			case FINISHED:
-				EnterOuterAlt(_localctx, 42);
+				EnterOuterAlt(_localctx, 45);
 				{
-				State = 273;
+				State = 284;
 				_localctx.asFinished = finishedLine();
 				}
 				break;
 			case SWATCH:
-				EnterOuterAlt(_localctx, 43);
+				EnterOuterAlt(_localctx, 46);
 				{
-				State = 274;
+				State = 285;
 				_localctx.asSwatch = swatchLine();
 				}
 				break;
 			case MADE:
-				EnterOuterAlt(_localctx, 44);
+				EnterOuterAlt(_localctx, 47);
 				{
-				State = 275;
+				State = 286;
 				_localctx.asMade = madeLine();
 				}
 				break;
 			case ACCEPT:
-				EnterOuterAlt(_localctx, 45);
+				EnterOuterAlt(_localctx, 48);
 				{
-				State = 276;
+				State = 287;
 				_localctx.asAccept = acceptLine();
 				}
 				break;
@@ -808,9 +845,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 279;
+			State = 290;
 			Match(NOTATION);
-			State = 280;
+			State = 291;
 			_localctx.value = number();
 			}
 		}
@@ -843,9 +880,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 282;
+			State = 293;
 			Match(PATTERN);
-			State = 283;
+			State = 294;
 			_localctx.text = Match(QUOTED);
 			}
 		}
@@ -880,9 +917,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 285;
+			State = 296;
 			Match(VERSION);
-			State = 286;
+			State = 297;
 			_localctx.text = version();
 			}
 		}
@@ -916,27 +953,27 @@ internal partial class TurnrowParser : Parser {
 		VersionContext _localctx = new VersionContext(Context, State);
 		EnterRule(_localctx, 12, RULE_version);
 		try {
-			State = 292;
+			State = 303;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 288;
+				State = 299;
 				Match(NUMBER);
 				}
 				break;
 			case DOTTED:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 289;
+				State = 300;
 				Match(DOTTED);
 				}
 				break;
 			case QUOTED:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 290;
+				State = 301;
 				Match(QUOTED);
 				}
 				break;
@@ -952,6 +989,7 @@ internal partial class TurnrowParser : Parser {
 			case EXPECT:
 			case FASTEN:
 			case FINISHED:
+			case FLOATS:
 			case FROM:
 			case GAUGE:
 			case HOOK:
@@ -973,6 +1011,7 @@ internal partial class TurnrowParser : Parser {
 			case SOLID:
 			case STITCH:
 			case STRAIGHT:
+			case STRIPES:
 			case SWATCH:
 			case TERMS:
 			case TURN:
@@ -1065,7 +1104,7 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 291;
+				State = 302;
 				name();
 				}
 				break;
@@ -1104,9 +1143,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 294;
+			State = 305;
 			Match(TERMS);
-			State = 295;
+			State = 306;
 			_localctx.called = name();
 			}
 		}
@@ -1150,25 +1189,25 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 297;
+			State = 308;
 			Match(SIZES);
-			State = 298;
+			State = 309;
 			_localctx._sizeName = sizeName();
 			_localctx._names.Add(_localctx._sizeName);
-			State = 303;
+			State = 314;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 299;
+				State = 310;
 				Match(COMMA);
-				State = 300;
+				State = 311;
 				_localctx._sizeName = sizeName();
 				_localctx._names.Add(_localctx._sizeName);
 				}
 				}
-				State = 305;
+				State = 316;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -1204,7 +1243,7 @@ internal partial class TurnrowParser : Parser {
 		SizeNameContext _localctx = new SizeNameContext(Context, State);
 		EnterRule(_localctx, 18, RULE_sizeName);
 		try {
-			State = 313;
+			State = 324;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -1219,6 +1258,7 @@ internal partial class TurnrowParser : Parser {
 			case EXPECT:
 			case FASTEN:
 			case FINISHED:
+			case FLOATS:
 			case FROM:
 			case GAUGE:
 			case HOOK:
@@ -1240,6 +1280,7 @@ internal partial class TurnrowParser : Parser {
 			case SOLID:
 			case STITCH:
 			case STRAIGHT:
+			case STRIPES:
 			case SWATCH:
 			case TERMS:
 			case TURN:
@@ -1332,23 +1373,23 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 306;
+				State = 317;
 				name();
 				}
 				break;
 			case QUOTED:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 307;
+				State = 318;
 				Match(QUOTED);
 				}
 				break;
 			case NUMBER:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 308;
+				State = 319;
 				Match(NUMBER);
-				State = 311;
+				State = 322;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ACCEPT:
@@ -1363,6 +1404,7 @@ internal partial class TurnrowParser : Parser {
 				case EXPECT:
 				case FASTEN:
 				case FINISHED:
+				case FLOATS:
 				case FROM:
 				case GAUGE:
 				case HOOK:
@@ -1384,6 +1426,7 @@ internal partial class TurnrowParser : Parser {
 				case SOLID:
 				case STITCH:
 				case STRAIGHT:
+				case STRIPES:
 				case SWATCH:
 				case TERMS:
 				case TURN:
@@ -1475,13 +1518,13 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case WORD:
 					{
-					State = 309;
+					State = 320;
 					name();
 					}
 					break;
 				case X:
 					{
-					State = 310;
+					State = 321;
 					Match(X);
 					}
 					break;
@@ -1528,9 +1571,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 315;
+			State = 326;
 			Match(SKILL);
-			State = 316;
+			State = 327;
 			_localctx.text = Match(QUOTED);
 			}
 		}
@@ -1563,9 +1606,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 318;
+			State = 329;
 			Match(NOTION);
-			State = 319;
+			State = 330;
 			_localctx.text = Match(QUOTED);
 			}
 		}
@@ -1600,9 +1643,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 321;
+			State = 332;
 			Match(WEARER);
-			State = 322;
+			State = 333;
 			_localctx.called = name();
 			}
 		}
@@ -1633,7 +1676,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 324;
+			State = 335;
 			Match(PROSE);
 			}
 		}
@@ -1683,34 +1726,34 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 326;
+			State = 337;
 			Match(YARN);
-			State = 327;
+			State = 338;
 			_localctx.called = name();
-			State = 329;
+			State = 340;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==QUOTED) {
 				{
-				State = 328;
+				State = 339;
 				_localctx.text = Match(QUOTED);
 				}
 			}
 
-			State = 335;
+			State = 346;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 331;
+				State = 342;
 				Match(COMMA);
-				State = 332;
+				State = 343;
 				_localctx._yarnFact = yarnFact();
 				_localctx._facts.Add(_localctx._yarnFact);
 				}
 				}
-				State = 337;
+				State = 348;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -1754,15 +1797,15 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 30, RULE_yarnFact);
 		int _la;
 		try {
-			State = 346;
+			State = 357;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WEIGHT:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 338;
+				State = 349;
 				Match(WEIGHT);
-				State = 339;
+				State = 350;
 				_localctx.value = number();
 				}
 				break;
@@ -1770,9 +1813,9 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 340;
+				State = 351;
 				_localctx.value = number();
-				State = 344;
+				State = 355;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case G:
@@ -1780,10 +1823,10 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case YD:
 					{
-					State = 341;
+					State = 352;
 					_localctx.unitWord = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
-					if ( !(((((_la - 168)) & ~0x3f) == 0 && ((1L << (_la - 168)) & 27L) != 0)) ) {
+					if ( !(((((_la - 170)) & ~0x3f) == 0 && ((1L << (_la - 170)) & 27L) != 0)) ) {
 						_localctx.unitWord = ErrorHandler.RecoverInline(this);
 					}
 					else {
@@ -1794,9 +1837,9 @@ internal partial class TurnrowParser : Parser {
 					break;
 				case PERCENT:
 					{
-					State = 342;
+					State = 353;
 					Match(PERCENT);
-					State = 343;
+					State = 354;
 					_localctx.extra = Match(EXTRA);
 					}
 					break;
@@ -1841,11 +1884,11 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 348;
+			State = 359;
 			Match(HOOK);
-			State = 349;
+			State = 360;
 			_localctx.value = number();
-			State = 350;
+			State = 361;
 			Match(MM);
 			}
 		}
@@ -1913,28 +1956,28 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 352;
+			State = 363;
 			Match(GAUGE);
-			State = 353;
+			State = 364;
 			_localctx.by = stitch();
-			State = 354;
+			State = 365;
 			Match(COLON);
-			State = 355;
+			State = 366;
 			_localctx.stitches = number();
-			State = 358;
+			State = 369;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case STITCH:
 			case STITCHES:
 				{
-				State = 356;
+				State = 367;
 				stitchesWord();
 				}
 				break;
 			case REPEAT:
 			case REPEATS:
 				{
-				State = 357;
+				State = 368;
 				_localctx.repeats = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==REPEAT || _la==REPEATS) ) {
@@ -1949,38 +1992,38 @@ internal partial class TurnrowParser : Parser {
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 374;
+			State = 385;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case AND:
 				{
-				State = 360;
+				State = 371;
 				Match(AND);
-				State = 361;
+				State = 372;
 				_localctx.rows = number();
-				State = 362;
+				State = 373;
 				rowsWord();
-				State = 363;
+				State = 374;
 				Match(TO);
-				State = 364;
+				State = 375;
 				_localctx.rowsLength = gaugeLength();
 				}
 				break;
 			case TO:
 				{
-				State = 366;
+				State = 377;
 				Match(TO);
-				State = 367;
+				State = 378;
 				_localctx.stitchesLength = gaugeLength();
-				State = 368;
+				State = 379;
 				Match(COMMA);
-				State = 369;
+				State = 380;
 				_localctx.rows = number();
-				State = 370;
+				State = 381;
 				rowsWord();
-				State = 371;
+				State = 382;
 				Match(TO);
-				State = 372;
+				State = 383;
 				_localctx.rowsLength = gaugeLength();
 				}
 				break;
@@ -2023,9 +2066,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 376;
+			State = 387;
 			_localctx.value = number();
-			State = 377;
+			State = 388;
 			_localctx.measure = unit();
 			}
 		}
@@ -2088,46 +2131,46 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 379;
+			State = 390;
 			Match(TURN);
-			State = 380;
+			State = 391;
 			_localctx.by = stitch();
-			State = 384;
+			State = 395;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 381;
+				State = 392;
 				Match(COMMA);
-				State = 382;
+				State = 393;
 				_localctx.nextRow = Match(NEXT);
-				State = 383;
+				State = 394;
 				Match(ROW);
 				}
 			}
 
-			State = 386;
+			State = 397;
 			Match(COLON);
-			State = 387;
+			State = 398;
 			Match(CH);
-			State = 388;
+			State = 399;
 			_localctx.chains = number();
-			State = 393;
+			State = 404;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case COUNTS:
 				{
-				State = 389;
+				State = 400;
 				_localctx.counts = Match(COUNTS);
 				}
 				break;
 			case DOES:
 				{
-				State = 390;
+				State = 401;
 				_localctx.doesNot = Match(DOES);
-				State = 391;
+				State = 402;
 				Match(NOT);
-				State = 392;
+				State = 403;
 				Match(COUNT);
 				}
 				break;
@@ -2137,20 +2180,20 @@ internal partial class TurnrowParser : Parser {
 			default:
 				break;
 			}
-			State = 399;
+			State = 410;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 395;
+				State = 406;
 				Match(COMMA);
-				State = 396;
+				State = 407;
 				_localctx._turnPart = turnPart();
 				_localctx._parts.Add(_localctx._turnPart);
 				}
 				}
-				State = 401;
+				State = 412;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -2191,21 +2234,21 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 40, RULE_turnPart);
 		int _la;
 		try {
-			State = 411;
+			State = 422;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FIRST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 402;
+				State = 413;
 				Match(FIRST);
-				State = 403;
+				State = 414;
 				Match(STITCH);
-				State = 404;
+				State = 415;
 				Match(IN);
-				State = 405;
+				State = 416;
 				_localctx.nth = Match(ORDINAL);
-				State = 406;
+				State = 417;
 				_la = TokenStream.LA(1);
 				if ( !(_la==CHAIN || _la==CH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -2219,13 +2262,13 @@ internal partial class TurnrowParser : Parser {
 			case NOT:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 407;
+				State = 418;
 				Match(NOT);
-				State = 408;
+				State = 419;
 				Match(IN);
-				State = 409;
+				State = 420;
 				Match(THE);
-				State = 410;
+				State = 421;
 				Match(FOUNDATION);
 				}
 				break;
@@ -2269,13 +2312,13 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 413;
+			State = 424;
 			Match(MEASURE);
-			State = 414;
+			State = 425;
 			_localctx.called = name();
-			State = 415;
+			State = 426;
 			Match(IS);
-			State = 416;
+			State = 427;
 			_localctx.value = sum();
 			}
 		}
@@ -2336,19 +2379,19 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 418;
+			State = 429;
 			Match(COUNT);
-			State = 419;
-			_localctx.called = name();
-			State = 420;
-			Match(IS);
 			State = 430;
+			_localctx.called = name();
+			State = 431;
+			Match(IS);
+			State = 441;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
 			case STITCHES:
 				{
-				State = 421;
+				State = 432;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -2358,9 +2401,9 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 422;
+				State = 433;
 				Match(FOR);
-				State = 423;
+				State = 434;
 				_localctx.length = sum();
 				}
 				break;
@@ -2377,6 +2420,7 @@ internal partial class TurnrowParser : Parser {
 			case EXPECT:
 			case FASTEN:
 			case FINISHED:
+			case FLOATS:
 			case FROM:
 			case GAUGE:
 			case HOOK:
@@ -2398,6 +2442,7 @@ internal partial class TurnrowParser : Parser {
 			case SOLID:
 			case STITCH:
 			case STRAIGHT:
+			case STRIPES:
 			case SWATCH:
 			case TERMS:
 			case TURN:
@@ -2491,14 +2536,14 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 424;
+				State = 435;
 				_localctx.value = sum();
-				State = 428;
+				State = 439;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==ROWS || _la==STITCHES) {
 					{
-					State = 425;
+					State = 436;
 					_localctx.of = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -2508,9 +2553,9 @@ internal partial class TurnrowParser : Parser {
 						ErrorHandler.ReportMatch(this);
 					    Consume();
 					}
-					State = 426;
+					State = 437;
 					Match(FOR);
-					State = 427;
+					State = 438;
 					_localctx.length = sum();
 					}
 				}
@@ -2520,20 +2565,20 @@ internal partial class TurnrowParser : Parser {
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 436;
+			State = 447;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 432;
+				State = 443;
 				Match(COMMA);
-				State = 433;
+				State = 444;
 				_localctx._countFix = countFix();
 				_localctx._fixes.Add(_localctx._countFix);
 				}
 				}
-				State = 438;
+				State = 449;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -2575,18 +2620,18 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 439;
+			State = 450;
 			Match(CLAIMS);
-			State = 445;
+			State = 456;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WITHOUT:
 				{
-				State = 440;
+				State = 451;
 				_localctx.without = Match(WITHOUT);
-				State = 441;
+				State = 452;
 				Match(TURNING);
-				State = 442;
+				State = 453;
 				_la = TokenStream.LA(1);
 				if ( !(_la==CHAIN || _la==CH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -2599,9 +2644,9 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case WITH:
 				{
-				State = 443;
+				State = 454;
 				_localctx.with = Match(WITH);
-				State = 444;
+				State = 455;
 				Match(CHAINS);
 				}
 				break;
@@ -2648,9 +2693,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 447;
+			State = 458;
 			Match(BODY);
-			State = 453;
+			State = 464;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -2665,6 +2710,7 @@ internal partial class TurnrowParser : Parser {
 			case EXPECT:
 			case FASTEN:
 			case FINISHED:
+			case FLOATS:
 			case FROM:
 			case GAUGE:
 			case HOOK:
@@ -2686,6 +2732,7 @@ internal partial class TurnrowParser : Parser {
 			case SOLID:
 			case STITCH:
 			case STRAIGHT:
+			case STRIPES:
 			case SWATCH:
 			case TERMS:
 			case TURN:
@@ -2777,17 +2824,17 @@ internal partial class TurnrowParser : Parser {
 			case OZ:
 			case WORD:
 				{
-				State = 448;
+				State = 459;
 				_localctx.table = name();
-				State = 449;
+				State = 460;
 				Match(COMMA);
-				State = 450;
+				State = 461;
 				_localctx.measure = unit();
 				}
 				break;
 			case QUOTED:
 				{
-				State = 452;
+				State = 463;
 				_localctx.file = Match(QUOTED);
 				}
 				break;
@@ -2835,20 +2882,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 455;
+			State = 466;
 			Match(EASE);
-			State = 456;
+			State = 467;
 			_localctx.called = name();
-			State = 457;
+			State = 468;
 			Match(IS);
-			State = 458;
+			State = 469;
 			_localctx.value = sum();
-			State = 460;
+			State = 471;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==LESS) {
 				{
-				State = 459;
+				State = 470;
 				_localctx.less = Match(LESS);
 				}
 			}
@@ -2904,28 +2951,28 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 462;
+			State = 473;
 			Match(FINISHED);
-			State = 463;
+			State = 474;
 			_localctx.called = name();
-			State = 464;
+			State = 475;
 			Match(IS);
-			State = 465;
+			State = 476;
 			_localctx.value = expected();
-			State = 470;
+			State = 481;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 466;
+				State = 477;
 				Match(COMMA);
-				State = 467;
+				State = 478;
 				_localctx._finishedPart = finishedPart();
 				_localctx._parts.Add(_localctx._finishedPart);
 				}
 				}
-				State = 472;
+				State = 483;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -2964,26 +3011,26 @@ internal partial class TurnrowParser : Parser {
 		FinishedPartContext _localctx = new FinishedPartContext(Context, State);
 		EnterRule(_localctx, 54, RULE_finishedPart);
 		try {
-			State = 479;
+			State = 490;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case OPENS:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 473;
+				State = 484;
 				_localctx.opens = Match(OPENS);
 				}
 				break;
 			case STRETCHES:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 474;
+				State = 485;
 				Match(STRETCHES);
-				State = 475;
+				State = 486;
 				Match(BY);
-				State = 476;
+				State = 487;
 				_localctx.stretch = number();
-				State = 477;
+				State = 488;
 				Match(PERCENT);
 				}
 				break;
@@ -3031,25 +3078,25 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 481;
+			State = 492;
 			Match(ACCEPT);
-			State = 482;
+			State = 493;
 			_localctx.called = name();
-			State = 485;
+			State = 496;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==OF) {
 				{
-				State = 483;
+				State = 494;
 				Match(OF);
-				State = 484;
+				State = 495;
 				_localctx.which = name();
 				}
 			}
 
-			State = 487;
+			State = 498;
 			Match(COLON);
-			State = 488;
+			State = 499;
 			_localctx.reason = Match(QUOTED);
 			}
 		}
@@ -3111,27 +3158,27 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 490;
+			State = 501;
 			Match(SWATCH);
-			State = 491;
+			State = 502;
 			_localctx.by = stitch();
-			State = 492;
+			State = 503;
 			Match(COLON);
-			State = 493;
+			State = 504;
 			_localctx.stitches = number();
-			State = 494;
+			State = 505;
 			stitchesWord();
-			State = 495;
+			State = 506;
 			Match(AND);
-			State = 496;
+			State = 507;
 			_localctx.rows = number();
-			State = 497;
+			State = 508;
 			rowsWord();
-			State = 498;
+			State = 509;
 			Match(WEIGH);
-			State = 499;
+			State = 510;
 			_localctx.value = number();
-			State = 500;
+			State = 511;
 			_localctx.unitWord = TokenStream.LT(1);
 			_la = TokenStream.LA(1);
 			if ( !(_la==G || _la==OZ) ) {
@@ -3141,14 +3188,14 @@ internal partial class TurnrowParser : Parser {
 				ErrorHandler.ReportMatch(this);
 			    Consume();
 			}
-			State = 503;
+			State = 514;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 501;
+				State = 512;
 				Match(COMMA);
-				State = 502;
+				State = 513;
 				_localctx.yarn = name();
 				}
 			}
@@ -3204,31 +3251,31 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 505;
+			State = 516;
 			Match(MADE);
-			State = 506;
+			State = 517;
 			_localctx.size = sizeName();
-			State = 507;
+			State = 518;
 			Match(COLON);
-			State = 508;
+			State = 519;
 			_localctx.piece = name();
-			State = 509;
+			State = 520;
 			_localctx._madePart = madePart();
 			_localctx._parts.Add(_localctx._madePart);
-			State = 514;
+			State = 525;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 510;
+				State = 521;
 				Match(COMMA);
-				State = 511;
+				State = 522;
 				_localctx._madePart = madePart();
 				_localctx._parts.Add(_localctx._madePart);
 				}
 				}
-				State = 516;
+				State = 527;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -3272,11 +3319,11 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 517;
+			State = 528;
 			_localctx.value = number();
-			State = 518;
+			State = 529;
 			_localctx.measure = unit();
-			State = 519;
+			State = 530;
 			_localctx.way = TokenStream.LT(1);
 			_la = TokenStream.LA(1);
 			if ( !(_la==HIGH || _la==WIDE) ) {
@@ -3335,40 +3382,40 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 64, RULE_countFix);
 		int _la;
 		try {
-			State = 534;
+			State = 545;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ODD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 521;
+				State = 532;
 				Match(ODD);
 				}
 				break;
 			case EVEN:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 522;
+				State = 533;
 				Match(EVEN);
 				}
 				break;
 			case MULTIPLE:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 523;
+				State = 534;
 				Match(MULTIPLE);
-				State = 524;
+				State = 535;
 				Match(OF);
-				State = 525;
+				State = 536;
 				_localctx.multiple = single();
-				State = 528;
+				State = 539;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==PLUS) {
 					{
-					State = 526;
+					State = 537;
 					Match(PLUS);
-					State = 527;
+					State = 538;
 					_localctx.plus = single();
 					}
 				}
@@ -3378,9 +3425,9 @@ internal partial class TurnrowParser : Parser {
 			case ROUNDED:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 530;
+				State = 541;
 				Match(ROUNDED);
-				State = 531;
+				State = 542;
 				_localctx.way = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==DOWN || _la==UP) ) {
@@ -3395,9 +3442,9 @@ internal partial class TurnrowParser : Parser {
 			case WITHIN:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 532;
+				State = 543;
 				Match(WITHIN);
-				State = 533;
+				State = 544;
 				_localctx.within = sum();
 				}
 				break;
@@ -3434,9 +3481,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 536;
+			State = 547;
 			Match(USE);
-			State = 537;
+			State = 548;
 			_localctx.file = Match(QUOTED);
 			}
 		}
@@ -3475,20 +3522,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 539;
+			State = 550;
 			Match(STITCH);
-			State = 542;
+			State = 553;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case PATTERN:
 				{
-				State = 540;
+				State = 551;
 				_localctx.asPattern = stitchPattern();
 				}
 				break;
 			case WORD:
 				{
-				State = 541;
+				State = 552;
 				_localctx.asSpecial = stitchMade();
 				}
 				break;
@@ -3511,14 +3558,18 @@ internal partial class TurnrowParser : Parser {
 	internal partial class StitchPatternContext : ParserRuleContext {
 		public NameContext called;
 		public IToken picture;
+		public NameContext by;
 		public NumberContext multiple;
 		public NumberContext plus;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode PATTERN() { return GetToken(TurnrowParser.PATTERN, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode OVER() { return GetToken(TurnrowParser.OVER, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode MULTIPLE() { return GetToken(TurnrowParser.MULTIPLE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode OF() { return GetToken(TurnrowParser.OF, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public NameContext name() {
-			return GetRuleContext<NameContext>(0);
+		[System.Diagnostics.DebuggerNonUserCode] public NameContext[] name() {
+			return GetRuleContexts<NameContext>();
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public NameContext name(int i) {
+			return GetRuleContext<NameContext>(i);
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public NumberContext[] number() {
 			return GetRuleContexts<NumberContext>();
@@ -3529,6 +3580,7 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FROM() { return GetToken(TurnrowParser.FROM, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode PLUS() { return GetToken(TurnrowParser.PLUS, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode PICTURE() { return GetToken(TurnrowParser.PICTURE, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode IN() { return GetToken(TurnrowParser.IN, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COMMA() { return GetToken(TurnrowParser.COMMA, 0); }
 		public StitchPatternContext(ParserRuleContext parent, int invokingState)
 			: base(parent, invokingState)
@@ -3545,25 +3597,37 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 544;
+			State = 555;
 			Match(PATTERN);
-			State = 545;
+			State = 556;
 			_localctx.called = name();
-			State = 551;
+			State = 566;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==FROM) {
 				{
-				State = 546;
+				State = 557;
 				Match(FROM);
-				State = 547;
+				State = 558;
 				_localctx.picture = Match(PICTURE);
-				State = 549;
+				State = 561;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				if (_la==IN) {
+					{
+					State = 559;
+					Match(IN);
+					State = 560;
+					_localctx.by = name();
+					}
+				}
+
+				State = 564;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==COMMA) {
 					{
-					State = 548;
+					State = 563;
 					Match(COMMA);
 					}
 				}
@@ -3571,22 +3635,22 @@ internal partial class TurnrowParser : Parser {
 				}
 			}
 
-			State = 553;
+			State = 568;
 			Match(OVER);
-			State = 554;
+			State = 569;
 			Match(MULTIPLE);
-			State = 555;
+			State = 570;
 			Match(OF);
-			State = 556;
+			State = 571;
 			_localctx.multiple = number();
-			State = 559;
+			State = 574;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==PLUS) {
 				{
-				State = 557;
+				State = 572;
 				Match(PLUS);
-				State = 558;
+				State = 573;
 				_localctx.plus = number();
 				}
 			}
@@ -3608,14 +3672,18 @@ internal partial class TurnrowParser : Parser {
 		public IToken letter;
 		public IToken which;
 		public ItemsContext words;
+		public NameContext yarn;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode KEY() { return GetToken(TurnrowParser.KEY, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode IS() { return GetToken(TurnrowParser.IS, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode OPEN() { return GetToken(TurnrowParser.OPEN, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CLOSE() { return GetToken(TurnrowParser.CLOSE, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode QUOTED() { return GetToken(TurnrowParser.QUOTED, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ItemsContext items() {
 			return GetRuleContext<ItemsContext>(0);
 		}
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode QUOTED() { return GetToken(TurnrowParser.QUOTED, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public NameContext name() {
+			return GetRuleContext<NameContext>(0);
+		}
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FIRST() { return GetToken(TurnrowParser.FIRST, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LAST() { return GetToken(TurnrowParser.LAST, 0); }
 		public KeyLineContext(ParserRuleContext parent, int invokingState)
@@ -3633,21 +3701,21 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 561;
+			State = 576;
 			Match(KEY);
-			State = 564;
+			State = 579;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case QUOTED:
 				{
-				State = 562;
+				State = 577;
 				_localctx.letter = Match(QUOTED);
 				}
 				break;
 			case FIRST:
 			case LAST:
 				{
-				State = 563;
+				State = 578;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==FIRST || _la==LAST) ) {
@@ -3662,14 +3730,154 @@ internal partial class TurnrowParser : Parser {
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 566;
+			State = 581;
 			Match(IS);
-			State = 567;
-			Match(OPEN);
-			State = 568;
-			_localctx.words = items();
-			State = 569;
-			Match(CLOSE);
+			State = 587;
+			ErrorHandler.Sync(this);
+			switch (TokenStream.LA(1)) {
+			case OPEN:
+				{
+				State = 582;
+				Match(OPEN);
+				State = 583;
+				_localctx.words = items();
+				State = 584;
+				Match(CLOSE);
+				}
+				break;
+			case ACCEPT:
+			case ADD:
+			case BEGIN:
+			case BODY:
+			case CHAIN:
+			case CLAIMS:
+			case COUNT:
+			case DIVIDE:
+			case EASE:
+			case EXPECT:
+			case FASTEN:
+			case FINISHED:
+			case FLOATS:
+			case FROM:
+			case GAUGE:
+			case HOOK:
+			case KEY:
+			case LEFT:
+			case MADE:
+			case MARK:
+			case MEASURE:
+			case NOTATION:
+			case NOTION:
+			case PATTERN:
+			case PIECE:
+			case REPEAT:
+			case RIGHT:
+			case SEAM:
+			case SHAPE:
+			case SIZES:
+			case SKILL:
+			case SOLID:
+			case STITCH:
+			case STRAIGHT:
+			case STRIPES:
+			case SWATCH:
+			case TERMS:
+			case TURN:
+			case USE:
+			case VERSION:
+			case WEARER:
+			case WEAVE:
+			case YARN:
+			case AFTER:
+			case ALL:
+			case ALONG:
+			case APART:
+			case BEFORE:
+			case BUT:
+			case CH:
+			case CHAINS:
+			case CORNER:
+			case COUNTS:
+			case CUP:
+			case DOES:
+			case DOWN:
+			case EACH:
+			case EASING:
+			case EDGE:
+			case EDGES:
+			case END:
+			case ENDS:
+			case EVEN:
+			case EVERY:
+			case EXTRA:
+			case FACING:
+			case FLAT:
+			case FOUNDATION:
+			case HERE:
+			case HIGH:
+			case IS:
+			case LATER:
+			case LEAST:
+			case LESS:
+			case LIE:
+			case LONGER:
+			case MAKE:
+			case MIRRORED:
+			case MORE_WORD:
+			case MOST:
+			case MULTIPLE:
+			case NEXT:
+			case NOT:
+			case ODD:
+			case OF:
+			case OFF:
+			case ON:
+			case ONE:
+			case OPENS:
+			case OPPOSITE:
+			case ORDER:
+			case OVER:
+			case PICKED:
+			case PICTURE:
+			case PLACE:
+			case PLAIN:
+			case REMAIN:
+			case REPEATS:
+			case REST:
+			case RING:
+			case ROUNDED:
+			case RUFFLE:
+			case SAME:
+			case SIDES:
+			case SKIPPED:
+			case SKIPPING:
+			case SLIPPING:
+			case STACKED:
+			case STAGGERED:
+			case STRETCHES:
+			case THEN:
+			case THICK:
+			case TIMES:
+			case TURNED:
+			case TURNING:
+			case TURNS:
+			case UP:
+			case WEIGH:
+			case WEIGHT:
+			case WIDE:
+			case WITHIN:
+			case WORKING:
+			case G:
+			case OZ:
+			case WORD:
+				{
+				State = 586;
+				_localctx.yarn = name();
+				}
+				break;
+			default:
+				throw new NoViableAltException(this);
+			}
 			}
 		}
 		catch (RecognitionException re) {
@@ -3700,7 +3908,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 571;
+			State = 589;
 			_localctx.cells = Match(PICTURE_ROW);
 			}
 		}
@@ -3745,33 +3953,33 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 573;
+			State = 591;
 			_localctx.called = Match(WORD);
-			State = 576;
+			State = 594;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==OF) {
 				{
-				State = 574;
+				State = 592;
 				Match(OF);
-				State = 575;
+				State = 593;
 				_localctx.by = Match(WORD);
 				}
 			}
 
-			State = 579;
+			State = 597;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==QUOTED) {
 				{
-				State = 578;
+				State = 596;
 				_localctx.text = Match(QUOTED);
 				}
 			}
 
-			State = 581;
+			State = 599;
 			Match(IS);
-			State = 582;
+			State = 600;
 			_localctx.made = items();
 			}
 		}
@@ -3819,40 +4027,40 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 584;
+			State = 602;
 			Match(PIECE);
-			State = 585;
+			State = 603;
 			_localctx.called = name();
-			State = 589;
+			State = 607;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 586;
+				State = 604;
 				Match(COMMA);
-				State = 587;
+				State = 605;
 				Match(MAKE);
-				State = 588;
+				State = 606;
 				_localctx.copies = Match(NUMBER);
 				}
 			}
 
-			State = 592;
+			State = 610;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==FROM || _la==ACROSS || _la==IS || _la==PICKED) {
 				{
-				State = 591;
+				State = 609;
 				_localctx.begun = origin();
 				}
 			}
 
-			State = 595;
+			State = 613;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 594;
+				State = 612;
 				_localctx.claimed = claim();
 				}
 			}
@@ -3945,30 +4153,30 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 80, RULE_origin);
 		int _la;
 		try {
-			State = 647;
+			State = 665;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FROM:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 597;
+				State = 615;
 				Match(FROM);
-				State = 598;
+				State = 616;
 				_localctx.piece = name();
-				State = 599;
+				State = 617;
 				Match(COLON);
-				State = 600;
+				State = 618;
 				_localctx.part = count();
-				State = 605;
+				State = 623;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==STITCH || _la==STITCHES) {
 					{
-					State = 601;
+					State = 619;
 					stitchesWord();
-					State = 602;
+					State = 620;
 					Match(AT);
-					State = 603;
+					State = 621;
 					_localctx.at = edge();
 					}
 				}
@@ -3978,22 +4186,22 @@ internal partial class TurnrowParser : Parser {
 			case IS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 607;
+				State = 625;
 				Match(IS);
-				State = 608;
+				State = 626;
 				_localctx.piece = name();
-				State = 609;
+				State = 627;
 				Match(MIRRORED);
-				State = 613;
+				State = 631;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==COMMA) {
 					{
-					State = 610;
+					State = 628;
 					Match(COMMA);
-					State = 611;
+					State = 629;
 					_localctx.turned = Match(TURNED);
-					State = 612;
+					State = 630;
 					Match(OVER);
 					}
 				}
@@ -4003,25 +4211,25 @@ internal partial class TurnrowParser : Parser {
 			case ACROSS:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 615;
+				State = 633;
 				Match(ACROSS);
-				State = 616;
+				State = 634;
 				_localctx._acrossPart = acrossPart();
 				_localctx._over.Add(_localctx._acrossPart);
-				State = 621;
+				State = 639;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 617;
+					State = 635;
 					Match(COMMA);
-					State = 618;
+					State = 636;
 					_localctx._acrossPart = acrossPart();
 					_localctx._over.Add(_localctx._acrossPart);
 					}
 					}
-					State = 623;
+					State = 641;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -4030,67 +4238,67 @@ internal partial class TurnrowParser : Parser {
 			case PICKED:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 624;
+				State = 642;
 				Match(PICKED);
-				State = 625;
+				State = 643;
 				Match(UP);
-				State = 628;
+				State = 646;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ALONG:
 					{
-					State = 626;
+					State = 644;
 					Match(ALONG);
 					}
 					break;
 				case AROUND:
 					{
-					State = 627;
+					State = 645;
 					_localctx.round = Match(AROUND);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 630;
+				State = 648;
 				_localctx._along = along();
 				_localctx._walks.Add(_localctx._along);
-				State = 635;
+				State = 653;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==AND) {
 					{
 					{
-					State = 631;
+					State = 649;
 					Match(AND);
-					State = 632;
+					State = 650;
 					_localctx._along = along();
 					_localctx._walks.Add(_localctx._along);
 					}
 					}
-					State = 637;
+					State = 655;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 638;
+				State = 656;
 				Match(COLON);
-				State = 639;
+				State = 657;
 				_localctx._rate = rate();
 				_localctx._rates.Add(_localctx._rate);
-				State = 644;
+				State = 662;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 640;
+					State = 658;
 					Match(COMMA);
-					State = 641;
+					State = 659;
 					_localctx._rate = rate();
 					_localctx._rates.Add(_localctx._rate);
 					}
 					}
-					State = 646;
+					State = 664;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -4135,21 +4343,21 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 650;
+			State = 668;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 649;
+				State = 667;
 				_localctx._acrossWord = acrossWord();
 				_localctx._words.Add(_localctx._acrossWord);
 				}
 				}
-				State = 652;
+				State = 670;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843799554852213L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 45268366767999L) != 0) );
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127296L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611687599109704425L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 90536733535999L) != 0) );
 			}
 		}
 		catch (RecognitionException re) {
@@ -4180,7 +4388,7 @@ internal partial class TurnrowParser : Parser {
 		AcrossWordContext _localctx = new AcrossWordContext(Context, State);
 		EnterRule(_localctx, 84, RULE_acrossWord);
 		try {
-			State = 656;
+			State = 674;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -4195,6 +4403,7 @@ internal partial class TurnrowParser : Parser {
 			case EXPECT:
 			case FASTEN:
 			case FINISHED:
+			case FLOATS:
 			case FROM:
 			case GAUGE:
 			case HOOK:
@@ -4216,6 +4425,7 @@ internal partial class TurnrowParser : Parser {
 			case SOLID:
 			case STITCH:
 			case STRAIGHT:
+			case STRIPES:
 			case SWATCH:
 			case TERMS:
 			case TURN:
@@ -4308,14 +4518,14 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 654;
+				State = 672;
 				name();
 				}
 				break;
 			case FIRST:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 655;
+				State = 673;
 				Match(FIRST);
 				}
 				break;
@@ -4370,35 +4580,35 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 659;
+			State = 677;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 658;
+				State = 676;
 				_localctx._walkWord = walkWord();
 				_localctx._words.Add(_localctx._walkWord);
 				}
 				}
-				State = 661;
+				State = 679;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611686036145242112L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843249799038325L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 45268367030143L) != 0) );
-			State = 667;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -35434594304L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611686499598076649L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 90536734060287L) != 0) );
+			State = 685;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 663;
+				State = 681;
 				Match(COMMA);
-				State = 664;
+				State = 682;
 				_localctx._alongPart = alongPart();
 				_localctx._parts.Add(_localctx._alongPart);
 				}
 				}
-				State = 669;
+				State = 687;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -4437,7 +4647,7 @@ internal partial class TurnrowParser : Parser {
 		AlongPartContext _localctx = new AlongPartContext(Context, State);
 		EnterRule(_localctx, 88, RULE_alongPart);
 		try {
-			State = 674;
+			State = 692;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
@@ -4446,7 +4656,7 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 670;
+				State = 688;
 				_localctx.rows = selection();
 				}
 				break;
@@ -4454,9 +4664,9 @@ internal partial class TurnrowParser : Parser {
 			case WS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 671;
+				State = 689;
 				_localctx.facing = side();
-				State = 672;
+				State = 690;
 				Match(FACING);
 				}
 				break;
@@ -4514,24 +4724,24 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 676;
+			State = 694;
 			Match(BEGIN);
-			State = 677;
+			State = 695;
 			Match(WITH);
-			State = 692;
+			State = 710;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case BOTH:
 				{
-				State = 678;
+				State = 696;
 				_localctx.bothSides = Match(BOTH);
-				State = 679;
+				State = 697;
 				Match(SIDES);
-				State = 680;
+				State = 698;
 				Match(OF);
-				State = 681;
+				State = 699;
 				_localctx.amount = count();
-				State = 682;
+				State = 700;
 				stitchesWord();
 				}
 				break;
@@ -4548,6 +4758,7 @@ internal partial class TurnrowParser : Parser {
 			case EXPECT:
 			case FASTEN:
 			case FINISHED:
+			case FLOATS:
 			case FROM:
 			case GAUGE:
 			case HOOK:
@@ -4569,6 +4780,7 @@ internal partial class TurnrowParser : Parser {
 			case SOLID:
 			case STITCH:
 			case STRAIGHT:
+			case STRIPES:
 			case SWATCH:
 			case TERMS:
 			case TURN:
@@ -4662,25 +4874,25 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 684;
+				State = 702;
 				_localctx.amount = count();
-				State = 690;
+				State = 708;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case STITCH:
 				case STITCHES:
 					{
-					State = 685;
+					State = 703;
 					_localctx.of = stitchesWord();
 					}
 					break;
 				case OF:
 					{
-					State = 686;
+					State = 704;
 					Match(OF);
-					State = 687;
+					State = 705;
 					_localctx.chains = count();
-					State = 688;
+					State = 706;
 					Match(CHAINS);
 					}
 					break;
@@ -4695,12 +4907,12 @@ internal partial class TurnrowParser : Parser {
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 695;
+			State = 713;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 694;
+				State = 712;
 				_localctx.claimed = claim();
 				}
 			}
@@ -4743,16 +4955,16 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 697;
+			State = 715;
 			Match(CHAIN);
-			State = 698;
+			State = 716;
 			_localctx.amount = count();
-			State = 700;
+			State = 718;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 699;
+				State = 717;
 				_localctx.claimed = claim();
 				}
 			}
@@ -4803,19 +5015,19 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 94, RULE_edgeLine);
 		int _la;
 		try {
-			State = 716;
+			State = 734;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FROM:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 702;
+				State = 720;
 				Match(FROM);
-				State = 703;
+				State = 721;
 				Match(HERE);
-				State = 704;
+				State = 722;
 				_localctx.at = edge();
-				State = 705;
+				State = 723;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -4824,7 +5036,7 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 706;
+				State = 724;
 				_localctx.called = name();
 				}
 				break;
@@ -4833,21 +5045,21 @@ internal partial class TurnrowParser : Parser {
 			case RIGHT:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 712;
+				State = 730;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case BOTH:
 					{
-					State = 708;
+					State = 726;
 					Match(BOTH);
-					State = 709;
+					State = 727;
 					_localctx.end = Match(EDGES);
 					}
 					break;
 				case LEFT:
 				case RIGHT:
 					{
-					State = 710;
+					State = 728;
 					_localctx.hand = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==LEFT || _la==RIGHT) ) {
@@ -4857,14 +5069,14 @@ internal partial class TurnrowParser : Parser {
 						ErrorHandler.ReportMatch(this);
 					    Consume();
 					}
-					State = 711;
+					State = 729;
 					_localctx.end = Match(EDGE);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 714;
+				State = 732;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -4873,7 +5085,7 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 715;
+				State = 733;
 				_localctx.called = name();
 				}
 				break;
@@ -4914,13 +5126,13 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 718;
+			State = 736;
 			Match(MARK);
-			State = 719;
+			State = 737;
 			Match(NEXT);
-			State = 720;
+			State = 738;
 			Match(ROW);
-			State = 721;
+			State = 739;
 			_localctx.called = name();
 			}
 		}
@@ -4965,27 +5177,27 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 723;
+			State = 741;
 			Match(DIVIDE);
-			State = 724;
+			State = 742;
 			Match(COLON);
-			State = 725;
+			State = 743;
 			_localctx._dividePart = dividePart();
 			_localctx._parts.Add(_localctx._dividePart);
-			State = 730;
+			State = 748;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 726;
+				State = 744;
 				Match(COMMA);
-				State = 727;
+				State = 745;
 				_localctx._dividePart = dividePart();
 				_localctx._parts.Add(_localctx._dividePart);
 				}
 				}
-				State = 732;
+				State = 750;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -5025,15 +5237,15 @@ internal partial class TurnrowParser : Parser {
 		DividePartContext _localctx = new DividePartContext(Context, State);
 		EnterRule(_localctx, 100, RULE_dividePart);
 		try {
-			State = 739;
+			State = 757;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case SKIP_WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 733;
+				State = 751;
 				Match(SKIP_WORD);
-				State = 734;
+				State = 752;
 				_localctx.amount = count();
 				}
 				break;
@@ -5050,6 +5262,7 @@ internal partial class TurnrowParser : Parser {
 			case EXPECT:
 			case FASTEN:
 			case FINISHED:
+			case FLOATS:
 			case FROM:
 			case GAUGE:
 			case HOOK:
@@ -5071,6 +5284,7 @@ internal partial class TurnrowParser : Parser {
 			case SOLID:
 			case STITCH:
 			case STRAIGHT:
+			case STRIPES:
 			case SWATCH:
 			case TERMS:
 			case TURN:
@@ -5165,11 +5379,11 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 735;
+				State = 753;
 				_localctx.amount = count();
-				State = 736;
+				State = 754;
 				Match(FOR);
-				State = 737;
+				State = 755;
 				_localctx.called = name();
 				}
 				break;
@@ -5205,9 +5419,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 741;
+			State = 759;
 			Match(FASTEN);
-			State = 742;
+			State = 760;
 			Match(OFF);
 			}
 		}
@@ -5240,12 +5454,209 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 744;
+			State = 762;
 			Match(WEAVE);
-			State = 745;
+			State = 763;
 			Match(IN);
-			State = 746;
+			State = 764;
 			Match(ENDS);
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class WithLineContext : ParserRuleContext {
+		public NameContext yarn;
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode WITH() { return GetToken(TurnrowParser.WITH, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public NameContext name() {
+			return GetRuleContext<NameContext>(0);
+		}
+		public WithLineContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_withLine; } }
+	}
+
+	[RuleVersion(0)]
+	public WithLineContext withLine() {
+		WithLineContext _localctx = new WithLineContext(Context, State);
+		EnterRule(_localctx, 106, RULE_withLine);
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 766;
+			Match(WITH);
+			State = 767;
+			_localctx.yarn = name();
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class StripesLineContext : ParserRuleContext {
+		public StripeContext _stripe;
+		public IList<StripeContext> _parts = new List<StripeContext>();
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode STRIPES() { return GetToken(TurnrowParser.STRIPES, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ARE() { return GetToken(TurnrowParser.ARE, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public StripeContext[] stripe() {
+			return GetRuleContexts<StripeContext>();
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public StripeContext stripe(int i) {
+			return GetRuleContext<StripeContext>(i);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode[] COMMA() { return GetTokens(TurnrowParser.COMMA); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COMMA(int i) {
+			return GetToken(TurnrowParser.COMMA, i);
+		}
+		public StripesLineContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_stripesLine; } }
+	}
+
+	[RuleVersion(0)]
+	public StripesLineContext stripesLine() {
+		StripesLineContext _localctx = new StripesLineContext(Context, State);
+		EnterRule(_localctx, 108, RULE_stripesLine);
+		int _la;
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 769;
+			Match(STRIPES);
+			State = 770;
+			Match(ARE);
+			State = 771;
+			_localctx._stripe = stripe();
+			_localctx._parts.Add(_localctx._stripe);
+			State = 776;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			while (_la==COMMA) {
+				{
+				{
+				State = 772;
+				Match(COMMA);
+				State = 773;
+				_localctx._stripe = stripe();
+				_localctx._parts.Add(_localctx._stripe);
+				}
+				}
+				State = 778;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+			}
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class StripeContext : ParserRuleContext {
+		public NameContext yarn;
+		public CountContext rows;
+		[System.Diagnostics.DebuggerNonUserCode] public RowsWordContext rowsWord() {
+			return GetRuleContext<RowsWordContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public NameContext name() {
+			return GetRuleContext<NameContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public CountContext count() {
+			return GetRuleContext<CountContext>(0);
+		}
+		public StripeContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_stripe; } }
+	}
+
+	[RuleVersion(0)]
+	public StripeContext stripe() {
+		StripeContext _localctx = new StripeContext(Context, State);
+		EnterRule(_localctx, 110, RULE_stripe);
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 779;
+			_localctx.yarn = name();
+			State = 780;
+			_localctx.rows = count();
+			State = 781;
+			rowsWord();
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class FloatsLineContext : ParserRuleContext {
+		public NumberContext most;
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FLOATS() { return GetToken(TurnrowParser.FLOATS, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AT() { return GetToken(TurnrowParser.AT, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode MOST() { return GetToken(TurnrowParser.MOST, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public StitchesWordContext stitchesWord() {
+			return GetRuleContext<StitchesWordContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public NumberContext number() {
+			return GetRuleContext<NumberContext>(0);
+		}
+		public FloatsLineContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_floatsLine; } }
+	}
+
+	[RuleVersion(0)]
+	public FloatsLineContext floatsLine() {
+		FloatsLineContext _localctx = new FloatsLineContext(Context, State);
+		EnterRule(_localctx, 112, RULE_floatsLine);
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 783;
+			Match(FLOATS);
+			State = 784;
+			Match(AT);
+			State = 785;
+			Match(MOST);
+			State = 786;
+			_localctx.most = number();
+			State = 787;
+			stitchesWord();
 			}
 		}
 		catch (RecognitionException re) {
@@ -5288,43 +5699,43 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RowLineContext rowLine() {
 		RowLineContext _localctx = new RowLineContext(Context, State);
-		EnterRule(_localctx, 106, RULE_rowLine);
+		EnterRule(_localctx, 114, RULE_rowLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 748;
+			State = 789;
 			Match(ROW);
-			State = 750;
+			State = 791;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508352L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594037L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 256374599300991L) != 0)) {
+			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127040L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611687601257188073L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 512749198601983L) != 0)) {
 				{
-				State = 749;
+				State = 790;
 				_localctx.from = count();
 				}
 			}
 
-			State = 753;
+			State = 794;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==RS || _la==WS) {
 				{
-				State = 752;
+				State = 793;
 				_localctx.facing = side();
 				}
 			}
 
-			State = 755;
+			State = 796;
 			Match(COLON);
-			State = 756;
+			State = 797;
 			_localctx.words = items();
-			State = 758;
+			State = 799;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 757;
+				State = 798;
 				_localctx.claimed = claim();
 				}
 			}
@@ -5386,30 +5797,30 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RowsLineContext rowsLine() {
 		RowsLineContext _localctx = new RowsLineContext(Context, State);
-		EnterRule(_localctx, 108, RULE_rowsLine);
+		EnterRule(_localctx, 116, RULE_rowsLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 760;
+			State = 801;
 			Match(ROWS);
-			State = 778;
+			State = 819;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ARE:
 				{
-				State = 761;
+				State = 802;
 				Match(ARE);
-				State = 762;
+				State = 803;
 				_localctx.way = name();
-				State = 765;
+				State = 806;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AND) {
 					{
-					State = 763;
+					State = 804;
 					Match(AND);
-					State = 764;
+					State = 805;
 					_localctx.also = name();
 					}
 				}
@@ -5429,6 +5840,7 @@ internal partial class TurnrowParser : Parser {
 			case EXPECT:
 			case FASTEN:
 			case FINISHED:
+			case FLOATS:
 			case FROM:
 			case GAUGE:
 			case HOOK:
@@ -5450,6 +5862,7 @@ internal partial class TurnrowParser : Parser {
 			case SOLID:
 			case STITCH:
 			case STRAIGHT:
+			case STRIPES:
 			case SWATCH:
 			case TERMS:
 			case TURN:
@@ -5543,32 +5956,32 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 767;
+				State = 808;
 				_localctx.from = count();
-				State = 768;
+				State = 809;
 				Match(TO);
-				State = 769;
+				State = 810;
 				_localctx.to = count();
-				State = 771;
+				State = 812;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==RS || _la==WS) {
 					{
-					State = 770;
+					State = 811;
 					_localctx.facing = side();
 					}
 				}
 
-				State = 773;
+				State = 814;
 				Match(COLON);
-				State = 774;
+				State = 815;
 				_localctx.words = items();
-				State = 776;
+				State = 817;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==EQUALS) {
 					{
-					State = 775;
+					State = 816;
 					_localctx.claimed = claim();
 					}
 				}
@@ -5614,28 +6027,28 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ItemsContext items() {
 		ItemsContext _localctx = new ItemsContext(Context, State);
-		EnterRule(_localctx, 110, RULE_items);
+		EnterRule(_localctx, 118, RULE_items);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 780;
+			State = 821;
 			_localctx._item = item();
 			_localctx._each.Add(_localctx._item);
-			State = 785;
+			State = 826;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 781;
+				State = 822;
 				Match(COMMA);
-				State = 782;
+				State = 823;
 				_localctx._item = item();
 				_localctx._each.Add(_localctx._item);
 				}
 				}
-				State = 787;
+				State = 828;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -5661,6 +6074,7 @@ internal partial class TurnrowParser : Parser {
 		public PlaceContext at;
 		public IToken later;
 		public NameContext called;
+		public NameContext yarn;
 		public ListContext before;
 		public NameContext _name;
 		public IList<NameContext> _words = new List<NameContext>();
@@ -5703,6 +6117,7 @@ internal partial class TurnrowParser : Parser {
 			return GetRuleContext<NameContext>(i);
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode BRIDGE() { return GetToken(TurnrowParser.BRIDGE, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode WITH() { return GetToken(TurnrowParser.WITH, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ChangeContext change() {
 			return GetRuleContext<ChangeContext>(0);
 		}
@@ -5732,22 +6147,22 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ItemContext item() {
 		ItemContext _localctx = new ItemContext(Context, State);
-		EnterRule(_localctx, 112, RULE_item);
+		EnterRule(_localctx, 120, RULE_item);
 		int _la;
 		try {
-			State = 866;
+			State = 909;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case OPEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 788;
+				State = 829;
 				Match(OPEN);
-				State = 789;
+				State = 830;
 				_localctx.inside = items();
-				State = 790;
+				State = 831;
 				Match(CLOSE);
-				State = 796;
+				State = 837;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case OPEN:
@@ -5763,6 +6178,7 @@ internal partial class TurnrowParser : Parser {
 				case EXPECT:
 				case FASTEN:
 				case FINISHED:
+				case FLOATS:
 				case FROM:
 				case GAUGE:
 				case HOOK:
@@ -5784,6 +6200,7 @@ internal partial class TurnrowParser : Parser {
 				case SOLID:
 				case STITCH:
 				case STRAIGHT:
+				case STRIPES:
 				case SWATCH:
 				case TERMS:
 				case TURN:
@@ -5877,9 +6294,9 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 791;
+					State = 832;
 					_localctx.amount = count();
-					State = 792;
+					State = 833;
 					_localctx.end = Match(TIMES);
 					}
 					break;
@@ -5888,13 +6305,13 @@ internal partial class TurnrowParser : Parser {
 				case TO:
 				case UNTIL:
 					{
-					State = 794;
+					State = 835;
 					_localctx.far = reach();
 					}
 					break;
 				case TOGETHER:
 					{
-					State = 795;
+					State = 836;
 					_localctx.joined = Match(TOGETHER);
 					}
 					break;
@@ -5907,12 +6324,12 @@ internal partial class TurnrowParser : Parser {
 				default:
 					break;
 				}
-				State = 799;
+				State = 840;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 798;
+					State = 839;
 					_localctx.at = place();
 					}
 				}
@@ -5922,14 +6339,14 @@ internal partial class TurnrowParser : Parser {
 			case SKIP_WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 801;
+				State = 842;
 				Match(SKIP_WORD);
-				State = 803;
+				State = 844;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508352L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594037L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 256374599300991L) != 0)) {
+				if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127040L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611687601257188073L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 512749198601983L) != 0)) {
 					{
-					State = 802;
+					State = 843;
 					_localctx.amount = count();
 					}
 				}
@@ -5939,27 +6356,27 @@ internal partial class TurnrowParser : Parser {
 			case SLIP:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 805;
+				State = 846;
 				Match(SLIP);
-				State = 806;
+				State = 847;
 				Match(OVER);
-				State = 807;
+				State = 848;
 				_localctx.amount = count();
 				}
 				break;
 			case LEAVE:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 808;
+				State = 849;
 				Match(LEAVE);
-				State = 812;
+				State = 853;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case THE:
 					{
-					State = 809;
+					State = 850;
 					Match(THE);
-					State = 810;
+					State = 851;
 					Match(REST);
 					}
 					break;
@@ -5976,6 +6393,7 @@ internal partial class TurnrowParser : Parser {
 				case EXPECT:
 				case FASTEN:
 				case FINISHED:
+				case FLOATS:
 				case FROM:
 				case GAUGE:
 				case HOOK:
@@ -5997,6 +6415,7 @@ internal partial class TurnrowParser : Parser {
 				case SOLID:
 				case STITCH:
 				case STRAIGHT:
+				case STRIPES:
 				case SWATCH:
 				case TERMS:
 				case TURN:
@@ -6090,21 +6509,21 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 811;
+					State = 852;
 					_localctx.amount = count();
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 816;
+				State = 857;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FOR) {
 					{
-					State = 814;
+					State = 855;
 					Match(FOR);
-					State = 815;
+					State = 856;
 					_localctx.later = Match(LATER);
 					}
 				}
@@ -6114,35 +6533,44 @@ internal partial class TurnrowParser : Parser {
 			case HOLD:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 818;
+				State = 859;
 				Match(HOLD);
-				State = 819;
+				State = 860;
 				_localctx.amount = count();
-				State = 820;
+				State = 861;
 				Match(FOR);
-				State = 821;
+				State = 862;
 				_localctx.called = name();
 				}
 				break;
 			case BRIDGE:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 823;
+				State = 864;
 				Match(BRIDGE);
-				State = 824;
+				State = 865;
 				_localctx.amount = count();
-				State = 827;
+				State = 868;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FOR) {
 					{
-					State = 825;
+					State = 866;
 					Match(FOR);
-					State = 826;
+					State = 867;
 					_localctx.called = name();
 					}
 				}
 
+				}
+				break;
+			case WITH:
+				EnterOuterAlt(_localctx, 7);
+				{
+				State = 870;
+				Match(WITH);
+				State = 871;
+				_localctx.yarn = name();
 				}
 				break;
 			case ACCEPT:
@@ -6157,6 +6585,7 @@ internal partial class TurnrowParser : Parser {
 			case EXPECT:
 			case FASTEN:
 			case FINISHED:
+			case FLOATS:
 			case FROM:
 			case GAUGE:
 			case HOOK:
@@ -6178,6 +6607,7 @@ internal partial class TurnrowParser : Parser {
 			case SOLID:
 			case STITCH:
 			case STRAIGHT:
+			case STRIPES:
 			case SWATCH:
 			case TERMS:
 			case TURN:
@@ -6273,19 +6703,19 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 			case NUMBER:
 			case FRACTION:
-				EnterOuterAlt(_localctx, 7);
+				EnterOuterAlt(_localctx, 8);
 				{
-				State = 830;
+				State = 873;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==NUMBER || _la==FRACTION) {
 					{
-					State = 829;
+					State = 872;
 					_localctx.before = list();
 					}
 				}
 
-				State = 861;
+				State = 904;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ACCEPT:
@@ -6300,6 +6730,7 @@ internal partial class TurnrowParser : Parser {
 				case EXPECT:
 				case FASTEN:
 				case FINISHED:
+				case FLOATS:
 				case FROM:
 				case GAUGE:
 				case HOOK:
@@ -6321,6 +6752,7 @@ internal partial class TurnrowParser : Parser {
 				case SOLID:
 				case STITCH:
 				case STRAIGHT:
+				case STRIPES:
 				case SWATCH:
 				case TERMS:
 				case TURN:
@@ -6412,35 +6844,35 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case WORD:
 					{
-					State = 833;
+					State = 876;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 832;
+						State = 875;
 						_localctx._name = name();
 						_localctx._words.Add(_localctx._name);
 						}
 						}
-						State = 835;
+						State = 878;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594037L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 45268366767999L) != 0) );
-					State = 854;
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127296L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611687601257188073L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 90536733535999L) != 0) );
+					State = 897;
 					ErrorHandler.Sync(this);
 					switch (TokenStream.LA(1)) {
 					case DEC:
 					case INC:
 						{
-						State = 837;
+						State = 880;
 						_localctx.changed = change();
-						State = 839;
+						State = 882;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-						if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -105570834120448L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594005L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 256375152949119L) != 0)) {
+						if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127040L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 9223368871195175599L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 1025500611796479L) != 0)) {
 							{
-							State = 838;
+							State = 881;
 							_localctx.changedBy = changeAmount();
 							}
 						}
@@ -6458,14 +6890,14 @@ internal partial class TurnrowParser : Parser {
 					case NUMBER:
 					case FRACTION:
 						{
-						State = 841;
+						State = 884;
 						_localctx.worked = stitchAmount();
-						State = 843;
+						State = 886;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 						if (_la==WITH) {
 							{
-							State = 842;
+							State = 885;
 							_localctx.spread = spreading();
 							}
 						}
@@ -6474,41 +6906,41 @@ internal partial class TurnrowParser : Parser {
 						break;
 					case WITH:
 						{
-						State = 845;
+						State = 888;
 						_localctx.spread = spreading();
 						}
 						break;
 					case AT:
 						{
-						State = 846;
+						State = 889;
 						_localctx.ends = atEachEnd();
 						}
 						break;
 					case TOGETHER:
 						{
-						State = 847;
+						State = 890;
 						_localctx.joined = Match(TOGETHER);
 						}
 						break;
 					case ORDINAL:
 						{
-						State = 848;
+						State = 891;
 						_localctx.nth = Match(ORDINAL);
-						State = 850;
+						State = 893;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 						do {
 							{
 							{
-							State = 849;
+							State = 892;
 							_localctx._name = name();
 							_localctx._of.Add(_localctx._name);
 							}
 							}
-							State = 852;
+							State = 895;
 							ErrorHandler.Sync(this);
 							_la = TokenStream.LA(1);
-						} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594037L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 45268366767999L) != 0) );
+						} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127296L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611687601257188073L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 90536733535999L) != 0) );
 						}
 						break;
 					case Eof:
@@ -6525,14 +6957,14 @@ internal partial class TurnrowParser : Parser {
 				case DEC:
 				case INC:
 					{
-					State = 856;
+					State = 899;
 					_localctx.changed = change();
-					State = 858;
+					State = 901;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-					if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -105570834120448L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594005L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 256375152949119L) != 0)) {
+					if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127040L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 9223368871195175599L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 1025500611796479L) != 0)) {
 						{
-						State = 857;
+						State = 900;
 						_localctx.changedBy = changeAmount();
 						}
 					}
@@ -6541,19 +6973,19 @@ internal partial class TurnrowParser : Parser {
 					break;
 				case AT:
 					{
-					State = 860;
+					State = 903;
 					_localctx.ends = atEachEnd();
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 864;
+				State = 907;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 863;
+					State = 906;
 					_localctx.at = place();
 					}
 				}
@@ -6599,23 +7031,23 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SpreadingContext spreading() {
 		SpreadingContext _localctx = new SpreadingContext(Context, State);
-		EnterRule(_localctx, 114, RULE_spreading);
+		EnterRule(_localctx, 122, RULE_spreading);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 868;
+			State = 911;
 			Match(WITH);
-			State = 869;
+			State = 912;
 			Match(OPEN);
-			State = 870;
+			State = 913;
 			_localctx.inside = items();
-			State = 871;
+			State = 914;
 			Match(CLOSE);
-			State = 872;
+			State = 915;
 			_localctx.amount = count();
-			State = 873;
+			State = 916;
 			Match(TIMES);
-			State = 874;
+			State = 917;
 			Match(EVENLY);
 			}
 		}
@@ -6644,15 +7076,15 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public AtEachEndContext atEachEnd() {
 		AtEachEndContext _localctx = new AtEachEndContext(Context, State);
-		EnterRule(_localctx, 116, RULE_atEachEnd);
+		EnterRule(_localctx, 124, RULE_atEachEnd);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 876;
+			State = 919;
 			Match(AT);
-			State = 877;
+			State = 920;
 			Match(EACH);
-			State = 878;
+			State = 921;
 			Match(END);
 			}
 		}
@@ -6694,10 +7126,10 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StitchAmountContext stitchAmount() {
 		StitchAmountContext _localctx = new StitchAmountContext(Context, State);
-		EnterRule(_localctx, 118, RULE_stitchAmount);
+		EnterRule(_localctx, 126, RULE_stitchAmount);
 		int _la;
 		try {
-			State = 893;
+			State = 936;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case PLUS:
@@ -6706,18 +7138,18 @@ internal partial class TurnrowParser : Parser {
 			case X:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 881;
+				State = 924;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 880;
+					State = 923;
 					_localctx._countOperation = countOperation();
 					_localctx._operations.Add(_localctx._countOperation);
 					}
 					}
-					State = 883;
+					State = 926;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0) );
@@ -6727,20 +7159,20 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 885;
+				State = 928;
 				_localctx.first = list();
-				State = 889;
+				State = 932;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0)) {
 					{
 					{
-					State = 886;
+					State = 929;
 					_localctx._countOperation = countOperation();
 					_localctx._operations.Add(_localctx._countOperation);
 					}
 					}
-					State = 891;
+					State = 934;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -6752,7 +7184,7 @@ internal partial class TurnrowParser : Parser {
 			case UNTIL:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 892;
+				State = 935;
 				_localctx.far = reach();
 				}
 				break;
@@ -6792,10 +7224,10 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ChangeAmountContext changeAmount() {
 		ChangeAmountContext _localctx = new ChangeAmountContext(Context, State);
-		EnterRule(_localctx, 120, RULE_changeAmount);
+		EnterRule(_localctx, 128, RULE_changeAmount);
 		int _la;
 		try {
-			State = 900;
+			State = 943;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case OPEN:
@@ -6811,6 +7243,7 @@ internal partial class TurnrowParser : Parser {
 			case EXPECT:
 			case FASTEN:
 			case FINISHED:
+			case FLOATS:
 			case FROM:
 			case GAUGE:
 			case HOOK:
@@ -6832,6 +7265,7 @@ internal partial class TurnrowParser : Parser {
 			case SOLID:
 			case STITCH:
 			case STRAIGHT:
+			case STRIPES:
 			case SWATCH:
 			case TERMS:
 			case TURN:
@@ -6926,14 +7360,14 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 895;
+				State = 938;
 				_localctx.amount = count();
-				State = 897;
+				State = 940;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==EVENLY) {
 					{
-					State = 896;
+					State = 939;
 					_localctx.evenly = Match(EVENLY);
 					}
 				}
@@ -6946,7 +7380,7 @@ internal partial class TurnrowParser : Parser {
 			case UNTIL:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 899;
+				State = 942;
 				_localctx.far = reach();
 				}
 				break;
@@ -6988,52 +7422,52 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ReachContext reach() {
 		ReachContext _localctx = new ReachContext(Context, State);
-		EnterRule(_localctx, 122, RULE_reach);
+		EnterRule(_localctx, 130, RULE_reach);
 		int _la;
 		try {
-			State = 913;
+			State = 956;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACROSS:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 902;
+				State = 945;
 				Match(ACROSS);
 				}
 				break;
 			case AROUND:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 903;
+				State = 946;
 				Match(AROUND);
 				}
 				break;
 			case TO:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 904;
+				State = 947;
 				Match(TO);
-				State = 905;
+				State = 948;
 				_localctx.corner = Match(CORNER);
 				}
 				break;
 			case UNTIL:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 906;
+				State = 949;
 				Match(UNTIL);
-				State = 907;
+				State = 950;
 				_localctx.remain = count();
-				State = 908;
+				State = 951;
 				Match(REMAIN);
-				State = 911;
+				State = 954;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==BEFORE) {
 					{
-					State = 909;
+					State = 952;
 					Match(BEFORE);
-					State = 910;
+					State = 953;
 					_localctx.corner = Match(CORNER);
 					}
 				}
@@ -7109,14 +7543,14 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public PlaceContext place() {
 		PlaceContext _localctx = new PlaceContext(Context, State);
-		EnterRule(_localctx, 124, RULE_place);
+		EnterRule(_localctx, 132, RULE_place);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 915;
+			State = 958;
 			Match(IN);
-			State = 982;
+			State = 1025;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FIRST:
@@ -7124,66 +7558,66 @@ internal partial class TurnrowParser : Parser {
 			case NEXT:
 			case SAME:
 				{
-				State = 916;
+				State = 959;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
-				if ( !(((((_la - 94)) & ~0x3f) == 0 && ((1L << (_la - 94)) & 8796094071297L) != 0)) ) {
+				if ( !(((((_la - 96)) & ~0x3f) == 0 && ((1L << (_la - 96)) & 8796094071297L) != 0)) ) {
 					_localctx.which = ErrorHandler.RecoverInline(this);
 				}
 				else {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 920;
+				State = 963;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594037L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 45268366767999L) != 0)) {
+				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127296L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611687601257188073L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 90536733535999L) != 0)) {
 					{
 					{
-					State = 917;
+					State = 960;
 					_localctx._name = name();
 					_localctx._kind.Add(_localctx._name);
 					}
 					}
-					State = 922;
+					State = 965;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 929;
+				State = 972;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AND) {
 					{
-					State = 923;
+					State = 966;
 					Match(AND);
-					State = 925;
+					State = 968;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 924;
+						State = 967;
 						_localctx._name = name();
 						_localctx._also.Add(_localctx._name);
 						}
 						}
-						State = 927;
+						State = 970;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594037L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 45268366767999L) != 0) );
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127296L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611687601257188073L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 90536733535999L) != 0) );
 					}
 				}
 
-				State = 935;
+				State = 978;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==UNTIL) {
 					{
-					State = 931;
+					State = 974;
 					_localctx.until = Match(UNTIL);
-					State = 932;
+					State = 975;
 					_localctx.remain = count();
-					State = 933;
+					State = 976;
 					Match(REMAIN);
 					}
 				}
@@ -7192,107 +7626,107 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EACH:
 				{
-				State = 937;
+				State = 980;
 				_localctx.which = Match(EACH);
-				State = 941;
+				State = 984;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594037L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 45268366767999L) != 0)) {
+				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127296L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611687601257188073L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 90536733535999L) != 0)) {
 					{
 					{
-					State = 938;
+					State = 981;
 					_localctx._name = name();
 					_localctx._kind.Add(_localctx._name);
 					}
 					}
-					State = 943;
+					State = 986;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 962;
+				State = 1005;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AND) {
 					{
-					State = 944;
+					State = 987;
 					Match(AND);
-					State = 946;
+					State = 989;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==NUMBER || _la==FRACTION) {
 						{
-						State = 945;
+						State = 988;
 						_localctx.many = list();
 						}
 					}
 
-					State = 949;
+					State = 992;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 948;
+						State = 991;
 						_localctx._name = name();
 						_localctx._also.Add(_localctx._name);
 						}
 						}
-						State = 951;
+						State = 994;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594037L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 45268366767999L) != 0) );
-					State = 960;
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127296L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611687601257188073L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 90536733535999L) != 0) );
+					State = 1003;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==IN) {
 						{
-						State = 953;
+						State = 996;
 						Match(IN);
-						State = 954;
+						State = 997;
 						Match(EACH);
-						State = 956;
+						State = 999;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 						do {
 							{
 							{
-							State = 955;
+							State = 998;
 							_localctx._name = name();
 							_localctx._other.Add(_localctx._name);
 							}
 							}
-							State = 958;
+							State = 1001;
 							ErrorHandler.Sync(this);
 							_la = TokenStream.LA(1);
-						} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594037L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 45268366767999L) != 0) );
+						} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127296L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611687601257188073L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 90536733535999L) != 0) );
 						}
 					}
 
 					}
 				}
 
-				State = 970;
+				State = 1013;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ACROSS:
 					{
-					State = 964;
+					State = 1007;
 					Match(ACROSS);
 					}
 					break;
 				case AROUND:
 					{
-					State = 965;
+					State = 1008;
 					Match(AROUND);
 					}
 					break;
 				case UNTIL:
 					{
-					State = 966;
+					State = 1009;
 					_localctx.until = Match(UNTIL);
-					State = 967;
+					State = 1010;
 					_localctx.remain = count();
-					State = 968;
+					State = 1011;
 					Match(REMAIN);
 					}
 					break;
@@ -7309,7 +7743,7 @@ internal partial class TurnrowParser : Parser {
 			case CORNER:
 			case RING:
 				{
-				State = 972;
+				State = 1015;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==CORNER || _la==RING) ) {
@@ -7323,37 +7757,37 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case SKIPPED:
 				{
-				State = 973;
+				State = 1016;
 				_localctx.which = Match(SKIPPED);
 				}
 				break;
 			case ONE:
 				{
-				State = 974;
+				State = 1017;
 				_localctx.which = Match(ONE);
-				State = 975;
+				State = 1018;
 				Match(PLACE);
 				}
 				break;
 			case ORDINAL:
 				{
-				State = 976;
+				State = 1019;
 				_localctx.which = Match(ORDINAL);
-				State = 978;
+				State = 1021;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 977;
+					State = 1020;
 					_localctx._name = name();
 					_localctx._kind.Add(_localctx._name);
 					}
 					}
-					State = 980;
+					State = 1023;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594037L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 45268366767999L) != 0) );
+				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127296L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611687601257188073L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 90536733535999L) != 0) );
 				}
 				break;
 			default:
@@ -7408,71 +7842,71 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RepeatLineContext repeatLine() {
 		RepeatLineContext _localctx = new RepeatLineContext(Context, State);
-		EnterRule(_localctx, 126, RULE_repeatLine);
+		EnterRule(_localctx, 134, RULE_repeatLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 984;
+			State = 1027;
 			Match(REPEAT);
-			State = 992;
+			State = 1035;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
 				{
-				State = 985;
+				State = 1028;
 				Match(ROWS);
-				State = 986;
+				State = 1029;
 				_localctx.from = count();
-				State = 987;
+				State = 1030;
 				Match(TO);
-				State = 988;
+				State = 1031;
 				_localctx.to = count();
 				}
 				break;
 			case ROW:
 				{
-				State = 990;
+				State = 1033;
 				Match(ROW);
-				State = 991;
+				State = 1034;
 				_localctx.from = count();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1005;
+			State = 1048;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 994;
+				State = 1037;
 				Match(COMMA);
-				State = 995;
+				State = 1038;
 				_localctx.times = count();
-				State = 1003;
+				State = 1046;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case MORE_WORD:
 					{
-					State = 996;
+					State = 1039;
 					_localctx.more = Match(MORE_WORD);
-					State = 997;
+					State = 1040;
 					Match(TIMES);
 					}
 					break;
 				case TIMES:
 					{
-					State = 998;
+					State = 1041;
 					_localctx.end = Match(TIMES);
-					State = 1001;
+					State = 1044;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==IN) {
 						{
-						State = 999;
+						State = 1042;
 						_localctx.inAll = Match(IN);
-						State = 1000;
+						State = 1043;
 						Match(ALL);
 						}
 					}
@@ -7485,12 +7919,12 @@ internal partial class TurnrowParser : Parser {
 				}
 			}
 
-			State = 1008;
+			State = 1051;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 1007;
+				State = 1050;
 				_localctx.claimed = claim();
 				}
 			}
@@ -7537,36 +7971,36 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ForLineContext forLine() {
 		ForLineContext _localctx = new ForLineContext(Context, State);
-		EnterRule(_localctx, 128, RULE_forLine);
+		EnterRule(_localctx, 136, RULE_forLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1010;
+			State = 1053;
 			Match(FOR);
-			State = 1011;
+			State = 1054;
 			_localctx._sizeRange = sizeRange();
 			_localctx._sizes.Add(_localctx._sizeRange);
-			State = 1016;
+			State = 1059;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1012;
+				State = 1055;
 				Match(COMMA);
-				State = 1013;
+				State = 1056;
 				_localctx._sizeRange = sizeRange();
 				_localctx._sizes.Add(_localctx._sizeRange);
 				}
 				}
-				State = 1018;
+				State = 1061;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1019;
+			State = 1062;
 			Match(COLON);
-			State = 1020;
+			State = 1063;
 			_localctx.done = sizedLine();
 			}
 		}
@@ -7601,21 +8035,21 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SizeRangeContext sizeRange() {
 		SizeRangeContext _localctx = new SizeRangeContext(Context, State);
-		EnterRule(_localctx, 130, RULE_sizeRange);
+		EnterRule(_localctx, 138, RULE_sizeRange);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1022;
+			State = 1065;
 			_localctx.first = sizeName();
-			State = 1025;
+			State = 1068;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==TO) {
 				{
-				State = 1023;
+				State = 1066;
 				Match(TO);
-				State = 1024;
+				State = 1067;
 				_localctx.last = sizeName();
 				}
 			}
@@ -7645,6 +8079,8 @@ internal partial class TurnrowParser : Parser {
 		public AddLineContext asAdd;
 		public ShapeLineContext asShape;
 		public SolidLineContext asSolid;
+		public WithLineContext asWith;
+		public StripesLineContext asStripes;
 		[System.Diagnostics.DebuggerNonUserCode] public TurnLineContext turnLine() {
 			return GetRuleContext<TurnLineContext>(0);
 		}
@@ -7678,6 +8114,12 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public SolidLineContext solidLine() {
 			return GetRuleContext<SolidLineContext>(0);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public WithLineContext withLine() {
+			return GetRuleContext<WithLineContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public StripesLineContext stripesLine() {
+			return GetRuleContext<StripesLineContext>(0);
+		}
 		public SizedLineContext(ParserRuleContext parent, int invokingState)
 			: base(parent, invokingState)
 		{
@@ -7688,15 +8130,15 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SizedLineContext sizedLine() {
 		SizedLineContext _localctx = new SizedLineContext(Context, State);
-		EnterRule(_localctx, 132, RULE_sizedLine);
+		EnterRule(_localctx, 140, RULE_sizedLine);
 		try {
-			State = 1038;
+			State = 1083;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case TURN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1027;
+				State = 1070;
 				_localctx.asTurn = turnLine();
 				}
 				break;
@@ -7706,71 +8148,85 @@ internal partial class TurnrowParser : Parser {
 			case RIGHT:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1028;
+				State = 1071;
 				_localctx.asEdge = edgeLine();
 				}
 				break;
 			case MARK:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1029;
+				State = 1072;
 				_localctx.asMark = markLine();
 				}
 				break;
 			case ROW:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1030;
+				State = 1073;
 				_localctx.asRow = rowLine();
 				}
 				break;
 			case ROWS:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1031;
+				State = 1074;
 				_localctx.asRows = rowsLine();
 				}
 				break;
 			case REPEAT:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 1032;
+				State = 1075;
 				_localctx.asRepeat = repeatLine();
 				}
 				break;
 			case STRAIGHT:
 				EnterOuterAlt(_localctx, 7);
 				{
-				State = 1033;
+				State = 1076;
 				_localctx.asStraight = straightLine();
 				}
 				break;
 			case LEAVE:
 				EnterOuterAlt(_localctx, 8);
 				{
-				State = 1034;
+				State = 1077;
 				_localctx.asLeave = leaveLine();
 				}
 				break;
 			case ADD:
 				EnterOuterAlt(_localctx, 9);
 				{
-				State = 1035;
+				State = 1078;
 				_localctx.asAdd = addLine();
 				}
 				break;
 			case SHAPE:
 				EnterOuterAlt(_localctx, 10);
 				{
-				State = 1036;
+				State = 1079;
 				_localctx.asShape = shapeLine();
 				}
 				break;
 			case SOLID:
 				EnterOuterAlt(_localctx, 11);
 				{
-				State = 1037;
+				State = 1080;
 				_localctx.asSolid = solidLine();
+				}
+				break;
+			case WITH:
+				EnterOuterAlt(_localctx, 12);
+				{
+				State = 1081;
+				_localctx.asWith = withLine();
+				}
+				break;
+			case STRIPES:
+				EnterOuterAlt(_localctx, 13);
+				{
+				State = 1082;
+				_localctx.asStripes = stripesLine();
 				}
 				break;
 			default:
@@ -7841,30 +8297,30 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StraightLineContext straightLine() {
 		StraightLineContext _localctx = new StraightLineContext(Context, State);
-		EnterRule(_localctx, 134, RULE_straightLine);
+		EnterRule(_localctx, 142, RULE_straightLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1040;
+			State = 1085;
 			Match(STRAIGHT);
-			State = 1052;
+			State = 1097;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case TO:
 				{
-				State = 1041;
+				State = 1086;
 				Match(TO);
-				State = 1042;
+				State = 1087;
 				_localctx.length = sum();
-				State = 1045;
+				State = 1090;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AT) {
 					{
-					State = 1043;
+					State = 1088;
 					Match(AT);
-					State = 1044;
+					State = 1089;
 					_localctx.at = edge();
 					}
 				}
@@ -7873,9 +8329,9 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case FOR:
 				{
-				State = 1047;
+				State = 1092;
 				_localctx.further = Match(FOR);
-				State = 1048;
+				State = 1093;
 				_localctx.length = sum();
 				}
 				break;
@@ -7892,6 +8348,7 @@ internal partial class TurnrowParser : Parser {
 			case EXPECT:
 			case FASTEN:
 			case FINISHED:
+			case FLOATS:
 			case FROM:
 			case GAUGE:
 			case HOOK:
@@ -7913,6 +8370,7 @@ internal partial class TurnrowParser : Parser {
 			case SOLID:
 			case STITCH:
 			case STRAIGHT:
+			case STRIPES:
 			case SWATCH:
 			case TERMS:
 			case TURN:
@@ -8006,50 +8464,50 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 1049;
+				State = 1094;
 				_localctx.amount = count();
-				State = 1050;
+				State = 1095;
 				_localctx.counted = rowsWord();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1056;
+			State = 1101;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==FROM) {
 				{
-				State = 1054;
+				State = 1099;
 				Match(FROM);
-				State = 1055;
+				State = 1100;
 				_localctx.mark = name();
 				}
 			}
 
-			State = 1062;
+			State = 1107;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1058;
+				State = 1103;
 				Match(COMMA);
-				State = 1059;
+				State = 1104;
 				_localctx._rowFix = rowFix();
 				_localctx._fixes.Add(_localctx._rowFix);
 				}
 				}
-				State = 1064;
+				State = 1109;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1066;
+			State = 1111;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 1065;
+				State = 1110;
 				_localctx.claimed = claim();
 				}
 			}
@@ -8098,55 +8556,55 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RowFixContext rowFix() {
 		RowFixContext _localctx = new RowFixContext(Context, State);
-		EnterRule(_localctx, 136, RULE_rowFix);
+		EnterRule(_localctx, 144, RULE_rowFix);
 		try {
-			State = 1079;
+			State = 1124;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case EVEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1068;
+				State = 1113;
 				Match(EVEN);
-				State = 1069;
+				State = 1114;
 				rowsWord();
 				}
 				break;
 			case ODD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1070;
+				State = 1115;
 				Match(ODD);
-				State = 1071;
+				State = 1116;
 				rowsWord();
 				}
 				break;
 			case END:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1072;
+				State = 1117;
 				Match(END);
-				State = 1073;
+				State = 1118;
 				_localctx.facing = side();
 				}
 				break;
 			case IN:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1074;
+				State = 1119;
 				Match(IN);
-				State = 1075;
+				State = 1120;
 				_localctx.pattern = name();
 				}
 				break;
 			case EDGES:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1076;
+				State = 1121;
 				Match(EDGES);
-				State = 1077;
+				State = 1122;
 				Match(IN);
-				State = 1078;
+				State = 1123;
 				_localctx.by = stitch();
 				}
 				break;
@@ -8193,37 +8651,37 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public LeaveLineContext leaveLine() {
 		LeaveLineContext _localctx = new LeaveLineContext(Context, State);
-		EnterRule(_localctx, 138, RULE_leaveLine);
+		EnterRule(_localctx, 146, RULE_leaveLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1081;
+			State = 1126;
 			Match(LEAVE);
-			State = 1082;
+			State = 1127;
 			_localctx.amount = count();
-			State = 1085;
+			State = 1130;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==FOR) {
 				{
-				State = 1083;
+				State = 1128;
 				Match(FOR);
-				State = 1084;
+				State = 1129;
 				_localctx.later = Match(LATER);
 				}
 			}
 
-			State = 1087;
+			State = 1132;
 			Match(AT);
-			State = 1088;
+			State = 1133;
 			_localctx.at = edge();
-			State = 1090;
+			State = 1135;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 1089;
+				State = 1134;
 				_localctx.claimed = claim();
 				}
 			}
@@ -8271,41 +8729,41 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public AddLineContext addLine() {
 		AddLineContext _localctx = new AddLineContext(Context, State);
-		EnterRule(_localctx, 140, RULE_addLine);
+		EnterRule(_localctx, 148, RULE_addLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1092;
+			State = 1137;
 			Match(ADD);
-			State = 1093;
+			State = 1138;
 			_localctx.amount = count();
-			State = 1094;
+			State = 1139;
 			Match(AT);
-			State = 1095;
+			State = 1140;
 			_localctx.at = edge();
-			State = 1100;
+			State = 1145;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 1096;
+				State = 1141;
 				Match(COMMA);
-				State = 1097;
+				State = 1142;
 				_localctx.apart = Match(ONE);
-				State = 1098;
+				State = 1143;
 				Match(ROW);
-				State = 1099;
+				State = 1144;
 				Match(APART);
 				}
 			}
 
-			State = 1103;
+			State = 1148;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 1102;
+				State = 1147;
 				_localctx.claimed = claim();
 				}
 			}
@@ -8393,58 +8851,58 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ShapeLineContext shapeLine() {
 		ShapeLineContext _localctx = new ShapeLineContext(Context, State);
-		EnterRule(_localctx, 142, RULE_shapeLine);
+		EnterRule(_localctx, 150, RULE_shapeLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1105;
+			State = 1150;
 			Match(SHAPE);
-			State = 1161;
+			State = 1206;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case BY:
 				{
-				State = 1106;
+				State = 1151;
 				Match(BY);
-				State = 1107;
+				State = 1152;
 				_localctx.by = decreasing();
 				}
 				break;
 			case ROWS:
 				{
-				State = 1108;
+				State = 1153;
 				_localctx.many = Match(ROWS);
-				State = 1109;
+				State = 1154;
 				_localctx.from = count();
-				State = 1110;
+				State = 1155;
 				Match(TO);
-				State = 1111;
+				State = 1156;
 				_localctx.to = count();
-				State = 1112;
+				State = 1157;
 				_localctx.does = shapeDone();
 				}
 				break;
 			case FOR:
 			case TO:
 				{
-				State = 1122;
+				State = 1167;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case TO:
 					{
-					State = 1114;
+					State = 1159;
 					Match(TO);
-					State = 1115;
+					State = 1160;
 					_localctx.length = sum();
-					State = 1118;
+					State = 1163;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==AT) {
 						{
-						State = 1116;
+						State = 1161;
 						Match(AT);
-						State = 1117;
+						State = 1162;
 						_localctx.at = edge();
 						}
 					}
@@ -8453,45 +8911,45 @@ internal partial class TurnrowParser : Parser {
 					break;
 				case FOR:
 					{
-					State = 1120;
+					State = 1165;
 					_localctx.further = Match(FOR);
-					State = 1121;
+					State = 1166;
 					_localctx.length = sum();
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 1126;
+				State = 1171;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FROM) {
 					{
-					State = 1124;
+					State = 1169;
 					Match(FROM);
-					State = 1125;
+					State = 1170;
 					_localctx.mark = name();
 					}
 				}
 
-				State = 1132;
+				State = 1177;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 1128;
+					State = 1173;
 					Match(COMMA);
-					State = 1129;
+					State = 1174;
 					_localctx._rowFix = rowFix();
 					_localctx._fixes.Add(_localctx._rowFix);
 					}
 					}
-					State = 1134;
+					State = 1179;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 1135;
+				State = 1180;
 				_localctx.does = shapeDone();
 				}
 				break;
@@ -8508,6 +8966,7 @@ internal partial class TurnrowParser : Parser {
 			case EXPECT:
 			case FASTEN:
 			case FINISHED:
+			case FLOATS:
 			case FROM:
 			case GAUGE:
 			case HOOK:
@@ -8529,6 +8988,7 @@ internal partial class TurnrowParser : Parser {
 			case SOLID:
 			case STITCH:
 			case STRAIGHT:
+			case STRIPES:
 			case SWATCH:
 			case TERMS:
 			case TURN:
@@ -8622,66 +9082,66 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 1137;
+				State = 1182;
 				_localctx.rows = count();
-				State = 1159;
+				State = 1204;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 				case ROWS:
 					{
-					State = 1138;
+					State = 1183;
 					_localctx.counted = rowsWord();
-					State = 1141;
+					State = 1186;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==FROM) {
 						{
-						State = 1139;
+						State = 1184;
 						Match(FROM);
-						State = 1140;
+						State = 1185;
 						_localctx.mark = name();
 						}
 					}
 
-					State = 1147;
+					State = 1192;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					while (_la==COMMA) {
 						{
 						{
-						State = 1143;
+						State = 1188;
 						Match(COMMA);
-						State = 1144;
+						State = 1189;
 						_localctx._rowFix = rowFix();
 						_localctx._fixes.Add(_localctx._rowFix);
 						}
 						}
-						State = 1149;
+						State = 1194;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 					}
-					State = 1150;
+					State = 1195;
 					_localctx.does = shapeDone();
 					}
 					break;
 				case STITCH:
 				case STITCHES:
 					{
-					State = 1152;
+					State = 1197;
 					stitchesWord();
-					State = 1153;
+					State = 1198;
 					_localctx.inside = Match(IN);
-					State = 1157;
+					State = 1202;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 1154;
+						State = 1199;
 						Match(COMMA);
-						State = 1155;
+						State = 1200;
 						Match(BY);
-						State = 1156;
+						State = 1201;
 						_localctx.by = decreasing();
 						}
 					}
@@ -8741,35 +9201,35 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ShapeDoneContext shapeDone() {
 		ShapeDoneContext _localctx = new ShapeDoneContext(Context, State);
-		EnterRule(_localctx, 144, RULE_shapeDone);
+		EnterRule(_localctx, 152, RULE_shapeDone);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1173;
+			State = 1218;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case COLON:
 				{
-				State = 1163;
+				State = 1208;
 				Match(COLON);
-				State = 1164;
+				State = 1209;
 				_localctx._shaping = shaping();
 				_localctx._shapings.Add(_localctx._shaping);
-				State = 1169;
+				State = 1214;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==SEMICOLON) {
 					{
 					{
-					State = 1165;
+					State = 1210;
 					Match(SEMICOLON);
-					State = 1166;
+					State = 1211;
 					_localctx._shaping = shaping();
 					_localctx._shapings.Add(_localctx._shaping);
 					}
 					}
-					State = 1171;
+					State = 1216;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -8777,19 +9237,19 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EVENLY:
 				{
-				State = 1172;
+				State = 1217;
 				_localctx.solved = solve();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1176;
+			State = 1221;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 1175;
+				State = 1220;
 				_localctx.claimed = claim();
 				}
 			}
@@ -8842,43 +9302,43 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ShapingContext shaping() {
 		ShapingContext _localctx = new ShapingContext(Context, State);
-		EnterRule(_localctx, 146, RULE_shaping);
+		EnterRule(_localctx, 154, RULE_shaping);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1183;
+			State = 1228;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==AFTER) {
 				{
-				State = 1178;
+				State = 1223;
 				Match(AFTER);
-				State = 1179;
+				State = 1224;
 				_localctx.after = count();
-				State = 1180;
+				State = 1225;
 				rowsWord();
-				State = 1181;
+				State = 1226;
 				Match(COMMA);
 				}
 			}
 
-			State = 1185;
+			State = 1230;
 			_localctx.first = stage();
-			State = 1190;
+			State = 1235;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1186;
+				State = 1231;
 				Match(COMMA);
-				State = 1187;
+				State = 1232;
 				_localctx._shapingPart = shapingPart();
 				_localctx._parts.Add(_localctx._shapingPart);
 				}
 				}
-				State = 1192;
+				State = 1237;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -8930,55 +9390,55 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StageContext stage() {
 		StageContext _localctx = new StageContext(Context, State);
-		EnterRule(_localctx, 148, RULE_stage);
+		EnterRule(_localctx, 156, RULE_stage);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1204;
+			State = 1249;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ADD:
 			case DEC:
 			case INC:
 				{
-				State = 1195;
+				State = 1240;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case DEC:
 				case INC:
 					{
-					State = 1193;
+					State = 1238;
 					_localctx.changed = change();
 					}
 					break;
 				case ADD:
 					{
-					State = 1194;
+					State = 1239;
 					Match(ADD);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 1197;
+				State = 1242;
 				_localctx.amount = count();
 				}
 				break;
 			case LEAVE:
 				{
-				State = 1198;
+				State = 1243;
 				Match(LEAVE);
-				State = 1199;
+				State = 1244;
 				_localctx.amount = count();
-				State = 1202;
+				State = 1247;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FOR) {
 					{
-					State = 1200;
+					State = 1245;
 					Match(FOR);
-					State = 1201;
+					State = 1246;
 					_localctx.later = Match(LATER);
 					}
 				}
@@ -8988,20 +9448,20 @@ internal partial class TurnrowParser : Parser {
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1209;
+			State = 1254;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case AT:
 				{
-				State = 1206;
+				State = 1251;
 				Match(AT);
-				State = 1207;
+				State = 1252;
 				_localctx.at = edge();
 				}
 				break;
 			case EVENLY:
 				{
-				State = 1208;
+				State = 1253;
 				_localctx.evenly = Match(EVENLY);
 				}
 				break;
@@ -9015,12 +9475,12 @@ internal partial class TurnrowParser : Parser {
 			default:
 				break;
 			}
-			State = 1212;
+			State = 1257;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==BY || _la==EVERY) {
 				{
-				State = 1211;
+				State = 1256;
 				_localctx.when = frequency();
 				}
 			}
@@ -9085,24 +9545,24 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ShapingPartContext shapingPart() {
 		ShapingPartContext _localctx = new ShapingPartContext(Context, State);
-		EnterRule(_localctx, 150, RULE_shapingPart);
+		EnterRule(_localctx, 158, RULE_shapingPart);
 		int _la;
 		try {
-			State = 1230;
+			State = 1275;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case THEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1214;
+				State = 1259;
 				Match(THEN);
-				State = 1217;
+				State = 1262;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case BY:
 				case EVERY:
 					{
-					State = 1215;
+					State = 1260;
 					_localctx.when = frequency();
 					}
 					break;
@@ -9111,7 +9571,7 @@ internal partial class TurnrowParser : Parser {
 				case DEC:
 				case INC:
 					{
-					State = 1216;
+					State = 1261;
 					_localctx.next = stage();
 					}
 					break;
@@ -9123,21 +9583,21 @@ internal partial class TurnrowParser : Parser {
 			case EVERY:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1219;
+				State = 1264;
 				_localctx.often = everyRows();
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1220;
+				State = 1265;
 				Match(BY);
-				State = 1223;
+				State = 1268;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case TURNS:
 					{
-					State = 1221;
+					State = 1266;
 					_localctx.turns = turnRows();
 					}
 					break;
@@ -9145,7 +9605,7 @@ internal partial class TurnrowParser : Parser {
 				case SLIPPING:
 				case WORKING:
 					{
-					State = 1222;
+					State = 1267;
 					_localctx.by = decreasing();
 					}
 					break;
@@ -9159,23 +9619,23 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1225;
+				State = 1270;
 				_localctx.inset = stitchesIn();
 				}
 				break;
 			case AT:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1226;
+				State = 1271;
 				Match(AT);
-				State = 1227;
+				State = 1272;
 				_localctx.at = edge();
 				}
 				break;
 			case EVENLY:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 1228;
+				State = 1273;
 				_localctx.evenly = Match(EVENLY);
 				}
 				break;
@@ -9183,7 +9643,7 @@ internal partial class TurnrowParser : Parser {
 			case STAGGERED:
 				EnterOuterAlt(_localctx, 7);
 				{
-				State = 1229;
+				State = 1274;
 				_localctx.way = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==STACKED || _la==STAGGERED) ) {
@@ -9230,24 +9690,24 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public FrequencyContext frequency() {
 		FrequencyContext _localctx = new FrequencyContext(Context, State);
-		EnterRule(_localctx, 152, RULE_frequency);
+		EnterRule(_localctx, 160, RULE_frequency);
 		try {
-			State = 1235;
+			State = 1280;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case EVERY:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1232;
+				State = 1277;
 				_localctx.often = everyRows();
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1233;
+				State = 1278;
 				Match(BY);
-				State = 1234;
+				State = 1279;
 				_localctx.turns = turnRows();
 				}
 				break;
@@ -9291,19 +9751,19 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public EveryRowsContext everyRows() {
 		EveryRowsContext _localctx = new EveryRowsContext(Context, State);
-		EnterRule(_localctx, 154, RULE_everyRows);
+		EnterRule(_localctx, 162, RULE_everyRows);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1237;
+			State = 1282;
 			Match(EVERY);
-			State = 1242;
+			State = 1287;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROW:
 				{
-				State = 1238;
+				State = 1283;
 				Match(ROW);
 				}
 				break;
@@ -9320,6 +9780,7 @@ internal partial class TurnrowParser : Parser {
 			case EXPECT:
 			case FASTEN:
 			case FINISHED:
+			case FLOATS:
 			case FROM:
 			case GAUGE:
 			case HOOK:
@@ -9341,6 +9802,7 @@ internal partial class TurnrowParser : Parser {
 			case SOLID:
 			case STITCH:
 			case STRAIGHT:
+			case STRIPES:
 			case SWATCH:
 			case TERMS:
 			case TURN:
@@ -9434,23 +9896,23 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 1239;
+				State = 1284;
 				_localctx.interval = count();
-				State = 1240;
+				State = 1285;
 				rowsWord();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1247;
+			State = 1292;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508352L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594037L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 256374599300991L) != 0)) {
+			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127040L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611687601257188073L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 512749198601983L) != 0)) {
 				{
-				State = 1244;
+				State = 1289;
 				_localctx.times = count();
-				State = 1245;
+				State = 1290;
 				Match(TIMES);
 				}
 			}
@@ -9495,31 +9957,31 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public TurnRowsContext turnRows() {
 		TurnRowsContext _localctx = new TurnRowsContext(Context, State);
-		EnterRule(_localctx, 156, RULE_turnRows);
+		EnterRule(_localctx, 164, RULE_turnRows);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1249;
+			State = 1294;
 			Match(TURNS);
-			State = 1250;
+			State = 1295;
 			Match(EVERY);
-			State = 1251;
+			State = 1296;
 			_localctx.interval = count();
-			State = 1252;
+			State = 1297;
 			Match(AND);
-			State = 1253;
+			State = 1298;
 			_localctx.byTurns = count();
-			State = 1254;
+			State = 1299;
 			rowsWord();
-			State = 1258;
+			State = 1303;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508352L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594037L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 256374599300991L) != 0)) {
+			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127040L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611687601257188073L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 512749198601983L) != 0)) {
 				{
-				State = 1255;
+				State = 1300;
 				_localctx.times = count();
-				State = 1256;
+				State = 1301;
 				Match(TIMES);
 				}
 			}
@@ -9553,33 +10015,33 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public DecreasingContext decreasing() {
 		DecreasingContext _localctx = new DecreasingContext(Context, State);
-		EnterRule(_localctx, 158, RULE_decreasing);
+		EnterRule(_localctx, 166, RULE_decreasing);
 		try {
-			State = 1265;
+			State = 1310;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case SKIPPING:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1260;
+				State = 1305;
 				Match(SKIPPING);
 				}
 				break;
 			case SLIPPING:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1261;
+				State = 1306;
 				Match(SLIPPING);
-				State = 1262;
+				State = 1307;
 				Match(OVER);
 				}
 				break;
 			case WORKING:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1263;
+				State = 1308;
 				Match(WORKING);
-				State = 1264;
+				State = 1309;
 				Match(TOGETHER);
 				}
 				break;
@@ -9619,32 +10081,32 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StitchesInContext stitchesIn() {
 		StitchesInContext _localctx = new StitchesInContext(Context, State);
-		EnterRule(_localctx, 160, RULE_stitchesIn);
+		EnterRule(_localctx, 168, RULE_stitchesIn);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1269;
+			State = 1314;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WORD:
 				{
-				State = 1267;
+				State = 1312;
 				_localctx.called = Match(WORD);
 				}
 				break;
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 1268;
+				State = 1313;
 				_localctx.amount = list();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1271;
+			State = 1316;
 			stitchesWord();
-			State = 1272;
+			State = 1317;
 			Match(IN);
 			}
 		}
@@ -9695,53 +10157,53 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SolveContext solve() {
 		SolveContext _localctx = new SolveContext(Context, State);
-		EnterRule(_localctx, 162, RULE_solve);
+		EnterRule(_localctx, 170, RULE_solve);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1274;
+			State = 1319;
 			Match(EVENLY);
-			State = 1275;
+			State = 1320;
 			Match(TO);
-			State = 1276;
+			State = 1321;
 			_localctx.target = count();
-			State = 1277;
+			State = 1322;
 			Match(COMMA);
-			State = 1281;
+			State = 1326;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case AT:
 				{
-				State = 1278;
+				State = 1323;
 				Match(AT);
-				State = 1279;
+				State = 1324;
 				_localctx.at = edge();
 				}
 				break;
 			case AROUND:
 				{
-				State = 1280;
+				State = 1325;
 				_localctx.around = Match(AROUND);
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1287;
+			State = 1332;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1283;
+				State = 1328;
 				Match(COMMA);
-				State = 1284;
+				State = 1329;
 				_localctx._solveOption = solveOption();
 				_localctx._options.Add(_localctx._solveOption);
 				}
 				}
-				State = 1289;
+				State = 1334;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -9793,43 +10255,43 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SolveOptionContext solveOption() {
 		SolveOptionContext _localctx = new SolveOptionContext(Context, State);
-		EnterRule(_localctx, 164, RULE_solveOption);
+		EnterRule(_localctx, 172, RULE_solveOption);
 		int _la;
 		try {
-			State = 1306;
+			State = 1351;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ON:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1290;
+				State = 1335;
 				Match(ON);
-				State = 1291;
+				State = 1336;
 				Match(RS);
-				State = 1292;
+				State = 1337;
 				rowsWord();
 				}
 				break;
 			case LONGER:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1293;
+				State = 1338;
 				Match(LONGER);
-				State = 1294;
+				State = 1339;
 				Match(FIRST);
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1295;
+				State = 1340;
 				Match(BY);
-				State = 1298;
+				State = 1343;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case TURNS:
 					{
-					State = 1296;
+					State = 1341;
 					Match(TURNS);
 					}
 					break;
@@ -9837,7 +10299,7 @@ internal partial class TurnrowParser : Parser {
 				case SLIPPING:
 				case WORKING:
 					{
-					State = 1297;
+					State = 1342;
 					_localctx.by = decreasing();
 					}
 					break;
@@ -9850,7 +10312,7 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1300;
+				State = 1345;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==FIRST || _la==LAST) ) {
@@ -9860,11 +10322,11 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1301;
+				State = 1346;
 				_localctx.rows = count();
-				State = 1302;
+				State = 1347;
 				rowsWord();
-				State = 1303;
+				State = 1348;
 				Match(PLAIN);
 				}
 				break;
@@ -9873,7 +10335,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1305;
+				State = 1350;
 				_localctx.inset = stitchesIn();
 				}
 				break;
@@ -9937,29 +10399,29 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SolidLineContext solidLine() {
 		SolidLineContext _localctx = new SolidLineContext(Context, State);
-		EnterRule(_localctx, 166, RULE_solidLine);
+		EnterRule(_localctx, 174, RULE_solidLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1308;
+			State = 1353;
 			Match(SOLID);
-			State = 1309;
+			State = 1354;
 			_localctx.shape = name();
-			State = 1310;
+			State = 1355;
 			_localctx.across = sum();
-			State = 1311;
+			State = 1356;
 			Match(ACROSS);
-			State = 1316;
+			State = 1361;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==BY) {
 				{
-				State = 1312;
+				State = 1357;
 				Match(BY);
-				State = 1313;
+				State = 1358;
 				_localctx.other = sum();
-				State = 1314;
+				State = 1359;
 				_localctx.way = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==HIGH || _la==THICK) ) {
@@ -9972,29 +10434,29 @@ internal partial class TurnrowParser : Parser {
 				}
 			}
 
-			State = 1322;
+			State = 1367;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1318;
+				State = 1363;
 				Match(COMMA);
-				State = 1319;
+				State = 1364;
 				_localctx._solidPart = solidPart();
 				_localctx._parts.Add(_localctx._solidPart);
 				}
 				}
-				State = 1324;
+				State = 1369;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1326;
+			State = 1371;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 1325;
+				State = 1370;
 				_localctx.claimed = claim();
 				}
 			}
@@ -10034,16 +10496,16 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SolidPartContext solidPart() {
 		SolidPartContext _localctx = new SolidPartContext(Context, State);
-		EnterRule(_localctx, 168, RULE_solidPart);
+		EnterRule(_localctx, 176, RULE_solidPart);
 		int _la;
 		try {
-			State = 1333;
+			State = 1378;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1328;
+				State = 1373;
 				_localctx.said = Match(WORD);
 				}
 				break;
@@ -10051,7 +10513,7 @@ internal partial class TurnrowParser : Parser {
 			case STAGGERED:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1329;
+				State = 1374;
 				_localctx.way = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==STACKED || _la==STAGGERED) ) {
@@ -10066,11 +10528,11 @@ internal partial class TurnrowParser : Parser {
 			case MULTIPLE:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1330;
+				State = 1375;
 				Match(MULTIPLE);
-				State = 1331;
+				State = 1376;
 				Match(OF);
-				State = 1332;
+				State = 1377;
 				_localctx.multiple = single();
 				}
 				break;
@@ -10145,65 +10607,65 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SeamLineContext seamLine() {
 		SeamLineContext _localctx = new SeamLineContext(Context, State);
-		EnterRule(_localctx, 170, RULE_seamLine);
+		EnterRule(_localctx, 178, RULE_seamLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1335;
+			State = 1380;
 			Match(SEAM);
-			State = 1337;
+			State = 1382;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1336;
+				State = 1381;
 				_localctx._walkWord = walkWord();
 				_localctx._first.Add(_localctx._walkWord);
 				}
 				}
-				State = 1339;
+				State = 1384;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611686036145242112L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843249799038325L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 45268367030143L) != 0) );
-			State = 1345;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -35434594304L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611686499598076649L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 90536734060287L) != 0) );
+			State = 1390;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==AND) {
 				{
 				{
-				State = 1341;
+				State = 1386;
 				Match(AND);
-				State = 1342;
+				State = 1387;
 				_localctx._walkWords = walkWords();
 				_localctx._firstMore.Add(_localctx._walkWords);
 				}
 				}
-				State = 1347;
+				State = 1392;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1355;
+			State = 1400;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 1348;
+				State = 1393;
 				Match(COMMA);
-				State = 1353;
+				State = 1398;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if (((((_la - 46)) & ~0x3f) == 0 && ((1L << (_la - 46)) & 144396663052828673L) != 0)) {
+				if (((((_la - 47)) & ~0x3f) == 0 && ((1L << (_la - 47)) & 288793326105657345L) != 0)) {
 					{
-					State = 1349;
+					State = 1394;
 					_localctx.rows = selection();
-					State = 1351;
+					State = 1396;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 1350;
+						State = 1395;
 						Match(COMMA);
 						}
 					}
@@ -10214,65 +10676,65 @@ internal partial class TurnrowParser : Parser {
 				}
 			}
 
-			State = 1357;
+			State = 1402;
 			Match(WITH);
-			State = 1359;
+			State = 1404;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1358;
+				State = 1403;
 				_localctx._walkWord = walkWord();
 				_localctx._second.Add(_localctx._walkWord);
 				}
 				}
-				State = 1361;
+				State = 1406;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611686036145242112L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843249799038325L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 45268367030143L) != 0) );
-			State = 1367;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -35434594304L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611686499598076649L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 90536734060287L) != 0) );
+			State = 1412;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==AND) {
 				{
 				{
-				State = 1363;
+				State = 1408;
 				Match(AND);
-				State = 1364;
+				State = 1409;
 				_localctx._walkWords = walkWords();
 				_localctx._secondMore.Add(_localctx._walkWords);
 				}
 				}
-				State = 1369;
+				State = 1414;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1374;
+			State = 1419;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1370;
+				State = 1415;
 				Match(COMMA);
-				State = 1371;
+				State = 1416;
 				_localctx._seamPart = seamPart();
 				_localctx._parts.Add(_localctx._seamPart);
 				}
 				}
-				State = 1376;
+				State = 1421;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1379;
+			State = 1424;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COLON) {
 				{
-				State = 1377;
+				State = 1422;
 				Match(COLON);
-				State = 1378;
+				State = 1423;
 				_localctx.worked = rate();
 				}
 			}
@@ -10309,26 +10771,26 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public WalkWordsContext walkWords() {
 		WalkWordsContext _localctx = new WalkWordsContext(Context, State);
-		EnterRule(_localctx, 172, RULE_walkWords);
+		EnterRule(_localctx, 180, RULE_walkWords);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1382;
+			State = 1427;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1381;
+				State = 1426;
 				_localctx._walkWord = walkWord();
 				_localctx._words.Add(_localctx._walkWord);
 				}
 				}
-				State = 1384;
+				State = 1429;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611686036145242112L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843249799038325L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 45268367030143L) != 0) );
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -35434594304L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611686499598076649L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 90536734060287L) != 0) );
 			}
 		}
 		catch (RecognitionException re) {
@@ -10378,10 +10840,10 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SeamPartContext seamPart() {
 		SeamPartContext _localctx = new SeamPartContext(Context, State);
-		EnterRule(_localctx, 174, RULE_seamPart);
+		EnterRule(_localctx, 182, RULE_seamPart);
 		int _la;
 		try {
-			State = 1402;
+			State = 1447;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
@@ -10390,27 +10852,27 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1386;
+				State = 1431;
 				_localctx.rows = selection();
 				}
 				break;
 			case EASING:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1387;
+				State = 1432;
 				_localctx.eased = Match(EASING);
-				State = 1393;
+				State = 1438;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==NUMBER || _la==FRACTION) {
 					{
-					State = 1388;
+					State = 1433;
 					_localctx.least = list();
-					State = 1389;
+					State = 1434;
 					Match(TO);
-					State = 1390;
+					State = 1435;
 					_localctx.most = list();
-					State = 1391;
+					State = 1436;
 					_localctx.measure = unit();
 					}
 				}
@@ -10420,29 +10882,29 @@ internal partial class TurnrowParser : Parser {
 			case IN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1395;
+				State = 1440;
 				Match(IN);
-				State = 1399;
+				State = 1444;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case THE:
 					{
-					State = 1396;
+					State = 1441;
 					Match(THE);
-					State = 1397;
+					State = 1442;
 					_localctx.order = Match(SAME);
 					}
 					break;
 				case OPPOSITE:
 					{
-					State = 1398;
+					State = 1443;
 					_localctx.order = Match(OPPOSITE);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 1401;
+				State = 1446;
 				Match(ORDER);
 				}
 				break;
@@ -10480,9 +10942,9 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public WalkWordContext walkWord() {
 		WalkWordContext _localctx = new WalkWordContext(Context, State);
-		EnterRule(_localctx, 176, RULE_walkWord);
+		EnterRule(_localctx, 184, RULE_walkWord);
 		try {
-			State = 1410;
+			State = 1455;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -10497,6 +10959,7 @@ internal partial class TurnrowParser : Parser {
 			case EXPECT:
 			case FASTEN:
 			case FINISHED:
+			case FLOATS:
 			case FROM:
 			case GAUGE:
 			case HOOK:
@@ -10518,6 +10981,7 @@ internal partial class TurnrowParser : Parser {
 			case SOLID:
 			case STITCH:
 			case STRAIGHT:
+			case STRIPES:
 			case SWATCH:
 			case TERMS:
 			case TURN:
@@ -10610,42 +11074,42 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1404;
+				State = 1449;
 				name();
 				}
 				break;
 			case FIRST:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1405;
+				State = 1450;
 				Match(FIRST);
 				}
 				break;
 			case LAST:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1406;
+				State = 1451;
 				Match(LAST);
 				}
 				break;
 			case ROW:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1407;
+				State = 1452;
 				Match(ROW);
 				}
 				break;
 			case ROWS:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1408;
+				State = 1453;
 				Match(ROWS);
 				}
 				break;
 			case STITCHES:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 1409;
+				State = 1454;
 				Match(STITCHES);
 				}
 				break;
@@ -10696,10 +11160,10 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SelectionContext selection() {
 		SelectionContext _localctx = new SelectionContext(Context, State);
-		EnterRule(_localctx, 178, RULE_selection);
+		EnterRule(_localctx, 186, RULE_selection);
 		int _la;
 		try {
-			State = 1428;
+			State = 1473;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ALL:
@@ -10707,19 +11171,19 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1414;
+				State = 1459;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==ALL) {
 					{
-					State = 1412;
+					State = 1457;
 					_localctx.all = Match(ALL);
-					State = 1413;
+					State = 1458;
 					Match(BUT);
 					}
 				}
 
-				State = 1416;
+				State = 1461;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==FIRST || _la==LAST) ) {
@@ -10729,12 +11193,12 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1421;
+				State = 1466;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1417;
+					State = 1462;
 					Match(ROW);
 					}
 					break;
@@ -10751,6 +11215,7 @@ internal partial class TurnrowParser : Parser {
 				case EXPECT:
 				case FASTEN:
 				case FINISHED:
+				case FLOATS:
 				case FROM:
 				case GAUGE:
 				case HOOK:
@@ -10772,6 +11237,7 @@ internal partial class TurnrowParser : Parser {
 				case SOLID:
 				case STITCH:
 				case STRAIGHT:
+				case STRIPES:
 				case SWATCH:
 				case TERMS:
 				case TURN:
@@ -10865,9 +11331,9 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1418;
+					State = 1463;
 					_localctx.amount = count();
-					State = 1419;
+					State = 1464;
 					rowsWord();
 					}
 					break;
@@ -10879,13 +11345,13 @@ internal partial class TurnrowParser : Parser {
 			case ROWS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1423;
+				State = 1468;
 				Match(ROWS);
-				State = 1424;
+				State = 1469;
 				_localctx.from = count();
-				State = 1425;
+				State = 1470;
 				Match(TO);
-				State = 1426;
+				State = 1471;
 				_localctx.to = count();
 				}
 				break;
@@ -10945,51 +11411,51 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RateContext rate() {
 		RateContext _localctx = new RateContext(Context, State);
-		EnterRule(_localctx, 180, RULE_rate);
+		EnterRule(_localctx, 188, RULE_rate);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1431;
+			State = 1476;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==NUMBER || _la==FRACTION) {
 				{
-				State = 1430;
+				State = 1475;
 				_localctx.amount = list();
 				}
 			}
 
-			State = 1434;
+			State = 1479;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1433;
+				State = 1478;
 				_localctx._name = name();
 				_localctx._words.Add(_localctx._name);
 				}
 				}
-				State = 1436;
+				State = 1481;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594037L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 45268366767999L) != 0) );
-			State = 1459;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127296L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611687601257188073L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 90536733535999L) != 0) );
+			State = 1504;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case IN:
 				{
-				State = 1438;
+				State = 1483;
 				_localctx.way = Match(IN);
-				State = 1439;
+				State = 1484;
 				Match(EACH);
-				State = 1446;
+				State = 1491;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1440;
+					State = 1485;
 					_localctx.row = Match(ROW);
 					}
 					break;
@@ -11005,6 +11471,7 @@ internal partial class TurnrowParser : Parser {
 				case EXPECT:
 				case FASTEN:
 				case FINISHED:
+				case FLOATS:
 				case FROM:
 				case GAUGE:
 				case HOOK:
@@ -11026,6 +11493,7 @@ internal partial class TurnrowParser : Parser {
 				case SOLID:
 				case STITCH:
 				case STRAIGHT:
+				case STRIPES:
 				case SWATCH:
 				case TERMS:
 				case TURN:
@@ -11117,21 +11585,21 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case WORD:
 					{
-					State = 1442;
+					State = 1487;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 1441;
+						State = 1486;
 						_localctx._name = name();
 						_localctx._kind.Add(_localctx._name);
 						}
 						}
-						State = 1444;
+						State = 1489;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594037L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 45268366767999L) != 0) );
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127296L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611687601257188073L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 90536733535999L) != 0) );
 					}
 					break;
 				default:
@@ -11141,14 +11609,14 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case PER:
 				{
-				State = 1448;
+				State = 1493;
 				_localctx.way = Match(PER);
-				State = 1456;
+				State = 1501;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1449;
+					State = 1494;
 					_localctx.row = Match(ROW);
 					}
 					break;
@@ -11165,6 +11633,7 @@ internal partial class TurnrowParser : Parser {
 				case EXPECT:
 				case FASTEN:
 				case FINISHED:
+				case FLOATS:
 				case FROM:
 				case GAUGE:
 				case HOOK:
@@ -11186,6 +11655,7 @@ internal partial class TurnrowParser : Parser {
 				case SOLID:
 				case STITCH:
 				case STRAIGHT:
+				case STRIPES:
 				case SWATCH:
 				case TERMS:
 				case TURN:
@@ -11279,21 +11749,21 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1450;
+					State = 1495;
 					_localctx.over = count();
-					State = 1454;
+					State = 1499;
 					ErrorHandler.Sync(this);
 					switch (TokenStream.LA(1)) {
 					case ROW:
 					case ROWS:
 						{
-						State = 1451;
+						State = 1496;
 						_localctx.rows = rowsWord();
 						}
 						break;
 					case STITCHES:
 						{
-						State = 1452;
+						State = 1497;
 						Match(STITCHES);
 						}
 						break;
@@ -11309,6 +11779,7 @@ internal partial class TurnrowParser : Parser {
 					case EXPECT:
 					case FASTEN:
 					case FINISHED:
+					case FLOATS:
 					case FROM:
 					case GAUGE:
 					case HOOK:
@@ -11330,6 +11801,7 @@ internal partial class TurnrowParser : Parser {
 					case SOLID:
 					case STITCH:
 					case STRAIGHT:
+					case STRIPES:
 					case SWATCH:
 					case TERMS:
 					case TURN:
@@ -11421,7 +11893,7 @@ internal partial class TurnrowParser : Parser {
 					case OZ:
 					case WORD:
 						{
-						State = 1453;
+						State = 1498;
 						_localctx._name = name();
 						_localctx._kind.Add(_localctx._name);
 						}
@@ -11438,7 +11910,7 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EVENLY:
 				{
-				State = 1458;
+				State = 1503;
 				_localctx.evenly = Match(EVENLY);
 				}
 				break;
@@ -11516,30 +11988,30 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ExpectLineContext expectLine() {
 		ExpectLineContext _localctx = new ExpectLineContext(Context, State);
-		EnterRule(_localctx, 182, RULE_expectLine);
+		EnterRule(_localctx, 190, RULE_expectLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1461;
+			State = 1506;
 			Match(EXPECT);
-			State = 1462;
+			State = 1507;
 			_localctx.left = expected();
-			State = 1493;
+			State = 1538;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case MEASURE:
 				{
-				State = 1463;
+				State = 1508;
 				Match(MEASURE);
-				State = 1473;
+				State = 1518;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case AT:
 					{
-					State = 1464;
+					State = 1509;
 					Match(AT);
-					State = 1465;
+					State = 1510;
 					_localctx.bound = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==LEAST || _la==MOST) ) {
@@ -11549,7 +12021,7 @@ internal partial class TurnrowParser : Parser {
 						ErrorHandler.ReportMatch(this);
 					    Consume();
 					}
-					State = 1466;
+					State = 1511;
 					_localctx.length = sum();
 					}
 					break;
@@ -11566,6 +12038,7 @@ internal partial class TurnrowParser : Parser {
 				case EXPECT:
 				case FASTEN:
 				case FINISHED:
+				case FLOATS:
 				case FROM:
 				case GAUGE:
 				case HOOK:
@@ -11587,6 +12060,7 @@ internal partial class TurnrowParser : Parser {
 				case SOLID:
 				case STITCH:
 				case STRAIGHT:
+				case STRIPES:
 				case SWATCH:
 				case TERMS:
 				case TURN:
@@ -11680,18 +12154,18 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1467;
+					State = 1512;
 					_localctx.length = sum();
-					State = 1471;
+					State = 1516;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 1468;
+						State = 1513;
 						Match(COMMA);
-						State = 1469;
+						State = 1514;
 						Match(WITHIN);
-						State = 1470;
+						State = 1515;
 						_localctx.within = sum();
 						}
 					}
@@ -11706,7 +12180,7 @@ internal partial class TurnrowParser : Parser {
 			case ARE:
 			case IS:
 				{
-				State = 1475;
+				State = 1520;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -11715,14 +12189,14 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1478;
+				State = 1523;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AT) {
 					{
-					State = 1476;
+					State = 1521;
 					Match(AT);
-					State = 1477;
+					State = 1522;
 					_localctx.bound = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==LEAST || _la==MOST) ) {
@@ -11735,7 +12209,7 @@ internal partial class TurnrowParser : Parser {
 					}
 				}
 
-				State = 1480;
+				State = 1525;
 				_localctx.right = expected();
 				}
 				break;
@@ -11743,40 +12217,40 @@ internal partial class TurnrowParser : Parser {
 			case LIE:
 			case RUFFLE:
 				{
-				State = 1481;
+				State = 1526;
 				_localctx.lying = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
-				if ( !(((((_la - 79)) & ~0x3f) == 0 && ((1L << (_la - 79)) & 144115188344291329L) != 0)) ) {
+				if ( !(((((_la - 81)) & ~0x3f) == 0 && ((1L << (_la - 81)) & 144115188344291329L) != 0)) ) {
 					_localctx.lying = ErrorHandler.RecoverInline(this);
 				}
 				else {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1483;
+				State = 1528;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FLAT) {
 					{
-					State = 1482;
+					State = 1527;
 					_localctx.flat = Match(FLAT);
 					}
 				}
 
-				State = 1491;
+				State = 1536;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 1485;
+					State = 1530;
 					Match(IN);
-					State = 1486;
+					State = 1531;
 					Match(ROWS);
-					State = 1487;
+					State = 1532;
 					_localctx.from = count();
-					State = 1488;
+					State = 1533;
 					Match(TO);
-					State = 1489;
+					State = 1534;
 					_localctx.to = count();
 					}
 				}
@@ -11827,29 +12301,29 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ExpectedContext expected() {
 		ExpectedContext _localctx = new ExpectedContext(Context, State);
-		EnterRule(_localctx, 184, RULE_expected);
+		EnterRule(_localctx, 192, RULE_expected);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1495;
+			State = 1540;
 			_localctx.value = sum();
-			State = 1506;
+			State = 1551;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==ROWS || _la==STITCHES || _la==WORD) {
 				{
-				State = 1497;
+				State = 1542;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==WORD) {
 					{
-					State = 1496;
+					State = 1541;
 					_localctx.by = Match(WORD);
 					}
 				}
 
-				State = 1499;
+				State = 1544;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -11859,18 +12333,18 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1503;
+				State = 1548;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0)) {
 					{
 					{
-					State = 1500;
+					State = 1545;
 					_localctx._expectedMore = expectedMore();
 					_localctx._more.Add(_localctx._expectedMore);
 					}
 					}
-					State = 1505;
+					State = 1550;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -11912,21 +12386,21 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ExpectedMoreContext expectedMore() {
 		ExpectedMoreContext _localctx = new ExpectedMoreContext(Context, State);
-		EnterRule(_localctx, 186, RULE_expectedMore);
+		EnterRule(_localctx, 194, RULE_expectedMore);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1508;
+			State = 1553;
 			_localctx.by = sign();
-			State = 1509;
+			State = 1554;
 			_localctx.value = single();
-			State = 1511;
+			State = 1556;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==ROWS || _la==STITCHES) {
 				{
-				State = 1510;
+				State = 1555;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -11984,43 +12458,43 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ClaimContext claim() {
 		ClaimContext _localctx = new ClaimContext(Context, State);
-		EnterRule(_localctx, 188, RULE_claim);
+		EnterRule(_localctx, 196, RULE_claim);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1513;
+			State = 1558;
 			Match(EQUALS);
-			State = 1514;
+			State = 1559;
 			_localctx._claimPart = claimPart();
 			_localctx._parts.Add(_localctx._claimPart);
-			State = 1519;
+			State = 1564;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1515;
+				State = 1560;
 				Match(COMMA);
-				State = 1516;
+				State = 1561;
 				_localctx._claimPart = claimPart();
 				_localctx._parts.Add(_localctx._claimPart);
 				}
 				}
-				State = 1521;
+				State = 1566;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1527;
+			State = 1572;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WITHOUT:
 				{
-				State = 1522;
+				State = 1567;
 				_localctx.without = Match(WITHOUT);
-				State = 1523;
+				State = 1568;
 				Match(TURNING);
-				State = 1524;
+				State = 1569;
 				_la = TokenStream.LA(1);
 				if ( !(_la==CHAIN || _la==CH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -12033,9 +12507,9 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case WITH:
 				{
-				State = 1525;
+				State = 1570;
 				_localctx.with = Match(WITH);
-				State = 1526;
+				State = 1571;
 				Match(CHAINS);
 				}
 				break;
@@ -12082,14 +12556,14 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ClaimPartContext claimPart() {
 		ClaimPartContext _localctx = new ClaimPartContext(Context, State);
-		EnterRule(_localctx, 190, RULE_claimPart);
+		EnterRule(_localctx, 198, RULE_claimPart);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1529;
+			State = 1574;
 			_localctx.amount = count();
-			State = 1536;
+			State = 1581;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -12104,6 +12578,7 @@ internal partial class TurnrowParser : Parser {
 			case EXPECT:
 			case FASTEN:
 			case FINISHED:
+			case FLOATS:
 			case FROM:
 			case GAUGE:
 			case HOOK:
@@ -12125,6 +12600,7 @@ internal partial class TurnrowParser : Parser {
 			case SOLID:
 			case STITCH:
 			case STRAIGHT:
+			case STRIPES:
 			case SWATCH:
 			case TERMS:
 			case TURN:
@@ -12216,26 +12692,26 @@ internal partial class TurnrowParser : Parser {
 			case OZ:
 			case WORD:
 				{
-				State = 1531;
+				State = 1576;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 1530;
+					State = 1575;
 					_localctx._name = name();
 					_localctx._words.Add(_localctx._name);
 					}
 					}
-					State = 1533;
+					State = 1578;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594037L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 45268366767999L) != 0) );
+				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127296L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611687601257188073L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 90536733535999L) != 0) );
 				}
 				break;
 			case STITCHES:
 				{
-				State = 1535;
+				State = 1580;
 				_localctx.stitches = Match(STITCHES);
 				}
 				break;
@@ -12278,18 +12754,18 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public EdgeContext edge() {
 		EdgeContext _localctx = new EdgeContext(Context, State);
-		EnterRule(_localctx, 192, RULE_edge);
+		EnterRule(_localctx, 200, RULE_edge);
 		int _la;
 		try {
-			State = 1544;
+			State = 1589;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case BOTH:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1538;
+				State = 1583;
 				Match(BOTH);
-				State = 1539;
+				State = 1584;
 				Match(EDGES);
 				}
 				break;
@@ -12305,6 +12781,7 @@ internal partial class TurnrowParser : Parser {
 			case EXPECT:
 			case FASTEN:
 			case FINISHED:
+			case FLOATS:
 			case FROM:
 			case GAUGE:
 			case HOOK:
@@ -12326,6 +12803,7 @@ internal partial class TurnrowParser : Parser {
 			case SOLID:
 			case STITCH:
 			case STRAIGHT:
+			case STRIPES:
 			case SWATCH:
 			case TERMS:
 			case TURN:
@@ -12418,14 +12896,14 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1540;
+				State = 1585;
 				_localctx.called = name();
-				State = 1542;
+				State = 1587;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==EDGE) {
 					{
-					State = 1541;
+					State = 1586;
 					Match(EDGE);
 					}
 				}
@@ -12460,12 +12938,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SideContext side() {
 		SideContext _localctx = new SideContext(Context, State);
-		EnterRule(_localctx, 194, RULE_side);
+		EnterRule(_localctx, 202, RULE_side);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1546;
+			State = 1591;
 			_la = TokenStream.LA(1);
 			if ( !(_la==RS || _la==WS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -12500,12 +12978,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ChangeContext change() {
 		ChangeContext _localctx = new ChangeContext(Context, State);
-		EnterRule(_localctx, 196, RULE_change);
+		EnterRule(_localctx, 204, RULE_change);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1548;
+			State = 1593;
 			_la = TokenStream.LA(1);
 			if ( !(_la==DEC || _la==INC) ) {
 			ErrorHandler.RecoverInline(this);
@@ -12546,26 +13024,26 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StitchContext stitch() {
 		StitchContext _localctx = new StitchContext(Context, State);
-		EnterRule(_localctx, 198, RULE_stitch);
+		EnterRule(_localctx, 206, RULE_stitch);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1551;
+			State = 1596;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1550;
+				State = 1595;
 				_localctx._name = name();
 				_localctx._words.Add(_localctx._name);
 				}
 				}
-				State = 1553;
+				State = 1598;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594037L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 45268366767999L) != 0) );
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127296L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611687601257188073L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 90536733535999L) != 0) );
 			}
 		}
 		catch (RecognitionException re) {
@@ -12592,12 +13070,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RowsWordContext rowsWord() {
 		RowsWordContext _localctx = new RowsWordContext(Context, State);
-		EnterRule(_localctx, 200, RULE_rowsWord);
+		EnterRule(_localctx, 208, RULE_rowsWord);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1555;
+			State = 1600;
 			_la = TokenStream.LA(1);
 			if ( !(_la==ROW || _la==ROWS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -12632,12 +13110,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StitchesWordContext stitchesWord() {
 		StitchesWordContext _localctx = new StitchesWordContext(Context, State);
-		EnterRule(_localctx, 202, RULE_stitchesWord);
+		EnterRule(_localctx, 210, RULE_stitchesWord);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1557;
+			State = 1602;
 			_la = TokenStream.LA(1);
 			if ( !(_la==STITCH || _la==STITCHES) ) {
 			ErrorHandler.RecoverInline(this);
@@ -12682,25 +13160,25 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SumContext sum() {
 		SumContext _localctx = new SumContext(Context, State);
-		EnterRule(_localctx, 204, RULE_sum);
+		EnterRule(_localctx, 212, RULE_sum);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1559;
+			State = 1604;
 			_localctx.first = factor();
-			State = 1563;
+			State = 1608;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0)) {
 				{
 				{
-				State = 1560;
+				State = 1605;
 				_localctx._sumOperation = sumOperation();
 				_localctx._rest.Add(_localctx._sumOperation);
 				}
 				}
-				State = 1565;
+				State = 1610;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -12736,13 +13214,13 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SumOperationContext sumOperation() {
 		SumOperationContext _localctx = new SumOperationContext(Context, State);
-		EnterRule(_localctx, 206, RULE_sumOperation);
+		EnterRule(_localctx, 214, RULE_sumOperation);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1566;
+			State = 1611;
 			_localctx.by = sign();
-			State = 1567;
+			State = 1612;
 			_localctx.value = factor();
 			}
 		}
@@ -12786,24 +13264,24 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public FactorContext factor() {
 		FactorContext _localctx = new FactorContext(Context, State);
-		EnterRule(_localctx, 208, RULE_factor);
+		EnterRule(_localctx, 216, RULE_factor);
 		int _la;
 		try {
-			State = 1578;
+			State = 1623;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1569;
+				State = 1614;
 				_localctx.amount = list();
-				State = 1571;
+				State = 1616;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if (_la==IN || ((((_la - 167)) & ~0x3f) == 0 && ((1L << (_la - 167)) & 45L) != 0)) {
+				if (_la==IN || ((((_la - 169)) & ~0x3f) == 0 && ((1L << (_la - 169)) & 45L) != 0)) {
 					{
-					State = 1570;
+					State = 1615;
 					_localctx.measure = unit();
 					}
 				}
@@ -12822,6 +13300,7 @@ internal partial class TurnrowParser : Parser {
 			case EXPECT:
 			case FASTEN:
 			case FINISHED:
+			case FLOATS:
 			case FROM:
 			case GAUGE:
 			case HOOK:
@@ -12843,6 +13322,7 @@ internal partial class TurnrowParser : Parser {
 			case SOLID:
 			case STITCH:
 			case STRAIGHT:
+			case STRIPES:
 			case SWATCH:
 			case TERMS:
 			case TURN:
@@ -12935,18 +13415,18 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1573;
+				State = 1618;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1574;
+				State = 1619;
 				Match(OPEN);
-				State = 1575;
+				State = 1620;
 				_localctx.inside = sum();
-				State = 1576;
+				State = 1621;
 				Match(CLOSE);
 				}
 				break;
@@ -12988,25 +13468,25 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public CountContext count() {
 		CountContext _localctx = new CountContext(Context, State);
-		EnterRule(_localctx, 210, RULE_count);
+		EnterRule(_localctx, 218, RULE_count);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1580;
+			State = 1625;
 			_localctx.first = single();
-			State = 1584;
+			State = 1629;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0)) {
 				{
 				{
-				State = 1581;
+				State = 1626;
 				_localctx._countOperation = countOperation();
 				_localctx._rest.Add(_localctx._countOperation);
 				}
 				}
-				State = 1586;
+				State = 1631;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -13042,13 +13522,13 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public CountOperationContext countOperation() {
 		CountOperationContext _localctx = new CountOperationContext(Context, State);
-		EnterRule(_localctx, 212, RULE_countOperation);
+		EnterRule(_localctx, 220, RULE_countOperation);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1587;
+			State = 1632;
 			_localctx.by = sign();
-			State = 1588;
+			State = 1633;
 			_localctx.value = single();
 			}
 		}
@@ -13088,16 +13568,16 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SingleContext single() {
 		SingleContext _localctx = new SingleContext(Context, State);
-		EnterRule(_localctx, 214, RULE_single);
+		EnterRule(_localctx, 222, RULE_single);
 		try {
-			State = 1596;
+			State = 1641;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1590;
+				State = 1635;
 				_localctx.amount = list();
 				}
 				break;
@@ -13113,6 +13593,7 @@ internal partial class TurnrowParser : Parser {
 			case EXPECT:
 			case FASTEN:
 			case FINISHED:
+			case FLOATS:
 			case FROM:
 			case GAUGE:
 			case HOOK:
@@ -13134,6 +13615,7 @@ internal partial class TurnrowParser : Parser {
 			case SOLID:
 			case STITCH:
 			case STRAIGHT:
+			case STRIPES:
 			case SWATCH:
 			case TERMS:
 			case TURN:
@@ -13226,18 +13708,18 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1591;
+				State = 1636;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1592;
+				State = 1637;
 				Match(OPEN);
-				State = 1593;
+				State = 1638;
 				_localctx.inside = count();
-				State = 1594;
+				State = 1639;
 				Match(CLOSE);
 				}
 				break;
@@ -13271,12 +13753,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SignContext sign() {
 		SignContext _localctx = new SignContext(Context, State);
-		EnterRule(_localctx, 216, RULE_sign);
+		EnterRule(_localctx, 224, RULE_sign);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1598;
+			State = 1643;
 			_la = TokenStream.LA(1);
 			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
@@ -13324,41 +13806,41 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ListContext list() {
 		ListContext _localctx = new ListContext(Context, State);
-		EnterRule(_localctx, 218, RULE_list);
+		EnterRule(_localctx, 226, RULE_list);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1600;
+			State = 1645;
 			_localctx.first = number();
-			State = 1612;
+			State = 1657;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==OPEN) {
 				{
-				State = 1601;
+				State = 1646;
 				Match(OPEN);
-				State = 1602;
+				State = 1647;
 				_localctx._number = number();
 				_localctx._more.Add(_localctx._number);
-				State = 1607;
+				State = 1652;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 1603;
+					State = 1648;
 					Match(COMMA);
-					State = 1604;
+					State = 1649;
 					_localctx._number = number();
 					_localctx._more.Add(_localctx._number);
 					}
 					}
-					State = 1609;
+					State = 1654;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 1610;
+				State = 1655;
 				Match(CLOSE);
 				}
 			}
@@ -13391,23 +13873,23 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public NumberContext number() {
 		NumberContext _localctx = new NumberContext(Context, State);
-		EnterRule(_localctx, 220, RULE_number);
+		EnterRule(_localctx, 228, RULE_number);
 		int _la;
 		try {
-			State = 1619;
+			State = 1664;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1614;
+				State = 1659;
 				_localctx.whole = Match(NUMBER);
-				State = 1616;
+				State = 1661;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FRACTION) {
 					{
-					State = 1615;
+					State = 1660;
 					_localctx.part = Match(FRACTION);
 					}
 				}
@@ -13417,7 +13899,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1618;
+				State = 1663;
 				_localctx.part = Match(FRACTION);
 				}
 				break;
@@ -13452,14 +13934,14 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public UnitContext unit() {
 		UnitContext _localctx = new UnitContext(Context, State);
-		EnterRule(_localctx, 222, RULE_unit);
+		EnterRule(_localctx, 230, RULE_unit);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1621;
+			State = 1666;
 			_la = TokenStream.LA(1);
-			if ( !(_la==IN || ((((_la - 167)) & ~0x3f) == 0 && ((1L << (_la - 167)) & 45L) != 0)) ) {
+			if ( !(_la==IN || ((((_la - 169)) & ~0x3f) == 0 && ((1L << (_la - 169)) & 45L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
 			}
 			else {
@@ -13485,8 +13967,10 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode BODY() { return GetToken(TurnrowParser.BODY, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EASE() { return GetToken(TurnrowParser.EASE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FINISHED() { return GetToken(TurnrowParser.FINISHED, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FLOATS() { return GetToken(TurnrowParser.FLOATS, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode MADE() { return GetToken(TurnrowParser.MADE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SOLID() { return GetToken(TurnrowParser.SOLID, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode STRIPES() { return GetToken(TurnrowParser.STRIPES, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SWATCH() { return GetToken(TurnrowParser.SWATCH, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ADD() { return GetToken(TurnrowParser.ADD, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode BEGIN() { return GetToken(TurnrowParser.BEGIN, 0); }
@@ -13613,14 +14097,14 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public NameContext name() {
 		NameContext _localctx = new NameContext(Context, State);
-		EnterRule(_localctx, 224, RULE_name);
+		EnterRule(_localctx, 232, RULE_name);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1623;
+			State = 1668;
 			_la = TokenStream.LA(1);
-			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & -4611791589261508608L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -2305843800628594037L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 45268366767999L) != 0)) ) {
+			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127296L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611687601257188073L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 90536733535999L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
 			}
 			else {
@@ -13641,7 +14125,7 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	private static int[] _serializedATN => new int[] {
-		4,1,181,1626,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
+		4,1,183,1671,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
 		7,7,7,2,8,7,8,2,9,7,9,2,10,7,10,2,11,7,11,2,12,7,12,2,13,7,13,2,14,7,14,
 		2,15,7,15,2,16,7,16,2,17,7,17,2,18,7,18,2,19,7,19,2,20,7,20,2,21,7,21,
 		2,22,7,22,2,23,7,23,2,24,7,24,2,25,7,25,2,26,7,26,2,27,7,27,2,28,7,28,
@@ -13657,607 +14141,625 @@ internal partial class TurnrowParser : Parser {
 		2,92,7,92,2,93,7,93,2,94,7,94,2,95,7,95,2,96,7,96,2,97,7,97,2,98,7,98,
 		2,99,7,99,2,100,7,100,2,101,7,101,2,102,7,102,2,103,7,103,2,104,7,104,
 		2,105,7,105,2,106,7,106,2,107,7,107,2,108,7,108,2,109,7,109,2,110,7,110,
-		2,111,7,111,2,112,7,112,1,0,1,0,1,0,1,1,1,1,1,1,1,2,1,2,1,2,1,2,1,2,1,
+		2,111,7,111,2,112,7,112,2,113,7,113,2,114,7,114,2,115,7,115,2,116,7,116,
+		1,0,1,0,1,0,1,1,1,1,1,1,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,
 		2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,
 		1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,
-		2,1,2,1,2,1,2,1,2,3,2,278,8,2,1,3,1,3,1,3,1,4,1,4,1,4,1,5,1,5,1,5,1,6,
-		1,6,1,6,1,6,3,6,293,8,6,1,7,1,7,1,7,1,8,1,8,1,8,1,8,5,8,302,8,8,10,8,12,
-		8,305,9,8,1,9,1,9,1,9,1,9,1,9,3,9,312,8,9,3,9,314,8,9,1,10,1,10,1,10,1,
-		11,1,11,1,11,1,12,1,12,1,12,1,13,1,13,1,14,1,14,1,14,3,14,330,8,14,1,14,
-		1,14,5,14,334,8,14,10,14,12,14,337,9,14,1,15,1,15,1,15,1,15,1,15,1,15,
-		3,15,345,8,15,3,15,347,8,15,1,16,1,16,1,16,1,16,1,17,1,17,1,17,1,17,1,
-		17,1,17,3,17,359,8,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,
-		1,17,1,17,1,17,1,17,3,17,375,8,17,1,18,1,18,1,18,1,19,1,19,1,19,1,19,1,
-		19,3,19,385,8,19,1,19,1,19,1,19,1,19,1,19,1,19,1,19,3,19,394,8,19,1,19,
-		1,19,5,19,398,8,19,10,19,12,19,401,9,19,1,20,1,20,1,20,1,20,1,20,1,20,
-		1,20,1,20,1,20,3,20,412,8,20,1,21,1,21,1,21,1,21,1,21,1,22,1,22,1,22,1,
-		22,1,22,1,22,1,22,1,22,1,22,1,22,3,22,429,8,22,3,22,431,8,22,1,22,1,22,
-		5,22,435,8,22,10,22,12,22,438,9,22,1,23,1,23,1,23,1,23,1,23,1,23,3,23,
-		446,8,23,1,24,1,24,1,24,1,24,1,24,1,24,3,24,454,8,24,1,25,1,25,1,25,1,
-		25,1,25,3,25,461,8,25,1,26,1,26,1,26,1,26,1,26,1,26,5,26,469,8,26,10,26,
-		12,26,472,9,26,1,27,1,27,1,27,1,27,1,27,1,27,3,27,480,8,27,1,28,1,28,1,
-		28,1,28,3,28,486,8,28,1,28,1,28,1,28,1,29,1,29,1,29,1,29,1,29,1,29,1,29,
-		1,29,1,29,1,29,1,29,1,29,1,29,3,29,504,8,29,1,30,1,30,1,30,1,30,1,30,1,
-		30,1,30,5,30,513,8,30,10,30,12,30,516,9,30,1,31,1,31,1,31,1,31,1,32,1,
-		32,1,32,1,32,1,32,1,32,1,32,3,32,529,8,32,1,32,1,32,1,32,1,32,3,32,535,
-		8,32,1,33,1,33,1,33,1,34,1,34,1,34,3,34,543,8,34,1,35,1,35,1,35,1,35,1,
-		35,3,35,550,8,35,3,35,552,8,35,1,35,1,35,1,35,1,35,1,35,1,35,3,35,560,
-		8,35,1,36,1,36,1,36,3,36,565,8,36,1,36,1,36,1,36,1,36,1,36,1,37,1,37,1,
-		38,1,38,1,38,3,38,577,8,38,1,38,3,38,580,8,38,1,38,1,38,1,38,1,39,1,39,
-		1,39,1,39,1,39,3,39,590,8,39,1,39,3,39,593,8,39,1,39,3,39,596,8,39,1,40,
-		1,40,1,40,1,40,1,40,1,40,1,40,1,40,3,40,606,8,40,1,40,1,40,1,40,1,40,1,
-		40,1,40,3,40,614,8,40,1,40,1,40,1,40,1,40,5,40,620,8,40,10,40,12,40,623,
-		9,40,1,40,1,40,1,40,1,40,3,40,629,8,40,1,40,1,40,1,40,5,40,634,8,40,10,
-		40,12,40,637,9,40,1,40,1,40,1,40,1,40,5,40,643,8,40,10,40,12,40,646,9,
-		40,3,40,648,8,40,1,41,4,41,651,8,41,11,41,12,41,652,1,42,1,42,3,42,657,
-		8,42,1,43,4,43,660,8,43,11,43,12,43,661,1,43,1,43,5,43,666,8,43,10,43,
-		12,43,669,9,43,1,44,1,44,1,44,1,44,3,44,675,8,44,1,45,1,45,1,45,1,45,1,
-		45,1,45,1,45,1,45,1,45,1,45,1,45,1,45,1,45,1,45,3,45,691,8,45,3,45,693,
-		8,45,1,45,3,45,696,8,45,1,46,1,46,1,46,3,46,701,8,46,1,47,1,47,1,47,1,
-		47,1,47,1,47,1,47,1,47,1,47,1,47,3,47,713,8,47,1,47,1,47,3,47,717,8,47,
-		1,48,1,48,1,48,1,48,1,48,1,49,1,49,1,49,1,49,1,49,5,49,729,8,49,10,49,
-		12,49,732,9,49,1,50,1,50,1,50,1,50,1,50,1,50,3,50,740,8,50,1,51,1,51,1,
-		51,1,52,1,52,1,52,1,52,1,53,1,53,3,53,751,8,53,1,53,3,53,754,8,53,1,53,
-		1,53,1,53,3,53,759,8,53,1,54,1,54,1,54,1,54,1,54,3,54,766,8,54,1,54,1,
-		54,1,54,1,54,3,54,772,8,54,1,54,1,54,1,54,3,54,777,8,54,3,54,779,8,54,
-		1,55,1,55,1,55,5,55,784,8,55,10,55,12,55,787,9,55,1,56,1,56,1,56,1,56,
-		1,56,1,56,1,56,1,56,3,56,797,8,56,1,56,3,56,800,8,56,1,56,1,56,3,56,804,
-		8,56,1,56,1,56,1,56,1,56,1,56,1,56,1,56,3,56,813,8,56,1,56,1,56,3,56,817,
-		8,56,1,56,1,56,1,56,1,56,1,56,1,56,1,56,1,56,1,56,3,56,828,8,56,1,56,3,
-		56,831,8,56,1,56,4,56,834,8,56,11,56,12,56,835,1,56,1,56,3,56,840,8,56,
-		1,56,1,56,3,56,844,8,56,1,56,1,56,1,56,1,56,1,56,4,56,851,8,56,11,56,12,
-		56,852,3,56,855,8,56,1,56,1,56,3,56,859,8,56,1,56,3,56,862,8,56,1,56,3,
-		56,865,8,56,3,56,867,8,56,1,57,1,57,1,57,1,57,1,57,1,57,1,57,1,57,1,58,
-		1,58,1,58,1,58,1,59,4,59,882,8,59,11,59,12,59,883,1,59,1,59,5,59,888,8,
-		59,10,59,12,59,891,9,59,1,59,3,59,894,8,59,1,60,1,60,3,60,898,8,60,1,60,
-		3,60,901,8,60,1,61,1,61,1,61,1,61,1,61,1,61,1,61,1,61,1,61,3,61,912,8,
-		61,3,61,914,8,61,1,62,1,62,1,62,5,62,919,8,62,10,62,12,62,922,9,62,1,62,
-		1,62,4,62,926,8,62,11,62,12,62,927,3,62,930,8,62,1,62,1,62,1,62,1,62,3,
-		62,936,8,62,1,62,1,62,5,62,940,8,62,10,62,12,62,943,9,62,1,62,1,62,3,62,
-		947,8,62,1,62,4,62,950,8,62,11,62,12,62,951,1,62,1,62,1,62,4,62,957,8,
-		62,11,62,12,62,958,3,62,961,8,62,3,62,963,8,62,1,62,1,62,1,62,1,62,1,62,
-		1,62,3,62,971,8,62,1,62,1,62,1,62,1,62,1,62,1,62,4,62,979,8,62,11,62,12,
-		62,980,3,62,983,8,62,1,63,1,63,1,63,1,63,1,63,1,63,1,63,1,63,3,63,993,
-		8,63,1,63,1,63,1,63,1,63,1,63,1,63,1,63,3,63,1002,8,63,3,63,1004,8,63,
-		3,63,1006,8,63,1,63,3,63,1009,8,63,1,64,1,64,1,64,1,64,5,64,1015,8,64,
-		10,64,12,64,1018,9,64,1,64,1,64,1,64,1,65,1,65,1,65,3,65,1026,8,65,1,66,
-		1,66,1,66,1,66,1,66,1,66,1,66,1,66,1,66,1,66,1,66,3,66,1039,8,66,1,67,
-		1,67,1,67,1,67,1,67,3,67,1046,8,67,1,67,1,67,1,67,1,67,1,67,3,67,1053,
-		8,67,1,67,1,67,3,67,1057,8,67,1,67,1,67,5,67,1061,8,67,10,67,12,67,1064,
-		9,67,1,67,3,67,1067,8,67,1,68,1,68,1,68,1,68,1,68,1,68,1,68,1,68,1,68,
-		1,68,1,68,3,68,1080,8,68,1,69,1,69,1,69,1,69,3,69,1086,8,69,1,69,1,69,
-		1,69,3,69,1091,8,69,1,70,1,70,1,70,1,70,1,70,1,70,1,70,1,70,3,70,1101,
-		8,70,1,70,3,70,1104,8,70,1,71,1,71,1,71,1,71,1,71,1,71,1,71,1,71,1,71,
-		1,71,1,71,1,71,1,71,3,71,1119,8,71,1,71,1,71,3,71,1123,8,71,1,71,1,71,
-		3,71,1127,8,71,1,71,1,71,5,71,1131,8,71,10,71,12,71,1134,9,71,1,71,1,71,
-		1,71,1,71,1,71,1,71,3,71,1142,8,71,1,71,1,71,5,71,1146,8,71,10,71,12,71,
-		1149,9,71,1,71,1,71,1,71,1,71,1,71,1,71,1,71,3,71,1158,8,71,3,71,1160,
-		8,71,3,71,1162,8,71,1,72,1,72,1,72,1,72,5,72,1168,8,72,10,72,12,72,1171,
-		9,72,1,72,3,72,1174,8,72,1,72,3,72,1177,8,72,1,73,1,73,1,73,1,73,1,73,
-		3,73,1184,8,73,1,73,1,73,1,73,5,73,1189,8,73,10,73,12,73,1192,9,73,1,74,
-		1,74,3,74,1196,8,74,1,74,1,74,1,74,1,74,1,74,3,74,1203,8,74,3,74,1205,
-		8,74,1,74,1,74,1,74,3,74,1210,8,74,1,74,3,74,1213,8,74,1,75,1,75,1,75,
-		3,75,1218,8,75,1,75,1,75,1,75,1,75,3,75,1224,8,75,1,75,1,75,1,75,1,75,
-		1,75,3,75,1231,8,75,1,76,1,76,1,76,3,76,1236,8,76,1,77,1,77,1,77,1,77,
-		1,77,3,77,1243,8,77,1,77,1,77,1,77,3,77,1248,8,77,1,78,1,78,1,78,1,78,
-		1,78,1,78,1,78,1,78,1,78,3,78,1259,8,78,1,79,1,79,1,79,1,79,1,79,3,79,
-		1266,8,79,1,80,1,80,3,80,1270,8,80,1,80,1,80,1,80,1,81,1,81,1,81,1,81,
-		1,81,1,81,1,81,3,81,1282,8,81,1,81,1,81,5,81,1286,8,81,10,81,12,81,1289,
-		9,81,1,82,1,82,1,82,1,82,1,82,1,82,1,82,1,82,3,82,1299,8,82,1,82,1,82,
-		1,82,1,82,1,82,1,82,3,82,1307,8,82,1,83,1,83,1,83,1,83,1,83,1,83,1,83,
-		1,83,3,83,1317,8,83,1,83,1,83,5,83,1321,8,83,10,83,12,83,1324,9,83,1,83,
-		3,83,1327,8,83,1,84,1,84,1,84,1,84,1,84,3,84,1334,8,84,1,85,1,85,4,85,
-		1338,8,85,11,85,12,85,1339,1,85,1,85,5,85,1344,8,85,10,85,12,85,1347,9,
-		85,1,85,1,85,1,85,3,85,1352,8,85,3,85,1354,8,85,3,85,1356,8,85,1,85,1,
-		85,4,85,1360,8,85,11,85,12,85,1361,1,85,1,85,5,85,1366,8,85,10,85,12,85,
-		1369,9,85,1,85,1,85,5,85,1373,8,85,10,85,12,85,1376,9,85,1,85,1,85,3,85,
-		1380,8,85,1,86,4,86,1383,8,86,11,86,12,86,1384,1,87,1,87,1,87,1,87,1,87,
-		1,87,1,87,3,87,1394,8,87,1,87,1,87,1,87,1,87,3,87,1400,8,87,1,87,3,87,
-		1403,8,87,1,88,1,88,1,88,1,88,1,88,1,88,3,88,1411,8,88,1,89,1,89,3,89,
-		1415,8,89,1,89,1,89,1,89,1,89,1,89,3,89,1422,8,89,1,89,1,89,1,89,1,89,
-		1,89,3,89,1429,8,89,1,90,3,90,1432,8,90,1,90,4,90,1435,8,90,11,90,12,90,
-		1436,1,90,1,90,1,90,1,90,4,90,1443,8,90,11,90,12,90,1444,3,90,1447,8,90,
-		1,90,1,90,1,90,1,90,1,90,1,90,3,90,1455,8,90,3,90,1457,8,90,1,90,3,90,
-		1460,8,90,1,91,1,91,1,91,1,91,1,91,1,91,1,91,1,91,1,91,1,91,3,91,1472,
-		8,91,3,91,1474,8,91,1,91,1,91,1,91,3,91,1479,8,91,1,91,1,91,1,91,3,91,
-		1484,8,91,1,91,1,91,1,91,1,91,1,91,1,91,3,91,1492,8,91,3,91,1494,8,91,
-		1,92,1,92,3,92,1498,8,92,1,92,1,92,5,92,1502,8,92,10,92,12,92,1505,9,92,
-		3,92,1507,8,92,1,93,1,93,1,93,3,93,1512,8,93,1,94,1,94,1,94,1,94,5,94,
-		1518,8,94,10,94,12,94,1521,9,94,1,94,1,94,1,94,1,94,1,94,3,94,1528,8,94,
-		1,95,1,95,4,95,1532,8,95,11,95,12,95,1533,1,95,3,95,1537,8,95,1,96,1,96,
-		1,96,1,96,3,96,1543,8,96,3,96,1545,8,96,1,97,1,97,1,98,1,98,1,99,4,99,
-		1552,8,99,11,99,12,99,1553,1,100,1,100,1,101,1,101,1,102,1,102,5,102,1562,
-		8,102,10,102,12,102,1565,9,102,1,103,1,103,1,103,1,104,1,104,3,104,1572,
-		8,104,1,104,1,104,1,104,1,104,1,104,3,104,1579,8,104,1,105,1,105,5,105,
-		1583,8,105,10,105,12,105,1586,9,105,1,106,1,106,1,106,1,107,1,107,1,107,
-		1,107,1,107,1,107,3,107,1597,8,107,1,108,1,108,1,109,1,109,1,109,1,109,
-		1,109,5,109,1606,8,109,10,109,12,109,1609,9,109,1,109,1,109,3,109,1613,
-		8,109,1,110,1,110,3,110,1617,8,110,1,110,3,110,1620,8,110,1,111,1,111,
-		1,112,1,112,1,112,0,0,113,0,2,4,6,8,10,12,14,16,18,20,22,24,26,28,30,32,
-		34,36,38,40,42,44,46,48,50,52,54,56,58,60,62,64,66,68,70,72,74,76,78,80,
-		82,84,86,88,90,92,94,96,98,100,102,104,106,108,110,112,114,116,118,120,
-		122,124,126,128,130,132,134,136,138,140,142,144,146,148,150,152,154,156,
-		158,160,162,164,166,168,170,172,174,176,178,180,182,184,186,188,190,192,
-		194,196,198,200,202,204,206,208,210,212,214,216,218,220,222,224,0,23,2,
-		0,168,169,171,172,2,0,43,43,131,131,2,0,21,21,75,75,2,0,46,46,146,146,
-		2,0,168,168,171,171,2,0,98,98,161,161,2,0,82,82,158,158,2,0,94,94,103,
-		103,2,0,68,68,102,102,2,0,35,35,44,44,4,0,94,94,103,103,114,114,137,137,
-		2,0,77,77,133,133,1,0,144,145,2,0,98,98,150,150,2,0,105,105,112,112,3,
-		0,79,79,107,107,136,136,2,0,135,135,166,166,2,0,80,80,101,101,1,0,45,46,
-		2,0,52,52,146,146,2,0,11,13,15,15,4,0,100,100,167,167,169,170,172,172,
-		28,0,16,19,21,28,30,33,35,44,47,61,63,65,67,67,71,71,73,73,75,79,81,89,
-		91,93,95,98,102,102,104,124,126,134,136,138,140,141,143,145,147,147,149,
-		151,154,156,158,161,163,163,165,165,168,168,171,171,173,173,1833,0,226,
-		1,0,0,0,2,229,1,0,0,0,4,277,1,0,0,0,6,279,1,0,0,0,8,282,1,0,0,0,10,285,
-		1,0,0,0,12,292,1,0,0,0,14,294,1,0,0,0,16,297,1,0,0,0,18,313,1,0,0,0,20,
-		315,1,0,0,0,22,318,1,0,0,0,24,321,1,0,0,0,26,324,1,0,0,0,28,326,1,0,0,
-		0,30,346,1,0,0,0,32,348,1,0,0,0,34,352,1,0,0,0,36,376,1,0,0,0,38,379,1,
-		0,0,0,40,411,1,0,0,0,42,413,1,0,0,0,44,418,1,0,0,0,46,439,1,0,0,0,48,447,
-		1,0,0,0,50,455,1,0,0,0,52,462,1,0,0,0,54,479,1,0,0,0,56,481,1,0,0,0,58,
-		490,1,0,0,0,60,505,1,0,0,0,62,517,1,0,0,0,64,534,1,0,0,0,66,536,1,0,0,
-		0,68,539,1,0,0,0,70,544,1,0,0,0,72,561,1,0,0,0,74,571,1,0,0,0,76,573,1,
-		0,0,0,78,584,1,0,0,0,80,647,1,0,0,0,82,650,1,0,0,0,84,656,1,0,0,0,86,659,
-		1,0,0,0,88,674,1,0,0,0,90,676,1,0,0,0,92,697,1,0,0,0,94,716,1,0,0,0,96,
-		718,1,0,0,0,98,723,1,0,0,0,100,739,1,0,0,0,102,741,1,0,0,0,104,744,1,0,
-		0,0,106,748,1,0,0,0,108,760,1,0,0,0,110,780,1,0,0,0,112,866,1,0,0,0,114,
-		868,1,0,0,0,116,876,1,0,0,0,118,893,1,0,0,0,120,900,1,0,0,0,122,913,1,
-		0,0,0,124,915,1,0,0,0,126,984,1,0,0,0,128,1010,1,0,0,0,130,1022,1,0,0,
-		0,132,1038,1,0,0,0,134,1040,1,0,0,0,136,1079,1,0,0,0,138,1081,1,0,0,0,
-		140,1092,1,0,0,0,142,1105,1,0,0,0,144,1173,1,0,0,0,146,1183,1,0,0,0,148,
-		1204,1,0,0,0,150,1230,1,0,0,0,152,1235,1,0,0,0,154,1237,1,0,0,0,156,1249,
-		1,0,0,0,158,1265,1,0,0,0,160,1269,1,0,0,0,162,1274,1,0,0,0,164,1306,1,
-		0,0,0,166,1308,1,0,0,0,168,1333,1,0,0,0,170,1335,1,0,0,0,172,1382,1,0,
-		0,0,174,1402,1,0,0,0,176,1410,1,0,0,0,178,1428,1,0,0,0,180,1431,1,0,0,
-		0,182,1461,1,0,0,0,184,1495,1,0,0,0,186,1508,1,0,0,0,188,1513,1,0,0,0,
-		190,1529,1,0,0,0,192,1544,1,0,0,0,194,1546,1,0,0,0,196,1548,1,0,0,0,198,
-		1551,1,0,0,0,200,1555,1,0,0,0,202,1557,1,0,0,0,204,1559,1,0,0,0,206,1566,
-		1,0,0,0,208,1578,1,0,0,0,210,1580,1,0,0,0,212,1587,1,0,0,0,214,1596,1,
-		0,0,0,216,1598,1,0,0,0,218,1600,1,0,0,0,220,1619,1,0,0,0,222,1621,1,0,
-		0,0,224,1623,1,0,0,0,226,227,3,4,2,0,227,228,5,0,0,1,228,1,1,0,0,0,229,
-		230,3,188,94,0,230,231,5,0,0,1,231,3,1,0,0,0,232,278,3,6,3,0,233,278,3,
-		8,4,0,234,278,3,10,5,0,235,278,3,14,7,0,236,278,3,16,8,0,237,278,3,20,
-		10,0,238,278,3,22,11,0,239,278,3,24,12,0,240,278,3,26,13,0,241,278,3,28,
-		14,0,242,278,3,32,16,0,243,278,3,34,17,0,244,278,3,38,19,0,245,278,3,42,
-		21,0,246,278,3,44,22,0,247,278,3,78,39,0,248,278,3,66,33,0,249,278,3,68,
-		34,0,250,278,3,72,36,0,251,278,3,74,37,0,252,278,3,90,45,0,253,278,3,92,
-		46,0,254,278,3,94,47,0,255,278,3,96,48,0,256,278,3,98,49,0,257,278,3,102,
-		51,0,258,278,3,104,52,0,259,278,3,106,53,0,260,278,3,108,54,0,261,278,
-		3,126,63,0,262,278,3,134,67,0,263,278,3,138,69,0,264,278,3,140,70,0,265,
-		278,3,142,71,0,266,278,3,170,85,0,267,278,3,182,91,0,268,278,3,46,23,0,
-		269,278,3,166,83,0,270,278,3,128,64,0,271,278,3,48,24,0,272,278,3,50,25,
-		0,273,278,3,52,26,0,274,278,3,58,29,0,275,278,3,60,30,0,276,278,3,56,28,
-		0,277,232,1,0,0,0,277,233,1,0,0,0,277,234,1,0,0,0,277,235,1,0,0,0,277,
-		236,1,0,0,0,277,237,1,0,0,0,277,238,1,0,0,0,277,239,1,0,0,0,277,240,1,
-		0,0,0,277,241,1,0,0,0,277,242,1,0,0,0,277,243,1,0,0,0,277,244,1,0,0,0,
-		277,245,1,0,0,0,277,246,1,0,0,0,277,247,1,0,0,0,277,248,1,0,0,0,277,249,
-		1,0,0,0,277,250,1,0,0,0,277,251,1,0,0,0,277,252,1,0,0,0,277,253,1,0,0,
-		0,277,254,1,0,0,0,277,255,1,0,0,0,277,256,1,0,0,0,277,257,1,0,0,0,277,
-		258,1,0,0,0,277,259,1,0,0,0,277,260,1,0,0,0,277,261,1,0,0,0,277,262,1,
-		0,0,0,277,263,1,0,0,0,277,264,1,0,0,0,277,265,1,0,0,0,277,266,1,0,0,0,
-		277,267,1,0,0,0,277,268,1,0,0,0,277,269,1,0,0,0,277,270,1,0,0,0,277,271,
-		1,0,0,0,277,272,1,0,0,0,277,273,1,0,0,0,277,274,1,0,0,0,277,275,1,0,0,
-		0,277,276,1,0,0,0,278,5,1,0,0,0,279,280,5,39,0,0,280,281,3,220,110,0,281,
-		7,1,0,0,0,282,283,5,41,0,0,283,284,5,178,0,0,284,9,1,0,0,0,285,286,5,58,
-		0,0,286,287,3,12,6,0,287,11,1,0,0,0,288,293,5,174,0,0,289,293,5,177,0,
-		0,290,293,5,178,0,0,291,293,3,224,112,0,292,288,1,0,0,0,292,289,1,0,0,
-		0,292,290,1,0,0,0,292,291,1,0,0,0,293,13,1,0,0,0,294,295,5,55,0,0,295,
-		296,3,224,112,0,296,15,1,0,0,0,297,298,5,49,0,0,298,303,3,18,9,0,299,300,
-		5,5,0,0,300,302,3,18,9,0,301,299,1,0,0,0,302,305,1,0,0,0,303,301,1,0,0,
-		0,303,304,1,0,0,0,304,17,1,0,0,0,305,303,1,0,0,0,306,314,3,224,112,0,307,
-		314,5,178,0,0,308,311,5,174,0,0,309,312,3,224,112,0,310,312,5,15,0,0,311,
-		309,1,0,0,0,311,310,1,0,0,0,311,312,1,0,0,0,312,314,1,0,0,0,313,306,1,
-		0,0,0,313,307,1,0,0,0,313,308,1,0,0,0,314,19,1,0,0,0,315,316,5,50,0,0,
-		316,317,5,178,0,0,317,21,1,0,0,0,318,319,5,40,0,0,319,320,5,178,0,0,320,
-		23,1,0,0,0,321,322,5,59,0,0,322,323,3,224,112,0,323,25,1,0,0,0,324,325,
-		5,3,0,0,325,27,1,0,0,0,326,327,5,61,0,0,327,329,3,224,112,0,328,330,5,
-		178,0,0,329,328,1,0,0,0,329,330,1,0,0,0,330,335,1,0,0,0,331,332,5,5,0,
-		0,332,334,3,30,15,0,333,331,1,0,0,0,334,337,1,0,0,0,335,333,1,0,0,0,335,
-		336,1,0,0,0,336,29,1,0,0,0,337,335,1,0,0,0,338,339,5,160,0,0,339,347,3,
-		220,110,0,340,344,3,220,110,0,341,345,7,0,0,0,342,343,5,14,0,0,343,345,
-		5,92,0,0,344,341,1,0,0,0,344,342,1,0,0,0,345,347,1,0,0,0,346,338,1,0,0,
-		0,346,340,1,0,0,0,347,31,1,0,0,0,348,349,5,32,0,0,349,350,3,220,110,0,
-		350,351,5,170,0,0,351,33,1,0,0,0,352,353,5,31,0,0,353,354,3,198,99,0,354,
-		355,5,7,0,0,355,358,3,220,110,0,356,359,3,202,101,0,357,359,7,1,0,0,358,
-		356,1,0,0,0,358,357,1,0,0,0,359,374,1,0,0,0,360,361,5,66,0,0,361,362,3,
-		220,110,0,362,363,3,200,100,0,363,364,5,152,0,0,364,365,3,36,18,0,365,
-		375,1,0,0,0,366,367,5,152,0,0,367,368,3,36,18,0,368,369,5,5,0,0,369,370,
-		3,220,110,0,370,371,3,200,100,0,371,372,5,152,0,0,372,373,3,36,18,0,373,
-		375,1,0,0,0,374,360,1,0,0,0,374,366,1,0,0,0,375,35,1,0,0,0,376,377,3,220,
-		110,0,377,378,3,222,111,0,378,37,1,0,0,0,379,380,5,56,0,0,380,384,3,198,
-		99,0,381,382,5,5,0,0,382,383,5,114,0,0,383,385,5,45,0,0,384,381,1,0,0,
-		0,384,385,1,0,0,0,385,386,1,0,0,0,386,387,5,7,0,0,387,388,5,75,0,0,388,
-		393,3,220,110,0,389,394,5,78,0,0,390,391,5,81,0,0,391,392,5,115,0,0,392,
-		394,5,23,0,0,393,389,1,0,0,0,393,390,1,0,0,0,393,394,1,0,0,0,394,399,1,
-		0,0,0,395,396,5,5,0,0,396,398,3,40,20,0,397,395,1,0,0,0,398,401,1,0,0,
-		0,399,397,1,0,0,0,399,400,1,0,0,0,400,39,1,0,0,0,401,399,1,0,0,0,402,403,
-		5,94,0,0,403,404,5,52,0,0,404,405,5,100,0,0,405,406,5,176,0,0,406,412,
-		7,2,0,0,407,408,5,115,0,0,408,409,5,100,0,0,409,410,5,148,0,0,410,412,
-		5,96,0,0,411,402,1,0,0,0,411,407,1,0,0,0,412,41,1,0,0,0,413,414,5,38,0,
-		0,414,415,3,224,112,0,415,416,5,102,0,0,416,417,3,204,102,0,417,43,1,0,
-		0,0,418,419,5,23,0,0,419,420,3,224,112,0,420,430,5,102,0,0,421,422,7,3,
-		0,0,422,423,5,29,0,0,423,431,3,204,102,0,424,428,3,204,102,0,425,426,7,
-		3,0,0,426,427,5,29,0,0,427,429,3,204,102,0,428,425,1,0,0,0,428,429,1,0,
-		0,0,429,431,1,0,0,0,430,421,1,0,0,0,430,424,1,0,0,0,431,436,1,0,0,0,432,
-		433,5,5,0,0,433,435,3,64,32,0,434,432,1,0,0,0,435,438,1,0,0,0,436,434,
-		1,0,0,0,436,437,1,0,0,0,437,45,1,0,0,0,438,436,1,0,0,0,439,445,5,22,0,
-		0,440,441,5,164,0,0,441,442,5,155,0,0,442,446,7,2,0,0,443,444,5,162,0,
-		0,444,446,5,76,0,0,445,440,1,0,0,0,445,443,1,0,0,0,446,47,1,0,0,0,447,
-		453,5,19,0,0,448,449,3,224,112,0,449,450,5,5,0,0,450,451,3,222,111,0,451,
-		454,1,0,0,0,452,454,5,178,0,0,453,448,1,0,0,0,453,452,1,0,0,0,454,49,1,
-		0,0,0,455,456,5,25,0,0,456,457,3,224,112,0,457,458,5,102,0,0,458,460,3,
-		204,102,0,459,461,5,106,0,0,460,459,1,0,0,0,460,461,1,0,0,0,461,51,1,0,
-		0,0,462,463,5,28,0,0,463,464,3,224,112,0,464,465,5,102,0,0,465,470,3,184,
-		92,0,466,467,5,5,0,0,467,469,3,54,27,0,468,466,1,0,0,0,469,472,1,0,0,0,
-		470,468,1,0,0,0,470,471,1,0,0,0,471,53,1,0,0,0,472,470,1,0,0,0,473,480,
-		5,121,0,0,474,475,5,147,0,0,475,476,5,74,0,0,476,477,3,220,110,0,477,478,
-		5,14,0,0,478,480,1,0,0,0,479,473,1,0,0,0,479,474,1,0,0,0,480,55,1,0,0,
-		0,481,482,5,16,0,0,482,485,3,224,112,0,483,484,5,117,0,0,484,486,3,224,
-		112,0,485,483,1,0,0,0,485,486,1,0,0,0,486,487,1,0,0,0,487,488,5,7,0,0,
-		488,489,5,178,0,0,489,57,1,0,0,0,490,491,5,54,0,0,491,492,3,198,99,0,492,
-		493,5,7,0,0,493,494,3,220,110,0,494,495,3,202,101,0,495,496,5,66,0,0,496,
-		497,3,220,110,0,497,498,3,200,100,0,498,499,5,159,0,0,499,500,3,220,110,
-		0,500,503,7,4,0,0,501,502,5,5,0,0,502,504,3,224,112,0,503,501,1,0,0,0,
-		503,504,1,0,0,0,504,59,1,0,0,0,505,506,5,36,0,0,506,507,3,18,9,0,507,508,
-		5,7,0,0,508,509,3,224,112,0,509,514,3,62,31,0,510,511,5,5,0,0,511,513,
-		3,62,31,0,512,510,1,0,0,0,513,516,1,0,0,0,514,512,1,0,0,0,514,515,1,0,
-		0,0,515,61,1,0,0,0,516,514,1,0,0,0,517,518,3,220,110,0,518,519,3,222,111,
-		0,519,520,7,5,0,0,520,63,1,0,0,0,521,535,5,116,0,0,522,535,5,89,0,0,523,
-		524,5,113,0,0,524,525,5,117,0,0,525,528,3,214,107,0,526,527,5,11,0,0,527,
-		529,3,214,107,0,528,526,1,0,0,0,528,529,1,0,0,0,529,535,1,0,0,0,530,531,
-		5,134,0,0,531,535,7,6,0,0,532,533,5,163,0,0,533,535,3,204,102,0,534,521,
-		1,0,0,0,534,522,1,0,0,0,534,523,1,0,0,0,534,530,1,0,0,0,534,532,1,0,0,
-		0,535,65,1,0,0,0,536,537,5,57,0,0,537,538,5,178,0,0,538,67,1,0,0,0,539,
-		542,5,52,0,0,540,543,3,70,35,0,541,543,3,76,38,0,542,540,1,0,0,0,542,541,
-		1,0,0,0,543,69,1,0,0,0,544,545,5,41,0,0,545,551,3,224,112,0,546,547,5,
-		30,0,0,547,549,5,127,0,0,548,550,5,5,0,0,549,548,1,0,0,0,549,550,1,0,0,
-		0,550,552,1,0,0,0,551,546,1,0,0,0,551,552,1,0,0,0,552,553,1,0,0,0,553,
-		554,5,124,0,0,554,555,5,113,0,0,555,556,5,117,0,0,556,559,3,220,110,0,
-		557,558,5,11,0,0,558,560,3,220,110,0,559,557,1,0,0,0,559,560,1,0,0,0,560,
-		71,1,0,0,0,561,564,5,33,0,0,562,565,5,178,0,0,563,565,7,7,0,0,564,562,
-		1,0,0,0,564,563,1,0,0,0,565,566,1,0,0,0,566,567,5,102,0,0,567,568,5,8,
-		0,0,568,569,3,110,55,0,569,570,5,9,0,0,570,73,1,0,0,0,571,572,5,4,0,0,
-		572,75,1,0,0,0,573,576,5,173,0,0,574,575,5,117,0,0,575,577,5,173,0,0,576,
-		574,1,0,0,0,576,577,1,0,0,0,577,579,1,0,0,0,578,580,5,178,0,0,579,578,
-		1,0,0,0,579,580,1,0,0,0,580,581,1,0,0,0,581,582,5,102,0,0,582,583,3,110,
-		55,0,583,77,1,0,0,0,584,585,5,42,0,0,585,589,3,224,112,0,586,587,5,5,0,
-		0,587,588,5,109,0,0,588,590,5,174,0,0,589,586,1,0,0,0,589,590,1,0,0,0,
-		590,592,1,0,0,0,591,593,3,80,40,0,592,591,1,0,0,0,592,593,1,0,0,0,593,
-		595,1,0,0,0,594,596,3,188,94,0,595,594,1,0,0,0,595,596,1,0,0,0,596,79,
-		1,0,0,0,597,598,5,30,0,0,598,599,3,224,112,0,599,600,5,7,0,0,600,605,3,
-		210,105,0,601,602,3,202,101,0,602,603,5,70,0,0,603,604,3,192,96,0,604,
-		606,1,0,0,0,605,601,1,0,0,0,605,606,1,0,0,0,606,648,1,0,0,0,607,608,5,
-		102,0,0,608,609,3,224,112,0,609,613,5,110,0,0,610,611,5,5,0,0,611,612,
-		5,154,0,0,612,614,5,124,0,0,613,610,1,0,0,0,613,614,1,0,0,0,614,648,1,
-		0,0,0,615,616,5,62,0,0,616,621,3,82,41,0,617,618,5,5,0,0,618,620,3,82,
-		41,0,619,617,1,0,0,0,620,623,1,0,0,0,621,619,1,0,0,0,621,622,1,0,0,0,622,
-		648,1,0,0,0,623,621,1,0,0,0,624,625,5,126,0,0,625,628,5,158,0,0,626,629,
-		5,65,0,0,627,629,5,69,0,0,628,626,1,0,0,0,628,627,1,0,0,0,629,630,1,0,
-		0,0,630,635,3,86,43,0,631,632,5,66,0,0,632,634,3,86,43,0,633,631,1,0,0,
-		0,634,637,1,0,0,0,635,633,1,0,0,0,635,636,1,0,0,0,636,638,1,0,0,0,637,
-		635,1,0,0,0,638,639,5,7,0,0,639,644,3,180,90,0,640,641,5,5,0,0,641,643,
-		3,180,90,0,642,640,1,0,0,0,643,646,1,0,0,0,644,642,1,0,0,0,644,645,1,0,
-		0,0,645,648,1,0,0,0,646,644,1,0,0,0,647,597,1,0,0,0,647,607,1,0,0,0,647,
-		615,1,0,0,0,647,624,1,0,0,0,648,81,1,0,0,0,649,651,3,84,42,0,650,649,1,
-		0,0,0,651,652,1,0,0,0,652,650,1,0,0,0,652,653,1,0,0,0,653,83,1,0,0,0,654,
-		657,3,224,112,0,655,657,5,94,0,0,656,654,1,0,0,0,656,655,1,0,0,0,657,85,
-		1,0,0,0,658,660,3,176,88,0,659,658,1,0,0,0,660,661,1,0,0,0,661,659,1,0,
-		0,0,661,662,1,0,0,0,662,667,1,0,0,0,663,664,5,5,0,0,664,666,3,88,44,0,
-		665,663,1,0,0,0,666,669,1,0,0,0,667,665,1,0,0,0,667,668,1,0,0,0,668,87,
-		1,0,0,0,669,667,1,0,0,0,670,675,3,178,89,0,671,672,3,194,97,0,672,673,
-		5,93,0,0,673,675,1,0,0,0,674,670,1,0,0,0,674,671,1,0,0,0,675,89,1,0,0,
-		0,676,677,5,18,0,0,677,692,5,162,0,0,678,679,5,20,0,0,679,680,5,138,0,
-		0,680,681,5,117,0,0,681,682,3,210,105,0,682,683,3,202,101,0,683,693,1,
-		0,0,0,684,690,3,210,105,0,685,691,3,202,101,0,686,687,5,117,0,0,687,688,
-		3,210,105,0,688,689,5,76,0,0,689,691,1,0,0,0,690,685,1,0,0,0,690,686,1,
-		0,0,0,690,691,1,0,0,0,691,693,1,0,0,0,692,678,1,0,0,0,692,684,1,0,0,0,
-		693,695,1,0,0,0,694,696,3,188,94,0,695,694,1,0,0,0,695,696,1,0,0,0,696,
-		91,1,0,0,0,697,698,5,21,0,0,698,700,3,210,105,0,699,701,3,188,94,0,700,
-		699,1,0,0,0,700,701,1,0,0,0,701,93,1,0,0,0,702,703,5,30,0,0,703,704,5,
-		97,0,0,704,705,3,192,96,0,705,706,7,8,0,0,706,707,3,224,112,0,707,717,
-		1,0,0,0,708,709,5,20,0,0,709,713,5,86,0,0,710,711,7,9,0,0,711,713,5,85,
-		0,0,712,708,1,0,0,0,712,710,1,0,0,0,713,714,1,0,0,0,714,715,7,8,0,0,715,
-		717,3,224,112,0,716,702,1,0,0,0,716,712,1,0,0,0,717,95,1,0,0,0,718,719,
-		5,37,0,0,719,720,5,114,0,0,720,721,5,45,0,0,721,722,3,224,112,0,722,97,
-		1,0,0,0,723,724,5,24,0,0,724,725,5,7,0,0,725,730,3,100,50,0,726,727,5,
-		5,0,0,727,729,3,100,50,0,728,726,1,0,0,0,729,732,1,0,0,0,730,728,1,0,0,
-		0,730,731,1,0,0,0,731,99,1,0,0,0,732,730,1,0,0,0,733,734,5,139,0,0,734,
-		740,3,210,105,0,735,736,3,210,105,0,736,737,5,29,0,0,737,738,3,224,112,
-		0,738,740,1,0,0,0,739,733,1,0,0,0,739,735,1,0,0,0,740,101,1,0,0,0,741,
-		742,5,27,0,0,742,743,5,118,0,0,743,103,1,0,0,0,744,745,5,60,0,0,745,746,
-		5,100,0,0,746,747,5,88,0,0,747,105,1,0,0,0,748,750,5,45,0,0,749,751,3,
-		210,105,0,750,749,1,0,0,0,750,751,1,0,0,0,751,753,1,0,0,0,752,754,3,194,
-		97,0,753,752,1,0,0,0,753,754,1,0,0,0,754,755,1,0,0,0,755,756,5,7,0,0,756,
-		758,3,110,55,0,757,759,3,188,94,0,758,757,1,0,0,0,758,759,1,0,0,0,759,
-		107,1,0,0,0,760,778,5,46,0,0,761,762,5,68,0,0,762,765,3,224,112,0,763,
-		764,5,66,0,0,764,766,3,224,112,0,765,763,1,0,0,0,765,766,1,0,0,0,766,779,
-		1,0,0,0,767,768,3,210,105,0,768,769,5,152,0,0,769,771,3,210,105,0,770,
-		772,3,194,97,0,771,770,1,0,0,0,771,772,1,0,0,0,772,773,1,0,0,0,773,774,
-		5,7,0,0,774,776,3,110,55,0,775,777,3,188,94,0,776,775,1,0,0,0,776,777,
-		1,0,0,0,777,779,1,0,0,0,778,761,1,0,0,0,778,767,1,0,0,0,779,109,1,0,0,
-		0,780,785,3,112,56,0,781,782,5,5,0,0,782,784,3,112,56,0,783,781,1,0,0,
-		0,784,787,1,0,0,0,785,783,1,0,0,0,785,786,1,0,0,0,786,111,1,0,0,0,787,
-		785,1,0,0,0,788,789,5,8,0,0,789,790,3,110,55,0,790,796,5,9,0,0,791,792,
-		3,210,105,0,792,793,5,151,0,0,793,797,1,0,0,0,794,797,3,122,61,0,795,797,
-		5,153,0,0,796,791,1,0,0,0,796,794,1,0,0,0,796,795,1,0,0,0,796,797,1,0,
-		0,0,797,799,1,0,0,0,798,800,3,124,62,0,799,798,1,0,0,0,799,800,1,0,0,0,
-		800,867,1,0,0,0,801,803,5,139,0,0,802,804,3,210,105,0,803,802,1,0,0,0,
-		803,804,1,0,0,0,804,867,1,0,0,0,805,806,5,142,0,0,806,807,5,124,0,0,807,
-		867,3,210,105,0,808,812,5,34,0,0,809,810,5,148,0,0,810,813,5,132,0,0,811,
-		813,3,210,105,0,812,809,1,0,0,0,812,811,1,0,0,0,813,816,1,0,0,0,814,815,
-		5,29,0,0,815,817,5,104,0,0,816,814,1,0,0,0,816,817,1,0,0,0,817,867,1,0,
-		0,0,818,819,5,99,0,0,819,820,3,210,105,0,820,821,5,29,0,0,821,822,3,224,
-		112,0,822,867,1,0,0,0,823,824,5,72,0,0,824,827,3,210,105,0,825,826,5,29,
-		0,0,826,828,3,224,112,0,827,825,1,0,0,0,827,828,1,0,0,0,828,867,1,0,0,
-		0,829,831,3,218,109,0,830,829,1,0,0,0,830,831,1,0,0,0,831,861,1,0,0,0,
-		832,834,3,224,112,0,833,832,1,0,0,0,834,835,1,0,0,0,835,833,1,0,0,0,835,
-		836,1,0,0,0,836,854,1,0,0,0,837,839,3,196,98,0,838,840,3,120,60,0,839,
-		838,1,0,0,0,839,840,1,0,0,0,840,855,1,0,0,0,841,843,3,118,59,0,842,844,
-		3,114,57,0,843,842,1,0,0,0,843,844,1,0,0,0,844,855,1,0,0,0,845,855,3,114,
-		57,0,846,855,3,116,58,0,847,855,5,153,0,0,848,850,5,176,0,0,849,851,3,
-		224,112,0,850,849,1,0,0,0,851,852,1,0,0,0,852,850,1,0,0,0,852,853,1,0,
-		0,0,853,855,1,0,0,0,854,837,1,0,0,0,854,841,1,0,0,0,854,845,1,0,0,0,854,
-		846,1,0,0,0,854,847,1,0,0,0,854,848,1,0,0,0,854,855,1,0,0,0,855,862,1,
-		0,0,0,856,858,3,196,98,0,857,859,3,120,60,0,858,857,1,0,0,0,858,859,1,
-		0,0,0,859,862,1,0,0,0,860,862,3,116,58,0,861,833,1,0,0,0,861,856,1,0,0,
-		0,861,860,1,0,0,0,862,864,1,0,0,0,863,865,3,124,62,0,864,863,1,0,0,0,864,
-		865,1,0,0,0,865,867,1,0,0,0,866,788,1,0,0,0,866,801,1,0,0,0,866,805,1,
-		0,0,0,866,808,1,0,0,0,866,818,1,0,0,0,866,823,1,0,0,0,866,830,1,0,0,0,
-		867,113,1,0,0,0,868,869,5,162,0,0,869,870,5,8,0,0,870,871,3,110,55,0,871,
-		872,5,9,0,0,872,873,3,210,105,0,873,874,5,151,0,0,874,875,5,90,0,0,875,
-		115,1,0,0,0,876,877,5,70,0,0,877,878,5,83,0,0,878,879,5,87,0,0,879,117,
-		1,0,0,0,880,882,3,212,106,0,881,880,1,0,0,0,882,883,1,0,0,0,883,881,1,
-		0,0,0,883,884,1,0,0,0,884,894,1,0,0,0,885,889,3,218,109,0,886,888,3,212,
-		106,0,887,886,1,0,0,0,888,891,1,0,0,0,889,887,1,0,0,0,889,890,1,0,0,0,
-		890,894,1,0,0,0,891,889,1,0,0,0,892,894,3,122,61,0,893,881,1,0,0,0,893,
-		885,1,0,0,0,893,892,1,0,0,0,894,119,1,0,0,0,895,897,3,210,105,0,896,898,
-		5,90,0,0,897,896,1,0,0,0,897,898,1,0,0,0,898,901,1,0,0,0,899,901,3,122,
-		61,0,900,895,1,0,0,0,900,899,1,0,0,0,901,121,1,0,0,0,902,914,5,62,0,0,
-		903,914,5,69,0,0,904,905,5,152,0,0,905,914,5,77,0,0,906,907,5,157,0,0,
-		907,908,3,210,105,0,908,911,5,130,0,0,909,910,5,71,0,0,910,912,5,77,0,
-		0,911,909,1,0,0,0,911,912,1,0,0,0,912,914,1,0,0,0,913,902,1,0,0,0,913,
-		903,1,0,0,0,913,904,1,0,0,0,913,906,1,0,0,0,914,123,1,0,0,0,915,982,5,
-		100,0,0,916,920,7,10,0,0,917,919,3,224,112,0,918,917,1,0,0,0,919,922,1,
-		0,0,0,920,918,1,0,0,0,920,921,1,0,0,0,921,929,1,0,0,0,922,920,1,0,0,0,
-		923,925,5,66,0,0,924,926,3,224,112,0,925,924,1,0,0,0,926,927,1,0,0,0,927,
-		925,1,0,0,0,927,928,1,0,0,0,928,930,1,0,0,0,929,923,1,0,0,0,929,930,1,
-		0,0,0,930,935,1,0,0,0,931,932,5,157,0,0,932,933,3,210,105,0,933,934,5,
-		130,0,0,934,936,1,0,0,0,935,931,1,0,0,0,935,936,1,0,0,0,936,983,1,0,0,
-		0,937,941,5,83,0,0,938,940,3,224,112,0,939,938,1,0,0,0,940,943,1,0,0,0,
-		941,939,1,0,0,0,941,942,1,0,0,0,942,962,1,0,0,0,943,941,1,0,0,0,944,946,
-		5,66,0,0,945,947,3,218,109,0,946,945,1,0,0,0,946,947,1,0,0,0,947,949,1,
-		0,0,0,948,950,3,224,112,0,949,948,1,0,0,0,950,951,1,0,0,0,951,949,1,0,
-		0,0,951,952,1,0,0,0,952,960,1,0,0,0,953,954,5,100,0,0,954,956,5,83,0,0,
-		955,957,3,224,112,0,956,955,1,0,0,0,957,958,1,0,0,0,958,956,1,0,0,0,958,
-		959,1,0,0,0,959,961,1,0,0,0,960,953,1,0,0,0,960,961,1,0,0,0,961,963,1,
-		0,0,0,962,944,1,0,0,0,962,963,1,0,0,0,963,970,1,0,0,0,964,971,5,62,0,0,
-		965,971,5,69,0,0,966,967,5,157,0,0,967,968,3,210,105,0,968,969,5,130,0,
-		0,969,971,1,0,0,0,970,964,1,0,0,0,970,965,1,0,0,0,970,966,1,0,0,0,970,
-		971,1,0,0,0,971,983,1,0,0,0,972,983,7,11,0,0,973,983,5,140,0,0,974,975,
-		5,120,0,0,975,983,5,128,0,0,976,978,5,176,0,0,977,979,3,224,112,0,978,
-		977,1,0,0,0,979,980,1,0,0,0,980,978,1,0,0,0,980,981,1,0,0,0,981,983,1,
-		0,0,0,982,916,1,0,0,0,982,937,1,0,0,0,982,972,1,0,0,0,982,973,1,0,0,0,
-		982,974,1,0,0,0,982,976,1,0,0,0,983,125,1,0,0,0,984,992,5,43,0,0,985,986,
-		5,46,0,0,986,987,3,210,105,0,987,988,5,152,0,0,988,989,3,210,105,0,989,
-		993,1,0,0,0,990,991,5,45,0,0,991,993,3,210,105,0,992,985,1,0,0,0,992,990,
-		1,0,0,0,993,1005,1,0,0,0,994,995,5,5,0,0,995,1003,3,210,105,0,996,997,
-		5,111,0,0,997,1004,5,151,0,0,998,1001,5,151,0,0,999,1000,5,100,0,0,1000,
-		1002,5,64,0,0,1001,999,1,0,0,0,1001,1002,1,0,0,0,1002,1004,1,0,0,0,1003,
-		996,1,0,0,0,1003,998,1,0,0,0,1004,1006,1,0,0,0,1005,994,1,0,0,0,1005,1006,
-		1,0,0,0,1006,1008,1,0,0,0,1007,1009,3,188,94,0,1008,1007,1,0,0,0,1008,
-		1009,1,0,0,0,1009,127,1,0,0,0,1010,1011,5,29,0,0,1011,1016,3,130,65,0,
-		1012,1013,5,5,0,0,1013,1015,3,130,65,0,1014,1012,1,0,0,0,1015,1018,1,0,
-		0,0,1016,1014,1,0,0,0,1016,1017,1,0,0,0,1017,1019,1,0,0,0,1018,1016,1,
-		0,0,0,1019,1020,5,7,0,0,1020,1021,3,132,66,0,1021,129,1,0,0,0,1022,1025,
-		3,18,9,0,1023,1024,5,152,0,0,1024,1026,3,18,9,0,1025,1023,1,0,0,0,1025,
-		1026,1,0,0,0,1026,131,1,0,0,0,1027,1039,3,38,19,0,1028,1039,3,94,47,0,
-		1029,1039,3,96,48,0,1030,1039,3,106,53,0,1031,1039,3,108,54,0,1032,1039,
-		3,126,63,0,1033,1039,3,134,67,0,1034,1039,3,138,69,0,1035,1039,3,140,70,
-		0,1036,1039,3,142,71,0,1037,1039,3,166,83,0,1038,1027,1,0,0,0,1038,1028,
-		1,0,0,0,1038,1029,1,0,0,0,1038,1030,1,0,0,0,1038,1031,1,0,0,0,1038,1032,
-		1,0,0,0,1038,1033,1,0,0,0,1038,1034,1,0,0,0,1038,1035,1,0,0,0,1038,1036,
-		1,0,0,0,1038,1037,1,0,0,0,1039,133,1,0,0,0,1040,1052,5,53,0,0,1041,1042,
-		5,152,0,0,1042,1045,3,204,102,0,1043,1044,5,70,0,0,1044,1046,3,192,96,
-		0,1045,1043,1,0,0,0,1045,1046,1,0,0,0,1046,1053,1,0,0,0,1047,1048,5,29,
-		0,0,1048,1053,3,204,102,0,1049,1050,3,210,105,0,1050,1051,3,200,100,0,
-		1051,1053,1,0,0,0,1052,1041,1,0,0,0,1052,1047,1,0,0,0,1052,1049,1,0,0,
-		0,1053,1056,1,0,0,0,1054,1055,5,30,0,0,1055,1057,3,224,112,0,1056,1054,
-		1,0,0,0,1056,1057,1,0,0,0,1057,1062,1,0,0,0,1058,1059,5,5,0,0,1059,1061,
-		3,136,68,0,1060,1058,1,0,0,0,1061,1064,1,0,0,0,1062,1060,1,0,0,0,1062,
-		1063,1,0,0,0,1063,1066,1,0,0,0,1064,1062,1,0,0,0,1065,1067,3,188,94,0,
-		1066,1065,1,0,0,0,1066,1067,1,0,0,0,1067,135,1,0,0,0,1068,1069,5,89,0,
-		0,1069,1080,3,200,100,0,1070,1071,5,116,0,0,1071,1080,3,200,100,0,1072,
-		1073,5,87,0,0,1073,1080,3,194,97,0,1074,1075,5,100,0,0,1075,1080,3,224,
-		112,0,1076,1077,5,86,0,0,1077,1078,5,100,0,0,1078,1080,3,198,99,0,1079,
-		1068,1,0,0,0,1079,1070,1,0,0,0,1079,1072,1,0,0,0,1079,1074,1,0,0,0,1079,
-		1076,1,0,0,0,1080,137,1,0,0,0,1081,1082,5,34,0,0,1082,1085,3,210,105,0,
-		1083,1084,5,29,0,0,1084,1086,5,104,0,0,1085,1083,1,0,0,0,1085,1086,1,0,
-		0,0,1086,1087,1,0,0,0,1087,1088,5,70,0,0,1088,1090,3,192,96,0,1089,1091,
-		3,188,94,0,1090,1089,1,0,0,0,1090,1091,1,0,0,0,1091,139,1,0,0,0,1092,1093,
-		5,17,0,0,1093,1094,3,210,105,0,1094,1095,5,70,0,0,1095,1100,3,192,96,0,
-		1096,1097,5,5,0,0,1097,1098,5,120,0,0,1098,1099,5,45,0,0,1099,1101,5,67,
-		0,0,1100,1096,1,0,0,0,1100,1101,1,0,0,0,1101,1103,1,0,0,0,1102,1104,3,
-		188,94,0,1103,1102,1,0,0,0,1103,1104,1,0,0,0,1104,141,1,0,0,0,1105,1161,
-		5,48,0,0,1106,1107,5,74,0,0,1107,1162,3,158,79,0,1108,1109,5,46,0,0,1109,
-		1110,3,210,105,0,1110,1111,5,152,0,0,1111,1112,3,210,105,0,1112,1113,3,
-		144,72,0,1113,1162,1,0,0,0,1114,1115,5,152,0,0,1115,1118,3,204,102,0,1116,
-		1117,5,70,0,0,1117,1119,3,192,96,0,1118,1116,1,0,0,0,1118,1119,1,0,0,0,
-		1119,1123,1,0,0,0,1120,1121,5,29,0,0,1121,1123,3,204,102,0,1122,1114,1,
-		0,0,0,1122,1120,1,0,0,0,1123,1126,1,0,0,0,1124,1125,5,30,0,0,1125,1127,
-		3,224,112,0,1126,1124,1,0,0,0,1126,1127,1,0,0,0,1127,1132,1,0,0,0,1128,
-		1129,5,5,0,0,1129,1131,3,136,68,0,1130,1128,1,0,0,0,1131,1134,1,0,0,0,
-		1132,1130,1,0,0,0,1132,1133,1,0,0,0,1133,1135,1,0,0,0,1134,1132,1,0,0,
-		0,1135,1136,3,144,72,0,1136,1162,1,0,0,0,1137,1159,3,210,105,0,1138,1141,
-		3,200,100,0,1139,1140,5,30,0,0,1140,1142,3,224,112,0,1141,1139,1,0,0,0,
-		1141,1142,1,0,0,0,1142,1147,1,0,0,0,1143,1144,5,5,0,0,1144,1146,3,136,
-		68,0,1145,1143,1,0,0,0,1146,1149,1,0,0,0,1147,1145,1,0,0,0,1147,1148,1,
-		0,0,0,1148,1150,1,0,0,0,1149,1147,1,0,0,0,1150,1151,3,144,72,0,1151,1160,
-		1,0,0,0,1152,1153,3,202,101,0,1153,1157,5,100,0,0,1154,1155,5,5,0,0,1155,
-		1156,5,74,0,0,1156,1158,3,158,79,0,1157,1154,1,0,0,0,1157,1158,1,0,0,0,
-		1158,1160,1,0,0,0,1159,1138,1,0,0,0,1159,1152,1,0,0,0,1160,1162,1,0,0,
-		0,1161,1106,1,0,0,0,1161,1108,1,0,0,0,1161,1122,1,0,0,0,1161,1137,1,0,
-		0,0,1162,143,1,0,0,0,1163,1164,5,7,0,0,1164,1169,3,146,73,0,1165,1166,
-		5,6,0,0,1166,1168,3,146,73,0,1167,1165,1,0,0,0,1168,1171,1,0,0,0,1169,
-		1167,1,0,0,0,1169,1170,1,0,0,0,1170,1174,1,0,0,0,1171,1169,1,0,0,0,1172,
-		1174,3,162,81,0,1173,1163,1,0,0,0,1173,1172,1,0,0,0,1174,1176,1,0,0,0,
-		1175,1177,3,188,94,0,1176,1175,1,0,0,0,1176,1177,1,0,0,0,1177,145,1,0,
-		0,0,1178,1179,5,63,0,0,1179,1180,3,210,105,0,1180,1181,3,200,100,0,1181,
-		1182,5,5,0,0,1182,1184,1,0,0,0,1183,1178,1,0,0,0,1183,1184,1,0,0,0,1184,
-		1185,1,0,0,0,1185,1190,3,148,74,0,1186,1187,5,5,0,0,1187,1189,3,150,75,
-		0,1188,1186,1,0,0,0,1189,1192,1,0,0,0,1190,1188,1,0,0,0,1190,1191,1,0,
-		0,0,1191,147,1,0,0,0,1192,1190,1,0,0,0,1193,1196,3,196,98,0,1194,1196,
-		5,17,0,0,1195,1193,1,0,0,0,1195,1194,1,0,0,0,1196,1197,1,0,0,0,1197,1205,
-		3,210,105,0,1198,1199,5,34,0,0,1199,1202,3,210,105,0,1200,1201,5,29,0,
-		0,1201,1203,5,104,0,0,1202,1200,1,0,0,0,1202,1203,1,0,0,0,1203,1205,1,
-		0,0,0,1204,1195,1,0,0,0,1204,1198,1,0,0,0,1205,1209,1,0,0,0,1206,1207,
-		5,70,0,0,1207,1210,3,192,96,0,1208,1210,5,90,0,0,1209,1206,1,0,0,0,1209,
-		1208,1,0,0,0,1209,1210,1,0,0,0,1210,1212,1,0,0,0,1211,1213,3,152,76,0,
-		1212,1211,1,0,0,0,1212,1213,1,0,0,0,1213,149,1,0,0,0,1214,1217,5,149,0,
-		0,1215,1218,3,152,76,0,1216,1218,3,148,74,0,1217,1215,1,0,0,0,1217,1216,
-		1,0,0,0,1218,1231,1,0,0,0,1219,1231,3,154,77,0,1220,1223,5,74,0,0,1221,
-		1224,3,156,78,0,1222,1224,3,158,79,0,1223,1221,1,0,0,0,1223,1222,1,0,0,
-		0,1224,1231,1,0,0,0,1225,1231,3,160,80,0,1226,1227,5,70,0,0,1227,1231,
-		3,192,96,0,1228,1231,5,90,0,0,1229,1231,7,12,0,0,1230,1214,1,0,0,0,1230,
-		1219,1,0,0,0,1230,1220,1,0,0,0,1230,1225,1,0,0,0,1230,1226,1,0,0,0,1230,
-		1228,1,0,0,0,1230,1229,1,0,0,0,1231,151,1,0,0,0,1232,1236,3,154,77,0,1233,
-		1234,5,74,0,0,1234,1236,3,156,78,0,1235,1232,1,0,0,0,1235,1233,1,0,0,0,
-		1236,153,1,0,0,0,1237,1242,5,91,0,0,1238,1243,5,45,0,0,1239,1240,3,210,
-		105,0,1240,1241,3,200,100,0,1241,1243,1,0,0,0,1242,1238,1,0,0,0,1242,1239,
-		1,0,0,0,1243,1247,1,0,0,0,1244,1245,3,210,105,0,1245,1246,5,151,0,0,1246,
-		1248,1,0,0,0,1247,1244,1,0,0,0,1247,1248,1,0,0,0,1248,155,1,0,0,0,1249,
-		1250,5,156,0,0,1250,1251,5,91,0,0,1251,1252,3,210,105,0,1252,1253,5,66,
-		0,0,1253,1254,3,210,105,0,1254,1258,3,200,100,0,1255,1256,3,210,105,0,
-		1256,1257,5,151,0,0,1257,1259,1,0,0,0,1258,1255,1,0,0,0,1258,1259,1,0,
-		0,0,1259,157,1,0,0,0,1260,1266,5,141,0,0,1261,1262,5,143,0,0,1262,1266,
-		5,124,0,0,1263,1264,5,165,0,0,1264,1266,5,153,0,0,1265,1260,1,0,0,0,1265,
-		1261,1,0,0,0,1265,1263,1,0,0,0,1266,159,1,0,0,0,1267,1270,5,173,0,0,1268,
-		1270,3,218,109,0,1269,1267,1,0,0,0,1269,1268,1,0,0,0,1270,1271,1,0,0,0,
-		1271,1272,3,202,101,0,1272,1273,5,100,0,0,1273,161,1,0,0,0,1274,1275,5,
-		90,0,0,1275,1276,5,152,0,0,1276,1277,3,210,105,0,1277,1281,5,5,0,0,1278,
-		1279,5,70,0,0,1279,1282,3,192,96,0,1280,1282,5,69,0,0,1281,1278,1,0,0,
-		0,1281,1280,1,0,0,0,1282,1287,1,0,0,0,1283,1284,5,5,0,0,1284,1286,3,164,
-		82,0,1285,1283,1,0,0,0,1286,1289,1,0,0,0,1287,1285,1,0,0,0,1287,1288,1,
-		0,0,0,1288,163,1,0,0,0,1289,1287,1,0,0,0,1290,1291,5,119,0,0,1291,1292,
-		5,135,0,0,1292,1307,3,200,100,0,1293,1294,5,108,0,0,1294,1307,5,94,0,0,
-		1295,1298,5,74,0,0,1296,1299,5,156,0,0,1297,1299,3,158,79,0,1298,1296,
-		1,0,0,0,1298,1297,1,0,0,0,1299,1307,1,0,0,0,1300,1301,7,7,0,0,1301,1302,
-		3,210,105,0,1302,1303,3,200,100,0,1303,1304,5,129,0,0,1304,1307,1,0,0,
-		0,1305,1307,3,160,80,0,1306,1290,1,0,0,0,1306,1293,1,0,0,0,1306,1295,1,
-		0,0,0,1306,1300,1,0,0,0,1306,1305,1,0,0,0,1307,165,1,0,0,0,1308,1309,5,
-		51,0,0,1309,1310,3,224,112,0,1310,1311,3,204,102,0,1311,1316,5,62,0,0,
-		1312,1313,5,74,0,0,1313,1314,3,204,102,0,1314,1315,7,13,0,0,1315,1317,
-		1,0,0,0,1316,1312,1,0,0,0,1316,1317,1,0,0,0,1317,1322,1,0,0,0,1318,1319,
-		5,5,0,0,1319,1321,3,168,84,0,1320,1318,1,0,0,0,1321,1324,1,0,0,0,1322,
-		1320,1,0,0,0,1322,1323,1,0,0,0,1323,1326,1,0,0,0,1324,1322,1,0,0,0,1325,
-		1327,3,188,94,0,1326,1325,1,0,0,0,1326,1327,1,0,0,0,1327,167,1,0,0,0,1328,
-		1334,5,173,0,0,1329,1334,7,12,0,0,1330,1331,5,113,0,0,1331,1332,5,117,
-		0,0,1332,1334,3,214,107,0,1333,1328,1,0,0,0,1333,1329,1,0,0,0,1333,1330,
-		1,0,0,0,1334,169,1,0,0,0,1335,1337,5,47,0,0,1336,1338,3,176,88,0,1337,
-		1336,1,0,0,0,1338,1339,1,0,0,0,1339,1337,1,0,0,0,1339,1340,1,0,0,0,1340,
-		1345,1,0,0,0,1341,1342,5,66,0,0,1342,1344,3,172,86,0,1343,1341,1,0,0,0,
-		1344,1347,1,0,0,0,1345,1343,1,0,0,0,1345,1346,1,0,0,0,1346,1355,1,0,0,
-		0,1347,1345,1,0,0,0,1348,1353,5,5,0,0,1349,1351,3,178,89,0,1350,1352,5,
-		5,0,0,1351,1350,1,0,0,0,1351,1352,1,0,0,0,1352,1354,1,0,0,0,1353,1349,
-		1,0,0,0,1353,1354,1,0,0,0,1354,1356,1,0,0,0,1355,1348,1,0,0,0,1355,1356,
-		1,0,0,0,1356,1357,1,0,0,0,1357,1359,5,162,0,0,1358,1360,3,176,88,0,1359,
-		1358,1,0,0,0,1360,1361,1,0,0,0,1361,1359,1,0,0,0,1361,1362,1,0,0,0,1362,
-		1367,1,0,0,0,1363,1364,5,66,0,0,1364,1366,3,172,86,0,1365,1363,1,0,0,0,
-		1366,1369,1,0,0,0,1367,1365,1,0,0,0,1367,1368,1,0,0,0,1368,1374,1,0,0,
-		0,1369,1367,1,0,0,0,1370,1371,5,5,0,0,1371,1373,3,174,87,0,1372,1370,1,
-		0,0,0,1373,1376,1,0,0,0,1374,1372,1,0,0,0,1374,1375,1,0,0,0,1375,1379,
-		1,0,0,0,1376,1374,1,0,0,0,1377,1378,5,7,0,0,1378,1380,3,180,90,0,1379,
-		1377,1,0,0,0,1379,1380,1,0,0,0,1380,171,1,0,0,0,1381,1383,3,176,88,0,1382,
+		2,1,2,3,2,289,8,2,1,3,1,3,1,3,1,4,1,4,1,4,1,5,1,5,1,5,1,6,1,6,1,6,1,6,
+		3,6,304,8,6,1,7,1,7,1,7,1,8,1,8,1,8,1,8,5,8,313,8,8,10,8,12,8,316,9,8,
+		1,9,1,9,1,9,1,9,1,9,3,9,323,8,9,3,9,325,8,9,1,10,1,10,1,10,1,11,1,11,1,
+		11,1,12,1,12,1,12,1,13,1,13,1,14,1,14,1,14,3,14,341,8,14,1,14,1,14,5,14,
+		345,8,14,10,14,12,14,348,9,14,1,15,1,15,1,15,1,15,1,15,1,15,3,15,356,8,
+		15,3,15,358,8,15,1,16,1,16,1,16,1,16,1,17,1,17,1,17,1,17,1,17,1,17,3,17,
+		370,8,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,
+		17,1,17,3,17,386,8,17,1,18,1,18,1,18,1,19,1,19,1,19,1,19,1,19,3,19,396,
+		8,19,1,19,1,19,1,19,1,19,1,19,1,19,1,19,3,19,405,8,19,1,19,1,19,5,19,409,
+		8,19,10,19,12,19,412,9,19,1,20,1,20,1,20,1,20,1,20,1,20,1,20,1,20,1,20,
+		3,20,423,8,20,1,21,1,21,1,21,1,21,1,21,1,22,1,22,1,22,1,22,1,22,1,22,1,
+		22,1,22,1,22,1,22,3,22,440,8,22,3,22,442,8,22,1,22,1,22,5,22,446,8,22,
+		10,22,12,22,449,9,22,1,23,1,23,1,23,1,23,1,23,1,23,3,23,457,8,23,1,24,
+		1,24,1,24,1,24,1,24,1,24,3,24,465,8,24,1,25,1,25,1,25,1,25,1,25,3,25,472,
+		8,25,1,26,1,26,1,26,1,26,1,26,1,26,5,26,480,8,26,10,26,12,26,483,9,26,
+		1,27,1,27,1,27,1,27,1,27,1,27,3,27,491,8,27,1,28,1,28,1,28,1,28,3,28,497,
+		8,28,1,28,1,28,1,28,1,29,1,29,1,29,1,29,1,29,1,29,1,29,1,29,1,29,1,29,
+		1,29,1,29,1,29,3,29,515,8,29,1,30,1,30,1,30,1,30,1,30,1,30,1,30,5,30,524,
+		8,30,10,30,12,30,527,9,30,1,31,1,31,1,31,1,31,1,32,1,32,1,32,1,32,1,32,
+		1,32,1,32,3,32,540,8,32,1,32,1,32,1,32,1,32,3,32,546,8,32,1,33,1,33,1,
+		33,1,34,1,34,1,34,3,34,554,8,34,1,35,1,35,1,35,1,35,1,35,1,35,3,35,562,
+		8,35,1,35,3,35,565,8,35,3,35,567,8,35,1,35,1,35,1,35,1,35,1,35,1,35,3,
+		35,575,8,35,1,36,1,36,1,36,3,36,580,8,36,1,36,1,36,1,36,1,36,1,36,1,36,
+		3,36,588,8,36,1,37,1,37,1,38,1,38,1,38,3,38,595,8,38,1,38,3,38,598,8,38,
+		1,38,1,38,1,38,1,39,1,39,1,39,1,39,1,39,3,39,608,8,39,1,39,3,39,611,8,
+		39,1,39,3,39,614,8,39,1,40,1,40,1,40,1,40,1,40,1,40,1,40,1,40,3,40,624,
+		8,40,1,40,1,40,1,40,1,40,1,40,1,40,3,40,632,8,40,1,40,1,40,1,40,1,40,5,
+		40,638,8,40,10,40,12,40,641,9,40,1,40,1,40,1,40,1,40,3,40,647,8,40,1,40,
+		1,40,1,40,5,40,652,8,40,10,40,12,40,655,9,40,1,40,1,40,1,40,1,40,5,40,
+		661,8,40,10,40,12,40,664,9,40,3,40,666,8,40,1,41,4,41,669,8,41,11,41,12,
+		41,670,1,42,1,42,3,42,675,8,42,1,43,4,43,678,8,43,11,43,12,43,679,1,43,
+		1,43,5,43,684,8,43,10,43,12,43,687,9,43,1,44,1,44,1,44,1,44,3,44,693,8,
+		44,1,45,1,45,1,45,1,45,1,45,1,45,1,45,1,45,1,45,1,45,1,45,1,45,1,45,1,
+		45,3,45,709,8,45,3,45,711,8,45,1,45,3,45,714,8,45,1,46,1,46,1,46,3,46,
+		719,8,46,1,47,1,47,1,47,1,47,1,47,1,47,1,47,1,47,1,47,1,47,3,47,731,8,
+		47,1,47,1,47,3,47,735,8,47,1,48,1,48,1,48,1,48,1,48,1,49,1,49,1,49,1,49,
+		1,49,5,49,747,8,49,10,49,12,49,750,9,49,1,50,1,50,1,50,1,50,1,50,1,50,
+		3,50,758,8,50,1,51,1,51,1,51,1,52,1,52,1,52,1,52,1,53,1,53,1,53,1,54,1,
+		54,1,54,1,54,1,54,5,54,775,8,54,10,54,12,54,778,9,54,1,55,1,55,1,55,1,
+		55,1,56,1,56,1,56,1,56,1,56,1,56,1,57,1,57,3,57,792,8,57,1,57,3,57,795,
+		8,57,1,57,1,57,1,57,3,57,800,8,57,1,58,1,58,1,58,1,58,1,58,3,58,807,8,
+		58,1,58,1,58,1,58,1,58,3,58,813,8,58,1,58,1,58,1,58,3,58,818,8,58,3,58,
+		820,8,58,1,59,1,59,1,59,5,59,825,8,59,10,59,12,59,828,9,59,1,60,1,60,1,
+		60,1,60,1,60,1,60,1,60,1,60,3,60,838,8,60,1,60,3,60,841,8,60,1,60,1,60,
+		3,60,845,8,60,1,60,1,60,1,60,1,60,1,60,1,60,1,60,3,60,854,8,60,1,60,1,
+		60,3,60,858,8,60,1,60,1,60,1,60,1,60,1,60,1,60,1,60,1,60,1,60,3,60,869,
+		8,60,1,60,1,60,1,60,3,60,874,8,60,1,60,4,60,877,8,60,11,60,12,60,878,1,
+		60,1,60,3,60,883,8,60,1,60,1,60,3,60,887,8,60,1,60,1,60,1,60,1,60,1,60,
+		4,60,894,8,60,11,60,12,60,895,3,60,898,8,60,1,60,1,60,3,60,902,8,60,1,
+		60,3,60,905,8,60,1,60,3,60,908,8,60,3,60,910,8,60,1,61,1,61,1,61,1,61,
+		1,61,1,61,1,61,1,61,1,62,1,62,1,62,1,62,1,63,4,63,925,8,63,11,63,12,63,
+		926,1,63,1,63,5,63,931,8,63,10,63,12,63,934,9,63,1,63,3,63,937,8,63,1,
+		64,1,64,3,64,941,8,64,1,64,3,64,944,8,64,1,65,1,65,1,65,1,65,1,65,1,65,
+		1,65,1,65,1,65,3,65,955,8,65,3,65,957,8,65,1,66,1,66,1,66,5,66,962,8,66,
+		10,66,12,66,965,9,66,1,66,1,66,4,66,969,8,66,11,66,12,66,970,3,66,973,
+		8,66,1,66,1,66,1,66,1,66,3,66,979,8,66,1,66,1,66,5,66,983,8,66,10,66,12,
+		66,986,9,66,1,66,1,66,3,66,990,8,66,1,66,4,66,993,8,66,11,66,12,66,994,
+		1,66,1,66,1,66,4,66,1000,8,66,11,66,12,66,1001,3,66,1004,8,66,3,66,1006,
+		8,66,1,66,1,66,1,66,1,66,1,66,1,66,3,66,1014,8,66,1,66,1,66,1,66,1,66,
+		1,66,1,66,4,66,1022,8,66,11,66,12,66,1023,3,66,1026,8,66,1,67,1,67,1,67,
+		1,67,1,67,1,67,1,67,1,67,3,67,1036,8,67,1,67,1,67,1,67,1,67,1,67,1,67,
+		1,67,3,67,1045,8,67,3,67,1047,8,67,3,67,1049,8,67,1,67,3,67,1052,8,67,
+		1,68,1,68,1,68,1,68,5,68,1058,8,68,10,68,12,68,1061,9,68,1,68,1,68,1,68,
+		1,69,1,69,1,69,3,69,1069,8,69,1,70,1,70,1,70,1,70,1,70,1,70,1,70,1,70,
+		1,70,1,70,1,70,1,70,1,70,3,70,1084,8,70,1,71,1,71,1,71,1,71,1,71,3,71,
+		1091,8,71,1,71,1,71,1,71,1,71,1,71,3,71,1098,8,71,1,71,1,71,3,71,1102,
+		8,71,1,71,1,71,5,71,1106,8,71,10,71,12,71,1109,9,71,1,71,3,71,1112,8,71,
+		1,72,1,72,1,72,1,72,1,72,1,72,1,72,1,72,1,72,1,72,1,72,3,72,1125,8,72,
+		1,73,1,73,1,73,1,73,3,73,1131,8,73,1,73,1,73,1,73,3,73,1136,8,73,1,74,
+		1,74,1,74,1,74,1,74,1,74,1,74,1,74,3,74,1146,8,74,1,74,3,74,1149,8,74,
+		1,75,1,75,1,75,1,75,1,75,1,75,1,75,1,75,1,75,1,75,1,75,1,75,1,75,3,75,
+		1164,8,75,1,75,1,75,3,75,1168,8,75,1,75,1,75,3,75,1172,8,75,1,75,1,75,
+		5,75,1176,8,75,10,75,12,75,1179,9,75,1,75,1,75,1,75,1,75,1,75,1,75,3,75,
+		1187,8,75,1,75,1,75,5,75,1191,8,75,10,75,12,75,1194,9,75,1,75,1,75,1,75,
+		1,75,1,75,1,75,1,75,3,75,1203,8,75,3,75,1205,8,75,3,75,1207,8,75,1,76,
+		1,76,1,76,1,76,5,76,1213,8,76,10,76,12,76,1216,9,76,1,76,3,76,1219,8,76,
+		1,76,3,76,1222,8,76,1,77,1,77,1,77,1,77,1,77,3,77,1229,8,77,1,77,1,77,
+		1,77,5,77,1234,8,77,10,77,12,77,1237,9,77,1,78,1,78,3,78,1241,8,78,1,78,
+		1,78,1,78,1,78,1,78,3,78,1248,8,78,3,78,1250,8,78,1,78,1,78,1,78,3,78,
+		1255,8,78,1,78,3,78,1258,8,78,1,79,1,79,1,79,3,79,1263,8,79,1,79,1,79,
+		1,79,1,79,3,79,1269,8,79,1,79,1,79,1,79,1,79,1,79,3,79,1276,8,79,1,80,
+		1,80,1,80,3,80,1281,8,80,1,81,1,81,1,81,1,81,1,81,3,81,1288,8,81,1,81,
+		1,81,1,81,3,81,1293,8,81,1,82,1,82,1,82,1,82,1,82,1,82,1,82,1,82,1,82,
+		3,82,1304,8,82,1,83,1,83,1,83,1,83,1,83,3,83,1311,8,83,1,84,1,84,3,84,
+		1315,8,84,1,84,1,84,1,84,1,85,1,85,1,85,1,85,1,85,1,85,1,85,3,85,1327,
+		8,85,1,85,1,85,5,85,1331,8,85,10,85,12,85,1334,9,85,1,86,1,86,1,86,1,86,
+		1,86,1,86,1,86,1,86,3,86,1344,8,86,1,86,1,86,1,86,1,86,1,86,1,86,3,86,
+		1352,8,86,1,87,1,87,1,87,1,87,1,87,1,87,1,87,1,87,3,87,1362,8,87,1,87,
+		1,87,5,87,1366,8,87,10,87,12,87,1369,9,87,1,87,3,87,1372,8,87,1,88,1,88,
+		1,88,1,88,1,88,3,88,1379,8,88,1,89,1,89,4,89,1383,8,89,11,89,12,89,1384,
+		1,89,1,89,5,89,1389,8,89,10,89,12,89,1392,9,89,1,89,1,89,1,89,3,89,1397,
+		8,89,3,89,1399,8,89,3,89,1401,8,89,1,89,1,89,4,89,1405,8,89,11,89,12,89,
+		1406,1,89,1,89,5,89,1411,8,89,10,89,12,89,1414,9,89,1,89,1,89,5,89,1418,
+		8,89,10,89,12,89,1421,9,89,1,89,1,89,3,89,1425,8,89,1,90,4,90,1428,8,90,
+		11,90,12,90,1429,1,91,1,91,1,91,1,91,1,91,1,91,1,91,3,91,1439,8,91,1,91,
+		1,91,1,91,1,91,3,91,1445,8,91,1,91,3,91,1448,8,91,1,92,1,92,1,92,1,92,
+		1,92,1,92,3,92,1456,8,92,1,93,1,93,3,93,1460,8,93,1,93,1,93,1,93,1,93,
+		1,93,3,93,1467,8,93,1,93,1,93,1,93,1,93,1,93,3,93,1474,8,93,1,94,3,94,
+		1477,8,94,1,94,4,94,1480,8,94,11,94,12,94,1481,1,94,1,94,1,94,1,94,4,94,
+		1488,8,94,11,94,12,94,1489,3,94,1492,8,94,1,94,1,94,1,94,1,94,1,94,1,94,
+		3,94,1500,8,94,3,94,1502,8,94,1,94,3,94,1505,8,94,1,95,1,95,1,95,1,95,
+		1,95,1,95,1,95,1,95,1,95,1,95,3,95,1517,8,95,3,95,1519,8,95,1,95,1,95,
+		1,95,3,95,1524,8,95,1,95,1,95,1,95,3,95,1529,8,95,1,95,1,95,1,95,1,95,
+		1,95,1,95,3,95,1537,8,95,3,95,1539,8,95,1,96,1,96,3,96,1543,8,96,1,96,
+		1,96,5,96,1547,8,96,10,96,12,96,1550,9,96,3,96,1552,8,96,1,97,1,97,1,97,
+		3,97,1557,8,97,1,98,1,98,1,98,1,98,5,98,1563,8,98,10,98,12,98,1566,9,98,
+		1,98,1,98,1,98,1,98,1,98,3,98,1573,8,98,1,99,1,99,4,99,1577,8,99,11,99,
+		12,99,1578,1,99,3,99,1582,8,99,1,100,1,100,1,100,1,100,3,100,1588,8,100,
+		3,100,1590,8,100,1,101,1,101,1,102,1,102,1,103,4,103,1597,8,103,11,103,
+		12,103,1598,1,104,1,104,1,105,1,105,1,106,1,106,5,106,1607,8,106,10,106,
+		12,106,1610,9,106,1,107,1,107,1,107,1,108,1,108,3,108,1617,8,108,1,108,
+		1,108,1,108,1,108,1,108,3,108,1624,8,108,1,109,1,109,5,109,1628,8,109,
+		10,109,12,109,1631,9,109,1,110,1,110,1,110,1,111,1,111,1,111,1,111,1,111,
+		1,111,3,111,1642,8,111,1,112,1,112,1,113,1,113,1,113,1,113,1,113,5,113,
+		1651,8,113,10,113,12,113,1654,9,113,1,113,1,113,3,113,1658,8,113,1,114,
+		1,114,3,114,1662,8,114,1,114,3,114,1665,8,114,1,115,1,115,1,116,1,116,
+		1,116,0,0,117,0,2,4,6,8,10,12,14,16,18,20,22,24,26,28,30,32,34,36,38,40,
+		42,44,46,48,50,52,54,56,58,60,62,64,66,68,70,72,74,76,78,80,82,84,86,88,
+		90,92,94,96,98,100,102,104,106,108,110,112,114,116,118,120,122,124,126,
+		128,130,132,134,136,138,140,142,144,146,148,150,152,154,156,158,160,162,
+		164,166,168,170,172,174,176,178,180,182,184,186,188,190,192,194,196,198,
+		200,202,204,206,208,210,212,214,216,218,220,222,224,226,228,230,232,0,
+		23,2,0,170,171,173,174,2,0,44,44,133,133,2,0,21,21,77,77,2,0,47,47,148,
+		148,2,0,170,170,173,173,2,0,100,100,163,163,2,0,84,84,160,160,2,0,96,96,
+		105,105,2,0,70,70,104,104,2,0,36,36,45,45,4,0,96,96,105,105,116,116,139,
+		139,2,0,79,79,135,135,1,0,146,147,2,0,100,100,152,152,2,0,107,107,114,
+		114,3,0,81,81,109,109,138,138,2,0,137,137,168,168,2,0,82,82,103,103,1,
+		0,46,47,2,0,53,53,148,148,2,0,11,13,15,15,4,0,102,102,169,169,171,172,
+		174,174,28,0,16,19,21,29,31,34,36,45,48,63,65,67,69,69,73,73,75,75,77,
+		81,83,91,93,95,97,100,104,104,106,126,128,136,138,140,142,143,145,147,
+		149,149,151,153,156,158,160,163,165,165,167,167,170,170,173,173,175,175,
+		1883,0,234,1,0,0,0,2,237,1,0,0,0,4,288,1,0,0,0,6,290,1,0,0,0,8,293,1,0,
+		0,0,10,296,1,0,0,0,12,303,1,0,0,0,14,305,1,0,0,0,16,308,1,0,0,0,18,324,
+		1,0,0,0,20,326,1,0,0,0,22,329,1,0,0,0,24,332,1,0,0,0,26,335,1,0,0,0,28,
+		337,1,0,0,0,30,357,1,0,0,0,32,359,1,0,0,0,34,363,1,0,0,0,36,387,1,0,0,
+		0,38,390,1,0,0,0,40,422,1,0,0,0,42,424,1,0,0,0,44,429,1,0,0,0,46,450,1,
+		0,0,0,48,458,1,0,0,0,50,466,1,0,0,0,52,473,1,0,0,0,54,490,1,0,0,0,56,492,
+		1,0,0,0,58,501,1,0,0,0,60,516,1,0,0,0,62,528,1,0,0,0,64,545,1,0,0,0,66,
+		547,1,0,0,0,68,550,1,0,0,0,70,555,1,0,0,0,72,576,1,0,0,0,74,589,1,0,0,
+		0,76,591,1,0,0,0,78,602,1,0,0,0,80,665,1,0,0,0,82,668,1,0,0,0,84,674,1,
+		0,0,0,86,677,1,0,0,0,88,692,1,0,0,0,90,694,1,0,0,0,92,715,1,0,0,0,94,734,
+		1,0,0,0,96,736,1,0,0,0,98,741,1,0,0,0,100,757,1,0,0,0,102,759,1,0,0,0,
+		104,762,1,0,0,0,106,766,1,0,0,0,108,769,1,0,0,0,110,779,1,0,0,0,112,783,
+		1,0,0,0,114,789,1,0,0,0,116,801,1,0,0,0,118,821,1,0,0,0,120,909,1,0,0,
+		0,122,911,1,0,0,0,124,919,1,0,0,0,126,936,1,0,0,0,128,943,1,0,0,0,130,
+		956,1,0,0,0,132,958,1,0,0,0,134,1027,1,0,0,0,136,1053,1,0,0,0,138,1065,
+		1,0,0,0,140,1083,1,0,0,0,142,1085,1,0,0,0,144,1124,1,0,0,0,146,1126,1,
+		0,0,0,148,1137,1,0,0,0,150,1150,1,0,0,0,152,1218,1,0,0,0,154,1228,1,0,
+		0,0,156,1249,1,0,0,0,158,1275,1,0,0,0,160,1280,1,0,0,0,162,1282,1,0,0,
+		0,164,1294,1,0,0,0,166,1310,1,0,0,0,168,1314,1,0,0,0,170,1319,1,0,0,0,
+		172,1351,1,0,0,0,174,1353,1,0,0,0,176,1378,1,0,0,0,178,1380,1,0,0,0,180,
+		1427,1,0,0,0,182,1447,1,0,0,0,184,1455,1,0,0,0,186,1473,1,0,0,0,188,1476,
+		1,0,0,0,190,1506,1,0,0,0,192,1540,1,0,0,0,194,1553,1,0,0,0,196,1558,1,
+		0,0,0,198,1574,1,0,0,0,200,1589,1,0,0,0,202,1591,1,0,0,0,204,1593,1,0,
+		0,0,206,1596,1,0,0,0,208,1600,1,0,0,0,210,1602,1,0,0,0,212,1604,1,0,0,
+		0,214,1611,1,0,0,0,216,1623,1,0,0,0,218,1625,1,0,0,0,220,1632,1,0,0,0,
+		222,1641,1,0,0,0,224,1643,1,0,0,0,226,1645,1,0,0,0,228,1664,1,0,0,0,230,
+		1666,1,0,0,0,232,1668,1,0,0,0,234,235,3,4,2,0,235,236,5,0,0,1,236,1,1,
+		0,0,0,237,238,3,196,98,0,238,239,5,0,0,1,239,3,1,0,0,0,240,289,3,6,3,0,
+		241,289,3,8,4,0,242,289,3,10,5,0,243,289,3,14,7,0,244,289,3,16,8,0,245,
+		289,3,20,10,0,246,289,3,22,11,0,247,289,3,24,12,0,248,289,3,26,13,0,249,
+		289,3,28,14,0,250,289,3,32,16,0,251,289,3,34,17,0,252,289,3,38,19,0,253,
+		289,3,42,21,0,254,289,3,44,22,0,255,289,3,78,39,0,256,289,3,66,33,0,257,
+		289,3,68,34,0,258,289,3,72,36,0,259,289,3,74,37,0,260,289,3,90,45,0,261,
+		289,3,92,46,0,262,289,3,94,47,0,263,289,3,96,48,0,264,289,3,98,49,0,265,
+		289,3,102,51,0,266,289,3,104,52,0,267,289,3,114,57,0,268,289,3,116,58,
+		0,269,289,3,134,67,0,270,289,3,142,71,0,271,289,3,146,73,0,272,289,3,148,
+		74,0,273,289,3,150,75,0,274,289,3,178,89,0,275,289,3,190,95,0,276,289,
+		3,46,23,0,277,289,3,174,87,0,278,289,3,106,53,0,279,289,3,108,54,0,280,
+		289,3,112,56,0,281,289,3,136,68,0,282,289,3,48,24,0,283,289,3,50,25,0,
+		284,289,3,52,26,0,285,289,3,58,29,0,286,289,3,60,30,0,287,289,3,56,28,
+		0,288,240,1,0,0,0,288,241,1,0,0,0,288,242,1,0,0,0,288,243,1,0,0,0,288,
+		244,1,0,0,0,288,245,1,0,0,0,288,246,1,0,0,0,288,247,1,0,0,0,288,248,1,
+		0,0,0,288,249,1,0,0,0,288,250,1,0,0,0,288,251,1,0,0,0,288,252,1,0,0,0,
+		288,253,1,0,0,0,288,254,1,0,0,0,288,255,1,0,0,0,288,256,1,0,0,0,288,257,
+		1,0,0,0,288,258,1,0,0,0,288,259,1,0,0,0,288,260,1,0,0,0,288,261,1,0,0,
+		0,288,262,1,0,0,0,288,263,1,0,0,0,288,264,1,0,0,0,288,265,1,0,0,0,288,
+		266,1,0,0,0,288,267,1,0,0,0,288,268,1,0,0,0,288,269,1,0,0,0,288,270,1,
+		0,0,0,288,271,1,0,0,0,288,272,1,0,0,0,288,273,1,0,0,0,288,274,1,0,0,0,
+		288,275,1,0,0,0,288,276,1,0,0,0,288,277,1,0,0,0,288,278,1,0,0,0,288,279,
+		1,0,0,0,288,280,1,0,0,0,288,281,1,0,0,0,288,282,1,0,0,0,288,283,1,0,0,
+		0,288,284,1,0,0,0,288,285,1,0,0,0,288,286,1,0,0,0,288,287,1,0,0,0,289,
+		5,1,0,0,0,290,291,5,40,0,0,291,292,3,228,114,0,292,7,1,0,0,0,293,294,5,
+		42,0,0,294,295,5,180,0,0,295,9,1,0,0,0,296,297,5,60,0,0,297,298,3,12,6,
+		0,298,11,1,0,0,0,299,304,5,176,0,0,300,304,5,179,0,0,301,304,5,180,0,0,
+		302,304,3,232,116,0,303,299,1,0,0,0,303,300,1,0,0,0,303,301,1,0,0,0,303,
+		302,1,0,0,0,304,13,1,0,0,0,305,306,5,57,0,0,306,307,3,232,116,0,307,15,
+		1,0,0,0,308,309,5,50,0,0,309,314,3,18,9,0,310,311,5,5,0,0,311,313,3,18,
+		9,0,312,310,1,0,0,0,313,316,1,0,0,0,314,312,1,0,0,0,314,315,1,0,0,0,315,
+		17,1,0,0,0,316,314,1,0,0,0,317,325,3,232,116,0,318,325,5,180,0,0,319,322,
+		5,176,0,0,320,323,3,232,116,0,321,323,5,15,0,0,322,320,1,0,0,0,322,321,
+		1,0,0,0,322,323,1,0,0,0,323,325,1,0,0,0,324,317,1,0,0,0,324,318,1,0,0,
+		0,324,319,1,0,0,0,325,19,1,0,0,0,326,327,5,51,0,0,327,328,5,180,0,0,328,
+		21,1,0,0,0,329,330,5,41,0,0,330,331,5,180,0,0,331,23,1,0,0,0,332,333,5,
+		61,0,0,333,334,3,232,116,0,334,25,1,0,0,0,335,336,5,3,0,0,336,27,1,0,0,
+		0,337,338,5,63,0,0,338,340,3,232,116,0,339,341,5,180,0,0,340,339,1,0,0,
+		0,340,341,1,0,0,0,341,346,1,0,0,0,342,343,5,5,0,0,343,345,3,30,15,0,344,
+		342,1,0,0,0,345,348,1,0,0,0,346,344,1,0,0,0,346,347,1,0,0,0,347,29,1,0,
+		0,0,348,346,1,0,0,0,349,350,5,162,0,0,350,358,3,228,114,0,351,355,3,228,
+		114,0,352,356,7,0,0,0,353,354,5,14,0,0,354,356,5,94,0,0,355,352,1,0,0,
+		0,355,353,1,0,0,0,356,358,1,0,0,0,357,349,1,0,0,0,357,351,1,0,0,0,358,
+		31,1,0,0,0,359,360,5,33,0,0,360,361,3,228,114,0,361,362,5,172,0,0,362,
+		33,1,0,0,0,363,364,5,32,0,0,364,365,3,206,103,0,365,366,5,7,0,0,366,369,
+		3,228,114,0,367,370,3,210,105,0,368,370,7,1,0,0,369,367,1,0,0,0,369,368,
+		1,0,0,0,370,385,1,0,0,0,371,372,5,68,0,0,372,373,3,228,114,0,373,374,3,
+		208,104,0,374,375,5,154,0,0,375,376,3,36,18,0,376,386,1,0,0,0,377,378,
+		5,154,0,0,378,379,3,36,18,0,379,380,5,5,0,0,380,381,3,228,114,0,381,382,
+		3,208,104,0,382,383,5,154,0,0,383,384,3,36,18,0,384,386,1,0,0,0,385,371,
+		1,0,0,0,385,377,1,0,0,0,386,35,1,0,0,0,387,388,3,228,114,0,388,389,3,230,
+		115,0,389,37,1,0,0,0,390,391,5,58,0,0,391,395,3,206,103,0,392,393,5,5,
+		0,0,393,394,5,116,0,0,394,396,5,46,0,0,395,392,1,0,0,0,395,396,1,0,0,0,
+		396,397,1,0,0,0,397,398,5,7,0,0,398,399,5,77,0,0,399,404,3,228,114,0,400,
+		405,5,80,0,0,401,402,5,83,0,0,402,403,5,117,0,0,403,405,5,23,0,0,404,400,
+		1,0,0,0,404,401,1,0,0,0,404,405,1,0,0,0,405,410,1,0,0,0,406,407,5,5,0,
+		0,407,409,3,40,20,0,408,406,1,0,0,0,409,412,1,0,0,0,410,408,1,0,0,0,410,
+		411,1,0,0,0,411,39,1,0,0,0,412,410,1,0,0,0,413,414,5,96,0,0,414,415,5,
+		53,0,0,415,416,5,102,0,0,416,417,5,178,0,0,417,423,7,2,0,0,418,419,5,117,
+		0,0,419,420,5,102,0,0,420,421,5,150,0,0,421,423,5,98,0,0,422,413,1,0,0,
+		0,422,418,1,0,0,0,423,41,1,0,0,0,424,425,5,39,0,0,425,426,3,232,116,0,
+		426,427,5,104,0,0,427,428,3,212,106,0,428,43,1,0,0,0,429,430,5,23,0,0,
+		430,431,3,232,116,0,431,441,5,104,0,0,432,433,7,3,0,0,433,434,5,30,0,0,
+		434,442,3,212,106,0,435,439,3,212,106,0,436,437,7,3,0,0,437,438,5,30,0,
+		0,438,440,3,212,106,0,439,436,1,0,0,0,439,440,1,0,0,0,440,442,1,0,0,0,
+		441,432,1,0,0,0,441,435,1,0,0,0,442,447,1,0,0,0,443,444,5,5,0,0,444,446,
+		3,64,32,0,445,443,1,0,0,0,446,449,1,0,0,0,447,445,1,0,0,0,447,448,1,0,
+		0,0,448,45,1,0,0,0,449,447,1,0,0,0,450,456,5,22,0,0,451,452,5,166,0,0,
+		452,453,5,157,0,0,453,457,7,2,0,0,454,455,5,164,0,0,455,457,5,78,0,0,456,
+		451,1,0,0,0,456,454,1,0,0,0,457,47,1,0,0,0,458,464,5,19,0,0,459,460,3,
+		232,116,0,460,461,5,5,0,0,461,462,3,230,115,0,462,465,1,0,0,0,463,465,
+		5,180,0,0,464,459,1,0,0,0,464,463,1,0,0,0,465,49,1,0,0,0,466,467,5,25,
+		0,0,467,468,3,232,116,0,468,469,5,104,0,0,469,471,3,212,106,0,470,472,
+		5,108,0,0,471,470,1,0,0,0,471,472,1,0,0,0,472,51,1,0,0,0,473,474,5,28,
+		0,0,474,475,3,232,116,0,475,476,5,104,0,0,476,481,3,192,96,0,477,478,5,
+		5,0,0,478,480,3,54,27,0,479,477,1,0,0,0,480,483,1,0,0,0,481,479,1,0,0,
+		0,481,482,1,0,0,0,482,53,1,0,0,0,483,481,1,0,0,0,484,491,5,123,0,0,485,
+		486,5,149,0,0,486,487,5,76,0,0,487,488,3,228,114,0,488,489,5,14,0,0,489,
+		491,1,0,0,0,490,484,1,0,0,0,490,485,1,0,0,0,491,55,1,0,0,0,492,493,5,16,
+		0,0,493,496,3,232,116,0,494,495,5,119,0,0,495,497,3,232,116,0,496,494,
+		1,0,0,0,496,497,1,0,0,0,497,498,1,0,0,0,498,499,5,7,0,0,499,500,5,180,
+		0,0,500,57,1,0,0,0,501,502,5,56,0,0,502,503,3,206,103,0,503,504,5,7,0,
+		0,504,505,3,228,114,0,505,506,3,210,105,0,506,507,5,68,0,0,507,508,3,228,
+		114,0,508,509,3,208,104,0,509,510,5,161,0,0,510,511,3,228,114,0,511,514,
+		7,4,0,0,512,513,5,5,0,0,513,515,3,232,116,0,514,512,1,0,0,0,514,515,1,
+		0,0,0,515,59,1,0,0,0,516,517,5,37,0,0,517,518,3,18,9,0,518,519,5,7,0,0,
+		519,520,3,232,116,0,520,525,3,62,31,0,521,522,5,5,0,0,522,524,3,62,31,
+		0,523,521,1,0,0,0,524,527,1,0,0,0,525,523,1,0,0,0,525,526,1,0,0,0,526,
+		61,1,0,0,0,527,525,1,0,0,0,528,529,3,228,114,0,529,530,3,230,115,0,530,
+		531,7,5,0,0,531,63,1,0,0,0,532,546,5,118,0,0,533,546,5,91,0,0,534,535,
+		5,115,0,0,535,536,5,119,0,0,536,539,3,222,111,0,537,538,5,11,0,0,538,540,
+		3,222,111,0,539,537,1,0,0,0,539,540,1,0,0,0,540,546,1,0,0,0,541,542,5,
+		136,0,0,542,546,7,6,0,0,543,544,5,165,0,0,544,546,3,212,106,0,545,532,
+		1,0,0,0,545,533,1,0,0,0,545,534,1,0,0,0,545,541,1,0,0,0,545,543,1,0,0,
+		0,546,65,1,0,0,0,547,548,5,59,0,0,548,549,5,180,0,0,549,67,1,0,0,0,550,
+		553,5,53,0,0,551,554,3,70,35,0,552,554,3,76,38,0,553,551,1,0,0,0,553,552,
+		1,0,0,0,554,69,1,0,0,0,555,556,5,42,0,0,556,566,3,232,116,0,557,558,5,
+		31,0,0,558,561,5,129,0,0,559,560,5,102,0,0,560,562,3,232,116,0,561,559,
+		1,0,0,0,561,562,1,0,0,0,562,564,1,0,0,0,563,565,5,5,0,0,564,563,1,0,0,
+		0,564,565,1,0,0,0,565,567,1,0,0,0,566,557,1,0,0,0,566,567,1,0,0,0,567,
+		568,1,0,0,0,568,569,5,126,0,0,569,570,5,115,0,0,570,571,5,119,0,0,571,
+		574,3,228,114,0,572,573,5,11,0,0,573,575,3,228,114,0,574,572,1,0,0,0,574,
+		575,1,0,0,0,575,71,1,0,0,0,576,579,5,34,0,0,577,580,5,180,0,0,578,580,
+		7,7,0,0,579,577,1,0,0,0,579,578,1,0,0,0,580,581,1,0,0,0,581,587,5,104,
+		0,0,582,583,5,8,0,0,583,584,3,118,59,0,584,585,5,9,0,0,585,588,1,0,0,0,
+		586,588,3,232,116,0,587,582,1,0,0,0,587,586,1,0,0,0,588,73,1,0,0,0,589,
+		590,5,4,0,0,590,75,1,0,0,0,591,594,5,175,0,0,592,593,5,119,0,0,593,595,
+		5,175,0,0,594,592,1,0,0,0,594,595,1,0,0,0,595,597,1,0,0,0,596,598,5,180,
+		0,0,597,596,1,0,0,0,597,598,1,0,0,0,598,599,1,0,0,0,599,600,5,104,0,0,
+		600,601,3,118,59,0,601,77,1,0,0,0,602,603,5,43,0,0,603,607,3,232,116,0,
+		604,605,5,5,0,0,605,606,5,111,0,0,606,608,5,176,0,0,607,604,1,0,0,0,607,
+		608,1,0,0,0,608,610,1,0,0,0,609,611,3,80,40,0,610,609,1,0,0,0,610,611,
+		1,0,0,0,611,613,1,0,0,0,612,614,3,196,98,0,613,612,1,0,0,0,613,614,1,0,
+		0,0,614,79,1,0,0,0,615,616,5,31,0,0,616,617,3,232,116,0,617,618,5,7,0,
+		0,618,623,3,218,109,0,619,620,3,210,105,0,620,621,5,72,0,0,621,622,3,200,
+		100,0,622,624,1,0,0,0,623,619,1,0,0,0,623,624,1,0,0,0,624,666,1,0,0,0,
+		625,626,5,104,0,0,626,627,3,232,116,0,627,631,5,112,0,0,628,629,5,5,0,
+		0,629,630,5,156,0,0,630,632,5,126,0,0,631,628,1,0,0,0,631,632,1,0,0,0,
+		632,666,1,0,0,0,633,634,5,64,0,0,634,639,3,82,41,0,635,636,5,5,0,0,636,
+		638,3,82,41,0,637,635,1,0,0,0,638,641,1,0,0,0,639,637,1,0,0,0,639,640,
+		1,0,0,0,640,666,1,0,0,0,641,639,1,0,0,0,642,643,5,128,0,0,643,646,5,160,
+		0,0,644,647,5,67,0,0,645,647,5,71,0,0,646,644,1,0,0,0,646,645,1,0,0,0,
+		647,648,1,0,0,0,648,653,3,86,43,0,649,650,5,68,0,0,650,652,3,86,43,0,651,
+		649,1,0,0,0,652,655,1,0,0,0,653,651,1,0,0,0,653,654,1,0,0,0,654,656,1,
+		0,0,0,655,653,1,0,0,0,656,657,5,7,0,0,657,662,3,188,94,0,658,659,5,5,0,
+		0,659,661,3,188,94,0,660,658,1,0,0,0,661,664,1,0,0,0,662,660,1,0,0,0,662,
+		663,1,0,0,0,663,666,1,0,0,0,664,662,1,0,0,0,665,615,1,0,0,0,665,625,1,
+		0,0,0,665,633,1,0,0,0,665,642,1,0,0,0,666,81,1,0,0,0,667,669,3,84,42,0,
+		668,667,1,0,0,0,669,670,1,0,0,0,670,668,1,0,0,0,670,671,1,0,0,0,671,83,
+		1,0,0,0,672,675,3,232,116,0,673,675,5,96,0,0,674,672,1,0,0,0,674,673,1,
+		0,0,0,675,85,1,0,0,0,676,678,3,184,92,0,677,676,1,0,0,0,678,679,1,0,0,
+		0,679,677,1,0,0,0,679,680,1,0,0,0,680,685,1,0,0,0,681,682,5,5,0,0,682,
+		684,3,88,44,0,683,681,1,0,0,0,684,687,1,0,0,0,685,683,1,0,0,0,685,686,
+		1,0,0,0,686,87,1,0,0,0,687,685,1,0,0,0,688,693,3,186,93,0,689,690,3,202,
+		101,0,690,691,5,95,0,0,691,693,1,0,0,0,692,688,1,0,0,0,692,689,1,0,0,0,
+		693,89,1,0,0,0,694,695,5,18,0,0,695,710,5,164,0,0,696,697,5,20,0,0,697,
+		698,5,140,0,0,698,699,5,119,0,0,699,700,3,218,109,0,700,701,3,210,105,
+		0,701,711,1,0,0,0,702,708,3,218,109,0,703,709,3,210,105,0,704,705,5,119,
+		0,0,705,706,3,218,109,0,706,707,5,78,0,0,707,709,1,0,0,0,708,703,1,0,0,
+		0,708,704,1,0,0,0,708,709,1,0,0,0,709,711,1,0,0,0,710,696,1,0,0,0,710,
+		702,1,0,0,0,711,713,1,0,0,0,712,714,3,196,98,0,713,712,1,0,0,0,713,714,
+		1,0,0,0,714,91,1,0,0,0,715,716,5,21,0,0,716,718,3,218,109,0,717,719,3,
+		196,98,0,718,717,1,0,0,0,718,719,1,0,0,0,719,93,1,0,0,0,720,721,5,31,0,
+		0,721,722,5,99,0,0,722,723,3,200,100,0,723,724,7,8,0,0,724,725,3,232,116,
+		0,725,735,1,0,0,0,726,727,5,20,0,0,727,731,5,88,0,0,728,729,7,9,0,0,729,
+		731,5,87,0,0,730,726,1,0,0,0,730,728,1,0,0,0,731,732,1,0,0,0,732,733,7,
+		8,0,0,733,735,3,232,116,0,734,720,1,0,0,0,734,730,1,0,0,0,735,95,1,0,0,
+		0,736,737,5,38,0,0,737,738,5,116,0,0,738,739,5,46,0,0,739,740,3,232,116,
+		0,740,97,1,0,0,0,741,742,5,24,0,0,742,743,5,7,0,0,743,748,3,100,50,0,744,
+		745,5,5,0,0,745,747,3,100,50,0,746,744,1,0,0,0,747,750,1,0,0,0,748,746,
+		1,0,0,0,748,749,1,0,0,0,749,99,1,0,0,0,750,748,1,0,0,0,751,752,5,141,0,
+		0,752,758,3,218,109,0,753,754,3,218,109,0,754,755,5,30,0,0,755,756,3,232,
+		116,0,756,758,1,0,0,0,757,751,1,0,0,0,757,753,1,0,0,0,758,101,1,0,0,0,
+		759,760,5,27,0,0,760,761,5,120,0,0,761,103,1,0,0,0,762,763,5,62,0,0,763,
+		764,5,102,0,0,764,765,5,90,0,0,765,105,1,0,0,0,766,767,5,164,0,0,767,768,
+		3,232,116,0,768,107,1,0,0,0,769,770,5,55,0,0,770,771,5,70,0,0,771,776,
+		3,110,55,0,772,773,5,5,0,0,773,775,3,110,55,0,774,772,1,0,0,0,775,778,
+		1,0,0,0,776,774,1,0,0,0,776,777,1,0,0,0,777,109,1,0,0,0,778,776,1,0,0,
+		0,779,780,3,232,116,0,780,781,3,218,109,0,781,782,3,208,104,0,782,111,
+		1,0,0,0,783,784,5,29,0,0,784,785,5,72,0,0,785,786,5,114,0,0,786,787,3,
+		228,114,0,787,788,3,210,105,0,788,113,1,0,0,0,789,791,5,46,0,0,790,792,
+		3,218,109,0,791,790,1,0,0,0,791,792,1,0,0,0,792,794,1,0,0,0,793,795,3,
+		202,101,0,794,793,1,0,0,0,794,795,1,0,0,0,795,796,1,0,0,0,796,797,5,7,
+		0,0,797,799,3,118,59,0,798,800,3,196,98,0,799,798,1,0,0,0,799,800,1,0,
+		0,0,800,115,1,0,0,0,801,819,5,47,0,0,802,803,5,70,0,0,803,806,3,232,116,
+		0,804,805,5,68,0,0,805,807,3,232,116,0,806,804,1,0,0,0,806,807,1,0,0,0,
+		807,820,1,0,0,0,808,809,3,218,109,0,809,810,5,154,0,0,810,812,3,218,109,
+		0,811,813,3,202,101,0,812,811,1,0,0,0,812,813,1,0,0,0,813,814,1,0,0,0,
+		814,815,5,7,0,0,815,817,3,118,59,0,816,818,3,196,98,0,817,816,1,0,0,0,
+		817,818,1,0,0,0,818,820,1,0,0,0,819,802,1,0,0,0,819,808,1,0,0,0,820,117,
+		1,0,0,0,821,826,3,120,60,0,822,823,5,5,0,0,823,825,3,120,60,0,824,822,
+		1,0,0,0,825,828,1,0,0,0,826,824,1,0,0,0,826,827,1,0,0,0,827,119,1,0,0,
+		0,828,826,1,0,0,0,829,830,5,8,0,0,830,831,3,118,59,0,831,837,5,9,0,0,832,
+		833,3,218,109,0,833,834,5,153,0,0,834,838,1,0,0,0,835,838,3,130,65,0,836,
+		838,5,155,0,0,837,832,1,0,0,0,837,835,1,0,0,0,837,836,1,0,0,0,837,838,
+		1,0,0,0,838,840,1,0,0,0,839,841,3,132,66,0,840,839,1,0,0,0,840,841,1,0,
+		0,0,841,910,1,0,0,0,842,844,5,141,0,0,843,845,3,218,109,0,844,843,1,0,
+		0,0,844,845,1,0,0,0,845,910,1,0,0,0,846,847,5,144,0,0,847,848,5,126,0,
+		0,848,910,3,218,109,0,849,853,5,35,0,0,850,851,5,150,0,0,851,854,5,134,
+		0,0,852,854,3,218,109,0,853,850,1,0,0,0,853,852,1,0,0,0,854,857,1,0,0,
+		0,855,856,5,30,0,0,856,858,5,106,0,0,857,855,1,0,0,0,857,858,1,0,0,0,858,
+		910,1,0,0,0,859,860,5,101,0,0,860,861,3,218,109,0,861,862,5,30,0,0,862,
+		863,3,232,116,0,863,910,1,0,0,0,864,865,5,74,0,0,865,868,3,218,109,0,866,
+		867,5,30,0,0,867,869,3,232,116,0,868,866,1,0,0,0,868,869,1,0,0,0,869,910,
+		1,0,0,0,870,871,5,164,0,0,871,910,3,232,116,0,872,874,3,226,113,0,873,
+		872,1,0,0,0,873,874,1,0,0,0,874,904,1,0,0,0,875,877,3,232,116,0,876,875,
+		1,0,0,0,877,878,1,0,0,0,878,876,1,0,0,0,878,879,1,0,0,0,879,897,1,0,0,
+		0,880,882,3,204,102,0,881,883,3,128,64,0,882,881,1,0,0,0,882,883,1,0,0,
+		0,883,898,1,0,0,0,884,886,3,126,63,0,885,887,3,122,61,0,886,885,1,0,0,
+		0,886,887,1,0,0,0,887,898,1,0,0,0,888,898,3,122,61,0,889,898,3,124,62,
+		0,890,898,5,155,0,0,891,893,5,178,0,0,892,894,3,232,116,0,893,892,1,0,
+		0,0,894,895,1,0,0,0,895,893,1,0,0,0,895,896,1,0,0,0,896,898,1,0,0,0,897,
+		880,1,0,0,0,897,884,1,0,0,0,897,888,1,0,0,0,897,889,1,0,0,0,897,890,1,
+		0,0,0,897,891,1,0,0,0,897,898,1,0,0,0,898,905,1,0,0,0,899,901,3,204,102,
+		0,900,902,3,128,64,0,901,900,1,0,0,0,901,902,1,0,0,0,902,905,1,0,0,0,903,
+		905,3,124,62,0,904,876,1,0,0,0,904,899,1,0,0,0,904,903,1,0,0,0,905,907,
+		1,0,0,0,906,908,3,132,66,0,907,906,1,0,0,0,907,908,1,0,0,0,908,910,1,0,
+		0,0,909,829,1,0,0,0,909,842,1,0,0,0,909,846,1,0,0,0,909,849,1,0,0,0,909,
+		859,1,0,0,0,909,864,1,0,0,0,909,870,1,0,0,0,909,873,1,0,0,0,910,121,1,
+		0,0,0,911,912,5,164,0,0,912,913,5,8,0,0,913,914,3,118,59,0,914,915,5,9,
+		0,0,915,916,3,218,109,0,916,917,5,153,0,0,917,918,5,92,0,0,918,123,1,0,
+		0,0,919,920,5,72,0,0,920,921,5,85,0,0,921,922,5,89,0,0,922,125,1,0,0,0,
+		923,925,3,220,110,0,924,923,1,0,0,0,925,926,1,0,0,0,926,924,1,0,0,0,926,
+		927,1,0,0,0,927,937,1,0,0,0,928,932,3,226,113,0,929,931,3,220,110,0,930,
+		929,1,0,0,0,931,934,1,0,0,0,932,930,1,0,0,0,932,933,1,0,0,0,933,937,1,
+		0,0,0,934,932,1,0,0,0,935,937,3,130,65,0,936,924,1,0,0,0,936,928,1,0,0,
+		0,936,935,1,0,0,0,937,127,1,0,0,0,938,940,3,218,109,0,939,941,5,92,0,0,
+		940,939,1,0,0,0,940,941,1,0,0,0,941,944,1,0,0,0,942,944,3,130,65,0,943,
+		938,1,0,0,0,943,942,1,0,0,0,944,129,1,0,0,0,945,957,5,64,0,0,946,957,5,
+		71,0,0,947,948,5,154,0,0,948,957,5,79,0,0,949,950,5,159,0,0,950,951,3,
+		218,109,0,951,954,5,132,0,0,952,953,5,73,0,0,953,955,5,79,0,0,954,952,
+		1,0,0,0,954,955,1,0,0,0,955,957,1,0,0,0,956,945,1,0,0,0,956,946,1,0,0,
+		0,956,947,1,0,0,0,956,949,1,0,0,0,957,131,1,0,0,0,958,1025,5,102,0,0,959,
+		963,7,10,0,0,960,962,3,232,116,0,961,960,1,0,0,0,962,965,1,0,0,0,963,961,
+		1,0,0,0,963,964,1,0,0,0,964,972,1,0,0,0,965,963,1,0,0,0,966,968,5,68,0,
+		0,967,969,3,232,116,0,968,967,1,0,0,0,969,970,1,0,0,0,970,968,1,0,0,0,
+		970,971,1,0,0,0,971,973,1,0,0,0,972,966,1,0,0,0,972,973,1,0,0,0,973,978,
+		1,0,0,0,974,975,5,159,0,0,975,976,3,218,109,0,976,977,5,132,0,0,977,979,
+		1,0,0,0,978,974,1,0,0,0,978,979,1,0,0,0,979,1026,1,0,0,0,980,984,5,85,
+		0,0,981,983,3,232,116,0,982,981,1,0,0,0,983,986,1,0,0,0,984,982,1,0,0,
+		0,984,985,1,0,0,0,985,1005,1,0,0,0,986,984,1,0,0,0,987,989,5,68,0,0,988,
+		990,3,226,113,0,989,988,1,0,0,0,989,990,1,0,0,0,990,992,1,0,0,0,991,993,
+		3,232,116,0,992,991,1,0,0,0,993,994,1,0,0,0,994,992,1,0,0,0,994,995,1,
+		0,0,0,995,1003,1,0,0,0,996,997,5,102,0,0,997,999,5,85,0,0,998,1000,3,232,
+		116,0,999,998,1,0,0,0,1000,1001,1,0,0,0,1001,999,1,0,0,0,1001,1002,1,0,
+		0,0,1002,1004,1,0,0,0,1003,996,1,0,0,0,1003,1004,1,0,0,0,1004,1006,1,0,
+		0,0,1005,987,1,0,0,0,1005,1006,1,0,0,0,1006,1013,1,0,0,0,1007,1014,5,64,
+		0,0,1008,1014,5,71,0,0,1009,1010,5,159,0,0,1010,1011,3,218,109,0,1011,
+		1012,5,132,0,0,1012,1014,1,0,0,0,1013,1007,1,0,0,0,1013,1008,1,0,0,0,1013,
+		1009,1,0,0,0,1013,1014,1,0,0,0,1014,1026,1,0,0,0,1015,1026,7,11,0,0,1016,
+		1026,5,142,0,0,1017,1018,5,122,0,0,1018,1026,5,130,0,0,1019,1021,5,178,
+		0,0,1020,1022,3,232,116,0,1021,1020,1,0,0,0,1022,1023,1,0,0,0,1023,1021,
+		1,0,0,0,1023,1024,1,0,0,0,1024,1026,1,0,0,0,1025,959,1,0,0,0,1025,980,
+		1,0,0,0,1025,1015,1,0,0,0,1025,1016,1,0,0,0,1025,1017,1,0,0,0,1025,1019,
+		1,0,0,0,1026,133,1,0,0,0,1027,1035,5,44,0,0,1028,1029,5,47,0,0,1029,1030,
+		3,218,109,0,1030,1031,5,154,0,0,1031,1032,3,218,109,0,1032,1036,1,0,0,
+		0,1033,1034,5,46,0,0,1034,1036,3,218,109,0,1035,1028,1,0,0,0,1035,1033,
+		1,0,0,0,1036,1048,1,0,0,0,1037,1038,5,5,0,0,1038,1046,3,218,109,0,1039,
+		1040,5,113,0,0,1040,1047,5,153,0,0,1041,1044,5,153,0,0,1042,1043,5,102,
+		0,0,1043,1045,5,66,0,0,1044,1042,1,0,0,0,1044,1045,1,0,0,0,1045,1047,1,
+		0,0,0,1046,1039,1,0,0,0,1046,1041,1,0,0,0,1047,1049,1,0,0,0,1048,1037,
+		1,0,0,0,1048,1049,1,0,0,0,1049,1051,1,0,0,0,1050,1052,3,196,98,0,1051,
+		1050,1,0,0,0,1051,1052,1,0,0,0,1052,135,1,0,0,0,1053,1054,5,30,0,0,1054,
+		1059,3,138,69,0,1055,1056,5,5,0,0,1056,1058,3,138,69,0,1057,1055,1,0,0,
+		0,1058,1061,1,0,0,0,1059,1057,1,0,0,0,1059,1060,1,0,0,0,1060,1062,1,0,
+		0,0,1061,1059,1,0,0,0,1062,1063,5,7,0,0,1063,1064,3,140,70,0,1064,137,
+		1,0,0,0,1065,1068,3,18,9,0,1066,1067,5,154,0,0,1067,1069,3,18,9,0,1068,
+		1066,1,0,0,0,1068,1069,1,0,0,0,1069,139,1,0,0,0,1070,1084,3,38,19,0,1071,
+		1084,3,94,47,0,1072,1084,3,96,48,0,1073,1084,3,114,57,0,1074,1084,3,116,
+		58,0,1075,1084,3,134,67,0,1076,1084,3,142,71,0,1077,1084,3,146,73,0,1078,
+		1084,3,148,74,0,1079,1084,3,150,75,0,1080,1084,3,174,87,0,1081,1084,3,
+		106,53,0,1082,1084,3,108,54,0,1083,1070,1,0,0,0,1083,1071,1,0,0,0,1083,
+		1072,1,0,0,0,1083,1073,1,0,0,0,1083,1074,1,0,0,0,1083,1075,1,0,0,0,1083,
+		1076,1,0,0,0,1083,1077,1,0,0,0,1083,1078,1,0,0,0,1083,1079,1,0,0,0,1083,
+		1080,1,0,0,0,1083,1081,1,0,0,0,1083,1082,1,0,0,0,1084,141,1,0,0,0,1085,
+		1097,5,54,0,0,1086,1087,5,154,0,0,1087,1090,3,212,106,0,1088,1089,5,72,
+		0,0,1089,1091,3,200,100,0,1090,1088,1,0,0,0,1090,1091,1,0,0,0,1091,1098,
+		1,0,0,0,1092,1093,5,30,0,0,1093,1098,3,212,106,0,1094,1095,3,218,109,0,
+		1095,1096,3,208,104,0,1096,1098,1,0,0,0,1097,1086,1,0,0,0,1097,1092,1,
+		0,0,0,1097,1094,1,0,0,0,1098,1101,1,0,0,0,1099,1100,5,31,0,0,1100,1102,
+		3,232,116,0,1101,1099,1,0,0,0,1101,1102,1,0,0,0,1102,1107,1,0,0,0,1103,
+		1104,5,5,0,0,1104,1106,3,144,72,0,1105,1103,1,0,0,0,1106,1109,1,0,0,0,
+		1107,1105,1,0,0,0,1107,1108,1,0,0,0,1108,1111,1,0,0,0,1109,1107,1,0,0,
+		0,1110,1112,3,196,98,0,1111,1110,1,0,0,0,1111,1112,1,0,0,0,1112,143,1,
+		0,0,0,1113,1114,5,91,0,0,1114,1125,3,208,104,0,1115,1116,5,118,0,0,1116,
+		1125,3,208,104,0,1117,1118,5,89,0,0,1118,1125,3,202,101,0,1119,1120,5,
+		102,0,0,1120,1125,3,232,116,0,1121,1122,5,88,0,0,1122,1123,5,102,0,0,1123,
+		1125,3,206,103,0,1124,1113,1,0,0,0,1124,1115,1,0,0,0,1124,1117,1,0,0,0,
+		1124,1119,1,0,0,0,1124,1121,1,0,0,0,1125,145,1,0,0,0,1126,1127,5,35,0,
+		0,1127,1130,3,218,109,0,1128,1129,5,30,0,0,1129,1131,5,106,0,0,1130,1128,
+		1,0,0,0,1130,1131,1,0,0,0,1131,1132,1,0,0,0,1132,1133,5,72,0,0,1133,1135,
+		3,200,100,0,1134,1136,3,196,98,0,1135,1134,1,0,0,0,1135,1136,1,0,0,0,1136,
+		147,1,0,0,0,1137,1138,5,17,0,0,1138,1139,3,218,109,0,1139,1140,5,72,0,
+		0,1140,1145,3,200,100,0,1141,1142,5,5,0,0,1142,1143,5,122,0,0,1143,1144,
+		5,46,0,0,1144,1146,5,69,0,0,1145,1141,1,0,0,0,1145,1146,1,0,0,0,1146,1148,
+		1,0,0,0,1147,1149,3,196,98,0,1148,1147,1,0,0,0,1148,1149,1,0,0,0,1149,
+		149,1,0,0,0,1150,1206,5,49,0,0,1151,1152,5,76,0,0,1152,1207,3,166,83,0,
+		1153,1154,5,47,0,0,1154,1155,3,218,109,0,1155,1156,5,154,0,0,1156,1157,
+		3,218,109,0,1157,1158,3,152,76,0,1158,1207,1,0,0,0,1159,1160,5,154,0,0,
+		1160,1163,3,212,106,0,1161,1162,5,72,0,0,1162,1164,3,200,100,0,1163,1161,
+		1,0,0,0,1163,1164,1,0,0,0,1164,1168,1,0,0,0,1165,1166,5,30,0,0,1166,1168,
+		3,212,106,0,1167,1159,1,0,0,0,1167,1165,1,0,0,0,1168,1171,1,0,0,0,1169,
+		1170,5,31,0,0,1170,1172,3,232,116,0,1171,1169,1,0,0,0,1171,1172,1,0,0,
+		0,1172,1177,1,0,0,0,1173,1174,5,5,0,0,1174,1176,3,144,72,0,1175,1173,1,
+		0,0,0,1176,1179,1,0,0,0,1177,1175,1,0,0,0,1177,1178,1,0,0,0,1178,1180,
+		1,0,0,0,1179,1177,1,0,0,0,1180,1181,3,152,76,0,1181,1207,1,0,0,0,1182,
+		1204,3,218,109,0,1183,1186,3,208,104,0,1184,1185,5,31,0,0,1185,1187,3,
+		232,116,0,1186,1184,1,0,0,0,1186,1187,1,0,0,0,1187,1192,1,0,0,0,1188,1189,
+		5,5,0,0,1189,1191,3,144,72,0,1190,1188,1,0,0,0,1191,1194,1,0,0,0,1192,
+		1190,1,0,0,0,1192,1193,1,0,0,0,1193,1195,1,0,0,0,1194,1192,1,0,0,0,1195,
+		1196,3,152,76,0,1196,1205,1,0,0,0,1197,1198,3,210,105,0,1198,1202,5,102,
+		0,0,1199,1200,5,5,0,0,1200,1201,5,76,0,0,1201,1203,3,166,83,0,1202,1199,
+		1,0,0,0,1202,1203,1,0,0,0,1203,1205,1,0,0,0,1204,1183,1,0,0,0,1204,1197,
+		1,0,0,0,1205,1207,1,0,0,0,1206,1151,1,0,0,0,1206,1153,1,0,0,0,1206,1167,
+		1,0,0,0,1206,1182,1,0,0,0,1207,151,1,0,0,0,1208,1209,5,7,0,0,1209,1214,
+		3,154,77,0,1210,1211,5,6,0,0,1211,1213,3,154,77,0,1212,1210,1,0,0,0,1213,
+		1216,1,0,0,0,1214,1212,1,0,0,0,1214,1215,1,0,0,0,1215,1219,1,0,0,0,1216,
+		1214,1,0,0,0,1217,1219,3,170,85,0,1218,1208,1,0,0,0,1218,1217,1,0,0,0,
+		1219,1221,1,0,0,0,1220,1222,3,196,98,0,1221,1220,1,0,0,0,1221,1222,1,0,
+		0,0,1222,153,1,0,0,0,1223,1224,5,65,0,0,1224,1225,3,218,109,0,1225,1226,
+		3,208,104,0,1226,1227,5,5,0,0,1227,1229,1,0,0,0,1228,1223,1,0,0,0,1228,
+		1229,1,0,0,0,1229,1230,1,0,0,0,1230,1235,3,156,78,0,1231,1232,5,5,0,0,
+		1232,1234,3,158,79,0,1233,1231,1,0,0,0,1234,1237,1,0,0,0,1235,1233,1,0,
+		0,0,1235,1236,1,0,0,0,1236,155,1,0,0,0,1237,1235,1,0,0,0,1238,1241,3,204,
+		102,0,1239,1241,5,17,0,0,1240,1238,1,0,0,0,1240,1239,1,0,0,0,1241,1242,
+		1,0,0,0,1242,1250,3,218,109,0,1243,1244,5,35,0,0,1244,1247,3,218,109,0,
+		1245,1246,5,30,0,0,1246,1248,5,106,0,0,1247,1245,1,0,0,0,1247,1248,1,0,
+		0,0,1248,1250,1,0,0,0,1249,1240,1,0,0,0,1249,1243,1,0,0,0,1250,1254,1,
+		0,0,0,1251,1252,5,72,0,0,1252,1255,3,200,100,0,1253,1255,5,92,0,0,1254,
+		1251,1,0,0,0,1254,1253,1,0,0,0,1254,1255,1,0,0,0,1255,1257,1,0,0,0,1256,
+		1258,3,160,80,0,1257,1256,1,0,0,0,1257,1258,1,0,0,0,1258,157,1,0,0,0,1259,
+		1262,5,151,0,0,1260,1263,3,160,80,0,1261,1263,3,156,78,0,1262,1260,1,0,
+		0,0,1262,1261,1,0,0,0,1263,1276,1,0,0,0,1264,1276,3,162,81,0,1265,1268,
+		5,76,0,0,1266,1269,3,164,82,0,1267,1269,3,166,83,0,1268,1266,1,0,0,0,1268,
+		1267,1,0,0,0,1269,1276,1,0,0,0,1270,1276,3,168,84,0,1271,1272,5,72,0,0,
+		1272,1276,3,200,100,0,1273,1276,5,92,0,0,1274,1276,7,12,0,0,1275,1259,
+		1,0,0,0,1275,1264,1,0,0,0,1275,1265,1,0,0,0,1275,1270,1,0,0,0,1275,1271,
+		1,0,0,0,1275,1273,1,0,0,0,1275,1274,1,0,0,0,1276,159,1,0,0,0,1277,1281,
+		3,162,81,0,1278,1279,5,76,0,0,1279,1281,3,164,82,0,1280,1277,1,0,0,0,1280,
+		1278,1,0,0,0,1281,161,1,0,0,0,1282,1287,5,93,0,0,1283,1288,5,46,0,0,1284,
+		1285,3,218,109,0,1285,1286,3,208,104,0,1286,1288,1,0,0,0,1287,1283,1,0,
+		0,0,1287,1284,1,0,0,0,1288,1292,1,0,0,0,1289,1290,3,218,109,0,1290,1291,
+		5,153,0,0,1291,1293,1,0,0,0,1292,1289,1,0,0,0,1292,1293,1,0,0,0,1293,163,
+		1,0,0,0,1294,1295,5,158,0,0,1295,1296,5,93,0,0,1296,1297,3,218,109,0,1297,
+		1298,5,68,0,0,1298,1299,3,218,109,0,1299,1303,3,208,104,0,1300,1301,3,
+		218,109,0,1301,1302,5,153,0,0,1302,1304,1,0,0,0,1303,1300,1,0,0,0,1303,
+		1304,1,0,0,0,1304,165,1,0,0,0,1305,1311,5,143,0,0,1306,1307,5,145,0,0,
+		1307,1311,5,126,0,0,1308,1309,5,167,0,0,1309,1311,5,155,0,0,1310,1305,
+		1,0,0,0,1310,1306,1,0,0,0,1310,1308,1,0,0,0,1311,167,1,0,0,0,1312,1315,
+		5,175,0,0,1313,1315,3,226,113,0,1314,1312,1,0,0,0,1314,1313,1,0,0,0,1315,
+		1316,1,0,0,0,1316,1317,3,210,105,0,1317,1318,5,102,0,0,1318,169,1,0,0,
+		0,1319,1320,5,92,0,0,1320,1321,5,154,0,0,1321,1322,3,218,109,0,1322,1326,
+		5,5,0,0,1323,1324,5,72,0,0,1324,1327,3,200,100,0,1325,1327,5,71,0,0,1326,
+		1323,1,0,0,0,1326,1325,1,0,0,0,1327,1332,1,0,0,0,1328,1329,5,5,0,0,1329,
+		1331,3,172,86,0,1330,1328,1,0,0,0,1331,1334,1,0,0,0,1332,1330,1,0,0,0,
+		1332,1333,1,0,0,0,1333,171,1,0,0,0,1334,1332,1,0,0,0,1335,1336,5,121,0,
+		0,1336,1337,5,137,0,0,1337,1352,3,208,104,0,1338,1339,5,110,0,0,1339,1352,
+		5,96,0,0,1340,1343,5,76,0,0,1341,1344,5,158,0,0,1342,1344,3,166,83,0,1343,
+		1341,1,0,0,0,1343,1342,1,0,0,0,1344,1352,1,0,0,0,1345,1346,7,7,0,0,1346,
+		1347,3,218,109,0,1347,1348,3,208,104,0,1348,1349,5,131,0,0,1349,1352,1,
+		0,0,0,1350,1352,3,168,84,0,1351,1335,1,0,0,0,1351,1338,1,0,0,0,1351,1340,
+		1,0,0,0,1351,1345,1,0,0,0,1351,1350,1,0,0,0,1352,173,1,0,0,0,1353,1354,
+		5,52,0,0,1354,1355,3,232,116,0,1355,1356,3,212,106,0,1356,1361,5,64,0,
+		0,1357,1358,5,76,0,0,1358,1359,3,212,106,0,1359,1360,7,13,0,0,1360,1362,
+		1,0,0,0,1361,1357,1,0,0,0,1361,1362,1,0,0,0,1362,1367,1,0,0,0,1363,1364,
+		5,5,0,0,1364,1366,3,176,88,0,1365,1363,1,0,0,0,1366,1369,1,0,0,0,1367,
+		1365,1,0,0,0,1367,1368,1,0,0,0,1368,1371,1,0,0,0,1369,1367,1,0,0,0,1370,
+		1372,3,196,98,0,1371,1370,1,0,0,0,1371,1372,1,0,0,0,1372,175,1,0,0,0,1373,
+		1379,5,175,0,0,1374,1379,7,12,0,0,1375,1376,5,115,0,0,1376,1377,5,119,
+		0,0,1377,1379,3,222,111,0,1378,1373,1,0,0,0,1378,1374,1,0,0,0,1378,1375,
+		1,0,0,0,1379,177,1,0,0,0,1380,1382,5,48,0,0,1381,1383,3,184,92,0,1382,
 		1381,1,0,0,0,1383,1384,1,0,0,0,1384,1382,1,0,0,0,1384,1385,1,0,0,0,1385,
-		173,1,0,0,0,1386,1403,3,178,89,0,1387,1393,5,84,0,0,1388,1389,3,218,109,
-		0,1389,1390,5,152,0,0,1390,1391,3,218,109,0,1391,1392,3,222,111,0,1392,
-		1394,1,0,0,0,1393,1388,1,0,0,0,1393,1394,1,0,0,0,1394,1403,1,0,0,0,1395,
-		1399,5,100,0,0,1396,1397,5,148,0,0,1397,1400,5,137,0,0,1398,1400,5,122,
-		0,0,1399,1396,1,0,0,0,1399,1398,1,0,0,0,1400,1401,1,0,0,0,1401,1403,5,
-		123,0,0,1402,1386,1,0,0,0,1402,1387,1,0,0,0,1402,1395,1,0,0,0,1403,175,
-		1,0,0,0,1404,1411,3,224,112,0,1405,1411,5,94,0,0,1406,1411,5,103,0,0,1407,
-		1411,5,45,0,0,1408,1411,5,46,0,0,1409,1411,5,146,0,0,1410,1404,1,0,0,0,
-		1410,1405,1,0,0,0,1410,1406,1,0,0,0,1410,1407,1,0,0,0,1410,1408,1,0,0,
-		0,1410,1409,1,0,0,0,1411,177,1,0,0,0,1412,1413,5,64,0,0,1413,1415,5,73,
-		0,0,1414,1412,1,0,0,0,1414,1415,1,0,0,0,1415,1416,1,0,0,0,1416,1421,7,
-		7,0,0,1417,1422,5,45,0,0,1418,1419,3,210,105,0,1419,1420,3,200,100,0,1420,
-		1422,1,0,0,0,1421,1417,1,0,0,0,1421,1418,1,0,0,0,1422,1429,1,0,0,0,1423,
-		1424,5,46,0,0,1424,1425,3,210,105,0,1425,1426,5,152,0,0,1426,1427,3,210,
-		105,0,1427,1429,1,0,0,0,1428,1414,1,0,0,0,1428,1423,1,0,0,0,1429,179,1,
-		0,0,0,1430,1432,3,218,109,0,1431,1430,1,0,0,0,1431,1432,1,0,0,0,1432,1434,
-		1,0,0,0,1433,1435,3,224,112,0,1434,1433,1,0,0,0,1435,1436,1,0,0,0,1436,
-		1434,1,0,0,0,1436,1437,1,0,0,0,1437,1459,1,0,0,0,1438,1439,5,100,0,0,1439,
-		1446,5,83,0,0,1440,1447,5,45,0,0,1441,1443,3,224,112,0,1442,1441,1,0,0,
-		0,1443,1444,1,0,0,0,1444,1442,1,0,0,0,1444,1445,1,0,0,0,1445,1447,1,0,
-		0,0,1446,1440,1,0,0,0,1446,1442,1,0,0,0,1447,1460,1,0,0,0,1448,1456,5,
-		125,0,0,1449,1457,5,45,0,0,1450,1454,3,210,105,0,1451,1455,3,200,100,0,
-		1452,1455,5,146,0,0,1453,1455,3,224,112,0,1454,1451,1,0,0,0,1454,1452,
-		1,0,0,0,1454,1453,1,0,0,0,1455,1457,1,0,0,0,1456,1449,1,0,0,0,1456,1450,
-		1,0,0,0,1457,1460,1,0,0,0,1458,1460,5,90,0,0,1459,1438,1,0,0,0,1459,1448,
-		1,0,0,0,1459,1458,1,0,0,0,1459,1460,1,0,0,0,1460,181,1,0,0,0,1461,1462,
-		5,26,0,0,1462,1493,3,184,92,0,1463,1473,5,38,0,0,1464,1465,5,70,0,0,1465,
-		1466,7,14,0,0,1466,1474,3,204,102,0,1467,1471,3,204,102,0,1468,1469,5,
-		5,0,0,1469,1470,5,163,0,0,1470,1472,3,204,102,0,1471,1468,1,0,0,0,1471,
-		1472,1,0,0,0,1472,1474,1,0,0,0,1473,1464,1,0,0,0,1473,1467,1,0,0,0,1474,
-		1494,1,0,0,0,1475,1478,7,8,0,0,1476,1477,5,70,0,0,1477,1479,7,14,0,0,1478,
-		1476,1,0,0,0,1478,1479,1,0,0,0,1479,1480,1,0,0,0,1480,1494,3,184,92,0,
-		1481,1483,7,15,0,0,1482,1484,5,95,0,0,1483,1482,1,0,0,0,1483,1484,1,0,
-		0,0,1484,1491,1,0,0,0,1485,1486,5,100,0,0,1486,1487,5,46,0,0,1487,1488,
-		3,210,105,0,1488,1489,5,152,0,0,1489,1490,3,210,105,0,1490,1492,1,0,0,
-		0,1491,1485,1,0,0,0,1491,1492,1,0,0,0,1492,1494,1,0,0,0,1493,1463,1,0,
-		0,0,1493,1475,1,0,0,0,1493,1481,1,0,0,0,1494,183,1,0,0,0,1495,1506,3,204,
-		102,0,1496,1498,5,173,0,0,1497,1496,1,0,0,0,1497,1498,1,0,0,0,1498,1499,
-		1,0,0,0,1499,1503,7,3,0,0,1500,1502,3,186,93,0,1501,1500,1,0,0,0,1502,
-		1505,1,0,0,0,1503,1501,1,0,0,0,1503,1504,1,0,0,0,1504,1507,1,0,0,0,1505,
-		1503,1,0,0,0,1506,1497,1,0,0,0,1506,1507,1,0,0,0,1507,185,1,0,0,0,1508,
-		1509,3,216,108,0,1509,1511,3,214,107,0,1510,1512,7,3,0,0,1511,1510,1,0,
-		0,0,1511,1512,1,0,0,0,1512,187,1,0,0,0,1513,1514,5,10,0,0,1514,1519,3,
-		190,95,0,1515,1516,5,5,0,0,1516,1518,3,190,95,0,1517,1515,1,0,0,0,1518,
-		1521,1,0,0,0,1519,1517,1,0,0,0,1519,1520,1,0,0,0,1520,1527,1,0,0,0,1521,
-		1519,1,0,0,0,1522,1523,5,164,0,0,1523,1524,5,155,0,0,1524,1528,7,2,0,0,
-		1525,1526,5,162,0,0,1526,1528,5,76,0,0,1527,1522,1,0,0,0,1527,1525,1,0,
-		0,0,1527,1528,1,0,0,0,1528,189,1,0,0,0,1529,1536,3,210,105,0,1530,1532,
-		3,224,112,0,1531,1530,1,0,0,0,1532,1533,1,0,0,0,1533,1531,1,0,0,0,1533,
-		1534,1,0,0,0,1534,1537,1,0,0,0,1535,1537,5,146,0,0,1536,1531,1,0,0,0,1536,
-		1535,1,0,0,0,1536,1537,1,0,0,0,1537,191,1,0,0,0,1538,1539,5,20,0,0,1539,
-		1545,5,86,0,0,1540,1542,3,224,112,0,1541,1543,5,85,0,0,1542,1541,1,0,0,
-		0,1542,1543,1,0,0,0,1543,1545,1,0,0,0,1544,1538,1,0,0,0,1544,1540,1,0,
-		0,0,1545,193,1,0,0,0,1546,1547,7,16,0,0,1547,195,1,0,0,0,1548,1549,7,17,
-		0,0,1549,197,1,0,0,0,1550,1552,3,224,112,0,1551,1550,1,0,0,0,1552,1553,
-		1,0,0,0,1553,1551,1,0,0,0,1553,1554,1,0,0,0,1554,199,1,0,0,0,1555,1556,
-		7,18,0,0,1556,201,1,0,0,0,1557,1558,7,19,0,0,1558,203,1,0,0,0,1559,1563,
-		3,208,104,0,1560,1562,3,206,103,0,1561,1560,1,0,0,0,1562,1565,1,0,0,0,
-		1563,1561,1,0,0,0,1563,1564,1,0,0,0,1564,205,1,0,0,0,1565,1563,1,0,0,0,
-		1566,1567,3,216,108,0,1567,1568,3,208,104,0,1568,207,1,0,0,0,1569,1571,
-		3,218,109,0,1570,1572,3,222,111,0,1571,1570,1,0,0,0,1571,1572,1,0,0,0,
-		1572,1579,1,0,0,0,1573,1579,3,224,112,0,1574,1575,5,8,0,0,1575,1576,3,
-		204,102,0,1576,1577,5,9,0,0,1577,1579,1,0,0,0,1578,1569,1,0,0,0,1578,1573,
-		1,0,0,0,1578,1574,1,0,0,0,1579,209,1,0,0,0,1580,1584,3,214,107,0,1581,
-		1583,3,212,106,0,1582,1581,1,0,0,0,1583,1586,1,0,0,0,1584,1582,1,0,0,0,
-		1584,1585,1,0,0,0,1585,211,1,0,0,0,1586,1584,1,0,0,0,1587,1588,3,216,108,
-		0,1588,1589,3,214,107,0,1589,213,1,0,0,0,1590,1597,3,218,109,0,1591,1597,
-		3,224,112,0,1592,1593,5,8,0,0,1593,1594,3,210,105,0,1594,1595,5,9,0,0,
-		1595,1597,1,0,0,0,1596,1590,1,0,0,0,1596,1591,1,0,0,0,1596,1592,1,0,0,
-		0,1597,215,1,0,0,0,1598,1599,7,20,0,0,1599,217,1,0,0,0,1600,1612,3,220,
-		110,0,1601,1602,5,8,0,0,1602,1607,3,220,110,0,1603,1604,5,5,0,0,1604,1606,
-		3,220,110,0,1605,1603,1,0,0,0,1606,1609,1,0,0,0,1607,1605,1,0,0,0,1607,
-		1608,1,0,0,0,1608,1610,1,0,0,0,1609,1607,1,0,0,0,1610,1611,5,9,0,0,1611,
-		1613,1,0,0,0,1612,1601,1,0,0,0,1612,1613,1,0,0,0,1613,219,1,0,0,0,1614,
-		1616,5,174,0,0,1615,1617,5,175,0,0,1616,1615,1,0,0,0,1616,1617,1,0,0,0,
-		1617,1620,1,0,0,0,1618,1620,5,175,0,0,1619,1614,1,0,0,0,1619,1618,1,0,
-		0,0,1620,221,1,0,0,0,1621,1622,7,21,0,0,1622,223,1,0,0,0,1623,1624,7,22,
-		0,0,1624,225,1,0,0,0,206,277,292,303,311,313,329,335,344,346,358,374,384,
-		393,399,411,428,430,436,445,453,460,470,479,485,503,514,528,534,542,549,
-		551,559,564,576,579,589,592,595,605,613,621,628,635,644,647,652,656,661,
-		667,674,690,692,695,700,712,716,730,739,750,753,758,765,771,776,778,785,
-		796,799,803,812,816,827,830,835,839,843,852,854,858,861,864,866,883,889,
-		893,897,900,911,913,920,927,929,935,941,946,951,958,960,962,970,980,982,
-		992,1001,1003,1005,1008,1016,1025,1038,1045,1052,1056,1062,1066,1079,1085,
-		1090,1100,1103,1118,1122,1126,1132,1141,1147,1157,1159,1161,1169,1173,
-		1176,1183,1190,1195,1202,1204,1209,1212,1217,1223,1230,1235,1242,1247,
-		1258,1265,1269,1281,1287,1298,1306,1316,1322,1326,1333,1339,1345,1351,
-		1353,1355,1361,1367,1374,1379,1384,1393,1399,1402,1410,1414,1421,1428,
-		1431,1436,1444,1446,1454,1456,1459,1471,1473,1478,1483,1491,1493,1497,
-		1503,1506,1511,1519,1527,1533,1536,1542,1544,1553,1563,1571,1578,1584,
-		1596,1607,1612,1616,1619
+		1390,1,0,0,0,1386,1387,5,68,0,0,1387,1389,3,180,90,0,1388,1386,1,0,0,0,
+		1389,1392,1,0,0,0,1390,1388,1,0,0,0,1390,1391,1,0,0,0,1391,1400,1,0,0,
+		0,1392,1390,1,0,0,0,1393,1398,5,5,0,0,1394,1396,3,186,93,0,1395,1397,5,
+		5,0,0,1396,1395,1,0,0,0,1396,1397,1,0,0,0,1397,1399,1,0,0,0,1398,1394,
+		1,0,0,0,1398,1399,1,0,0,0,1399,1401,1,0,0,0,1400,1393,1,0,0,0,1400,1401,
+		1,0,0,0,1401,1402,1,0,0,0,1402,1404,5,164,0,0,1403,1405,3,184,92,0,1404,
+		1403,1,0,0,0,1405,1406,1,0,0,0,1406,1404,1,0,0,0,1406,1407,1,0,0,0,1407,
+		1412,1,0,0,0,1408,1409,5,68,0,0,1409,1411,3,180,90,0,1410,1408,1,0,0,0,
+		1411,1414,1,0,0,0,1412,1410,1,0,0,0,1412,1413,1,0,0,0,1413,1419,1,0,0,
+		0,1414,1412,1,0,0,0,1415,1416,5,5,0,0,1416,1418,3,182,91,0,1417,1415,1,
+		0,0,0,1418,1421,1,0,0,0,1419,1417,1,0,0,0,1419,1420,1,0,0,0,1420,1424,
+		1,0,0,0,1421,1419,1,0,0,0,1422,1423,5,7,0,0,1423,1425,3,188,94,0,1424,
+		1422,1,0,0,0,1424,1425,1,0,0,0,1425,179,1,0,0,0,1426,1428,3,184,92,0,1427,
+		1426,1,0,0,0,1428,1429,1,0,0,0,1429,1427,1,0,0,0,1429,1430,1,0,0,0,1430,
+		181,1,0,0,0,1431,1448,3,186,93,0,1432,1438,5,86,0,0,1433,1434,3,226,113,
+		0,1434,1435,5,154,0,0,1435,1436,3,226,113,0,1436,1437,3,230,115,0,1437,
+		1439,1,0,0,0,1438,1433,1,0,0,0,1438,1439,1,0,0,0,1439,1448,1,0,0,0,1440,
+		1444,5,102,0,0,1441,1442,5,150,0,0,1442,1445,5,139,0,0,1443,1445,5,124,
+		0,0,1444,1441,1,0,0,0,1444,1443,1,0,0,0,1445,1446,1,0,0,0,1446,1448,5,
+		125,0,0,1447,1431,1,0,0,0,1447,1432,1,0,0,0,1447,1440,1,0,0,0,1448,183,
+		1,0,0,0,1449,1456,3,232,116,0,1450,1456,5,96,0,0,1451,1456,5,105,0,0,1452,
+		1456,5,46,0,0,1453,1456,5,47,0,0,1454,1456,5,148,0,0,1455,1449,1,0,0,0,
+		1455,1450,1,0,0,0,1455,1451,1,0,0,0,1455,1452,1,0,0,0,1455,1453,1,0,0,
+		0,1455,1454,1,0,0,0,1456,185,1,0,0,0,1457,1458,5,66,0,0,1458,1460,5,75,
+		0,0,1459,1457,1,0,0,0,1459,1460,1,0,0,0,1460,1461,1,0,0,0,1461,1466,7,
+		7,0,0,1462,1467,5,46,0,0,1463,1464,3,218,109,0,1464,1465,3,208,104,0,1465,
+		1467,1,0,0,0,1466,1462,1,0,0,0,1466,1463,1,0,0,0,1467,1474,1,0,0,0,1468,
+		1469,5,47,0,0,1469,1470,3,218,109,0,1470,1471,5,154,0,0,1471,1472,3,218,
+		109,0,1472,1474,1,0,0,0,1473,1459,1,0,0,0,1473,1468,1,0,0,0,1474,187,1,
+		0,0,0,1475,1477,3,226,113,0,1476,1475,1,0,0,0,1476,1477,1,0,0,0,1477,1479,
+		1,0,0,0,1478,1480,3,232,116,0,1479,1478,1,0,0,0,1480,1481,1,0,0,0,1481,
+		1479,1,0,0,0,1481,1482,1,0,0,0,1482,1504,1,0,0,0,1483,1484,5,102,0,0,1484,
+		1491,5,85,0,0,1485,1492,5,46,0,0,1486,1488,3,232,116,0,1487,1486,1,0,0,
+		0,1488,1489,1,0,0,0,1489,1487,1,0,0,0,1489,1490,1,0,0,0,1490,1492,1,0,
+		0,0,1491,1485,1,0,0,0,1491,1487,1,0,0,0,1492,1505,1,0,0,0,1493,1501,5,
+		127,0,0,1494,1502,5,46,0,0,1495,1499,3,218,109,0,1496,1500,3,208,104,0,
+		1497,1500,5,148,0,0,1498,1500,3,232,116,0,1499,1496,1,0,0,0,1499,1497,
+		1,0,0,0,1499,1498,1,0,0,0,1500,1502,1,0,0,0,1501,1494,1,0,0,0,1501,1495,
+		1,0,0,0,1502,1505,1,0,0,0,1503,1505,5,92,0,0,1504,1483,1,0,0,0,1504,1493,
+		1,0,0,0,1504,1503,1,0,0,0,1504,1505,1,0,0,0,1505,189,1,0,0,0,1506,1507,
+		5,26,0,0,1507,1538,3,192,96,0,1508,1518,5,39,0,0,1509,1510,5,72,0,0,1510,
+		1511,7,14,0,0,1511,1519,3,212,106,0,1512,1516,3,212,106,0,1513,1514,5,
+		5,0,0,1514,1515,5,165,0,0,1515,1517,3,212,106,0,1516,1513,1,0,0,0,1516,
+		1517,1,0,0,0,1517,1519,1,0,0,0,1518,1509,1,0,0,0,1518,1512,1,0,0,0,1519,
+		1539,1,0,0,0,1520,1523,7,8,0,0,1521,1522,5,72,0,0,1522,1524,7,14,0,0,1523,
+		1521,1,0,0,0,1523,1524,1,0,0,0,1524,1525,1,0,0,0,1525,1539,3,192,96,0,
+		1526,1528,7,15,0,0,1527,1529,5,97,0,0,1528,1527,1,0,0,0,1528,1529,1,0,
+		0,0,1529,1536,1,0,0,0,1530,1531,5,102,0,0,1531,1532,5,47,0,0,1532,1533,
+		3,218,109,0,1533,1534,5,154,0,0,1534,1535,3,218,109,0,1535,1537,1,0,0,
+		0,1536,1530,1,0,0,0,1536,1537,1,0,0,0,1537,1539,1,0,0,0,1538,1508,1,0,
+		0,0,1538,1520,1,0,0,0,1538,1526,1,0,0,0,1539,191,1,0,0,0,1540,1551,3,212,
+		106,0,1541,1543,5,175,0,0,1542,1541,1,0,0,0,1542,1543,1,0,0,0,1543,1544,
+		1,0,0,0,1544,1548,7,3,0,0,1545,1547,3,194,97,0,1546,1545,1,0,0,0,1547,
+		1550,1,0,0,0,1548,1546,1,0,0,0,1548,1549,1,0,0,0,1549,1552,1,0,0,0,1550,
+		1548,1,0,0,0,1551,1542,1,0,0,0,1551,1552,1,0,0,0,1552,193,1,0,0,0,1553,
+		1554,3,224,112,0,1554,1556,3,222,111,0,1555,1557,7,3,0,0,1556,1555,1,0,
+		0,0,1556,1557,1,0,0,0,1557,195,1,0,0,0,1558,1559,5,10,0,0,1559,1564,3,
+		198,99,0,1560,1561,5,5,0,0,1561,1563,3,198,99,0,1562,1560,1,0,0,0,1563,
+		1566,1,0,0,0,1564,1562,1,0,0,0,1564,1565,1,0,0,0,1565,1572,1,0,0,0,1566,
+		1564,1,0,0,0,1567,1568,5,166,0,0,1568,1569,5,157,0,0,1569,1573,7,2,0,0,
+		1570,1571,5,164,0,0,1571,1573,5,78,0,0,1572,1567,1,0,0,0,1572,1570,1,0,
+		0,0,1572,1573,1,0,0,0,1573,197,1,0,0,0,1574,1581,3,218,109,0,1575,1577,
+		3,232,116,0,1576,1575,1,0,0,0,1577,1578,1,0,0,0,1578,1576,1,0,0,0,1578,
+		1579,1,0,0,0,1579,1582,1,0,0,0,1580,1582,5,148,0,0,1581,1576,1,0,0,0,1581,
+		1580,1,0,0,0,1581,1582,1,0,0,0,1582,199,1,0,0,0,1583,1584,5,20,0,0,1584,
+		1590,5,88,0,0,1585,1587,3,232,116,0,1586,1588,5,87,0,0,1587,1586,1,0,0,
+		0,1587,1588,1,0,0,0,1588,1590,1,0,0,0,1589,1583,1,0,0,0,1589,1585,1,0,
+		0,0,1590,201,1,0,0,0,1591,1592,7,16,0,0,1592,203,1,0,0,0,1593,1594,7,17,
+		0,0,1594,205,1,0,0,0,1595,1597,3,232,116,0,1596,1595,1,0,0,0,1597,1598,
+		1,0,0,0,1598,1596,1,0,0,0,1598,1599,1,0,0,0,1599,207,1,0,0,0,1600,1601,
+		7,18,0,0,1601,209,1,0,0,0,1602,1603,7,19,0,0,1603,211,1,0,0,0,1604,1608,
+		3,216,108,0,1605,1607,3,214,107,0,1606,1605,1,0,0,0,1607,1610,1,0,0,0,
+		1608,1606,1,0,0,0,1608,1609,1,0,0,0,1609,213,1,0,0,0,1610,1608,1,0,0,0,
+		1611,1612,3,224,112,0,1612,1613,3,216,108,0,1613,215,1,0,0,0,1614,1616,
+		3,226,113,0,1615,1617,3,230,115,0,1616,1615,1,0,0,0,1616,1617,1,0,0,0,
+		1617,1624,1,0,0,0,1618,1624,3,232,116,0,1619,1620,5,8,0,0,1620,1621,3,
+		212,106,0,1621,1622,5,9,0,0,1622,1624,1,0,0,0,1623,1614,1,0,0,0,1623,1618,
+		1,0,0,0,1623,1619,1,0,0,0,1624,217,1,0,0,0,1625,1629,3,222,111,0,1626,
+		1628,3,220,110,0,1627,1626,1,0,0,0,1628,1631,1,0,0,0,1629,1627,1,0,0,0,
+		1629,1630,1,0,0,0,1630,219,1,0,0,0,1631,1629,1,0,0,0,1632,1633,3,224,112,
+		0,1633,1634,3,222,111,0,1634,221,1,0,0,0,1635,1642,3,226,113,0,1636,1642,
+		3,232,116,0,1637,1638,5,8,0,0,1638,1639,3,218,109,0,1639,1640,5,9,0,0,
+		1640,1642,1,0,0,0,1641,1635,1,0,0,0,1641,1636,1,0,0,0,1641,1637,1,0,0,
+		0,1642,223,1,0,0,0,1643,1644,7,20,0,0,1644,225,1,0,0,0,1645,1657,3,228,
+		114,0,1646,1647,5,8,0,0,1647,1652,3,228,114,0,1648,1649,5,5,0,0,1649,1651,
+		3,228,114,0,1650,1648,1,0,0,0,1651,1654,1,0,0,0,1652,1650,1,0,0,0,1652,
+		1653,1,0,0,0,1653,1655,1,0,0,0,1654,1652,1,0,0,0,1655,1656,5,9,0,0,1656,
+		1658,1,0,0,0,1657,1646,1,0,0,0,1657,1658,1,0,0,0,1658,227,1,0,0,0,1659,
+		1661,5,176,0,0,1660,1662,5,177,0,0,1661,1660,1,0,0,0,1661,1662,1,0,0,0,
+		1662,1665,1,0,0,0,1663,1665,5,177,0,0,1664,1659,1,0,0,0,1664,1663,1,0,
+		0,0,1665,229,1,0,0,0,1666,1667,7,21,0,0,1667,231,1,0,0,0,1668,1669,7,22,
+		0,0,1669,233,1,0,0,0,209,288,303,314,322,324,340,346,355,357,369,385,395,
+		404,410,422,439,441,447,456,464,471,481,490,496,514,525,539,545,553,561,
+		564,566,574,579,587,594,597,607,610,613,623,631,639,646,653,662,665,670,
+		674,679,685,692,708,710,713,718,730,734,748,757,776,791,794,799,806,812,
+		817,819,826,837,840,844,853,857,868,873,878,882,886,895,897,901,904,907,
+		909,926,932,936,940,943,954,956,963,970,972,978,984,989,994,1001,1003,
+		1005,1013,1023,1025,1035,1044,1046,1048,1051,1059,1068,1083,1090,1097,
+		1101,1107,1111,1124,1130,1135,1145,1148,1163,1167,1171,1177,1186,1192,
+		1202,1204,1206,1214,1218,1221,1228,1235,1240,1247,1249,1254,1257,1262,
+		1268,1275,1280,1287,1292,1303,1310,1314,1326,1332,1343,1351,1361,1367,
+		1371,1378,1384,1390,1396,1398,1400,1406,1412,1419,1424,1429,1438,1444,
+		1447,1455,1459,1466,1473,1476,1481,1489,1491,1499,1501,1504,1516,1518,
+		1523,1528,1536,1538,1542,1548,1551,1556,1564,1572,1578,1581,1587,1589,
+		1598,1608,1616,1623,1629,1641,1652,1657,1661,1664
 	};
 
 	public static ATN _ATN => Tables.Atn;

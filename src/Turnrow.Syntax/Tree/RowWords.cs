@@ -60,6 +60,9 @@ public sealed record MarkCornerItem(TextSpan Span) : RowItemSyntax(Span);
 /// <summary><c>remove corners</c>: the row takes the markers out.</summary>
 public sealed record RemoveCornersItem(TextSpan Span) : RowItemSyntax(Span);
 
+/// <summary><c>with navy</c>: what follows in the row, and after it, is worked with this yarn.</summary>
+public sealed record YarnItem(NameSyntax Yarn, TextSpan Span) : RowItemSyntax(Span);
+
 /// <summary><c>leave 5</c>, or <c>leave the rest</c> (count null).</summary>
 public sealed record LeaveItem(ExpressionSyntax? Count, TextSpan Span) : RowItemSyntax(Span)
 {

@@ -14,6 +14,9 @@ public sealed record StitchPatternStatement(NameSyntax Name, NumberSyntax Multip
 {
     /// <summary>True of <c>from picture</c>: its rows are those of a picture, whose letters the key explains.</summary>
     public bool FromPicture { get; init; }
+
+    /// <summary><c>from picture in sc</c>: the stitch of letters that are yarns; null if unsaid.</summary>
+    public NameSyntax? Stitch { get; init; }
 }
 
 /// <summary><c>repeat rows 2 to 5</c>: which rows of a stitch pattern come again and again.</summary>
@@ -30,7 +33,11 @@ public sealed record PatternRepeatStatement(ExpressionSyntax First, ExpressionSy
 /// <param name="Place">What it is the key of.</param>
 /// <param name="Items">The words.</param>
 /// <param name="Span">Where it stands.</param>
-public sealed record KeyStatement(NameSyntax Letter, KeyPlace Place, IReadOnlyList<RowItemSyntax> Items, TextSpan Span) : StatementSyntax(Span);
+public sealed record KeyStatement(NameSyntax Letter, KeyPlace Place, IReadOnlyList<RowItemSyntax> Items, TextSpan Span) : StatementSyntax(Span)
+{
+    /// <summary>True of <c>key "x" is navy</c>: a plain stitch of this yarn, which is the one item.</summary>
+    public bool IsYarn { get; init; }
+}
 
 /// <summary>What a key explains.</summary>
 public enum KeyPlace

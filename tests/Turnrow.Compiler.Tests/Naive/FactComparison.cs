@@ -39,7 +39,7 @@ public static class FactComparison
             .OrderBy(group => group.Key, StringComparer.Ordinal)
             .Select(group => FormattableString.Invariant($"{group.Sum()} {group.Key}"));
         return FormattableString.Invariant(
-            $"{row.Piece}, {row.Size}, {(row.IsRound ? "round" : "row")} {row.Row} {row.Side}, {row.Start} to {row.End}: {row.Stitches} = {string.Join(", ", counts)}; corners {string.Join(' ', row.Corners)}");
+            $"{row.Piece}, {row.Size}, {(row.IsRound ? "round" : "row")} {row.Row} {row.Side}, {row.Start} to {row.End}: {row.Stitches} = {string.Join(", ", counts)}; corners {string.Join(' ', row.Corners)}; {row.Yarns}");
     }
 
     private static string Told(EdgeFact edge) =>

@@ -13,6 +13,23 @@ public sealed record RowFact(
     IReadOnlyList<int> Corners)
 {
     public bool IsRound { get; init; }
+
+    /// <summary>The yarns of its places from the right edge to the left, `navy 5, cream 3`.</summary>
+    public string Yarns { get; init; } = "";
+
+    /// <summary>Yarns in runs.</summary>
+    public static string InRuns(IEnumerable<string> yarns)
+    {
+        var runs = new List<(string Yarn, int Count)>();
+        foreach (var yarn in yarns)
+        {
+            if (runs.Count > 0 && runs[^1].Yarn == yarn)
+                runs[^1] = (yarn, runs[^1].Count + 1);
+            else
+                runs.Add((yarn, 1));
+        }
+        return string.Join(", ", runs.Where(run => run.Yarn.Length > 0).Select(run => FormattableString.Invariant($"{run.Yarn} {run.Count}")));
+    }
 }
 
 /// <summary>

@@ -22,7 +22,7 @@ public sealed class NaiveGenTests
     public void Some_rows_go_over_a_piece_made_twice()
     {
         var twice = 0;
-        NaiveGen.Valid.Sample(pattern => twice += pattern.Pieces.Any(piece => piece.Start is AcrossOf across && across.Pieces[0].Contains(' ', StringComparison.Ordinal)) ? 1 : 0, iter: 1000, threads: 1);
+        NaiveGen.Valid.Sample(pattern => twice += pattern.Pieces.Any(piece => piece.Start is AcrossOf across && across.Pieces[0].Contains(' ', StringComparison.Ordinal)) ? 1 : 0, iter: 2000, threads: 1);
         Assert.True(twice > 30, $"only {twice}");
     }
 
@@ -84,11 +84,12 @@ public sealed class NaiveGenTests
                     words.UnionWith(piece.Statements.OfType<RowLine>().SelectMany(row => row.Words).Select(word => word.GetType()));
                 }
             },
-            iter: 2000,
+            iter: 3000,
             threads: 1);
         Assert.Equal(10, starts.Count);
         Assert.True(mirrored.Count >= 5, string.Join(", ", mirrored));
-        Assert.Equal(14, statements.Count);
+        Assert.Equal(16, statements.Count);
+        Assert.Contains(typeof(WithYarn), words);
         Assert.Contains(typeof(ToCorner), words);
         Assert.Contains(typeof(Hold), words);
         Assert.Contains(typeof(IntoRing), words);

@@ -13,6 +13,9 @@ public sealed record NaivePattern(
     /// <summary>The stitches that it defines.</summary>
     public IReadOnlyList<NaiveStitch> Stitches { get; init; } = [];
 
+    /// <summary>Its yarns; a piece begins with the first.</summary>
+    public IReadOnlyList<string> Yarns { get; init; } = [];
+
     public IReadOnlyList<NaiveSeam> Seams { get; init; } = [];
 
     /// <summary>The stitch patterns that pieces are worked in.</summary>

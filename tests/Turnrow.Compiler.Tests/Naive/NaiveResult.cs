@@ -52,6 +52,7 @@ public sealed class NaiveResult(NaivePattern pattern, IReadOnlyDictionary<(strin
         Enumerable.Range(1, row.Places.Count).Where(n => row.Places[n - 1].IsCorner).ToList())
     {
         IsRound = row.IsRound,
+        Yarns = RowFact.InRuns(row.Yarns),
     });
 
     private IEnumerable<EdgeFact> EdgeFacts(PieceResult piece) =>

@@ -55,6 +55,12 @@ public sealed record NameEdge(EdgeRef Edge, string Name, bool FromHere) : Statem
 
 public sealed record FastenOff : Statement;
 
+/// <summary>`with navy`, as a line.</summary>
+public sealed record TakeYarn(string Yarn) : Statement;
+
+/// <summary>`stripes are navy 2 rows, cream 4 rows`.</summary>
+public sealed record StripesAre(IReadOnlyList<(string Yarn, Sized Rows)> Order) : Statement;
+
 /// <summary>`rounds are spiral`.</summary>
 public sealed record RoundsAre(RoundsWay Way) : Statement;
 

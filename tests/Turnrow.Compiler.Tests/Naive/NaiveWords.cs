@@ -75,6 +75,9 @@ public sealed record Hold(Sized Count, string Name) : Word;
 /// <summary>`bridge 6 for underarm`: chains that the next row is worked into.</summary>
 public sealed record Bridge(Sized Count, string? Name) : Word;
 
+/// <summary>`with navy`: from here on.</summary>
+public sealed record WithYarn(string Yarn) : Word;
+
 /// <summary>`remove corners`.</summary>
 public sealed record RemoveCorners : Word;
 

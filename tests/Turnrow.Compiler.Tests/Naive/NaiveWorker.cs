@@ -41,7 +41,7 @@ public sealed class NaiveWorker
     {
         var result = new PieceResult(piece.Name, size);
         var resolved = Mirror.Resolve(_pattern, piece);
-        var work = new PieceWork(result, _turns, resolved.IsMirrored);
+        var work = new PieceWork(result, _turns, resolved.IsMirrored) { Yarn = _pattern.Yarns is [var first, ..] ? first : "" };
         try
         {
             if (piece.Copies > 1 && piece.Start is not (BeginWith or ChainStart))
@@ -105,6 +105,7 @@ public sealed class NaiveWorker
             places[0] = places[0] with { IsCorner = false };
         if (firstPlace + count < last.Places.Count)
             places[^1] = places[^1] with { IsCorner = false };
+        work.Yarn = from.LastYarn;
         work.GoOnFrom(places, last.Side, last.IsRound);
     }
 

@@ -13,6 +13,8 @@ public static class NotationWriter
         var text = new StringBuilder();
         text.Append("notation 1\npattern \"Sample\"\nterms US\n");
         Line(text, $"sizes {string.Join(", ", pattern.Sizes)}");
+        foreach (var yarn in pattern.Yarns)
+            Line(text, $"yarn {yarn}");
         foreach (var stitch in s_gauged)
             Line(text, $"gauge {stitch}: 19 stitches and 10 rows to 10 cm");
         foreach (var rule in pattern.Turns)
@@ -148,6 +150,8 @@ public static class NotationWriter
         NameEdge name => $"{(name.FromHere ? "from here " : "")}{Edge(name.Edge)} {(name.Edge == EdgeRef.Both ? "are" : "is")} {name.Name}",
         ShapeManner manner => $"shape {Text(manner.Manner)}",
         FastenOff => "fasten off",
+        TakeYarn take => $"with {take.Yarn}",
+        StripesAre stripes => $"stripes are {string.Join(", ", stripes.Order.Select(stripe => $"{stripe.Yarn} {stripe.Rows} rows"))}",
         RoundsAre are => $"rounds are {Text(are.Way)}",
         _ => throw new InvalidOperationException(statement.ToString()),
     };
@@ -217,6 +221,7 @@ public static class NotationWriter
         Bridge bridge => $"bridge {bridge.Count}{(bridge.Name is null ? "" : $" for {bridge.Name}")}",
         Special special => Counted(special.Stitch.Name, special.Count),
         MarkCorner => "mark corner",
+        WithYarn with => $"with {with.Yarn}",
         RemoveCorners => "remove corners",
         IntoRing { Times: 1, Words: [Into into] } => $"{InGroup(into)} in ring",
         IntoRing ring => $"({string.Join(", ", ring.Words.Select(InGroup))}) {N(ring.Times)} times in ring",

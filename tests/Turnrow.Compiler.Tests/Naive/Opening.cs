@@ -9,6 +9,7 @@ public sealed record Opening(string Stitch, int OpeningChains, bool IsPlainlyBeg
         var flat = Flat(words).ToList();
         if (isMirrored)
             flat.Reverse();
+        flat.RemoveRange(0, flat.FindIndex(word => word is not WithYarn));
         // In a mirrored row a space is met after the stitches that were skipped for it.
         var second = flat.Skip(1).FirstOrDefault(word => word is not Skip);
         var isOne = flat[0] is Each each && each.Count[size] == 1;
@@ -23,7 +24,7 @@ public sealed record Opening(string Stitch, int OpeningChains, bool IsPlainlyBeg
     /// <summary>The one plain stitch of a row that is of nothing else, without holes, or nothing.</summary>
     public static string? PlainStitch(IReadOnlyList<Word> words)
     {
-        var stitches = words.Where(word => word is not (SlipOver or LeaveUnworked or MarkCorner or RemoveCorners or Hold or Bridge)).Select(PlainStitch).Distinct().ToList();
+        var stitches = words.Where(word => word is not (SlipOver or LeaveUnworked or MarkCorner or RemoveCorners or Hold or Bridge or WithYarn)).Select(PlainStitch).Distinct().ToList();
         return stitches.Count == 1 ? stitches[0] : null;
     }
 

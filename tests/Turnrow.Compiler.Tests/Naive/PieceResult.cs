@@ -8,6 +8,9 @@ public sealed record RowResult(int Number, Side Side, IReadOnlyList<Place> Place
     public Hand End => Frame.Opposite(Start);
 
     public int Stitches => Places.Count(place => place.IsStitch);
+
+    /// <summary>The yarn of each place.</summary>
+    public IReadOnlyList<string> Yarns { get; init; } = [];
 }
 
 /// <summary>One single row-end, or one step of so many stitches or chains, with the name in force there.</summary>
@@ -60,6 +63,11 @@ public sealed class PieceResult(string piece, int size)
     public List<int> CountsAfter { get; } = [];
 
     public YarnAt Yarn { get; set; } = YarnAt.Begun;
+
+    /// <summary>The yarn in the hand at its end.</summary>
+    public string LastYarn { get; set; } = "";
+
+    public bool PickedUp { get; set; }
 
     public int? FoundationChains { get; set; }
 

@@ -72,7 +72,7 @@ public sealed partial class PieceWork
             on = slip.Count[Size];
             words = words.Skip(1).ToList();
         }
-        else if (FirstGoesIntoCorner(words[0]))
+        else if (FirstGoesIntoCorner(words.First(word => word is not WithYarn)))
             on = places.TakeWhile(place => !place.IsCorner).Count();
         if (on >= places.Count)
             throw new UnworkableException("the round would begin where it does");
@@ -81,7 +81,7 @@ public sealed partial class PieceWork
 
     private static bool FirstGoesIntoCorner(Word word) => word switch
     {
-        Repeat repeat => FirstGoesIntoCorner(repeat.Words[0]),
+        Repeat repeat => FirstGoesIntoCorner(repeat.Words.First(word => word is not WithYarn)),
         Into into => into.Target == Target.Corner,
         Group group => group.Target == Target.Corner,
         _ => false,

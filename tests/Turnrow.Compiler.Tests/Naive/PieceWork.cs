@@ -53,6 +53,7 @@ public sealed partial class PieceWork(PieceResult result, TurnTable turns, bool 
     public void PickUp(string stitch, IEnumerable<Place> places, bool around)
     {
         _plain = stitch;
+        result.PickedUp = true;
         _inRounds = around;
         MakeRow(places.ToList());
     }
@@ -80,6 +81,8 @@ public sealed partial class PieceWork(PieceResult result, TurnTable turns, bool 
             case NameEdge name: Name(name); break;
             case FastenOff: result.IsFastenedOff = true; break;
             case RoundsAre are: _way = are.Way; break;
+            case TakeYarn take: Take(take); break;
+            case StripesAre stripes: TakeTurns(stripes); break;
         }
         if (statement.Claim is { } claim)
             CheckClaim(claim[Size], Counted(statement));
@@ -180,6 +183,11 @@ public sealed partial class PieceWork(PieceResult result, TurnTable turns, bool 
             throw new UnworkableException("a round has no edge to leave anything at");
         result.Inner.AddRange((isMirrored ? Enumerable.Reverse(work.Inner) : work.Inner).Select(inner => inner with { Row = NextRow }));
         _plain = Opening.PlainStitch(words);
+        var begun = YarnOf(words);
+        _rowYarns = work.YarnsFrom(begun);
+        if (wordSide == Side.WS)
+            _rowYarns.Reverse();
+        _after = work.YarnAfter(begun);
         MakeRow(Frame.InWorkingOrder(work.Made, wordSide));
     }
 
@@ -339,7 +347,7 @@ public sealed partial class PieceWork(PieceResult result, TurnTable turns, bool 
             AddRowEnd(Hand.Right, made[0]);
         if (!_inRounds && WaitingAt(Hand.Left).Count == 0)
             AddRowEnd(Hand.Left, made[^1]);
-        result.Rows.Add(new RowResult(NextRow, _side, made, _inRounds));
+        result.Rows.Add(new RowResult(NextRow, _side, made, _inRounds) { Yarns = TakeRowYarns(made.Count) });
         _places = made.ToList();
         _side = _inRounds ? _side : Frame.Opposite(_side);
         (_afterRound, _goesOn) = (_inRounds, true);
@@ -351,5 +359,5 @@ public sealed partial class PieceWork(PieceResult result, TurnTable turns, bool 
     }
 
     private void AddRowEnd(Hand hand, Place end) =>
-        result.Edge(hand).Add(new Stretch(StretchKind.RowEnd, NextRow, end.Kind == Place.Chain ? "" : end.BaseStitch, 1, NameOf(hand)));
+        result.Edge(hand).Add(new Stretch(StretchKind.RowEnd, NextRow, end.Kind == Place.Chain || end.IsSpace ? "" : end.BaseStitch, 1, NameOf(hand)));
 }

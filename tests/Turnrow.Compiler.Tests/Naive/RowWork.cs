@@ -54,6 +54,7 @@ public sealed partial class RowWork(IReadOnlyList<Place> below, int size, bool i
             case Together together: TogetherOver(together.Stitch, together.Over); break;
             case ToCorner to: Many(Math.Min(Remaining, NotBelowZero(BeforeCorner() - to.Remain[size])), () => OneInNext(to.Stitch)); break;
             case MarkCorner: Mark(); break;
+            case WithYarn with: _yarns.Add((with.Yarn, _made.Count)); break;
             case Hold hold: HoldNext(hold); break;
             case Bridge bridge: BridgeOver(bridge); break;
             case IntoRing ring: IntoTheRing(ring); break;

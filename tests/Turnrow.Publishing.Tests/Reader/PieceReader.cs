@@ -10,6 +10,7 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
     private int _hanging;
     private int _added;
     private bool _toRound;
+    private readonly YarnMemory _yarns = new();
 
     /// <summary>Does what a paragraph says; false if it says nothing that a maker does.</summary>
     public bool Read(string paragraph)
@@ -21,6 +22,13 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
         }
 
         if (Heading().IsMatch(paragraph)) return true;
+        if (BeginYarn().Match(paragraph) is { Success: true } yarn)
+        {
+            MustBegin();
+            _yarns.InHand = yarn.Groups["yarn"].Value;
+            return true;
+        }
+
         if (Chain().Match(paragraph) is { Success: true } chain) Begin(Number.Of(chain.Groups["n"].Value));
         else if (paragraph == "Fasten off.") FastenOff();
         else if (YarnStays().Match(paragraph) is { Success: true } stays) Stay(stays);
@@ -269,6 +277,8 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
         var places = row.IsRound ? [.. worked.Made.Where(place => place.Seen != Seen.SlipStitch).Select(place => place.Seen == Seen.TurningChain ? place with { OfRound = true } : place)] : worked.Made;
         var made = new ReadRow(number, side, places) { IsRound = row.IsRound, IsJoined = worked.IsJoined == true, Shaped = Shaping.Of(steps, side) };
         _inSpiral = spiral;
+        made = made with { Yarns = _yarns.Row(made, worked, steps) };
+        piece.Yarn = _yarns.InHand;
         EdgeMemory.Keep(piece, made, worked, ground, _added, steps);
         if (number == 1) EdgeMemory.Take(piece, ground, worked, side);
         piece.Rows.Add(made);
@@ -321,6 +331,8 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
 
     private IReadOnlyList<Step> One(string text)
     {
+        if (WithYarns().Match(text) is { Success: true } with)
+            return [.. One(with.Groups["row"].Value + "."), .. RowSentence.Read(with.Groups["yarns"].Value, stitches)];
         if (AsRow().Match(text) is not { Success: true } match) return RowSentence.Read(text, stitches);
         var steps = Model(Number.Of(match.Groups["row"].Value)).ToList();
         if (match.Groups["top"].Success) steps = Ending.In(match.Groups["top"].Value, match.Groups["nth"].Success ? (Number.Of(match.Groups["nth"].Value), Number.Of(match.Groups["of"].Value)) : null, steps);
@@ -338,6 +350,7 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
     private void TakeYarn(ReadPiece from)
     {
         if (from.IsFastenedOff || from.YarnGoesTo != piece.Title) throw new Misread($"the yarn of {from.Title} is not kept for {piece.Title}");
+        _yarns.InHand ??= from.Yarn;
     }
 
     private static void At(string edge, Side side)
@@ -352,6 +365,12 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
 
     [GeneratedRegex(@"^\*[^*]+\*$")]
     private static partial Regex Heading();
+
+    [GeneratedRegex(@"^Begin with (?<yarn>[^.,]+)\.$")]
+    private static partial Regex BeginYarn();
+
+    [GeneratedRegex(@"^(?<row>As (?:Row|Round) .*?)[;,] (?<yarns>(?:change to|cut) .*)$")]
+    private static partial Regex WithYarns();
 
     [GeneratedRegex(@"^Ch (?<n>\d+)\.$")]
     private static partial Regex Chain();

@@ -33,12 +33,13 @@ internal static class ReadBack
         found.AddRange(read.Stumbles.Select(stumble => $"{stumble}"));
         found.AddRange(read.Doubts.Select(doubt => $"two ways: {doubt}"));
         if (read.Stumbles.Count > 0) return found;
-        foreach (var piece in pattern.Pieces) Piece(piece.InSizes[size], read, found);
+        var several = pattern.Pieces.SelectMany(p => p.InSizes).SelectMany(p => p.Rows).SelectMany(RowYarns.Names).Distinct().Skip(1).Any();
+        foreach (var piece in pattern.Pieces) Piece(piece.InSizes[size], read, found, several);
         Seams([.. pattern.Items.OfType<SeamInSizes>().Select(s => s.InSizes[size]).OfType<Seam>().Where(s => Seam.RowEnds(s.WholeFirst) + Seam.Stitches(s.WholeFirst) > 0)], read.Seams, found);
         return found;
     }
 
-    private static void Piece(Piece piece, ReadPattern read, List<string> found)
+    private static void Piece(Piece piece, ReadPattern read, List<string> found, bool several)
     {
         var title = Title(piece);
         if (read.Pieces.GetValueOrDefault(title) is not { } made)
@@ -60,6 +61,7 @@ internal static class ReadBack
             Same($"hook after row {row.Number}", $"{row.EndsAt}", $"{worked.EndsAt}");
             Same($"round or row {row.Number}", row.IsRound, worked.IsRound);
             Same($"count of row {row.Number}", row.Work!.Stitches, worked.Stitches);
+            if (several) Same($"yarns of row {row.Number}", RowYarns.Of(row), worked.Yarns);
             if (row.Plan is ShapedPlan plan && worked.Shaped is { } shaped) Same($"shaping of row {row.Number}", (plan.Right.Change, plan.Left.Change), shaped);
             Same($"places of row {row.Number}", Places(row.Work.Tops), string.Join(", ", worked.Made.Where(p => p.Seen != Seen.SlipStitch).Select(p => Name(p) + (p.IsMarked ? " marked" : ""))));
         }

@@ -15,6 +15,9 @@ internal sealed record ReadRow(int Number, bool RightSide, IReadOnlyList<Place> 
 
     public bool IsRound { get; init; }
 
+    /// <summary>The yarns of its places in working order, `navy 5, cream 3`; empty if the page names none.</summary>
+    public string Yarns { get; init; } = "";
+
     /// <summary>False of a round whose end is left open.</summary>
     public bool IsJoined { get; init; }
 
@@ -89,6 +92,9 @@ internal sealed class ReadPiece(string title)
 
     /// <summary>True once the yarn is cut.</summary>
     public bool IsFastenedOff { get; set; }
+
+    /// <summary>The yarn in the hand after its last row; null if the page names none.</summary>
+    public string? Yarn { get; set; }
 
     /// <summary>The piece that goes on with this one's yarn.</summary>
     public string? YarnGoesTo { get; set; }

@@ -62,6 +62,9 @@ internal sealed class RowInHand
 
     private List<InnerPart> Inner { get; } = [];
 
+    /// <summary>Yarns taken up, and how many places are made before.</summary>
+    private List<(string Yarn, int From)> Yarns { get; } = [];
+
     private void Do(IReadOnlyList<Step> steps)
     {
         foreach (var step in steps)
@@ -112,6 +115,11 @@ internal sealed class RowInHand
             case RepeatSteps repeat:
                 for (var i = 0; i < repeat.Times; i++) Do(repeat.Steps);
                 if (repeat.IsSlipping) MoveOn(repeat);
+                break;
+            case WithYarn with:
+                Yarns.Add((with.Yarn, _made.Count(place => place.Seen != Seen.SlipStitch)));
+                break;
+            case ChangeAtEnd or RestYarn:
                 break;
             case LeaveUnworked leave:
                 Leave(leave);
@@ -427,7 +435,7 @@ internal sealed class RowInHand
         if (_ground is { JoinedAt: >= 0, GoesOn: false } && !JoinedIsUsed) throw new Misread("nothing is worked into the place where the yarn is joined");
         if (_at < End) throw new Misread($"{End - _at} places are left at the end, the first of them {Below[_at]}");
         if (End < Below.Count && !LeftSlipStitches && Left == 0 && _waiting.Count == 0) throw new Misread("what is to happen with the sl sts is not said");
-        return new WorkedRow(_made, _made.Count(place => place.Seen == Seen.SlipStitch), Left, _entered, _beginning.PassedChains, End - Left) { Waiting = _waiting, Inner = Inner, IsJoined = IsJoined, IsSpiral = IsSpiral, ClosesRing = ClosesRing };
+        return new WorkedRow(_made, _made.Count(place => place.Seen == Seen.SlipStitch), Left, _entered, _beginning.PassedChains, End - Left) { Waiting = _waiting, Inner = Inner, IsJoined = IsJoined, IsSpiral = IsSpiral, ClosesRing = ClosesRing, Yarns = Yarns };
     }
 }
 
@@ -454,4 +462,7 @@ internal sealed record WorkedRow(IReadOnlyList<Place> Made, int Slipped, int Lef
 
     /// <summary>True if the ring that it is worked into is closed.</summary>
     public bool ClosesRing { get; init; }
+
+    /// <summary>Yarns taken up, and how many places are made before.</summary>
+    public IReadOnlyList<(string Yarn, int From)> Yarns { get; init; } = [];
 }

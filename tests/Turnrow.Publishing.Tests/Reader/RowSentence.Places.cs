@@ -28,8 +28,9 @@ internal sealed partial class RowSentence
         var from = _at;
         var each = Accept("each");
         var nth = Accept("centre") ? 0 : Number.TryOf(Peek) is { } number ? Next(number) : -1;
-        if (nth < 0 && Peek is "of" or "first" or "next" or "last" or "same" or "the" or "top" or "back" or "front") return Back(from);
+        if (nth < 0 && Peek is "of" or "first" or "next" or "last" or "same" or "the" or "top" or "back" or "front" or "ring") return Back(from);
         if (nth > 0 && Peek == "ch") return Back(from);
+        if (!Peek.StartsWith("ch-", StringComparison.Ordinal) && _stitches.Find(Peek) is null) return Back(from);
         var name = Name();
         if (!Accept("of") || (!each && !Accept("next") && !Accept("first"))) return Back(from);
         if (Special() is not { } special) return Back(from);

@@ -50,6 +50,10 @@ internal sealed partial class RowSentence
         if (Accept("turn")) return new Turn();
         if (Accept("ch")) return Chains();
         if (Accept("join")) return Join();
+        if (Accept("with")) return new WithYarn(Yarn());
+        if (Accept("change")) return Change();
+        if (Accept("cut")) return new RestYarn(Yarn(), "cut");
+        if (Accept("carry")) return Carried();
         if (Accept("do")) return NoJoin();
         if (Accept("pull")) return Said(new CloseRing(), "the yarn end to close the ring");
         if (Accept("working")) return Said(new OtherSide(), "along the opposite side of the foundation chain");
@@ -142,8 +146,40 @@ internal sealed partial class RowSentence
 
     private Step NoJoin()
     {
-        foreach (var word in new[] { "not", "join" }) Expect(word);
+        Expect("not");
+        if (Accept("cut")) return new RestYarn(Yarn(), "left");
+        Expect("join");
         return Accept("this") ? Said(new GoOnInSpiral(), "round or the next ones , keep a marker in the first st of each") : new JoinRound((string?)null);
+    }
+
+    private string Yarn()
+    {
+        var from = _at;
+        while (Peek is not ("" or "," or "." or ";" or "]")) _at++;
+        return string.Join(' ', _words[from.._at]);
+    }
+
+    private ChangeAtEnd Change()
+    {
+        Expect("to");
+        var text = Yarn();
+        foreach (var (end, atJoin) in new[] { (" in the last yarn over hook", false), (" in the last yarn over", false), (" in the sl st that joins", true) })
+        {
+            if (text.EndsWith(end, StringComparison.Ordinal)) return new ChangeAtEnd(text[..^end.Length], atJoin);
+        }
+
+        throw new Misread("where the yarn is changed is not said");
+    }
+
+    private RestYarn Carried()
+    {
+        var text = Yarn();
+        foreach (var end in new[] { " up the side", " up inside" })
+        {
+            if (text.EndsWith(end, StringComparison.Ordinal)) return new RestYarn(text[..^end.Length], "carried" + end);
+        }
+
+        throw new Misread("where the yarn is carried is not said");
     }
 
     private T Said<T>(T step, string words)

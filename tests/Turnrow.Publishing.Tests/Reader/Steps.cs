@@ -52,6 +52,15 @@ internal sealed record ShiftMarker(int MiddleOf, PlaceName? Name) : Step;
 /// <summary>`take the markers out`, `take the marker at the edge out`.</summary>
 internal sealed record DropMarkers(bool AtEdge) : Step;
 
+/// <summary>`with navy`: what follows is worked with it.</summary>
+internal sealed record WithYarn(string Yarn) : Step;
+
+/// <summary>`change to cream in the last yarn over`, `… in the sl st that joins`: the next row begins with it.</summary>
+internal sealed record ChangeAtEnd(string Yarn, bool AtJoin) : Step;
+
+/// <summary>`cut navy`, `carry navy up the side`, `do not cut navy`.</summary>
+internal sealed record RestYarn(string Yarn, string Rest) : Step;
+
 /// <summary>`[…] 6 times`.</summary>
 internal sealed record RepeatSteps(IReadOnlyList<Step> Steps, int Times) : Step
 {

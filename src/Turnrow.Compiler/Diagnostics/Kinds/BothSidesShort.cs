@@ -9,7 +9,7 @@ public static class BothSidesShort
     /// <summary>Its name, code and page.</summary>
     public static readonly DiagnosticKind Kind = new(
         "both-sides-short",
-        "TR0497",
+        "TR0493",
         Severity.Error,
         """
         An oval is worked round both sides of a foundation chain. The chains at its two ends are one place each for both sides, so there have to be at

@@ -59,7 +59,7 @@ public static class Picture
         Help = "draw its rows below, a line each, the top line last in working: `| . x x . |`",
     };
 
-    internal static Diagnostic Large(TextSpan span, int rows, int cells) => new(Kind, span, Invariant($"a picture can have {rows} rows of {cells} letters"))
+    internal static Diagnostic Large(TextSpan span, int rows, int cells) => new(Kind, span, Invariant($"a picture can have {rows} rows, and {cells} letters in all"))
     {
         Help = "draw one repeat of it",
     };

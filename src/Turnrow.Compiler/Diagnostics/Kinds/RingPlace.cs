@@ -10,7 +10,7 @@ public static class RingPlace
     /// <summary>Its name, code and page.</summary>
     public static readonly DiagnosticKind Kind = new(
         "ring-place",
-        "TR0495",
+        "TR0491",
         Severity.Error,
         """
         A ring is one place, however much goes into it: its first round says how many stitches do, `6 sc in ring`, and a round with corners

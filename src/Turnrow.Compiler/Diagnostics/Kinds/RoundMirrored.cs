@@ -9,7 +9,7 @@ public static class RoundMirrored
     /// <summary>Its name, code and page.</summary>
     public static readonly DiagnosticKind Kind = new(
         "round-mirrored",
-        "TR0496",
+        "TR0492",
         Severity.Error,
         """
         A mirror image is worked from the other end: where a round of the original ends, the mirrored one begins. That comes out as long as all

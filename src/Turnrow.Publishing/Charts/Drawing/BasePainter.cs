@@ -36,6 +36,7 @@ internal sealed class BasePainter(Sheet sheet)
     public static string Caption(Piece piece, RowLayout row, Fabric.Stitches.Terms terms)
     {
         var culture = CultureInfo.InvariantCulture;
+        if (row.Row.Number > 1) return string.Create(culture, $"on {Names.Row(piece.Rows[row.Row.Number - 2])} {row.Row.Number - 1}");
         switch (piece.Start)
         {
             case PartStart part:

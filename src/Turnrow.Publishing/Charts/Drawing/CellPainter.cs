@@ -6,31 +6,27 @@ using Turnrow.Publishing.Charts.Symbols;
 namespace Turnrow.Publishing.Charts.Drawing;
 
 /// <summary>Draws the stitches and spaces of one row, each over the place that it is worked into.</summary>
-internal sealed class CellPainter(Sheet sheet, RowBand band, Ink ink)
+/// <param name="ground">Where the row lies.</param>
+/// <param name="legend">What is drawn.</param>
+/// <param name="ink">Where to.</param>
+internal sealed class CellPainter(CellGround ground, Legend legend, Ink ink)
 {
-    private const double AboveFoot = 3;
     private const double BelowHead = 4;
-    private const double RoomForHookMark = 5;
-    private const double RoomForSpike = 12;
-    private const double BesideFirst = 0.55;
     private const double BowPerChain = 1.4;
     private const double LeastBow = 2.5;
     private const double MostBow = 8;
     private const double BowOfLegs = 5;
 
-    private readonly RowLayout _row = band.Row;
+    private readonly RowLayout _row = ground.Row;
 
     /// <summary>Draws what is not folded.</summary>
     public void Draw()
     {
         if (_row.Strip is not { } strip) return;
-        foreach (var open in sheet.Layout.Axis.Open(_row.Extent))
-        {
-            var within = _row.InWorkingOrder(open);
-            strip.Visit(within.From, within.To, Draw);
-        }
+        foreach (var within in ground.Open) strip.Visit(within.From, within.To, Draw);
 
         if (_row.StandingChains > 0 && !_row.ChainIsStitch) DrawUncountedChain();
+        ink.Stand = new Stand(default, Stand.Upright);
     }
 
     private static double HeadOf(Stitch stitch) => ChartScale.HeightOf(stitch) - BelowHead;
@@ -56,13 +52,15 @@ internal sealed class CellPainter(Sheet sheet, RowBand band, Ink ink)
         {
             var one = stitch.Symbol.Shape == SymbolShape.Parts ? PartAt(stitch, leg) : stitch;
             var symbol = Symbol.Of(one.Symbol);
-            var foot = FootAt(placed.Foot + (leg * cell.Feet / cell.Legs), cell.Hook);
             var top = leg * cell.Tops / cell.Legs;
-            var head = At(_row.TopColumn(placed.Column + top + 0.5), HeadOf(stitch));
+            var column = placed.Column + top + 0.5;
+            ink.Stand = ground.Head(column, HeadOf(stitch));
+            var head = ink.Stand.At;
+            var foot = ink.Stand.FromSheet(ground.FootAt(placed.Foot + (leg * cell.Feet / cell.Legs), column, cell.Hook));
             if (leg == 0 && chainFirst)
             {
                 OvalSymbol.Chain(ink, foot, head, _row.StandingChains);
-                sheet.Legend.Add(cell.Tops < cell.Legs ? LegendSign.DecreasingChain : LegendSign.CountedChain, _row.Row.Work!.Opening.Stitch, count: _row.StandingChains);
+                legend.Add(cell.Tops < cell.Legs ? LegendSign.DecreasingChain : LegendSign.CountedChain, _row.Row.Work!.Opening.Stitch, count: _row.StandingChains);
                 if (cell.Tops == cell.Legs) lastHead = top;
             }
             else if (cell.Legs > cell.Feet && cell.Legs > cell.Tops)
@@ -77,11 +75,16 @@ internal sealed class CellPainter(Sheet sheet, RowBand band, Ink ink)
             }
 
             if (top == lastHead) continue;
-            symbol.Head(ink, head, Math.Min(1, _row.Pitch));
+            symbol.Head(ink, head, Math.Min(1, ground.Pitch));
             lastHead = top;
         }
 
-        for (var foot = 0; foot < cell.Feet; foot++) HookMark.Draw(ink, FootAt(placed.Foot + foot, cell.Hook), cell.Hook);
+        for (var foot = 0; foot < cell.Feet && cell.Hook != HookInto.BothLoops; foot++)
+        {
+            ink.Stand = ground.Foot(placed.Foot + foot, placed.Middle, cell.Hook);
+            HookMark.Draw(ink, ink.Stand.At, cell.Hook);
+        }
+
         AddToLegend(cell, stitch, chainFirst);
     }
 
@@ -100,63 +103,46 @@ internal sealed class CellPainter(Sheet sheet, RowBand band, Ink ink)
     // What takes no place of its own sits on the stitch before it.
     private void DrawOnTop(PlacedCell placed, Stitch stitch)
     {
-        var at = At(_row.TopColumn(placed.Column - 0.5), band.Height - BelowHead);
+        ink.Stand = ground.Head(placed.Column - 0.5, ground.Height - BelowHead);
+        var at = ink.Stand.At;
         Symbol.Of(stitch.Symbol).Leg(ink, at, at - new Point(0, HeadOf(stitch) / 2), 0);
-        sheet.Legend.Add(LegendSign.Stitch, stitch);
+        legend.Add(LegendSign.Stitch, stitch);
     }
 
     private void AddToLegend(Cell cell, Stitch stitch, bool chainFirst)
     {
-        if (cell.Hook != HookInto.BothLoops) sheet.Legend.Add(LegendSign.Hook, hook: cell.Hook);
-        if (chainFirst) sheet.Legend.Add(LegendSign.Chain);
-        if (cell.Legs == 1 || stitch.Symbol.Shape == SymbolShape.Parts)
+        if (cell.Hook != HookInto.BothLoops) legend.Add(LegendSign.Hook, hook: cell.Hook);
+        if (chainFirst) legend.Add(LegendSign.Chain);
+        if (cell.Legs == 1 || ground.IsInRing || stitch.Symbol.Shape == SymbolShape.Parts)
         {
-            if (!chainFirst) sheet.Legend.Add(LegendSign.Stitch, stitch);
+            if (!chainFirst) legend.Add(LegendSign.Stitch, stitch);
         }
         else if (cell.Feet == 1 && cell.Tops > 1)
         {
-            sheet.Legend.Add(LegendSign.Increase, stitch, count: cell.Tops);
+            legend.Add(LegendSign.Increase, stitch, count: cell.Tops);
         }
         else
         {
-            sheet.Legend.Add(cell.Feet > 1 ? LegendSign.Decrease : LegendSign.Cluster, stitch, count: cell.Legs);
+            legend.Add(cell.Feet > 1 ? LegendSign.Decrease : LegendSign.Cluster, stitch, count: cell.Legs);
         }
     }
 
     private void DrawSpace(PlacedCell placed)
     {
-        var height = band.Height - BelowHead;
-        var from = At(_row.TopColumn(placed.Column), height);
-        var to = At(_row.TopColumn(placed.Column + placed.Cell.Columns), height);
+        var height = ground.Height - BelowHead;
+        ink.Stand = ground.Head(placed.Middle, height);
+        var from = ink.Stand.FromSheet(ground.Head(placed.Column, height).At);
+        var to = ink.Stand.FromSheet(ground.Head(placed.Column + placed.Cell.Columns, height).At);
         OvalSymbol.Arc(ink, from, to, placed.Cell.Chains, Math.Clamp(placed.Cell.Chains * BowPerChain, LeastBow, MostBow));
-        sheet.Legend.Add(LegendSign.Chain);
+        legend.Add(LegendSign.Chain);
     }
 
     private void DrawUncountedChain()
     {
-        var outer = _row.Direction > 0 ? Math.Min(_row.TopStart, _row.BelowStart) : Math.Max(_row.TopStart, _row.BelowStart);
-        var column = outer - (_row.Direction * BesideFirst);
         var stitch = _row.Row.Work!.Opening.Stitch!;
-        OvalSymbol.Chain(ink, At(column, 0), At(column, ChartScale.HeightOf(stitch)), _row.StandingChains);
-        sheet.Legend.Add(LegendSign.Chain);
-        sheet.Legend.Add(LegendSign.UncountedChain, stitch, count: _row.StandingChains);
+        ink.Stand = ground.Beside(ChartScale.HeightOf(stitch));
+        OvalSymbol.Chain(ink, ink.Stand.FromSheet(ground.Beside(0).At), ink.Stand.At, _row.StandingChains);
+        legend.Add(LegendSign.Chain);
+        legend.Add(LegendSign.UncountedChain, stitch, count: _row.StandingChains);
     }
-
-    private Point FootAt(int place, HookInto hook) =>
-        hook.RowsDown() is > 0 and var down
-            ? new Point(sheet.X(_row.FootColumn(place)), sheet.Y(BottomOf(_row.Row.Number - down)))
-            : At(_row.FootColumn(place), AboveFoot + (hook == HookInto.BothLoops ? 0 : RoomForHookMark));
-
-    // The foot of a row further down; where that is not drawn, a little below this one.
-    private double BottomOf(int number)
-    {
-        foreach (var other in sheet.Layout.Bands)
-        {
-            if (other is RowBand { Row.Row.Number: var known } below && known == number) return below.Bottom + AboveFoot;
-        }
-
-        return band.Bottom - RoomForSpike;
-    }
-
-    private Point At(double column, double above) => new(sheet.X(column), sheet.Y(band.Bottom + above));
 }

@@ -28,6 +28,23 @@ internal readonly record struct Point(double X, double Y)
     public Point Across() => new(-Y, X);
 }
 
+/// <summary>Where a stitch stands, and which way is up there.</summary>
+/// <param name="At">The point round which what is drawn is turned.</param>
+/// <param name="Up">The direction that is up, 1 long.</param>
+internal readonly record struct Stand(Point At, Point Up)
+{
+    /// <summary>Straight up is up on the sheet.</summary>
+    public static Point Upright => new(0, -1);
+
+    /// <summary>Where a point that is drawn as if straight up were up comes to lie on the sheet.</summary>
+    public Point OnSheet(Point drawn) => Up == Upright ? drawn : At + Turned(drawn - At, Up.X);
+
+    /// <summary>Where a point of the sheet has to be drawn.</summary>
+    public Point FromSheet(Point point) => Up == Upright ? point : At + Turned(point - At, -Up.X);
+
+    private Point Turned(Point by, double sine) => new((by.X * -Up.Y) - (by.Y * sine), (by.X * sine) - (by.Y * Up.Y));
+}
+
 /// <summary>Writes numbers with a fixed number of decimals, so that the same drawing has the same bytes on every machine.</summary>
 internal static class Decimals
 {

@@ -11,6 +11,9 @@ internal sealed class Ink
     private readonly StringBuilder _strokes = new();
     private readonly StringBuilder _fills = new();
 
+    /// <summary>Where what is drawn stands: it is turned so that its up is up there.</summary>
+    public Stand Stand { get; set; } = new(default, Stand.Upright);
+
     public void Line(Point from, Point to)
     {
         Move(_strokes, from);
@@ -58,7 +61,8 @@ internal sealed class Ink
     {
         var r = Decimals.Of(radius);
         var across = Decimals.Of(2 * radius);
-        Move(_fills, middle - new Point(radius, 0));
+        _fills.Append('M');
+        AppendOnSheet(_fills, Stand.OnSheet(middle) - new Point(radius, 0));
         _fills.Append('a').Append(r).Append(' ').Append(r).Append(" 0 1 0 ").Append(across).Append(" 0a")
             .Append(r).Append(' ').Append(r).Append(" 0 1 0 -").Append(across).Append(" 0Z");
     }
@@ -80,18 +84,20 @@ internal sealed class Ink
         if (_fills.Length > 0) svg.Open("path").With("d", _fills.ToString()).Close();
     }
 
-    private static void Move(StringBuilder path, Point to)
+    private void Move(StringBuilder path, Point to)
     {
         path.Append('M');
         Append(path, to);
     }
 
-    private static void LineTo(StringBuilder path, Point to)
+    private void LineTo(StringBuilder path, Point to)
     {
         path.Append('L');
         Append(path, to);
     }
 
-    private static void Append(StringBuilder path, Point point) =>
+    private void Append(StringBuilder path, Point point) => AppendOnSheet(path, Stand.OnSheet(point));
+
+    private static void AppendOnSheet(StringBuilder path, Point point) =>
         path.Append(Decimals.Of(point.X)).Append(' ').Append(Decimals.Of(point.Y));
 }

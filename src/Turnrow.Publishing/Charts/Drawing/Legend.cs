@@ -18,6 +18,9 @@ internal enum LegendSign
     /// <summary>Several together in one place.</summary>
     Cluster,
 
+    /// <summary>A yarn.</summary>
+    Yarn,
+
     /// <summary>Under the back or front loop, round the post.</summary>
     Hook,
 
@@ -51,8 +54,14 @@ internal enum LegendSign
     /// <summary>The edge that a piece is worked on.</summary>
     Base,
 
+    /// <summary>The ring in the middle.</summary>
+    Ring,
+
     /// <summary>Where work starts.</summary>
     Start,
+
+    /// <summary>Which way rounds are read.</summary>
+    Way,
 
     /// <summary>Where yarn is joined.</summary>
     Join,

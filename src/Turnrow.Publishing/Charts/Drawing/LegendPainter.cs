@@ -2,7 +2,9 @@ using System.Globalization;
 using Turnrow.Fabric.Stitches;
 using Turnrow.Fabric.Words;
 using Turnrow.Publishing.Charts.Layout;
+using Turnrow.Publishing.Charts.Layout.Rounds;
 using Turnrow.Publishing.Charts.Symbols;
+using Turnrow.Publishing.Trade;
 
 namespace Turnrow.Publishing.Charts.Drawing;
 
@@ -10,7 +12,8 @@ namespace Turnrow.Publishing.Charts.Drawing;
 /// <param name="svg">Where to.</param>
 /// <param name="terms">The terms.</param>
 /// <param name="isRound">True if all of the chart's rows are rounds.</param>
-internal sealed class LegendPainter(SvgWriter svg, Terms terms, bool isRound)
+/// <param name="yarns">The yarns' names.</param>
+internal sealed class LegendPainter(SvgWriter svg, Terms terms, bool isRound, IReadOnlyList<string> yarns)
 {
     private const double SampleWidth = 56;
     private const double AfterSample = 6;
@@ -106,6 +109,12 @@ internal sealed class LegendPainter(SvgWriter svg, Terms terms, bool isRound)
                 ink.Lines(middle + new Point(-20, 0), middle + new Point(20, 0));
                 for (var x = -10; x <= 10; x += 20) ink.Line(middle + new Point(x, 0), middle + new Point(x, 5));
                 break;
+            case LegendSign.Ring:
+                Ring(ink, middle, entry.Count);
+                break;
+            case LegendSign.Way:
+                Marks.Arrow(ink, middle - new Point(14, 0), towardsRight: false);
+                break;
             case LegendSign.Start:
                 Marks.Arrow(ink, middle + new Point(14, 0), towardsRight: true);
                 break;
@@ -127,6 +136,10 @@ internal sealed class LegendPainter(SvgWriter svg, Terms terms, bool isRound)
     {
         switch (entry.Sign)
         {
+            case LegendSign.Yarn:
+                YarnPainter.Fill(svg, entry.Count, middle.X - 20, middle.Y - 9, middle.X + 20, middle.Y + 9);
+                svg.Open("rect").With("x", middle.X - 20).With("y", middle.Y - 9).With("width", 40.0).With("height", 18.0).With("fill", "none").With("stroke", "currentColor").With("stroke-width", 0.7).Close();
+                break;
             case LegendSign.Sides:
                 svg.Open("rect").With("x", middle.X - 20).With("y", middle.Y - 9).With("width", 40.0).With("height", 18.0)
                     .With("fill", "#e4e4e4").Close();
@@ -141,6 +154,17 @@ internal sealed class LegendPainter(SvgWriter svg, Terms terms, bool isRound)
             case LegendSign.HiddenRows:
                 ink.Lines(middle + new Point(-20, -2), middle + new Point(-10, 3), middle + new Point(0, -2), middle + new Point(10, 3), middle + new Point(20, -2));
                 break;
+        }
+    }
+
+    private static void Ring(Ink ink, Point middle, int chains)
+    {
+        const double radius = 7;
+        if (chains == 0) ink.Oval(middle, new Point(1, 0), radius, radius);
+        for (var i = 0; i < Math.Min(chains, 6); i++)
+        {
+            var up = Compass.Up(i / (double)Math.Min(chains, 6));
+            ink.Oval(middle + (up * radius), up.Across(), 3.2, 1.7);
         }
     }
 
@@ -200,6 +224,7 @@ internal sealed class LegendPainter(SvgWriter svg, Terms terms, bool isRound)
             LegendSign.Increase => $"{count} {name!.Abbreviation} in one place",
             LegendSign.Decrease => $"{name!.Abbreviation}{count}tog: {count} {name.Abbreviation} together",
             LegendSign.Cluster => $"{count} {name!.Abbreviation} together in one place",
+            LegendSign.Yarn => Names.Words(yarns[entry.Count]),
             LegendSign.Hook => HookText(entry.Hook),
             LegendSign.Chain => "chain (ch)",
             LegendSign.CountedChain => $"ch {count} at a {Row}’s start: the first {name!.Abbreviation}",
@@ -211,10 +236,12 @@ internal sealed class LegendPainter(SvgWriter svg, Terms terms, bool isRound)
             LegendSign.Waiting => "stitch left for a later row",
             LegendSign.OverWaiting => "worked into a stitch left before",
             LegendSign.Base => "the edge it is worked on",
+            LegendSign.Ring => entry.Count == 0 ? "adjustable ring: start here" : $"ring of {count} ch: start here",
+            LegendSign.Way => "rounds are read anticlockwise, from the middle",
             LegendSign.Start => "start here",
             LegendSign.Join => "join yarn",
             LegendSign.Cut => "cut yarn",
-            LegendSign.Sides => "wrong-side row (WS); a right-side row (RS) is not shaded",
+            LegendSign.Sides => isRound ? "wrong-side round (WS), read clockwise" : "wrong-side row (WS); a right-side row (RS) is not shaded",
             LegendSign.Number => $"stitches in the {Row}; its number stands where it starts",
             LegendSign.Fold => "gap: as many as it says, not drawn one by one",
             _ => $"break: {Row}s not drawn",

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Turnrow.Fabric.Pieces;
 using Turnrow.Fabric.Rows;
 using Turnrow.Publishing.Charts.Layout;
 
@@ -16,10 +17,10 @@ internal sealed class RowPainter(Sheet sheet)
     private const double CutRoom = 13;
     private const double Halo = 2;
 
-    /// <summary>Shades the row if it is a wrong-side row; before anything else is drawn.</summary>
+    /// <summary>Shades the row if it is a wrong-side row; before anything else is drawn. Where yarns have fields of their own, the label alone says the side.</summary>
     public void Shade(RowBand band)
     {
-        if (band.Row.Row.RightSide) return;
+        if (band.Row.Row.RightSide || sheet.Yarns.Count > 1) return;
         var extent = band.Row.Tops.With(band.Row.Below);
         var (left, right) = (sheet.X(extent.To), sheet.X(extent.From));
         sheet.Svg.Open("rect").With("x", left - 4).With("y", sheet.Y(band.Bottom + band.Height)).With("width", right - left + 8)
@@ -35,9 +36,9 @@ internal sealed class RowPainter(Sheet sheet)
         var ink = new Ink();
         sheet.Svg.Open("g").With("class", "row").With("data-row", row.Row.Number.ToString(CultureInfo.InvariantCulture));
         new StepPainter(sheet, band, ink).Draw();
-        new CellPainter(sheet, band, ink).Draw();
+        new CellPainter(new BandGround(sheet, band), sheet.Legend, ink).Draw();
         foreach (var fold in sheet.Layout.Axis.Folds) DrawFold(band, fold, ink);
-        if (row.Row is { IsRound: true, Way: not RoundWay.Spiral } && !IsOpen(row.Row)) DrawJoin(band, ink);
+        if (IsJoined(sheet.Layout.Piece, row.Row)) DrawJoin(band, ink);
         if (cutAfter) DrawCut(band, ink);
         ink.WriteTo(sheet.Svg);
         Number(band, cutAfter);
@@ -69,12 +70,9 @@ internal sealed class RowPainter(Sheet sheet)
             new Point(x, sheet.Y(bottom + height - 1)));
     }
 
-    // A round that rows go back over is not joined.
-    private bool IsOpen(Row round)
-    {
-        var rows = sheet.Layout.Piece.Rows;
-        return round.Number < rows.Count && rows[round.Number].Begins == RowBegins.Turned;
-    }
+    /// <summary>True for a round whose end is joined to its beginning: not in a spiral, and not where rows go back over it.</summary>
+    public static bool IsJoined(Piece piece, Row row) =>
+        row is { IsRound: true, Way: not RoundWay.Spiral } && !(row.Number < piece.Rows.Count && piece.Rows[row.Number].Begins == RowBegins.Turned);
 
     private void DrawJoin(RowBand band, Ink ink)
     {
@@ -103,7 +101,7 @@ internal sealed class RowPainter(Sheet sheet)
         if (row.Row.Short.StartsAtTurn) Clear(Outside(toRight, beside), middle, toRight, ChartScale.TextWidth(name, ChartScale.Label));
         sheet.Write(Outside(toRight, beside), middle, ChartScale.Label, toRight ? "start" : "end", name, bold: true);
         sheet.Legend.AddOnce(LegendSign.Number, row.Row.Work?.Count(sheet.Counting) ?? 0);
-        if (!row.Row.IsRound) sheet.Legend.Add(LegendSign.Sides);
+        if (!row.Row.IsRound && sheet.Yarns.Count < 2) sheet.Legend.Add(LegendSign.Sides);
         var room = cutAfter ? Beside + CutRoom : Beside;
         var count = CountOf(row.Row);
         if (row.Row.Short.Waiting > 0) Clear(Outside(!toRight, room), middle, !toRight, ChartScale.TextWidth(count, TextInFold));

@@ -1,4 +1,5 @@
 using Turnrow.Fabric.Pieces;
+using Turnrow.Fabric.Rows;
 using Turnrow.Fabric.Stitches;
 
 namespace Turnrow.Publishing.Charts.Layout;
@@ -35,17 +36,21 @@ internal sealed record ChartLayout(Piece Piece, IReadOnlyList<RowLayout> Rows, I
     /// <summary>Height of all bands.</summary>
     public double Height => Bands.Count == 0 ? 0 : Bands[^1].Bottom + Bands[^1].Height;
 
-    /// <summary>Lays a piece out; null if it has no rows.</summary>
-    public static ChartLayout? Of(Piece piece, Terms terms)
+    /// <summary>Lays a piece out in bands; null if it has no rows.</summary>
+    /// <param name="piece">The piece.</param>
+    /// <param name="terms">The terms of what is written in gaps.</param>
+    /// <param name="from">How many rounds are drawn round their middle; the bands are those that follow.</param>
+    public static ChartLayout? Of(Piece piece, Terms terms, int from = 0)
     {
-        if (piece.Rows.Count == 0) return null;
-        var rows = RowStack.Of(piece);
-        var bands = BandsOf(rows, LikeRows.Of(piece.Rows));
+        if (piece.Rows.Count <= from) return null;
+        var rows = RowStack.Of(piece, from);
+        IReadOnlyList<Row> banded = from == 0 ? piece.Rows : [.. piece.Rows.Skip(from)];
+        var bands = BandsOf(rows, LikeRows.Of(banded), from);
         IReadOnlyList<RowLayout> drawn = [.. bands.OfType<RowBand>().Select(static band => band.Row)];
         return new ChartLayout(piece, rows, bands, ColumnFolds.AxisFor(drawn, columns => FoldWidth(drawn, columns, terms)));
     }
 
-    private static List<Band> BandsOf(IReadOnlyList<RowLayout> rows, IReadOnlyList<HiddenRows> hidden)
+    private static List<Band> BandsOf(IReadOnlyList<RowLayout> rows, IReadOnlyList<HiddenRows> hidden, int from)
     {
         var bands = new List<Band>();
         var bottom = 0.0;
@@ -56,7 +61,7 @@ internal sealed record ChartLayout(Piece Piece, IReadOnlyList<RowLayout> Rows, I
             if (next < hidden.Count && hidden[next].First == i)
             {
                 var rest = hidden[next++];
-                band = new HiddenBand(rest, rows[i - 1], rows[i], rows[rest.Next - 1], rows[rest.Next], bottom, ChartScale.HiddenRows);
+                band = new HiddenBand(rest with { First = i + from }, rows[i - 1], rows[i], rows[rest.Next - 1], rows[rest.Next], bottom, ChartScale.HiddenRows);
                 i = rest.Next;
             }
             else

@@ -35,6 +35,9 @@ internal static class LikeRows
         return hidden;
     }
 
+    /// <summary>The rows not drawn because they are worked exactly as others before them, however high the chart is.</summary>
+    public static IReadOnlyList<HiddenRows> SameRows(IReadOnlyList<Row> rows) => Find(rows, Same, grow: false);
+
     private static double Height(IReadOnlyList<Row> rows, List<HiddenRows> hidden)
     {
         var height = 0.0;
@@ -73,12 +76,12 @@ internal static class LikeRows
     }
 
     private static bool Same(Row a, Row b) =>
-        a.IsRound == b.IsRound && Unstepped(a) && Unstepped(b) && a.Work is { } x && b.Work is { } y
+        a.IsRound == b.IsRound && a.Yarn == b.Yarn && Unstepped(a) && Unstepped(b) && a.Work is { } x && b.Work is { } y
         && (ReferenceEquals(x, y) || (x.Opening == y.Opening && x.Below.Count == y.Below.Count && WordLists.Same(x.Words, y.Words) && x.Tops.Equals(y.Tops)));
 
     private static bool AlikeInShaping(Row a, Row b) =>
-        Unstepped(a) && Unstepped(b) && a.Work is { } x && b.Work is { } y && x.Opening == y.Opening && a.IsRound == b.IsRound && a.RightSide == b.RightSide && a.Plan.Equals(b.Plan);
+        Unstepped(a) && Unstepped(b) && a.Work is { } x && b.Work is { } y && x.Opening == y.Opening && a.IsRound == b.IsRound && a.RightSide == b.RightSide && a.Yarn == b.Yarn && a.Plan.Equals(b.Plan);
 
     private static bool Unstepped(Row row) =>
-        row.Begins is RowBegins.Turned or RowBegins.Round && row.Start is null && row.End is null && row.Short.IsNone;
+        row.Begins is RowBegins.Turned or RowBegins.Round or RowBegins.RoundTurned or RowBegins.Spiral && row.Start is null && row.End is null && row.Short.IsNone;
 }

@@ -62,7 +62,9 @@ internal sealed class RowLayout(Row row, Strip? strip, BelowScale below, double 
     public Columns Extent => Tops.With(Below).With(LeftAtStart).With(LeftAtEnd);
 
     /// <summary>Chains added where it starts, or of a foundation all that its stitches go into; else 0.</summary>
-    public int ChainsAtStart => Row.Begins is RowBegins.Foundation or RowBegins.Ring ? BelowScale.Count : Row.Start is { Adds: true } step ? step.Count : 0;
+    public int ChainsAtStart => Row.Begins is RowBegins.Foundation or RowBegins.Ring ? BelowScale.Count
+        : Row.Begins == RowBegins.BothSides ? (BelowScale.Count / 2) + 1
+        : Row.Start is { Adds: true } step ? step.Count : 0;
 
     /// <summary>
     /// Chains that stand at the row's start: those of its opening that neither lie under its stitches nor belong to a space.

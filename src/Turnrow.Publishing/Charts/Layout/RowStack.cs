@@ -17,13 +17,15 @@ internal static class RowStack
     private const double WidestPitch = 2.5;
 
     /// <summary>The rows in order.</summary>
-    public static IReadOnlyList<RowLayout> Of(Piece piece)
+    /// <param name="piece">The piece.</param>
+    /// <param name="from">How many of its rows are not set here: the next one stands on places side by side.</param>
+    public static IReadOnlyList<RowLayout> Of(Piece piece, int from = 0)
     {
-        var rows = new List<RowLayout>(piece.Rows.Count);
+        var rows = new List<RowLayout>(piece.Rows.Count - from);
         RowLayout? before = null;
-        foreach (var row in piece.Rows)
+        for (var i = from; i < piece.Rows.Count; i++)
         {
-            before = Set(row, before);
+            before = Set(piece.Rows[i], before);
             rows.Add(before);
         }
 

@@ -50,6 +50,14 @@ internal sealed class Strip(Loop root)
         return column + top;
     }
 
+    /// <summary>The first or the last cell; null for none.</summary>
+    public Cell? EndCell(bool first)
+    {
+        StripNode? node = Root;
+        while (node is Loop loop) node = loop.Children.Count == 0 ? null : loop.Children[first ? 0 : ^1];
+        return (Cell?)node;
+    }
+
     /// <summary>Visits the cells whose middle lies between two columns.</summary>
     public void Visit(double from, double to, Action<PlacedCell> visit) => Visit(Root, default, from, to, visit);
 

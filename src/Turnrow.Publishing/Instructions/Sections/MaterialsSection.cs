@@ -10,7 +10,11 @@ internal static class MaterialsSection
     public static IEnumerable<string> Write(Pattern pattern, Wording words)
     {
         var materials = pattern.Yarns.Select(y => YarnLine(y, pattern.InInches)).ToList();
-        if (YarnNeed.Of(pattern) is { } need && (need.Grams is not null || need.Unknown.Count > 0)) materials.Add(YarnNeedLine.Of(need, pattern, words));
+        foreach (var need in YarnNeed.All(pattern))
+        {
+            if (need.Grams is not null || need.Unknown.Count > 0) materials.Add(YarnNeedLine.Of(need, pattern, words));
+        }
+
         if (pattern.HookMillimetres is { } hook) materials.Add(HookLine(hook, words));
         materials.AddRange(pattern.Notions.Select(static n => $"- {Wording.Sentence(MarkdownText.Of(n))}"));
         if (materials.Count > 0)

@@ -1,3 +1,4 @@
+using Turnrow.Fabric.Colours;
 using Turnrow.Fabric.Patterns;
 using Turnrow.Fabric.Rows;
 using Turnrow.Publishing.Trade;
@@ -33,6 +34,13 @@ internal static class NotesSection
             notes.Add($"Turning {words.Ch}: the {words.Ch} made at the beginning of the row before. Beginning {words.Ch}: the {words.Ch} {words.Terms.Skipped} at the beginning of a row that is worked into a chain.");
         if (Uses(work, "for now"))
             notes.Add($"Sts left unworked for now wait beside the turn of a short row, and a later row works over them: from the last {words.St} of the short row, go straight on into the first of them. A turning {words.Ch} among them is that of its own row.");
+        if (words.NamesYarns)
+        {
+            notes.Add($"Where a row changes to another yarn (with …), work the {words.St} before up to its last {words.Terms.YarnOver}, and make that one with the new yarn.");
+            if (pattern.Pieces.Any(static p => p.InSizes.Any(static s => s.Rows.Any(static r => YarnsWorked.In(r).Count > 1))))
+                notes.Add("A yarn that rests within a row is carried along behind the work, or worked over.");
+        }
+
         if (Uses(work, "place a marker"))
             notes.Add($"A marker stays with its corner. Where a row works over a marked {words.St} or {words.Sp} and says nothing of the marker, move it up to the {words.St} made there.");
         if (Uses(work, "right edge") || Uses(work, "left edge"))

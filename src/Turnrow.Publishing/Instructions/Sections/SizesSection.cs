@@ -105,7 +105,7 @@ internal static class SizesSection
             if (widths is not null)
                 parts.Add($"{Lengths.Both(widths, pattern.InInches)} {Across(piece, isBand)}");
             if (heights is not null)
-                parts.Add($"{Lengths.Both(heights, pattern.InInches)} {(isBand ? "deep" : IsFromRing(piece) ? "from its middle to its edge" : "long")}");
+                parts.Add($"{Lengths.Both(heights, pattern.InInches)} {(isBand ? "deep" : IsFromRing(piece) ? Closes(pattern, piece) ? "from its first round to its last" : "from its middle to its edge" : "long")}");
             if (parts.Count > 0) yield return $"- {Names.Title(piece.Name)}: {string.Join(", ", parts)}";
         }
     }
@@ -119,6 +119,10 @@ internal static class SizesSection
     }
 
     private static bool IsFromRing(PieceInSizes piece) => IsTube(piece) && piece.InSizes.All(static p => p.Start is RingStart or BothSidesStart);
+
+    // What draws together again has no edge.
+    private static bool Closes(Pattern pattern, PieceInSizes piece) =>
+        piece.InSizes.All(p => pattern.Gauges.WidthOf(p.Rows[^1]) is { } last && pattern.Gauges.WidestOf(p.Rows) is { } widest && last + last is { } twice && twice < widest.Width);
 
     private static bool IsTube(PieceInSizes piece) => piece.InSizes.All(static p => p.Rows.All(static r => r.IsRound));
 

@@ -11,12 +11,13 @@ internal static class YarnNeedLine
 
     public static string Of(YarnNeed need, Pattern pattern, Wording words)
     {
+        var named = words.NamesYarns ? $", {Names.Words(need.Yarn.Name)}" : string.Empty;
         if (need.Grams is not { } grams)
-            return $"- Yarn needed: not worked out, since no swatch of {Wording.List([.. need.Unknown.Select(words.Stitch)])} was weighed";
+            return $"- Yarn needed{named}: not worked out, since no swatch of {Wording.List([.. need.Unknown.Select(words.Stitch)])} was weighed";
         var parts = new List<string> { $"{Sized.Over(grams).Select(ToStep).Written(Lengths.Decimal)} g" };
         if (need.Metres is { } metres) parts.Add(Length(Sized.Over(metres), pattern.InInches));
         if (need.Balls is { } balls) parts.Add($"{Sized.Over(balls).Written(static b => Numbers.Plain((int)b))} {(balls.All(static b => b == 1) ? "ball" : "balls")}");
-        var line = $"- Yarn needed: {string.Join(", ", parts)}";
+        var line = $"- Yarn needed{named}: {string.Join(", ", parts)}";
         line += need.Yarn.Extra is { } extra ? $"; {Lengths.Decimal(extra)} % for seams, ends and your own hand is in it" : "; nothing is added for seams and ends";
         return need.Unknown.Count > 0 ? $"{line}, nor for the chains of spaces" : line;
     }

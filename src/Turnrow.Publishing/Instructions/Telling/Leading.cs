@@ -8,7 +8,7 @@ namespace Turnrow.Publishing.Instructions.Telling;
 /// </summary>
 internal static class Leading
 {
-    /// <summary>The words such that the first one, skips aside, is no repeat; words worked no times are left out, and so is what is said of markers.</summary>
+    /// <summary>The words such that the first one, skips aside, is no repeat; words worked no times are left out, and so is what is said of markers and of the yarn that the row begins with.</summary>
     public static List<Word> Unrolled(IReadOnlyList<Word> words)
     {
         var rest = words.ToList();
@@ -17,7 +17,7 @@ internal static class Leading
         {
             switch (rest[at])
             {
-                case Work { Amount.Times: 0 } or Group { Times: 0 } or Repeat { Amount.Times: 0 } or Skip { Count: 0 } or RemoveCorners:
+                case Work { Amount.Times: 0 } or Group { Times: 0 } or Repeat { Amount.Times: 0 } or Skip { Count: 0 } or RemoveCorners or ChangeYarn:
                     rest.RemoveAt(at);
                     continue;
                 case Repeat repeat:

@@ -4,12 +4,16 @@ using Turnrow.Fabric.Rows;
 namespace Turnrow.Publishing.Instructions.Telling;
 
 /// <summary>Tells a piece's rows; rows that share their work, as like rows do, are told once.</summary>
-internal sealed class PieceTeller(Piece piece)
+/// <param name="piece">The piece.</param>
+/// <param name="yarns">Tells of yarns; null where one alone is worked with.</param>
+internal sealed class PieceTeller(Piece piece, YarnTeller? yarns = null)
 {
     private readonly Dictionary<object, List<(Surroundings At, RowDescription Told)>> _told = new(ReferenceEqualityComparer.Instance);
 
     /// <summary>The description of the row at an index.</summary>
-    public RowDescription Tell(int index)
+    public RowDescription Tell(int index) => yarns is null ? Worked(index) : yarns.Tell(Worked(index), index);
+
+    private RowDescription Worked(int index)
     {
         var row = piece.Rows[index];
         if (index == 0 || !row.Short.IsNone || row is not { Work: { } work, Start: null, End: null } || piece.Rows[index - 1] is not { Start: null, Work: { } above })

@@ -36,6 +36,9 @@ internal sealed partial class WordTeller(RowContext row)
                 return;
             case RemoveCorners:
                 return;
+            case ChangeYarn change:
+                Phrases.Add(new WithYarn(change.Yarn));
+                return;
             case Work work:
                 Stitches(work);
                 Shape(work);

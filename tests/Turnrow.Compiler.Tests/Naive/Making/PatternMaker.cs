@@ -43,7 +43,7 @@ public sealed class PatternMaker
         maker.Foundation();
         for (var pieces = tape.Below(s_pieces.Length); pieces > 0; pieces--)
             maker.AnotherPiece();
-        return new SeamMaker(tape, maker._made).Added(maker.Pattern);
+        return YarnMaker.Added(new SeamMaker(tape, maker._made).Added(maker.Pattern), tape);
     }
 
     private string NewName => s_pieces[_made.Count];
@@ -61,7 +61,7 @@ public sealed class PatternMaker
 
     private void Foundation()
     {
-        if (_tape.OneIn(7))
+        if (_tape.OneIn(8))
         {
             InPattern();
             return;
@@ -70,7 +70,7 @@ public sealed class PatternMaker
         var onChain = _tape.OneIn(3);
         var sketch = new Sketch(NewName, new BeginWith(new Sized(widths)), _sizes) { Widths = widths, FirstSide = Side.RS };
         _made.Add(sketch);
-        if (_tape.OneIn(7))
+        if (_tape.OneIn(5))
         {
             sketch.FirstSide = null;
             sketch.Start = _rings.Begin(sketch);

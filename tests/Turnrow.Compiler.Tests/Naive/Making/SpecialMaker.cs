@@ -3,13 +3,18 @@ namespace Turnrow.Compiler.Tests.Naive.Making;
 /// <summary>Makes up stitches, and rows that use them.</summary>
 public sealed class SpecialMaker(ChoiceTape tape, IReadOnlyList<string> stitches)
 {
-    /// <summary>The stitches of a pattern, each of another kind.</summary>
-    public IReadOnlyList<NaiveStitch> Stitches { get; } = [Clam(tape, stitches), Knot(tape, stitches), Swap(tape, stitches), Lean(stitches), Tail(tape, stitches), Vee(tape, stitches)];
+    private IReadOnlyList<NaiveStitch>? _made;
+
+    /// <summary>The stitches of a pattern, each of another kind; none as long as no row uses any.</summary>
+    public IReadOnlyList<NaiveStitch> Stitches => _made ?? [];
+
+    // Made up when a row first asks for one: most patterns have none.
+    private IReadOnlyList<NaiveStitch> Made => _made ??= [Clam(tape, stitches), Knot(tape, stitches), Swap(tape, stitches), Lean(stitches), Tail(tape, stitches), Vee(tape, stitches)];
 
     /// <summary>Words that use one of them between plain stitches, and sometimes the row that goes into it.</summary>
     public bool Row(Sketch sketch, string plain, Func<Sketch, Sized, Word[], bool> put)
     {
-        var stitch = tape.Of<NaiveStitch>(Stitches);
+        var stitch = tape.Of<NaiveStitch>(Made);
         var (before, after) = (tape.Between(0, 2), tape.Between(0, 2));
         var each = before + stitch.Takes + after;
         // At each end a plain stitch: which of them begins the row, its mirror decides.
@@ -32,9 +37,10 @@ public sealed class SpecialMaker(ChoiceTape tape, IReadOnlyList<string> stitches
     // Coming back, or going round again: what stood behind is met first, unless the work goes round.
     private bool Into(Sketch sketch, string plain, NaiveStitch stitch, Sized lead, int[] times, (int Before, int After) beside, Func<Sketch, Sized, Word[], bool> put)
     {
-        var (first, last) = sketch.InRounds ? (lead, new Sized(Enumerable.Repeat(1, times.Length).ToArray())) : (new Sized(Enumerable.Repeat(1, times.Length).ToArray()), lead);
-        var (before, after) = sketch.InRounds ? (beside.Before, beside.After) : (beside.After, beside.Before);
-        var rest = sketch.InRounds ? stitch.Makes.Count - 1 - stitch.Centre : stitch.Centre;
+        var goesRound = sketch.InRounds && sketch.Statements.OfType<RoundsAre>().LastOrDefault() is not { Way: RoundsWay.Turned };
+        var (first, last) = goesRound ? (lead, new Sized(Enumerable.Repeat(1, times.Length).ToArray())) : (new Sized(Enumerable.Repeat(1, times.Length).ToArray()), lead);
+        var (before, after) = goesRound ? (beside.Before, beside.After) : (beside.After, beside.Before);
+        var rest = goesRound ? stitch.Makes.Count - 1 - stitch.Centre : stitch.Centre;
         var many = tape.Between(1, 3);
         List<Word> unit = [.. Plain(plain, before), new Into(many, plain, Target.CentreOf(stitch.Name)), new Skip(rest), .. Plain(plain, after)];
         return put(sketch, sketch.For(size => lead[size] + 1 + times[size] * (before + many + after)), [new Each(plain, first), Repeat.Times(new Sized(times), [.. unit]), new Each(plain, last)]);

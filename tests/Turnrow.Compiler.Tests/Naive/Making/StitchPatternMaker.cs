@@ -26,7 +26,7 @@ public sealed class StitchPatternMaker(ChoiceTape tape, IReadOnlyList<string> st
     /// <summary>Goes on with the pattern that the piece is worked in, or begins one that fits it.</summary>
     public bool Goes(Sketch sketch)
     {
-        if (!tape.OneIn(4) || sketch.InRounds || !sketch.StandsOnStitches)
+        if (!tape.OneIn(6) || sketch.InRounds || !sketch.StandsOnStitches)
             return false;
         var fitting = _made.FindAll(pattern => Array.TrueForAll(sketch.Widths, pattern.Fits));
         if (fitting.Count == 0)

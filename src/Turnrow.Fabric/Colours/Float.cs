@@ -1,0 +1,75 @@
+using Turnrow.Fabric.Words;
+
+namespace Turnrow.Fabric.Colours;
+
+/// <summary>A yarn that rests within a row and is taken up again further on: there it is carried over the stitches of the others.</summary>
+/// <param name="Yarn">The yarn.</param>
+/// <param name="From">The first stitch that it is carried over, counted from where the row starts, from 1.</param>
+/// <param name="To">The last one.</param>
+public readonly record struct Float(string Yarn, long From, long To)
+{
+    /// <summary>Stitches that it is carried over.</summary>
+    public long Stitches => To - From + 1;
+
+    /// <summary>The longest of each yarn in a worked row, of those that are longer than so many stitches.</summary>
+    public static IReadOnlyList<Float> Longer(IReadOnlyList<Word> worked, string yarn, int most)
+    {
+        var walk = new Walk(yarn);
+        walk.Along(worked);
+        return [.. walk.Longest.Values.Where(f => f.Stitches > most)];
+    }
+
+    private sealed class Walk(string yarn)
+    {
+        private readonly Dictionary<string, long> _ends = [];
+        private string _yarn = yarn;
+        private long _at;
+
+        public Dictionary<string, Float> Longest { get; } = [];
+
+        public void Along(IReadOnlyList<Word> words)
+        {
+            for (var i = 0; i < words.Count; i++)
+            {
+                switch (words[i])
+                {
+                    case ChangeYarn change: _yarn = change.Yarn; break;
+                    case Repeat { Ways.Count: > 0 } repeat: Along(repeat.Ways); break;
+                    case Repeat repeat when YarnWords.Has(repeat.Words): Again(repeat); break;
+                    case Chains chains: Work(chains.Count); break;
+                    case var word: Work(WordCounts.Makes(word)); break;
+                }
+            }
+        }
+
+        // All times after the second are like the second: what it leaves is moved on.
+        private void Again(Repeat repeat)
+        {
+            var times = repeat.Amount.Times;
+            if (times > 0) Along(repeat.Words);
+            if (times < 2) return;
+            var before = _at;
+            Along(repeat.Words);
+            var on = (_at - before) * (times - 2);
+            foreach (var (yarn, end) in _ends.ToList())
+            {
+                if (end > before) _ends[yarn] = end + on;
+            }
+
+            _at += on;
+        }
+
+        private void Work(long stitches)
+        {
+            if (stitches <= 0) return;
+            if (_ends.TryGetValue(_yarn, out var end) && end < _at)
+            {
+                var carried = new Float(_yarn, end + 1, _at);
+                if (!Longest.TryGetValue(_yarn, out var longest) || carried.Stitches > longest.Stitches) Longest[_yarn] = carried;
+            }
+
+            _at += stitches;
+            _ends[_yarn] = _at;
+        }
+    }
+}

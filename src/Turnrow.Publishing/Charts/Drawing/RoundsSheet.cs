@@ -1,0 +1,57 @@
+using System.Globalization;
+using Turnrow.Fabric.Pieces;
+using Turnrow.Fabric.Rows;
+using Turnrow.Publishing.Charts.Layout;
+using Turnrow.Publishing.Charts.Layout.Rounds;
+
+namespace Turnrow.Publishing.Charts.Drawing;
+
+/// <summary>The part of a chart that is drawn round the middle: the rounds, what they begin from, and how many stitches each has.</summary>
+internal sealed class RoundsSheet(RoundStack stack, Piece piece, SvgWriter svg, Legend legend, double width, Counting counting) : Paper(svg, width)
+{
+    private const double TextSize = 13;
+    private const double LineHeight = 18;
+    private const double Margin = 12;
+
+    private readonly double _width = width;
+
+    /// <summary>Draws it from a height on down, and returns where it ends.</summary>
+    public double Draw(double top, string begins, string? leftOut)
+    {
+        var half = stack.HalfHeight + RoundsPainter.Room;
+        new RoundsPainter(stack, piece, Svg, legend, new Point(_width / 2, top + half)).Draw();
+        top += (2 * half) + LineHeight;
+        Svg.Open("g").With("class", "counts");
+        Write(Margin, top, TextSize, "start", begins);
+        top += LineHeight;
+        foreach (var line in leftOut is null ? Lines() : Lines().Append(leftOut))
+        {
+            Write(Margin, top, TextSize, "start", line);
+            top += LineHeight;
+        }
+
+        Svg.Close();
+        return top;
+    }
+
+    private IEnumerable<string> Lines()
+    {
+        var line = "Stitches:";
+        for (var i = 0; i < stack.Rounds.Count; i++)
+        {
+            var row = stack.Rounds[i].Row.Row;
+            var end = i + 1 < stack.Rounds.Count ? "," : string.Empty;
+            var said = string.Create(CultureInfo.InvariantCulture, $"{(i == 0 ? "round " : string.Empty)}{row.Number}{(row.RightSide ? string.Empty : " WS")} ({row.Work!.Count(counting)}){end}");
+            if (ChartScale.TextWidth(line + said, TextSize) > _width - (2 * Margin))
+            {
+                yield return line;
+                line = said;
+                continue;
+            }
+
+            line += " " + said;
+        }
+
+        yield return line;
+    }
+}

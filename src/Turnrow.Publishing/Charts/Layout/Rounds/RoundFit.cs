@@ -1,0 +1,156 @@
+using System.Globalization;
+using Turnrow.Fabric.Rows;
+
+namespace Turnrow.Publishing.Charts.Layout.Rounds;
+
+/// <summary>
+/// Sets one round round the one below: its stitches evenly along its line, corners over corners, its beginning over the beginning below unless
+/// it begins elsewhere, and so far out that they have room.
+/// </summary>
+internal sealed class RoundFit
+{
+    private const int FewestCorners = 3;
+    private const double FirstPitch = 18;
+    private const double LeastPitch = 13;
+    private const double BesideNumber = 12;
+    private const double NumberHeight = 14;
+    private const double BetweenNumbers = 3;
+    private const double OverChain = 6;
+    private const double AtCorner = 0.25;
+    private const int MostLooked = 1000;
+
+    private readonly Row _row;
+    private readonly RoundLayout? _before;
+    private readonly RoundGround _ground;
+    private readonly Strip _strip;
+    private readonly RowLayout _flat;
+    private readonly IReadOnlyList<double> _corners;
+    private readonly RingShape _shape;
+
+    private RoundFit(Row row, RoundLayout? before, RoundGround middle, int corners)
+    {
+        (_row, _before) = (row, before);
+        _ground = before is null ? middle : Over(before, row);
+        _strip = StripBuilder.Build(row.Work!.Words, row.Work.Below, _ground.Scale);
+        _flat = new RowLayout(row, _strip, _ground.Scale, 0, 0, 1);
+        var at = corners >= FewestCorners ? CornersOf.Round(row.Work.Tops) : [];
+        var polygon = at.Count == corners && at.Count > 0;
+        _corners = polygon ? [.. at.Select(top => (_strip.EdgeOfTop(top) + _strip.EdgeOfTop(top + 1)) / 2.0)] : [];
+        _shape = polygon ? new PolygonShape(corners) : ShapeUnder(middle);
+    }
+
+    /// <summary>Lays a round out.</summary>
+    /// <param name="row">The round.</param>
+    /// <param name="before">The one below; null for the first.</param>
+    /// <param name="middle">What the first stands on.</param>
+    /// <param name="corners">Corners of the last round that is drawn.</param>
+    public static RoundLayout Lay(Row row, RoundLayout? before, RoundGround middle, int corners) => new RoundFit(row, before, middle, corners).Lay();
+
+    /// <summary>What a round's number says.</summary>
+    public static string NameOf(Row row) => row.Number.ToString(CultureInfo.InvariantCulture);
+
+    private static RingShape ShapeUnder(RoundGround middle) => middle is BothSidesGround chain ? chain.Shape : CircleShape.Instance;
+
+    private static BelowGround Over(RoundLayout before, Row row)
+    {
+        var turned = row.RightSide != before.Row.Row.RightSide;
+        var count = before.Row.Strip!.Tops;
+        // Where the work is turned at a join, the first place still comes first.
+        var begunAt = (row.Work!.BegunAt + (turned ? count - 1 : 0)) % count;
+        return new BelowGround(before, BelowScale.Around(before.Row.Strip, turned, begunAt), turned);
+    }
+
+    private RoundLayout Lay()
+    {
+        var name = NameOf(_row);
+        var (across, high) = (ChartScale.TextWidth(name, ChartScale.Label), NumberHeight);
+        var up = _shape.Up(_before?.Seam ?? 0);
+        var gap = (Math.Abs(up.Y) * across) + (Math.Abs(up.X) * high) + BesideNumber + (_flat is { StandingChains: > 0, ChainIsStitch: false } ? RoundLayout.RoomForChain : 0);
+        var height = Math.Max(_flat.Height, (Math.Abs(up.X) * across) + (Math.Abs(up.Y) * high) + BetweenNumbers);
+        var inner = _before?.Outer ?? (_ground is RingGround ring ? ring.Reach : OverChain);
+        // The first round may be drawn farther out than it is high: then the ring is wider.
+        var outer = Math.Max(inner + height, ReachFor(_before is null ? FirstPitch : LeastPitch, gap));
+        var ground = _ground;
+        if (_before is null && _ground is RingGround small) ground = small.With(inner = outer - height);
+        return new RoundLayout(_flat, ground, _shape, inner, outer, KnotsAt(outer, gap), gap);
+    }
+
+    private double ReachFor(double pitch, double gap)
+    {
+        if (_corners.Count == 0) return _shape.ReachFor((_strip.Columns * pitch) + gap);
+        var most = _corners[0] + _strip.Columns - _corners[^1] + (gap / pitch);
+        for (var i = 1; i < _corners.Count; i++) most = Math.Max(most, _corners[i] - _corners[i - 1]);
+        return _shape.ReachFor(most * pitch * _corners.Count);
+    }
+
+    private IReadOnlyList<Knot> KnotsAt(double outer, double gap)
+    {
+        var direction = _flat.Direction;
+        var length = _shape.Length(outer);
+        if (_shape is PolygonShape polygon) return OverCorners(polygon, length, gap);
+        var start = _shape.Along(SeamBelow(), outer) + (direction * gap / 2);
+        if (_ground is BothSidesGround or BelowGround { Scale.BegunColumns: > 0 }) start = OverFeet(outer, start, length - gap);
+        return [new Knot(0, start), new Knot(_strip.Columns, start + (direction * (length - gap)))];
+    }
+
+    private double SeamBelow() => _before?.Seam ?? 0;
+
+    // The round is turned until the middle one of all its stitches stands straight over what it is worked into.
+    private double OverFeet(double outer, double start, double length)
+    {
+        var leans = new List<double>();
+        if (_strip.Columns > MostLooked) return start;
+        var direction = _flat.Direction;
+        var last = 0.0;
+        _strip.Visit(0, _strip.Columns, cell =>
+        {
+            if (cell.Cell.Stitch is null || _ground.TurnOf(cell.Foot) is not { } turn) return;
+            var lean = _shape.Along(turn, outer) - (start + (direction * length * cell.Middle / _strip.Columns));
+            // The first one says which of all turns is meant, each next one goes on from it.
+            var whole = _shape.Length(outer);
+            lean -= whole * Math.Round((lean - last) / whole, MidpointRounding.AwayFromZero);
+            last = lean;
+            leans.Add(lean);
+        });
+        leans.Sort();
+        return start + (leans.Count == 0 ? 0 : leans[leans.Count / 2]);
+    }
+
+    private List<Knot> OverCorners(PolygonShape polygon, double length, double gap)
+    {
+        var direction = _flat.Direction;
+        var before = _corners[0];
+        var after = _strip.Columns - _corners[^1];
+        var first = FirstCorner(polygon, before, after) * length;
+        var side = length / polygon.Corners;
+        var pitch = (side - gap) / (before + after);
+        var knots = new List<Knot> { new(0, first - (direction * before * pitch)) };
+        for (var i = 0; i < _corners.Count; i++) knots.Add(new Knot(_corners[i], first + (direction * i * side)));
+        knots.Add(new Knot(_strip.Columns, knots[^1].Along + (direction * after * pitch)));
+        return knots;
+    }
+
+    // The corner that the first one lies over; of the first round with corners, the one next to its beginning.
+    private double FirstCorner(PolygonShape polygon, double before, double after)
+    {
+        var half = _flat.Direction * 0.5 / polygon.Corners;
+        if (_before?.Shape is PolygonShape && FootNear(_corners[0]) is { } foot) return polygon.NearestCorner(foot);
+        return SeamSide(polygon) + (before < AtCorner * (before + after) ? -half : half);
+    }
+
+    private double SeamSide(PolygonShape polygon) => Math.Round(SeamBelow() * polygon.Corners, MidpointRounding.AwayFromZero) / polygon.Corners;
+
+    private double? FootNear(double column)
+    {
+        const double reach = 4;
+        double? turn = null;
+        var nearest = double.PositiveInfinity;
+        _strip.Visit(column - reach, column + reach, cell =>
+        {
+            var apart = Math.Abs(cell.Middle - column);
+            if (cell.Cell.Stitch is null || apart >= nearest || _ground.TurnOf(cell.Foot) is not { } foot) return;
+            (turn, nearest) = (foot, apart);
+        });
+        return turn;
+    }
+}

@@ -1,0 +1,114 @@
+using Turnrow.Fabric.Pieces;
+using Turnrow.Fabric.Places;
+using Turnrow.Fabric.Rows;
+
+namespace Turnrow.Publishing.Charts.Layout.Rounds;
+
+/// <summary>The rounds of a piece that begins in the middle, one round the other, as many as can be read so.</summary>
+/// <param name="Rounds">The rounds, first one first; at least one.</param>
+/// <param name="Left">Rounds that follow and lead outwards still, for which there is no room: they are not drawn.</param>
+internal sealed record RoundStack(IReadOnlyList<RoundLayout> Rounds, int Left)
+{
+    /// <summary>Half of the widest and highest drawing, in pixels: what fits a page and stays readable on it.</summary>
+    private const double Farthest = 440;
+
+    private const int MostChainsOfRing = 16;
+    private const int MostChainsOfOval = 36;
+    private const double ReachPerChain = 2.2;
+    private const double LeastReach = 10;
+    private const double WidestPitch = 4 * ChartScale.Column;
+
+    /// <summary>What the first of them stands on.</summary>
+    public RoundGround Middle => Rounds[0].Ground;
+
+    /// <summary>All rounds that are drawn or left out; what follows them is drawn in bands.</summary>
+    public int Count => Rounds.Count + Left;
+
+    /// <summary>How far left and right of the middle it reaches.</summary>
+    public double HalfWidth => Rounds.Max(static round => round.Shape.HalfWidth(round.Outer));
+
+    /// <summary>How far up and down from the middle it reaches.</summary>
+    public double HalfHeight => Rounds.Max(static round => round.Shape.HalfHeight(round.Outer));
+
+    /// <summary>Lays out what can be drawn round its middle; null if the piece does not begin there or would not grow out from it.</summary>
+    public static RoundStack? Of(Piece piece)
+    {
+        if (MiddleOf(piece) is not { } middle) return null;
+        var outwards = GrowingRounds(piece.Rows);
+        var drawn = outwards;
+        while (drawn > 0)
+        {
+            var rounds = Lay(piece.Rows, drawn, middle);
+            if (rounds.Count == drawn) return new RoundStack(rounds, outwards - drawn);
+            // What does not fit is no round of this drawing, and the last one decides on the shape of all.
+            drawn = rounds.Count;
+        }
+
+        return null;
+    }
+
+    private static RoundGround? MiddleOf(Piece piece)
+    {
+        if (piece.Rows.Count == 0 || piece.Rows[0] is not { IsRound: true, Work: { } work } first) return null;
+        var places = work.Below.Count;
+        return (piece.Start, first.Begins) switch
+        {
+            (BothSidesStart, _) => places <= 2 * (MostChainsOfOval - 1) ? new BothSidesGround((places / 2) + 1) : null,
+            (RingStart { Chains: var chains }, _) => new RingGround(1, chains, ReachOf(chains)),
+            (_, RowBegins.Ring) when places <= MostChainsOfRing => new RingGround(places, places, ReachOf(places)),
+            _ => null,
+        };
+    }
+
+    private static double ReachOf(int chains) => Math.Max(LeastReach, Math.Min(chains, MostChainsOfRing) * ReachPerChain);
+
+    private static List<RoundLayout> Lay(IReadOnlyList<Row> rows, int count, RoundGround middle)
+    {
+        var corners = CornersOf.Round(rows[count - 1].Work!.Tops).Count;
+        var rounds = new List<RoundLayout>(count);
+        for (var i = 0; i < count; i++)
+        {
+            var round = RoundFit.Lay(rows[i], i == 0 ? null : rounds[i - 1], middle, corners);
+            if (Math.Max(round.Shape.HalfWidth(round.Outer), round.Shape.HalfHeight(round.Outer)) > Farthest || round.Pitch > WidestPitch) break;
+            rounds.Add(round);
+        }
+
+        return rounds;
+    }
+
+    /// <summary>
+    /// Rounds from the middle on that are known and lead outwards: up to the one with the most stitches, and the edging round it. What follows
+    /// is a tube, or closes again, and is drawn in bands.
+    /// </summary>
+    private static int GrowingRounds(IReadOnlyList<Row> rows)
+    {
+        var known = 0;
+        while (known < rows.Count && rows[known] is { IsRound: true, Work: { Tops.Count: > 0 } } && Follows(rows[known])) known++;
+        if (known == 0) return 0;
+        var most = 0;
+        for (var i = 1; i < known; i++)
+        {
+            if (LengthOf(rows[i]) > LengthOf(rows[most])) most = i;
+        }
+
+        foreach (var hidden in LikeRows.SameRows(rows))
+        {
+            if (hidden.First <= most) return hidden.First;
+        }
+
+        // A tube that is as wide as its ring does not grow from it.
+        if (most == 0 && rows[0].Work!.Tops.Count <= rows[0].Work!.Below.Count) return 0;
+        const int edging = 3;
+        return known == rows.Count && known - most <= edging + 1 ? known : most + 1;
+    }
+
+    // Chains over a space are as long as stitches side by side.
+    private static long LengthOf(Row row)
+    {
+        var length = 0L;
+        foreach (var kind in row.Work!.Tops.Kinds()) length += kind.Place.Kind == PlaceKind.Space ? (long)kind.Count * kind.Place.Chains : kind.Count;
+        return length;
+    }
+
+    private static bool Follows(Row row) => row.Number == 1 || row is { Start: null, End: null, Short.IsNone: true } && row.Begins >= RowBegins.Ring;
+}

@@ -1,0 +1,74 @@
+namespace Turnrow.Compiler.Tests.Naive.Making;
+
+/// <summary>
+/// Gives a pattern yarns: lines that take one up, stripes, and changes within rows. No count depends on them. A line is followed by a row that
+/// begins with its yarn, and a row ends with a stitch of its last one.
+/// </summary>
+public sealed class YarnMaker(ChoiceTape tape, int sizes)
+{
+    private static readonly string[] s_yarns = ["navy", "cream", "dark-rust"];
+
+    private string Yarn => tape.Of<string>(s_yarns);
+
+    public static NaivePattern Added(NaivePattern pattern, ChoiceTape tape)
+    {
+        if (!tape.OneIn(3))
+            return pattern;
+        var maker = new YarnMaker(tape, pattern.Sizes.Count);
+        return pattern with { Yarns = s_yarns, Pieces = [.. pattern.Pieces.Select(maker.Piece)] };
+    }
+
+    private NaivePiece Piece(NaivePiece piece)
+    {
+        var statements = new List<Statement>();
+        // Since the yarn was said last: was there a row in all sizes?
+        var worked = true;
+        // What a pick-up or a row over several pieces begins with is said, since it may go on with a yarn or not.
+        if (piece.Start is PickedUp or PickedUpInside or PickedUpRim or AcrossOf)
+        {
+            statements.Add(new TakeYarn(Yarn));
+            worked = false;
+        }
+        foreach (var statement in piece.Statements)
+        {
+            if (statement is not RowLine { Only: null } row)
+            {
+                statements.Add(statement);
+                continue;
+            }
+            if (worked && tape.OneIn(4))
+            {
+                statements.Add(tape.OneIn(2) ? Stripes() : new TakeYarn(Yarn));
+                worked = false;
+            }
+            statements.Add(tape.OneIn(2) ? row with { Words = Changed(row.Words, mayBegin: worked) } : row);
+            worked = true;
+        }
+        return piece with { Statements = statements };
+    }
+
+    private StripesAre Stripes() =>
+        new([.. Enumerable.Range(0, tape.Between(1, 3)).Select(nth => (Yarn, new Sized(tape.Sizes(sizes, nth == 0 ? 1 : 0, _ => 3))))]);
+
+    private List<Word> Changed(IReadOnlyList<Word> words, bool mayBegin)
+    {
+        var changed = new List<Word>();
+        for (var i = 0; i < words.Count; i++)
+        {
+            var begins = words.Take(i).All(word => word is Skip or SlipOver or RemoveCorners);
+            // A marker goes into what was made last, and nothing stands between it and that.
+            if ((mayBegin || !begins) && words[i] is not (LeaveUnworked or MarkCorner or RemoveCorners or SlipOver or Hold or Bridge) && tape.OneIn(3))
+                changed.Add(new WithYarn(Yarn));
+            changed.Add(words[i] is Repeat repeat && (mayBegin || !begins) && tape.OneIn(2) ? repeat with { Words = Inside(repeat.Words) } : words[i]);
+        }
+        return changed;
+    }
+
+    private List<Word> Inside(IReadOnlyList<Word> words)
+    {
+        var changed = Changed(words, mayBegin: true);
+        if (tape.OneIn(3) && changed[^1] is not WithYarn)
+            changed.Add(new WithYarn(Yarn));
+        return changed;
+    }
+}

@@ -1,0 +1,100 @@
+using Turnrow.Compiler;
+using Turnrow.Fabric.Pieces;
+using Turnrow.Syntax.Text;
+using Xunit;
+
+namespace Turnrow.Publishing.Tests.Charts;
+
+/// <summary>Pieces that begin in the middle, as a designer writes them.</summary>
+internal static class SampleRounds
+{
+    /// <summary>A circle of sc with six increases a round.</summary>
+    public const string Circle = """
+          begin with ring
+          round 1: 6 sc in ring
+          shape 7 rounds: inc 6 evenly every round
+          fasten off
+        """;
+
+    /// <summary>The same until it is a blanket.</summary>
+    public const string Blanket = """
+          begin with ring
+          round 1: 12 dc in ring
+          shape 199 rounds: inc 12 evenly every round
+        """;
+
+    /// <summary>A square whose rounds begin in the middle of a side.</summary>
+    public const string Square = """
+          begin with ring of 4 chains
+          round 1: (3 dc, ch 2, mark corner) 4 times in ring
+          round 2: (dc to corner, (2 dc, ch 2, 2 dc) in corner) around
+          round 3: (dc to corner, (2 dc, ch 2, 2 dc) in corner) around, dc around
+          fasten off
+        """;
+
+    /// <summary>A square whose rounds begin in a corner.</summary>
+    public const string FromCorner = """
+          begin with ring of 4 chains
+          round 1: (3 dc, ch 2, mark corner) 4 times in ring
+          round 2: ((2 dc, ch 2, 2 dc) in corner, dc to corner) around
+          round 3: ((2 dc, ch 2, 2 dc) in corner, dc to corner) around
+        """;
+
+    /// <summary>A hexagon.</summary>
+    public const string Hexagon = """
+          begin with ring
+          round 1: (2 dc, ch 1, mark corner) 6 times in ring
+          round 2: (dc to corner, (dc, ch 1, dc) in corner) around
+          round 3: (dc to corner, (dc, ch 1, dc) in corner) around, dc around
+        """;
+
+    /// <summary>An oval round a chain.</summary>
+    public const string Oval = """
+          begin with both sides of 10 stitches
+          round 1: (3 sc in corner, sc to corner) around
+          round 2: (sc to corner, 3 sc in corner) around, sc around
+          round 3: (sc to corner, 3 sc in corner) around, sc around
+          fasten off
+        """;
+
+    /// <summary>Rounds that go there and back.</summary>
+    public const string Turned = """
+          rounds are joined and turned
+          begin with ring
+          round 1: 12 dc in ring
+          shape 3 rounds: inc 12 evenly every round
+          fasten off
+        """;
+
+    /// <summary>A crown and the sides of a hat in a spiral.</summary>
+    public const string Hat = """
+          rounds are spiral
+          begin with ring
+          round 1: 6 sc in ring
+          shape 4 rounds: inc 6 evenly every round
+          straight 13 rounds
+          fasten off
+        """;
+
+    /// <summary>Lace on a ring of chains that is worked into: spaces, shells, stitches round posts and a spike.</summary>
+    public const string Doily = """
+          begin with 12 stitches
+          round 1: dc around
+          round 2: (dc, ch 1) around
+          round 3: (dc in next dc, ch 3, skip 1) around
+          round 4: (5 dc in next sp) around
+          round 5: (sc, ch 5, skip 4) around
+          round 6: (7 dc in next sp) around
+          round 7: (front-post dc, back-loop sc, spike sc) around
+          fasten off
+        """;
+
+    /// <summary>A piece of these lines.</summary>
+    public static Piece Piece(string lines)
+    {
+        var text = "notation 1\npattern \"Rounds\"\nterms US\nhook 4 mm\nturn dc: ch 3 counts\nturn sc: ch 1 does not count\npiece motif\n" + lines + "\n";
+        var pattern = Compilation.Of(new SourceText("rounds.turnrow", text)).Pattern;
+        Assert.Equal(0, pattern.Errors);
+        return Assert.Single(pattern.Pieces).InSizes[0];
+    }
+}
