@@ -30,6 +30,9 @@ internal sealed class RowPlaces(PlaceSequence below, Opening? openingBelow, bool
     /// <summary>True if the row below is a round: the chain that it began with is no turning chain.</summary>
     public bool IsOverRound { get; init; }
 
+    /// <summary>True if any of the places is a corner.</summary>
+    public bool HasCorners => below.HasCorners;
+
     /// <summary>Places not yet reached.</summary>
     public int Remaining => _cursor.Remaining;
 

@@ -25,10 +25,9 @@ internal sealed partial class WordTeller
                 Tell(way.Words);
                 var told = new PhraseList(Phrases);
                 var more = Math.Min(left - 1, _places.LikeStepsAhead(start));
-                var step = start.Remaining - _places.Remaining;
-                // The last time goes to the end of the round, where the others go to a corner.
-                if (more > 0 && row.Row.IsRound && more * step == _places.Remaining && way.Words.Any(GoesToCorner)) more--;
-                _places.Pass(more * step);
+                // What goes up to a corner looks further than it goes: the last time may find another, or none.
+                if (more > 0 && _places.HasCorners) more--;
+                _places.Pass(more * (start.Remaining - _places.Remaining));
                 left -= 1 + more;
                 if (!told.Equals(before)) AddTimes(outer, before, times);
                 times = told.Equals(before) ? times + 1 + more : 1 + more;
@@ -40,8 +39,6 @@ internal sealed partial class WordTeller
         _inRepeat--;
         Phrases = outer;
     }
-
-    private static bool GoesToCorner(Word word) => word is Work { Amount.Reach: Reach.ToCorner } or Repeat { Amount.Reach: Reach.ToCorner };
 
     private static void AddTimes(List<Phrase> phrases, PhraseList? told, int times)
     {

@@ -153,7 +153,8 @@ internal sealed partial class WordTeller
     private void AddTogether(Work work, int times, ChainTop? top)
     {
         var places = times * work.Takes;
-        var name = _places.NameOf(top is null ? places : places - 1);
+        // In a spiral the first of them may be the chain that the round below began with: a stitch of no kind.
+        var name = top is null && _places.TopAt(0) is not null ? PlaceName.AnyStitch : _places.NameOf(top is null ? places : places - 1);
         var first = AtFirst;
         _places.Pass(places);
         var at = times > 1 ? TogetherAt.Next : first ? TogetherAt.First : IsAtEnd ? TogetherAt.Last : TogetherAt.Next;

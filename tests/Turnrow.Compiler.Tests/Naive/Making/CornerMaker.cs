@@ -120,7 +120,7 @@ public sealed class CornerMaker(ChoiceTape tape, string stitch)
         Around(sketch, new Group([one, new MarkCorner(), one], Target.Corner), 0);
         // The other one lies behind the corner, before it on the way back.
         for (var i = 0; i < _corners; i++)
-            Add(_between[i], 1);
+            Add(_between[sketch.InRounds ? i + 1 : i], 1);
         sketch.Widths = sketch.Widths.Select(width => width + (2 - (_areSpaces ? 0 : 1)) * _corners).ToArray();
         _areSpaces = false;
     }
