@@ -41,7 +41,7 @@ internal static class Chart
         var width = WidthOf(rounds, bands, text);
         new Paper(body, width).Write(Margin, Margin + (HeadingSize / 2), HeadingSize, "start", text.Heading, bold: true);
         var foot = HeadingRoom;
-        if (rounds is not null) foot = new RoundsSheet(rounds, piece, body, legend, width, counting).Draw(foot, text.Begins, text.LeftOut);
+        if (rounds is not null) foot = new RoundsSheet(rounds, piece, body, legend, yarns ?? [], width, counting).Draw(foot, text.Begins, text.LeftOut);
         if (bands is not null)
         {
             foot += bands.Height;

@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using System.Xml.Linq;
 using Turnrow.Fabric.Stitches;
 using Turnrow.Publishing.Charts;
@@ -52,6 +53,15 @@ public sealed class RoundChartTests
         Assert.Matches(@"Not drawn: rounds \d+–200, from \d+ to 2400 stitches: see the written rounds\.", svg);
         Assert.True(svg.Length < 120_000, svg.Length.ToString(System.Globalization.CultureInfo.InvariantCulture));
         Assert.True(clock.Elapsed < TimeSpan.FromSeconds(3), clock.Elapsed.ToString());
+    }
+
+    [Fact]
+    public void Yarns_lie_behind_the_stitches_as_in_bands()
+    {
+        var piece = SampleRounds.Piece("  begin with ring\n  with navy\n  round 1: 12 dc in ring\n  round 2: (with navy, dc, with cream, dc in same) around\n", "yarn navy \"wool\"\nyarn cream \"wool\"\n");
+        var svg = Chart.Of(piece, "motif", string.Empty, Terms.US, yarns: ["navy", "cream"])!.Svg;
+        Assert.Equal(12, Regex.Count(svg, "<path [^>]*fill=\"#cfe0f2\""));
+        Assert.Contains(">cream<", svg, StringComparison.Ordinal);
     }
 
     private static string Svg(string lines)

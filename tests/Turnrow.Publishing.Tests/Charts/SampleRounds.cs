@@ -98,9 +98,11 @@ internal static class SampleRounds
         """;
 
     /// <summary>A piece of these lines.</summary>
-    public static Piece Piece(string lines)
+    /// <param name="lines">The piece's lines.</param>
+    /// <param name="yarns">Lines that name yarns.</param>
+    public static Piece Piece(string lines, string yarns = "")
     {
-        var text = "notation 1\npattern \"Rounds\"\nterms US\nhook 4 mm\nturn dc: ch 3 counts\nturn sc: ch 1 does not count\npiece motif\n" + lines + "\n";
+        var text = "notation 1\npattern \"Rounds\"\nterms US\nhook 4 mm\n" + yarns + "turn dc: ch 3 counts\nturn sc: ch 1 does not count\npiece motif\n" + lines + "\n";
         var pattern = Compilation.Of(new SourceText("rounds.turnrow", text)).Pattern;
         Assert.Equal(0, pattern.Errors);
         return Assert.Single(pattern.Pieces).InSizes[0];

@@ -12,8 +12,9 @@ namespace Turnrow.Publishing.Charts.Drawing;
 /// <param name="piece">The piece.</param>
 /// <param name="svg">Where to.</param>
 /// <param name="legend">What is drawn.</param>
+/// <param name="yarns">The yarns to be told apart; none where one alone is worked with.</param>
 /// <param name="middle">Where the middle is on the sheet.</param>
-internal sealed class RoundsPainter(RoundStack stack, Piece piece, SvgWriter svg, Legend legend, Point middle)
+internal sealed class RoundsPainter(RoundStack stack, Piece piece, SvgWriter svg, Legend legend, IReadOnlyList<string> yarns, Point middle)
 {
     /// <summary>Room round the rounds for the marks outside.</summary>
     public const double Room = 22;
@@ -29,13 +30,18 @@ internal sealed class RoundsPainter(RoundStack stack, Piece piece, SvgWriter svg
     public void Draw()
     {
         foreach (var round in stack.Rounds) Shade(round);
+        var behind = new RoundYarns(svg, legend, yarns, middle);
+        foreach (var round in stack.Rounds) behind.Draw(round, new RoundCells(stack, round, middle));
         DrawMiddle();
         foreach (var round in stack.Rounds) Draw(round);
     }
 
+    // Where fills tell yarns apart, none tells sides: the counts below say which rounds are wrong-side rounds.
+    private bool IsShaded(RoundLayout round) => !round.Row.Row.RightSide && yarns.Count < 2;
+
     private void Shade(RoundLayout round)
     {
-        if (round.Row.Row.RightSide) return;
+        if (!IsShaded(round)) return;
         var path = new StringBuilder();
         AppendOutline(path, round.Shape, round.Outer);
         AppendOutline(path, round.Shape, round.Inner);
@@ -136,9 +142,9 @@ internal sealed class RoundsPainter(RoundStack stack, Piece piece, SvgWriter svg
         // Where a round begins aside of the one below, a stitch may lean over its number.
         var (halfWidth, halfHeight) = (ChartScale.TextWidth(name, ChartScale.Label) / 2, ChartScale.Label * HalfLetter);
         svg.Open("rect").With("x", at.X - halfWidth).With("y", at.Y - halfHeight).With("width", 2 * halfWidth).With("height", 2 * halfHeight)
-            .With("fill", round.Row.Row.RightSide ? "#fff" : Shaded).Close();
+            .With("fill", IsShaded(round) ? Shaded : "#fff").Close();
         svg.Open("text").With("x", at.X).With("y", at.Y + (ChartScale.Label * HalfLetter)).With("font-size", ChartScale.Label)
             .With("text-anchor", "middle").With("font-weight", "bold").Text(name).Close();
-        if (!round.Row.Row.RightSide) legend.Add(LegendSign.Sides);
+        if (IsShaded(round)) legend.Add(LegendSign.Sides);
     }
 }

@@ -7,7 +7,7 @@ using Turnrow.Publishing.Charts.Layout.Rounds;
 namespace Turnrow.Publishing.Charts.Drawing;
 
 /// <summary>The part of a chart that is drawn round the middle: the rounds, what they begin from, and how many stitches each has.</summary>
-internal sealed class RoundsSheet(RoundStack stack, Piece piece, SvgWriter svg, Legend legend, double width, Counting counting) : Paper(svg, width)
+internal sealed class RoundsSheet(RoundStack stack, Piece piece, SvgWriter svg, Legend legend, IReadOnlyList<string> yarns, double width, Counting counting) : Paper(svg, width)
 {
     private const double TextSize = 13;
     private const double LineHeight = 18;
@@ -19,7 +19,7 @@ internal sealed class RoundsSheet(RoundStack stack, Piece piece, SvgWriter svg, 
     public double Draw(double top, string begins, string? leftOut)
     {
         var half = stack.HalfHeight + RoundsPainter.Room;
-        new RoundsPainter(stack, piece, Svg, legend, new Point(_width / 2, top + half)).Draw();
+        new RoundsPainter(stack, piece, Svg, legend, yarns, new Point(_width / 2, top + half)).Draw();
         top += (2 * half) + LineHeight;
         Svg.Open("g").With("class", "counts");
         Write(Margin, top, TextSize, "start", begins);

@@ -27,6 +27,12 @@ internal sealed class YarnPainter(Sheet sheet)
         foreach (var (yarn, from, to) in runs) Fill(sheet.Svg, yarn, sheet.X(to), sheet.Y(band.Bottom + band.Height), sheet.X(from), sheet.Y(band.Bottom));
     }
 
+    /// <summary>The fill that stands for a yarn other than the first.</summary>
+    public static string FillOf(int yarn) => Fills[KindOf(yarn)];
+
+    /// <summary>Which hatching stands for a yarn other than the first.</summary>
+    public static int KindOf(int yarn) => (yarn - 1) % Fills.Length;
+
     /// <summary>Fills a field with what stands for a yarn.</summary>
     /// <param name="svg">Where to.</param>
     /// <param name="yarn">Its number among the pattern's.</param>
@@ -37,7 +43,7 @@ internal sealed class YarnPainter(Sheet sheet)
     public static void Fill(SvgWriter svg, int yarn, double left, double top, double right, double bottom)
     {
         if (yarn == 0) return;
-        var kind = (yarn - 1) % Fills.Length;
+        var kind = KindOf(yarn);
         svg.Open("rect").With("x", left).With("y", top).With("width", right - left).With("height", bottom - top).With("fill", Fills[kind]).Close();
         svg.Open("path").With("d", Hatching(kind, left, top, right, bottom)).With("fill", "none").With("stroke", "#8a8a8a").With("stroke-width", 0.7).Close();
     }

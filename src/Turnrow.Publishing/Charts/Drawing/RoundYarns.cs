@@ -1,0 +1,80 @@
+using System.Text;
+using Turnrow.Fabric.Colours;
+using Turnrow.Publishing.Charts.Layout;
+using Turnrow.Publishing.Charts.Layout.Rounds;
+
+namespace Turnrow.Publishing.Charts.Drawing;
+
+/// <summary>Shows the yarn of each stitch of a round behind its symbol, as <see cref="YarnPainter"/> does in a band.</summary>
+internal sealed class RoundYarns(SvgWriter svg, Legend legend, IReadOnlyList<string> yarns, Point middle)
+{
+    private const double BetweenStrokes = 7;
+    private const int StepsOfColumn = 2;
+
+    /// <summary>Draws what lies behind a round's stitches.</summary>
+    public void Draw(RoundLayout round, RoundCells cells)
+    {
+        if (yarns.Count < 2) return;
+        var places = new YarnPlaces(round.Row.Row);
+        var hatching = new Ink();
+        round.Row.Strip!.Visit(0, round.Row.Strip.Columns, placed =>
+        {
+            if (placed.Cell.Columns == 0 || places.Of(placed.Top) is not { } name) return;
+            var yarn = NumberOf(name);
+            legend.Add(LegendSign.Yarn, count: yarn);
+            if (yarn == 0) return;
+            Fill(round, placed, YarnPainter.FillOf(yarn));
+            for (var i = 0; i < placed.Cell.Columns; i++)
+            {
+                hatching.Stand = cells.At(round.TurnOf(placed.Column + i + 0.5), round.Height / 2);
+                Hatch(hatching, YarnPainter.KindOf(yarn), round.Pitch / 2, round.Height / 2);
+            }
+        });
+        svg.Open("g").With("color", "#8a8a8a").With("stroke-width", 0.7);
+        hatching.WriteTo(svg);
+        svg.Close();
+    }
+
+    private int NumberOf(string name)
+    {
+        for (var i = 0; i < yarns.Count; i++)
+        {
+            if (yarns[i] == name) return i;
+        }
+
+        return 0;
+    }
+
+    private void Fill(RoundLayout round, PlacedCell placed, string fill)
+    {
+        var steps = placed.Cell.Columns * StepsOfColumn;
+        var path = new StringBuilder();
+        for (var i = 0; i <= steps; i++) Add(i, round.Outer);
+        for (var i = steps; i >= 0; i--) Add(i, round.Inner);
+        svg.Open("path").With("d", path.Append('Z').ToString()).With("fill", fill).Close();
+
+        void Add(int step, double reach)
+        {
+            var at = middle + round.Shape.At(round.TurnOf(placed.Column + ((double)step / StepsOfColumn)), reach);
+            path.Append(path.Length == 0 ? 'M' : 'L').Append(Decimals.Of(at.X)).Append(' ').Append(Decimals.Of(at.Y));
+        }
+    }
+
+    // The strokes of a band's hatching, turned with the stitch.
+    private static void Hatch(Ink ink, int kind, double halfWidth, double halfHeight)
+    {
+        var at = ink.Stand.At;
+        if (kind == 3)
+        {
+            foreach (var x in (ReadOnlySpan<double>)[-halfWidth / 2, halfWidth / 2]) ink.Line(at + new Point(x, -halfHeight), at + new Point(x, halfHeight));
+            return;
+        }
+
+        var rise = kind == 2 ? 0 : halfWidth / 2;
+        for (var y = -halfHeight + (BetweenStrokes / 2); y < halfHeight; y += BetweenStrokes)
+        {
+            if (kind != 1) ink.Line(at + new Point(-halfWidth, y + rise), at + new Point(halfWidth, y - rise));
+            if (kind is 1 or 4) ink.Line(at + new Point(-halfWidth, y - rise), at + new Point(halfWidth, y + rise));
+        }
+    }
+}
