@@ -34,7 +34,7 @@ internal static class YarnBinding
         }
 
         var wrong = Sized.Where(context.Sizes, i => context.Here.Has(i) && orders[i] is { } order && !IsSound(order));
-        context.Yarns.IsMisnamed |= wrong.Length > 0;
+        if (wrong.Length > 0) context.Yarns.Misname();
         if (wrong.Length > 0) context.Findings.Add(StripesEmpty.At(context, statement.Span, wrong, PieceBuilder.MostRows));
         if (statement.Stripes.Count > MostStripes) context.Findings.Add(StripesEmpty.Many(statement.Span, MostStripes));
         var first = orders.FirstOrDefault(static o => o is { Count: > 0 })?[0].Yarn;
@@ -54,7 +54,9 @@ internal static class YarnBinding
             if (piece.TakenUp[i] is not { } taken || !context.Here.Has(i)) continue;
             var rows = piece.Builders[i].Rows;
             // A row that names its own yarn first leaves the line as idle as no row at all.
-            if (rows.Count == taken.Rows || (taken.Alone && rows[taken.Rows].Yarn != taken.Yarn)) context.Findings.Add(YarnNothing.Line(taken.Span, taken.Yarn));
+            if (rows.Count > taken.Rows && (!taken.Alone || rows[taken.Rows].Yarn == taken.Yarn)) continue;
+            context.Findings.Add(YarnNothing.Line(taken.Span, taken.Yarn));
+            context.Yarns.Misname();
         }
     }
 

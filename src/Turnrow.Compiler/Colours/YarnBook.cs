@@ -16,7 +16,7 @@ internal sealed class YarnBook(Findings findings)
     public bool IsSaid { get; private set; }
 
     /// <summary>True if a line names a yarn wrongly: that one is not used then says nothing new.</summary>
-    public bool IsMisnamed { get; set; }
+    public bool IsMisnamed { get; private set; }
 
     /// <summary>The most stitches that a yarn may be carried over.</summary>
     public int MostFloat { get; set; } = FloatLong.Customary;
@@ -51,8 +51,14 @@ internal sealed class YarnBook(Findings findings)
         if (Find(name.Text) is { } yarn) return yarn;
         if (!InDoubt) findings.Add(YarnUnknown.At(name.Span, name.Text, [.. _yarns.Select(static y => y.Text)]));
         // It may have been any of them, and was told.
-        for (var book = this; book is not null; book = book._of) book.IsMisnamed = true;
+        Misname();
         return null;
+    }
+
+    /// <summary>A yarn is named where nothing is worked with it, and that is told.</summary>
+    public void Misname()
+    {
+        for (var book = this; book is not null; book = book._of) book.IsMisnamed = true;
     }
 
     private string? Find(string name) => _yarns.Find(y => string.Equals(y.Text, name, StringComparison.OrdinalIgnoreCase))?.Text;

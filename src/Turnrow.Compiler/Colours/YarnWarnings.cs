@@ -15,7 +15,7 @@ internal static class YarnWarnings
         if (!context.Yarns.IsSaid) return;
         var used = new HashSet<string>(StringComparer.Ordinal);
         var seen = new HashSet<(string Yarn, IReadOnlyList<Word> Words)>();
-        var inDoubt = book.InDoubt || context.Yarns.InDoubt || context.Yarns.IsMisnamed;
+        var inDoubt = book.InDoubt || context.Yarns.InDoubt;
         foreach (var piece in book.All)
         {
             inDoubt |= piece.Unread || piece.RowsInDoubt;
@@ -34,7 +34,7 @@ internal static class YarnWarnings
             if (piece.MirrorOf is null) Floats(context, piece);
         }
 
-        if (inDoubt) return;
+        if (inDoubt || context.Yarns.IsMisnamed) return;
         foreach (var yarn in context.Yarns.All)
         {
             if (!used.Contains(yarn.Text)) context.Findings.Add(YarnUnused.At(yarn.Span, yarn.Text));

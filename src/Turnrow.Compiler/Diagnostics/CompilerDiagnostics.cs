@@ -186,14 +186,14 @@ public static class CompilerDiagnostics
         StitchHere.Kind,
         RowBeginsCrossed.Kind,
         SpikeTooDeep.Kind,
+        RingPlace.Kind,
+        RoundMirrored.Kind,
+        BothSidesShort.Kind,
         YarnUnknown.Kind,
         YarnNothing.Kind,
         YarnUnused.Kind,
         StripesEmpty.Kind,
         FloatLong.Kind,
         PictureStitch.Kind,
-        RingPlace.Kind,
-        RoundMirrored.Kind,
-        BothSidesShort.Kind,
     ];
 }

@@ -42,7 +42,9 @@ internal sealed partial class RowBinder(Context context)
             if (items[i] is YarnItem yarn && i + 1 < items.Count && items[i + 1] is YarnItem next) context.Findings.Add(YarnNothing.Twice(yarn.Span, yarn.Yarn.Text, next.Yarn.Text));
         }
 
-        if (items is [.., YarnItem last]) context.Findings.Add(YarnNothing.AtEnd(last.Span, last.Yarn.Text));
+        if (items is not [.., YarnItem last]) return;
+        context.Findings.Add(YarnNothing.AtEnd(last.Span, last.Yarn.Text));
+        context.Yarns.Misname();
     }
 
     // The row's stitches: a bare `inc` or `dec` means that one, if there is only one; a row that names none goes on with the fabric's.

@@ -45,7 +45,7 @@ internal sealed class YarnPainter(Sheet sheet)
         if (yarn == 0) return;
         var kind = KindOf(yarn);
         svg.Open("rect").With("x", left).With("y", top).With("width", right - left).With("height", bottom - top).With("fill", Fills[kind]).Close();
-        svg.Open("path").With("d", Hatching(kind, left, top, right, bottom)).With("fill", "none").With("stroke", "#8a8a8a").With("stroke-width", 0.7).Close();
+        svg.Open("path").With("d", Hatching(kind, left, top, right, bottom)).With("fill", "none").With("stroke", "#707070").With("stroke-width", 0.7).Close();
     }
 
     private void Add(List<(int Yarn, double From, double To)> runs, PlacedCell placed, RowLayout row, YarnPlaces yarns)
@@ -62,15 +62,15 @@ internal sealed class YarnPainter(Sheet sheet)
 
     private static bool Meet(double one, double other) => Math.Abs(one - other) < 0.01;
 
-    // Strokes that rise, fall, lie, stand, and rise and fall.
+    // Strokes that rise, lie, fall, stand, and rise and fall: neighbours are the least alike.
     private static string Hatching(int kind, double left, double top, double right, double bottom)
     {
         const double Apart = 7;
         var path = new StringBuilder();
         var height = bottom - top;
         if (kind is 0 or 4) Slanted(path, left, top, right, bottom, rises: true);
-        if (kind is 1 or 4) Slanted(path, left, top, right, bottom, rises: false);
-        if (kind == 2) for (var y = top + (height % Apart / 2); y <= bottom; y += Apart) Stroke(path, left, y, right, y);
+        if (kind is 2 or 4) Slanted(path, left, top, right, bottom, rises: false);
+        if (kind == 1) for (var y = top + (height % Apart / 2); y <= bottom; y += Apart) Stroke(path, left, y, right, y);
         if (kind == 3) for (var x = left + (Apart / 2); x < right; x += Apart) Stroke(path, x, top, x, bottom);
         return path.ToString();
     }

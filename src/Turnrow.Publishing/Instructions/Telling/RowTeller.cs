@@ -1,3 +1,4 @@
+using Turnrow.Fabric.Colours;
 using Turnrow.Fabric.Pieces;
 using Turnrow.Fabric.Places;
 using Turnrow.Fabric.Rows;
@@ -182,6 +183,9 @@ internal sealed class RowContext(Piece piece, int index, Row row, RowWork work)
 
     /// <summary>True if the row has yet to come to the opposite side of the foundation chain.</summary>
     public bool IsBeforeOppositeSide => Row.Begins == RowBegins.BothSides && Places.Passed < Work.Below.Count / 2 + 1;
+
+    /// <summary>True if it is worked with several yarns.</summary>
+    public bool ChangesYarn { get; } = YarnsWorked.In(row).Count > 1;
 
     /// <summary>Where the hook is.</summary>
     public RowPlaces Places { get; } = new(index == 0 && piece.Start is AcrossStart across ? AcrossPlaces.Of(across, row, work.Below) : work.Below, RowBelow(piece, index)?.Opening, BeginsWithDecrease(RowBelow(piece, index)), row.Short.Taken)

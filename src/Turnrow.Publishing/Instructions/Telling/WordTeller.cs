@@ -37,7 +37,7 @@ internal sealed partial class WordTeller(RowContext row)
             case RemoveCorners:
                 return;
             case ChangeYarn change:
-                Phrases.Add(new WithYarn(change.Yarn));
+                if (row.ChangesYarn) Phrases.Add(new WithYarn(change.Yarn));
                 return;
             case Work work:
                 Stitches(work);
