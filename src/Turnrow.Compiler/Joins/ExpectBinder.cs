@@ -62,7 +62,7 @@ internal sealed class ExpectBinder(Context context, PieceBook book)
         var grows = new (double Growth, double Needed)?[context.Sizes];
         for (var i = 0; i < grows.Length; i++)
         {
-            if (from[i] is { } a && to[i] is { } b) grows[i] = Growth(statement, piece.Builders[i].Rows, a, b);
+            if (from[i] is { } a && to[i] is { } b && !piece.Builders[i].RowsInDoubt) grows[i] = Growth(statement, piece.Builders[i].Rows, a, b);
         }
 
         var wrong = Sized.Where(context.Sizes, i => grows[i] is { } g && Lies(g.Growth, g.Needed) != statement.Lie);

@@ -11,7 +11,7 @@ internal static class BrokenLines
     private static readonly string[] Harmless =
     [
         "claims", "notation", "pattern", "version", "terms", "sizes", "skill", "notion", "wearer", "yarn", "hook", "gauge", "turn", "measure",
-        "count", "body", "ease", "swatch", "finished", "made", "accept", "use", "stitch", "key", "expect", "seam", "weave", "fasten", "with", "stripes", "floats", ">",
+        "count", "body", "ease", "swatch", "finished", "made", "accept", "use", "stitch", "key", "expect", "seam", "weave", "fasten", "stripes", "floats", ">",
     ];
 
     private static readonly string[] Naming = ["both", "right", "left", "from", "mark", "divide"];

@@ -93,7 +93,7 @@ internal sealed partial class RowBinder(Context context)
             SlipOverItem slip => OfCount(slip.Count, n => new SlipOver(n)),
             HoldItem hold => context.Evaluate.Counts(hold.Count, 1).Select(n => n is { } x ? (Word?)new Hold(x, hold.Name.Text) : null),
             BridgeItem bridge => context.Evaluate.Counts(bridge.Count, 1).Select(n => n is { } x ? (Word?)new Bridge(x, bridge.Name?.Text) : null),
-            YarnItem yarn => Sized.Same<Word?>(context.Sizes, context.Yarns.Use(yarn.Yarn) is { } name ? new ChangeYarn(name) : null),
+            YarnItem yarn => Sized.Same<Word?>(context.Sizes, new ChangeYarn(context.Yarns.Use(yarn.Yarn) ?? yarn.Yarn.Text)),
             MarkCornerItem => Sized.Same<Word?>(context.Sizes, new MarkCorner()),
             RemoveCornersItem => Sized.Same<Word?>(context.Sizes, new RemoveCorners()),
             LeaveItem { Count: null } => Sized.Same<Word?>(context.Sizes, new Leave(-1) { ForLater = item is LeaveItem { ForLater: true } }),

@@ -19,6 +19,7 @@ internal sealed class PictureBinder(Context context, StitchPatternStatement stat
     private const int MostCells = 12_000;
 
     private readonly Dictionary<string, Key> _keys = new(StringComparer.Ordinal);
+    private int _yarnsUnknown;
     private Key _first = new([], default);
     private Key _last = new([], default);
 
@@ -39,7 +40,7 @@ internal sealed class PictureBinder(Context context, StitchPatternStatement stat
         if (!statement.FromPicture) context.Findings.Add(Picture.Unsaid(statement.Name.Span));
         if (lines.Count == 0) context.Findings.Add(Picture.Empty(statement.Name.Span, statement.Name.Text));
         if (lines.Count > MostRows || lines.Sum(static l => l.Cells.Count) > MostCells) context.Findings.Add(Picture.Large(statement.Name.Span, MostRows, MostCells));
-        if (context.Findings.All.Count > before) return null;
+        if (context.Findings.All.Count > before + _yarnsUnknown) return null;
         lines.Reverse();
         if (!CheckLetters(lines) || !CheckWidth(lines, multiple, plus)) return null;
         return RowsOf(lines, multiple, plus) is { } rows ? new StitchPattern(statement.Name.Text, multiple, plus, rows, lines.Count) : null;
@@ -73,7 +74,12 @@ internal sealed class PictureBinder(Context context, StitchPatternStatement stat
             return null;
         }
 
-        return context.Yarns.Use(((YarnItem)key.Items[0]).Yarn) is { } yarn ? [new ChangeYarn(yarn), Work.Plain(stitch, Amount.Once)] : null;
+        // A yarn that is not there changes no count.
+        var yarn = ((YarnItem)key.Items[0]).Yarn;
+        var told = context.Findings.All.Count;
+        var name = context.Yarns.Use(yarn) ?? yarn.Text;
+        _yarnsUnknown += context.Findings.All.Count - told;
+        return [new ChangeYarn(name), Work.Plain(stitch, Amount.Once)];
     }
 
     // What goes to places by name or as far as it can has no width of its own.

@@ -43,6 +43,7 @@ public sealed class Mirror(bool turnedOver)
             if (pickedUp && step is RowEvent)
             {
                 pickedUp = false;
+                if (original.Rows[0].Yarn is { } yarn) mirrored.BeginWith(yarn);
                 continue;
             }
 

@@ -47,8 +47,8 @@ public sealed partial class PieceBuilder
     /// <summary>Goes on with the yarns of another piece, from where that one has come.</summary>
     public void GoOnAs(PieceBuilder other) => (_stripes, _striped, _yarnSaid) = (other._stripes, other._striped, other._yarnSaid);
 
-    // What is picked up has a row before anything can be said of it.
-    private bool BeginWith(string yarn)
+    /// <summary>Works what was just picked up with a yarn, since it has a row before anything can be said of it; false if it was not.</summary>
+    internal bool BeginWith(string yarn)
     {
         var first = IsJustPickedUp;
         _yarnSaid = true;

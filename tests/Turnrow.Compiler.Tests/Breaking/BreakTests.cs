@@ -106,7 +106,7 @@ public sealed class BreakTests(ITestOutputHelper output)
     private static bool IsAllCorners(ClaimedPattern pattern)
     {
         var rows = pattern.Tree.Lines.Select(line => line.Statement).OfType<RowStatement>().ToList();
-        return 4 * rows.Count(row => KnownCounts.SpeaksOfCorners(row.Items)) > 3 * rows.Count;
+        return 2 * rows.Count(row => KnownCounts.SpeaksOfCorners(row.Items)) > rows.Count;
     }
 
     private static int LineNumber(ClaimedPattern pattern, Plant plant) =>

@@ -48,6 +48,7 @@ internal sealed class KnownCounts(PatternWords words, IReadOnlySet<int> changed,
             PieceStatement or BeginStatement => NamesKnown(line),
             ChainStatement => NamesKnown(line) && !IsChanged(line => line.Statement is TurnStatement),
             RepeatStatement => RowsKnown(line),
+            SolidStatement => RowsKnown(line) && LengthKnown(line),
             RowStatement or StraightStatement or ShapeStatement when NeedsRows(line) => RowsKnown(line),
             RowStatement or LeaveStatement or AddStatement or ShapeStatement => Before(line) && KindsKnown(line) && NamesKnown(line),
             _ => Before(line),
@@ -59,7 +60,7 @@ internal sealed class KnownCounts(PatternWords words, IReadOnlySet<int> changed,
 
     private bool NeedsRows(int line) => Done(line) switch
     {
-        RepeatStatement => true,
+        RepeatStatement or SolidStatement => true,
         RowStatement row => SpeaksOfCorners(row.Items),
         StraightStatement or ShapeStatement => IsInPattern(line),
         _ => false,
@@ -90,10 +91,12 @@ internal sealed class KnownCounts(PatternWords words, IReadOnlySet<int> changed,
     /// <summary>True if words of a row reach up to or into a corner.</summary>
     public static bool SpeaksOfCorners(IEnumerable<RowItemSyntax> items) => items.Any(item => item switch
     {
-        StitchItem stitch => stitch.Amount is CornerAmount || stitch.Place is { Word: PlaceWord.Corner },
-        GroupItem group => group.Times is CornerAmount || group.Place is { Word: PlaceWord.Corner } || SpeaksOfCorners(group.Items),
+        StitchItem stitch => stitch.Amount is CornerAmount || IsCorner(stitch.Place),
+        GroupItem group => group.Times is CornerAmount || IsCorner(group.Place) || SpeaksOfCorners(group.Items),
         _ => false,
     });
+
+    private static bool IsCorner(PlaceSyntax? place) => place is { Word: PlaceWord.Corner } or { Kind: [{ Text: "corner" }] };
 
     // What goes to a kind of stitch has to know the row below by more than its claim.
     private bool KindsKnown(int line)
@@ -116,7 +119,16 @@ internal sealed class KnownCounts(PatternWords words, IReadOnlySet<int> changed,
     // What is repeated is known by the numbers of its rows.
     private bool RowsKnown(int line) =>
         words.LinesOfPiece(line).All(other => other > line || (!changed.Contains(other) && NamesKnown(other, _tree.Lines[other].Span) && (!IsInPattern(line) || LengthKnown(other))))
-        && (!IsInPattern(line) || !PatternsChanged);
+        && (!IsInPattern(line) || !PatternsChanged)
+        && BasesKnown(line);
+
+    // The corners that a piece goes on round are those of the pieces that it begins on.
+    private bool BasesKnown(int line)
+    {
+        if (Done(line) is not RowStatement row || !SpeaksOfCorners(row.Items)) return true;
+        var first = words.LinesOfPiece(line)[0];
+        return words.In(_tree.Lines[first].Span).All(word => words.PieceOf(word) is not { } other || other == first || PieceKnown(other));
+    }
 
     private bool ClaimKnown(int line) => Claims.Of(_tree.Lines[line].Statement) is { } claim && NamesKnown(line, claim.Span);
 
@@ -207,7 +219,7 @@ internal sealed class KnownCounts(PatternWords words, IReadOnlySet<int> changed,
         && words.In(_tree.Lines[piece].Span).All(word => words.PieceOf(word) is not { } other || other == piece || PieceKnown(other));
 
     private bool LengthKnown(int line) =>
-        Done(line) is not StraightStatement { Extent: not StraightExtent.Rows } || !IsChanged(other => other.Statement is GaugeStatement);
+        Done(line) is not (StraightStatement { Extent: not StraightExtent.Rows } or SolidStatement) || !IsChanged(other => other.Statement is GaugeStatement);
 
     private bool IsChanged(Func<LineSyntax, bool> is_) => changed.Any(line => is_(_tree.Lines[line]));
 

@@ -41,7 +41,9 @@ public sealed class YarnMaker(ChoiceTape tape, int sizes)
                 statements.Add(tape.OneIn(2) ? Stripes() : new TakeYarn(Yarn));
                 worked = false;
             }
-            statements.Add(tape.OneIn(2) ? row with { Words = Changed(row.Words, mayBegin: worked) } : row);
+            // How many chains the first row needs is reckoned by its words as they are.
+            var asItIs = piece.Start is ChainStart && !statements.Exists(static made => made is RowLine);
+            statements.Add(!asItIs && tape.OneIn(2) ? row with { Words = Changed(row.Words, mayBegin: worked) } : row);
             worked = true;
         }
         return piece with { Statements = statements };
