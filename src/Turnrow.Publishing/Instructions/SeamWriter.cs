@@ -103,7 +103,7 @@ internal sealed record SeamText(SeamEdgeText First, SeamEdgeText Second, bool Op
     {
         var (one, other) = (First.Parts[0], Second.Parts[0]);
         if (one.Rows is not { } first || other.Rows is not { } second) return $"Match them {words.St} for {words.St}.";
-        if (one.Piece == other.Piece && first.Equals(second) && !Opposite && !one.HasSteps) return $"Match the two ends of {first.Each()}.";
+        if (one.Piece == other.Piece && first.Equals(second) && !Opposite && !one.HasSteps && !one.HasTurns && !other.HasTurns) return $"Match the two ends of {first.Each()}.";
         var (meetsFirst, meetsLast) = Opposite ? (second.Last, second.First) : (second.First, second.Last);
         var further = first.IsOne && second.IsOne
             ? string.Empty

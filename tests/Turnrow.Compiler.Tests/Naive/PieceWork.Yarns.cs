@@ -67,7 +67,9 @@ public sealed partial class PieceWork
     {
         var begun = _stripes is null ? Yarn : Striped(_stripes, _striped);
         var yarns = _rowYarns ?? [.. Enumerable.Repeat(begun, places)];
-        Yarn = result.LastYarn = _after ?? begun;
+        Yarn = _after ?? begun;
+        // Worked from its other end, a row ends with what the original began with.
+        result.LastYarn = isMirrored ? begun : Yarn;
         _striped++;
         (_rowYarns, _after) = (null, null);
         return yarns;

@@ -23,8 +23,8 @@ public sealed class YarnMaker(ChoiceTape tape, int sizes)
         var statements = new List<Statement>();
         // Since the yarn was said last: was there a row in all sizes?
         var worked = true;
-        // What a pick-up or a row over several pieces begins with is said, since it may go on with a yarn or not.
-        if (piece.Start is PickedUp or PickedUpInside or PickedUpRim or AcrossOf)
+        // What a pick-up, a part or a row over several pieces begins with is said, since it may go on with a yarn or not.
+        if (piece.Start is PickedUp or PickedUpInside or PickedUpRim or AcrossOf or PartOf)
         {
             statements.Add(new TakeYarn(Yarn));
             worked = false;
@@ -61,7 +61,8 @@ public sealed class YarnMaker(ChoiceTape tape, int sizes)
             // A marker goes into what was made last, and nothing stands between it and that.
             if ((mayBegin || !begins) && words[i] is not (LeaveUnworked or MarkCorner or RemoveCorners or SlipOver or Hold or Bridge) && tape.OneIn(3))
                 changed.Add(new WithYarn(Yarn));
-            changed.Add(words[i] is Repeat repeat && (mayBegin || !begins) && tape.OneIn(2) ? repeat with { Words = Inside(repeat.Words) } : words[i]);
+            // Two changes with nothing between them are one.
+            changed.Add(words[i] is Repeat repeat && changed is not [.., WithYarn] && (mayBegin || !begins) && tape.OneIn(2) ? repeat with { Words = Inside(repeat.Words) } : words[i]);
         }
         return changed;
     }
