@@ -10,7 +10,8 @@ namespace Turnrow.Compiler.Tests.Mutations;
 public sealed class SlipTests(ITestOutputHelper output)
 {
     private const int FewestSlips = 2_000;
-    private const double MostExcused = 0.15;
+    // Of garments whose pieces meet it is 15 in 100; a hat, a toy or a scarf has nothing that it has to fit.
+    private const double MostExcused = 0.17;
     private const double MostByOneReason = 0.04;
 
     [Fact]
