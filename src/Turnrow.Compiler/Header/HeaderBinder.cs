@@ -1,7 +1,7 @@
 using Turnrow.Compiler.Diagnostics.Kinds;
 using Turnrow.Compiler.Grading;
-using Turnrow.Compiler.StitchPatterns;
 using Turnrow.Compiler.Stitches;
+using Turnrow.Compiler.StitchPatterns;
 using Turnrow.Compiler.Values;
 using Turnrow.Fabric.Bodies;
 using Turnrow.Fabric.Numbers;
