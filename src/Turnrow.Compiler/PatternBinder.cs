@@ -128,7 +128,7 @@ internal sealed class PatternBinder
         _context.GaugesInDoubt |= _unread.MayBe(line, "gauge") || _unread.MayBe(line, "terms");
         _context.TurnsInDoubt |= _unread.MayBe(line, "turn") || _unread.MayBe(line, "terms");
         _context.Yarns.InDoubt |= _unread.MayBe(line, "yarn");
-        _context.StitchPatterns.InDoubt |= _unread.MayBe(line, "stitch") || _unread.MayBe(line, "use");
+        _context.StitchPatterns.InDoubt |= _unread.MayBeStitchPattern(line);
         _book.JoinsInDoubt |= _unread.MayBe(line, "seam") || _unread.MayBe(line, "piece");
     }
 

@@ -61,9 +61,15 @@ internal sealed class UnreadLines(SyntaxTree tree)
         var text = tree.Source.Text.AsSpan(line.Span.Start, line.Span.Length);
         if (text.IndexOfAny(':', '=') >= 0 || !text.Contains("chain", StringComparison.OrdinalIgnoreCase)) return false;
         if (text.IndexOf("with", StringComparison.OrdinalIgnoreCase) is not (>= 0 and var with)) return false;
+        // The end of another line's claim says what is counted, and a beginning how many.
+        if (text.TrimStart().StartsWith("st", StringComparison.OrdinalIgnoreCase) || text.IndexOfAnyInRange('0', '9') >= 0) return false;
         // Before it stands the line's own word, whatever has become of that.
         return text.Contains("claim", StringComparison.OrdinalIgnoreCase) || !text[..with].Trim().Contains(' ');
     }
+
+    /// <summary>True if a broken line may have brought in a stitch pattern: it begins so, or speaks of a multiple as only that does.</summary>
+    public bool MayBeStitchPattern(LineSyntax line) => MayBe(line, "stitch") || MayBe(line, "use")
+        || (line.Broken && tree.Source.Text.AsSpan(line.Span.Start, line.Span.Length).Contains("over multiple", StringComparison.OrdinalIgnoreCase));
 
     /// <summary>True if a broken line may have defined a stitch: it begins so, or says what something is.</summary>
     public bool MayDefineStitch(LineSyntax line)

@@ -280,7 +280,7 @@ internal sealed partial class RowBinder(Context context)
     private StitchReading? BareChange(StitchItem item, HookInto hook)
     {
         if (_stitches.Count == 1) return new StitchReading(_stitches.First(), 1, hook, null, null);
-        context.Findings.Add(ChangeWithoutStitch.At(item.Change!.Span, item.Change.Change == Change.Increase, [.. _stitches.Select(context.Word)]));
+        if (!context.StitchPatterns.InDoubt) context.Findings.Add(ChangeWithoutStitch.At(item.Change!.Span, item.Change.Change == Change.Increase, [.. _stitches.Select(context.Word)]));
         return null;
     }
 
