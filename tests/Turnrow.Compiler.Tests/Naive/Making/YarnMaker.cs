@@ -62,15 +62,16 @@ public sealed class YarnMaker(ChoiceTape tape, int sizes)
             if ((mayBegin || !begins) && words[i] is not (LeaveUnworked or MarkCorner or RemoveCorners or SlipOver or Hold or Bridge) && tape.OneIn(3))
                 changed.Add(new WithYarn(Yarn));
             // Two changes with nothing between them are one.
-            changed.Add(words[i] is Repeat repeat && changed is not [.., WithYarn] && (mayBegin || !begins) && tape.OneIn(2) ? repeat with { Words = Inside(repeat.Words) } : words[i]);
+            changed.Add(words[i] is Repeat repeat && changed is not [.., WithYarn] && (mayBegin || !begins) && tape.OneIn(2) ? repeat with { Words = Inside(repeat.Words, isLast: i == words.Count - 1) } : words[i]);
         }
         return changed;
     }
 
-    private List<Word> Inside(IReadOnlyList<Word> words)
+    // A change at the end of the row's last bracket would be one behind its last stitch.
+    private List<Word> Inside(IReadOnlyList<Word> words, bool isLast)
     {
         var changed = Changed(words, mayBegin: true);
-        if (tape.OneIn(3) && changed[^1] is not WithYarn)
+        if (!isLast && tape.OneIn(3) && changed[^1] is not WithYarn)
             changed.Add(new WithYarn(Yarn));
         return changed;
     }
