@@ -47,7 +47,7 @@ internal sealed class LineJoiner
             TurnrowLexer.MARK when opening is TurnrowLexer.ROW or TurnrowLexer.ROWS => next is not [_, { Type: TurnrowLexer.CORNER }, ..],
             // A whole line of it is the yarn from here on; more than that, what is joined or the rest of a row.
             TurnrowLexer.WITH => opening != TurnrowLexer.SEAM && next.Count == 2,
-            TurnrowLexer.ROWS when opening is TurnrowLexer.SEAM or TurnrowLexer.PIECE => Has(next, TurnrowLexer.COLON),
+            TurnrowLexer.ROWS when opening is TurnrowLexer.SEAM or TurnrowLexer.PIECE => Has(next, TurnrowLexer.COLON) || next is [_, { Type: TurnrowLexer.ARE }, ..],
             var type => StatementStarts.Begins(type),
         };
     }
