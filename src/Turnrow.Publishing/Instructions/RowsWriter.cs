@@ -62,6 +62,7 @@ internal sealed class RowsWriter(Pattern pattern, SizeNames names, Wording words
             WriteOut(rows);
             if (once) return;
             var more = rows.Only(i => count.Values[i] > 1);
+            if (more.Sizes.Count == 0) return;
             var first = more.Times.Select(static _ => 1);
             var number = NumberOf(more, None(more));
             var single = more.Sizes.All(static s => s.Rows.Count == 2);

@@ -86,8 +86,10 @@ internal static class SizeGroups
             for (var r = 0; r < here[0].Folds[i].Period; r++)
             {
                 var runs = here.Select(f => f.Runs[f.Folds[i].Start + r]).ToList();
-                var row = Together(here.Select((f, s) => f.Size.Rows[runs[s].Start].Description));
-                round.Add(new FoldedRun(row!, Sized.Over(runs.Select(static run => run.Count))));
+                var alike = here.Select((f, s) => f.Size.Rows[runs[s].Start].Description).ToList();
+                // What is not known in a size can't be told together with what is.
+                var row = Together(alike) ?? alike.Find(static d => d.IsUnknown) ?? alike[0];
+                round.Add(new FoldedRun(row, Sized.Over(runs.Select(static run => run.Count))));
             }
 
             joined.Add(new FoldedRows(
