@@ -1,3 +1,4 @@
+using Turnrow.Fabric.Places;
 using Turnrow.Fabric.Rows;
 using Xunit;
 
@@ -39,15 +40,25 @@ public sealed class ShapedPatternTests
         Assert.All(rows.Skip(2), row => Assert.Equal(((WordsPlan)row.Plan).Of!.State.Repeats, row.Work!.Spaces));
     }
 
-    [Fact]
-    public void Each_row_between_edges_is_what_it_would_be_by_itself()
+    [Theory]
+    [InlineData("shells", 6, 1, 4, "sc")]
+    [InlineData("shells", 6, 1, 20, "sc")]
+    [InlineData("vees", 3, 2, 6, "dc")]
+    [InlineData("vees", 3, 2, 30, "dc")]
+    [InlineData("mesh", 2, 1, 25, "dc")]
+    [InlineData("chevron", 12, 1, 9, "dc")]
+    [InlineData("basketweave", 6, 2, 12, "dc")]
+    public void Each_row_between_edges_is_what_it_would_be_by_itself(string name, int multiple, int plus, int repeats, string edge)
     {
-        var shaped = Worked("shells", 25, "straight 2 rows, in shells\nshape 24 rows, edges in sc: inc 1 at both edges every 2 rows");
+        var shaped = Worked(name, (multiple * repeats) + plus, $"straight 2 rows, in {name}\nshape 24 rows, edges in {edge}: inc 1 at both edges every 2 rows\nshape 12 rows: dec 1 at both edges every row");
         foreach (var row in shaped.Piece("back", 0).Rows.Skip(2))
         {
             var of = ((WordsPlan)row.Plan).Of!;
-            var alone = Worked("shells", (of.State.Repeats * 6) + 1, "straight 6 rows, in shells").Piece("back", 0).Rows.Last(r => ((WordsPlan)r.Plan).Of!.Index == of.Index);
-            Assert.Equal(alone.Work!.Stitches + of.State.Right + of.State.Left, row.Work!.Stitches);
+            var alone = Worked(name, (of.State.Repeats * multiple) + plus, $"straight 16 rows, in {name}").Piece("back", 0).Rows.Last(r => ((WordsPlan)r.Plan).Of!.Index == of.Index);
+            var (first, last) = row.RightSide ? (of.State.Right, of.State.Left) : (of.State.Left, of.State.Right);
+            var edges = row.Work!.Tops.Slice(0, first).Then(row.Work.Tops.Slice(row.Work.Tops.Count - last, last));
+            Assert.Equal(first + last, edges.CountWhere(place => place.IsStitch));
+            Assert.True(SamePlaceKinds.Are(row.Work.Tops.Slice(first, row.Work.Tops.Count - first - last), alone.Work!.Tops));
         }
     }
 
