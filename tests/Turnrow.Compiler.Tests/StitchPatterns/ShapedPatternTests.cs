@@ -78,6 +78,31 @@ public sealed class ShapedPatternTests
         for (var size = 0; size < 2; size++) Assert.Equal(compiled.Counts("left", size), compiled.Counts("right", size));
     }
 
+    [Theory]
+    [InlineData("straight 3 rows, in vees", "straight 4 rows", "straight 4 rows")]
+    [InlineData("straight 2 rows, in shells", "straight 3 rows, in shells", "straight 3 rows, in shells")]
+    [InlineData("straight 3 rows, in slant", "straight 5 rows", "straight 5 rows")]
+    [InlineData("straight 2 rows, in vees", "shape 12 rows, edges in dc: inc 1 at left edge every 2 rows", "shape 12 rows, edges in dc: inc 1 at right edge every 2 rows")]
+    [InlineData("straight 2 rows, in vees\nshape 6 rows, edges in dc: inc 1 at left edge every row", "shape 6 rows: dec 1 at both edges every 2 rows", "shape 6 rows: dec 1 at both edges every 2 rows")]
+    [InlineData("straight 5 rows, in slant, edges in sc", "shape 8 rows: inc 1 at left edge every 4 rows", "shape 8 rows: inc 1 at right edge every 4 rows")]
+    public void A_mirrored_piece_goes_on_as_the_other_would(string first, string then, string thenMirrored)
+    {
+        const string Slant = "stitch pattern slant over multiple of 4 + 1\nrow 1: sc, (dc, ch 2, skip 2, sc) across\nrow 2: sc, (2 sc in next sp, sc 2) across\n";
+        var stitches = first.Contains("shells", StringComparison.Ordinal) ? 31 : 29;
+        var text = $"{Top}{Slant}piece short\nbegin with {stitches} stitches\nrow 1 RS: sc across\nrow 2: sc across\n{first}\npiece long\nbegin with {stitches} stitches\nrow 1 RS: sc across\nrow 2: sc across\n{first}\n{then}\n"
+            + $"piece on is short mirrored\n{thenMirrored}\npiece whole is long mirrored\n";
+        var compiled = Compiled.Whole(text);
+        Assert.All(compiled.Found, static name => Assert.Equal("piece-unjoined", name));
+        var (on, whole) = (compiled.Piece("on", 0).Rows, compiled.Piece("whole", 0).Rows);
+        Assert.Equal(whole.Count, on.Count);
+        for (var i = 0; i < on.Count; i++)
+        {
+            Assert.NotNull(on[i].Work);
+            Assert.Equal(whole[i].RightSide, on[i].RightSide);
+            Assert.True(SamePlaceKinds.Are(whole[i].Work!.Tops, on[i].Work!.Tops), $"row {i + 1}");
+        }
+    }
+
     [Fact]
     public void A_slope_is_solved_as_in_plain_rows()
     {
