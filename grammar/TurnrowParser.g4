@@ -99,7 +99,7 @@ along     : words+=walkWord+ (COMMA parts+=alongPart)* ;
 alongPart : rows=selection | facing=side FACING ;
 
 // `ring` is a name here as anywhere, so that pieces and counts may be called so: what has no stitches is the ring, which the builder tells.
-beginLine : BEGIN WITH (bothSides=BOTH SIDES OF amount=count stitchesWord | amount=count (of=stitchesWord | OF chains=count CHAINS)?) claimed=claim? ;
+beginLine : BEGIN WITH (bothSides=BOTH SIDES OF amount=count stitchesWord | amount=count (of=stitchesWord | OF chains=count CHAINS | FOUNDATION atOnce=stitch)?) claimed=claim? ;
 chainLine : CHAIN amount=count claimed=claim? ;
 edgeLine
   : FROM HERE at=edge (IS | ARE) called=name

@@ -174,6 +174,7 @@ public static class CompilerDiagnostics
         GaugeRepeats.Kind,
         PatternPlus.Kind,
         PatternNumber.Kind,
+        FoundationStitchUnknown.Kind,
         SolidUnknown.Kind,
         SolidSize.Kind,
         SolidInRows.Kind,

@@ -64,7 +64,7 @@ public sealed partial class PieceBuilder
     public bool HasBegun { get; private set; }
 
     /// <summary>True if it begins with a foundation chain of its own.</summary>
-    public bool BeginsWithFoundation => _begins == RowBegins.Foundation && _start is FoundationStart;
+    public bool BeginsWithFoundation => _begins is RowBegins.Foundation or RowBegins.FoundationStitches && _start is FoundationStart;
 
     /// <summary>True if an error leaves the number of rows in doubt, and with it sides and ends.</summary>
     public bool RowsInDoubt { get; private set; }
@@ -190,7 +190,7 @@ public sealed partial class PieceBuilder
     public void NameEdge(Hand hand, string name, bool fromBeginning = false)
     {
         _events.Add(new NameEvent(hand, name, fromBeginning));
-        if (fromBeginning && _start is (PickUpStart or null) && _rows.Count == 1) Edge(hand).NameAll(name);
+        if (fromBeginning && _start is null or { MakesFirstRow: true } && _rows.Count == 1) Edge(hand).NameAll(name);
         else Edge(hand).Name = name;
     }
 
@@ -360,7 +360,7 @@ public sealed partial class PieceBuilder
 
     private static PieceStart? WithChains(PieceStart? start, Row row) => start switch
     {
-        FoundationStart { GivenAsChains: false } => new FoundationStart(ChainsOf(row), false),
+        FoundationStart { GivenAsChains: false } foundation => foundation with { Chains = ChainsOf(row) },
         BothSidesStart both => both with { Chains = ChainsOf(row) },
         _ => start,
     };

@@ -49,6 +49,9 @@ public enum RowBegins : byte
 
     /// <summary>The round is worked into both sides of a foundation chain.</summary>
     BothSides,
+
+    /// <summary>The row makes its own foundation, a chain at the foot of each stitch.</summary>
+    FoundationStitches,
 }
 
 /// <summary>How rounds follow each other.</summary>

@@ -49,6 +49,13 @@ public sealed record PickUpOriginSyntax(
 /// <summary><c>begin with hem stitches</c></summary>
 public sealed record BeginStatement(ExpressionSyntax Stitches, ClaimSyntax? Claim, TextSpan Span) : StatementSyntax(Span);
 
+/// <summary><c>begin with 40 foundation sc</c>: the foundation and the first row, worked at once</summary>
+/// <param name="Stitches">How many.</param>
+/// <param name="Stitch">The stitch.</param>
+/// <param name="Claim">The claim at its end.</param>
+/// <param name="Span">Where it stands.</param>
+public sealed record FoundationRowStatement(ExpressionSyntax Stitches, NameSyntax Stitch, ClaimSyntax? Claim, TextSpan Span) : StatementSyntax(Span);
+
 /// <summary><c>begin with ring</c>, <c>begin with ring of 4 chains</c></summary>
 /// <param name="Chains">The chains that are joined to a ring; null for a ring that is drawn together.</param>
 /// <param name="Claim">The claim at its end.</param>

@@ -86,7 +86,7 @@ public sealed class NaiveGenTests
             },
             iter: 3000,
             threads: 1);
-        Assert.Equal(10, starts.Count);
+        Assert.Equal(11, starts.Count);
         Assert.True(mirrored.Count >= 5, string.Join(", ", mirrored));
         Assert.Equal(16, statements.Count);
         Assert.Contains(typeof(WithYarn), words);

@@ -58,6 +58,7 @@ public static class NotationWriter
             case RingOf { Chains: 0 }: Line(text, "  begin with ring"); break;
             case RingOf ring: Line(text, $"  begin with ring of {N(ring.Chains)} chains"); break;
             case BothSidesOf both: Line(text, $"  begin with both sides of {both.Stitches} stitches"); break;
+            case FoundationRow row: Line(text, $"  begin with {row.Stitches} foundation {row.Stitch}"); break;
             case ChainStart chain: Line(text, $"  chain {chain.Chains}"); break;
         }
         foreach (var statement in piece.Statements)

@@ -17,6 +17,7 @@ public sealed partial class PieceWork(PieceResult result, TurnTable turns, bool 
     private bool _inRounds;
     private bool _afterRound;
     private bool _goesOn;
+    private bool _isBegunByRow;
 
     /// <summary>Asked when the first row starts at an edge: does the yarn of what it stands on go on?</summary>
     public Func<Hand, bool>? TakesYarn { get; set; }
@@ -29,6 +30,18 @@ public sealed partial class PieceWork(PieceResult result, TurnTable turns, bool 
     {
         _places = Enumerable.Repeat(new Place(Place.Chain), stitches).ToList();
         result.FoundationChains = 0;
+    }
+
+    /// <summary>Of the chain only so much is made before as the first stitch needs; each stitch makes the chain at its own foot.</summary>
+    public void BeginWithFoundationRow(string stitch, int count)
+    {
+        var rule = turns.Rule(stitch);
+        var chainStandsAlone = count == 1 && rule.CountsInFoundation;
+        result.FoundationChains = chainStandsAlone ? rule.FirstChain - 1 : rule.FirstChain;
+        result.FoundationPlaces = count;
+        _plain = stitch;
+        MakeRow(Enumerable.Repeat(new Place(stitch), count).ToList());
+        _isBegunByRow = true;
     }
 
     /// <summary>How many places the chain has depends on the first row's stitch, so it waits for it.</summary>
@@ -317,7 +330,12 @@ public sealed partial class PieceWork(PieceResult result, TurnTable turns, bool 
     private void Name(NameEdge name)
     {
         foreach (var hand in HandsOf(name.Edge))
+        {
             _names[(int)hand] = name.Name;
+            // The first row is there before anything can be said of its edges.
+            if (_isBegunByRow && !name.FromHere && result.Rows.Count == 1)
+                result.Edge(hand)[0] = result.Edge(hand)[0] with { Name = name.Name };
+        }
     }
 
     private string NameOf(Hand hand) => _names[(int)hand];

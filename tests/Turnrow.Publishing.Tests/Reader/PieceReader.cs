@@ -37,7 +37,7 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
         else if (Middle().Match(paragraph) is { Success: true } middle) BeginInMiddle(middle);
         else if (paragraph.StartsWith(SpiralEnd, StringComparison.Ordinal)) return EndSpiral(paragraph[SpiralEnd.Length..].Trim());
         else if (Ring().Match(paragraph) is { Success: true } ring) BeginRing(Number.Of(ring.Groups["n"].Value));
-        else if (paragraph == "Do not turn; join with sl st in the first st of the last row, and work in rounds from here.") JoinToRound();
+        else if (ToRound().IsMatch(paragraph)) JoinToRound(paragraph.Contains("twist", StringComparison.Ordinal));
         else if (SideBySide().Match(paragraph) is { Success: true } sides) Lay(sides);
         else if (YarnStaysAtJoin().Match(paragraph) is { Success: true } kept) StayAtJoin(kept);
         else if (NewChain().Match(paragraph) is { Success: true } newChain) NewYarn(newChain);
@@ -93,8 +93,9 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
         return rest.Length == 0 || Read(rest);
     }
 
-    private void JoinToRound()
+    private void JoinToRound(bool ofFoundation)
     {
+        if (ofFoundation != (piece is { Rows: [_], IsBegunByRow: true })) throw new Misread("only a row that is its own foundation twists");
         if (piece.Rows is not ([] or [.., { IsRound: false, RightSide: true }])) throw new Misread("only after a row with the right side facing is the end beside the beginning");
         _toRound = true;
     }
@@ -398,6 +399,9 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
 
     [GeneratedRegex(@"^With (?<side>RS|WS) of (?<piece>.+) facing, join yarn with sl st in the (?<n>\w+) st of its last (?:row, counted from its (?<edge>right|left) edge|(?<round>round)(?<back>, counted back from where that was joined)?)(?<bridged> \(each bridging ch counts as a st here\))?\.$")]
     private static partial Regex JoinPart();
+
+    [GeneratedRegex(@"^Do not turn; (?:join with sl st in the first st of the last row, and work in rounds from here|taking care not to twist the row, join with sl st in its first st, and work in rounds from here; the yarn end closes the gap below the join later)\.$")]
+    private static partial Regex ToRound();
 
     [GeneratedRegex(@"^With new yarn ch (?<n>\d+)\.$")]
     private static partial Regex NewChain();

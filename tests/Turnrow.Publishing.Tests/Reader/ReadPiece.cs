@@ -76,6 +76,9 @@ internal sealed class ReadPiece(string title)
     /// <summary>Stitches that the foundation's other side would take.</summary>
     public int? FoundationStitches { get; set; }
 
+    /// <summary>True if its first row makes its own foundation.</summary>
+    public bool IsBegunByRow { get; set; }
+
     /// <summary>Of a part: the piece that it stands on, and the stitch (from the right edge, from 0) where it begins.</summary>
     public (ReadPiece Base, int At)? StandsOn { get; set; }
 

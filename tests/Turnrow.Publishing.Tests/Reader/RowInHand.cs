@@ -60,6 +60,8 @@ internal sealed class RowInHand
 
     private bool ClosesRing { get; set; }
 
+    private int OwnChains { get; set; }
+
     private List<InnerPart> Inner { get; } = [];
 
     /// <summary>Yarns taken up, and how many places are made before.</summary>
@@ -96,6 +98,11 @@ internal sealed class RowInHand
                 break;
             case WorkInto work:
                 Stitches(work);
+                break;
+            case WorkOnOwnChain own:
+                if (!_beginning.IsSkipped || _at != _entered + 1 || _at < End) throw new Misread("only the first of them goes into a ch that is there, the last of those");
+                _made.AddRange(Enumerable.Repeat(new Place(Seen.Stitch, own.Stitch), own.Count));
+                OwnChains += own.Count;
                 break;
             case SpreadOver spread:
                 Spread(spread);
@@ -435,7 +442,7 @@ internal sealed class RowInHand
         if (_ground is { JoinedAt: >= 0, GoesOn: false } && !JoinedIsUsed) throw new Misread("nothing is worked into the place where the yarn is joined");
         if (_at < End) throw new Misread($"{End - _at} places are left at the end, the first of them {Below[_at]}");
         if (End < Below.Count && !LeftSlipStitches && Left == 0 && _waiting.Count == 0) throw new Misread("what is to happen with the sl sts is not said");
-        return new WorkedRow(_made, _made.Count(place => place.Seen == Seen.SlipStitch), Left, _entered, _beginning.PassedChains, End - Left) { Waiting = _waiting, Inner = Inner, IsJoined = IsJoined, IsSpiral = IsSpiral, ClosesRing = ClosesRing, Yarns = Yarns };
+        return new WorkedRow(_made, _made.Count(place => place.Seen == Seen.SlipStitch), Left, _entered, _beginning.PassedChains, End - Left) { Waiting = _waiting, Inner = Inner, IsJoined = IsJoined, IsSpiral = IsSpiral, ClosesRing = ClosesRing, Yarns = Yarns, OwnChains = OwnChains };
     }
 }
 
@@ -456,6 +463,9 @@ internal sealed record WorkedRow(IReadOnlyList<Place> Made, int Slipped, int Lef
 
     /// <summary>What it leaves for a later row, in working order.</summary>
     public IReadOnlyList<Place> Waiting { get; init; } = [];
+
+    /// <summary>Chains that its stitches made at their own feet.</summary>
+    public int OwnChains { get; init; }
 
     /// <summary>True if it says that no round is joined from here on.</summary>
     public bool IsSpiral { get; init; }

@@ -109,6 +109,7 @@ internal sealed partial class RowSentence
     private Step OfSpecial(int each, SpecialStitch special)
     {
         if (special.IsNothing) return new WorkNothing();
+        if (special.IsOnItsOwnChain) return Peek is "in" ? new WorkInto(each, special.Base(_stitches), In()) : new WorkOnOwnChain(each, special.Base(_stitches));
         if (special.Takes == 1) return new WorkInto(each, special.Name, In()) { Special = special };
         Expect("over");
         return new WorkOver(special, Ranged());

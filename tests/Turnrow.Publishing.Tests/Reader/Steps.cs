@@ -24,6 +24,9 @@ internal sealed record WorkInto(int Each, string Stitch, PlaceWords Places) : St
     public SpecialStitch? Special { get; init; }
 }
 
+/// <summary>`39 fsc`: each in the chain at the foot of the one before.</summary>
+internal sealed record WorkOnOwnChain(int Count, string Stitch) : Step;
+
 /// <summary>`crossed dc over next 2 dc`, `[cable over next 4 sts] 2 times`: a special stitch over several places.</summary>
 internal sealed record WorkOver(SpecialStitch Special, PlaceWords Places) : Step;
 

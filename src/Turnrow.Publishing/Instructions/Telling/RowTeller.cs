@@ -37,7 +37,7 @@ internal static class RowTeller
         if (place.Piece.Start is RingStart ring) before.Add(ring.Chains == 0 ? new MakeAdjustableRing() : new MakeChainRing(Sized.Of(ring.Chains)));
         else if (place.Row.Begins == RowBegins.Ring) before.Add(new MakeRing(Sized.Of(place.Work.Below.Count)));
         if (place.Piece.Start is AcrossStart across) AddAcross(before, place, across);
-        if (place.Row.Begins is RowBegins.Foundation or RowBegins.BothSides) before.Add(new MakeChain(Sized.Of(place.Work.Opening.Chains)));
+        if (place.Row.Begins is RowBegins.Foundation or RowBegins.BothSides or RowBegins.FoundationStitches) before.Add(new MakeChain(Sized.Of(place.Work.Opening.Chains)));
         if (place.Piece.Start is not PartStart part) return;
         if (!part.Joined)
         {
@@ -103,7 +103,7 @@ internal static class RowTeller
     private static void AddChains(List<Phrase> before, RowContext place)
     {
         var row = place.Row;
-        if (row.IsRound && row.Begins == RowBegins.Round && place.Below is { IsRound: false }) before.Add(new JoinToRound());
+        if (row.IsRound && row.Begins == RowBegins.Round && place.Below is { IsRound: false }) before.Add(JoinToRound.After(place.Below));
         if (place.Above is { Way: RoundWay.Spiral } && row.Begins is RowBegins.Round or RowBegins.RoundTurned) before.Add(new SpiralEnds());
         if (row.Start is { Adds: true } start && row.Begins == RowBegins.Turned)
             before.Add(new ChainOn(Sized.Of(place.Work.Opening.Chains), start.Edge, row.StartsAt));

@@ -30,6 +30,7 @@ public sealed class Nudge
     private Start Of(Start start) => start switch
     {
         BeginWith begin => new BeginWith(N(begin.Stitches)),
+        FoundationRow row => row with { Stitches = N(row.Stitches) },
         ChainStart chain => new ChainStart(N(chain.Chains)),
         RingOf { Chains: > 0 } ring => new RingOf(N(ring.Chains)),
         BothSidesOf both => new BothSidesOf(N(both.Stitches)),

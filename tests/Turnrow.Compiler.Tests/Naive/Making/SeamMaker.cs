@@ -24,7 +24,7 @@ public sealed class SeamMaker(ChoiceTape tape, IReadOnlyList<Sketch> made)
     private NaiveWalk Walk(Sketch sketch, bool each) =>
         new(sketch.Copies > 1 && !each ? NaiveWorker.Copy(sketch.Name, tape.Below(sketch.Copies)) : sketch.Name, Edge(sketch));
 
-    private RimEdge Edge(Sketch sketch) => sketch.Start is BeginWith or ChainStart
+    private RimEdge Edge(Sketch sketch) => sketch.Start is BeginWith or FoundationRow or ChainStart
         ? tape.Of(RimEdge.Right, RimEdge.Left, RimEdge.LastRow, RimEdge.Foundation)
         : tape.Of(RimEdge.Right, RimEdge.Left, RimEdge.LastRow);
 }
