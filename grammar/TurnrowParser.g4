@@ -228,7 +228,7 @@ seamLine
     WITH second+=walkWord+ (AND secondMore+=walkWords)* (COMMA parts+=seamPart)* (COLON worked=rate)?
   ;
 walkWords : words+=walkWord+ ;
-seamPart  : rows=selection | eased=EASING (least=list TO most=list measure=unit)? | IN (THE order=SAME | order=OPPOSITE) ORDER ;
+seamPart  : rows=selection | eased=EASING (least=list TO most=list measure=unit)? | IN (THE order=SAME | order=OPPOSITE) ORDER | WITH yarn=name | facing=side TOGETHER ;
 walkWord  : name | FIRST | LAST | ROW | ROWS | STITCHES ;
 selection
   : (all=ALL BUT)? which=(FIRST | LAST) (ROW | amount=count rowsWord)

@@ -27,7 +27,7 @@ internal sealed partial class RowSentence
     {
         var from = _at;
         var each = Accept("each");
-        var nth = Accept("centre") ? 0 : Number.TryOf(Peek) is { } number ? Next(number) : -1;
+        var nth = Accept("centre") || Accept("center") ? 0 : Number.TryOf(Peek) is { } number ? Next(number) : -1;
         if (nth < 0 && Peek is "of" or "first" or "next" or "last" or "same" or "the" or "top" or "back" or "front" or "ring") return Back(from);
         if (nth > 0 && Peek == "ch") return Back(from);
         if (!Peek.StartsWith("ch-", StringComparison.Ordinal) && _stitches.Find(Peek) is null) return Back(from);
