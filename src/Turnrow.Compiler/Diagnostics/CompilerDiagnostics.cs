@@ -124,6 +124,7 @@ public static class CompilerDiagnostics
         SeamApart.Kind,
         RateStitches.Kind,
         HeldUnused.Kind,
+        PictureRounds.Kind,
         BodyTableUnknown.Kind,
         BodySize.Kind,
         BodyFile.Kind,

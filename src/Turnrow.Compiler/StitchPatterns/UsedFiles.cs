@@ -94,7 +94,7 @@ internal sealed class UsedFiles(Context context, string pattern, TextSpan at)
     {
         var binder = new StitchPatternBinder(here, context.Rules);
         var made = binder.Bind(block);
-        if (block.Statement is { } statement) context.StitchPatterns.Define(statement.Name.Text, at, made);
+        if (block.Statement is { } statement) context.StitchPatterns.Define(statement.Name.Text, at, made, StitchPatternBinder.InRounds(here, context.Rules, block));
         return binder.Found;
     }
 

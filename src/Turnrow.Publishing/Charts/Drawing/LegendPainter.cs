@@ -171,15 +171,15 @@ internal sealed class LegendPainter(SvgWriter svg, Terms terms, bool isRound, IR
 
     private static void Legs(Ink ink, LegendEntry entry, Point foot, Point head)
     {
-        if (entry.Stitch is { Symbol.Shape: SymbolShape.Parts, Form: { } form })
-        {
-            Parts(ink, form, foot, head);
-            return;
-        }
-
         if (entry.Sign == LegendSign.Special)
         {
             Places(ink, entry.Stitch!.Form!, foot, head);
+            return;
+        }
+
+        if (entry.Stitch is { Symbol.Shape: SymbolShape.Parts, Form: { } form })
+        {
+            Parts(ink, form, foot, head);
             return;
         }
 
