@@ -125,6 +125,7 @@ public static class CompilerDiagnostics
         RateStitches.Kind,
         HeldUnused.Kind,
         PictureRounds.Kind,
+        MarkerMoved.Kind,
         BodyTableUnknown.Kind,
         BodySize.Kind,
         BodyFile.Kind,
