@@ -124,6 +124,8 @@ public static class CompilerDiagnostics
         SeamApart.Kind,
         RateStitches.Kind,
         HeldUnused.Kind,
+        PictureRounds.Kind,
+        MarkerMoved.Kind,
         BodyTableUnknown.Kind,
         BodySize.Kind,
         BodyFile.Kind,

@@ -41,6 +41,7 @@ internal static class RowFaults
             RowFaultKind.CornerPassed or RowFaultKind.CornerTogether => CornerLost.At(context, span, sizes, first.Fault.Kind, word),
             RowFaultKind.CornerAgain => CornerAgain.At(context, span, sizes, word),
             RowFaultKind.NoRing or RowFaultKind.RingAhead => RingPlace.At(context, span, sizes, first.Fault.Kind, word),
+            RowFaultKind.MarkerMoved => MarkerMoved.At(context, span, sizes, first.Fault),
             RowFaultKind.StepInRound => StepInRound.At(context, span, sizes),
             RowFaultKind.TurnInFirstRow or RowFaultKind.EdgeNotReached => ShortRowEdge.At(context, span, sizes, first.Fault.Kind, first.Row, first.Start, first.StartsAtTurn),
             RowFaultKind.BeginsGoingBack => RowBeginsCrossed.At(context, span, sizes, word, first.Fault.There),

@@ -28,7 +28,7 @@ internal sealed partial class RowBinder(Context context)
     // What is held or bridged lies between stitches. The words are kept as they are: how many stitches there are is not in doubt.
     private void CheckEdges(IReadOnlyList<RowItemSyntax> items)
     {
-        var worked = items.Where(static item => item is not (RemoveCornersItem or MarkCornerItem or YarnItem)).ToList();
+        var worked = items.Where(static item => item is not (RemoveCornersItem or MarkCornerItem or MoveMarkerItem or YarnItem)).ToList();
         CheckYarns(items);
         if (worked is [HoldItem or BridgeItem, ..]) context.Findings.Add(HoldAtEdge.At(worked[0].Span, worked[0] is BridgeItem, false));
         else if (worked is [.., HoldItem or BridgeItem]) context.Findings.Add(HoldAtEdge.At(worked[^1].Span, worked[^1] is BridgeItem, true));
@@ -95,6 +95,7 @@ internal sealed partial class RowBinder(Context context)
             BridgeItem bridge => context.Evaluate.Counts(bridge.Count, 1).Select(n => n is { } x ? (Word?)new Bridge(x, bridge.Name?.Text) : null),
             YarnItem yarn => Sized.Same<Word?>(context.Sizes, new ChangeYarn(context.Yarns.Use(yarn.Yarn) ?? yarn.Yarn.Text)),
             MarkCornerItem => Sized.Same<Word?>(context.Sizes, new MarkCorner()),
+            MoveMarkerItem => Sized.Same<Word?>(context.Sizes, new MarkerHere()),
             RemoveCornersItem => Sized.Same<Word?>(context.Sizes, new RemoveCorners()),
             LeaveItem { Count: null } => Sized.Same<Word?>(context.Sizes, new Leave(-1) { ForLater = item is LeaveItem { ForLater: true } }),
             LeaveItem leave => OfCount(leave.Count, n => new Leave(n) { ForLater = leave.ForLater }),

@@ -17,6 +17,7 @@ internal sealed class WordText(Context context)
         ChangeYarn change => $"with {change.Yarn}",
         MarkCorner => "mark corner",
         RemoveCorners => "remove corners",
+        MarkerHere => "move marker",
         Skip skip => $"skip {Number(skip.Count)}",
         SlipOver slip => $"slip over {Number(slip.Count)}",
         Leave { Count: < 0 } rest => "leave the rest" + ForLater(rest),

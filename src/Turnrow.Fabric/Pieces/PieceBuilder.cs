@@ -243,12 +243,14 @@ public sealed partial class PieceBuilder
         var (start, end) = StepsOf(number);
         var fault = Work(plan, start, end, out var work, out var words);
         var turns = ShortWork.None;
+        PlaceSequence? unworked = null;
         if (work is null)
         {
             LoseWaiting(plan);
         }
         else
         {
+            unworked = TakeMarker(ref work, ref words);
             TakeStepsFromWords(ref work, ref start, ref end, origin);
             turns = TakeShortWork(ref work, end, number, origin);
         }
@@ -259,6 +261,7 @@ public sealed partial class PieceBuilder
             IsRound = InRounds,
             Way = InRounds ? _course.Way : RoundWay.Joined,
             Short = turns,
+            Unworked = unworked,
             Yarn = YarnOf(plan),
         };
         _events.Add(new RowEvent(plan is WordsPlan said ? said with { Words = WithWay(said, work, words) } : plan, work is not null, origin, ordinal) { Yarn = row.Yarn });
@@ -309,6 +312,8 @@ public sealed partial class PieceBuilder
         var stitch = LastStitch() ?? StitchBook.Single;
         var (start, end) = StepsOf(_rows.Count + 1);
         var before = (long)stitches - StepBook.GainOf(start) - StepBook.GainOf(end);
+        // Where the marker was moved, a claim tells what the round made, and not how many places lie before that.
+        if (_rows is [.., { Plan: WordsPlan { Words: [.., MarkerHere] } }]) before = -1;
         _course.Set(before is >= 0 and <= int.MaxValue && _rows.Count >= _waitingKnownFrom ? PlaceSequence.Of(Place.TopOf(stitch), (int)before) : null);
         LastWork = null;
         _chainsGiven = -1;
@@ -392,6 +397,8 @@ public sealed partial class PieceBuilder
         // Nor does it tell of which kind each of them is.
         if (_kindsInDoubt && PlaceKinds.AreSaid(words)) return null;
         if (RoundFault(words, start, end) is { } atEdge) return atEdge;
+        if (MarkerFault(words) is { } moved) return moved;
+        words = UpToMarker(words);
         if (TurnFault(plan, words, start, end) is { } turned) return turned;
         if (Reachable(ahead) is not { } reachable) return TooMuchForLater(ahead);
         if (StepBook.Over(reachable, start, end) is not { } below)

@@ -72,6 +72,9 @@ public enum RowFaultKind
     /// <summary>Stitches are left or chains added at an edge before a round, which has none.</summary>
     StepInRound,
 
+    /// <summary>The marker of a round's beginning is moved where there is none that could be: the round is no spiral's, or it is not its end.</summary>
+    MarkerMoved,
+
     /// <summary>The first row over a foundation would turn before its end.</summary>
     TurnInFirstRow,
 

@@ -270,6 +270,11 @@ public sealed record MarkCorner : Word;
 /// <summary>The markers are taken out with this row: no stitch of it carries a corner up.</summary>
 public sealed record RemoveCorners : Word;
 
+/// <summary>
+/// At the end of a round of a spiral: its marker is moved here. The places of the round below that are left come first in the next round.
+/// </summary>
+public sealed record MarkerHere : Word;
+
 /// <summary>Another yarn is taken up: what follows, in the row and after it, is worked with it. No place knows of it.</summary>
 public sealed record ChangeYarn(string Yarn) : Word;
 

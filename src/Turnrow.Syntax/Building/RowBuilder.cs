@@ -168,6 +168,7 @@ internal static partial class RowBuilder
     {
         [{ Text: "mark" }, { Text: "corner" }] => new MarkCornerItem(span),
         [{ Text: "remove" }, { Text: "corners" or "corner" }] => new RemoveCornersItem(span),
+        [{ Text: "move" }, { Text: "marker" }] => new MoveMarkerItem(span),
         _ => null,
     };
 

@@ -57,6 +57,9 @@ public sealed record SlipOverItem(ExpressionSyntax Count, TextSpan Span) : RowIt
 /// <summary><c>mark corner</c>: a marker in the stitch or space just made.</summary>
 public sealed record MarkCornerItem(TextSpan Span) : RowItemSyntax(Span);
 
+/// <summary><c>move marker</c>: the round ends here.</summary>
+public sealed record MoveMarkerItem(TextSpan Span) : RowItemSyntax(Span);
+
 /// <summary><c>remove corners</c>: the row takes the markers out.</summary>
 public sealed record RemoveCornersItem(TextSpan Span) : RowItemSyntax(Span);
 

@@ -78,6 +78,9 @@ public sealed record Bridge(Sized Count, string? Name) : Word;
 /// <summary>`with navy`: from here on.</summary>
 public sealed record WithYarn(string Yarn) : Word;
 
+/// <summary>`move marker`: a round of a spiral ends here.</summary>
+public sealed record MoveMarker : Word;
+
 /// <summary>`remove corners`.</summary>
 public sealed record RemoveCorners : Word;
 

@@ -224,6 +224,7 @@ public static class NotationWriter
         MarkCorner => "mark corner",
         WithYarn with => $"with {with.Yarn}",
         RemoveCorners => "remove corners",
+        MoveMarker => "move marker",
         IntoRing { Times: 1, Words: [Into into] } => $"{InGroup(into)} in ring",
         IntoRing ring => $"({string.Join(", ", ring.Words.Select(InGroup))}) {N(ring.Times)} times in ring",
         Skip skip => $"skip {skip.Count}",

@@ -201,7 +201,11 @@ public sealed partial class PieceWork(PieceResult result, TurnTable turns, bool 
         if (wordSide == Side.WS)
             _rowYarns.Reverse();
         _after = work.YarnAfter(begun);
+        if (work.BeforeMarker is not null && (words.Count == 1 || !_inRounds || !_afterRound || _way != RoundsWay.Spiral || _lastWay != RoundsWay.Spiral))
+            throw new UnworkableException("there is no marker to move");
         MakeRow(Frame.InWorkingOrder(work.Made, wordSide));
+        if (work.BeforeMarker is { } first)
+            _places.InsertRange(0, first);
     }
 
     private void LayFoundation(Opening first)
@@ -368,7 +372,7 @@ public sealed partial class PieceWork(PieceResult result, TurnTable turns, bool 
         result.Rows.Add(new RowResult(NextRow, _side, made, _inRounds) { Yarns = TakeRowYarns(made.Count) });
         _places = made.ToList();
         _side = _inRounds ? _side : Frame.Opposite(_side);
-        (_afterRound, _goesOn) = (_inRounds, true);
+        (_afterRound, _goesOn, _lastWay) = (_inRounds, true, _way);
         if (_addLater is { } later)
         {
             _addLater = null;

@@ -18,6 +18,9 @@ public sealed partial class RowWork(IReadOnlyList<Place> below, int size, bool i
 
     public int LeftForLater { get; private set; }
 
+    /// <summary>Where the marker was moved, the places that the next round begins with.</summary>
+    public List<Place>? BeforeMarker { get; private set; }
+
     /// <summary>What is held and bridged, in the order of the words.</summary>
     public List<InnerEdge> Inner { get; } = [];
 
@@ -54,6 +57,10 @@ public sealed partial class RowWork(IReadOnlyList<Place> below, int size, bool i
             case Together together: TogetherOver(together.Stitch, together.Over); break;
             case ToCorner to: Many(Math.Min(Remaining, NotBelowZero(BeforeCorner() - to.Remain[size])), () => OneInNext(to.Stitch)); break;
             case MarkCorner: Mark(); break;
+            case MoveMarker:
+                BeforeMarker = below.Skip(_at).ToList();
+                (_at, _ended) = (below.Count, true);
+                break;
             case WithYarn with: _yarns.Add((with.Yarn, _made.Count)); break;
             case Hold hold: HoldNext(hold); break;
             case Bridge bridge: BridgeOver(bridge); break;

@@ -276,7 +276,7 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
         if (piece.Rows is [.., { IsRound: true, IsJoined: false }] && !ground.IsTurned && !_inSpiral) throw new Misread("the round before is not joined");
         if (!row.IsRound && piece.Rows is [.., { IsRound: true, IsJoined: true }] && ground.IsTurned) throw new Misread("the work is turned where a round was joined");
         var places = row.IsRound ? [.. worked.Made.Where(place => place.Seen != Seen.SlipStitch).Select(place => place.Seen == Seen.TurningChain ? place with { OfRound = true } : place)] : worked.Made;
-        var made = new ReadRow(number, side, places) { IsRound = row.IsRound, IsJoined = worked.IsJoined == true, Shaped = Shaping.Of(steps, side) };
+        var made = new ReadRow(number, side, places) { IsRound = row.IsRound, IsJoined = worked.IsJoined == true, Shaped = Shaping.Of(steps, side), Unworked = worked.Unworked };
         _inSpiral = spiral;
         made = made with { Yarns = _yarns.Row(made, worked, steps) };
         piece.Yarn = _yarns.InHand;
@@ -325,7 +325,7 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
     }
 
     // A row that is joined to a round is joined in its first st: the sl sts before that lie outside.
-    private static IEnumerable<Place> FromJoin(ReadRow row) => row.Made.Where(place => place.Seen != Seen.SlipStitch);
+    private static IEnumerable<Place> FromJoin(ReadRow row) => row.Unworked.Concat(row.Made).Where(place => place.Seen != Seen.SlipStitch);
 
     // The hook is in the first place, and the work is turned: all others are met from the last.
     private static IEnumerable<Place> TurnedAtJoin(List<Place> made) => made.Take(1).Concat(made.Skip(1).Reverse());

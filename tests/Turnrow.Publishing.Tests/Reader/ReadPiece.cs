@@ -21,6 +21,9 @@ internal sealed record ReadRow(int Number, bool RightSide, IReadOnlyList<Place> 
     /// <summary>False of a round whose end is left open.</summary>
     public bool IsJoined { get; init; }
 
+    /// <summary>Of a round that ended before its marker, the places below that come first in the next one.</summary>
+    public IReadOnlyList<Place> Unworked { get; init; } = [];
+
     /// <summary>A right-side row runs from the right edge to the left: there the hook is after it.</summary>
     public Side EndsAt => RightSide ? Side.Left : Side.Right;
 

@@ -14,6 +14,7 @@ internal sealed class RowInHand
     private int _kept = -1;
     private int _entered;
     private List<Place> _waiting = [];
+    private List<Place> _unworked = [];
     private bool _isBeyondStart;
 
     private RowInHand(Ground ground, ChainRules rules, IReadOnlyList<Step> steps, List<string> doubts)
@@ -149,6 +150,12 @@ internal sealed class RowInHand
                 break;
             case GoOnInSpiral:
                 IsSpiral = true;
+                break;
+            case EndRoundHere:
+                // Where she has not been, the next round begins.
+                if (!_ground.GoesOn || _ground.JoinedAt >= 0 || _at == End) throw new Misread("only a round of a spiral ends before its marker");
+                _unworked = Below.Take(_at..End).ToList();
+                _at = End;
                 break;
             case CloseRing:
                 ClosesRing = Below is [{ Seen: Seen.Ring }] ? true : throw new Misread("there is no ring to close");
@@ -442,7 +449,7 @@ internal sealed class RowInHand
         if (_ground is { JoinedAt: >= 0, GoesOn: false } && !JoinedIsUsed) throw new Misread("nothing is worked into the place where the yarn is joined");
         if (_at < End) throw new Misread($"{End - _at} places are left at the end, the first of them {Below[_at]}");
         if (End < Below.Count && !LeftSlipStitches && Left == 0 && _waiting.Count == 0) throw new Misread("what is to happen with the sl sts is not said");
-        return new WorkedRow(_made, _made.Count(place => place.Seen == Seen.SlipStitch), Left, _entered, _beginning.PassedChains, End - Left) { Waiting = _waiting, Inner = Inner, IsJoined = IsJoined, IsSpiral = IsSpiral, ClosesRing = ClosesRing, Yarns = Yarns, OwnChains = OwnChains };
+        return new WorkedRow(_made, _made.Count(place => place.Seen == Seen.SlipStitch), Left, _entered, _beginning.PassedChains, End - Left) { Waiting = _waiting, Unworked = _unworked, Inner = Inner, IsJoined = IsJoined, IsSpiral = IsSpiral, ClosesRing = ClosesRing, Yarns = Yarns, OwnChains = OwnChains };
     }
 }
 
@@ -466,6 +473,9 @@ internal sealed record WorkedRow(IReadOnlyList<Place> Made, int Slipped, int Lef
 
     /// <summary>Chains that its stitches made at their own feet.</summary>
     public int OwnChains { get; init; }
+
+    /// <summary>What it leaves to the next round of a spiral, in working order.</summary>
+    public IReadOnlyList<Place> Unworked { get; init; } = [];
 
     /// <summary>True if it says that no round is joined from here on.</summary>
     public bool IsSpiral { get; init; }

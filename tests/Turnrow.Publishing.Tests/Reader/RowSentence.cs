@@ -60,6 +60,7 @@ internal sealed partial class RowSentence
         if (Accept("skip") || Accept("miss")) return Skip();
         if (Accept("leave")) return Leave();
         if (Accept("the")) return Over();
+        if (Accept("end")) return Said(new EndRoundHere(), "the round here , the marker moves to the next st");
         if (Accept("place")) return PutMarker();
         if (Accept("move")) return ShiftMarker();
         if (Accept("take"))

@@ -95,6 +95,9 @@ internal sealed record JoinRound(string? Place) : Step;
 /// <summary>`do not join this round or the next ones, keep a marker in the first st of each`.</summary>
 internal sealed record GoOnInSpiral : Step;
 
+/// <summary>`end the round here, the marker moves to the next st`.</summary>
+internal sealed record EndRoundHere : Step;
+
 /// <summary>`pull the yarn end to close the ring`.</summary>
 internal sealed record CloseRing : Step;
 

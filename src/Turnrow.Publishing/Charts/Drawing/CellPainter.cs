@@ -113,7 +113,12 @@ internal sealed class CellPainter(CellGround ground, Legend legend, Ink ink)
     {
         if (cell.Hook != HookInto.BothLoops) legend.Add(LegendSign.Hook, hook: cell.Hook);
         if (chainFirst) legend.Add(LegendSign.Chain);
-        if (cell.Legs == 1 || ground.IsInRing || stitch.Symbol.Shape == SymbolShape.Parts)
+        if (cell.Special is { } special)
+        {
+            legend.Add(LegendSign.Special, special);
+            legend.Add(LegendSign.Stitch, stitch);
+        }
+        else if (cell.Legs == 1 || ground.IsInRing || stitch.Symbol.Shape == SymbolShape.Parts)
         {
             if (!chainFirst) legend.Add(LegendSign.Stitch, stitch);
         }

@@ -134,6 +134,7 @@ internal static class RowTeller
         if (place.Piece.Start is RingStart { Chains: 0 } && place.Index == 0) remarks.Add(new CloseRing());
         if (place.Row is { IsRound: true, Way: RoundWay.Spiral, Begins: not RowBegins.Spiral }) remarks.Add(new SpiralBegins());
         else if (place.Row is { IsRound: true, Way: not RoundWay.Spiral } && Joins.IsOpen(place)) remarks.Add(new DoNotJoin());
+        if (place.Row.Unworked is not null) remarks.Add(new RoundEndsHere());
         if (ShortRowTeller.Remark(place, told) is { } over) remarks.Add(over);
         if (EndsAtSlipStitches(place)) remarks.Add(new LeaveSlipStitches());
         if (place.Work.Below.HasCorners && place.Work.Words.Any(static w => w is RemoveCorners)) remarks.Add(new TakeMarkersOut(false));
@@ -198,7 +199,7 @@ internal sealed class RowContext(Piece piece, int index, Row row, RowWork work)
     public bool IsFirstOfPart => Index == 0 && Piece.Start is PartStart;
 
     /// <summary>Stitches left unworked at the row's end, for good or for now.</summary>
-    public int LeftAtEnd => (Row.End is { Adds: false } end ? end.Count : 0) + (Row.Short.Over.Count > 0 ? Row.Short.Waiting : Row.Short.Left);
+    public int LeftAtEnd => (Row.End is { Adds: false } end ? end.Count : 0) + (Row.Short.Over.Count > 0 ? Row.Short.Waiting : Row.Short.Left) + (Row.Unworked?.Count ?? 0);
 
     /// <summary>The name of an edge at this row; null if it has none.</summary>
     public string? EdgeName(Hand hand) => EdgeNames.At(Piece, hand, Row.Number);
