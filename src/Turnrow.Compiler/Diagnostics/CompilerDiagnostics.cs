@@ -175,6 +175,7 @@ public static class CompilerDiagnostics
         PatternPlus.Kind,
         PatternNumber.Kind,
         FoundationStitchUnknown.Kind,
+        WorkedBack.Kind,
         SolidUnknown.Kind,
         SolidSize.Kind,
         SolidInRows.Kind,

@@ -58,7 +58,7 @@ public sealed partial class PieceBuilder
     public bool InRounds => _course.InRounds;
 
     /// <summary>The edge where the next row starts: in rows that is where the hook is; a round begins and ends there.</summary>
-    public Hand HookAt => Frame.StartOf(NextIsRightSide);
+    public Hand HookAt => _course.StartsAt;
 
     /// <summary>True if the piece has begun.</summary>
     public bool HasBegun { get; private set; }
@@ -239,6 +239,7 @@ public sealed partial class PieceBuilder
     public RowFault? WorkRow(RowPlan plan, Origin origin, int ordinal)
     {
         AskForYarn();
+        _course.IsBack = Direction.IsBack(plan);
         var number = _rows.Count + 1;
         var (start, end) = StepsOf(number);
         var fault = Work(plan, start, end, out var work, out var words);
@@ -257,6 +258,7 @@ public sealed partial class PieceBuilder
         {
             Origin = origin,
             IsRound = InRounds,
+            IsBack = _course.IsBack,
             Way = InRounds ? _course.Way : RoundWay.Joined,
             Short = turns,
             Yarn = YarnOf(plan),
@@ -412,7 +414,7 @@ public sealed partial class PieceBuilder
         var there = below.BegunAt(begunAt);
         var worked = RowWorker.Work(WithoutWay(words, begunAt), there, InRounds);
         if (worked.Fault is not null) return worked.Fault;
-        if (!InRounds && HookDepth.Backwards(worked.Words) is { } backwards) return new RowFault(RowFaultKind.BackwardsInRow, backwards, 0, 0, 0);
+        if (_course.IsBack && Direction.Fault(worked.Words, _rows.Count == 0 || !_course.HasWayBack) is { } both) return both;
         if (HookDepth.Deepest(worked.Words) is { } deep && deep.Hook.RowsDown() > RowsBelow)
             return new RowFault(RowFaultKind.TooFarDown, deep, deep.Hook.RowsDown(), RowsBelow, 0);
         var opening = Openings.Of(Begins, worked.Words, RuleOf, StitchesOfChain(below), start);

@@ -126,7 +126,7 @@ internal sealed class RowInHand
             case WithYarn with:
                 Yarns.Add((with.Yarn, _made.Count(place => place.Seen != Seen.SlipStitch)));
                 break;
-            case ChangeAtEnd or RestYarn:
+            case ChangeAtEnd or RestYarn or StayOnSide:
                 break;
             case LeaveUnworked leave:
                 Leave(leave);
@@ -397,7 +397,7 @@ internal sealed class RowInHand
     /// <summary>Where the ch stands for the first st, that st is passed over unless it is named: so the notes say.</summary>
     private void PassFirst(PlaceWords places)
     {
-        if (_at == 0 && _ground.IsTurned && _beginning.StandsForFirst && places.Where is not (Where.First or Where.Same)) Pass(0);
+        if (_at == 0 && _ground.ComesBack && _beginning.StandsForFirst && places.Where is not (Where.First or Where.Same)) Pass(0);
     }
 
     // "Across" and "to last 4 sts" go by the row before: what short rows left lies beyond its turn.
