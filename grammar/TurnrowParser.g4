@@ -246,7 +246,8 @@ expectLine
     | lying=(LIE | CUP | RUFFLE) flat=FLAT? (IN ROWS from=count TO to=count)?
     )
   ;
-expected  : value=sum (by=WORD? of=(STITCHES | ROWS) more+=expectedMore*)? ;
+// `tile first side stitches`: the words before `side` say which; a stitch is one word, so the builder tells them apart.
+expected  : value=sum (nth=FIRST? (by=WORD word=WORD?)? of=(STITCHES | ROWS) more+=expectedMore*)? ;
 expectedMore : by=sign value=single of=(STITCHES | ROWS)? ;
 
 claim     : EQUALS parts+=claimPart (COMMA parts+=claimPart)* (without=WITHOUT TURNING (CHAIN | CH) | with=WITH CHAINS)? ;

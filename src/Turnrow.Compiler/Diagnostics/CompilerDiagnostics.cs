@@ -147,6 +147,7 @@ public static class CompilerDiagnostics
         MadeLengthWrong.Kind,
         MadeTwice.Kind,
         MadeOff.Kind,
+        SideUnknown.Kind,
         CornerMissing.Kind,
         CornerMiddle.Kind,
         MarkWithoutStitch.Kind,

@@ -26,23 +26,49 @@ internal sealed class StitchPatternBook(Findings findings)
     /// <summary>Adds a stitch pattern; without its rows where an error leaves them in doubt. A second one of the name is reported.</summary>
     public void Define(string name, TextSpan span, StitchPattern? pattern)
     {
-        if (_entries.TryGetValue(name, out var earlier)) findings.Add(DefinedTwice.At(span, name, earlier.Span));
-        else _entries[name] = new Entry(span, pattern);
+        if (IsNew(name, span)) _entries[name] = new Entry(span, pattern);
+    }
+
+    /// <summary>Adds a stitch pattern of another file, of which only those are looked into that are asked for: a library costs what is taken from it.</summary>
+    public void Define(string name, TextSpan span, Func<StitchPattern?> make)
+    {
+        if (IsNew(name, span)) _entries[name] = new Entry(span, null) { Make = make };
     }
 
     /// <summary>Where a name is defined; null if it is not.</summary>
     public TextSpan? SpanOf(string name) => _entries.TryGetValue(name, out var entry) ? entry.Span : null;
 
     /// <summary>The stitch pattern of a name, if it is known and sound.</summary>
-    public StitchPattern? Find(string name) => _entries.GetValueOrDefault(name)?.Pattern;
+    public StitchPattern? Find(string name) => _entries.TryGetValue(name, out var entry) ? Made(entry) : null;
 
     /// <summary>The stitch pattern that a line names; null, and reported, if there is none.</summary>
     public StitchPattern? Use(NameSyntax name)
     {
-        if (_entries.TryGetValue(name.Text, out var entry)) return entry.Pattern;
+        if (_entries.TryGetValue(name.Text, out var entry)) return Made(entry);
         if (!InDoubt) findings.Add(PatternUnknown.At(name.Span, name.Text, Names, _later.TryGetValue(name.Text, out var later) ? later : null));
         return null;
     }
 
-    private sealed record Entry(TextSpan Span, StitchPattern? Pattern);
+    private bool IsNew(string name, TextSpan span)
+    {
+        if (!_entries.TryGetValue(name, out var earlier)) return true;
+        findings.Add(DefinedTwice.At(span, name, earlier.Span));
+        return false;
+    }
+
+    private static StitchPattern? Made(Entry entry)
+    {
+        if (entry.Make is not { } make) return entry.Pattern;
+        entry.Make = null;
+        return entry.Pattern = make();
+    }
+
+    private sealed class Entry(TextSpan span, StitchPattern? pattern)
+    {
+        public TextSpan Span => span;
+
+        public StitchPattern? Pattern { get; set; } = pattern;
+
+        public Func<StitchPattern?>? Make { get; set; }
+    }
 }

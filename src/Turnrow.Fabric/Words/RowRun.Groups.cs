@@ -61,6 +61,7 @@ internal sealed partial class RowRun
 
     private PlaceSequence TopsOf(Group group)
     {
+        if (ReferenceEquals(group.Known.For, group.Words)) return group.Known.Made!;
         var tops = new PlaceSequenceBuilder();
         foreach (var word in group.Words)
         {
@@ -71,6 +72,8 @@ internal sealed partial class RowRun
         }
 
         if (tops.TooLong) Fail(RowFaultKind.TooLong, group, 0, 0);
-        return tops.Build();
+        var made = tops.Build();
+        if (_fault is null) group.Known = (group.Words, made);
+        return made;
     }
 }

@@ -248,6 +248,9 @@ public sealed record Group(IReadOnlyList<Word> Words, Target Target) : Word
     /// <summary>How often it was worked: once, or of <see cref="Aim.EachOfKind"/> as many as there are.</summary>
     public int Times { get; init; } = 1;
 
+    // What its words make, kept with the words that it was found for: a group is worked in every corner of every round.
+    internal (IReadOnlyList<Word>? For, PlaceSequence? Made) Known { get; set; }
+
     /// <inheritdoc/>
     public bool Equals(Group? other) =>
         other is not null && Target == other.Target && Passed == other.Passed && PassedBefore == other.PassedBefore && Times == other.Times

@@ -102,7 +102,7 @@ internal sealed record SeamText(SeamEdgeText First, SeamEdgeText Second, bool Op
     private string Matched(Wording words)
     {
         var (one, other) = (First.Parts[0], Second.Parts[0]);
-        if (one.Rows is not { } first || other.Rows is not { } second) return $"Match them {words.St} for {words.St}.";
+        if (one.Rows is not { } first || other.Rows is not { } second) return $"Match them {words.St} for {words.St}{FromCorners(one, other)}.";
         if (one.Piece == other.Piece && first.Equals(second) && !Opposite && !one.HasSteps && !one.HasTurns && !other.HasTurns) return $"Match the two ends of {first.Each()}.";
         var (meetsFirst, meetsLast) = Opposite ? (second.Last, second.First) : (second.First, second.Last);
         var further = first.IsOne && second.IsOne
@@ -110,6 +110,13 @@ internal sealed record SeamText(SeamEdgeText First, SeamEdgeText Second, bool Op
             : $", and so on to Row {first.Last.Written()} of {one.PieceName} with Row {meetsLast.Written()} of {other.PieceName}";
         return $"Match them row for row, Row {first.First.Written()} of {one.PieceName} with Row {meetsFirst.Written()} of {other.PieceName}{further}{AtSteps(words)}.{Turns()}";
     }
+
+    private static string FromCorners(SeamSide one, SeamSide other) => (one.Kind, other.Kind) switch
+    {
+        (StretchKind.Side, StretchKind.Side) => ", from corner to corner",
+        (StretchKind.Side, _) or (_, StretchKind.Side) => ", the side from corner to corner",
+        _ => string.Empty,
+    };
 
     private string Turns()
     {
@@ -212,6 +219,7 @@ internal sealed record SeamSide(string Piece, string? Edge, Hand? Hand, StretchK
                     StretchKind.Foundation => "beginning edge",
                     StretchKind.BridgeChain => $"other side of the chain for {Names.Words(Edge!)}",
                     StretchKind.HeldStitches => $"stitches held for {Names.Words(Edge!)}",
+                    StretchKind.Side => Edge!,
                     StretchKind.OpenStitches when Stitches is { } part => $"{part.Numbered} ({Names.Words(Edge!)})",
                     _ => IsRound ? "last round" : "last row",
                 };
@@ -235,7 +243,7 @@ internal sealed record SeamSide(string Piece, string? Edge, Hand? Hand, StretchK
             return new SeamSide(side.Piece.Name, name, side.Hand, kind, null, null, null, false)
             {
                 IsRound = kind is StretchKind.LastRow or StretchKind.OpenStitches && side.Piece.EndsInRounds,
-                Stitches = name is null ? null : LastStitches.OfStretch(side.Piece, side.Stretches[0]),
+                Stitches = name is null || kind == StretchKind.Side ? null : LastStitches.OfStretch(side.Piece, side.Stretches[0]),
             };
         }
 

@@ -111,6 +111,17 @@ internal sealed class ReadPiece(string title)
     /// <summary>Stitches of the last row that a part stands on, from the right edge.</summary>
     public HashSet<int> Taken { get; } = [];
 
+    /// <summary>The places of a side, counted by its markers: from one to the next, the last from the last marker round to the first.</summary>
+    public IReadOnlyList<Place> SideOf(string name)
+    {
+        var round = Rows[^1].Made.Where(place => place.Seen != Seen.SlipStitch).ToList();
+        var corners = Enumerable.Range(0, round.Count).Where(at => round[at].IsMarked).ToList();
+        var nth = Array.IndexOf(["first", "second", "third", "fourth", "fifth", "sixth"], name.Split(' ')[0]);
+        if (!Rows[^1].IsRound || nth < 0 || nth >= corners.Count) throw new Misread($"{title} has no {name}");
+        var (from, to) = (corners[nth], corners[(nth + 1) % corners.Count]);
+        return [.. Enumerable.Range(from, (to > from ? to : to + round.Count) - from + 1).Select(at => round[at % round.Count])];
+    }
+
     public Side HookAt => Rows[^1].IsRound ? Rows[^1].StartsAt : Rows[^1].EndsAt;
 
     public IReadOnlyList<EdgePart> Edge(Side side) => _edges[(int)side];

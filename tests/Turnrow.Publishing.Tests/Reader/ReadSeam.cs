@@ -114,7 +114,7 @@ internal sealed partial record ReadSeam(SeamEdge First, SeamEdge Second, IReadOn
         }
 
         if (RowForRow().Match(text) is not { Success: true } rows)
-            return text.Contains("Match them st for st.", StringComparison.Ordinal) ? new(first, second, [], true) : throw new Misread("how the edges meet is not said");
+            return StitchForStitchSaid().IsMatch(text) ? new(first, second, [], true) : throw new Misread("how the edges meet is not said");
         Check(rows, "p1", first.Piece);
         Check(rows, "p2", second.Piece);
         string[] turns = [.. Turns().Match(text).Groups["pieces"].Value.Split(" and "), .. Rounds().Match(text).Groups["pieces"].Value.Split(" and ")];
@@ -149,11 +149,14 @@ internal sealed partial record ReadSeam(SeamEdge First, SeamEdge Second, IReadOn
         }
     }
 
-    [GeneratedRegex(@"^\*\*(?<edge1>Right edge|Left edge|Last row|Last round|Beginning edge)(?: \([^)]*\))? of (?<piece1>.+?) to (?<edge2>right edge|left edge|last row|last round|beginning edge)(?: \([^)]*\))? of (?<piece2>.+?):\*\* (?<text>.*)$")]
+    [GeneratedRegex(@"^\*\*(?<edge1>Right edge|Left edge|[A-Z][a-z]+ side|Last row|Last round|Beginning edge)(?: \([^)]*\))? of (?<piece1>.+?) to (?<edge2>right edge|left edge|[a-z]+ side|last row|last round|beginning edge)(?: \([^)]*\))? of (?<piece2>.+?):\*\* (?<text>.*)$")]
     private static partial Regex Seam();
 
     [GeneratedRegex(@"^\*\*(?<first>.+?) to (?<second>.+?):\*\* Pin the two edges together from end to end, part by part in the order named, RS of both up\.(?<text>.*)$")]
     private static partial Regex Pinned();
+
+    [GeneratedRegex(@"Match them st for st(?:, (?:the side )?from corner to corner)?\.")]
+    private static partial Regex StitchForStitchSaid();
 
     [GeneratedRegex(@"(?<edge>[Rr]ight edge|[Ll]eft edge|[Ss]titch(?:es)? \d+(?:-\d+)? of the last (?:row|round)|[Ll]ast (?:row|round)|[Bb]eginning edge)")]
     private static partial Regex EdgeOf();

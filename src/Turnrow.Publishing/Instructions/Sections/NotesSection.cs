@@ -43,6 +43,8 @@ internal static class NotesSection
 
         if (Uses(work, "place a marker"))
             notes.Add($"A marker stays with its corner. Where a row works over a marked {words.St} or {words.Sp} and says nothing of the marker, move it up to the {words.St} made there.");
+        if (Uses(work, "from corner to corner"))
+            notes.Add("The sides of a piece in rounds go from corner to corner, and the corners at its ends are part of each: the first begins at the first corner of the last round, and the others follow it in working order.");
         if (Uses(work, "right edge") || Uses(work, "left edge"))
             notes.Add($"Right edge and left edge are those of the piece held with its {words.Side(true)} facing you and its first row at the bottom.");
         return notes.Count == 0 ? [] : ["## Notes", string.Join('\n', notes.Select(static n => $"- {n}"))];
