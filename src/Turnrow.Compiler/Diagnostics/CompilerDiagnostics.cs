@@ -177,6 +177,7 @@ public static class CompilerDiagnostics
         PatternNumber.Kind,
         FoundationStitchUnknown.Kind,
         WorkedBack.Kind,
+        TurnMissing.Kind,
         SolidUnknown.Kind,
         SolidSize.Kind,
         SolidInRows.Kind,

@@ -37,6 +37,7 @@ internal static class RowFaults
             RowFaultKind.MarkNothing => MarkWithoutStitch.At(context, span, sizes),
             RowFaultKind.NoCorner => CornerMissing.At(context, span, piece, sizes, word, first.Below is { HasCorners: true }),
             RowFaultKind.CornerNotNext or RowFaultKind.CornerTooNear => CornerDistance.At(context, span, sizes, word, first.Fault),
+            RowFaultKind.NoTurn => TurnMissing.At(context, span, sizes, word, first),
             RowFaultKind.CornerWithoutMiddle => CornerMiddle.At(context, span, sizes, word, CornerMiddle.StitchOf(context, first.Fault.Word!)),
             RowFaultKind.CornerPassed or RowFaultKind.CornerTogether => CornerLost.At(context, span, sizes, first.Fault.Kind, word),
             RowFaultKind.CornerAgain => CornerAgain.At(context, span, sizes, word),

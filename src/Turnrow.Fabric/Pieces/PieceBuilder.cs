@@ -393,6 +393,8 @@ public sealed partial class PieceBuilder
         if (_course.Ahead is not { } ahead || (_cornersInDoubt && Corners.AreSaid(words))) return null;
         // Nor does it tell of which kind each of them is.
         if (_kindsInDoubt && PlaceKinds.AreSaid(words)) return null;
+        var toTurn = Turns.AreSaid(words);
+        if (toTurn && (RowsInDoubt || _rows.Count < _waitingKnownFrom)) return null;
         if (RoundFault(words, start, end) is { } atEdge) return atEdge;
         if (TurnFault(plan, words, start, end) is { } turned) return turned;
         if (Reachable(ahead) is not { } reachable) return TooMuchForLater(ahead);
@@ -404,7 +406,8 @@ public sealed partial class PieceBuilder
         }
 
         if (below.Count > PlaceSequenceBuilder.MostPlaces) return new RowFault(RowFaultKind.TooLong, null, 0, 0, 0);
-        if (_cache.Find(key, below, start, Begins, InRounds) is { } known)
+        // Rows over the same places are not worked alike where these wait behind another turn.
+        if (!toTurn && _cache.Find(key, below, start, Begins, InRounds) is { } known)
         {
             (work, words) = (known, known.Words);
             return null;
@@ -412,7 +415,7 @@ public sealed partial class PieceBuilder
 
         var begunAt = BegunAt(words, below);
         var there = below.BegunAt(begunAt);
-        var worked = RowWorker.Work(WithoutWay(words, begunAt), there, InRounds);
+        var worked = RowWorker.Work(WithoutWay(words, begunAt), there, InRounds, toTurn ? BehindTurn(end) : 0);
         if (worked.Fault is not null) return worked.Fault;
         if (_course.IsBack && Direction.Fault(worked.Words, _rows.Count == 0 || !_course.HasWayBack) is { } both) return both;
         if (HookDepth.Deepest(worked.Words) is { } deep && deep.Hook.RowsDown() > RowsBelow)
@@ -421,7 +424,7 @@ public sealed partial class PieceBuilder
         if (Openings.GoingBackFirst(worked.Words, opening) is { } back) return new RowFault(RowFaultKind.BeginsGoingBack, back, 0, opening.Chains, 0);
         var marked = Openings.MarkFirst(worked.Tops, opening, opening.FirstStitchIn > 0 ? PlaceKind.SkippedChains : PlaceKind.TurningChain);
         work = new RowWork(worked.Words, there, _cache.Intern(marked), opening) { BegunAt = begunAt };
-        _cache.Keep(key, below, start, Begins, InRounds, work);
+        if (!toTurn) _cache.Keep(key, below, start, Begins, InRounds, work);
         words = worked.Words;
         return null;
     }

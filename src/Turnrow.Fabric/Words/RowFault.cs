@@ -51,6 +51,9 @@ public enum RowFaultKind
     /// <summary>The corner is nearer than the places that were to remain before it.</summary>
     CornerTooNear,
 
+    /// <summary>No row below turned before this edge, or its turn is nearer than the places that were to remain before it.</summary>
+    NoTurn,
+
     /// <summary>What is worked into a corner has no middle.</summary>
     CornerWithoutMiddle,
 

@@ -184,7 +184,8 @@ public sealed partial class PieceWork(PieceResult result, TurnTable turns, bool 
         TurnRound(IsBack(words));
         // The words' own order: that of the working row, or the other way round in a mirrored piece.
         var wordSide = isMirrored ? Frame.Opposite(_order) : _order;
-        var work = new RowWork(BegunFurtherOn(Frame.InWorkingOrder(InOrder(), wordSide), ref words), Size, _inRounds);
+        var behind = BehindTurn();
+        var work = new RowWork(BegunFurtherOn(Frame.InWorkingOrder(InOrder(), wordSide), ref words), Size, _inRounds) { BehindTurn = behind };
         work.Work(words);
         StepInRow(Frame.StartOf(wordSide), work.SlippedOver);
         if (work.LeftForLater > 0 && isMirrored)

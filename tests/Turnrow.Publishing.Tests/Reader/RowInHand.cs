@@ -1,8 +1,13 @@
+using System.Text.RegularExpressions;
+
 namespace Turnrow.Publishing.Tests.Reader;
 
 /// <summary>A row being worked, stitch by stitch. Whatever cannot be done with the places that are there is a misreading.</summary>
-internal sealed class RowInHand
+internal sealed partial class RowInHand
 {
+    [GeneratedRegex(@"^(?<n>\d+) before the turn below and (?<m>\d+) behind it$")]
+    private static partial Regex BeforeTurn();
+
     private readonly Ground _ground;
     private readonly ChainRules _rules;
     private readonly List<Place> _made = [];
@@ -327,6 +332,9 @@ internal sealed class RowInHand
             }
         }
 
+        var said = work.Remarks.Select(remark => BeforeTurn().Match(remark)).FirstOrDefault(match => match.Success);
+        var crosses = _at > _ground.Turn && _at - over < _ground.Turn;
+        if (crosses != said is not null || (said is not null && (Number.Of(said.Groups["n"].Value), Number.Of(said.Groups["m"].Value)) != (_ground.Turn - _at + over, _at - _ground.Turn))) throw new Misread("on which side of the turn its places lie");
         if (over != work.Over) throw new Misread($"{work.Stitch}{work.Over}tog is over {over} places");
         var partner = RowBeginning.PartnerOf(work);
         if (partner && _made.Count > 0) _made.RemoveAt(_made.Count - 1);
