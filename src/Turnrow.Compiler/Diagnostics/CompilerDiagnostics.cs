@@ -178,6 +178,8 @@ public static class CompilerDiagnostics
         PatternPlus.Kind,
         PatternNumber.Kind,
         FoundationStitchUnknown.Kind,
+        WorkedBack.Kind,
+        TurnMissing.Kind,
         SolidUnknown.Kind,
         SolidSize.Kind,
         SolidInRows.Kind,

@@ -153,6 +153,8 @@ internal sealed partial class RowBinder(Context context)
         UntilAmount until => context.Evaluate.Counts(until.Remain).Select(n => n is { } x ? (Amount?)Amount.Until(x) : null),
         CornerAmount { Remain: null } => Sized.Same<Amount?>(context.Sizes, Amount.ToCorner(0)),
         CornerAmount corner => context.Evaluate.Counts(corner.Remain!).Select(n => n is { } x ? (Amount?)Amount.ToCorner(x) : null),
+        TurnAmount { Remain: null } => Sized.Same<Amount?>(context.Sizes, Amount.ToTurn(0)),
+        TurnAmount turn => context.Evaluate.Counts(turn.Remain!).Select(n => n is { } x ? (Amount?)Amount.ToTurn(x) : null),
         CountAmount count => context.Evaluate.Counts(count.Count).Select(n => n is { } x ? (Amount?)Amount.Of(x) : null),
         _ => Sized.Same<Amount?>(context.Sizes, null),
     };
@@ -206,7 +208,7 @@ internal sealed partial class RowBinder(Context context)
 
     // A decrease needs several places, `across` all of them, and a place of its own is another one.
     private static bool LeadsOut(StitchItem item, StitchReading read) =>
-        item.Change is not null || item.Place is not null || read.Together > 1 || read.Stitch.Takes > 1 || item.Amount is AcrossAmount or UntilAmount or CornerAmount;
+        item.Change is not null || item.Place is not null || read.Together > 1 || read.Stitch.Takes > 1 || item.Amount is AcrossAmount or UntilAmount or CornerAmount or TurnAmount;
 
     private int?[]? BeforeOf(StitchItem item, StitchReading read)
     {
@@ -216,7 +218,7 @@ internal sealed partial class RowBinder(Context context)
 
     private Word?[] ChainWords(StitchItem item, StitchReading read)
     {
-        if (item.Place is not null || item.Before is not null || item.Change is not null || item.Amount is AcrossAmount or UntilAmount or CornerAmount)
+        if (item.Place is not null || item.Before is not null || item.Change is not null || item.Amount is AcrossAmount or UntilAmount or CornerAmount or TurnAmount)
             return Refuse(ChainPlace.At(item));
         var count = read.CountWord is { } name ? new NameExpression(name, name.Span) : (item.Amount as CountAmount)?.Count;
         return count is null

@@ -202,6 +202,7 @@ internal static partial class RowBuilder
     {
         var span = LineBuilding.Span(context);
         if (context.corner is not null) return new CornerAmount(context.remain is null ? null : ExpressionBuilder.Count(context.remain, line), span);
+        if (context.turn is not null) return new TurnAmount(context.remain is null ? null : ExpressionBuilder.Count(context.remain, line), span);
         return context.remain is null
             ? new AcrossAmount(context.Start.Type == TurnrowLexer.AROUND, span)
             : new UntilAmount(ExpressionBuilder.Count(context.remain, line), span);

@@ -109,6 +109,11 @@ public sealed record UntilAmount(ExpressionSyntax Remain, TextSpan Span) : Amoun
 /// <param name="Span">Where it stands.</param>
 public sealed record CornerAmount(ExpressionSyntax? Remain, TextSpan Span) : AmountSyntax(Span);
 
+/// <summary><c>to turn</c>, <c>until 1 remains before turn</c>.</summary>
+/// <param name="Remain">How many places are to remain before the turn below; null for none.</param>
+/// <param name="Span">Where it stands.</param>
+public sealed record TurnAmount(ExpressionSyntax? Remain, TextSpan Span) : AmountSyntax(Span);
+
 /// <summary><c>8 evenly</c>.</summary>
 public sealed record EvenlyAmount(ExpressionSyntax Count, TextSpan Span) : AmountSyntax(Span);
 

@@ -66,6 +66,9 @@ public sealed record LeaveUnworked(Sized? Count) : Word
 /// <summary>`dc to corner`, `dc until 2 remain before corner`.</summary>
 public sealed record ToCorner(string Stitch, Sized Remain) : Word;
 
+/// <summary>`dc to turn`, `dc until 1 remains before turn`: up to where the row below turned.</summary>
+public sealed record ToTurn(string Stitch, Sized Remain) : Word;
+
 /// <summary>`mark corner`.</summary>
 public sealed record MarkCorner : Word;
 

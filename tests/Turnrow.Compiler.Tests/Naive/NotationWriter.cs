@@ -217,6 +217,7 @@ public static class NotationWriter
         Inc inc => (inc.Named ? inc.Stitch + " " : "") + Counted("inc", inc.Count),
         Dec dec => (dec.Named ? dec.Stitch + " " : "") + Counted("dec", dec.Count),
         Together together => $"{together.Stitch}{N(together.Over)}tog",
+        ToTurn to => to.Remain.IsSame && to.Remain[0] == 0 ? $"{to.Stitch} to turn" : $"{to.Stitch} until {to.Remain} remain before turn",
         ToCorner to => to.Remain.IsSame && to.Remain[0] == 0 ? $"{to.Stitch} to corner" : $"{to.Stitch} until {to.Remain} remain before corner",
         Hold hold => $"hold {hold.Count} for {hold.Name}",
         Bridge bridge => $"bridge {bridge.Count}{(bridge.Name is null ? "" : $" for {bridge.Name}")}",

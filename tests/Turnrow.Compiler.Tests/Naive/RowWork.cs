@@ -11,6 +11,9 @@ public sealed partial class RowWork(IReadOnlyList<Place> below, int size, bool i
 
     public IReadOnlyList<Place> Made => _made;
 
+    /// <summary>How many of the places, the last ones, wait behind the turn below.</summary>
+    public int BehindTurn { get; init; }
+
     /// <summary>Places slipped over at the beginning of the words, and left at their end.</summary>
     public int SlippedOver { get; private set; }
 
@@ -56,6 +59,7 @@ public sealed partial class RowWork(IReadOnlyList<Place> below, int size, bool i
             case Dec dec: Many(dec.Count[size], () => TogetherOver(dec.Stitch, 2)); break;
             case Together together: TogetherOver(together.Stitch, together.Over); break;
             case ToCorner to: Many(Math.Min(Remaining, NotBelowZero(BeforeCorner() - to.Remain[size])), () => OneInNext(to.Stitch)); break;
+            case ToTurn to: Many(NotBelowZero(BehindTurn == 0 ? -1 : Remaining - BehindTurn - to.Remain[size]), () => OneInNext(to.Stitch)); break;
             case MarkCorner: Mark(); break;
             case MoveMarker:
                 BeforeMarker = below.Skip(_at).ToList();

@@ -1,8 +1,13 @@
+using System.Text.RegularExpressions;
+
 namespace Turnrow.Publishing.Tests.Reader;
 
 /// <summary>A row being worked, stitch by stitch. Whatever cannot be done with the places that are there is a misreading.</summary>
-internal sealed class RowInHand
+internal sealed partial class RowInHand
 {
+    [GeneratedRegex(@"^(?<n>\d+) before the turn below and (?<m>\d+) behind it$")]
+    private static partial Regex BeforeTurn();
+
     private readonly Ground _ground;
     private readonly ChainRules _rules;
     private readonly List<Place> _made = [];
@@ -127,7 +132,7 @@ internal sealed class RowInHand
             case WithYarn with:
                 Yarns.Add((with.Yarn, _made.Count(place => place.Seen != Seen.SlipStitch)));
                 break;
-            case ChangeAtEnd or RestYarn:
+            case ChangeAtEnd or RestYarn or StayOnSide:
                 break;
             case LeaveUnworked leave:
                 Leave(leave);
@@ -334,6 +339,9 @@ internal sealed class RowInHand
             }
         }
 
+        var said = work.Remarks.Select(remark => BeforeTurn().Match(remark)).FirstOrDefault(match => match.Success);
+        var crosses = _at > _ground.Turn && _at - over < _ground.Turn;
+        if (crosses != said is not null || (said is not null && (Number.Of(said.Groups["n"].Value), Number.Of(said.Groups["m"].Value)) != (_ground.Turn - _at + over, _at - _ground.Turn))) throw new Misread("on which side of the turn its places lie");
         if (over != work.Over) throw new Misread($"{work.Stitch}{work.Over}tog is over {over} places");
         var partner = RowBeginning.PartnerOf(work);
         if (partner && _made.Count > 0) _made.RemoveAt(_made.Count - 1);
@@ -404,7 +412,7 @@ internal sealed class RowInHand
     /// <summary>Where the ch stands for the first st, that st is passed over unless it is named: so the notes say.</summary>
     private void PassFirst(PlaceWords places)
     {
-        if (_at == 0 && _ground.IsTurned && _beginning.StandsForFirst && places.Where is not (Where.First or Where.Same)) Pass(0);
+        if (_at == 0 && _ground.ComesBack && _beginning.StandsForFirst && places.Where is not (Where.First or Where.Same)) Pass(0);
     }
 
     // "Across" and "to last 4 sts" go by the row before: what short rows left lies beyond its turn.

@@ -149,6 +149,7 @@ internal sealed partial class RowSentence
     private Step NoJoin()
     {
         Expect("not");
+        if (Accept("turn")) return new StayOnSide();
         if (Accept("cut")) return new RestYarn(Yarn(), "left");
         Expect("join");
         return Accept("this") ? Said(new GoOnInSpiral(), "round or the next ones , keep a marker in the first st of each") : new JoinRound((string?)null);

@@ -8,6 +8,9 @@ internal abstract record Step
 
 internal sealed record Turn : Step;
 
+/// <summary>`do not turn`.</summary>
+internal sealed record StayOnSide : Step;
+
 /// <summary>`ch 3`.</summary>
 internal sealed record MakeChains(int Count) : Step;
 

@@ -148,6 +148,6 @@ internal sealed class CellPainter(CellGround ground, Legend legend, Ink ink)
         ink.Stand = ground.Beside(ChartScale.HeightOf(stitch));
         OvalSymbol.Chain(ink, ink.Stand.FromSheet(ground.Beside(0).At), ink.Stand.At, _row.StandingChains);
         legend.Add(LegendSign.Chain);
-        legend.Add(LegendSign.UncountedChain, stitch, count: _row.StandingChains);
+        legend.Add(LegendSign.UncountedChain, stitch.Rule, count: _row.StandingChains);
     }
 }

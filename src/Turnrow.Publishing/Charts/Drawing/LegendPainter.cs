@@ -255,7 +255,7 @@ internal sealed class LegendPainter(SvgWriter svg, Terms terms, bool isRound, IR
         var count = entry.Count.ToString(CultureInfo.InvariantCulture);
         return entry.Sign switch
         {
-            LegendSign.Stitch or LegendSign.Special => $"{name!.Name} ({name.Abbreviation})",
+            LegendSign.Stitch or LegendSign.Special => $"{name!.Name} ({name.Abbreviation}){(entry.Stitch?.Making == StitchMaking.Reversed ? ", worked from left to right" : string.Empty)}",
             LegendSign.Increase => $"{count} {name!.Abbreviation} in one place",
             LegendSign.Decrease => $"{name!.Abbreviation}{count}tog: {count} {name.Abbreviation} together",
             LegendSign.Cluster => $"{count} {name!.Abbreviation} together in one place",
