@@ -25,6 +25,9 @@ internal sealed class PieceBook(Context context)
     /// <summary>The seams so far.</summary>
     public List<(IReadOnlyList<Joins.BoundWalk> First, IReadOnlyList<Joins.BoundWalk> Second)> Seams { get; } = [];
 
+    /// <summary>The pieces that are joined to others while they are worked.</summary>
+    public List<(PieceState Piece, PieceState Other)> JoinedAsTheyGo { get; } = [];
+
     /// <summary>The points where edges meet, a size.</summary>
     public Joins.MeetingPoints[] MeetingPoints => _meetingPoints ??= [.. Enumerable.Range(0, context.Sizes).Select(i => new Joins.MeetingPoints(this, i))];
 

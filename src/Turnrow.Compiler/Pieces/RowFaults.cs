@@ -46,6 +46,8 @@ internal static class RowFaults
             RowFaultKind.BeginsGoingBack => RowBeginsCrossed.At(context, span, sizes, word, first.Fault.There),
             RowFaultKind.BackwardsInRow => StitchHere.Backwards(span, word),
             RowFaultKind.TooFarDown => SpikeTooDeep.At(context, span, sizes, word, first.Fault.Needed, first.Fault.There),
+            RowFaultKind.JoinBeyond => JoinBeyond.At(context, span, piece, sizes, failureOf),
+            RowFaultKind.JoinElsewhere or RowFaultKind.JoinInside or RowFaultKind.JoinOtherEnd => JoinPlace.At(context, span, piece, sizes, first),
             RowFaultKind.TooLong => RowTooLong.At(span),
             _ => PlaceInRow.At(context, span, sizes, first.Fault.Kind, word, first.Fault.There),
         });

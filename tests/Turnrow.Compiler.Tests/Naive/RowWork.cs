@@ -18,6 +18,9 @@ public sealed partial class RowWork(IReadOnlyList<Place> below, int size, bool i
 
     public int LeftForLater { get; private set; }
 
+    /// <summary>What is joined to other pieces, stitch by stitch.</summary>
+    public List<JoinNext> Joins { get; } = [];
+
     /// <summary>What is held and bridged, in the order of the words.</summary>
     public List<InnerEdge> Inner { get; } = [];
 
@@ -55,6 +58,7 @@ public sealed partial class RowWork(IReadOnlyList<Place> below, int size, bool i
             case ToCorner to: Many(Math.Min(Remaining, NotBelowZero(BeforeCorner() - to.Remain[size])), () => OneInNext(to.Stitch)); break;
             case MarkCorner: Mark(); break;
             case WithYarn with: _yarns.Add((with.Yarn, _made.Count)); break;
+            case JoinNext join: Joins.Add(join); break;
             case Hold hold: HoldNext(hold); break;
             case Bridge bridge: BridgeOver(bridge); break;
             case IntoRing ring: IntoTheRing(ring); break;
