@@ -131,6 +131,7 @@ item
   | HOLD amount=count FOR called=name
   | BRIDGE amount=count (FOR called=name)?
   | WITH yarn=name
+  | JOIN (SKIPPING amount=count)? (WITH by=stitch)? TO walk+=walkWord+ at=place?
   | before=list?
     ( words+=name+ (changed=change changedBy=changeAmount? | worked=stitchAmount spread=spreading? | spread=spreading | ends=atEachEnd | joined=TOGETHER | nth=ORDINAL of+=name+)?
     | changed=change changedBy=changeAmount?

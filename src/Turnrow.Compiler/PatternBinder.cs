@@ -43,6 +43,7 @@ internal sealed class PatternBinder
         _finished = new FinishedBinder(context, _book);
         _made = new MadeBinder(context, _book);
         context.Evaluate.PieceValues = _expect.ValuesOf;
+        context.EdgesJoined = new JoinBinder(context, _book).Bind;
     }
 
     /// <summary>Where claims could stand and do not.</summary>

@@ -49,6 +49,8 @@ internal static class RowFaults
             RowFaultKind.TwoDirections => WorkedBack.Mixed(context, span, sizes, word),
             RowFaultKind.NothingToGoBackOver => WorkedBack.First(context, span, sizes, word, statement is RowStatement { IsRound: true } && first.Row > 1),
             RowFaultKind.TooFarDown => SpikeTooDeep.At(context, span, sizes, word, first.Fault.Needed, first.Fault.There),
+            RowFaultKind.JoinBeyond => JoinBeyond.At(context, span, piece, sizes, failureOf),
+            RowFaultKind.JoinElsewhere or RowFaultKind.JoinInside or RowFaultKind.JoinOtherEnd => JoinPlace.At(context, span, piece, sizes, first),
             RowFaultKind.TooLong => RowTooLong.At(span),
             _ => PlaceInRow.At(context, span, sizes, first.Fault.Kind, word, first.Fault.There),
         });

@@ -188,6 +188,9 @@ public sealed record Piece(
     /// <summary>Edges inside it, row by row: stitches held, and the other sides of bridges.</summary>
     public IReadOnlyList<Stretch> Inner { get; init; } = [];
 
+    /// <summary>The edges of other pieces that it was joined to while it was worked.</summary>
+    public IReadOnlyList<JoinedAlong> JoinedTo { get; init; } = [];
+
     /// <summary>What was done to make it, for whatever is made like it.</summary>
     internal IReadOnlyList<PieceEvent> Events { get; init; } = [];
 

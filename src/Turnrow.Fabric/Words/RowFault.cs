@@ -96,6 +96,18 @@ public enum RowFaultKind
     /// <summary>The hook would go further down than there are rows.</summary>
     TooFarDown,
 
+    /// <summary>A row joins the piece to an edge of which nothing is left.</summary>
+    JoinBeyond,
+
+    /// <summary>What a row is joined in does not come next along the edge.</summary>
+    JoinElsewhere,
+
+    /// <summary>A row is joined to another piece, and not at its end.</summary>
+    JoinInside,
+
+    /// <summary>A row that ends at one edge is joined where rows that end at the other one are.</summary>
+    JoinOtherEnd,
+
     /// <summary>The row is too long to be laid out.</summary>
     TooLong,
 }

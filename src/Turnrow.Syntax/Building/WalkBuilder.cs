@@ -100,7 +100,8 @@ internal static class WalkBuilder
         return before ?? now;
     }
 
-    private static WalkSyntax Walk(IList<TurnrowParser.WalkWordContext> context, SelectionSyntax? selection, LineBuilding line)
+    /// <summary>One edge, as its words name it.</summary>
+    public static WalkSyntax Walk(IList<TurnrowParser.WalkWordContext> context, SelectionSyntax? selection, LineBuilding line)
     {
         var words = new List<NameSyntax>(context.Count);
         foreach (var word in context) words.Add(line.Name(word));

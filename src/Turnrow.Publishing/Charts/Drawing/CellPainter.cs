@@ -40,6 +40,12 @@ internal sealed class CellPainter(CellGround ground, Legend legend, Ink ink)
     private void DrawStitch(PlacedCell placed, Stitch stitch)
     {
         var cell = placed.Cell;
+        if (cell.Joins)
+        {
+            DrawJoin(placed, stitch);
+            return;
+        }
+
         if (cell.Tops == 0)
         {
             DrawOnTop(placed, stitch);
@@ -107,6 +113,28 @@ internal sealed class CellPainter(CellGround ground, Legend legend, Ink ink)
         var at = ink.Stand.At;
         Symbol.Of(stitch.Symbol).Leg(ink, at, at - new Point(0, HeadOf(stitch) / 2), 0);
         legend.Add(LegendSign.Stitch, stitch);
+    }
+
+    // It goes into what lies beside: behind a row's end, outside a round.
+    private void DrawJoin(PlacedCell placed, Stitch stitch)
+    {
+        const double Outside = 9;
+        if (_row.Row.IsRound)
+        {
+            ink.Stand = ground.Head(placed.Column - 0.5, ground.Height);
+            var at = ink.Stand.At;
+            ink.Line(at, at - new Point(0, Outside));
+            ink.Dot(at - new Point(0, Outside), DotSymbol.Radius);
+        }
+        else
+        {
+            var end = ground.Head(placed.Column, ground.Height / 2);
+            ink.Stand = ground.Head(placed.Column + 0.5, ground.Height / 2);
+            ink.Line(ink.Stand.FromSheet(end.At), ink.Stand.At);
+            ink.Dot(ink.Stand.At, DotSymbol.Radius);
+        }
+
+        legend.Add(LegendSign.JoinBeside, stitch);
     }
 
     private void AddToLegend(Cell cell, Stitch stitch, bool chainFirst)

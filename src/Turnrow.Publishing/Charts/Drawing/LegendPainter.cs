@@ -97,6 +97,10 @@ internal sealed class LegendPainter(SvgWriter svg, Terms terms, bool isRound, IR
             case LegendSign.RoundJoin:
                 ink.Dot(middle, RowPainter.JoinRadius);
                 break;
+            case LegendSign.JoinBeside:
+                ink.Line(middle - new Point(9, 0), middle);
+                ink.Dot(middle, DotSymbol.Radius);
+                break;
             case LegendSign.Unworked:
                 ink.Line(middle - new Point(4, 0), middle + new Point(4, 0));
                 break;
@@ -267,6 +271,7 @@ internal sealed class LegendPainter(SvgWriter svg, Terms terms, bool isRound, IR
             LegendSign.UncountedChain => $"ch {count} at a {Row}’s start: not a stitch",
             LegendSign.SlipOver => "slip stitch (sl st)",
             LegendSign.RoundJoin => "slip stitch (sl st) that joins the round",
+            LegendSign.JoinBeside => $"{name!.Name} ({name.Abbreviation}) into the piece beside it",
             LegendSign.Unworked => "stitch left unworked",
             LegendSign.Waiting => "stitch left for a later row",
             LegendSign.OverWaiting => "worked into a stitch left before",
