@@ -122,6 +122,7 @@ HOLD       : 'hold' ;
 IN         : 'in' ;
 INC        : 'inc' ;
 IS         : 'is' ;
+JOIN       : 'join' ;
 LAST       : 'last' ;
 LATER      : 'later' ;
 LEAST      : 'least' ;

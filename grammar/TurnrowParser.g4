@@ -99,7 +99,7 @@ along     : words+=walkWord+ (COMMA parts+=alongPart)* ;
 alongPart : rows=selection | facing=side FACING ;
 
 // `ring` is a name here as anywhere, so that pieces and counts may be called so: what has no stitches is the ring, which the builder tells.
-beginLine : BEGIN WITH (bothSides=BOTH SIDES OF amount=count stitchesWord | amount=count (of=stitchesWord | OF chains=count CHAINS)?) claimed=claim? ;
+beginLine : BEGIN WITH (bothSides=BOTH SIDES OF amount=count stitchesWord | amount=count (of=stitchesWord | OF chains=count CHAINS | FOUNDATION atOnce=stitch)?) claimed=claim? ;
 chainLine : CHAIN amount=count claimed=claim? ;
 edgeLine
   : FROM HERE at=edge (IS | ARE) called=name
@@ -131,6 +131,7 @@ item
   | HOLD amount=count FOR called=name
   | BRIDGE amount=count (FOR called=name)?
   | WITH yarn=name
+  | JOIN (SKIPPING amount=count)? (WITH by=stitch)? TO walk+=walkWord+ at=place?
   | before=list?
     ( words+=name+ (changed=change changedBy=changeAmount? | worked=stitchAmount spread=spreading? | spread=spreading | ends=atEachEnd | joined=TOGETHER | nth=ORDINAL of+=name+)?
     | changed=change changedBy=changeAmount?
@@ -144,7 +145,8 @@ atEachEnd : AT EACH END ;
 // A count's name behind a stitch is one more word of the stitch here; so a sum that begins with it is only its rest.
 stitchAmount : operations+=countOperation+ | first=list operations+=countOperation* | far=reach ;
 changeAmount : amount=count evenly=EVENLY? | far=reach ;
-reach        : ACROSS | AROUND | TO corner=CORNER | UNTIL remain=count REMAIN (BEFORE corner=CORNER)? ;
+// `to turn`: to where the row below turned, behind which stitches wait.
+reach        : ACROSS | AROUND | TO (corner=CORNER | turn=TURN) | UNTIL remain=count REMAIN (BEFORE (corner=CORNER | turn=TURN))? ;
 // Print says `in each st across`; the last word adds nothing, and is let stand.
 place
   : IN ( which=(NEXT | FIRST | LAST | SAME) kind+=name* (AND also+=name+)? (until=UNTIL remain=count REMAIN)?
@@ -228,7 +230,7 @@ seamLine
     WITH second+=walkWord+ (AND secondMore+=walkWords)* (COMMA parts+=seamPart)* (COLON worked=rate)?
   ;
 walkWords : words+=walkWord+ ;
-seamPart  : rows=selection | eased=EASING (least=list TO most=list measure=unit)? | IN (THE order=SAME | order=OPPOSITE) ORDER ;
+seamPart  : rows=selection | eased=EASING (least=list TO most=list measure=unit)? | IN (THE order=SAME | order=OPPOSITE) ORDER | WITH yarn=name | facing=side TOGETHER ;
 walkWord  : name | FIRST | LAST | ROW | ROWS | STITCHES ;
 selection
   : (all=ALL BUT)? which=(FIRST | LAST) (ROW | amount=count rowsWord)
@@ -246,7 +248,8 @@ expectLine
     | lying=(LIE | CUP | RUFFLE) flat=FLAT? (IN ROWS from=count TO to=count)?
     )
   ;
-expected  : value=sum (by=WORD? of=(STITCHES | ROWS) more+=expectedMore*)? ;
+// `tile first side stitches`: the words before `side` say which; a stitch is one word, so the builder tells them apart.
+expected  : value=sum (nth=FIRST? (by=WORD word=WORD?)? of=(STITCHES | ROWS) more+=expectedMore*)? ;
 expectedMore : by=sign value=single of=(STITCHES | ROWS)? ;
 
 claim     : EQUALS parts+=claimPart (COMMA parts+=claimPart)* (without=WITHOUT TURNING (CHAIN | CH) | with=WITH CHAINS)? ;

@@ -13,7 +13,7 @@ internal static class YarnWarnings
     public static void Add(Context context, PieceBook book)
     {
         if (!context.Yarns.IsSaid) return;
-        var used = new HashSet<string>(StringComparer.Ordinal);
+        var used = new HashSet<string>(context.Yarns.OfSeams, StringComparer.Ordinal);
         var seen = new HashSet<(string Yarn, IReadOnlyList<Word> Words)>();
         var inDoubt = book.InDoubt || context.Yarns.InDoubt;
         foreach (var piece in book.All)

@@ -16,7 +16,7 @@ internal enum EdgeOfPiece
     Foundation,
     LastRow,
 
-    /// <summary>What has a name of its own inside a row: stitches held, the other side of a bridge, a part that was divided off.</summary>
+    /// <summary>What has a name of its own inside a row: stitches held, the other side of a bridge, a part that was divided off; and the sides of a motif.</summary>
     Named,
 }
 
@@ -96,7 +96,7 @@ internal sealed class EdgeUses
         _ => side.Stretches.Count == 0 ? null : side.Stretches[0].Kind switch
         {
             StretchKind.Foundation => EdgeOfPiece.Foundation,
-            StretchKind.HeldStitches or StretchKind.BridgeChain => EdgeOfPiece.Named,
+            StretchKind.HeldStitches or StretchKind.BridgeChain or StretchKind.Side => EdgeOfPiece.Named,
             StretchKind.OpenStitches when side.Stretches[0].Name is not null => EdgeOfPiece.Named,
             _ => EdgeOfPiece.LastRow,
         },

@@ -1,6 +1,7 @@
 using Turnrow.Compiler.Diagnostics.Kinds;
 using Turnrow.Compiler.Pieces;
 using Turnrow.Compiler.Values;
+using Turnrow.Fabric.Joins;
 using Turnrow.Fabric.Numbers;
 using Turnrow.Fabric.Patterns;
 using Turnrow.Fabric.Rows;
@@ -21,11 +22,28 @@ internal sealed class ExpectBinder(Context context, PieceBook book)
         for (var i = 0; i < values.Length; i++)
         {
             var builder = piece.Builders[i];
+            if (expression.Side is { } side)
+            {
+                values[i] = Side(side, expression, piece, i);
+                continue;
+            }
+
             if (expression.Quantity == PieceQuantity.Rows && !builder.RowsInDoubt) values[i] = new Value(builder.RowCount, false);
             else if (expression.Quantity == PieceQuantity.Stitches && builder.LastWork is { } work) values[i] = new Value(work.Stitches, false);
         }
 
         return values;
+    }
+
+    // The stitches of a motif's side, those of its corners included; rows it has none.
+    private Value? Side(NameSyntax word, PieceExpression expression, PieceState piece, int size)
+    {
+        var made = piece.Finished[size];
+        if (piece.EdgesInDoubt || made.Top is null || made.CornersInDoubt || expression.Quantity == PieceQuantity.Rows) return null;
+        if (MotifSides.IndexOf(word.Text) is >= 0 and var nth && MotifSides.Of(made, nth) is { } side)
+            return new Value(MotifSides.PlacesOf(made, side.Stretches[0]).CountWhere(static p => p.IsStitch), false);
+        context.Findings.Add(SideUnknown.At(context, word.Span, [size], made, piece.Name));
+        return null;
     }
 
     /// <summary><c>expect hem stitches measure bust / 2 + 2 cm, within 1 cm</c></summary>

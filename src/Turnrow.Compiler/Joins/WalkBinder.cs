@@ -45,6 +45,7 @@ internal sealed class WalkBinder(Context context, PieceBook book)
             return i => EdgeSelection.Part(piece.Finished[i], words[0].Text, part.FromRight[i], part.Count[i]);
         }
 
+        if (words.Count == 2 && Is(words[1], "side") && MotifSides.IndexOf(words[0].Text) is >= 0 and var nth) return SideOf(piece, words, nth);
         if (words.Count == 2 && Is(words[0], "last") && Is(words[1], "row")) return i => EdgeSelection.LastRow(piece.Finished[i], [.. piece.Taken.Select(t => (t.FromRight[i], t.Count[i]))]);
         var hand = words.Count > 0 && Is(words[0], "right") ? Hand.Right : words.Count > 0 && Is(words[0], "left") ? Hand.Left : (Hand?)null;
         if (hand is not null) words.RemoveAt(0);
@@ -62,6 +63,16 @@ internal sealed class WalkBinder(Context context, PieceBook book)
         }
 
         return ByName(piece, words[0], hand);
+    }
+
+    // The side of a motif, from corner to corner.
+    private Func<int, JoinSide?>? SideOf(PieceState piece, List<NameSyntax> words, int nth)
+    {
+        var none = Sized.Where(context.Sizes, i => piece.Finished[i] is { Top: not null, CornersInDoubt: false } made && MotifSides.Of(made, nth) is null);
+        if (none.Length == 0) return i => piece.Finished[i] is { CornersInDoubt: false } made ? MotifSides.Of(made, nth) : null;
+        book.JoinsInDoubt = true;
+        if (!piece.EdgesInDoubt) context.Findings.Add(SideUnknown.At(context, words[0].Span.To(words[1].Span), none, piece.Finished[none[0]], piece.Name));
+        return null;
     }
 
     // What a later piece goes on from is no edge any more. Of a last row that is what none goes on from, if anything is left of it.

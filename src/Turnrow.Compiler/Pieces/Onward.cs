@@ -19,16 +19,19 @@ namespace Turnrow.Compiler.Pieces;
 /// <param name="Places">Places that its first row was, or will be, worked over.</param>
 internal sealed record Onward(Stitch? Plain, StitchPattern? Pattern, int Next, int Places)
 {
-    private Dictionary<int, RowPlan>? _rows;
+    private Dictionary<int, WordsPlan>? _rows;
     private RowPlan? _plain;
 
     /// <summary>Nothing is known.</summary>
     public static Onward Unknown { get; } = new(null, null, 0, 0);
 
+    /// <summary>What turns the pattern's rows round, in a piece that mirrors another and goes on with them; null in any other.</summary>
+    public MirroredRows? Mirrored { get; init; }
+
     /// <summary>What its gauge is of; null where it is not known.</summary>
     public Stitch? Fabric => Pattern?.Fabric ?? Plain;
 
-    /// <summary>The row that comes after so many others; null where it is not known.</summary>
+    /// <summary>The row that comes after so many others, asked for when it is to be worked; null where it is not known.</summary>
     public RowPlan? PlanOf(int ordinal)
     {
         if (Pattern is not { } pattern) return _plain ??= Plain is { } stitch ? ShapedPlan.Plain(stitch) : null;
@@ -36,8 +39,12 @@ internal sealed record Onward(Stitch? Plain, StitchPattern? Pattern, int Next, i
         _rows ??= [];
         if (!_rows.TryGetValue(index, out var plan))
             _rows[index] = plan = new WordsPlan(pattern.Rows[index].Words) { Of = new InPattern(pattern, index, Places) };
-        return plan;
+        return Mirrored is { } mirrored ? mirrored.Of(plan) : plan;
     }
+
+    /// <summary>Goes on behind a row of a stitch pattern.</summary>
+    public static Onward Behind(PieceBuilder builder, InPattern last) =>
+        new(null, last.Pattern, last.Next, last.Places) { Mirrored = last.IsMirrored ? new MirroredRows(builder) : null };
 }
 
 /// <summary>Finds what a piece goes on with.</summary>
@@ -53,7 +60,7 @@ internal static class Onwards
     public static Onward[] Of(Context context, PieceState piece, TextSpan line, string word, NameSyntax? named, NameSyntax? counted)
     {
         if (named is not null) return InNamed(context, piece, named, counted);
-        var inPattern = Sized.Each(context.Sizes, i => piece.Builders[i] is { RowsInDoubt: false, LastInPattern: { IsMirrored: false } last } ? last : null);
+        var inPattern = Sized.Each(context.Sizes, i => piece.Builders[i] is { RowsInDoubt: false, LastInPattern: { } last } ? last : null);
         var changed = Sized.Where(context.Sizes, i => inPattern[i]?.Pattern is { Way: { } way } && (way == RoundWay.Turned) != (piece.Builders[i].RoundsAre == RoundWay.Turned));
         if (changed.Length > 0)
         {
@@ -62,7 +69,7 @@ internal static class Onwards
         }
 
         var stitches = PlainCheck.Stitches(context, piece, line, word, i => inPattern[i] is null);
-        return Sized.Each(context.Sizes, i => inPattern[i] is { } last ? new Onward(null, last.Pattern, last.Next, last.Places)
+        return Sized.Each(context.Sizes, i => inPattern[i] is { } last ? Onward.Behind(piece.Builders[i], last)
             : stitches[i] is { } stitch ? new Onward(stitch, null, 0, 0) : Onward.Unknown);
     }
 
@@ -113,9 +120,7 @@ internal static class Onwards
     }
 
     private static Onward? GoesOn(PieceBuilder builder, StitchPattern pattern) =>
-        builder.LastInPattern is { IsMirrored: false } last && ReferenceEquals(last.Pattern, pattern) && !builder.RowsInDoubt
-            ? new Onward(null, pattern, last.Next, last.Places)
-            : null;
+        builder.LastInPattern is { } last && ReferenceEquals(last.Pattern, pattern) && !builder.RowsInDoubt ? Onward.Behind(builder, last) : null;
 
     // Places below 0: not known, and so not checked.
     private static Onward Begin(PieceBuilder builder, StitchPattern pattern) =>

@@ -153,6 +153,15 @@ internal sealed class EdgeChanges
 
     public (EdgeWork Right, EdgeWork Left) Of(int row) => (_right.GetValueOrDefault(row), _left.GetValueOrDefault(row));
 
+    /// <summary>The same with right and left exchanged; nothing is spread over rows of a stitch pattern.</summary>
+    public EdgeChanges Mirrored()
+    {
+        var mirrored = new EdgeChanges();
+        foreach (var (row, work) in _right) mirrored._left.Add(row, work);
+        foreach (var (row, work) in _left) mirrored._right.Add(row, work);
+        return mirrored;
+    }
+
     /// <summary>True if stitches are left or chains added in any of so many rows.</summary>
     public bool HasSteps(int rows)
     {

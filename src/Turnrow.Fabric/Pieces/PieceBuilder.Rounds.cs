@@ -39,11 +39,16 @@ public sealed partial class PieceBuilder
     private RowBegins Begins => InRounds && _begins == RowBegins.Foundation ? RowBegins.Ring
         : _begins != RowBegins.Turned ? _begins
         : _course.IsSpiral && _rows.Count > 0 ? RowBegins.Spiral
-        : _course.TurnsAtJoin ? RowBegins.RoundTurned
+        : _course.ReturnsAtJoin ? _course.Turns ? RowBegins.RoundTurned : RowBegins.RoundBack
         : _course.GoesOn ? RowBegins.Round
-        : _begins;
+        : _course.Turns || _rows.Count == 0 ? _begins
+        : RowBegins.Back;
 
-    private bool GoesOnRound => InRounds && Begins is RowBegins.Round or RowBegins.RoundTurned or RowBegins.Spiral;
+    private bool GoesOnRound => InRounds && Begins is RowBegins.Round or RowBegins.RoundTurned or RowBegins.RoundBack or RowBegins.Spiral;
+
+    /// <summary>Says before it is worked whether the next row is worked back, from left to right: on that depend its side and where it starts.</summary>
+    /// <param name="words">What it is to be; null if that is not known.</param>
+    public void WorkBack(IReadOnlyList<Word>? words) => _course.IsBack = words is not null && Direction.IsBack(new WordsPlan(words));
 
     // Where a round begins is the designer's to say: behind slip stitches, or in a corner that it goes to first.
     private int BegunAt(IReadOnlyList<Word> words, PlaceSequence below)

@@ -29,6 +29,9 @@ public enum StretchKind : byte
 
     /// <summary>The other side of a bridge of chains.</summary>
     BridgeChain,
+
+    /// <summary>Of a last round with corners, what lies between two of them, and both.</summary>
+    Side,
 }
 
 /// <summary>A part of an edge that is all of one kind and has one name.</summary>
@@ -39,7 +42,7 @@ public enum StretchKind : byte
 /// <param name="Name">The edge's name there; null if it has none.</param>
 public sealed record Stretch(StretchKind Kind, int FirstRow, int Count, Stitch? Stitch, string? Name)
 {
-    /// <summary>Of a part of a last row that has a name, the stitches between it and the right edge.</summary>
+    /// <summary>Of a part of a last row that has a name, the stitches between it and the right edge; of a side those before it in the round.</summary>
     public int FromRight { get; init; }
 
     /// <summary>Of row-ends, the last row.</summary>

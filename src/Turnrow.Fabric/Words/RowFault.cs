@@ -51,6 +51,9 @@ public enum RowFaultKind
     /// <summary>The corner is nearer than the places that were to remain before it.</summary>
     CornerTooNear,
 
+    /// <summary>No row below turned before this edge, or its turn is nearer than the places that were to remain before it.</summary>
+    NoTurn,
+
     /// <summary>What is worked into a corner has no middle.</summary>
     CornerWithoutMiddle,
 
@@ -84,11 +87,26 @@ public enum RowFaultKind
     /// <summary>A chain that counts would have to stand for a stitch of a special stitch that goes back over others.</summary>
     BeginsGoingBack,
 
-    /// <summary>A stitch that is worked backwards in a row, after which the work is turned.</summary>
-    BackwardsInRow,
+    /// <summary>A stitch that is worked the other way than others of the row.</summary>
+    TwoDirections,
+
+    /// <summary>A stitch that is worked back where there is no row yet to go back over.</summary>
+    NothingToGoBackOver,
 
     /// <summary>The hook would go further down than there are rows.</summary>
     TooFarDown,
+
+    /// <summary>A row joins the piece to an edge of which nothing is left.</summary>
+    JoinBeyond,
+
+    /// <summary>What a row is joined in does not come next along the edge.</summary>
+    JoinElsewhere,
+
+    /// <summary>A row is joined to another piece, and not at its end.</summary>
+    JoinInside,
+
+    /// <summary>A row that ends at one edge is joined where rows that end at the other one are.</summary>
+    JoinOtherEnd,
 
     /// <summary>The row is too long to be laid out.</summary>
     TooLong,

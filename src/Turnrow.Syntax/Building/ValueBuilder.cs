@@ -111,9 +111,18 @@ internal static class ValueBuilder
     // `back rows` asks a piece, and `back rows + 6` goes on from what it answers; `hem` and `77 stitches` are values.
     private static ExpressionSyntax ExpectedValue(TurnrowParser.ExpectedContext context, LineBuilding line)
     {
-        if (context.of is not null && context.by is not null)
-            line.Report(UnexpectedWord.ManyNames(LineBuilding.Span(context.by), line.Text(context.by)));
-        return ExpressionBuilder.Calculation(Asked(ExpressionBuilder.Sum(context.value, line), context.of), MoreOf(context, line));
+        var value = Asked(ExpressionBuilder.Sum(context.value, line), context.of);
+        if (SideOf(context, line) is { } side && value is PieceExpression piece) value = piece with { Side = side };
+        else if (context.of is not null && (context.nth ?? context.by) is { } second) line.Report(UnexpectedWord.ManyNames(LineBuilding.Span(second), line.Text(second)));
+        return ExpressionBuilder.Calculation(value, MoreOf(context, line));
+    }
+
+    // Two words, the last of them `side`.
+    private static NameSyntax? SideOf(TurnrowParser.ExpectedContext context, LineBuilding line)
+    {
+        var (which, side) = context.nth is null ? (context.by, context.word) : (context.nth, context.by);
+        var isSide = side is not null && (context.nth is null || context.word is null) && string.Equals(line.Text(side), "side", StringComparison.OrdinalIgnoreCase);
+        return isSide ? line.Name(which) : null;
     }
 
     private static List<OperationSyntax> MoreOf(TurnrowParser.ExpectedContext context, LineBuilding line)

@@ -16,7 +16,11 @@ public sealed record SizesExpression(IReadOnlyList<NumberSyntax> Values, UnitSyn
 public sealed record NameExpression(NameSyntax Name, TextSpan Span) : ExpressionSyntax(Span);
 
 /// <summary>How many rows or stitches a piece has: <c>back rows</c>, <c>back stitches</c>.</summary>
-public sealed record PieceExpression(NameSyntax Piece, PieceQuantity Quantity, TextSpan Span) : ExpressionSyntax(Span);
+public sealed record PieceExpression(NameSyntax Piece, PieceQuantity Quantity, TextSpan Span) : ExpressionSyntax(Span)
+{
+    /// <summary>Of <c>tile first side stitches</c> the word that says which side; null for the whole last row.</summary>
+    public NameSyntax? Side { get; init; }
+}
 
 /// <summary>What can be asked of a finished piece.</summary>
 public enum PieceQuantity

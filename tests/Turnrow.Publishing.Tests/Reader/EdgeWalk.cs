@@ -68,6 +68,7 @@ internal sealed partial class EdgeWalk(IReadOnlyDictionary<string, ReadPiece> pi
         if (Open().Match(text) is { Success: true } open) return Between(Piece(open));
         if (Held().Match(text) is { Success: true } held) return Inside(Piece(held), held.Groups["name"].Value, false);
         if (Bridge().Match(text) is { Success: true } bridge) return Inside(Piece(bridge), bridge.Groups["name"].Value, true);
+        if (SideOfMotif().Match(text) is { Success: true } side) return OfSide(Piece(side), side.Groups["name"].Value);
         if (LastRow().Match(text) is { Success: true } last) return Top(Piece(last));
         if (Beginning().Match(text) is { Success: true } beginning) return Foot(Piece(beginning));
         throw new Misread($"`{text}` is no edge to go along");
@@ -102,6 +103,14 @@ internal sealed partial class EdgeWalk(IReadOnlyDictionary<string, ReadPiece> pi
     {
         walked.Add($"{piece.Title}, last row");
         var places = piece.Rows[^1].FromRight.Where(place => place.Seen != Seen.SlipStitch).Select(place => place.Counts ? new Place(Seen.Stitch, "?") : place with { IsMarked = false });
+        return [.. rightSide ? places : places.Reverse()];
+    }
+
+    private List<Place> OfSide(ReadPiece piece, string name)
+    {
+        var side = piece.SideOf(name);
+        walked.Add($"{piece.Title}, {name}, {side.Count}");
+        var places = side.Select(place => place.Counts ? new Place(Seen.Stitch, "?") : place with { IsMarked = false });
         return [.. rightSide ? places : places.Reverse()];
     }
 
@@ -149,7 +158,7 @@ internal sealed partial class EdgeWalk(IReadOnlyDictionary<string, ReadPiece> pi
     [GeneratedRegex($@"^the {Edge}, in the end of (?<from>{Row})(?:; work along the edge from there (?<way>up|back) to (?<to>{Row}))?\.$")]
     private static partial Regex InTheEndOf();
 
-    [GeneratedRegex(@", in (?:the one nearest the (?<end>right|left) edge|the (?<most>outermost|innermost) of them|(?<join>the ch where the ring was joined)|its (?<order>first|last) st|the (?<order>first|last) of them|its first (?:st|ch) at the (?<end>right|left) edge|the one at their (?<end>right|left) end|the ch at its (?<end>right|left) end)\.$")]
+    [GeneratedRegex(@", in (?:the one nearest the (?<end>right|left) edge|the (?<most>outermost|innermost) of them|(?<corner>the corner at its (?:beginning|end))|(?<join>the ch where the ring was joined)|its (?<order>first|last) st|the (?<order>first|last) of them|its first (?:st|ch) at the (?<end>right|left) edge|the one at their (?<end>right|left) end|the ch at its (?<end>right|left) end)\.$")]
     private static partial Regex FirstOfThem();
 
     [GeneratedRegex($@"^the {Edge} (?:from|at) (?<from>{Row})(?: (?<way>up|back) to (?<to>{Row}))?$")]
@@ -166,6 +175,9 @@ internal sealed partial class EdgeWalk(IReadOnlyDictionary<string, ReadPiece> pi
 
     [GeneratedRegex(@"^the other side of the ch for (?<name>.+) of (?<piece>.+)$")]
     private static partial Regex Bridge();
+
+    [GeneratedRegex(@"^the (?<name>[a-z]+ side) of (?<piece>.+), from corner to corner$")]
+    private static partial Regex SideOfMotif();
 
     [GeneratedRegex(@"^the last (?:row|round) of (?<piece>.+)$")]
     private static partial Regex LastRow();

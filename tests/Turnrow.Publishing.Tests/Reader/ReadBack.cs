@@ -35,8 +35,20 @@ internal static class ReadBack
         if (read.Stumbles.Count > 0) return found;
         var several = pattern.Pieces.SelectMany(p => p.InSizes).SelectMany(p => p.Rows).SelectMany(RowYarns.Names).Distinct().Skip(1).Any();
         foreach (var piece in pattern.Pieces) Piece(piece.InSizes[size], read, found, several);
+        Sides(pattern, size, read, found);
         Seams([.. pattern.Items.OfType<SeamInSizes>().Select(s => s.InSizes[size]).OfType<Seam>().Where(s => Seam.RowEnds(s.WholeFirst) + Seam.Stitches(s.WholeFirst) > 0)], read.Seams, found);
         return found;
+    }
+
+    // A side of a motif has as many places by the markers on the page as by the row model.
+    private static void Sides(Pattern pattern, int size, ReadPattern read, List<string> found)
+    {
+        foreach (var side in pattern.Items.OfType<SeamInSizes>().Select(s => s.InSizes[size]).OfType<Seam>().SelectMany(s => s.WholeFirst.Concat(s.WholeSecond)))
+        {
+            if (side.Stretches is not [{ Kind: StretchKind.Side } stretch]) continue;
+            var places = read.Pieces[Title(side.Piece)].SideOf(stretch.Name!).Count;
+            if (places != stretch.Count) found.Add($"{Title(side.Piece)}: its {stretch.Name} has {stretch.Count} places in the row model, {places} as read");
+        }
     }
 
     private static void Piece(Piece piece, ReadPattern read, List<string> found, bool several)
@@ -114,6 +126,7 @@ internal static class ReadBack
             StretchKind.Foundation => $"{title}, foundation",
             StretchKind.OpenStitches => $"{title}, open {stretch.Count}",
             StretchKind.LastRow => $"{title}, last row",
+            StretchKind.Side => $"{title}, {stretch.Name}, {stretch.Count}",
             StretchKind.HeldStitches => $"{title}, held {stretch.Count} for {stretch.Name!.Replace('-', ' ')}",
             StretchKind.BridgeChain => $"{title}, bridge {stretch.Count} for {stretch.Name!.Replace('-', ' ')}",
             StretchKind.AddedChain => $"{title}, {leg.Hand}, added {stretch.Count}",
@@ -153,6 +166,10 @@ internal static class ReadBack
         if (seams.Count != read.Count) found.Add($"{seams.Count} seams in the row model, {read.Count} as read");
         foreach (var (seam, made) in seams.Zip(read))
         {
+            if ((seam.Yarn ?? "") != made.Yarn) found.Add($"a seam of {Edge(seam.First)} is made with {seam.Yarn} in the row model, {made.Yarn} as read");
+            var inside = seam.RightSidesTogether is { } right ? right ? "RS" : "WS" : seam.Rate is null ? "" : "RS";
+            // A fold has a side inside, said or not.
+            if (inside != made.Inside && !(seam.RightSidesTogether is null && made.First == made.Second)) found.Add($"a seam of {Edge(seam.First)} has {inside} inside in the row model, {made.Inside} as read");
             if (Ease(seam) != made.Ease) found.Add($"a seam of {Edge(seam.First)} is eased {Ease(seam)} in the row model, {made.Ease} as read");
             if (seam.GoesOn)
             {
@@ -209,6 +226,7 @@ internal static class ReadBack
         ? $"{(hand == Hand.Right ? "right" : "left")} edge of {Title(side.Piece)}"
         : side.Stretches[0] is { Kind: StretchKind.OpenStitches, Name: not null } part
         ? $"stitches {part.FromRight + 1}-{part.FromRight + part.Count} of the last {(side.Piece.EndsInRounds ? "round" : "row")} of {Title(side.Piece)}"
+        : side.Stretches[0] is { Kind: StretchKind.Side } ofMotif ? $"{ofMotif.Name} of {Title(side.Piece)}"
         : $"{(side.Stretches[0].Kind == StretchKind.Foundation ? "beginning edge" : side.Piece.EndsInRounds ? "last round" : "last row")} of {Title(side.Piece)}";
 
     private static IEnumerable<string> Pairs(Seam seam)

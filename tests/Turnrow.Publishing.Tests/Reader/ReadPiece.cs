@@ -25,14 +25,17 @@ internal sealed record ReadRow(int Number, bool RightSide, IReadOnlyList<Place> 
     public IReadOnlyList<Place> Unworked { get; init; } = [];
 
     /// <summary>A right-side row runs from the right edge to the left: there the hook is after it.</summary>
-    public Side EndsAt => RightSide ? Side.Left : Side.Right;
+    public Side EndsAt => StartsAt == Side.Right ? Side.Left : Side.Right;
 
-    public Side StartsAt => RightSide ? Side.Right : Side.Left;
+    public Side StartsAt => RightSide != IsBack ? Side.Right : Side.Left;
+
+    /// <summary>True if it is worked from her left to her right.</summary>
+    public bool IsBack { get; init; }
 
     public int Stitches => Made.Count(place => place.Counts);
 
     /// <summary>The places that later stitches go into, from the right edge to the left.</summary>
-    public IReadOnlyList<Place> FromRight => RightSide ? Made : [.. Made.Reverse()];
+    public IReadOnlyList<Place> FromRight => StartsAt == Side.Right ? Made : [.. Made.Reverse()];
 }
 
 /// <summary>What lies along an edge, first row first.</summary>
@@ -79,6 +82,9 @@ internal sealed class ReadPiece(string title)
     /// <summary>Stitches that the foundation's other side would take.</summary>
     public int? FoundationStitches { get; set; }
 
+    /// <summary>True if its first row makes its own foundation.</summary>
+    public bool IsBegunByRow { get; set; }
+
     /// <summary>Of a part: the piece that it stands on, and the stitch (from the right edge, from 0) where it begins.</summary>
     public (ReadPiece Base, int At)? StandsOn { get; set; }
 
@@ -107,6 +113,17 @@ internal sealed class ReadPiece(string title)
 
     /// <summary>Stitches of the last row that a part stands on, from the right edge.</summary>
     public HashSet<int> Taken { get; } = [];
+
+    /// <summary>The places of a side, counted by its markers: from one to the next, the last from the last marker round to the first.</summary>
+    public IReadOnlyList<Place> SideOf(string name)
+    {
+        var round = Rows[^1].Made.Where(place => place.Seen != Seen.SlipStitch).ToList();
+        var corners = Enumerable.Range(0, round.Count).Where(at => round[at].IsMarked).ToList();
+        var nth = Array.IndexOf(["first", "second", "third", "fourth", "fifth", "sixth"], name.Split(' ')[0]);
+        if (!Rows[^1].IsRound || nth < 0 || nth >= corners.Count) throw new Misread($"{title} has no {name}");
+        var (from, to) = (corners[nth], corners[(nth + 1) % corners.Count]);
+        return [.. Enumerable.Range(from, (to > from ? to : to + round.Count) - from + 1).Select(at => round[at % round.Count])];
+    }
 
     public Side HookAt => Rows[^1].IsRound ? Rows[^1].StartsAt : Rows[^1].EndsAt;
 

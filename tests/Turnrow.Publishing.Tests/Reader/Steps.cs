@@ -8,6 +8,9 @@ internal abstract record Step
 
 internal sealed record Turn : Step;
 
+/// <summary>`do not turn`.</summary>
+internal sealed record StayOnSide : Step;
+
 /// <summary>`ch 3`.</summary>
 internal sealed record MakeChains(int Count) : Step;
 
@@ -24,6 +27,9 @@ internal sealed record WorkInto(int Each, string Stitch, PlaceWords Places) : St
     public SpecialStitch? Special { get; init; }
 }
 
+/// <summary>`39 fsc`: each in the chain at the foot of the one before.</summary>
+internal sealed record WorkOnOwnChain(int Count, string Stitch) : Step;
+
 /// <summary>`crossed dc over next 2 dc`, `[cable over next 4 sts] 2 times`: a special stitch over several places.</summary>
 internal sealed record WorkOver(SpecialStitch Special, PlaceWords Places) : Step;
 
@@ -38,6 +44,9 @@ internal sealed record WorkGroup(IReadOnlyList<(int Count, string? Stitch)> Part
 {
     /// <summary>Parts that are special stitches, by their number.</summary>
     public IReadOnlyDictionary<int, SpecialStitch> Specials { get; init; } = new Dictionary<int, SpecialStitch>();
+
+    /// <summary>Stitches into other pieces among them.</summary>
+    public IReadOnlyList<JoinBeside> Joins { get; init; } = [];
 
     /// <summary>Behind which part a marker is put; -1 for none.</summary>
     public int MarkerBehind { get; init; } = -1;

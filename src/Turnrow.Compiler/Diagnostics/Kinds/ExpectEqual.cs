@@ -69,6 +69,7 @@ public static class ExpectEqual
     private static string Said(Context context, ExpressionSyntax expression, Value value) => expression switch
     {
         PieceExpression { Quantity: PieceQuantity.Rows } piece when !value.IsLength => $"{piece.Piece.Text} has {Counted.Rows((int)value.Number.Floor())}",
+        PieceExpression { Side: { } side } piece when !value.IsLength => $"the {side.Text} side of {piece.Piece.Text} has {Counted.Stitches((int)value.Number.Floor())}",
         PieceExpression piece when !value.IsLength => $"the last row of {piece.Piece.Text} has {Counted.Stitches((int)value.Number.Floor())}",
         NameExpression name => $"{name.Name.Text} is {Text(context, value)}",
         CalculationExpression => $"the calculation makes {Text(context, value)}",

@@ -1,5 +1,6 @@
 using Turnrow.Compiler.Joins;
 using Turnrow.Fabric.Joins;
+using Turnrow.Fabric.Pieces;
 using Turnrow.Syntax.Diagnostics;
 
 namespace Turnrow.Compiler.Diagnostics.Kinds;
@@ -72,10 +73,17 @@ public static class SeamLength
         return $"leave {Counted.Rows(Math.Abs(more))} of {(more > 0 ? first : second)[0].Piece.Name} open (`, all but last {Counted.Rows(Math.Abs(more))}`), ";
     }
 
-    private static string Of(IReadOnlyList<JoinSide> edge) => (Seam.RowEnds(edge), Seam.Stitches(edge)) switch
+    private static string Of(IReadOnlyList<JoinSide> edge) => edge is [{ Stretches: [{ Kind: StretchKind.Side } side] } only] ? OfSide(only.Piece, side) : (Seam.RowEnds(edge), Seam.Stitches(edge)) switch
     {
         (var rows, 0) => Counted.Rows(rows),
         (0, var stitches) => Counted.Stitches(stitches),
         var (rows, stitches) => $"{Counted.Rows(rows)} and {Counted.Stitches(stitches)}",
     };
+
+    private static string OfSide(Piece piece, Stretch side)
+    {
+        var stitches = MotifSides.PlacesOf(piece, side).CountWhere(static p => p.IsStitch);
+        var spaces = side.Count - stitches;
+        return $"{Counted.Stitches(stitches)}{(spaces == 0 ? string.Empty : $" and {Counted.Spaces(spaces)}")} from corner to corner";
+    }
 }

@@ -40,6 +40,12 @@ internal sealed class CellPainter(CellGround ground, Legend legend, Ink ink)
     private void DrawStitch(PlacedCell placed, Stitch stitch)
     {
         var cell = placed.Cell;
+        if (cell.Joins)
+        {
+            DrawJoin(placed, stitch);
+            return;
+        }
+
         if (cell.Tops == 0)
         {
             DrawOnTop(placed, stitch);
@@ -111,6 +117,28 @@ internal sealed class CellPainter(CellGround ground, Legend legend, Ink ink)
         legend.Add(LegendSign.Stitch, stitch);
     }
 
+    // It goes into what lies beside: behind a row's end, outside a round.
+    private void DrawJoin(PlacedCell placed, Stitch stitch)
+    {
+        const double Outside = 9;
+        if (_row.Row.IsRound)
+        {
+            ink.Stand = ground.Head(placed.Column - 0.5, ground.Height);
+            var at = ink.Stand.At;
+            ink.Line(at, at - new Point(0, Outside));
+            ink.Dot(at - new Point(0, Outside), DotSymbol.Radius);
+        }
+        else
+        {
+            var end = ground.Head(placed.Column, ground.Height / 2);
+            ink.Stand = ground.Head(placed.Column + 0.5, ground.Height / 2);
+            ink.Line(ink.Stand.FromSheet(end.At), ink.Stand.At);
+            ink.Dot(ink.Stand.At, DotSymbol.Radius);
+        }
+
+        legend.Add(LegendSign.JoinBeside, stitch);
+    }
+
     private void AddToLegend(Cell cell, Stitch stitch, bool chainFirst)
     {
         if (cell.Hook != HookInto.BothLoops) legend.Add(LegendSign.Hook, hook: cell.Hook);
@@ -150,6 +178,6 @@ internal sealed class CellPainter(CellGround ground, Legend legend, Ink ink)
         ink.Stand = ground.Beside(ChartScale.HeightOf(stitch));
         OvalSymbol.Chain(ink, ink.Stand.FromSheet(ground.Beside(0).At), ink.Stand.At, _row.StandingChains);
         legend.Add(LegendSign.Chain);
-        legend.Add(LegendSign.UncountedChain, stitch, count: _row.StandingChains);
+        legend.Add(LegendSign.UncountedChain, stitch.Rule, count: _row.StandingChains);
     }
 }

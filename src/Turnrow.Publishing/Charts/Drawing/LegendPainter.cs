@@ -98,6 +98,10 @@ internal sealed class LegendPainter(SvgWriter svg, Terms terms, bool isRound, IR
             case LegendSign.RoundJoin:
                 ink.Dot(middle, RowPainter.JoinRadius);
                 break;
+            case LegendSign.JoinBeside:
+                ink.Line(middle - new Point(9, 0), middle);
+                ink.Dot(middle, DotSymbol.Radius);
+                break;
             case LegendSign.Unworked:
                 ink.Line(middle - new Point(4, 0), middle + new Point(4, 0));
                 break;
@@ -262,7 +266,7 @@ internal sealed class LegendPainter(SvgWriter svg, Terms terms, bool isRound, IR
         var count = entry.Count.ToString(CultureInfo.InvariantCulture);
         return entry.Sign switch
         {
-            LegendSign.Stitch or LegendSign.Special => $"{name!.Name} ({name.Abbreviation})",
+            LegendSign.Stitch or LegendSign.Special => $"{name!.Name} ({name.Abbreviation}){(entry.Stitch?.Making == StitchMaking.Reversed ? ", worked from left to right" : string.Empty)}",
             LegendSign.Increase => $"{count} {name!.Abbreviation} in one place",
             LegendSign.Decrease => $"{name!.Abbreviation}{count}tog: {count} {name.Abbreviation} together",
             LegendSign.Cluster => $"{count} {name!.Abbreviation} together in one place",
@@ -274,6 +278,7 @@ internal sealed class LegendPainter(SvgWriter svg, Terms terms, bool isRound, IR
             LegendSign.UncountedChain => $"ch {count} at a {Row}’s start: not a stitch",
             LegendSign.SlipOver => "slip stitch (sl st)",
             LegendSign.RoundJoin => "slip stitch (sl st) that joins the round",
+            LegendSign.JoinBeside => $"{name!.Name} ({name.Abbreviation}) into the piece beside it",
             LegendSign.Unworked => "stitch left unworked",
             LegendSign.Waiting => "stitch left for a later row",
             LegendSign.OverWaiting => "worked into a stitch left before",

@@ -12,7 +12,7 @@ internal static class ChainOpening
 {
     public static void Tell(RowContext row, WordTeller teller)
     {
-        if (row.Row.Begins == RowBegins.Turned) teller.Phrases.Add(new Turn());
+        if (row.Row.Begins is RowBegins.Turned or RowBegins.Back) teller.Phrases.Add(WayOn.AtEdge(row));
         var opening = row.Work.Opening;
         teller.AtFirst = false;
         if (opening.Stitch is null) teller.Tell(row.Work.Words);

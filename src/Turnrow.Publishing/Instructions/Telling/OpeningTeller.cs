@@ -12,7 +12,8 @@ internal static class OpeningTeller
     public static void Tell(RowContext row, WordTeller teller)
     {
         var opening = row.Work.Opening;
-        if (opening.FirstStitchIn > 0) ChainOpening.Tell(row, teller);
+        if (row.Row.Begins == RowBegins.FoundationStitches) FoundationOpening.Tell(row, teller);
+        else if (opening.FirstStitchIn > 0) ChainOpening.Tell(row, teller);
         else if (opening.Counts) CountedOpening.Tell(row, teller);
         else UncountedOpening.Tell(row, teller);
     }

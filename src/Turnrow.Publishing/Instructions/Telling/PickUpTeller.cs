@@ -1,3 +1,4 @@
+using Turnrow.Fabric.Joins;
 using Turnrow.Fabric.Pieces;
 using Turnrow.Fabric.Places;
 using Turnrow.Fabric.Rows;
@@ -275,13 +276,23 @@ internal static class PickUpTeller
     private static PlaceName NameOf(PickUpLeg leg, int passed)
     {
         var name = NameOf(leg.Stretch.Kind);
-        if (leg.Stretch.Kind != StretchKind.LastRow || leg.Piece.TopFromRight is not { } top) return name;
-        var places = (leg.Upwards ? top : top.Reversed()).Slice(passed, leg.Stretch.Count);
+        if (AllOf(leg) is not { } all) return name;
+        var places = (leg.Upwards ? all : all.Reversed()).Slice(passed, leg.Stretch.Count);
         var spaces = places.Kinds().Where(static kind => kind.Place.Kind == PlaceKind.Space).Select(static kind => PlaceName.Of(kind.Place)).ToList();
         if (spaces.Count == 0) return name;
         var only = spaces.Aggregate(static (all, next) => all.With(next));
         return places.Kinds().Any(static kind => kind.Place.Kind != PlaceKind.Space) ? only.With(name) : only;
     }
+
+    private static PlaceSequence? AllOf(PickUpLeg leg) => leg.Stretch.Kind switch
+    {
+        StretchKind.LastRow => leg.Piece.TopFromRight,
+        StretchKind.Side when leg.Piece.Top is not null => MotifSides.PlacesOf(leg.Piece, WholeSide(leg)),
+        _ => null,
+    };
+
+    // A leg may be only a part of it.
+    private static Stretch WholeSide(PickUpLeg leg) => MotifSides.Of(leg.Piece, MotifSides.IndexOf(leg.Stretch.Name!.Split(' ')[0]))!.Stretches[0];
 
     private static PlaceName NameOf(StretchKind kind) => kind switch
     {

@@ -10,7 +10,7 @@ public sealed class RoundMaker(ChoiceTape tape, RowMaker rows, IReadOnlyList<str
             return false;
         sketch.InRounds = true;
         sketch.FirstSide = null;
-        rows.AnyRound(sketch);
+        rows.FirstRound(sketch);
         return true;
     }
 
