@@ -168,8 +168,11 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
 
     private void AddAtHook(Match match)
     {
-        At(match.Groups["edge"].Value, piece.HookAt);
+        At(match.Groups["edge"].Value, piece.Rows.Count == 0 && piece.StandsOn is { Base: var from } ? from.HookAt : piece.HookAt);
         _hanging = Number.Of(match.Groups["n"].Value);
+        if (piece.Rows.Count > 0) return;
+        var part = _first ?? throw new Misread("there is no yarn yet");
+        _first = new Ground(Enumerable.Repeat(new Place(Seen.Chain), _hanging).Concat(part.Places)) { HangingChains = _hanging, IsTurned = part.IsTurned, BaseAt = -_hanging };
     }
 
     private void AddElsewhere(Match match)

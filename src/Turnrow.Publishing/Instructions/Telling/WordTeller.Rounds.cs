@@ -4,15 +4,15 @@ using Turnrow.Publishing.Trade;
 
 namespace Turnrow.Publishing.Instructions.Telling;
 
-/// <content>Ground that changes within a row: a round of both sides of a chain, with its ends, and a row that goes over from new chains to an earlier row.</content>
+/// <content>Ground that changes within a row: a round of both sides of a chain, with its ends, and a row that goes over from chains to an earlier row.</content>
 internal sealed partial class WordTeller
 {
     private bool _onOtherGround;
 
-    // Places up to where other ground begins, the opposite side of the chain or the earlier row behind new chains; behind it, or where there
+    // Places up to where other ground begins, the opposite side of the chain or the earlier row behind chains; behind it, or where there
     // is none, more than there are.
     private int ToOtherGround => row.IsBeforeOppositeSide ? (row.Work.Below.Count / 2) + 1 - _places.Passed
-        : row.OnNewChains is not null && _places.Passed < row.Row.Start!.Count ? row.Row.Start.Count - _places.Passed
+        : row is { IsFirstOfPart: true, Row.Start: { Adds: true } chains } && _places.Passed < chains.Count ? chains.Count - _places.Passed
         : int.MaxValue;
 
     private bool IsAtOtherGround => !_onOtherGround && ToOtherGround == int.MaxValue;
