@@ -1,5 +1,6 @@
 using Turnrow.Fabric.Numbers;
 using Turnrow.Fabric.Patterns;
+using Turnrow.Fabric.Pieces;
 using Turnrow.Fabric.Rows;
 using Turnrow.Publishing.Instructions.Folding;
 using Turnrow.Publishing.Trade;
@@ -232,7 +233,14 @@ internal sealed class RowsWriter(Pattern pattern, SizeNames names, Wording words
         }
 
         _repeating = null;
-        paragraphs[^1] += $" Piece measures {Lengths.Both(Sized.Over(heights), pattern.InInches)}{(atEdges ? " at its edges" : string.Empty)}.";
+        paragraphs[^1] += $" {Measured(rows)} measures {Lengths.Both(Sized.Over(heights), pattern.InInches)}{(atEdges ? " at its edges" : string.Empty)}.";
+    }
+
+    // What grows on another piece is no piece to a maker with a tape: she would measure from that one's beginning.
+    private static string Measured(FoldedRows rows)
+    {
+        var piece = rows.Sizes[0].Piece;
+        return piece.Start is FoundationStart or RingStart or BothSidesStart ? "Piece" : $"From its {(piece.Rows[0].IsRound ? "Round" : "Row")} 1, {Names.Title(piece.Name)}";
     }
 
     // Short rows do not reach an edge: where the edges differ, there is no one height to be told.

@@ -124,10 +124,16 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
         }
     }
 
+    private void GoesTo(Match match)
+    {
+        piece.YarnGoesTo = match.Groups["piece"].Value;
+        piece.ComeFirst = match.Groups["first"].Value;
+    }
+
     private void StayAtJoin(Match match)
     {
         if (!piece.Rows[^1].IsRound) throw new Misread("the last row is no round");
-        piece.YarnGoesTo = match.Groups["piece"].Value;
+        GoesTo(match);
     }
 
     private IEnumerable<Place> LaidSideBySide() => piece.Over.SelectMany(part =>
@@ -145,7 +151,7 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
     private void Stay(Match match)
     {
         At(match.Groups["edge"].Value, piece.HookAt);
-        piece.YarnGoesTo = match.Groups["piece"].Value;
+        GoesTo(match);
     }
 
     private void NewYarn(Match match)
@@ -211,6 +217,9 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
         }
 
         claims.Check(row.Count ?? throw new Misread("the row has no count"), piece.Rows[^1]);
+        // What grows on another piece has no beginning of its own but its first row.
+        var own = piece.Foundation is not null || piece.Ring is not null ? "Piece" : $"From its {(piece.Rows[0].IsRound ? "Round" : "Row")} 1, {piece.Title}";
+        if (row.Measured is { } measured && measured != own) throw new Misread($"`{measured}` is measured, and this is `{own}`");
         if (Fold.Gain(row.Text) is { } gain) Claims.Check(gain, piece, row.From);
     }
 
@@ -297,6 +306,9 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
     private void TakeYarn(ReadPiece from)
     {
         if (from.IsFastenedOff || from.YarnGoesTo != piece.Title) throw new Misread($"the yarn of {from.Title} is not kept for {piece.Title}");
+        var between = pieces.Values.SkipWhile(p => p != from).Skip(1).Where(p => !p.IsCopy).Select(p => p.Title).ToList();
+        var names = between.Count < 2 ? string.Concat(between) : $"{string.Join(", ", between.SkipLast(1))} and {between[^1]}";
+        if (from.ComeFirst != names) throw new Misread($"before {piece.Title} goes on with the yarn of {from.Title} comes `{names}`");
         _yarns.InHand ??= from.Yarn;
     }
 
@@ -334,10 +346,10 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
     [GeneratedRegex(@"^(?:all (?<n>\d+) sts?|sts? (?<which>\d+(?:-\d+)?)) of (?<piece>.+)$")]
     private static partial Regex CountedPart();
 
-    [GeneratedRegex(@"^Do not fasten off: (?<piece>.+) goes on from where the last round is joined, with a (?<side>RS|WS) (?:row|round)\.$")]
+    [GeneratedRegex(@"^Do not fasten off(?:, but put the loop on a marker)?: (?<piece>.+) goes on from where the last round is joined, with a (?<side>RS|WS) (?:row|round)\.(?: (?<first>.+) comes? first, with another ball of yarn\.)?$")]
     private static partial Regex YarnStaysAtJoin();
 
-    [GeneratedRegex(@"^Do not fasten off: the yarn is at the (?<edge>.+) edge, where (?<piece>.+) goes on(?: with a (?<side>RS|WS) row)?\.$")]
+    [GeneratedRegex(@"^Do not fasten off(?:, but put the loop on a marker)?: the yarn is at the (?<edge>.+) edge, where (?<piece>.+) goes on(?: with a (?<side>RS|WS) row)?\.(?: (?<first>.+) comes? first, with another ball of yarn\.)?$")]
     private static partial Regex YarnStays();
 
     [GeneratedRegex(@"^Go on from the last (?:row|(?<round>round)) of (?<piece>.+), with the same yarn\.$")]

@@ -102,6 +102,12 @@ internal sealed class ReadPiece(string title)
     /// <summary>The piece that goes on with this one's yarn.</summary>
     public string? YarnGoesTo { get; set; }
 
+    /// <summary>The pieces that are said to come before that one; empty for none.</summary>
+    public string ComeFirst { get; set; } = "";
+
+    /// <summary>True of one of several that are made alike: it has no heading of its own.</summary>
+    public bool IsCopy { get; init; }
+
     /// <summary>What short rows left for later at each edge, as a row that goes there meets it.</summary>
     public IReadOnlyList<Place>[] Waiting { get; } = [[], []];
 

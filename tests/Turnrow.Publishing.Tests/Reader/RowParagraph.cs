@@ -13,6 +13,9 @@ namespace Turnrow.Publishing.Tests.Reader;
 internal sealed partial record RowParagraph(
     bool IsRound, int From, int To, bool? RightSide, string Text, IReadOnlyDictionary<string, int>? Count, bool InEachRow)
 {
+    /// <summary>What is said to measure so much behind it; null for nothing.</summary>
+    public string? Measured { get; init; }
+
     /// <summary>Null if the paragraph is no row.</summary>
     public static RowParagraph? Of(string paragraph, StitchWords stitches)
     {
@@ -28,7 +31,8 @@ internal sealed partial record RowParagraph(
             row.Groups["side"].Success ? row.Groups["side"].Value == "RS" : null,
             row.Groups["text"].Value,
             count is null ? null : Counts(inEach ? InEach().Replace(count, "") : count, stitches),
-            inEach);
+            inEach)
+        { Measured = row.Groups["measured"].Success ? row.Groups["measured"].Value : null };
     }
 
     private static Dictionary<string, int> Counts(string text, StitchWords stitches)
@@ -48,6 +52,6 @@ internal sealed partial record RowParagraph(
     [GeneratedRegex(" in each (?:row|round)$")]
     private static partial Regex InEach();
 
-    [GeneratedRegex(@"^\*\*(?:Row|(?<round>Round))s? (?<from>\d+)(?:-(?<to>\d+))?(?: \((?<side>RS|WS)\))?:\*\* (?<text>.*?)(?: \[(?<count>\d+ [^\[\]]*)\])?(?: Piece measures .*\.)?$")]
+    [GeneratedRegex(@"^\*\*(?:Row|(?<round>Round))s? (?<from>\d+)(?:-(?<to>\d+))?(?: \((?<side>RS|WS)\))?:\*\* (?<text>.*?)(?: \[(?<count>\d+ [^\[\]]*)\])?(?: (?<measured>Piece|From its (?:Row|Round) 1, [^.\[\]]+) measures (?:[^.]|\.\d)*\.)?$")]
     private static partial Regex Row();
 }
