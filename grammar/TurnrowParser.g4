@@ -144,7 +144,8 @@ atEachEnd : AT EACH END ;
 // A count's name behind a stitch is one more word of the stitch here; so a sum that begins with it is only its rest.
 stitchAmount : operations+=countOperation+ | first=list operations+=countOperation* | far=reach ;
 changeAmount : amount=count evenly=EVENLY? | far=reach ;
-reach        : ACROSS | AROUND | TO corner=CORNER | UNTIL remain=count REMAIN (BEFORE corner=CORNER)? ;
+// `to turn`: to where the row below turned, behind which stitches wait.
+reach        : ACROSS | AROUND | TO (corner=CORNER | turn=TURN) | UNTIL remain=count REMAIN (BEFORE (corner=CORNER | turn=TURN))? ;
 // Print says `in each st across`; the last word adds nothing, and is let stand.
 place
   : IN ( which=(NEXT | FIRST | LAST | SAME) kind+=name* (AND also+=name+)? (until=UNTIL remain=count REMAIN)?
@@ -228,7 +229,7 @@ seamLine
     WITH second+=walkWord+ (AND secondMore+=walkWords)* (COMMA parts+=seamPart)* (COLON worked=rate)?
   ;
 walkWords : words+=walkWord+ ;
-seamPart  : rows=selection | eased=EASING (least=list TO most=list measure=unit)? | IN (THE order=SAME | order=OPPOSITE) ORDER ;
+seamPart  : rows=selection | eased=EASING (least=list TO most=list measure=unit)? | IN (THE order=SAME | order=OPPOSITE) ORDER | WITH yarn=name | facing=side TOGETHER ;
 walkWord  : name | FIRST | LAST | ROW | ROWS | STITCHES ;
 selection
   : (all=ALL BUT)? which=(FIRST | LAST) (ROW | amount=count rowsWord)

@@ -210,5 +210,5 @@ public sealed record Piece(
     public EdgeWalk At(Hand hand) => hand == Hand.Right ? Right : Left;
 
     /// <summary>The places of the last row, read from the right edge.</summary>
-    public PlaceSequence? TopFromRight => EndsOnRightSide ? Top : Top?.Reversed();
+    public PlaceSequence? TopFromRight => Rows.Count > 0 && Rows[^1].StartsAt == Hand.Right ? Top : Top?.Reversed();
 }

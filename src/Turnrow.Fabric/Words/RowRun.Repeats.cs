@@ -12,6 +12,7 @@ internal sealed partial class RowRun
         {
             Reach.Until => repeat.Amount.Count,
             Reach.ToCorner => _cursor.Remaining - UpToCorner(repeat, repeat.Amount.Count),
+            Reach.ToTurn => _cursor.Remaining - UpToTurn(repeat, repeat.Amount.Count),
             _ => 0,
         };
         // "Across" is, of what goes to corners or into them, as long as there is a corner ahead.

@@ -7414,11 +7414,13 @@ internal partial class TurnrowParser : Parser {
 
 	internal partial class ReachContext : ParserRuleContext {
 		public IToken corner;
+		public IToken turn;
 		public CountContext remain;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ACROSS() { return GetToken(TurnrowParser.ACROSS, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AROUND() { return GetToken(TurnrowParser.AROUND, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TO() { return GetToken(TurnrowParser.TO, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CORNER() { return GetToken(TurnrowParser.CORNER, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TURN() { return GetToken(TurnrowParser.TURN, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode UNTIL() { return GetToken(TurnrowParser.UNTIL, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode REMAIN() { return GetToken(TurnrowParser.REMAIN, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public CountContext count() {
@@ -7438,7 +7440,7 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 130, RULE_reach);
 		int _la;
 		try {
-			State = 958;
+			State = 964;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACROSS:
@@ -7460,28 +7462,60 @@ internal partial class TurnrowParser : Parser {
 				{
 				State = 949;
 				Match(TO);
-				State = 950;
-				_localctx.corner = Match(CORNER);
+				State = 952;
+				ErrorHandler.Sync(this);
+				switch (TokenStream.LA(1)) {
+				case CORNER:
+					{
+					State = 950;
+					_localctx.corner = Match(CORNER);
+					}
+					break;
+				case TURN:
+					{
+					State = 951;
+					_localctx.turn = Match(TURN);
+					}
+					break;
+				default:
+					throw new NoViableAltException(this);
+				}
 				}
 				break;
 			case UNTIL:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 951;
+				State = 954;
 				Match(UNTIL);
-				State = 952;
+				State = 955;
 				_localctx.remain = count();
-				State = 953;
-				Match(REMAIN);
 				State = 956;
+				Match(REMAIN);
+				State = 962;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==BEFORE) {
 					{
-					State = 954;
+					State = 957;
 					Match(BEFORE);
-					State = 955;
-					_localctx.corner = Match(CORNER);
+					State = 960;
+					ErrorHandler.Sync(this);
+					switch (TokenStream.LA(1)) {
+					case CORNER:
+						{
+						State = 958;
+						_localctx.corner = Match(CORNER);
+						}
+						break;
+					case TURN:
+						{
+						State = 959;
+						_localctx.turn = Match(TURN);
+						}
+						break;
+					default:
+						throw new NoViableAltException(this);
+					}
 					}
 				}
 
@@ -7561,9 +7595,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 960;
+			State = 966;
 			Match(IN);
-			State = 1027;
+			State = 1033;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FIRST:
@@ -7571,7 +7605,7 @@ internal partial class TurnrowParser : Parser {
 			case NEXT:
 			case SAME:
 				{
-				State = 961;
+				State = 967;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(((((_la - 96)) & ~0x3f) == 0 && ((1L << (_la - 96)) & 8796094071297L) != 0)) ) {
@@ -7581,56 +7615,56 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 965;
+				State = 971;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127296L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611687601257188073L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 90536733535999L) != 0)) {
 					{
 					{
-					State = 962;
+					State = 968;
 					_localctx._name = name();
 					_localctx._kind.Add(_localctx._name);
 					}
 					}
-					State = 967;
+					State = 973;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 974;
+				State = 980;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AND) {
 					{
-					State = 968;
+					State = 974;
 					Match(AND);
-					State = 970;
+					State = 976;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 969;
+						State = 975;
 						_localctx._name = name();
 						_localctx._also.Add(_localctx._name);
 						}
 						}
-						State = 972;
+						State = 978;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127296L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611687601257188073L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 90536733535999L) != 0) );
 					}
 				}
 
-				State = 980;
+				State = 986;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==UNTIL) {
 					{
-					State = 976;
+					State = 982;
 					_localctx.until = Match(UNTIL);
-					State = 977;
+					State = 983;
 					_localctx.remain = count();
-					State = 978;
+					State = 984;
 					Match(REMAIN);
 					}
 				}
@@ -7639,76 +7673,76 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EACH:
 				{
-				State = 982;
+				State = 988;
 				_localctx.which = Match(EACH);
-				State = 986;
+				State = 992;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127296L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611687601257188073L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 90536733535999L) != 0)) {
 					{
 					{
-					State = 983;
+					State = 989;
 					_localctx._name = name();
 					_localctx._kind.Add(_localctx._name);
 					}
 					}
-					State = 988;
+					State = 994;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 1007;
+				State = 1013;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AND) {
 					{
-					State = 989;
+					State = 995;
 					Match(AND);
-					State = 991;
+					State = 997;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==NUMBER || _la==FRACTION) {
 						{
-						State = 990;
+						State = 996;
 						_localctx.many = list();
 						}
 					}
 
-					State = 994;
+					State = 1000;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 993;
+						State = 999;
 						_localctx._name = name();
 						_localctx._also.Add(_localctx._name);
 						}
 						}
-						State = 996;
+						State = 1002;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127296L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611687601257188073L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 90536733535999L) != 0) );
-					State = 1005;
+					State = 1011;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==IN) {
 						{
-						State = 998;
+						State = 1004;
 						Match(IN);
-						State = 999;
+						State = 1005;
 						Match(EACH);
-						State = 1001;
+						State = 1007;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 						do {
 							{
 							{
-							State = 1000;
+							State = 1006;
 							_localctx._name = name();
 							_localctx._other.Add(_localctx._name);
 							}
 							}
-							State = 1003;
+							State = 1009;
 							ErrorHandler.Sync(this);
 							_la = TokenStream.LA(1);
 						} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127296L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611687601257188073L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 90536733535999L) != 0) );
@@ -7718,28 +7752,28 @@ internal partial class TurnrowParser : Parser {
 					}
 				}
 
-				State = 1015;
+				State = 1021;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ACROSS:
 					{
-					State = 1009;
+					State = 1015;
 					Match(ACROSS);
 					}
 					break;
 				case AROUND:
 					{
-					State = 1010;
+					State = 1016;
 					Match(AROUND);
 					}
 					break;
 				case UNTIL:
 					{
-					State = 1011;
+					State = 1017;
 					_localctx.until = Match(UNTIL);
-					State = 1012;
+					State = 1018;
 					_localctx.remain = count();
-					State = 1013;
+					State = 1019;
 					Match(REMAIN);
 					}
 					break;
@@ -7756,7 +7790,7 @@ internal partial class TurnrowParser : Parser {
 			case CORNER:
 			case RING:
 				{
-				State = 1017;
+				State = 1023;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==CORNER || _la==RING) ) {
@@ -7770,34 +7804,34 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case SKIPPED:
 				{
-				State = 1018;
+				State = 1024;
 				_localctx.which = Match(SKIPPED);
 				}
 				break;
 			case ONE:
 				{
-				State = 1019;
+				State = 1025;
 				_localctx.which = Match(ONE);
-				State = 1020;
+				State = 1026;
 				Match(PLACE);
 				}
 				break;
 			case ORDINAL:
 				{
-				State = 1021;
+				State = 1027;
 				_localctx.which = Match(ORDINAL);
-				State = 1023;
+				State = 1029;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 1022;
+					State = 1028;
 					_localctx._name = name();
 					_localctx._kind.Add(_localctx._name);
 					}
 					}
-					State = 1025;
+					State = 1031;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127296L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611687601257188073L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 90536733535999L) != 0) );
@@ -7860,66 +7894,66 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1029;
+			State = 1035;
 			Match(REPEAT);
-			State = 1037;
+			State = 1043;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
 				{
-				State = 1030;
+				State = 1036;
 				Match(ROWS);
-				State = 1031;
+				State = 1037;
 				_localctx.from = count();
-				State = 1032;
+				State = 1038;
 				Match(TO);
-				State = 1033;
+				State = 1039;
 				_localctx.to = count();
 				}
 				break;
 			case ROW:
 				{
-				State = 1035;
+				State = 1041;
 				Match(ROW);
-				State = 1036;
+				State = 1042;
 				_localctx.from = count();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1050;
+			State = 1056;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 1039;
+				State = 1045;
 				Match(COMMA);
-				State = 1040;
+				State = 1046;
 				_localctx.times = count();
-				State = 1048;
+				State = 1054;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case MORE_WORD:
 					{
-					State = 1041;
+					State = 1047;
 					_localctx.more = Match(MORE_WORD);
-					State = 1042;
+					State = 1048;
 					Match(TIMES);
 					}
 					break;
 				case TIMES:
 					{
-					State = 1043;
+					State = 1049;
 					_localctx.end = Match(TIMES);
-					State = 1046;
+					State = 1052;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==IN) {
 						{
-						State = 1044;
+						State = 1050;
 						_localctx.inAll = Match(IN);
-						State = 1045;
+						State = 1051;
 						Match(ALL);
 						}
 					}
@@ -7932,12 +7966,12 @@ internal partial class TurnrowParser : Parser {
 				}
 			}
 
-			State = 1053;
+			State = 1059;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 1052;
+				State = 1058;
 				_localctx.claimed = claim();
 				}
 			}
@@ -7989,31 +8023,31 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1055;
+			State = 1061;
 			Match(FOR);
-			State = 1056;
+			State = 1062;
 			_localctx._sizeRange = sizeRange();
 			_localctx._sizes.Add(_localctx._sizeRange);
-			State = 1061;
+			State = 1067;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1057;
+				State = 1063;
 				Match(COMMA);
-				State = 1058;
+				State = 1064;
 				_localctx._sizeRange = sizeRange();
 				_localctx._sizes.Add(_localctx._sizeRange);
 				}
 				}
-				State = 1063;
+				State = 1069;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1064;
+			State = 1070;
 			Match(COLON);
-			State = 1065;
+			State = 1071;
 			_localctx.done = sizedLine();
 			}
 		}
@@ -8053,16 +8087,16 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1067;
+			State = 1073;
 			_localctx.first = sizeName();
-			State = 1070;
+			State = 1076;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==TO) {
 				{
-				State = 1068;
+				State = 1074;
 				Match(TO);
-				State = 1069;
+				State = 1075;
 				_localctx.last = sizeName();
 				}
 			}
@@ -8145,13 +8179,13 @@ internal partial class TurnrowParser : Parser {
 		SizedLineContext _localctx = new SizedLineContext(Context, State);
 		EnterRule(_localctx, 140, RULE_sizedLine);
 		try {
-			State = 1085;
+			State = 1091;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case TURN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1072;
+				State = 1078;
 				_localctx.asTurn = turnLine();
 				}
 				break;
@@ -8161,84 +8195,84 @@ internal partial class TurnrowParser : Parser {
 			case RIGHT:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1073;
+				State = 1079;
 				_localctx.asEdge = edgeLine();
 				}
 				break;
 			case MARK:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1074;
+				State = 1080;
 				_localctx.asMark = markLine();
 				}
 				break;
 			case ROW:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1075;
+				State = 1081;
 				_localctx.asRow = rowLine();
 				}
 				break;
 			case ROWS:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1076;
+				State = 1082;
 				_localctx.asRows = rowsLine();
 				}
 				break;
 			case REPEAT:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 1077;
+				State = 1083;
 				_localctx.asRepeat = repeatLine();
 				}
 				break;
 			case STRAIGHT:
 				EnterOuterAlt(_localctx, 7);
 				{
-				State = 1078;
+				State = 1084;
 				_localctx.asStraight = straightLine();
 				}
 				break;
 			case LEAVE:
 				EnterOuterAlt(_localctx, 8);
 				{
-				State = 1079;
+				State = 1085;
 				_localctx.asLeave = leaveLine();
 				}
 				break;
 			case ADD:
 				EnterOuterAlt(_localctx, 9);
 				{
-				State = 1080;
+				State = 1086;
 				_localctx.asAdd = addLine();
 				}
 				break;
 			case SHAPE:
 				EnterOuterAlt(_localctx, 10);
 				{
-				State = 1081;
+				State = 1087;
 				_localctx.asShape = shapeLine();
 				}
 				break;
 			case SOLID:
 				EnterOuterAlt(_localctx, 11);
 				{
-				State = 1082;
+				State = 1088;
 				_localctx.asSolid = solidLine();
 				}
 				break;
 			case WITH:
 				EnterOuterAlt(_localctx, 12);
 				{
-				State = 1083;
+				State = 1089;
 				_localctx.asWith = withLine();
 				}
 				break;
 			case STRIPES:
 				EnterOuterAlt(_localctx, 13);
 				{
-				State = 1084;
+				State = 1090;
 				_localctx.asStripes = stripesLine();
 				}
 				break;
@@ -8315,25 +8349,25 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1087;
+			State = 1093;
 			Match(STRAIGHT);
-			State = 1099;
+			State = 1105;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case TO:
 				{
-				State = 1088;
+				State = 1094;
 				Match(TO);
-				State = 1089;
+				State = 1095;
 				_localctx.length = sum();
-				State = 1092;
+				State = 1098;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AT) {
 					{
-					State = 1090;
+					State = 1096;
 					Match(AT);
-					State = 1091;
+					State = 1097;
 					_localctx.at = edge();
 					}
 				}
@@ -8342,9 +8376,9 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case FOR:
 				{
-				State = 1094;
+				State = 1100;
 				_localctx.further = Match(FOR);
-				State = 1095;
+				State = 1101;
 				_localctx.length = sum();
 				}
 				break;
@@ -8477,50 +8511,50 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 1096;
+				State = 1102;
 				_localctx.amount = count();
-				State = 1097;
+				State = 1103;
 				_localctx.counted = rowsWord();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1103;
+			State = 1109;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==FROM) {
 				{
-				State = 1101;
+				State = 1107;
 				Match(FROM);
-				State = 1102;
+				State = 1108;
 				_localctx.mark = name();
 				}
 			}
 
-			State = 1109;
+			State = 1115;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1105;
+				State = 1111;
 				Match(COMMA);
-				State = 1106;
+				State = 1112;
 				_localctx._rowFix = rowFix();
 				_localctx._fixes.Add(_localctx._rowFix);
 				}
 				}
-				State = 1111;
+				State = 1117;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1113;
+			State = 1119;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 1112;
+				State = 1118;
 				_localctx.claimed = claim();
 				}
 			}
@@ -8571,53 +8605,53 @@ internal partial class TurnrowParser : Parser {
 		RowFixContext _localctx = new RowFixContext(Context, State);
 		EnterRule(_localctx, 144, RULE_rowFix);
 		try {
-			State = 1126;
+			State = 1132;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case EVEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1115;
+				State = 1121;
 				Match(EVEN);
-				State = 1116;
+				State = 1122;
 				rowsWord();
 				}
 				break;
 			case ODD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1117;
+				State = 1123;
 				Match(ODD);
-				State = 1118;
+				State = 1124;
 				rowsWord();
 				}
 				break;
 			case END:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1119;
+				State = 1125;
 				Match(END);
-				State = 1120;
+				State = 1126;
 				_localctx.facing = side();
 				}
 				break;
 			case IN:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1121;
+				State = 1127;
 				Match(IN);
-				State = 1122;
+				State = 1128;
 				_localctx.pattern = name();
 				}
 				break;
 			case EDGES:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1123;
+				State = 1129;
 				Match(EDGES);
-				State = 1124;
+				State = 1130;
 				Match(IN);
-				State = 1125;
+				State = 1131;
 				_localctx.by = stitch();
 				}
 				break;
@@ -8669,32 +8703,32 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1128;
+			State = 1134;
 			Match(LEAVE);
-			State = 1129;
+			State = 1135;
 			_localctx.amount = count();
-			State = 1132;
+			State = 1138;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==FOR) {
 				{
-				State = 1130;
+				State = 1136;
 				Match(FOR);
-				State = 1131;
+				State = 1137;
 				_localctx.later = Match(LATER);
 				}
 			}
 
-			State = 1134;
+			State = 1140;
 			Match(AT);
-			State = 1135;
+			State = 1141;
 			_localctx.at = edge();
-			State = 1137;
+			State = 1143;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 1136;
+				State = 1142;
 				_localctx.claimed = claim();
 				}
 			}
@@ -8747,36 +8781,36 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1139;
+			State = 1145;
 			Match(ADD);
-			State = 1140;
+			State = 1146;
 			_localctx.amount = count();
-			State = 1141;
-			Match(AT);
-			State = 1142;
-			_localctx.at = edge();
 			State = 1147;
+			Match(AT);
+			State = 1148;
+			_localctx.at = edge();
+			State = 1153;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 1143;
+				State = 1149;
 				Match(COMMA);
-				State = 1144;
+				State = 1150;
 				_localctx.apart = Match(ONE);
-				State = 1145;
+				State = 1151;
 				Match(ROW);
-				State = 1146;
+				State = 1152;
 				Match(APART);
 				}
 			}
 
-			State = 1150;
+			State = 1156;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 1149;
+				State = 1155;
 				_localctx.claimed = claim();
 				}
 			}
@@ -8869,53 +8903,53 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1152;
+			State = 1158;
 			Match(SHAPE);
-			State = 1208;
+			State = 1214;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case BY:
 				{
-				State = 1153;
+				State = 1159;
 				Match(BY);
-				State = 1154;
+				State = 1160;
 				_localctx.by = decreasing();
 				}
 				break;
 			case ROWS:
 				{
-				State = 1155;
+				State = 1161;
 				_localctx.many = Match(ROWS);
-				State = 1156;
+				State = 1162;
 				_localctx.from = count();
-				State = 1157;
+				State = 1163;
 				Match(TO);
-				State = 1158;
+				State = 1164;
 				_localctx.to = count();
-				State = 1159;
+				State = 1165;
 				_localctx.does = shapeDone();
 				}
 				break;
 			case FOR:
 			case TO:
 				{
-				State = 1169;
+				State = 1175;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case TO:
 					{
-					State = 1161;
+					State = 1167;
 					Match(TO);
-					State = 1162;
+					State = 1168;
 					_localctx.length = sum();
-					State = 1165;
+					State = 1171;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==AT) {
 						{
-						State = 1163;
+						State = 1169;
 						Match(AT);
-						State = 1164;
+						State = 1170;
 						_localctx.at = edge();
 						}
 					}
@@ -8924,45 +8958,45 @@ internal partial class TurnrowParser : Parser {
 					break;
 				case FOR:
 					{
-					State = 1167;
+					State = 1173;
 					_localctx.further = Match(FOR);
-					State = 1168;
+					State = 1174;
 					_localctx.length = sum();
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 1173;
+				State = 1179;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FROM) {
 					{
-					State = 1171;
+					State = 1177;
 					Match(FROM);
-					State = 1172;
+					State = 1178;
 					_localctx.mark = name();
 					}
 				}
 
-				State = 1179;
+				State = 1185;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 1175;
+					State = 1181;
 					Match(COMMA);
-					State = 1176;
+					State = 1182;
 					_localctx._rowFix = rowFix();
 					_localctx._fixes.Add(_localctx._rowFix);
 					}
 					}
-					State = 1181;
+					State = 1187;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 1182;
+				State = 1188;
 				_localctx.does = shapeDone();
 				}
 				break;
@@ -9095,66 +9129,66 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 1184;
+				State = 1190;
 				_localctx.rows = count();
-				State = 1206;
+				State = 1212;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 				case ROWS:
 					{
-					State = 1185;
+					State = 1191;
 					_localctx.counted = rowsWord();
-					State = 1188;
+					State = 1194;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==FROM) {
 						{
-						State = 1186;
+						State = 1192;
 						Match(FROM);
-						State = 1187;
+						State = 1193;
 						_localctx.mark = name();
 						}
 					}
 
-					State = 1194;
+					State = 1200;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					while (_la==COMMA) {
 						{
 						{
-						State = 1190;
+						State = 1196;
 						Match(COMMA);
-						State = 1191;
+						State = 1197;
 						_localctx._rowFix = rowFix();
 						_localctx._fixes.Add(_localctx._rowFix);
 						}
 						}
-						State = 1196;
+						State = 1202;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 					}
-					State = 1197;
+					State = 1203;
 					_localctx.does = shapeDone();
 					}
 					break;
 				case STITCH:
 				case STITCHES:
 					{
-					State = 1199;
+					State = 1205;
 					stitchesWord();
-					State = 1200;
+					State = 1206;
 					_localctx.inside = Match(IN);
-					State = 1204;
+					State = 1210;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 1201;
+						State = 1207;
 						Match(COMMA);
-						State = 1202;
+						State = 1208;
 						Match(BY);
-						State = 1203;
+						State = 1209;
 						_localctx.by = decreasing();
 						}
 					}
@@ -9219,30 +9253,30 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1220;
+			State = 1226;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case COLON:
 				{
-				State = 1210;
+				State = 1216;
 				Match(COLON);
-				State = 1211;
+				State = 1217;
 				_localctx._shaping = shaping();
 				_localctx._shapings.Add(_localctx._shaping);
-				State = 1216;
+				State = 1222;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==SEMICOLON) {
 					{
 					{
-					State = 1212;
+					State = 1218;
 					Match(SEMICOLON);
-					State = 1213;
+					State = 1219;
 					_localctx._shaping = shaping();
 					_localctx._shapings.Add(_localctx._shaping);
 					}
 					}
-					State = 1218;
+					State = 1224;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -9250,19 +9284,19 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EVENLY:
 				{
-				State = 1219;
+				State = 1225;
 				_localctx.solved = solve();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1223;
+			State = 1229;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 1222;
+				State = 1228;
 				_localctx.claimed = claim();
 				}
 			}
@@ -9320,38 +9354,38 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1230;
+			State = 1236;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==AFTER) {
 				{
-				State = 1225;
+				State = 1231;
 				Match(AFTER);
-				State = 1226;
+				State = 1232;
 				_localctx.after = count();
-				State = 1227;
+				State = 1233;
 				rowsWord();
-				State = 1228;
+				State = 1234;
 				Match(COMMA);
 				}
 			}
 
-			State = 1232;
+			State = 1238;
 			_localctx.first = stage();
-			State = 1237;
+			State = 1243;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1233;
+				State = 1239;
 				Match(COMMA);
-				State = 1234;
+				State = 1240;
 				_localctx._shapingPart = shapingPart();
 				_localctx._parts.Add(_localctx._shapingPart);
 				}
 				}
-				State = 1239;
+				State = 1245;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -9408,50 +9442,50 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1251;
+			State = 1257;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ADD:
 			case DEC:
 			case INC:
 				{
-				State = 1242;
+				State = 1248;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case DEC:
 				case INC:
 					{
-					State = 1240;
+					State = 1246;
 					_localctx.changed = change();
 					}
 					break;
 				case ADD:
 					{
-					State = 1241;
+					State = 1247;
 					Match(ADD);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 1244;
+				State = 1250;
 				_localctx.amount = count();
 				}
 				break;
 			case LEAVE:
 				{
-				State = 1245;
+				State = 1251;
 				Match(LEAVE);
-				State = 1246;
+				State = 1252;
 				_localctx.amount = count();
-				State = 1249;
+				State = 1255;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FOR) {
 					{
-					State = 1247;
+					State = 1253;
 					Match(FOR);
-					State = 1248;
+					State = 1254;
 					_localctx.later = Match(LATER);
 					}
 				}
@@ -9461,20 +9495,20 @@ internal partial class TurnrowParser : Parser {
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1256;
+			State = 1262;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case AT:
 				{
-				State = 1253;
+				State = 1259;
 				Match(AT);
-				State = 1254;
+				State = 1260;
 				_localctx.at = edge();
 				}
 				break;
 			case EVENLY:
 				{
-				State = 1255;
+				State = 1261;
 				_localctx.evenly = Match(EVENLY);
 				}
 				break;
@@ -9488,12 +9522,12 @@ internal partial class TurnrowParser : Parser {
 			default:
 				break;
 			}
-			State = 1259;
+			State = 1265;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==BY || _la==EVERY) {
 				{
-				State = 1258;
+				State = 1264;
 				_localctx.when = frequency();
 				}
 			}
@@ -9561,21 +9595,21 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 158, RULE_shapingPart);
 		int _la;
 		try {
-			State = 1277;
+			State = 1283;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case THEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1261;
+				State = 1267;
 				Match(THEN);
-				State = 1264;
+				State = 1270;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case BY:
 				case EVERY:
 					{
-					State = 1262;
+					State = 1268;
 					_localctx.when = frequency();
 					}
 					break;
@@ -9584,7 +9618,7 @@ internal partial class TurnrowParser : Parser {
 				case DEC:
 				case INC:
 					{
-					State = 1263;
+					State = 1269;
 					_localctx.next = stage();
 					}
 					break;
@@ -9596,21 +9630,21 @@ internal partial class TurnrowParser : Parser {
 			case EVERY:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1266;
+				State = 1272;
 				_localctx.often = everyRows();
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1267;
+				State = 1273;
 				Match(BY);
-				State = 1270;
+				State = 1276;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case TURNS:
 					{
-					State = 1268;
+					State = 1274;
 					_localctx.turns = turnRows();
 					}
 					break;
@@ -9618,7 +9652,7 @@ internal partial class TurnrowParser : Parser {
 				case SLIPPING:
 				case WORKING:
 					{
-					State = 1269;
+					State = 1275;
 					_localctx.by = decreasing();
 					}
 					break;
@@ -9632,23 +9666,23 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1272;
+				State = 1278;
 				_localctx.inset = stitchesIn();
 				}
 				break;
 			case AT:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1273;
+				State = 1279;
 				Match(AT);
-				State = 1274;
+				State = 1280;
 				_localctx.at = edge();
 				}
 				break;
 			case EVENLY:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 1275;
+				State = 1281;
 				_localctx.evenly = Match(EVENLY);
 				}
 				break;
@@ -9656,7 +9690,7 @@ internal partial class TurnrowParser : Parser {
 			case STAGGERED:
 				EnterOuterAlt(_localctx, 7);
 				{
-				State = 1276;
+				State = 1282;
 				_localctx.way = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==STACKED || _la==STAGGERED) ) {
@@ -9705,22 +9739,22 @@ internal partial class TurnrowParser : Parser {
 		FrequencyContext _localctx = new FrequencyContext(Context, State);
 		EnterRule(_localctx, 160, RULE_frequency);
 		try {
-			State = 1282;
+			State = 1288;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case EVERY:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1279;
+				State = 1285;
 				_localctx.often = everyRows();
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1280;
+				State = 1286;
 				Match(BY);
-				State = 1281;
+				State = 1287;
 				_localctx.turns = turnRows();
 				}
 				break;
@@ -9769,14 +9803,14 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1284;
+			State = 1290;
 			Match(EVERY);
-			State = 1289;
+			State = 1295;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROW:
 				{
-				State = 1285;
+				State = 1291;
 				Match(ROW);
 				}
 				break;
@@ -9909,23 +9943,23 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 1286;
+				State = 1292;
 				_localctx.interval = count();
-				State = 1287;
+				State = 1293;
 				rowsWord();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1294;
+			State = 1300;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127040L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611687601257188073L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 512749198601983L) != 0)) {
 				{
-				State = 1291;
+				State = 1297;
 				_localctx.times = count();
-				State = 1292;
+				State = 1298;
 				Match(TIMES);
 				}
 			}
@@ -9975,26 +10009,26 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1296;
+			State = 1302;
 			Match(TURNS);
-			State = 1297;
+			State = 1303;
 			Match(EVERY);
-			State = 1298;
+			State = 1304;
 			_localctx.interval = count();
-			State = 1299;
-			Match(AND);
-			State = 1300;
-			_localctx.byTurns = count();
-			State = 1301;
-			rowsWord();
 			State = 1305;
+			Match(AND);
+			State = 1306;
+			_localctx.byTurns = count();
+			State = 1307;
+			rowsWord();
+			State = 1311;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127040L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611687601257188073L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 512749198601983L) != 0)) {
 				{
-				State = 1302;
+				State = 1308;
 				_localctx.times = count();
-				State = 1303;
+				State = 1309;
 				Match(TIMES);
 				}
 			}
@@ -10030,31 +10064,31 @@ internal partial class TurnrowParser : Parser {
 		DecreasingContext _localctx = new DecreasingContext(Context, State);
 		EnterRule(_localctx, 166, RULE_decreasing);
 		try {
-			State = 1312;
+			State = 1318;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case SKIPPING:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1307;
+				State = 1313;
 				Match(SKIPPING);
 				}
 				break;
 			case SLIPPING:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1308;
+				State = 1314;
 				Match(SLIPPING);
-				State = 1309;
+				State = 1315;
 				Match(OVER);
 				}
 				break;
 			case WORKING:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1310;
+				State = 1316;
 				Match(WORKING);
-				State = 1311;
+				State = 1317;
 				Match(TOGETHER);
 				}
 				break;
@@ -10098,28 +10132,28 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1316;
+			State = 1322;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WORD:
 				{
-				State = 1314;
+				State = 1320;
 				_localctx.called = Match(WORD);
 				}
 				break;
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 1315;
+				State = 1321;
 				_localctx.amount = list();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1318;
+			State = 1324;
 			stitchesWord();
-			State = 1319;
+			State = 1325;
 			Match(IN);
 			}
 		}
@@ -10175,48 +10209,48 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1321;
+			State = 1327;
 			Match(EVENLY);
-			State = 1322;
-			Match(TO);
-			State = 1323;
-			_localctx.target = count();
-			State = 1324;
-			Match(COMMA);
 			State = 1328;
+			Match(TO);
+			State = 1329;
+			_localctx.target = count();
+			State = 1330;
+			Match(COMMA);
+			State = 1334;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case AT:
 				{
-				State = 1325;
+				State = 1331;
 				Match(AT);
-				State = 1326;
+				State = 1332;
 				_localctx.at = edge();
 				}
 				break;
 			case AROUND:
 				{
-				State = 1327;
+				State = 1333;
 				_localctx.around = Match(AROUND);
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1334;
+			State = 1340;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1330;
+				State = 1336;
 				Match(COMMA);
-				State = 1331;
+				State = 1337;
 				_localctx._solveOption = solveOption();
 				_localctx._options.Add(_localctx._solveOption);
 				}
 				}
-				State = 1336;
+				State = 1342;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -10271,40 +10305,40 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 172, RULE_solveOption);
 		int _la;
 		try {
-			State = 1353;
+			State = 1359;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ON:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1337;
+				State = 1343;
 				Match(ON);
-				State = 1338;
+				State = 1344;
 				Match(RS);
-				State = 1339;
+				State = 1345;
 				rowsWord();
 				}
 				break;
 			case LONGER:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1340;
+				State = 1346;
 				Match(LONGER);
-				State = 1341;
+				State = 1347;
 				Match(FIRST);
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1342;
+				State = 1348;
 				Match(BY);
-				State = 1345;
+				State = 1351;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case TURNS:
 					{
-					State = 1343;
+					State = 1349;
 					Match(TURNS);
 					}
 					break;
@@ -10312,7 +10346,7 @@ internal partial class TurnrowParser : Parser {
 				case SLIPPING:
 				case WORKING:
 					{
-					State = 1344;
+					State = 1350;
 					_localctx.by = decreasing();
 					}
 					break;
@@ -10325,7 +10359,7 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1347;
+				State = 1353;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==FIRST || _la==LAST) ) {
@@ -10335,11 +10369,11 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1348;
+				State = 1354;
 				_localctx.rows = count();
-				State = 1349;
+				State = 1355;
 				rowsWord();
-				State = 1350;
+				State = 1356;
 				Match(PLAIN);
 				}
 				break;
@@ -10348,7 +10382,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1352;
+				State = 1358;
 				_localctx.inset = stitchesIn();
 				}
 				break;
@@ -10417,24 +10451,24 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1355;
+			State = 1361;
 			Match(SOLID);
-			State = 1356;
+			State = 1362;
 			_localctx.shape = name();
-			State = 1357;
-			_localctx.across = sum();
-			State = 1358;
-			Match(ACROSS);
 			State = 1363;
+			_localctx.across = sum();
+			State = 1364;
+			Match(ACROSS);
+			State = 1369;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==BY) {
 				{
-				State = 1359;
+				State = 1365;
 				Match(BY);
-				State = 1360;
+				State = 1366;
 				_localctx.other = sum();
-				State = 1361;
+				State = 1367;
 				_localctx.way = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==HIGH || _la==THICK) ) {
@@ -10447,29 +10481,29 @@ internal partial class TurnrowParser : Parser {
 				}
 			}
 
-			State = 1369;
+			State = 1375;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1365;
+				State = 1371;
 				Match(COMMA);
-				State = 1366;
+				State = 1372;
 				_localctx._solidPart = solidPart();
 				_localctx._parts.Add(_localctx._solidPart);
 				}
 				}
-				State = 1371;
+				State = 1377;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1373;
+			State = 1379;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 1372;
+				State = 1378;
 				_localctx.claimed = claim();
 				}
 			}
@@ -10512,13 +10546,13 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 176, RULE_solidPart);
 		int _la;
 		try {
-			State = 1380;
+			State = 1386;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1375;
+				State = 1381;
 				_localctx.said = Match(WORD);
 				}
 				break;
@@ -10526,7 +10560,7 @@ internal partial class TurnrowParser : Parser {
 			case STAGGERED:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1376;
+				State = 1382;
 				_localctx.way = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==STACKED || _la==STAGGERED) ) {
@@ -10541,11 +10575,11 @@ internal partial class TurnrowParser : Parser {
 			case MULTIPLE:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1377;
+				State = 1383;
 				Match(MULTIPLE);
-				State = 1378;
+				State = 1384;
 				Match(OF);
-				State = 1379;
+				State = 1385;
 				_localctx.multiple = single();
 				}
 				break;
@@ -10625,60 +10659,60 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1382;
+			State = 1388;
 			Match(SEAM);
-			State = 1384;
+			State = 1390;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1383;
+				State = 1389;
 				_localctx._walkWord = walkWord();
 				_localctx._first.Add(_localctx._walkWord);
 				}
 				}
-				State = 1386;
+				State = 1392;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -35434594304L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611686499598076649L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 90536734060287L) != 0) );
-			State = 1392;
+			State = 1398;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==AND) {
 				{
 				{
-				State = 1388;
+				State = 1394;
 				Match(AND);
-				State = 1389;
+				State = 1395;
 				_localctx._walkWords = walkWords();
 				_localctx._firstMore.Add(_localctx._walkWords);
 				}
 				}
-				State = 1394;
+				State = 1400;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1402;
+			State = 1408;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 1395;
+				State = 1401;
 				Match(COMMA);
-				State = 1400;
+				State = 1406;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (((((_la - 47)) & ~0x3f) == 0 && ((1L << (_la - 47)) & 288793326105657345L) != 0)) {
 					{
-					State = 1396;
+					State = 1402;
 					_localctx.rows = selection();
-					State = 1398;
+					State = 1404;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 1397;
+						State = 1403;
 						Match(COMMA);
 						}
 					}
@@ -10689,65 +10723,65 @@ internal partial class TurnrowParser : Parser {
 				}
 			}
 
-			State = 1404;
+			State = 1410;
 			Match(WITH);
-			State = 1406;
+			State = 1412;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1405;
+				State = 1411;
 				_localctx._walkWord = walkWord();
 				_localctx._second.Add(_localctx._walkWord);
 				}
 				}
-				State = 1408;
+				State = 1414;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -35434594304L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611686499598076649L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 90536734060287L) != 0) );
-			State = 1414;
+			State = 1420;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==AND) {
 				{
 				{
-				State = 1410;
+				State = 1416;
 				Match(AND);
-				State = 1411;
+				State = 1417;
 				_localctx._walkWords = walkWords();
 				_localctx._secondMore.Add(_localctx._walkWords);
 				}
 				}
-				State = 1416;
+				State = 1422;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1421;
+			State = 1427;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1417;
+				State = 1423;
 				Match(COMMA);
-				State = 1418;
+				State = 1424;
 				_localctx._seamPart = seamPart();
 				_localctx._parts.Add(_localctx._seamPart);
 				}
 				}
-				State = 1423;
+				State = 1429;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1426;
+			State = 1432;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COLON) {
 				{
-				State = 1424;
+				State = 1430;
 				Match(COLON);
-				State = 1425;
+				State = 1431;
 				_localctx.worked = rate();
 				}
 			}
@@ -10789,18 +10823,18 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1429;
+			State = 1435;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1428;
+				State = 1434;
 				_localctx._walkWord = walkWord();
 				_localctx._words.Add(_localctx._walkWord);
 				}
 				}
-				State = 1431;
+				State = 1437;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -35434594304L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611686499598076649L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 90536734060287L) != 0) );
@@ -10824,6 +10858,8 @@ internal partial class TurnrowParser : Parser {
 		public ListContext most;
 		public UnitContext measure;
 		public IToken order;
+		public NameContext yarn;
+		public SideContext facing;
 		[System.Diagnostics.DebuggerNonUserCode] public SelectionContext selection() {
 			return GetRuleContext<SelectionContext>(0);
 		}
@@ -10843,6 +10879,14 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode THE() { return GetToken(TurnrowParser.THE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SAME() { return GetToken(TurnrowParser.SAME, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode OPPOSITE() { return GetToken(TurnrowParser.OPPOSITE, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode WITH() { return GetToken(TurnrowParser.WITH, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public NameContext name() {
+			return GetRuleContext<NameContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TOGETHER() { return GetToken(TurnrowParser.TOGETHER, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public SideContext side() {
+			return GetRuleContext<SideContext>(0);
+		}
 		public SeamPartContext(ParserRuleContext parent, int invokingState)
 			: base(parent, invokingState)
 		{
@@ -10856,7 +10900,7 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 182, RULE_seamPart);
 		int _la;
 		try {
-			State = 1449;
+			State = 1460;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
@@ -10865,27 +10909,27 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1433;
+				State = 1439;
 				_localctx.rows = selection();
 				}
 				break;
 			case EASING:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1434;
-				_localctx.eased = Match(EASING);
 				State = 1440;
+				_localctx.eased = Match(EASING);
+				State = 1446;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==NUMBER || _la==FRACTION) {
 					{
-					State = 1435;
+					State = 1441;
 					_localctx.least = list();
-					State = 1436;
+					State = 1442;
 					Match(TO);
-					State = 1437;
+					State = 1443;
 					_localctx.most = list();
-					State = 1438;
+					State = 1444;
 					_localctx.measure = unit();
 					}
 				}
@@ -10895,30 +10939,49 @@ internal partial class TurnrowParser : Parser {
 			case IN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1442;
+				State = 1448;
 				Match(IN);
-				State = 1446;
+				State = 1452;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case THE:
 					{
-					State = 1443;
+					State = 1449;
 					Match(THE);
-					State = 1444;
+					State = 1450;
 					_localctx.order = Match(SAME);
 					}
 					break;
 				case OPPOSITE:
 					{
-					State = 1445;
+					State = 1451;
 					_localctx.order = Match(OPPOSITE);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 1448;
+				State = 1454;
 				Match(ORDER);
+				}
+				break;
+			case WITH:
+				EnterOuterAlt(_localctx, 4);
+				{
+				State = 1455;
+				Match(WITH);
+				State = 1456;
+				_localctx.yarn = name();
+				}
+				break;
+			case RS:
+			case WS:
+				EnterOuterAlt(_localctx, 5);
+				{
+				State = 1457;
+				_localctx.facing = side();
+				State = 1458;
+				Match(TOGETHER);
 				}
 				break;
 			default:
@@ -10957,7 +11020,7 @@ internal partial class TurnrowParser : Parser {
 		WalkWordContext _localctx = new WalkWordContext(Context, State);
 		EnterRule(_localctx, 184, RULE_walkWord);
 		try {
-			State = 1457;
+			State = 1468;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -11087,42 +11150,42 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1451;
+				State = 1462;
 				name();
 				}
 				break;
 			case FIRST:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1452;
+				State = 1463;
 				Match(FIRST);
 				}
 				break;
 			case LAST:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1453;
+				State = 1464;
 				Match(LAST);
 				}
 				break;
 			case ROW:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1454;
+				State = 1465;
 				Match(ROW);
 				}
 				break;
 			case ROWS:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1455;
+				State = 1466;
 				Match(ROWS);
 				}
 				break;
 			case STITCHES:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 1456;
+				State = 1467;
 				Match(STITCHES);
 				}
 				break;
@@ -11176,7 +11239,7 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 186, RULE_selection);
 		int _la;
 		try {
-			State = 1475;
+			State = 1486;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ALL:
@@ -11184,19 +11247,19 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1461;
+				State = 1472;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==ALL) {
 					{
-					State = 1459;
+					State = 1470;
 					_localctx.all = Match(ALL);
-					State = 1460;
+					State = 1471;
 					Match(BUT);
 					}
 				}
 
-				State = 1463;
+				State = 1474;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==FIRST || _la==LAST) ) {
@@ -11206,12 +11269,12 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1468;
+				State = 1479;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1464;
+					State = 1475;
 					Match(ROW);
 					}
 					break;
@@ -11344,9 +11407,9 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1465;
+					State = 1476;
 					_localctx.amount = count();
-					State = 1466;
+					State = 1477;
 					rowsWord();
 					}
 					break;
@@ -11358,13 +11421,13 @@ internal partial class TurnrowParser : Parser {
 			case ROWS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1470;
+				State = 1481;
 				Match(ROWS);
-				State = 1471;
+				State = 1482;
 				_localctx.from = count();
-				State = 1472;
+				State = 1483;
 				Match(TO);
-				State = 1473;
+				State = 1484;
 				_localctx.to = count();
 				}
 				break;
@@ -11429,46 +11492,46 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1478;
+			State = 1489;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==NUMBER || _la==FRACTION) {
 				{
-				State = 1477;
+				State = 1488;
 				_localctx.amount = list();
 				}
 			}
 
-			State = 1481;
+			State = 1492;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1480;
+				State = 1491;
 				_localctx._name = name();
 				_localctx._words.Add(_localctx._name);
 				}
 				}
-				State = 1483;
+				State = 1494;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127296L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611687601257188073L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 90536733535999L) != 0) );
-			State = 1506;
+			State = 1517;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case IN:
 				{
-				State = 1485;
+				State = 1496;
 				_localctx.way = Match(IN);
-				State = 1486;
+				State = 1497;
 				Match(EACH);
-				State = 1493;
+				State = 1504;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1487;
+					State = 1498;
 					_localctx.row = Match(ROW);
 					}
 					break;
@@ -11598,18 +11661,18 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case WORD:
 					{
-					State = 1489;
+					State = 1500;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 1488;
+						State = 1499;
 						_localctx._name = name();
 						_localctx._kind.Add(_localctx._name);
 						}
 						}
-						State = 1491;
+						State = 1502;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127296L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611687601257188073L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 90536733535999L) != 0) );
@@ -11622,14 +11685,14 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case PER:
 				{
-				State = 1495;
+				State = 1506;
 				_localctx.way = Match(PER);
-				State = 1503;
+				State = 1514;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1496;
+					State = 1507;
 					_localctx.row = Match(ROW);
 					}
 					break;
@@ -11762,21 +11825,21 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1497;
+					State = 1508;
 					_localctx.over = count();
-					State = 1501;
+					State = 1512;
 					ErrorHandler.Sync(this);
 					switch (TokenStream.LA(1)) {
 					case ROW:
 					case ROWS:
 						{
-						State = 1498;
+						State = 1509;
 						_localctx.rows = rowsWord();
 						}
 						break;
 					case STITCHES:
 						{
-						State = 1499;
+						State = 1510;
 						Match(STITCHES);
 						}
 						break;
@@ -11906,7 +11969,7 @@ internal partial class TurnrowParser : Parser {
 					case OZ:
 					case WORD:
 						{
-						State = 1500;
+						State = 1511;
 						_localctx._name = name();
 						_localctx._kind.Add(_localctx._name);
 						}
@@ -11923,7 +11986,7 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EVENLY:
 				{
-				State = 1505;
+				State = 1516;
 				_localctx.evenly = Match(EVENLY);
 				}
 				break;
@@ -12006,25 +12069,25 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1508;
+			State = 1519;
 			Match(EXPECT);
-			State = 1509;
+			State = 1520;
 			_localctx.left = expected();
-			State = 1540;
+			State = 1551;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case MEASURE:
 				{
-				State = 1510;
+				State = 1521;
 				Match(MEASURE);
-				State = 1520;
+				State = 1531;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case AT:
 					{
-					State = 1511;
+					State = 1522;
 					Match(AT);
-					State = 1512;
+					State = 1523;
 					_localctx.bound = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==LEAST || _la==MOST) ) {
@@ -12034,7 +12097,7 @@ internal partial class TurnrowParser : Parser {
 						ErrorHandler.ReportMatch(this);
 					    Consume();
 					}
-					State = 1513;
+					State = 1524;
 					_localctx.length = sum();
 					}
 					break;
@@ -12167,18 +12230,18 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1514;
+					State = 1525;
 					_localctx.length = sum();
-					State = 1518;
+					State = 1529;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 1515;
+						State = 1526;
 						Match(COMMA);
-						State = 1516;
+						State = 1527;
 						Match(WITHIN);
-						State = 1517;
+						State = 1528;
 						_localctx.within = sum();
 						}
 					}
@@ -12193,7 +12256,7 @@ internal partial class TurnrowParser : Parser {
 			case ARE:
 			case IS:
 				{
-				State = 1522;
+				State = 1533;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -12202,14 +12265,14 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1525;
+				State = 1536;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AT) {
 					{
-					State = 1523;
+					State = 1534;
 					Match(AT);
-					State = 1524;
+					State = 1535;
 					_localctx.bound = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==LEAST || _la==MOST) ) {
@@ -12222,7 +12285,7 @@ internal partial class TurnrowParser : Parser {
 					}
 				}
 
-				State = 1527;
+				State = 1538;
 				_localctx.right = expected();
 				}
 				break;
@@ -12230,7 +12293,7 @@ internal partial class TurnrowParser : Parser {
 			case LIE:
 			case RUFFLE:
 				{
-				State = 1528;
+				State = 1539;
 				_localctx.lying = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(((((_la - 81)) & ~0x3f) == 0 && ((1L << (_la - 81)) & 144115188344291329L) != 0)) ) {
@@ -12240,30 +12303,30 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1530;
+				State = 1541;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FLAT) {
 					{
-					State = 1529;
+					State = 1540;
 					_localctx.flat = Match(FLAT);
 					}
 				}
 
-				State = 1538;
+				State = 1549;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 1532;
+					State = 1543;
 					Match(IN);
-					State = 1533;
+					State = 1544;
 					Match(ROWS);
-					State = 1534;
+					State = 1545;
 					_localctx.from = count();
-					State = 1535;
+					State = 1546;
 					Match(TO);
-					State = 1536;
+					State = 1547;
 					_localctx.to = count();
 					}
 				}
@@ -12325,36 +12388,36 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1542;
+			State = 1553;
 			_localctx.value = sum();
-			State = 1559;
+			State = 1570;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==ROWS || _la==FIRST || _la==STITCHES || _la==WORD) {
 				{
-				State = 1544;
+				State = 1555;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FIRST) {
 					{
-					State = 1543;
+					State = 1554;
 					_localctx.nth = Match(FIRST);
 					}
 				}
 
-				State = 1550;
+				State = 1561;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==WORD) {
 					{
-					State = 1546;
+					State = 1557;
 					_localctx.by = Match(WORD);
-					State = 1548;
+					State = 1559;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==WORD) {
 						{
-						State = 1547;
+						State = 1558;
 						_localctx.word = Match(WORD);
 						}
 					}
@@ -12362,7 +12425,7 @@ internal partial class TurnrowParser : Parser {
 					}
 				}
 
-				State = 1552;
+				State = 1563;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -12372,18 +12435,18 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1556;
+				State = 1567;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0)) {
 					{
 					{
-					State = 1553;
+					State = 1564;
 					_localctx._expectedMore = expectedMore();
 					_localctx._more.Add(_localctx._expectedMore);
 					}
 					}
-					State = 1558;
+					State = 1569;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -12430,16 +12493,16 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1561;
+			State = 1572;
 			_localctx.by = sign();
-			State = 1562;
+			State = 1573;
 			_localctx.value = single();
-			State = 1564;
+			State = 1575;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==ROWS || _la==STITCHES) {
 				{
-				State = 1563;
+				State = 1574;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -12502,38 +12565,38 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1566;
+			State = 1577;
 			Match(EQUALS);
-			State = 1567;
+			State = 1578;
 			_localctx._claimPart = claimPart();
 			_localctx._parts.Add(_localctx._claimPart);
-			State = 1572;
+			State = 1583;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1568;
+				State = 1579;
 				Match(COMMA);
-				State = 1569;
+				State = 1580;
 				_localctx._claimPart = claimPart();
 				_localctx._parts.Add(_localctx._claimPart);
 				}
 				}
-				State = 1574;
+				State = 1585;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1580;
+			State = 1591;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WITHOUT:
 				{
-				State = 1575;
+				State = 1586;
 				_localctx.without = Match(WITHOUT);
-				State = 1576;
+				State = 1587;
 				Match(TURNING);
-				State = 1577;
+				State = 1588;
 				_la = TokenStream.LA(1);
 				if ( !(_la==CHAIN || _la==CH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -12546,9 +12609,9 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case WITH:
 				{
-				State = 1578;
+				State = 1589;
 				_localctx.with = Match(WITH);
-				State = 1579;
+				State = 1590;
 				Match(CHAINS);
 				}
 				break;
@@ -12600,9 +12663,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1582;
+			State = 1593;
 			_localctx.amount = count();
-			State = 1589;
+			State = 1600;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -12731,18 +12794,18 @@ internal partial class TurnrowParser : Parser {
 			case OZ:
 			case WORD:
 				{
-				State = 1584;
+				State = 1595;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 1583;
+					State = 1594;
 					_localctx._name = name();
 					_localctx._words.Add(_localctx._name);
 					}
 					}
-					State = 1586;
+					State = 1597;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127296L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611687601257188073L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 90536733535999L) != 0) );
@@ -12750,7 +12813,7 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case STITCHES:
 				{
-				State = 1588;
+				State = 1599;
 				_localctx.stitches = Match(STITCHES);
 				}
 				break;
@@ -12796,15 +12859,15 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 200, RULE_edge);
 		int _la;
 		try {
-			State = 1597;
+			State = 1608;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case BOTH:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1591;
+				State = 1602;
 				Match(BOTH);
-				State = 1592;
+				State = 1603;
 				Match(EDGES);
 				}
 				break;
@@ -12935,14 +12998,14 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1593;
+				State = 1604;
 				_localctx.called = name();
-				State = 1595;
+				State = 1606;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==EDGE) {
 					{
-					State = 1594;
+					State = 1605;
 					Match(EDGE);
 					}
 				}
@@ -12982,7 +13045,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1599;
+			State = 1610;
 			_la = TokenStream.LA(1);
 			if ( !(_la==RS || _la==WS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -13022,7 +13085,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1601;
+			State = 1612;
 			_la = TokenStream.LA(1);
 			if ( !(_la==DEC || _la==INC) ) {
 			ErrorHandler.RecoverInline(this);
@@ -13068,18 +13131,18 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1604;
+			State = 1615;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1603;
+				State = 1614;
 				_localctx._name = name();
 				_localctx._words.Add(_localctx._name);
 				}
 				}
-				State = 1606;
+				State = 1617;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127296L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611687601257188073L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 90536733535999L) != 0) );
@@ -13114,7 +13177,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1608;
+			State = 1619;
 			_la = TokenStream.LA(1);
 			if ( !(_la==ROW || _la==ROWS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -13154,7 +13217,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1610;
+			State = 1621;
 			_la = TokenStream.LA(1);
 			if ( !(_la==STITCH || _la==STITCHES) ) {
 			ErrorHandler.RecoverInline(this);
@@ -13204,20 +13267,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1612;
+			State = 1623;
 			_localctx.first = factor();
-			State = 1616;
+			State = 1627;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0)) {
 				{
 				{
-				State = 1613;
+				State = 1624;
 				_localctx._sumOperation = sumOperation();
 				_localctx._rest.Add(_localctx._sumOperation);
 				}
 				}
-				State = 1618;
+				State = 1629;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -13257,9 +13320,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1619;
+			State = 1630;
 			_localctx.by = sign();
-			State = 1620;
+			State = 1631;
 			_localctx.value = factor();
 			}
 		}
@@ -13306,21 +13369,21 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 216, RULE_factor);
 		int _la;
 		try {
-			State = 1631;
+			State = 1642;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1622;
+				State = 1633;
 				_localctx.amount = list();
-				State = 1624;
+				State = 1635;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN || ((((_la - 169)) & ~0x3f) == 0 && ((1L << (_la - 169)) & 45L) != 0)) {
 					{
-					State = 1623;
+					State = 1634;
 					_localctx.measure = unit();
 					}
 				}
@@ -13454,18 +13517,18 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1626;
+				State = 1637;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1627;
+				State = 1638;
 				Match(OPEN);
-				State = 1628;
+				State = 1639;
 				_localctx.inside = sum();
-				State = 1629;
+				State = 1640;
 				Match(CLOSE);
 				}
 				break;
@@ -13512,20 +13575,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1633;
+			State = 1644;
 			_localctx.first = single();
-			State = 1637;
+			State = 1648;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0)) {
 				{
 				{
-				State = 1634;
+				State = 1645;
 				_localctx._countOperation = countOperation();
 				_localctx._rest.Add(_localctx._countOperation);
 				}
 				}
-				State = 1639;
+				State = 1650;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -13565,9 +13628,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1640;
+			State = 1651;
 			_localctx.by = sign();
-			State = 1641;
+			State = 1652;
 			_localctx.value = single();
 			}
 		}
@@ -13609,14 +13672,14 @@ internal partial class TurnrowParser : Parser {
 		SingleContext _localctx = new SingleContext(Context, State);
 		EnterRule(_localctx, 222, RULE_single);
 		try {
-			State = 1649;
+			State = 1660;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1643;
+				State = 1654;
 				_localctx.amount = list();
 				}
 				break;
@@ -13747,18 +13810,18 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1644;
+				State = 1655;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1645;
+				State = 1656;
 				Match(OPEN);
-				State = 1646;
+				State = 1657;
 				_localctx.inside = count();
-				State = 1647;
+				State = 1658;
 				Match(CLOSE);
 				}
 				break;
@@ -13797,7 +13860,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1651;
+			State = 1662;
 			_la = TokenStream.LA(1);
 			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
@@ -13850,36 +13913,36 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1653;
+			State = 1664;
 			_localctx.first = number();
-			State = 1665;
+			State = 1676;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==OPEN) {
 				{
-				State = 1654;
+				State = 1665;
 				Match(OPEN);
-				State = 1655;
+				State = 1666;
 				_localctx._number = number();
 				_localctx._more.Add(_localctx._number);
-				State = 1660;
+				State = 1671;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 1656;
+					State = 1667;
 					Match(COMMA);
-					State = 1657;
+					State = 1668;
 					_localctx._number = number();
 					_localctx._more.Add(_localctx._number);
 					}
 					}
-					State = 1662;
+					State = 1673;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 1663;
+				State = 1674;
 				Match(CLOSE);
 				}
 			}
@@ -13915,20 +13978,20 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 228, RULE_number);
 		int _la;
 		try {
-			State = 1672;
+			State = 1683;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1667;
+				State = 1678;
 				_localctx.whole = Match(NUMBER);
-				State = 1669;
+				State = 1680;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FRACTION) {
 					{
-					State = 1668;
+					State = 1679;
 					_localctx.part = Match(FRACTION);
 					}
 				}
@@ -13938,7 +14001,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1671;
+				State = 1682;
 				_localctx.part = Match(FRACTION);
 				}
 				break;
@@ -13978,7 +14041,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1674;
+			State = 1685;
 			_la = TokenStream.LA(1);
 			if ( !(_la==IN || ((((_la - 169)) & ~0x3f) == 0 && ((1L << (_la - 169)) & 45L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
@@ -14141,7 +14204,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1676;
+			State = 1687;
 			_la = TokenStream.LA(1);
 			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127296L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611687601257188073L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 90536733535999L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
@@ -14164,7 +14227,7 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	private static int[] _serializedATN => new int[] {
-		4,1,183,1679,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
+		4,1,183,1690,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
 		7,7,7,2,8,7,8,2,9,7,9,2,10,7,10,2,11,7,11,2,12,7,12,2,13,7,13,2,14,7,14,
 		2,15,7,15,2,16,7,16,2,17,7,17,2,18,7,18,2,19,7,19,2,20,7,20,2,21,7,21,
 		2,22,7,22,2,23,7,23,2,24,7,24,2,25,7,25,2,26,7,26,2,27,7,27,2,28,7,28,
@@ -14237,136 +14300,137 @@ internal partial class TurnrowParser : Parser {
 		1,61,1,61,1,61,1,61,1,61,1,62,1,62,1,62,1,62,1,63,4,63,927,8,63,11,63,
 		12,63,928,1,63,1,63,5,63,933,8,63,10,63,12,63,936,9,63,1,63,3,63,939,8,
 		63,1,64,1,64,3,64,943,8,64,1,64,3,64,946,8,64,1,65,1,65,1,65,1,65,1,65,
-		1,65,1,65,1,65,1,65,3,65,957,8,65,3,65,959,8,65,1,66,1,66,1,66,5,66,964,
-		8,66,10,66,12,66,967,9,66,1,66,1,66,4,66,971,8,66,11,66,12,66,972,3,66,
-		975,8,66,1,66,1,66,1,66,1,66,3,66,981,8,66,1,66,1,66,5,66,985,8,66,10,
-		66,12,66,988,9,66,1,66,1,66,3,66,992,8,66,1,66,4,66,995,8,66,11,66,12,
-		66,996,1,66,1,66,1,66,4,66,1002,8,66,11,66,12,66,1003,3,66,1006,8,66,3,
-		66,1008,8,66,1,66,1,66,1,66,1,66,1,66,1,66,3,66,1016,8,66,1,66,1,66,1,
-		66,1,66,1,66,1,66,4,66,1024,8,66,11,66,12,66,1025,3,66,1028,8,66,1,67,
-		1,67,1,67,1,67,1,67,1,67,1,67,1,67,3,67,1038,8,67,1,67,1,67,1,67,1,67,
-		1,67,1,67,1,67,3,67,1047,8,67,3,67,1049,8,67,3,67,1051,8,67,1,67,3,67,
-		1054,8,67,1,68,1,68,1,68,1,68,5,68,1060,8,68,10,68,12,68,1063,9,68,1,68,
-		1,68,1,68,1,69,1,69,1,69,3,69,1071,8,69,1,70,1,70,1,70,1,70,1,70,1,70,
-		1,70,1,70,1,70,1,70,1,70,1,70,1,70,3,70,1086,8,70,1,71,1,71,1,71,1,71,
-		1,71,3,71,1093,8,71,1,71,1,71,1,71,1,71,1,71,3,71,1100,8,71,1,71,1,71,
-		3,71,1104,8,71,1,71,1,71,5,71,1108,8,71,10,71,12,71,1111,9,71,1,71,3,71,
-		1114,8,71,1,72,1,72,1,72,1,72,1,72,1,72,1,72,1,72,1,72,1,72,1,72,3,72,
-		1127,8,72,1,73,1,73,1,73,1,73,3,73,1133,8,73,1,73,1,73,1,73,3,73,1138,
-		8,73,1,74,1,74,1,74,1,74,1,74,1,74,1,74,1,74,3,74,1148,8,74,1,74,3,74,
-		1151,8,74,1,75,1,75,1,75,1,75,1,75,1,75,1,75,1,75,1,75,1,75,1,75,1,75,
-		1,75,3,75,1166,8,75,1,75,1,75,3,75,1170,8,75,1,75,1,75,3,75,1174,8,75,
-		1,75,1,75,5,75,1178,8,75,10,75,12,75,1181,9,75,1,75,1,75,1,75,1,75,1,75,
-		1,75,3,75,1189,8,75,1,75,1,75,5,75,1193,8,75,10,75,12,75,1196,9,75,1,75,
-		1,75,1,75,1,75,1,75,1,75,1,75,3,75,1205,8,75,3,75,1207,8,75,3,75,1209,
-		8,75,1,76,1,76,1,76,1,76,5,76,1215,8,76,10,76,12,76,1218,9,76,1,76,3,76,
-		1221,8,76,1,76,3,76,1224,8,76,1,77,1,77,1,77,1,77,1,77,3,77,1231,8,77,
-		1,77,1,77,1,77,5,77,1236,8,77,10,77,12,77,1239,9,77,1,78,1,78,3,78,1243,
-		8,78,1,78,1,78,1,78,1,78,1,78,3,78,1250,8,78,3,78,1252,8,78,1,78,1,78,
-		1,78,3,78,1257,8,78,1,78,3,78,1260,8,78,1,79,1,79,1,79,3,79,1265,8,79,
-		1,79,1,79,1,79,1,79,3,79,1271,8,79,1,79,1,79,1,79,1,79,1,79,3,79,1278,
-		8,79,1,80,1,80,1,80,3,80,1283,8,80,1,81,1,81,1,81,1,81,1,81,3,81,1290,
-		8,81,1,81,1,81,1,81,3,81,1295,8,81,1,82,1,82,1,82,1,82,1,82,1,82,1,82,
-		1,82,1,82,3,82,1306,8,82,1,83,1,83,1,83,1,83,1,83,3,83,1313,8,83,1,84,
-		1,84,3,84,1317,8,84,1,84,1,84,1,84,1,85,1,85,1,85,1,85,1,85,1,85,1,85,
-		3,85,1329,8,85,1,85,1,85,5,85,1333,8,85,10,85,12,85,1336,9,85,1,86,1,86,
-		1,86,1,86,1,86,1,86,1,86,1,86,3,86,1346,8,86,1,86,1,86,1,86,1,86,1,86,
-		1,86,3,86,1354,8,86,1,87,1,87,1,87,1,87,1,87,1,87,1,87,1,87,3,87,1364,
-		8,87,1,87,1,87,5,87,1368,8,87,10,87,12,87,1371,9,87,1,87,3,87,1374,8,87,
-		1,88,1,88,1,88,1,88,1,88,3,88,1381,8,88,1,89,1,89,4,89,1385,8,89,11,89,
-		12,89,1386,1,89,1,89,5,89,1391,8,89,10,89,12,89,1394,9,89,1,89,1,89,1,
-		89,3,89,1399,8,89,3,89,1401,8,89,3,89,1403,8,89,1,89,1,89,4,89,1407,8,
-		89,11,89,12,89,1408,1,89,1,89,5,89,1413,8,89,10,89,12,89,1416,9,89,1,89,
-		1,89,5,89,1420,8,89,10,89,12,89,1423,9,89,1,89,1,89,3,89,1427,8,89,1,90,
-		4,90,1430,8,90,11,90,12,90,1431,1,91,1,91,1,91,1,91,1,91,1,91,1,91,3,91,
-		1441,8,91,1,91,1,91,1,91,1,91,3,91,1447,8,91,1,91,3,91,1450,8,91,1,92,
-		1,92,1,92,1,92,1,92,1,92,3,92,1458,8,92,1,93,1,93,3,93,1462,8,93,1,93,
-		1,93,1,93,1,93,1,93,3,93,1469,8,93,1,93,1,93,1,93,1,93,1,93,3,93,1476,
-		8,93,1,94,3,94,1479,8,94,1,94,4,94,1482,8,94,11,94,12,94,1483,1,94,1,94,
-		1,94,1,94,4,94,1490,8,94,11,94,12,94,1491,3,94,1494,8,94,1,94,1,94,1,94,
-		1,94,1,94,1,94,3,94,1502,8,94,3,94,1504,8,94,1,94,3,94,1507,8,94,1,95,
-		1,95,1,95,1,95,1,95,1,95,1,95,1,95,1,95,1,95,3,95,1519,8,95,3,95,1521,
-		8,95,1,95,1,95,1,95,3,95,1526,8,95,1,95,1,95,1,95,3,95,1531,8,95,1,95,
-		1,95,1,95,1,95,1,95,1,95,3,95,1539,8,95,3,95,1541,8,95,1,96,1,96,3,96,
-		1545,8,96,1,96,1,96,3,96,1549,8,96,3,96,1551,8,96,1,96,1,96,5,96,1555,
-		8,96,10,96,12,96,1558,9,96,3,96,1560,8,96,1,97,1,97,1,97,3,97,1565,8,97,
-		1,98,1,98,1,98,1,98,5,98,1571,8,98,10,98,12,98,1574,9,98,1,98,1,98,1,98,
-		1,98,1,98,3,98,1581,8,98,1,99,1,99,4,99,1585,8,99,11,99,12,99,1586,1,99,
-		3,99,1590,8,99,1,100,1,100,1,100,1,100,3,100,1596,8,100,3,100,1598,8,100,
-		1,101,1,101,1,102,1,102,1,103,4,103,1605,8,103,11,103,12,103,1606,1,104,
-		1,104,1,105,1,105,1,106,1,106,5,106,1615,8,106,10,106,12,106,1618,9,106,
-		1,107,1,107,1,107,1,108,1,108,3,108,1625,8,108,1,108,1,108,1,108,1,108,
-		1,108,3,108,1632,8,108,1,109,1,109,5,109,1636,8,109,10,109,12,109,1639,
-		9,109,1,110,1,110,1,110,1,111,1,111,1,111,1,111,1,111,1,111,3,111,1650,
-		8,111,1,112,1,112,1,113,1,113,1,113,1,113,1,113,5,113,1659,8,113,10,113,
-		12,113,1662,9,113,1,113,1,113,3,113,1666,8,113,1,114,1,114,3,114,1670,
-		8,114,1,114,3,114,1673,8,114,1,115,1,115,1,116,1,116,1,116,0,0,117,0,2,
-		4,6,8,10,12,14,16,18,20,22,24,26,28,30,32,34,36,38,40,42,44,46,48,50,52,
-		54,56,58,60,62,64,66,68,70,72,74,76,78,80,82,84,86,88,90,92,94,96,98,100,
-		102,104,106,108,110,112,114,116,118,120,122,124,126,128,130,132,134,136,
-		138,140,142,144,146,148,150,152,154,156,158,160,162,164,166,168,170,172,
-		174,176,178,180,182,184,186,188,190,192,194,196,198,200,202,204,206,208,
-		210,212,214,216,218,220,222,224,226,228,230,232,0,23,2,0,170,171,173,174,
-		2,0,44,44,133,133,2,0,21,21,77,77,2,0,47,47,148,148,2,0,170,170,173,173,
-		2,0,100,100,163,163,2,0,84,84,160,160,2,0,96,96,105,105,2,0,70,70,104,
-		104,2,0,36,36,45,45,4,0,96,96,105,105,116,116,139,139,2,0,79,79,135,135,
-		1,0,146,147,2,0,100,100,152,152,2,0,107,107,114,114,3,0,81,81,109,109,
-		138,138,2,0,137,137,168,168,2,0,82,82,103,103,1,0,46,47,2,0,53,53,148,
-		148,2,0,11,13,15,15,4,0,102,102,169,169,171,172,174,174,28,0,16,19,21,
-		29,31,34,36,45,48,63,65,67,69,69,73,73,75,75,77,81,83,91,93,95,97,100,
-		104,104,106,126,128,136,138,140,142,143,145,147,149,149,151,153,156,158,
-		160,163,165,165,167,167,170,170,173,173,175,175,1894,0,234,1,0,0,0,2,237,
-		1,0,0,0,4,288,1,0,0,0,6,290,1,0,0,0,8,293,1,0,0,0,10,296,1,0,0,0,12,303,
-		1,0,0,0,14,305,1,0,0,0,16,308,1,0,0,0,18,324,1,0,0,0,20,326,1,0,0,0,22,
-		329,1,0,0,0,24,332,1,0,0,0,26,335,1,0,0,0,28,337,1,0,0,0,30,357,1,0,0,
-		0,32,359,1,0,0,0,34,363,1,0,0,0,36,387,1,0,0,0,38,390,1,0,0,0,40,422,1,
-		0,0,0,42,424,1,0,0,0,44,429,1,0,0,0,46,450,1,0,0,0,48,458,1,0,0,0,50,466,
-		1,0,0,0,52,473,1,0,0,0,54,490,1,0,0,0,56,492,1,0,0,0,58,501,1,0,0,0,60,
-		516,1,0,0,0,62,528,1,0,0,0,64,545,1,0,0,0,66,547,1,0,0,0,68,550,1,0,0,
-		0,70,555,1,0,0,0,72,576,1,0,0,0,74,589,1,0,0,0,76,591,1,0,0,0,78,602,1,
-		0,0,0,80,665,1,0,0,0,82,668,1,0,0,0,84,674,1,0,0,0,86,677,1,0,0,0,88,692,
-		1,0,0,0,90,694,1,0,0,0,92,717,1,0,0,0,94,736,1,0,0,0,96,738,1,0,0,0,98,
-		743,1,0,0,0,100,759,1,0,0,0,102,761,1,0,0,0,104,764,1,0,0,0,106,768,1,
-		0,0,0,108,771,1,0,0,0,110,781,1,0,0,0,112,785,1,0,0,0,114,791,1,0,0,0,
-		116,803,1,0,0,0,118,823,1,0,0,0,120,911,1,0,0,0,122,913,1,0,0,0,124,921,
-		1,0,0,0,126,938,1,0,0,0,128,945,1,0,0,0,130,958,1,0,0,0,132,960,1,0,0,
-		0,134,1029,1,0,0,0,136,1055,1,0,0,0,138,1067,1,0,0,0,140,1085,1,0,0,0,
-		142,1087,1,0,0,0,144,1126,1,0,0,0,146,1128,1,0,0,0,148,1139,1,0,0,0,150,
-		1152,1,0,0,0,152,1220,1,0,0,0,154,1230,1,0,0,0,156,1251,1,0,0,0,158,1277,
-		1,0,0,0,160,1282,1,0,0,0,162,1284,1,0,0,0,164,1296,1,0,0,0,166,1312,1,
-		0,0,0,168,1316,1,0,0,0,170,1321,1,0,0,0,172,1353,1,0,0,0,174,1355,1,0,
-		0,0,176,1380,1,0,0,0,178,1382,1,0,0,0,180,1429,1,0,0,0,182,1449,1,0,0,
-		0,184,1457,1,0,0,0,186,1475,1,0,0,0,188,1478,1,0,0,0,190,1508,1,0,0,0,
-		192,1542,1,0,0,0,194,1561,1,0,0,0,196,1566,1,0,0,0,198,1582,1,0,0,0,200,
-		1597,1,0,0,0,202,1599,1,0,0,0,204,1601,1,0,0,0,206,1604,1,0,0,0,208,1608,
-		1,0,0,0,210,1610,1,0,0,0,212,1612,1,0,0,0,214,1619,1,0,0,0,216,1631,1,
-		0,0,0,218,1633,1,0,0,0,220,1640,1,0,0,0,222,1649,1,0,0,0,224,1651,1,0,
-		0,0,226,1653,1,0,0,0,228,1672,1,0,0,0,230,1674,1,0,0,0,232,1676,1,0,0,
-		0,234,235,3,4,2,0,235,236,5,0,0,1,236,1,1,0,0,0,237,238,3,196,98,0,238,
-		239,5,0,0,1,239,3,1,0,0,0,240,289,3,6,3,0,241,289,3,8,4,0,242,289,3,10,
-		5,0,243,289,3,14,7,0,244,289,3,16,8,0,245,289,3,20,10,0,246,289,3,22,11,
-		0,247,289,3,24,12,0,248,289,3,26,13,0,249,289,3,28,14,0,250,289,3,32,16,
-		0,251,289,3,34,17,0,252,289,3,38,19,0,253,289,3,42,21,0,254,289,3,44,22,
-		0,255,289,3,78,39,0,256,289,3,66,33,0,257,289,3,68,34,0,258,289,3,72,36,
-		0,259,289,3,74,37,0,260,289,3,90,45,0,261,289,3,92,46,0,262,289,3,94,47,
-		0,263,289,3,96,48,0,264,289,3,98,49,0,265,289,3,102,51,0,266,289,3,104,
-		52,0,267,289,3,114,57,0,268,289,3,116,58,0,269,289,3,134,67,0,270,289,
-		3,142,71,0,271,289,3,146,73,0,272,289,3,148,74,0,273,289,3,150,75,0,274,
-		289,3,178,89,0,275,289,3,190,95,0,276,289,3,46,23,0,277,289,3,174,87,0,
-		278,289,3,106,53,0,279,289,3,108,54,0,280,289,3,112,56,0,281,289,3,136,
-		68,0,282,289,3,48,24,0,283,289,3,50,25,0,284,289,3,52,26,0,285,289,3,58,
-		29,0,286,289,3,60,30,0,287,289,3,56,28,0,288,240,1,0,0,0,288,241,1,0,0,
-		0,288,242,1,0,0,0,288,243,1,0,0,0,288,244,1,0,0,0,288,245,1,0,0,0,288,
-		246,1,0,0,0,288,247,1,0,0,0,288,248,1,0,0,0,288,249,1,0,0,0,288,250,1,
-		0,0,0,288,251,1,0,0,0,288,252,1,0,0,0,288,253,1,0,0,0,288,254,1,0,0,0,
-		288,255,1,0,0,0,288,256,1,0,0,0,288,257,1,0,0,0,288,258,1,0,0,0,288,259,
-		1,0,0,0,288,260,1,0,0,0,288,261,1,0,0,0,288,262,1,0,0,0,288,263,1,0,0,
-		0,288,264,1,0,0,0,288,265,1,0,0,0,288,266,1,0,0,0,288,267,1,0,0,0,288,
-		268,1,0,0,0,288,269,1,0,0,0,288,270,1,0,0,0,288,271,1,0,0,0,288,272,1,
-		0,0,0,288,273,1,0,0,0,288,274,1,0,0,0,288,275,1,0,0,0,288,276,1,0,0,0,
-		288,277,1,0,0,0,288,278,1,0,0,0,288,279,1,0,0,0,288,280,1,0,0,0,288,281,
-		1,0,0,0,288,282,1,0,0,0,288,283,1,0,0,0,288,284,1,0,0,0,288,285,1,0,0,
-		0,288,286,1,0,0,0,288,287,1,0,0,0,289,5,1,0,0,0,290,291,5,40,0,0,291,292,
+		3,65,953,8,65,1,65,1,65,1,65,1,65,1,65,1,65,3,65,961,8,65,3,65,963,8,65,
+		3,65,965,8,65,1,66,1,66,1,66,5,66,970,8,66,10,66,12,66,973,9,66,1,66,1,
+		66,4,66,977,8,66,11,66,12,66,978,3,66,981,8,66,1,66,1,66,1,66,1,66,3,66,
+		987,8,66,1,66,1,66,5,66,991,8,66,10,66,12,66,994,9,66,1,66,1,66,3,66,998,
+		8,66,1,66,4,66,1001,8,66,11,66,12,66,1002,1,66,1,66,1,66,4,66,1008,8,66,
+		11,66,12,66,1009,3,66,1012,8,66,3,66,1014,8,66,1,66,1,66,1,66,1,66,1,66,
+		1,66,3,66,1022,8,66,1,66,1,66,1,66,1,66,1,66,1,66,4,66,1030,8,66,11,66,
+		12,66,1031,3,66,1034,8,66,1,67,1,67,1,67,1,67,1,67,1,67,1,67,1,67,3,67,
+		1044,8,67,1,67,1,67,1,67,1,67,1,67,1,67,1,67,3,67,1053,8,67,3,67,1055,
+		8,67,3,67,1057,8,67,1,67,3,67,1060,8,67,1,68,1,68,1,68,1,68,5,68,1066,
+		8,68,10,68,12,68,1069,9,68,1,68,1,68,1,68,1,69,1,69,1,69,3,69,1077,8,69,
+		1,70,1,70,1,70,1,70,1,70,1,70,1,70,1,70,1,70,1,70,1,70,1,70,1,70,3,70,
+		1092,8,70,1,71,1,71,1,71,1,71,1,71,3,71,1099,8,71,1,71,1,71,1,71,1,71,
+		1,71,3,71,1106,8,71,1,71,1,71,3,71,1110,8,71,1,71,1,71,5,71,1114,8,71,
+		10,71,12,71,1117,9,71,1,71,3,71,1120,8,71,1,72,1,72,1,72,1,72,1,72,1,72,
+		1,72,1,72,1,72,1,72,1,72,3,72,1133,8,72,1,73,1,73,1,73,1,73,3,73,1139,
+		8,73,1,73,1,73,1,73,3,73,1144,8,73,1,74,1,74,1,74,1,74,1,74,1,74,1,74,
+		1,74,3,74,1154,8,74,1,74,3,74,1157,8,74,1,75,1,75,1,75,1,75,1,75,1,75,
+		1,75,1,75,1,75,1,75,1,75,1,75,1,75,3,75,1172,8,75,1,75,1,75,3,75,1176,
+		8,75,1,75,1,75,3,75,1180,8,75,1,75,1,75,5,75,1184,8,75,10,75,12,75,1187,
+		9,75,1,75,1,75,1,75,1,75,1,75,1,75,3,75,1195,8,75,1,75,1,75,5,75,1199,
+		8,75,10,75,12,75,1202,9,75,1,75,1,75,1,75,1,75,1,75,1,75,1,75,3,75,1211,
+		8,75,3,75,1213,8,75,3,75,1215,8,75,1,76,1,76,1,76,1,76,5,76,1221,8,76,
+		10,76,12,76,1224,9,76,1,76,3,76,1227,8,76,1,76,3,76,1230,8,76,1,77,1,77,
+		1,77,1,77,1,77,3,77,1237,8,77,1,77,1,77,1,77,5,77,1242,8,77,10,77,12,77,
+		1245,9,77,1,78,1,78,3,78,1249,8,78,1,78,1,78,1,78,1,78,1,78,3,78,1256,
+		8,78,3,78,1258,8,78,1,78,1,78,1,78,3,78,1263,8,78,1,78,3,78,1266,8,78,
+		1,79,1,79,1,79,3,79,1271,8,79,1,79,1,79,1,79,1,79,3,79,1277,8,79,1,79,
+		1,79,1,79,1,79,1,79,3,79,1284,8,79,1,80,1,80,1,80,3,80,1289,8,80,1,81,
+		1,81,1,81,1,81,1,81,3,81,1296,8,81,1,81,1,81,1,81,3,81,1301,8,81,1,82,
+		1,82,1,82,1,82,1,82,1,82,1,82,1,82,1,82,3,82,1312,8,82,1,83,1,83,1,83,
+		1,83,1,83,3,83,1319,8,83,1,84,1,84,3,84,1323,8,84,1,84,1,84,1,84,1,85,
+		1,85,1,85,1,85,1,85,1,85,1,85,3,85,1335,8,85,1,85,1,85,5,85,1339,8,85,
+		10,85,12,85,1342,9,85,1,86,1,86,1,86,1,86,1,86,1,86,1,86,1,86,3,86,1352,
+		8,86,1,86,1,86,1,86,1,86,1,86,1,86,3,86,1360,8,86,1,87,1,87,1,87,1,87,
+		1,87,1,87,1,87,1,87,3,87,1370,8,87,1,87,1,87,5,87,1374,8,87,10,87,12,87,
+		1377,9,87,1,87,3,87,1380,8,87,1,88,1,88,1,88,1,88,1,88,3,88,1387,8,88,
+		1,89,1,89,4,89,1391,8,89,11,89,12,89,1392,1,89,1,89,5,89,1397,8,89,10,
+		89,12,89,1400,9,89,1,89,1,89,1,89,3,89,1405,8,89,3,89,1407,8,89,3,89,1409,
+		8,89,1,89,1,89,4,89,1413,8,89,11,89,12,89,1414,1,89,1,89,5,89,1419,8,89,
+		10,89,12,89,1422,9,89,1,89,1,89,5,89,1426,8,89,10,89,12,89,1429,9,89,1,
+		89,1,89,3,89,1433,8,89,1,90,4,90,1436,8,90,11,90,12,90,1437,1,91,1,91,
+		1,91,1,91,1,91,1,91,1,91,3,91,1447,8,91,1,91,1,91,1,91,1,91,3,91,1453,
+		8,91,1,91,1,91,1,91,1,91,1,91,1,91,3,91,1461,8,91,1,92,1,92,1,92,1,92,
+		1,92,1,92,3,92,1469,8,92,1,93,1,93,3,93,1473,8,93,1,93,1,93,1,93,1,93,
+		1,93,3,93,1480,8,93,1,93,1,93,1,93,1,93,1,93,3,93,1487,8,93,1,94,3,94,
+		1490,8,94,1,94,4,94,1493,8,94,11,94,12,94,1494,1,94,1,94,1,94,1,94,4,94,
+		1501,8,94,11,94,12,94,1502,3,94,1505,8,94,1,94,1,94,1,94,1,94,1,94,1,94,
+		3,94,1513,8,94,3,94,1515,8,94,1,94,3,94,1518,8,94,1,95,1,95,1,95,1,95,
+		1,95,1,95,1,95,1,95,1,95,1,95,3,95,1530,8,95,3,95,1532,8,95,1,95,1,95,
+		1,95,3,95,1537,8,95,1,95,1,95,1,95,3,95,1542,8,95,1,95,1,95,1,95,1,95,
+		1,95,1,95,3,95,1550,8,95,3,95,1552,8,95,1,96,1,96,3,96,1556,8,96,1,96,
+		1,96,3,96,1560,8,96,3,96,1562,8,96,1,96,1,96,5,96,1566,8,96,10,96,12,96,
+		1569,9,96,3,96,1571,8,96,1,97,1,97,1,97,3,97,1576,8,97,1,98,1,98,1,98,
+		1,98,5,98,1582,8,98,10,98,12,98,1585,9,98,1,98,1,98,1,98,1,98,1,98,3,98,
+		1592,8,98,1,99,1,99,4,99,1596,8,99,11,99,12,99,1597,1,99,3,99,1601,8,99,
+		1,100,1,100,1,100,1,100,3,100,1607,8,100,3,100,1609,8,100,1,101,1,101,
+		1,102,1,102,1,103,4,103,1616,8,103,11,103,12,103,1617,1,104,1,104,1,105,
+		1,105,1,106,1,106,5,106,1626,8,106,10,106,12,106,1629,9,106,1,107,1,107,
+		1,107,1,108,1,108,3,108,1636,8,108,1,108,1,108,1,108,1,108,1,108,3,108,
+		1643,8,108,1,109,1,109,5,109,1647,8,109,10,109,12,109,1650,9,109,1,110,
+		1,110,1,110,1,111,1,111,1,111,1,111,1,111,1,111,3,111,1661,8,111,1,112,
+		1,112,1,113,1,113,1,113,1,113,1,113,5,113,1670,8,113,10,113,12,113,1673,
+		9,113,1,113,1,113,3,113,1677,8,113,1,114,1,114,3,114,1681,8,114,1,114,
+		3,114,1684,8,114,1,115,1,115,1,116,1,116,1,116,0,0,117,0,2,4,6,8,10,12,
+		14,16,18,20,22,24,26,28,30,32,34,36,38,40,42,44,46,48,50,52,54,56,58,60,
+		62,64,66,68,70,72,74,76,78,80,82,84,86,88,90,92,94,96,98,100,102,104,106,
+		108,110,112,114,116,118,120,122,124,126,128,130,132,134,136,138,140,142,
+		144,146,148,150,152,154,156,158,160,162,164,166,168,170,172,174,176,178,
+		180,182,184,186,188,190,192,194,196,198,200,202,204,206,208,210,212,214,
+		216,218,220,222,224,226,228,230,232,0,23,2,0,170,171,173,174,2,0,44,44,
+		133,133,2,0,21,21,77,77,2,0,47,47,148,148,2,0,170,170,173,173,2,0,100,
+		100,163,163,2,0,84,84,160,160,2,0,96,96,105,105,2,0,70,70,104,104,2,0,
+		36,36,45,45,4,0,96,96,105,105,116,116,139,139,2,0,79,79,135,135,1,0,146,
+		147,2,0,100,100,152,152,2,0,107,107,114,114,3,0,81,81,109,109,138,138,
+		2,0,137,137,168,168,2,0,82,82,103,103,1,0,46,47,2,0,53,53,148,148,2,0,
+		11,13,15,15,4,0,102,102,169,169,171,172,174,174,28,0,16,19,21,29,31,34,
+		36,45,48,63,65,67,69,69,73,73,75,75,77,81,83,91,93,95,97,100,104,104,106,
+		126,128,136,138,140,142,143,145,147,149,149,151,153,156,158,160,163,165,
+		165,167,167,170,170,173,173,175,175,1909,0,234,1,0,0,0,2,237,1,0,0,0,4,
+		288,1,0,0,0,6,290,1,0,0,0,8,293,1,0,0,0,10,296,1,0,0,0,12,303,1,0,0,0,
+		14,305,1,0,0,0,16,308,1,0,0,0,18,324,1,0,0,0,20,326,1,0,0,0,22,329,1,0,
+		0,0,24,332,1,0,0,0,26,335,1,0,0,0,28,337,1,0,0,0,30,357,1,0,0,0,32,359,
+		1,0,0,0,34,363,1,0,0,0,36,387,1,0,0,0,38,390,1,0,0,0,40,422,1,0,0,0,42,
+		424,1,0,0,0,44,429,1,0,0,0,46,450,1,0,0,0,48,458,1,0,0,0,50,466,1,0,0,
+		0,52,473,1,0,0,0,54,490,1,0,0,0,56,492,1,0,0,0,58,501,1,0,0,0,60,516,1,
+		0,0,0,62,528,1,0,0,0,64,545,1,0,0,0,66,547,1,0,0,0,68,550,1,0,0,0,70,555,
+		1,0,0,0,72,576,1,0,0,0,74,589,1,0,0,0,76,591,1,0,0,0,78,602,1,0,0,0,80,
+		665,1,0,0,0,82,668,1,0,0,0,84,674,1,0,0,0,86,677,1,0,0,0,88,692,1,0,0,
+		0,90,694,1,0,0,0,92,717,1,0,0,0,94,736,1,0,0,0,96,738,1,0,0,0,98,743,1,
+		0,0,0,100,759,1,0,0,0,102,761,1,0,0,0,104,764,1,0,0,0,106,768,1,0,0,0,
+		108,771,1,0,0,0,110,781,1,0,0,0,112,785,1,0,0,0,114,791,1,0,0,0,116,803,
+		1,0,0,0,118,823,1,0,0,0,120,911,1,0,0,0,122,913,1,0,0,0,124,921,1,0,0,
+		0,126,938,1,0,0,0,128,945,1,0,0,0,130,964,1,0,0,0,132,966,1,0,0,0,134,
+		1035,1,0,0,0,136,1061,1,0,0,0,138,1073,1,0,0,0,140,1091,1,0,0,0,142,1093,
+		1,0,0,0,144,1132,1,0,0,0,146,1134,1,0,0,0,148,1145,1,0,0,0,150,1158,1,
+		0,0,0,152,1226,1,0,0,0,154,1236,1,0,0,0,156,1257,1,0,0,0,158,1283,1,0,
+		0,0,160,1288,1,0,0,0,162,1290,1,0,0,0,164,1302,1,0,0,0,166,1318,1,0,0,
+		0,168,1322,1,0,0,0,170,1327,1,0,0,0,172,1359,1,0,0,0,174,1361,1,0,0,0,
+		176,1386,1,0,0,0,178,1388,1,0,0,0,180,1435,1,0,0,0,182,1460,1,0,0,0,184,
+		1468,1,0,0,0,186,1486,1,0,0,0,188,1489,1,0,0,0,190,1519,1,0,0,0,192,1553,
+		1,0,0,0,194,1572,1,0,0,0,196,1577,1,0,0,0,198,1593,1,0,0,0,200,1608,1,
+		0,0,0,202,1610,1,0,0,0,204,1612,1,0,0,0,206,1615,1,0,0,0,208,1619,1,0,
+		0,0,210,1621,1,0,0,0,212,1623,1,0,0,0,214,1630,1,0,0,0,216,1642,1,0,0,
+		0,218,1644,1,0,0,0,220,1651,1,0,0,0,222,1660,1,0,0,0,224,1662,1,0,0,0,
+		226,1664,1,0,0,0,228,1683,1,0,0,0,230,1685,1,0,0,0,232,1687,1,0,0,0,234,
+		235,3,4,2,0,235,236,5,0,0,1,236,1,1,0,0,0,237,238,3,196,98,0,238,239,5,
+		0,0,1,239,3,1,0,0,0,240,289,3,6,3,0,241,289,3,8,4,0,242,289,3,10,5,0,243,
+		289,3,14,7,0,244,289,3,16,8,0,245,289,3,20,10,0,246,289,3,22,11,0,247,
+		289,3,24,12,0,248,289,3,26,13,0,249,289,3,28,14,0,250,289,3,32,16,0,251,
+		289,3,34,17,0,252,289,3,38,19,0,253,289,3,42,21,0,254,289,3,44,22,0,255,
+		289,3,78,39,0,256,289,3,66,33,0,257,289,3,68,34,0,258,289,3,72,36,0,259,
+		289,3,74,37,0,260,289,3,90,45,0,261,289,3,92,46,0,262,289,3,94,47,0,263,
+		289,3,96,48,0,264,289,3,98,49,0,265,289,3,102,51,0,266,289,3,104,52,0,
+		267,289,3,114,57,0,268,289,3,116,58,0,269,289,3,134,67,0,270,289,3,142,
+		71,0,271,289,3,146,73,0,272,289,3,148,74,0,273,289,3,150,75,0,274,289,
+		3,178,89,0,275,289,3,190,95,0,276,289,3,46,23,0,277,289,3,174,87,0,278,
+		289,3,106,53,0,279,289,3,108,54,0,280,289,3,112,56,0,281,289,3,136,68,
+		0,282,289,3,48,24,0,283,289,3,50,25,0,284,289,3,52,26,0,285,289,3,58,29,
+		0,286,289,3,60,30,0,287,289,3,56,28,0,288,240,1,0,0,0,288,241,1,0,0,0,
+		288,242,1,0,0,0,288,243,1,0,0,0,288,244,1,0,0,0,288,245,1,0,0,0,288,246,
+		1,0,0,0,288,247,1,0,0,0,288,248,1,0,0,0,288,249,1,0,0,0,288,250,1,0,0,
+		0,288,251,1,0,0,0,288,252,1,0,0,0,288,253,1,0,0,0,288,254,1,0,0,0,288,
+		255,1,0,0,0,288,256,1,0,0,0,288,257,1,0,0,0,288,258,1,0,0,0,288,259,1,
+		0,0,0,288,260,1,0,0,0,288,261,1,0,0,0,288,262,1,0,0,0,288,263,1,0,0,0,
+		288,264,1,0,0,0,288,265,1,0,0,0,288,266,1,0,0,0,288,267,1,0,0,0,288,268,
+		1,0,0,0,288,269,1,0,0,0,288,270,1,0,0,0,288,271,1,0,0,0,288,272,1,0,0,
+		0,288,273,1,0,0,0,288,274,1,0,0,0,288,275,1,0,0,0,288,276,1,0,0,0,288,
+		277,1,0,0,0,288,278,1,0,0,0,288,279,1,0,0,0,288,280,1,0,0,0,288,281,1,
+		0,0,0,288,282,1,0,0,0,288,283,1,0,0,0,288,284,1,0,0,0,288,285,1,0,0,0,
+		288,286,1,0,0,0,288,287,1,0,0,0,289,5,1,0,0,0,290,291,5,40,0,0,291,292,
 		3,228,114,0,292,7,1,0,0,0,293,294,5,42,0,0,294,295,5,180,0,0,295,9,1,0,
 		0,0,296,297,5,60,0,0,297,298,3,12,6,0,298,11,1,0,0,0,299,304,5,176,0,0,
 		300,304,5,179,0,0,301,304,5,180,0,0,302,304,3,232,116,0,303,299,1,0,0,
@@ -14552,257 +14616,261 @@ internal partial class TurnrowParser : Parser {
 		926,1,0,0,0,938,930,1,0,0,0,938,937,1,0,0,0,939,127,1,0,0,0,940,942,3,
 		218,109,0,941,943,5,92,0,0,942,941,1,0,0,0,942,943,1,0,0,0,943,946,1,0,
 		0,0,944,946,3,130,65,0,945,940,1,0,0,0,945,944,1,0,0,0,946,129,1,0,0,0,
-		947,959,5,64,0,0,948,959,5,71,0,0,949,950,5,154,0,0,950,959,5,79,0,0,951,
-		952,5,159,0,0,952,953,3,218,109,0,953,956,5,132,0,0,954,955,5,73,0,0,955,
-		957,5,79,0,0,956,954,1,0,0,0,956,957,1,0,0,0,957,959,1,0,0,0,958,947,1,
-		0,0,0,958,948,1,0,0,0,958,949,1,0,0,0,958,951,1,0,0,0,959,131,1,0,0,0,
-		960,1027,5,102,0,0,961,965,7,10,0,0,962,964,3,232,116,0,963,962,1,0,0,
-		0,964,967,1,0,0,0,965,963,1,0,0,0,965,966,1,0,0,0,966,974,1,0,0,0,967,
-		965,1,0,0,0,968,970,5,68,0,0,969,971,3,232,116,0,970,969,1,0,0,0,971,972,
-		1,0,0,0,972,970,1,0,0,0,972,973,1,0,0,0,973,975,1,0,0,0,974,968,1,0,0,
-		0,974,975,1,0,0,0,975,980,1,0,0,0,976,977,5,159,0,0,977,978,3,218,109,
-		0,978,979,5,132,0,0,979,981,1,0,0,0,980,976,1,0,0,0,980,981,1,0,0,0,981,
-		1028,1,0,0,0,982,986,5,85,0,0,983,985,3,232,116,0,984,983,1,0,0,0,985,
-		988,1,0,0,0,986,984,1,0,0,0,986,987,1,0,0,0,987,1007,1,0,0,0,988,986,1,
-		0,0,0,989,991,5,68,0,0,990,992,3,226,113,0,991,990,1,0,0,0,991,992,1,0,
-		0,0,992,994,1,0,0,0,993,995,3,232,116,0,994,993,1,0,0,0,995,996,1,0,0,
-		0,996,994,1,0,0,0,996,997,1,0,0,0,997,1005,1,0,0,0,998,999,5,102,0,0,999,
-		1001,5,85,0,0,1000,1002,3,232,116,0,1001,1000,1,0,0,0,1002,1003,1,0,0,
-		0,1003,1001,1,0,0,0,1003,1004,1,0,0,0,1004,1006,1,0,0,0,1005,998,1,0,0,
-		0,1005,1006,1,0,0,0,1006,1008,1,0,0,0,1007,989,1,0,0,0,1007,1008,1,0,0,
-		0,1008,1015,1,0,0,0,1009,1016,5,64,0,0,1010,1016,5,71,0,0,1011,1012,5,
-		159,0,0,1012,1013,3,218,109,0,1013,1014,5,132,0,0,1014,1016,1,0,0,0,1015,
-		1009,1,0,0,0,1015,1010,1,0,0,0,1015,1011,1,0,0,0,1015,1016,1,0,0,0,1016,
-		1028,1,0,0,0,1017,1028,7,11,0,0,1018,1028,5,142,0,0,1019,1020,5,122,0,
-		0,1020,1028,5,130,0,0,1021,1023,5,178,0,0,1022,1024,3,232,116,0,1023,1022,
-		1,0,0,0,1024,1025,1,0,0,0,1025,1023,1,0,0,0,1025,1026,1,0,0,0,1026,1028,
-		1,0,0,0,1027,961,1,0,0,0,1027,982,1,0,0,0,1027,1017,1,0,0,0,1027,1018,
-		1,0,0,0,1027,1019,1,0,0,0,1027,1021,1,0,0,0,1028,133,1,0,0,0,1029,1037,
-		5,44,0,0,1030,1031,5,47,0,0,1031,1032,3,218,109,0,1032,1033,5,154,0,0,
-		1033,1034,3,218,109,0,1034,1038,1,0,0,0,1035,1036,5,46,0,0,1036,1038,3,
-		218,109,0,1037,1030,1,0,0,0,1037,1035,1,0,0,0,1038,1050,1,0,0,0,1039,1040,
-		5,5,0,0,1040,1048,3,218,109,0,1041,1042,5,113,0,0,1042,1049,5,153,0,0,
-		1043,1046,5,153,0,0,1044,1045,5,102,0,0,1045,1047,5,66,0,0,1046,1044,1,
-		0,0,0,1046,1047,1,0,0,0,1047,1049,1,0,0,0,1048,1041,1,0,0,0,1048,1043,
-		1,0,0,0,1049,1051,1,0,0,0,1050,1039,1,0,0,0,1050,1051,1,0,0,0,1051,1053,
-		1,0,0,0,1052,1054,3,196,98,0,1053,1052,1,0,0,0,1053,1054,1,0,0,0,1054,
-		135,1,0,0,0,1055,1056,5,30,0,0,1056,1061,3,138,69,0,1057,1058,5,5,0,0,
-		1058,1060,3,138,69,0,1059,1057,1,0,0,0,1060,1063,1,0,0,0,1061,1059,1,0,
-		0,0,1061,1062,1,0,0,0,1062,1064,1,0,0,0,1063,1061,1,0,0,0,1064,1065,5,
-		7,0,0,1065,1066,3,140,70,0,1066,137,1,0,0,0,1067,1070,3,18,9,0,1068,1069,
-		5,154,0,0,1069,1071,3,18,9,0,1070,1068,1,0,0,0,1070,1071,1,0,0,0,1071,
-		139,1,0,0,0,1072,1086,3,38,19,0,1073,1086,3,94,47,0,1074,1086,3,96,48,
-		0,1075,1086,3,114,57,0,1076,1086,3,116,58,0,1077,1086,3,134,67,0,1078,
-		1086,3,142,71,0,1079,1086,3,146,73,0,1080,1086,3,148,74,0,1081,1086,3,
-		150,75,0,1082,1086,3,174,87,0,1083,1086,3,106,53,0,1084,1086,3,108,54,
-		0,1085,1072,1,0,0,0,1085,1073,1,0,0,0,1085,1074,1,0,0,0,1085,1075,1,0,
-		0,0,1085,1076,1,0,0,0,1085,1077,1,0,0,0,1085,1078,1,0,0,0,1085,1079,1,
-		0,0,0,1085,1080,1,0,0,0,1085,1081,1,0,0,0,1085,1082,1,0,0,0,1085,1083,
-		1,0,0,0,1085,1084,1,0,0,0,1086,141,1,0,0,0,1087,1099,5,54,0,0,1088,1089,
-		5,154,0,0,1089,1092,3,212,106,0,1090,1091,5,72,0,0,1091,1093,3,200,100,
-		0,1092,1090,1,0,0,0,1092,1093,1,0,0,0,1093,1100,1,0,0,0,1094,1095,5,30,
-		0,0,1095,1100,3,212,106,0,1096,1097,3,218,109,0,1097,1098,3,208,104,0,
-		1098,1100,1,0,0,0,1099,1088,1,0,0,0,1099,1094,1,0,0,0,1099,1096,1,0,0,
-		0,1100,1103,1,0,0,0,1101,1102,5,31,0,0,1102,1104,3,232,116,0,1103,1101,
-		1,0,0,0,1103,1104,1,0,0,0,1104,1109,1,0,0,0,1105,1106,5,5,0,0,1106,1108,
-		3,144,72,0,1107,1105,1,0,0,0,1108,1111,1,0,0,0,1109,1107,1,0,0,0,1109,
-		1110,1,0,0,0,1110,1113,1,0,0,0,1111,1109,1,0,0,0,1112,1114,3,196,98,0,
-		1113,1112,1,0,0,0,1113,1114,1,0,0,0,1114,143,1,0,0,0,1115,1116,5,91,0,
-		0,1116,1127,3,208,104,0,1117,1118,5,118,0,0,1118,1127,3,208,104,0,1119,
-		1120,5,89,0,0,1120,1127,3,202,101,0,1121,1122,5,102,0,0,1122,1127,3,232,
-		116,0,1123,1124,5,88,0,0,1124,1125,5,102,0,0,1125,1127,3,206,103,0,1126,
-		1115,1,0,0,0,1126,1117,1,0,0,0,1126,1119,1,0,0,0,1126,1121,1,0,0,0,1126,
-		1123,1,0,0,0,1127,145,1,0,0,0,1128,1129,5,35,0,0,1129,1132,3,218,109,0,
-		1130,1131,5,30,0,0,1131,1133,5,106,0,0,1132,1130,1,0,0,0,1132,1133,1,0,
-		0,0,1133,1134,1,0,0,0,1134,1135,5,72,0,0,1135,1137,3,200,100,0,1136,1138,
-		3,196,98,0,1137,1136,1,0,0,0,1137,1138,1,0,0,0,1138,147,1,0,0,0,1139,1140,
-		5,17,0,0,1140,1141,3,218,109,0,1141,1142,5,72,0,0,1142,1147,3,200,100,
-		0,1143,1144,5,5,0,0,1144,1145,5,122,0,0,1145,1146,5,46,0,0,1146,1148,5,
-		69,0,0,1147,1143,1,0,0,0,1147,1148,1,0,0,0,1148,1150,1,0,0,0,1149,1151,
-		3,196,98,0,1150,1149,1,0,0,0,1150,1151,1,0,0,0,1151,149,1,0,0,0,1152,1208,
-		5,49,0,0,1153,1154,5,76,0,0,1154,1209,3,166,83,0,1155,1156,5,47,0,0,1156,
-		1157,3,218,109,0,1157,1158,5,154,0,0,1158,1159,3,218,109,0,1159,1160,3,
-		152,76,0,1160,1209,1,0,0,0,1161,1162,5,154,0,0,1162,1165,3,212,106,0,1163,
-		1164,5,72,0,0,1164,1166,3,200,100,0,1165,1163,1,0,0,0,1165,1166,1,0,0,
-		0,1166,1170,1,0,0,0,1167,1168,5,30,0,0,1168,1170,3,212,106,0,1169,1161,
-		1,0,0,0,1169,1167,1,0,0,0,1170,1173,1,0,0,0,1171,1172,5,31,0,0,1172,1174,
-		3,232,116,0,1173,1171,1,0,0,0,1173,1174,1,0,0,0,1174,1179,1,0,0,0,1175,
-		1176,5,5,0,0,1176,1178,3,144,72,0,1177,1175,1,0,0,0,1178,1181,1,0,0,0,
-		1179,1177,1,0,0,0,1179,1180,1,0,0,0,1180,1182,1,0,0,0,1181,1179,1,0,0,
-		0,1182,1183,3,152,76,0,1183,1209,1,0,0,0,1184,1206,3,218,109,0,1185,1188,
-		3,208,104,0,1186,1187,5,31,0,0,1187,1189,3,232,116,0,1188,1186,1,0,0,0,
-		1188,1189,1,0,0,0,1189,1194,1,0,0,0,1190,1191,5,5,0,0,1191,1193,3,144,
-		72,0,1192,1190,1,0,0,0,1193,1196,1,0,0,0,1194,1192,1,0,0,0,1194,1195,1,
-		0,0,0,1195,1197,1,0,0,0,1196,1194,1,0,0,0,1197,1198,3,152,76,0,1198,1207,
-		1,0,0,0,1199,1200,3,210,105,0,1200,1204,5,102,0,0,1201,1202,5,5,0,0,1202,
-		1203,5,76,0,0,1203,1205,3,166,83,0,1204,1201,1,0,0,0,1204,1205,1,0,0,0,
-		1205,1207,1,0,0,0,1206,1185,1,0,0,0,1206,1199,1,0,0,0,1207,1209,1,0,0,
-		0,1208,1153,1,0,0,0,1208,1155,1,0,0,0,1208,1169,1,0,0,0,1208,1184,1,0,
-		0,0,1209,151,1,0,0,0,1210,1211,5,7,0,0,1211,1216,3,154,77,0,1212,1213,
-		5,6,0,0,1213,1215,3,154,77,0,1214,1212,1,0,0,0,1215,1218,1,0,0,0,1216,
-		1214,1,0,0,0,1216,1217,1,0,0,0,1217,1221,1,0,0,0,1218,1216,1,0,0,0,1219,
-		1221,3,170,85,0,1220,1210,1,0,0,0,1220,1219,1,0,0,0,1221,1223,1,0,0,0,
-		1222,1224,3,196,98,0,1223,1222,1,0,0,0,1223,1224,1,0,0,0,1224,153,1,0,
-		0,0,1225,1226,5,65,0,0,1226,1227,3,218,109,0,1227,1228,3,208,104,0,1228,
-		1229,5,5,0,0,1229,1231,1,0,0,0,1230,1225,1,0,0,0,1230,1231,1,0,0,0,1231,
-		1232,1,0,0,0,1232,1237,3,156,78,0,1233,1234,5,5,0,0,1234,1236,3,158,79,
-		0,1235,1233,1,0,0,0,1236,1239,1,0,0,0,1237,1235,1,0,0,0,1237,1238,1,0,
-		0,0,1238,155,1,0,0,0,1239,1237,1,0,0,0,1240,1243,3,204,102,0,1241,1243,
-		5,17,0,0,1242,1240,1,0,0,0,1242,1241,1,0,0,0,1243,1244,1,0,0,0,1244,1252,
-		3,218,109,0,1245,1246,5,35,0,0,1246,1249,3,218,109,0,1247,1248,5,30,0,
-		0,1248,1250,5,106,0,0,1249,1247,1,0,0,0,1249,1250,1,0,0,0,1250,1252,1,
-		0,0,0,1251,1242,1,0,0,0,1251,1245,1,0,0,0,1252,1256,1,0,0,0,1253,1254,
-		5,72,0,0,1254,1257,3,200,100,0,1255,1257,5,92,0,0,1256,1253,1,0,0,0,1256,
-		1255,1,0,0,0,1256,1257,1,0,0,0,1257,1259,1,0,0,0,1258,1260,3,160,80,0,
-		1259,1258,1,0,0,0,1259,1260,1,0,0,0,1260,157,1,0,0,0,1261,1264,5,151,0,
-		0,1262,1265,3,160,80,0,1263,1265,3,156,78,0,1264,1262,1,0,0,0,1264,1263,
-		1,0,0,0,1265,1278,1,0,0,0,1266,1278,3,162,81,0,1267,1270,5,76,0,0,1268,
-		1271,3,164,82,0,1269,1271,3,166,83,0,1270,1268,1,0,0,0,1270,1269,1,0,0,
-		0,1271,1278,1,0,0,0,1272,1278,3,168,84,0,1273,1274,5,72,0,0,1274,1278,
-		3,200,100,0,1275,1278,5,92,0,0,1276,1278,7,12,0,0,1277,1261,1,0,0,0,1277,
-		1266,1,0,0,0,1277,1267,1,0,0,0,1277,1272,1,0,0,0,1277,1273,1,0,0,0,1277,
-		1275,1,0,0,0,1277,1276,1,0,0,0,1278,159,1,0,0,0,1279,1283,3,162,81,0,1280,
-		1281,5,76,0,0,1281,1283,3,164,82,0,1282,1279,1,0,0,0,1282,1280,1,0,0,0,
-		1283,161,1,0,0,0,1284,1289,5,93,0,0,1285,1290,5,46,0,0,1286,1287,3,218,
-		109,0,1287,1288,3,208,104,0,1288,1290,1,0,0,0,1289,1285,1,0,0,0,1289,1286,
-		1,0,0,0,1290,1294,1,0,0,0,1291,1292,3,218,109,0,1292,1293,5,153,0,0,1293,
-		1295,1,0,0,0,1294,1291,1,0,0,0,1294,1295,1,0,0,0,1295,163,1,0,0,0,1296,
-		1297,5,158,0,0,1297,1298,5,93,0,0,1298,1299,3,218,109,0,1299,1300,5,68,
-		0,0,1300,1301,3,218,109,0,1301,1305,3,208,104,0,1302,1303,3,218,109,0,
-		1303,1304,5,153,0,0,1304,1306,1,0,0,0,1305,1302,1,0,0,0,1305,1306,1,0,
-		0,0,1306,165,1,0,0,0,1307,1313,5,143,0,0,1308,1309,5,145,0,0,1309,1313,
-		5,126,0,0,1310,1311,5,167,0,0,1311,1313,5,155,0,0,1312,1307,1,0,0,0,1312,
-		1308,1,0,0,0,1312,1310,1,0,0,0,1313,167,1,0,0,0,1314,1317,5,175,0,0,1315,
-		1317,3,226,113,0,1316,1314,1,0,0,0,1316,1315,1,0,0,0,1317,1318,1,0,0,0,
-		1318,1319,3,210,105,0,1319,1320,5,102,0,0,1320,169,1,0,0,0,1321,1322,5,
-		92,0,0,1322,1323,5,154,0,0,1323,1324,3,218,109,0,1324,1328,5,5,0,0,1325,
-		1326,5,72,0,0,1326,1329,3,200,100,0,1327,1329,5,71,0,0,1328,1325,1,0,0,
-		0,1328,1327,1,0,0,0,1329,1334,1,0,0,0,1330,1331,5,5,0,0,1331,1333,3,172,
-		86,0,1332,1330,1,0,0,0,1333,1336,1,0,0,0,1334,1332,1,0,0,0,1334,1335,1,
-		0,0,0,1335,171,1,0,0,0,1336,1334,1,0,0,0,1337,1338,5,121,0,0,1338,1339,
-		5,137,0,0,1339,1354,3,208,104,0,1340,1341,5,110,0,0,1341,1354,5,96,0,0,
-		1342,1345,5,76,0,0,1343,1346,5,158,0,0,1344,1346,3,166,83,0,1345,1343,
-		1,0,0,0,1345,1344,1,0,0,0,1346,1354,1,0,0,0,1347,1348,7,7,0,0,1348,1349,
-		3,218,109,0,1349,1350,3,208,104,0,1350,1351,5,131,0,0,1351,1354,1,0,0,
-		0,1352,1354,3,168,84,0,1353,1337,1,0,0,0,1353,1340,1,0,0,0,1353,1342,1,
-		0,0,0,1353,1347,1,0,0,0,1353,1352,1,0,0,0,1354,173,1,0,0,0,1355,1356,5,
-		52,0,0,1356,1357,3,232,116,0,1357,1358,3,212,106,0,1358,1363,5,64,0,0,
-		1359,1360,5,76,0,0,1360,1361,3,212,106,0,1361,1362,7,13,0,0,1362,1364,
-		1,0,0,0,1363,1359,1,0,0,0,1363,1364,1,0,0,0,1364,1369,1,0,0,0,1365,1366,
-		5,5,0,0,1366,1368,3,176,88,0,1367,1365,1,0,0,0,1368,1371,1,0,0,0,1369,
-		1367,1,0,0,0,1369,1370,1,0,0,0,1370,1373,1,0,0,0,1371,1369,1,0,0,0,1372,
-		1374,3,196,98,0,1373,1372,1,0,0,0,1373,1374,1,0,0,0,1374,175,1,0,0,0,1375,
-		1381,5,175,0,0,1376,1381,7,12,0,0,1377,1378,5,115,0,0,1378,1379,5,119,
-		0,0,1379,1381,3,222,111,0,1380,1375,1,0,0,0,1380,1376,1,0,0,0,1380,1377,
-		1,0,0,0,1381,177,1,0,0,0,1382,1384,5,48,0,0,1383,1385,3,184,92,0,1384,
-		1383,1,0,0,0,1385,1386,1,0,0,0,1386,1384,1,0,0,0,1386,1387,1,0,0,0,1387,
-		1392,1,0,0,0,1388,1389,5,68,0,0,1389,1391,3,180,90,0,1390,1388,1,0,0,0,
-		1391,1394,1,0,0,0,1392,1390,1,0,0,0,1392,1393,1,0,0,0,1393,1402,1,0,0,
-		0,1394,1392,1,0,0,0,1395,1400,5,5,0,0,1396,1398,3,186,93,0,1397,1399,5,
-		5,0,0,1398,1397,1,0,0,0,1398,1399,1,0,0,0,1399,1401,1,0,0,0,1400,1396,
-		1,0,0,0,1400,1401,1,0,0,0,1401,1403,1,0,0,0,1402,1395,1,0,0,0,1402,1403,
-		1,0,0,0,1403,1404,1,0,0,0,1404,1406,5,164,0,0,1405,1407,3,184,92,0,1406,
-		1405,1,0,0,0,1407,1408,1,0,0,0,1408,1406,1,0,0,0,1408,1409,1,0,0,0,1409,
-		1414,1,0,0,0,1410,1411,5,68,0,0,1411,1413,3,180,90,0,1412,1410,1,0,0,0,
-		1413,1416,1,0,0,0,1414,1412,1,0,0,0,1414,1415,1,0,0,0,1415,1421,1,0,0,
-		0,1416,1414,1,0,0,0,1417,1418,5,5,0,0,1418,1420,3,182,91,0,1419,1417,1,
-		0,0,0,1420,1423,1,0,0,0,1421,1419,1,0,0,0,1421,1422,1,0,0,0,1422,1426,
-		1,0,0,0,1423,1421,1,0,0,0,1424,1425,5,7,0,0,1425,1427,3,188,94,0,1426,
-		1424,1,0,0,0,1426,1427,1,0,0,0,1427,179,1,0,0,0,1428,1430,3,184,92,0,1429,
-		1428,1,0,0,0,1430,1431,1,0,0,0,1431,1429,1,0,0,0,1431,1432,1,0,0,0,1432,
-		181,1,0,0,0,1433,1450,3,186,93,0,1434,1440,5,86,0,0,1435,1436,3,226,113,
-		0,1436,1437,5,154,0,0,1437,1438,3,226,113,0,1438,1439,3,230,115,0,1439,
-		1441,1,0,0,0,1440,1435,1,0,0,0,1440,1441,1,0,0,0,1441,1450,1,0,0,0,1442,
-		1446,5,102,0,0,1443,1444,5,150,0,0,1444,1447,5,139,0,0,1445,1447,5,124,
-		0,0,1446,1443,1,0,0,0,1446,1445,1,0,0,0,1447,1448,1,0,0,0,1448,1450,5,
-		125,0,0,1449,1433,1,0,0,0,1449,1434,1,0,0,0,1449,1442,1,0,0,0,1450,183,
-		1,0,0,0,1451,1458,3,232,116,0,1452,1458,5,96,0,0,1453,1458,5,105,0,0,1454,
-		1458,5,46,0,0,1455,1458,5,47,0,0,1456,1458,5,148,0,0,1457,1451,1,0,0,0,
-		1457,1452,1,0,0,0,1457,1453,1,0,0,0,1457,1454,1,0,0,0,1457,1455,1,0,0,
-		0,1457,1456,1,0,0,0,1458,185,1,0,0,0,1459,1460,5,66,0,0,1460,1462,5,75,
-		0,0,1461,1459,1,0,0,0,1461,1462,1,0,0,0,1462,1463,1,0,0,0,1463,1468,7,
-		7,0,0,1464,1469,5,46,0,0,1465,1466,3,218,109,0,1466,1467,3,208,104,0,1467,
-		1469,1,0,0,0,1468,1464,1,0,0,0,1468,1465,1,0,0,0,1469,1476,1,0,0,0,1470,
-		1471,5,47,0,0,1471,1472,3,218,109,0,1472,1473,5,154,0,0,1473,1474,3,218,
-		109,0,1474,1476,1,0,0,0,1475,1461,1,0,0,0,1475,1470,1,0,0,0,1476,187,1,
-		0,0,0,1477,1479,3,226,113,0,1478,1477,1,0,0,0,1478,1479,1,0,0,0,1479,1481,
-		1,0,0,0,1480,1482,3,232,116,0,1481,1480,1,0,0,0,1482,1483,1,0,0,0,1483,
-		1481,1,0,0,0,1483,1484,1,0,0,0,1484,1506,1,0,0,0,1485,1486,5,102,0,0,1486,
-		1493,5,85,0,0,1487,1494,5,46,0,0,1488,1490,3,232,116,0,1489,1488,1,0,0,
-		0,1490,1491,1,0,0,0,1491,1489,1,0,0,0,1491,1492,1,0,0,0,1492,1494,1,0,
-		0,0,1493,1487,1,0,0,0,1493,1489,1,0,0,0,1494,1507,1,0,0,0,1495,1503,5,
-		127,0,0,1496,1504,5,46,0,0,1497,1501,3,218,109,0,1498,1502,3,208,104,0,
-		1499,1502,5,148,0,0,1500,1502,3,232,116,0,1501,1498,1,0,0,0,1501,1499,
-		1,0,0,0,1501,1500,1,0,0,0,1502,1504,1,0,0,0,1503,1496,1,0,0,0,1503,1497,
-		1,0,0,0,1504,1507,1,0,0,0,1505,1507,5,92,0,0,1506,1485,1,0,0,0,1506,1495,
-		1,0,0,0,1506,1505,1,0,0,0,1506,1507,1,0,0,0,1507,189,1,0,0,0,1508,1509,
-		5,26,0,0,1509,1540,3,192,96,0,1510,1520,5,39,0,0,1511,1512,5,72,0,0,1512,
-		1513,7,14,0,0,1513,1521,3,212,106,0,1514,1518,3,212,106,0,1515,1516,5,
-		5,0,0,1516,1517,5,165,0,0,1517,1519,3,212,106,0,1518,1515,1,0,0,0,1518,
-		1519,1,0,0,0,1519,1521,1,0,0,0,1520,1511,1,0,0,0,1520,1514,1,0,0,0,1521,
-		1541,1,0,0,0,1522,1525,7,8,0,0,1523,1524,5,72,0,0,1524,1526,7,14,0,0,1525,
-		1523,1,0,0,0,1525,1526,1,0,0,0,1526,1527,1,0,0,0,1527,1541,3,192,96,0,
-		1528,1530,7,15,0,0,1529,1531,5,97,0,0,1530,1529,1,0,0,0,1530,1531,1,0,
-		0,0,1531,1538,1,0,0,0,1532,1533,5,102,0,0,1533,1534,5,47,0,0,1534,1535,
-		3,218,109,0,1535,1536,5,154,0,0,1536,1537,3,218,109,0,1537,1539,1,0,0,
-		0,1538,1532,1,0,0,0,1538,1539,1,0,0,0,1539,1541,1,0,0,0,1540,1510,1,0,
-		0,0,1540,1522,1,0,0,0,1540,1528,1,0,0,0,1541,191,1,0,0,0,1542,1559,3,212,
-		106,0,1543,1545,5,96,0,0,1544,1543,1,0,0,0,1544,1545,1,0,0,0,1545,1550,
-		1,0,0,0,1546,1548,5,175,0,0,1547,1549,5,175,0,0,1548,1547,1,0,0,0,1548,
-		1549,1,0,0,0,1549,1551,1,0,0,0,1550,1546,1,0,0,0,1550,1551,1,0,0,0,1551,
-		1552,1,0,0,0,1552,1556,7,3,0,0,1553,1555,3,194,97,0,1554,1553,1,0,0,0,
-		1555,1558,1,0,0,0,1556,1554,1,0,0,0,1556,1557,1,0,0,0,1557,1560,1,0,0,
-		0,1558,1556,1,0,0,0,1559,1544,1,0,0,0,1559,1560,1,0,0,0,1560,193,1,0,0,
-		0,1561,1562,3,224,112,0,1562,1564,3,222,111,0,1563,1565,7,3,0,0,1564,1563,
-		1,0,0,0,1564,1565,1,0,0,0,1565,195,1,0,0,0,1566,1567,5,10,0,0,1567,1572,
-		3,198,99,0,1568,1569,5,5,0,0,1569,1571,3,198,99,0,1570,1568,1,0,0,0,1571,
-		1574,1,0,0,0,1572,1570,1,0,0,0,1572,1573,1,0,0,0,1573,1580,1,0,0,0,1574,
-		1572,1,0,0,0,1575,1576,5,166,0,0,1576,1577,5,157,0,0,1577,1581,7,2,0,0,
-		1578,1579,5,164,0,0,1579,1581,5,78,0,0,1580,1575,1,0,0,0,1580,1578,1,0,
-		0,0,1580,1581,1,0,0,0,1581,197,1,0,0,0,1582,1589,3,218,109,0,1583,1585,
-		3,232,116,0,1584,1583,1,0,0,0,1585,1586,1,0,0,0,1586,1584,1,0,0,0,1586,
-		1587,1,0,0,0,1587,1590,1,0,0,0,1588,1590,5,148,0,0,1589,1584,1,0,0,0,1589,
-		1588,1,0,0,0,1589,1590,1,0,0,0,1590,199,1,0,0,0,1591,1592,5,20,0,0,1592,
-		1598,5,88,0,0,1593,1595,3,232,116,0,1594,1596,5,87,0,0,1595,1594,1,0,0,
-		0,1595,1596,1,0,0,0,1596,1598,1,0,0,0,1597,1591,1,0,0,0,1597,1593,1,0,
-		0,0,1598,201,1,0,0,0,1599,1600,7,16,0,0,1600,203,1,0,0,0,1601,1602,7,17,
-		0,0,1602,205,1,0,0,0,1603,1605,3,232,116,0,1604,1603,1,0,0,0,1605,1606,
-		1,0,0,0,1606,1604,1,0,0,0,1606,1607,1,0,0,0,1607,207,1,0,0,0,1608,1609,
-		7,18,0,0,1609,209,1,0,0,0,1610,1611,7,19,0,0,1611,211,1,0,0,0,1612,1616,
-		3,216,108,0,1613,1615,3,214,107,0,1614,1613,1,0,0,0,1615,1618,1,0,0,0,
-		1616,1614,1,0,0,0,1616,1617,1,0,0,0,1617,213,1,0,0,0,1618,1616,1,0,0,0,
-		1619,1620,3,224,112,0,1620,1621,3,216,108,0,1621,215,1,0,0,0,1622,1624,
-		3,226,113,0,1623,1625,3,230,115,0,1624,1623,1,0,0,0,1624,1625,1,0,0,0,
-		1625,1632,1,0,0,0,1626,1632,3,232,116,0,1627,1628,5,8,0,0,1628,1629,3,
-		212,106,0,1629,1630,5,9,0,0,1630,1632,1,0,0,0,1631,1622,1,0,0,0,1631,1626,
-		1,0,0,0,1631,1627,1,0,0,0,1632,217,1,0,0,0,1633,1637,3,222,111,0,1634,
-		1636,3,220,110,0,1635,1634,1,0,0,0,1636,1639,1,0,0,0,1637,1635,1,0,0,0,
-		1637,1638,1,0,0,0,1638,219,1,0,0,0,1639,1637,1,0,0,0,1640,1641,3,224,112,
-		0,1641,1642,3,222,111,0,1642,221,1,0,0,0,1643,1650,3,226,113,0,1644,1650,
-		3,232,116,0,1645,1646,5,8,0,0,1646,1647,3,218,109,0,1647,1648,5,9,0,0,
-		1648,1650,1,0,0,0,1649,1643,1,0,0,0,1649,1644,1,0,0,0,1649,1645,1,0,0,
-		0,1650,223,1,0,0,0,1651,1652,7,20,0,0,1652,225,1,0,0,0,1653,1665,3,228,
-		114,0,1654,1655,5,8,0,0,1655,1660,3,228,114,0,1656,1657,5,5,0,0,1657,1659,
-		3,228,114,0,1658,1656,1,0,0,0,1659,1662,1,0,0,0,1660,1658,1,0,0,0,1660,
-		1661,1,0,0,0,1661,1663,1,0,0,0,1662,1660,1,0,0,0,1663,1664,5,9,0,0,1664,
-		1666,1,0,0,0,1665,1654,1,0,0,0,1665,1666,1,0,0,0,1666,227,1,0,0,0,1667,
-		1669,5,176,0,0,1668,1670,5,177,0,0,1669,1668,1,0,0,0,1669,1670,1,0,0,0,
-		1670,1673,1,0,0,0,1671,1673,5,177,0,0,1672,1667,1,0,0,0,1672,1671,1,0,
-		0,0,1673,229,1,0,0,0,1674,1675,7,21,0,0,1675,231,1,0,0,0,1676,1677,7,22,
-		0,0,1677,233,1,0,0,0,211,288,303,314,322,324,340,346,355,357,369,385,395,
+		947,965,5,64,0,0,948,965,5,71,0,0,949,952,5,154,0,0,950,953,5,79,0,0,951,
+		953,5,58,0,0,952,950,1,0,0,0,952,951,1,0,0,0,953,965,1,0,0,0,954,955,5,
+		159,0,0,955,956,3,218,109,0,956,962,5,132,0,0,957,960,5,73,0,0,958,961,
+		5,79,0,0,959,961,5,58,0,0,960,958,1,0,0,0,960,959,1,0,0,0,961,963,1,0,
+		0,0,962,957,1,0,0,0,962,963,1,0,0,0,963,965,1,0,0,0,964,947,1,0,0,0,964,
+		948,1,0,0,0,964,949,1,0,0,0,964,954,1,0,0,0,965,131,1,0,0,0,966,1033,5,
+		102,0,0,967,971,7,10,0,0,968,970,3,232,116,0,969,968,1,0,0,0,970,973,1,
+		0,0,0,971,969,1,0,0,0,971,972,1,0,0,0,972,980,1,0,0,0,973,971,1,0,0,0,
+		974,976,5,68,0,0,975,977,3,232,116,0,976,975,1,0,0,0,977,978,1,0,0,0,978,
+		976,1,0,0,0,978,979,1,0,0,0,979,981,1,0,0,0,980,974,1,0,0,0,980,981,1,
+		0,0,0,981,986,1,0,0,0,982,983,5,159,0,0,983,984,3,218,109,0,984,985,5,
+		132,0,0,985,987,1,0,0,0,986,982,1,0,0,0,986,987,1,0,0,0,987,1034,1,0,0,
+		0,988,992,5,85,0,0,989,991,3,232,116,0,990,989,1,0,0,0,991,994,1,0,0,0,
+		992,990,1,0,0,0,992,993,1,0,0,0,993,1013,1,0,0,0,994,992,1,0,0,0,995,997,
+		5,68,0,0,996,998,3,226,113,0,997,996,1,0,0,0,997,998,1,0,0,0,998,1000,
+		1,0,0,0,999,1001,3,232,116,0,1000,999,1,0,0,0,1001,1002,1,0,0,0,1002,1000,
+		1,0,0,0,1002,1003,1,0,0,0,1003,1011,1,0,0,0,1004,1005,5,102,0,0,1005,1007,
+		5,85,0,0,1006,1008,3,232,116,0,1007,1006,1,0,0,0,1008,1009,1,0,0,0,1009,
+		1007,1,0,0,0,1009,1010,1,0,0,0,1010,1012,1,0,0,0,1011,1004,1,0,0,0,1011,
+		1012,1,0,0,0,1012,1014,1,0,0,0,1013,995,1,0,0,0,1013,1014,1,0,0,0,1014,
+		1021,1,0,0,0,1015,1022,5,64,0,0,1016,1022,5,71,0,0,1017,1018,5,159,0,0,
+		1018,1019,3,218,109,0,1019,1020,5,132,0,0,1020,1022,1,0,0,0,1021,1015,
+		1,0,0,0,1021,1016,1,0,0,0,1021,1017,1,0,0,0,1021,1022,1,0,0,0,1022,1034,
+		1,0,0,0,1023,1034,7,11,0,0,1024,1034,5,142,0,0,1025,1026,5,122,0,0,1026,
+		1034,5,130,0,0,1027,1029,5,178,0,0,1028,1030,3,232,116,0,1029,1028,1,0,
+		0,0,1030,1031,1,0,0,0,1031,1029,1,0,0,0,1031,1032,1,0,0,0,1032,1034,1,
+		0,0,0,1033,967,1,0,0,0,1033,988,1,0,0,0,1033,1023,1,0,0,0,1033,1024,1,
+		0,0,0,1033,1025,1,0,0,0,1033,1027,1,0,0,0,1034,133,1,0,0,0,1035,1043,5,
+		44,0,0,1036,1037,5,47,0,0,1037,1038,3,218,109,0,1038,1039,5,154,0,0,1039,
+		1040,3,218,109,0,1040,1044,1,0,0,0,1041,1042,5,46,0,0,1042,1044,3,218,
+		109,0,1043,1036,1,0,0,0,1043,1041,1,0,0,0,1044,1056,1,0,0,0,1045,1046,
+		5,5,0,0,1046,1054,3,218,109,0,1047,1048,5,113,0,0,1048,1055,5,153,0,0,
+		1049,1052,5,153,0,0,1050,1051,5,102,0,0,1051,1053,5,66,0,0,1052,1050,1,
+		0,0,0,1052,1053,1,0,0,0,1053,1055,1,0,0,0,1054,1047,1,0,0,0,1054,1049,
+		1,0,0,0,1055,1057,1,0,0,0,1056,1045,1,0,0,0,1056,1057,1,0,0,0,1057,1059,
+		1,0,0,0,1058,1060,3,196,98,0,1059,1058,1,0,0,0,1059,1060,1,0,0,0,1060,
+		135,1,0,0,0,1061,1062,5,30,0,0,1062,1067,3,138,69,0,1063,1064,5,5,0,0,
+		1064,1066,3,138,69,0,1065,1063,1,0,0,0,1066,1069,1,0,0,0,1067,1065,1,0,
+		0,0,1067,1068,1,0,0,0,1068,1070,1,0,0,0,1069,1067,1,0,0,0,1070,1071,5,
+		7,0,0,1071,1072,3,140,70,0,1072,137,1,0,0,0,1073,1076,3,18,9,0,1074,1075,
+		5,154,0,0,1075,1077,3,18,9,0,1076,1074,1,0,0,0,1076,1077,1,0,0,0,1077,
+		139,1,0,0,0,1078,1092,3,38,19,0,1079,1092,3,94,47,0,1080,1092,3,96,48,
+		0,1081,1092,3,114,57,0,1082,1092,3,116,58,0,1083,1092,3,134,67,0,1084,
+		1092,3,142,71,0,1085,1092,3,146,73,0,1086,1092,3,148,74,0,1087,1092,3,
+		150,75,0,1088,1092,3,174,87,0,1089,1092,3,106,53,0,1090,1092,3,108,54,
+		0,1091,1078,1,0,0,0,1091,1079,1,0,0,0,1091,1080,1,0,0,0,1091,1081,1,0,
+		0,0,1091,1082,1,0,0,0,1091,1083,1,0,0,0,1091,1084,1,0,0,0,1091,1085,1,
+		0,0,0,1091,1086,1,0,0,0,1091,1087,1,0,0,0,1091,1088,1,0,0,0,1091,1089,
+		1,0,0,0,1091,1090,1,0,0,0,1092,141,1,0,0,0,1093,1105,5,54,0,0,1094,1095,
+		5,154,0,0,1095,1098,3,212,106,0,1096,1097,5,72,0,0,1097,1099,3,200,100,
+		0,1098,1096,1,0,0,0,1098,1099,1,0,0,0,1099,1106,1,0,0,0,1100,1101,5,30,
+		0,0,1101,1106,3,212,106,0,1102,1103,3,218,109,0,1103,1104,3,208,104,0,
+		1104,1106,1,0,0,0,1105,1094,1,0,0,0,1105,1100,1,0,0,0,1105,1102,1,0,0,
+		0,1106,1109,1,0,0,0,1107,1108,5,31,0,0,1108,1110,3,232,116,0,1109,1107,
+		1,0,0,0,1109,1110,1,0,0,0,1110,1115,1,0,0,0,1111,1112,5,5,0,0,1112,1114,
+		3,144,72,0,1113,1111,1,0,0,0,1114,1117,1,0,0,0,1115,1113,1,0,0,0,1115,
+		1116,1,0,0,0,1116,1119,1,0,0,0,1117,1115,1,0,0,0,1118,1120,3,196,98,0,
+		1119,1118,1,0,0,0,1119,1120,1,0,0,0,1120,143,1,0,0,0,1121,1122,5,91,0,
+		0,1122,1133,3,208,104,0,1123,1124,5,118,0,0,1124,1133,3,208,104,0,1125,
+		1126,5,89,0,0,1126,1133,3,202,101,0,1127,1128,5,102,0,0,1128,1133,3,232,
+		116,0,1129,1130,5,88,0,0,1130,1131,5,102,0,0,1131,1133,3,206,103,0,1132,
+		1121,1,0,0,0,1132,1123,1,0,0,0,1132,1125,1,0,0,0,1132,1127,1,0,0,0,1132,
+		1129,1,0,0,0,1133,145,1,0,0,0,1134,1135,5,35,0,0,1135,1138,3,218,109,0,
+		1136,1137,5,30,0,0,1137,1139,5,106,0,0,1138,1136,1,0,0,0,1138,1139,1,0,
+		0,0,1139,1140,1,0,0,0,1140,1141,5,72,0,0,1141,1143,3,200,100,0,1142,1144,
+		3,196,98,0,1143,1142,1,0,0,0,1143,1144,1,0,0,0,1144,147,1,0,0,0,1145,1146,
+		5,17,0,0,1146,1147,3,218,109,0,1147,1148,5,72,0,0,1148,1153,3,200,100,
+		0,1149,1150,5,5,0,0,1150,1151,5,122,0,0,1151,1152,5,46,0,0,1152,1154,5,
+		69,0,0,1153,1149,1,0,0,0,1153,1154,1,0,0,0,1154,1156,1,0,0,0,1155,1157,
+		3,196,98,0,1156,1155,1,0,0,0,1156,1157,1,0,0,0,1157,149,1,0,0,0,1158,1214,
+		5,49,0,0,1159,1160,5,76,0,0,1160,1215,3,166,83,0,1161,1162,5,47,0,0,1162,
+		1163,3,218,109,0,1163,1164,5,154,0,0,1164,1165,3,218,109,0,1165,1166,3,
+		152,76,0,1166,1215,1,0,0,0,1167,1168,5,154,0,0,1168,1171,3,212,106,0,1169,
+		1170,5,72,0,0,1170,1172,3,200,100,0,1171,1169,1,0,0,0,1171,1172,1,0,0,
+		0,1172,1176,1,0,0,0,1173,1174,5,30,0,0,1174,1176,3,212,106,0,1175,1167,
+		1,0,0,0,1175,1173,1,0,0,0,1176,1179,1,0,0,0,1177,1178,5,31,0,0,1178,1180,
+		3,232,116,0,1179,1177,1,0,0,0,1179,1180,1,0,0,0,1180,1185,1,0,0,0,1181,
+		1182,5,5,0,0,1182,1184,3,144,72,0,1183,1181,1,0,0,0,1184,1187,1,0,0,0,
+		1185,1183,1,0,0,0,1185,1186,1,0,0,0,1186,1188,1,0,0,0,1187,1185,1,0,0,
+		0,1188,1189,3,152,76,0,1189,1215,1,0,0,0,1190,1212,3,218,109,0,1191,1194,
+		3,208,104,0,1192,1193,5,31,0,0,1193,1195,3,232,116,0,1194,1192,1,0,0,0,
+		1194,1195,1,0,0,0,1195,1200,1,0,0,0,1196,1197,5,5,0,0,1197,1199,3,144,
+		72,0,1198,1196,1,0,0,0,1199,1202,1,0,0,0,1200,1198,1,0,0,0,1200,1201,1,
+		0,0,0,1201,1203,1,0,0,0,1202,1200,1,0,0,0,1203,1204,3,152,76,0,1204,1213,
+		1,0,0,0,1205,1206,3,210,105,0,1206,1210,5,102,0,0,1207,1208,5,5,0,0,1208,
+		1209,5,76,0,0,1209,1211,3,166,83,0,1210,1207,1,0,0,0,1210,1211,1,0,0,0,
+		1211,1213,1,0,0,0,1212,1191,1,0,0,0,1212,1205,1,0,0,0,1213,1215,1,0,0,
+		0,1214,1159,1,0,0,0,1214,1161,1,0,0,0,1214,1175,1,0,0,0,1214,1190,1,0,
+		0,0,1215,151,1,0,0,0,1216,1217,5,7,0,0,1217,1222,3,154,77,0,1218,1219,
+		5,6,0,0,1219,1221,3,154,77,0,1220,1218,1,0,0,0,1221,1224,1,0,0,0,1222,
+		1220,1,0,0,0,1222,1223,1,0,0,0,1223,1227,1,0,0,0,1224,1222,1,0,0,0,1225,
+		1227,3,170,85,0,1226,1216,1,0,0,0,1226,1225,1,0,0,0,1227,1229,1,0,0,0,
+		1228,1230,3,196,98,0,1229,1228,1,0,0,0,1229,1230,1,0,0,0,1230,153,1,0,
+		0,0,1231,1232,5,65,0,0,1232,1233,3,218,109,0,1233,1234,3,208,104,0,1234,
+		1235,5,5,0,0,1235,1237,1,0,0,0,1236,1231,1,0,0,0,1236,1237,1,0,0,0,1237,
+		1238,1,0,0,0,1238,1243,3,156,78,0,1239,1240,5,5,0,0,1240,1242,3,158,79,
+		0,1241,1239,1,0,0,0,1242,1245,1,0,0,0,1243,1241,1,0,0,0,1243,1244,1,0,
+		0,0,1244,155,1,0,0,0,1245,1243,1,0,0,0,1246,1249,3,204,102,0,1247,1249,
+		5,17,0,0,1248,1246,1,0,0,0,1248,1247,1,0,0,0,1249,1250,1,0,0,0,1250,1258,
+		3,218,109,0,1251,1252,5,35,0,0,1252,1255,3,218,109,0,1253,1254,5,30,0,
+		0,1254,1256,5,106,0,0,1255,1253,1,0,0,0,1255,1256,1,0,0,0,1256,1258,1,
+		0,0,0,1257,1248,1,0,0,0,1257,1251,1,0,0,0,1258,1262,1,0,0,0,1259,1260,
+		5,72,0,0,1260,1263,3,200,100,0,1261,1263,5,92,0,0,1262,1259,1,0,0,0,1262,
+		1261,1,0,0,0,1262,1263,1,0,0,0,1263,1265,1,0,0,0,1264,1266,3,160,80,0,
+		1265,1264,1,0,0,0,1265,1266,1,0,0,0,1266,157,1,0,0,0,1267,1270,5,151,0,
+		0,1268,1271,3,160,80,0,1269,1271,3,156,78,0,1270,1268,1,0,0,0,1270,1269,
+		1,0,0,0,1271,1284,1,0,0,0,1272,1284,3,162,81,0,1273,1276,5,76,0,0,1274,
+		1277,3,164,82,0,1275,1277,3,166,83,0,1276,1274,1,0,0,0,1276,1275,1,0,0,
+		0,1277,1284,1,0,0,0,1278,1284,3,168,84,0,1279,1280,5,72,0,0,1280,1284,
+		3,200,100,0,1281,1284,5,92,0,0,1282,1284,7,12,0,0,1283,1267,1,0,0,0,1283,
+		1272,1,0,0,0,1283,1273,1,0,0,0,1283,1278,1,0,0,0,1283,1279,1,0,0,0,1283,
+		1281,1,0,0,0,1283,1282,1,0,0,0,1284,159,1,0,0,0,1285,1289,3,162,81,0,1286,
+		1287,5,76,0,0,1287,1289,3,164,82,0,1288,1285,1,0,0,0,1288,1286,1,0,0,0,
+		1289,161,1,0,0,0,1290,1295,5,93,0,0,1291,1296,5,46,0,0,1292,1293,3,218,
+		109,0,1293,1294,3,208,104,0,1294,1296,1,0,0,0,1295,1291,1,0,0,0,1295,1292,
+		1,0,0,0,1296,1300,1,0,0,0,1297,1298,3,218,109,0,1298,1299,5,153,0,0,1299,
+		1301,1,0,0,0,1300,1297,1,0,0,0,1300,1301,1,0,0,0,1301,163,1,0,0,0,1302,
+		1303,5,158,0,0,1303,1304,5,93,0,0,1304,1305,3,218,109,0,1305,1306,5,68,
+		0,0,1306,1307,3,218,109,0,1307,1311,3,208,104,0,1308,1309,3,218,109,0,
+		1309,1310,5,153,0,0,1310,1312,1,0,0,0,1311,1308,1,0,0,0,1311,1312,1,0,
+		0,0,1312,165,1,0,0,0,1313,1319,5,143,0,0,1314,1315,5,145,0,0,1315,1319,
+		5,126,0,0,1316,1317,5,167,0,0,1317,1319,5,155,0,0,1318,1313,1,0,0,0,1318,
+		1314,1,0,0,0,1318,1316,1,0,0,0,1319,167,1,0,0,0,1320,1323,5,175,0,0,1321,
+		1323,3,226,113,0,1322,1320,1,0,0,0,1322,1321,1,0,0,0,1323,1324,1,0,0,0,
+		1324,1325,3,210,105,0,1325,1326,5,102,0,0,1326,169,1,0,0,0,1327,1328,5,
+		92,0,0,1328,1329,5,154,0,0,1329,1330,3,218,109,0,1330,1334,5,5,0,0,1331,
+		1332,5,72,0,0,1332,1335,3,200,100,0,1333,1335,5,71,0,0,1334,1331,1,0,0,
+		0,1334,1333,1,0,0,0,1335,1340,1,0,0,0,1336,1337,5,5,0,0,1337,1339,3,172,
+		86,0,1338,1336,1,0,0,0,1339,1342,1,0,0,0,1340,1338,1,0,0,0,1340,1341,1,
+		0,0,0,1341,171,1,0,0,0,1342,1340,1,0,0,0,1343,1344,5,121,0,0,1344,1345,
+		5,137,0,0,1345,1360,3,208,104,0,1346,1347,5,110,0,0,1347,1360,5,96,0,0,
+		1348,1351,5,76,0,0,1349,1352,5,158,0,0,1350,1352,3,166,83,0,1351,1349,
+		1,0,0,0,1351,1350,1,0,0,0,1352,1360,1,0,0,0,1353,1354,7,7,0,0,1354,1355,
+		3,218,109,0,1355,1356,3,208,104,0,1356,1357,5,131,0,0,1357,1360,1,0,0,
+		0,1358,1360,3,168,84,0,1359,1343,1,0,0,0,1359,1346,1,0,0,0,1359,1348,1,
+		0,0,0,1359,1353,1,0,0,0,1359,1358,1,0,0,0,1360,173,1,0,0,0,1361,1362,5,
+		52,0,0,1362,1363,3,232,116,0,1363,1364,3,212,106,0,1364,1369,5,64,0,0,
+		1365,1366,5,76,0,0,1366,1367,3,212,106,0,1367,1368,7,13,0,0,1368,1370,
+		1,0,0,0,1369,1365,1,0,0,0,1369,1370,1,0,0,0,1370,1375,1,0,0,0,1371,1372,
+		5,5,0,0,1372,1374,3,176,88,0,1373,1371,1,0,0,0,1374,1377,1,0,0,0,1375,
+		1373,1,0,0,0,1375,1376,1,0,0,0,1376,1379,1,0,0,0,1377,1375,1,0,0,0,1378,
+		1380,3,196,98,0,1379,1378,1,0,0,0,1379,1380,1,0,0,0,1380,175,1,0,0,0,1381,
+		1387,5,175,0,0,1382,1387,7,12,0,0,1383,1384,5,115,0,0,1384,1385,5,119,
+		0,0,1385,1387,3,222,111,0,1386,1381,1,0,0,0,1386,1382,1,0,0,0,1386,1383,
+		1,0,0,0,1387,177,1,0,0,0,1388,1390,5,48,0,0,1389,1391,3,184,92,0,1390,
+		1389,1,0,0,0,1391,1392,1,0,0,0,1392,1390,1,0,0,0,1392,1393,1,0,0,0,1393,
+		1398,1,0,0,0,1394,1395,5,68,0,0,1395,1397,3,180,90,0,1396,1394,1,0,0,0,
+		1397,1400,1,0,0,0,1398,1396,1,0,0,0,1398,1399,1,0,0,0,1399,1408,1,0,0,
+		0,1400,1398,1,0,0,0,1401,1406,5,5,0,0,1402,1404,3,186,93,0,1403,1405,5,
+		5,0,0,1404,1403,1,0,0,0,1404,1405,1,0,0,0,1405,1407,1,0,0,0,1406,1402,
+		1,0,0,0,1406,1407,1,0,0,0,1407,1409,1,0,0,0,1408,1401,1,0,0,0,1408,1409,
+		1,0,0,0,1409,1410,1,0,0,0,1410,1412,5,164,0,0,1411,1413,3,184,92,0,1412,
+		1411,1,0,0,0,1413,1414,1,0,0,0,1414,1412,1,0,0,0,1414,1415,1,0,0,0,1415,
+		1420,1,0,0,0,1416,1417,5,68,0,0,1417,1419,3,180,90,0,1418,1416,1,0,0,0,
+		1419,1422,1,0,0,0,1420,1418,1,0,0,0,1420,1421,1,0,0,0,1421,1427,1,0,0,
+		0,1422,1420,1,0,0,0,1423,1424,5,5,0,0,1424,1426,3,182,91,0,1425,1423,1,
+		0,0,0,1426,1429,1,0,0,0,1427,1425,1,0,0,0,1427,1428,1,0,0,0,1428,1432,
+		1,0,0,0,1429,1427,1,0,0,0,1430,1431,5,7,0,0,1431,1433,3,188,94,0,1432,
+		1430,1,0,0,0,1432,1433,1,0,0,0,1433,179,1,0,0,0,1434,1436,3,184,92,0,1435,
+		1434,1,0,0,0,1436,1437,1,0,0,0,1437,1435,1,0,0,0,1437,1438,1,0,0,0,1438,
+		181,1,0,0,0,1439,1461,3,186,93,0,1440,1446,5,86,0,0,1441,1442,3,226,113,
+		0,1442,1443,5,154,0,0,1443,1444,3,226,113,0,1444,1445,3,230,115,0,1445,
+		1447,1,0,0,0,1446,1441,1,0,0,0,1446,1447,1,0,0,0,1447,1461,1,0,0,0,1448,
+		1452,5,102,0,0,1449,1450,5,150,0,0,1450,1453,5,139,0,0,1451,1453,5,124,
+		0,0,1452,1449,1,0,0,0,1452,1451,1,0,0,0,1453,1454,1,0,0,0,1454,1461,5,
+		125,0,0,1455,1456,5,164,0,0,1456,1461,3,232,116,0,1457,1458,3,202,101,
+		0,1458,1459,5,155,0,0,1459,1461,1,0,0,0,1460,1439,1,0,0,0,1460,1440,1,
+		0,0,0,1460,1448,1,0,0,0,1460,1455,1,0,0,0,1460,1457,1,0,0,0,1461,183,1,
+		0,0,0,1462,1469,3,232,116,0,1463,1469,5,96,0,0,1464,1469,5,105,0,0,1465,
+		1469,5,46,0,0,1466,1469,5,47,0,0,1467,1469,5,148,0,0,1468,1462,1,0,0,0,
+		1468,1463,1,0,0,0,1468,1464,1,0,0,0,1468,1465,1,0,0,0,1468,1466,1,0,0,
+		0,1468,1467,1,0,0,0,1469,185,1,0,0,0,1470,1471,5,66,0,0,1471,1473,5,75,
+		0,0,1472,1470,1,0,0,0,1472,1473,1,0,0,0,1473,1474,1,0,0,0,1474,1479,7,
+		7,0,0,1475,1480,5,46,0,0,1476,1477,3,218,109,0,1477,1478,3,208,104,0,1478,
+		1480,1,0,0,0,1479,1475,1,0,0,0,1479,1476,1,0,0,0,1480,1487,1,0,0,0,1481,
+		1482,5,47,0,0,1482,1483,3,218,109,0,1483,1484,5,154,0,0,1484,1485,3,218,
+		109,0,1485,1487,1,0,0,0,1486,1472,1,0,0,0,1486,1481,1,0,0,0,1487,187,1,
+		0,0,0,1488,1490,3,226,113,0,1489,1488,1,0,0,0,1489,1490,1,0,0,0,1490,1492,
+		1,0,0,0,1491,1493,3,232,116,0,1492,1491,1,0,0,0,1493,1494,1,0,0,0,1494,
+		1492,1,0,0,0,1494,1495,1,0,0,0,1495,1517,1,0,0,0,1496,1497,5,102,0,0,1497,
+		1504,5,85,0,0,1498,1505,5,46,0,0,1499,1501,3,232,116,0,1500,1499,1,0,0,
+		0,1501,1502,1,0,0,0,1502,1500,1,0,0,0,1502,1503,1,0,0,0,1503,1505,1,0,
+		0,0,1504,1498,1,0,0,0,1504,1500,1,0,0,0,1505,1518,1,0,0,0,1506,1514,5,
+		127,0,0,1507,1515,5,46,0,0,1508,1512,3,218,109,0,1509,1513,3,208,104,0,
+		1510,1513,5,148,0,0,1511,1513,3,232,116,0,1512,1509,1,0,0,0,1512,1510,
+		1,0,0,0,1512,1511,1,0,0,0,1513,1515,1,0,0,0,1514,1507,1,0,0,0,1514,1508,
+		1,0,0,0,1515,1518,1,0,0,0,1516,1518,5,92,0,0,1517,1496,1,0,0,0,1517,1506,
+		1,0,0,0,1517,1516,1,0,0,0,1517,1518,1,0,0,0,1518,189,1,0,0,0,1519,1520,
+		5,26,0,0,1520,1551,3,192,96,0,1521,1531,5,39,0,0,1522,1523,5,72,0,0,1523,
+		1524,7,14,0,0,1524,1532,3,212,106,0,1525,1529,3,212,106,0,1526,1527,5,
+		5,0,0,1527,1528,5,165,0,0,1528,1530,3,212,106,0,1529,1526,1,0,0,0,1529,
+		1530,1,0,0,0,1530,1532,1,0,0,0,1531,1522,1,0,0,0,1531,1525,1,0,0,0,1532,
+		1552,1,0,0,0,1533,1536,7,8,0,0,1534,1535,5,72,0,0,1535,1537,7,14,0,0,1536,
+		1534,1,0,0,0,1536,1537,1,0,0,0,1537,1538,1,0,0,0,1538,1552,3,192,96,0,
+		1539,1541,7,15,0,0,1540,1542,5,97,0,0,1541,1540,1,0,0,0,1541,1542,1,0,
+		0,0,1542,1549,1,0,0,0,1543,1544,5,102,0,0,1544,1545,5,47,0,0,1545,1546,
+		3,218,109,0,1546,1547,5,154,0,0,1547,1548,3,218,109,0,1548,1550,1,0,0,
+		0,1549,1543,1,0,0,0,1549,1550,1,0,0,0,1550,1552,1,0,0,0,1551,1521,1,0,
+		0,0,1551,1533,1,0,0,0,1551,1539,1,0,0,0,1552,191,1,0,0,0,1553,1570,3,212,
+		106,0,1554,1556,5,96,0,0,1555,1554,1,0,0,0,1555,1556,1,0,0,0,1556,1561,
+		1,0,0,0,1557,1559,5,175,0,0,1558,1560,5,175,0,0,1559,1558,1,0,0,0,1559,
+		1560,1,0,0,0,1560,1562,1,0,0,0,1561,1557,1,0,0,0,1561,1562,1,0,0,0,1562,
+		1563,1,0,0,0,1563,1567,7,3,0,0,1564,1566,3,194,97,0,1565,1564,1,0,0,0,
+		1566,1569,1,0,0,0,1567,1565,1,0,0,0,1567,1568,1,0,0,0,1568,1571,1,0,0,
+		0,1569,1567,1,0,0,0,1570,1555,1,0,0,0,1570,1571,1,0,0,0,1571,193,1,0,0,
+		0,1572,1573,3,224,112,0,1573,1575,3,222,111,0,1574,1576,7,3,0,0,1575,1574,
+		1,0,0,0,1575,1576,1,0,0,0,1576,195,1,0,0,0,1577,1578,5,10,0,0,1578,1583,
+		3,198,99,0,1579,1580,5,5,0,0,1580,1582,3,198,99,0,1581,1579,1,0,0,0,1582,
+		1585,1,0,0,0,1583,1581,1,0,0,0,1583,1584,1,0,0,0,1584,1591,1,0,0,0,1585,
+		1583,1,0,0,0,1586,1587,5,166,0,0,1587,1588,5,157,0,0,1588,1592,7,2,0,0,
+		1589,1590,5,164,0,0,1590,1592,5,78,0,0,1591,1586,1,0,0,0,1591,1589,1,0,
+		0,0,1591,1592,1,0,0,0,1592,197,1,0,0,0,1593,1600,3,218,109,0,1594,1596,
+		3,232,116,0,1595,1594,1,0,0,0,1596,1597,1,0,0,0,1597,1595,1,0,0,0,1597,
+		1598,1,0,0,0,1598,1601,1,0,0,0,1599,1601,5,148,0,0,1600,1595,1,0,0,0,1600,
+		1599,1,0,0,0,1600,1601,1,0,0,0,1601,199,1,0,0,0,1602,1603,5,20,0,0,1603,
+		1609,5,88,0,0,1604,1606,3,232,116,0,1605,1607,5,87,0,0,1606,1605,1,0,0,
+		0,1606,1607,1,0,0,0,1607,1609,1,0,0,0,1608,1602,1,0,0,0,1608,1604,1,0,
+		0,0,1609,201,1,0,0,0,1610,1611,7,16,0,0,1611,203,1,0,0,0,1612,1613,7,17,
+		0,0,1613,205,1,0,0,0,1614,1616,3,232,116,0,1615,1614,1,0,0,0,1616,1617,
+		1,0,0,0,1617,1615,1,0,0,0,1617,1618,1,0,0,0,1618,207,1,0,0,0,1619,1620,
+		7,18,0,0,1620,209,1,0,0,0,1621,1622,7,19,0,0,1622,211,1,0,0,0,1623,1627,
+		3,216,108,0,1624,1626,3,214,107,0,1625,1624,1,0,0,0,1626,1629,1,0,0,0,
+		1627,1625,1,0,0,0,1627,1628,1,0,0,0,1628,213,1,0,0,0,1629,1627,1,0,0,0,
+		1630,1631,3,224,112,0,1631,1632,3,216,108,0,1632,215,1,0,0,0,1633,1635,
+		3,226,113,0,1634,1636,3,230,115,0,1635,1634,1,0,0,0,1635,1636,1,0,0,0,
+		1636,1643,1,0,0,0,1637,1643,3,232,116,0,1638,1639,5,8,0,0,1639,1640,3,
+		212,106,0,1640,1641,5,9,0,0,1641,1643,1,0,0,0,1642,1633,1,0,0,0,1642,1637,
+		1,0,0,0,1642,1638,1,0,0,0,1643,217,1,0,0,0,1644,1648,3,222,111,0,1645,
+		1647,3,220,110,0,1646,1645,1,0,0,0,1647,1650,1,0,0,0,1648,1646,1,0,0,0,
+		1648,1649,1,0,0,0,1649,219,1,0,0,0,1650,1648,1,0,0,0,1651,1652,3,224,112,
+		0,1652,1653,3,222,111,0,1653,221,1,0,0,0,1654,1661,3,226,113,0,1655,1661,
+		3,232,116,0,1656,1657,5,8,0,0,1657,1658,3,218,109,0,1658,1659,5,9,0,0,
+		1659,1661,1,0,0,0,1660,1654,1,0,0,0,1660,1655,1,0,0,0,1660,1656,1,0,0,
+		0,1661,223,1,0,0,0,1662,1663,7,20,0,0,1663,225,1,0,0,0,1664,1676,3,228,
+		114,0,1665,1666,5,8,0,0,1666,1671,3,228,114,0,1667,1668,5,5,0,0,1668,1670,
+		3,228,114,0,1669,1667,1,0,0,0,1670,1673,1,0,0,0,1671,1669,1,0,0,0,1671,
+		1672,1,0,0,0,1672,1674,1,0,0,0,1673,1671,1,0,0,0,1674,1675,5,9,0,0,1675,
+		1677,1,0,0,0,1676,1665,1,0,0,0,1676,1677,1,0,0,0,1677,227,1,0,0,0,1678,
+		1680,5,176,0,0,1679,1681,5,177,0,0,1680,1679,1,0,0,0,1680,1681,1,0,0,0,
+		1681,1684,1,0,0,0,1682,1684,5,177,0,0,1683,1678,1,0,0,0,1683,1682,1,0,
+		0,0,1684,229,1,0,0,0,1685,1686,7,21,0,0,1686,231,1,0,0,0,1687,1688,7,22,
+		0,0,1688,233,1,0,0,0,213,288,303,314,322,324,340,346,355,357,369,385,395,
 		404,410,422,439,441,447,456,464,471,481,490,496,514,525,539,545,553,561,
 		564,566,574,579,587,594,597,607,610,613,623,631,639,646,653,662,665,670,
 		674,679,685,692,710,712,715,720,732,736,750,759,778,793,796,801,808,814,
 		819,821,828,839,842,846,855,859,870,875,880,884,888,897,899,903,906,909,
-		911,928,934,938,942,945,956,958,965,972,974,980,986,991,996,1003,1005,
-		1007,1015,1025,1027,1037,1046,1048,1050,1053,1061,1070,1085,1092,1099,
-		1103,1109,1113,1126,1132,1137,1147,1150,1165,1169,1173,1179,1188,1194,
-		1204,1206,1208,1216,1220,1223,1230,1237,1242,1249,1251,1256,1259,1264,
-		1270,1277,1282,1289,1294,1305,1312,1316,1328,1334,1345,1353,1363,1369,
-		1373,1380,1386,1392,1398,1400,1402,1408,1414,1421,1426,1431,1440,1446,
-		1449,1457,1461,1468,1475,1478,1483,1491,1493,1501,1503,1506,1518,1520,
-		1525,1530,1538,1540,1544,1548,1550,1556,1559,1564,1572,1580,1586,1589,
-		1595,1597,1606,1616,1624,1631,1637,1649,1660,1665,1669,1672
+		911,928,934,938,942,945,952,960,962,964,971,978,980,986,992,997,1002,1009,
+		1011,1013,1021,1031,1033,1043,1052,1054,1056,1059,1067,1076,1091,1098,
+		1105,1109,1115,1119,1132,1138,1143,1153,1156,1171,1175,1179,1185,1194,
+		1200,1210,1212,1214,1222,1226,1229,1236,1243,1248,1255,1257,1262,1265,
+		1270,1276,1283,1288,1295,1300,1311,1318,1322,1334,1340,1351,1359,1369,
+		1375,1379,1386,1392,1398,1404,1406,1408,1414,1420,1427,1432,1437,1446,
+		1452,1460,1468,1472,1479,1486,1489,1494,1502,1504,1512,1514,1517,1529,
+		1531,1536,1541,1549,1551,1555,1559,1561,1567,1570,1575,1583,1591,1597,
+		1600,1606,1608,1617,1627,1635,1642,1648,1660,1671,1676,1680,1683
 	};
 
 	public static ATN _ATN => Tables.Atn;

@@ -223,6 +223,12 @@ public sealed record SeamStatement(
 {
     /// <summary>By how much the first edge is the longer; null if unsaid.</summary>
     public EasingSyntax? Easing { get; init; }
+
+    /// <summary>The yarn that it is worked or sewn with; null if unsaid.</summary>
+    public NameSyntax? Yarn { get; init; }
+
+    /// <summary>The sides that lie together, <c>RS together</c>; null if unsaid.</summary>
+    public SideSyntax? Inside { get; init; }
 }
 
 /// <summary><c>easing 1 to 3 cm</c></summary>

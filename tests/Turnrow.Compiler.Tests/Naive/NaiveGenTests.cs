@@ -93,6 +93,7 @@ public sealed class NaiveGenTests
         Assert.Contains(typeof(ToCorner), words);
         Assert.Contains(typeof(Hold), words);
         Assert.Contains(typeof(IntoRing), words);
+        Assert.Contains(typeof(MoveMarker), words);
         Assert.Contains(typeof(Bridge), words);
         Assert.True(mirroredCorners > 20, $"only {mirroredCorners} mirrored pieces with corners");
         Assert.True(rounds > 500 && mirroredRounds > 20 && around > 5, $"{rounds} lines of rounds, {mirroredRounds} mirrored pieces with rounds, {around} pieces picked up around");

@@ -60,6 +60,7 @@ internal sealed partial class RowSentence
         if (Accept("skip") || Accept("miss")) return Skip();
         if (Accept("leave")) return Leave();
         if (Accept("the")) return Over();
+        if (Accept("end")) return Said(new EndRoundHere(), "the round here , the marker moves to the next st");
         if (Accept("place")) return PutMarker();
         if (Accept("move")) return ShiftMarker();
         if (Accept("take"))
@@ -148,6 +149,7 @@ internal sealed partial class RowSentence
     private Step NoJoin()
     {
         Expect("not");
+        if (Accept("turn")) return new StayOnSide();
         if (Accept("cut")) return new RestYarn(Yarn(), "left");
         Expect("join");
         return Accept("this") ? Said(new GoOnInSpiral(), "round or the next ones , keep a marker in the first st of each") : new JoinRound((string?)null);

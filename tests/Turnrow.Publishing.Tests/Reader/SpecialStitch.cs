@@ -28,7 +28,7 @@ internal sealed partial record SpecialStitch(string Name, string Text)
     /// <summary>The stitch by whose ch its rows begin.</summary>
     public string Base(StitchWords words)
     {
-        if (!IsOnItsOwnChain && Text.Contains("up to the first loop drawn up", StringComparison.Ordinal)) return Name;
+        if (!IsOnItsOwnChain && (Text.Contains("up to the first loop drawn up", StringComparison.Ordinal) || Text.Contains("worked back without a turn", StringComparison.Ordinal))) return Name;
         // Its full name may have other stitches' words in it: `foundation half treble` is no treble.
         var known = Word().Matches(IsOnItsOwnChain ? Text[(Text.IndexOf(": ", StringComparison.Ordinal) + 1)..] : Text).Select(match => words.FindBasic(match.Value)).FirstOrDefault(stitch => stitch is not null);
         return known ?? "hdc";

@@ -8,6 +8,9 @@ internal abstract record Step
 
 internal sealed record Turn : Step;
 
+/// <summary>`do not turn`.</summary>
+internal sealed record StayOnSide : Step;
+
 /// <summary>`ch 3`.</summary>
 internal sealed record MakeChains(int Count) : Step;
 
@@ -94,6 +97,9 @@ internal sealed record JoinRound(string? Place) : Step;
 
 /// <summary>`do not join this round or the next ones, keep a marker in the first st of each`.</summary>
 internal sealed record GoOnInSpiral : Step;
+
+/// <summary>`end the round here, the marker moves to the next st`.</summary>
+internal sealed record EndRoundHere : Step;
 
 /// <summary>`pull the yarn end to close the ring`.</summary>
 internal sealed record CloseRing : Step;

@@ -54,8 +54,8 @@ internal static class RowTeller
     {
         var row = place.Row;
         if (row.IsRound && row.Begins == RowBegins.Round && place.Below is { IsRound: false }) before.Add(JoinToRound.After(place.Below));
-        if (place.Above is { Way: RoundWay.Spiral } && row.Begins is RowBegins.Round or RowBegins.RoundTurned) before.Add(new SpiralEnds());
-        if (row.Start is { Adds: true } start && row.Begins == RowBegins.Turned)
+        if (place.Above is { Way: RoundWay.Spiral } && row.Begins is RowBegins.Round or RowBegins.RoundTurned or RowBegins.RoundBack) before.Add(new SpiralEnds());
+        if (row.Start is { Adds: true } start && row.Begins is RowBegins.Turned or RowBegins.Back)
             before.Add(new ChainOn(Sized.Of(place.Work.Opening.Chains), start.Edge, row.StartsAt));
         if (row.End is not { Adds: true } end || place.IsFirstOfPart) return;
         before.Add(new SeparateChain(Sized.Of(end.Count), end.Edge, place.EdgeName(row.StartsAt), row.EndsAt, OutermostAtEnd(place, end)));
@@ -93,6 +93,7 @@ internal static class RowTeller
         if (place.Piece.Start is RingStart { Chains: 0 } && place.Index == 0) remarks.Add(new CloseRing());
         if (place.Row is { IsRound: true, Way: RoundWay.Spiral, Begins: not RowBegins.Spiral }) remarks.Add(new SpiralBegins());
         else if (place.Row is { IsRound: true, Way: not RoundWay.Spiral } && Joins.IsOpen(place)) remarks.Add(new DoNotJoin());
+        if (place.Row.Unworked is not null) remarks.Add(new RoundEndsHere());
         if (ShortRowTeller.Remark(place, told) is { } over) remarks.Add(over);
         if (EndsAtSlipStitches(place)) remarks.Add(new LeaveSlipStitches());
         if (place.Work.Below.HasCorners && place.Work.Words.Any(static w => w is RemoveCorners)) remarks.Add(new TakeMarkersOut(false));
@@ -110,7 +111,7 @@ internal static class RowTeller
     {
         // A round that goes on ends beside the last stitch of the row below: its slip stitches lie outside.
         if (place.GoesOn || (!place.Row.Short.IsNone && !place.Row.Reaches(place.Row.EndsAt))) return false;
-        if (place.Index > 0) return place.Above is { Start.Adds: false, Begins: RowBegins.Turned };
+        if (place.Index > 0) return place.Above is { Start.Adds: false, Begins: RowBegins.Turned or RowBegins.Back };
         if (place.Piece.Start is not PartStart { Base.Rows: { Count: > 0 } rows } part) return false;
         var reached = place.Row.EndsAt == Hand.Left ? part.FromLeft == 0 : part.FromRight == 0;
         return reached && rows[^1] is { Start.Adds: false, Begins: RowBegins.Turned } below && below.StartsAt == place.Row.EndsAt;
@@ -138,7 +139,7 @@ internal sealed class RowContext(Piece piece, int index, Row row, RowWork work)
     public Row? Below { get; } = index > 0 ? piece.Rows[index - 1] : piece.Start is PartStart { Base.Rows: [.., var last] } ? last : null;
 
     /// <summary>True if the row goes on from where the end of the one before was joined to its beginning, or where a ring was.</summary>
-    public bool GoesOn => Row.Begins is RowBegins.Round or RowBegins.RoundTurned or RowBegins.Spiral or RowBegins.Ring;
+    public bool GoesOn => Row.Begins is RowBegins.Round or RowBegins.RoundTurned or RowBegins.RoundBack or RowBegins.Spiral or RowBegins.Ring;
 
     /// <summary>True if the row has yet to come to the opposite side of the foundation chain.</summary>
     public bool IsBeforeOppositeSide => Row.Begins == RowBegins.BothSides && Places.Passed < Work.Below.Count / 2 + 1;
@@ -160,7 +161,7 @@ internal sealed class RowContext(Piece piece, int index, Row row, RowWork work)
     public PartStart? OnNewChains => Index == 0 && Row.Start is { Adds: true } && Piece.Start is PartStart { Joined: true } part ? part : null;
 
     /// <summary>Stitches left unworked at the row's end, for good or for now.</summary>
-    public int LeftAtEnd => (Row.End is { Adds: false } end ? end.Count : 0) + (Row.Short.Over.Count > 0 ? Row.Short.Waiting : Row.Short.Left);
+    public int LeftAtEnd => (Row.End is { Adds: false } end ? end.Count : 0) + (Row.Short.Over.Count > 0 ? Row.Short.Waiting : Row.Short.Left) + (Row.Unworked?.Count ?? 0);
 
     /// <summary>The name of an edge at this row; null if it has none.</summary>
     public string? EdgeName(Hand hand) => EdgeNames.At(Piece, hand, Row.Number);

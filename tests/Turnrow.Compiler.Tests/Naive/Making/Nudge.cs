@@ -82,6 +82,7 @@ public sealed class Nudge
     {
         Each each => each with { Count = N(each.Count) },
         Until until => until with { Remain = N(until.Remain) },
+        ToTurn to => to with { Remain = N(to.Remain) },
         ToCorner to => to with { Remain = N(to.Remain) },
         Into into => into with { Count = N(into.Count) },
         Group group => group with { Words = All(group.Words) },

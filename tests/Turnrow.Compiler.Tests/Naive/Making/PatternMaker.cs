@@ -377,7 +377,9 @@ public sealed class PatternMaker
                 default: _shaping.Any(sketch); break;
             }
         }
-        if (sketch.StandsOnStitches && !sketch.InRounds && _tape.OneIn(6))
+        if (sketch.StandsOnStitches && _tape.OneIn(8))
+            sketch.EndsInCorners = _rows.BackAlone(sketch);
+        else if (sketch.StandsOnStitches && !sketch.InRounds && _tape.OneIn(6))
             new CornerMaker(_tape, _tape.Of<string>(_stitches)).Ending(sketch);
         if (_tape.OneIn(4))
             sketch.Statements.Add(new FastenOff());
