@@ -205,9 +205,16 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
 
     private void Rows(RowParagraph row)
     {
+        if (row.Lines.Count > 0)
+        {
+            Grow(row);
+            return;
+        }
+
         var steps = row.Text.StartsWith("Repeat ", StringComparison.Ordinal)
             ? Fold.Models(row.Text, row.From, row.To).Select(Model).ToList()
             : [One(row.Text)];
+        if (row.From == row.To) piece.Texts[row.From] = AsRow().Match(row.Text) is { Success: true } exact ? piece.Texts.GetValueOrDefault(Number.Of(exact.Groups["row"].Value), row.Text) : row.Text;
         if (steps.Count != row.To - row.From + 1) throw new Misread("the heading names more rows than are told");
         for (var i = 0; i < steps.Count; i++)
         {

@@ -73,6 +73,9 @@ internal sealed class ReadPiece(string title)
     /// <summary>The steps of each row, by number, for `As Row 3`.</summary>
     public Dictionary<int, IReadOnlyList<Step>> Steps { get; } = [];
 
+    /// <summary>The words of each row that is told in full, by number, for a row that works a part of them more often.</summary>
+    public Dictionary<int, string> Texts { get; } = [];
+
     /// <summary>Chains of the foundation; null if it begins otherwise.</summary>
     public int? Foundation { get; set; }
 
