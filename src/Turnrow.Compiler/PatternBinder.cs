@@ -247,7 +247,7 @@ internal sealed class PatternBinder
 
     // A second beginning below a line that could not be read: that line was the next piece's.
     private static bool LostItsOpening(PieceState piece, StatementSyntax statement) =>
-        piece.Unread && statement is (BeginStatement or ChainStatement) && piece.Lead.RowCount > 0;
+        piece.Unread && statement is (BeginStatement or FoundationRowStatement or ChainStatement) && piece.Lead.RowCount > 0;
 
     private static bool IsAfterTheEnd(PieceState piece, StatementSyntax statement) =>
         piece.Lead.IsFastenedOff && statement is not (FastenOffStatement or EdgeNameStatement);

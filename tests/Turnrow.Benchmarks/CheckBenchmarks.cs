@@ -48,6 +48,22 @@ public class BlanketBenchmarks
     public Compilation ThousandRows() => Checked.Text(_long);
 }
 
+/// <summary>A round with corners costs what its words cost, however wide it is.</summary>
+[MemoryDiagnoser, MinColumn, MedianColumn]
+public class SquareBenchmarks
+{
+    private readonly string _small = Texts.Square(20);
+    private readonly string _large = Texts.Square(200);
+
+    /// <summary>20 rounds, 2,520 stitches.</summary>
+    [Benchmark(Baseline = true)]
+    public Compilation TwentyRounds() => Checked.Text(_small);
+
+    /// <summary>200 rounds, 241,200 stitches.</summary>
+    [Benchmark]
+    public Compilation TwoHundredRounds() => Checked.Text(_large);
+}
+
 /// <summary>A slope over many rows, its schedule worked out anew in each of thirty sizes.</summary>
 [MemoryDiagnoser, MinColumn, MedianColumn]
 public class TaperBenchmarks

@@ -23,9 +23,13 @@ internal static class StartUp
             var (wide, narrow) = (Path.Combine(folder, "rows-1000.turnrow"), Path.Combine(folder, "rows-10.turnrow"));
             File.WriteAllText(wide, Texts.Blanket(1000));
             File.WriteAllText(narrow, Texts.Blanket(10));
+            var (large, small) = (Path.Combine(folder, "square-200.turnrow"), Path.Combine(folder, "square-20.turnrow"));
+            File.WriteAllText(large, Texts.Square(200));
+            File.WriteAllText(small, Texts.Square(20));
             Compare("turnrow check, the waistcoat, to a hello world", () => ChildTime.Of(turnrow, "check", Texts.WaistcoatPath), () => ChildTime.Of(hello));
             Compare("turnrow --version, to a hello world", () => ChildTime.Of(turnrow, "--version"), () => ChildTime.Of(hello));
             Compare("turnrow check, a million stitches, to 10 rows of them", () => ChildTime.Of(turnrow, "check", wide), () => ChildTime.Of(turnrow, "check", narrow));
+            Compare("turnrow check, a granny square of 200 rounds, to 20 rounds of it", () => ChildTime.Of(turnrow, "check", large), () => ChildTime.Of(turnrow, "check", small));
             foreach (var pattern in Directory.GetFiles(Path.Combine(Texts.Root, "patterns"), "*.turnrow").Order(StringComparer.Ordinal))
                 Compare($"turnrow check, {Path.GetFileNameWithoutExtension(pattern)}, to a hello world", () => ChildTime.Of(turnrow, "check", pattern), () => ChildTime.Of(hello), PairsEach);
             return 0;

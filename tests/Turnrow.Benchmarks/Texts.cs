@@ -51,6 +51,20 @@ internal static class Texts
           rows 2 to {rows}: dc across = 1000
         """.ReplaceLineEndings("\n") + "\n";
 
+    /// <summary>A granny square of so many rounds: groups of three, and four corners.</summary>
+    public static string Square(int rounds) => $"""
+        notation 1
+        pattern "Square"
+        terms US
+        turn dc: ch 3 counts
+
+        piece square
+          begin with ring of 4 chains
+          round 1: (3 dc, ch 2, mark corner) 4 times in ring
+          round 2: ((3 dc, ch 2, 3 dc) in next corner, ch 1) around
+          rounds 3 to {rounds}: ((3 dc, ch 2, 3 dc) in next corner, ch 1, (3 dc in next ch-1 sp, ch 1) until 3 remain before corner) around = {12 * rounds}
+        """.ReplaceLineEndings("\n") + "\n";
+
     /// <summary>One piece in thirty sizes that grows at both edges over so many rows, in each size by another number.</summary>
     public static string Tapers(int rows)
     {

@@ -1,5 +1,7 @@
 using Turnrow.Compiler;
+using Turnrow.Fabric.Colours;
 using Turnrow.Fabric.Stitches;
+using Turnrow.Publishing.Tables;
 using Turnrow.Syntax.Text;
 using Xunit;
 
@@ -43,6 +45,18 @@ public sealed class PublishedPatternsTests
     [Theory]
     [MemberData(nameof(Patterns))]
     public void There_is_nothing_to_say_against_it(string name) => Assert.Empty(Compiled(name).Diagnostics.Select(d => d.Message));
+
+    [Theory]
+    [MemberData(nameof(Patterns))]
+    public void The_stitches_of_its_yarns_are_those_of_the_row(string name)
+    {
+        var pattern = Compiled(name).Pattern;
+        foreach (var record in RowTable.Of(pattern, null))
+        {
+            Assert.Equal(YarnsWorked.AreSeveral(pattern), record.Yarns is not null);
+            if (record.Yarns is { } yarns) Assert.Equal((long?)record.Stitches, yarns.Sum(static yarn => yarn.Value));
+        }
+    }
 
     private static IEnumerable<string> Names() =>
         Repository.PatternNames;

@@ -31,17 +31,17 @@ internal sealed class YarnBook(Findings findings)
     public YarnBook Telling(Findings elsewhere)
     {
         var same = new YarnBook(elsewhere) { InDoubt = InDoubt, _of = this };
-        same.Add(_yarns);
+        same._yarns.AddRange(_yarns);
         return same;
     }
 
-    /// <summary>Adds the yarns that lines name.</summary>
-    public void Add(IEnumerable<NameSyntax> names)
+    /// <summary>The yarns that seams are made with.</summary>
+    public HashSet<string> OfSeams { get; } = new(StringComparer.Ordinal);
+
+    /// <summary>Adds a yarn that a line names.</summary>
+    public void Add(NameSyntax name)
     {
-        foreach (var name in names)
-        {
-            if (Find(name.Text) is null) _yarns.Add(name);
-        }
+        if (Find(name.Text) is null) _yarns.Add(name);
     }
 
     /// <summary>The yarn that a line names, as its own line spells it; null, and reported, if there is none.</summary>

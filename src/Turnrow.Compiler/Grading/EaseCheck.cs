@@ -11,6 +11,7 @@ internal static class EaseCheck
     {
         // A line that can't be read may be the one that says the finished measure.
         if (tree.Lines.Any(static l => l.Broken)) return;
+        if (context.Eases.Count == 0) return;
         var finished = tree.Lines.Select(static l => l.Statement).OfType<FinishedStatement>().Select(static s => s.Name.Text)
             .Concat(measured.Select(static m => m.Measure.Name)).Distinct(StringComparer.OrdinalIgnoreCase).ToList();
         foreach (var ease in context.Eases.Values.OrderBy(static e => e.Span.Start))

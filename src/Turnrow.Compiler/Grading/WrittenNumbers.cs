@@ -17,6 +17,7 @@ internal static class WrittenNumbers
         MeasureStatement measure => measure.Value,
         CountStatement count => count.Value,
         BeginStatement begin => begin.Stitches,
+        FoundationRowStatement foundation => foundation.Stitches,
         ChainStatement chain => chain.Chains,
         StraightStatement straight => straight.Amount,
         LeaveStatement leave => leave.Count,

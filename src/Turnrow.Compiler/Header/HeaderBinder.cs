@@ -34,7 +34,7 @@ internal sealed class HeaderBinder(Context context, DefinitionBinder definitions
         var pattern = new Pattern { Sizes = sizes, Terms = context.Terms };
         var lines = statements.ToList();
         _wearerSaid = lines.Exists(static line => line is WearerStatement);
-        context.Yarns.Add(lines.OfType<YarnStatement>().Select(static y => y.Name));
+        foreach (var yarn in lines.OfType<YarnStatement>()) context.Yarns.Add(yarn.Name);
         foreach (var body in lines.OfType<BodyStatement>()) pattern = Bodies(pattern, body);
         foreach (var statement in lines) pattern = One(pattern, statement);
         return pattern with
@@ -119,7 +119,13 @@ internal sealed class HeaderBinder(Context context, DefinitionBinder definitions
     private List<Swatch> SwatchesOf(List<StatementSyntax> lines)
     {
         var binder = new SwatchBinder(context, _yarns);
-        return [.. lines.OfType<SwatchStatement>().Select(binder.Bind).OfType<Swatch>()];
+        var swatches = new List<Swatch>();
+        foreach (var line in lines.OfType<SwatchStatement>())
+        {
+            if (binder.Bind(line) is { } swatch) swatches.Add(swatch);
+        }
+
+        return swatches;
     }
 
     // Before all else, so that it may stand anywhere: what it names is asked for by many lines.

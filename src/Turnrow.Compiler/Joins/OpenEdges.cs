@@ -27,8 +27,19 @@ internal sealed class OpenEdges(Context context, PieceBook book)
         }
     }
 
-    private static IEnumerable<string> NamesOf(PieceState piece, Hand hand) =>
-        piece.Finished.SelectMany(p => p.At(hand).Stretches).Where(s => s.Kind == StretchKind.RowEnds).Select(s => s.Name).OfType<string>().Distinct();
+    private static HashSet<string> NamesOf(PieceState piece, Hand hand)
+    {
+        var names = new HashSet<string>();
+        foreach (var size in piece.Finished)
+        {
+            foreach (var stretch in size.At(hand).Stretches)
+            {
+                if (stretch is { Kind: StretchKind.RowEnds, Name: { } name }) names.Add(name);
+            }
+        }
+
+        return names;
+    }
 
     private void AddNamed(PieceState piece, Hand hand, string name)
     {

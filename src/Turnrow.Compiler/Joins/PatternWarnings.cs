@@ -83,7 +83,13 @@ internal static class PatternWarnings
         if (piece.NamesInDoubt) return;
         // Of several that are made alike each has its own to be taken up.
         IReadOnlyList<PieceState> made = piece.Copies.Count > 0 ? piece.Copies : [piece];
-        foreach (var name in piece.Finished.SelectMany(p => p.Inner).Where(s => s.Kind == StretchKind.HeldStitches).Select(s => s.Name!).Distinct())
+        var held = new HashSet<string>();
+        foreach (var stretch in piece.Finished.SelectMany(static size => size.Inner))
+        {
+            if (stretch.Kind == StretchKind.HeldStitches) held.Add(stretch.Name!);
+        }
+
+        foreach (var name in held)
         {
             foreach (var one in made)
             {

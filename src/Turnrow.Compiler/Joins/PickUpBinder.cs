@@ -30,6 +30,13 @@ internal sealed class PickUpBinder(Context context, PieceBook book)
             return null;
         }
 
+        if (stitch.Making == StitchMaking.Reversed)
+        {
+            context.Findings.Add(WorkedBack.PickedUp(context, word.Span, word.Text));
+            book.JoinsInDoubt = true;
+            return null;
+        }
+
         if (walks.Find(static w => w!.Piece.Copies.Count > 0) is { } several) context.Findings.Add(MadeSeveral.Which(several.Span, several.Piece.Name, several.Piece.Copies.Count));
         if (pickUp.Rates.Any(static r => r.Evenly)) return Evenly(pickUp, walks!, rates);
         var sizes = new SizedPickUp?[context.Sizes];

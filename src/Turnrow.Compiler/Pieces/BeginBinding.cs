@@ -1,5 +1,7 @@
 using Turnrow.Compiler.Claims;
 using Turnrow.Compiler.Diagnostics.Kinds;
+using Turnrow.Fabric.Pieces;
+using Turnrow.Fabric.Stitches;
 using Turnrow.Syntax.Text;
 using Turnrow.Syntax.Tree;
 
@@ -41,6 +43,35 @@ internal static class BeginBinding
 
         piece.Changed();
         new ClaimBinder(context).CheckAhead(piece, new ClaimBinder(context).Bind(statement.Claim));
+    }
+
+    public static void Bind(Context context, PieceState piece, FoundationRowStatement statement)
+    {
+        var counts = context.Evaluate.Counts(statement.Stitches, 1);
+        if (IsSecond(context, piece, statement.Span)) return;
+        var stitch = FoundationStitch(context, statement.Stitch);
+        var plan = stitch is null ? null : PieceBuilder.FoundationPlan(stitch);
+        var working = new RowWorking(context, piece, statement);
+        for (var i = 0; i < counts.Length; i++)
+        {
+            var known = counts[i] is not null && stitch is not null;
+            if (known) piece.Builders[i].BeginWithFoundationStitches(stitch!, counts[i]!.Value);
+            else piece.Builders[i].BeginUnknown();
+            working.One(i, known ? plan : null, 0);
+            // How many they are is said, whatever they were to be.
+            if (!known && counts[i] is { } count) piece.Builders[i].Trust(count);
+        }
+
+        working.Finish();
+        new ClaimBinder(context).CheckRow(piece, new ClaimBinder(context).Bind(statement.Claim));
+    }
+
+    private static Stitch? FoundationStitch(Context context, NameSyntax word)
+    {
+        if (context.AnyStitchOf(word) is not { } meaning) return null;
+        if (StitchBook.FoundationOf(meaning.Stitch) is not null) return meaning.Stitch;
+        context.Findings.Add(FoundationStitchUnknown.At(word.Span, word.Text, [.. StitchBook.Foundations.Select(s => context.Word(s.Base!))]));
+        return null;
     }
 
     private static void Begin(

@@ -1,6 +1,7 @@
 using Turnrow.Compiler.Diagnostics.Kinds;
 using Turnrow.Compiler.Values;
 using Turnrow.Fabric.Patterns;
+using Turnrow.Fabric.Pieces;
 using Turnrow.Fabric.Rows;
 using Turnrow.Fabric.Shaping;
 using Turnrow.Fabric.Stitches;
@@ -16,10 +17,11 @@ internal sealed class EdgedBinding(Context context, PieceState piece, StatementS
 {
     private readonly EdgedPattern?[] _patterns = new EdgedPattern?[context.Sizes];
     private readonly EdgedState?[] _states = new EdgedState?[context.Sizes];
+    private readonly MirroredRows?[] _mirrored = new MirroredRows?[context.Sizes];
 
     /// <summary>True if a line is for rows of this kind: it names the edges' stitch, or goes on where the last row had such edges.</summary>
     public static bool IsFor(PieceState piece, NameSyntax? named, NameSyntax? edges) =>
-        edges is not null || (named is null && Array.Exists(piece.Builders, static b => b.LastInPattern is { Edge: not null, IsMirrored: false }));
+        edges is not null || (named is null && Array.Exists(piece.Builders, static b => b.LastInPattern is { Edge: not null }));
 
     /// <summary>What each size goes on with, as far as its gauge is asked for; reported is what can't be worked here.</summary>
     public Onward[] Find()
@@ -48,16 +50,21 @@ internal sealed class EdgedBinding(Context context, PieceState piece, StatementS
         }
 
         if (builder.AheadFor(pattern.Pattern.Rows[state.Next].Words) is not { } ahead) return null;
-        var planned = new EdgedRows(pattern, changes, rows);
-        if (planned.Plan(state, ahead, builder.HookAt) is { } plans) return plans;
+        var planned = new EdgedRows(pattern, _mirrored[size] is null ? changes : changes.Mirrored(), rows);
+        // A piece that mirrors another is planned as that one would go on, since its state is told with that one's edges: from the same hand, over the
+        // same places met from the other end.
+        if (planned.Plan(state, _mirrored[size] is null ? ahead : ahead.Reversed(), builder.HookAt) is { } plans) return plans;
         context.Findings.Add(PatternShape.Stuck(context, statement.Span, piece, size, pattern, planned.Stuck));
         return null;
     }
 
+    /// <summary>A planned row, asked for when it is to be worked: in a piece that mirrors another it is turned round there.</summary>
+    public WordsPlan? Here(int size, WordsPlan planned) => _mirrored[size] is { } mirrored ? mirrored.Of(planned) : planned;
+
     private void Find(int size, StitchPattern? said, Stitch? stitch, Onward[] onward)
     {
         var builder = piece.Builders[size];
-        var last = builder.LastInPattern is { IsMirrored: false } of && !builder.RowsInDoubt ? of : null;
+        var last = builder.RowsInDoubt ? null : builder.LastInPattern;
         var pattern = said ?? last?.Pattern;
         var edge = stitch ?? last?.Edge;
         if (pattern is null || edge is null)
@@ -79,6 +86,7 @@ internal sealed class EdgedBinding(Context context, PieceState piece, StatementS
             if (side != builder.NextIsRightSide && !builder.RowsInDoubt) context.Findings.Add(PatternHere.OtherSide(context, statement.Span, piece, pattern, [size]));
         }
 
+        _mirrored[size] = goesOn && last!.IsMirrored ? new MirroredRows(builder) : null;
         _patterns[size] = new EdgedPattern(pattern, edge, context.Rules);
         _states[size] = goesOn ? StateAfter(last!) : builder.AheadFor(pattern.Rows[0].Words) is { } ahead ? _patterns[size]!.Begin(ahead.Count) : null;
         if (_states[size] is null && builder.AheadFor(pattern.Rows[0].Words) is { } few) context.Findings.Add(PatternCount.At(context, statement.Span, piece, pattern, [size], _ => few.Count));

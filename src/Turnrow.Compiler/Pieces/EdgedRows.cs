@@ -30,7 +30,7 @@ internal sealed class EdgedRows(EdgedPattern pattern, EdgeChanges changes, int r
     public IReadOnlyList<WordsPlan>? Plan(EdgedState state, PlaceSequence ahead, Hand start)
     {
         var trials = (long)rows * TrialsPerRow + MoreTrials;
-        var step = new Step(state, ahead, start, MovesFor(state, 1));
+        var step = new Step(state, start, MovesFor(state, 1));
         while (_done.Count < rows)
         {
             if (--trials < 0) return null;
@@ -44,10 +44,12 @@ internal sealed class EdgedRows(EdgedPattern pattern, EdgeChanges changes, int r
             }
 
             var (right, left) = changes.Of(_done.Count + 1);
-            if (pattern.Row(step.State, step.Below, step.Start, right.Change, left.Change, move) is not { } row) continue;
+            var below = _done.Count == 0 ? ahead : null;
+            var before = _done.Count == 0 ? 0 : _done[^1].State.Next;
+            if (pattern.Row(step.State, below, before, step.Start, right.Change, left.Change, move) is not { } row) continue;
             step.Plan = row.Plan;
             _done.Add(step);
-            step = new Step(row.State, row.Tops.Reversed(), step.Start.Opposite(), _done.Count < rows ? MovesFor(row.State, _done.Count + 1) : []);
+            step = new Step(row.State, step.Start.Opposite(), _done.Count < rows ? MovesFor(row.State, _done.Count + 1) : []);
         }
 
         return [.. _done.Select(static s => s.Plan!)];
@@ -89,13 +91,11 @@ internal sealed class EdgedRows(EdgedPattern pattern, EdgeChanges changes, int r
     }
 
     // A row with the ways to work it that are not tried yet.
-    private sealed class Step(EdgedState state, PlaceSequence below, Hand start, RepeatMove[] moves)
+    private sealed class Step(EdgedState state, Hand start, RepeatMove[] moves)
     {
         private int _tried;
 
         public EdgedState State => state;
-
-        public PlaceSequence Below => below;
 
         public Hand Start => start;
 

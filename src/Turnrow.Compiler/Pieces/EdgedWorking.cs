@@ -8,8 +8,9 @@ internal static class EdgedWorking
     public static void Work(Context context, PieceState piece, StatementSyntax statement, EdgedBinding edged, int?[] counts, Func<int, EdgeChanges?> changes)
     {
         var working = new RowWorking(context, piece, statement);
-        for (var i = 0; i < context.Sizes; i++)
+        for (var size = 0; size < context.Sizes; size++)
         {
+            var i = size;
             if (counts[i] is not { } count)
             {
                 piece.Builders[i].Doubt(true);
@@ -17,7 +18,7 @@ internal static class EdgedWorking
             }
 
             var plans = count == 0 || !context.Here.Has(i) ? [] : edged.Plan(i, count, changes(i));
-            working.Rows(i, count, ordinal => plans?[ordinal]);
+            working.Rows(i, count, ordinal => plans is null ? null : edged.Here(i, plans[ordinal]));
         }
 
         working.Finish();

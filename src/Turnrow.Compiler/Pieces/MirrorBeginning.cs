@@ -65,6 +65,11 @@ internal sealed class MirrorBeginning(PieceBook book, PieceState piece, PieceSta
                 builder.BeginWithChains(foundation.Chains);
                 builder.BeginOnSide(FirstSide(made));
                 break;
+            case FoundationStart { AtOnce: { } stitch } when made.Rows is [{ Work: { } first }, ..]:
+                // The row itself comes with what was done to the original.
+                builder.BeginWithFoundationStitches(stitch, first.Below.Count);
+                builder.BeginOnSide(FirstSide(made));
+                break;
             case FoundationStart when made.Rows is [{ Work: { } first }, ..]:
                 builder.BeginWithStitches(first.Below.Count);
                 builder.BeginOnSide(FirstSide(made));

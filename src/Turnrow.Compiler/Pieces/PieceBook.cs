@@ -1,4 +1,5 @@
 using Turnrow.Compiler.Diagnostics.Kinds;
+using Turnrow.Compiler.Values;
 using Turnrow.Syntax.Text;
 using Turnrow.Syntax.Tree;
 
@@ -29,7 +30,7 @@ internal sealed class PieceBook(Context context)
     public List<(PieceState Piece, PieceState Other)> JoinedAsTheyGo { get; } = [];
 
     /// <summary>The points where edges meet, a size.</summary>
-    public Joins.MeetingPoints[] MeetingPoints => _meetingPoints ??= [.. Enumerable.Range(0, context.Sizes).Select(i => new Joins.MeetingPoints(this, i))];
+    public Joins.MeetingPoints[] MeetingPoints => _meetingPoints ??= Sized.Each(context.Sizes, i => new Joins.MeetingPoints(this, i));
 
     /// <summary>True if a line that may have opened a piece could not be read.</summary>
     public bool InDoubt { get; set; }

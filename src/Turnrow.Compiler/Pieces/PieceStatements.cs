@@ -13,7 +13,7 @@ internal static class PieceStatements
 {
     /// <summary>True if a statement belongs in a piece.</summary>
     public static bool IsOne(StatementSyntax statement) => statement is
-        BeginStatement or RingStatement or BothSidesStatement or RoundsAreStatement or ChainStatement or EdgeNameStatement or RowStatement or StraightStatement or LeaveStatement or AddStatement
+        BeginStatement or FoundationRowStatement or RingStatement or BothSidesStatement or RoundsAreStatement or ChainStatement or EdgeNameStatement or RowStatement or StraightStatement or LeaveStatement or AddStatement
         or ShapeStatement or SolidStatement or ShapeMannerStatement or ForSizesStatement or MarkStatement or RepeatStatement or PatternRepeatStatement or DivideStatement or FastenOffStatement
         or YarnInHandStatement or StripesStatement;
 
@@ -23,6 +23,7 @@ internal static class PieceStatements
         switch (statement)
         {
             case BeginStatement begin: BeginBinding.Bind(context, piece, begin); break;
+            case FoundationRowStatement foundation: BeginBinding.Bind(context, piece, foundation); break;
             case RingStatement ring: BeginBinding.Bind(context, piece, ring); break;
             case BothSidesStatement both: BeginBinding.Bind(context, piece, both); break;
             case RoundsAreStatement rounds: RoundsAre(piece, WayOf(rounds)); break;

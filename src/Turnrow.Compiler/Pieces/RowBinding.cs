@@ -16,11 +16,12 @@ internal static class RowBinding
         var claim = new ClaimBinder(context).Bind(statement.Claim);
         foreach (var builder in piece.Builders) builder.WorkInRounds(statement.IsRound);
         var counts = RowWorking.Bounded(context, piece, statement.Span, CountRows(context, piece, statement));
-        CheckSide(context, piece, statement);
         TurningChainCheck.Add(context, statement.Items);
         var words = new RowBinder(context, piece).Bind(statement.Items, piece.OnlyStitch() ?? (piece.Unread ? PlainCheck.Guess(context, piece) : null));
         // What a row that is not known holds or bridges has a name all the same, and nobody knows how many it is.
         if (Sized.Where(context.Sizes, i => words[i] is null && context.Here.Has(i)).Length > 0 && statement.Items.Any(static item => item is HoldItem or BridgeItem)) piece.NamesInDoubt = true;
+        for (var i = 0; i < context.Sizes; i++) piece.Builders[i].WorkBack(words[i]);
+        CheckSide(context, piece, statement);
         var working = new RowWorking(context, piece, statement);
         for (var i = 0; i < context.Sizes; i++)
         {

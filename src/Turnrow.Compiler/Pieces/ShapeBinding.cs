@@ -22,7 +22,7 @@ internal static class ShapeBinding
 
         RowsOrRounds.Check(context, piece, statement.RowsWord);
         var claim = new ClaimBinder(context).Bind(statement.Claim);
-        var onward = Onwards.Of(context, piece, statement.Span, "shape", statement.Rows?.Pattern);
+        var onward = Onwards.Of(context, piece, statement.Span, "shape", statement.Rows?.Pattern, statement.RowsWord);
         if (Array.Find(onward, static o => o.Pattern is not null)?.Pattern is { } pattern) context.Findings.Add(PatternShape.NoRule(statement.Span, pattern));
         var stitches = onward.Select(static o => o.Plain);
         var counts = PlainCheck.NothingToGoOnWith(piece, onward) ? Sized.Same<int?>(context.Sizes, null)
@@ -152,6 +152,15 @@ internal sealed class EdgeChanges
         _evenly.TryAdd(row, new SpreadChange(change, staggered && _evenly.Count % 2 != 0));
 
     public (EdgeWork Right, EdgeWork Left) Of(int row) => (_right.GetValueOrDefault(row), _left.GetValueOrDefault(row));
+
+    /// <summary>The same with right and left exchanged; nothing is spread over rows of a stitch pattern.</summary>
+    public EdgeChanges Mirrored()
+    {
+        var mirrored = new EdgeChanges();
+        foreach (var (row, work) in _right) mirrored._left.Add(row, work);
+        foreach (var (row, work) in _left) mirrored._right.Add(row, work);
+        return mirrored;
+    }
 
     /// <summary>True if stitches are left or chains added in any of so many rows.</summary>
     public bool HasSteps(int rows)

@@ -31,7 +31,7 @@ internal sealed partial class RowBinder(Context context, PieceState? piece = nul
     // What is held or bridged lies between stitches. The words are kept as they are: how many stitches there are is not in doubt.
     private void CheckEdges(IReadOnlyList<RowItemSyntax> items)
     {
-        var worked = items.Where(static item => item is not (RemoveCornersItem or MarkCornerItem or YarnItem)).ToList();
+        var worked = items.Where(static item => item is not (RemoveCornersItem or MarkCornerItem or MoveMarkerItem or YarnItem)).ToList();
         CheckYarns(items);
         if (worked is [HoldItem or BridgeItem, ..]) context.Findings.Add(HoldAtEdge.At(worked[0].Span, worked[0] is BridgeItem, false));
         else if (worked is [.., HoldItem or BridgeItem]) context.Findings.Add(HoldAtEdge.At(worked[^1].Span, worked[^1] is BridgeItem, true));
@@ -99,6 +99,7 @@ internal sealed partial class RowBinder(Context context, PieceState? piece = nul
             YarnItem yarn => Sized.Same<Word?>(context.Sizes, new ChangeYarn(context.Yarns.Use(yarn.Yarn) ?? yarn.Yarn.Text)),
             JoinItem join => JoinedWords(join),
             MarkCornerItem => Sized.Same<Word?>(context.Sizes, new MarkCorner()),
+            MoveMarkerItem => Sized.Same<Word?>(context.Sizes, new MarkerHere()),
             RemoveCornersItem => Sized.Same<Word?>(context.Sizes, new RemoveCorners()),
             LeaveItem { Count: null } => Sized.Same<Word?>(context.Sizes, new Leave(-1) { ForLater = item is LeaveItem { ForLater: true } }),
             LeaveItem leave => OfCount(leave.Count, n => new Leave(n) { ForLater = leave.ForLater }),
@@ -156,6 +157,8 @@ internal sealed partial class RowBinder(Context context, PieceState? piece = nul
         UntilAmount until => context.Evaluate.Counts(until.Remain).Select(n => n is { } x ? (Amount?)Amount.Until(x) : null),
         CornerAmount { Remain: null } => Sized.Same<Amount?>(context.Sizes, Amount.ToCorner(0)),
         CornerAmount corner => context.Evaluate.Counts(corner.Remain!).Select(n => n is { } x ? (Amount?)Amount.ToCorner(x) : null),
+        TurnAmount { Remain: null } => Sized.Same<Amount?>(context.Sizes, Amount.ToTurn(0)),
+        TurnAmount turn => context.Evaluate.Counts(turn.Remain!).Select(n => n is { } x ? (Amount?)Amount.ToTurn(x) : null),
         CountAmount count => context.Evaluate.Counts(count.Count).Select(n => n is { } x ? (Amount?)Amount.Of(x) : null),
         _ => Sized.Same<Amount?>(context.Sizes, null),
     };
@@ -209,7 +212,7 @@ internal sealed partial class RowBinder(Context context, PieceState? piece = nul
 
     // A decrease needs several places, `across` all of them, and a place of its own is another one.
     private static bool LeadsOut(StitchItem item, StitchReading read) =>
-        item.Change is not null || item.Place is not null || read.Together > 1 || read.Stitch.Takes > 1 || item.Amount is AcrossAmount or UntilAmount or CornerAmount;
+        item.Change is not null || item.Place is not null || read.Together > 1 || read.Stitch.Takes > 1 || item.Amount is AcrossAmount or UntilAmount or CornerAmount or TurnAmount;
 
     private int?[]? BeforeOf(StitchItem item, StitchReading read)
     {
@@ -219,7 +222,7 @@ internal sealed partial class RowBinder(Context context, PieceState? piece = nul
 
     private Word?[] ChainWords(StitchItem item, StitchReading read)
     {
-        if (item.Place is not null || item.Before is not null || item.Change is not null || item.Amount is AcrossAmount or UntilAmount or CornerAmount)
+        if (item.Place is not null || item.Before is not null || item.Change is not null || item.Amount is AcrossAmount or UntilAmount or CornerAmount or TurnAmount)
             return Refuse(ChainPlace.At(item));
         var count = read.CountWord is { } name ? new NameExpression(name, name.Span) : (item.Amount as CountAmount)?.Count;
         return count is null

@@ -51,7 +51,12 @@ internal sealed class RowLedger(Context context)
 
     private string Title(PieceState piece, Row row, int size)
     {
-        var below = row.Begins == RowBegins.Foundation ? $"into {Number(row.Work!.Opening.Chains)} chains" : $"over the {Number(BelowCount(row))} below";
+        var below = row.Begins switch
+        {
+            RowBegins.Foundation => $"into {Number(row.Work!.Opening.Chains)} chains",
+            RowBegins.FoundationStitches => "each on a chain of its own",
+            _ => $"over the {Number(BelowCount(row))} below",
+        };
         return $"{RowName.Of(piece, size, row.Number)} of {piece.Name}{context.Findings.InSize(size)}, {below}:";
     }
 

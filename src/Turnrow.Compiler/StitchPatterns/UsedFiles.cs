@@ -2,6 +2,7 @@ using Turnrow.Compiler.Diagnostics.Kinds;
 using Turnrow.Compiler.Header;
 using Turnrow.Compiler.Stitches;
 using Turnrow.Compiler.Values;
+using Turnrow.Fabric.Patterns;
 using Turnrow.Syntax;
 using Turnrow.Syntax.Diagnostics;
 using Turnrow.Syntax.Text;
@@ -80,22 +81,35 @@ internal sealed class UsedFiles(Context context, string pattern, TextSpan at)
         {
             context.StitchPatterns.InDoubt |= unread.MayBe(line, "stitch") || unread.MayBe(line, "use");
             if (line is { Broken: false, Statement: StitchStatement stitch }) stitches.Define(stitch);
-            else if (blocks.FirstOrDefault(block => ReferenceEquals(block.Heading, line)) is { } block) found.AddRange(Take(block, here));
+            else if (blocks.FirstOrDefault(block => ReferenceEquals(block.Heading, line)) is { Statement: { } named } block) Take(file, block, named.Name.Text, here);
         }
 
         context.Stitches.Take(here.Stitches);
         context.Stitches.InDoubt |= here.Stitches.InDoubt;
         found.AddRange(findings.All);
-        var errors = found.Where(static d => d.Kind.Severity == Severity.Error).OrderBy(static d => d.Span.Start).ToList();
-        if (errors.Count > 0) context.Findings.Add(UseFile.Wrong(at, file.Name, file.Tree.Source.PositionOf(errors[0].Span.Start).Line, errors[0], errors.Count));
+        Tell(file, found);
     }
 
-    private IReadOnlyList<Diagnostic> Take(StitchPatternBlock block, Context here)
+    // Its rows can use the stitches above it. Where there are more of them below, it is looked into at once; else when it is asked for.
+    private void Take(OpenFile file, StitchPatternBlock block, string name, Context here)
+    {
+        var rounds = StitchPatternBinder.InRounds(here, context.Rules, block);
+        if (file.HasStitchBehind(block.Heading)) context.StitchPatterns.Define(name, at, Made(file, block, here), rounds);
+        else context.StitchPatterns.Define(name, at, () => Made(file, block, here), rounds);
+    }
+
+    private StitchPattern? Made(OpenFile file, StitchPatternBlock block, Context here)
     {
         var binder = new StitchPatternBinder(here, context.Rules);
         var made = binder.Bind(block);
-        if (block.Statement is { } statement) context.StitchPatterns.Define(statement.Name.Text, at, made);
-        return binder.Found;
+        Tell(file, binder.Found);
+        return made;
+    }
+
+    private void Tell(OpenFile file, IReadOnlyList<Diagnostic> found)
+    {
+        var errors = found.Where(static d => d.Kind.Severity == Severity.Error).OrderBy(static d => d.Span.Start).ToList();
+        if (errors.Count > 0) context.Findings.Add(UseFile.Wrong(at, file.Name, file.Tree.Source.PositionOf(errors[0].Span.Start).Line, errors[0], errors.Count));
     }
 
     /// <summary>A file that is being read, and which of those that it uses comes next.</summary>
@@ -106,6 +120,17 @@ internal sealed class UsedFiles(Context context, string pattern, TextSpan at)
         public string Name => name;
 
         public SyntaxTree Tree { get; } = SyntaxReader.Read(new SourceText(name, text));
+
+        /// <summary>True if a stitch is defined, or may be, further down than a line.</summary>
+        public bool HasStitchBehind(LineSyntax heading)
+        {
+            for (var i = Tree.Lines.Count - 1; !ReferenceEquals(Tree.Lines[i], heading); i--)
+            {
+                if (Tree.Lines[i] is { Broken: true } or { Statement: StitchStatement }) return true;
+            }
+
+            return false;
+        }
 
         public string? Next()
         {

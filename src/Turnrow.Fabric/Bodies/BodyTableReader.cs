@@ -35,7 +35,7 @@ public static class BodyTableReader
             else if (sizes is null)
             {
                 if (cells.Count <= FirstSize || cells[0] != "measure" || cells[1] != "unit") return (null, new BodyTableFault(i + 1, cells[0], BodyTableFaultKind.NoHeading));
-                sizes = [.. cells.Skip(FirstSize).Select(c => (IReadOnlyList<string>)c.Split('/', StringSplitOptions.TrimEntries))];
+                sizes = [.. cells.Select(static c => (IReadOnlyList<string>)c.Split('/', StringSplitOptions.TrimEntries)).Skip(FirstSize)];
             }
             else if (Row(cells, sizes.Count, i + 1, out var fault) is { } row)
             {

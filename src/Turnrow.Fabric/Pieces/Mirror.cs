@@ -35,7 +35,7 @@ public sealed class Mirror(bool turnedOver)
     public void Work(Piece original, PieceBuilder mirrored)
     {
         var pickedUp = original.Start is PickUpStart;
-        RoundsApart = !turnedOver && original.Rows.Any(static row => row is { Begins: RowBegins.RoundTurned or RowBegins.BothSides } or { Work.BegunAt: > 0 });
+        RoundsApart = !turnedOver && original.Rows.Any(static row => row is { Begins: RowBegins.RoundTurned or RowBegins.RoundBack or RowBegins.BothSides } or { Work.BegunAt: > 0 } or { Unworked: not null });
         if (RoundsApart || original.JoinedTo.Count > 0) mirrored.Doubt(true);
         foreach (var step in original.Events)
         {

@@ -1,15 +1,27 @@
 using Turnrow.Fabric.Places;
 using Turnrow.Fabric.Rows;
+using Turnrow.Fabric.Stitches;
 
 namespace Turnrow.Fabric.Pieces;
 
 /// <summary>What a piece begins from.</summary>
-public abstract record PieceStart;
+public abstract record PieceStart
+{
+    /// <summary>True if it makes the first row too, before anything can be said of the piece.</summary>
+    public virtual bool MakesFirstRow => false;
+}
 
 /// <summary>A foundation chain.</summary>
 /// <param name="Chains">Chains to be made; 0 if that is not known because of an error.</param>
 /// <param name="GivenAsChains">True if the designer gave the chains rather than the stitches.</param>
-public sealed record FoundationStart(int Chains, bool GivenAsChains) : PieceStart;
+public sealed record FoundationStart(int Chains, bool GivenAsChains) : PieceStart
+{
+    /// <summary>The stitch of the first row, if that makes its own foundation; null for a chain that is made before it.</summary>
+    public Stitch? AtOnce { get; init; }
+
+    /// <inheritdoc/>
+    public override bool MakesFirstRow => AtOnce is not null;
+}
 
 /// <summary>A ring, which the first row is worked into.</summary>
 /// <param name="Chains">The chains that are joined to it; 0 for a ring of yarn that is drawn together.</param>
@@ -71,6 +83,9 @@ public sealed record AcrossStart(IReadOnlyList<PartStart> Parts, bool Joined) : 
 /// <param name="Joined">True if yarn is joined anew.</param>
 public sealed record PickUpStart(IReadOnlyList<PickUpLeg> Walk, bool RightSide, bool Joined) : PieceStart
 {
+    /// <inheritdoc/>
+    public override bool MakesFirstRow => true;
+
     /// <summary>True if the row is joined to a round.</summary>
     public bool Around { get; init; }
 
@@ -198,5 +213,5 @@ public sealed record Piece(
     public EdgeWalk At(Hand hand) => hand == Hand.Right ? Right : Left;
 
     /// <summary>The places of the last row, read from the right edge.</summary>
-    public PlaceSequence? TopFromRight => EndsOnRightSide ? Top : Top?.Reversed();
+    public PlaceSequence? TopFromRight => Rows.Count > 0 && Rows[^1].StartsAt == Hand.Right ? Top : Top?.Reversed();
 }

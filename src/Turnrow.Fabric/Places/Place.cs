@@ -89,6 +89,19 @@ public sealed record PlaceSegment(IReadOnlyList<PlaceRun> Unit, int Times)
     /// <summary>True if any of them belongs to a special stitch.</summary>
     public bool HasPart { get; } = HasPartIn(Unit);
 
+    /// <summary>True if both are repeats of the same runs.</summary>
+    internal bool HasSameUnit(PlaceSegment other)
+    {
+        if (ReferenceEquals(Unit, other.Unit)) return true;
+        if (Unit.Count != other.Unit.Count) return false;
+        for (var i = 0; i < Unit.Count; i++)
+        {
+            if (Unit[i] != other.Unit[i]) return false;
+        }
+
+        return true;
+    }
+
     private static bool HasPartIn(IReadOnlyList<PlaceRun> unit)
     {
         for (var i = 0; i < unit.Count; i++)

@@ -81,6 +81,43 @@ public struct PlaceCursor
         return (segment.Times - _repeat - (_run == 0 && _offset == 0 ? 0 : 1)) / units;
     }
 
+    /// <summary>
+    /// The same, at most so many times and wherever the places are written, for a step that looks at so many places behind it. The chain that stands
+    /// for a stitch is met as that stitch.
+    /// </summary>
+    public readonly int LikeStepsAhead(PlaceCursor before, int looksAhead, int atMost)
+    {
+        var took = before.Remaining - Remaining;
+        if (took <= 0) return 0;
+        var most = ((long)atMost * took) + looksAhead;
+        var (first, again) = (before, this);
+        var alike = 0L;
+        while (alike < most && again.Remaining > 0)
+        {
+            if (SameRepeats(first, again) is > 0 and var repeats)
+            {
+                first.Pass(repeats);
+                again.Pass(repeats);
+                alike += repeats;
+                continue;
+            }
+
+            var (one, other) = (first.CurrentRun(int.MaxValue), again.CurrentRun(int.MaxValue));
+            if (AsStitch(one.Place) != AsStitch(other.Place)) break;
+            var both = Math.Min(one.Count, other.Count);
+            first.Pass(both);
+            again.Pass(both);
+            alike += both;
+        }
+
+        return (int)(Math.Max(0, Math.Min(alike, most) - looksAhead) / took);
+    }
+
+    private static int SameRepeats(PlaceCursor one, PlaceCursor other) =>
+        one.AtRepeat(out var here, out var times) && other.AtRepeat(out var there, out var others) && here.HasSameUnit(there) ? Math.Min(times, others) * here.UnitCount : 0;
+
+    private static Place AsStitch(Place place) => place.Kind == PlaceKind.TurningChain ? place with { Kind = PlaceKind.Stitch } : place;
+
     /// <summary>How many places there are before the next corner; below 0 if there is none ahead.</summary>
     public readonly int ToCorner()
     {

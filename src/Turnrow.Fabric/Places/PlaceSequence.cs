@@ -138,11 +138,7 @@ public sealed class PlaceSequence : IEquatable<PlaceSequence>
         for (var i = 0; i < Segments.Count; i++)
         {
             var (a, b) = (Segments[i], other.Segments[i]);
-            if (a.Times != b.Times || a.Unit.Count != b.Unit.Count) return false;
-            for (var j = 0; j < a.Unit.Count; j++)
-            {
-                if (a.Unit[j] != b.Unit[j]) return false;
-            }
+            if (a.Times != b.Times || !a.HasSameUnit(b)) return false;
         }
 
         return true;

@@ -9,6 +9,9 @@ internal sealed class PlaceSequenceBuilder(long most = PlaceSequenceBuilder.Most
     private List<PlaceSegment>? _segments;
     private List<PlaceRun>? _open;
 
+    // Places that come once and were whole elsewhere, taken as they are; they are copied when something joins them.
+    private PlaceSegment? _whole;
+
     /// <summary>The most runs that a repeated unit may hold; beyond that a row is refused, not laid out.</summary>
     public const int LongestUnit = 20_000;
 
@@ -23,6 +26,7 @@ internal sealed class PlaceSequenceBuilder(long most = PlaceSequenceBuilder.Most
     public void Add(Place place, int count)
     {
         if (count <= 0 || !Grow((long)count * Math.Max(1, place.Chains))) return;
+        OpenWhole();
         _open ??= [];
         if (_open.Count > 0 && _open[^1].Place == place) _open[^1] = new PlaceRun(place, _open[^1].Count + count);
         else _open.Add(new PlaceRun(place, count));
@@ -30,6 +34,12 @@ internal sealed class PlaceSequenceBuilder(long most = PlaceSequenceBuilder.Most
 
     public void Add(PlaceSegment segment)
     {
+        if (segment.Times == 1 && _whole is null && _open is null)
+        {
+            if (Grow(segment.LengthOfUnit())) _whole = segment;
+            return;
+        }
+
         if (segment.Times == 1)
         {
             for (var i = 0; i < segment.Unit.Count; i++) Add(segment.Unit[i].Place, segment.Unit[i].Count);
@@ -39,7 +49,7 @@ internal sealed class PlaceSequenceBuilder(long most = PlaceSequenceBuilder.Most
         if (!Grow(segment.LengthOfUnit() * segment.Times)) return;
         Close();
         _segments ??= [];
-        if (_segments.Count > 0 && SameUnit(_segments[^1].Unit, segment.Unit))
+        if (_segments.Count > 0 && _segments[^1].HasSameUnit(segment))
         {
             _segments[^1] = new PlaceSegment(segment.Unit, _segments[^1].Times + segment.Times);
             return;
@@ -87,13 +97,28 @@ internal sealed class PlaceSequenceBuilder(long most = PlaceSequenceBuilder.Most
             if ((long)only.Count * segment.Times * times > most) TooLong = true;
             else Add(only.Place, only.Count * segment.Times * times);
         }
-        else if (FlatLength(sequence) > LongestUnit)
+        else
+        {
+            AddRepeats(sequence, times);
+        }
+    }
+
+    // A unit holds runs only, so a repeat within a repeat is laid out flat, or the outer one is: whichever is the shorter to write. The sides of a
+    // square stay the four that they are, however wide they grow, and the scallops of an edging stay one unit.
+    private void AddRepeats(PlaceSequence sequence, int times)
+    {
+        var (flat, apart) = (FlatLength(sequence), RunsOf(sequence) * times);
+        if (Math.Min(flat, apart) > LongestUnit)
         {
             TooLong = true;
         }
-        else
+        else if (flat <= apart)
         {
             Add(new PlaceSegment(Flatten(sequence), times));
+        }
+        else
+        {
+            for (var i = 0; i < times && !TooLong; i++) Add(sequence);
         }
     }
 
@@ -134,31 +159,26 @@ internal sealed class PlaceSequenceBuilder(long most = PlaceSequenceBuilder.Most
     private static long FlatLength(PlaceSequence sequence)
     {
         long length = 0;
-        foreach (var segment in sequence.Segments) length += (long)segment.Unit.Count * segment.Times;
+        for (var i = 0; i < sequence.Segments.Count; i++) length += (long)sequence.Segments[i].Unit.Count * sequence.Segments[i].Times;
         return length;
     }
 
-    // A repeat within a repeat is laid out flat: a unit holds runs only, which keeps every reader simple.
-    private static List<PlaceRun> Flatten(PlaceSequence sequence)
+    private static long RunsOf(PlaceSequence sequence)
     {
-        var runs = new List<PlaceRun>();
-        foreach (var segment in sequence.Segments)
-        {
-            for (var i = 0; i < segment.Times; i++) runs.AddRange(segment.Unit);
-        }
-
+        long runs = 0;
+        for (var i = 0; i < sequence.Segments.Count; i++) runs += sequence.Segments[i].Unit.Count;
         return runs;
     }
 
-    private static bool SameUnit(IReadOnlyList<PlaceRun> a, IReadOnlyList<PlaceRun> b)
+    private static List<PlaceRun> Flatten(PlaceSequence sequence)
     {
-        if (a.Count != b.Count) return false;
-        for (var i = 0; i < a.Count; i++)
+        var runs = new List<PlaceRun>((int)FlatLength(sequence));
+        for (var i = 0; i < sequence.Segments.Count; i++)
         {
-            if (a[i] != b[i]) return false;
+            for (var time = 0; time < sequence.Segments[i].Times; time++) runs.AddRange(sequence.Segments[i].Unit);
         }
 
-        return true;
+        return runs;
     }
 
     private bool Grow(long count)
@@ -171,6 +191,7 @@ internal sealed class PlaceSequenceBuilder(long most = PlaceSequenceBuilder.Most
     // The last time of a repeat stands by itself, so that its last place can be another one.
     private void OpenLast()
     {
+        OpenWhole();
         if (_open is { Count: > 0 } || _segments is not { Count: > 0 }) return;
         var last = _segments[^1];
         _segments.RemoveAt(_segments.Count - 1);
@@ -178,8 +199,21 @@ internal sealed class PlaceSequenceBuilder(long most = PlaceSequenceBuilder.Most
         _open = [.. last.Unit];
     }
 
+    private void OpenWhole()
+    {
+        if (_whole is not { } whole) return;
+        _open = [.. whole.Unit];
+        _whole = null;
+    }
+
     private void Close()
     {
+        if (_whole is { } whole)
+        {
+            (_segments ??= []).Add(whole);
+            _whole = null;
+        }
+
         if (_open is not { Count: > 0 }) return;
         (_segments ??= []).Add(new PlaceSegment(_open, 1));
         _open = null;

@@ -14,6 +14,7 @@ internal static class Openings
     public static Opening Of(RowBegins begins, IReadOnlyList<Word> words, Func<Stitch, TurnRule> ruleOf, int places, Step? start)
     {
         if (begins is RowBegins.Foundation or RowBegins.BothSides) return OfChains(words, ruleOf, places);
+        if (begins == RowBegins.FoundationStitches) return OfFoundationStitches(words, ruleOf, places);
         if (begins == RowBegins.Spiral) return new Opening(FirstStitch(words), 0, false, 0, 0);
         return start is { Adds: true } ? OfChains(words, ruleOf, start.Count) : OfRow(words, ruleOf);
     }
@@ -56,6 +57,14 @@ internal static class Openings
         var rule = RuleOf(work, ruleOf);
         var space = rule.CountsInFoundation ? SpaceAfterFirst(words) : 0;
         return new Opening(StandsFor(work), rule.ChainsFor(places) + space, rule.CountsInFoundation, rule.FirstStitchIn + space, space);
+    }
+
+    // Of the foundation only so many chains are made beforehand as the first stitch needs.
+    private static Opening OfFoundationStitches(IReadOnlyList<Word> words, Func<Stitch, TurnRule> ruleOf, int places)
+    {
+        if (First(words) is not Work work) return new Opening(null, 0, false, 0, 0);
+        var rule = RuleOf(work, ruleOf);
+        return new Opening(StandsFor(work), Math.Min(rule.FirstStitchIn, rule.ChainsFor(places)), rule.CountsInFoundation, rule.FirstStitchIn, 0);
     }
 
     /// <summary>Marks the first place made as the top of the chain that stands for it.</summary>
@@ -118,7 +127,7 @@ internal static class Openings
         {
             switch (words[i])
             {
-                case Work { Amount: { Reach: Reach.Fixed or Reach.ToCorner, Times: 0 } } or Repeat { Amount: { Reach: Reach.Fixed, Times: 0 } }:
+                case Work { Amount: { Reach: Reach.Fixed or Reach.ToCorner or Reach.ToTurn, Times: 0 } } or Repeat { Amount: { Reach: Reach.Fixed, Times: 0 } }:
                     break;
                 case Work { Stitch: { IsOne: false, Form: { } form } }:
                     FindTwo(form.Words(), ref first, ref second);

@@ -28,11 +28,14 @@ public readonly record struct RepeatMove(int Right, int Left)
 /// <summary>
 /// A stitch pattern between edges of plain stitches. What is shaped is shaped in the edges; when one is wide enough a whole repeat joins the
 /// pattern, and when it is used up a whole repeat leaves it. Either may happen only in a row in which the pattern then stands as if it had been that
-/// wide from its beginning: that is tried with the row model itself.
+/// wide from its beginning: that is tried with the row model itself, on a few repeats, since what happens at one edge does not reach the other.
 /// </summary>
 public sealed class EdgedPattern(StitchPattern pattern, Stitch edge, IReadOnlyDictionary<Stitch, TurnRule> rules)
 {
+    // A repeat may leave at each edge, and there are some in the middle all the same.
+    private readonly int _few = pattern.Least + 4;
     private readonly Dictionary<int, IReadOnlyList<Row>> _whole = [];
+    private readonly Dictionary<Trial, Outcome?> _tried = [];
     private readonly Dictionary<(int, int, int, RepeatMove, string, string), IReadOnlyList<Word>> _words = [];
     private readonly Repeat? _first = FirstRepeat(pattern);
 
@@ -56,34 +59,56 @@ public sealed class EdgedPattern(StitchPattern pattern, Stitch edge, IReadOnlyDi
     /// for its change.
     /// </summary>
     /// <param name="state">Where the piece stands.</param>
-    /// <param name="below">The places in the row's working order.</param>
+    /// <param name="below">The places in the row's working order, of the first row; null behind another such row.</param>
+    /// <param name="before">Index of the pattern's row that was worked before, behind another such row.</param>
     /// <param name="start">The edge where the row starts.</param>
     /// <param name="right">The change at the right edge.</param>
     /// <param name="left">The change at the left edge.</param>
     /// <param name="move">Repeats that join or leave.</param>
-    public (WordsPlan Plan, EdgedState State, PlaceSequence Tops)? Row(EdgedState state, PlaceSequence below, Hand start, EdgeChange right, EdgeChange left, RepeatMove move)
+    public (WordsPlan Plan, EdgedState State)? Row(EdgedState state, PlaceSequence? below, int before, Hand start, EdgeChange right, EdgeChange left, RepeatMove move)
     {
         var repeats = state.Repeats + move.Right + move.Left;
         if (repeats < pattern.Least) return null;
-        var end = start.Opposite();
+        var (atStart, atEnd) = start == Hand.Right ? (right, left) : (left, right);
+        var trial = new Trial(state with { Repeats = below is null ? Math.Min(state.Repeats, _few) : state.Repeats }, before, start, atStart, atEnd, move);
+        if ((below is null ? Tried(trial) : Try(trial, below)) is not { } row) return null;
+        var (rightEdge, leftEdge) = start == Hand.Right ? (row.First, row.Last) : (row.Last, row.First);
+        var next = new EdgedState(pattern.IndexOf(state.Next + 1), repeats, rightEdge, leftEdge);
+        var places = (repeats * pattern.Multiple) + pattern.Plus + rightEdge + leftEdge;
+        var of = new InPattern(pattern, state.Next, places) { Edge = edge, State = next, RightChange = right.Change, LeftChange = left.Change };
+        return (new WordsPlan(row.Words) { Of = of }, next);
+    }
+
+    private Outcome? Tried(Trial trial)
+    {
+        if (!_tried.TryGetValue(trial, out var known)) _tried[trial] = known = Below(trial) is { } below ? Try(trial, below) : null;
+        return known;
+    }
+
+    // What lies below a row behind another: the pattern as wide as it stands, between its edges.
+    private PlaceSequence? Below(Trial trial)
+    {
+        if (Whole(trial.State.Repeats, trial.Before) is not { } whole) return null;
+        var top = Place.TopOf(edge);
+        return PlaceSequence.Of(top, trial.State.At(trial.Start)).Then(whole.Reversed()).Then(PlaceSequence.Of(top, trial.State.At(trial.Start.Opposite())));
+    }
+
+    private Outcome? Try(Trial trial, PlaceSequence below)
+    {
+        var (state, start, end, move) = (trial.State, trial.Start, trial.Start.Opposite(), trial.Move);
         if (EdgePlaces(below, state.At(start), move.At(start)) is not { } first || EdgePlaces(below.Reversed(), state.At(end), move.At(end)) is not { } last) return null;
         if (first + last >= below.Count) return null;
-        var (atStart, atEnd) = start == Hand.Right ? (right, left) : (left, right);
-        if (EdgeRow.Words(below.Slice(0, first), edge, atStart) is not { } opening || EdgeRow.Words(below.Slice(below.Count - last, last).Reversed(), edge, atEnd) is not { } closing) return null;
-        var (madeFirst, madeLast) = (EdgeRow.Columns(below.Slice(0, first)) + atStart.Change, EdgeRow.Columns(below.Slice(below.Count - last, last)) + atEnd.Change);
-        if (Whole(repeats, state.Next) is not { } whole) return null;
+        var (atStart, atEnd) = (below.Slice(0, first), below.Slice(below.Count - last, last).Reversed());
+        if (EdgeRow.Words(atStart, edge, trial.AtStart) is not { } opening || EdgeRow.Words(atEnd, edge, trial.AtEnd) is not { } closing) return null;
+        var (madeFirst, madeLast) = (EdgeRow.Columns(atStart) + trial.AtStart.Change, EdgeRow.Columns(atEnd) + trial.AtEnd.Change);
+        if (Whole(state.Repeats + move.Right + move.Left, state.Next) is not { } whole) return null;
         // A repeat that joins is worked as the others are; where that does not come out on plain stitches, as in the pattern's first row.
         foreach (var joins in (ReadOnlySpan<RepeatMove>)[default, new RepeatMove(Math.Max(0, move.At(start)), Math.Max(0, move.At(end)))])
         {
             if (Known(state.Next, first, last, joins, opening, closing) is not { } words) continue;
             var worked = RowWorker.Work(words, below);
             if (worked.Fault is not null || worked.Tops.Count < madeFirst + madeLast) continue;
-            if (!SamePlaceKinds.Are(worked.Tops.Slice(madeFirst, worked.Tops.Count - madeFirst - madeLast), whole)) continue;
-            var (rightEdge, leftEdge) = start == Hand.Right ? (madeFirst, madeLast) : (madeLast, madeFirst);
-            var next = new EdgedState(pattern.IndexOf(state.Next + 1), repeats, rightEdge, leftEdge);
-            var places = (repeats * pattern.Multiple) + pattern.Plus + rightEdge + leftEdge;
-            var of = new InPattern(pattern, state.Next, places) { Edge = edge, State = next, RightChange = right.Change, LeftChange = left.Change };
-            return (new WordsPlan(words) { Of = of }, next, worked.Tops);
+            if (SamePlaceKinds.Are(worked.Tops.Slice(madeFirst, worked.Tops.Count - madeFirst - madeLast), whole)) return new Outcome(words, madeFirst, madeLast);
         }
 
         return null;
@@ -113,7 +138,10 @@ public sealed class EdgedPattern(StitchPattern pattern, Stitch edge, IReadOnlyDi
     {
         var at = words.FindIndex(static word => word is Repeat { Amount.Reach: not Reach.Fixed });
         if (_first is not { } repeat || at < 0) return false;
-        if (joins.Left > 0) words.InsertRange(at + 1, repeat.Words);
+        // What is skipped behind the last repeat belongs to that one: it would push the new one out of its middle.
+        var behind = at + 1;
+        while (behind < words.Count && words[behind] is Skip) behind++;
+        if (joins.Left > 0) words.InsertRange(behind, repeat.Words);
         if (joins.Right > 0) words.InsertRange(at, repeat.Words);
         return true;
     }
@@ -150,4 +178,10 @@ public sealed class EdgedPattern(StitchPattern pattern, Stitch edge, IReadOnlyDi
 
         return null;
     }
+
+    // What a row's coming out depends on; nothing else tells one trial from another.
+    private readonly record struct Trial(EdgedState State, int Before, Hand Start, EdgeChange AtStart, EdgeChange AtEnd, RepeatMove Move);
+
+    // A row that comes out: its words, and the stitches of its edges in working order.
+    private sealed record Outcome(IReadOnlyList<Word> Words, int First, int Last);
 }

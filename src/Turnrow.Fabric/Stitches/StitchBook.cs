@@ -49,6 +49,21 @@ public static class StitchBook
         Variant(Single, "r", "reverse", StitchMaking.Reversed, SymbolShape.Reversed),
     ];
 
+    /// <summary>The basic ones that can make their own foundation chain, so that a row and its foundation are worked at once.</summary>
+    public static IReadOnlyList<Stitch> Foundations { get; } =
+        [Foundation(Single), Foundation(HalfDouble), Foundation(Double), Foundation(Treble), Foundation(DoubleTreble), Foundation(TripleTreble)];
+
+    /// <summary>The stitch that makes its own foundation chain and is otherwise this one; null if there is none.</summary>
+    public static Stitch? FoundationOf(Stitch stitch)
+    {
+        for (var i = 0; i < Foundations.Count; i++)
+        {
+            if (Foundations[i].Base == stitch) return Foundations[i];
+        }
+
+        return null;
+    }
+
     /// <summary>The stitch that has this abbreviation in these terms; null if none has.</summary>
     public static Stitch? Find(string abbreviation, Terms terms) => In(All, abbreviation, terms) ?? In(Variants, abbreviation, terms);
 
@@ -68,6 +83,8 @@ public static class StitchBook
     { Making = StitchMaking.Extended };
 
     private static Stitch Linked(Stitch of) => Variant(of, "l", "linked", StitchMaking.Linked, SymbolShape.Linked);
+
+    private static Stitch Foundation(Stitch of) => Variant(of, "f", "foundation", StitchMaking.Foundation, of.Symbol.Shape);
 
     private static Stitch Variant(Stitch of, string letter, string word, StitchMaking making, SymbolShape shape) => new(
         letter + of.Id, Named(of.Us, letter, word), Named(of.Uk, letter, word), of.Height, of.TurningChainCounts, of.PickUp, of.Symbol with { Shape = shape, Of = of.Symbol.Shape })

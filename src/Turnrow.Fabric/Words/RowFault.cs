@@ -51,6 +51,9 @@ public enum RowFaultKind
     /// <summary>The corner is nearer than the places that were to remain before it.</summary>
     CornerTooNear,
 
+    /// <summary>No row below turned before this edge, or its turn is nearer than the places that were to remain before it.</summary>
+    NoTurn,
+
     /// <summary>What is worked into a corner has no middle.</summary>
     CornerWithoutMiddle,
 
@@ -72,6 +75,9 @@ public enum RowFaultKind
     /// <summary>Stitches are left or chains added at an edge before a round, which has none.</summary>
     StepInRound,
 
+    /// <summary>The marker of a round's beginning is moved where there is none that could be: the round is no spiral's, or it is not its end.</summary>
+    MarkerMoved,
+
     /// <summary>The first row over a foundation would turn before its end.</summary>
     TurnInFirstRow,
 
@@ -81,8 +87,11 @@ public enum RowFaultKind
     /// <summary>A chain that counts would have to stand for a stitch of a special stitch that goes back over others.</summary>
     BeginsGoingBack,
 
-    /// <summary>A stitch that is worked backwards in a row, after which the work is turned.</summary>
-    BackwardsInRow,
+    /// <summary>A stitch that is worked the other way than others of the row.</summary>
+    TwoDirections,
+
+    /// <summary>A stitch that is worked back where there is no row yet to go back over.</summary>
+    NothingToGoBackOver,
 
     /// <summary>The hook would go further down than there are rows.</summary>
     TooFarDown,

@@ -17,8 +17,6 @@ internal sealed partial class RowRun
     // So many places ahead, if there are such corners among them.
     private PlaceSequence? CornersAhead(int count, bool aimed = false) => MeetsCorner(count, aimed) ? PlaceSequence.Ahead(_cursor, count) : null;
 
-    private bool HasCorner(PlaceCursor from) => from.ToCorner() is >= 0 and var at && at < from.Remaining - _cursor.Remaining;
-
     private void PassUpToLast(int count)
     {
         if (count == 0) return;

@@ -61,6 +61,7 @@ internal sealed partial class RowRun
 
     private PlaceSequence TopsOf(Group group)
     {
+        if (ReferenceEquals(group.Known.For, group.Words)) return group.Known.Made!;
         var tops = new PlaceSequenceBuilder();
         for (var i = 0; i < group.Words.Count; i++)
         {
@@ -73,6 +74,8 @@ internal sealed partial class RowRun
         }
 
         if (tops.TooLong) Fail(RowFaultKind.TooLong, group, 0, 0);
-        return tops.Build();
+        var made = tops.Build();
+        if (_fault is null) group.Known = (group.Words, made);
+        return made;
     }
 }

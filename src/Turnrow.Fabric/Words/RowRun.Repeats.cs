@@ -12,6 +12,7 @@ internal sealed partial class RowRun
         {
             Reach.Until => repeat.Amount.Count,
             Reach.ToCorner => _cursor.Remaining - UpToCorner(repeat, repeat.Amount.Count),
+            Reach.ToTurn => _cursor.Remaining - UpToTurn(repeat, repeat.Amount.Count),
             _ => 0,
         };
         // "Across" is, of what goes to corners or into them, as long as there is a corner ahead.
@@ -21,6 +22,7 @@ internal sealed partial class RowRun
         var times = open ? int.MaxValue : repeat.Amount.Count;
         var ways = new List<Repeat>();
         var total = 0;
+        var (alike, alikeTimes) = (PlaceSequence.Empty, 0);
         while (_fault is null && total < times && (!open || (byCorners ? _cursor.ToCorner() >= 0 : _cursor.Remaining > keep)))
         {
             var start = _cursor;
@@ -37,14 +39,21 @@ internal sealed partial class RowRun
                 break;
             }
 
-            var again = Again(start, times - total - 1, keep);
-            // What goes up to a corner looks further than it goes: the last time may find another.
-            if (Corners.AreSaid(repeat.Words)) again = _cursor.LikeStepsAhead(start) > 0 && HasCorner(start) ? Math.Max(0, again - 1) : 0;
+            var again = Again(repeat, start, times - total - 1, keep);
             _cursor.Pass(again * (start.Remaining - _cursor.Remaining));
-            _tops.AddTimes(made, again + 1);
+            // Places below that are written out one by one make the same all the same: what comes of them is a repeat again.
+            if (!made.Equals(alike))
+            {
+                _tops.AddTimes(alike, alikeTimes);
+                (alike, alikeTimes) = (made, 0);
+            }
+
+            alikeTimes += again + 1;
             AddWay(ways, words, again + 1);
             total += again + 1;
         }
+
+        _tops.AddTimes(alike, alikeTimes);
 
         if (_fault is null && open && _cursor.Remaining < keep) DoesNotComeOut(repeat, before, keep, 0);
         if (_fault is not null) return;
@@ -68,12 +77,16 @@ internal sealed partial class RowRun
         return (words, made);
     }
 
-    // How often the same step can be taken again without meeting other places or what must be kept.
-    private int Again(PlaceCursor start, int atMost, int keep)
+    // How often the same step can be taken again without meeting other places or what must be kept. What goes up to a corner looks as far as the
+    // next one behind the step; what goes up to the end of the row is never the same again.
+    private int Again(Repeat repeat, PlaceCursor start, int atMost, int keep)
     {
         var took = start.Remaining - _cursor.Remaining;
         if (took == 0) return Math.Min(atMost, MostSteps);
-        return Math.Min(Math.Min(_cursor.LikeStepsAhead(start), atMost), Math.Max(0, (_cursor.Remaining - keep) / took));
+        atMost = Math.Min(atMost, Math.Max(0, (_cursor.Remaining - keep) / took));
+        if (atMost == 0 || WordLists.ReachEnd(repeat.Words)) return 0;
+        if (!Corners.AreSaid(repeat.Words)) return Math.Min(atMost, Math.Max(_cursor.LikeStepsAhead(start), _cursor.LikeStepsAhead(start, 0, atMost)));
+        return _cursor.ToCorner() is >= 0 and var corner ? _cursor.LikeStepsAhead(start, corner + 1, atMost) : 0;
     }
 
     private static void AddWay(List<Repeat> ways, IReadOnlyList<Word> words, int times)

@@ -37,7 +37,12 @@ internal sealed partial class RowRun
         times = work.Amount.Count;
         if (work.Amount.Reach == Reach.Fixed) return Fits(work, times);
         var keep = work.Amount.Reach == Reach.Until ? work.Amount.Count : 0;
-        var places = work.Amount.Reach == Reach.ToCorner ? UpToCorner(work, work.Amount.Count) : _cursor.Remaining - keep;
+        var places = work.Amount.Reach switch
+        {
+            Reach.ToCorner => UpToCorner(work, work.Amount.Count),
+            Reach.ToTurn => UpToTurn(work, work.Amount.Count),
+            _ => _cursor.Remaining - keep,
+        };
         if (_fault is not null) return false;
         if (places < 0)
         {
@@ -55,6 +60,15 @@ internal sealed partial class RowRun
         if (places % work.Takes == 0) return true;
         Fail(RowFaultKind.RepeatDoesNotComeOut, work, work.Takes, places % work.Takes);
         return false;
+    }
+
+    // The places before the turn of the row below, but for those that are to remain; below 0 if that can't be.
+    private int UpToTurn(Word word, int remain)
+    {
+        var before = _cursor.Remaining - waiting;
+        if (waiting > 0 && before >= remain) return before - remain;
+        Fail(RowFaultKind.NoTurn, word, remain, waiting > 0 ? Math.Max(0, before) : -1);
+        return -1;
     }
 
     private bool Fits(Work work, int times)

@@ -23,4 +23,29 @@ public static class WordLists
         for (var i = 0; i < words.Count; i++) hash.Add(words[i]);
         return hash.ToHashCode();
     }
+
+    /// <summary>True if any of the words is measured by an end of the row: what it takes hangs on all that is ahead, or behind.</summary>
+    internal static bool ReachEnd(IReadOnlyList<Word> words)
+    {
+        for (var i = 0; i < words.Count; i++)
+        {
+            if (ReachesEnd(words[i])) return true;
+        }
+
+        return false;
+    }
+
+    private static bool ReachesEnd(Word word) => word switch
+    {
+        Work work => IsOfEnd(work.Target) || IsToEnd(work.Amount),
+        Group group => IsOfEnd(group.Target),
+        Repeat repeat => IsToEnd(repeat.Amount) || ReachEnd(repeat.Words),
+        Spread spread => IsToEnd(spread.Over),
+        Leave or ByPlace => true,
+        _ => false,
+    };
+
+    private static bool IsOfEnd(Target target) => target.Aim is Aim.EachOfKind or Aim.First or Aim.Last;
+
+    private static bool IsToEnd(Amount amount) => amount.Reach is Reach.Across or Reach.Until;
 }

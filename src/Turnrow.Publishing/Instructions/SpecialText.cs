@@ -16,7 +16,8 @@ internal static class SpecialText
         {
             StitchMaking.Extended => Extended(stitch, words),
             StitchMaking.Linked => $"{of} that begins with the {words.St} beside it: in place of each {words.Terms.YarnOver}, insert the hook down behind a strand across the post of that {words.St} (at a row’s start, of the turning {words.Ch}) and draw up a loop; then insert it in the place named and finish as {of}.",
-            StitchMaking.Reversed => $"{of} worked backwards, from left to right, into the {words.St} to the right of the last one.",
+            StitchMaking.Foundation => $"{of} that makes the {words.Ch} at its own foot, so that foundation and first row are worked at once: begin as {of}, up to the first loop drawn up; {words.Terms.YarnOver} and draw through 1 loop, which is the {words.Ch}; then finish as {of}. The next one goes into that {words.Ch}, under 2 of its strands.",
+            StitchMaking.Reversed => $"{of} worked back without a turn, from left to right: insert the hook in the next {words.St} to the right and draw up a loop, {words.Terms.YarnOver} and draw through both loops.",
             StitchMaking.Puff => $"[{words.Terms.YarnOver}, insert hook in the place named, draw up a long loop] {Count(stitch)} times, all in the same place; {words.Terms.YarnOver} and draw through all loops on the hook. 1 {words.St} is made.",
             StitchMaking.Popcorn => $"{Count(stitch)} {of} in the place named; take the hook out of the loop, insert it from the front in the top of the first of them and in the loop again, and draw the loop through. 1 {words.St} is made.",
             StitchMaking.Picot => $"{words.Ch} {Count(stitch)}, {words.SlipStitch} in the top of the {words.St} just made. It is no {words.St}, and the next row passes behind it.",

@@ -81,7 +81,7 @@ internal sealed class Wording(Terms terms, TurningChains turningChains)
         var name = stitch.In(terms).Name;
         return Special(
             $"{plain}{Numbers.Plain(takes)}tog",
-            $"{Numbers.Plain(takes)} {name} together: begin {plain} in each of the places named, each up to but without its last {Terms.YarnOver}; then {Terms.YarnOver} and draw through all loops on the hook. 1 {St} is left.");
+            $"{Numbers.Plain(takes)} {name} together: begin {plain} in each of the places named, each up to but without its last {Terms.YarnOver}; then {Terms.YarnOver} and draw through all loops on the hook. It counts as 1 {St}.");
     }
 
     /// <summary><c>RS</c> or <c>WS</c>.</summary>
@@ -117,7 +117,12 @@ internal sealed class Wording(Terms terms, TurningChains turningChains)
         : $"{string.Join(", ", parts.Take(parts.Count - 1))} and {parts[^1]}";
 
     /// <summary>A sentence begins with a capital letter.</summary>
-    public static string Sentence(string text) => text.Length == 0 ? text : $"{char.ToUpperInvariant(text[0])}{text[1..]}";
+    public static string Sentence(string text)
+    {
+        // A sentence may begin with what is repeated: its first word stands behind the bracket.
+        var at = text.AsSpan().IndexOfAnyExcept("[(");
+        return at < 0 ? text : $"{text.AsSpan(0, at)}{char.ToUpperInvariant(text[at])}{text.AsSpan(at + 1)}";
+    }
 
     private string Explain(Stitch stitch, int chains, bool counts, string meaning)
     {

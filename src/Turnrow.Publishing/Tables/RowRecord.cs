@@ -23,4 +23,8 @@ public sealed record RowRecord(
     string End,
     decimal? WidthCm,
     decimal? HeightCm,
-    int? Line);
+    int? Line)
+{
+    /// <summary>Of a pattern in several yarns, the stitches made with each, in the order in which they come up; else null.</summary>
+    public IReadOnlyList<KeyValuePair<string, long>>? Yarns { get; init; }
+}

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Turnrow.Fabric.Colours;
 using Turnrow.Fabric.Numbers;
 using Turnrow.Fabric.Patterns;
 using Turnrow.Fabric.Pieces;
@@ -30,6 +31,7 @@ public static class RowTable
         var right = new EdgeNames(piece.Right);
         var left = new EdgeNames(piece.Left);
         Rational? height = Rational.Zero;
+        var several = YarnsWorked.AreSeveral(pattern);
         foreach (var row in piece.Rows)
         {
             height = height is { } sum && pattern.Gauges.HeightOf([row]) is { } more ? sum + more : null;
@@ -45,8 +47,23 @@ public static class RowTable
                 end.At(row, row.EndsAt),
                 Rounded(pattern.Gauges.WidthOf(row)),
                 Rounded(height),
-                lineOf?.Invoke(row));
+                lineOf?.Invoke(row)) { Yarns = several ? YarnsOf(row) : null };
         }
+    }
+
+    private static List<KeyValuePair<string, long>>? YarnsOf(Row row)
+    {
+        if (row.Work is not { } work || row.Yarn is not { } begun) return null;
+        var yarns = new List<KeyValuePair<string, long>>();
+        foreach (var yarn in YarnsWorked.In(row))
+        {
+            var counts = new Dictionary<Stitch, long>();
+            YarnTally.Add(work, begun, yarn, 1, counts);
+            counts.Remove(StitchBook.Chain);
+            yarns.Add(new(yarn, counts.Values.Sum()));
+        }
+
+        return yarns;
     }
 
     private static List<KeyValuePair<string, int>> CountsOf(PlaceSequence tops, Terms terms)

@@ -42,6 +42,7 @@ public static class RowsJson
         json.WriteString("side", record.Side);
         WriteNumber(json, "stitches", record.Stitches);
         WriteCounts(json, record.Counts);
+        if (record.Yarns is { } yarns) WriteYarns(json, yarns);
         json.WriteString("start", record.Start);
         json.WriteString("end", record.End);
         WriteNumber(json, "width_cm", record.WidthCm);
@@ -55,6 +56,13 @@ public static class RowsJson
         json.WritePropertyName(name);
         if (value is { } number) json.WriteRawValue(number.ToString("0.##", CultureInfo.InvariantCulture));
         else json.WriteNullValue();
+    }
+
+    private static void WriteYarns(Utf8JsonWriter json, IReadOnlyList<KeyValuePair<string, long>> yarns)
+    {
+        json.WriteStartObject("yarns");
+        foreach (var (yarn, stitches) in yarns) json.WriteNumber(yarn, stitches);
+        json.WriteEndObject();
     }
 
     private static void WriteCounts(Utf8JsonWriter json, IReadOnlyList<KeyValuePair<string, int>>? counts)

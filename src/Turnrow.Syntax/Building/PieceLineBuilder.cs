@@ -25,6 +25,7 @@ internal static class PieceLineBuilder
         var claim = ValueBuilder.Claim(context.claimed, line);
         var span = LineBuilding.Span(context);
         var stitches = ExpressionBuilder.Count(context.amount, line);
+        if (context.atOnce is not null) return new FoundationRowStatement(stitches, line.Joined(context.atOnce._words), claim, span);
         if (context.bothSides is null && context.of is null)
         {
             if (stitches is not NameExpression { Name.Text: "ring" }) line.Report(LineUnfinished.AfterBegin(stitches.Span, line.Text(stitches.Span)));

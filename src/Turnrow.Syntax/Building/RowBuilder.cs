@@ -170,6 +170,7 @@ internal static partial class RowBuilder
     {
         [{ Text: "mark" }, { Text: "corner" }] => new MarkCornerItem(span),
         [{ Text: "remove" }, { Text: "corners" or "corner" }] => new RemoveCornersItem(span),
+        [{ Text: "move" }, { Text: "marker" }] => new MoveMarkerItem(span),
         _ => null,
     };
 
@@ -203,6 +204,7 @@ internal static partial class RowBuilder
     {
         var span = LineBuilding.Span(context);
         if (context.corner is not null) return new CornerAmount(context.remain is null ? null : ExpressionBuilder.Count(context.remain, line), span);
+        if (context.turn is not null) return new TurnAmount(context.remain is null ? null : ExpressionBuilder.Count(context.remain, line), span);
         return context.remain is null
             ? new AcrossAmount(context.Start.Type == TurnrowLexer.AROUND, span)
             : new UntilAmount(ExpressionBuilder.Count(context.remain, line), span);

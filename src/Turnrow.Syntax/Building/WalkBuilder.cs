@@ -39,6 +39,8 @@ internal static class WalkBuilder
     {
         SelectionSyntax? selection = null;
         SeamOrderSyntax? order = null;
+        NameSyntax? yarn = null;
+        SideSyntax? inside = null;
         TurnrowParser.SeamPartContext? eased = null;
         foreach (var part in context._parts)
         {
@@ -49,6 +51,14 @@ internal static class WalkBuilder
             else if (part.eased is not null)
             {
                 eased = Once(eased, part, line);
+            }
+            else if (part.yarn is not null)
+            {
+                yarn = Once(yarn, line.Name(part.yarn), line);
+            }
+            else if (part.facing is not null)
+            {
+                inside = Once(inside, LineBuilding.Side(part.facing)!, line);
             }
             else
             {
@@ -64,7 +74,7 @@ internal static class WalkBuilder
             eased is not null,
             context.worked is null ? null : SeamRate(context.worked, line),
             LineBuilding.Span(context))
-        { Easing = eased?.least is null ? null : Easing(eased, line) };
+        { Easing = eased?.least is null ? null : Easing(eased, line), Yarn = yarn, Inside = inside };
     }
 
     private static EasingSyntax Easing(TurnrowParser.SeamPartContext context, LineBuilding line)

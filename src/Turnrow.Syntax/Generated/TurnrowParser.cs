@@ -4690,6 +4690,7 @@ internal partial class TurnrowParser : Parser {
 		public CountContext amount;
 		public StitchesWordContext of;
 		public CountContext chains;
+		public StitchContext atOnce;
 		public ClaimContext claimed;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode BEGIN() { return GetToken(TurnrowParser.BEGIN, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode WITH() { return GetToken(TurnrowParser.WITH, 0); }
@@ -4709,6 +4710,10 @@ internal partial class TurnrowParser : Parser {
 			return GetRuleContext<ClaimContext>(0);
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CHAINS() { return GetToken(TurnrowParser.CHAINS, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FOUNDATION() { return GetToken(TurnrowParser.FOUNDATION, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public StitchContext stitch() {
+			return GetRuleContext<StitchContext>(0);
+		}
 		public BeginLineContext(ParserRuleContext parent, int invokingState)
 			: base(parent, invokingState)
 		{
@@ -4728,7 +4733,7 @@ internal partial class TurnrowParser : Parser {
 			Match(BEGIN);
 			State = 695;
 			Match(WITH);
-			State = 710;
+			State = 712;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case BOTH:
@@ -4876,7 +4881,7 @@ internal partial class TurnrowParser : Parser {
 				{
 				State = 702;
 				_localctx.amount = count();
-				State = 708;
+				State = 710;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case STITCH:
@@ -4896,6 +4901,14 @@ internal partial class TurnrowParser : Parser {
 					Match(CHAINS);
 					}
 					break;
+				case FOUNDATION:
+					{
+					State = 708;
+					Match(FOUNDATION);
+					State = 709;
+					_localctx.atOnce = stitch();
+					}
+					break;
 				case Eof:
 				case EQUALS:
 					break;
@@ -4907,12 +4920,12 @@ internal partial class TurnrowParser : Parser {
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 713;
+			State = 715;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 712;
+				State = 714;
 				_localctx.claimed = claim();
 				}
 			}
@@ -4955,16 +4968,16 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 715;
+			State = 717;
 			Match(CHAIN);
-			State = 716;
-			_localctx.amount = count();
 			State = 718;
+			_localctx.amount = count();
+			State = 720;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 717;
+				State = 719;
 				_localctx.claimed = claim();
 				}
 			}
@@ -5015,19 +5028,19 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 94, RULE_edgeLine);
 		int _la;
 		try {
-			State = 734;
+			State = 736;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FROM:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 720;
-				Match(FROM);
-				State = 721;
-				Match(HERE);
 				State = 722;
-				_localctx.at = edge();
+				Match(FROM);
 				State = 723;
+				Match(HERE);
+				State = 724;
+				_localctx.at = edge();
+				State = 725;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -5036,7 +5049,7 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 724;
+				State = 726;
 				_localctx.called = name();
 				}
 				break;
@@ -5045,21 +5058,21 @@ internal partial class TurnrowParser : Parser {
 			case RIGHT:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 730;
+				State = 732;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case BOTH:
 					{
-					State = 726;
+					State = 728;
 					Match(BOTH);
-					State = 727;
+					State = 729;
 					_localctx.end = Match(EDGES);
 					}
 					break;
 				case LEFT:
 				case RIGHT:
 					{
-					State = 728;
+					State = 730;
 					_localctx.hand = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==LEFT || _la==RIGHT) ) {
@@ -5069,14 +5082,14 @@ internal partial class TurnrowParser : Parser {
 						ErrorHandler.ReportMatch(this);
 					    Consume();
 					}
-					State = 729;
+					State = 731;
 					_localctx.end = Match(EDGE);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 732;
+				State = 734;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -5085,7 +5098,7 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 733;
+				State = 735;
 				_localctx.called = name();
 				}
 				break;
@@ -5126,13 +5139,13 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 736;
-			Match(MARK);
-			State = 737;
-			Match(NEXT);
 			State = 738;
-			Match(ROW);
+			Match(MARK);
 			State = 739;
+			Match(NEXT);
+			State = 740;
+			Match(ROW);
+			State = 741;
 			_localctx.called = name();
 			}
 		}
@@ -5177,27 +5190,27 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 741;
-			Match(DIVIDE);
-			State = 742;
-			Match(COLON);
 			State = 743;
+			Match(DIVIDE);
+			State = 744;
+			Match(COLON);
+			State = 745;
 			_localctx._dividePart = dividePart();
 			_localctx._parts.Add(_localctx._dividePart);
-			State = 748;
+			State = 750;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 744;
+				State = 746;
 				Match(COMMA);
-				State = 745;
+				State = 747;
 				_localctx._dividePart = dividePart();
 				_localctx._parts.Add(_localctx._dividePart);
 				}
 				}
-				State = 750;
+				State = 752;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -5237,15 +5250,15 @@ internal partial class TurnrowParser : Parser {
 		DividePartContext _localctx = new DividePartContext(Context, State);
 		EnterRule(_localctx, 100, RULE_dividePart);
 		try {
-			State = 757;
+			State = 759;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case SKIP_WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 751;
+				State = 753;
 				Match(SKIP_WORD);
-				State = 752;
+				State = 754;
 				_localctx.amount = count();
 				}
 				break;
@@ -5379,11 +5392,11 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 753;
-				_localctx.amount = count();
-				State = 754;
-				Match(FOR);
 				State = 755;
+				_localctx.amount = count();
+				State = 756;
+				Match(FOR);
+				State = 757;
 				_localctx.called = name();
 				}
 				break;
@@ -5419,9 +5432,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 759;
+			State = 761;
 			Match(FASTEN);
-			State = 760;
+			State = 762;
 			Match(OFF);
 			}
 		}
@@ -5454,11 +5467,11 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 762;
-			Match(WEAVE);
-			State = 763;
-			Match(IN);
 			State = 764;
+			Match(WEAVE);
+			State = 765;
+			Match(IN);
+			State = 766;
 			Match(ENDS);
 			}
 		}
@@ -5493,9 +5506,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 766;
+			State = 768;
 			Match(WITH);
-			State = 767;
+			State = 769;
 			_localctx.yarn = name();
 			}
 		}
@@ -5540,27 +5553,27 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 769;
-			Match(STRIPES);
-			State = 770;
-			Match(ARE);
 			State = 771;
+			Match(STRIPES);
+			State = 772;
+			Match(ARE);
+			State = 773;
 			_localctx._stripe = stripe();
 			_localctx._parts.Add(_localctx._stripe);
-			State = 776;
+			State = 778;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 772;
+				State = 774;
 				Match(COMMA);
-				State = 773;
+				State = 775;
 				_localctx._stripe = stripe();
 				_localctx._parts.Add(_localctx._stripe);
 				}
 				}
-				State = 778;
+				State = 780;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -5603,11 +5616,11 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 779;
-			_localctx.yarn = name();
-			State = 780;
-			_localctx.rows = count();
 			State = 781;
+			_localctx.yarn = name();
+			State = 782;
+			_localctx.rows = count();
+			State = 783;
 			rowsWord();
 			}
 		}
@@ -5647,15 +5660,15 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 783;
-			Match(FLOATS);
-			State = 784;
-			Match(AT);
 			State = 785;
-			Match(MOST);
+			Match(FLOATS);
 			State = 786;
-			_localctx.most = number();
+			Match(AT);
 			State = 787;
+			Match(MOST);
+			State = 788;
+			_localctx.most = number();
+			State = 789;
 			stitchesWord();
 			}
 		}
@@ -5704,38 +5717,38 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 789;
-			Match(ROW);
 			State = 791;
+			Match(ROW);
+			State = 793;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127040L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & 9223368255001720087L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 1025498397203967L) != 0)) {
 				{
-				State = 790;
+				State = 792;
 				_localctx.from = count();
 				}
 			}
 
-			State = 794;
+			State = 796;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==RS || _la==WS) {
 				{
-				State = 793;
+				State = 795;
 				_localctx.facing = side();
 				}
 			}
 
-			State = 796;
+			State = 798;
 			Match(COLON);
-			State = 797;
-			_localctx.words = items();
 			State = 799;
+			_localctx.words = items();
+			State = 801;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 798;
+				State = 800;
 				_localctx.claimed = claim();
 				}
 			}
@@ -5802,25 +5815,25 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 801;
+			State = 803;
 			Match(ROWS);
-			State = 819;
+			State = 821;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ARE:
 				{
-				State = 802;
+				State = 804;
 				Match(ARE);
-				State = 803;
+				State = 805;
 				_localctx.way = name();
-				State = 806;
+				State = 808;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AND) {
 					{
-					State = 804;
+					State = 806;
 					Match(AND);
-					State = 805;
+					State = 807;
 					_localctx.also = name();
 					}
 				}
@@ -5956,32 +5969,32 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 808;
-				_localctx.from = count();
-				State = 809;
-				Match(TO);
 				State = 810;
-				_localctx.to = count();
+				_localctx.from = count();
+				State = 811;
+				Match(TO);
 				State = 812;
+				_localctx.to = count();
+				State = 814;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==RS || _la==WS) {
 					{
-					State = 811;
+					State = 813;
 					_localctx.facing = side();
 					}
 				}
 
-				State = 814;
+				State = 816;
 				Match(COLON);
-				State = 815;
-				_localctx.words = items();
 				State = 817;
+				_localctx.words = items();
+				State = 819;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==EQUALS) {
 					{
-					State = 816;
+					State = 818;
 					_localctx.claimed = claim();
 					}
 				}
@@ -6032,23 +6045,23 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 821;
+			State = 823;
 			_localctx._item = item();
 			_localctx._each.Add(_localctx._item);
-			State = 826;
+			State = 828;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 822;
+				State = 824;
 				Match(COMMA);
-				State = 823;
+				State = 825;
 				_localctx._item = item();
 				_localctx._each.Add(_localctx._item);
 				}
 				}
-				State = 828;
+				State = 830;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -6165,19 +6178,19 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 120, RULE_item);
 		int _la;
 		try {
-			State = 927;
+			State = 929;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case OPEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 829;
-				Match(OPEN);
-				State = 830;
-				_localctx.inside = items();
 				State = 831;
+				Match(OPEN);
+				State = 832;
+				_localctx.inside = items();
+				State = 833;
 				Match(CLOSE);
-				State = 837;
+				State = 839;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case OPEN:
@@ -6309,9 +6322,9 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 832;
+					State = 834;
 					_localctx.amount = count();
-					State = 833;
+					State = 835;
 					_localctx.end = Match(TIMES);
 					}
 					break;
@@ -6320,13 +6333,13 @@ internal partial class TurnrowParser : Parser {
 				case TO:
 				case UNTIL:
 					{
-					State = 835;
+					State = 837;
 					_localctx.far = reach();
 					}
 					break;
 				case TOGETHER:
 					{
-					State = 836;
+					State = 838;
 					_localctx.joined = Match(TOGETHER);
 					}
 					break;
@@ -6339,12 +6352,12 @@ internal partial class TurnrowParser : Parser {
 				default:
 					break;
 				}
-				State = 840;
+				State = 842;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 839;
+					State = 841;
 					_localctx.at = place();
 					}
 				}
@@ -6354,14 +6367,14 @@ internal partial class TurnrowParser : Parser {
 			case SKIP_WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 842;
-				Match(SKIP_WORD);
 				State = 844;
+				Match(SKIP_WORD);
+				State = 846;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127040L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & 9223368255001720087L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 1025498397203967L) != 0)) {
 					{
-					State = 843;
+					State = 845;
 					_localctx.amount = count();
 					}
 				}
@@ -6371,27 +6384,27 @@ internal partial class TurnrowParser : Parser {
 			case SLIP:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 846;
-				Match(SLIP);
-				State = 847;
-				Match(OVER);
 				State = 848;
+				Match(SLIP);
+				State = 849;
+				Match(OVER);
+				State = 850;
 				_localctx.amount = count();
 				}
 				break;
 			case LEAVE:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 849;
+				State = 851;
 				Match(LEAVE);
-				State = 853;
+				State = 855;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case THE:
 					{
-					State = 850;
+					State = 852;
 					Match(THE);
-					State = 851;
+					State = 853;
 					Match(REST);
 					}
 					break;
@@ -6524,21 +6537,21 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 852;
+					State = 854;
 					_localctx.amount = count();
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 857;
+				State = 859;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FOR) {
 					{
-					State = 855;
+					State = 857;
 					Match(FOR);
-					State = 856;
+					State = 858;
 					_localctx.later = Match(LATER);
 					}
 				}
@@ -6548,31 +6561,31 @@ internal partial class TurnrowParser : Parser {
 			case HOLD:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 859;
-				Match(HOLD);
-				State = 860;
-				_localctx.amount = count();
 				State = 861;
-				Match(FOR);
+				Match(HOLD);
 				State = 862;
+				_localctx.amount = count();
+				State = 863;
+				Match(FOR);
+				State = 864;
 				_localctx.called = name();
 				}
 				break;
 			case BRIDGE:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 864;
+				State = 866;
 				Match(BRIDGE);
-				State = 865;
+				State = 867;
 				_localctx.amount = count();
-				State = 868;
+				State = 870;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FOR) {
 					{
-					State = 866;
+					State = 868;
 					Match(FOR);
-					State = 867;
+					State = 869;
 					_localctx.called = name();
 					}
 				}
@@ -6582,64 +6595,64 @@ internal partial class TurnrowParser : Parser {
 			case WITH:
 				EnterOuterAlt(_localctx, 7);
 				{
-				State = 870;
+				State = 872;
 				Match(WITH);
-				State = 871;
+				State = 873;
 				_localctx.yarn = name();
 				}
 				break;
 			case JOIN:
 				EnterOuterAlt(_localctx, 8);
 				{
-				State = 872;
+				State = 874;
 				Match(JOIN);
-				State = 875;
+				State = 877;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==SKIPPING) {
 					{
-					State = 873;
+					State = 875;
 					Match(SKIPPING);
-					State = 874;
+					State = 876;
 					_localctx.amount = count();
 					}
 				}
 
-				State = 879;
+				State = 881;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==WITH) {
 					{
-					State = 877;
+					State = 879;
 					Match(WITH);
-					State = 878;
+					State = 880;
 					_localctx.by = stitch();
 					}
 				}
 
-				State = 881;
-				Match(TO);
 				State = 883;
+				Match(TO);
+				State = 885;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 882;
+					State = 884;
 					_localctx._walkWord = walkWord();
 					_localctx._walk.Add(_localctx._walkWord);
 					}
 					}
-					State = 885;
+					State = 887;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -35434594304L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & 9223370456172459287L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 181073468120575L) != 0) );
-				State = 888;
+				State = 890;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 887;
+					State = 889;
 					_localctx.at = place();
 					}
 				}
@@ -6778,17 +6791,17 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 9);
 				{
-				State = 891;
+				State = 893;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==NUMBER || _la==FRACTION) {
 					{
-					State = 890;
+					State = 892;
 					_localctx.before = list();
 					}
 				}
 
-				State = 922;
+				State = 924;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ACCEPT:
@@ -6917,35 +6930,35 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case WORD:
 					{
-					State = 894;
+					State = 896;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 893;
+						State = 895;
 						_localctx._name = name();
 						_localctx._words.Add(_localctx._name);
 						}
 						}
-						State = 896;
+						State = 898;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127296L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & 9223368255001720087L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 181073467071999L) != 0) );
-					State = 915;
+					State = 917;
 					ErrorHandler.Sync(this);
 					switch (TokenStream.LA(1)) {
 					case DEC:
 					case INC:
 						{
-						State = 898;
-						_localctx.changed = change();
 						State = 900;
+						_localctx.changed = change();
+						State = 902;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 						if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127040L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -7563706111313L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 1025500611796479L) != 0)) {
 							{
-							State = 899;
+							State = 901;
 							_localctx.changedBy = changeAmount();
 							}
 						}
@@ -6963,14 +6976,14 @@ internal partial class TurnrowParser : Parser {
 					case NUMBER:
 					case FRACTION:
 						{
-						State = 902;
-						_localctx.worked = stitchAmount();
 						State = 904;
+						_localctx.worked = stitchAmount();
+						State = 906;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 						if (_la==WITH) {
 							{
-							State = 903;
+							State = 905;
 							_localctx.spread = spreading();
 							}
 						}
@@ -6979,38 +6992,38 @@ internal partial class TurnrowParser : Parser {
 						break;
 					case WITH:
 						{
-						State = 906;
+						State = 908;
 						_localctx.spread = spreading();
 						}
 						break;
 					case AT:
 						{
-						State = 907;
+						State = 909;
 						_localctx.ends = atEachEnd();
 						}
 						break;
 					case TOGETHER:
 						{
-						State = 908;
+						State = 910;
 						_localctx.joined = Match(TOGETHER);
 						}
 						break;
 					case ORDINAL:
 						{
-						State = 909;
-						_localctx.nth = Match(ORDINAL);
 						State = 911;
+						_localctx.nth = Match(ORDINAL);
+						State = 913;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 						do {
 							{
 							{
-							State = 910;
+							State = 912;
 							_localctx._name = name();
 							_localctx._of.Add(_localctx._name);
 							}
 							}
-							State = 913;
+							State = 915;
 							ErrorHandler.Sync(this);
 							_la = TokenStream.LA(1);
 						} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127296L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & 9223368255001720087L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 181073467071999L) != 0) );
@@ -7030,14 +7043,14 @@ internal partial class TurnrowParser : Parser {
 				case DEC:
 				case INC:
 					{
-					State = 917;
-					_localctx.changed = change();
 					State = 919;
+					_localctx.changed = change();
+					State = 921;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127040L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -7563706111313L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 1025500611796479L) != 0)) {
 						{
-						State = 918;
+						State = 920;
 						_localctx.changedBy = changeAmount();
 						}
 					}
@@ -7046,19 +7059,19 @@ internal partial class TurnrowParser : Parser {
 					break;
 				case AT:
 					{
-					State = 921;
+					State = 923;
 					_localctx.ends = atEachEnd();
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 925;
+				State = 927;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 924;
+					State = 926;
 					_localctx.at = place();
 					}
 				}
@@ -7108,19 +7121,19 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 929;
-			Match(WITH);
-			State = 930;
-			Match(OPEN);
 			State = 931;
-			_localctx.inside = items();
+			Match(WITH);
 			State = 932;
-			Match(CLOSE);
+			Match(OPEN);
 			State = 933;
-			_localctx.amount = count();
+			_localctx.inside = items();
 			State = 934;
-			Match(TIMES);
+			Match(CLOSE);
 			State = 935;
+			_localctx.amount = count();
+			State = 936;
+			Match(TIMES);
+			State = 937;
 			Match(EVENLY);
 			}
 		}
@@ -7153,11 +7166,11 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 937;
-			Match(AT);
-			State = 938;
-			Match(EACH);
 			State = 939;
+			Match(AT);
+			State = 940;
+			Match(EACH);
+			State = 941;
 			Match(END);
 			}
 		}
@@ -7202,7 +7215,7 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 126, RULE_stitchAmount);
 		int _la;
 		try {
-			State = 954;
+			State = 956;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case PLUS:
@@ -7211,18 +7224,18 @@ internal partial class TurnrowParser : Parser {
 			case X:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 942;
+				State = 944;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 941;
+					State = 943;
 					_localctx._countOperation = countOperation();
 					_localctx._operations.Add(_localctx._countOperation);
 					}
 					}
-					State = 944;
+					State = 946;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0) );
@@ -7232,20 +7245,20 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 946;
+				State = 948;
 				_localctx.first = list();
-				State = 950;
+				State = 952;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0)) {
 					{
 					{
-					State = 947;
+					State = 949;
 					_localctx._countOperation = countOperation();
 					_localctx._operations.Add(_localctx._countOperation);
 					}
 					}
-					State = 952;
+					State = 954;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -7257,7 +7270,7 @@ internal partial class TurnrowParser : Parser {
 			case UNTIL:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 953;
+				State = 955;
 				_localctx.far = reach();
 				}
 				break;
@@ -7300,7 +7313,7 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 128, RULE_changeAmount);
 		int _la;
 		try {
-			State = 961;
+			State = 963;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case OPEN:
@@ -7433,14 +7446,14 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 956;
-				_localctx.amount = count();
 				State = 958;
+				_localctx.amount = count();
+				State = 960;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==EVENLY) {
 					{
-					State = 957;
+					State = 959;
 					_localctx.evenly = Match(EVENLY);
 					}
 				}
@@ -7453,7 +7466,7 @@ internal partial class TurnrowParser : Parser {
 			case UNTIL:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 960;
+				State = 962;
 				_localctx.far = reach();
 				}
 				break;
@@ -7474,11 +7487,13 @@ internal partial class TurnrowParser : Parser {
 
 	internal partial class ReachContext : ParserRuleContext {
 		public IToken corner;
+		public IToken turn;
 		public CountContext remain;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ACROSS() { return GetToken(TurnrowParser.ACROSS, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AROUND() { return GetToken(TurnrowParser.AROUND, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TO() { return GetToken(TurnrowParser.TO, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CORNER() { return GetToken(TurnrowParser.CORNER, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TURN() { return GetToken(TurnrowParser.TURN, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode UNTIL() { return GetToken(TurnrowParser.UNTIL, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode REMAIN() { return GetToken(TurnrowParser.REMAIN, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public CountContext count() {
@@ -7498,50 +7513,82 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 130, RULE_reach);
 		int _la;
 		try {
-			State = 974;
+			State = 982;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACROSS:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 963;
+				State = 965;
 				Match(ACROSS);
 				}
 				break;
 			case AROUND:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 964;
+				State = 966;
 				Match(AROUND);
 				}
 				break;
 			case TO:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 965;
+				State = 967;
 				Match(TO);
-				State = 966;
-				_localctx.corner = Match(CORNER);
+				State = 970;
+				ErrorHandler.Sync(this);
+				switch (TokenStream.LA(1)) {
+				case CORNER:
+					{
+					State = 968;
+					_localctx.corner = Match(CORNER);
+					}
+					break;
+				case TURN:
+					{
+					State = 969;
+					_localctx.turn = Match(TURN);
+					}
+					break;
+				default:
+					throw new NoViableAltException(this);
+				}
 				}
 				break;
 			case UNTIL:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 967;
-				Match(UNTIL);
-				State = 968;
-				_localctx.remain = count();
-				State = 969;
-				Match(REMAIN);
 				State = 972;
+				Match(UNTIL);
+				State = 973;
+				_localctx.remain = count();
+				State = 974;
+				Match(REMAIN);
+				State = 980;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==BEFORE) {
 					{
-					State = 970;
+					State = 975;
 					Match(BEFORE);
-					State = 971;
-					_localctx.corner = Match(CORNER);
+					State = 978;
+					ErrorHandler.Sync(this);
+					switch (TokenStream.LA(1)) {
+					case CORNER:
+						{
+						State = 976;
+						_localctx.corner = Match(CORNER);
+						}
+						break;
+					case TURN:
+						{
+						State = 977;
+						_localctx.turn = Match(TURN);
+						}
+						break;
+					default:
+						throw new NoViableAltException(this);
+					}
 					}
 				}
 
@@ -7621,9 +7668,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 976;
+			State = 984;
 			Match(IN);
-			State = 1043;
+			State = 1051;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FIRST:
@@ -7631,7 +7678,7 @@ internal partial class TurnrowParser : Parser {
 			case NEXT:
 			case SAME:
 				{
-				State = 977;
+				State = 985;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(((((_la - 96)) & ~0x3f) == 0 && ((1L << (_la - 96)) & 17592188142593L) != 0)) ) {
@@ -7641,56 +7688,56 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 981;
+				State = 989;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127296L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & 9223368255001720087L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 181073467071999L) != 0)) {
 					{
 					{
-					State = 978;
+					State = 986;
 					_localctx._name = name();
 					_localctx._kind.Add(_localctx._name);
 					}
 					}
-					State = 983;
+					State = 991;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 990;
+				State = 998;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AND) {
 					{
-					State = 984;
+					State = 992;
 					Match(AND);
-					State = 986;
+					State = 994;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 985;
+						State = 993;
 						_localctx._name = name();
 						_localctx._also.Add(_localctx._name);
 						}
 						}
-						State = 988;
+						State = 996;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127296L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & 9223368255001720087L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 181073467071999L) != 0) );
 					}
 				}
 
-				State = 996;
+				State = 1004;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==UNTIL) {
 					{
-					State = 992;
+					State = 1000;
 					_localctx.until = Match(UNTIL);
-					State = 993;
+					State = 1001;
 					_localctx.remain = count();
-					State = 994;
+					State = 1002;
 					Match(REMAIN);
 					}
 				}
@@ -7699,76 +7746,76 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EACH:
 				{
-				State = 998;
+				State = 1006;
 				_localctx.which = Match(EACH);
-				State = 1002;
+				State = 1010;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127296L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & 9223368255001720087L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 181073467071999L) != 0)) {
 					{
 					{
-					State = 999;
+					State = 1007;
 					_localctx._name = name();
 					_localctx._kind.Add(_localctx._name);
 					}
 					}
-					State = 1004;
+					State = 1012;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 1023;
+				State = 1031;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AND) {
 					{
-					State = 1005;
+					State = 1013;
 					Match(AND);
-					State = 1007;
+					State = 1015;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==NUMBER || _la==FRACTION) {
 						{
-						State = 1006;
+						State = 1014;
 						_localctx.many = list();
 						}
 					}
 
-					State = 1010;
+					State = 1018;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 1009;
+						State = 1017;
 						_localctx._name = name();
 						_localctx._also.Add(_localctx._name);
 						}
 						}
-						State = 1012;
+						State = 1020;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127296L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & 9223368255001720087L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 181073467071999L) != 0) );
-					State = 1021;
+					State = 1029;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==IN) {
 						{
-						State = 1014;
+						State = 1022;
 						Match(IN);
-						State = 1015;
+						State = 1023;
 						Match(EACH);
-						State = 1017;
+						State = 1025;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 						do {
 							{
 							{
-							State = 1016;
+							State = 1024;
 							_localctx._name = name();
 							_localctx._other.Add(_localctx._name);
 							}
 							}
-							State = 1019;
+							State = 1027;
 							ErrorHandler.Sync(this);
 							_la = TokenStream.LA(1);
 						} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127296L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & 9223368255001720087L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 181073467071999L) != 0) );
@@ -7778,28 +7825,28 @@ internal partial class TurnrowParser : Parser {
 					}
 				}
 
-				State = 1031;
+				State = 1039;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ACROSS:
 					{
-					State = 1025;
+					State = 1033;
 					Match(ACROSS);
 					}
 					break;
 				case AROUND:
 					{
-					State = 1026;
+					State = 1034;
 					Match(AROUND);
 					}
 					break;
 				case UNTIL:
 					{
-					State = 1027;
+					State = 1035;
 					_localctx.until = Match(UNTIL);
-					State = 1028;
+					State = 1036;
 					_localctx.remain = count();
-					State = 1029;
+					State = 1037;
 					Match(REMAIN);
 					}
 					break;
@@ -7816,7 +7863,7 @@ internal partial class TurnrowParser : Parser {
 			case CORNER:
 			case RING:
 				{
-				State = 1033;
+				State = 1041;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==CORNER || _la==RING) ) {
@@ -7830,34 +7877,34 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case SKIPPED:
 				{
-				State = 1034;
+				State = 1042;
 				_localctx.which = Match(SKIPPED);
 				}
 				break;
 			case ONE:
 				{
-				State = 1035;
+				State = 1043;
 				_localctx.which = Match(ONE);
-				State = 1036;
+				State = 1044;
 				Match(PLACE);
 				}
 				break;
 			case ORDINAL:
 				{
-				State = 1037;
+				State = 1045;
 				_localctx.which = Match(ORDINAL);
-				State = 1039;
+				State = 1047;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 1038;
+					State = 1046;
 					_localctx._name = name();
 					_localctx._kind.Add(_localctx._name);
 					}
 					}
-					State = 1041;
+					State = 1049;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127296L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & 9223368255001720087L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 181073467071999L) != 0) );
@@ -7920,66 +7967,66 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1045;
-			Match(REPEAT);
 			State = 1053;
+			Match(REPEAT);
+			State = 1061;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
 				{
-				State = 1046;
+				State = 1054;
 				Match(ROWS);
-				State = 1047;
+				State = 1055;
 				_localctx.from = count();
-				State = 1048;
+				State = 1056;
 				Match(TO);
-				State = 1049;
+				State = 1057;
 				_localctx.to = count();
 				}
 				break;
 			case ROW:
 				{
-				State = 1051;
+				State = 1059;
 				Match(ROW);
-				State = 1052;
+				State = 1060;
 				_localctx.from = count();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1066;
+			State = 1074;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 1055;
+				State = 1063;
 				Match(COMMA);
-				State = 1056;
-				_localctx.times = count();
 				State = 1064;
+				_localctx.times = count();
+				State = 1072;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case MORE_WORD:
 					{
-					State = 1057;
+					State = 1065;
 					_localctx.more = Match(MORE_WORD);
-					State = 1058;
+					State = 1066;
 					Match(TIMES);
 					}
 					break;
 				case TIMES:
 					{
-					State = 1059;
+					State = 1067;
 					_localctx.end = Match(TIMES);
-					State = 1062;
+					State = 1070;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==IN) {
 						{
-						State = 1060;
+						State = 1068;
 						_localctx.inAll = Match(IN);
-						State = 1061;
+						State = 1069;
 						Match(ALL);
 						}
 					}
@@ -7992,12 +8039,12 @@ internal partial class TurnrowParser : Parser {
 				}
 			}
 
-			State = 1069;
+			State = 1077;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 1068;
+				State = 1076;
 				_localctx.claimed = claim();
 				}
 			}
@@ -8049,31 +8096,31 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1071;
+			State = 1079;
 			Match(FOR);
-			State = 1072;
+			State = 1080;
 			_localctx._sizeRange = sizeRange();
 			_localctx._sizes.Add(_localctx._sizeRange);
-			State = 1077;
+			State = 1085;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1073;
+				State = 1081;
 				Match(COMMA);
-				State = 1074;
+				State = 1082;
 				_localctx._sizeRange = sizeRange();
 				_localctx._sizes.Add(_localctx._sizeRange);
 				}
 				}
-				State = 1079;
+				State = 1087;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1080;
+			State = 1088;
 			Match(COLON);
-			State = 1081;
+			State = 1089;
 			_localctx.done = sizedLine();
 			}
 		}
@@ -8113,16 +8160,16 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1083;
+			State = 1091;
 			_localctx.first = sizeName();
-			State = 1086;
+			State = 1094;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==TO) {
 				{
-				State = 1084;
+				State = 1092;
 				Match(TO);
-				State = 1085;
+				State = 1093;
 				_localctx.last = sizeName();
 				}
 			}
@@ -8205,13 +8252,13 @@ internal partial class TurnrowParser : Parser {
 		SizedLineContext _localctx = new SizedLineContext(Context, State);
 		EnterRule(_localctx, 140, RULE_sizedLine);
 		try {
-			State = 1101;
+			State = 1109;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case TURN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1088;
+				State = 1096;
 				_localctx.asTurn = turnLine();
 				}
 				break;
@@ -8221,84 +8268,84 @@ internal partial class TurnrowParser : Parser {
 			case RIGHT:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1089;
+				State = 1097;
 				_localctx.asEdge = edgeLine();
 				}
 				break;
 			case MARK:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1090;
+				State = 1098;
 				_localctx.asMark = markLine();
 				}
 				break;
 			case ROW:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1091;
+				State = 1099;
 				_localctx.asRow = rowLine();
 				}
 				break;
 			case ROWS:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1092;
+				State = 1100;
 				_localctx.asRows = rowsLine();
 				}
 				break;
 			case REPEAT:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 1093;
+				State = 1101;
 				_localctx.asRepeat = repeatLine();
 				}
 				break;
 			case STRAIGHT:
 				EnterOuterAlt(_localctx, 7);
 				{
-				State = 1094;
+				State = 1102;
 				_localctx.asStraight = straightLine();
 				}
 				break;
 			case LEAVE:
 				EnterOuterAlt(_localctx, 8);
 				{
-				State = 1095;
+				State = 1103;
 				_localctx.asLeave = leaveLine();
 				}
 				break;
 			case ADD:
 				EnterOuterAlt(_localctx, 9);
 				{
-				State = 1096;
+				State = 1104;
 				_localctx.asAdd = addLine();
 				}
 				break;
 			case SHAPE:
 				EnterOuterAlt(_localctx, 10);
 				{
-				State = 1097;
+				State = 1105;
 				_localctx.asShape = shapeLine();
 				}
 				break;
 			case SOLID:
 				EnterOuterAlt(_localctx, 11);
 				{
-				State = 1098;
+				State = 1106;
 				_localctx.asSolid = solidLine();
 				}
 				break;
 			case WITH:
 				EnterOuterAlt(_localctx, 12);
 				{
-				State = 1099;
+				State = 1107;
 				_localctx.asWith = withLine();
 				}
 				break;
 			case STRIPES:
 				EnterOuterAlt(_localctx, 13);
 				{
-				State = 1100;
+				State = 1108;
 				_localctx.asStripes = stripesLine();
 				}
 				break;
@@ -8375,25 +8422,25 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1103;
+			State = 1111;
 			Match(STRAIGHT);
-			State = 1115;
+			State = 1123;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case TO:
 				{
-				State = 1104;
+				State = 1112;
 				Match(TO);
-				State = 1105;
+				State = 1113;
 				_localctx.length = sum();
-				State = 1108;
+				State = 1116;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AT) {
 					{
-					State = 1106;
+					State = 1114;
 					Match(AT);
-					State = 1107;
+					State = 1115;
 					_localctx.at = edge();
 					}
 				}
@@ -8402,9 +8449,9 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case FOR:
 				{
-				State = 1110;
+				State = 1118;
 				_localctx.further = Match(FOR);
-				State = 1111;
+				State = 1119;
 				_localctx.length = sum();
 				}
 				break;
@@ -8537,50 +8584,50 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 1112;
+				State = 1120;
 				_localctx.amount = count();
-				State = 1113;
+				State = 1121;
 				_localctx.counted = rowsWord();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1119;
+			State = 1127;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==FROM) {
 				{
-				State = 1117;
+				State = 1125;
 				Match(FROM);
-				State = 1118;
+				State = 1126;
 				_localctx.mark = name();
 				}
 			}
 
-			State = 1125;
+			State = 1133;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1121;
+				State = 1129;
 				Match(COMMA);
-				State = 1122;
+				State = 1130;
 				_localctx._rowFix = rowFix();
 				_localctx._fixes.Add(_localctx._rowFix);
 				}
 				}
-				State = 1127;
+				State = 1135;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1129;
+			State = 1137;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 1128;
+				State = 1136;
 				_localctx.claimed = claim();
 				}
 			}
@@ -8631,53 +8678,53 @@ internal partial class TurnrowParser : Parser {
 		RowFixContext _localctx = new RowFixContext(Context, State);
 		EnterRule(_localctx, 144, RULE_rowFix);
 		try {
-			State = 1142;
+			State = 1150;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case EVEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1131;
+				State = 1139;
 				Match(EVEN);
-				State = 1132;
+				State = 1140;
 				rowsWord();
 				}
 				break;
 			case ODD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1133;
+				State = 1141;
 				Match(ODD);
-				State = 1134;
+				State = 1142;
 				rowsWord();
 				}
 				break;
 			case END:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1135;
+				State = 1143;
 				Match(END);
-				State = 1136;
+				State = 1144;
 				_localctx.facing = side();
 				}
 				break;
 			case IN:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1137;
+				State = 1145;
 				Match(IN);
-				State = 1138;
+				State = 1146;
 				_localctx.pattern = name();
 				}
 				break;
 			case EDGES:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1139;
+				State = 1147;
 				Match(EDGES);
-				State = 1140;
+				State = 1148;
 				Match(IN);
-				State = 1141;
+				State = 1149;
 				_localctx.by = stitch();
 				}
 				break;
@@ -8729,32 +8776,32 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1144;
+			State = 1152;
 			Match(LEAVE);
-			State = 1145;
+			State = 1153;
 			_localctx.amount = count();
-			State = 1148;
+			State = 1156;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==FOR) {
 				{
-				State = 1146;
+				State = 1154;
 				Match(FOR);
-				State = 1147;
+				State = 1155;
 				_localctx.later = Match(LATER);
 				}
 			}
 
-			State = 1150;
+			State = 1158;
 			Match(AT);
-			State = 1151;
+			State = 1159;
 			_localctx.at = edge();
-			State = 1153;
+			State = 1161;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 1152;
+				State = 1160;
 				_localctx.claimed = claim();
 				}
 			}
@@ -8807,36 +8854,36 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1155;
-			Match(ADD);
-			State = 1156;
-			_localctx.amount = count();
-			State = 1157;
-			Match(AT);
-			State = 1158;
-			_localctx.at = edge();
 			State = 1163;
+			Match(ADD);
+			State = 1164;
+			_localctx.amount = count();
+			State = 1165;
+			Match(AT);
+			State = 1166;
+			_localctx.at = edge();
+			State = 1171;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 1159;
+				State = 1167;
 				Match(COMMA);
-				State = 1160;
+				State = 1168;
 				_localctx.apart = Match(ONE);
-				State = 1161;
+				State = 1169;
 				Match(ROW);
-				State = 1162;
+				State = 1170;
 				Match(APART);
 				}
 			}
 
-			State = 1166;
+			State = 1174;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 1165;
+				State = 1173;
 				_localctx.claimed = claim();
 				}
 			}
@@ -8929,53 +8976,53 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1168;
+			State = 1176;
 			Match(SHAPE);
-			State = 1224;
+			State = 1232;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case BY:
 				{
-				State = 1169;
+				State = 1177;
 				Match(BY);
-				State = 1170;
+				State = 1178;
 				_localctx.by = decreasing();
 				}
 				break;
 			case ROWS:
 				{
-				State = 1171;
+				State = 1179;
 				_localctx.many = Match(ROWS);
-				State = 1172;
+				State = 1180;
 				_localctx.from = count();
-				State = 1173;
+				State = 1181;
 				Match(TO);
-				State = 1174;
+				State = 1182;
 				_localctx.to = count();
-				State = 1175;
+				State = 1183;
 				_localctx.does = shapeDone();
 				}
 				break;
 			case FOR:
 			case TO:
 				{
-				State = 1185;
+				State = 1193;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case TO:
 					{
-					State = 1177;
+					State = 1185;
 					Match(TO);
-					State = 1178;
+					State = 1186;
 					_localctx.length = sum();
-					State = 1181;
+					State = 1189;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==AT) {
 						{
-						State = 1179;
+						State = 1187;
 						Match(AT);
-						State = 1180;
+						State = 1188;
 						_localctx.at = edge();
 						}
 					}
@@ -8984,45 +9031,45 @@ internal partial class TurnrowParser : Parser {
 					break;
 				case FOR:
 					{
-					State = 1183;
+					State = 1191;
 					_localctx.further = Match(FOR);
-					State = 1184;
+					State = 1192;
 					_localctx.length = sum();
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 1189;
+				State = 1197;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FROM) {
 					{
-					State = 1187;
+					State = 1195;
 					Match(FROM);
-					State = 1188;
+					State = 1196;
 					_localctx.mark = name();
 					}
 				}
 
-				State = 1195;
+				State = 1203;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 1191;
+					State = 1199;
 					Match(COMMA);
-					State = 1192;
+					State = 1200;
 					_localctx._rowFix = rowFix();
 					_localctx._fixes.Add(_localctx._rowFix);
 					}
 					}
-					State = 1197;
+					State = 1205;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 1198;
+				State = 1206;
 				_localctx.does = shapeDone();
 				}
 				break;
@@ -9155,66 +9202,66 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 1200;
+				State = 1208;
 				_localctx.rows = count();
-				State = 1222;
+				State = 1230;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 				case ROWS:
 					{
-					State = 1201;
+					State = 1209;
 					_localctx.counted = rowsWord();
-					State = 1204;
+					State = 1212;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==FROM) {
 						{
-						State = 1202;
+						State = 1210;
 						Match(FROM);
-						State = 1203;
+						State = 1211;
 						_localctx.mark = name();
 						}
 					}
 
-					State = 1210;
+					State = 1218;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					while (_la==COMMA) {
 						{
 						{
-						State = 1206;
+						State = 1214;
 						Match(COMMA);
-						State = 1207;
+						State = 1215;
 						_localctx._rowFix = rowFix();
 						_localctx._fixes.Add(_localctx._rowFix);
 						}
 						}
-						State = 1212;
+						State = 1220;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 					}
-					State = 1213;
+					State = 1221;
 					_localctx.does = shapeDone();
 					}
 					break;
 				case STITCH:
 				case STITCHES:
 					{
-					State = 1215;
+					State = 1223;
 					stitchesWord();
-					State = 1216;
+					State = 1224;
 					_localctx.inside = Match(IN);
-					State = 1220;
+					State = 1228;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 1217;
+						State = 1225;
 						Match(COMMA);
-						State = 1218;
+						State = 1226;
 						Match(BY);
-						State = 1219;
+						State = 1227;
 						_localctx.by = decreasing();
 						}
 					}
@@ -9279,30 +9326,30 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1236;
+			State = 1244;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case COLON:
 				{
-				State = 1226;
+				State = 1234;
 				Match(COLON);
-				State = 1227;
+				State = 1235;
 				_localctx._shaping = shaping();
 				_localctx._shapings.Add(_localctx._shaping);
-				State = 1232;
+				State = 1240;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==SEMICOLON) {
 					{
 					{
-					State = 1228;
+					State = 1236;
 					Match(SEMICOLON);
-					State = 1229;
+					State = 1237;
 					_localctx._shaping = shaping();
 					_localctx._shapings.Add(_localctx._shaping);
 					}
 					}
-					State = 1234;
+					State = 1242;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -9310,19 +9357,19 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EVENLY:
 				{
-				State = 1235;
+				State = 1243;
 				_localctx.solved = solve();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1239;
+			State = 1247;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 1238;
+				State = 1246;
 				_localctx.claimed = claim();
 				}
 			}
@@ -9380,38 +9427,38 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1246;
+			State = 1254;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==AFTER) {
 				{
-				State = 1241;
+				State = 1249;
 				Match(AFTER);
-				State = 1242;
+				State = 1250;
 				_localctx.after = count();
-				State = 1243;
+				State = 1251;
 				rowsWord();
-				State = 1244;
+				State = 1252;
 				Match(COMMA);
 				}
 			}
 
-			State = 1248;
+			State = 1256;
 			_localctx.first = stage();
-			State = 1253;
+			State = 1261;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1249;
+				State = 1257;
 				Match(COMMA);
-				State = 1250;
+				State = 1258;
 				_localctx._shapingPart = shapingPart();
 				_localctx._parts.Add(_localctx._shapingPart);
 				}
 				}
-				State = 1255;
+				State = 1263;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -9468,50 +9515,50 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1267;
+			State = 1275;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ADD:
 			case DEC:
 			case INC:
 				{
-				State = 1258;
+				State = 1266;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case DEC:
 				case INC:
 					{
-					State = 1256;
+					State = 1264;
 					_localctx.changed = change();
 					}
 					break;
 				case ADD:
 					{
-					State = 1257;
+					State = 1265;
 					Match(ADD);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 1260;
+				State = 1268;
 				_localctx.amount = count();
 				}
 				break;
 			case LEAVE:
 				{
-				State = 1261;
+				State = 1269;
 				Match(LEAVE);
-				State = 1262;
+				State = 1270;
 				_localctx.amount = count();
-				State = 1265;
+				State = 1273;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FOR) {
 					{
-					State = 1263;
+					State = 1271;
 					Match(FOR);
-					State = 1264;
+					State = 1272;
 					_localctx.later = Match(LATER);
 					}
 				}
@@ -9521,20 +9568,20 @@ internal partial class TurnrowParser : Parser {
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1272;
+			State = 1280;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case AT:
 				{
-				State = 1269;
+				State = 1277;
 				Match(AT);
-				State = 1270;
+				State = 1278;
 				_localctx.at = edge();
 				}
 				break;
 			case EVENLY:
 				{
-				State = 1271;
+				State = 1279;
 				_localctx.evenly = Match(EVENLY);
 				}
 				break;
@@ -9548,12 +9595,12 @@ internal partial class TurnrowParser : Parser {
 			default:
 				break;
 			}
-			State = 1275;
+			State = 1283;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==BY || _la==EVERY) {
 				{
-				State = 1274;
+				State = 1282;
 				_localctx.when = frequency();
 				}
 			}
@@ -9621,21 +9668,21 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 158, RULE_shapingPart);
 		int _la;
 		try {
-			State = 1293;
+			State = 1301;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case THEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1277;
+				State = 1285;
 				Match(THEN);
-				State = 1280;
+				State = 1288;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case BY:
 				case EVERY:
 					{
-					State = 1278;
+					State = 1286;
 					_localctx.when = frequency();
 					}
 					break;
@@ -9644,7 +9691,7 @@ internal partial class TurnrowParser : Parser {
 				case DEC:
 				case INC:
 					{
-					State = 1279;
+					State = 1287;
 					_localctx.next = stage();
 					}
 					break;
@@ -9656,21 +9703,21 @@ internal partial class TurnrowParser : Parser {
 			case EVERY:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1282;
+				State = 1290;
 				_localctx.often = everyRows();
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1283;
+				State = 1291;
 				Match(BY);
-				State = 1286;
+				State = 1294;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case TURNS:
 					{
-					State = 1284;
+					State = 1292;
 					_localctx.turns = turnRows();
 					}
 					break;
@@ -9678,7 +9725,7 @@ internal partial class TurnrowParser : Parser {
 				case SLIPPING:
 				case WORKING:
 					{
-					State = 1285;
+					State = 1293;
 					_localctx.by = decreasing();
 					}
 					break;
@@ -9692,23 +9739,23 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1288;
+				State = 1296;
 				_localctx.inset = stitchesIn();
 				}
 				break;
 			case AT:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1289;
+				State = 1297;
 				Match(AT);
-				State = 1290;
+				State = 1298;
 				_localctx.at = edge();
 				}
 				break;
 			case EVENLY:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 1291;
+				State = 1299;
 				_localctx.evenly = Match(EVENLY);
 				}
 				break;
@@ -9716,7 +9763,7 @@ internal partial class TurnrowParser : Parser {
 			case STAGGERED:
 				EnterOuterAlt(_localctx, 7);
 				{
-				State = 1292;
+				State = 1300;
 				_localctx.way = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==STACKED || _la==STAGGERED) ) {
@@ -9765,22 +9812,22 @@ internal partial class TurnrowParser : Parser {
 		FrequencyContext _localctx = new FrequencyContext(Context, State);
 		EnterRule(_localctx, 160, RULE_frequency);
 		try {
-			State = 1298;
+			State = 1306;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case EVERY:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1295;
+				State = 1303;
 				_localctx.often = everyRows();
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1296;
+				State = 1304;
 				Match(BY);
-				State = 1297;
+				State = 1305;
 				_localctx.turns = turnRows();
 				}
 				break;
@@ -9829,14 +9876,14 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1300;
+			State = 1308;
 			Match(EVERY);
-			State = 1305;
+			State = 1313;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROW:
 				{
-				State = 1301;
+				State = 1309;
 				Match(ROW);
 				}
 				break;
@@ -9969,23 +10016,23 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 1302;
+				State = 1310;
 				_localctx.interval = count();
-				State = 1303;
+				State = 1311;
 				rowsWord();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1310;
+			State = 1318;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127040L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & 9223368255001720087L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 1025498397203967L) != 0)) {
 				{
-				State = 1307;
+				State = 1315;
 				_localctx.times = count();
-				State = 1308;
+				State = 1316;
 				Match(TIMES);
 				}
 			}
@@ -10035,26 +10082,26 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1312;
+			State = 1320;
 			Match(TURNS);
-			State = 1313;
-			Match(EVERY);
-			State = 1314;
-			_localctx.interval = count();
-			State = 1315;
-			Match(AND);
-			State = 1316;
-			_localctx.byTurns = count();
-			State = 1317;
-			rowsWord();
 			State = 1321;
+			Match(EVERY);
+			State = 1322;
+			_localctx.interval = count();
+			State = 1323;
+			Match(AND);
+			State = 1324;
+			_localctx.byTurns = count();
+			State = 1325;
+			rowsWord();
+			State = 1329;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127040L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & 9223368255001720087L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 1025498397203967L) != 0)) {
 				{
-				State = 1318;
+				State = 1326;
 				_localctx.times = count();
-				State = 1319;
+				State = 1327;
 				Match(TIMES);
 				}
 			}
@@ -10090,31 +10137,31 @@ internal partial class TurnrowParser : Parser {
 		DecreasingContext _localctx = new DecreasingContext(Context, State);
 		EnterRule(_localctx, 166, RULE_decreasing);
 		try {
-			State = 1328;
+			State = 1336;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case SKIPPING:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1323;
+				State = 1331;
 				Match(SKIPPING);
 				}
 				break;
 			case SLIPPING:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1324;
+				State = 1332;
 				Match(SLIPPING);
-				State = 1325;
+				State = 1333;
 				Match(OVER);
 				}
 				break;
 			case WORKING:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1326;
+				State = 1334;
 				Match(WORKING);
-				State = 1327;
+				State = 1335;
 				Match(TOGETHER);
 				}
 				break;
@@ -10158,28 +10205,28 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1332;
+			State = 1340;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WORD:
 				{
-				State = 1330;
+				State = 1338;
 				_localctx.called = Match(WORD);
 				}
 				break;
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 1331;
+				State = 1339;
 				_localctx.amount = list();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1334;
+			State = 1342;
 			stitchesWord();
-			State = 1335;
+			State = 1343;
 			Match(IN);
 			}
 		}
@@ -10235,48 +10282,48 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1337;
+			State = 1345;
 			Match(EVENLY);
-			State = 1338;
+			State = 1346;
 			Match(TO);
-			State = 1339;
+			State = 1347;
 			_localctx.target = count();
-			State = 1340;
+			State = 1348;
 			Match(COMMA);
-			State = 1344;
+			State = 1352;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case AT:
 				{
-				State = 1341;
+				State = 1349;
 				Match(AT);
-				State = 1342;
+				State = 1350;
 				_localctx.at = edge();
 				}
 				break;
 			case AROUND:
 				{
-				State = 1343;
+				State = 1351;
 				_localctx.around = Match(AROUND);
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1350;
+			State = 1358;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1346;
+				State = 1354;
 				Match(COMMA);
-				State = 1347;
+				State = 1355;
 				_localctx._solveOption = solveOption();
 				_localctx._options.Add(_localctx._solveOption);
 				}
 				}
-				State = 1352;
+				State = 1360;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -10331,40 +10378,40 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 172, RULE_solveOption);
 		int _la;
 		try {
-			State = 1369;
+			State = 1377;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ON:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1353;
+				State = 1361;
 				Match(ON);
-				State = 1354;
+				State = 1362;
 				Match(RS);
-				State = 1355;
+				State = 1363;
 				rowsWord();
 				}
 				break;
 			case LONGER:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1356;
+				State = 1364;
 				Match(LONGER);
-				State = 1357;
+				State = 1365;
 				Match(FIRST);
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1358;
+				State = 1366;
 				Match(BY);
-				State = 1361;
+				State = 1369;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case TURNS:
 					{
-					State = 1359;
+					State = 1367;
 					Match(TURNS);
 					}
 					break;
@@ -10372,7 +10419,7 @@ internal partial class TurnrowParser : Parser {
 				case SLIPPING:
 				case WORKING:
 					{
-					State = 1360;
+					State = 1368;
 					_localctx.by = decreasing();
 					}
 					break;
@@ -10385,7 +10432,7 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1363;
+				State = 1371;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==FIRST || _la==LAST) ) {
@@ -10395,11 +10442,11 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1364;
+				State = 1372;
 				_localctx.rows = count();
-				State = 1365;
+				State = 1373;
 				rowsWord();
-				State = 1366;
+				State = 1374;
 				Match(PLAIN);
 				}
 				break;
@@ -10408,7 +10455,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1368;
+				State = 1376;
 				_localctx.inset = stitchesIn();
 				}
 				break;
@@ -10477,24 +10524,24 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1371;
-			Match(SOLID);
-			State = 1372;
-			_localctx.shape = name();
-			State = 1373;
-			_localctx.across = sum();
-			State = 1374;
-			Match(ACROSS);
 			State = 1379;
+			Match(SOLID);
+			State = 1380;
+			_localctx.shape = name();
+			State = 1381;
+			_localctx.across = sum();
+			State = 1382;
+			Match(ACROSS);
+			State = 1387;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==BY) {
 				{
-				State = 1375;
+				State = 1383;
 				Match(BY);
-				State = 1376;
+				State = 1384;
 				_localctx.other = sum();
-				State = 1377;
+				State = 1385;
 				_localctx.way = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==HIGH || _la==THICK) ) {
@@ -10507,29 +10554,29 @@ internal partial class TurnrowParser : Parser {
 				}
 			}
 
-			State = 1385;
+			State = 1393;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1381;
+				State = 1389;
 				Match(COMMA);
-				State = 1382;
+				State = 1390;
 				_localctx._solidPart = solidPart();
 				_localctx._parts.Add(_localctx._solidPart);
 				}
 				}
-				State = 1387;
+				State = 1395;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1389;
+			State = 1397;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 1388;
+				State = 1396;
 				_localctx.claimed = claim();
 				}
 			}
@@ -10572,13 +10619,13 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 176, RULE_solidPart);
 		int _la;
 		try {
-			State = 1396;
+			State = 1404;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1391;
+				State = 1399;
 				_localctx.said = Match(WORD);
 				}
 				break;
@@ -10586,7 +10633,7 @@ internal partial class TurnrowParser : Parser {
 			case STAGGERED:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1392;
+				State = 1400;
 				_localctx.way = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==STACKED || _la==STAGGERED) ) {
@@ -10601,11 +10648,11 @@ internal partial class TurnrowParser : Parser {
 			case MULTIPLE:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1393;
+				State = 1401;
 				Match(MULTIPLE);
-				State = 1394;
+				State = 1402;
 				Match(OF);
-				State = 1395;
+				State = 1403;
 				_localctx.multiple = single();
 				}
 				break;
@@ -10685,60 +10732,60 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1398;
+			State = 1406;
 			Match(SEAM);
-			State = 1400;
+			State = 1408;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1399;
+				State = 1407;
 				_localctx._walkWord = walkWord();
 				_localctx._first.Add(_localctx._walkWord);
-				}
-				}
-				State = 1402;
-				ErrorHandler.Sync(this);
-				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -35434594304L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & 9223370456172459287L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 181073468120575L) != 0) );
-			State = 1408;
-			ErrorHandler.Sync(this);
-			_la = TokenStream.LA(1);
-			while (_la==AND) {
-				{
-				{
-				State = 1404;
-				Match(AND);
-				State = 1405;
-				_localctx._walkWords = walkWords();
-				_localctx._firstMore.Add(_localctx._walkWords);
 				}
 				}
 				State = 1410;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -35434594304L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & 9223370456172459287L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 181073468120575L) != 0) );
+			State = 1416;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			while (_la==AND) {
+				{
+				{
+				State = 1412;
+				Match(AND);
+				State = 1413;
+				_localctx._walkWords = walkWords();
+				_localctx._firstMore.Add(_localctx._walkWords);
+				}
+				}
+				State = 1418;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
 			}
-			State = 1418;
+			State = 1426;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 1411;
+				State = 1419;
 				Match(COMMA);
-				State = 1416;
+				State = 1424;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (((((_la - 47)) & ~0x3f) == 0 && ((1L << (_la - 47)) & 577023702257369089L) != 0)) {
 					{
-					State = 1412;
+					State = 1420;
 					_localctx.rows = selection();
-					State = 1414;
+					State = 1422;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 1413;
+						State = 1421;
 						Match(COMMA);
 						}
 					}
@@ -10749,65 +10796,65 @@ internal partial class TurnrowParser : Parser {
 				}
 			}
 
-			State = 1420;
+			State = 1428;
 			Match(WITH);
-			State = 1422;
+			State = 1430;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1421;
+				State = 1429;
 				_localctx._walkWord = walkWord();
 				_localctx._second.Add(_localctx._walkWord);
-				}
-				}
-				State = 1424;
-				ErrorHandler.Sync(this);
-				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -35434594304L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & 9223370456172459287L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 181073468120575L) != 0) );
-			State = 1430;
-			ErrorHandler.Sync(this);
-			_la = TokenStream.LA(1);
-			while (_la==AND) {
-				{
-				{
-				State = 1426;
-				Match(AND);
-				State = 1427;
-				_localctx._walkWords = walkWords();
-				_localctx._secondMore.Add(_localctx._walkWords);
 				}
 				}
 				State = 1432;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -35434594304L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & 9223370456172459287L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 181073468120575L) != 0) );
+			State = 1438;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			while (_la==AND) {
+				{
+				{
+				State = 1434;
+				Match(AND);
+				State = 1435;
+				_localctx._walkWords = walkWords();
+				_localctx._secondMore.Add(_localctx._walkWords);
+				}
+				}
+				State = 1440;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
 			}
-			State = 1437;
+			State = 1445;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1433;
+				State = 1441;
 				Match(COMMA);
-				State = 1434;
+				State = 1442;
 				_localctx._seamPart = seamPart();
 				_localctx._parts.Add(_localctx._seamPart);
 				}
 				}
-				State = 1439;
+				State = 1447;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1442;
+			State = 1450;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COLON) {
 				{
-				State = 1440;
+				State = 1448;
 				Match(COLON);
-				State = 1441;
+				State = 1449;
 				_localctx.worked = rate();
 				}
 			}
@@ -10849,18 +10896,18 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1445;
+			State = 1453;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1444;
+				State = 1452;
 				_localctx._walkWord = walkWord();
 				_localctx._words.Add(_localctx._walkWord);
 				}
 				}
-				State = 1447;
+				State = 1455;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -35434594304L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & 9223370456172459287L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 181073468120575L) != 0) );
@@ -10884,6 +10931,8 @@ internal partial class TurnrowParser : Parser {
 		public ListContext most;
 		public UnitContext measure;
 		public IToken order;
+		public NameContext yarn;
+		public SideContext facing;
 		[System.Diagnostics.DebuggerNonUserCode] public SelectionContext selection() {
 			return GetRuleContext<SelectionContext>(0);
 		}
@@ -10903,6 +10952,14 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode THE() { return GetToken(TurnrowParser.THE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SAME() { return GetToken(TurnrowParser.SAME, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode OPPOSITE() { return GetToken(TurnrowParser.OPPOSITE, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode WITH() { return GetToken(TurnrowParser.WITH, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public NameContext name() {
+			return GetRuleContext<NameContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TOGETHER() { return GetToken(TurnrowParser.TOGETHER, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public SideContext side() {
+			return GetRuleContext<SideContext>(0);
+		}
 		public SeamPartContext(ParserRuleContext parent, int invokingState)
 			: base(parent, invokingState)
 		{
@@ -10916,7 +10973,7 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 182, RULE_seamPart);
 		int _la;
 		try {
-			State = 1465;
+			State = 1478;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
@@ -10925,27 +10982,27 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1449;
+				State = 1457;
 				_localctx.rows = selection();
 				}
 				break;
 			case EASING:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1450;
+				State = 1458;
 				_localctx.eased = Match(EASING);
-				State = 1456;
+				State = 1464;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==NUMBER || _la==FRACTION) {
 					{
-					State = 1451;
+					State = 1459;
 					_localctx.least = list();
-					State = 1452;
+					State = 1460;
 					Match(TO);
-					State = 1453;
+					State = 1461;
 					_localctx.most = list();
-					State = 1454;
+					State = 1462;
 					_localctx.measure = unit();
 					}
 				}
@@ -10955,30 +11012,49 @@ internal partial class TurnrowParser : Parser {
 			case IN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1458;
+				State = 1466;
 				Match(IN);
-				State = 1462;
+				State = 1470;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case THE:
 					{
-					State = 1459;
+					State = 1467;
 					Match(THE);
-					State = 1460;
+					State = 1468;
 					_localctx.order = Match(SAME);
 					}
 					break;
 				case OPPOSITE:
 					{
-					State = 1461;
+					State = 1469;
 					_localctx.order = Match(OPPOSITE);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 1464;
+				State = 1472;
 				Match(ORDER);
+				}
+				break;
+			case WITH:
+				EnterOuterAlt(_localctx, 4);
+				{
+				State = 1473;
+				Match(WITH);
+				State = 1474;
+				_localctx.yarn = name();
+				}
+				break;
+			case RS:
+			case WS:
+				EnterOuterAlt(_localctx, 5);
+				{
+				State = 1475;
+				_localctx.facing = side();
+				State = 1476;
+				Match(TOGETHER);
 				}
 				break;
 			default:
@@ -11017,7 +11093,7 @@ internal partial class TurnrowParser : Parser {
 		WalkWordContext _localctx = new WalkWordContext(Context, State);
 		EnterRule(_localctx, 184, RULE_walkWord);
 		try {
-			State = 1473;
+			State = 1486;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -11147,42 +11223,42 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1467;
+				State = 1480;
 				name();
 				}
 				break;
 			case FIRST:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1468;
+				State = 1481;
 				Match(FIRST);
 				}
 				break;
 			case LAST:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1469;
+				State = 1482;
 				Match(LAST);
 				}
 				break;
 			case ROW:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1470;
+				State = 1483;
 				Match(ROW);
 				}
 				break;
 			case ROWS:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1471;
+				State = 1484;
 				Match(ROWS);
 				}
 				break;
 			case STITCHES:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 1472;
+				State = 1485;
 				Match(STITCHES);
 				}
 				break;
@@ -11236,7 +11312,7 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 186, RULE_selection);
 		int _la;
 		try {
-			State = 1491;
+			State = 1504;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ALL:
@@ -11244,19 +11320,19 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1477;
+				State = 1490;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==ALL) {
 					{
-					State = 1475;
+					State = 1488;
 					_localctx.all = Match(ALL);
-					State = 1476;
+					State = 1489;
 					Match(BUT);
 					}
 				}
 
-				State = 1479;
+				State = 1492;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==FIRST || _la==LAST) ) {
@@ -11266,12 +11342,12 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1484;
+				State = 1497;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1480;
+					State = 1493;
 					Match(ROW);
 					}
 					break;
@@ -11404,9 +11480,9 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1481;
+					State = 1494;
 					_localctx.amount = count();
-					State = 1482;
+					State = 1495;
 					rowsWord();
 					}
 					break;
@@ -11418,13 +11494,13 @@ internal partial class TurnrowParser : Parser {
 			case ROWS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1486;
+				State = 1499;
 				Match(ROWS);
-				State = 1487;
+				State = 1500;
 				_localctx.from = count();
-				State = 1488;
+				State = 1501;
 				Match(TO);
-				State = 1489;
+				State = 1502;
 				_localctx.to = count();
 				}
 				break;
@@ -11489,46 +11565,46 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1494;
+			State = 1507;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==NUMBER || _la==FRACTION) {
 				{
-				State = 1493;
+				State = 1506;
 				_localctx.amount = list();
 				}
 			}
 
-			State = 1497;
+			State = 1510;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1496;
+				State = 1509;
 				_localctx._name = name();
 				_localctx._words.Add(_localctx._name);
 				}
 				}
-				State = 1499;
+				State = 1512;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127296L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & 9223368255001720087L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 181073467071999L) != 0) );
-			State = 1522;
+			State = 1535;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case IN:
 				{
-				State = 1501;
+				State = 1514;
 				_localctx.way = Match(IN);
-				State = 1502;
+				State = 1515;
 				Match(EACH);
-				State = 1509;
+				State = 1522;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1503;
+					State = 1516;
 					_localctx.row = Match(ROW);
 					}
 					break;
@@ -11658,18 +11734,18 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case WORD:
 					{
-					State = 1505;
+					State = 1518;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 1504;
+						State = 1517;
 						_localctx._name = name();
 						_localctx._kind.Add(_localctx._name);
 						}
 						}
-						State = 1507;
+						State = 1520;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127296L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & 9223368255001720087L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 181073467071999L) != 0) );
@@ -11682,14 +11758,14 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case PER:
 				{
-				State = 1511;
+				State = 1524;
 				_localctx.way = Match(PER);
-				State = 1519;
+				State = 1532;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1512;
+					State = 1525;
 					_localctx.row = Match(ROW);
 					}
 					break;
@@ -11822,21 +11898,21 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1513;
+					State = 1526;
 					_localctx.over = count();
-					State = 1517;
+					State = 1530;
 					ErrorHandler.Sync(this);
 					switch (TokenStream.LA(1)) {
 					case ROW:
 					case ROWS:
 						{
-						State = 1514;
+						State = 1527;
 						_localctx.rows = rowsWord();
 						}
 						break;
 					case STITCHES:
 						{
-						State = 1515;
+						State = 1528;
 						Match(STITCHES);
 						}
 						break;
@@ -11966,7 +12042,7 @@ internal partial class TurnrowParser : Parser {
 					case OZ:
 					case WORD:
 						{
-						State = 1516;
+						State = 1529;
 						_localctx._name = name();
 						_localctx._kind.Add(_localctx._name);
 						}
@@ -11983,7 +12059,7 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EVENLY:
 				{
-				State = 1521;
+				State = 1534;
 				_localctx.evenly = Match(EVENLY);
 				}
 				break;
@@ -12066,25 +12142,25 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1524;
+			State = 1537;
 			Match(EXPECT);
-			State = 1525;
+			State = 1538;
 			_localctx.left = expected();
-			State = 1556;
+			State = 1569;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case MEASURE:
 				{
-				State = 1526;
+				State = 1539;
 				Match(MEASURE);
-				State = 1536;
+				State = 1549;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case AT:
 					{
-					State = 1527;
+					State = 1540;
 					Match(AT);
-					State = 1528;
+					State = 1541;
 					_localctx.bound = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==LEAST || _la==MOST) ) {
@@ -12094,7 +12170,7 @@ internal partial class TurnrowParser : Parser {
 						ErrorHandler.ReportMatch(this);
 					    Consume();
 					}
-					State = 1529;
+					State = 1542;
 					_localctx.length = sum();
 					}
 					break;
@@ -12227,18 +12303,18 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1530;
+					State = 1543;
 					_localctx.length = sum();
-					State = 1534;
+					State = 1547;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 1531;
+						State = 1544;
 						Match(COMMA);
-						State = 1532;
+						State = 1545;
 						Match(WITHIN);
-						State = 1533;
+						State = 1546;
 						_localctx.within = sum();
 						}
 					}
@@ -12253,7 +12329,7 @@ internal partial class TurnrowParser : Parser {
 			case ARE:
 			case IS:
 				{
-				State = 1538;
+				State = 1551;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -12262,14 +12338,14 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1541;
+				State = 1554;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AT) {
 					{
-					State = 1539;
+					State = 1552;
 					Match(AT);
-					State = 1540;
+					State = 1553;
 					_localctx.bound = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==LEAST || _la==MOST) ) {
@@ -12282,7 +12358,7 @@ internal partial class TurnrowParser : Parser {
 					}
 				}
 
-				State = 1543;
+				State = 1556;
 				_localctx.right = expected();
 				}
 				break;
@@ -12290,7 +12366,7 @@ internal partial class TurnrowParser : Parser {
 			case LIE:
 			case RUFFLE:
 				{
-				State = 1544;
+				State = 1557;
 				_localctx.lying = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(((((_la - 81)) & ~0x3f) == 0 && ((1L << (_la - 81)) & 288230376688582657L) != 0)) ) {
@@ -12300,30 +12376,30 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1546;
+				State = 1559;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FLAT) {
 					{
-					State = 1545;
+					State = 1558;
 					_localctx.flat = Match(FLAT);
 					}
 				}
 
-				State = 1554;
+				State = 1567;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 1548;
+					State = 1561;
 					Match(IN);
-					State = 1549;
+					State = 1562;
 					Match(ROWS);
-					State = 1550;
+					State = 1563;
 					_localctx.from = count();
-					State = 1551;
+					State = 1564;
 					Match(TO);
-					State = 1552;
+					State = 1565;
 					_localctx.to = count();
 					}
 				}
@@ -12385,36 +12461,36 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1558;
+			State = 1571;
 			_localctx.value = sum();
-			State = 1575;
+			State = 1588;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==ROWS || _la==FIRST || _la==STITCHES || _la==WORD) {
 				{
-				State = 1560;
+				State = 1573;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FIRST) {
 					{
-					State = 1559;
+					State = 1572;
 					_localctx.nth = Match(FIRST);
 					}
 				}
 
-				State = 1566;
+				State = 1579;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==WORD) {
 					{
-					State = 1562;
+					State = 1575;
 					_localctx.by = Match(WORD);
-					State = 1564;
+					State = 1577;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==WORD) {
 						{
-						State = 1563;
+						State = 1576;
 						_localctx.word = Match(WORD);
 						}
 					}
@@ -12422,7 +12498,7 @@ internal partial class TurnrowParser : Parser {
 					}
 				}
 
-				State = 1568;
+				State = 1581;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -12432,18 +12508,18 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1572;
+				State = 1585;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0)) {
 					{
 					{
-					State = 1569;
+					State = 1582;
 					_localctx._expectedMore = expectedMore();
 					_localctx._more.Add(_localctx._expectedMore);
 					}
 					}
-					State = 1574;
+					State = 1587;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -12490,16 +12566,16 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1577;
+			State = 1590;
 			_localctx.by = sign();
-			State = 1578;
+			State = 1591;
 			_localctx.value = single();
-			State = 1580;
+			State = 1593;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==ROWS || _la==STITCHES) {
 				{
-				State = 1579;
+				State = 1592;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -12562,38 +12638,38 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1582;
+			State = 1595;
 			Match(EQUALS);
-			State = 1583;
+			State = 1596;
 			_localctx._claimPart = claimPart();
 			_localctx._parts.Add(_localctx._claimPart);
-			State = 1588;
+			State = 1601;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1584;
+				State = 1597;
 				Match(COMMA);
-				State = 1585;
+				State = 1598;
 				_localctx._claimPart = claimPart();
 				_localctx._parts.Add(_localctx._claimPart);
 				}
 				}
-				State = 1590;
+				State = 1603;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1596;
+			State = 1609;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WITHOUT:
 				{
-				State = 1591;
+				State = 1604;
 				_localctx.without = Match(WITHOUT);
-				State = 1592;
+				State = 1605;
 				Match(TURNING);
-				State = 1593;
+				State = 1606;
 				_la = TokenStream.LA(1);
 				if ( !(_la==CHAIN || _la==CH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -12606,9 +12682,9 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case WITH:
 				{
-				State = 1594;
+				State = 1607;
 				_localctx.with = Match(WITH);
-				State = 1595;
+				State = 1608;
 				Match(CHAINS);
 				}
 				break;
@@ -12660,9 +12736,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1598;
+			State = 1611;
 			_localctx.amount = count();
-			State = 1605;
+			State = 1618;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -12791,18 +12867,18 @@ internal partial class TurnrowParser : Parser {
 			case OZ:
 			case WORD:
 				{
-				State = 1600;
+				State = 1613;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 1599;
+					State = 1612;
 					_localctx._name = name();
 					_localctx._words.Add(_localctx._name);
 					}
 					}
-					State = 1602;
+					State = 1615;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127296L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & 9223368255001720087L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 181073467071999L) != 0) );
@@ -12810,7 +12886,7 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case STITCHES:
 				{
-				State = 1604;
+				State = 1617;
 				_localctx.stitches = Match(STITCHES);
 				}
 				break;
@@ -12856,15 +12932,15 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 200, RULE_edge);
 		int _la;
 		try {
-			State = 1613;
+			State = 1626;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case BOTH:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1607;
+				State = 1620;
 				Match(BOTH);
-				State = 1608;
+				State = 1621;
 				Match(EDGES);
 				}
 				break;
@@ -12995,14 +13071,14 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1609;
+				State = 1622;
 				_localctx.called = name();
-				State = 1611;
+				State = 1624;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==EDGE) {
 					{
-					State = 1610;
+					State = 1623;
 					Match(EDGE);
 					}
 				}
@@ -13042,7 +13118,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1615;
+			State = 1628;
 			_la = TokenStream.LA(1);
 			if ( !(_la==RS || _la==WS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -13082,7 +13158,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1617;
+			State = 1630;
 			_la = TokenStream.LA(1);
 			if ( !(_la==DEC || _la==INC) ) {
 			ErrorHandler.RecoverInline(this);
@@ -13128,18 +13204,18 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1620;
+			State = 1633;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1619;
+				State = 1632;
 				_localctx._name = name();
 				_localctx._words.Add(_localctx._name);
 				}
 				}
-				State = 1622;
+				State = 1635;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127296L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & 9223368255001720087L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 181073467071999L) != 0) );
@@ -13174,7 +13250,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1624;
+			State = 1637;
 			_la = TokenStream.LA(1);
 			if ( !(_la==ROW || _la==ROWS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -13214,7 +13290,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1626;
+			State = 1639;
 			_la = TokenStream.LA(1);
 			if ( !(_la==STITCH || _la==STITCHES) ) {
 			ErrorHandler.RecoverInline(this);
@@ -13264,20 +13340,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1628;
+			State = 1641;
 			_localctx.first = factor();
-			State = 1632;
+			State = 1645;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0)) {
 				{
 				{
-				State = 1629;
+				State = 1642;
 				_localctx._sumOperation = sumOperation();
 				_localctx._rest.Add(_localctx._sumOperation);
 				}
 				}
-				State = 1634;
+				State = 1647;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -13317,9 +13393,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1635;
+			State = 1648;
 			_localctx.by = sign();
-			State = 1636;
+			State = 1649;
 			_localctx.value = factor();
 			}
 		}
@@ -13366,21 +13442,21 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 216, RULE_factor);
 		int _la;
 		try {
-			State = 1647;
+			State = 1660;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1638;
+				State = 1651;
 				_localctx.amount = list();
-				State = 1640;
+				State = 1653;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN || ((((_la - 170)) & ~0x3f) == 0 && ((1L << (_la - 170)) & 45L) != 0)) {
 					{
-					State = 1639;
+					State = 1652;
 					_localctx.measure = unit();
 					}
 				}
@@ -13514,18 +13590,18 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1642;
+				State = 1655;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1643;
+				State = 1656;
 				Match(OPEN);
-				State = 1644;
+				State = 1657;
 				_localctx.inside = sum();
-				State = 1645;
+				State = 1658;
 				Match(CLOSE);
 				}
 				break;
@@ -13572,20 +13648,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1649;
+			State = 1662;
 			_localctx.first = single();
-			State = 1653;
+			State = 1666;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0)) {
 				{
 				{
-				State = 1650;
+				State = 1663;
 				_localctx._countOperation = countOperation();
 				_localctx._rest.Add(_localctx._countOperation);
 				}
 				}
-				State = 1655;
+				State = 1668;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -13625,9 +13701,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1656;
+			State = 1669;
 			_localctx.by = sign();
-			State = 1657;
+			State = 1670;
 			_localctx.value = single();
 			}
 		}
@@ -13669,14 +13745,14 @@ internal partial class TurnrowParser : Parser {
 		SingleContext _localctx = new SingleContext(Context, State);
 		EnterRule(_localctx, 222, RULE_single);
 		try {
-			State = 1665;
+			State = 1678;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1659;
+				State = 1672;
 				_localctx.amount = list();
 				}
 				break;
@@ -13807,18 +13883,18 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1660;
+				State = 1673;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1661;
+				State = 1674;
 				Match(OPEN);
-				State = 1662;
+				State = 1675;
 				_localctx.inside = count();
-				State = 1663;
+				State = 1676;
 				Match(CLOSE);
 				}
 				break;
@@ -13857,7 +13933,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1667;
+			State = 1680;
 			_la = TokenStream.LA(1);
 			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
@@ -13910,36 +13986,36 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1669;
+			State = 1682;
 			_localctx.first = number();
-			State = 1681;
+			State = 1694;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==OPEN) {
 				{
-				State = 1670;
+				State = 1683;
 				Match(OPEN);
-				State = 1671;
+				State = 1684;
 				_localctx._number = number();
 				_localctx._more.Add(_localctx._number);
-				State = 1676;
+				State = 1689;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 1672;
+					State = 1685;
 					Match(COMMA);
-					State = 1673;
+					State = 1686;
 					_localctx._number = number();
 					_localctx._more.Add(_localctx._number);
 					}
 					}
-					State = 1678;
+					State = 1691;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 1679;
+				State = 1692;
 				Match(CLOSE);
 				}
 			}
@@ -13975,20 +14051,20 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 228, RULE_number);
 		int _la;
 		try {
-			State = 1688;
+			State = 1701;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1683;
+				State = 1696;
 				_localctx.whole = Match(NUMBER);
-				State = 1685;
+				State = 1698;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FRACTION) {
 					{
-					State = 1684;
+					State = 1697;
 					_localctx.part = Match(FRACTION);
 					}
 				}
@@ -13998,7 +14074,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1687;
+				State = 1700;
 				_localctx.part = Match(FRACTION);
 				}
 				break;
@@ -14038,7 +14114,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1690;
+			State = 1703;
 			_la = TokenStream.LA(1);
 			if ( !(_la==IN || ((((_la - 170)) & ~0x3f) == 0 && ((1L << (_la - 170)) & 45L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
@@ -14201,7 +14277,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1692;
+			State = 1705;
 			_la = TokenStream.LA(1);
 			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127296L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & 9223368255001720087L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 181073467071999L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
@@ -14224,7 +14300,7 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	private static int[] _serializedATN => new int[] {
-		4,1,184,1695,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
+		4,1,184,1708,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
 		7,7,7,2,8,7,8,2,9,7,9,2,10,7,10,2,11,7,11,2,12,7,12,2,13,7,13,2,14,7,14,
 		2,15,7,15,2,16,7,16,2,17,7,17,2,18,7,18,2,19,7,19,2,20,7,20,2,21,7,21,
 		2,22,7,22,2,23,7,23,2,24,7,24,2,25,7,25,2,26,7,26,2,27,7,27,2,28,7,28,
@@ -14277,91 +14353,92 @@ internal partial class TurnrowParser : Parser {
 		41,670,1,42,1,42,3,42,675,8,42,1,43,4,43,678,8,43,11,43,12,43,679,1,43,
 		1,43,5,43,684,8,43,10,43,12,43,687,9,43,1,44,1,44,1,44,1,44,3,44,693,8,
 		44,1,45,1,45,1,45,1,45,1,45,1,45,1,45,1,45,1,45,1,45,1,45,1,45,1,45,1,
-		45,3,45,709,8,45,3,45,711,8,45,1,45,3,45,714,8,45,1,46,1,46,1,46,3,46,
-		719,8,46,1,47,1,47,1,47,1,47,1,47,1,47,1,47,1,47,1,47,1,47,3,47,731,8,
-		47,1,47,1,47,3,47,735,8,47,1,48,1,48,1,48,1,48,1,48,1,49,1,49,1,49,1,49,
-		1,49,5,49,747,8,49,10,49,12,49,750,9,49,1,50,1,50,1,50,1,50,1,50,1,50,
-		3,50,758,8,50,1,51,1,51,1,51,1,52,1,52,1,52,1,52,1,53,1,53,1,53,1,54,1,
-		54,1,54,1,54,1,54,5,54,775,8,54,10,54,12,54,778,9,54,1,55,1,55,1,55,1,
-		55,1,56,1,56,1,56,1,56,1,56,1,56,1,57,1,57,3,57,792,8,57,1,57,3,57,795,
-		8,57,1,57,1,57,1,57,3,57,800,8,57,1,58,1,58,1,58,1,58,1,58,3,58,807,8,
-		58,1,58,1,58,1,58,1,58,3,58,813,8,58,1,58,1,58,1,58,3,58,818,8,58,3,58,
-		820,8,58,1,59,1,59,1,59,5,59,825,8,59,10,59,12,59,828,9,59,1,60,1,60,1,
-		60,1,60,1,60,1,60,1,60,1,60,3,60,838,8,60,1,60,3,60,841,8,60,1,60,1,60,
-		3,60,845,8,60,1,60,1,60,1,60,1,60,1,60,1,60,1,60,3,60,854,8,60,1,60,1,
-		60,3,60,858,8,60,1,60,1,60,1,60,1,60,1,60,1,60,1,60,1,60,1,60,3,60,869,
-		8,60,1,60,1,60,1,60,1,60,1,60,3,60,876,8,60,1,60,1,60,3,60,880,8,60,1,
-		60,1,60,4,60,884,8,60,11,60,12,60,885,1,60,3,60,889,8,60,1,60,3,60,892,
-		8,60,1,60,4,60,895,8,60,11,60,12,60,896,1,60,1,60,3,60,901,8,60,1,60,1,
-		60,3,60,905,8,60,1,60,1,60,1,60,1,60,1,60,4,60,912,8,60,11,60,12,60,913,
-		3,60,916,8,60,1,60,1,60,3,60,920,8,60,1,60,3,60,923,8,60,1,60,3,60,926,
-		8,60,3,60,928,8,60,1,61,1,61,1,61,1,61,1,61,1,61,1,61,1,61,1,62,1,62,1,
-		62,1,62,1,63,4,63,943,8,63,11,63,12,63,944,1,63,1,63,5,63,949,8,63,10,
-		63,12,63,952,9,63,1,63,3,63,955,8,63,1,64,1,64,3,64,959,8,64,1,64,3,64,
-		962,8,64,1,65,1,65,1,65,1,65,1,65,1,65,1,65,1,65,1,65,3,65,973,8,65,3,
-		65,975,8,65,1,66,1,66,1,66,5,66,980,8,66,10,66,12,66,983,9,66,1,66,1,66,
-		4,66,987,8,66,11,66,12,66,988,3,66,991,8,66,1,66,1,66,1,66,1,66,3,66,997,
-		8,66,1,66,1,66,5,66,1001,8,66,10,66,12,66,1004,9,66,1,66,1,66,3,66,1008,
-		8,66,1,66,4,66,1011,8,66,11,66,12,66,1012,1,66,1,66,1,66,4,66,1018,8,66,
-		11,66,12,66,1019,3,66,1022,8,66,3,66,1024,8,66,1,66,1,66,1,66,1,66,1,66,
-		1,66,3,66,1032,8,66,1,66,1,66,1,66,1,66,1,66,1,66,4,66,1040,8,66,11,66,
-		12,66,1041,3,66,1044,8,66,1,67,1,67,1,67,1,67,1,67,1,67,1,67,1,67,3,67,
-		1054,8,67,1,67,1,67,1,67,1,67,1,67,1,67,1,67,3,67,1063,8,67,3,67,1065,
-		8,67,3,67,1067,8,67,1,67,3,67,1070,8,67,1,68,1,68,1,68,1,68,5,68,1076,
-		8,68,10,68,12,68,1079,9,68,1,68,1,68,1,68,1,69,1,69,1,69,3,69,1087,8,69,
-		1,70,1,70,1,70,1,70,1,70,1,70,1,70,1,70,1,70,1,70,1,70,1,70,1,70,3,70,
-		1102,8,70,1,71,1,71,1,71,1,71,1,71,3,71,1109,8,71,1,71,1,71,1,71,1,71,
-		1,71,3,71,1116,8,71,1,71,1,71,3,71,1120,8,71,1,71,1,71,5,71,1124,8,71,
-		10,71,12,71,1127,9,71,1,71,3,71,1130,8,71,1,72,1,72,1,72,1,72,1,72,1,72,
-		1,72,1,72,1,72,1,72,1,72,3,72,1143,8,72,1,73,1,73,1,73,1,73,3,73,1149,
-		8,73,1,73,1,73,1,73,3,73,1154,8,73,1,74,1,74,1,74,1,74,1,74,1,74,1,74,
-		1,74,3,74,1164,8,74,1,74,3,74,1167,8,74,1,75,1,75,1,75,1,75,1,75,1,75,
-		1,75,1,75,1,75,1,75,1,75,1,75,1,75,3,75,1182,8,75,1,75,1,75,3,75,1186,
-		8,75,1,75,1,75,3,75,1190,8,75,1,75,1,75,5,75,1194,8,75,10,75,12,75,1197,
-		9,75,1,75,1,75,1,75,1,75,1,75,1,75,3,75,1205,8,75,1,75,1,75,5,75,1209,
-		8,75,10,75,12,75,1212,9,75,1,75,1,75,1,75,1,75,1,75,1,75,1,75,3,75,1221,
-		8,75,3,75,1223,8,75,3,75,1225,8,75,1,76,1,76,1,76,1,76,5,76,1231,8,76,
-		10,76,12,76,1234,9,76,1,76,3,76,1237,8,76,1,76,3,76,1240,8,76,1,77,1,77,
-		1,77,1,77,1,77,3,77,1247,8,77,1,77,1,77,1,77,5,77,1252,8,77,10,77,12,77,
-		1255,9,77,1,78,1,78,3,78,1259,8,78,1,78,1,78,1,78,1,78,1,78,3,78,1266,
-		8,78,3,78,1268,8,78,1,78,1,78,1,78,3,78,1273,8,78,1,78,3,78,1276,8,78,
-		1,79,1,79,1,79,3,79,1281,8,79,1,79,1,79,1,79,1,79,3,79,1287,8,79,1,79,
-		1,79,1,79,1,79,1,79,3,79,1294,8,79,1,80,1,80,1,80,3,80,1299,8,80,1,81,
-		1,81,1,81,1,81,1,81,3,81,1306,8,81,1,81,1,81,1,81,3,81,1311,8,81,1,82,
-		1,82,1,82,1,82,1,82,1,82,1,82,1,82,1,82,3,82,1322,8,82,1,83,1,83,1,83,
-		1,83,1,83,3,83,1329,8,83,1,84,1,84,3,84,1333,8,84,1,84,1,84,1,84,1,85,
-		1,85,1,85,1,85,1,85,1,85,1,85,3,85,1345,8,85,1,85,1,85,5,85,1349,8,85,
-		10,85,12,85,1352,9,85,1,86,1,86,1,86,1,86,1,86,1,86,1,86,1,86,3,86,1362,
-		8,86,1,86,1,86,1,86,1,86,1,86,1,86,3,86,1370,8,86,1,87,1,87,1,87,1,87,
-		1,87,1,87,1,87,1,87,3,87,1380,8,87,1,87,1,87,5,87,1384,8,87,10,87,12,87,
-		1387,9,87,1,87,3,87,1390,8,87,1,88,1,88,1,88,1,88,1,88,3,88,1397,8,88,
-		1,89,1,89,4,89,1401,8,89,11,89,12,89,1402,1,89,1,89,5,89,1407,8,89,10,
-		89,12,89,1410,9,89,1,89,1,89,1,89,3,89,1415,8,89,3,89,1417,8,89,3,89,1419,
-		8,89,1,89,1,89,4,89,1423,8,89,11,89,12,89,1424,1,89,1,89,5,89,1429,8,89,
-		10,89,12,89,1432,9,89,1,89,1,89,5,89,1436,8,89,10,89,12,89,1439,9,89,1,
-		89,1,89,3,89,1443,8,89,1,90,4,90,1446,8,90,11,90,12,90,1447,1,91,1,91,
-		1,91,1,91,1,91,1,91,1,91,3,91,1457,8,91,1,91,1,91,1,91,1,91,3,91,1463,
-		8,91,1,91,3,91,1466,8,91,1,92,1,92,1,92,1,92,1,92,1,92,3,92,1474,8,92,
-		1,93,1,93,3,93,1478,8,93,1,93,1,93,1,93,1,93,1,93,3,93,1485,8,93,1,93,
-		1,93,1,93,1,93,1,93,3,93,1492,8,93,1,94,3,94,1495,8,94,1,94,4,94,1498,
-		8,94,11,94,12,94,1499,1,94,1,94,1,94,1,94,4,94,1506,8,94,11,94,12,94,1507,
-		3,94,1510,8,94,1,94,1,94,1,94,1,94,1,94,1,94,3,94,1518,8,94,3,94,1520,
-		8,94,1,94,3,94,1523,8,94,1,95,1,95,1,95,1,95,1,95,1,95,1,95,1,95,1,95,
-		1,95,3,95,1535,8,95,3,95,1537,8,95,1,95,1,95,1,95,3,95,1542,8,95,1,95,
-		1,95,1,95,3,95,1547,8,95,1,95,1,95,1,95,1,95,1,95,1,95,3,95,1555,8,95,
-		3,95,1557,8,95,1,96,1,96,3,96,1561,8,96,1,96,1,96,3,96,1565,8,96,3,96,
-		1567,8,96,1,96,1,96,5,96,1571,8,96,10,96,12,96,1574,9,96,3,96,1576,8,96,
-		1,97,1,97,1,97,3,97,1581,8,97,1,98,1,98,1,98,1,98,5,98,1587,8,98,10,98,
-		12,98,1590,9,98,1,98,1,98,1,98,1,98,1,98,3,98,1597,8,98,1,99,1,99,4,99,
-		1601,8,99,11,99,12,99,1602,1,99,3,99,1606,8,99,1,100,1,100,1,100,1,100,
-		3,100,1612,8,100,3,100,1614,8,100,1,101,1,101,1,102,1,102,1,103,4,103,
-		1621,8,103,11,103,12,103,1622,1,104,1,104,1,105,1,105,1,106,1,106,5,106,
-		1631,8,106,10,106,12,106,1634,9,106,1,107,1,107,1,107,1,108,1,108,3,108,
-		1641,8,108,1,108,1,108,1,108,1,108,1,108,3,108,1648,8,108,1,109,1,109,
-		5,109,1652,8,109,10,109,12,109,1655,9,109,1,110,1,110,1,110,1,111,1,111,
-		1,111,1,111,1,111,1,111,3,111,1666,8,111,1,112,1,112,1,113,1,113,1,113,
-		1,113,1,113,5,113,1675,8,113,10,113,12,113,1678,9,113,1,113,1,113,3,113,
-		1682,8,113,1,114,1,114,3,114,1686,8,114,1,114,3,114,1689,8,114,1,115,1,
+		45,1,45,1,45,3,45,711,8,45,3,45,713,8,45,1,45,3,45,716,8,45,1,46,1,46,
+		1,46,3,46,721,8,46,1,47,1,47,1,47,1,47,1,47,1,47,1,47,1,47,1,47,1,47,3,
+		47,733,8,47,1,47,1,47,3,47,737,8,47,1,48,1,48,1,48,1,48,1,48,1,49,1,49,
+		1,49,1,49,1,49,5,49,749,8,49,10,49,12,49,752,9,49,1,50,1,50,1,50,1,50,
+		1,50,1,50,3,50,760,8,50,1,51,1,51,1,51,1,52,1,52,1,52,1,52,1,53,1,53,1,
+		53,1,54,1,54,1,54,1,54,1,54,5,54,777,8,54,10,54,12,54,780,9,54,1,55,1,
+		55,1,55,1,55,1,56,1,56,1,56,1,56,1,56,1,56,1,57,1,57,3,57,794,8,57,1,57,
+		3,57,797,8,57,1,57,1,57,1,57,3,57,802,8,57,1,58,1,58,1,58,1,58,1,58,3,
+		58,809,8,58,1,58,1,58,1,58,1,58,3,58,815,8,58,1,58,1,58,1,58,3,58,820,
+		8,58,3,58,822,8,58,1,59,1,59,1,59,5,59,827,8,59,10,59,12,59,830,9,59,1,
+		60,1,60,1,60,1,60,1,60,1,60,1,60,1,60,3,60,840,8,60,1,60,3,60,843,8,60,
+		1,60,1,60,3,60,847,8,60,1,60,1,60,1,60,1,60,1,60,1,60,1,60,3,60,856,8,
+		60,1,60,1,60,3,60,860,8,60,1,60,1,60,1,60,1,60,1,60,1,60,1,60,1,60,1,60,
+		3,60,871,8,60,1,60,1,60,1,60,1,60,1,60,3,60,878,8,60,1,60,1,60,3,60,882,
+		8,60,1,60,1,60,4,60,886,8,60,11,60,12,60,887,1,60,3,60,891,8,60,1,60,3,
+		60,894,8,60,1,60,4,60,897,8,60,11,60,12,60,898,1,60,1,60,3,60,903,8,60,
+		1,60,1,60,3,60,907,8,60,1,60,1,60,1,60,1,60,1,60,4,60,914,8,60,11,60,12,
+		60,915,3,60,918,8,60,1,60,1,60,3,60,922,8,60,1,60,3,60,925,8,60,1,60,3,
+		60,928,8,60,3,60,930,8,60,1,61,1,61,1,61,1,61,1,61,1,61,1,61,1,61,1,62,
+		1,62,1,62,1,62,1,63,4,63,945,8,63,11,63,12,63,946,1,63,1,63,5,63,951,8,
+		63,10,63,12,63,954,9,63,1,63,3,63,957,8,63,1,64,1,64,3,64,961,8,64,1,64,
+		3,64,964,8,64,1,65,1,65,1,65,1,65,1,65,3,65,971,8,65,1,65,1,65,1,65,1,
+		65,1,65,1,65,3,65,979,8,65,3,65,981,8,65,3,65,983,8,65,1,66,1,66,1,66,
+		5,66,988,8,66,10,66,12,66,991,9,66,1,66,1,66,4,66,995,8,66,11,66,12,66,
+		996,3,66,999,8,66,1,66,1,66,1,66,1,66,3,66,1005,8,66,1,66,1,66,5,66,1009,
+		8,66,10,66,12,66,1012,9,66,1,66,1,66,3,66,1016,8,66,1,66,4,66,1019,8,66,
+		11,66,12,66,1020,1,66,1,66,1,66,4,66,1026,8,66,11,66,12,66,1027,3,66,1030,
+		8,66,3,66,1032,8,66,1,66,1,66,1,66,1,66,1,66,1,66,3,66,1040,8,66,1,66,
+		1,66,1,66,1,66,1,66,1,66,4,66,1048,8,66,11,66,12,66,1049,3,66,1052,8,66,
+		1,67,1,67,1,67,1,67,1,67,1,67,1,67,1,67,3,67,1062,8,67,1,67,1,67,1,67,
+		1,67,1,67,1,67,1,67,3,67,1071,8,67,3,67,1073,8,67,3,67,1075,8,67,1,67,
+		3,67,1078,8,67,1,68,1,68,1,68,1,68,5,68,1084,8,68,10,68,12,68,1087,9,68,
+		1,68,1,68,1,68,1,69,1,69,1,69,3,69,1095,8,69,1,70,1,70,1,70,1,70,1,70,
+		1,70,1,70,1,70,1,70,1,70,1,70,1,70,1,70,3,70,1110,8,70,1,71,1,71,1,71,
+		1,71,1,71,3,71,1117,8,71,1,71,1,71,1,71,1,71,1,71,3,71,1124,8,71,1,71,
+		1,71,3,71,1128,8,71,1,71,1,71,5,71,1132,8,71,10,71,12,71,1135,9,71,1,71,
+		3,71,1138,8,71,1,72,1,72,1,72,1,72,1,72,1,72,1,72,1,72,1,72,1,72,1,72,
+		3,72,1151,8,72,1,73,1,73,1,73,1,73,3,73,1157,8,73,1,73,1,73,1,73,3,73,
+		1162,8,73,1,74,1,74,1,74,1,74,1,74,1,74,1,74,1,74,3,74,1172,8,74,1,74,
+		3,74,1175,8,74,1,75,1,75,1,75,1,75,1,75,1,75,1,75,1,75,1,75,1,75,1,75,
+		1,75,1,75,3,75,1190,8,75,1,75,1,75,3,75,1194,8,75,1,75,1,75,3,75,1198,
+		8,75,1,75,1,75,5,75,1202,8,75,10,75,12,75,1205,9,75,1,75,1,75,1,75,1,75,
+		1,75,1,75,3,75,1213,8,75,1,75,1,75,5,75,1217,8,75,10,75,12,75,1220,9,75,
+		1,75,1,75,1,75,1,75,1,75,1,75,1,75,3,75,1229,8,75,3,75,1231,8,75,3,75,
+		1233,8,75,1,76,1,76,1,76,1,76,5,76,1239,8,76,10,76,12,76,1242,9,76,1,76,
+		3,76,1245,8,76,1,76,3,76,1248,8,76,1,77,1,77,1,77,1,77,1,77,3,77,1255,
+		8,77,1,77,1,77,1,77,5,77,1260,8,77,10,77,12,77,1263,9,77,1,78,1,78,3,78,
+		1267,8,78,1,78,1,78,1,78,1,78,1,78,3,78,1274,8,78,3,78,1276,8,78,1,78,
+		1,78,1,78,3,78,1281,8,78,1,78,3,78,1284,8,78,1,79,1,79,1,79,3,79,1289,
+		8,79,1,79,1,79,1,79,1,79,3,79,1295,8,79,1,79,1,79,1,79,1,79,1,79,3,79,
+		1302,8,79,1,80,1,80,1,80,3,80,1307,8,80,1,81,1,81,1,81,1,81,1,81,3,81,
+		1314,8,81,1,81,1,81,1,81,3,81,1319,8,81,1,82,1,82,1,82,1,82,1,82,1,82,
+		1,82,1,82,1,82,3,82,1330,8,82,1,83,1,83,1,83,1,83,1,83,3,83,1337,8,83,
+		1,84,1,84,3,84,1341,8,84,1,84,1,84,1,84,1,85,1,85,1,85,1,85,1,85,1,85,
+		1,85,3,85,1353,8,85,1,85,1,85,5,85,1357,8,85,10,85,12,85,1360,9,85,1,86,
+		1,86,1,86,1,86,1,86,1,86,1,86,1,86,3,86,1370,8,86,1,86,1,86,1,86,1,86,
+		1,86,1,86,3,86,1378,8,86,1,87,1,87,1,87,1,87,1,87,1,87,1,87,1,87,3,87,
+		1388,8,87,1,87,1,87,5,87,1392,8,87,10,87,12,87,1395,9,87,1,87,3,87,1398,
+		8,87,1,88,1,88,1,88,1,88,1,88,3,88,1405,8,88,1,89,1,89,4,89,1409,8,89,
+		11,89,12,89,1410,1,89,1,89,5,89,1415,8,89,10,89,12,89,1418,9,89,1,89,1,
+		89,1,89,3,89,1423,8,89,3,89,1425,8,89,3,89,1427,8,89,1,89,1,89,4,89,1431,
+		8,89,11,89,12,89,1432,1,89,1,89,5,89,1437,8,89,10,89,12,89,1440,9,89,1,
+		89,1,89,5,89,1444,8,89,10,89,12,89,1447,9,89,1,89,1,89,3,89,1451,8,89,
+		1,90,4,90,1454,8,90,11,90,12,90,1455,1,91,1,91,1,91,1,91,1,91,1,91,1,91,
+		3,91,1465,8,91,1,91,1,91,1,91,1,91,3,91,1471,8,91,1,91,1,91,1,91,1,91,
+		1,91,1,91,3,91,1479,8,91,1,92,1,92,1,92,1,92,1,92,1,92,3,92,1487,8,92,
+		1,93,1,93,3,93,1491,8,93,1,93,1,93,1,93,1,93,1,93,3,93,1498,8,93,1,93,
+		1,93,1,93,1,93,1,93,3,93,1505,8,93,1,94,3,94,1508,8,94,1,94,4,94,1511,
+		8,94,11,94,12,94,1512,1,94,1,94,1,94,1,94,4,94,1519,8,94,11,94,12,94,1520,
+		3,94,1523,8,94,1,94,1,94,1,94,1,94,1,94,1,94,3,94,1531,8,94,3,94,1533,
+		8,94,1,94,3,94,1536,8,94,1,95,1,95,1,95,1,95,1,95,1,95,1,95,1,95,1,95,
+		1,95,3,95,1548,8,95,3,95,1550,8,95,1,95,1,95,1,95,3,95,1555,8,95,1,95,
+		1,95,1,95,3,95,1560,8,95,1,95,1,95,1,95,1,95,1,95,1,95,3,95,1568,8,95,
+		3,95,1570,8,95,1,96,1,96,3,96,1574,8,96,1,96,1,96,3,96,1578,8,96,3,96,
+		1580,8,96,1,96,1,96,5,96,1584,8,96,10,96,12,96,1587,9,96,3,96,1589,8,96,
+		1,97,1,97,1,97,3,97,1594,8,97,1,98,1,98,1,98,1,98,5,98,1600,8,98,10,98,
+		12,98,1603,9,98,1,98,1,98,1,98,1,98,1,98,3,98,1610,8,98,1,99,1,99,4,99,
+		1614,8,99,11,99,12,99,1615,1,99,3,99,1619,8,99,1,100,1,100,1,100,1,100,
+		3,100,1625,8,100,3,100,1627,8,100,1,101,1,101,1,102,1,102,1,103,4,103,
+		1634,8,103,11,103,12,103,1635,1,104,1,104,1,105,1,105,1,106,1,106,5,106,
+		1644,8,106,10,106,12,106,1647,9,106,1,107,1,107,1,107,1,108,1,108,3,108,
+		1654,8,108,1,108,1,108,1,108,1,108,1,108,3,108,1661,8,108,1,109,1,109,
+		5,109,1665,8,109,10,109,12,109,1668,9,109,1,110,1,110,1,110,1,111,1,111,
+		1,111,1,111,1,111,1,111,3,111,1679,8,111,1,112,1,112,1,113,1,113,1,113,
+		1,113,1,113,5,113,1688,8,113,10,113,12,113,1691,9,113,1,113,1,113,3,113,
+		1695,8,113,1,114,1,114,3,114,1699,8,114,1,114,3,114,1702,8,114,1,115,1,
 		115,1,116,1,116,1,116,0,0,117,0,2,4,6,8,10,12,14,16,18,20,22,24,26,28,
 		30,32,34,36,38,40,42,44,46,48,50,52,54,56,58,60,62,64,66,68,70,72,74,76,
 		78,80,82,84,86,88,90,92,94,96,98,100,102,104,106,108,110,112,114,116,118,
@@ -14377,7 +14454,7 @@ internal partial class TurnrowParser : Parser {
 		170,170,172,173,175,175,28,0,16,19,21,29,31,34,36,45,48,63,65,67,69,69,
 		73,73,75,75,77,81,83,91,93,95,97,100,104,104,107,127,129,137,139,141,143,
 		144,146,148,150,150,152,154,157,159,161,164,166,166,168,168,171,171,174,
-		174,176,176,1914,0,234,1,0,0,0,2,237,1,0,0,0,4,288,1,0,0,0,6,290,1,0,0,
+		174,176,176,1932,0,234,1,0,0,0,2,237,1,0,0,0,4,288,1,0,0,0,6,290,1,0,0,
 		0,8,293,1,0,0,0,10,296,1,0,0,0,12,303,1,0,0,0,14,305,1,0,0,0,16,308,1,
 		0,0,0,18,324,1,0,0,0,20,326,1,0,0,0,22,329,1,0,0,0,24,332,1,0,0,0,26,335,
 		1,0,0,0,28,337,1,0,0,0,30,357,1,0,0,0,32,359,1,0,0,0,34,363,1,0,0,0,36,
@@ -14386,24 +14463,24 @@ internal partial class TurnrowParser : Parser {
 		0,0,0,56,492,1,0,0,0,58,501,1,0,0,0,60,516,1,0,0,0,62,528,1,0,0,0,64,545,
 		1,0,0,0,66,547,1,0,0,0,68,550,1,0,0,0,70,555,1,0,0,0,72,576,1,0,0,0,74,
 		589,1,0,0,0,76,591,1,0,0,0,78,602,1,0,0,0,80,665,1,0,0,0,82,668,1,0,0,
-		0,84,674,1,0,0,0,86,677,1,0,0,0,88,692,1,0,0,0,90,694,1,0,0,0,92,715,1,
-		0,0,0,94,734,1,0,0,0,96,736,1,0,0,0,98,741,1,0,0,0,100,757,1,0,0,0,102,
-		759,1,0,0,0,104,762,1,0,0,0,106,766,1,0,0,0,108,769,1,0,0,0,110,779,1,
-		0,0,0,112,783,1,0,0,0,114,789,1,0,0,0,116,801,1,0,0,0,118,821,1,0,0,0,
-		120,927,1,0,0,0,122,929,1,0,0,0,124,937,1,0,0,0,126,954,1,0,0,0,128,961,
-		1,0,0,0,130,974,1,0,0,0,132,976,1,0,0,0,134,1045,1,0,0,0,136,1071,1,0,
-		0,0,138,1083,1,0,0,0,140,1101,1,0,0,0,142,1103,1,0,0,0,144,1142,1,0,0,
-		0,146,1144,1,0,0,0,148,1155,1,0,0,0,150,1168,1,0,0,0,152,1236,1,0,0,0,
-		154,1246,1,0,0,0,156,1267,1,0,0,0,158,1293,1,0,0,0,160,1298,1,0,0,0,162,
-		1300,1,0,0,0,164,1312,1,0,0,0,166,1328,1,0,0,0,168,1332,1,0,0,0,170,1337,
-		1,0,0,0,172,1369,1,0,0,0,174,1371,1,0,0,0,176,1396,1,0,0,0,178,1398,1,
-		0,0,0,180,1445,1,0,0,0,182,1465,1,0,0,0,184,1473,1,0,0,0,186,1491,1,0,
-		0,0,188,1494,1,0,0,0,190,1524,1,0,0,0,192,1558,1,0,0,0,194,1577,1,0,0,
-		0,196,1582,1,0,0,0,198,1598,1,0,0,0,200,1613,1,0,0,0,202,1615,1,0,0,0,
-		204,1617,1,0,0,0,206,1620,1,0,0,0,208,1624,1,0,0,0,210,1626,1,0,0,0,212,
-		1628,1,0,0,0,214,1635,1,0,0,0,216,1647,1,0,0,0,218,1649,1,0,0,0,220,1656,
-		1,0,0,0,222,1665,1,0,0,0,224,1667,1,0,0,0,226,1669,1,0,0,0,228,1688,1,
-		0,0,0,230,1690,1,0,0,0,232,1692,1,0,0,0,234,235,3,4,2,0,235,236,5,0,0,
+		0,84,674,1,0,0,0,86,677,1,0,0,0,88,692,1,0,0,0,90,694,1,0,0,0,92,717,1,
+		0,0,0,94,736,1,0,0,0,96,738,1,0,0,0,98,743,1,0,0,0,100,759,1,0,0,0,102,
+		761,1,0,0,0,104,764,1,0,0,0,106,768,1,0,0,0,108,771,1,0,0,0,110,781,1,
+		0,0,0,112,785,1,0,0,0,114,791,1,0,0,0,116,803,1,0,0,0,118,823,1,0,0,0,
+		120,929,1,0,0,0,122,931,1,0,0,0,124,939,1,0,0,0,126,956,1,0,0,0,128,963,
+		1,0,0,0,130,982,1,0,0,0,132,984,1,0,0,0,134,1053,1,0,0,0,136,1079,1,0,
+		0,0,138,1091,1,0,0,0,140,1109,1,0,0,0,142,1111,1,0,0,0,144,1150,1,0,0,
+		0,146,1152,1,0,0,0,148,1163,1,0,0,0,150,1176,1,0,0,0,152,1244,1,0,0,0,
+		154,1254,1,0,0,0,156,1275,1,0,0,0,158,1301,1,0,0,0,160,1306,1,0,0,0,162,
+		1308,1,0,0,0,164,1320,1,0,0,0,166,1336,1,0,0,0,168,1340,1,0,0,0,170,1345,
+		1,0,0,0,172,1377,1,0,0,0,174,1379,1,0,0,0,176,1404,1,0,0,0,178,1406,1,
+		0,0,0,180,1453,1,0,0,0,182,1478,1,0,0,0,184,1486,1,0,0,0,186,1504,1,0,
+		0,0,188,1507,1,0,0,0,190,1537,1,0,0,0,192,1571,1,0,0,0,194,1590,1,0,0,
+		0,196,1595,1,0,0,0,198,1611,1,0,0,0,200,1626,1,0,0,0,202,1628,1,0,0,0,
+		204,1630,1,0,0,0,206,1633,1,0,0,0,208,1637,1,0,0,0,210,1639,1,0,0,0,212,
+		1641,1,0,0,0,214,1648,1,0,0,0,216,1660,1,0,0,0,218,1662,1,0,0,0,220,1669,
+		1,0,0,0,222,1678,1,0,0,0,224,1680,1,0,0,0,226,1682,1,0,0,0,228,1701,1,
+		0,0,0,230,1703,1,0,0,0,232,1705,1,0,0,0,234,235,3,4,2,0,235,236,5,0,0,
 		1,236,1,1,0,0,0,237,238,3,196,98,0,238,239,5,0,0,1,239,3,1,0,0,0,240,289,
 		3,6,3,0,241,289,3,8,4,0,242,289,3,10,5,0,243,289,3,14,7,0,244,289,3,16,
 		8,0,245,289,3,20,10,0,246,289,3,22,11,0,247,289,3,24,12,0,248,289,3,26,
@@ -14539,338 +14616,342 @@ internal partial class TurnrowParser : Parser {
 		684,3,88,44,0,683,681,1,0,0,0,684,687,1,0,0,0,685,683,1,0,0,0,685,686,
 		1,0,0,0,686,87,1,0,0,0,687,685,1,0,0,0,688,693,3,186,93,0,689,690,3,202,
 		101,0,690,691,5,95,0,0,691,693,1,0,0,0,692,688,1,0,0,0,692,689,1,0,0,0,
-		693,89,1,0,0,0,694,695,5,18,0,0,695,710,5,165,0,0,696,697,5,20,0,0,697,
+		693,89,1,0,0,0,694,695,5,18,0,0,695,712,5,165,0,0,696,697,5,20,0,0,697,
 		698,5,141,0,0,698,699,5,120,0,0,699,700,3,218,109,0,700,701,3,210,105,
-		0,701,711,1,0,0,0,702,708,3,218,109,0,703,709,3,210,105,0,704,705,5,120,
-		0,0,705,706,3,218,109,0,706,707,5,78,0,0,707,709,1,0,0,0,708,703,1,0,0,
-		0,708,704,1,0,0,0,708,709,1,0,0,0,709,711,1,0,0,0,710,696,1,0,0,0,710,
-		702,1,0,0,0,711,713,1,0,0,0,712,714,3,196,98,0,713,712,1,0,0,0,713,714,
-		1,0,0,0,714,91,1,0,0,0,715,716,5,21,0,0,716,718,3,218,109,0,717,719,3,
-		196,98,0,718,717,1,0,0,0,718,719,1,0,0,0,719,93,1,0,0,0,720,721,5,31,0,
-		0,721,722,5,99,0,0,722,723,3,200,100,0,723,724,7,8,0,0,724,725,3,232,116,
-		0,725,735,1,0,0,0,726,727,5,20,0,0,727,731,5,88,0,0,728,729,7,9,0,0,729,
-		731,5,87,0,0,730,726,1,0,0,0,730,728,1,0,0,0,731,732,1,0,0,0,732,733,7,
-		8,0,0,733,735,3,232,116,0,734,720,1,0,0,0,734,730,1,0,0,0,735,95,1,0,0,
-		0,736,737,5,38,0,0,737,738,5,117,0,0,738,739,5,46,0,0,739,740,3,232,116,
-		0,740,97,1,0,0,0,741,742,5,24,0,0,742,743,5,7,0,0,743,748,3,100,50,0,744,
-		745,5,5,0,0,745,747,3,100,50,0,746,744,1,0,0,0,747,750,1,0,0,0,748,746,
-		1,0,0,0,748,749,1,0,0,0,749,99,1,0,0,0,750,748,1,0,0,0,751,752,5,142,0,
-		0,752,758,3,218,109,0,753,754,3,218,109,0,754,755,5,30,0,0,755,756,3,232,
-		116,0,756,758,1,0,0,0,757,751,1,0,0,0,757,753,1,0,0,0,758,101,1,0,0,0,
-		759,760,5,27,0,0,760,761,5,121,0,0,761,103,1,0,0,0,762,763,5,62,0,0,763,
-		764,5,102,0,0,764,765,5,90,0,0,765,105,1,0,0,0,766,767,5,165,0,0,767,768,
-		3,232,116,0,768,107,1,0,0,0,769,770,5,55,0,0,770,771,5,70,0,0,771,776,
-		3,110,55,0,772,773,5,5,0,0,773,775,3,110,55,0,774,772,1,0,0,0,775,778,
-		1,0,0,0,776,774,1,0,0,0,776,777,1,0,0,0,777,109,1,0,0,0,778,776,1,0,0,
-		0,779,780,3,232,116,0,780,781,3,218,109,0,781,782,3,208,104,0,782,111,
-		1,0,0,0,783,784,5,29,0,0,784,785,5,72,0,0,785,786,5,115,0,0,786,787,3,
-		228,114,0,787,788,3,210,105,0,788,113,1,0,0,0,789,791,5,46,0,0,790,792,
-		3,218,109,0,791,790,1,0,0,0,791,792,1,0,0,0,792,794,1,0,0,0,793,795,3,
-		202,101,0,794,793,1,0,0,0,794,795,1,0,0,0,795,796,1,0,0,0,796,797,5,7,
-		0,0,797,799,3,118,59,0,798,800,3,196,98,0,799,798,1,0,0,0,799,800,1,0,
-		0,0,800,115,1,0,0,0,801,819,5,47,0,0,802,803,5,70,0,0,803,806,3,232,116,
-		0,804,805,5,68,0,0,805,807,3,232,116,0,806,804,1,0,0,0,806,807,1,0,0,0,
-		807,820,1,0,0,0,808,809,3,218,109,0,809,810,5,155,0,0,810,812,3,218,109,
-		0,811,813,3,202,101,0,812,811,1,0,0,0,812,813,1,0,0,0,813,814,1,0,0,0,
-		814,815,5,7,0,0,815,817,3,118,59,0,816,818,3,196,98,0,817,816,1,0,0,0,
-		817,818,1,0,0,0,818,820,1,0,0,0,819,802,1,0,0,0,819,808,1,0,0,0,820,117,
-		1,0,0,0,821,826,3,120,60,0,822,823,5,5,0,0,823,825,3,120,60,0,824,822,
-		1,0,0,0,825,828,1,0,0,0,826,824,1,0,0,0,826,827,1,0,0,0,827,119,1,0,0,
-		0,828,826,1,0,0,0,829,830,5,8,0,0,830,831,3,118,59,0,831,837,5,9,0,0,832,
-		833,3,218,109,0,833,834,5,154,0,0,834,838,1,0,0,0,835,838,3,130,65,0,836,
-		838,5,156,0,0,837,832,1,0,0,0,837,835,1,0,0,0,837,836,1,0,0,0,837,838,
-		1,0,0,0,838,840,1,0,0,0,839,841,3,132,66,0,840,839,1,0,0,0,840,841,1,0,
-		0,0,841,928,1,0,0,0,842,844,5,142,0,0,843,845,3,218,109,0,844,843,1,0,
-		0,0,844,845,1,0,0,0,845,928,1,0,0,0,846,847,5,145,0,0,847,848,5,127,0,
-		0,848,928,3,218,109,0,849,853,5,35,0,0,850,851,5,151,0,0,851,854,5,135,
-		0,0,852,854,3,218,109,0,853,850,1,0,0,0,853,852,1,0,0,0,854,857,1,0,0,
-		0,855,856,5,30,0,0,856,858,5,107,0,0,857,855,1,0,0,0,857,858,1,0,0,0,858,
-		928,1,0,0,0,859,860,5,101,0,0,860,861,3,218,109,0,861,862,5,30,0,0,862,
-		863,3,232,116,0,863,928,1,0,0,0,864,865,5,74,0,0,865,868,3,218,109,0,866,
-		867,5,30,0,0,867,869,3,232,116,0,868,866,1,0,0,0,868,869,1,0,0,0,869,928,
-		1,0,0,0,870,871,5,165,0,0,871,928,3,232,116,0,872,875,5,105,0,0,873,874,
-		5,144,0,0,874,876,3,218,109,0,875,873,1,0,0,0,875,876,1,0,0,0,876,879,
-		1,0,0,0,877,878,5,165,0,0,878,880,3,206,103,0,879,877,1,0,0,0,879,880,
-		1,0,0,0,880,881,1,0,0,0,881,883,5,155,0,0,882,884,3,184,92,0,883,882,1,
-		0,0,0,884,885,1,0,0,0,885,883,1,0,0,0,885,886,1,0,0,0,886,888,1,0,0,0,
-		887,889,3,132,66,0,888,887,1,0,0,0,888,889,1,0,0,0,889,928,1,0,0,0,890,
-		892,3,226,113,0,891,890,1,0,0,0,891,892,1,0,0,0,892,922,1,0,0,0,893,895,
-		3,232,116,0,894,893,1,0,0,0,895,896,1,0,0,0,896,894,1,0,0,0,896,897,1,
-		0,0,0,897,915,1,0,0,0,898,900,3,204,102,0,899,901,3,128,64,0,900,899,1,
-		0,0,0,900,901,1,0,0,0,901,916,1,0,0,0,902,904,3,126,63,0,903,905,3,122,
-		61,0,904,903,1,0,0,0,904,905,1,0,0,0,905,916,1,0,0,0,906,916,3,122,61,
-		0,907,916,3,124,62,0,908,916,5,156,0,0,909,911,5,179,0,0,910,912,3,232,
-		116,0,911,910,1,0,0,0,912,913,1,0,0,0,913,911,1,0,0,0,913,914,1,0,0,0,
-		914,916,1,0,0,0,915,898,1,0,0,0,915,902,1,0,0,0,915,906,1,0,0,0,915,907,
-		1,0,0,0,915,908,1,0,0,0,915,909,1,0,0,0,915,916,1,0,0,0,916,923,1,0,0,
-		0,917,919,3,204,102,0,918,920,3,128,64,0,919,918,1,0,0,0,919,920,1,0,0,
-		0,920,923,1,0,0,0,921,923,3,124,62,0,922,894,1,0,0,0,922,917,1,0,0,0,922,
-		921,1,0,0,0,923,925,1,0,0,0,924,926,3,132,66,0,925,924,1,0,0,0,925,926,
-		1,0,0,0,926,928,1,0,0,0,927,829,1,0,0,0,927,842,1,0,0,0,927,846,1,0,0,
-		0,927,849,1,0,0,0,927,859,1,0,0,0,927,864,1,0,0,0,927,870,1,0,0,0,927,
-		872,1,0,0,0,927,891,1,0,0,0,928,121,1,0,0,0,929,930,5,165,0,0,930,931,
-		5,8,0,0,931,932,3,118,59,0,932,933,5,9,0,0,933,934,3,218,109,0,934,935,
-		5,154,0,0,935,936,5,92,0,0,936,123,1,0,0,0,937,938,5,72,0,0,938,939,5,
-		85,0,0,939,940,5,89,0,0,940,125,1,0,0,0,941,943,3,220,110,0,942,941,1,
-		0,0,0,943,944,1,0,0,0,944,942,1,0,0,0,944,945,1,0,0,0,945,955,1,0,0,0,
-		946,950,3,226,113,0,947,949,3,220,110,0,948,947,1,0,0,0,949,952,1,0,0,
-		0,950,948,1,0,0,0,950,951,1,0,0,0,951,955,1,0,0,0,952,950,1,0,0,0,953,
-		955,3,130,65,0,954,942,1,0,0,0,954,946,1,0,0,0,954,953,1,0,0,0,955,127,
-		1,0,0,0,956,958,3,218,109,0,957,959,5,92,0,0,958,957,1,0,0,0,958,959,1,
-		0,0,0,959,962,1,0,0,0,960,962,3,130,65,0,961,956,1,0,0,0,961,960,1,0,0,
-		0,962,129,1,0,0,0,963,975,5,64,0,0,964,975,5,71,0,0,965,966,5,155,0,0,
-		966,975,5,79,0,0,967,968,5,160,0,0,968,969,3,218,109,0,969,972,5,133,0,
-		0,970,971,5,73,0,0,971,973,5,79,0,0,972,970,1,0,0,0,972,973,1,0,0,0,973,
-		975,1,0,0,0,974,963,1,0,0,0,974,964,1,0,0,0,974,965,1,0,0,0,974,967,1,
-		0,0,0,975,131,1,0,0,0,976,1043,5,102,0,0,977,981,7,10,0,0,978,980,3,232,
-		116,0,979,978,1,0,0,0,980,983,1,0,0,0,981,979,1,0,0,0,981,982,1,0,0,0,
-		982,990,1,0,0,0,983,981,1,0,0,0,984,986,5,68,0,0,985,987,3,232,116,0,986,
-		985,1,0,0,0,987,988,1,0,0,0,988,986,1,0,0,0,988,989,1,0,0,0,989,991,1,
-		0,0,0,990,984,1,0,0,0,990,991,1,0,0,0,991,996,1,0,0,0,992,993,5,160,0,
-		0,993,994,3,218,109,0,994,995,5,133,0,0,995,997,1,0,0,0,996,992,1,0,0,
-		0,996,997,1,0,0,0,997,1044,1,0,0,0,998,1002,5,85,0,0,999,1001,3,232,116,
-		0,1000,999,1,0,0,0,1001,1004,1,0,0,0,1002,1000,1,0,0,0,1002,1003,1,0,0,
-		0,1003,1023,1,0,0,0,1004,1002,1,0,0,0,1005,1007,5,68,0,0,1006,1008,3,226,
-		113,0,1007,1006,1,0,0,0,1007,1008,1,0,0,0,1008,1010,1,0,0,0,1009,1011,
-		3,232,116,0,1010,1009,1,0,0,0,1011,1012,1,0,0,0,1012,1010,1,0,0,0,1012,
-		1013,1,0,0,0,1013,1021,1,0,0,0,1014,1015,5,102,0,0,1015,1017,5,85,0,0,
-		1016,1018,3,232,116,0,1017,1016,1,0,0,0,1018,1019,1,0,0,0,1019,1017,1,
-		0,0,0,1019,1020,1,0,0,0,1020,1022,1,0,0,0,1021,1014,1,0,0,0,1021,1022,
-		1,0,0,0,1022,1024,1,0,0,0,1023,1005,1,0,0,0,1023,1024,1,0,0,0,1024,1031,
-		1,0,0,0,1025,1032,5,64,0,0,1026,1032,5,71,0,0,1027,1028,5,160,0,0,1028,
-		1029,3,218,109,0,1029,1030,5,133,0,0,1030,1032,1,0,0,0,1031,1025,1,0,0,
-		0,1031,1026,1,0,0,0,1031,1027,1,0,0,0,1031,1032,1,0,0,0,1032,1044,1,0,
-		0,0,1033,1044,7,11,0,0,1034,1044,5,143,0,0,1035,1036,5,123,0,0,1036,1044,
-		5,131,0,0,1037,1039,5,179,0,0,1038,1040,3,232,116,0,1039,1038,1,0,0,0,
-		1040,1041,1,0,0,0,1041,1039,1,0,0,0,1041,1042,1,0,0,0,1042,1044,1,0,0,
-		0,1043,977,1,0,0,0,1043,998,1,0,0,0,1043,1033,1,0,0,0,1043,1034,1,0,0,
-		0,1043,1035,1,0,0,0,1043,1037,1,0,0,0,1044,133,1,0,0,0,1045,1053,5,44,
-		0,0,1046,1047,5,47,0,0,1047,1048,3,218,109,0,1048,1049,5,155,0,0,1049,
-		1050,3,218,109,0,1050,1054,1,0,0,0,1051,1052,5,46,0,0,1052,1054,3,218,
-		109,0,1053,1046,1,0,0,0,1053,1051,1,0,0,0,1054,1066,1,0,0,0,1055,1056,
-		5,5,0,0,1056,1064,3,218,109,0,1057,1058,5,114,0,0,1058,1065,5,154,0,0,
-		1059,1062,5,154,0,0,1060,1061,5,102,0,0,1061,1063,5,66,0,0,1062,1060,1,
-		0,0,0,1062,1063,1,0,0,0,1063,1065,1,0,0,0,1064,1057,1,0,0,0,1064,1059,
-		1,0,0,0,1065,1067,1,0,0,0,1066,1055,1,0,0,0,1066,1067,1,0,0,0,1067,1069,
-		1,0,0,0,1068,1070,3,196,98,0,1069,1068,1,0,0,0,1069,1070,1,0,0,0,1070,
-		135,1,0,0,0,1071,1072,5,30,0,0,1072,1077,3,138,69,0,1073,1074,5,5,0,0,
-		1074,1076,3,138,69,0,1075,1073,1,0,0,0,1076,1079,1,0,0,0,1077,1075,1,0,
-		0,0,1077,1078,1,0,0,0,1078,1080,1,0,0,0,1079,1077,1,0,0,0,1080,1081,5,
-		7,0,0,1081,1082,3,140,70,0,1082,137,1,0,0,0,1083,1086,3,18,9,0,1084,1085,
-		5,155,0,0,1085,1087,3,18,9,0,1086,1084,1,0,0,0,1086,1087,1,0,0,0,1087,
-		139,1,0,0,0,1088,1102,3,38,19,0,1089,1102,3,94,47,0,1090,1102,3,96,48,
-		0,1091,1102,3,114,57,0,1092,1102,3,116,58,0,1093,1102,3,134,67,0,1094,
-		1102,3,142,71,0,1095,1102,3,146,73,0,1096,1102,3,148,74,0,1097,1102,3,
-		150,75,0,1098,1102,3,174,87,0,1099,1102,3,106,53,0,1100,1102,3,108,54,
-		0,1101,1088,1,0,0,0,1101,1089,1,0,0,0,1101,1090,1,0,0,0,1101,1091,1,0,
-		0,0,1101,1092,1,0,0,0,1101,1093,1,0,0,0,1101,1094,1,0,0,0,1101,1095,1,
-		0,0,0,1101,1096,1,0,0,0,1101,1097,1,0,0,0,1101,1098,1,0,0,0,1101,1099,
-		1,0,0,0,1101,1100,1,0,0,0,1102,141,1,0,0,0,1103,1115,5,54,0,0,1104,1105,
-		5,155,0,0,1105,1108,3,212,106,0,1106,1107,5,72,0,0,1107,1109,3,200,100,
-		0,1108,1106,1,0,0,0,1108,1109,1,0,0,0,1109,1116,1,0,0,0,1110,1111,5,30,
-		0,0,1111,1116,3,212,106,0,1112,1113,3,218,109,0,1113,1114,3,208,104,0,
-		1114,1116,1,0,0,0,1115,1104,1,0,0,0,1115,1110,1,0,0,0,1115,1112,1,0,0,
-		0,1116,1119,1,0,0,0,1117,1118,5,31,0,0,1118,1120,3,232,116,0,1119,1117,
-		1,0,0,0,1119,1120,1,0,0,0,1120,1125,1,0,0,0,1121,1122,5,5,0,0,1122,1124,
-		3,144,72,0,1123,1121,1,0,0,0,1124,1127,1,0,0,0,1125,1123,1,0,0,0,1125,
-		1126,1,0,0,0,1126,1129,1,0,0,0,1127,1125,1,0,0,0,1128,1130,3,196,98,0,
-		1129,1128,1,0,0,0,1129,1130,1,0,0,0,1130,143,1,0,0,0,1131,1132,5,91,0,
-		0,1132,1143,3,208,104,0,1133,1134,5,119,0,0,1134,1143,3,208,104,0,1135,
-		1136,5,89,0,0,1136,1143,3,202,101,0,1137,1138,5,102,0,0,1138,1143,3,232,
-		116,0,1139,1140,5,88,0,0,1140,1141,5,102,0,0,1141,1143,3,206,103,0,1142,
-		1131,1,0,0,0,1142,1133,1,0,0,0,1142,1135,1,0,0,0,1142,1137,1,0,0,0,1142,
-		1139,1,0,0,0,1143,145,1,0,0,0,1144,1145,5,35,0,0,1145,1148,3,218,109,0,
-		1146,1147,5,30,0,0,1147,1149,5,107,0,0,1148,1146,1,0,0,0,1148,1149,1,0,
-		0,0,1149,1150,1,0,0,0,1150,1151,5,72,0,0,1151,1153,3,200,100,0,1152,1154,
-		3,196,98,0,1153,1152,1,0,0,0,1153,1154,1,0,0,0,1154,147,1,0,0,0,1155,1156,
-		5,17,0,0,1156,1157,3,218,109,0,1157,1158,5,72,0,0,1158,1163,3,200,100,
-		0,1159,1160,5,5,0,0,1160,1161,5,123,0,0,1161,1162,5,46,0,0,1162,1164,5,
-		69,0,0,1163,1159,1,0,0,0,1163,1164,1,0,0,0,1164,1166,1,0,0,0,1165,1167,
-		3,196,98,0,1166,1165,1,0,0,0,1166,1167,1,0,0,0,1167,149,1,0,0,0,1168,1224,
-		5,49,0,0,1169,1170,5,76,0,0,1170,1225,3,166,83,0,1171,1172,5,47,0,0,1172,
-		1173,3,218,109,0,1173,1174,5,155,0,0,1174,1175,3,218,109,0,1175,1176,3,
-		152,76,0,1176,1225,1,0,0,0,1177,1178,5,155,0,0,1178,1181,3,212,106,0,1179,
-		1180,5,72,0,0,1180,1182,3,200,100,0,1181,1179,1,0,0,0,1181,1182,1,0,0,
-		0,1182,1186,1,0,0,0,1183,1184,5,30,0,0,1184,1186,3,212,106,0,1185,1177,
-		1,0,0,0,1185,1183,1,0,0,0,1186,1189,1,0,0,0,1187,1188,5,31,0,0,1188,1190,
-		3,232,116,0,1189,1187,1,0,0,0,1189,1190,1,0,0,0,1190,1195,1,0,0,0,1191,
-		1192,5,5,0,0,1192,1194,3,144,72,0,1193,1191,1,0,0,0,1194,1197,1,0,0,0,
-		1195,1193,1,0,0,0,1195,1196,1,0,0,0,1196,1198,1,0,0,0,1197,1195,1,0,0,
-		0,1198,1199,3,152,76,0,1199,1225,1,0,0,0,1200,1222,3,218,109,0,1201,1204,
-		3,208,104,0,1202,1203,5,31,0,0,1203,1205,3,232,116,0,1204,1202,1,0,0,0,
-		1204,1205,1,0,0,0,1205,1210,1,0,0,0,1206,1207,5,5,0,0,1207,1209,3,144,
-		72,0,1208,1206,1,0,0,0,1209,1212,1,0,0,0,1210,1208,1,0,0,0,1210,1211,1,
-		0,0,0,1211,1213,1,0,0,0,1212,1210,1,0,0,0,1213,1214,3,152,76,0,1214,1223,
-		1,0,0,0,1215,1216,3,210,105,0,1216,1220,5,102,0,0,1217,1218,5,5,0,0,1218,
-		1219,5,76,0,0,1219,1221,3,166,83,0,1220,1217,1,0,0,0,1220,1221,1,0,0,0,
-		1221,1223,1,0,0,0,1222,1201,1,0,0,0,1222,1215,1,0,0,0,1223,1225,1,0,0,
-		0,1224,1169,1,0,0,0,1224,1171,1,0,0,0,1224,1185,1,0,0,0,1224,1200,1,0,
-		0,0,1225,151,1,0,0,0,1226,1227,5,7,0,0,1227,1232,3,154,77,0,1228,1229,
-		5,6,0,0,1229,1231,3,154,77,0,1230,1228,1,0,0,0,1231,1234,1,0,0,0,1232,
-		1230,1,0,0,0,1232,1233,1,0,0,0,1233,1237,1,0,0,0,1234,1232,1,0,0,0,1235,
-		1237,3,170,85,0,1236,1226,1,0,0,0,1236,1235,1,0,0,0,1237,1239,1,0,0,0,
-		1238,1240,3,196,98,0,1239,1238,1,0,0,0,1239,1240,1,0,0,0,1240,153,1,0,
-		0,0,1241,1242,5,65,0,0,1242,1243,3,218,109,0,1243,1244,3,208,104,0,1244,
-		1245,5,5,0,0,1245,1247,1,0,0,0,1246,1241,1,0,0,0,1246,1247,1,0,0,0,1247,
-		1248,1,0,0,0,1248,1253,3,156,78,0,1249,1250,5,5,0,0,1250,1252,3,158,79,
-		0,1251,1249,1,0,0,0,1252,1255,1,0,0,0,1253,1251,1,0,0,0,1253,1254,1,0,
-		0,0,1254,155,1,0,0,0,1255,1253,1,0,0,0,1256,1259,3,204,102,0,1257,1259,
-		5,17,0,0,1258,1256,1,0,0,0,1258,1257,1,0,0,0,1259,1260,1,0,0,0,1260,1268,
-		3,218,109,0,1261,1262,5,35,0,0,1262,1265,3,218,109,0,1263,1264,5,30,0,
-		0,1264,1266,5,107,0,0,1265,1263,1,0,0,0,1265,1266,1,0,0,0,1266,1268,1,
-		0,0,0,1267,1258,1,0,0,0,1267,1261,1,0,0,0,1268,1272,1,0,0,0,1269,1270,
-		5,72,0,0,1270,1273,3,200,100,0,1271,1273,5,92,0,0,1272,1269,1,0,0,0,1272,
-		1271,1,0,0,0,1272,1273,1,0,0,0,1273,1275,1,0,0,0,1274,1276,3,160,80,0,
-		1275,1274,1,0,0,0,1275,1276,1,0,0,0,1276,157,1,0,0,0,1277,1280,5,152,0,
-		0,1278,1281,3,160,80,0,1279,1281,3,156,78,0,1280,1278,1,0,0,0,1280,1279,
-		1,0,0,0,1281,1294,1,0,0,0,1282,1294,3,162,81,0,1283,1286,5,76,0,0,1284,
-		1287,3,164,82,0,1285,1287,3,166,83,0,1286,1284,1,0,0,0,1286,1285,1,0,0,
-		0,1287,1294,1,0,0,0,1288,1294,3,168,84,0,1289,1290,5,72,0,0,1290,1294,
-		3,200,100,0,1291,1294,5,92,0,0,1292,1294,7,12,0,0,1293,1277,1,0,0,0,1293,
-		1282,1,0,0,0,1293,1283,1,0,0,0,1293,1288,1,0,0,0,1293,1289,1,0,0,0,1293,
-		1291,1,0,0,0,1293,1292,1,0,0,0,1294,159,1,0,0,0,1295,1299,3,162,81,0,1296,
-		1297,5,76,0,0,1297,1299,3,164,82,0,1298,1295,1,0,0,0,1298,1296,1,0,0,0,
-		1299,161,1,0,0,0,1300,1305,5,93,0,0,1301,1306,5,46,0,0,1302,1303,3,218,
-		109,0,1303,1304,3,208,104,0,1304,1306,1,0,0,0,1305,1301,1,0,0,0,1305,1302,
-		1,0,0,0,1306,1310,1,0,0,0,1307,1308,3,218,109,0,1308,1309,5,154,0,0,1309,
-		1311,1,0,0,0,1310,1307,1,0,0,0,1310,1311,1,0,0,0,1311,163,1,0,0,0,1312,
-		1313,5,159,0,0,1313,1314,5,93,0,0,1314,1315,3,218,109,0,1315,1316,5,68,
-		0,0,1316,1317,3,218,109,0,1317,1321,3,208,104,0,1318,1319,3,218,109,0,
-		1319,1320,5,154,0,0,1320,1322,1,0,0,0,1321,1318,1,0,0,0,1321,1322,1,0,
-		0,0,1322,165,1,0,0,0,1323,1329,5,144,0,0,1324,1325,5,146,0,0,1325,1329,
-		5,127,0,0,1326,1327,5,168,0,0,1327,1329,5,156,0,0,1328,1323,1,0,0,0,1328,
-		1324,1,0,0,0,1328,1326,1,0,0,0,1329,167,1,0,0,0,1330,1333,5,176,0,0,1331,
-		1333,3,226,113,0,1332,1330,1,0,0,0,1332,1331,1,0,0,0,1333,1334,1,0,0,0,
-		1334,1335,3,210,105,0,1335,1336,5,102,0,0,1336,169,1,0,0,0,1337,1338,5,
-		92,0,0,1338,1339,5,155,0,0,1339,1340,3,218,109,0,1340,1344,5,5,0,0,1341,
-		1342,5,72,0,0,1342,1345,3,200,100,0,1343,1345,5,71,0,0,1344,1341,1,0,0,
-		0,1344,1343,1,0,0,0,1345,1350,1,0,0,0,1346,1347,5,5,0,0,1347,1349,3,172,
-		86,0,1348,1346,1,0,0,0,1349,1352,1,0,0,0,1350,1348,1,0,0,0,1350,1351,1,
-		0,0,0,1351,171,1,0,0,0,1352,1350,1,0,0,0,1353,1354,5,122,0,0,1354,1355,
-		5,138,0,0,1355,1370,3,208,104,0,1356,1357,5,111,0,0,1357,1370,5,96,0,0,
-		1358,1361,5,76,0,0,1359,1362,5,159,0,0,1360,1362,3,166,83,0,1361,1359,
-		1,0,0,0,1361,1360,1,0,0,0,1362,1370,1,0,0,0,1363,1364,7,7,0,0,1364,1365,
-		3,218,109,0,1365,1366,3,208,104,0,1366,1367,5,132,0,0,1367,1370,1,0,0,
-		0,1368,1370,3,168,84,0,1369,1353,1,0,0,0,1369,1356,1,0,0,0,1369,1358,1,
-		0,0,0,1369,1363,1,0,0,0,1369,1368,1,0,0,0,1370,173,1,0,0,0,1371,1372,5,
-		52,0,0,1372,1373,3,232,116,0,1373,1374,3,212,106,0,1374,1379,5,64,0,0,
-		1375,1376,5,76,0,0,1376,1377,3,212,106,0,1377,1378,7,13,0,0,1378,1380,
-		1,0,0,0,1379,1375,1,0,0,0,1379,1380,1,0,0,0,1380,1385,1,0,0,0,1381,1382,
-		5,5,0,0,1382,1384,3,176,88,0,1383,1381,1,0,0,0,1384,1387,1,0,0,0,1385,
-		1383,1,0,0,0,1385,1386,1,0,0,0,1386,1389,1,0,0,0,1387,1385,1,0,0,0,1388,
-		1390,3,196,98,0,1389,1388,1,0,0,0,1389,1390,1,0,0,0,1390,175,1,0,0,0,1391,
-		1397,5,176,0,0,1392,1397,7,12,0,0,1393,1394,5,116,0,0,1394,1395,5,120,
-		0,0,1395,1397,3,222,111,0,1396,1391,1,0,0,0,1396,1392,1,0,0,0,1396,1393,
-		1,0,0,0,1397,177,1,0,0,0,1398,1400,5,48,0,0,1399,1401,3,184,92,0,1400,
-		1399,1,0,0,0,1401,1402,1,0,0,0,1402,1400,1,0,0,0,1402,1403,1,0,0,0,1403,
-		1408,1,0,0,0,1404,1405,5,68,0,0,1405,1407,3,180,90,0,1406,1404,1,0,0,0,
-		1407,1410,1,0,0,0,1408,1406,1,0,0,0,1408,1409,1,0,0,0,1409,1418,1,0,0,
-		0,1410,1408,1,0,0,0,1411,1416,5,5,0,0,1412,1414,3,186,93,0,1413,1415,5,
-		5,0,0,1414,1413,1,0,0,0,1414,1415,1,0,0,0,1415,1417,1,0,0,0,1416,1412,
-		1,0,0,0,1416,1417,1,0,0,0,1417,1419,1,0,0,0,1418,1411,1,0,0,0,1418,1419,
-		1,0,0,0,1419,1420,1,0,0,0,1420,1422,5,165,0,0,1421,1423,3,184,92,0,1422,
-		1421,1,0,0,0,1423,1424,1,0,0,0,1424,1422,1,0,0,0,1424,1425,1,0,0,0,1425,
-		1430,1,0,0,0,1426,1427,5,68,0,0,1427,1429,3,180,90,0,1428,1426,1,0,0,0,
-		1429,1432,1,0,0,0,1430,1428,1,0,0,0,1430,1431,1,0,0,0,1431,1437,1,0,0,
-		0,1432,1430,1,0,0,0,1433,1434,5,5,0,0,1434,1436,3,182,91,0,1435,1433,1,
-		0,0,0,1436,1439,1,0,0,0,1437,1435,1,0,0,0,1437,1438,1,0,0,0,1438,1442,
-		1,0,0,0,1439,1437,1,0,0,0,1440,1441,5,7,0,0,1441,1443,3,188,94,0,1442,
-		1440,1,0,0,0,1442,1443,1,0,0,0,1443,179,1,0,0,0,1444,1446,3,184,92,0,1445,
-		1444,1,0,0,0,1446,1447,1,0,0,0,1447,1445,1,0,0,0,1447,1448,1,0,0,0,1448,
-		181,1,0,0,0,1449,1466,3,186,93,0,1450,1456,5,86,0,0,1451,1452,3,226,113,
-		0,1452,1453,5,155,0,0,1453,1454,3,226,113,0,1454,1455,3,230,115,0,1455,
-		1457,1,0,0,0,1456,1451,1,0,0,0,1456,1457,1,0,0,0,1457,1466,1,0,0,0,1458,
-		1462,5,102,0,0,1459,1460,5,151,0,0,1460,1463,5,140,0,0,1461,1463,5,125,
-		0,0,1462,1459,1,0,0,0,1462,1461,1,0,0,0,1463,1464,1,0,0,0,1464,1466,5,
-		126,0,0,1465,1449,1,0,0,0,1465,1450,1,0,0,0,1465,1458,1,0,0,0,1466,183,
-		1,0,0,0,1467,1474,3,232,116,0,1468,1474,5,96,0,0,1469,1474,5,106,0,0,1470,
-		1474,5,46,0,0,1471,1474,5,47,0,0,1472,1474,5,149,0,0,1473,1467,1,0,0,0,
-		1473,1468,1,0,0,0,1473,1469,1,0,0,0,1473,1470,1,0,0,0,1473,1471,1,0,0,
-		0,1473,1472,1,0,0,0,1474,185,1,0,0,0,1475,1476,5,66,0,0,1476,1478,5,75,
-		0,0,1477,1475,1,0,0,0,1477,1478,1,0,0,0,1478,1479,1,0,0,0,1479,1484,7,
-		7,0,0,1480,1485,5,46,0,0,1481,1482,3,218,109,0,1482,1483,3,208,104,0,1483,
-		1485,1,0,0,0,1484,1480,1,0,0,0,1484,1481,1,0,0,0,1485,1492,1,0,0,0,1486,
-		1487,5,47,0,0,1487,1488,3,218,109,0,1488,1489,5,155,0,0,1489,1490,3,218,
-		109,0,1490,1492,1,0,0,0,1491,1477,1,0,0,0,1491,1486,1,0,0,0,1492,187,1,
-		0,0,0,1493,1495,3,226,113,0,1494,1493,1,0,0,0,1494,1495,1,0,0,0,1495,1497,
-		1,0,0,0,1496,1498,3,232,116,0,1497,1496,1,0,0,0,1498,1499,1,0,0,0,1499,
-		1497,1,0,0,0,1499,1500,1,0,0,0,1500,1522,1,0,0,0,1501,1502,5,102,0,0,1502,
-		1509,5,85,0,0,1503,1510,5,46,0,0,1504,1506,3,232,116,0,1505,1504,1,0,0,
-		0,1506,1507,1,0,0,0,1507,1505,1,0,0,0,1507,1508,1,0,0,0,1508,1510,1,0,
-		0,0,1509,1503,1,0,0,0,1509,1505,1,0,0,0,1510,1523,1,0,0,0,1511,1519,5,
-		128,0,0,1512,1520,5,46,0,0,1513,1517,3,218,109,0,1514,1518,3,208,104,0,
-		1515,1518,5,149,0,0,1516,1518,3,232,116,0,1517,1514,1,0,0,0,1517,1515,
-		1,0,0,0,1517,1516,1,0,0,0,1518,1520,1,0,0,0,1519,1512,1,0,0,0,1519,1513,
-		1,0,0,0,1520,1523,1,0,0,0,1521,1523,5,92,0,0,1522,1501,1,0,0,0,1522,1511,
-		1,0,0,0,1522,1521,1,0,0,0,1522,1523,1,0,0,0,1523,189,1,0,0,0,1524,1525,
-		5,26,0,0,1525,1556,3,192,96,0,1526,1536,5,39,0,0,1527,1528,5,72,0,0,1528,
-		1529,7,14,0,0,1529,1537,3,212,106,0,1530,1534,3,212,106,0,1531,1532,5,
-		5,0,0,1532,1533,5,166,0,0,1533,1535,3,212,106,0,1534,1531,1,0,0,0,1534,
-		1535,1,0,0,0,1535,1537,1,0,0,0,1536,1527,1,0,0,0,1536,1530,1,0,0,0,1537,
-		1557,1,0,0,0,1538,1541,7,8,0,0,1539,1540,5,72,0,0,1540,1542,7,14,0,0,1541,
-		1539,1,0,0,0,1541,1542,1,0,0,0,1542,1543,1,0,0,0,1543,1557,3,192,96,0,
-		1544,1546,7,15,0,0,1545,1547,5,97,0,0,1546,1545,1,0,0,0,1546,1547,1,0,
-		0,0,1547,1554,1,0,0,0,1548,1549,5,102,0,0,1549,1550,5,47,0,0,1550,1551,
-		3,218,109,0,1551,1552,5,155,0,0,1552,1553,3,218,109,0,1553,1555,1,0,0,
-		0,1554,1548,1,0,0,0,1554,1555,1,0,0,0,1555,1557,1,0,0,0,1556,1526,1,0,
-		0,0,1556,1538,1,0,0,0,1556,1544,1,0,0,0,1557,191,1,0,0,0,1558,1575,3,212,
-		106,0,1559,1561,5,96,0,0,1560,1559,1,0,0,0,1560,1561,1,0,0,0,1561,1566,
-		1,0,0,0,1562,1564,5,176,0,0,1563,1565,5,176,0,0,1564,1563,1,0,0,0,1564,
-		1565,1,0,0,0,1565,1567,1,0,0,0,1566,1562,1,0,0,0,1566,1567,1,0,0,0,1567,
-		1568,1,0,0,0,1568,1572,7,3,0,0,1569,1571,3,194,97,0,1570,1569,1,0,0,0,
-		1571,1574,1,0,0,0,1572,1570,1,0,0,0,1572,1573,1,0,0,0,1573,1576,1,0,0,
-		0,1574,1572,1,0,0,0,1575,1560,1,0,0,0,1575,1576,1,0,0,0,1576,193,1,0,0,
-		0,1577,1578,3,224,112,0,1578,1580,3,222,111,0,1579,1581,7,3,0,0,1580,1579,
-		1,0,0,0,1580,1581,1,0,0,0,1581,195,1,0,0,0,1582,1583,5,10,0,0,1583,1588,
-		3,198,99,0,1584,1585,5,5,0,0,1585,1587,3,198,99,0,1586,1584,1,0,0,0,1587,
-		1590,1,0,0,0,1588,1586,1,0,0,0,1588,1589,1,0,0,0,1589,1596,1,0,0,0,1590,
-		1588,1,0,0,0,1591,1592,5,167,0,0,1592,1593,5,158,0,0,1593,1597,7,2,0,0,
-		1594,1595,5,165,0,0,1595,1597,5,78,0,0,1596,1591,1,0,0,0,1596,1594,1,0,
-		0,0,1596,1597,1,0,0,0,1597,197,1,0,0,0,1598,1605,3,218,109,0,1599,1601,
-		3,232,116,0,1600,1599,1,0,0,0,1601,1602,1,0,0,0,1602,1600,1,0,0,0,1602,
-		1603,1,0,0,0,1603,1606,1,0,0,0,1604,1606,5,149,0,0,1605,1600,1,0,0,0,1605,
-		1604,1,0,0,0,1605,1606,1,0,0,0,1606,199,1,0,0,0,1607,1608,5,20,0,0,1608,
-		1614,5,88,0,0,1609,1611,3,232,116,0,1610,1612,5,87,0,0,1611,1610,1,0,0,
-		0,1611,1612,1,0,0,0,1612,1614,1,0,0,0,1613,1607,1,0,0,0,1613,1609,1,0,
-		0,0,1614,201,1,0,0,0,1615,1616,7,16,0,0,1616,203,1,0,0,0,1617,1618,7,17,
-		0,0,1618,205,1,0,0,0,1619,1621,3,232,116,0,1620,1619,1,0,0,0,1621,1622,
-		1,0,0,0,1622,1620,1,0,0,0,1622,1623,1,0,0,0,1623,207,1,0,0,0,1624,1625,
-		7,18,0,0,1625,209,1,0,0,0,1626,1627,7,19,0,0,1627,211,1,0,0,0,1628,1632,
-		3,216,108,0,1629,1631,3,214,107,0,1630,1629,1,0,0,0,1631,1634,1,0,0,0,
-		1632,1630,1,0,0,0,1632,1633,1,0,0,0,1633,213,1,0,0,0,1634,1632,1,0,0,0,
-		1635,1636,3,224,112,0,1636,1637,3,216,108,0,1637,215,1,0,0,0,1638,1640,
-		3,226,113,0,1639,1641,3,230,115,0,1640,1639,1,0,0,0,1640,1641,1,0,0,0,
-		1641,1648,1,0,0,0,1642,1648,3,232,116,0,1643,1644,5,8,0,0,1644,1645,3,
-		212,106,0,1645,1646,5,9,0,0,1646,1648,1,0,0,0,1647,1638,1,0,0,0,1647,1642,
-		1,0,0,0,1647,1643,1,0,0,0,1648,217,1,0,0,0,1649,1653,3,222,111,0,1650,
-		1652,3,220,110,0,1651,1650,1,0,0,0,1652,1655,1,0,0,0,1653,1651,1,0,0,0,
-		1653,1654,1,0,0,0,1654,219,1,0,0,0,1655,1653,1,0,0,0,1656,1657,3,224,112,
-		0,1657,1658,3,222,111,0,1658,221,1,0,0,0,1659,1666,3,226,113,0,1660,1666,
-		3,232,116,0,1661,1662,5,8,0,0,1662,1663,3,218,109,0,1663,1664,5,9,0,0,
-		1664,1666,1,0,0,0,1665,1659,1,0,0,0,1665,1660,1,0,0,0,1665,1661,1,0,0,
-		0,1666,223,1,0,0,0,1667,1668,7,20,0,0,1668,225,1,0,0,0,1669,1681,3,228,
-		114,0,1670,1671,5,8,0,0,1671,1676,3,228,114,0,1672,1673,5,5,0,0,1673,1675,
-		3,228,114,0,1674,1672,1,0,0,0,1675,1678,1,0,0,0,1676,1674,1,0,0,0,1676,
-		1677,1,0,0,0,1677,1679,1,0,0,0,1678,1676,1,0,0,0,1679,1680,5,9,0,0,1680,
-		1682,1,0,0,0,1681,1670,1,0,0,0,1681,1682,1,0,0,0,1682,227,1,0,0,0,1683,
-		1685,5,177,0,0,1684,1686,5,178,0,0,1685,1684,1,0,0,0,1685,1686,1,0,0,0,
-		1686,1689,1,0,0,0,1687,1689,5,178,0,0,1688,1683,1,0,0,0,1688,1687,1,0,
-		0,0,1689,229,1,0,0,0,1690,1691,7,21,0,0,1691,231,1,0,0,0,1692,1693,7,22,
-		0,0,1693,233,1,0,0,0,215,288,303,314,322,324,340,346,355,357,369,385,395,
-		404,410,422,439,441,447,456,464,471,481,490,496,514,525,539,545,553,561,
-		564,566,574,579,587,594,597,607,610,613,623,631,639,646,653,662,665,670,
-		674,679,685,692,708,710,713,718,730,734,748,757,776,791,794,799,806,812,
-		817,819,826,837,840,844,853,857,868,875,879,885,888,891,896,900,904,913,
-		915,919,922,925,927,944,950,954,958,961,972,974,981,988,990,996,1002,1007,
-		1012,1019,1021,1023,1031,1041,1043,1053,1062,1064,1066,1069,1077,1086,
-		1101,1108,1115,1119,1125,1129,1142,1148,1153,1163,1166,1181,1185,1189,
-		1195,1204,1210,1220,1222,1224,1232,1236,1239,1246,1253,1258,1265,1267,
-		1272,1275,1280,1286,1293,1298,1305,1310,1321,1328,1332,1344,1350,1361,
-		1369,1379,1385,1389,1396,1402,1408,1414,1416,1418,1424,1430,1437,1442,
-		1447,1456,1462,1465,1473,1477,1484,1491,1494,1499,1507,1509,1517,1519,
-		1522,1534,1536,1541,1546,1554,1556,1560,1564,1566,1572,1575,1580,1588,
-		1596,1602,1605,1611,1613,1622,1632,1640,1647,1653,1665,1676,1681,1685,
-		1688
+		0,701,713,1,0,0,0,702,710,3,218,109,0,703,711,3,210,105,0,704,705,5,120,
+		0,0,705,706,3,218,109,0,706,707,5,78,0,0,707,711,1,0,0,0,708,709,5,98,
+		0,0,709,711,3,206,103,0,710,703,1,0,0,0,710,704,1,0,0,0,710,708,1,0,0,
+		0,710,711,1,0,0,0,711,713,1,0,0,0,712,696,1,0,0,0,712,702,1,0,0,0,713,
+		715,1,0,0,0,714,716,3,196,98,0,715,714,1,0,0,0,715,716,1,0,0,0,716,91,
+		1,0,0,0,717,718,5,21,0,0,718,720,3,218,109,0,719,721,3,196,98,0,720,719,
+		1,0,0,0,720,721,1,0,0,0,721,93,1,0,0,0,722,723,5,31,0,0,723,724,5,99,0,
+		0,724,725,3,200,100,0,725,726,7,8,0,0,726,727,3,232,116,0,727,737,1,0,
+		0,0,728,729,5,20,0,0,729,733,5,88,0,0,730,731,7,9,0,0,731,733,5,87,0,0,
+		732,728,1,0,0,0,732,730,1,0,0,0,733,734,1,0,0,0,734,735,7,8,0,0,735,737,
+		3,232,116,0,736,722,1,0,0,0,736,732,1,0,0,0,737,95,1,0,0,0,738,739,5,38,
+		0,0,739,740,5,117,0,0,740,741,5,46,0,0,741,742,3,232,116,0,742,97,1,0,
+		0,0,743,744,5,24,0,0,744,745,5,7,0,0,745,750,3,100,50,0,746,747,5,5,0,
+		0,747,749,3,100,50,0,748,746,1,0,0,0,749,752,1,0,0,0,750,748,1,0,0,0,750,
+		751,1,0,0,0,751,99,1,0,0,0,752,750,1,0,0,0,753,754,5,142,0,0,754,760,3,
+		218,109,0,755,756,3,218,109,0,756,757,5,30,0,0,757,758,3,232,116,0,758,
+		760,1,0,0,0,759,753,1,0,0,0,759,755,1,0,0,0,760,101,1,0,0,0,761,762,5,
+		27,0,0,762,763,5,121,0,0,763,103,1,0,0,0,764,765,5,62,0,0,765,766,5,102,
+		0,0,766,767,5,90,0,0,767,105,1,0,0,0,768,769,5,165,0,0,769,770,3,232,116,
+		0,770,107,1,0,0,0,771,772,5,55,0,0,772,773,5,70,0,0,773,778,3,110,55,0,
+		774,775,5,5,0,0,775,777,3,110,55,0,776,774,1,0,0,0,777,780,1,0,0,0,778,
+		776,1,0,0,0,778,779,1,0,0,0,779,109,1,0,0,0,780,778,1,0,0,0,781,782,3,
+		232,116,0,782,783,3,218,109,0,783,784,3,208,104,0,784,111,1,0,0,0,785,
+		786,5,29,0,0,786,787,5,72,0,0,787,788,5,115,0,0,788,789,3,228,114,0,789,
+		790,3,210,105,0,790,113,1,0,0,0,791,793,5,46,0,0,792,794,3,218,109,0,793,
+		792,1,0,0,0,793,794,1,0,0,0,794,796,1,0,0,0,795,797,3,202,101,0,796,795,
+		1,0,0,0,796,797,1,0,0,0,797,798,1,0,0,0,798,799,5,7,0,0,799,801,3,118,
+		59,0,800,802,3,196,98,0,801,800,1,0,0,0,801,802,1,0,0,0,802,115,1,0,0,
+		0,803,821,5,47,0,0,804,805,5,70,0,0,805,808,3,232,116,0,806,807,5,68,0,
+		0,807,809,3,232,116,0,808,806,1,0,0,0,808,809,1,0,0,0,809,822,1,0,0,0,
+		810,811,3,218,109,0,811,812,5,155,0,0,812,814,3,218,109,0,813,815,3,202,
+		101,0,814,813,1,0,0,0,814,815,1,0,0,0,815,816,1,0,0,0,816,817,5,7,0,0,
+		817,819,3,118,59,0,818,820,3,196,98,0,819,818,1,0,0,0,819,820,1,0,0,0,
+		820,822,1,0,0,0,821,804,1,0,0,0,821,810,1,0,0,0,822,117,1,0,0,0,823,828,
+		3,120,60,0,824,825,5,5,0,0,825,827,3,120,60,0,826,824,1,0,0,0,827,830,
+		1,0,0,0,828,826,1,0,0,0,828,829,1,0,0,0,829,119,1,0,0,0,830,828,1,0,0,
+		0,831,832,5,8,0,0,832,833,3,118,59,0,833,839,5,9,0,0,834,835,3,218,109,
+		0,835,836,5,154,0,0,836,840,1,0,0,0,837,840,3,130,65,0,838,840,5,156,0,
+		0,839,834,1,0,0,0,839,837,1,0,0,0,839,838,1,0,0,0,839,840,1,0,0,0,840,
+		842,1,0,0,0,841,843,3,132,66,0,842,841,1,0,0,0,842,843,1,0,0,0,843,930,
+		1,0,0,0,844,846,5,142,0,0,845,847,3,218,109,0,846,845,1,0,0,0,846,847,
+		1,0,0,0,847,930,1,0,0,0,848,849,5,145,0,0,849,850,5,127,0,0,850,930,3,
+		218,109,0,851,855,5,35,0,0,852,853,5,151,0,0,853,856,5,135,0,0,854,856,
+		3,218,109,0,855,852,1,0,0,0,855,854,1,0,0,0,856,859,1,0,0,0,857,858,5,
+		30,0,0,858,860,5,107,0,0,859,857,1,0,0,0,859,860,1,0,0,0,860,930,1,0,0,
+		0,861,862,5,101,0,0,862,863,3,218,109,0,863,864,5,30,0,0,864,865,3,232,
+		116,0,865,930,1,0,0,0,866,867,5,74,0,0,867,870,3,218,109,0,868,869,5,30,
+		0,0,869,871,3,232,116,0,870,868,1,0,0,0,870,871,1,0,0,0,871,930,1,0,0,
+		0,872,873,5,165,0,0,873,930,3,232,116,0,874,877,5,105,0,0,875,876,5,144,
+		0,0,876,878,3,218,109,0,877,875,1,0,0,0,877,878,1,0,0,0,878,881,1,0,0,
+		0,879,880,5,165,0,0,880,882,3,206,103,0,881,879,1,0,0,0,881,882,1,0,0,
+		0,882,883,1,0,0,0,883,885,5,155,0,0,884,886,3,184,92,0,885,884,1,0,0,0,
+		886,887,1,0,0,0,887,885,1,0,0,0,887,888,1,0,0,0,888,890,1,0,0,0,889,891,
+		3,132,66,0,890,889,1,0,0,0,890,891,1,0,0,0,891,930,1,0,0,0,892,894,3,226,
+		113,0,893,892,1,0,0,0,893,894,1,0,0,0,894,924,1,0,0,0,895,897,3,232,116,
+		0,896,895,1,0,0,0,897,898,1,0,0,0,898,896,1,0,0,0,898,899,1,0,0,0,899,
+		917,1,0,0,0,900,902,3,204,102,0,901,903,3,128,64,0,902,901,1,0,0,0,902,
+		903,1,0,0,0,903,918,1,0,0,0,904,906,3,126,63,0,905,907,3,122,61,0,906,
+		905,1,0,0,0,906,907,1,0,0,0,907,918,1,0,0,0,908,918,3,122,61,0,909,918,
+		3,124,62,0,910,918,5,156,0,0,911,913,5,179,0,0,912,914,3,232,116,0,913,
+		912,1,0,0,0,914,915,1,0,0,0,915,913,1,0,0,0,915,916,1,0,0,0,916,918,1,
+		0,0,0,917,900,1,0,0,0,917,904,1,0,0,0,917,908,1,0,0,0,917,909,1,0,0,0,
+		917,910,1,0,0,0,917,911,1,0,0,0,917,918,1,0,0,0,918,925,1,0,0,0,919,921,
+		3,204,102,0,920,922,3,128,64,0,921,920,1,0,0,0,921,922,1,0,0,0,922,925,
+		1,0,0,0,923,925,3,124,62,0,924,896,1,0,0,0,924,919,1,0,0,0,924,923,1,0,
+		0,0,925,927,1,0,0,0,926,928,3,132,66,0,927,926,1,0,0,0,927,928,1,0,0,0,
+		928,930,1,0,0,0,929,831,1,0,0,0,929,844,1,0,0,0,929,848,1,0,0,0,929,851,
+		1,0,0,0,929,861,1,0,0,0,929,866,1,0,0,0,929,872,1,0,0,0,929,874,1,0,0,
+		0,929,893,1,0,0,0,930,121,1,0,0,0,931,932,5,165,0,0,932,933,5,8,0,0,933,
+		934,3,118,59,0,934,935,5,9,0,0,935,936,3,218,109,0,936,937,5,154,0,0,937,
+		938,5,92,0,0,938,123,1,0,0,0,939,940,5,72,0,0,940,941,5,85,0,0,941,942,
+		5,89,0,0,942,125,1,0,0,0,943,945,3,220,110,0,944,943,1,0,0,0,945,946,1,
+		0,0,0,946,944,1,0,0,0,946,947,1,0,0,0,947,957,1,0,0,0,948,952,3,226,113,
+		0,949,951,3,220,110,0,950,949,1,0,0,0,951,954,1,0,0,0,952,950,1,0,0,0,
+		952,953,1,0,0,0,953,957,1,0,0,0,954,952,1,0,0,0,955,957,3,130,65,0,956,
+		944,1,0,0,0,956,948,1,0,0,0,956,955,1,0,0,0,957,127,1,0,0,0,958,960,3,
+		218,109,0,959,961,5,92,0,0,960,959,1,0,0,0,960,961,1,0,0,0,961,964,1,0,
+		0,0,962,964,3,130,65,0,963,958,1,0,0,0,963,962,1,0,0,0,964,129,1,0,0,0,
+		965,983,5,64,0,0,966,983,5,71,0,0,967,970,5,155,0,0,968,971,5,79,0,0,969,
+		971,5,58,0,0,970,968,1,0,0,0,970,969,1,0,0,0,971,983,1,0,0,0,972,973,5,
+		160,0,0,973,974,3,218,109,0,974,980,5,133,0,0,975,978,5,73,0,0,976,979,
+		5,79,0,0,977,979,5,58,0,0,978,976,1,0,0,0,978,977,1,0,0,0,979,981,1,0,
+		0,0,980,975,1,0,0,0,980,981,1,0,0,0,981,983,1,0,0,0,982,965,1,0,0,0,982,
+		966,1,0,0,0,982,967,1,0,0,0,982,972,1,0,0,0,983,131,1,0,0,0,984,1051,5,
+		102,0,0,985,989,7,10,0,0,986,988,3,232,116,0,987,986,1,0,0,0,988,991,1,
+		0,0,0,989,987,1,0,0,0,989,990,1,0,0,0,990,998,1,0,0,0,991,989,1,0,0,0,
+		992,994,5,68,0,0,993,995,3,232,116,0,994,993,1,0,0,0,995,996,1,0,0,0,996,
+		994,1,0,0,0,996,997,1,0,0,0,997,999,1,0,0,0,998,992,1,0,0,0,998,999,1,
+		0,0,0,999,1004,1,0,0,0,1000,1001,5,160,0,0,1001,1002,3,218,109,0,1002,
+		1003,5,133,0,0,1003,1005,1,0,0,0,1004,1000,1,0,0,0,1004,1005,1,0,0,0,1005,
+		1052,1,0,0,0,1006,1010,5,85,0,0,1007,1009,3,232,116,0,1008,1007,1,0,0,
+		0,1009,1012,1,0,0,0,1010,1008,1,0,0,0,1010,1011,1,0,0,0,1011,1031,1,0,
+		0,0,1012,1010,1,0,0,0,1013,1015,5,68,0,0,1014,1016,3,226,113,0,1015,1014,
+		1,0,0,0,1015,1016,1,0,0,0,1016,1018,1,0,0,0,1017,1019,3,232,116,0,1018,
+		1017,1,0,0,0,1019,1020,1,0,0,0,1020,1018,1,0,0,0,1020,1021,1,0,0,0,1021,
+		1029,1,0,0,0,1022,1023,5,102,0,0,1023,1025,5,85,0,0,1024,1026,3,232,116,
+		0,1025,1024,1,0,0,0,1026,1027,1,0,0,0,1027,1025,1,0,0,0,1027,1028,1,0,
+		0,0,1028,1030,1,0,0,0,1029,1022,1,0,0,0,1029,1030,1,0,0,0,1030,1032,1,
+		0,0,0,1031,1013,1,0,0,0,1031,1032,1,0,0,0,1032,1039,1,0,0,0,1033,1040,
+		5,64,0,0,1034,1040,5,71,0,0,1035,1036,5,160,0,0,1036,1037,3,218,109,0,
+		1037,1038,5,133,0,0,1038,1040,1,0,0,0,1039,1033,1,0,0,0,1039,1034,1,0,
+		0,0,1039,1035,1,0,0,0,1039,1040,1,0,0,0,1040,1052,1,0,0,0,1041,1052,7,
+		11,0,0,1042,1052,5,143,0,0,1043,1044,5,123,0,0,1044,1052,5,131,0,0,1045,
+		1047,5,179,0,0,1046,1048,3,232,116,0,1047,1046,1,0,0,0,1048,1049,1,0,0,
+		0,1049,1047,1,0,0,0,1049,1050,1,0,0,0,1050,1052,1,0,0,0,1051,985,1,0,0,
+		0,1051,1006,1,0,0,0,1051,1041,1,0,0,0,1051,1042,1,0,0,0,1051,1043,1,0,
+		0,0,1051,1045,1,0,0,0,1052,133,1,0,0,0,1053,1061,5,44,0,0,1054,1055,5,
+		47,0,0,1055,1056,3,218,109,0,1056,1057,5,155,0,0,1057,1058,3,218,109,0,
+		1058,1062,1,0,0,0,1059,1060,5,46,0,0,1060,1062,3,218,109,0,1061,1054,1,
+		0,0,0,1061,1059,1,0,0,0,1062,1074,1,0,0,0,1063,1064,5,5,0,0,1064,1072,
+		3,218,109,0,1065,1066,5,114,0,0,1066,1073,5,154,0,0,1067,1070,5,154,0,
+		0,1068,1069,5,102,0,0,1069,1071,5,66,0,0,1070,1068,1,0,0,0,1070,1071,1,
+		0,0,0,1071,1073,1,0,0,0,1072,1065,1,0,0,0,1072,1067,1,0,0,0,1073,1075,
+		1,0,0,0,1074,1063,1,0,0,0,1074,1075,1,0,0,0,1075,1077,1,0,0,0,1076,1078,
+		3,196,98,0,1077,1076,1,0,0,0,1077,1078,1,0,0,0,1078,135,1,0,0,0,1079,1080,
+		5,30,0,0,1080,1085,3,138,69,0,1081,1082,5,5,0,0,1082,1084,3,138,69,0,1083,
+		1081,1,0,0,0,1084,1087,1,0,0,0,1085,1083,1,0,0,0,1085,1086,1,0,0,0,1086,
+		1088,1,0,0,0,1087,1085,1,0,0,0,1088,1089,5,7,0,0,1089,1090,3,140,70,0,
+		1090,137,1,0,0,0,1091,1094,3,18,9,0,1092,1093,5,155,0,0,1093,1095,3,18,
+		9,0,1094,1092,1,0,0,0,1094,1095,1,0,0,0,1095,139,1,0,0,0,1096,1110,3,38,
+		19,0,1097,1110,3,94,47,0,1098,1110,3,96,48,0,1099,1110,3,114,57,0,1100,
+		1110,3,116,58,0,1101,1110,3,134,67,0,1102,1110,3,142,71,0,1103,1110,3,
+		146,73,0,1104,1110,3,148,74,0,1105,1110,3,150,75,0,1106,1110,3,174,87,
+		0,1107,1110,3,106,53,0,1108,1110,3,108,54,0,1109,1096,1,0,0,0,1109,1097,
+		1,0,0,0,1109,1098,1,0,0,0,1109,1099,1,0,0,0,1109,1100,1,0,0,0,1109,1101,
+		1,0,0,0,1109,1102,1,0,0,0,1109,1103,1,0,0,0,1109,1104,1,0,0,0,1109,1105,
+		1,0,0,0,1109,1106,1,0,0,0,1109,1107,1,0,0,0,1109,1108,1,0,0,0,1110,141,
+		1,0,0,0,1111,1123,5,54,0,0,1112,1113,5,155,0,0,1113,1116,3,212,106,0,1114,
+		1115,5,72,0,0,1115,1117,3,200,100,0,1116,1114,1,0,0,0,1116,1117,1,0,0,
+		0,1117,1124,1,0,0,0,1118,1119,5,30,0,0,1119,1124,3,212,106,0,1120,1121,
+		3,218,109,0,1121,1122,3,208,104,0,1122,1124,1,0,0,0,1123,1112,1,0,0,0,
+		1123,1118,1,0,0,0,1123,1120,1,0,0,0,1124,1127,1,0,0,0,1125,1126,5,31,0,
+		0,1126,1128,3,232,116,0,1127,1125,1,0,0,0,1127,1128,1,0,0,0,1128,1133,
+		1,0,0,0,1129,1130,5,5,0,0,1130,1132,3,144,72,0,1131,1129,1,0,0,0,1132,
+		1135,1,0,0,0,1133,1131,1,0,0,0,1133,1134,1,0,0,0,1134,1137,1,0,0,0,1135,
+		1133,1,0,0,0,1136,1138,3,196,98,0,1137,1136,1,0,0,0,1137,1138,1,0,0,0,
+		1138,143,1,0,0,0,1139,1140,5,91,0,0,1140,1151,3,208,104,0,1141,1142,5,
+		119,0,0,1142,1151,3,208,104,0,1143,1144,5,89,0,0,1144,1151,3,202,101,0,
+		1145,1146,5,102,0,0,1146,1151,3,232,116,0,1147,1148,5,88,0,0,1148,1149,
+		5,102,0,0,1149,1151,3,206,103,0,1150,1139,1,0,0,0,1150,1141,1,0,0,0,1150,
+		1143,1,0,0,0,1150,1145,1,0,0,0,1150,1147,1,0,0,0,1151,145,1,0,0,0,1152,
+		1153,5,35,0,0,1153,1156,3,218,109,0,1154,1155,5,30,0,0,1155,1157,5,107,
+		0,0,1156,1154,1,0,0,0,1156,1157,1,0,0,0,1157,1158,1,0,0,0,1158,1159,5,
+		72,0,0,1159,1161,3,200,100,0,1160,1162,3,196,98,0,1161,1160,1,0,0,0,1161,
+		1162,1,0,0,0,1162,147,1,0,0,0,1163,1164,5,17,0,0,1164,1165,3,218,109,0,
+		1165,1166,5,72,0,0,1166,1171,3,200,100,0,1167,1168,5,5,0,0,1168,1169,5,
+		123,0,0,1169,1170,5,46,0,0,1170,1172,5,69,0,0,1171,1167,1,0,0,0,1171,1172,
+		1,0,0,0,1172,1174,1,0,0,0,1173,1175,3,196,98,0,1174,1173,1,0,0,0,1174,
+		1175,1,0,0,0,1175,149,1,0,0,0,1176,1232,5,49,0,0,1177,1178,5,76,0,0,1178,
+		1233,3,166,83,0,1179,1180,5,47,0,0,1180,1181,3,218,109,0,1181,1182,5,155,
+		0,0,1182,1183,3,218,109,0,1183,1184,3,152,76,0,1184,1233,1,0,0,0,1185,
+		1186,5,155,0,0,1186,1189,3,212,106,0,1187,1188,5,72,0,0,1188,1190,3,200,
+		100,0,1189,1187,1,0,0,0,1189,1190,1,0,0,0,1190,1194,1,0,0,0,1191,1192,
+		5,30,0,0,1192,1194,3,212,106,0,1193,1185,1,0,0,0,1193,1191,1,0,0,0,1194,
+		1197,1,0,0,0,1195,1196,5,31,0,0,1196,1198,3,232,116,0,1197,1195,1,0,0,
+		0,1197,1198,1,0,0,0,1198,1203,1,0,0,0,1199,1200,5,5,0,0,1200,1202,3,144,
+		72,0,1201,1199,1,0,0,0,1202,1205,1,0,0,0,1203,1201,1,0,0,0,1203,1204,1,
+		0,0,0,1204,1206,1,0,0,0,1205,1203,1,0,0,0,1206,1207,3,152,76,0,1207,1233,
+		1,0,0,0,1208,1230,3,218,109,0,1209,1212,3,208,104,0,1210,1211,5,31,0,0,
+		1211,1213,3,232,116,0,1212,1210,1,0,0,0,1212,1213,1,0,0,0,1213,1218,1,
+		0,0,0,1214,1215,5,5,0,0,1215,1217,3,144,72,0,1216,1214,1,0,0,0,1217,1220,
+		1,0,0,0,1218,1216,1,0,0,0,1218,1219,1,0,0,0,1219,1221,1,0,0,0,1220,1218,
+		1,0,0,0,1221,1222,3,152,76,0,1222,1231,1,0,0,0,1223,1224,3,210,105,0,1224,
+		1228,5,102,0,0,1225,1226,5,5,0,0,1226,1227,5,76,0,0,1227,1229,3,166,83,
+		0,1228,1225,1,0,0,0,1228,1229,1,0,0,0,1229,1231,1,0,0,0,1230,1209,1,0,
+		0,0,1230,1223,1,0,0,0,1231,1233,1,0,0,0,1232,1177,1,0,0,0,1232,1179,1,
+		0,0,0,1232,1193,1,0,0,0,1232,1208,1,0,0,0,1233,151,1,0,0,0,1234,1235,5,
+		7,0,0,1235,1240,3,154,77,0,1236,1237,5,6,0,0,1237,1239,3,154,77,0,1238,
+		1236,1,0,0,0,1239,1242,1,0,0,0,1240,1238,1,0,0,0,1240,1241,1,0,0,0,1241,
+		1245,1,0,0,0,1242,1240,1,0,0,0,1243,1245,3,170,85,0,1244,1234,1,0,0,0,
+		1244,1243,1,0,0,0,1245,1247,1,0,0,0,1246,1248,3,196,98,0,1247,1246,1,0,
+		0,0,1247,1248,1,0,0,0,1248,153,1,0,0,0,1249,1250,5,65,0,0,1250,1251,3,
+		218,109,0,1251,1252,3,208,104,0,1252,1253,5,5,0,0,1253,1255,1,0,0,0,1254,
+		1249,1,0,0,0,1254,1255,1,0,0,0,1255,1256,1,0,0,0,1256,1261,3,156,78,0,
+		1257,1258,5,5,0,0,1258,1260,3,158,79,0,1259,1257,1,0,0,0,1260,1263,1,0,
+		0,0,1261,1259,1,0,0,0,1261,1262,1,0,0,0,1262,155,1,0,0,0,1263,1261,1,0,
+		0,0,1264,1267,3,204,102,0,1265,1267,5,17,0,0,1266,1264,1,0,0,0,1266,1265,
+		1,0,0,0,1267,1268,1,0,0,0,1268,1276,3,218,109,0,1269,1270,5,35,0,0,1270,
+		1273,3,218,109,0,1271,1272,5,30,0,0,1272,1274,5,107,0,0,1273,1271,1,0,
+		0,0,1273,1274,1,0,0,0,1274,1276,1,0,0,0,1275,1266,1,0,0,0,1275,1269,1,
+		0,0,0,1276,1280,1,0,0,0,1277,1278,5,72,0,0,1278,1281,3,200,100,0,1279,
+		1281,5,92,0,0,1280,1277,1,0,0,0,1280,1279,1,0,0,0,1280,1281,1,0,0,0,1281,
+		1283,1,0,0,0,1282,1284,3,160,80,0,1283,1282,1,0,0,0,1283,1284,1,0,0,0,
+		1284,157,1,0,0,0,1285,1288,5,152,0,0,1286,1289,3,160,80,0,1287,1289,3,
+		156,78,0,1288,1286,1,0,0,0,1288,1287,1,0,0,0,1289,1302,1,0,0,0,1290,1302,
+		3,162,81,0,1291,1294,5,76,0,0,1292,1295,3,164,82,0,1293,1295,3,166,83,
+		0,1294,1292,1,0,0,0,1294,1293,1,0,0,0,1295,1302,1,0,0,0,1296,1302,3,168,
+		84,0,1297,1298,5,72,0,0,1298,1302,3,200,100,0,1299,1302,5,92,0,0,1300,
+		1302,7,12,0,0,1301,1285,1,0,0,0,1301,1290,1,0,0,0,1301,1291,1,0,0,0,1301,
+		1296,1,0,0,0,1301,1297,1,0,0,0,1301,1299,1,0,0,0,1301,1300,1,0,0,0,1302,
+		159,1,0,0,0,1303,1307,3,162,81,0,1304,1305,5,76,0,0,1305,1307,3,164,82,
+		0,1306,1303,1,0,0,0,1306,1304,1,0,0,0,1307,161,1,0,0,0,1308,1313,5,93,
+		0,0,1309,1314,5,46,0,0,1310,1311,3,218,109,0,1311,1312,3,208,104,0,1312,
+		1314,1,0,0,0,1313,1309,1,0,0,0,1313,1310,1,0,0,0,1314,1318,1,0,0,0,1315,
+		1316,3,218,109,0,1316,1317,5,154,0,0,1317,1319,1,0,0,0,1318,1315,1,0,0,
+		0,1318,1319,1,0,0,0,1319,163,1,0,0,0,1320,1321,5,159,0,0,1321,1322,5,93,
+		0,0,1322,1323,3,218,109,0,1323,1324,5,68,0,0,1324,1325,3,218,109,0,1325,
+		1329,3,208,104,0,1326,1327,3,218,109,0,1327,1328,5,154,0,0,1328,1330,1,
+		0,0,0,1329,1326,1,0,0,0,1329,1330,1,0,0,0,1330,165,1,0,0,0,1331,1337,5,
+		144,0,0,1332,1333,5,146,0,0,1333,1337,5,127,0,0,1334,1335,5,168,0,0,1335,
+		1337,5,156,0,0,1336,1331,1,0,0,0,1336,1332,1,0,0,0,1336,1334,1,0,0,0,1337,
+		167,1,0,0,0,1338,1341,5,176,0,0,1339,1341,3,226,113,0,1340,1338,1,0,0,
+		0,1340,1339,1,0,0,0,1341,1342,1,0,0,0,1342,1343,3,210,105,0,1343,1344,
+		5,102,0,0,1344,169,1,0,0,0,1345,1346,5,92,0,0,1346,1347,5,155,0,0,1347,
+		1348,3,218,109,0,1348,1352,5,5,0,0,1349,1350,5,72,0,0,1350,1353,3,200,
+		100,0,1351,1353,5,71,0,0,1352,1349,1,0,0,0,1352,1351,1,0,0,0,1353,1358,
+		1,0,0,0,1354,1355,5,5,0,0,1355,1357,3,172,86,0,1356,1354,1,0,0,0,1357,
+		1360,1,0,0,0,1358,1356,1,0,0,0,1358,1359,1,0,0,0,1359,171,1,0,0,0,1360,
+		1358,1,0,0,0,1361,1362,5,122,0,0,1362,1363,5,138,0,0,1363,1378,3,208,104,
+		0,1364,1365,5,111,0,0,1365,1378,5,96,0,0,1366,1369,5,76,0,0,1367,1370,
+		5,159,0,0,1368,1370,3,166,83,0,1369,1367,1,0,0,0,1369,1368,1,0,0,0,1370,
+		1378,1,0,0,0,1371,1372,7,7,0,0,1372,1373,3,218,109,0,1373,1374,3,208,104,
+		0,1374,1375,5,132,0,0,1375,1378,1,0,0,0,1376,1378,3,168,84,0,1377,1361,
+		1,0,0,0,1377,1364,1,0,0,0,1377,1366,1,0,0,0,1377,1371,1,0,0,0,1377,1376,
+		1,0,0,0,1378,173,1,0,0,0,1379,1380,5,52,0,0,1380,1381,3,232,116,0,1381,
+		1382,3,212,106,0,1382,1387,5,64,0,0,1383,1384,5,76,0,0,1384,1385,3,212,
+		106,0,1385,1386,7,13,0,0,1386,1388,1,0,0,0,1387,1383,1,0,0,0,1387,1388,
+		1,0,0,0,1388,1393,1,0,0,0,1389,1390,5,5,0,0,1390,1392,3,176,88,0,1391,
+		1389,1,0,0,0,1392,1395,1,0,0,0,1393,1391,1,0,0,0,1393,1394,1,0,0,0,1394,
+		1397,1,0,0,0,1395,1393,1,0,0,0,1396,1398,3,196,98,0,1397,1396,1,0,0,0,
+		1397,1398,1,0,0,0,1398,175,1,0,0,0,1399,1405,5,176,0,0,1400,1405,7,12,
+		0,0,1401,1402,5,116,0,0,1402,1403,5,120,0,0,1403,1405,3,222,111,0,1404,
+		1399,1,0,0,0,1404,1400,1,0,0,0,1404,1401,1,0,0,0,1405,177,1,0,0,0,1406,
+		1408,5,48,0,0,1407,1409,3,184,92,0,1408,1407,1,0,0,0,1409,1410,1,0,0,0,
+		1410,1408,1,0,0,0,1410,1411,1,0,0,0,1411,1416,1,0,0,0,1412,1413,5,68,0,
+		0,1413,1415,3,180,90,0,1414,1412,1,0,0,0,1415,1418,1,0,0,0,1416,1414,1,
+		0,0,0,1416,1417,1,0,0,0,1417,1426,1,0,0,0,1418,1416,1,0,0,0,1419,1424,
+		5,5,0,0,1420,1422,3,186,93,0,1421,1423,5,5,0,0,1422,1421,1,0,0,0,1422,
+		1423,1,0,0,0,1423,1425,1,0,0,0,1424,1420,1,0,0,0,1424,1425,1,0,0,0,1425,
+		1427,1,0,0,0,1426,1419,1,0,0,0,1426,1427,1,0,0,0,1427,1428,1,0,0,0,1428,
+		1430,5,165,0,0,1429,1431,3,184,92,0,1430,1429,1,0,0,0,1431,1432,1,0,0,
+		0,1432,1430,1,0,0,0,1432,1433,1,0,0,0,1433,1438,1,0,0,0,1434,1435,5,68,
+		0,0,1435,1437,3,180,90,0,1436,1434,1,0,0,0,1437,1440,1,0,0,0,1438,1436,
+		1,0,0,0,1438,1439,1,0,0,0,1439,1445,1,0,0,0,1440,1438,1,0,0,0,1441,1442,
+		5,5,0,0,1442,1444,3,182,91,0,1443,1441,1,0,0,0,1444,1447,1,0,0,0,1445,
+		1443,1,0,0,0,1445,1446,1,0,0,0,1446,1450,1,0,0,0,1447,1445,1,0,0,0,1448,
+		1449,5,7,0,0,1449,1451,3,188,94,0,1450,1448,1,0,0,0,1450,1451,1,0,0,0,
+		1451,179,1,0,0,0,1452,1454,3,184,92,0,1453,1452,1,0,0,0,1454,1455,1,0,
+		0,0,1455,1453,1,0,0,0,1455,1456,1,0,0,0,1456,181,1,0,0,0,1457,1479,3,186,
+		93,0,1458,1464,5,86,0,0,1459,1460,3,226,113,0,1460,1461,5,155,0,0,1461,
+		1462,3,226,113,0,1462,1463,3,230,115,0,1463,1465,1,0,0,0,1464,1459,1,0,
+		0,0,1464,1465,1,0,0,0,1465,1479,1,0,0,0,1466,1470,5,102,0,0,1467,1468,
+		5,151,0,0,1468,1471,5,140,0,0,1469,1471,5,125,0,0,1470,1467,1,0,0,0,1470,
+		1469,1,0,0,0,1471,1472,1,0,0,0,1472,1479,5,126,0,0,1473,1474,5,165,0,0,
+		1474,1479,3,232,116,0,1475,1476,3,202,101,0,1476,1477,5,156,0,0,1477,1479,
+		1,0,0,0,1478,1457,1,0,0,0,1478,1458,1,0,0,0,1478,1466,1,0,0,0,1478,1473,
+		1,0,0,0,1478,1475,1,0,0,0,1479,183,1,0,0,0,1480,1487,3,232,116,0,1481,
+		1487,5,96,0,0,1482,1487,5,106,0,0,1483,1487,5,46,0,0,1484,1487,5,47,0,
+		0,1485,1487,5,149,0,0,1486,1480,1,0,0,0,1486,1481,1,0,0,0,1486,1482,1,
+		0,0,0,1486,1483,1,0,0,0,1486,1484,1,0,0,0,1486,1485,1,0,0,0,1487,185,1,
+		0,0,0,1488,1489,5,66,0,0,1489,1491,5,75,0,0,1490,1488,1,0,0,0,1490,1491,
+		1,0,0,0,1491,1492,1,0,0,0,1492,1497,7,7,0,0,1493,1498,5,46,0,0,1494,1495,
+		3,218,109,0,1495,1496,3,208,104,0,1496,1498,1,0,0,0,1497,1493,1,0,0,0,
+		1497,1494,1,0,0,0,1498,1505,1,0,0,0,1499,1500,5,47,0,0,1500,1501,3,218,
+		109,0,1501,1502,5,155,0,0,1502,1503,3,218,109,0,1503,1505,1,0,0,0,1504,
+		1490,1,0,0,0,1504,1499,1,0,0,0,1505,187,1,0,0,0,1506,1508,3,226,113,0,
+		1507,1506,1,0,0,0,1507,1508,1,0,0,0,1508,1510,1,0,0,0,1509,1511,3,232,
+		116,0,1510,1509,1,0,0,0,1511,1512,1,0,0,0,1512,1510,1,0,0,0,1512,1513,
+		1,0,0,0,1513,1535,1,0,0,0,1514,1515,5,102,0,0,1515,1522,5,85,0,0,1516,
+		1523,5,46,0,0,1517,1519,3,232,116,0,1518,1517,1,0,0,0,1519,1520,1,0,0,
+		0,1520,1518,1,0,0,0,1520,1521,1,0,0,0,1521,1523,1,0,0,0,1522,1516,1,0,
+		0,0,1522,1518,1,0,0,0,1523,1536,1,0,0,0,1524,1532,5,128,0,0,1525,1533,
+		5,46,0,0,1526,1530,3,218,109,0,1527,1531,3,208,104,0,1528,1531,5,149,0,
+		0,1529,1531,3,232,116,0,1530,1527,1,0,0,0,1530,1528,1,0,0,0,1530,1529,
+		1,0,0,0,1531,1533,1,0,0,0,1532,1525,1,0,0,0,1532,1526,1,0,0,0,1533,1536,
+		1,0,0,0,1534,1536,5,92,0,0,1535,1514,1,0,0,0,1535,1524,1,0,0,0,1535,1534,
+		1,0,0,0,1535,1536,1,0,0,0,1536,189,1,0,0,0,1537,1538,5,26,0,0,1538,1569,
+		3,192,96,0,1539,1549,5,39,0,0,1540,1541,5,72,0,0,1541,1542,7,14,0,0,1542,
+		1550,3,212,106,0,1543,1547,3,212,106,0,1544,1545,5,5,0,0,1545,1546,5,166,
+		0,0,1546,1548,3,212,106,0,1547,1544,1,0,0,0,1547,1548,1,0,0,0,1548,1550,
+		1,0,0,0,1549,1540,1,0,0,0,1549,1543,1,0,0,0,1550,1570,1,0,0,0,1551,1554,
+		7,8,0,0,1552,1553,5,72,0,0,1553,1555,7,14,0,0,1554,1552,1,0,0,0,1554,1555,
+		1,0,0,0,1555,1556,1,0,0,0,1556,1570,3,192,96,0,1557,1559,7,15,0,0,1558,
+		1560,5,97,0,0,1559,1558,1,0,0,0,1559,1560,1,0,0,0,1560,1567,1,0,0,0,1561,
+		1562,5,102,0,0,1562,1563,5,47,0,0,1563,1564,3,218,109,0,1564,1565,5,155,
+		0,0,1565,1566,3,218,109,0,1566,1568,1,0,0,0,1567,1561,1,0,0,0,1567,1568,
+		1,0,0,0,1568,1570,1,0,0,0,1569,1539,1,0,0,0,1569,1551,1,0,0,0,1569,1557,
+		1,0,0,0,1570,191,1,0,0,0,1571,1588,3,212,106,0,1572,1574,5,96,0,0,1573,
+		1572,1,0,0,0,1573,1574,1,0,0,0,1574,1579,1,0,0,0,1575,1577,5,176,0,0,1576,
+		1578,5,176,0,0,1577,1576,1,0,0,0,1577,1578,1,0,0,0,1578,1580,1,0,0,0,1579,
+		1575,1,0,0,0,1579,1580,1,0,0,0,1580,1581,1,0,0,0,1581,1585,7,3,0,0,1582,
+		1584,3,194,97,0,1583,1582,1,0,0,0,1584,1587,1,0,0,0,1585,1583,1,0,0,0,
+		1585,1586,1,0,0,0,1586,1589,1,0,0,0,1587,1585,1,0,0,0,1588,1573,1,0,0,
+		0,1588,1589,1,0,0,0,1589,193,1,0,0,0,1590,1591,3,224,112,0,1591,1593,3,
+		222,111,0,1592,1594,7,3,0,0,1593,1592,1,0,0,0,1593,1594,1,0,0,0,1594,195,
+		1,0,0,0,1595,1596,5,10,0,0,1596,1601,3,198,99,0,1597,1598,5,5,0,0,1598,
+		1600,3,198,99,0,1599,1597,1,0,0,0,1600,1603,1,0,0,0,1601,1599,1,0,0,0,
+		1601,1602,1,0,0,0,1602,1609,1,0,0,0,1603,1601,1,0,0,0,1604,1605,5,167,
+		0,0,1605,1606,5,158,0,0,1606,1610,7,2,0,0,1607,1608,5,165,0,0,1608,1610,
+		5,78,0,0,1609,1604,1,0,0,0,1609,1607,1,0,0,0,1609,1610,1,0,0,0,1610,197,
+		1,0,0,0,1611,1618,3,218,109,0,1612,1614,3,232,116,0,1613,1612,1,0,0,0,
+		1614,1615,1,0,0,0,1615,1613,1,0,0,0,1615,1616,1,0,0,0,1616,1619,1,0,0,
+		0,1617,1619,5,149,0,0,1618,1613,1,0,0,0,1618,1617,1,0,0,0,1618,1619,1,
+		0,0,0,1619,199,1,0,0,0,1620,1621,5,20,0,0,1621,1627,5,88,0,0,1622,1624,
+		3,232,116,0,1623,1625,5,87,0,0,1624,1623,1,0,0,0,1624,1625,1,0,0,0,1625,
+		1627,1,0,0,0,1626,1620,1,0,0,0,1626,1622,1,0,0,0,1627,201,1,0,0,0,1628,
+		1629,7,16,0,0,1629,203,1,0,0,0,1630,1631,7,17,0,0,1631,205,1,0,0,0,1632,
+		1634,3,232,116,0,1633,1632,1,0,0,0,1634,1635,1,0,0,0,1635,1633,1,0,0,0,
+		1635,1636,1,0,0,0,1636,207,1,0,0,0,1637,1638,7,18,0,0,1638,209,1,0,0,0,
+		1639,1640,7,19,0,0,1640,211,1,0,0,0,1641,1645,3,216,108,0,1642,1644,3,
+		214,107,0,1643,1642,1,0,0,0,1644,1647,1,0,0,0,1645,1643,1,0,0,0,1645,1646,
+		1,0,0,0,1646,213,1,0,0,0,1647,1645,1,0,0,0,1648,1649,3,224,112,0,1649,
+		1650,3,216,108,0,1650,215,1,0,0,0,1651,1653,3,226,113,0,1652,1654,3,230,
+		115,0,1653,1652,1,0,0,0,1653,1654,1,0,0,0,1654,1661,1,0,0,0,1655,1661,
+		3,232,116,0,1656,1657,5,8,0,0,1657,1658,3,212,106,0,1658,1659,5,9,0,0,
+		1659,1661,1,0,0,0,1660,1651,1,0,0,0,1660,1655,1,0,0,0,1660,1656,1,0,0,
+		0,1661,217,1,0,0,0,1662,1666,3,222,111,0,1663,1665,3,220,110,0,1664,1663,
+		1,0,0,0,1665,1668,1,0,0,0,1666,1664,1,0,0,0,1666,1667,1,0,0,0,1667,219,
+		1,0,0,0,1668,1666,1,0,0,0,1669,1670,3,224,112,0,1670,1671,3,222,111,0,
+		1671,221,1,0,0,0,1672,1679,3,226,113,0,1673,1679,3,232,116,0,1674,1675,
+		5,8,0,0,1675,1676,3,218,109,0,1676,1677,5,9,0,0,1677,1679,1,0,0,0,1678,
+		1672,1,0,0,0,1678,1673,1,0,0,0,1678,1674,1,0,0,0,1679,223,1,0,0,0,1680,
+		1681,7,20,0,0,1681,225,1,0,0,0,1682,1694,3,228,114,0,1683,1684,5,8,0,0,
+		1684,1689,3,228,114,0,1685,1686,5,5,0,0,1686,1688,3,228,114,0,1687,1685,
+		1,0,0,0,1688,1691,1,0,0,0,1689,1687,1,0,0,0,1689,1690,1,0,0,0,1690,1692,
+		1,0,0,0,1691,1689,1,0,0,0,1692,1693,5,9,0,0,1693,1695,1,0,0,0,1694,1683,
+		1,0,0,0,1694,1695,1,0,0,0,1695,227,1,0,0,0,1696,1698,5,177,0,0,1697,1699,
+		5,178,0,0,1698,1697,1,0,0,0,1698,1699,1,0,0,0,1699,1702,1,0,0,0,1700,1702,
+		5,178,0,0,1701,1696,1,0,0,0,1701,1700,1,0,0,0,1702,229,1,0,0,0,1703,1704,
+		7,21,0,0,1704,231,1,0,0,0,1705,1706,7,22,0,0,1706,233,1,0,0,0,217,288,
+		303,314,322,324,340,346,355,357,369,385,395,404,410,422,439,441,447,456,
+		464,471,481,490,496,514,525,539,545,553,561,564,566,574,579,587,594,597,
+		607,610,613,623,631,639,646,653,662,665,670,674,679,685,692,710,712,715,
+		720,732,736,750,759,778,793,796,801,808,814,819,821,828,839,842,846,855,
+		859,870,877,881,887,890,893,898,902,906,915,917,921,924,927,929,946,952,
+		956,960,963,970,978,980,982,989,996,998,1004,1010,1015,1020,1027,1029,
+		1031,1039,1049,1051,1061,1070,1072,1074,1077,1085,1094,1109,1116,1123,
+		1127,1133,1137,1150,1156,1161,1171,1174,1189,1193,1197,1203,1212,1218,
+		1228,1230,1232,1240,1244,1247,1254,1261,1266,1273,1275,1280,1283,1288,
+		1294,1301,1306,1313,1318,1329,1336,1340,1352,1358,1369,1377,1387,1393,
+		1397,1404,1410,1416,1422,1424,1426,1432,1438,1445,1450,1455,1464,1470,
+		1478,1486,1490,1497,1504,1507,1512,1520,1522,1530,1532,1535,1547,1549,
+		1554,1559,1567,1569,1573,1577,1579,1585,1588,1593,1601,1609,1615,1618,
+		1624,1626,1635,1645,1653,1660,1666,1678,1689,1694,1698,1701
 	};
 
 	public static ATN _ATN => Tables.Atn;

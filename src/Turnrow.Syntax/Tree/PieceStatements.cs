@@ -49,6 +49,13 @@ public sealed record PickUpOriginSyntax(
 /// <summary><c>begin with hem stitches</c></summary>
 public sealed record BeginStatement(ExpressionSyntax Stitches, ClaimSyntax? Claim, TextSpan Span) : StatementSyntax(Span);
 
+/// <summary><c>begin with 40 foundation sc</c>: the foundation and the first row, worked at once</summary>
+/// <param name="Stitches">How many.</param>
+/// <param name="Stitch">The stitch.</param>
+/// <param name="Claim">The claim at its end.</param>
+/// <param name="Span">Where it stands.</param>
+public sealed record FoundationRowStatement(ExpressionSyntax Stitches, NameSyntax Stitch, ClaimSyntax? Claim, TextSpan Span) : StatementSyntax(Span);
+
 /// <summary><c>begin with ring</c>, <c>begin with ring of 4 chains</c></summary>
 /// <param name="Chains">The chains that are joined to a ring; null for a ring that is drawn together.</param>
 /// <param name="Claim">The claim at its end.</param>
@@ -216,6 +223,12 @@ public sealed record SeamStatement(
 {
     /// <summary>By how much the first edge is the longer; null if unsaid.</summary>
     public EasingSyntax? Easing { get; init; }
+
+    /// <summary>The yarn that it is worked or sewn with; null if unsaid.</summary>
+    public NameSyntax? Yarn { get; init; }
+
+    /// <summary>The sides that lie together, <c>RS together</c>; null if unsaid.</summary>
+    public SideSyntax? Inside { get; init; }
 }
 
 /// <summary><c>easing 1 to 3 cm</c></summary>

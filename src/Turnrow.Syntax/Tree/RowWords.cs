@@ -65,6 +65,9 @@ public sealed record SlipOverItem(ExpressionSyntax Count, TextSpan Span) : RowIt
 /// <summary><c>mark corner</c>: a marker in the stitch or space just made.</summary>
 public sealed record MarkCornerItem(TextSpan Span) : RowItemSyntax(Span);
 
+/// <summary><c>move marker</c>: the round ends here.</summary>
+public sealed record MoveMarkerItem(TextSpan Span) : RowItemSyntax(Span);
+
 /// <summary><c>remove corners</c>: the row takes the markers out.</summary>
 public sealed record RemoveCornersItem(TextSpan Span) : RowItemSyntax(Span);
 
@@ -113,6 +116,11 @@ public sealed record UntilAmount(ExpressionSyntax Remain, TextSpan Span) : Amoun
 /// <param name="Remain">How many places are to remain before the corner; null for none.</param>
 /// <param name="Span">Where it stands.</param>
 public sealed record CornerAmount(ExpressionSyntax? Remain, TextSpan Span) : AmountSyntax(Span);
+
+/// <summary><c>to turn</c>, <c>until 1 remains before turn</c>.</summary>
+/// <param name="Remain">How many places are to remain before the turn below; null for none.</param>
+/// <param name="Span">Where it stands.</param>
+public sealed record TurnAmount(ExpressionSyntax? Remain, TextSpan Span) : AmountSyntax(Span);
 
 /// <summary><c>8 evenly</c>.</summary>
 public sealed record EvenlyAmount(ExpressionSyntax Count, TextSpan Span) : AmountSyntax(Span);

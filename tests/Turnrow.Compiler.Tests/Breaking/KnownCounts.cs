@@ -45,7 +45,7 @@ internal sealed class KnownCounts(PatternWords words, IReadOnlySet<int> changed,
         if (_tree.Lines[line].Statement is ForSizesStatement && !NamesKnown(line)) return false;
         return Done(line) switch
         {
-            PieceStatement or BeginStatement => NamesKnown(line),
+            PieceStatement or BeginStatement or FoundationRowStatement => NamesKnown(line),
             ChainStatement => NamesKnown(line) && !IsChanged(line => line.Statement is TurnStatement),
             RepeatStatement => RowsKnown(line),
             SolidStatement => RowsKnown(line) && LengthKnown(line),

@@ -55,6 +55,7 @@ internal static class Claims
     {
         PieceStatement piece => piece.Claim,
         BeginStatement begin => begin.Claim,
+        FoundationRowStatement begin => begin.Claim,
         RowStatement row => row.Claim,
         StraightStatement straight => straight.Claim,
         LeaveStatement leave => leave.Claim,

@@ -89,13 +89,14 @@ public sealed class NaiveGenTests
             },
             iter: 3000,
             threads: 1);
-        Assert.Equal(10, starts.Count);
+        Assert.Equal(11, starts.Count);
         Assert.True(mirrored.Count >= 5, string.Join(", ", mirrored));
         Assert.Equal(16, statements.Count);
         Assert.Contains(typeof(WithYarn), words);
         Assert.Contains(typeof(ToCorner), words);
         Assert.Contains(typeof(Hold), words);
         Assert.Contains(typeof(IntoRing), words);
+        Assert.Contains(typeof(MoveMarker), words);
         Assert.Contains(typeof(Bridge), words);
         Assert.True(mirroredCorners > 20, $"only {mirroredCorners} mirrored pieces with corners");
         Assert.True(rounds > 500 && mirroredRounds > 20 && around > 5, $"{rounds} lines of rounds, {mirroredRounds} mirrored pieces with rounds, {around} pieces picked up around");

@@ -58,6 +58,9 @@ public sealed record BeginWith(Sized Stitches) : Start;
 
 public sealed record ChainStart(Sized Chains) : Start;
 
+/// <summary>`begin with 40 foundation sc`: a row that stands on nothing, made with the chain at its feet.</summary>
+public sealed record FoundationRow(Sized Stitches, string Stitch) : Start;
+
 /// <summary>`begin with ring`, or with 0 chains drawn together.</summary>
 public sealed record RingOf(int Chains) : Start;
 

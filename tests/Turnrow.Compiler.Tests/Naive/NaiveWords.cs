@@ -66,6 +66,9 @@ public sealed record LeaveUnworked(Sized? Count) : Word
 /// <summary>`dc to corner`, `dc until 2 remain before corner`.</summary>
 public sealed record ToCorner(string Stitch, Sized Remain) : Word;
 
+/// <summary>`dc to turn`, `dc until 1 remains before turn`: up to where the row below turned.</summary>
+public sealed record ToTurn(string Stitch, Sized Remain) : Word;
+
 /// <summary>`join skipping 1 to back right edge`: a slip stitch into the next place of an edge of another piece, or of a motif's side.</summary>
 public sealed record JoinNext(string Piece, RimEdge Edge, int Skipping) : Word
 {
@@ -88,6 +91,9 @@ public sealed record Bridge(Sized Count, string? Name) : Word;
 
 /// <summary>`with navy`: from here on.</summary>
 public sealed record WithYarn(string Yarn) : Word;
+
+/// <summary>`move marker`: a round of a spiral ends here.</summary>
+public sealed record MoveMarker : Word;
 
 /// <summary>`remove corners`.</summary>
 public sealed record RemoveCorners : Word;

@@ -44,7 +44,7 @@ public sealed class NaiveWorker
         var work = new PieceWork(result, _turns, resolved.IsMirrored) { Yarn = _pattern.Yarns is [var first, ..] ? first : "", PlacesBeside = join => join.Places(Base(join.Piece, size)) };
         try
         {
-            if (piece.Copies > 1 && piece.Start is not (BeginWith or ChainStart))
+            if (piece.Copies > 1 && piece.Start is not (BeginWith or FoundationRow or ChainStart))
                 throw new UnworkableException("what is made several times begins by itself");
             Begin(resolved.Start, work, result);
             foreach (var statement in resolved.Statements)
@@ -64,6 +64,7 @@ public sealed class NaiveWorker
         switch (start)
         {
             case BeginWith begin: work.BeginWith(begin.Stitches[result.Size]); break;
+            case FoundationRow row: work.BeginWithFoundationRow(row.Stitch, row.Stitches[result.Size]); break;
             case ChainStart chain: work.BeginWithChains(chain.Chains[result.Size]); break;
             case RingOf: work.BeginWithRing(); break;
             case BothSidesOf both: work.BeginWithBothSides(both.Stitches[result.Size]); break;

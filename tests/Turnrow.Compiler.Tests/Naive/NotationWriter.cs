@@ -61,6 +61,7 @@ public static class NotationWriter
             case RingOf { Chains: 0 }: Line(text, "  begin with ring"); break;
             case RingOf ring: Line(text, $"  begin with ring of {N(ring.Chains)} chains"); break;
             case BothSidesOf both: Line(text, $"  begin with both sides of {both.Stitches} stitches"); break;
+            case FoundationRow row: Line(text, $"  begin with {row.Stitches} foundation {row.Stitch}"); break;
             case ChainStart chain: Line(text, $"  chain {chain.Chains}"); break;
         }
         foreach (var statement in piece.Statements)
@@ -219,6 +220,7 @@ public static class NotationWriter
         Inc inc => (inc.Named ? inc.Stitch + " " : "") + Counted("inc", inc.Count),
         Dec dec => (dec.Named ? dec.Stitch + " " : "") + Counted("dec", dec.Count),
         Together together => $"{together.Stitch}{N(together.Over)}tog",
+        ToTurn to => to.Remain.IsSame && to.Remain[0] == 0 ? $"{to.Stitch} to turn" : $"{to.Stitch} until {to.Remain} remain before turn",
         ToCorner to => to.Remain.IsSame && to.Remain[0] == 0 ? $"{to.Stitch} to corner" : $"{to.Stitch} until {to.Remain} remain before corner",
         Hold hold => $"hold {hold.Count} for {hold.Name}",
         Bridge bridge => $"bridge {bridge.Count}{(bridge.Name is null ? "" : $" for {bridge.Name}")}",
@@ -227,6 +229,7 @@ public static class NotationWriter
         MarkCorner => "mark corner",
         WithYarn with => $"with {with.Yarn}",
         RemoveCorners => "remove corners",
+        MoveMarker => "move marker",
         IntoRing { Times: 1, Words: [Into into] } => $"{InGroup(into)} in ring",
         IntoRing ring => $"({string.Join(", ", ring.Words.Select(InGroup))}) {N(ring.Times)} times in ring",
         Skip skip => $"skip {skip.Count}",

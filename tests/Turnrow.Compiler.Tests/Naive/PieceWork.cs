@@ -17,6 +17,7 @@ public sealed partial class PieceWork(PieceResult result, TurnTable turns, bool 
     private bool _inRounds;
     private bool _afterRound;
     private bool _goesOn;
+    private bool _isBegunByRow;
 
     /// <summary>Asked when the first row starts at an edge: does the yarn of what it stands on go on?</summary>
     public Func<Hand, bool>? TakesYarn { get; set; }
@@ -37,6 +38,18 @@ public sealed partial class PieceWork(PieceResult result, TurnTable turns, bool 
         result.FoundationChains = 0;
     }
 
+    /// <summary>Of the chain only so much is made before as the first stitch needs; each stitch makes the chain at its own foot.</summary>
+    public void BeginWithFoundationRow(string stitch, int count)
+    {
+        var rule = turns.Rule(stitch);
+        var chainStandsAlone = count == 1 && rule.CountsInFoundation;
+        result.FoundationChains = chainStandsAlone ? rule.FirstChain - 1 : rule.FirstChain;
+        result.FoundationPlaces = count;
+        _plain = stitch;
+        MakeRow(Enumerable.Repeat(new Place(stitch), count).ToList());
+        _isBegunByRow = true;
+    }
+
     /// <summary>How many places the chain has depends on the first row's stitch, so it waits for it.</summary>
     public void BeginWithChains(int chains)
     {
@@ -50,6 +63,7 @@ public sealed partial class PieceWork(PieceResult result, TurnTable turns, bool 
         _places = places.ToList();
         _side = afterRound ? lastSide : Frame.Opposite(lastSide);
         (_inRounds, _afterRound, _goesOn) = (afterRound, afterRound, true);
+        _lastOrder = lastSide;
     }
 
     /// <summary>The row of picked-up stitches: it faces the right side and is the piece's first.</summary>
@@ -186,12 +200,11 @@ public sealed partial class PieceWork(PieceResult result, TurnTable turns, bool 
         // Stitches that wait are beside the edge, and a round goes to none.
         if (_inRounds)
             CheckNoStepAtRound();
+        TurnRound(IsBack(words));
         // The words' own order: that of the working row, or the other way round in a mirrored piece.
-        var wordSide = isMirrored ? Frame.Opposite(_side) : _side;
-        TurnRound();
-        if (_turnedAtJoin)
-            wordSide = isMirrored ? Frame.Opposite(_side) : _side;
-        var work = new RowWork(BegunFurtherOn(Frame.InWorkingOrder(InOrder(), wordSide), ref words), Size, _inRounds);
+        var wordSide = isMirrored ? Frame.Opposite(_order) : _order;
+        var behind = BehindTurn();
+        var work = new RowWork(BegunFurtherOn(Frame.InWorkingOrder(InOrder(), wordSide), ref words), Size, _inRounds) { BehindTurn = behind };
         work.Work(words);
         work.Joins.ForEach(Join);
         StepInRow(Frame.StartOf(wordSide), work.SlippedOver);
@@ -208,7 +221,11 @@ public sealed partial class PieceWork(PieceResult result, TurnTable turns, bool 
         if (wordSide == Side.WS)
             _rowYarns.Reverse();
         _after = work.YarnAfter(begun);
+        if (work.BeforeMarker is not null && (words.Count == 1 || !_inRounds || !_afterRound || _way != RoundsWay.Spiral || _lastWay != RoundsWay.Spiral))
+            throw new UnworkableException("there is no marker to move");
         MakeRow(Frame.InWorkingOrder(work.Made, wordSide));
+        if (work.BeforeMarker is { } first)
+            _places.InsertRange(0, first);
     }
 
     private void LayFoundation(Opening first)
@@ -246,7 +263,7 @@ public sealed partial class PieceWork(PieceResult result, TurnTable turns, bool 
         var shaping = new ShapingWork(rows, schedules, _manner, HandsOf);
         for (var row = 1; row <= rows; row++)
         {
-            TurnRound();
+            TurnRound(stitch == "rsc");
             foreach (var hand in new[] { Hand.Right, Hand.Left })
             {
                 LeaveAt(hand, shaping.At(hand, row).Left);
@@ -337,7 +354,12 @@ public sealed partial class PieceWork(PieceResult result, TurnTable turns, bool 
     private void Name(NameEdge name)
     {
         foreach (var hand in HandsOf(name.Edge))
+        {
             _names[(int)hand] = name.Name;
+            // The first row is there before anything can be said of its edges.
+            if (_isBegunByRow && !name.FromHere && result.Rows.Count == 1)
+                result.Edge(hand)[0] = result.Edge(hand)[0] with { Name = name.Name };
+        }
     }
 
     private string NameOf(Hand hand) => _names[(int)hand];
@@ -367,10 +389,13 @@ public sealed partial class PieceWork(PieceResult result, TurnTable turns, bool 
             AddRowEnd(Hand.Right, made[0]);
         if (!_inRounds && WaitingAt(Hand.Left).Count == 0)
             AddRowEnd(Hand.Left, made[^1]);
-        result.Rows.Add(new RowResult(NextRow, _side, made, _inRounds) { Yarns = TakeRowYarns(made.Count) });
+        // In rows the hook is where this side would start: from there a row that is worked back has the other side.
+        var face = _back && !_inRounds ? Frame.Opposite(_side) : _side;
+        _lastOrder = _back ? _order : _side;
+        result.Rows.Add(new RowResult(NextRow, face, made, _inRounds) { IsBack = _back, Yarns = TakeRowYarns(made.Count) });
         _places = made.ToList();
         _side = _inRounds ? _side : Frame.Opposite(_side);
-        (_afterRound, _goesOn) = (_inRounds, true);
+        (_afterRound, _goesOn, _lastWay, _lastBack, _back) = (_inRounds, true, _way, _back, false);
         if (_addLater is { } later)
         {
             _addLater = null;

@@ -41,6 +41,15 @@ public sealed class RingTests
     public void What_does_not_go_into_a_ring_is_told(string lines, string name) =>
         Assert.Equal([name], Compiled.Of($"piece back\n{lines}\n").Found);
 
+    [Theory]
+    [InlineData("((3 dc, ch 2, 3 dc) in next corner, ch 1) around", "((3 dc, ch 2, 3 dc) in next corner, ch 1, (3 dc in next ch-1 sp, ch 1) until 3 remain before corner) around")]
+    [InlineData("(dc to corner, (2 dc, ch 2, 2 dc) in corner) around", "(dc to corner, (2 dc, ch 2, 2 dc) in corner) around, dc around")]
+    public void A_square_of_two_hundred_rounds_is_written_as_short_as_one_of_twenty(string second, string others)
+    {
+        var rows = Compiled.Of($"piece back\nbegin with ring\nround 1: (3 dc, ch 2, mark corner) 4 times in ring\nround 2: {second}\nrounds 3 to 200: {others}\n").Clean().Piece("back", 0).Rows;
+        Assert.All(rows, row => Assert.InRange(row.Work!.Tops.Segments.Sum(segment => segment.Unit.Count), 1, 40));
+    }
+
     [Fact]
     public void A_counted_chain_stands_for_the_first_stitch_in_the_ring()
     {

@@ -1,3 +1,4 @@
+using Turnrow.Fabric.Places;
 using Turnrow.Fabric.Rows;
 using Xunit;
 
@@ -39,15 +40,25 @@ public sealed class ShapedPatternTests
         Assert.All(rows.Skip(2), row => Assert.Equal(((WordsPlan)row.Plan).Of!.State.Repeats, row.Work!.Spaces));
     }
 
-    [Fact]
-    public void Each_row_between_edges_is_what_it_would_be_by_itself()
+    [Theory]
+    [InlineData("shells", 6, 1, 4, "sc")]
+    [InlineData("shells", 6, 1, 20, "sc")]
+    [InlineData("vees", 3, 2, 6, "dc")]
+    [InlineData("vees", 3, 2, 30, "dc")]
+    [InlineData("mesh", 2, 1, 25, "dc")]
+    [InlineData("chevron", 12, 1, 9, "dc")]
+    [InlineData("basketweave", 6, 2, 12, "dc")]
+    public void Each_row_between_edges_is_what_it_would_be_by_itself(string name, int multiple, int plus, int repeats, string edge)
     {
-        var shaped = Worked("shells", 25, "straight 2 rows, in shells\nshape 24 rows, edges in sc: inc 1 at both edges every 2 rows");
+        var shaped = Worked(name, (multiple * repeats) + plus, $"straight 2 rows, in {name}\nshape 24 rows, edges in {edge}: inc 1 at both edges every 2 rows\nshape 12 rows: dec 1 at both edges every row");
         foreach (var row in shaped.Piece("back", 0).Rows.Skip(2))
         {
             var of = ((WordsPlan)row.Plan).Of!;
-            var alone = Worked("shells", (of.State.Repeats * 6) + 1, "straight 6 rows, in shells").Piece("back", 0).Rows.Last(r => ((WordsPlan)r.Plan).Of!.Index == of.Index);
-            Assert.Equal(alone.Work!.Stitches + of.State.Right + of.State.Left, row.Work!.Stitches);
+            var alone = Worked(name, (of.State.Repeats * multiple) + plus, $"straight 16 rows, in {name}").Piece("back", 0).Rows.Last(r => ((WordsPlan)r.Plan).Of!.Index == of.Index);
+            var (first, last) = row.RightSide ? (of.State.Right, of.State.Left) : (of.State.Left, of.State.Right);
+            var edges = row.Work!.Tops.Slice(0, first).Then(row.Work.Tops.Slice(row.Work.Tops.Count - last, last));
+            Assert.Equal(first + last, edges.CountWhere(place => place.IsStitch));
+            Assert.True(SamePlaceKinds.Are(row.Work.Tops.Slice(first, row.Work.Tops.Count - first - last), alone.Work!.Tops));
         }
     }
 
@@ -65,6 +76,31 @@ public sealed class ShapedPatternTests
         var compiled = Compiled.Whole(
             Top + "sizes S, L\npiece left\nbegin with 26 (32) stitches\nstraight 2 rows, in vees\nshape 10 (12) rows, edges in dc: inc 1 at right edge every 2 rows\npiece right is left mirrored\nseam left left edge with right right edge").Clean();
         for (var size = 0; size < 2; size++) Assert.Equal(compiled.Counts("left", size), compiled.Counts("right", size));
+    }
+
+    [Theory]
+    [InlineData("straight 3 rows, in vees", "straight 4 rows", "straight 4 rows")]
+    [InlineData("straight 2 rows, in shells", "straight 3 rows, in shells", "straight 3 rows, in shells")]
+    [InlineData("straight 3 rows, in slant", "straight 5 rows", "straight 5 rows")]
+    [InlineData("straight 2 rows, in vees", "shape 12 rows, edges in dc: inc 1 at left edge every 2 rows", "shape 12 rows, edges in dc: inc 1 at right edge every 2 rows")]
+    [InlineData("straight 2 rows, in vees\nshape 6 rows, edges in dc: inc 1 at left edge every row", "shape 6 rows: dec 1 at both edges every 2 rows", "shape 6 rows: dec 1 at both edges every 2 rows")]
+    [InlineData("straight 5 rows, in slant, edges in sc", "shape 8 rows: inc 1 at left edge every 4 rows", "shape 8 rows: inc 1 at right edge every 4 rows")]
+    public void A_mirrored_piece_goes_on_as_the_other_would(string first, string then, string thenMirrored)
+    {
+        const string Slant = "stitch pattern slant over multiple of 4 + 1\nrow 1: sc, (dc, ch 2, skip 2, sc) across\nrow 2: sc, (2 sc in next sp, sc 2) across\n";
+        var stitches = first.Contains("shells", StringComparison.Ordinal) ? 31 : 29;
+        var text = $"{Top}{Slant}piece short\nbegin with {stitches} stitches\nrow 1 RS: sc across\nrow 2: sc across\n{first}\npiece long\nbegin with {stitches} stitches\nrow 1 RS: sc across\nrow 2: sc across\n{first}\n{then}\n"
+            + $"piece on is short mirrored\n{thenMirrored}\npiece whole is long mirrored\n";
+        var compiled = Compiled.Whole(text);
+        Assert.All(compiled.Found, static name => Assert.Equal("piece-unjoined", name));
+        var (on, whole) = (compiled.Piece("on", 0).Rows, compiled.Piece("whole", 0).Rows);
+        Assert.Equal(whole.Count, on.Count);
+        for (var i = 0; i < on.Count; i++)
+        {
+            Assert.NotNull(on[i].Work);
+            Assert.Equal(whole[i].RightSide, on[i].RightSide);
+            Assert.True(SamePlaceKinds.Are(whole[i].Work!.Tops, on[i].Work!.Tops), $"row {i + 1}");
+        }
     }
 
     [Fact]

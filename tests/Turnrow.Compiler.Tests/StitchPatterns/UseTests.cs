@@ -52,6 +52,23 @@ public sealed class UseTests
     }
 
     [Fact]
+    public void Only_what_is_worked_in_is_looked_into()
+    {
+        var rest = "stitch pattern waves over multiple of 2 + 1\nrow 1: sc, (dc 2, sc) across\n";
+        Assert.Empty(Found("terms US\nuse \"rib.turnrow\"\n" + Piece, ("rib.turnrow", Rib + rest)));
+        var found = Compile("terms US\nuse \"rib.turnrow\"\n" + Piece.Replace("in rib", "in waves") + "straight 4 rows, in waves\n", ("rib.turnrow", Rib + rest)).Diagnostics;
+        Assert.StartsWith("line 6 of rib.turnrow: the repeat does not come out", Assert.Single(found).Message);
+    }
+
+    [Fact]
+    public void A_stitch_that_is_defined_further_down_is_not_known_above_it()
+    {
+        var late = "terms US\nstitch pattern pebbles over multiple of 2 + 1\nrow 1: sc, (pebble, sc) across\nrow 2: sc across\nstitch pebble is 4 dc together in one place\n";
+        var found = Compile("terms US\nuse \"late.turnrow\"\n" + Piece, ("late.turnrow", late), ("rib.turnrow", Rib)).Diagnostics;
+        Assert.Contains(found, d => d.Kind.Name == "use-file" && d.Message.StartsWith("line 3 of late.turnrow", StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void A_name_that_both_have_is_told() =>
         Assert.Equal(["defined-twice"], Found("terms US\nuse \"rib.turnrow\"\n" + Rib.Replace("terms US\n", string.Empty) + Piece, ("rib.turnrow", Rib)));
 

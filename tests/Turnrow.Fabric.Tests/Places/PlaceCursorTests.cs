@@ -52,6 +52,30 @@ public sealed class PlaceCursorTests
         return true;
     });
 
+    [Fact]
+    public void Like_steps_ahead_are_all_that_there_are_however_they_are_written() =>
+        Gen.Select(PlaceGen.Sequence, Gen.Int[0, 20], Gen.Int[1, 8], Gen.Int[0, 4], Gen.Int[1, 6]).Sample((places, start, step, looks, atMost) =>
+        {
+            if (start + step > places.Count) return true;
+            var cursor = new PlaceCursor(places);
+            cursor.Pass(start);
+            var before = cursor;
+            cursor.Pass(step);
+            var flat = PlaceGen.Flat(places);
+            var again = 0;
+            while (again < atMost && Enumerable.Range(start, ((again + 1) * step) + looks).All(i => i + step < flat.Count && flat[i] == flat[i + step])) again++;
+            return cursor.LikeStepsAhead(before, looks, atMost) == again;
+        });
+
+    [Fact]
+    public void The_chain_that_stands_for_a_stitch_is_that_stitch_to_a_step()
+    {
+        var cursor = new PlaceCursor(PlaceGen.Of([PlaceGen.Dc with { Kind = PlaceKind.TurningChain }, PlaceGen.Space, PlaceGen.Dc, PlaceGen.Space]));
+        var before = cursor;
+        cursor.Pass(2);
+        Assert.Equal(1, cursor.LikeStepsAhead(before, 0, 9));
+    }
+
     [Theory]
     [InlineData(10, 0, 3, 2)] // 3 of 10 taken: 3 and 3 more, and 1 is over
     [InlineData(10, 0, 5, 1)]

@@ -143,11 +143,33 @@ public sealed class PlaceSequenceTests
     [InlineData(10_001, true)]
     public void A_unit_is_refused_beyond_the_most_runs_that_it_may_have(int meshes, bool tooLong)
     {
+        // No two of them alike, so that there is no shorter way to write them.
         var unit = new PlaceSequenceBuilder();
-        unit.AddTimes(PlaceGen.Of([PlaceGen.Dc, PlaceGen.Space]), meshes);
-        var builder = new PlaceSequenceBuilder();
+        for (var i = 1; i <= meshes; i++)
+        {
+            unit.Add(PlaceGen.Dc, 1 + (i % 100));
+            unit.Add(PlaceGen.Space, 1);
+        }
+
+        var builder = new PlaceSequenceBuilder(long.MaxValue);
         builder.AddTimes(unit.Build(), 2);
         Assert.Equal(tooLong, builder.TooLong);
+    }
+
+    [Theory]
+    [InlineData(3, 1)]
+    [InlineData(200, 8)]
+    public void A_repeat_within_a_repeat_is_written_in_the_shorter_way(int meshes, int segments)
+    {
+        var side = new PlaceSequenceBuilder();
+        side.Add(PlaceGen.Sc, 1);
+        side.AddTimes(PlaceGen.Of([PlaceGen.Dc, PlaceGen.Space]), meshes);
+        var one = side.Build();
+        var square = new PlaceSequenceBuilder();
+        square.AddTimes(one, 4);
+        var places = square.Build();
+        Assert.Equal((4 * one.Count, segments), (places.Count, places.Segments.Count));
+        Assert.Equal(PlaceGen.Flat(one.Then(one).Then(one).Then(one)), PlaceGen.Flat(places));
     }
 
     [Fact]

@@ -59,6 +59,22 @@ public sealed class RowRepeatTests
     }
 
     [Fact]
+    public void What_is_measured_from_the_end_of_the_row_is_not_the_same_a_second_time()
+    {
+        var increase = Work.Increase(StitchBook.Double, 1) with { Amount = Amount.Until(5) };
+        var row = Say.Good(Say.Plain(9), Say.Times(Amount.Of(2), increase), Say.Stitches(5));
+        Assert.Equal(13, row.Stitches);
+    }
+
+    [Fact]
+    public void What_comes_again_and_again_is_a_repeat_though_the_places_below_are_written_one_by_one()
+    {
+        var below = Say.Of([.. Enumerable.Range(0, 60).Select(i => i % 2 == 0 ? (Say.Dc, 3) : (Say.Space(1), 1))]);
+        var row = Say.Good(below, Say.Times(Amount.Across, Say.In(Aim.NextOfKind, Say.AnySpace, 3), new Chains(1)));
+        Assert.Equal((1, 30), (row.Tops.Segments.Count, row.Tops.Segments[0].Times));
+    }
+
+    [Fact]
     public void A_hundred_thousand_meshes_cost_what_two_words_cost()
     {
         var below = Say.Mesh(100_000);

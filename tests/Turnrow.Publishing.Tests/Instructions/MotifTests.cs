@@ -103,7 +103,7 @@ public sealed class MotifTests
     public void A_side_is_named_and_what_it_is_stands_in_the_notes()
     {
         var page = WrittenInstructions.Write(Compilation.Of(new SourceText("tiles.turnrow", Tiles)).Pattern, Terms.US);
-        Assert.Contains("**First side of Tile to fourth side of Other:** Lay the two edges side by side, RS of both up. Match them st for st, from corner to corner. ", page, StringComparison.Ordinal);
+        Assert.Contains("**First side of Tile to fourth side of Other:** Lay the two edges together, RS facing each other. Match them st for st, from corner to corner. ", page, StringComparison.Ordinal);
         Assert.Contains("join yarn with sl st at the second side of Tile, from corner to corner, in the corner at its beginning", page, StringComparison.Ordinal);
         Assert.Contains("the first begins at the first corner of the last round", page, StringComparison.Ordinal);
     }

@@ -47,7 +47,7 @@ public class StepTests
     public void Where_the_chain_does_not_count_only_those_left_are_slipped_over()
     {
         var panel = Panel("begin with 20 stitches\nrow 1 RS: sc across\nleave 3 at both edges\nstraight 2 rows");
-        Assert.Contains("Row 2 (WS): Turn, sl st in each of first 3 sts (nothing else goes in these), ch 1 (does not count as a st here and throughout), sc in each sc to last 3 sts, leave these unworked. [14 sc]", panel, StringComparison.Ordinal);
+        Assert.Contains("Row 2 (WS): Turn, sl st in each of first 3 sts (this row works nothing else in them), ch 1 (does not count as a st here and throughout), sc in each sc to last 3 sts, leave these unworked. [14 sc]", panel, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -39,7 +39,7 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
         else if (Middle().Match(paragraph) is { Success: true } middle) BeginInMiddle(middle);
         else if (paragraph.StartsWith(SpiralEnd, StringComparison.Ordinal)) return EndSpiral(paragraph[SpiralEnd.Length..].Trim());
         else if (Ring().Match(paragraph) is { Success: true } ring) BeginRing(Number.Of(ring.Groups["n"].Value));
-        else if (paragraph == "Do not turn; join with sl st in the first st of the last row, and work in rounds from here.") JoinToRound();
+        else if (ToRound().IsMatch(paragraph)) JoinToRound(paragraph.Contains("twist", StringComparison.Ordinal));
         else if (SideBySide().Match(paragraph) is { Success: true } sides) Lay(sides);
         else if (YarnStaysAtJoin().Match(paragraph) is { Success: true } kept) StayAtJoin(kept);
         else if (NewChain().Match(paragraph) is { Success: true } newChain) NewYarn(newChain);
@@ -96,8 +96,9 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
         return rest.Length == 0 || Read(rest);
     }
 
-    private void JoinToRound()
+    private void JoinToRound(bool ofFoundation)
     {
+        if (ofFoundation != (piece is { Rows: [_], IsBegunByRow: true })) throw new Misread("only a row that is its own foundation twists");
         if (piece.Rows is not ([] or [.., { IsRound: false, RightSide: true }])) throw new Misread("only after a row with the right side facing is the end beside the beginning");
         _toRound = true;
     }
@@ -267,18 +268,20 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
         if (number != piece.Rows.Count + 1) throw new Misread($"after Row {piece.Rows.Count} comes Row {number}");
         if (piece.IsFastenedOff) throw new Misread("the yarn is cut");
         var turned = steps.OfType<Turn>().Any();
+        var back = IsBack(steps);
         var side = SideOf(row, turned);
-        var ground = Under(row, side);
+        var ground = Under(row, side, back, turned);
+        if (ground is { ComesBack: true, GoesOn: false } && !row.IsRound && turned == steps.OfType<StayOnSide>().Any()) throw new Misread("whether the work is turned is not said");
         if (piece.Rows.Count == 0 && _added > 0) AddBehindPart(ground, steps);
         if (row.RightSide is { } said && (row.From != row.To ? false : said != side)) throw new Misread($"the row is a {(side ? "RS" : "WS")} row");
         var worked = RowInHand.Work(ground, steps, rules, doubts);
         var spiral = worked.IsSpiral || (_inSpiral && row.IsRound);
         if (spiral ? worked.IsJoined is not null : worked.IsJoined is null == row.IsRound) throw new Misread(row.IsRound ? "whether the round is joined is not said" : "a row is not joined to its beginning");
         if (piece is { Rows: [], Ring: 0 } != worked.ClosesRing) throw new Misread("an adjustable ring is closed when its first row is done");
-        if (piece.Rows is [.., { IsRound: true, IsJoined: false }] && !ground.IsTurned && !_inSpiral) throw new Misread("the round before is not joined");
+        if (piece.Rows is [.., { IsRound: true, IsJoined: false }] && !ground.ComesBack && !_inSpiral) throw new Misread("the round before is not joined");
         if (!row.IsRound && piece.Rows is [.., { IsRound: true, IsJoined: true }] && ground.IsTurned) throw new Misread("the work is turned where a round was joined");
         var places = row.IsRound ? [.. worked.Made.Where(place => place.Seen != Seen.SlipStitch).Select(place => place.Seen == Seen.TurningChain ? place with { OfRound = true } : place)] : worked.Made;
-        var made = new ReadRow(number, side, places) { IsRound = row.IsRound, IsJoined = worked.IsJoined == true, Shaped = Shaping.Of(steps, side) };
+        var made = new ReadRow(number, side, places) { IsRound = row.IsRound, IsBack = back, IsJoined = worked.IsJoined == true, Shaped = Shaping.Of(steps, side), Unworked = worked.Unworked };
         _joins.Take(worked.Joins, made);
         _inSpiral = spiral;
         made = made with { Yarns = _yarns.Row(made, worked, steps) };
@@ -302,33 +305,46 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
     // A round after rows is worked from the outside; what comes after rounds goes on, unless its side says that it goes back.
     private bool SideOf(RowParagraph row, bool turned)
     {
-        if (piece.Rows is [.., var last]) return last.IsRound ? (row.IsRound ? last.RightSide != turned : row.RightSide ?? last.IsJoined == last.RightSide) : row.IsRound || !last.RightSide;
+        if (piece.Rows is [.., var last]) return last.IsRound ? (row.IsRound ? last.RightSide != turned : row.RightSide ?? last.IsJoined == last.RightSide) : row.IsRound || last.RightSide != turned;
         if (piece is { StandsOn.Base: var from, IsJoined: false }) return from.Rows[^1].IsRound ? (row.IsRound ? from.Rows[^1].RightSide != turned : row.RightSide ?? from.Rows[^1].RightSide) : row.IsRound || !from.Rows[^1].RightSide;
         if (row.IsRound && row.RightSide is null) return true;
         return _firstSide ?? row.RightSide ?? throw new Misread("which side faces is not said");
     }
 
-    private Ground Under(RowParagraph row, bool side)
+    private Ground Under(RowParagraph row, bool side, bool back, bool turned)
     {
         var hint = row.Count is { Count: 1 } count ? count.Keys.Single() : null;
         if (piece is { Rows: [], StandsOn.Base.Rows: [.., var base_], IsJoined: false } && (_toRound || (base_.IsRound && base_.RightSide == side)))
             return new Ground(FromJoin(base_)) { JoinedAt = 0, GoesOn = true, Hint = hint };
         if (row.IsRound && piece.Rows is [.., { IsRound: true } joined] && joined.RightSide != side)
             return new Ground(TurnedAtJoin([.. FromJoin(joined)])) { IsTurned = true, GoesOn = true, JoinedAt = 0, Hint = hint };
+        if (row.IsRound && piece.Rows is [.., var met] && (_toRound || met.IsRound) && met.IsBack != back)
+            return new Ground(TurnedAtJoin([.. FromJoin(met)])) { GoesOn = true, JoinedAt = 0, Hint = hint };
         if (_inSpiral && row.IsRound) return new Ground(FromJoin(piece.Rows[^1])) { GoesOn = true, Hint = hint };
-        if (piece.Rows is [.., var above] && (_toRound || (above.IsRound && above.RightSide == side)))
+        if (piece.Rows is [.., var above] && (_toRound || (above.IsRound && above.RightSide == side && above.IsBack == back)))
             return new Ground(FromJoin(above)) { JoinedAt = 0, GoesOn = true, Hint = hint };
         if (piece.Rows.Count == 0) return (_first ?? throw new Misread("what the piece begins from is not said")).With(hint);
+        if ((side != back ? Side.Right : Side.Left) != piece.Rows[^1].EndsAt) throw new Misread("the hook is at the other end of the row");
         // A length joined at the edge reaches over the sl sts there, which are left behind it.
         var below = piece.Rows[^1].Made.Reverse().ToLookup(place => place.Seen == Seen.SlipStitch);
         var before = Enumerable.Repeat(new Place(Seen.Chain), _hanging).Concat(below[false]).ToList();
         var waiting = piece.Waiting[(int)piece.Rows[^1].StartsAt];
         var places = before.Concat(waiting).Concat(Enumerable.Repeat(new Place(Seen.AddedChain), _added)).Concat(below[true]);
-        return new Ground(places) { IsTurned = true, HangingChains = _hanging, Hint = hint, Turn = waiting.Count > 0 ? before.Count : int.MaxValue };
+        return new Ground(places) { IsTurned = turned, ComesBack = true, HangingChains = _hanging, Hint = hint, Turn = waiting.Count > 0 ? before.Count : int.MaxValue };
     }
 
+    private bool IsBack(IReadOnlyList<Step> steps) => steps.Any(step => step switch
+    {
+        WorkInto work => stitches.IsBack(work.Stitch),
+        SpreadOver spread => stitches.IsBack(spread.Stitch),
+        WorkTogether together => stitches.IsBack(together.Stitch),
+        WorkGroup group => group.Parts.Any(part => part.Stitch is { } stitch && stitches.IsBack(stitch)),
+        RepeatSteps repeat => IsBack(repeat.Steps),
+        _ => false,
+    });
+
     // A row that is joined to a round is joined in its first st: the sl sts before that lie outside.
-    private static IEnumerable<Place> FromJoin(ReadRow row) => row.Made.Where(place => place.Seen != Seen.SlipStitch);
+    private static IEnumerable<Place> FromJoin(ReadRow row) => row.Unworked.Concat(row.Made).Where(place => place.Seen != Seen.SlipStitch);
 
     // The hook is in the first place, and the work is turned: all others are met from the last.
     private static IEnumerable<Place> TurnedAtJoin(List<Place> made) => made.Take(1).Concat(made.Skip(1).Reverse());
@@ -402,6 +418,9 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
 
     [GeneratedRegex(@"^With (?<side>RS|WS) of (?<piece>.+) facing, join yarn with sl st in the (?<n>\w+) st of its last (?:row, counted from its (?<edge>right|left) edge|(?<round>round)(?<back>, counted back from where that was joined)?)(?<bridged> \(each bridging ch counts as a st here\))?\.$")]
     private static partial Regex JoinPart();
+
+    [GeneratedRegex(@"^Do not turn; (?:join with sl st in the first st of the last row, and work in rounds from here|taking care not to twist the row, join with sl st in its first st, and work in rounds from here; the yarn end closes the gap below the join later)\.$")]
+    private static partial Regex ToRound();
 
     [GeneratedRegex(@"^With new yarn ch (?<n>\d+)\.$")]
     private static partial Regex NewChain();

@@ -21,15 +21,21 @@ internal sealed record ReadRow(int Number, bool RightSide, IReadOnlyList<Place> 
     /// <summary>False of a round whose end is left open.</summary>
     public bool IsJoined { get; init; }
 
-    /// <summary>A right-side row runs from the right edge to the left: there the hook is after it.</summary>
-    public Side EndsAt => RightSide ? Side.Left : Side.Right;
+    /// <summary>Of a round that ended before its marker, the places below that come first in the next one.</summary>
+    public IReadOnlyList<Place> Unworked { get; init; } = [];
 
-    public Side StartsAt => RightSide ? Side.Right : Side.Left;
+    /// <summary>A right-side row runs from the right edge to the left: there the hook is after it.</summary>
+    public Side EndsAt => StartsAt == Side.Right ? Side.Left : Side.Right;
+
+    public Side StartsAt => RightSide != IsBack ? Side.Right : Side.Left;
+
+    /// <summary>True if it is worked from her left to her right.</summary>
+    public bool IsBack { get; init; }
 
     public int Stitches => Made.Count(place => place.Counts);
 
     /// <summary>The places that later stitches go into, from the right edge to the left.</summary>
-    public IReadOnlyList<Place> FromRight => RightSide ? Made : [.. Made.Reverse()];
+    public IReadOnlyList<Place> FromRight => StartsAt == Side.Right ? Made : [.. Made.Reverse()];
 }
 
 /// <summary>What lies along an edge, first row first.</summary>
@@ -75,6 +81,9 @@ internal sealed class ReadPiece(string title)
 
     /// <summary>Stitches that the foundation's other side would take.</summary>
     public int? FoundationStitches { get; set; }
+
+    /// <summary>True if its first row makes its own foundation.</summary>
+    public bool IsBegunByRow { get; set; }
 
     /// <summary>Of a part: the piece that it stands on, and the stitch (from the right edge, from 0) where it begins.</summary>
     public (ReadPiece Base, int At)? StandsOn { get; set; }

@@ -27,7 +27,7 @@ internal sealed partial class RowSentence
     {
         var from = _at;
         var each = Accept("each");
-        var nth = Accept("centre") ? 0 : Number.TryOf(Peek) is { } number ? Next(number) : -1;
+        var nth = Accept("centre") || Accept("center") ? 0 : Number.TryOf(Peek) is { } number ? Next(number) : -1;
         if (nth < 0 && Peek is "of" or "first" or "next" or "last" or "same" or "the" or "top" or "back" or "front" or "ring") return Back(from);
         if (nth > 0 && Peek == "ch") return Back(from);
         if (!Peek.StartsWith("ch-", StringComparison.Ordinal) && _stitches.Find(Peek) is null) return Back(from);
@@ -64,20 +64,22 @@ internal sealed partial class RowSentence
             _at++;
             if (Name().Word != "st") throw new Misread("before a marker are sts");
             Expect("before");
-            return ToMarked(before, names);
+            return IsTurn() ? new PlaceWords(Where.ToTurn, before, names) : ToMarked(before, names);
         }
 
-        if (Peek == "the" && _at + 1 < _words.Count && _words[_at + 1] == "turn")
-        {
-            foreach (var word in new[] { "the", "turn", "below" }) Expect(word);
-            return new PlaceWords(Where.ToTurn, 0, names);
-        }
-
+        if (IsTurn()) return new PlaceWords(Where.ToTurn, 0, names);
         if (Peek == "the") return ToMarked(0, names);
         Expect("last");
         var keep = Number.TryOf(Peek) is { } number ? Next(number) : 1;
         if (Name().Word is not ("st" or "ch")) throw new Misread("`to last` wants sts or ch");
         return new PlaceWords(Where.ToLast, keep, names);
+    }
+
+    private bool IsTurn()
+    {
+        if (Peek != "the" || _at + 1 >= _words.Count || _words[_at + 1] != "turn") return false;
+        foreach (var word in new[] { "the", "turn", "below" }) Expect(word);
+        return true;
     }
 
     // `each of the 6 dc left before`: all of them, but for a ch that stands for the last.

@@ -61,6 +61,7 @@ internal sealed partial class RowSentence
         if (Accept("skip") || Accept("miss")) return Skip();
         if (Accept("leave")) return Leave();
         if (Accept("the")) return Over();
+        if (Accept("end")) return Said(new EndRoundHere(), "the round here , the marker moves to the next st");
         if (Accept("place")) return PutMarker();
         if (Accept("move")) return ShiftMarker();
         if (Accept("take"))
@@ -121,6 +122,7 @@ internal sealed partial class RowSentence
     private Step OfSpecial(int each, SpecialStitch special)
     {
         if (special.IsNothing) return new WorkNothing();
+        if (special.IsOnItsOwnChain) return Peek is "in" ? new WorkInto(each, special.Base(_stitches), In()) : new WorkOnOwnChain(each, special.Base(_stitches));
         if (special.Takes == 1) return new WorkInto(each, special.Name, In()) { Special = special };
         Expect("over");
         return new WorkOver(special, Ranged());
@@ -159,6 +161,7 @@ internal sealed partial class RowSentence
     private Step NoJoin()
     {
         Expect("not");
+        if (Accept("turn")) return new StayOnSide();
         if (Accept("cut")) return new RestYarn(Yarn(), "left");
         Expect("join");
         return Accept("this") ? Said(new GoOnInSpiral(), "round or the next ones , keep a marker in the first st of each") : new JoinRound((string?)null);

@@ -10,6 +10,9 @@ internal sealed partial record SpecialStitch(string Name, string Text)
     /// <summary>True if it makes nothing that is worked into.</summary>
     public bool IsNothing => Text.Contains("It is no st,", StringComparison.Ordinal);
 
+    /// <summary>True if it makes the chain that it stands on.</summary>
+    public bool IsOnItsOwnChain => Text.Contains("makes the ch at its own foot", StringComparison.Ordinal);
+
     /// <summary>Places that it takes.</summary>
     public int Takes => Over().Match(Text) is { Success: true } over ? Number.Of(over.Groups["n"].Value)
         : Begun().Match(Text) is { Success: true } begun && begun.Groups["parts"].Value.Contains("next", StringComparison.Ordinal) ? Places(begun.Groups["parts"].Value)
@@ -25,8 +28,9 @@ internal sealed partial record SpecialStitch(string Name, string Text)
     /// <summary>The stitch by whose ch its rows begin.</summary>
     public string Base(StitchWords words)
     {
-        if (Text.Contains("up to the first loop drawn up", StringComparison.Ordinal)) return Name;
-        var known = Word().Matches(Text).Select(match => words.FindBasic(match.Value)).FirstOrDefault(stitch => stitch is not null);
+        if (!IsOnItsOwnChain && (Text.Contains("up to the first loop drawn up", StringComparison.Ordinal) || Text.Contains("worked back without a turn", StringComparison.Ordinal))) return Name;
+        // Its full name may have other stitches' words in it: `foundation half treble` is no treble.
+        var known = Word().Matches(IsOnItsOwnChain ? Text[(Text.IndexOf(": ", StringComparison.Ordinal) + 1)..] : Text).Select(match => words.FindBasic(match.Value)).FirstOrDefault(stitch => stitch is not null);
         return known ?? "hdc";
     }
 

@@ -8,6 +8,9 @@ internal abstract record Step
 
 internal sealed record Turn : Step;
 
+/// <summary>`do not turn`.</summary>
+internal sealed record StayOnSide : Step;
+
 /// <summary>`ch 3`.</summary>
 internal sealed record MakeChains(int Count) : Step;
 
@@ -23,6 +26,9 @@ internal sealed record WorkInto(int Each, string Stitch, PlaceWords Places) : St
     /// <summary>The special stitch that it is; null for none.</summary>
     public SpecialStitch? Special { get; init; }
 }
+
+/// <summary>`39 fsc`: each in the chain at the foot of the one before.</summary>
+internal sealed record WorkOnOwnChain(int Count, string Stitch) : Step;
 
 /// <summary>`crossed dc over next 2 dc`, `[cable over next 4 sts] 2 times`: a special stitch over several places.</summary>
 internal sealed record WorkOver(SpecialStitch Special, PlaceWords Places) : Step;
@@ -94,6 +100,9 @@ internal sealed record JoinRound(string? Place) : Step;
 
 /// <summary>`do not join this round or the next ones, keep a marker in the first st of each`.</summary>
 internal sealed record GoOnInSpiral : Step;
+
+/// <summary>`end the round here, the marker moves to the next st`.</summary>
+internal sealed record EndRoundHere : Step;
 
 /// <summary>`pull the yarn end to close the ring`.</summary>
 internal sealed record CloseRing : Step;

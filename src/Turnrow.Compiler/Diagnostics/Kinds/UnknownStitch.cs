@@ -49,6 +49,7 @@ public static class UnknownStitch
 
         var stitches = known.Select(static s => s.Abbreviation).ToList();
         if (PrintHabits.InRow(word) is { } habit) return new(Kind, span, $"`{word}` is not a stitch") { Help = habit };
+        if (OnItsOwnChain(word, known) is { } foundation) return new(Kind, span, $"`{word}` begins a piece and is no word of a row") { Help = $"write `begin with 40 foundation {foundation.Abbreviation}`: that makes the foundation and row 1" };
         var near = Spelling.Nearest(word, [.. stitches, .. own, .. StitchWord.Special]);
         return new(Kind, span, $"`{word}` is not a stitch")
         {
@@ -56,6 +57,10 @@ public static class UnknownStitch
             Mends = near is null ? [] : [new Mend($"write {near}", span, near)],
         };
     }
+
+    // `fsc`: the foundation and the first row at once.
+    private static StitchName? OnItsOwnChain(string word, IReadOnlyList<StitchName> known) =>
+        word.Length > 2 && word[0] is 'f' or 'F' ? known.FirstOrDefault(s => s.Abbreviation is not ("ch" or "sl st") && string.Equals(s.Abbreviation, word[1..], StringComparison.OrdinalIgnoreCase)) : null;
 
     // `treble` for a treble; a word that only begins the name, as `double` does, could be several.
     private static bool IsNamed(StitchName stitch, string word) =>

@@ -14,8 +14,9 @@ public static class UseFile
         Severity.Error,
         """
         A line `use "stitches.turnrow"` takes the stitches and stitch patterns of another file beside the pattern, and nothing else of it. The file has to be there, under
-        the name that is written, and without errors: the first one is told here with its line, and `turnrow check` on that file tells them all. Two
-        files can't use each other: neither could be read first.
+        the name that is written. Its lines have to be readable and its stitches right, and so have those of its stitch patterns that the pattern works in: the first
+        error is told here with its line, and `turnrow check` on that file tells them all, in what is not used too. Two files can't use each other:
+        neither could be read first.
         """,
         SmallPattern.With("Scarf",
             """

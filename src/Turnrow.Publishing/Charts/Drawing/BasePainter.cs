@@ -24,7 +24,7 @@ internal sealed class BasePainter(Sheet sheet)
     {
         var ink = new Ink();
         var row = first.Row;
-        if (row.Row.Begins is not (RowBegins.Foundation or RowBegins.Ring)) DrawEdge(row, ink);
+        if (row.Row.Begins is not (RowBegins.Foundation or RowBegins.Ring or RowBegins.FoundationStitches)) DrawEdge(row, ink);
         DrawStart(row, ink);
         sheet.Svg.Open("g").With("class", "base");
         ink.WriteTo(sheet.Svg);
@@ -50,6 +50,7 @@ internal sealed class BasePainter(Sheet sheet)
 
         if (piece.Start is RingStart { Chains: var ofRing }) return ofRing == 0 ? "an adjustable ring" : string.Create(culture, $"a ring of {ofRing} chains");
         if (row.Row is { Begins: RowBegins.Ring, Work.Below.Count: var ring }) return string.Create(culture, $"chain {ring}, joined into a ring");
+        if (piece.Start is FoundationStart { AtOnce: { } atOnce }) return string.Create(culture, $"{row.BelowScale.Count} foundation {atOnce.In(terms).Abbreviation}, each on a chain of its own");
         if (row.Row.Work?.Opening is not { } opening || opening.Chains == 0) return "chain";
         var into = opening.Stitch is { } stitch
             ? string.Create(culture, $", first {stitch.In(terms).Abbreviation} in the {Ordinal(opening.FirstStitchIn)} chain from the hook")

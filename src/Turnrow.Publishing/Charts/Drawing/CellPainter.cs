@@ -141,7 +141,12 @@ internal sealed class CellPainter(CellGround ground, Legend legend, Ink ink)
     {
         if (cell.Hook != HookInto.BothLoops) legend.Add(LegendSign.Hook, hook: cell.Hook);
         if (chainFirst) legend.Add(LegendSign.Chain);
-        if (cell.Legs == 1 || ground.IsInRing || stitch.Symbol.Shape == SymbolShape.Parts)
+        if (cell.Special is { } special)
+        {
+            legend.Add(LegendSign.Special, special);
+            legend.Add(LegendSign.Stitch, stitch);
+        }
+        else if (cell.Legs == 1 || ground.IsInRing || stitch.Symbol.Shape == SymbolShape.Parts)
         {
             if (!chainFirst) legend.Add(LegendSign.Stitch, stitch);
         }
@@ -171,6 +176,6 @@ internal sealed class CellPainter(CellGround ground, Legend legend, Ink ink)
         ink.Stand = ground.Beside(ChartScale.HeightOf(stitch));
         OvalSymbol.Chain(ink, ink.Stand.FromSheet(ground.Beside(0).At), ink.Stand.At, _row.StandingChains);
         legend.Add(LegendSign.Chain);
-        legend.Add(LegendSign.UncountedChain, stitch, count: _row.StandingChains);
+        legend.Add(LegendSign.UncountedChain, stitch.Rule, count: _row.StandingChains);
     }
 }

@@ -18,6 +18,9 @@ internal enum LegendSign
     /// <summary>Several together in one place.</summary>
     Cluster,
 
+    /// <summary>Several with a name of their own.</summary>
+    Special,
+
     /// <summary>A yarn.</summary>
     Yarn,
 

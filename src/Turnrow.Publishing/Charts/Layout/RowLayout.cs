@@ -37,7 +37,7 @@ internal sealed class RowLayout(Row row, Strip? strip, BelowScale below, double 
     public double TopStart { get; } = topStart;
 
     /// <summary>+1 if the row runs from the right edge to the left, else -1.</summary>
-    public int Direction { get; } = row.RightSide ? 1 : -1;
+    public int Direction { get; } = row.StartsAt == Hand.Right ? 1 : -1;
 
     /// <summary>Its stitches.</summary>
     public Columns Tops => Columns.Between(TopStart, TopStart + (Direction * (Strip is null ? BelowScale.Columns : Strip.Columns * Pitch)));
@@ -62,7 +62,7 @@ internal sealed class RowLayout(Row row, Strip? strip, BelowScale below, double 
     public Columns Extent => Tops.With(Below).With(LeftAtStart).With(LeftAtEnd);
 
     /// <summary>Chains added where it starts, or of a foundation all that its stitches go into; else 0.</summary>
-    public int ChainsAtStart => Row.Begins is RowBegins.Foundation or RowBegins.Ring ? BelowScale.Count
+    public int ChainsAtStart => Row.Begins is RowBegins.Foundation or RowBegins.Ring or RowBegins.FoundationStitches ? BelowScale.Count
         : Row.Begins == RowBegins.BothSides ? (BelowScale.Count / 2) + 1
         : Row.Start is { Adds: true } step ? step.Count : 0;
 
@@ -74,7 +74,9 @@ internal sealed class RowLayout(Row row, Strip? strip, BelowScale below, double 
         get
         {
             if (Row.Work?.Opening is not { } opening || opening.Stitch is null) return 0;
-            var lying = opening.FirstStitchIn > 0 ? ChainsAtStart - (opening.Counts ? 1 : 0) : 0;
+            // Of a row that makes its own foundation, the chain at the first stitch's foot.
+            var lying = Row.Begins == RowBegins.FoundationStitches ? 1
+                : opening.FirstStitchIn > 0 ? ChainsAtStart - (opening.Counts ? 1 : 0) : 0;
             return Math.Max(0, opening.Chains - opening.Space - lying);
         }
     }

@@ -48,6 +48,9 @@ internal sealed class Cell(Stitch? stitch, HookInto hook, int foot, int feet, in
 
     public int Chains { get; } = chains;
 
+    /// <summary>The special stitch that it is part of; null for none.</summary>
+    public Stitch? Special { get; init; }
+
     /// <summary>True of a stitch that goes into another piece beside this one.</summary>
     public bool Joins { get; init; }
 

@@ -91,7 +91,7 @@ internal readonly record struct PlaceName(PlaceNameKind Kind, Stitch? Stitch = n
     public string PartAlone(Wording words)
     {
         var name = Stitch is { } stitch ? words.Stitch(stitch) : $"{words.Ch}-{Numbers.Plain(Chains)} {words.Sp}";
-        return Nth < 0 ? name : Nth == 0 ? $"centre {name}" : $"{Numbers.Nth(Nth)} {name}";
+        return Nth < 0 ? name : Nth == 0 ? $"{words.Terms.Centre} {name}" : $"{Numbers.Nth(Nth)} {name}";
     }
 
     /// <summary>A name for both.</summary>

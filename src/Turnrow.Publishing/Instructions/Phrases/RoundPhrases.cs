@@ -1,3 +1,4 @@
+using Turnrow.Fabric.Rows;
 using Turnrow.Fabric.Stitches;
 using Turnrow.Publishing.Trade;
 
@@ -13,12 +14,17 @@ internal sealed record MakeRing(Sized<int> Chains) : Phrase
 }
 
 /// <summary>Rows go over into rounds: the last row's end is joined to its beginning.</summary>
-internal sealed record JoinToRound : Phrase
+/// <param name="OfFoundation">True if that row makes its own foundation: it is all there is, so it twists easily, and a gap is left at its foot.</param>
+internal sealed record JoinToRound(bool OfFoundation) : Phrase
 {
+    /// <summary>After a row.</summary>
+    public static JoinToRound After(Row row) => new(row.Begins == RowBegins.FoundationStitches);
+
     protected override Phrase? Join(Phrase other) => Equals(other) ? this : null;
 
-    protected override string Text(Wording words) =>
-        $"do not turn; join with {words.SlipStitch} in the first {words.St} of the last row, and work in rounds from here";
+    protected override string Text(Wording words) => OfFoundation
+        ? $"do not turn; taking care not to twist the row, join with {words.SlipStitch} in its first {words.St}, and work in rounds from here; the yarn end closes the gap below the join later"
+        : $"do not turn; join with {words.SlipStitch} in the first {words.St} of the last row, and work in rounds from here";
 }
 
 /// <summary>Where a round is joined.</summary>

@@ -37,7 +37,7 @@ internal static class RowTeller
         if (place.Piece.Start is RingStart ring) before.Add(ring.Chains == 0 ? new MakeAdjustableRing() : new MakeChainRing(Sized.Of(ring.Chains)));
         else if (place.Row.Begins == RowBegins.Ring) before.Add(new MakeRing(Sized.Of(place.Work.Below.Count)));
         if (place.Piece.Start is AcrossStart across) AddAcross(before, place, across);
-        if (place.Row.Begins is RowBegins.Foundation or RowBegins.BothSides) before.Add(new MakeChain(Sized.Of(place.Work.Opening.Chains)));
+        if (place.Row.Begins is RowBegins.Foundation or RowBegins.BothSides or RowBegins.FoundationStitches) before.Add(new MakeChain(Sized.Of(place.Work.Opening.Chains)));
         if (place.Piece.Start is not PartStart part) return;
         if (!part.Joined)
         {
@@ -103,9 +103,9 @@ internal static class RowTeller
     private static void AddChains(List<Phrase> before, RowContext place)
     {
         var row = place.Row;
-        if (row.IsRound && row.Begins == RowBegins.Round && place.Below is { IsRound: false }) before.Add(new JoinToRound());
-        if (place.Above is { Way: RoundWay.Spiral } && row.Begins is RowBegins.Round or RowBegins.RoundTurned) before.Add(new SpiralEnds());
-        if (row.Start is { Adds: true } start && row.Begins == RowBegins.Turned)
+        if (row.IsRound && row.Begins == RowBegins.Round && place.Below is { IsRound: false }) before.Add(JoinToRound.After(place.Below));
+        if (place.Above is { Way: RoundWay.Spiral } && row.Begins is RowBegins.Round or RowBegins.RoundTurned or RowBegins.RoundBack) before.Add(new SpiralEnds());
+        if (row.Start is { Adds: true } start && row.Begins is RowBegins.Turned or RowBegins.Back)
             before.Add(new ChainOn(Sized.Of(place.Work.Opening.Chains), start.Edge, row.StartsAt));
         if (row.End is not { Adds: true } end) return;
         var last = place.Work.Below.Count - end.Count - 1;
@@ -134,6 +134,7 @@ internal static class RowTeller
         if (place.Piece.Start is RingStart { Chains: 0 } && place.Index == 0) remarks.Add(new CloseRing());
         if (place.Row is { IsRound: true, Way: RoundWay.Spiral, Begins: not RowBegins.Spiral }) remarks.Add(new SpiralBegins());
         else if (place.Row is { IsRound: true, Way: not RoundWay.Spiral } && Joins.IsOpen(place)) remarks.Add(new DoNotJoin());
+        if (place.Row.Unworked is not null) remarks.Add(new RoundEndsHere());
         if (ShortRowTeller.Remark(place, told) is { } over) remarks.Add(over);
         if (EndsAtSlipStitches(place)) remarks.Add(new LeaveSlipStitches());
         if (place.Work.Below.HasCorners && place.Work.Words.Any(static w => w is RemoveCorners)) remarks.Add(new TakeMarkersOut(false));
@@ -151,7 +152,7 @@ internal static class RowTeller
     {
         // A round that goes on ends beside the last stitch of the row below: its slip stitches lie outside.
         if (place.GoesOn || (!place.Row.Short.IsNone && !place.Row.Reaches(place.Row.EndsAt))) return false;
-        if (place.Index > 0) return place.Above is { Start.Adds: false, Begins: RowBegins.Turned };
+        if (place.Index > 0) return place.Above is { Start.Adds: false, Begins: RowBegins.Turned or RowBegins.Back };
         if (place.Piece.Start is not PartStart { Base.Rows: { Count: > 0 } rows } part) return false;
         var reached = place.Row.EndsAt == Hand.Left ? part.FromLeft == 0 : part.FromRight == 0;
         return reached && rows[^1] is { Start.Adds: false, Begins: RowBegins.Turned } below && below.StartsAt == place.Row.EndsAt;
@@ -179,7 +180,7 @@ internal sealed class RowContext(Piece piece, int index, Row row, RowWork work)
     public Row? Below { get; } = index > 0 ? piece.Rows[index - 1] : piece.Start is PartStart { Base.Rows: [.., var last] } ? last : null;
 
     /// <summary>True if the row goes on from where the end of the one before was joined to its beginning, or where a ring was.</summary>
-    public bool GoesOn => Row.Begins is RowBegins.Round or RowBegins.RoundTurned or RowBegins.Spiral or RowBegins.Ring;
+    public bool GoesOn => Row.Begins is RowBegins.Round or RowBegins.RoundTurned or RowBegins.RoundBack or RowBegins.Spiral or RowBegins.Ring;
 
     /// <summary>True if the row has yet to come to the opposite side of the foundation chain.</summary>
     public bool IsBeforeOppositeSide => Row.Begins == RowBegins.BothSides && Places.Passed < Work.Below.Count / 2 + 1;
@@ -201,7 +202,7 @@ internal sealed class RowContext(Piece piece, int index, Row row, RowWork work)
     public bool IsFirstOfPart => Index == 0 && Piece.Start is PartStart;
 
     /// <summary>Stitches left unworked at the row's end, for good or for now.</summary>
-    public int LeftAtEnd => (Row.End is { Adds: false } end ? end.Count : 0) + (Row.Short.Over.Count > 0 ? Row.Short.Waiting : Row.Short.Left);
+    public int LeftAtEnd => (Row.End is { Adds: false } end ? end.Count : 0) + (Row.Short.Over.Count > 0 ? Row.Short.Waiting : Row.Short.Left) + (Row.Unworked?.Count ?? 0);
 
     /// <summary>The name of an edge at this row; null if it has none.</summary>
     public string? EdgeName(Hand hand) => EdgeNames.At(Piece, hand, Row.Number);

@@ -34,7 +34,7 @@ public static class LineUnfinished
         At(part.End, text, ["`stitches at`", "an edge"], "piece left-front from back: 24 stitches at left edge", []);
 
     internal static Diagnostic AfterBegin(TextSpan amount, string text) =>
-        At(amount.End, text, ["`stitches`"], "begin with 77 stitches, begin with ring, or begin with ring of 4 chains", [new Mend("say that they are stitches", new TextSpan(amount.End, 0), " stitches")]);
+        At(amount.End, text, ["`stitches`"], "begin with 77 stitches, begin with 40 foundation sc, begin with ring, or begin with ring of 4 chains", [new Mend("say that they are stitches", new TextSpan(amount.End, 0), " stitches")]);
 
     internal static Diagnostic AfterRate(TextSpan rate, string text) =>
         At(rate.End, text, ["`in each row`", "`per 2 rows`"], "seam back right side-seam with front right side-seam: 2 sc in each row", []);

@@ -30,6 +30,7 @@ public sealed class Nudge
     private Start Of(Start start) => start switch
     {
         BeginWith begin => new BeginWith(N(begin.Stitches)),
+        FoundationRow row => row with { Stitches = N(row.Stitches) },
         ChainStart chain => new ChainStart(N(chain.Chains)),
         RingOf { Chains: > 0 } ring => new RingOf(N(ring.Chains)),
         BothSidesOf both => new BothSidesOf(N(both.Stitches)),
@@ -81,6 +82,7 @@ public sealed class Nudge
     {
         Each each => each with { Count = N(each.Count) },
         Until until => until with { Remain = N(until.Remain) },
+        ToTurn to => to with { Remain = N(to.Remain) },
         ToCorner to => to with { Remain = N(to.Remain) },
         Into into => into with { Count = N(into.Count) },
         Group group => group with { Words = All(group.Words) },

@@ -79,6 +79,11 @@ public sealed class PatternMaker
             More(sketch);
             return;
         }
+        if (!onChain && _tape.OneIn(4))
+        {
+            FoundationStitches(sketch);
+            return;
+        }
         _shaping.NameEdges(sketch);
         if (onChain)
         {
@@ -93,6 +98,21 @@ public sealed class PatternMaker
         if (!_tape.OneIn(5))
             return;
         (sketch.Copies, sketch.CanBeMirrored) = (_tape.Between(2, 4), false);
+    }
+
+    /// <summary>The first row makes its own chain; rounds may go on from it at once.</summary>
+    private void FoundationStitches(Sketch sketch)
+    {
+        var stitch = _tape.Of<string>(_stitches);
+        sketch.Start = new FoundationRow(new Sized(sketch.Widths), stitch);
+        _shaping.NameEdges(sketch);
+        sketch.AddRows(_ => 1);
+        sketch.PlainStitch = stitch;
+        if (_tape.OneIn(3))
+            _rounds.Begin(sketch);
+        More(sketch);
+        if (_tape.OneIn(5))
+            (sketch.Copies, sketch.CanBeMirrored) = (_tape.Between(2, 4), false);
     }
 
     /// <summary>A piece whose first row is a stitch pattern's.</summary>
@@ -190,7 +210,7 @@ public sealed class PatternMaker
     /// <summary>The piece, which no other is joined to, made twice and both laid side by side.</summary>
     private bool AcrossBoth(Sketch one)
     {
-        if (one.Copies > 1 || one.IsJoined || one.Start is not (BeginWith or ChainStart) || _made.Exists(sketch => IsJoinedTo(sketch.Start, one.Name)) || !EndsPlainly(one)
+        if (one.Copies > 1 || one.IsJoined || one.Start is not (BeginWith or FoundationRow or ChainStart) || _made.Exists(sketch => IsJoinedTo(sketch.Start, one.Name)) || !EndsPlainly(one)
             || !CanTake(one, Hand.Right, one.Widths) || !CanTake(one, Hand.Left, one.Widths))
             return false;
         one.Copies = 2;
@@ -371,7 +391,9 @@ public sealed class PatternMaker
                 default: _shaping.Any(sketch); break;
             }
         }
-        if (sketch.StandsOnStitches && !sketch.InRounds && !sketch.EndsInCorners && _tape.OneIn(6))
+        if (sketch.StandsOnStitches && !sketch.EndsInCorners && _tape.OneIn(8))
+            sketch.EndsInCorners = _rows.BackAlone(sketch);
+        else if (sketch.StandsOnStitches && !sketch.InRounds && !sketch.EndsInCorners && _tape.OneIn(6))
             new CornerMaker(_tape, _tape.Of<string>(_stitches)).Ending(sketch);
         if (_tape.OneIn(4))
             sketch.Statements.Add(new FastenOff());

@@ -32,7 +32,7 @@ public sealed class SeamMaker(ChoiceTape tape, IReadOnlyList<Sketch> made)
     private NaiveWalk OnEdge(NaiveWalk walk, Sketch sketch) =>
         sketch is { EndsInCorners: true, InRounds: true } && !tape.OneIn(4) ? walk with { Edge = RimEdge.LastRow, Side = tape.Below(3) } : walk with { Edge = Edge(sketch), Side = null };
 
-    private RimEdge Edge(Sketch sketch) => sketch.Start is BeginWith or ChainStart
+    private RimEdge Edge(Sketch sketch) => sketch.Start is BeginWith or FoundationRow or ChainStart
         ? tape.Of(RimEdge.Right, RimEdge.Left, RimEdge.LastRow, RimEdge.Foundation)
         : tape.Of(RimEdge.Right, RimEdge.Left, RimEdge.LastRow);
 }
