@@ -14,7 +14,7 @@ public static class YarnTally
     /// <param name="yarn">The yarn asked for.</param>
     /// <param name="times">How often the row is worked.</param>
     /// <param name="counts">Takes the counts.</param>
-    public static void Add(RowWork work, string begun, string yarn, int times, Dictionary<Stitch, long> counts) =>
+    public static void Add(RowWork work, string begun, string yarn, long times, Dictionary<Stitch, long> counts) =>
         YarnWords.Visit(work.Words, begun, (with, word, often) =>
         {
             if (with == yarn) Add(counts, word, often * times);
