@@ -20,6 +20,34 @@ public static class YarnTally
             if (with == yarn) Add(counts, word, often * times);
         });
 
+    /// <summary>The stitches of a row that are worked with a yarn, as its count counts them: without what joins it to other pieces or stands on a stitch.</summary>
+    public static long Stitches(RowWork work, string begun, string yarn)
+    {
+        var stitches = 0L;
+        YarnWords.Visit(work.Words, begun, (with, word, often) =>
+        {
+            if (with == yarn) stitches += StitchesOf(word) * often;
+        });
+        return stitches;
+    }
+
+    private static long StitchesOf(Word word)
+    {
+        switch (word)
+        {
+            case Work { To: not null } or Work { Stitch: { IsOne: true, Form: not null }, Takes: 0 }:
+                return 0;
+            case Work work:
+                return (long)work.Stitch.Tops.CountWhere(static place => place.IsStitch) * work.Makes * work.Amount.Times;
+            case Group group:
+                var inside = 0L;
+                foreach (var one in group.Words) inside += StitchesOf(one is Work work ? work with { Amount = work.Amount with { Times = work.Amount.Count } } : one);
+                return inside * group.Times;
+            default:
+                return 0;
+        }
+    }
+
     /// <summary>Adds so many of a place.</summary>
     internal static void Add(Dictionary<Stitch, long> counts, Place place, long count)
     {
