@@ -35,6 +35,9 @@ internal sealed class YarnBook(Findings findings)
         return same;
     }
 
+    /// <summary>The yarns that seams are made with.</summary>
+    public HashSet<string> OfSeams { get; } = new(StringComparer.Ordinal);
+
     /// <summary>Adds a yarn that a line names.</summary>
     public void Add(NameSyntax name)
     {

@@ -16,6 +16,8 @@ internal sealed class SeamBinder(Context context, PieceBook book)
         var binder = new WalkBinder(context, book);
         var (first, second) = (Bind(binder, statement.First), Bind(binder, statement.Second));
         var rate = statement.Rate is { } r ? RateOf(r) : null;
+        var yarn = statement.Yarn is { } name ? context.Yarns.Use(name) : null;
+        if (yarn is not null) context.Yarns.OfSeams.Add(yarn);
         if (first is null || second is null)
         {
             book.JoinsInDoubt = true;
@@ -33,7 +35,7 @@ internal sealed class SeamBinder(Context context, PieceBook book)
         for (var i = 0; i < seams.Length; i++)
         {
             if (InSize(first, i) is { } a && InSize(second, i) is { } b)
-                seams[i] = new Seam(a[0], b[0], statement.Eased, rate?[i]) { FirstGoesOn = a[1..], SecondGoesOn = b[1..] };
+                seams[i] = new Seam(a[0], b[0], statement.Eased, rate?[i]) { FirstGoesOn = a[1..], SecondGoesOn = b[1..], Yarn = yarn, RightSidesTogether = statement.Inside?.RightSide };
         }
 
         foreach (var seam in ForEach(first, second)) book.Seams.Add(seam);

@@ -21,7 +21,7 @@ internal static class StraightBinding
             return;
         }
 
-        var onward = Onwards.Of(context, piece, statement.Span, "straight", statement.Pattern);
+        var onward = Onwards.Of(context, piece, statement.Span, "straight", statement.Pattern, statement.RowsWord);
         RowsOrRounds.Check(context, piece, statement.RowsWord);
         var counts = RowWorking.Bounded(context, piece, statement.Amount.Span, new RowsWanted(context, piece, Extent(statement)).Count(onward));
         var working = new RowWorking(context, piece, statement);

@@ -16,6 +16,12 @@ public sealed record Seam(JoinSide First, JoinSide Second, bool Eased, SeamRate?
     /// <summary>What the second edge goes on along.</summary>
     public IReadOnlyList<JoinSide> SecondGoesOn { get; init; } = [];
 
+    /// <summary>The yarn that it is worked or sewn with; null if the pattern does not say.</summary>
+    public string? Yarn { get; init; }
+
+    /// <summary>True if the right sides lie together, false if the wrong sides do; null if the pattern does not say.</summary>
+    public bool? RightSidesTogether { get; init; }
+
     /// <summary>How long both edges are, where the pattern says by how much they differ; null where not.</summary>
     public SeamLengths? Lengths { get; init; }
 

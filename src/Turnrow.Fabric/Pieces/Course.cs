@@ -97,7 +97,7 @@ internal struct Course
     /// <summary>What comes after a row.</summary>
     /// <param name="row">The row.</param>
     /// <param name="way">How rounds follow each other.</param>
-    public static Course After(Row row, RoundWay way) => new(row, row.Work?.Tops, way);
+    public static Course After(Row row, RoundWay way) => new(row, row.Next, way);
 
     /// <summary>What comes after a row on part of which the work goes on.</summary>
     /// <param name="row">The row.</param>

@@ -65,6 +65,23 @@ public sealed partial class PieceBuilder
     private static IReadOnlyList<Word> WithWay(WordsPlan said, RowWork? work, IReadOnlyList<Word> words) =>
         work is { BegunAt: > 0 } && YarnWords.WithoutFirst(said.Words) is [SlipOver slip, ..] ? [slip, .. words] : words;
 
+    // Only what goes on and on has a beginning that may lie anywhere.
+    private RowFault? MarkerFault(IReadOnlyList<Word> words) =>
+        words is [.., MarkerHere marker] && (!_course.IsSpiral || !GoesOnRound || words.Count == 1) ? new RowFault(RowFaultKind.MarkerMoved, marker, 0, 0, 0) : null;
+
+    private static IReadOnlyList<Word> UpToMarker(IReadOnlyList<Word> words) =>
+        words is [.., MarkerHere marker] ? [.. words.SkipLast(1), new Leave(-1) { ForLater = true, Origin = marker.Origin }] : words;
+
+    // What the round did not come to comes first in the next one.
+    private PlaceSequence? TakeMarker(ref RowWork work, ref IReadOnlyList<Word> words)
+    {
+        if (!InRounds || work.Words is not [.., Leave { ForLater: true } rest]) return null;
+        var left = work.Below.Slice(work.Below.Count - rest.Count, rest.Count);
+        work = work with { Words = [.. work.Words.SkipLast(1)], Below = work.Below.Slice(0, work.Below.Count - rest.Count) };
+        words = [.. work.Words, new MarkerHere { Origin = rest.Origin }];
+        return rest.Count > 0 ? left : null;
+    }
+
     private static Aim? FirstAim(IReadOnlyList<Word> words)
     {
         for (var i = 0; i < words.Count; i++)

@@ -244,14 +244,18 @@ public sealed partial class PieceBuilder
         var (start, end) = StepsOf(number);
         var fault = Work(plan, start, end, out var work, out var words);
         var turns = ShortWork.None;
+        PlaceSequence? unworked = null;
         if (work is null)
         {
             LoseWaiting(plan);
+            LoseJoins();
         }
         else
         {
+            unworked = TakeMarker(ref work, ref words);
             TakeStepsFromWords(ref work, ref start, ref end, origin);
             turns = TakeShortWork(ref work, end, number, origin);
+            fault ??= Join(work);
         }
 
         var row = new Row(number, NextIsRightSide, Begins, work, start, end, plan, ordinal)
@@ -261,6 +265,7 @@ public sealed partial class PieceBuilder
             IsBack = _course.IsBack,
             Way = InRounds ? _course.Way : RoundWay.Joined,
             Short = turns,
+            Unworked = unworked,
             Yarn = YarnOf(plan),
         };
         _events.Add(new RowEvent(plan is WordsPlan said ? said with { Words = WithWay(said, work, words) } : plan, work is not null, origin, ordinal) { Yarn = row.Yarn });
@@ -300,6 +305,7 @@ public sealed partial class PieceBuilder
         _chainsGiven = -1;
         RowsInDoubt |= rows;
         LoseWaiting(null);
+        LoseJoins();
         // A row that can't be read may have been worked over them: what is said at an edge next need not meet them.
         if (rows) _steps.ForgetAfter(_rows.Count);
     }
@@ -311,6 +317,8 @@ public sealed partial class PieceBuilder
         var stitch = LastStitch() ?? StitchBook.Single;
         var (start, end) = StepsOf(_rows.Count + 1);
         var before = (long)stitches - StepBook.GainOf(start) - StepBook.GainOf(end);
+        // Where the marker was moved, a claim tells what the round made, and not how many places lie before that.
+        if (_rows is [.., { Plan: WordsPlan { Words: [.., MarkerHere] } }]) before = -1;
         _course.Set(before is >= 0 and <= int.MaxValue && _rows.Count >= _waitingKnownFrom ? PlaceSequence.Of(Place.TopOf(stitch), (int)before) : null);
         LastWork = null;
         _chainsGiven = -1;
@@ -330,6 +338,7 @@ public sealed partial class PieceBuilder
     {
         Top = _rows.Count > 0 ? _course.Last : null,
         Inner = [.. _inner],
+        JoinedTo = _joined.Count == 0 ? [] : [.. _joined],
         RowsInDoubt = RowsInDoubt,
         CornersInDoubt = _cornersInDoubt || (_rows.Count > 0 && _course.Last is null),
         Events = _events,
@@ -396,6 +405,8 @@ public sealed partial class PieceBuilder
         var toTurn = Turns.AreSaid(words);
         if (toTurn && (RowsInDoubt || _rows.Count < _waitingKnownFrom)) return null;
         if (RoundFault(words, start, end) is { } atEdge) return atEdge;
+        if (MarkerFault(words) is { } moved) return moved;
+        words = UpToMarker(words);
         if (TurnFault(plan, words, start, end) is { } turned) return turned;
         if (Reachable(ahead) is not { } reachable) return TooMuchForLater(ahead);
         if (StepBook.Over(reachable, start, end) is not { } below)

@@ -100,6 +100,9 @@ public sealed record RowWork(IReadOnlyList<Word> Words, PlaceSequence Below, Pla
     /// <summary>Stitches made.</summary>
     public int Stitches { get; } = Tops.CountWhere(static p => p.IsStitch);
 
+    /// <summary>True if it joins the piece to another.</summary>
+    public bool Joins { get; } = JoinWords.Any(Words);
+
     /// <summary>Spaces made.</summary>
     public int Spaces { get; } = Tops.CountWhere(static p => p.Kind == PlaceKind.Space);
 
@@ -142,6 +145,15 @@ public sealed record Row(
 
     /// <summary>Of a round, how the next one follows it.</summary>
     public RoundWay Way { get; init; }
+
+    /// <summary>
+    /// Of a round whose marker was moved to where it ends, the places of the round below that it did not come to: they come first in the next one. Null
+    /// where it goes from marker to marker.
+    /// </summary>
+    public PlaceSequence? Unworked { get; init; }
+
+    /// <summary>The places that what comes next is worked over, in the order in which they were made.</summary>
+    public PlaceSequence? Next => Work is not { } work ? null : Unworked is { } first ? first.Then(work.Tops) : work.Tops;
 
     /// <summary>What it has to do with stitches left for later.</summary>
     public ShortWork Short { get; init; } = ShortWork.None;

@@ -138,7 +138,10 @@ public sealed class EdgedPattern(StitchPattern pattern, Stitch edge, IReadOnlyDi
     {
         var at = words.FindIndex(static word => word is Repeat { Amount.Reach: not Reach.Fixed });
         if (_first is not { } repeat || at < 0) return false;
-        if (joins.Left > 0) words.InsertRange(at + 1, repeat.Words);
+        // What is skipped behind the last repeat belongs to that one: it would push the new one out of its middle.
+        var behind = at + 1;
+        while (behind < words.Count && words[behind] is Skip) behind++;
+        if (joins.Left > 0) words.InsertRange(behind, repeat.Words);
         if (joins.Right > 0) words.InsertRange(at, repeat.Words);
         return true;
     }

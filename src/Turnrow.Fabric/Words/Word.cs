@@ -224,6 +224,9 @@ public sealed record Work(Stitch Stitch, int Takes, int Makes, Amount Amount, Ta
     /// <summary>Corners among the places worked into; known once the row is worked.</summary>
     public int Corners { get; init; }
 
+    /// <summary>Of a stitch that joins the piece to another, where it goes there; null for all others.</summary>
+    public JoinTo? To { get; init; }
+
     /// <summary>One in each of so many.</summary>
     public static Work Plain(Stitch stitch, Amount amount) => new(stitch, 1, 1, amount, Target.Next, HookInto.BothLoops);
 
@@ -275,6 +278,11 @@ public sealed record MarkCorner : Word;
 
 /// <summary>The markers are taken out with this row: no stitch of it carries a corner up.</summary>
 public sealed record RemoveCorners : Word;
+
+/// <summary>
+/// At the end of a round of a spiral: its marker is moved here. The places of the round below that are left come first in the next round.
+/// </summary>
+public sealed record MarkerHere : Word;
 
 /// <summary>Another yarn is taken up: what follows, in the row and after it, is worked with it. No place knows of it.</summary>
 public sealed record ChangeYarn(string Yarn) : Word;

@@ -37,10 +37,21 @@ internal static class SeamWriter
 /// <summary>A seam as data, alike over sizes.</summary>
 internal sealed record SeamText(SeamEdgeText First, SeamEdgeText Second, bool Opposite, bool Eased, SeamRate? Rate)
 {
+    /// <summary>The yarn that it is made with; null for the one there is.</summary>
+    public string? Yarn { get; private init; }
+
+    /// <summary>True if the right sides lie together, false if the wrong sides do; null if they lie side by side.</summary>
+    public bool? RightSidesTogether { get; private init; }
+
     public static SeamText Of(Seam seam)
     {
         var text = new SeamText(
-            SeamEdgeText.Of(seam.WholeFirst, seam.Lengths?.First), SeamEdgeText.Of(seam.WholeSecond, seam.Lengths?.Second), seam.OppositeOrder, seam.Eased, seam.Rate);
+            SeamEdgeText.Of(seam.WholeFirst, seam.Lengths?.First), SeamEdgeText.Of(seam.WholeSecond, seam.Lengths?.Second), seam.OppositeOrder, seam.Eased, seam.Rate)
+        {
+            Yarn = seam.Yarn,
+            // What is worked through both edges can't be worked while they lie flat; unsaid, the seam goes inside.
+            RightSidesTogether = seam.RightSidesTogether ?? (seam.Rate is null ? null : true),
+        };
         if (!text.IsFold) return text;
         // Both are parts of one edge: what lies between them is behind the lower and before the upper, and stays open once.
         var (first, second) = (text.First.Parts[0], text.Second.Parts[0]);
@@ -51,7 +62,7 @@ internal sealed record SeamText(SeamEdgeText First, SeamEdgeText Second, bool Op
 
     public SeamText? And(SeamText other) =>
         First.And(other.First) is { } first && Second.And(other.Second) is { } second
-        && Opposite == other.Opposite && Eased == other.Eased && Rate == other.Rate
+        && Opposite == other.Opposite && Eased == other.Eased && Rate == other.Rate && Yarn == other.Yarn && RightSidesTogether == other.RightSidesTogether
             ? this with { First = first, Second = second }
             : null;
 
@@ -74,9 +85,11 @@ internal sealed record SeamText(SeamEdgeText First, SeamEdgeText Second, bool Op
     private bool IsFirstLower => First.Parts[0].Rows is { } first && Second.Parts[0].Rows is { } second && first.First.First < second.First.First;
 
     private string Laid(Wording words) =>
-        GoesOn ? $"Pin the two edges together from end to end, part by part in the order named, {words.Side(true)} of both up."
-        : IsFold ? $"Fold {First.Parts[0].PieceName} across, {words.Side(true)} out, so that the two parts of this edge lie together."
-        : $"Lay the two edges side by side, {words.Side(true)} of both up.";
+        GoesOn ? $"Pin the two edges together from end to end, part by part in the order named, {Sides(words)}."
+        : IsFold ? $"Fold {First.Parts[0].PieceName} across, {words.Side(RightSidesTogether != true)} out, so that the two parts of this edge lie together."
+        : $"Lay the two edges {(RightSidesTogether is null ? "side by side" : "together")}, {Sides(words)}.";
+
+    private string Sides(Wording words) => RightSidesTogether is { } inside ? $"{words.Side(inside)} facing each other" : $"{words.Side(true)} of both up";
 
     // Eased, only the ends meet for certain.
     private string Together(Wording words)
@@ -130,12 +143,13 @@ internal sealed record SeamText(SeamEdgeText First, SeamEdgeText Second, bool Op
 
     private string Worked(Wording words)
     {
-        if (Rate is null) return "Sew them together.";
+        var with = Yarn is null ? string.Empty : $" {Names.Words(Yarn)}";
+        if (Rate is null) return with.Length == 0 ? "Sew them together." : $"Sew them together with{with}.";
         var stitches = $"{Numbers.Plain(Rate.Stitches)} {words.Stitch(Rate.Stitch)}";
         var unit = Rate.OfStitches ? words.St : "row";
         var units = Rate.OfStitches ? words.Sts : "rows";
         var rate = Rate.Per == 1 ? $"{stitches} in each {unit}" : $"{stitches} in every {Numbers.Plain(Rate.Per)} {units}";
-        return $"Join yarn and work {rate} through both edges. Fasten off.";
+        return $"Join{(with.Length == 0 ? " yarn" : with)} and work {rate} through both edges. Fasten off.";
     }
 }
 

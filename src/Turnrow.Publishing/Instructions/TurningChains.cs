@@ -23,6 +23,9 @@ internal sealed class TurningChains
     /// <summary>True if rows that are turned begin in this way.</summary>
     public bool IsOfRows(Opening way) => _ofRows.Contains(way);
 
+    /// <summary>True if there are rounds that are not joined.</summary>
+    public bool HasSpirals { get; private set; }
+
     /// <summary>True if rounds begin in this way.</summary>
     public bool IsOfRounds(Opening way) => _ofRounds.Contains(way);
 
@@ -39,6 +42,7 @@ internal sealed class TurningChains
                 {
                     // A round that comes after a row may be worked as a row was.
                     if (row.Work is { } work && (!ReferenceEquals(work, last?.Work) || row.IsRound != last.IsRound) && !IsSpiral(row)) chains.Take(work, row.IsRound);
+                    chains.HasSpirals |= IsSpiral(row);
                     last = row;
                 }
             }

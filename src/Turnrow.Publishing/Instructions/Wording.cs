@@ -81,7 +81,7 @@ internal sealed class Wording(Terms terms, TurningChains turningChains)
         var name = stitch.In(terms).Name;
         return Special(
             $"{plain}{Numbers.Plain(takes)}tog",
-            $"{Numbers.Plain(takes)} {name} together: begin {plain} in each of the places named, each up to but without its last {Terms.YarnOver}; then {Terms.YarnOver} and draw through all loops on the hook. 1 {St} is left.");
+            $"{Numbers.Plain(takes)} {name} together: begin {plain} in each of the places named, each up to but without its last {Terms.YarnOver}; then {Terms.YarnOver} and draw through all loops on the hook. It counts as 1 {St}.");
     }
 
     /// <summary><c>RS</c> or <c>WS</c>.</summary>

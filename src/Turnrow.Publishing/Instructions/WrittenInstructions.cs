@@ -17,7 +17,7 @@ public static class WrittenInstructions
         var work = WorkSection.Write(pattern, names, words);
         var before = new List<string>();
         before.AddRange(TitleSection.Write(pattern, words));
-        before.AddRange(SizesSection.Write(pattern, names));
+        before.AddRange(SizesSection.Write(pattern, names, words));
         before.AddRange(MaterialsSection.Write(pattern, words));
         before.AddRange(CautionsSection.Write(pattern));
         var notes = NotesSection.Write(pattern, names, words, work);

@@ -50,14 +50,14 @@ internal static class Cautions
                 "pompom", "pompoms", "sequin", "sequins", "stud", "studs", "rhinestone", "rhinestones",
             ],
             false,
-            "Small parts can come off and choke a {0}. For children under three leave them out, and embroider instead; fasten all others firmly and check them before each wear.",
+            "Small parts can come off and choke a {0}. For children under three leave them out, and embroider instead; fasten all others firmly and check them often.",
             "in the USA 16 CFR 1501, small parts for children under three; in Europe EN 71-1"),
         new(
             [Wearer.Baby],
             ["blanket", "blankets", "afghan", "afghans", "throw", "coverlet", "quilt", "pillow", "cushion"],
             true,
             "Nothing loose and soft belongs where a baby sleeps: lay no blanket there in the first twelve months, and let a baby lie on it or under it only while somebody watches.",
-            "the advice of pediatricians in the USA on safe sleep; some says eighteen months"),
+            "the advice of pediatricians in the USA on safe sleep; some say eighteen months"),
         new(
             Young,
             ["toy", "toys", "doll", "dolls", "teddy", "rattle", "softie", "stuffing", "toy-stuffing", "amigurumi"],

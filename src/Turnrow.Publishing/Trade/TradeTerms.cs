@@ -10,11 +10,12 @@ namespace Turnrow.Publishing.Trade;
 /// <param name="Skip">To pass over stitches.</param>
 /// <param name="Gauge">Stitches and rows to a length.</param>
 /// <param name="YarnOver">To lay the yarn over the hook.</param>
-internal sealed record TradeTerms(string Called, string Skip, string Gauge, string YarnOver)
+/// <param name="Centre">The middle.</param>
+internal sealed record TradeTerms(string Called, string Skip, string Gauge, string YarnOver, string Centre)
 {
-    private static readonly TradeTerms Us = new("US", "skip", "Gauge", "yarn over");
+    private static readonly TradeTerms Us = new("US", "skip", "Gauge", "yarn over", "center");
 
-    private static readonly TradeTerms Uk = new("UK", "miss", "Tension", "yarn over hook");
+    private static readonly TradeTerms Uk = new("UK", "miss", "Tension", "yarn over hook", "centre");
 
     /// <summary>The words of these terms.</summary>
     public static TradeTerms Of(Terms terms) => terms == Terms.US ? Us : Uk;

@@ -39,6 +39,8 @@ internal static class WalkBuilder
     {
         SelectionSyntax? selection = null;
         SeamOrderSyntax? order = null;
+        NameSyntax? yarn = null;
+        SideSyntax? inside = null;
         TurnrowParser.SeamPartContext? eased = null;
         foreach (var part in context._parts)
         {
@@ -49,6 +51,14 @@ internal static class WalkBuilder
             else if (part.eased is not null)
             {
                 eased = Once(eased, part, line);
+            }
+            else if (part.yarn is not null)
+            {
+                yarn = Once(yarn, line.Name(part.yarn), line);
+            }
+            else if (part.facing is not null)
+            {
+                inside = Once(inside, LineBuilding.Side(part.facing)!, line);
             }
             else
             {
@@ -64,7 +74,7 @@ internal static class WalkBuilder
             eased is not null,
             context.worked is null ? null : SeamRate(context.worked, line),
             LineBuilding.Span(context))
-        { Easing = eased?.least is null ? null : Easing(eased, line) };
+        { Easing = eased?.least is null ? null : Easing(eased, line), Yarn = yarn, Inside = inside };
     }
 
     private static EasingSyntax Easing(TurnrowParser.SeamPartContext context, LineBuilding line)
@@ -84,13 +94,25 @@ internal static class WalkBuilder
         return parts;
     }
 
+    /// <summary>A blanket of motifs.</summary>
+    public static BlanketStatement Blanket(TurnrowParser.BlanketLineContext context, LineBuilding line) => new(
+        line.Name(context.called),
+        line.Name(context.motif),
+        ExpressionBuilder.Count(context.across, line),
+        ExpressionBuilder.Count(context.down, line),
+        context.by is null ? null : line.Joined(context.by._words),
+        RowBuilder.Place(context.at, line)!,
+        ValueBuilder.Claim(context.claimed, line),
+        LineBuilding.Span(context));
+
     private static TurnrowParser.SeamPartContext Once(TurnrowParser.SeamPartContext? before, TurnrowParser.SeamPartContext now, LineBuilding line)
     {
         if (before is not null) line.Report(UnexpectedWord.Twice(LineBuilding.Span(now), line.Text(LineBuilding.Span(now))));
         return before ?? now;
     }
 
-    private static WalkSyntax Walk(IList<TurnrowParser.WalkWordContext> context, SelectionSyntax? selection, LineBuilding line)
+    /// <summary>One edge, as its words name it.</summary>
+    public static WalkSyntax Walk(IList<TurnrowParser.WalkWordContext> context, SelectionSyntax? selection, LineBuilding line)
     {
         var words = new List<NameSyntax>(context.Count);
         foreach (var word in context) words.Add(line.Name(word));

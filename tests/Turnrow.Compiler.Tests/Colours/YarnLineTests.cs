@@ -80,6 +80,18 @@ public sealed class YarnLineTests
         Assert.Contains("over 9 stitches in row 2", found.Message, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData(", with cream", "cream", null)]
+    [InlineData(", WS together, with cream: 1 sc in each row", "cream", false)]
+    [InlineData(", RS together: 1 sc in each row", null, true)]
+    public void A_seam_knows_its_yarn_and_the_side_that_lies_inside(string said, string? yarn, bool? rightSides)
+    {
+        const string Pieces = "piece back\nbegin with 20 stitches\nrow 1 RS: dc across\npiece front\nbegin with 20 stitches\nrow 1 RS: dc across\n";
+        var seam = Compiled.Of($"{Yarns}{Pieces}seam back left edge with front right edge{said}\n").Clean().Pattern.Items.OfType<SeamInSizes>().Single().InSizes[0]!;
+        Assert.Equal((yarn, rightSides), (seam.Yarn, seam.RightSidesTogether));
+        Assert.Contains("yarn-unknown", Compiled.Of($"{Yarns}{Pieces}seam back left edge with front right edge, with rust\n").Found);
+    }
+
     [Fact]
     public void What_each_yarn_needs_is_what_all_need()
     {

@@ -96,7 +96,8 @@ internal static class Differences
     private static bool SameStart(PieceStart? a, PieceStart? b) => (a, b) switch
     {
         // How many chains there are follows from the first row.
-        (FoundationStart, FoundationStart) => true,
+        (FoundationStart, FoundationStart) or (BothSidesStart, BothSidesStart) => true,
+        (RingStart one, RingStart other) => one == other,
         (PartStart one, PartStart other) => (one.Base.Name, one.FromRight, one.Count) == (other.Base.Name, other.FromRight, other.Count),
         (PickUpStart one, PickUpStart other) => one.RightSide == other.RightSide && Said(one.Walk) == Said(other.Walk),
         _ => a is null && b is null,

@@ -69,6 +69,10 @@ internal static class Reasons
             "Another edge or other rows, exactly as many: it comes out, and only she knows which were meant.",
             j => j.Only(Difference.Beginnings | Difference.Seams) && (j.Within<WalkSyntax>() || j.Within<EdgeSyntax>() || j.Within<SelectionSyntax>())),
         new(
+            "Which side of a motif stays open",
+            "A cushion is closed over its pad, a bag has a mouth: a side that is sewn to nothing, where the others are, may be meant.",
+            j => j.Only(Difference.Seams) && j.Statement is SeamStatement { First: [{ Words: [.., { Text: "side" }] }] }),
+        new(
             "The same count in the end",
             "The piece has as many rows and ends with as many stitches. Whether stitches are left a row earlier, or the changes come in other rows on the way, is hers to say.",
             j => !j.Has(Difference.RowCount | Difference.LastCounts | Difference.Pieces | Difference.Seams) && j.Statement is not CountStatement),

@@ -31,6 +31,7 @@ public sealed partial class PieceWork
     }
 
     private RoundsWay _way;
+    private RoundsWay _lastWay;
     private bool _turnedAtJoin;
 
     public void BeginWithRing() => _places = [new Place(Place.Ring)];

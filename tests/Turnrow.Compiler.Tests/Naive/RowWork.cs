@@ -21,6 +21,12 @@ public sealed partial class RowWork(IReadOnlyList<Place> below, int size, bool i
 
     public int LeftForLater { get; private set; }
 
+    /// <summary>Where the marker was moved, the places that the next round begins with.</summary>
+    public List<Place>? BeforeMarker { get; private set; }
+
+    /// <summary>What is joined to other pieces, stitch by stitch.</summary>
+    public List<JoinNext> Joins { get; } = [];
+
     /// <summary>What is held and bridged, in the order of the words.</summary>
     public List<InnerEdge> Inner { get; } = [];
 
@@ -58,7 +64,12 @@ public sealed partial class RowWork(IReadOnlyList<Place> below, int size, bool i
             case ToCorner to: Many(Math.Min(Remaining, NotBelowZero(BeforeCorner() - to.Remain[size])), () => OneInNext(to.Stitch)); break;
             case ToTurn to: Many(NotBelowZero(BehindTurn == 0 ? -1 : Remaining - BehindTurn - to.Remain[size]), () => OneInNext(to.Stitch)); break;
             case MarkCorner: Mark(); break;
+            case MoveMarker:
+                BeforeMarker = below.Skip(_at).ToList();
+                (_at, _ended) = (below.Count, true);
+                break;
             case WithYarn with: _yarns.Add((with.Yarn, _made.Count)); break;
+            case JoinNext join: Joins.Add(join); break;
             case Hold hold: HoldNext(hold); break;
             case Bridge bridge: BridgeOver(bridge); break;
             case IntoRing ring: IntoTheRing(ring); break;

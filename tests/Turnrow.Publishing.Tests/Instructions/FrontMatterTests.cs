@@ -33,7 +33,7 @@ public class FrontMatterTests
     public void What_the_pattern_does_not_give_is_left_out()
     {
         var text = WrittenInstructions.Write(new Pattern { Title = "Bare", Sizes = [string.Empty] }, Terms.US);
-        Assert.Equal("# Bare\n\nWritten in US terms.\n\n## Notes\n\n- The count of a row stands in square brackets behind it.\n", text);
+        Assert.Equal("# Bare\n\nWritten in US terms.\n\n## Notes\n\n- The count of a row stands in square brackets at its end.\n", text);
     }
 
     [Fact]

@@ -100,7 +100,7 @@ public class JoiningTests
     {
         var text = Written.Of(Panel + "piece other\nbegin with 10 stitches\nright edge is front\nrow 1 RS: hdc across\nstraight 7 rows\nseam panel front, all but first 2 rows, with other front, all but last 2 rows: 1 sc in each row\nseam panel neck with other left edge");
         Assert.Contains(
-            "**Right edge (front) of Panel to right edge (front) of Other:** Lay the two edges side by side, RS of both up. Match them row for row, Row 3 of Panel with Row 6 of Other, and so on to Row 8 of Panel with Row 1 of Other. Join yarn and work 1 sc in each row through both edges. Fasten off. Leave Rows 1-2 of Panel and Rows 7-8 of Other open.",
+            "**Right edge (front) of Panel to right edge (front) of Other:** Lay the two edges together, RS facing each other. Match them row for row, Row 3 of Panel with Row 6 of Other, and so on to Row 8 of Panel with Row 1 of Other. Join yarn and work 1 sc in each row through both edges. Fasten off. Leave Rows 1-2 of Panel and Rows 7-8 of Other open.",
             text, StringComparison.Ordinal);
         Assert.Contains("**Left edge (neck) of Panel to left edge of Other:** Lay the two edges side by side, RS of both up. Match them row for row, Row 1 of Panel with Row 8 of Other, and so on to Row 8 of Panel with Row 1 of Other. Sew them together.", text, StringComparison.Ordinal);
     }

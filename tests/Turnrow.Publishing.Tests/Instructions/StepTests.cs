@@ -47,7 +47,7 @@ public class StepTests
     public void Where_the_chain_does_not_count_only_those_left_are_slipped_over()
     {
         var panel = Panel("begin with 20 stitches\nrow 1 RS: sc across\nleave 3 at both edges\nstraight 2 rows");
-        Assert.Contains("Row 2 (WS): Turn, sl st in each of first 3 sts (nothing else goes in these), ch 1 (does not count as a st here and throughout), sc in each sc to last 3 sts, leave these unworked. [14 sc]", panel, StringComparison.Ordinal);
+        Assert.Contains("Row 2 (WS): Turn, sl st in each of first 3 sts (this row works nothing else in them), ch 1 (does not count as a st here and throughout), sc in each sc to last 3 sts, leave these unworked. [14 sc]", panel, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -87,6 +87,27 @@ public class StepTests
         Assert.Equal(
             "With RS of Panel facing, join yarn with sl st in the 7th st of its last row, counted from its left edge.\nRow 1 (RS): Ch 1, sc in same sc, sc in each of next 6 sc. [7 sc]\nFasten off.",
             Written.Piece(Pattern, piece: "Left part"));
+    }
+
+    [Fact]
+    public void Where_another_piece_comes_first_the_loop_is_kept_until_it_is_done()
+    {
+        const string Pattern = """
+            pattern "P"
+            hook 4 mm
+            gauge sc: 20 stitches and 20 rows to 10 cm
+            piece panel
+              begin with 20 stitches
+              row 1 RS: sc across
+              row: sc across
+            piece left-part from panel: 7 stitches at left edge
+              row 1: sc across
+            piece right-part from panel: 6 stitches at right edge
+              row 1: sc across
+              straight 5 rows
+            """;
+        Assert.EndsWith("Do not fasten off, but put the loop on a marker: the yarn is at the right edge, where Right part goes on with a RS row. Left part comes first, with another ball of yarn.", Written.Piece(Pattern), StringComparison.Ordinal);
+        Assert.Contains("[6 sc in each row] From its Row 1, Right part measures 3 cm (1 1/4 in).", Written.Piece(Pattern, piece: "Right part"), StringComparison.Ordinal);
     }
 
     [Fact]

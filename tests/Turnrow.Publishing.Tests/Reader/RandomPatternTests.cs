@@ -37,6 +37,7 @@ public sealed class RandomPatternTests
                     from seam in new[]
                     {
                         $"seam {first} right edge with {second} left edge",
+                        $"seam {first} left edge with {second} right edge, WS together",
                         $"seam {first} left edge with {second} left edge: 1 sc in each row",
                         $"seam {first} right edge, all but last 1 rows, with {second} right edge, all but first 1 rows",
                         $"seam {first} last row with {second} last row: 1 sc in each st",

@@ -166,6 +166,10 @@ internal static class ReadBack
         if (seams.Count != read.Count) found.Add($"{seams.Count} seams in the row model, {read.Count} as read");
         foreach (var (seam, made) in seams.Zip(read))
         {
+            if ((seam.Yarn ?? "") != made.Yarn) found.Add($"a seam of {Edge(seam.First)} is made with {seam.Yarn} in the row model, {made.Yarn} as read");
+            var inside = seam.RightSidesTogether is { } right ? right ? "RS" : "WS" : seam.Rate is null ? "" : "RS";
+            // A fold has a side inside, said or not.
+            if (inside != made.Inside && !(seam.RightSidesTogether is null && made.First == made.Second)) found.Add($"a seam of {Edge(seam.First)} has {inside} inside in the row model, {made.Inside} as read");
             if (Ease(seam) != made.Ease) found.Add($"a seam of {Edge(seam.First)} is eased {Ease(seam)} in the row model, {made.Ease} as read");
             if (seam.GoesOn)
             {

@@ -11,6 +11,12 @@ internal sealed partial record ReadSeam(SeamEdge First, SeamEdge Second, IReadOn
     /// <summary>How it is worked: `2 sc in 1 row`; `sewn`.</summary>
     public string Rate { get; private init; } = "";
 
+    /// <summary>The yarn that it is made with; empty where none is named.</summary>
+    public string Yarn { get; private init; } = "";
+
+    /// <summary>Which sides lie together: <c>RS</c>, <c>WS</c>; empty where they lie side by side.</summary>
+    public string Inside { get; private init; } = "";
+
     /// <summary>The rows left open, by piece.</summary>
     public IReadOnlyList<string> Open { get; private init; } = [];
 
@@ -33,12 +39,12 @@ internal sealed partial record ReadSeam(SeamEdge First, SeamEdge Second, IReadOn
         var first = new SeamEdge(seam.Groups["piece1"].Value, seam.Groups["edge1"].Value.ToLowerInvariant());
         var second = new SeamEdge(seam.Groups["piece2"].Value, seam.Groups["edge2"].Value.ToLowerInvariant());
         var text = seam.Groups["text"].Value;
-        var folded = text.StartsWith($"Fold {first.Piece} across, RS out, so that the two parts of this edge lie together. ", StringComparison.Ordinal);
-        if (folded != (first == second)) throw new Misread("an edge is joined to itself by a fold, and no other way");
-        if (!folded && !text.StartsWith("Lay the two edges side by side, RS of both up. ", StringComparison.Ordinal)) throw new Misread("how the edges lie is not said");
+        var laid = Laid().Match(text);
+        if (!laid.Success || (laid.Groups["piece"].Success && laid.Groups["piece"].Value != first.Piece)) throw new Misread("how the edges lie is not said");
+        if (laid.Groups["piece"].Success != (first == second)) throw new Misread("an edge is joined to itself by a fold, and no other way");
         foreach (var edge in new[] { first, second }) CheckTurns(text, edge, endsAt(edge));
         var open = Opened(text, piece => [.. new[] { first, second }.Where(edge => edge.Piece == piece).SelectMany(endsAt)]);
-        return Met(first, second, text, endsAt) with { Rate = Rated(text, stitches), Open = [.. open], Ease = Eased(text) };
+        return Met(first, second, text, endsAt) with { Rate = Rated(text, stitches), Open = [.. open], Ease = Eased(text), Yarn = YarnOf(text), Inside = InsideOf(laid) };
     }
 
     // Several edges end to end: `Right edge (cap), last row and left edge (cap) of Right sleeve`.
@@ -52,8 +58,16 @@ internal sealed partial record ReadSeam(SeamEdge First, SeamEdge Second, IReadOn
             RowForRowOnly = text.Contains("row for row", StringComparison.Ordinal),
             Rate = Rated(text, stitches),
             Ease = Eased(text),
+            Yarn = YarnOf(text),
+            Inside = InsideOf(pinned),
         };
     }
+
+    private static string YarnOf(string text) => With().Match(text).Groups["yarn"].Value;
+
+    // A fold shows the side that is out.
+    private static string InsideOf(Match laid) =>
+        laid.Groups["out"] is { Success: true, Value: var outside } ? outside == "RS" ? "WS" : "RS" : laid.Groups["inside"].Value;
 
     private static SeamEdge[] Edges(string title) =>
         [.. title.Split(" with ").SelectMany(piece =>
@@ -68,7 +82,7 @@ internal sealed partial record ReadSeam(SeamEdge First, SeamEdge Second, IReadOn
 
     private static string Rated(string text, StitchWords stitches)
     {
-        if (text.Contains(" Sew them together.", StringComparison.Ordinal)) return "sewn";
+        if (Sewn().IsMatch(text)) return "sewn";
         if (Worked().Match(text) is not { Success: true } work) throw new Misread("how the seam is worked is not said");
         var per = work.Groups["per"].Success ? Number.Of(work.Groups["per"].Value) : 1;
         return $"{Number.Of(work.Groups["n"].Value)} {stitches.Find(work.Groups["stitch"].Value)} in {per} {work.Groups["unit"].Value}";
@@ -152,8 +166,17 @@ internal sealed partial record ReadSeam(SeamEdge First, SeamEdge Second, IReadOn
     [GeneratedRegex(@"^\*\*(?<edge1>Right edge|Left edge|[A-Z][a-z]+ side|Last row|Last round|Beginning edge)(?: \([^)]*\))? of (?<piece1>.+?) to (?<edge2>right edge|left edge|[a-z]+ side|last row|last round|beginning edge)(?: \([^)]*\))? of (?<piece2>.+?):\*\* (?<text>.*)$")]
     private static partial Regex Seam();
 
-    [GeneratedRegex(@"^\*\*(?<first>.+?) to (?<second>.+?):\*\* Pin the two edges together from end to end, part by part in the order named, RS of both up\.(?<text>.*)$")]
+    [GeneratedRegex(@"^\*\*(?<first>.+?) to (?<second>.+?):\*\* Pin the two edges together from end to end, part by part in the order named, (?:RS of both up|(?<inside>RS|WS) facing each other)\.(?<text>.*)$")]
     private static partial Regex Pinned();
+
+    [GeneratedRegex(@"^(?:Fold (?<piece>.+?) across, (?<out>RS|WS) out, so that the two parts of this edge lie together|Lay the two edges (?:side by side, RS of both up|together, (?<inside>RS|WS) facing each other))\. ")]
+    private static partial Regex Laid();
+
+    [GeneratedRegex(@" (?:Sew them together with|Join) (?!yarn\b)(?<yarn>.+?)(?:\.| and work )")]
+    private static partial Regex With();
+
+    [GeneratedRegex(@" Sew them together(?: with .+?)?\.")]
+    private static partial Regex Sewn();
 
     [GeneratedRegex(@"Match them st for st(?:, (?:the side )?from corner to corner)?\.")]
     private static partial Regex StitchForStitchSaid();
@@ -167,7 +190,7 @@ internal sealed partial record ReadSeam(SeamEdge First, SeamEdge Second, IReadOn
     [GeneratedRegex(@"[\d.]+(?= cm)")]
     private static partial Regex Centimetres();
 
-    [GeneratedRegex(@" Join yarn and work (?<n>\d+) (?<stitch>\w+) in (?:each|every (?<per>\d+)) (?<unit>row|st)s? through both edges\. Fasten off\.")]
+    [GeneratedRegex(@" Join .+? and work (?<n>\d+) (?<stitch>\w+) in (?:each|every (?<per>\d+)) (?<unit>row|st)s? through both edges\. Fasten off\.")]
     private static partial Regex Worked();
 
     [GeneratedRegex(@" Short rows of (?<pieces>.+?) turn before this edge and have no end here\.")]

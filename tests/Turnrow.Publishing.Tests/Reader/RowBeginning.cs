@@ -106,7 +106,7 @@ internal sealed partial class RowBeginning(Ground ground, ChainRules rules, IRea
     private void Beside(bool counts)
     {
         if (ground.JoinedAt >= 0 || steps.OfType<WorkInto>().FirstOrDefault(s => s.Stitch == "sl st") is not { } slip) return;
-        var left = slip.Remarks.Any(remark => remark is "nothing else goes in this" or "nothing else goes in these");
+        var left = slip.Remarks.Any(remark => remark is "this row works nothing else in it" or "this row works nothing else in them");
         if (counts && left) throw new Misread("the ch is in the place of the last sl st, and nothing is to go in that");
         if (!counts && !left) doubts.Add("whether the first st goes into the last sl st's place or beside it");
     }

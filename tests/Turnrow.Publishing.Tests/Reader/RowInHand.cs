@@ -19,6 +19,7 @@ internal sealed partial class RowInHand
     private int _kept = -1;
     private int _entered;
     private List<Place> _waiting = [];
+    private List<Place> _unworked = [];
     private bool _isBeyondStart;
 
     private RowInHand(Ground ground, ChainRules rules, IReadOnlyList<Step> steps, List<string> doubts)
@@ -67,6 +68,8 @@ internal sealed partial class RowInHand
 
     private int OwnChains { get; set; }
 
+    private List<JoinBeside> Joins { get; } = [];
+
     private List<InnerPart> Inner { get; } = [];
 
     /// <summary>Yarns taken up, and how many places are made before.</summary>
@@ -90,6 +93,9 @@ internal sealed partial class RowInHand
                 break;
             case MakeChains chains:
                 Chain(chains);
+                break;
+            case JoinBeside join:
+                Joins.Add(join);
                 break;
             case SkipBeginning skip:
                 Enter(_beginning.Skipped(skip.Chains, skip.Remarks), skip.Chains);
@@ -131,6 +137,9 @@ internal sealed partial class RowInHand
             case WithYarn with:
                 Yarns.Add((with.Yarn, _made.Count(place => place.Seen != Seen.SlipStitch)));
                 break;
+            case GoOverPart:
+                if (_at != _ground.HangingChains) throw new Misread("it goes over before all new chains are worked, or behind them");
+                break;
             case ChangeAtEnd or RestYarn or StayOnSide:
                 break;
             case LeaveUnworked leave:
@@ -154,6 +163,12 @@ internal sealed partial class RowInHand
                 break;
             case GoOnInSpiral:
                 IsSpiral = true;
+                break;
+            case EndRoundHere:
+                // Where she has not been, the next round begins.
+                if (!_ground.GoesOn || _ground.JoinedAt >= 0 || _at == End) throw new Misread("only a round of a spiral ends before its marker");
+                _unworked = Below.Take(_at..End).ToList();
+                _at = End;
                 break;
             case CloseRing:
                 ClosesRing = Below is [{ Seen: Seen.Ring }] ? true : throw new Misread("there is no ring to close");
@@ -200,7 +215,8 @@ internal sealed partial class RowInHand
             return;
         }
 
-        if (_beginning.IsSkipped && _made is [{ Seen: Seen.BeginningChain }]) throw new Misread($"ch {chains.Count} is made where the skipped ch already hang");
+        // Of another yarn it is no part of the chain that was skipped.
+        if (_beginning.IsSkipped && _made is [{ Seen: Seen.BeginningChain }] && !Yarns.Exists(static yarn => yarn.From == 1)) throw new Misread($"ch {chains.Count} is made where the skipped ch already hang");
         if (_made.Count > 0 && _made[^1] is { Seen: Seen.Space } space) _made[^1] = space with { Chains = space.Chains + chains.Count };
         else _made.Add(new Place(Seen.Space, Chains: chains.Count));
     }
@@ -355,6 +371,7 @@ internal sealed partial class RowInHand
             if (i == group.MarkerBehind) _made[^1] = _made[^1] with { IsMarked = true };
         }
 
+        Joins.AddRange(group.Joins);
         Used(at, group.MarkerBehind < 0);
     }
 
@@ -450,7 +467,7 @@ internal sealed partial class RowInHand
         if (_ground is { JoinedAt: >= 0, GoesOn: false } && !JoinedIsUsed) throw new Misread("nothing is worked into the place where the yarn is joined");
         if (_at < End) throw new Misread($"{End - _at} places are left at the end, the first of them {Below[_at]}");
         if (End < Below.Count && !LeftSlipStitches && Left == 0 && _waiting.Count == 0) throw new Misread("what is to happen with the sl sts is not said");
-        return new WorkedRow(_made, _made.Count(place => place.Seen == Seen.SlipStitch), Left, _entered, _beginning.PassedChains, End - Left) { Waiting = _waiting, Inner = Inner, IsJoined = IsJoined, IsSpiral = IsSpiral, ClosesRing = ClosesRing, Yarns = Yarns, OwnChains = OwnChains };
+        return new WorkedRow(_made, _made.Count(place => place.Seen == Seen.SlipStitch), Left, _entered, _beginning.PassedChains, End - Left) { Waiting = _waiting, Unworked = _unworked, Inner = Inner, IsJoined = IsJoined, IsSpiral = IsSpiral, ClosesRing = ClosesRing, Yarns = Yarns, OwnChains = OwnChains, Joins = Joins };
     }
 }
 
@@ -466,6 +483,9 @@ internal sealed record WorkedRow(IReadOnlyList<Place> Made, int Slipped, int Lef
     /// <summary>What is held and bridged in it.</summary>
     public IReadOnlyList<InnerPart> Inner { get; init; } = [];
 
+    /// <summary>What it joins to other pieces, in working order.</summary>
+    public IReadOnlyList<JoinBeside> Joins { get; init; } = [];
+
     /// <summary>True if its end is joined to its beginning, false if it is left open; null if neither is said.</summary>
     public bool? IsJoined { get; init; }
 
@@ -474,6 +494,9 @@ internal sealed record WorkedRow(IReadOnlyList<Place> Made, int Slipped, int Lef
 
     /// <summary>Chains that its stitches made at their own feet.</summary>
     public int OwnChains { get; init; }
+
+    /// <summary>What it leaves to the next round of a spiral, in working order.</summary>
+    public IReadOnlyList<Place> Unworked { get; init; } = [];
 
     /// <summary>True if it says that no round is joined from here on.</summary>
     public bool IsSpiral { get; init; }

@@ -27,7 +27,7 @@ internal sealed partial class RowSentence
     {
         var from = _at;
         var each = Accept("each");
-        var nth = Accept("centre") ? 0 : Number.TryOf(Peek) is { } number ? Next(number) : -1;
+        var nth = Accept("centre") || Accept("center") ? 0 : Number.TryOf(Peek) is { } number ? Next(number) : -1;
         if (nth < 0 && Peek is "of" or "first" or "next" or "last" or "same" or "the" or "top" or "back" or "front" or "ring") return Back(from);
         if (nth > 0 && Peek == "ch") return Back(from);
         if (!Peek.StartsWith("ch-", StringComparison.Ordinal) && _stitches.Find(Peek) is null) return Back(from);
@@ -147,6 +147,30 @@ internal sealed partial class RowSentence
         Expect("these");
         var count = Count();
         return new ShiftMarker(count, Name());
+    }
+
+    // `with RS of Yoke facing, beginning with the 33rd st of its last row, counted from its right edge`; a bridge is a remark.
+    private GoOverPart OverPart()
+    {
+        var rightSide = Take() == "RS";
+        Expect("of");
+        var from = _at;
+        while (Peek is not ("" or "facing")) _at++;
+        var title = string.Join(' ', _words[from.._at]);
+        foreach (var word in new[] { "facing", ",", "beginning", "with", "the" }) Expect(word);
+        var nth = Accept("first") ? 1 : Count();
+        foreach (var word in new[] { "st", "of", "its", "last" }) Expect(word);
+        if (!Accept("round"))
+        {
+            foreach (var word in new[] { "row", ",", "counted", "from", "its" }) Expect(word);
+            var right = Take() == "right";
+            Expect("edge");
+            return new GoOverPart(new StitchOfLast(rightSide, title, nth, right, false, false));
+        }
+
+        var back = _at + 1 < _words.Count && _words[_at + 1] == "counted";
+        if (back) foreach (var word in new[] { ",", "counted", "back", "from", "where", "that", "was", "joined" }) Expect(word);
+        return new GoOverPart(new StitchOfLast(rightSide, title, nth, !back, true, false));
     }
 
     private PlaceWords Ranged()

@@ -54,7 +54,7 @@ internal static class RowStack
         var (added, left) = Amounts(row.Start);
         var (addedAtEnd, leftAtEnd) = Amounts(row.End);
         // Stitches left for later lie beside those of the row before, one column each, wherever they are left or taken up.
-        leftAtEnd += row.Short.Left;
+        leftAtEnd += row.Short.Left + (row.Unworked?.Count ?? 0);
         addedAtEnd += row.Short.Taken;
         return before?.Strip is { } strip && strip.Tops - left - leftAtEnd + added + addedAtEnd == work.Below.Count
             ? BelowScale.Over(strip, before.Pitch, row.StartsAt != before.Row.StartsAt, added, left, leftAtEnd, addedAtEnd)

@@ -37,7 +37,7 @@ internal sealed record SlipOverPlaces(Sized<int> Count, bool AllAreLeft = false)
     {
         var one = Count.All(static n => n == 1);
         var places = one ? $"first {words.St}" : $"each of first {PlaceName.AnyStitch.Counted(Count, words)}";
-        var left = AllAreLeft ? $" (nothing else goes in {(one ? "this" : "these")})" : string.Empty;
+        var left = AllAreLeft ? $" (this row works nothing else in {(one ? "it" : "them")})" : string.Empty;
         return $"{words.SlipStitch} in {places}{left}";
     }
 }

@@ -19,6 +19,7 @@ internal static class MaterialsSection
         materials.AddRange(pattern.Notions.Select(static n => $"- {Wording.Sentence(MarkdownText.Of(n))}"));
         if (materials.Count > 0)
         {
+            materials.AddRange(Tools(pattern));
             yield return "## Materials";
             yield return string.Join('\n', materials);
         }
@@ -26,6 +27,15 @@ internal static class MaterialsSection
         if (pattern.Gauges.Gauges.Count == 0) yield break;
         yield return $"## {words.Terms.Gauge}";
         yield return string.Join('\n', pattern.Gauges.Gauges.Select(g => GaugeLine(g, words)));
+    }
+
+    // What every maker of it needs besides, unless the designer says it in her own words. Common practice, no source.
+    private static IEnumerable<string> Tools(Pattern pattern)
+    {
+        bool Says(string what) => pattern.Notions.Any(notion => notion.Contains(what, StringComparison.OrdinalIgnoreCase));
+        if (MarkersUsed.In(pattern).AtOnce is > 0 and var markers && !Says("marker")) yield return markers == 1 ? "- Stitch marker" : $"- Stitch markers: {Numbers.Plain(markers)}";
+        if (pattern.Items.OfType<SeamInSizes>().Any(static seam => seam.InSizes.Any(static one => one is { GoesOn: true })) && !Says("pin")) yield return "- Pins";
+        if (!Says("needle")) yield return "- Yarn needle";
     }
 
     private static string YarnLine(Yarn yarn, bool inInches)

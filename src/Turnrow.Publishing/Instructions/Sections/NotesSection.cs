@@ -1,4 +1,5 @@
 using Turnrow.Fabric.Colours;
+using Turnrow.Fabric.Joins;
 using Turnrow.Fabric.Patterns;
 using Turnrow.Fabric.Rows;
 using Turnrow.Publishing.Trade;
@@ -12,9 +13,9 @@ internal static class NotesSection
     {
         var notes = new List<string>();
         if (names.AreSeveral)
-            notes.Add($"Numbers are for the first size, with those for the other sizes in parentheses behind: {names.All}. One number is for all sizes. Where a paragraph is for some sizes only, its numbers are for those sizes in their order.");
+            notes.Add($"Numbers are for the first size, with those for the other sizes in parentheses after it: {names.All}. Where there is only one number, it is for all sizes. Where a paragraph is for some sizes only, its numbers are for those sizes in their order.");
         var rounds = pattern.Pieces.Any(static p => p.InSizes.Any(static s => s.Rows.Any(static r => r.IsRound)));
-        notes.Add($"The count of a row{(rounds ? " or round" : string.Empty)} stands in square brackets behind it." + pattern.Counting switch
+        notes.Add($"The count of a row{(rounds ? " or round" : string.Empty)} stands in square brackets at its end." + pattern.Counting switch
         {
             Counting.WithoutTurningChain => $" The {words.Ch} that stands for a row's first {words.St} is not in the count.",
             Counting.WithChains => $" Each {words.Ch} of a {words.Ch} sp is in the count.",
@@ -33,7 +34,7 @@ internal static class NotesSection
         if (Uses(work, "beginning ch"))
             notes.Add($"Turning {words.Ch}: the {words.Ch} made at the beginning of the row before. Beginning {words.Ch}: the {words.Ch} {words.Terms.Skipped} at the beginning of a row that is worked into a chain.");
         if (Uses(work, "for now"))
-            notes.Add($"Sts left unworked for now wait beside the turn of a short row, and a later row works over them: from the last {words.St} of the short row, go straight on into the first of them. A turning {words.Ch} among them is that of its own row.");
+            notes.Add($"Sts left unworked for now wait beside the turn of a short row, and a later row works over them: from the last {words.St} of the short row, go straight on into the first of them. The top of a turning {words.Ch} among them counts as a {words.St} of the row it was made in.");
         if (words.NamesYarns)
         {
             notes.Add($"Where a row changes to another yarn (with …), work the {words.St} before up to its last {words.Terms.YarnOver}, and make that one with the new yarn.");
@@ -42,12 +43,21 @@ internal static class NotesSection
         }
 
         if (Uses(work, "place a marker"))
-            notes.Add($"A marker stays with its corner. Where a row works over a marked {words.St} or {words.Sp} and says nothing of the marker, move it up to the {words.St} made there.");
-        if (Uses(work, "from corner to corner"))
+            notes.Add(MarkerNote(MarkersUsed.In(pattern), words));
+        if (Uses(work, "Joined as it is worked") || Uses(work, "in its last round to those"))
+            notes.Add($"Where a piece is joined to another as it is worked, go along that edge place by place; the stitches that join are not in the count, and nothing is worked in them later. A {words.Ch} on both sides of one is one {words.Sp}.");
+        if (Uses(work, "from corner to corner") || MotifSides.Names.Any(nth => Uses(work, $"the {nth} side of ")))
             notes.Add("The sides of a piece in rounds go from corner to corner, and the corners at its ends are part of each: the first begins at the first corner of the last round, and the others follow it in working order.");
         if (Uses(work, "right edge") || Uses(work, "left edge"))
             notes.Add($"Right edge and left edge are those of the piece held with its {words.Side(true)} facing you and its first row at the bottom.");
         return notes.Count == 0 ? [] : ["## Notes", string.Join('\n', notes.Select(static n => $"- {n}"))];
+    }
+
+    private static string MarkerNote(MarkersUsed markers, Wording words)
+    {
+        var row = (markers.InRows, markers.InRounds) switch { (true, true) => "row or round", (false, true) => "round", _ => "row" };
+        var place = (markers.InStitches, markers.InSpaces) switch { (true, true) => $"{words.St} or {words.Sp}", (false, true) => words.Sp, _ => words.St };
+        return $"A marker stays with its corner. Where a {row} works over a marked {place} and says nothing of the marker, move it up to the {words.St} made there.";
     }
 
     private static bool TurnsRounds(Pattern pattern) =>
@@ -66,11 +76,11 @@ internal static class NotesSection
     private static string RoundNote(Opening way, TurningChains chains, Wording words)
     {
         var stitch = words.Stitch(way.Stitch!);
-        var where = chains.IsTheSameThroughout(way.Stitch!) ? $"At the beginning of a round of {stitch}" : $"Where a round of {stitch} says so";
+        var where = chains.IsTheSameThroughout(way.Stitch!) ? $"At the beginning of a {(chains.HasSpirals ? "joined " : string.Empty)}round of {stitch}" : $"Where a round of {stitch} says so";
         var chain = $"{words.Ch} {Numbers.Plain(way.Chains)}";
         return way.Counts
-            ? $"{where}, {chain} counts as 1 {stitch}: it stands on the {words.St} that the last round was joined in, and this round is joined in top of it."
-            : $"{where}, {chain} does not count as a {words.St}: the first {stitch} goes in the {words.St} that the last round was joined in, and this round is joined in the first {stitch}.";
+            ? $"{where}, {chain} counts as 1 {stitch}: it stands where the round begins, and the round is joined in top of it."
+            : $"{where}, {chain} does not count as a {words.St}: the first {stitch} goes in the place where the round begins, and the round is joined in the first {stitch}.";
     }
 
     private static bool Uses(IReadOnlyList<string> work, string what) =>

@@ -11,17 +11,17 @@ internal static class SizesSection
 {
     private static readonly string[] UnitsOfCounts = ["-rows", "-stitches", "-sts"];
 
-    public static IEnumerable<string> Write(Pattern pattern, SizeNames names)
+    public static IEnumerable<string> Write(Pattern pattern, SizeNames names, Wording words)
     {
-        var made = Made(pattern, true);
-        var own = Made(pattern, false);
+        var made = Made(pattern, true, words);
+        var own = Made(pattern, false, words);
         var finished = Finished(pattern).Concat(Pieces(pattern)).ToList();
         if (!names.AreSeveral && made.Count + own.Count + finished.Count == 0) yield break;
         yield return names.AreSeveral ? "## Sizes" : "## Measurements";
         if (names.AreSeveral) yield return names.All;
         if (made.Count > 0)
         {
-            yield return pattern.BodySource is { Length: > 0 } source ? $"Made for ({MarkdownText.Of(source)}):" : "Made for:";
+            yield return pattern.BodySource is { Length: > 0 } source ? $"Made for ({Bare(source)}):" : "Made for:";
             yield return string.Join('\n', made);
         }
 
@@ -37,14 +37,20 @@ internal static class SizesSection
             yield return string.Join('\n', finished);
         }
 
-        if (names.AreSeveral && pattern.Finished.FirstOrDefault(static f => f is { Ease: not null, Over: null, Along: false }) is { } chosenBy) yield return Choosing(chosenBy, pattern.InInches);
+        if (names.AreSeveral && pattern.Finished.FirstOrDefault(static f => f is { Ease: not null, Over: null, Along: false }) is { } chosenBy) yield return Choosing(chosenBy, pattern);
     }
 
-    private static List<string> Made(Pattern pattern, bool ofTable) =>
-        [.. pattern.Measures.Where(m => m.OfTable == ofTable).Select(m => Line(m.Name, m.Centimetres, pattern.InInches) + Source(m))];
+    private static List<string> Made(Pattern pattern, bool ofTable, Wording words) =>
+        [.. pattern.Measures.Where(m => m.OfTable == ofTable).Select(m => Line(ofTable ? Spelled(m.Name, words) : m.Name, m.Centimetres, pattern.InInches) + Source(m))];
+
+    // The tables are read in both spellings.
+    private static string Spelled(string name, Wording words) => name.Replace("centre", words.Terms.Centre, StringComparison.Ordinal);
+
+    // It stands in parentheses, which do not stand within others.
+    private static string Bare(string source) => MarkdownText.Of(source).Replace(" (", "; ", StringComparison.Ordinal).Replace(")", string.Empty, StringComparison.Ordinal);
 
     // A table that is put together of several says of each measure where it is from.
-    private static string Source(Measure measure) => measure.Source is { Length: > 0 } source ? $" ({MarkdownText.Of(source)})" : string.Empty;
+    private static string Source(Measure measure) => measure.Source is { Length: > 0 } source ? $" ({Bare(source)})" : string.Empty;
 
     // Where the pattern says what the garment measures, the counts on the way there are nothing to the maker.
     private static IEnumerable<string> Finished(Pattern pattern) => pattern.Finished.Count > 0
@@ -67,13 +73,15 @@ internal static class SizesSection
         : ease.All(static e => e <= Rational.Zero) ? $"stretched by {Lengths.Own(Sized.Over(ease).Select(static e => e.Magnitude()), inInches)}"
         : $"with {Lengths.Own(Sized.Over(ease), inInches)} of ease";
 
-    private static string Choosing(FinishedMeasure by, bool inInches)
+    private static string Choosing(FinishedMeasure by, Pattern pattern)
     {
+        var inInches = pattern.InInches;
+        var whose = pattern.Wearer switch { Wearer.Child => "the child's", Wearer.Baby => "the baby's", _ => null };
         var (least, most) = (by.Ease!.Min(), by.Ease!.Max());
         var name = Names.Words(by.Name);
-        if (most <= Rational.Zero) return $"Choose the size whose {name} to fit is nearest to yours; it is worn stretched.";
+        if (most <= Rational.Zero) return $"Choose the size whose {name} to fit is nearest to {whose ?? "yours"}; it is worn stretched.";
         var range = Lengths.Own(Sized.Of(least), inInches) == Lengths.Own(Sized.Of(most), inInches) ? Lengths.Both(Sized.Of(most), inInches) : $"{Lengths.Both(Sized.Of(least), inInches)} to {Lengths.Both(Sized.Of(most), inInches)}";
-        return $"Choose the size whose {name} to fit is nearest to yours: the finished {name} is then {range} more than your own.";
+        return $"Choose the size whose {name} to fit is nearest to {whose ?? "yours"}: the finished {name} is then {range} more than {whose ?? "your own"}.";
     }
 
     private static string Line(string name, IReadOnlyList<Rational> centimetres, bool inInches) =>
@@ -109,6 +117,25 @@ internal static class SizesSection
                 parts.Add($"{Lengths.Both(heights, pattern.InInches)} {(isBand ? "deep" : IsFromRing(piece) ? Closes(pattern, piece) ? "from its first round to its last" : "from its middle to its edge" : "long")}");
             if (parts.Count > 0) yield return $"- {Names.Title(piece.Name)}: {string.Join(", ", parts)}";
         }
+
+        foreach (var blanket in pattern.Blankets)
+        {
+            if (Blanket(pattern, blanket, static b => b.Across) is not { } wide || Blanket(pattern, blanket, static b => b.Down) is not { } high) continue;
+            yield return $"- {Names.Title(blanket.Name)}: {Lengths.Both(wide, pattern.InInches)} wide, {Lengths.Both(high, pattern.InInches)} long";
+        }
+    }
+
+    // So many motifs, each twice as wide as it is from its middle to its edge.
+    private static Sized<Rational>? Blanket(Pattern pattern, BlanketInSizes blanket, Func<Fabric.Motifs.Blanket, int> many)
+    {
+        var all = new List<Rational>();
+        foreach (var size in blanket.InSizes)
+        {
+            if (size is not { Motif.Start: RingStart } made || pattern.Gauges.HeightOf(made.Motif.Rows) is not { } half || half * (2L * many(made)) is not { } length) return null;
+            all.Add(length);
+        }
+
+        return Sized.Over(all);
     }
 
     // A tube is measured round, and lies half as wide.

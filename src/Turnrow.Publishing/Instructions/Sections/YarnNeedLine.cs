@@ -13,13 +13,13 @@ internal static class YarnNeedLine
     {
         var named = words.NamesYarns ? $", {Names.Words(need.Yarn.Name)}" : string.Empty;
         if (need.Grams is not { } grams)
-            return $"- Yarn needed{named}: not worked out, since no swatch of {Wording.List([.. need.Unknown.Select(words.Stitch)])} was weighed";
+            return $"- Yarn needed{named}: not stated";
         var parts = new List<string> { $"{Sized.Over(grams).Select(ToStep).Written(Lengths.Decimal)} g" };
         if (need.Metres is { } metres) parts.Add(Length(Sized.Over(metres), pattern.InInches));
         if (need.Balls is { } balls) parts.Add($"{Sized.Over(balls).Written(static b => Numbers.Plain((int)b))} {(balls.All(static b => b == 1) ? "ball" : "balls")}");
         var line = $"- Yarn needed{named}: {string.Join(", ", parts)}";
-        line += need.Yarn.Extra is { } extra ? $"; {Lengths.Decimal(extra)} % for seams, ends and your own hand is in it" : "; nothing is added for seams and ends";
-        return need.Unknown.Count > 0 ? $"{line}, nor for the chains of spaces" : line;
+        line += need.Yarn.Extra is { } extra ? $"; {Lengths.Decimal(extra)} % is included for seams, ends and differences in {words.Terms.Gauge.ToLowerInvariant()}" : "; nothing is added for seams and ends";
+        return need.Unknown.Count > 0 ? $"{line}, and nothing for the chains of spaces" : line;
     }
 
     // A kitchen scale and a shop both think in steps of five; up, never down.

@@ -23,6 +23,7 @@ internal static class CountedOpening
         }
 
         var passed = beginning.Passed(row.Places);
+        var marks = new List<PlaceMarker>();
         var at = MakeChain(row, teller, beginning, passed);
         if (at is not (ChainAt.Turn or ChainAt.Back))
         {
@@ -44,12 +45,11 @@ internal static class CountedOpening
                 break;
             case Work or Group:
                 if (passed > 0) teller.PassOver(passed);
-                OpeningTeller.TellOnce(row, teller, beginning.First, BaseOfChain(row, teller, at), true);
+                OpeningTeller.TellOnce(row, teller, beginning.First, BaseOfChain(row, teller, at), true, marks);
                 break;
         }
 
         if (beginning.First is { } first) OpeningTeller.TellAgain(teller, first);
-        var marks = new List<PlaceMarker>();
         teller.Tell(beginning.RestAfter(row.Work.Opening.Space > 0 && beginning.First is Work, marks));
         teller.Phrases.AddRange(marks.Select(mark => mark with { OfRound = row.Row.IsRound }));
     }
