@@ -58,14 +58,18 @@ public sealed record YarnNeed(Yarn Yarn, IReadOnlyList<Rational>? Grams, IReadOn
     private static Rational? InSize(Pattern pattern, int size, Yarn yarn, bool only, Dictionary<Stitch, Rational> rates, List<Stitch> unknown)
     {
         Rational? sum = Rational.Zero;
-        foreach (var (stitch, count) in Stitches(pattern, size, yarn.Name, only))
+        foreach (var (kind, count) in Stitches(pattern, size, yarn.Name, only))
         {
+            var stitch = WeighedAs(kind);
             if (rates.TryGetValue(stitch, out var rate)) sum = sum is { } s && rate * count is { } more ? s + more : null;
             else if (!unknown.Contains(stitch)) unknown.Add(stitch);
         }
 
         return sum;
     }
+
+    // Worked back from left to right it is the same stitch.
+    private static Stitch WeighedAs(Stitch stitch) => stitch is { Making: StitchMaking.Reversed, Base: { } of } ? of : stitch;
 
     // Every row counts; rows worked alike share their work, which remembers its kinds.
     private static Dictionary<Stitch, long> Stitches(Pattern pattern, int size, string yarn, bool only)

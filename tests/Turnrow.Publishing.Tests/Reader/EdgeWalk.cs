@@ -66,6 +66,7 @@ internal sealed partial class EdgeWalk(IReadOnlyDictionary<string, ReadPiece> pi
 
         if (AtStep().Match(text) is { Success: true } step) return Step(Piece(step), step.Groups["edge"].Value, step.Groups["what"].Value, step.Groups["row"]);
         if (Open().Match(text) is { Success: true } open) return Between(Piece(open));
+        if (PartOfRound().Match(text) is { Success: true } part) return Part(Piece(part), Number.Of(part.Groups["from"].Value), Number.Of(part.Groups["to"].Value));
         if (Held().Match(text) is { Success: true } held) return Inside(Piece(held), held.Groups["name"].Value, false);
         if (Bridge().Match(text) is { Success: true } bridge) return Inside(Piece(bridge), bridge.Groups["name"].Value, true);
         if (SideOfMotif().Match(text) is { Success: true } side) return OfSide(Piece(side), side.Groups["name"].Value);
@@ -125,6 +126,16 @@ internal sealed partial class EdgeWalk(IReadOnlyDictionary<string, ReadPiece> pi
         return [.. rightSide ? places : places.Reverse()];
     }
 
+    // A part of a last round, its sts counted from the beginning of that.
+    private List<Place> Part(ReadPiece piece, int from, int to)
+    {
+        var row = piece.Rows[^1].FromRight;
+        if (!piece.Rows[^1].IsRound || to > row.Count || Enumerable.Range(from - 1, to - from + 1).Any(piece.Taken.Contains)) throw new Misread($"these sts of {piece.Title} are not there to be worked into");
+        walked.Add($"{piece.Title}, open {to - from + 1}");
+        var places = row.Skip(from - 1).Take(to - from + 1).Select(place => place.Counts ? new Place(Seen.Stitch, "?") : place);
+        return [.. rightSide ? places : places.Reverse()];
+    }
+
     private List<Place> Foot(ReadPiece piece)
     {
         walked.Add($"{piece.Title}, foundation");
@@ -169,6 +180,9 @@ internal sealed partial class EdgeWalk(IReadOnlyDictionary<string, ReadPiece> pi
 
     [GeneratedRegex(@"^the sts left unworked in the last (?:row|round) of (?<piece>.+)$")]
     private static partial Regex Open();
+
+    [GeneratedRegex(@"^stitches (?<from>\d+)-(?<to>\d+) of the last round of (?<piece>.+?) \( ?.+?\)$")]
+    private static partial Regex PartOfRound();
 
     [GeneratedRegex(@"^the sts of (?<piece>.+) held for (?<name>.+)$")]
     private static partial Regex Held();

@@ -49,14 +49,15 @@ internal sealed partial class PatternReader
 
     private void Piece(PublishedPart part)
     {
-        var make = Regex.Match(part.Title, @"^(?<title>.+) \(make (?<copies>\d+)\)$");
+        var make = Regex.Match(part.Title, @"^(?<title>.+) \(make (?<copies>\d+)(?:, one on each .+)?\)$");
         var title = make.Success ? make.Groups["title"].Value : part.Title;
         // What is worked as another piece reads as that one does.
         if (part.Paragraphs is [var only] && AsOther().Match(only) is { Success: true } other && _told.TryGetValue(other.Groups["piece"].Value, out var model))
             part = part with { Paragraphs = model };
         _told[title] = part.Paragraphs;
 
-        if (!Made(part, title) || !make.Success) return;
+        // One that is made on each of several is at its own: there is no more to it.
+        if (!Made(part, title) || !make.Success || part.Title.Contains(", one on each ", StringComparison.Ordinal)) return;
         // She makes each of several alike, and is told which is which when they are joined.
         foreach (var nth in new[] { "First", "Second", "Third", "Fourth" }.Take(Number.Of(make.Groups["copies"].Value)).Append("Each"))
             Made(part, $"{nth} {char.ToLowerInvariant(title[0])}{title[1..]}", true);
