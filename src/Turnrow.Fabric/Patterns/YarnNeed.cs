@@ -77,6 +77,7 @@ public sealed record YarnNeed(Yarn Yarn, IReadOnlyList<Rational>? Grams, IReadOn
                 if (row.Work is null) continue;
                 if (only || (row.Yarn == yarn && !YarnWords.Has(row.Work.Words))) AddAll(counts, row.Work, piece.Copies);
                 else if (row.Yarn is { } begun) YarnTally.Add(row.Work, begun, yarn, piece.Copies, counts);
+                YarnTally.AddOnTop(row.Work, only ? yarn : row.Yarn ?? string.Empty, yarn, piece.Copies, counts);
             }
         }
 
@@ -86,7 +87,6 @@ public sealed record YarnNeed(Yarn Yarn, IReadOnlyList<Rational>? Grams, IReadOn
     private static void AddAll(Dictionary<Stitch, long> counts, RowWork work, int copies)
     {
         foreach (var kind in work.Tops.Kinds()) YarnTally.Add(counts, kind.Place, (long)kind.Count * copies);
-        YarnTally.AddOnTop(counts, work.Words, copies);
     }
 
     private static Rational? WithExtra(Rational grams, Yarn yarn) =>
