@@ -126,6 +126,7 @@ public static class CompilerDiagnostics
         HeldUnused.Kind,
         PictureRounds.Kind,
         MarkerMoved.Kind,
+        StitchSpur.Kind,
         BodyTableUnknown.Kind,
         BodySize.Kind,
         BodyFile.Kind,

@@ -2,6 +2,7 @@ using Turnrow.Compiler.Diagnostics.Kinds;
 using Turnrow.Compiler.Pieces;
 using Turnrow.Compiler.Values;
 using Turnrow.Fabric.Joins;
+using Turnrow.Fabric.Pieces;
 using Turnrow.Syntax.Tree;
 
 namespace Turnrow.Compiler.Joins;
@@ -24,13 +25,16 @@ internal sealed class JoinBinder(Context context, PieceBook book)
     public static void CheckRest(Context context, PieceState piece)
     {
         if (piece.MirrorOf is not null || piece.EdgesInDoubt) return;
-        foreach (var edge in piece.Finished.SelectMany(static p => p.JoinedTo).Select(static j => j.Edge.Side.Piece.Name + j.Edge.Side.Stretches[0]).Distinct().ToList())
+        foreach (var edge in piece.Finished.SelectMany(static p => p.JoinedTo).Select(EdgeOf).Distinct().ToList())
         {
-            var along = piece.Finished.Select(p => p.JoinedTo.FirstOrDefault(j => j.Edge.Side.Piece.Name + j.Edge.Side.Stretches[0] == edge));
+            var along = piece.Finished.Select(p => p.JoinedTo.FirstOrDefault(j => EdgeOf(j) == edge));
             var left = Sized.Where(context.Sizes, i => along[i] is { Rest.Count: > 0 });
             if (left.Length > 0) context.Findings.Add(JoinRest.At(context, piece, left, i => along[i]!));
         }
     }
+
+    // An edge may be of nothing: it is told elsewhere that it is.
+    private static string EdgeOf(JoinedAlong join) => $"{join.Edge.Side.Piece.Name} {(join.Edge.Side.Stretches is [var first, ..] ? first : null)}";
 
     private JoinedEdge?[]? Find(PieceState piece, JoinItem item)
     {

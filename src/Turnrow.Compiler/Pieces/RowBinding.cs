@@ -36,8 +36,13 @@ internal static class RowBinding
         }
 
         working.Finish();
-        new ClaimBinder(context).CheckRow(piece, claim);
+        // What may have moved the marker ends anywhere: a claim tells what it made, not how many come next.
+        if (!MayMoveMarker(statement)) new ClaimBinder(context).CheckRow(piece, claim);
     }
+
+    // `move marker`, one of the words misspelt.
+    private static bool MayMoveMarker(RowStatement statement) =>
+        statement.Items is [_, .., StitchItem { Words: [var move, var marker] }] && (move.Text == "move") != (marker.Text == "marker");
 
     /// <summary>How many rows "rows 2 to 19" are; reports numbers that are not the row's own.</summary>
     public static int?[] CountRows(Context context, PieceState piece, ExpressionSyntax? first, ExpressionSyntax? last)

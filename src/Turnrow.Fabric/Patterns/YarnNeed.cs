@@ -90,6 +90,7 @@ public sealed record YarnNeed(Yarn Yarn, IReadOnlyList<Rational>? Grams, IReadOn
     private static void AddAll(Dictionary<Stitch, long> counts, RowWork work, long copies)
     {
         foreach (var kind in work.Tops.Kinds()) YarnTally.Add(counts, kind.Place, kind.Count * copies);
+        YarnTally.AddOnTop(counts, work.Words, copies);
     }
 
     private static Rational? WithExtra(Rational grams, Yarn yarn) =>

@@ -1,5 +1,6 @@
 using Turnrow.Fabric.Numbers;
 using Turnrow.Fabric.Patterns;
+using Turnrow.Fabric.Pieces;
 using Turnrow.Fabric.Rows;
 using Turnrow.Publishing.Instructions.Folding;
 using Turnrow.Publishing.Trade;
@@ -36,6 +37,13 @@ internal sealed class RowsWriter(Pattern pattern, SizeNames names, Wording words
     // Rows that are all worked alike.
     private void Like(FoldedRows rows, bool measure)
     {
+        if (rows.Growing is { } growth)
+        {
+            Like(rows.First(), false);
+            Growing(rows, None(rows).Select(static _ => 1), $"As {One(rows)} {NumberOf(rows, None(rows)).Written()}", new GrowingRows(pattern, words, rows, growth));
+            return;
+        }
+
         var row = rows.Round[0].Row;
         if (row.IsUnknown)
         {
@@ -110,7 +118,7 @@ internal sealed class RowsWriter(Pattern pattern, SizeNames names, Wording words
     // Several rows that come round again: written out once, or named by the rows that they repeat.
     private void Round(FoldedRows rows)
     {
-        if (_references.AreTheLast(rows.Sizes, rows.RoundRows))
+        if (rows.Growing is null && _references.AreTheLast(rows.Sizes, rows.RoundRows))
         {
             var before = Sized.Over(NumberOf(rows, None(rows)).Values.Zip(rows.RoundRows.Values, static (n, count) => n - count));
             var more = Numbers.MoreTimes(rows.Times);
@@ -118,11 +126,11 @@ internal sealed class RowsWriter(Pattern pattern, SizeNames names, Wording words
             return;
         }
 
-        if (InOrder(rows) is { } first)
+        if (rows.Growing is null && InOrder(rows) is { } first)
         {
             var last = Sized.Over(first.Values.Zip(rows.RoundRows.Values, static (n, count) => n + count - 1));
-            var text = $"Repeat {One(rows)}s {first.WrittenTo(last)} in order, {Numbers.Times(rows.Times)}{RestOf(rows, first)}";
-            Add(rows, None(rows), text, Growth.Of(rows, None(rows), pattern.Counting));
+            var inOrder = $"Repeat {One(rows)}s {first.WrittenTo(last)} in order, {Numbers.Times(rows.Times)}{RestOf(rows, first)}";
+            Add(rows, None(rows), inOrder, Growth.Of(rows, None(rows), pattern.Counting));
             return;
         }
 
@@ -133,11 +141,17 @@ internal sealed class RowsWriter(Pattern pattern, SizeNames names, Wording words
         var again = rows.Only(i => rows.Times.Values[i] > 1);
         if (again.Sizes.Count == 0) return;
         var times = Numbers.MoreTimes(again.Times.Select(static n => n - 1));
-        Add(
-            again,
-            again.RoundRows,
-            $"Repeat the last {again.RoundRows.Written()} {Many(again)} {times}{RestOf(again, NumberOf(again, None(again)))}",
-            Growth.Of(again, again.RoundRows, pattern.Counting));
+        var text = $"Repeat the last {again.RoundRows.Written()} {Many(again)} {times}{RestOf(again, NumberOf(again, None(again)))}";
+        if (again.Growing is { } growth) Growing(again, again.RoundRows, text, new GrowingRows(pattern, words, again, growth));
+        else Add(again, again.RoundRows, text, Growth.Of(again, again.RoundRows, pattern.Counting));
+    }
+
+    // What is worked more often each time is said once; then each time has its numbers.
+    private void Growing(FoldedRows rows, Sized<int> without, string text, GrowingRows more)
+    {
+        var last = Sized.Over(rows.Sizes.Select(static s => s.Rows[^1].Row.Number));
+        var (than, each) = rows.Round.Count == 1 ? ($"in the {One(rows).ToLowerInvariant()} before", more.EachRow()) : ("the time before", more.EachRound());
+        paragraphs.Add($"{OnlySizes(rows)}**{One(rows)}s {NumberOf(rows, without).WrittenTo(last)}:** {text}, but work {more.More(than)}:{each}");
     }
 
     private void Rest(FoldedRows rows)
@@ -232,7 +246,14 @@ internal sealed class RowsWriter(Pattern pattern, SizeNames names, Wording words
         }
 
         _repeating = null;
-        paragraphs[^1] += $" Piece measures {Lengths.Both(Sized.Over(heights), pattern.InInches)}{(atEdges ? " at its edges" : string.Empty)}.";
+        paragraphs[^1] += $" {Measured(rows)} measures {Lengths.Both(Sized.Over(heights), pattern.InInches)}{(atEdges ? " at its edges" : string.Empty)}.";
+    }
+
+    // What grows on another piece is no piece to a maker with a tape: she would measure from that one's beginning.
+    private static string Measured(FoldedRows rows)
+    {
+        var piece = rows.Sizes[0].Piece;
+        return piece.Start is FoundationStart or RingStart or BothSidesStart ? "Piece" : $"From its {(piece.Rows[0].IsRound ? "Round" : "Row")} 1, {Names.Title(piece.Name)}";
     }
 
     // Short rows do not reach an edge: where the edges differ, there is no one height to be told.

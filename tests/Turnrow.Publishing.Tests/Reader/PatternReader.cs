@@ -70,7 +70,7 @@ internal sealed partial class PatternReader
         if (!Made(part, title) || !make.Success) return;
         // She makes each of several alike, and is told which is which when they are joined.
         foreach (var nth in new[] { "First", "Second", "Third", "Fourth" }.Take(Number.Of(make.Groups["copies"].Value)).Append("Each"))
-            Made(part, $"{nth} {char.ToLowerInvariant(title[0])}{title[1..]}");
+            Made(part, $"{nth} {char.ToLowerInvariant(title[0])}{title[1..]}", true);
     }
 
     private void Blanket(PublishedPart part)
@@ -98,9 +98,9 @@ internal sealed partial class PatternReader
         return piece;
     }
 
-    private bool Made(PublishedPart part, string title)
+    private bool Made(PublishedPart part, string title, bool isCopy = false)
     {
-        var piece = new ReadPiece(title);
+        var piece = new ReadPiece(title) { IsCopy = isCopy };
         var doubts = new List<string>();
         var reader = new PieceReader(piece, _pieces, _stitches, _rules, new Claims(_text.Notes), doubts);
         var done = Each(part, doubts, paragraph => reader.Read(paragraph) || _prose.Contains(paragraph));

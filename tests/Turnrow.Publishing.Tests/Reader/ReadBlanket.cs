@@ -54,7 +54,7 @@ internal sealed partial record ReadBlanket(int Across, int Down, IReadOnlyList<(
         return rim;
     }
 
-    [GeneratedRegex(@"^\*\*(?<all>\d+) motifs, (?<across>\d+) across and (?<down>\d+) down, RS up\.\*\* Work them row by row from the bottom up, each row from left to right, and join each in its last round to those that lie beside it\. The first side of a motif lies at its left\.$")]
+    [GeneratedRegex(@"^\*\*(?<all>\d+) motifs, (?<across>\d+) across and (?<down>\d+) down, RS up\.\*\* Work them row by row from the bottom up, each row from left to right, and join each in its last round to those that lie beside it\. (?:All sides of a motif are alike: turn it as it comes|The first side of a motif, behind the first corner of its last round, lies at its left)\.$")]
     private static partial Regex Whole();
 
     [GeneratedRegex(@"^\*\*First motif:\*\* As (?<motif>[^.]+)\.$")]

@@ -137,6 +137,9 @@ internal sealed partial class RowInHand
             case WithYarn with:
                 Yarns.Add((with.Yarn, _made.Count(place => place.Seen != Seen.SlipStitch)));
                 break;
+            case GoOverPart:
+                if (_at != _ground.HangingChains) throw new Misread("it goes over before all new chains are worked, or behind them");
+                break;
             case ChangeAtEnd or RestYarn or StayOnSide:
                 break;
             case LeaveUnworked leave:
@@ -212,7 +215,8 @@ internal sealed partial class RowInHand
             return;
         }
 
-        if (_beginning.IsSkipped && _made is [{ Seen: Seen.BeginningChain }]) throw new Misread($"ch {chains.Count} is made where the skipped ch already hang");
+        // Of another yarn it is no part of the chain that was skipped.
+        if (_beginning.IsSkipped && _made is [{ Seen: Seen.BeginningChain }] && !Yarns.Exists(static yarn => yarn.From == 1)) throw new Misread($"ch {chains.Count} is made where the skipped ch already hang");
         if (_made.Count > 0 && _made[^1] is { Seen: Seen.Space } space) _made[^1] = space with { Chains = space.Chains + chains.Count };
         else _made.Add(new Place(Seen.Space, Chains: chains.Count));
     }

@@ -51,7 +51,7 @@ internal sealed partial class RowSentence
         if (Accept("turn")) return new Turn();
         if (Accept("ch")) return Chains();
         if (Accept("join")) return Join();
-        if (Accept("with")) return new WithYarn(Yarn());
+        if (Accept("with")) return Peek is "RS" or "WS" ? OverPart() : new WithYarn(Yarn());
         if (Accept("change")) return Change();
         if (Accept("cut")) return new RestYarn(Yarn(), "cut");
         if (Accept("carry")) return Carried();

@@ -109,9 +109,11 @@ internal sealed class CellPainter(CellGround ground, Legend legend, Ink ink)
     // What takes no place of its own sits on the stitch before it.
     private void DrawOnTop(PlacedCell placed, Stitch stitch)
     {
-        ink.Stand = ground.Head(placed.Column - 0.5, ground.Height - BelowHead);
+        // A spur stands between this stitch and the next, so that what is worked behind it can be seen.
+        ink.Stand = ground.Head(placed.Column - (stitch.Making == StitchMaking.Spur ? 0 : 0.5), ground.Height - BelowHead);
         var at = ink.Stand.At;
-        Symbol.Of(stitch.Symbol).Leg(ink, at, at - new Point(0, HeadOf(stitch) / 2), 0);
+        if (stitch.Making == StitchMaking.Spur) SpurSymbol.Draw(ink, at, stitch.Form!);
+        else Symbol.Of(stitch.Symbol).Leg(ink, at, at - new Point(0, HeadOf(stitch) / 2), 0);
         legend.Add(LegendSign.Stitch, stitch);
     }
 

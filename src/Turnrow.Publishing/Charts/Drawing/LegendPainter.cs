@@ -63,6 +63,7 @@ internal sealed class LegendPainter(SvgWriter svg, Terms terms, bool isRound, IR
 
     private static double HeightOf(LegendEntry entry) => entry.Sign switch
     {
+        LegendSign.Stitch when entry.Stitch is { Making: StitchMaking.Spur, Form: { } form } => SpurSymbol.HeightOf(form) + 6,
         LegendSign.Stitch or LegendSign.Increase or LegendSign.Decrease or LegendSign.Cluster => ChartScale.HeightOf(entry.Stitch),
         LegendSign.Special => ChartScale.HeightOf(HighestOf(entry.Stitch!.Form!)),
         LegendSign.CountedChain or LegendSign.DecreasingChain or LegendSign.UncountedChain => ChartScale.HeightOf(entry.Stitch),
@@ -175,6 +176,12 @@ internal sealed class LegendPainter(SvgWriter svg, Terms terms, bool isRound, IR
 
     private static void Legs(Ink ink, LegendEntry entry, Point foot, Point head)
     {
+        if (entry.Stitch is { Making: StitchMaking.Spur, Form: { } spur })
+        {
+            SpurSymbol.Draw(ink, foot, spur);
+            return;
+        }
+
         if (entry.Sign == LegendSign.Special)
         {
             Places(ink, entry.Stitch!.Form!, foot, head);
