@@ -56,7 +56,7 @@ public static class YarnTally
     }
 
     /// <summary>Adds what a row works with a yarn on top of its stitches, which none of its places and no count tells of.</summary>
-    public static void AddOnTop(RowWork work, string begun, string yarn, int times, Dictionary<Stitch, long> counts) =>
+    public static void AddOnTop(RowWork work, string begun, string yarn, long times, Dictionary<Stitch, long> counts) =>
         YarnWords.Visit(work.Words, begun, (with, word, often) =>
         {
             if (with == yarn && word is Work { Takes: 0, Stitch: { IsOne: true, Form: { } form } } spur) AddSpur(counts, form, often * times * spur.Makes * spur.Amount.Times);

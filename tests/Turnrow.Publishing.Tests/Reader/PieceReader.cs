@@ -52,6 +52,14 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
         return true;
     }
 
+    /// <summary>Takes the last round out again and lays the piece along others, to which it is joined in another last round.</summary>
+    public void JoinInstead(IEnumerable<(string Edge, IEnumerable<Place> Places)> beside)
+    {
+        piece.Steps.Remove(piece.Rows.Count);
+        piece.Rows.RemoveAt(piece.Rows.Count - 1);
+        foreach (var (edge, places) in beside) _joins.LayAlong(edge, places);
+    }
+
     /// <summary>What must be said before the piece is put aside.</summary>
     public void End()
     {
