@@ -10,8 +10,8 @@ internal sealed class GrowingRows(Pattern pattern, Wording words, FoldedRows row
     /// <summary>What is worked more often in each of them, as it stands behind <c>but</c>.</summary>
     public string More(string than)
     {
-        var times = growth.Step.All(static n => n == 1) ? "1 time" : $"{growth.Step.Written()} times";
-        return $"[{growth.Words.Written(words)}] {times} more{(growth.Places > 1 ? " in each place" : string.Empty)} than {than}";
+        var times = growth.Step.All(static n => n == 1) ? "1 more time" : $"{growth.Step.Written()} more times";
+        return $"[{growth.Words.Written(words)}] {times}{(growth.Places > 1 ? " in each place" : string.Empty)} than {than}";
     }
 
     /// <summary>A line for each row, without the first.</summary>
