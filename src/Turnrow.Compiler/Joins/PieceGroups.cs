@@ -41,6 +41,7 @@ internal static class PieceGroups
             foreach (var walk in first.Concat(second)) Join(first[0].Piece, walk.Piece);
         }
 
+        foreach (var (one, other) in book.JoinedAsTheyGo) Join(one, other);
         var groups = new List<List<PieceState>>();
         var seen = new HashSet<PieceState>();
         foreach (var piece in book.Made)

@@ -244,7 +244,8 @@ internal sealed class PieceOpening(Context context, PieceBook book)
         if (beginning.Overlaps.Count > 0) context.Findings.Add(PartOverlap.Mirrored(context, mirror.Piece.Span, [.. beginning.Overlaps.Distinct()], original.Name));
         if (beginning.HeldApart is [var apart, ..]) context.Findings.Add(HeldMirrored.At(context, mirror.Piece.Span, [.. beginning.HeldApart.Select(static h => h.Size)], original.Name, apart.Held, apart.Turned));
         if (beginning.StepsMeet.Count > 0) context.Findings.Add(StepsMeet.Mirrored(context, mirror.Piece.Span, [.. beginning.StepsMeet], original.Name));
-        if (beginning.RoundsApart.Count > 0) context.Findings.Add(RoundMirrored.At(context, mirror.Piece.Span, [.. beginning.RoundsApart], original.Name));
+        if (original.Finished.SelectMany(static p => p.JoinedTo).FirstOrDefault() is { } joined) context.Findings.Add(JoinMirrored.At(mirror.Piece.Span, original.Name, joined.Edge.Side.Piece.Name));
+        else if (beginning.RoundsApart.Count > 0) context.Findings.Add(RoundMirrored.At(context, mirror.Piece.Span, [.. beginning.RoundsApart], original.Name));
         else if (beginning.TurnsApart.Count > 0) context.Findings.Add(ShortRowMirrored.At(context, mirror.Piece.Span, [.. beginning.TurnsApart], original.Name));
         original.Manners.CopyTo(piece.Manners, 0);
         foreach (var (name, rows) in original.Marks) piece.Marks[name] = rows;

@@ -49,6 +49,8 @@ internal static class RowFaults
             RowFaultKind.TwoDirections => WorkedBack.Mixed(context, span, sizes, word),
             RowFaultKind.NothingToGoBackOver => WorkedBack.First(context, span, sizes, word, statement is RowStatement { IsRound: true } && first.Row > 1),
             RowFaultKind.TooFarDown => SpikeTooDeep.At(context, span, sizes, word, first.Fault.Needed, first.Fault.There),
+            RowFaultKind.JoinBeyond => JoinBeyond.At(context, span, piece, sizes, failureOf),
+            RowFaultKind.JoinElsewhere or RowFaultKind.JoinInside or RowFaultKind.JoinOtherEnd => JoinPlace.At(context, span, piece, sizes, first),
             RowFaultKind.TooLong => RowTooLong.At(span),
             _ => PlaceInRow.At(context, span, sizes, first.Fault.Kind, word, first.Fault.There),
         });
@@ -76,7 +78,7 @@ internal static class RowFaults
         };
         if (across is null || stitch is null) return null;
         var rest = Counted.Plain(fault.There);
-        return new Mend($"work the last {rest} plainly", across.Span, $"until {rest} remain, {context.Word(stitch)} {rest}");
+        return new Mend($"work the last {rest} plainly", across.Span, $"until {rest} {(fault.There == 1 ? "remains" : "remain")}, {context.Word(stitch)} {rest}");
     }
 
     /// <summary>The words of a row; of another statement, all of it.</summary>
@@ -94,7 +96,7 @@ internal static class RowFaults
     private static IReadOnlyList<Word> RowLedgerWords(RowFailure failure)
     {
         var words = failure.Plan.WordsFrom(failure.Start);
-        if (failure.Below is { HasCorners: true } below) return RowWorker.Work(words, below).Words;
+        if (failure.Below is { } below) return RowWorker.Work(words, below).Words;
         return RowWorker.Work(words, Turnrow.Fabric.Places.PlaceSequence.Of(
             Turnrow.Fabric.Places.Place.TopOf(Turnrow.Fabric.Stitches.StitchBook.Single), failure.Places)).Words;
     }

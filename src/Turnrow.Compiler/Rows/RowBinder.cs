@@ -1,4 +1,5 @@
 using Turnrow.Compiler.Diagnostics.Kinds;
+using Turnrow.Compiler.Pieces;
 using Turnrow.Compiler.Values;
 using Turnrow.Fabric;
 using Turnrow.Fabric.Stitches;
@@ -10,7 +11,9 @@ namespace Turnrow.Compiler.Rows;
 /// <summary>
 /// Makes the words of a row of what the designer wrote, in all sizes at once. A size in which a number is not known has no words.
 /// </summary>
-internal sealed partial class RowBinder(Context context)
+/// <param name="context">What the file says.</param>
+/// <param name="piece">The piece that the row is in; null where it is in none.</param>
+internal sealed partial class RowBinder(Context context, PieceState? piece = null)
 {
     private readonly HashSet<Stitch> _stitches = [];
 
@@ -94,6 +97,7 @@ internal sealed partial class RowBinder(Context context)
             HoldItem hold => context.Evaluate.Counts(hold.Count, 1).Select(n => n is { } x ? (Word?)new Hold(x, hold.Name.Text) : null),
             BridgeItem bridge => context.Evaluate.Counts(bridge.Count, 1).Select(n => n is { } x ? (Word?)new Bridge(x, bridge.Name?.Text) : null),
             YarnItem yarn => Sized.Same<Word?>(context.Sizes, new ChangeYarn(context.Yarns.Use(yarn.Yarn) ?? yarn.Yarn.Text)),
+            JoinItem join => JoinedWords(join),
             MarkCornerItem => Sized.Same<Word?>(context.Sizes, new MarkCorner()),
             MoveMarkerItem => Sized.Same<Word?>(context.Sizes, new MarkerHere()),
             RemoveCornersItem => Sized.Same<Word?>(context.Sizes, new RemoveCorners()),
@@ -102,7 +106,7 @@ internal sealed partial class RowBinder(Context context)
             _ => None(),
         };
         if (item is TogetherItem or CentreItem) return Refuse(StitchInRow.Words(item.Span));
-        if ((inOnePlace || _ring > 0) && item is not (StitchItem or GroupItem or MarkCornerItem)) return Refuse(NotInOnePlace.At(item.Span));
+        if ((inOnePlace || _ring > 0) && item is not (StitchItem or GroupItem or MarkCornerItem or JoinItem)) return Refuse(NotInOnePlace.At(item.Span));
         return words.Select(w => w is null ? null : w with { Origin = new Origin(item) });
     }
 

@@ -105,8 +105,25 @@ internal sealed class WordText(Context context)
         _ => "st",
     };
 
+    /// <summary>The edge that a stitch joins to: "the right edge of front".</summary>
+    public static string EdgeOf(Fabric.Joins.JoinSide side) => side switch
+    {
+        { Hand: { } hand } => $"the {(hand == Fabric.Rows.Hand.Right ? "right" : "left")} edge of {side.Piece.Name}",
+        { Stretches: [{ Kind: Fabric.Pieces.StretchKind.Side, Name: { } name }] } => $"the {name} of {side.Piece.Name}",
+        { Stretches: [{ Kind: Fabric.Pieces.StretchKind.Foundation }] } => $"the foundation of {side.Piece.Name}",
+        _ => $"the last {(side.Piece.EndsInRounds ? "round" : "row")} of {side.Piece.Name}",
+    };
+
+    private string OfJoin(Work work, JoinTo to)
+    {
+        var with = work.Stitch == Fabric.Stitches.StitchBook.Slip ? string.Empty : $"with {context.Word(work.Stitch)} ";
+        var place = to.Target is { Aim: Aim.Next, Filter.Kind: PlaceFilterKind.StitchOrSpace } ? string.Empty : $" {PlaceText(to.Target)}";
+        return $"join {(to.Skipped > 0 ? $"skipping {Number(to.Skipped)} " : string.Empty)}{with}to {to.Edge.Side.Piece.Name}{place}";
+    }
+
     private string OfWork(Work work)
     {
+        if (work.To is { } to) return OfJoin(work, to);
         if (work.Stitch.Form is not null) return OfSpecial(work);
         var stitch = HookText(work.Hook) + context.Word(work.Stitch);
         var several = work.Makes > 1 || work.Target.Aim != Aim.Next;

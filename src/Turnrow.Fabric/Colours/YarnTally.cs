@@ -14,7 +14,7 @@ public static class YarnTally
     /// <param name="yarn">The yarn asked for.</param>
     /// <param name="times">How often the row is worked.</param>
     /// <param name="counts">Takes the counts.</param>
-    public static void Add(RowWork work, string begun, string yarn, int times, Dictionary<Stitch, long> counts) =>
+    public static void Add(RowWork work, string begun, string yarn, long times, Dictionary<Stitch, long> counts) =>
         YarnWords.Visit(work.Words, begun, (with, word, often) =>
         {
             if (with == yarn) Add(counts, word, often * times);
@@ -27,11 +27,32 @@ public static class YarnTally
         else if (place.Chains > 0) counts[StitchBook.Chain] = counts.GetValueOrDefault(StitchBook.Chain) + (place.Chains * count);
     }
 
+    /// <summary>Adds what stands on the stitches of a row, which none of its places tells of.</summary>
+    internal static void AddOnTop(Dictionary<Stitch, long> counts, IReadOnlyList<Word> words, long times)
+    {
+        for (var i = 0; i < words.Count; i++)
+        {
+            if (words[i] is Work { Takes: 0, Stitch: { IsOne: true, Form: { } form } } work) AddSpur(counts, form, times * work.Makes * work.Amount.Times);
+            else if (words[i] is Group group) AddOnTop(counts, group.Words, times * group.Times);
+            else if (words[i] is Repeat repeat) AddOnTop(counts, repeat.Words, times * repeat.Amount.Times);
+        }
+    }
+
+    // Its chains lie under the stitches, as a foundation does.
+    private static void AddSpur(Dictionary<Stitch, long> counts, StitchForm form, long times)
+    {
+        foreach (var part in form.Parts)
+        {
+            if (part.Stitch is { } stitch) counts[stitch] = counts.GetValueOrDefault(stitch) + (part.Count * times);
+        }
+    }
+
     private static void Add(Dictionary<Stitch, long> counts, Word word, long times)
     {
         switch (word)
         {
-            case Work { Stitch.IsOne: true, Takes: 0 }:
+            case Work { Stitch: { IsOne: true, Form: { } form }, Takes: 0 } onTop:
+                AddSpur(counts, form, times * onTop.Makes * onTop.Amount.Times);
                 break;
             case Work work:
                 foreach (var kind in work.Stitch.Tops.Kinds()) Add(counts, kind.Place, kind.Count * work.Makes * times * work.Amount.Times);

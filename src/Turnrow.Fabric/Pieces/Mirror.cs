@@ -36,7 +36,7 @@ public sealed class Mirror(bool turnedOver)
     {
         var pickedUp = original.Start is PickUpStart;
         RoundsApart = !turnedOver && original.Rows.Any(static row => row is { Begins: RowBegins.RoundTurned or RowBegins.RoundBack or RowBegins.BothSides } or { Work.BegunAt: > 0 } or { Unworked: not null });
-        if (RoundsApart) mirrored.Doubt(true);
+        if (RoundsApart || original.JoinedTo.Count > 0) mirrored.Doubt(true);
         foreach (var step in original.Events)
         {
             // The first row of a pick-up is there as soon as the piece has begun.

@@ -248,12 +248,14 @@ public sealed partial class PieceBuilder
         if (work is null)
         {
             LoseWaiting(plan);
+            LoseJoins();
         }
         else
         {
             unworked = TakeMarker(ref work, ref words);
             TakeStepsFromWords(ref work, ref start, ref end, origin);
             turns = TakeShortWork(ref work, end, number, origin);
+            fault ??= Join(work);
         }
 
         var row = new Row(number, NextIsRightSide, Begins, work, start, end, plan, ordinal)
@@ -303,6 +305,7 @@ public sealed partial class PieceBuilder
         _chainsGiven = -1;
         RowsInDoubt |= rows;
         LoseWaiting(null);
+        LoseJoins();
         // A row that can't be read may have been worked over them: what is said at an edge next need not meet them.
         if (rows) _steps.ForgetAfter(_rows.Count);
     }
@@ -335,6 +338,7 @@ public sealed partial class PieceBuilder
     {
         Top = _rows.Count > 0 ? _course.Last : null,
         Inner = [.. _inner],
+        JoinedTo = _joined.Count == 0 ? [] : [.. _joined],
         RowsInDoubt = RowsInDoubt,
         CornersInDoubt = _cornersInDoubt || (_rows.Count > 0 && _course.Last is null),
         Events = _events,

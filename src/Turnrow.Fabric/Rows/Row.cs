@@ -100,6 +100,9 @@ public sealed record RowWork(IReadOnlyList<Word> Words, PlaceSequence Below, Pla
     /// <summary>Stitches made.</summary>
     public int Stitches { get; } = Tops.CountWhere(static p => p.IsStitch);
 
+    /// <summary>True if it joins the piece to another.</summary>
+    public bool Joins { get; } = JoinWords.Any(Words);
+
     /// <summary>Spaces made.</summary>
     public int Spaces { get; } = Tops.CountWhere(static p => p.Kind == PlaceKind.Space);
 

@@ -96,6 +96,18 @@ public enum RowFaultKind
     /// <summary>The hook would go further down than there are rows.</summary>
     TooFarDown,
 
+    /// <summary>A row joins the piece to an edge of which nothing is left.</summary>
+    JoinBeyond,
+
+    /// <summary>What a row is joined in does not come next along the edge.</summary>
+    JoinElsewhere,
+
+    /// <summary>A row is joined to another piece, and not at its end.</summary>
+    JoinInside,
+
+    /// <summary>A row that ends at one edge is joined where rows that end at the other one are.</summary>
+    JoinOtherEnd,
+
     /// <summary>The row is too long to be laid out.</summary>
     TooLong,
 }
@@ -106,4 +118,11 @@ public enum RowFaultKind
 /// <param name="Needed">Places that the word needs, or that one time of a repeat takes.</param>
 /// <param name="There">Places that are there or are left over.</param>
 /// <param name="Before">Places taken before the word.</param>
-public sealed record RowFault(RowFaultKind Kind, Word? Word, int Needed, int There, int Before);
+public sealed record RowFault(RowFaultKind Kind, Word? Word, int Needed, int There, int Before)
+{
+    /// <summary>Of a repeat that does not come out, the places that it has for itself: to the row's end or to the corner, without what is to remain.</summary>
+    public int Way { get; init; }
+
+    /// <summary>Of a repeat that does not come out, how often it could be worked.</summary>
+    public int Times { get; init; }
+}

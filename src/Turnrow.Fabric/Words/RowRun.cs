@@ -48,6 +48,7 @@ internal sealed partial class RowRun(PlaceSequence below, bool isRound, int wait
             case Work work: Stitches(work, done); break;
             case Group group: InOnePlace(group, done); break;
             case Repeat repeat: Times(repeat, done); break;
+            case Chains chains when JoinWords.GoesOnSpace(done, done.Count): _tops.WidenLast(chains.Count); done.Add(chains); break;
             case Chains chains: _tops.Add(Place.SpaceOf(chains.Count), 1); done.Add(chains); break;
             case Skip skip when MeetsCorner(skip.Count): Fail(RowFaultKind.CornerPassed, skip, 0, 1); break;
             case Skip skip: PassOver(skip, skip.Count, done); break;

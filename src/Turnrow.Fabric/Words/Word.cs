@@ -224,6 +224,9 @@ public sealed record Work(Stitch Stitch, int Takes, int Makes, Amount Amount, Ta
     /// <summary>Corners among the places worked into; known once the row is worked.</summary>
     public int Corners { get; init; }
 
+    /// <summary>Of a stitch that joins the piece to another, where it goes there; null for all others.</summary>
+    public JoinTo? To { get; init; }
+
     /// <summary>One in each of so many.</summary>
     public static Work Plain(Stitch stitch, Amount amount) => new(stitch, 1, 1, amount, Target.Next, HookInto.BothLoops);
 

@@ -22,6 +22,15 @@ internal static class ChartBook
             if (Chart.Of(piece.InSizes[options.Size], name, size, options.Terms, pattern.Counting, yarns) is { } chart) charts.Add(new($"{options.Name}.{name}.svg", chart));
         }
 
+        foreach (var blanket in pattern.Blankets)
+        {
+            // Of the joined motifs the one that is joined most shows all that is new.
+            if (options.Size >= blanket.InSizes.Count || blanket.InSizes[options.Size] is not { Joined: [.., var joined] }) continue;
+            var size = options.Size < pattern.Sizes.Count ? pattern.Sizes[options.Size] : string.Empty;
+            var title = $"{blanket.Motif}-joined-to-{blanket.Name}";
+            if (Chart.Of(joined.Piece with { Name = title }, Unused(Names.Filed(title), names), size, options.Terms, pattern.Counting, yarns) is { } chart) charts.Add(new($"{options.Name}.{Names.Filed(title)}.svg", chart));
+        }
+
         return charts;
     }
 

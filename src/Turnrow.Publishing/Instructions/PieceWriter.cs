@@ -18,6 +18,7 @@ internal sealed class PieceWriter(Pattern pattern, SizeNames names, Wording word
     {
         var several = piece.Copies > 1 ? $" (make {Numbers.Plain(piece.Copies)})" : string.Empty;
         _paragraphs.Add($"### {Names.Title(piece.Name)}{several}");
+        _paragraphs.AddRange(JoinPhrases.Sentences(piece.InSizes, words));
         var rows = new RowsWriter(pattern, names, words, _paragraphs);
         var lines = new PieceLines(piece, words.NamesYarns);
         foreach (var rest in lines.WithoutPassage) rows.Write(rest);

@@ -111,6 +111,8 @@ internal static partial class RowBuilder
                 return new BridgeItem(Amount(context, line)!, context.called is null ? null : line.Name(context.called), span);
             case TurnrowLexer.WITH:
                 return new YarnItem(line.Name(context.yarn), span);
+            case TurnrowLexer.JOIN:
+                return new JoinItem(context.by is null ? null : line.Joined(context.by._words), WalkBuilder.Walk(context._walk, null, line), Amount(context, line), Place(context.at, line), span);
             default:
                 return Stitch(context, span, inOnePlace, line);
         }

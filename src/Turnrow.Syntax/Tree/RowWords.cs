@@ -24,6 +24,14 @@ public sealed record StitchItem(
     PlaceSyntax? Place,
     TextSpan Span) : RowItemSyntax(Span);
 
+/// <summary><c>join to front right edge</c>, <c>join skipping 1 with sc to tile third side in next sp</c>: a stitch into another piece, in its next place there.</summary>
+/// <param name="Stitch">The stitch; null for a slip stitch.</param>
+/// <param name="Walk">The other piece's edge.</param>
+/// <param name="Skipping">How many of its places are passed over before; null for none.</param>
+/// <param name="Place">Which of them it goes into (<c>in next sp</c>), or null.</param>
+/// <param name="Span">Where it stands.</param>
+public sealed record JoinItem(NameSyntax? Stitch, WalkSyntax Walk, ExpressionSyntax? Skipping, PlaceSyntax? Place, TextSpan Span) : RowItemSyntax(Span);
+
 /// <summary><c>5 dc together in one place</c>, <c>(sc, dc) together</c>: several that end in one loop, in a stitch that is defined.</summary>
 /// <param name="What">The stitch or bracket, and where it goes.</param>
 /// <param name="Span">Where it stands.</param>

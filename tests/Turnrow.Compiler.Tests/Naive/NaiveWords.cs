@@ -69,6 +69,17 @@ public sealed record ToCorner(string Stitch, Sized Remain) : Word;
 /// <summary>`dc to turn`, `dc until 1 remains before turn`: up to where the row below turned.</summary>
 public sealed record ToTurn(string Stitch, Sized Remain) : Word;
 
+/// <summary>`join skipping 1 to back right edge`: a slip stitch into the next place of an edge of another piece, or of a motif's side.</summary>
+public sealed record JoinNext(string Piece, RimEdge Edge, int Skipping) : Word
+{
+    /// <summary>Which side of a motif, from 0; null for the edge.</summary>
+    public int? Side { get; init; }
+
+    /// <summary>How many places it has to be joined to.</summary>
+    public int Places(PieceResult piece) => Side is { } side ? SeamWork.PlacesOfSide(piece, side) ?? 0
+        : piece.Edge(Edge == RimEdge.Right ? Hand.Right : Hand.Left).Sum(stretch => stretch.Count);
+}
+
 /// <summary>`mark corner`.</summary>
 public sealed record MarkCorner : Word;
 

@@ -41,7 +41,7 @@ public sealed class NaiveWorker
     {
         var result = new PieceResult(piece.Name, size);
         var resolved = Mirror.Resolve(_pattern, piece);
-        var work = new PieceWork(result, _turns, resolved.IsMirrored) { Yarn = _pattern.Yarns is [var first, ..] ? first : "" };
+        var work = new PieceWork(result, _turns, resolved.IsMirrored) { Yarn = _pattern.Yarns is [var first, ..] ? first : "", PlacesBeside = join => join.Places(Base(join.Piece, size)) };
         try
         {
             if (piece.Copies > 1 && piece.Start is not (BeginWith or FoundationRow or ChainStart))

@@ -6,6 +6,7 @@ namespace Turnrow.Compiler.Tests.Naive;
 /// <summary>Writes a pattern as notation text. The only file that knows how the notation is spelled.</summary>
 public static class NotationWriter
 {
+    private static readonly string[] s_sides = ["first", "second", "third", "fourth", "fifth", "sixth"];
     private static readonly string[] s_gauged = ["sc", "hdc", "dc", "tr"];
 
     public static string Write(NaivePattern pattern)
@@ -35,7 +36,9 @@ public static class NotationWriter
     }
 
     public static string Text(NaiveSeam seam) =>
-        $"seam {seam.First.Piece} {Rim(seam.First.Edge)} with {seam.Second.Piece} {Rim(seam.Second.Edge)}{(seam.Eased ? ", easing" : "")}";
+        $"seam {Walk(seam.First)} with {Walk(seam.Second)}{(seam.Eased ? ", easing" : "")}";
+
+    private static string Walk(NaiveWalk walk) => $"{walk.Piece} {(walk.Side is { } side ? $"{s_sides[side]} side" : Rim(walk.Edge))}";
 
     private static void WriteStitchPattern(StringBuilder text, StitchPattern pattern)
     {
@@ -222,6 +225,7 @@ public static class NotationWriter
         Hold hold => $"hold {hold.Count} for {hold.Name}",
         Bridge bridge => $"bridge {bridge.Count}{(bridge.Name is null ? "" : $" for {bridge.Name}")}",
         Special special => Counted(special.Stitch.Name, special.Count),
+        JoinNext join => $"join {(join.Skipping > 0 ? $"skipping {N(join.Skipping)} " : "")}to {join.Piece} {(join.Side is { } side ? $"{s_sides[side]} side" : Rim(join.Edge))}",
         MarkCorner => "mark corner",
         WithYarn with => $"with {with.Yarn}",
         RemoveCorners => "remove corners",

@@ -22,6 +22,12 @@ public sealed partial class PieceWork(PieceResult result, TurnTable turns, bool 
     /// <summary>Asked when the first row starts at an edge: does the yarn of what it stands on go on?</summary>
     public Func<Hand, bool>? TakesYarn { get; set; }
 
+    /// <summary>How many places another piece has where it is joined to.</summary>
+    public Func<JoinNext, int>? PlacesBeside { get; set; }
+
+    /// <summary>How many of them are taken, edge by edge.</summary>
+    private readonly Dictionary<(string, RimEdge, int?), int> _taken = [];
+
     private int Size => result.Size;
 
     private int NextRow => result.Rows.Count + 1;
@@ -107,8 +113,21 @@ public sealed partial class PieceWork(PieceResult result, TurnTable turns, bool 
     public void End()
     {
         CheckNothingWaits();
+        foreach (var ((piece, edge, side), taken) in _taken)
+        {
+            if (taken < PlacesBeside!(new JoinNext(piece, edge, 0) { Side = side }))
+                throw new UnworkableException($"{piece} is not joined to its end");
+        }
         if (result.Edge(Hand.Right).Concat(result.Edge(Hand.Left)).Any(stretch => stretch.Row > result.Rows.Count))
             throw new UnclearException("a step at the end of the piece has no row after it");
+    }
+
+    private void Join(JoinNext join)
+    {
+        var edge = (join.Piece, join.Edge, join.Side);
+        _taken[edge] = _taken.GetValueOrDefault(edge) + join.Skipping + 1;
+        if (_taken[edge] > PlacesBeside!(join))
+            throw new UnworkableException($"nothing is left of {join.Piece} to join to");
     }
 
     /// <summary>At a step what the next row meets, with what waits where it goes; else the last row: chains that are there for the next row are not in it.</summary>
@@ -187,6 +206,7 @@ public sealed partial class PieceWork(PieceResult result, TurnTable turns, bool 
         var behind = BehindTurn();
         var work = new RowWork(BegunFurtherOn(Frame.InWorkingOrder(InOrder(), wordSide), ref words), Size, _inRounds) { BehindTurn = behind };
         work.Work(words);
+        work.Joins.ForEach(Join);
         StepInRow(Frame.StartOf(wordSide), work.SlippedOver);
         if (work.LeftForLater > 0 && isMirrored)
             throw new UnworkableException("the row would turn where it begins");

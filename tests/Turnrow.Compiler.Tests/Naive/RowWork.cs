@@ -24,6 +24,9 @@ public sealed partial class RowWork(IReadOnlyList<Place> below, int size, bool i
     /// <summary>Where the marker was moved, the places that the next round begins with.</summary>
     public List<Place>? BeforeMarker { get; private set; }
 
+    /// <summary>What is joined to other pieces, stitch by stitch.</summary>
+    public List<JoinNext> Joins { get; } = [];
+
     /// <summary>What is held and bridged, in the order of the words.</summary>
     public List<InnerEdge> Inner { get; } = [];
 
@@ -66,6 +69,7 @@ public sealed partial class RowWork(IReadOnlyList<Place> below, int size, bool i
                 (_at, _ended) = (below.Count, true);
                 break;
             case WithYarn with: _yarns.Add((with.Yarn, _made.Count)); break;
+            case JoinNext join: Joins.Add(join); break;
             case Hold hold: HoldNext(hold); break;
             case Bridge bridge: BridgeOver(bridge); break;
             case IntoRing ring: IntoTheRing(ring); break;

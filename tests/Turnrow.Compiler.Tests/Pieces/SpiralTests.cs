@@ -60,4 +60,10 @@ public sealed class SpiralTests
         var rows = Compiled.Of($"{Begin}round 3: sc 4, move marker\nround 4: sc around\nrepeat rows 3 to 4, 2 more times = 12\n").Clean().Piece("back", 0).Rows;
         Assert.Equal([12, 12, 4, 12, 4, 12, 4, 12], rows.Select(row => row.Work!.Stitches));
     }
+
+    [Theory]
+    [InlineData("move mraker")]
+    [InlineData("mvoe marker")]
+    public void A_misspelt_move_is_one_error(string words) =>
+        Assert.Equal(["unknown-stitch"], Compiled.Of($"{Begin}round 3: sc 4, {words} = 4\nround 4: sc around = 12\nround 5: sc around = 12\n").Found);
 }

@@ -11,6 +11,7 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
     private int _added;
     private bool _toRound;
     private readonly YarnMemory _yarns = new();
+    private readonly JoinsInHand _joins = new(pieces);
 
     /// <summary>Does what a paragraph says; false if it says nothing that a maker does.</summary>
     public bool Read(string paragraph)
@@ -21,6 +22,7 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
             return true;
         }
 
+        if (_joins.Begin(paragraph)) return true;
         if (Heading().IsMatch(paragraph)) return true;
         if (BeginYarn().Match(paragraph) is { Success: true } yarn)
         {
@@ -54,6 +56,7 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
     public void End()
     {
         if (piece.Rows.Count == 0) throw new Misread("the piece has no row");
+        _joins.End();
         if (_hanging > 0 || _added > 0) throw new Misread("chains are made that nothing is worked into");
         if (!piece.IsFastenedOff && piece.YarnGoesTo is null) throw new Misread("what becomes of the yarn is not said");
     }
@@ -250,6 +253,7 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
         if (!row.IsRound && piece.Rows is [.., { IsRound: true, IsJoined: true }] && ground.IsTurned) throw new Misread("the work is turned where a round was joined");
         var places = row.IsRound ? [.. worked.Made.Where(place => place.Seen != Seen.SlipStitch).Select(place => place.Seen == Seen.TurningChain ? place with { OfRound = true } : place)] : worked.Made;
         var made = new ReadRow(number, side, places) { IsRound = row.IsRound, IsBack = back, IsJoined = worked.IsJoined == true, Shaped = Shaping.Of(steps, side), Unworked = worked.Unworked };
+        _joins.Take(worked.Joins, made);
         _inSpiral = spiral;
         made = made with { Yarns = _yarns.Row(made, worked, steps) };
         piece.Yarn = _yarns.InHand;

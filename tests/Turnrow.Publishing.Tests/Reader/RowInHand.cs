@@ -68,6 +68,8 @@ internal sealed partial class RowInHand
 
     private int OwnChains { get; set; }
 
+    private List<JoinBeside> Joins { get; } = [];
+
     private List<InnerPart> Inner { get; } = [];
 
     /// <summary>Yarns taken up, and how many places are made before.</summary>
@@ -91,6 +93,9 @@ internal sealed partial class RowInHand
                 break;
             case MakeChains chains:
                 Chain(chains);
+                break;
+            case JoinBeside join:
+                Joins.Add(join);
                 break;
             case SkipBeginning skip:
                 Enter(_beginning.Skipped(skip.Chains, skip.Remarks), skip.Chains);
@@ -210,7 +215,8 @@ internal sealed partial class RowInHand
             return;
         }
 
-        if (_beginning.IsSkipped && _made is [{ Seen: Seen.BeginningChain }]) throw new Misread($"ch {chains.Count} is made where the skipped ch already hang");
+        // Of another yarn it is no part of the chain that was skipped.
+        if (_beginning.IsSkipped && _made is [{ Seen: Seen.BeginningChain }] && !Yarns.Exists(static yarn => yarn.From == 1)) throw new Misread($"ch {chains.Count} is made where the skipped ch already hang");
         if (_made.Count > 0 && _made[^1] is { Seen: Seen.Space } space) _made[^1] = space with { Chains = space.Chains + chains.Count };
         else _made.Add(new Place(Seen.Space, Chains: chains.Count));
     }
@@ -365,6 +371,7 @@ internal sealed partial class RowInHand
             if (i == group.MarkerBehind) _made[^1] = _made[^1] with { IsMarked = true };
         }
 
+        Joins.AddRange(group.Joins);
         Used(at, group.MarkerBehind < 0);
     }
 
@@ -460,7 +467,7 @@ internal sealed partial class RowInHand
         if (_ground is { JoinedAt: >= 0, GoesOn: false } && !JoinedIsUsed) throw new Misread("nothing is worked into the place where the yarn is joined");
         if (_at < End) throw new Misread($"{End - _at} places are left at the end, the first of them {Below[_at]}");
         if (End < Below.Count && !LeftSlipStitches && Left == 0 && _waiting.Count == 0) throw new Misread("what is to happen with the sl sts is not said");
-        return new WorkedRow(_made, _made.Count(place => place.Seen == Seen.SlipStitch), Left, _entered, _beginning.PassedChains, End - Left) { Waiting = _waiting, Unworked = _unworked, Inner = Inner, IsJoined = IsJoined, IsSpiral = IsSpiral, ClosesRing = ClosesRing, Yarns = Yarns, OwnChains = OwnChains };
+        return new WorkedRow(_made, _made.Count(place => place.Seen == Seen.SlipStitch), Left, _entered, _beginning.PassedChains, End - Left) { Waiting = _waiting, Unworked = _unworked, Inner = Inner, IsJoined = IsJoined, IsSpiral = IsSpiral, ClosesRing = ClosesRing, Yarns = Yarns, OwnChains = OwnChains, Joins = Joins };
     }
 }
 
@@ -475,6 +482,9 @@ internal sealed record WorkedRow(IReadOnlyList<Place> Made, int Slipped, int Lef
 {
     /// <summary>What is held and bridged in it.</summary>
     public IReadOnlyList<InnerPart> Inner { get; init; } = [];
+
+    /// <summary>What it joins to other pieces, in working order.</summary>
+    public IReadOnlyList<JoinBeside> Joins { get; init; } = [];
 
     /// <summary>True if its end is joined to its beginning, false if it is left open; null if neither is said.</summary>
     public bool? IsJoined { get; init; }

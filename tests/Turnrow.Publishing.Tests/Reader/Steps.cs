@@ -45,6 +45,9 @@ internal sealed record WorkGroup(IReadOnlyList<(int Count, string? Stitch)> Part
     /// <summary>Parts that are special stitches, by their number.</summary>
     public IReadOnlyDictionary<int, SpecialStitch> Specials { get; init; } = new Dictionary<int, SpecialStitch>();
 
+    /// <summary>Stitches into other pieces among them.</summary>
+    public IReadOnlyList<JoinBeside> Joins { get; init; } = [];
+
     /// <summary>Behind which part a marker is put; -1 for none.</summary>
     public int MarkerBehind { get; init; } = -1;
 }

@@ -80,6 +80,12 @@ public static class MadeSeveral
             Help = "tell each by itself; the second may be `mirrored`",
         };
 
+    internal static Diagnostic Joins(TextSpan span, string piece) =>
+        new(Kind, span, $"{piece} is made several times, and all of them would be joined to the same places here")
+        {
+            Help = "tell each by itself, or make them first and join them with a seam",
+        };
+
     internal static Diagnostic GoesOn(TextSpan span, string piece) =>
         new(Kind, span, $"{piece} is made several times, and `from` can't say which of them goes on")
         {

@@ -45,6 +45,9 @@ internal enum LegendSign
     /// <summary>A slip stitch that joins a round to its beginning.</summary>
     RoundJoin,
 
+    /// <summary>A stitch into the piece that lies beside.</summary>
+    JoinBeside,
+
     /// <summary>Stitches that stay unworked.</summary>
     Unworked,
 

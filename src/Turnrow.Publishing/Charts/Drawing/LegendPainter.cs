@@ -63,6 +63,7 @@ internal sealed class LegendPainter(SvgWriter svg, Terms terms, bool isRound, IR
 
     private static double HeightOf(LegendEntry entry) => entry.Sign switch
     {
+        LegendSign.Stitch when entry.Stitch is { Making: StitchMaking.Spur, Form: { } form } => SpurSymbol.HeightOf(form) + 6,
         LegendSign.Stitch or LegendSign.Increase or LegendSign.Decrease or LegendSign.Cluster => ChartScale.HeightOf(entry.Stitch),
         LegendSign.Special => ChartScale.HeightOf(HighestOf(entry.Stitch!.Form!)),
         LegendSign.CountedChain or LegendSign.DecreasingChain or LegendSign.UncountedChain => ChartScale.HeightOf(entry.Stitch),
@@ -96,6 +97,10 @@ internal sealed class LegendPainter(SvgWriter svg, Terms terms, bool isRound, IR
                 break;
             case LegendSign.RoundJoin:
                 ink.Dot(middle, RowPainter.JoinRadius);
+                break;
+            case LegendSign.JoinBeside:
+                ink.Line(middle - new Point(9, 0), middle);
+                ink.Dot(middle, DotSymbol.Radius);
                 break;
             case LegendSign.Unworked:
                 ink.Line(middle - new Point(4, 0), middle + new Point(4, 0));
@@ -171,6 +176,12 @@ internal sealed class LegendPainter(SvgWriter svg, Terms terms, bool isRound, IR
 
     private static void Legs(Ink ink, LegendEntry entry, Point foot, Point head)
     {
+        if (entry.Stitch is { Making: StitchMaking.Spur, Form: { } spur })
+        {
+            SpurSymbol.Draw(ink, foot, spur);
+            return;
+        }
+
         if (entry.Sign == LegendSign.Special)
         {
             Places(ink, entry.Stitch!.Form!, foot, head);
@@ -267,6 +278,7 @@ internal sealed class LegendPainter(SvgWriter svg, Terms terms, bool isRound, IR
             LegendSign.UncountedChain => $"ch {count} at a {Row}’s start: not a stitch",
             LegendSign.SlipOver => "slip stitch (sl st)",
             LegendSign.RoundJoin => "slip stitch (sl st) that joins the round",
+            LegendSign.JoinBeside => $"{name!.Name} ({name.Abbreviation}) into the piece beside it",
             LegendSign.Unworked => "stitch left unworked",
             LegendSign.Waiting => "stitch left for a later row",
             LegendSign.OverWaiting => "worked into a stitch left before",

@@ -116,6 +116,25 @@ internal static class SizesSection
                 parts.Add($"{Lengths.Both(heights, pattern.InInches)} {(isBand ? "deep" : IsFromRing(piece) ? Closes(pattern, piece) ? "from its first round to its last" : "from its middle to its edge" : "long")}");
             if (parts.Count > 0) yield return $"- {Names.Title(piece.Name)}: {string.Join(", ", parts)}";
         }
+
+        foreach (var blanket in pattern.Blankets)
+        {
+            if (Blanket(pattern, blanket, static b => b.Across) is not { } wide || Blanket(pattern, blanket, static b => b.Down) is not { } high) continue;
+            yield return $"- {Names.Title(blanket.Name)}: {Lengths.Both(wide, pattern.InInches)} wide, {Lengths.Both(high, pattern.InInches)} long";
+        }
+    }
+
+    // So many motifs, each twice as wide as it is from its middle to its edge.
+    private static Sized<Rational>? Blanket(Pattern pattern, BlanketInSizes blanket, Func<Fabric.Motifs.Blanket, int> many)
+    {
+        var all = new List<Rational>();
+        foreach (var size in blanket.InSizes)
+        {
+            if (size is not { Motif.Start: RingStart } made || pattern.Gauges.HeightOf(made.Motif.Rows) is not { } half || half * (2L * many(made)) is not { } length) return null;
+            all.Add(length);
+        }
+
+        return Sized.Over(all);
     }
 
     // A tube is measured round, and lies half as wide.

@@ -144,6 +144,9 @@ internal sealed class RowContext(Piece piece, int index, Row row, RowWork work)
     /// <summary>True if the row has yet to come to the opposite side of the foundation chain.</summary>
     public bool IsBeforeOppositeSide => Row.Begins == RowBegins.BothSides && Places.Passed < Work.Below.Count / 2 + 1;
 
+    /// <summary>True of a round that passes places over before its first stitch: the maker slips over them, and then they lie behind all others.</summary>
+    public bool BeginsFurtherOn { get; } = row.IsRound && Beginning.Of(work.Words) is ({ Skipped: > 0 } or { First: Work { Passed: > 0 } or Group { Passed: > 0 } });
+
     /// <summary>True if it is worked with several yarns.</summary>
     public bool ChangesYarn { get; } = YarnsWorked.In(row).Count > 1;
 

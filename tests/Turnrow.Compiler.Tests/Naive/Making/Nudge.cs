@@ -92,6 +92,7 @@ public sealed class Nudge
         Together together => together with { Over = Math.Max(2, N(together.Over)) },
         Hold hold => hold with { Count = N(hold.Count) },
         Bridge bridge => bridge with { Count = N(bridge.Count) },
+        JoinNext { Skipping: > 0 } join => join with { Skipping = N(join.Skipping) },
         Skip skip => new Skip(N(skip.Count)),
         Space space => new Space(N(space.Chains)),
         SlipOver slip => new SlipOver(N(slip.Count)),
