@@ -35,7 +35,7 @@ internal sealed class RowsWriter(Pattern pattern, SizeNames names, Wording words
         if (rows.Growing is { } growth)
         {
             Like(rows.First(), false);
-            Growing(rows, None(rows).Select(static _ => 1), $"As {One(rows)} {NumberOf(rows, None(rows)).Written()}", new GrowingRows(pattern, words, rows, growth));
+            Growing(rows, None(rows).Select(static _ => 1), $"As {One(rows)} {NumberOf(rows, None(rows)).Written()}", new GrowingRows(pattern, names, words, rows, growth));
             return;
         }
 
@@ -137,7 +137,7 @@ internal sealed class RowsWriter(Pattern pattern, SizeNames names, Wording words
         if (again.Sizes.Count == 0) return;
         var times = Numbers.MoreTimes(again.Times.Select(static n => n - 1));
         var text = $"Repeat the last {again.RoundRows.Written()} {Many(again)} {times}{RestOf(again, NumberOf(again, None(again)))}";
-        if (again.Growing is { } growth) Growing(again, again.RoundRows, text, new GrowingRows(pattern, words, again, growth));
+        if (again.Growing is { } growth) Growing(again, again.RoundRows, text, new GrowingRows(pattern, names, words, again, growth));
         else Add(again, again.RoundRows, text, Growth.Of(again, again.RoundRows, pattern.Counting));
     }
 

@@ -36,6 +36,22 @@ public sealed class GrowingRowsTests
     }
 
     [Fact]
+    public void Where_a_size_has_more_of_them_their_lines_are_for_it_alone()
+    {
+        var panel = Panel("sizes S, M\n", $"{Square}rounds 3 to 7 (8): {Side}");
+        Assert.EndsWith(
+            """
+            Rounds 5-7 (5-8): As Round 4, but work [3 dc in next ch-1 sp, ch 1] 1 more time in each place than in the round before:
+            - Round 5: 3 times [60 dc, 4 ch-2 sps, 16 ch-1 sps]
+            - Round 6: 4 times [72 dc, 4 ch-2 sps, 20 ch-1 sps]
+            - Round 7: 5 times [84 dc, 4 ch-2 sps, 24 ch-1 sps]
+            - Size M only: Round 8: 6 times [96 dc, 4 ch-2 sps, 28 ch-1 sps]
+            Fasten off.
+            """.ReplaceLineEndings("\n"),
+            panel, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Rows_that_come_round_with_one_that_grows_have_a_line_for_each_time()
     {
         var panel = Panel("", $"{Mesh}repeat rows 2 to 5, 4 more times");
@@ -54,8 +70,9 @@ public sealed class GrowingRowsTests
     [InlineData("rounds 3 to 6: ", 0)]
     [InlineData("rounds 3 to 7: ", 1)]
     [InlineData("rounds 3 to 12 (12): ", 1)]
-    [InlineData("rounds 3 to 7 (9): ", 0)]
-    public void Few_rows_or_sizes_of_other_numbers_of_them_are_told_one_by_one(string rounds, int lists)
+    [InlineData("rounds 3 to 7 (9): ", 1)]
+    [InlineData("rounds 3 to 6 (9): ", 0)]
+    public void Few_rows_are_told_one_by_one(string rounds, int lists)
     {
         var page = Page(rounds.Contains('(', StringComparison.Ordinal) ? "sizes S, M\n" : "", $"{Square}{rounds}{Side}", Terms.US);
         Assert.Equal(lists, page.Split(" than in the round before:").Length - 1);
@@ -68,6 +85,8 @@ public sealed class GrowingRowsTests
     [InlineData("", Mesh + "repeat rows 2 to 5, 7 more times")]
     [InlineData("", Mesh + "repeat rows 2 to 5, 3 more times; row 18: 3 dc in first, dc until 1 remains, 3 dc in last")]
     [InlineData("sizes S, M\n", Mesh + "repeat rows 2 to 5, 5 (7) more times")]
+    [InlineData("sizes S, M, L\n", Mesh + "repeat rows 2 to 5, 5 (7, 7) more times")]
+    [InlineData("sizes S, M, L\n", Square + "rounds 3 to 9 (12, 10): " + Side)]
     public void They_read_back_in_both_terms(string sizes, string lines)
     {
         Page(sizes, lines, Terms.US);
