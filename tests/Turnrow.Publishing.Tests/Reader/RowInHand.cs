@@ -103,7 +103,8 @@ internal sealed partial class RowInHand
             case SkipPlaces skip:
                 Skip(skip);
                 break;
-            case WorkInto { Stitch: "sl st" } slip:
+            // At the beginning they get the hook past; behind other stitches one is a stitch.
+            case WorkInto { Stitch: "sl st" } slip when !_made.Exists(static place => place.Seen != Seen.SlipStitch):
                 Slip(slip);
                 MoveOn(slip);
                 break;
