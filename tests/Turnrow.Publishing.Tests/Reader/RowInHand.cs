@@ -1,13 +1,8 @@
-using System.Text.RegularExpressions;
-
 namespace Turnrow.Publishing.Tests.Reader;
 
 /// <summary>A row being worked, stitch by stitch. Whatever cannot be done with the places that are there is a misreading.</summary>
 internal sealed partial class RowInHand
 {
-    [GeneratedRegex(@"^(?<n>\d+) before the turn below and (?<m>\d+) behind it$")]
-    private static partial Regex BeforeTurn();
-
     private readonly Ground _ground;
     private readonly ChainRules _rules;
     private readonly List<Place> _made = [];
@@ -332,31 +327,6 @@ internal sealed partial class RowInHand
         if (places.Count != over.Special.Takes) throw new Misread($"{over.Special.Name} is over {over.Special.Takes} places");
         Make(over.Special.Name, over.Special);
         foreach (var at in places) Used(at);
-    }
-
-    private void Together(WorkTogether work)
-    {
-        if (work.FromHook > 0) Enter(_beginning.Skipped(work.FromHook - 1, work.Remarks), work.FromHook - 1);
-        var over = 0;
-        foreach (var words in work.Places)
-        {
-            PassFirst(words);
-            foreach (var at in Reach(words))
-            {
-                over++;
-                if (at == _ground.JoinedAt) JoinedIsUsed = true;
-                (_last, _at) = (at, Math.Max(_at, at + 1));
-            }
-        }
-
-        var said = work.Remarks.Select(remark => BeforeTurn().Match(remark)).FirstOrDefault(match => match.Success);
-        var crosses = _at > _ground.Turn && _at - over < _ground.Turn;
-        if (crosses != said is not null || (said is not null && (Number.Of(said.Groups["n"].Value), Number.Of(said.Groups["m"].Value)) != (_ground.Turn - _at + over, _at - _ground.Turn))) throw new Misread("on which side of the turn its places lie");
-        if (over != work.Over) throw new Misread($"{work.Stitch}{work.Over}tog is over {over} places");
-        var partner = RowBeginning.PartnerOf(work);
-        if (partner && _made.Count > 0) _made.RemoveAt(_made.Count - 1);
-        _made.Add(new Place(partner ? Seen.ChainAndStitch : Seen.Stitch, work.Stitch));
-        if (Enumerable.Range(_at - over, over).FirstOrDefault(i => i >= 0 && Below[i].IsMarked, -1) is >= 0 and var marked) _markers.CarryTo(_made.Count - 1, marked);
     }
 
     private void Group(WorkGroup group)
