@@ -33,6 +33,7 @@ X         : 'x' | '\u0002' ;
 ACCEPT   : 'accept' ;
 ADD      : 'add' ;
 BEGIN    : 'begin' ;
+BLANKET  : 'blanket' ;
 BODY     : 'body' ;
 BOTH     : 'both' ;
 CHAIN    : 'chain' ;

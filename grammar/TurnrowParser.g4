@@ -18,7 +18,7 @@ statement
   | asUse=useLine | asStitch=stitchLine | asKey=keyLine | asPicture=pictureLine
   | asBegin=beginLine | asChain=chainLine | asEdge=edgeLine | asMark=markLine | asDivide=divideLine | fastenLine
   | weaveLine | asRow=rowLine | asRows=rowsLine | asRepeat=repeatLine | asStraight=straightLine | asLeave=leaveLine
-  | asAdd=addLine | asShape=shapeLine | asSeam=seamLine | asExpect=expectLine | asClaims=claimsLine
+  | asAdd=addLine | asShape=shapeLine | asSeam=seamLine | asBlanket=blanketLine | asExpect=expectLine | asClaims=claimsLine
   | asSolid=solidLine | asWith=withLine | asStripes=stripesLine | asFloats=floatsLine | asFor=forLine | asBody=bodyLine | asEase=easeLine | asFinished=finishedLine | asSwatch=swatchLine | asMade=madeLine | asAccept=acceptLine
   ;
 
@@ -229,6 +229,8 @@ seamLine
   : SEAM first+=walkWord+ (AND firstMore+=walkWords)* (COMMA (rows=selection COMMA?)?)?
     WITH second+=walkWord+ (AND secondMore+=walkWords)* (COMMA parts+=seamPart)* (COLON worked=rate)?
   ;
+// Motifs in rows and columns, each joined to those before it in its last round.
+blanketLine : BLANKET called=name OF motif=name COLON across=count ACROSS COMMA down=count DOWN COMMA JOIN (WITH by=stitch)? at=place claimed=claim? ;
 walkWords : words+=walkWord+ ;
 seamPart  : rows=selection | eased=EASING (least=list TO most=list measure=unit)? | IN (THE order=SAME | order=OPPOSITE) ORDER | WITH yarn=name | facing=side TOGETHER ;
 walkWord  : name | FIRST | LAST | ROW | ROWS | STITCHES ;
@@ -282,7 +284,7 @@ unit   : MM | CM | IN | M | YD ;
 name
   : WORD
   | ACCEPT | BODY | EASE | FINISHED | FLOATS | MADE | SOLID | STRIPES | SWATCH
-  | ADD | BEGIN | CHAIN | CLAIMS | COUNT | DIVIDE | EXPECT | FASTEN | FROM | GAUGE | HOOK | KEY | LEFT | MARK | MEASURE | NOTATION
+  | ADD | BEGIN | BLANKET | CHAIN | CLAIMS | COUNT | DIVIDE | EXPECT | FASTEN | FROM | GAUGE | HOOK | KEY | LEFT | MARK | MEASURE | NOTATION
   | NOTION | PATTERN | PIECE | REPEAT | RIGHT | SEAM | SHAPE | SIZES | SKILL | STRAIGHT | TERMS | TURN | VERSION
   | USE | WEARER | WEAVE | YARN
   | AFTER | ALL | ALONG | APART | BEFORE | BUT | CH | CHAINS | CORNER | COUNTS | CUP | DOES | DOWN | EACH | EASING | EDGE | EDGES | END

@@ -78,7 +78,7 @@ internal static class RowFaults
         };
         if (across is null || stitch is null) return null;
         var rest = Counted.Plain(fault.There);
-        return new Mend($"work the last {rest} plainly", across.Span, $"until {rest} remain, {context.Word(stitch)} {rest}");
+        return new Mend($"work the last {rest} plainly", across.Span, $"until {rest} {(fault.There == 1 ? "remains" : "remain")}, {context.Word(stitch)} {rest}");
     }
 
     /// <summary>The words of a row; of another statement, all of it.</summary>
@@ -96,7 +96,7 @@ internal static class RowFaults
     private static IReadOnlyList<Word> RowLedgerWords(RowFailure failure)
     {
         var words = failure.Plan.WordsFrom(failure.Start);
-        if (failure.Below is { HasCorners: true } below) return RowWorker.Work(words, below).Words;
+        if (failure.Below is { } below) return RowWorker.Work(words, below).Words;
         return RowWorker.Work(words, Turnrow.Fabric.Places.PlaceSequence.Of(
             Turnrow.Fabric.Places.Place.TopOf(Turnrow.Fabric.Stitches.StitchBook.Single), failure.Places)).Words;
     }

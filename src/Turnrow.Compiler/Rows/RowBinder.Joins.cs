@@ -16,11 +16,13 @@ internal sealed partial class RowBinder
         var skipped = item.Skipping is { } count ? context.Evaluate.Counts(count) : Sized.Same<int?>(context.Sizes, 0);
         var target = TargetOnEdge(item.Place);
         var edges = context.EdgesJoined?.Invoke(piece, item);
-        if (stitch is null || target is not { } aim || edges is null) return None();
+        if (stitch is null || target is not { } aim) return None();
         var words = new Word?[context.Sizes];
         for (var i = 0; i < words.Length; i++)
         {
-            if (edges[i] is { } edge && skipped[i] is { } skip) words[i] = JoinWords.Of(stitch, new JoinTo(edge, aim, skip));
+            // It takes no place and makes none: whatever the other piece is, the row is as it would be without it.
+            if (edges?[i] is not { } edge) words[i] = Work.Plain(stitch, Amount.Of(0));
+            else if (skipped[i] is { } skip) words[i] = JoinWords.Of(stitch, new JoinTo(edge, aim, skip));
         }
 
         return words;

@@ -16,6 +16,9 @@ public sealed class JoinedEdge(JoinSide side)
     /// <summary>The edge.</summary>
     public JoinSide Side { get; } = side;
 
+    /// <summary>Of a motif in a blanket, which of the others it lies beside; null for a piece that has a name of its own.</summary>
+    public Motifs.Neighbour? Beside { get; init; }
+
     /// <summary>True if there are places along it that a stitch can go into: neither what is held nor the other side of a bridge.</summary>
     public static bool IsPossible(JoinSide side) =>
         side.Hand is not null || side.Stretches is [{ Kind: StretchKind.LastRow or StretchKind.Foundation or StretchKind.Side }];

@@ -32,6 +32,9 @@ public sealed record RingStart(int Chains) : PieceStart;
 /// <param name="Stitches">How many of them it is worked into, those at its ends included.</param>
 public sealed record BothSidesStart(int Chains, int Stitches) : PieceStart;
 
+/// <summary>Nothing: it is put together of motifs, and its one row is the rim of them all.</summary>
+public sealed record AssembledStart : PieceStart;
+
 /// <summary>Part of an earlier piece's last row.</summary>
 /// <param name="Base">The earlier piece.</param>
 /// <param name="FromRight">Stitches between the right edge and the part.</param>

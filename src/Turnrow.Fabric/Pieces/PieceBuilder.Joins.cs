@@ -11,6 +11,20 @@ public sealed partial class PieceBuilder
     /// <summary>The edges that the piece has been joined to so far.</summary>
     public IReadOnlyList<JoinedAlong> JoinedTo => _joined;
 
+    /// <summary>Makes a piece of motifs that are put together: all that is there to go on from is their rim.</summary>
+    public void Assemble(Places.PlaceSequence rim, Origin origin)
+    {
+        Begin(new AssembledStart(), RowBegins.Round, true);
+        _course.InRounds = true;
+        var work = new RowWork([], Places.PlaceSequence.Empty, rim, new Opening(null, 0, false, 0, 0));
+        var row = new Row(1, true, RowBegins.Round, work, null, null, new WordsPlan([]), 0) { Origin = origin, IsRound = true, Yarn = Yarn };
+        Lay(row);
+        _course = Course.After(row, _course.Way);
+        LastWork = work;
+        _begins = RowBegins.Turned;
+        FastenOff();
+    }
+
     // Joins what a row joins. A row goes along the other piece with its end; a round lies all along it and runs past it.
     private RowFault? Join(RowWork work)
     {

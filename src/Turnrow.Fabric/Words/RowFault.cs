@@ -118,4 +118,11 @@ public enum RowFaultKind
 /// <param name="Needed">Places that the word needs, or that one time of a repeat takes.</param>
 /// <param name="There">Places that are there or are left over.</param>
 /// <param name="Before">Places taken before the word.</param>
-public sealed record RowFault(RowFaultKind Kind, Word? Word, int Needed, int There, int Before);
+public sealed record RowFault(RowFaultKind Kind, Word? Word, int Needed, int There, int Before)
+{
+    /// <summary>Of a repeat that does not come out, the places that it has for itself: to the row's end or to the corner, without what is to remain.</summary>
+    public int Way { get; init; }
+
+    /// <summary>Of a repeat that does not come out, how often it could be worked.</summary>
+    public int Times { get; init; }
+}

@@ -58,7 +58,7 @@ internal sealed partial class RowRun
 
         times = places / work.Takes;
         if (places % work.Takes == 0) return true;
-        Fail(RowFaultKind.RepeatDoesNotComeOut, work, work.Takes, places % work.Takes);
+        _fault ??= new RowFault(RowFaultKind.RepeatDoesNotComeOut, work, work.Takes, places % work.Takes, Taken) { Way = places, Times = times };
         return false;
     }
 
@@ -86,7 +86,7 @@ internal sealed partial class RowRun
         var corners = CornersAhead(found + passed);
         if (found % work.Takes != 0)
         {
-            Fail(RowFaultKind.RepeatDoesNotComeOut, work, work.Takes, found % work.Takes);
+            _fault ??= new RowFault(RowFaultKind.RepeatDoesNotComeOut, work, work.Takes, found % work.Takes, Taken) { Way = found, Times = found / work.Takes };
             return;
         }
 

@@ -94,6 +94,17 @@ internal static class WalkBuilder
         return parts;
     }
 
+    /// <summary>A blanket of motifs.</summary>
+    public static BlanketStatement Blanket(TurnrowParser.BlanketLineContext context, LineBuilding line) => new(
+        line.Name(context.called),
+        line.Name(context.motif),
+        ExpressionBuilder.Count(context.across, line),
+        ExpressionBuilder.Count(context.down, line),
+        context.by is null ? null : line.Joined(context.by._words),
+        RowBuilder.Place(context.at, line)!,
+        ValueBuilder.Claim(context.claimed, line),
+        LineBuilding.Span(context));
+
     private static TurnrowParser.SeamPartContext Once(TurnrowParser.SeamPartContext? before, TurnrowParser.SeamPartContext now, LineBuilding line)
     {
         if (before is not null) line.Report(UnexpectedWord.Twice(LineBuilding.Span(now), line.Text(LineBuilding.Span(now))));

@@ -73,6 +73,9 @@ internal sealed class ReadPiece(string title)
     /// <summary>The steps of each row, by number, for `As Row 3`.</summary>
     public Dictionary<int, IReadOnlyList<Step>> Steps { get; } = [];
 
+    /// <summary>The words of each row that is told in full, by number, for a row that works a part of them more often.</summary>
+    public Dictionary<int, string> Texts { get; } = [];
+
     /// <summary>Chains of the foundation; null if it begins otherwise.</summary>
     public int? Foundation { get; set; }
 
@@ -107,6 +110,12 @@ internal sealed class ReadPiece(string title)
 
     /// <summary>The piece that goes on with this one's yarn.</summary>
     public string? YarnGoesTo { get; set; }
+
+    /// <summary>The pieces that are said to come before that one; empty for none.</summary>
+    public string ComeFirst { get; set; } = "";
+
+    /// <summary>True of one of several that are made alike: it has no heading of its own.</summary>
+    public bool IsCopy { get; init; }
 
     /// <summary>What short rows left for later at each edge, as a row that goes there meets it.</summary>
     public IReadOnlyList<Place>[] Waiting { get; } = [[], []];

@@ -137,6 +137,9 @@ internal sealed partial class RowInHand
             case WithYarn with:
                 Yarns.Add((with.Yarn, _made.Count(place => place.Seen != Seen.SlipStitch)));
                 break;
+            case GoOverPart:
+                if (_at != _ground.HangingChains) throw new Misread("it goes over before all new chains are worked, or behind them");
+                break;
             case ChangeAtEnd or RestYarn or StayOnSide:
                 break;
             case LeaveUnworked leave:

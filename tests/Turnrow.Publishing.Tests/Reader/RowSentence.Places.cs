@@ -149,6 +149,30 @@ internal sealed partial class RowSentence
         return new ShiftMarker(count, Name());
     }
 
+    // `with RS of Yoke facing, beginning with the 33rd st of its last row, counted from its right edge`; a bridge is a remark.
+    private GoOverPart OverPart()
+    {
+        var rightSide = Take() == "RS";
+        Expect("of");
+        var from = _at;
+        while (Peek is not ("" or "facing")) _at++;
+        var title = string.Join(' ', _words[from.._at]);
+        foreach (var word in new[] { "facing", ",", "beginning", "with", "the" }) Expect(word);
+        var nth = Accept("first") ? 1 : Count();
+        foreach (var word in new[] { "st", "of", "its", "last" }) Expect(word);
+        if (!Accept("round"))
+        {
+            foreach (var word in new[] { "row", ",", "counted", "from", "its" }) Expect(word);
+            var right = Take() == "right";
+            Expect("edge");
+            return new GoOverPart(new StitchOfLast(rightSide, title, nth, right, false, false));
+        }
+
+        var back = _at + 1 < _words.Count && _words[_at + 1] == "counted";
+        if (back) foreach (var word in new[] { ",", "counted", "back", "from", "where", "that", "was", "joined" }) Expect(word);
+        return new GoOverPart(new StitchOfLast(rightSide, title, nth, !back, true, false));
+    }
+
     private PlaceWords Ranged()
     {
         var which = Take() switch

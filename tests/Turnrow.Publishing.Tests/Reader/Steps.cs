@@ -116,6 +116,13 @@ internal sealed record PutMarkerInMiddle(int Of) : Step;
 /// <summary>`then along the armhole edge of Back from Row 9 up to its last row`.</summary>
 internal sealed record GoAlong(string Edge) : Step;
 
+/// <summary>`with RS of Yoke facing, beginning with the 33rd st of its last row, counted from its right edge`: from new chains on to it.</summary>
+internal sealed record GoOverPart(StitchOfLast First) : Step
+{
+    /// <summary>With what its remark says of a bridge.</summary>
+    public StitchOfLast Stitch => First with { Bridged = Remarks.Contains("each bridging ch counts as a st here") };
+}
+
 /// <summary>How a row says where its stitches go.</summary>
 internal enum Where
 {

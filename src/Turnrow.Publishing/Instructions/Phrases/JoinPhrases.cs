@@ -1,4 +1,5 @@
 using Turnrow.Fabric.Joins;
+using Turnrow.Fabric.Motifs;
 using Turnrow.Fabric.Pieces;
 using Turnrow.Fabric.Places;
 using Turnrow.Fabric.Rows;
@@ -13,14 +14,14 @@ internal static class JoinPhrases
 {
     /// <summary>A stitch of a row that joins.</summary>
     public static IntoOther Of(Work work, JoinTo to) =>
-        new(work.Stitch, EdgeName.Of(to.Edge.Side), NameOf(to), to.Target is { Aim: Aim.Corner } or { Filter.Kind: PlaceFilterKind.Corner }, to.Target.Aim == Aim.NextOfKind, Sized.Of(to.Skipped));
+        new(work.Stitch, EdgeName.Of(to.Edge), NameOf(to), to.Target is { Aim: Aim.Corner } or { Filter.Kind: PlaceFilterKind.Corner }, to.Target.Aim == Aim.NextOfKind, Sized.Of(to.Skipped));
 
     /// <summary>The edges that a piece is joined to, and in which direction they are met: a sentence each.</summary>
     public static IEnumerable<string> Sentences(IReadOnlyList<Piece> inSizes, Wording words)
     {
-        foreach (var edge in inSizes.SelectMany(static p => p.JoinedTo).Select(static j => EdgeName.Of(j.Edge.Side)).Distinct().ToList())
+        foreach (var edge in inSizes.SelectMany(static p => p.JoinedTo).Select(static j => EdgeName.Of(j.Edge)).Distinct().ToList())
         {
-            var along = inSizes.Select(p => p.JoinedTo.FirstOrDefault(j => EdgeName.Of(j.Edge.Side) == edge)).OfType<JoinedAlong>().Where(static j => j.Places is not null).ToList();
+            var along = inSizes.Select(p => p.JoinedTo.FirstOrDefault(j => EdgeName.Of(j.Edge) == edge)).OfType<JoinedAlong>().Where(static j => j.Places is not null).ToList();
             if (along.Count == 0) continue;
             var places = along.Skip(1).Aggregate(Sized.Of(along[0].Places!.Count), static (all, j) => all.And(Sized.Of(j.Places!.Count)));
             yield return $"Joined as it is worked to {edge.Written()}, {words.Side(true)} of both up, {Way(along[0])}: {NameOf(along[0]).Counted(places, words)}.";
@@ -55,13 +56,15 @@ internal static class JoinPhrases
 }
 
 /// <summary>An edge of another piece by its name.</summary>
-internal sealed record EdgeName(string Piece, Hand? Hand, string? Name, StretchKind Kind, bool IsRound)
+internal sealed record EdgeName(string Piece, Hand? Hand, string? Name, StretchKind Kind, bool IsRound, Neighbour? Beside)
 {
-    public static EdgeName Of(JoinSide side) => new(
-        side.Piece.Name, side.Hand, side.Stretches.Select(static s => s.Name).FirstOrDefault(static n => n is not null), side.Hand is null ? side.Stretches[0].Kind : StretchKind.RowEnds, side.Piece.EndsInRounds);
+    public static EdgeName Of(JoinedEdge edge) => edge.Beside is { } beside ? new(string.Empty, null, null, StretchKind.Side, true, beside) : Of(edge.Side);
+
+    private static EdgeName Of(JoinSide side) => new(
+        side.Piece.Name, side.Hand, side.Stretches.Select(static s => s.Name).FirstOrDefault(static n => n is not null), side.Hand is null ? side.Stretches[0].Kind : StretchKind.RowEnds, side.Piece.EndsInRounds, null);
 
     /// <summary><c>the right edge (neck) of Front</c>, <c>the third side of Tile</c>.</summary>
-    public string Written() => Hand is { } hand ? $"the {Wording.Hand(hand)} edge{(Name is null ? string.Empty : $" ({Names.Words(Name)})")} of {Names.Title(Piece)}" : Kind switch
+    public string Written() => Beside is { } beside ? $"the motif {beside switch { Neighbour.Below => "below", Neighbour.Before => "before", _ => "beside" }}" : Hand is { } hand ? $"the {Wording.Hand(hand)} edge{(Name is null ? string.Empty : $" ({Names.Words(Name)})")} of {Names.Title(Piece)}" : Kind switch
     {
         StretchKind.Side => $"the {Name} of {Names.Title(Piece)}",
         StretchKind.Foundation => $"the beginning edge of {Names.Title(Piece)}",

@@ -52,8 +52,8 @@ internal sealed partial class WordTeller
         var left = work.Amount.Times;
         while (left > 0)
         {
-            AtOppositeSide();
-            var stretch = _places.Take(Math.Min(left, ToOppositeSide));
+            AtOtherGround();
+            var stretch = _places.Take(Math.Min(left, ToOtherGround));
             left -= stretch.Count;
             var where = stretch is { Top: null, Added: false, Waited: false } && IsLast(work)
                 ? new LastPlaces(Sized.Of(stretch.Count), stretch.Name)

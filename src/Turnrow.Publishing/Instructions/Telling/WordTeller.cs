@@ -29,7 +29,7 @@ internal sealed partial class WordTeller(RowContext row)
     /// <summary>Tells a word.</summary>
     public void Tell(Word word)
     {
-        if (word is not (MarkCorner or RemoveCorners or Repeat)) AtOppositeSide();
+        if (word is not (MarkCorner or RemoveCorners or Repeat or Work { Amount.Times: 0 } or Group { Times: 0 })) AtOtherGround();
         switch (word)
         {
             case Work { Amount.Times: 0 } or Group { Times: 0 } or Repeat { Amount.Times: 0 }:
