@@ -65,9 +65,9 @@ public sealed partial class PieceBuilder
     private static IReadOnlyList<Word> WithWay(WordsPlan said, RowWork? work, IReadOnlyList<Word> words) =>
         work is { BegunAt: > 0 } && YarnWords.WithoutFirst(said.Words) is [SlipOver slip, ..] ? [slip, .. words] : words;
 
-    // Only what goes on and on has a beginning that may lie anywhere.
+    // Only what goes on and on has a beginning that may lie anywhere. How it goes on is not known where rows are in doubt.
     private RowFault? MarkerFault(IReadOnlyList<Word> words) =>
-        words is [.., MarkerHere marker] && (!_course.IsSpiral || !GoesOnRound || words.Count == 1) ? new RowFault(RowFaultKind.MarkerMoved, marker, 0, 0, 0) : null;
+        words is [.., MarkerHere marker] && (!RowsInDoubt || words.Count == 1) && (!_course.IsSpiral || !GoesOnRound || words.Count == 1) ? new RowFault(RowFaultKind.MarkerMoved, marker, 0, 0, 0) : null;
 
     private static IReadOnlyList<Word> UpToMarker(IReadOnlyList<Word> words) =>
         words is [.., MarkerHere marker] ? [.. words.SkipLast(1), new Leave(-1) { ForLater = true, Origin = marker.Origin }] : words;
