@@ -169,6 +169,7 @@ public static class CompilerDiagnostics
         PickUpCorner.Kind,
         MadeSeveral.Kind,
         StitchesTaken.Kind,
+        ExpectRounds.Kind,
         ShortRowEvery.Kind,
         ShortRowEdge.Kind,
         StitchesWaiting.Kind,

@@ -58,14 +58,18 @@ public sealed record YarnNeed(Yarn Yarn, IReadOnlyList<Rational>? Grams, IReadOn
     private static Rational? InSize(Pattern pattern, int size, Yarn yarn, bool only, Dictionary<Stitch, Rational> rates, List<Stitch> unknown)
     {
         Rational? sum = Rational.Zero;
-        foreach (var (stitch, count) in Stitches(pattern, size, yarn.Name, only))
+        foreach (var (kind, count) in Stitches(pattern, size, yarn.Name, only))
         {
+            var stitch = WeighedAs(kind);
             if (rates.TryGetValue(stitch, out var rate)) sum = sum is { } s && rate * count is { } more ? s + more : null;
             else if (!unknown.Contains(stitch)) unknown.Add(stitch);
         }
 
         return sum;
     }
+
+    // Worked back from left to right it is the same stitch.
+    private static Stitch WeighedAs(Stitch stitch) => stitch is { Making: StitchMaking.Reversed, Base: { } of } ? of : stitch;
 
     // Every row counts; rows worked alike share their work, which remembers its kinds.
     private static Dictionary<Stitch, long> Stitches(Pattern pattern, int size, string yarn, bool only)
@@ -84,13 +88,13 @@ public sealed record YarnNeed(Yarn Yarn, IReadOnlyList<Rational>? Grams, IReadOn
             if (row.Work is null) continue;
             if (only || (row.Yarn == yarn && !YarnWords.Has(row.Work.Words))) AddAll(counts, row.Work, copies);
             else if (row.Yarn is { } begun) YarnTally.Add(row.Work, begun, yarn, copies, counts);
+            YarnTally.AddOnTop(row.Work, only ? yarn : row.Yarn ?? string.Empty, yarn, copies, counts);
         }
     }
 
     private static void AddAll(Dictionary<Stitch, long> counts, RowWork work, long copies)
     {
         foreach (var kind in work.Tops.Kinds()) YarnTally.Add(counts, kind.Place, kind.Count * copies);
-        YarnTally.AddOnTop(counts, work.Words, copies);
     }
 
     private static Rational? WithExtra(Rational grams, Yarn yarn) =>

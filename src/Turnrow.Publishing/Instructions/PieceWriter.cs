@@ -16,7 +16,8 @@ internal sealed class PieceWriter(Pattern pattern, SizeNames names, Wording word
     /// <summary>The piece as paragraphs of Markdown.</summary>
     public IReadOnlyList<string> Write(PieceInSizes piece)
     {
-        var several = piece.Copies > 1 ? $" (make {Numbers.Plain(piece.Copies)})" : string.Empty;
+        var each = BeginsAt(piece.InSizes[0].Start) is { } other ? $", one on each {Names.Title(other)}" : string.Empty;
+        var several = piece.Copies > 1 ? $" (make {Numbers.Plain(piece.Copies)}{each})" : string.Empty;
         _paragraphs.Add($"### {Names.Title(piece.Name)}{several}");
         _paragraphs.AddRange(JoinPhrases.Sentences(piece.InSizes, words));
         var rows = new RowsWriter(pattern, names, words, _paragraphs);
@@ -96,6 +97,14 @@ internal sealed class PieceWriter(Pattern pattern, SizeNames names, Wording word
 
         return "Fasten off.";
     }
+
+    // What is made several times and begins at another piece has its own of that.
+    private static string? BeginsAt(PieceStart? start) => start switch
+    {
+        PartStart part => part.Base.Name,
+        PickUpStart { Walk: [var leg, ..] } => leg.Piece.Name,
+        _ => null,
+    };
 
     // Where another piece comes first, the loop has to be kept until then, and that piece has yarn of its own.
     private string Waiting(Piece piece, Piece later, List<string> between)

@@ -52,6 +52,14 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
         return true;
     }
 
+    /// <summary>Takes the last round out again and lays the piece along others, to which it is joined in another last round.</summary>
+    public void JoinInstead(IEnumerable<(string Edge, IEnumerable<Place> Places)> beside)
+    {
+        piece.Steps.Remove(piece.Rows.Count);
+        piece.Rows.RemoveAt(piece.Rows.Count - 1);
+        foreach (var (edge, places) in beside) _joins.LayAlong(edge, places);
+    }
+
     /// <summary>What must be said before the piece is put aside.</summary>
     public void End()
     {
@@ -238,7 +246,8 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
         if (number != piece.Rows.Count + 1) throw new Misread($"after Row {piece.Rows.Count} comes Row {number}");
         if (piece.IsFastenedOff) throw new Misread("the yarn is cut");
         var turned = steps.OfType<Turn>().Any();
-        var back = IsBack(steps);
+        // A chain may be all that is worked back.
+        var back = IsBack(steps) || (row.Count is { Count: 1 } only && stitches.IsBack(only.Keys.Single()));
         var side = SideOf(row, turned);
         if (piece.Rows.Count == 0 && _first is null && steps.OfType<GoOverPart>().FirstOrDefault() is { } over) GoOnFromChain(over.Stitch);
         var ground = Under(row, side, back, turned);

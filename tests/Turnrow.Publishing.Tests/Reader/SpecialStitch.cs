@@ -68,7 +68,7 @@ internal sealed partial record SpecialStitch(string Name, string Text)
     [GeneratedRegex(@"^(?:skip|miss) next (?:\d+ )?sts?$")]
     private static partial Regex Skip();
 
-    [GeneratedRegex(@"^(?:ch (?<ch>\d+)|(?:(?<n>\d+) )?(?<stitch>[A-Za-z][\w-]*)(?: (?:in|around|over) (?:(?:next|same) st|the (?:skipped|missed) st|each of (?:next|the) (?<each>\d+) (?:(?:skipped|missed) )?sts))?)$")]
+    [GeneratedRegex(@"^(?:ch (?<ch>\d+)|(?:(?<n>\d+) )?(?<stitch>sl st|[A-Za-z][\w-]*)(?: (?:in|around|over) (?:(?:next|same) st|the (?:skipped|missed) st|each of (?:next|the) (?<each>\d+) (?:(?:skipped|missed) )?sts))?)$")]
     private static partial Regex Part();
 
     [GeneratedRegex(@"[A-Za-z]+")]

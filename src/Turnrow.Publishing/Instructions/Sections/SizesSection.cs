@@ -1,6 +1,7 @@
 using Turnrow.Fabric.Numbers;
 using Turnrow.Fabric.Patterns;
 using Turnrow.Fabric.Pieces;
+using Turnrow.Fabric.Rows;
 using Turnrow.Publishing.Trade;
 
 namespace Turnrow.Publishing.Instructions.Sections;
@@ -151,7 +152,9 @@ internal static class SizesSection
     private static bool Closes(Pattern pattern, PieceInSizes piece) =>
         piece.InSizes.All(p => pattern.Gauges.WidthOf(p.Rows[^1]) is { } last && pattern.Gauges.WidestOf(p.Rows) is { } widest && last + last is { } twice && twice < widest.Width);
 
-    private static bool IsTube(PieceInSizes piece) => piece.InSizes.All(static p => p.Rows.All(static r => r.IsRound));
+    // A row that makes its own foundation is joined with the round that follows it.
+    private static bool IsTube(PieceInSizes piece) =>
+        piece.InSizes.All(static p => p.Rows.All(r => r.IsRound || (r.Begins == RowBegins.FoundationStitches && p.Rows.Count > 1)));
 
     // What is picked up along an edge and wider than long is a band to its maker: its rows are as long as the edge, and it is deep.
     private static bool IsBand(PieceInSizes piece, Sized<Rational>? widths, Sized<Rational>? heights) =>
