@@ -12,5 +12,10 @@ public static class RowWorker
     /// <param name="words">The words.</param>
     /// <param name="below">The places.</param>
     /// <param name="isRound">True if behind the last place comes the first one again.</param>
-    public static WorkedRow Work(IReadOnlyList<Word> words, PlaceSequence below, bool isRound = false) => new RowRun(below, isRound).Row(words);
+    public static WorkedRow Work(IReadOnlyList<Word> words, PlaceSequence below, bool isRound = false)
+    {
+        var worked = new RowRun(below, isRound).Row(words);
+        if (worked.Fault is not null || !ChainRuns.AreIn(worked.Tops)) return worked;
+        return ChainRuns.Joined(worked.Words) is { } joined ? new RowRun(below, isRound).Row(joined) : worked;
+    }
 }
