@@ -55,7 +55,7 @@ public sealed partial class PieceBuilder
     {
         if (!GoesOnRound) return 0;
         if (words is [SlipOver slip, ..]) return slip.Count < below.Count ? slip.Count : 0;
-        return FirstAim(words) == Aim.Corner ? Math.Max(0, new PlaceCursor(below).ToCorner()) : 0;
+        return FirstTarget(words) is { } first && Corners.IsCorner(first) ? Math.Max(0, new PlaceCursor(below).ToCorner()) : 0;
     }
 
     // The slip stitches are no words of a round that has been begun there.
@@ -82,7 +82,7 @@ public sealed partial class PieceBuilder
         return rest.Count > 0 ? left : null;
     }
 
-    private static Aim? FirstAim(IReadOnlyList<Word> words)
+    private static Target? FirstTarget(IReadOnlyList<Word> words)
     {
         for (var i = 0; i < words.Count; i++)
         {
@@ -91,9 +91,9 @@ public sealed partial class PieceBuilder
                 case Work { Amount: { Reach: Reach.Fixed, Count: 0 } } or Repeat { Amount: { Reach: Reach.Fixed, Count: 0 } } or RemoveCorners or ChangeYarn:
                     continue;
                 case Work work:
-                    return work.Target.Aim;
+                    return work.Target;
                 case Group group:
-                    return group.Target.Aim;
+                    return group.Target;
                 case Repeat repeat:
                     words = repeat.Words;
                     i = -1;
