@@ -159,6 +159,7 @@ public static class CompilerDiagnostics
         MadeSeveral.Kind,
         StitchesTaken.Kind,
         ExpectRounds.Kind,
+        RowLost.Kind,
         ShortRowEvery.Kind,
         ShortRowEdge.Kind,
         StitchesWaiting.Kind,
