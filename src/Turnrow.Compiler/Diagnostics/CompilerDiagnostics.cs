@@ -160,6 +160,7 @@ public static class CompilerDiagnostics
         StitchesTaken.Kind,
         ExpectRounds.Kind,
         RowLost.Kind,
+        SolidRing.Kind,
         ShortRowEvery.Kind,
         ShortRowEdge.Kind,
         StitchesWaiting.Kind,
