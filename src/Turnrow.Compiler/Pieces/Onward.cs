@@ -67,18 +67,26 @@ internal static class Onwards
     /// <param name="line">The whole line.</param>
     /// <param name="word">Its first word.</param>
     /// <param name="named">The stitch pattern that it names; null for none.</param>
-    public static Onward[] Of(Context context, PieceState piece, TextSpan line, string word, NameSyntax? named)
+    /// <param name="counted">The word by which it counts rows or rounds; null if it does not.</param>
+    public static Onward[] Of(Context context, PieceState piece, TextSpan line, string word, NameSyntax? named, NameSyntax? counted)
     {
-        if (named is not null) return InNamed(context, piece, named);
-        var inPattern = piece.Builders.Select(static b => b.RowsInDoubt ? null : b.LastInPattern);
+        if (named is not null) return InNamed(context, piece, named, counted);
+        var inPattern = Sized.Each(context.Sizes, i => piece.Builders[i] is { RowsInDoubt: false, LastInPattern: { } last } ? last : null);
+        var changed = Sized.Where(context.Sizes, i => inPattern[i]?.Pattern is { Way: { } way } && (way == RoundWay.Turned) != (piece.Builders[i].RoundsAre == RoundWay.Turned));
+        if (changed.Length > 0)
+        {
+            context.Findings.Add(PictureRounds.Begun(line, inPattern[changed[0]]!.Pattern));
+            return Sized.Same(context.Sizes, Onward.Unknown);
+        }
+
         var stitches = PlainCheck.Stitches(context, piece, line, word, i => inPattern[i] is null);
         return Sized.Each(context.Sizes, i => inPattern[i] is { } last ? Onward.Behind(piece.Builders[i], last)
             : stitches[i] is { } stitch ? new Onward(stitch, null, 0, 0) : Onward.Unknown);
     }
 
-    private static Onward[] InNamed(Context context, PieceState piece, NameSyntax named)
+    private static Onward[] InNamed(Context context, PieceState piece, NameSyntax named, NameSyntax? counted)
     {
-        if (context.StitchPatterns.Use(named) is not { } pattern) return Sized.Same(context.Sizes, Onward.Unknown);
+        if (context.StitchPatterns.Use(named) is not { } written || AsWorkedHere(context, piece, written, named, counted) is not { } pattern) return Sized.Same(context.Sizes, Onward.Unknown);
         foreach (var builder in piece.Builders) Prepare(builder, pattern);
         if (!IsWorkedThatWay(context, piece, pattern, named)) return Sized.Same(context.Sizes, Onward.Unknown);
         var onward = Sized.Each(context.Sizes, i => GoesOn(piece.Builders[i], pattern) ?? Begin(piece.Builders[i], pattern));
@@ -86,6 +94,17 @@ internal static class Onwards
         if (misfit.Length > 0) context.Findings.Add(PatternCount.At(context, named.Span, piece, pattern, misfit, i => onward[i].Places));
         foreach (var i in misfit) onward[i] = Onward.Unknown;
         return onward;
+    }
+
+    // A picture is a picture in rows and in rounds; only the way in which its lines are read is another. A piece that has no row yet is worked in what
+    // the line counts.
+    private static StitchPattern? AsWorkedHere(Context context, PieceState piece, StitchPattern written, NameSyntax named, NameSyntax? counted)
+    {
+        var lead = piece.Lead;
+        var inRounds = lead.RowCount == 0 ? lead.InRounds || (counted is not null && RowsOrRounds.SaysRounds(counted)) : lead.InRounds;
+        if (!inRounds || lead.RowsInDoubt || context.StitchPatterns.InRounds(named.Text, lead.RoundsAre) is not { } made) return written;
+        if (made.Pattern is null) context.Findings.Add(PictureRounds.At(named.Span, written.Name, made.Against));
+        return made.Pattern;
     }
 
     // A piece that has no row yet is worked as its first stitch pattern is, and begins with its side.

@@ -72,13 +72,16 @@ public sealed class GaugeBook(IReadOnlyList<Gauge> gauges)
         {
             var stitch = FabricOf(rows[i]);
             var same = 1;
-            while (i + same < rows.Count && IsAlike(rows[i], rows[i + same], stitch)) same++;
-            sum = stitch is not null && Of(stitch)?.HeightOf(same) is { } height ? sum.Value + height : null;
+            while (rows[i].Unworked is null && i + same < rows.Count && rows[i + same].Unworked is null && IsAlike(rows[i], rows[i + same], stitch)) same++;
+            sum = stitch is not null && Of(stitch)?.HeightOf(same > 1 ? same : PartOfRound(rows[i])) is { } height ? sum.Value + height : null;
             i += same;
         }
 
         return sum;
     }
+
+    // A round of a spiral that ends before its marker climbs by as much of its height as it has gone of its way.
+    private static Rational PartOfRound(Row row) => row is { Unworked: { } rest, Work.Below: var worked } ? Rational.Of(worked.Count, worked.Count + rest.Count) ?? Rational.One : Rational.One;
 
     /// <summary>
     /// Width of a row in centimetres, by the gauge of what most of it is made of; null if that has none. What a row of a stitch pattern makes is not its width:

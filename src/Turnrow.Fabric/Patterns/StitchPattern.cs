@@ -25,6 +25,9 @@ public sealed record StitchPattern(string Name, int Multiple, int Plus, IReadOnl
     /// <summary>True if it is worked in rounds.</summary>
     public bool IsRound => Rows[0].IsRound;
 
+    /// <summary>Of a picture in rounds, how they follow each other, since its lines are read that way; null where it does not matter.</summary>
+    public RoundWay? Way { get; init; }
+
     /// <summary>
     /// What its gauge is of: a stitch pattern is a fabric of its own, as plain rows of one stitch are, and goes by a name of its own wherever
     /// fabrics are told apart.

@@ -37,7 +37,12 @@ internal sealed partial class RowRun
         times = work.Amount.Count;
         if (work.Amount.Reach == Reach.Fixed) return Fits(work, times);
         var keep = work.Amount.Reach == Reach.Until ? work.Amount.Count : 0;
-        var places = work.Amount.Reach == Reach.ToCorner ? UpToCorner(work, work.Amount.Count) : _cursor.Remaining - keep;
+        var places = work.Amount.Reach switch
+        {
+            Reach.ToCorner => UpToCorner(work, work.Amount.Count),
+            Reach.ToTurn => UpToTurn(work, work.Amount.Count),
+            _ => _cursor.Remaining - keep,
+        };
         if (_fault is not null) return false;
         if (places < 0)
         {
@@ -53,8 +58,17 @@ internal sealed partial class RowRun
 
         times = places / work.Takes;
         if (places % work.Takes == 0) return true;
-        Fail(RowFaultKind.RepeatDoesNotComeOut, work, work.Takes, places % work.Takes);
+        _fault ??= new RowFault(RowFaultKind.RepeatDoesNotComeOut, work, work.Takes, places % work.Takes, Taken) { Way = places, Times = times };
         return false;
+    }
+
+    // The places before the turn of the row below, but for those that are to remain; below 0 if that can't be.
+    private int UpToTurn(Word word, int remain)
+    {
+        var before = _cursor.Remaining - waiting;
+        if (waiting > 0 && before >= remain) return before - remain;
+        Fail(RowFaultKind.NoTurn, word, remain, waiting > 0 ? Math.Max(0, before) : -1);
+        return -1;
     }
 
     private bool Fits(Work work, int times)
@@ -72,7 +86,7 @@ internal sealed partial class RowRun
         var corners = CornersAhead(found + passed);
         if (found % work.Takes != 0)
         {
-            Fail(RowFaultKind.RepeatDoesNotComeOut, work, work.Takes, found % work.Takes);
+            _fault ??= new RowFault(RowFaultKind.RepeatDoesNotComeOut, work, work.Takes, found % work.Takes, Taken) { Way = found, Times = found / work.Takes };
             return;
         }
 

@@ -3,7 +3,7 @@ using Turnrow.Fabric.Places;
 namespace Turnrow.Fabric.Words;
 
 /// <summary>One row being worked: how far it has come over the places below, and what it has made.</summary>
-internal sealed partial class RowRun(PlaceSequence below, bool isRound)
+internal sealed partial class RowRun(PlaceSequence below, bool isRound, int waiting)
 {
     private const int MostSteps = 200_000;
 
@@ -48,6 +48,7 @@ internal sealed partial class RowRun(PlaceSequence below, bool isRound)
             case Work work: Stitches(work, done); break;
             case Group group: InOnePlace(group, done); break;
             case Repeat repeat: Times(repeat, done); break;
+            case Chains chains when JoinWords.GoesOnSpace(done, done.Count): _tops.WidenLast(chains.Count); done.Add(chains); break;
             case Chains chains: _tops.Add(Place.SpaceOf(chains.Count), 1); done.Add(chains); break;
             case Skip skip when MeetsCorner(skip.Count): Fail(RowFaultKind.CornerPassed, skip, 0, 1); break;
             case Skip skip: PassOver(skip, skip.Count, done); break;
@@ -57,6 +58,7 @@ internal sealed partial class RowRun(PlaceSequence below, bool isRound)
             case Hold hold: PassOver(hold, hold.Count, done); break;
             case Bridge bridge: _tops.Add(new Place(PlaceKind.BridgeChain, null, 0), bridge.Count); done.Add(bridge); break;
             case MarkCorner mark: Mark(mark, done); break;
+            case MarkerHere: Fail(RowFaultKind.MarkerMoved, word, 0, 1); break;
             case RemoveCorners or ChangeYarn: done.Add(word); break;
             case Spread spread: SpreadOut(spread, done); break;
             case ByPlace each: PlaceByPlace(each, done); break;

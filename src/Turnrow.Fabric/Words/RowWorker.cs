@@ -12,5 +12,6 @@ public static class RowWorker
     /// <param name="words">The words.</param>
     /// <param name="below">The places.</param>
     /// <param name="isRound">True if behind the last place comes the first one again.</param>
-    public static WorkedRow Work(IReadOnlyList<Word> words, PlaceSequence below, bool isRound = false) => new RowRun(below, isRound).Row(words);
+    /// <param name="waiting">How many of the places, the last ones, wait behind the turn of the row below.</param>
+    public static WorkedRow Work(IReadOnlyList<Word> words, PlaceSequence below, bool isRound = false, int waiting = 0) => new RowRun(below, isRound, waiting).Row(words);
 }

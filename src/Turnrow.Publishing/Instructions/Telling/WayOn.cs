@@ -25,6 +25,9 @@ internal static class WayOn
         return ChainAt.LastSlip;
     }
 
+    /// <summary>At the edge where the row before ends: the work is turned, or it is not.</summary>
+    public static Phrase AtEdge(RowContext row) => row.Row.Begins == RowBegins.Back ? new DoNotTurn() : new Turn();
+
     /// <summary>What so many places are called.</summary>
     public static PlaceName NameOf(PlaceSequence places, int from, int count)
     {
