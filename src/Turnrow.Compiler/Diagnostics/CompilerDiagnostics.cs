@@ -171,6 +171,8 @@ public static class CompilerDiagnostics
         MadeSeveral.Kind,
         StitchesTaken.Kind,
         ExpectRounds.Kind,
+        RowLost.Kind,
+        SolidRing.Kind,
         ShortRowEvery.Kind,
         ShortRowEdge.Kind,
         StitchesWaiting.Kind,
