@@ -75,6 +75,7 @@ internal sealed class PatternBinder
         FitCheck.Add(_context, _tree, _measured);
         EaseCheck.Add(_context, _tree, _measured);
         OddNumbers.Add(_context, _tree);
+        LostRows.Add(_context, _book, _tree);
         var items = new List<PatternItem>();
         foreach (var item in _items)
         {

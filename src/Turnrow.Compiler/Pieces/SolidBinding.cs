@@ -51,7 +51,16 @@ internal sealed class SolidBinding
             : null);
         var many = Sized.Where(_context.Sizes, i => Array.IndexOf(wrong, i) < 0 && across[i] is not null && (other is null || other[i] is not null) && allowed[i] is not null && Gauge(i) is not null && counts[i] is null);
         if (many.Length > 0) _context.Findings.Add(TooManyRows.At(_context, _statement.Span, many, PieceBuilder.MostRows));
+        if (!shape.FromPole) CheckEnds(counts);
         return CheckSteps(counts);
+    }
+
+    // What is worked round a hole and back into it ends beside the round that it began with, and is sewn to it.
+    private void CheckEnds(IReadOnlyList<int>?[] counts)
+    {
+        var begun = _piece.Builders.Select(static builder => builder.LastWork?.Stitches ?? 0);
+        var apart = Sized.Where(_context.Sizes, i => begun[i] > 0 && counts[i] is [.., var last] && 10 * Math.Abs(last - begun[i]) >= last);
+        if (apart.Length > 0) _context.Findings.Add(SolidRing.At(_context, _statement, apart, i => (begun[i], counts[i]![^1])));
     }
 
     private IReadOnlyList<int>? Rounds(SolidShape shape, double across, double other, Gauge gauge, Allowed allowed, int least)

@@ -20,6 +20,34 @@ public static class YarnTally
             if (with == yarn) Add(counts, word, often * times);
         });
 
+    /// <summary>The stitches of a row that are worked with a yarn, as its count counts them: without what joins it to other pieces or stands on a stitch.</summary>
+    public static long Stitches(RowWork work, string begun, string yarn)
+    {
+        var stitches = 0L;
+        YarnWords.Visit(work.Words, begun, (with, word, often) =>
+        {
+            if (with == yarn) stitches += StitchesOf(word) * often;
+        });
+        return stitches;
+    }
+
+    private static long StitchesOf(Word word)
+    {
+        switch (word)
+        {
+            case Work { To: not null } or Work { Stitch: { IsOne: true, Form: not null }, Takes: 0 }:
+                return 0;
+            case Work work:
+                return (long)work.Stitch.Tops.CountWhere(static place => place.IsStitch) * work.Makes * work.Amount.Times;
+            case Group group:
+                var inside = 0L;
+                foreach (var one in group.Words) inside += StitchesOf(one is Work work ? work with { Amount = work.Amount with { Times = work.Amount.Count } } : one);
+                return inside * group.Times;
+            default:
+                return 0;
+        }
+    }
+
     /// <summary>Adds so many of a place.</summary>
     internal static void Add(Dictionary<Stitch, long> counts, Place place, long count)
     {
@@ -27,16 +55,12 @@ public static class YarnTally
         else if (place.Chains > 0) counts[StitchBook.Chain] = counts.GetValueOrDefault(StitchBook.Chain) + (place.Chains * count);
     }
 
-    /// <summary>Adds what stands on the stitches of a row, which none of its places tells of.</summary>
-    internal static void AddOnTop(Dictionary<Stitch, long> counts, IReadOnlyList<Word> words, long times)
-    {
-        for (var i = 0; i < words.Count; i++)
+    /// <summary>Adds what a row works with a yarn on top of its stitches, which none of its places and no count tells of.</summary>
+    public static void AddOnTop(RowWork work, string begun, string yarn, long times, Dictionary<Stitch, long> counts) =>
+        YarnWords.Visit(work.Words, begun, (with, word, often) =>
         {
-            if (words[i] is Work { Takes: 0, Stitch: { IsOne: true, Form: { } form } } work) AddSpur(counts, form, times * work.Makes * work.Amount.Times);
-            else if (words[i] is Group group) AddOnTop(counts, group.Words, times * group.Times);
-            else if (words[i] is Repeat repeat) AddOnTop(counts, repeat.Words, times * repeat.Amount.Times);
-        }
-    }
+            if (with == yarn && word is Work { Takes: 0, Stitch: { IsOne: true, Form: { } form } } spur) AddSpur(counts, form, often * times * spur.Makes * spur.Amount.Times);
+        });
 
     // Its chains lie under the stitches, as a foundation does.
     private static void AddSpur(Dictionary<Stitch, long> counts, StitchForm form, long times)
@@ -51,8 +75,7 @@ public static class YarnTally
     {
         switch (word)
         {
-            case Work { Stitch: { IsOne: true, Form: { } form }, Takes: 0 } onTop:
-                AddSpur(counts, form, times * onTop.Makes * onTop.Amount.Times);
+            case Work { Stitch.IsOne: true, Takes: 0 }:
                 break;
             case Work work:
                 foreach (var kind in work.Stitch.Tops.Kinds()) Add(counts, kind.Place, kind.Count * work.Makes * times * work.Amount.Times);

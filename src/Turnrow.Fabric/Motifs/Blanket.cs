@@ -3,13 +3,13 @@ using Turnrow.Fabric.Places;
 
 namespace Turnrow.Fabric.Motifs;
 
-/// <summary>Motifs in rows and columns, each joined in its last round to those that lie above it and before it; in one size.</summary>
+/// <summary>Motifs in rows and columns, each joined in its last round to those that lie before it and below it; in one size.</summary>
 /// <param name="Name">What the whole is called.</param>
 /// <param name="Motif">The motif, worked by itself as the first one is.</param>
 /// <param name="Across">Motifs in a row.</param>
 /// <param name="Down">Motifs in a column.</param>
 /// <param name="Joined">The others, by the sides on which they are joined.</param>
-/// <param name="Rim">The places all round, from the corner where its first side begins.</param>
+/// <param name="Rim">The places all round, from the top left corner.</param>
 public sealed record Blanket(string Name, Piece Motif, int Across, int Down, IReadOnlyList<JoinedMotif> Joined, PlaceSequence Rim)
 {
     /// <summary>All motifs.</summary>
@@ -25,11 +25,11 @@ public sealed record JoinedMotif(Piece Piece, IReadOnlyList<Neighbour> To, long 
 /// <summary>Which motif lies beside another one where it is joined.</summary>
 public enum Neighbour : byte
 {
-    /// <summary>The one in the row above.</summary>
-    Above,
-
     /// <summary>The one before it in its row.</summary>
     Before,
+
+    /// <summary>The one in the row below.</summary>
+    Below,
 
     /// <summary>One or the other: the motif looks alike from all its sides.</summary>
     Beside,

@@ -9,7 +9,8 @@ namespace Turnrow.Fabric.Motifs;
 
 /// <summary>
 /// Makes a blanket of a motif. Nothing is done motif by motif: those that are joined alike are one, worked once, and the rim is a repeat of the
-/// motif's sides. The motif's first side lies above, the others follow it against the clock.
+/// motif's sides. The motif's first side lies at the left, as its chart has it, and the others follow
+/// it against the clock.
 /// </summary>
 /// <param name="motif">The motif as it is by itself.</param>
 /// <param name="stitch">The stitch that joins.</param>
@@ -43,13 +44,13 @@ public sealed class BlanketMaker(Piece motif, Stitch stitch, PlaceFilter? betwee
 
     private bool IsJoined(Place place) => between is { } filter && filter.Has(place);
 
-    // The first row is joined to what lies before, the first column to what lies above, all others to both.
+    // From the bottom up: the first row is joined to what lies before, the first column to what lies below, all others to both.
     private (IReadOnlyList<JoinedMotif> Joined, BlanketFault? Fault) Others(int across, int down)
     {
         var (inRow, inColumn) = (across - 1L, down - 1L);
         (Neighbour?[] To, long Count)[] kinds = AreAlike(0, 1)
-            ? [([Neighbour.Beside, null, null, null], inRow + inColumn), ([Neighbour.Above, Neighbour.Before, null, null], inRow * inColumn)]
-            : [([null, Neighbour.Before, null, null], inRow), ([Neighbour.Above, null, null, null], inColumn), ([Neighbour.Above, Neighbour.Before, null, null], inRow * inColumn)];
+            ? [([Neighbour.Beside, null, null, null], inRow + inColumn), ([Neighbour.Before, Neighbour.Below, null, null], inRow * inColumn)]
+            : [([Neighbour.Before, null, null, null], inRow), ([null, Neighbour.Below, null, null], inColumn), ([Neighbour.Before, Neighbour.Below, null, null], inRow * inColumn)];
         var joined = new List<JoinedMotif>();
         foreach (var (to, count) in kinds)
         {
@@ -104,7 +105,7 @@ public sealed class BlanketMaker(Piece motif, Stitch stitch, PlaceFilter? betwee
             rim.Add(side.First, 1);
             rim.Add(inner);
             var more = PlaceSequence.Of(last, 1).Then(PlaceSequence.Of(first, 1)).Then(inner);
-            rim.AddTimes(more, (i % 2 == 0 ? across : down) - 1);
+            rim.AddTimes(more, (i % 2 == 0 ? down : across) - 1);
         }
 
         return rim.Build();

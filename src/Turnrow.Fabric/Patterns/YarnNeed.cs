@@ -88,13 +88,13 @@ public sealed record YarnNeed(Yarn Yarn, IReadOnlyList<Rational>? Grams, IReadOn
             if (row.Work is null) continue;
             if (only || (row.Yarn == yarn && !YarnWords.Has(row.Work.Words))) AddAll(counts, row.Work, copies);
             else if (row.Yarn is { } begun) YarnTally.Add(row.Work, begun, yarn, copies, counts);
+            YarnTally.AddOnTop(row.Work, only ? yarn : row.Yarn ?? string.Empty, yarn, copies, counts);
         }
     }
 
     private static void AddAll(Dictionary<Stitch, long> counts, RowWork work, long copies)
     {
         foreach (var kind in work.Tops.Kinds()) YarnTally.Add(counts, kind.Place, kind.Count * copies);
-        YarnTally.AddOnTop(counts, work.Words, copies);
     }
 
     private static Rational? WithExtra(Rational grams, Yarn yarn) =>

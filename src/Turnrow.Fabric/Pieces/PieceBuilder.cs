@@ -218,6 +218,11 @@ public sealed partial class PieceBuilder
         return hand == HookAt ? start : end;
     }
 
+    /// <summary>How many stitches a later row has more at an edge by steps said so far; below 0 for fewer.</summary>
+    /// <param name="hand">The edge.</param>
+    /// <param name="ahead">Which row: 1 for the next.</param>
+    public int GainAt(Hand hand, int ahead) => StepBook.GainOf(_steps.At(hand, _rows.Count + ahead));
+
     /// <summary>Steps said for a row that is not there yet.</summary>
     public IEnumerable<Step> UnworkedSteps() => _steps.After(_rows.Count);
 

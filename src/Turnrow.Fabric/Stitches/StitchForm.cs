@@ -106,12 +106,12 @@ public sealed record StitchForm(IReadOnlyList<StitchPart> Parts, int Takes, bool
     /// <summary>Places that it makes.</summary>
     public int Places => Together ? 1 : Parts.Sum(static part => part.Stitch is null ? 1 : part.Count);
 
-    /// <summary>True if it makes the same from either end.</summary>
+    /// <summary>True if it is worked alike from either end: the same parts in the same order, and the same place meant by its name.</summary>
     public bool IsSymmetric
     {
         get
         {
-            if (Together) return true;
+            if (Centre >= 0 && Centre != Places - 1 - Centre) return false;
             for (var i = 0; i < Parts.Count; i++)
             {
                 var (a, b) = (Parts[i], Parts[Parts.Count - 1 - i]);

@@ -39,7 +39,7 @@ internal static class SamePlaces
     /// <summary>True if a word works stitches and stays in the place that was worked last.</summary>
     public static bool Stays(Word word) => word switch
     {
-        Work { Target.Aim: Aim.Same } or Group { Target.Aim: Aim.Same } => true,
+        Work { Target.Aim: Aim.Same, Takes: > 0 } or Group { Target.Aim: Aim.Same } => true,
         Repeat repeat => repeat.Words.Any(Stays) && repeat.Words.All(w => Stays(w) || GoesNowhere(w)),
         _ => false,
     };
@@ -52,7 +52,7 @@ internal static class SamePlaces
     }
 
     /// <summary>True if a word works no stitch: what is passed over is not the place that was worked last.</summary>
-    public static bool GoesNowhere(Word word) => word is Chains or Skip or SlipOver or MarkCorner or RemoveCorners or ChangeYarn or Work { Amount.Times: 0 };
+    public static bool GoesNowhere(Word word) => word is Chains or Skip or SlipOver or MarkCorner or RemoveCorners or ChangeYarn or Work { Amount.Times: 0 } || Knots.Is(word);
 
     private static void Add(List<Word> result, Word word)
     {

@@ -13,12 +13,28 @@ internal static class WordReversal
     private static List<Word> Reverse(IReadOnlyList<Word> worked, int? before, Within within)
     {
         var words = SamePlaces.LayOut(worked);
+        if (Knots.AreIn(words)) words = Knots.LayOut(words);
         var corners = CornerReversal.Has(words);
         if (corners) words = CornerReversal.LaidOut(words);
         var open = corners ? -1 : OnlyOpen(words);
         var result = new List<Word>(words.Count);
         for (var i = words.Count - 1; i >= 0; i--)
         {
+            // What stands on a stitch comes behind it from either end.
+            var knots = new List<Word>();
+            if (Knots.Is(words[i]) && Knots.BearerOf(words, i) is >= 0 and var bearer && !IsJoined(words, bearer))
+            {
+                knots.AddRange(words.Skip(bearer + 1).Take(i - bearer));
+                i = bearer;
+            }
+
+            if (JoinedKnot(words, i) is >= 0 and var joined && SamePlaces.PlaceOf(words, joined) is >= 0 and var place)
+            {
+                AddOnePlace(result, words, place, i, before);
+                i = place;
+                continue;
+            }
+
             if (SamePlaces.Stays(words[i]) && SamePlaces.PlaceOf(words, i) is >= 0 and var at)
             {
                 AddOnePlace(result, words, at, i, before);
@@ -28,6 +44,7 @@ internal static class WordReversal
 
             var from = result.Count;
             AddReversed(result, words[i], before + TakenBefore(words, i));
+            if (knots.Count > 0) result.InsertRange(from + 1, knots);
             if (i == open) result[from] = WithReach(result[from], words, i);
             else if (corners && words[i] is Work work && result[from] is Work turned) result[from] = turned with { Amount = CornerReversal.Kept(work) };
         }
@@ -64,15 +81,31 @@ internal static class WordReversal
         return taken;
     }
 
+    private static bool IsJoined(List<Word> words, int index) => SamePlaces.Stays(words[index]) && SamePlaces.PlaceOf(words, index) >= 0;
+
+    // The stitch that went to a place where others are, and bears the word at an index; below 0 for none.
+    private static int JoinedKnot(List<Word> words, int index) =>
+        index >= 0 && Knots.Is(words[index]) && Knots.BearerOf(words, index) is >= 0 and var bearer && IsJoined(words, bearer) ? bearer : -1;
+
     // All that is worked in one place: what was worked last comes first and goes there, the others stay.
     private static void AddOnePlace(List<Word> result, List<Word> words, int at, int last, int? before)
     {
         var there = new List<Word>();
+        var knots = new List<Word>();
         for (var i = last; i > at; i--)
         {
+            if (Knots.Is(words[i]) && Knots.BearerOf(words, i) >= 0)
+            {
+                knots.Insert(0, words[i]);
+                continue;
+            }
+
             // What was passed over on the way lies behind the place; from the other end it comes before it.
             if (WordCounts.Takes(words[i]) is > 0 and var over) result.Add(new Skip(over) { Origin = words[i].Origin });
-            if (words[i] is not (Skip or SlipOver)) there.Add(Staying(words[i]));
+            if (words[i] is Skip or SlipOver) continue;
+            there.Add(Staying(words[i]));
+            there.AddRange(knots);
+            knots.Clear();
         }
 
         var (once, others) = LastOf(words[at]);
@@ -80,6 +113,7 @@ internal static class WordReversal
         {
             // A decrease can't be finished where others are: it goes first, and they join it.
             AddReversed(result, once, null);
+            result.AddRange(knots);
             result.AddRange(there);
         }
         else
@@ -87,6 +121,7 @@ internal static class WordReversal
             GoTo(there, TargetOf(once));
             result.AddRange(there);
             result.Add(WithTarget(Staying(once), new Target(Aim.Same, PlaceFilter.AnyStitch)));
+            result.AddRange(knots);
         }
 
         if (others is not null) AddReversed(result, others, before + TakenBefore(words, at));

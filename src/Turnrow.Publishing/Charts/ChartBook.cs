@@ -28,7 +28,8 @@ internal static class ChartBook
             if (options.Size >= blanket.InSizes.Count || blanket.InSizes[options.Size] is not { Joined: [.., var joined] }) continue;
             var size = options.Size < pattern.Sizes.Count ? pattern.Sizes[options.Size] : string.Empty;
             var title = $"{blanket.Motif}-joined-to-{blanket.Name}";
-            if (Chart.Of(joined.Piece with { Name = title }, Unused(Names.Filed(title), names), size, options.Terms, pattern.Counting, yarns) is { } chart) charts.Add(new($"{options.Name}.{Names.Filed(title)}.svg", chart));
+            var name = Unused(Names.Filed(title), names);
+            if (Chart.Of(joined.Piece with { Name = title }, name, size, options.Terms, pattern.Counting, yarns) is { } chart) charts.Add(new($"{options.Name}.{name}.svg", chart));
         }
 
         return charts;

@@ -18,7 +18,7 @@ internal sealed class BlanketWriter(Pattern pattern, SizeNames names, Wording wo
         var made = sizes.Select(i => blanket.InSizes[i]!).ToList();
         var motif = Names.Title(blanket.Motif);
         var all = Sized.Over([.. made.Select(static b => (int)b.Motifs)]);
-        _paragraphs.Add($"{names.Only(sizes)}**{all.Written()} motifs, {Over(made, static b => b.Across)} across and {Over(made, static b => b.Down)} down, {words.Side(true)} up.** Work them row by row from the top, each row from left to right, and join each in its last round to those that lie beside it. The first side of a motif lies at the top.");
+        _paragraphs.Add($"{names.Only(sizes)}**{all.Written()} motifs, {Over(made, static b => b.Across)} across and {Over(made, static b => b.Down)} down, {words.Side(true)} up.** Work them row by row from the bottom up, each row from left to right, and join each in its last round to those that lie beside it. {Turned(made)}");
         _paragraphs.Add($"**First motif:** As {motif}.");
         foreach (var to in made.SelectMany(static b => b.Joined).Select(static j => string.Join(' ', j.To)).Distinct().ToList()) Joined(blanket, motif, to);
         var spaces = made.Exists(static b => SpacesOf(b) > 0);
@@ -48,12 +48,16 @@ internal sealed class BlanketWriter(Pattern pattern, SizeNames names, Wording wo
         _paragraphs.Add("Fasten off.");
     }
 
+    private static string Turned(List<Blanket> made) => made.TrueForAll(static b => b.Joined.All(static j => j.To.Count > 1 || j.To[0] == Neighbour.Beside))
+        ? "All sides of a motif are alike: turn it as it comes."
+        : "The first side of a motif, behind the first corner of its last round, lies at its left.";
+
     private static string Which(IReadOnlyList<Neighbour> to) => to switch
     {
-        [Neighbour.Beside] => "the other motifs of the first row, each to the one before it, and the first motif of each further row, to the one above it.",
+        [Neighbour.Beside] => "the other motifs of the first row, each to the one before it, and the first motif of each further row, to the one below it.",
         [Neighbour.Before] => "the other motifs of the first row, each to the one before it.",
-        [Neighbour.Above] => "the first motif of each further row, to the one above it.",
-        _ => "all others, each to the motif above it and to the one before it.",
+        [Neighbour.Below] => "the first motif of each further row, to the one below it.",
+        _ => "all others, each to the one before it and to the one below it.",
     };
 
     private static int SpacesOf(Blanket blanket) => blanket.Rim.CountWhere(static p => p.Kind == Fabric.Places.PlaceKind.Space);

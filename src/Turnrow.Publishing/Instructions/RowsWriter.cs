@@ -1,6 +1,4 @@
-using Turnrow.Fabric.Numbers;
 using Turnrow.Fabric.Patterns;
-using Turnrow.Fabric.Pieces;
 using Turnrow.Fabric.Rows;
 using Turnrow.Publishing.Instructions.Folding;
 using Turnrow.Publishing.Trade;
@@ -14,9 +12,6 @@ namespace Turnrow.Publishing.Instructions;
 /// <param name="paragraphs">Where to.</param>
 internal sealed class RowsWriter(Pattern pattern, SizeNames names, Wording words, List<string> paragraphs)
 {
-    // After so many plain rows a maker likes to know how long the piece should be.
-    private const int RowsToMeasure = 4;
-
     private readonly RowReferences _references = new();
     private (FoldedRows Rows, Sized<int> Row, int Paragraph)? _repeating;
 
@@ -40,7 +35,7 @@ internal sealed class RowsWriter(Pattern pattern, SizeNames names, Wording words
         if (rows.Growing is { } growth)
         {
             Like(rows.First(), false);
-            Growing(rows, None(rows).Select(static _ => 1), $"As {One(rows)} {NumberOf(rows, None(rows)).Written()}", new GrowingRows(pattern, words, rows, growth));
+            Growing(rows, None(rows).Select(static _ => 1), $"As {One(rows)} {NumberOf(rows, None(rows)).Written()}", new GrowingRows(pattern, names, words, rows, growth));
             return;
         }
 
@@ -134,7 +129,7 @@ internal sealed class RowsWriter(Pattern pattern, SizeNames names, Wording words
             return;
         }
 
-        for (var run = 0; run < rows.Round.Count; run++) Like(rows.Run(run), false);
+        FirstRound(rows);
         // In some sizes the rows do not come round: these work the first of them again, as all sizes begin to after the last time.
         Rest(rows.Only(i => rows.Times.Values[i] == 1 && rows.Rest.Values[i] == 1));
         Rest(rows.Only(i => rows.Times.Values[i] == 1 && rows.Rest.Values[i] > 1));
@@ -142,7 +137,7 @@ internal sealed class RowsWriter(Pattern pattern, SizeNames names, Wording words
         if (again.Sizes.Count == 0) return;
         var times = Numbers.MoreTimes(again.Times.Select(static n => n - 1));
         var text = $"Repeat the last {again.RoundRows.Written()} {Many(again)} {times}{RestOf(again, NumberOf(again, None(again)))}";
-        if (again.Growing is { } growth) Growing(again, again.RoundRows, text, new GrowingRows(pattern, words, again, growth));
+        if (again.Growing is { } growth) Growing(again, again.RoundRows, text, new GrowingRows(pattern, names, words, again, growth));
         else Add(again, again.RoundRows, text, Growth.Of(again, again.RoundRows, pattern.Counting));
     }
 
@@ -152,6 +147,25 @@ internal sealed class RowsWriter(Pattern pattern, SizeNames names, Wording words
         var last = Sized.Over(rows.Sizes.Select(static s => s.Rows[^1].Row.Number));
         var (than, each) = rows.Round.Count == 1 ? ($"in the {One(rows).ToLowerInvariant()} before", more.EachRow()) : ("the time before", more.EachRound());
         paragraphs.Add($"{OnlySizes(rows)}**{One(rows)}s {NumberOf(rows, without).WrittenTo(last)}:** {text}, but work {more.More(than)}:{each}");
+    }
+
+    // Within a round rows may come round as well, if all sizes see it so.
+    private void FirstRound(FoldedRows rows)
+    {
+        List<SizeRows> first = [.. rows.Sizes.Select((s, i) => s with { Rows = [.. s.Rows.Take(rows.RoundRows.Values[i])] })];
+        if (SizeGroups.Of(first) is [var parts] && parts.Any(static part => part.Round.Count > 1))
+        {
+            foreach (var part in parts)
+            {
+                if (part.Round.Count > 1) Round(part);
+                else Like(part, false);
+                _references.AddTold(part.Sizes);
+            }
+
+            return;
+        }
+
+        for (var run = 0; run < rows.Round.Count; run++) Like(rows.Run(run), false);
     }
 
     private void Rest(FoldedRows rows)
@@ -233,31 +247,10 @@ internal sealed class RowsWriter(Pattern pattern, SizeNames names, Wording words
 
     private void Measure(FoldedRows rows)
     {
-        if (rows.Sizes.Max(static s => s.Rows.Count) < RowsToMeasure) return;
-        var heights = new List<Rational>();
-        var atEdges = false;
-        foreach (var size in rows.Sizes)
-        {
-            if (size.Rows[^1].Row is not { Plan: ShapedPlan { IsPlain: true }, Short.IsNone: true }) return;
-            IReadOnlyList<Row> done = [.. size.Piece.Rows.Take(size.Rows[^1].Row.Number)];
-            if (HeightAt(done, Hand.Right) is not { } height || HeightAt(done, Hand.Left) != height) return;
-            atEdges |= done.Any(static row => !row.Short.IsNone);
-            heights.Add(height);
-        }
-
+        if (PieceMeasure.After(rows, pattern) is not { } measures) return;
         _repeating = null;
-        paragraphs[^1] += $" {Measured(rows)} measures {Lengths.Both(Sized.Over(heights), pattern.InInches)}{(atEdges ? " at its edges" : string.Empty)}.";
+        paragraphs[^1] += $" {measures}";
     }
-
-    // What grows on another piece is no piece to a maker with a tape: she would measure from that one's beginning.
-    private static string Measured(FoldedRows rows)
-    {
-        var piece = rows.Sizes[0].Piece;
-        return piece.Start is FoundationStart or RingStart or BothSidesStart ? "Piece" : $"From its {(piece.Rows[0].IsRound ? "Round" : "Row")} 1, {Names.Title(piece.Name)}";
-    }
-
-    // Short rows do not reach an edge: where the edges differ, there is no one height to be told.
-    private Rational? HeightAt(IReadOnlyList<Row> rows, Hand hand) => pattern.Gauges.HeightOf([.. rows.Where(row => row.Reaches(hand))]);
 
     private string OnlySizes(FoldedRows rows) => names.Only(rows.SizeIndexes);
 

@@ -43,7 +43,7 @@ public sealed class SpurTests
     {
         var counts = new Dictionary<Stitch, long>();
         var row = Compiled.Of($"{Tip}piece back\nbegin with 12 stitches\nround 1: sc around\nround 2: (sc 3, tip) around\n").Row(2);
-        YarnTally.Add(row.Work!, "navy", "navy", 1, counts);
-        Assert.Equal((16L, 4L, 12L), (counts[StitchBook.Single], counts[StitchBook.HalfDouble], counts[StitchBook.Double]));
+        YarnTally.AddOnTop(row.Work!, "navy", "navy", 1, counts);
+        Assert.Equal((4L, 4L, 12L), (counts[StitchBook.Single], counts[StitchBook.HalfDouble], counts[StitchBook.Double]));
     }
 }

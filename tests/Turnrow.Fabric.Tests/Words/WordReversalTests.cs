@@ -59,6 +59,42 @@ public sealed class WordReversalTests
         Assert.Equal([Say.Stitches(1), new Chains(2), Say.In(Aim.Same)], WordReversal.Reverse(row.Words));
     }
 
+    private static readonly Work _picot = new(SpecialStitches.Picot.Of(3)!, 0, 1, Amount.Once, Target.Next, HookInto.BothLoops);
+
+    [Fact]
+    public void A_picot_stays_on_the_stitch_that_it_was_worked_on()
+    {
+        var row = Say.Good(Say.Plain(12), Say.Stitches(5), _picot, Say.Stitches(7));
+        Assert.Equal([Say.Stitches(7), Say.Stitches(1), _picot, Say.Stitches(4)], WordReversal.Reverse(row.Words));
+    }
+
+    [Fact]
+    public void Picots_of_a_repeat_stay_on_its_stitches()
+    {
+        var row = Say.Good(Say.Plain(12), Say.Times(Amount.Of(4), Say.Stitches(3), _picot));
+        Assert.Equal([Say.Times(Amount.Of(4), Say.Stitches(1), _picot, Say.Stitches(2))], WordReversal.Reverse(row.Words));
+        var first = Say.Good(Say.Plain(7), Say.Stitches(1), Say.Times(Amount.Of(3), _picot, Say.Stitches(2)));
+        Assert.Equal(
+            [Say.Stitches(2), Say.Times(Amount.Of(2), Say.Stitches(1), _picot, Say.Stitches(1)), Say.Stitches(1), _picot],
+            WordReversal.Reverse(first.Words));
+    }
+
+    [Fact]
+    public void A_picot_between_chains_stays_between_them()
+    {
+        var row = Say.Good(Say.Plain(2), Say.Stitches(1), new Chains(2), _picot, new Chains(2), Say.Stitches(1));
+        Assert.Equal([Say.Stitches(1), new Chains(2), _picot, new Chains(2), Say.Stitches(1)], WordReversal.Reverse(row.Words));
+    }
+
+    [Fact]
+    public void A_picot_between_two_stitches_of_one_place_stays_on_the_first()
+    {
+        var row = Say.Good(Say.Plain(1), Say.Stitches(1), _picot, Say.In(Aim.Same));
+        Assert.Equal([Say.Stitches(1), Say.In(Aim.Same), _picot], WordReversal.Reverse(row.Words));
+        var last = Say.Good(Say.Plain(1), Say.Stitches(1), Say.In(Aim.Same), _picot);
+        Assert.Equal([Say.Stitches(1), _picot, Say.In(Aim.Same)], WordReversal.Reverse(last.Words));
+    }
+
     [Fact]
     public void In_each_stays_away_from_what_was_worked_before_it()
     {

@@ -60,6 +60,31 @@ public sealed class MotifTests
         Assert.Contains("(3 dc, ch 1, sl st in corner of the first side of Tile, ch 1, 3 dc) in next ch-2 sp, move the marker to this ch-2 sp, sl st in next sp of the first side of Tile", page, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("round 2: ((3 dc, ch 2, 3 dc) in next corner, ch 1) around", "join in each sp")]
+    [InlineData("round 2: ((3 dc, ch 3, 3 dc) in next corner, ch 3) around", "join with sc in each ch-3 sp")]
+    [InlineData("round 2: (dc to corner, (2 dc, ch 2, 2 dc) in corner) around", "join in each st")]
+    [InlineData("round 2: (dc to corner, 3 dc in corner) around", "join in each corner")]
+    [InlineData("round 2: ((2 dc, ch 2, 2 dc) in corner, dc to corner) around", "join in each st and sp")]
+    public void A_blanket_reads_back(string round, string join)
+    {
+        var pattern = Compilation.Of(new SourceText("blanket.turnrow", $"""
+            pattern "Blanket"
+            terms US
+            sizes S, M, L
+            piece tile
+              begin with ring
+              round 1: (3 dc, ch 2, mark corner) 4 times in ring
+              {round}
+              fasten off
+            blanket throw of tile: 4 (1, 3) across, 3 (5, 3) down, {join}
+            piece edging picked up around throw last row: 1 sc in each st, 3 sc in each corner
+              fasten off
+            """)).Pattern;
+        Assert.Equal(0, pattern.Errors);
+        foreach (var terms in new[] { Terms.US, Terms.UK }) Assert.Empty(ReadBack.Differences(pattern, WrittenInstructions.Write(pattern, terms)));
+    }
+
     private const string Joined = """
         pattern "Joined"
         terms US

@@ -21,7 +21,8 @@ internal sealed partial class EdgeWalk(IReadOnlyDictionary<string, ReadPiece> pi
         if (start.Success)
         {
             along = text[..start.Index];
-            CheckRound(along, start);
+            if (!start.Groups["rim"].Success) CheckRound(along, start);
+            else if (!rightSide) throw new Misread("that is not the corner that she meets first");
             if (start.Groups["end"].Success && start.Groups["end"].Value == "right" != (rightSide != IsAtFoot(text))) throw new Misread("she would go from left to right");
             if (start.Groups["most"].Success && start.Groups["most"].Value != FirstAtStep(along)) throw new Misread($"the first that she meets is not the {start.Groups["most"].Value}");
         }
@@ -169,7 +170,7 @@ internal sealed partial class EdgeWalk(IReadOnlyDictionary<string, ReadPiece> pi
     [GeneratedRegex($@"^the {Edge}, in the end of (?<from>{Row})(?:; work along the edge from there (?<way>up|back) to (?<to>{Row}))?\.$")]
     private static partial Regex InTheEndOf();
 
-    [GeneratedRegex(@", in (?:the one nearest the (?<end>right|left) edge|the (?<most>outermost|innermost) of them|(?<corner>the corner at its (?:beginning|end))|(?<join>the ch where the ring was joined)|its (?<order>first|last) st|the (?<order>first|last) of them|its first (?:st|ch) at the (?<end>right|left) edge|the one at their (?<end>right|left) end|the ch at its (?<end>right|left) end)\.$")]
+    [GeneratedRegex(@", in (?:the one nearest the (?<end>right|left) edge|the (?<most>outermost|innermost) of them|(?<rim>its top left corner)|(?<corner>the corner at its (?:beginning|end))|(?<join>the ch where the ring was joined)|its (?<order>first|last) st|the (?<order>first|last) of them|its first (?:st|ch) at the (?<end>right|left) edge|the one at their (?<end>right|left) end|the ch at its (?<end>right|left) end)\.$")]
     private static partial Regex FirstOfThem();
 
     [GeneratedRegex($@"^the {Edge} (?:from|at) (?<from>{Row})(?: (?<way>up|back) to (?<to>{Row}))?$")]
@@ -193,7 +194,7 @@ internal sealed partial class EdgeWalk(IReadOnlyDictionary<string, ReadPiece> pi
     [GeneratedRegex(@"^the (?<name>[a-z]+ side) of (?<piece>.+), from corner to corner$")]
     private static partial Regex SideOfMotif();
 
-    [GeneratedRegex(@"^the last (?:row|round) of (?<piece>.+)$")]
+    [GeneratedRegex(@"^the (?:last (?:row|round)|rim) of (?<piece>.+)$")]
     private static partial Regex LastRow();
 
     [GeneratedRegex(@"^the beginning edge of (?<piece>.+)$")]

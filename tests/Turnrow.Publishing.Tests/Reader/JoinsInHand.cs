@@ -30,6 +30,9 @@ internal sealed partial class JoinsInHand(IReadOnlyDictionary<string, ReadPiece>
         return true;
     }
 
+    /// <summary>A motif of a blanket lies along another one: its side is met from its end.</summary>
+    public void LayAlong(string edge, IEnumerable<Place> places) => _edges[edge] = ("from its last corner back to its first", new Queue<Place>(places.Reverse()));
+
     /// <summary>Joins what a row joins.</summary>
     public void Take(IEnumerable<JoinBeside> joins, ReadRow row)
     {

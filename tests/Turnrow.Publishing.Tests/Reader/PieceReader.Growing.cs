@@ -41,6 +41,6 @@ internal sealed partial class PieceReader
         return Regex.Replace(text, $@"(?<={Regex.Escape($"[{what}] ")})\d+(?= times)", said!.Value.ToString(CultureInfo.InvariantCulture));
     }
 
-    [GeneratedRegex(@"^(?<how>As (?:Row|Round) (?<row>\d+)|Repeat .+), but work \[(?<what>.+)\] (?<step>\d+) times? more(?<places> in each place)? than (?:in the (?:row|round) before|the time before):$")]
+    [GeneratedRegex(@"^(?<how>As (?:Row|Round) (?<row>\d+)|Repeat .+), but work \[(?<what>.+)\] (?<step>\d+) more times?(?<places> in each place)? than (?:in the (?:row|round) before|the time before):$")]
     private static partial Regex Grown();
 }

@@ -52,6 +52,14 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
         return true;
     }
 
+    /// <summary>Takes the last round out again and lays the piece along others, to which it is joined in another last round.</summary>
+    public void JoinInstead(IEnumerable<(string Edge, IEnumerable<Place> Places)> beside)
+    {
+        piece.Steps.Remove(piece.Rows.Count);
+        piece.Rows.RemoveAt(piece.Rows.Count - 1);
+        foreach (var (edge, places) in beside) _joins.LayAlong(edge, places);
+    }
+
     /// <summary>What must be said before the piece is put aside.</summary>
     public void End()
     {
@@ -177,7 +185,7 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
 
     private void AddAtHook(Match match)
     {
-        At(match.Groups["edge"].Value, piece.Rows.Count == 0 && piece.StandsOn is { Base: var from } ? from.HookAt : piece.HookAt);
+        At(match.Groups["edge"].Value, piece.Rows.Count > 0 ? piece.HookAt : (piece.Over.Count > 0 ? piece.Over[0].Piece : piece.StandsOn?.Base ?? throw new Misread("there is no yarn yet")).HookAt);
         _hanging = Number.Of(match.Groups["n"].Value);
         if (piece.Rows.Count > 0) return;
         var part = _first ?? throw new Misread("there is no yarn yet");
@@ -238,7 +246,8 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
         if (number != piece.Rows.Count + 1) throw new Misread($"after Row {piece.Rows.Count} comes Row {number}");
         if (piece.IsFastenedOff) throw new Misread("the yarn is cut");
         var turned = steps.OfType<Turn>().Any();
-        var back = IsBack(steps);
+        // A chain may be all that is worked back.
+        var back = IsBack(steps) || (row.Count is { Count: 1 } only && stitches.IsBack(only.Keys.Single()));
         var side = SideOf(row, turned);
         if (piece.Rows.Count == 0 && _first is null && steps.OfType<GoOverPart>().FirstOrDefault() is { } over) GoOnFromChain(over.Stitch);
         var ground = Under(row, side, back, turned);

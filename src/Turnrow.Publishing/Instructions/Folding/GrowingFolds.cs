@@ -22,9 +22,19 @@ internal static class GrowingFolds
         return folded.Count > 0 ? folded : null;
     }
 
-    private static bool HaveOneShape(FoldedSize one, FoldedSize other) =>
-        one.Folds.SequenceEqual(other.Folds) && one.Runs.Select(static r => r.Count).SequenceEqual(other.Runs.Select(static r => r.Count))
-        && one.Growths.Select(static g => g?.Run).SequenceEqual(other.Growths.Select(static g => g?.Run));
+    // How often and how long may differ, but not what comes round and what grows in it.
+    private static bool HaveOneShape(FoldedSize one, FoldedSize other)
+    {
+        if (one.Folds.Count != other.Folds.Count) return false;
+        for (var i = 0; i < one.Folds.Count; i++)
+        {
+            if (one.Folds[i].Period != other.Folds[i].Period || !Grow(one.Growths[i], other.Growths[i])) return false;
+        }
+
+        return true;
+    }
+
+    private static bool Grow(RepeatGrowth? one, RepeatGrowth? other) => one is null ? other is null : other is not null && one.And(other) is not null;
 
     private static FoldedSize? One(SizeRows size)
     {

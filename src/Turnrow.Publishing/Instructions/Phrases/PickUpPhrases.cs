@@ -59,7 +59,7 @@ internal sealed record EdgeStretch(
         {
             Fabric.Pieces.StretchKind.RowEnds => $"the end of {RowIn(First)}",
             Fabric.Pieces.StretchKind.Foundation when IsRound => $"the {words.Ch} where the ring was joined",
-            Fabric.Pieces.StretchKind.LastRow when IsRim => $"its top {(Forwards ? "right" : "left")} corner",
+            Fabric.Pieces.StretchKind.LastRow when IsRim => "its top left corner",
             Fabric.Pieces.StretchKind.LastRow when IsRound => $"its {(Forwards ? "first" : "last")} {words.St}",
             Fabric.Pieces.StretchKind.OpenStitches when IsRound => $"the {(Forwards ? "first" : "last")} of them",
             Fabric.Pieces.StretchKind.LastRow => $"its first {words.St} at the {end} edge",
