@@ -36,7 +36,7 @@ public sealed class JoinedEdge(JoinSide side)
             StretchKind.Foundation => OfStretch(stretch),
             StretchKind.LastRow => Side.Piece.TopFromRight,
             _ when Side.Piece.Top is null => null,
-            _ when Side.Piece.EndsOnRightSide => MotifSides.PlacesOf(Side.Piece, stretch),
+            _ when Side.Piece.Rows[^1].StartsAt == Hand.Right => MotifSides.PlacesOf(Side.Piece, stretch),
             _ => MotifSides.PlacesOf(Side.Piece, stretch).Reversed(),
         };
     }

@@ -17,7 +17,7 @@ public sealed record JoinedAlong(JoinedEdge Edge, bool AgainstTheClock, PlaceSeq
         Rows.Hand.Right => AgainstTheClock,
         Rows.Hand.Left => !AgainstTheClock,
         null when Edge.Side.Stretches is [{ Kind: StretchKind.Foundation }] => !AgainstTheClock,
-        _ => AgainstTheClock == (Edge.Side.Stretches is not [{ Kind: StretchKind.Side }] || Edge.Side.Piece.EndsOnRightSide),
+        _ => AgainstTheClock == (Edge.Side.Stretches is not [{ Kind: StretchKind.Side }] || Edge.Side.Piece.Rows[^1].StartsAt == Rows.Hand.Right),
     };
 
     /// <summary>The same after a row, and what of the row can't be worked; null if all can.</summary>

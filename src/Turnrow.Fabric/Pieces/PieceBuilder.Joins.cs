@@ -30,7 +30,7 @@ public sealed partial class PieceBuilder
     {
         if (!work.Joins) return null;
         if (!InRounds && JoinWords.BeforeTheEnd(work.Words) is { } inside) return new RowFault(RowFaultKind.JoinInside, inside, 0, 0, 0);
-        var against = InRounds ? !NextIsRightSide : HookAt == Hand.Right;
+        var against = HookAt == (InRounds ? Hand.Left : Hand.Right);
         RowFault? fault = null;
         foreach (var edge in JoinWords.EdgesOf(work.Words))
         {

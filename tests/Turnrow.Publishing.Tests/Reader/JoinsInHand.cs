@@ -68,7 +68,7 @@ internal sealed partial class JoinsInHand(IReadOnlyDictionary<string, ReadPiece>
     // A row that ends at its left edge lies to the right of the other piece and climbs along it; a round runs past what lies beside it.
     private static bool LiesBackwards(string edge, ReadRow row)
     {
-        var againstClock = row.IsRound ? !row.RightSide : row.EndsAt == Side.Left;
+        var againstClock = row.IsRound ? row.StartsAt == Side.Left : row.EndsAt == Side.Left;
         return edge.StartsWith("the left edge", StringComparison.Ordinal) || edge.StartsWith("the beginning edge", StringComparison.Ordinal) ? againstClock : !againstClock;
     }
 

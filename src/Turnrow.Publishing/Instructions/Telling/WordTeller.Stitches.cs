@@ -120,8 +120,8 @@ internal sealed partial class WordTeller
     private bool IsAllLeftBefore(int count)
     {
         if (row.Row.Short.Waiting > 0) return false;
-        var behind = _places.Remaining == 1 && _places.TopAt(0) is not null ? 1 : _places.Remaining;
-        return behind <= 1 && count + behind == row.Row.Short.Taken;
+        var behind = _places.Remaining;
+        return (behind == 0 || (behind == 1 && _places.TopAt(0) is not null)) && count + behind == row.Row.Short.Taken;
     }
 
     // Nothing is ahead but the chain that stands for the last stitch, and chains added behind it.

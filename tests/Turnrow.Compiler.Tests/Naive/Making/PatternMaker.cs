@@ -391,7 +391,7 @@ public sealed class PatternMaker
                 default: _shaping.Any(sketch); break;
             }
         }
-        if (sketch.StandsOnStitches && !sketch.EndsInCorners && _tape.OneIn(8))
+        if (sketch.StandsOnStitches && !sketch.InRounds && !sketch.EndsInCorners && _tape.OneIn(8))
             sketch.EndsInCorners = _rows.BackAlone(sketch);
         else if (sketch.StandsOnStitches && !sketch.InRounds && !sketch.EndsInCorners && _tape.OneIn(6))
             new CornerMaker(_tape, _tape.Of<string>(_stitches)).Ending(sketch);
