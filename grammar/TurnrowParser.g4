@@ -18,7 +18,7 @@ statement
   | asUse=useLine | asStitch=stitchLine | asKey=keyLine | asPicture=pictureLine
   | asBegin=beginLine | asChain=chainLine | asEdge=edgeLine | asMark=markLine | asDivide=divideLine | fastenLine
   | weaveLine | asRow=rowLine | asRows=rowsLine | asRepeat=repeatLine | asStraight=straightLine | asLeave=leaveLine
-  | asAdd=addLine | asShape=shapeLine | asSeam=seamLine | asExpect=expectLine | asClaims=claimsLine
+  | asAdd=addLine | asShape=shapeLine | asSeam=seamLine | asBlanket=blanketLine | asExpect=expectLine | asClaims=claimsLine
   | asSolid=solidLine | asWith=withLine | asStripes=stripesLine | asFloats=floatsLine | asFor=forLine | asBody=bodyLine | asEase=easeLine | asFinished=finishedLine | asSwatch=swatchLine | asMade=madeLine | asAccept=acceptLine
   ;
 
@@ -131,6 +131,7 @@ item
   | HOLD amount=count FOR called=name
   | BRIDGE amount=count (FOR called=name)?
   | WITH yarn=name
+  | JOIN (SKIPPING amount=count)? (WITH by=stitch)? TO walk+=walkWord+ at=place?
   | before=list?
     ( words+=name+ (changed=change changedBy=changeAmount? | worked=stitchAmount spread=spreading? | spread=spreading | ends=atEachEnd | joined=TOGETHER | nth=ORDINAL of+=name+)?
     | changed=change changedBy=changeAmount?
@@ -144,7 +145,8 @@ atEachEnd : AT EACH END ;
 // A count's name behind a stitch is one more word of the stitch here; so a sum that begins with it is only its rest.
 stitchAmount : operations+=countOperation+ | first=list operations+=countOperation* | far=reach ;
 changeAmount : amount=count evenly=EVENLY? | far=reach ;
-reach        : ACROSS | AROUND | TO corner=CORNER | UNTIL remain=count REMAIN (BEFORE corner=CORNER)? ;
+// `to turn`: to where the row below turned, behind which stitches wait.
+reach        : ACROSS | AROUND | TO (corner=CORNER | turn=TURN) | UNTIL remain=count REMAIN (BEFORE (corner=CORNER | turn=TURN))? ;
 // Print says `in each st across`; the last word adds nothing, and is let stand.
 place
   : IN ( which=(NEXT | FIRST | LAST | SAME) kind+=name* (AND also+=name+)? (until=UNTIL remain=count REMAIN)?
@@ -227,6 +229,8 @@ seamLine
   : SEAM first+=walkWord+ (AND firstMore+=walkWords)* (COMMA (rows=selection COMMA?)?)?
     WITH second+=walkWord+ (AND secondMore+=walkWords)* (COMMA parts+=seamPart)* (COLON worked=rate)?
   ;
+// Motifs in rows and columns, each joined to those before it in its last round.
+blanketLine : BLANKET called=name OF motif=name COLON across=count ACROSS COMMA down=count DOWN COMMA JOIN (WITH by=stitch)? at=place claimed=claim? ;
 walkWords : words+=walkWord+ ;
 seamPart  : rows=selection | eased=EASING (least=list TO most=list measure=unit)? | IN (THE order=SAME | order=OPPOSITE) ORDER | WITH yarn=name | facing=side TOGETHER ;
 walkWord  : name | FIRST | LAST | ROW | ROWS | STITCHES ;
@@ -280,7 +284,7 @@ unit   : MM | CM | IN | M | YD ;
 name
   : WORD
   | ACCEPT | BODY | EASE | FINISHED | FLOATS | MADE | SOLID | STRIPES | SWATCH
-  | ADD | BEGIN | CHAIN | CLAIMS | COUNT | DIVIDE | EXPECT | FASTEN | FROM | GAUGE | HOOK | KEY | LEFT | MARK | MEASURE | NOTATION
+  | ADD | BEGIN | BLANKET | CHAIN | CLAIMS | COUNT | DIVIDE | EXPECT | FASTEN | FROM | GAUGE | HOOK | KEY | LEFT | MARK | MEASURE | NOTATION
   | NOTION | PATTERN | PIECE | REPEAT | RIGHT | SEAM | SHAPE | SIZES | SKILL | STRAIGHT | TERMS | TURN | VERSION
   | USE | WEARER | WEAVE | YARN
   | AFTER | ALL | ALONG | APART | BEFORE | BUT | CH | CHAINS | CORNER | COUNTS | CUP | DOES | DOWN | EACH | EASING | EDGE | EDGES | END

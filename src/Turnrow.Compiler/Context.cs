@@ -49,6 +49,9 @@ internal sealed class Context(Findings findings, Scope scope, Evaluator evaluato
     /// <summary>How rounds follow each other, where a piece does not say.</summary>
     public RoundWay RoundsAre { get; set; }
 
+    /// <summary>Finds the edges that a row of a piece is joined to.</summary>
+    public Func<Pieces.PieceState, JoinItem, Fabric.Joins.JoinedEdge?[]?>? EdgesJoined { get; set; }
+
     /// <summary>The rows worked so far, for all pieces and sizes.</summary>
     public RowBook Worked { get; } = new();
 

@@ -43,6 +43,7 @@ internal sealed class PatternBinder
         _finished = new FinishedBinder(context, _book);
         _made = new MadeBinder(context, _book);
         context.Evaluate.PieceValues = _expect.ValuesOf;
+        context.EdgesJoined = new JoinBinder(context, _book).Bind;
     }
 
     /// <summary>Where claims could stand and do not.</summary>
@@ -112,6 +113,7 @@ internal sealed class PatternBinder
                 case MeasureStatement measure: _context.Scope.Announce(measure.Name.Text, measure.Name.Span, NamesIn.Expression(measure.Value)); break;
                 case CountStatement count: _context.Scope.Announce(count.Name.Text, count.Name.Span, NamesIn.Expression(count.Value)); break;
                 case PieceStatement piece: _book.Announce(piece.Name); break;
+                case BlanketStatement blanket: _book.Announce(blanket.Name); break;
             }
         }
     }
@@ -129,7 +131,7 @@ internal sealed class PatternBinder
         _context.TurnsInDoubt |= _unread.MayBe(line, "turn") || _unread.MayBe(line, "terms");
         _context.Yarns.InDoubt |= _unread.MayBe(line, "yarn");
         _context.StitchPatterns.InDoubt |= _unread.MayBeStitchPattern(line);
-        _book.JoinsInDoubt |= _unread.MayBe(line, "seam") || _unread.MayBe(line, "piece");
+        _book.JoinsInDoubt |= _unread.MayBe(line, "seam") || _unread.MayBe(line, "blanket") || _unread.MayBe(line, "piece");
     }
 
     // Of a stitch whose line tells its name at least, no other is in doubt.
@@ -178,6 +180,7 @@ internal sealed class PatternBinder
             case TurnStatement turn when IsOfPiece(turn, _pieceSeen): InPiece(turn); break;
             case RoundsAreStatement rounds when !_pieceSeen: _context.RoundsAre = PieceStatements.WayOf(rounds); break;
             case SeamStatement seam: Join(seam); break;
+            case BlanketStatement blanket: Join(blanket); break;
             case WeaveInStatement: _items.Add(() => new WeaveInItem()); break;
             case ProseStatement prose: Prose(prose); break;
             case ExpectMeasureStatement expect: _expect.Check(expect); break;
@@ -214,6 +217,12 @@ internal sealed class PatternBinder
     private void Join(SeamStatement statement)
     {
         if (new SeamBinder(_context, _book).Bind(statement) is { } seam) _items.Add(() => seam);
+        _piece = null;
+    }
+
+    private void Join(BlanketStatement statement)
+    {
+        if (new BlanketBinder(_context, _book).Bind(statement) is { } blanket) _items.Add(() => blanket);
         _piece = null;
     }
 

@@ -56,6 +56,7 @@ public static class NotationWords
         new("divide", "divide: 22 for left, skip 8, 50 for back, skip 8, 22 for right"),
         new("fasten", "fasten off"),
         new("weave", "weave in ends"),
+        new("blanket", "blanket throw of tile: 5 across, 7 down, join in each sp"),
         new("seam", "seam back right side-seam with front right side-seam: 2 sc in each row"),
         new("expect", "expect 85 stitches measure 45 cm, within 1 cm"),
         new("finished", "finished bust is 2 x hem stitches"),

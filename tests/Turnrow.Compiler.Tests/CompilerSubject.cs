@@ -87,7 +87,7 @@ public sealed class CompilerSubject : INaiveSubject
         if (row is not { Yarn: { } yarn, Work: { } work }) return "";
         var yarns = new List<string>();
         AddYarns(work.Words, ref yarn, yarns);
-        if (!row.RightSide) yarns.Reverse();
+        if (row.StartsAt == Hand.Left) yarns.Reverse();
         return RowFact.InRuns(yarns);
     }
 
@@ -109,7 +109,7 @@ public sealed class CompilerSubject : INaiveSubject
 
     private static List<int> CornersOf(Row row)
     {
-        var tops = row.RightSide ? row.Work?.Tops : row.Work?.Tops.Reversed();
+        var tops = row.StartsAt == Hand.Right ? row.Work?.Tops : row.Work?.Tops.Reversed();
         return tops is null ? [] : [.. Enumerable.Range(1, tops.Count).Where(n => tops.Slice(n - 1, 1).First.IsCorner)];
     }
 

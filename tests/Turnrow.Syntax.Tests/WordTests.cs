@@ -18,7 +18,7 @@ public sealed class WordTests
     public void Few_words_can_not_be_names()
     {
         Assert.Equal(
-            "RS WS across and are around at both bridge by cm dec evenly first for hold in inc last leave m mm per row rows skip slip stitches the to together until with without x yd",
+            "RS WS across and are around at both bridge by cm dec evenly first for hold in inc join last leave m mm per row rows skip slip stitches the to together until with without x yd",
             string.Join(' ', NotationWords.Reserved));
     }
 

@@ -63,7 +63,7 @@ internal static class SampleReport
         var (widths, heights) = (new HashSet<Stitch>(), new HashSet<Stitch>());
         foreach (var piece in pattern.Pieces.SelectMany(piece => piece.InSizes))
         {
-            if (sample.Said.WidestOf(piece.Rows) is { } widest && GaugeBook.FabricOf(widest.Row) is { } stitch) widths.Add(stitch);
+            if (sample.Said.WidestOf(piece.Rows) is { } widest && GaugeBook.WidthFabricOf(widest.Row) is { } stitch) widths.Add(stitch);
             if (!sample.IsReckonedWhole(piece)) heights.UnionWith(GaugeBook.FabricsOf(piece.Rows).Select(fabric => fabric.Stitch));
         }
 

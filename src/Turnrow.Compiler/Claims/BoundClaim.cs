@@ -1,6 +1,7 @@
 using Turnrow.Fabric.Places;
 using Turnrow.Fabric.Rows;
 using Turnrow.Fabric.Stitches;
+using Turnrow.Fabric.Words;
 using Turnrow.Syntax.Tree;
 
 namespace Turnrow.Compiler.Claims;
@@ -24,9 +25,15 @@ internal readonly record struct ClaimKind(bool Spaces, Stitch? Stitch)
 /// <summary>A claim with its numbers.</summary>
 internal sealed record BoundClaim(ClaimSyntax Syntax, Counting Counting, IReadOnlyList<(ClaimKind Kind, int?[] Claimed, ClaimPartSyntax Syntax)> Parts)
 {
-    /// <summary>The stitches that it claims in all, if it claims them as one number.</summary>
-    public int? StitchesIn(int size) =>
-        Parts is [{ Kind: { Spaces: false }, Claimed: var claimed }] && Counting == Counting.Usual ? claimed[size] : null;
+    /// <summary>The places that it claims in all, if it tells them by one number; null if it counts some of them alone.</summary>
+    /// <param name="size">The size.</param>
+    /// <param name="words">Words of the row that it is of; null where they are not known.</param>
+    public int? PlacesIn(int size, IReadOnlyList<Word>? words)
+    {
+        if (Parts is not [{ Kind: { Spaces: false } kind, Claimed: var claimed }] || Counting != Counting.Usual) return null;
+        var all = kind.Stitch is { } stitch ? words is not null && MadeKinds.AreOnly(words, stitch) : words is null || !MadeKinds.HaveSpaces(words);
+        return all ? claimed[size] : null;
+    }
 }
 
 /// <summary>Counts what a claim counts.</summary>

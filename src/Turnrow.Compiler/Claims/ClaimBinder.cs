@@ -2,7 +2,9 @@ using Turnrow.Compiler.Diagnostics.Kinds;
 using Turnrow.Compiler.Pieces;
 using Turnrow.Compiler.Rows;
 using Turnrow.Compiler.Values;
+using Turnrow.Fabric.Pieces;
 using Turnrow.Fabric.Rows;
+using Turnrow.Fabric.Words;
 using Turnrow.Syntax.Tree;
 
 namespace Turnrow.Compiler.Claims;
@@ -34,7 +36,7 @@ internal sealed class ClaimBinder(Context context)
     {
         if (claim is null) return;
         Check(piece, claim, false, i => piece.Builders[i].LastWork is { } work ? (k => ClaimCounting.Of(work, k, claim.Counting)) : null);
-        Trust(piece, claim);
+        Trust(piece, claim, builder => WordsOf(claim.Syntax, builder));
     }
 
     /// <summary>Checks a claim on <c>leave</c>, <c>add</c> or a beginning: what the next row has to work over.</summary>
@@ -101,14 +103,22 @@ internal sealed class ClaimBinder(Context context)
         }
     }
 
-    /// <summary>Believes a claim where the count is not known.</summary>
-    public static void Trust(PieceState piece, BoundClaim? claim)
+    // Those of the last row that the claim's own line made: where the line made none, what it would have made is not known.
+    private static IReadOnlyList<Word>? WordsOf(ClaimSyntax claim, PieceBuilder builder) =>
+        builder.Rows is [.., { Origin.Value: StatementSyntax line } last] && line.Span.Start <= claim.Span.Start && claim.Span.End <= line.Span.End
+        && last.Plan.WordsFrom(last.StartsAt) is { Count: > 0 } words ? words : null;
+
+    /// <summary>Believes a claim where the count is not known, if it tells all places that there are.</summary>
+    /// <param name="piece">The piece.</param>
+    /// <param name="claim">The claim; null for none.</param>
+    /// <param name="wordsOf">The words of the row that it is of; null where they can't be read.</param>
+    public static void Trust(PieceState piece, BoundClaim? claim, Func<PieceBuilder, IReadOnlyList<Word>?>? wordsOf = null)
     {
         if (claim is null) return;
         for (var i = 0; i < piece.Builders.Length; i++)
         {
             var builder = piece.Builders[i];
-            if (builder.Ahead is null && !builder.WaitsForFirstStitch && claim.StitchesIn(i) is { } stitches) builder.Trust(stitches);
+            if (builder.Ahead is null && !builder.WaitsForFirstStitch && claim.PlacesIn(i, wordsOf?.Invoke(builder)) is { } stitches) builder.Trust(stitches);
         }
 
         piece.Changed();

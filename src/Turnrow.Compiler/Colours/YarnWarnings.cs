@@ -48,19 +48,34 @@ internal static class YarnWarnings
         var known = new Dictionary<(string Yarn, IReadOnlyList<Word> Words), IReadOnlyList<Float>>();
         foreach (var builder in piece.Builders)
         {
+            Row? before = null;
             foreach (var row in builder.Rows)
             {
-                if (row is not { Yarn: { } yarn, Work: { } work, Origin.Value: SyntaxNode line } || !YarnWords.Has(work.Words)) continue;
+                var last = before;
+                before = row;
+                if (row is not { Yarn: { } yarn, Work: { } work, Origin.Value: SyntaxNode line }) continue;
+                foreach (var one in OverJoin(context, last, row)) Tell(told, line, row, one);
+                if (!YarnWords.Has(work.Words)) continue;
                 if (!known.TryGetValue((yarn, work.Words), out var floats)) known[(yarn, work.Words)] = floats = Float.Longer(work.Words, yarn, context.Yarns.MostFloat);
-                foreach (var one in floats)
-                {
-                    if (!told.TryGetValue((line, one.Yarn), out var list)) told[(line, one.Yarn)] = list = [];
-                    if (!list.Exists(l => l.Row.Number == row.Number)) list.Add((row, one));
-                }
+                foreach (var one in floats) Tell(told, line, row, one);
             }
         }
 
         foreach (var ((line, yarn), floats) in told)
             context.Findings.Add(FloatLong.At(((SyntaxNode)line).Span, piece.Name, yarn, floats, context.Yarns.MostFloat));
+    }
+
+    // Round a tube a yarn that rests is carried on into the next round, unless the work is turned at the join.
+    private static IReadOnlyList<Float> OverJoin(Context context, Row? before, Row row)
+    {
+        if (before is not { IsRound: true, Way: not RoundWay.Turned, Yarn: { } yarn, Work: { } work } || !row.IsRound || row.Begins is RowBegins.Joined) return [];
+        if (!YarnWords.Has(work.Words) && !YarnWords.Has(row.Work!.Words)) return [];
+        return Float.OverJoin((work.Words, yarn), (row.Work!.Words, row.Yarn!), context.Yarns.MostFloat);
+    }
+
+    private static void Tell(Dictionary<(object Line, string Yarn), List<(Row Row, Float Float)>> told, SyntaxNode line, Row row, Float one)
+    {
+        if (!told.TryGetValue((line, one.Yarn), out var list)) told[(line, one.Yarn)] = list = [];
+        if (!list.Exists(l => l.Row.Number == row.Number)) list.Add((row, one));
     }
 }

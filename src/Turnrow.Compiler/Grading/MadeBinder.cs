@@ -4,6 +4,7 @@ using Turnrow.Compiler.Values;
 using Turnrow.Fabric.Numbers;
 using Turnrow.Fabric.Patterns;
 using Turnrow.Fabric.Rows;
+using Turnrow.Fabric.Stitches;
 using Turnrow.Syntax.Text;
 using Turnrow.Syntax.Tree;
 
@@ -71,15 +72,15 @@ internal sealed class MadeBinder(Context context, PieceBook book)
 
     private MadeLength? Width(MadeStatement line, MadePartSyntax part, IReadOnlyList<Row> rows)
     {
-        if (LengthOf(part) is not { } measured || !HaveGauges(line, part, rows)) return null;
+        if (LengthOf(part) is not { } measured || !HaveGauges(line, part, GaugeBook.WidthFabricsOf(rows))) return null;
         return context.Gauges.WidestOf(rows) is { } widest
-            ? Told(line, part, new MadeLength(measured, widest.Width, GaugeBook.FabricsOf([widest.Row])))
+            ? Told(line, part, new MadeLength(measured, widest.Width, GaugeBook.WidthFabricsOf([widest.Row])))
             : null;
     }
 
     private MadeLength? Height(MadeStatement line, MadePartSyntax part, IReadOnlyList<Row> rows)
     {
-        if (LengthOf(part) is not { } measured || !HaveGauges(line, part, rows)) return null;
+        if (LengthOf(part) is not { } measured || !HaveGauges(line, part, GaugeBook.FabricsOf(rows))) return null;
         return context.Gauges.HeightOf(rows) is { } planned
             ? Told(line, part, new MadeLength(measured, planned, GaugeBook.FabricsOf(rows)))
             : null;
@@ -99,9 +100,9 @@ internal sealed class MadeBinder(Context context, PieceBook book)
         return null;
     }
 
-    private bool HaveGauges(MadeStatement line, MadePartSyntax part, IReadOnlyList<Row> rows)
+    private bool HaveGauges(MadeStatement line, MadePartSyntax part, IReadOnlyList<(Stitch Stitch, int Rows)> fabrics)
     {
-        foreach (var (stitch, _) in GaugeBook.FabricsOf(rows))
+        foreach (var (stitch, _) in fabrics)
         {
             if (context.Gauges.Of(stitch) is not null) continue;
             if (!context.GaugesInDoubt) context.Findings.Add(GaugeMissing.Sample(part.Span, line.Piece.Text, context.Word(stitch)));

@@ -77,33 +77,27 @@ internal sealed class ExpectBinder(Context context, PieceBook book)
         if (book.Bind(statement.Piece) is not { } piece) return;
         var from = statement.From is { } first ? context.Evaluate.Counts(first, 1) : Sized.Same<int?>(context.Sizes, 1);
         var to = statement.To is { } last ? context.Evaluate.Counts(last, 1) : piece.Builders.Select(static b => (int?)b.RowCount);
-        var grows = new (double Growth, double Needed)?[context.Sizes];
-        for (var i = 0; i < grows.Length; i++)
+        var grows = new RoundGrowth?[context.Sizes];
+        var known = Sized.Where(context.Sizes, i => from[i] is not null && to[i] is not null && !piece.Builders[i].RowsInDoubt && piece.Builders[i].RowCount > 0);
+        var outside = Array.FindAll(known, i => from[i] > to[i] || to[i] > piece.Builders[i].RowCount);
+        if (outside.Length > 0) context.Findings.Add(ExpectRounds.At(context, statement, outside, i => (from[i]!.Value, to[i]!.Value), i => piece.Builders[i].RowCount));
+        foreach (var i in known)
         {
-            if (from[i] is { } a && to[i] is { } b && !piece.Builders[i].RowsInDoubt) grows[i] = Growth(statement, piece.Builders[i].Rows, a, b);
+            if (!Array.Exists(outside, each => each == i) && !piece.Finished[i].CornersInDoubt) grows[i] = Growth(statement, piece.Builders[i].Rows, from[i]!.Value, to[i]!.Value);
         }
 
-        var wrong = Sized.Where(context.Sizes, i => grows[i] is { } g && Lies(g.Growth, g.Needed) != statement.Lie);
-        if (wrong.Length > 0) context.Findings.Add(ExpectLie.At(context, statement, wrong, i => grows[i]!.Value.Growth, i => grows[i]!.Value.Needed));
+        var wrong = Sized.Where(context.Sizes, i => grows[i] is { } g && Lies(g) != statement.Lie);
+        if (wrong.Length > 0) context.Findings.Add(ExpectLie.At(context, statement, wrong, i => grows[i]!));
     }
 
-    // In the mean of the rounds, so that one without increases between two with them is no fault. What round 1 grows from is the point it begins at.
-    private (double, double)? Growth(ExpectLieStatement statement, IReadOnlyList<Row> rows, int from, int to)
+    private RoundGrowth? Growth(ExpectLieStatement statement, IReadOnlyList<Row> rows, int from, int to)
     {
-        if (from > to || to > rows.Count || rows[to - 1].Work is not { } last || (from > 1 && rows[from - 2].Work is null)) return null;
-        if (GaugeBook.TallestOf(rows[to - 1]) is not { } stitch) return null;
-        if (context.Gauges.Of(stitch) is not { } gauge)
-        {
-            if (!context.GaugesInDoubt) context.Findings.Add(GaugeMissing.At(statement.Piece.Span, context.Word(stitch)));
-            return null;
-        }
-
-        var before = from > 1 ? rows[from - 2].Work!.Stitches : 0;
-        return ((last.Stitches - before) / (double)(to - from + 1), Flatness.Needed(gauge));
+        if (RoundGrowth.WithoutGauge(rows, from, to, context.Gauges) is not { } stitch) return RoundGrowth.Of(rows, from, to, context.Gauges);
+        if (!context.GaugesInDoubt) context.Findings.Add(GaugeMissing.At(statement.Piece.Span, context.Word(stitch)));
+        return null;
     }
 
-    private static Lie Lies(double growth, double needed) =>
-        Flatness.IsFlat(growth, needed) ? Lie.Flat : growth < needed ? Lie.Cup : Lie.Ruffle;
+    private static Lie Lies(RoundGrowth grows) => grows.IsFlat ? Lie.Flat : grows.Stitches < grows.Needed ? Lie.Cup : Lie.Ruffle;
 
     private static bool Holds(Bound bound, Rational off, Rational within) => bound switch
     {

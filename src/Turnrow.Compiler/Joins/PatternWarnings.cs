@@ -47,6 +47,7 @@ internal static class PatternWarnings
         if (builder.RowCount == 0 && piece.MirrorOf is null) context.Findings.Add(PieceEmpty.At(piece.Span, piece.Name));
         if (builder.RowCount == 0) return;
         WaitingCheck.Add(context, piece);
+        JoinBinder.CheckRest(context, piece);
         foreach (var inSize in piece.Builders)
         {
             foreach (var step in inSize.UnworkedSteps())

@@ -16,12 +16,13 @@ internal sealed record SizedPickUp(PickUpStart Start, int? Stitches);
 internal sealed record BoundPickUp(Stitch Stitch, SizedPickUp?[] InSizes);
 
 /// <summary>Reads <c>picked up along right-front neck, last 3 rows: 2 dc in each row</c>.</summary>
-internal sealed class PickUpBinder(Context context, PieceBook book)
+internal sealed class PickUpBinder(Context context, PieceBook book, PieceState piece)
 {
     /// <summary>The pick-up; null, and reported, if it can't be understood.</summary>
     public BoundPickUp? Bind(PickUpOriginSyntax pickUp)
     {
-        var walks = pickUp.Walks.Select(w => new WalkBinder(context, book).Bind(w)).ToList();
+        var copies = piece.Copies.Count;
+        var walks = pickUp.Walks.Select(w => new WalkBinder(context, book) { OfEach = copies > 0 }.Bind(w)).ToList();
         var rates = new RateBinder(context).Bind(pickUp.Rates);
         var word = pickUp.Stitch ?? (pickUp.Rates.Count > 0 ? pickUp.Rates[0].Stitch : null);
         if (walks.Contains(null) || rates is null || word is null || context.StitchOf(word) is not { } stitch)
@@ -30,7 +31,16 @@ internal sealed class PickUpBinder(Context context, PieceBook book)
             return null;
         }
 
-        if (walks.Find(static w => w!.Piece.Copies.Count > 0) is { } several) context.Findings.Add(MadeSeveral.Which(several.Span, several.Piece.Name, several.Piece.Copies.Count));
+        if (stitch.Making == StitchMaking.Reversed)
+        {
+            context.Findings.Add(WorkedBack.PickedUp(context, word.Span, word.Text));
+            book.JoinsInDoubt = true;
+            return null;
+        }
+
+        // Of several, each is picked up along its own of as many.
+        if (walks.Find(w => w!.Piece.Copies.Count != copies) is { } other)
+            context.Findings.Add(other.Piece.Copies.Count > 0 ? MadeSeveral.Which(other.Span, other.Piece.Name, other.Piece.Copies.Count) : MadeSeveral.Begun(other.Span, piece.Name));
         if (pickUp.Rates.Any(static r => r.Evenly)) return Evenly(pickUp, walks!, rates);
         var sizes = new SizedPickUp?[context.Sizes];
         var uneven = new List<(int Size, PickUpLeg Leg)>();

@@ -6,7 +6,7 @@ namespace Turnrow.Compiler.Joins;
 
 /// <summary>
 /// Looks whether a whole pattern falls apart into groups of pieces that are joined to one another and to no other. Two that mirror each other are a
-/// pair, as mittens are.
+/// pair, as mittens are, and so are those that are made alike.
 /// </summary>
 internal static class PieceGroups
 {
@@ -16,7 +16,7 @@ internal static class PieceGroups
         var first = groups.Find(g => g.Count > 1);
         foreach (var group in groups)
         {
-            if (group.Count < 2 || group == first || IsMirrored(book, group)) continue;
+            if (group.Count < 2 || group == first || IsMirrored(book, group) || group.TrueForAll(static piece => piece.CopyOf is not null)) continue;
             context.Findings.Add(PieceUnjoined.Group(group[0].Span, [.. group.Select(p => p.Name)], first![0].Name));
         }
     }
@@ -32,7 +32,7 @@ internal static class PieceGroups
         {
             foreach (var name in BeganFrom(piece.Finished[0].Start))
             {
-                if (book.Find(name) is { } other) Join(piece, other);
+                if (book.Find(name) is { } other) Join(piece, OwnOf(other, piece));
             }
         }
 
@@ -41,6 +41,7 @@ internal static class PieceGroups
             foreach (var walk in first.Concat(second)) Join(first[0].Piece, walk.Piece);
         }
 
+        foreach (var (one, other) in book.JoinedAsTheyGo) Join(one, other);
         var groups = new List<List<PieceState>>();
         var seen = new HashSet<PieceState>();
         foreach (var piece in book.Made)
@@ -53,12 +54,18 @@ internal static class PieceGroups
 
         return groups;
 
+        // Where it is not said which of several is meant, that was told.
         void Join(PieceState one, PieceState other)
         {
-            joined[one].Add(other);
-            joined[other].Add(one);
+            if (!joined.TryGetValue(one, out var ofOne) || !joined.TryGetValue(other, out var ofOther)) return;
+            ofOne.Add(other);
+            ofOther.Add(one);
         }
     }
+
+    // Where both are made several times, each began at its own.
+    private static PieceState OwnOf(PieceState other, PieceState piece) =>
+        piece.CopyOf is { } model && other.Copies.Count == model.Copies.Count ? other.Copies[model.Copies.ToList().IndexOf(piece)] : other;
 
     private static IEnumerable<string> BeganFrom(PieceStart? start) => start switch
     {

@@ -20,6 +20,9 @@ internal sealed class WalkBinder(Context context, PieceBook book)
 {
     private static readonly string[] EdgeWords = ["edge"];
 
+    /// <summary>True if it is walked for each of several by itself: then each speaks of its own.</summary>
+    public bool OfEach { get; init; }
+
     /// <summary>The edge; null, and reported, if the words name none.</summary>
     public BoundWalk? Bind(WalkSyntax walk)
     {
@@ -31,7 +34,7 @@ internal sealed class WalkBinder(Context context, PieceBook book)
         if (IsTaken(piece, walk, sides)) return null;
         if (walk.Selection is { } selection) sides = Select(walk, selection, piece, sides);
         // What is said of all of them is told so.
-        if (piece.Copies.Count > 0) sides = sides.Select(s => s is null ? null : s with { Piece = s.Piece with { Name = $"each-{piece.Name}" } });
+        if (piece.Copies.Count > 0 && !OfEach) sides = sides.Select(s => s is null ? null : s with { Piece = s.Piece with { Name = $"each-{piece.Name}" } });
         return new BoundWalk(piece, sides, walk.Span);
     }
 

@@ -11,7 +11,8 @@ namespace Turnrow.Compiler.Pieces;
 /// <param name="pattern">The pattern and its edges.</param>
 /// <param name="changes">What is done at the edges, by the row's number from 1.</param>
 /// <param name="rows">How many rows.</param>
-internal sealed class EdgedRows(EdgedPattern pattern, EdgeChanges changes, int rows)
+/// <param name="gains">Stitches that steps said before add at the right and the left edge, by the row's number from 1.</param>
+internal sealed class EdgedRows(EdgedPattern pattern, EdgeChanges changes, int rows, Func<int, (int Right, int Left)> gains)
 {
     private const int TrialsPerRow = 12;
     private const int MoreTrials = 5_000;
@@ -24,13 +25,15 @@ internal sealed class EdgedRows(EdgedPattern pattern, EdgeChanges changes, int r
     public int Stuck { get; private set; }
 
     /// <summary>The plan of each row; null if there is none for all of them.</summary>
-    /// <param name="state">Where the piece stands.</param>
+    /// <param name="state">Where the piece stands, steps left out.</param>
+    /// <param name="before">Index of the pattern's row below; below 0 for none.</param>
     /// <param name="ahead">What the first row is worked over, in its working order.</param>
     /// <param name="start">The edge where it starts.</param>
-    public IReadOnlyList<WordsPlan>? Plan(EdgedState state, PlaceSequence ahead, Hand start)
+    public IReadOnlyList<WordsPlan>? Plan(EdgedState state, int before, PlaceSequence ahead, Hand start)
     {
         var trials = (long)rows * TrialsPerRow + MoreTrials;
-        var step = new Step(state, start, MovesFor(state, 1));
+        if (pattern.Stepped(state, before, gains(1).Right, gains(1).Left) is not { } first) return null;
+        var step = new Step(first, start, MovesFor(first, 1));
         while (_done.Count < rows)
         {
             if (--trials < 0) return null;
@@ -45,11 +48,13 @@ internal sealed class EdgedRows(EdgedPattern pattern, EdgeChanges changes, int r
 
             var (right, left) = changes.Of(_done.Count + 1);
             var below = _done.Count == 0 ? ahead : null;
-            var before = _done.Count == 0 ? 0 : _done[^1].State.Next;
-            if (pattern.Row(step.State, below, before, step.Start, right.Change, left.Change, move) is not { } row) continue;
+            var lastIndex = _done.Count == 0 ? 0 : _done[^1].State.Next;
+            if (pattern.Row(step.State, below, lastIndex, step.Start, right.Change, left.Change, move) is not { } row) continue;
+            var (addedRight, addedLeft) = _done.Count + 1 < rows ? gains(_done.Count + 2) : (0, 0);
+            if (pattern.Stepped(row.State, step.State.Next, addedRight, addedLeft) is not { } next) continue;
             step.Plan = row.Plan;
             _done.Add(step);
-            step = new Step(row.State, step.Start.Opposite(), _done.Count < rows ? MovesFor(row.State, _done.Count + 1) : []);
+            step = new Step(next, step.Start.Opposite(), _done.Count < rows ? MovesFor(next, _done.Count + 1) : []);
         }
 
         return [.. _done.Select(static s => s.Plan!)];

@@ -19,7 +19,7 @@ namespace Turnrow.Compiler.Pieces;
 /// <param name="Places">Places that its first row was, or will be, worked over.</param>
 internal sealed record Onward(Stitch? Plain, StitchPattern? Pattern, int Next, int Places)
 {
-    private Dictionary<int, WordsPlan>? _rows;
+    private Dictionary<(int Index, int Places), WordsPlan>? _rows;
     private RowPlan? _plain;
 
     /// <summary>Nothing is known.</summary>
@@ -27,6 +27,9 @@ internal sealed record Onward(Stitch? Plain, StitchPattern? Pattern, int Next, i
 
     /// <summary>What turns the pattern's rows round, in a piece that mirrors another and goes on with them; null in any other.</summary>
     public MirroredRows? Mirrored { get; init; }
+
+    /// <summary>The piece that goes on, by which stitches left and added at its edges make it narrower or wider.</summary>
+    public PieceBuilder? Builder { get; init; }
 
     /// <summary>What its gauge is of; null where it is not known.</summary>
     public Stitch? Fabric => Pattern?.Fabric ?? Plain;
@@ -37,14 +40,22 @@ internal sealed record Onward(Stitch? Plain, StitchPattern? Pattern, int Next, i
         if (Pattern is not { } pattern) return _plain ??= Plain is { } stitch ? ShapedPlan.Plain(stitch) : null;
         var index = pattern.IndexOf(Next + ordinal);
         _rows ??= [];
-        if (!_rows.TryGetValue(index, out var plan))
-            _rows[index] = plan = new WordsPlan(pattern.Rows[index].Words) { Of = new InPattern(pattern, index, Places) };
+        var key = (index, Width());
+        if (!_rows.TryGetValue(key, out var plan))
+            _rows[key] = plan = new WordsPlan(pattern.Rows[index].Words) { Of = new InPattern(pattern, index, key.Item2) };
         return Mirrored is { } mirrored ? mirrored.Of(plan) : plan;
+    }
+
+    // As wide as the row before, unless stitches were left or added since.
+    private int Width()
+    {
+        if (Builder is not { LastInPattern: { } last, LastWork: { } work, Ahead: { } ahead } || !ReferenceEquals(last.Pattern, Pattern)) return Places;
+        return ahead.Count == work.Tops.Count ? last.Places : last.Pattern.WidthOver(last.Index, ahead.Count) ?? last.Places;
     }
 
     /// <summary>Goes on behind a row of a stitch pattern.</summary>
     public static Onward Behind(PieceBuilder builder, InPattern last) =>
-        new(null, last.Pattern, last.Next, last.Places) { Mirrored = last.IsMirrored ? new MirroredRows(builder) : null };
+        new(null, last.Pattern, last.Next, last.Places) { Builder = builder, Mirrored = last.IsMirrored ? new MirroredRows(builder) : null };
 }
 
 /// <summary>Finds what a piece goes on with.</summary>
@@ -56,18 +67,26 @@ internal static class Onwards
     /// <param name="line">The whole line.</param>
     /// <param name="word">Its first word.</param>
     /// <param name="named">The stitch pattern that it names; null for none.</param>
-    public static Onward[] Of(Context context, PieceState piece, TextSpan line, string word, NameSyntax? named)
+    /// <param name="counted">The word by which it counts rows or rounds; null if it does not.</param>
+    public static Onward[] Of(Context context, PieceState piece, TextSpan line, string word, NameSyntax? named, NameSyntax? counted)
     {
-        if (named is not null) return InNamed(context, piece, named);
-        var inPattern = piece.Builders.Select(static b => b.RowsInDoubt ? null : b.LastInPattern);
+        if (named is not null) return InNamed(context, piece, named, counted);
+        var inPattern = Sized.Each(context.Sizes, i => piece.Builders[i] is { RowsInDoubt: false, LastInPattern: { } last } ? last : null);
+        var changed = Sized.Where(context.Sizes, i => inPattern[i]?.Pattern is { Way: { } way } && (way == RoundWay.Turned) != (piece.Builders[i].RoundsAre == RoundWay.Turned));
+        if (changed.Length > 0)
+        {
+            context.Findings.Add(PictureRounds.Begun(line, inPattern[changed[0]]!.Pattern));
+            return Sized.Same(context.Sizes, Onward.Unknown);
+        }
+
         var stitches = PlainCheck.Stitches(context, piece, line, word, i => inPattern[i] is null);
         return Sized.Each(context.Sizes, i => inPattern[i] is { } last ? Onward.Behind(piece.Builders[i], last)
             : stitches[i] is { } stitch ? new Onward(stitch, null, 0, 0) : Onward.Unknown);
     }
 
-    private static Onward[] InNamed(Context context, PieceState piece, NameSyntax named)
+    private static Onward[] InNamed(Context context, PieceState piece, NameSyntax named, NameSyntax? counted)
     {
-        if (context.StitchPatterns.Use(named) is not { } pattern) return Sized.Same(context.Sizes, Onward.Unknown);
+        if (context.StitchPatterns.Use(named) is not { } written || AsWorkedHere(context, piece, written, named, counted) is not { } pattern) return Sized.Same(context.Sizes, Onward.Unknown);
         foreach (var builder in piece.Builders) Prepare(builder, pattern);
         if (!IsWorkedThatWay(context, piece, pattern, named)) return Sized.Same(context.Sizes, Onward.Unknown);
         var onward = Sized.Each(context.Sizes, i => GoesOn(piece.Builders[i], pattern) ?? Begin(piece.Builders[i], pattern));
@@ -75,6 +94,17 @@ internal static class Onwards
         if (misfit.Length > 0) context.Findings.Add(PatternCount.At(context, named.Span, piece, pattern, misfit, i => onward[i].Places));
         foreach (var i in misfit) onward[i] = Onward.Unknown;
         return onward;
+    }
+
+    // A picture is a picture in rows and in rounds; only the way in which its lines are read is another. A piece that has no row yet is worked in what
+    // the line counts.
+    private static StitchPattern? AsWorkedHere(Context context, PieceState piece, StitchPattern written, NameSyntax named, NameSyntax? counted)
+    {
+        var lead = piece.Lead;
+        var inRounds = lead.RowCount == 0 ? lead.InRounds || (counted is not null && RowsOrRounds.SaysRounds(counted)) : lead.InRounds;
+        if (!inRounds || lead.RowsInDoubt || context.StitchPatterns.InRounds(named.Text, lead.RoundsAre) is not { } made) return written;
+        if (made.Pattern is null) context.Findings.Add(PictureRounds.At(named.Span, written.Name, made.Against));
+        return made.Pattern;
     }
 
     // A piece that has no row yet is worked as its first stitch pattern is, and begins with its side.
@@ -105,5 +135,5 @@ internal static class Onwards
 
     // Places below 0: not known, and so not checked.
     private static Onward Begin(PieceBuilder builder, StitchPattern pattern) =>
-        new(null, pattern, 0, builder.AheadFor(pattern.Rows[0].Words)?.Count ?? -1);
+        new(null, pattern, 0, builder.AheadFor(pattern.Rows[0].Words)?.Count ?? -1) { Builder = builder };
 }

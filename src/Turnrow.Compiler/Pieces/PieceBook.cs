@@ -26,6 +26,9 @@ internal sealed class PieceBook(Context context)
     /// <summary>The seams so far.</summary>
     public List<(IReadOnlyList<Joins.BoundWalk> First, IReadOnlyList<Joins.BoundWalk> Second)> Seams { get; } = [];
 
+    /// <summary>The pieces that are joined to others while they are worked.</summary>
+    public List<(PieceState Piece, PieceState Other)> JoinedAsTheyGo { get; } = [];
+
     /// <summary>The points where edges meet, a size.</summary>
     public Joins.MeetingPoints[] MeetingPoints => _meetingPoints ??= Sized.Each(context.Sizes, i => new Joins.MeetingPoints(this, i));
 

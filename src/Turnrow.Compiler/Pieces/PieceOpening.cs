@@ -58,7 +58,7 @@ internal sealed class PieceOpening(Context context, PieceBook book)
     {
         var copies = statement.Copies!;
         if (copies.Count is < 2 or > MostCopies) context.Findings.Add(MadeSeveral.Number(copies.Span, copies.Count, MostCopies));
-        else if (statement.Origin is not null) context.Findings.Add(MadeSeveral.Begun(copies.Span, piece.Name));
+        else if (statement.Origin is MirrorOriginSyntax or AcrossOriginSyntax) context.Findings.Add(MadeSeveral.Begun(copies.Span, piece.Name));
         else return [.. Ordinals.Take(copies.Count).Select(nth => new PieceState($"{nth}-{piece.Name}", piece.Span, piece.Builders) { CopyOf = piece })];
         return [];
     }
@@ -130,12 +130,14 @@ internal sealed class PieceOpening(Context context, PieceBook book)
         }
 
         named.Used = true;
+        foreach (var copy in from.Copies) copy.PartNamed(part.Part.Text)!.Used |= piece.Copies.Count > 0;
         BeginFrom(piece, from, named.FromRight.Select(n => (int?)n), named.Count.Select(n => (int?)n), part.Part);
     }
 
     private void BeginFrom(PieceState piece, PieceState from, int?[] fromRight, int?[] counts, SyntaxNode place)
     {
-        if (from.Copies.Count > 0) context.Findings.Add(MadeSeveral.GoesOn(place.Span, from.Name));
+        // Of several, each goes on from its own of as many.
+        if (from.Copies.Count != piece.Copies.Count) context.Findings.Add(from.Copies.Count > 0 ? MadeSeveral.GoesOn(place.Span, from.Name) : MadeSeveral.Begun(place.Span, piece.Name));
         CheckOverlap(piece, from, fromRight, counts, place);
         from.Joined = piece.Joined = true;
         for (var i = 0; i < context.Sizes; i++)
@@ -196,7 +198,7 @@ internal sealed class PieceOpening(Context context, PieceBook book)
 
     private void BeginPickUp(PieceState piece, PickUpOriginSyntax pickUp, PieceStatement statement)
     {
-        var bound = new PickUpBinder(context, book).Bind(pickUp);
+        var bound = new PickUpBinder(context, book, piece).Bind(pickUp);
         for (var i = 0; i < context.Sizes; i++)
         {
             if (bound?.InSizes[i] is { } start)
@@ -244,7 +246,8 @@ internal sealed class PieceOpening(Context context, PieceBook book)
         if (beginning.Overlaps.Count > 0) context.Findings.Add(PartOverlap.Mirrored(context, mirror.Piece.Span, [.. beginning.Overlaps.Distinct()], original.Name));
         if (beginning.HeldApart is [var apart, ..]) context.Findings.Add(HeldMirrored.At(context, mirror.Piece.Span, [.. beginning.HeldApart.Select(static h => h.Size)], original.Name, apart.Held, apart.Turned));
         if (beginning.StepsMeet.Count > 0) context.Findings.Add(StepsMeet.Mirrored(context, mirror.Piece.Span, [.. beginning.StepsMeet], original.Name));
-        if (beginning.RoundsApart.Count > 0) context.Findings.Add(RoundMirrored.At(context, mirror.Piece.Span, [.. beginning.RoundsApart], original.Name));
+        if (original.Finished.SelectMany(static p => p.JoinedTo).FirstOrDefault() is { } joined) context.Findings.Add(JoinMirrored.At(mirror.Piece.Span, original.Name, joined.Edge.Side.Piece.Name));
+        else if (beginning.RoundsApart.Count > 0) context.Findings.Add(RoundMirrored.At(context, mirror.Piece.Span, [.. beginning.RoundsApart], original.Name));
         else if (beginning.TurnsApart.Count > 0) context.Findings.Add(ShortRowMirrored.At(context, mirror.Piece.Span, [.. beginning.TurnsApart], original.Name));
         original.Manners.CopyTo(piece.Manners, 0);
         foreach (var (name, rows) in original.Marks) piece.Marks[name] = rows;

@@ -52,6 +52,9 @@ internal sealed class PieceState(string name, TextSpan span, PieceBuilder[] buil
     /// <summary>Parts of the last row that later pieces go on from: stitches from the right edge, and how many, a size.</summary>
     public List<(string Piece, int[] FromRight, int[] Count)> Taken { get; } = [];
 
+    /// <summary>The edges that its rows are joined to, by the words that name them; null for words that name none.</summary>
+    public Dictionary<string, Fabric.Joins.JoinedEdge?[]?> JoinedTo { get; } = new(StringComparer.Ordinal);
+
     /// <summary>How edges are shaped here, a size.</summary>
     public ShapingManner[] Manners { get; } = new ShapingManner[builders.Length];
 

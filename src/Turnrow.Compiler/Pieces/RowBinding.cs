@@ -16,11 +16,12 @@ internal static class RowBinding
         var claim = new ClaimBinder(context).Bind(statement.Claim);
         foreach (var builder in piece.Builders) builder.WorkInRounds(statement.IsRound);
         var counts = RowWorking.Bounded(context, piece, statement.Span, CountRows(context, piece, statement));
-        CheckSide(context, piece, statement);
         TurningChainCheck.Add(context, statement.Items);
-        var words = new RowBinder(context).Bind(statement.Items, piece.OnlyStitch() ?? (piece.Unread ? PlainCheck.Guess(context, piece) : null));
+        var words = new RowBinder(context, piece).Bind(statement.Items, piece.OnlyStitch() ?? (piece.Unread ? PlainCheck.Guess(context, piece) : null));
         // What a row that is not known holds or bridges has a name all the same, and nobody knows how many it is.
         if (Sized.Where(context.Sizes, i => words[i] is null && context.Here.Has(i)).Length > 0 && statement.Items.Any(static item => item is HoldItem or BridgeItem)) piece.NamesInDoubt = true;
+        for (var i = 0; i < context.Sizes; i++) piece.Builders[i].WorkBack(words[i]);
+        CheckSide(context, piece, statement);
         var working = new RowWorking(context, piece, statement);
         for (var i = 0; i < context.Sizes; i++)
         {
@@ -35,8 +36,13 @@ internal static class RowBinding
         }
 
         working.Finish();
-        new ClaimBinder(context).CheckRow(piece, claim);
+        // What may have moved the marker ends anywhere: a claim tells what it made, not how many come next.
+        if (!MayMoveMarker(statement)) new ClaimBinder(context).CheckRow(piece, claim);
     }
+
+    // `move marker`, one of the words misspelt.
+    private static bool MayMoveMarker(RowStatement statement) =>
+        statement.Items is [_, .., StitchItem { Words: [var move, var marker] }] && (move.Text == "move") != (marker.Text == "marker");
 
     /// <summary>How many rows "rows 2 to 19" are; reports numbers that are not the row's own.</summary>
     public static int?[] CountRows(Context context, PieceState piece, ExpressionSyntax? first, ExpressionSyntax? last)

@@ -38,15 +38,20 @@ internal static class RowFaults
             RowFaultKind.StandsOnNothing => StandsOnNothing.At(context, span, sizes, word),
             RowFaultKind.NoCorner => CornerMissing.At(context, span, piece, sizes, word, first.Below is { HasCorners: true }),
             RowFaultKind.CornerNotNext or RowFaultKind.CornerTooNear => CornerDistance.At(context, span, sizes, word, first.Fault),
+            RowFaultKind.NoTurn => TurnMissing.At(context, span, sizes, word, first),
             RowFaultKind.CornerWithoutMiddle => CornerMiddle.At(context, span, sizes, word, CornerMiddle.StitchOf(context, first.Fault.Word!)),
             RowFaultKind.CornerPassed or RowFaultKind.CornerTogether => CornerLost.At(context, span, sizes, first.Fault.Kind, word),
             RowFaultKind.CornerAgain => CornerAgain.At(context, span, sizes, word),
             RowFaultKind.NoRing or RowFaultKind.RingAhead => RingPlace.At(context, span, sizes, first.Fault.Kind, word),
+            RowFaultKind.MarkerMoved => MarkerMoved.At(context, span, sizes, first.Fault),
             RowFaultKind.StepInRound => StepInRound.At(context, span, sizes),
             RowFaultKind.TurnInFirstRow or RowFaultKind.EdgeNotReached => ShortRowEdge.At(context, span, sizes, first.Fault.Kind, first.Row, first.Start, first.StartsAtTurn),
             RowFaultKind.BeginsGoingBack => RowBeginsCrossed.At(context, span, sizes, word, first.Fault.There),
-            RowFaultKind.BackwardsInRow => StitchHere.Backwards(span, word),
+            RowFaultKind.TwoDirections => WorkedBack.Mixed(context, span, sizes, word),
+            RowFaultKind.NothingToGoBackOver => WorkedBack.First(context, span, sizes, word, statement is RowStatement { IsRound: true } && first.Row > 1),
             RowFaultKind.TooFarDown => SpikeTooDeep.At(context, span, sizes, word, first.Fault.Needed, first.Fault.There),
+            RowFaultKind.JoinBeyond => JoinBeyond.At(context, span, piece, sizes, failureOf),
+            RowFaultKind.JoinElsewhere or RowFaultKind.JoinInside or RowFaultKind.JoinOtherEnd => JoinPlace.At(context, span, piece, sizes, first),
             RowFaultKind.TooLong => RowTooLong.At(span),
             _ => PlaceInRow.At(context, span, sizes, first.Fault.Kind, word, first.Fault.There),
         });
@@ -74,7 +79,7 @@ internal static class RowFaults
         };
         if (across is null || stitch is null) return null;
         var rest = Counted.Plain(fault.There);
-        return new Mend($"work the last {rest} plainly", across.Span, $"until {rest} remain, {context.Word(stitch)} {rest}");
+        return new Mend($"work the last {rest} plainly", across.Span, $"until {rest} {(fault.There == 1 ? "remains" : "remain")}, {context.Word(stitch)} {rest}");
     }
 
     /// <summary>The words of a row; of another statement, all of it.</summary>
@@ -92,7 +97,7 @@ internal static class RowFaults
     private static IReadOnlyList<Word> RowLedgerWords(RowFailure failure)
     {
         var words = failure.Plan.WordsFrom(failure.Start);
-        if (failure.Below is { HasCorners: true } below) return RowWorker.Work(words, below).Words;
+        if (failure.Below is { } below) return RowWorker.Work(words, below).Words;
         return RowWorker.Work(words, Turnrow.Fabric.Places.PlaceSequence.Of(
             Turnrow.Fabric.Places.Place.TopOf(Turnrow.Fabric.Stitches.StitchBook.Single), failure.Places)).Words;
     }

@@ -22,7 +22,7 @@ internal static class ShapeBinding
 
         RowsOrRounds.Check(context, piece, statement.RowsWord);
         var claim = new ClaimBinder(context).Bind(statement.Claim);
-        var onward = Onwards.Of(context, piece, statement.Span, "shape", statement.Rows?.Pattern);
+        var onward = Onwards.Of(context, piece, statement.Span, "shape", statement.Rows?.Pattern, statement.RowsWord);
         if (Array.Find(onward, static o => o.Pattern is not null)?.Pattern is { } pattern) context.Findings.Add(PatternShape.NoRule(statement.Span, pattern));
         var stitches = onward.Select(static o => o.Plain);
         var counts = PlainCheck.NothingToGoOnWith(piece, onward) ? Sized.Same<int?>(context.Sizes, null)

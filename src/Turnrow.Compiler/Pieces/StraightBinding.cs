@@ -14,14 +14,15 @@ internal static class StraightBinding
         if (EdgedBinding.IsFor(piece, statement.Pattern, statement.EdgeStitch))
         {
             var edged = new EdgedBinding(context, piece, statement, statement.Pattern, statement.EdgeStitch);
-            var between = edged.Find();
+            var others = statement.EdgeStitch is null ? Onwards.Of(context, piece, statement.Span, "straight", null, statement.RowsWord) : null;
+            var between = edged.Find(others);
             var rows = RowWorking.Bounded(context, piece, statement.Amount.Span, new RowsWanted(context, piece, Extent(statement)).Count(between));
-            EdgedWorking.Work(context, piece, statement, edged, rows, static _ => new EdgeChanges());
+            EdgedWorking.Work(context, piece, statement, edged, rows, static _ => new EdgeChanges(), others);
             new ClaimBinder(context).CheckRow(piece, claim);
             return;
         }
 
-        var onward = Onwards.Of(context, piece, statement.Span, "straight", statement.Pattern);
+        var onward = Onwards.Of(context, piece, statement.Span, "straight", statement.Pattern, statement.RowsWord);
         RowsOrRounds.Check(context, piece, statement.RowsWord);
         var counts = RowWorking.Bounded(context, piece, statement.Amount.Span, new RowsWanted(context, piece, Extent(statement)).Count(onward));
         var working = new RowWorking(context, piece, statement);

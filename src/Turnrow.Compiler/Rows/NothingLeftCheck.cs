@@ -23,11 +23,11 @@ internal static class NothingLeftCheck
     // How many places a word leaves at the row's end; null if it does not go so far.
     private static int? LeftBy(Word? word) => word switch
     {
-        Work { Amount.Reach: not Reach.Fixed } work => work.Amount.Count,
+        Work { Amount.Reach: Reach.Across or Reach.Until } work => work.Amount.Count,
         Work { Target: { Aim: Aim.EachOfKind, Filter.Kind: PlaceFilterKind.StitchOrSpace } target } => target.Remain,
         // From corner to corner, what lies behind the last one is left.
         Repeat repeat when repeat.Words.Any(static w => w is Work { Amount.Reach: Reach.ToCorner } or Work { Target.Aim: Aim.Corner } or Group { Target.Aim: Aim.Corner }) => null,
-        Repeat { Amount.Reach: not Reach.Fixed } repeat => repeat.Amount.Count,
+        Repeat { Amount.Reach: Reach.Across or Reach.Until } repeat => repeat.Amount.Count,
         _ => null,
     };
 }

@@ -1,4 +1,5 @@
 using Turnrow.Compiler.Diagnostics.Kinds;
+using Turnrow.Compiler.Pieces;
 using Turnrow.Compiler.Values;
 using Turnrow.Fabric;
 using Turnrow.Fabric.Stitches;
@@ -10,7 +11,9 @@ namespace Turnrow.Compiler.Rows;
 /// <summary>
 /// Makes the words of a row of what the designer wrote, in all sizes at once. A size in which a number is not known has no words.
 /// </summary>
-internal sealed partial class RowBinder(Context context)
+/// <param name="context">What the file says.</param>
+/// <param name="piece">The piece that the row is in; null where it is in none.</param>
+internal sealed partial class RowBinder(Context context, PieceState? piece = null)
 {
     private readonly HashSet<Stitch> _stitches = [];
 
@@ -28,7 +31,7 @@ internal sealed partial class RowBinder(Context context)
     // What is held or bridged lies between stitches. The words are kept as they are: how many stitches there are is not in doubt.
     private void CheckEdges(IReadOnlyList<RowItemSyntax> items)
     {
-        var worked = items.Where(static item => item is not (RemoveCornersItem or MarkCornerItem or YarnItem)).ToList();
+        var worked = items.Where(static item => item is not (RemoveCornersItem or MarkCornerItem or MoveMarkerItem or YarnItem)).ToList();
         CheckYarns(items);
         if (worked is [HoldItem or BridgeItem, ..]) context.Findings.Add(HoldAtEdge.At(worked[0].Span, worked[0] is BridgeItem, false));
         else if (worked is [.., HoldItem or BridgeItem]) context.Findings.Add(HoldAtEdge.At(worked[^1].Span, worked[^1] is BridgeItem, true));
@@ -94,14 +97,16 @@ internal sealed partial class RowBinder(Context context)
             HoldItem hold => context.Evaluate.Counts(hold.Count, 1).Select(n => n is { } x ? (Word?)new Hold(x, hold.Name.Text) : null),
             BridgeItem bridge => context.Evaluate.Counts(bridge.Count, 1).Select(n => n is { } x ? (Word?)new Bridge(x, bridge.Name?.Text) : null),
             YarnItem yarn => Sized.Same<Word?>(context.Sizes, new ChangeYarn(context.Yarns.Use(yarn.Yarn) ?? yarn.Yarn.Text)),
+            JoinItem join => JoinedWords(join),
             MarkCornerItem => Sized.Same<Word?>(context.Sizes, new MarkCorner()),
+            MoveMarkerItem => Sized.Same<Word?>(context.Sizes, new MarkerHere()),
             RemoveCornersItem => Sized.Same<Word?>(context.Sizes, new RemoveCorners()),
             LeaveItem { Count: null } => Sized.Same<Word?>(context.Sizes, new Leave(-1) { ForLater = item is LeaveItem { ForLater: true } }),
             LeaveItem leave => OfCount(leave.Count, n => new Leave(n) { ForLater = leave.ForLater }),
             _ => None(),
         };
         if (item is TogetherItem or CentreItem) return Refuse(StitchInRow.Words(item.Span));
-        if ((inOnePlace || _ring > 0) && item is not (StitchItem or GroupItem or MarkCornerItem)) return Refuse(NotInOnePlace.At(item.Span));
+        if ((inOnePlace || _ring > 0) && item is not (StitchItem or GroupItem or MarkCornerItem or JoinItem)) return Refuse(NotInOnePlace.At(item.Span));
         return words.Select(w => w is null ? null : w with { Origin = new Origin(item) });
     }
 
@@ -152,6 +157,8 @@ internal sealed partial class RowBinder(Context context)
         UntilAmount until => context.Evaluate.Counts(until.Remain).Select(n => n is { } x ? (Amount?)Amount.Until(x) : null),
         CornerAmount { Remain: null } => Sized.Same<Amount?>(context.Sizes, Amount.ToCorner(0)),
         CornerAmount corner => context.Evaluate.Counts(corner.Remain!).Select(n => n is { } x ? (Amount?)Amount.ToCorner(x) : null),
+        TurnAmount { Remain: null } => Sized.Same<Amount?>(context.Sizes, Amount.ToTurn(0)),
+        TurnAmount turn => context.Evaluate.Counts(turn.Remain!).Select(n => n is { } x ? (Amount?)Amount.ToTurn(x) : null),
         CountAmount count => context.Evaluate.Counts(count.Count).Select(n => n is { } x ? (Amount?)Amount.Of(x) : null),
         _ => Sized.Same<Amount?>(context.Sizes, null),
     };
@@ -205,7 +212,7 @@ internal sealed partial class RowBinder(Context context)
 
     // A decrease needs several places, `across` all of them, and a place of its own is another one.
     private static bool LeadsOut(StitchItem item, StitchReading read) =>
-        item.Change is not null || item.Place is not null || read.Together > 1 || read.Stitch.Takes > 1 || item.Amount is AcrossAmount or UntilAmount or CornerAmount;
+        item.Change is not null || item.Place is not null || read.Together > 1 || read.Stitch.Takes > 1 || item.Amount is AcrossAmount or UntilAmount or CornerAmount or TurnAmount;
 
     private int?[]? BeforeOf(StitchItem item, StitchReading read)
     {
@@ -215,7 +222,7 @@ internal sealed partial class RowBinder(Context context)
 
     private Word?[] ChainWords(StitchItem item, StitchReading read)
     {
-        if (item.Place is not null || item.Before is not null || item.Change is not null || item.Amount is AcrossAmount or UntilAmount or CornerAmount)
+        if (item.Place is not null || item.Before is not null || item.Change is not null || item.Amount is AcrossAmount or UntilAmount or CornerAmount or TurnAmount)
             return Refuse(ChainPlace.At(item));
         var count = read.CountWord is { } name ? new NameExpression(name, name.Span) : (item.Amount as CountAmount)?.Count;
         return count is null

@@ -17,6 +17,7 @@ internal sealed class WordText(Context context)
         ChangeYarn change => $"with {change.Yarn}",
         MarkCorner => "mark corner",
         RemoveCorners => "remove corners",
+        MarkerHere => "move marker",
         Skip skip => $"skip {Number(skip.Count)}",
         SlipOver slip => $"slip over {Number(slip.Count)}",
         Leave { Count: < 0 } rest => "leave the rest" + ForLater(rest),
@@ -63,7 +64,8 @@ internal sealed class WordText(Context context)
     {
         Reach.Across when repeat.Amount.Times == 0 => ToEnd(repeat),
         Reach.Until when repeat.Amount.Times == 0 => $"until {Number(repeat.Amount.Count)} remain",
-        Reach.ToCorner => CornerText(repeat.Amount),
+        Reach.ToCorner => ReachText(repeat.Amount, "corner"),
+        Reach.ToTurn => ReachText(repeat.Amount, "turn"),
         _ => $"{Number(repeat.Amount.Times)} times",
     };
 
@@ -71,12 +73,13 @@ internal sealed class WordText(Context context)
     {
         Reach.Across when amount.Times == 0 => $" {ToEnd(word)}",
         Reach.Until when amount.Times == 0 => $" until {Number(amount.Count)} remain",
-        Reach.ToCorner => " " + CornerText(amount),
+        Reach.ToCorner => " " + ReachText(amount, "corner"),
+        Reach.ToTurn => " " + ReachText(amount, "turn"),
         _ => amount.Times == 1 ? string.Empty : " " + Number(amount.Times),
     };
 
-    private static string CornerText(Amount amount) =>
-        amount.Count == 0 ? "to corner" : $"until {Number(amount.Count)} remain before corner";
+    private static string ReachText(Amount amount, string to) =>
+        amount.Count == 0 ? $"to {to}" : $"until {Number(amount.Count)} {(amount.Count == 1 ? "remains" : "remain")} before {to}";
 
     private string PlaceText(Target target) => target.Aim switch
     {
@@ -102,8 +105,25 @@ internal sealed class WordText(Context context)
         _ => "st",
     };
 
+    /// <summary>The edge that a stitch joins to: "the right edge of front".</summary>
+    public static string EdgeOf(Fabric.Joins.JoinSide side) => side switch
+    {
+        { Hand: { } hand } => $"the {(hand == Fabric.Rows.Hand.Right ? "right" : "left")} edge of {side.Piece.Name}",
+        { Stretches: [{ Kind: Fabric.Pieces.StretchKind.Side, Name: { } name }] } => $"the {name} of {side.Piece.Name}",
+        { Stretches: [{ Kind: Fabric.Pieces.StretchKind.Foundation }] } => $"the foundation of {side.Piece.Name}",
+        _ => $"the last {(side.Piece.EndsInRounds ? "round" : "row")} of {side.Piece.Name}",
+    };
+
+    private string OfJoin(Work work, JoinTo to)
+    {
+        var with = work.Stitch == Fabric.Stitches.StitchBook.Slip ? string.Empty : $"with {context.Word(work.Stitch)} ";
+        var place = to.Target is { Aim: Aim.Next, Filter.Kind: PlaceFilterKind.StitchOrSpace } ? string.Empty : $" {PlaceText(to.Target)}";
+        return $"join {(to.Skipped > 0 ? $"skipping {Number(to.Skipped)} " : string.Empty)}{with}to {to.Edge.Side.Piece.Name}{place}";
+    }
+
     private string OfWork(Work work)
     {
+        if (work.To is { } to) return OfJoin(work, to);
         if (work.Stitch.Form is not null) return OfSpecial(work);
         var stitch = HookText(work.Hook) + context.Word(work.Stitch);
         var several = work.Makes > 1 || work.Target.Aim != Aim.Next;

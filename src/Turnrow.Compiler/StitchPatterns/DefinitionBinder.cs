@@ -21,7 +21,7 @@ internal sealed class DefinitionBinder(Context context, StitchPatternLines lines
         var binder = new StitchPatternBinder(context, context.Rules);
         var pattern = binder.Bind(block);
         foreach (var found in binder.Found) context.Findings.Add(IsOfSizes(found) ? PatternNumber.At(found.Span) : found);
-        context.StitchPatterns.Define(statement.Name.Text, statement.Name.Span, pattern);
+        context.StitchPatterns.Define(statement.Name.Text, statement.Name.Span, pattern, StitchPatternBinder.InRounds(context, context.Rules, block));
     }
 
     /// <summary>What another file defines, and those that it uses in turn. What is wrong there is told at the line that uses it.</summary>

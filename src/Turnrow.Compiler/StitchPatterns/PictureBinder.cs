@@ -1,6 +1,7 @@
 using Turnrow.Compiler.Diagnostics.Kinds;
 using Turnrow.Compiler.Rows;
 using Turnrow.Fabric.Patterns;
+using Turnrow.Fabric.Rows;
 using Turnrow.Fabric.Stitches;
 using Turnrow.Fabric.Words;
 using Turnrow.Syntax.Text;
@@ -10,18 +11,24 @@ namespace Turnrow.Compiler.StitchPatterns;
 
 /// <summary>
 /// Makes a stitch pattern of a picture: the bottom line is its first row, a right-side row, which is worked from the picture's right to its
-/// left; wrong-side rows from its left to its right. What a letter does depends on what is below it, so the rows that come the second time are
-/// made for themselves.
+/// left; wrong-side rows from its left to its right. In rounds that are not turned every line is read from right to left, and there are no
+/// edges: what the key says of a row's first and last stitches is left out. What a letter does depends on what is below it, so the rows that come
+/// the second time are made for themselves.
 /// </summary>
-internal sealed class PictureBinder(Context context, StitchPatternStatement statement, StitchPatternBlock block)
+/// <param name="context">What the file says.</param>
+/// <param name="statement">The pattern's heading.</param>
+/// <param name="block">Its lines.</param>
+/// <param name="way">How rounds follow each other; null for rows.</param>
+internal sealed class PictureBinder(Context context, StitchPatternStatement statement, StitchPatternBlock block, RoundWay? way = null)
 {
     private const int MostRows = 200;
     private const int MostCells = 12_000;
 
     private readonly Dictionary<string, Key> _keys = new(StringComparer.Ordinal);
     private int _yarnsUnknown;
-    private Key _first = new([], default);
-    private Key _last = new([], default);
+    private static readonly Key _none = new([], default);
+    private Key _first = _none;
+    private Key _last = _none;
 
     private sealed record Key(IReadOnlyList<Word> Words, TextSpan Span);
 
@@ -43,7 +50,28 @@ internal sealed class PictureBinder(Context context, StitchPatternStatement stat
         if (context.Findings.All.Count > before + _yarnsUnknown) return null;
         lines.Reverse();
         if (!CheckLetters(lines) || !CheckWidth(lines, multiple, plus)) return null;
-        return RowsOf(lines, multiple, plus) is { } rows ? new StitchPattern(statement.Name.Text, multiple, plus, rows, lines.Count) : null;
+        if (way is not null) (_first, _last, plus) = (_none, _none, 0);
+        if (way == RoundWay.Turned && Wide(lines) is { } wide)
+        {
+            context.Findings.Add(PictureRounds.Wide(wide.Span, statement.Name.Text, wide.Text, PictureColumns.Takes(_keys[wide.Text].Words)));
+            return null;
+        }
+
+        return RowsOf(lines, multiple, plus) is { } rows ? new StitchPattern(statement.Name.Text, multiple, plus, rows, lines.Count) { Way = way } : null;
+    }
+
+    // A round that was turned begins with the stitch at the join, which is the other end of the line: a letter must not lie across it.
+    private NameSyntax? Wide(List<PictureRowStatement> lines)
+    {
+        foreach (var line in lines)
+        {
+            foreach (var cell in line.Cells)
+            {
+                if (PictureColumns.Takes(_keys[cell.Text].Words) > 1) return cell;
+            }
+        }
+
+        return null;
     }
 
     private void AddKey(KeyStatement statement)
@@ -119,26 +147,27 @@ internal sealed class PictureBinder(Context context, StitchPatternStatement stat
 
     private int WidthOf(PictureRowStatement line) => line.Cells.Sum(cell => PictureColumns.Takes(_keys[cell.Text].Words));
 
-    // The first time over plain stitches, then over its own last row; where its rows are odd in number, that is once on each side.
+    // The first time over plain stitches, then over its own last row; where its rows are odd in number and turned, that is once on each side.
     private List<StitchPatternRow>? RowsOf(List<PictureRowStatement> lines, int multiple, int plus)
     {
         var rows = new List<StitchPatternRow>();
         var below = PictureColumns.Plain((2 * multiple) + plus);
-        var count = lines.Count * (int.IsEvenInteger(lines.Count) ? 2 : 3);
+        var isTurned = way is null or RoundWay.Turned;
+        var count = lines.Count * (int.IsEvenInteger(lines.Count) || !isTurned ? 2 : 3);
         for (var row = 0; row < count; row++)
         {
             var line = lines[row % lines.Count];
-            var rightSide = int.IsEvenInteger(row);
-            IReadOnlyList<NameSyntax> cells = rightSide ? [.. line.Cells.Reverse()] : line.Cells;
+            var rightSide = !isTurned || int.IsEvenInteger(row);
+            IReadOnlyList<NameSyntax> cells = rightSide ? [.. line.Cells.Reverse()] : way is null ? line.Cells : [line.Cells[^1], .. line.Cells.SkipLast(1)];
             if (Row(cells, below) is not { } words)
             {
                 context.Findings.Add(Picture.InsideSpace(line.Span, row >= lines.Count));
                 return null;
             }
 
-            rows.Add(new StitchPatternRow(words, rightSide, false));
+            rows.Add(new StitchPatternRow(words, isTurned ? rightSide : null, way is not null));
             List<Word> repeat = [.. cells.SelectMany(cell => _keys[cell.Text].Words)];
-            below = PictureColumns.Above([.. _first.Words, .. repeat, .. repeat, .. _last.Words]);
+            below = PictureColumns.Above([.. _first.Words, .. repeat, .. repeat, .. _last.Words], way);
         }
 
         return rows;

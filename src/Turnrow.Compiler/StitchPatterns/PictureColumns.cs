@@ -1,3 +1,4 @@
+using Turnrow.Fabric.Rows;
 using Turnrow.Fabric.Words;
 
 namespace Turnrow.Compiler.StitchPatterns;
@@ -16,8 +17,11 @@ internal sealed class PictureColumns
     /// <summary>So many plain stitches: what the first row is worked over.</summary>
     public static PictureColumns Plain(int columns) => new([.. Enumerable.Repeat(0, columns)]);
 
-    /// <summary>What words make, met from the other end.</summary>
-    public static PictureColumns Above(IEnumerable<Word> said)
+    /// <summary>
+    /// What words make, as the next row meets it: from the other end; in rounds in the same order, unless they are turned, when the place at the join
+    /// still comes first.
+    /// </summary>
+    public static PictureColumns Above(IEnumerable<Word> said, RoundWay? way)
     {
         var widths = new List<int>();
         foreach (var word in said)
@@ -26,7 +30,8 @@ internal sealed class PictureColumns
             else if (word is Work work) widths.AddRange(Enumerable.Repeat(0, work.Makes * work.Amount.Count));
         }
 
-        widths.Reverse();
+        if (way is null) widths.Reverse();
+        else if (way == RoundWay.Turned && widths.Count > 1) widths.Reverse(1, widths.Count - 1);
         return new PictureColumns(widths);
     }
 

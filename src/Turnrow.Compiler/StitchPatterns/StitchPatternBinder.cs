@@ -65,10 +65,25 @@ internal sealed class StitchPatternBinder
         return new StitchPatternProof(_context, statement, block).Of(pattern);
     }
 
-    private StitchPattern? Picture(StitchPatternStatement statement, StitchPatternBlock block, (int Multiple, int Plus) over)
+    private StitchPattern? Picture(StitchPatternStatement statement, StitchPatternBlock block, (int Multiple, int Plus) over, RoundWay? way = null)
     {
-        var pattern = new PictureBinder(_context, statement, block).Bind(over.Multiple, over.Plus);
+        var pattern = new PictureBinder(_context, statement, block, way).Bind(over.Multiple, over.Plus);
         return pattern is null ? null : new StitchPatternProof(_context, statement, block).Of(pattern);
+    }
+
+    /// <summary>
+    /// The same picture worked in rounds that follow each other in some way; with what stands against it where it can't be. Null of a pattern that is
+    /// no picture: its rows are written for one way of working.
+    /// </summary>
+    public static Func<RoundWay, PictureInRounds>? InRounds(Context file, IReadOnlyDictionary<Stitch, TurnRule> rules, StitchPatternBlock block)
+    {
+        if (block.Statement is not { FromPicture: true } statement) return null;
+        return way =>
+        {
+            var binder = new StitchPatternBinder(file, rules);
+            var pattern = binder.Multiple(statement) is { } over ? binder.Picture(statement, block, over, way) : null;
+            return new PictureInRounds(pattern, binder.Found.FirstOrDefault(static found => found.Kind.Severity == Severity.Error));
+        };
     }
 
     private (int Multiple, int Plus)? Multiple(StitchPatternStatement statement)
@@ -136,3 +151,8 @@ internal sealed class StitchPatternBinder
         return null;
     }
 }
+
+/// <summary>A picture worked in rounds.</summary>
+/// <param name="Pattern">The stitch pattern; null if it can't be.</param>
+/// <param name="Against">What was found then.</param>
+internal sealed record PictureInRounds(StitchPattern? Pattern, Diagnostic? Against);

@@ -1,5 +1,6 @@
 using Turnrow.Compiler.Diagnostics.Kinds;
 using Turnrow.Fabric.Patterns;
+using Turnrow.Fabric.Rows;
 using Turnrow.Syntax.Text;
 using Turnrow.Syntax.Tree;
 
@@ -24,15 +25,28 @@ internal sealed class StitchPatternBook(Findings findings)
     public void Announce(NameSyntax name) => _later.TryAdd(name.Text, name.Span);
 
     /// <summary>Adds a stitch pattern; without its rows where an error leaves them in doubt. A second one of the name is reported.</summary>
-    public void Define(string name, TextSpan span, StitchPattern? pattern)
+    /// <param name="name">Its name.</param>
+    /// <param name="span">Where it is defined.</param>
+    /// <param name="pattern">The pattern.</param>
+    /// <param name="inRounds">Makes of it what is worked in rounds; null if it can't be.</param>
+    public void Define(string name, TextSpan span, StitchPattern? pattern, Func<RoundWay, PictureInRounds>? inRounds = null)
     {
-        if (IsNew(name, span)) _entries[name] = new Entry(span, pattern);
+        if (IsNew(name, span)) _entries[name] = new Entry(span, pattern) { MakeRounds = inRounds };
     }
 
     /// <summary>Adds a stitch pattern of another file, of which only those are looked into that are asked for: a library costs what is taken from it.</summary>
-    public void Define(string name, TextSpan span, Func<StitchPattern?> make)
+    public void Define(string name, TextSpan span, Func<StitchPattern?> make, Func<RoundWay, PictureInRounds>? inRounds)
     {
-        if (IsNew(name, span)) _entries[name] = new Entry(span, null) { Make = make };
+        if (IsNew(name, span)) _entries[name] = new Entry(span, null) { Make = make, MakeRounds = inRounds };
+    }
+
+    /// <summary>The same pattern in rounds that follow each other in some way; null if its rows are written for one way of working.</summary>
+    public PictureInRounds? InRounds(string name, RoundWay way)
+    {
+        if (!_entries.TryGetValue(name, out var entry) || entry.MakeRounds is not { } make || Made(entry) is null) return null;
+        // A spiral is read as joined rounds are.
+        if (way == RoundWay.Spiral) way = RoundWay.Joined;
+        return entry.Rounds.TryGetValue(way, out var made) ? made : entry.Rounds[way] = make(way);
     }
 
     /// <summary>Where a name is defined; null if it is not.</summary>
@@ -70,5 +84,10 @@ internal sealed class StitchPatternBook(Findings findings)
         public StitchPattern? Pattern { get; set; } = pattern;
 
         public Func<StitchPattern?>? Make { get; set; }
+
+        public Func<RoundWay, PictureInRounds>? MakeRounds { get; init; }
+
+        // Made when they are first asked for: most pictures are worked in rows.
+        public Dictionary<RoundWay, PictureInRounds> Rounds { get; } = [];
     }
 }

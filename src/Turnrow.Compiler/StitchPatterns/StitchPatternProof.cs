@@ -30,7 +30,7 @@ internal sealed class StitchPatternProof(Context context, StitchPatternStatement
     private bool Sides(StitchPattern pattern)
     {
         var again = pattern.Rows.Count - pattern.RepeatFrom;
-        if (pattern.IsRound || int.IsEvenInteger(again)) return true;
+        if ((pattern.IsRound && pattern.Way != RoundWay.Turned) || int.IsEvenInteger(again)) return true;
         for (var i = pattern.RepeatFrom; i < pattern.Rows.Count; i++)
         {
             if (pattern.Rows[i].RightSide is not { } side) continue;
@@ -46,6 +46,7 @@ internal sealed class StitchPatternProof(Context context, StitchPatternStatement
         var builder = new PieceBuilder(pattern.Name, context.Rules, context.Worked);
         builder.BeginWithStitches((pattern.Multiple * repeats) + pattern.Plus);
         builder.WorkInRounds(pattern.IsRound);
+        if (pattern.Way is { } way) builder.RoundsAre = way;
         if (pattern.Rows[0].RightSide is { } side) builder.BeginOnSide(side);
         var rows = pattern.Rows.Count + ((Times - 1) * (pattern.Rows.Count - pattern.RepeatFrom));
         PlaceSequence? before = null;

@@ -93,8 +93,9 @@ internal sealed class UsedFiles(Context context, string pattern, TextSpan at)
     // Its rows can use the stitches above it. Where there are more of them below, it is looked into at once; else when it is asked for.
     private void Take(OpenFile file, StitchPatternBlock block, string name, Context here)
     {
-        if (file.HasStitchBehind(block.Heading)) context.StitchPatterns.Define(name, at, Made(file, block, here));
-        else context.StitchPatterns.Define(name, at, () => Made(file, block, here));
+        var rounds = StitchPatternBinder.InRounds(here, context.Rules, block);
+        if (file.HasStitchBehind(block.Heading)) context.StitchPatterns.Define(name, at, Made(file, block, here), rounds);
+        else context.StitchPatterns.Define(name, at, () => Made(file, block, here), rounds);
     }
 
     private StitchPattern? Made(OpenFile file, StitchPatternBlock block, Context here)

@@ -82,7 +82,8 @@ internal sealed class StitchDefinition(Context context)
     private static Stitch Make(string id, StitchName us, StitchName uk, StitchForm form)
     {
         var stitches = form.Parts.Where(static p => p.Stitch is not null).Select(static p => p.Stitch!).ToList();
-        return form.Together
+        return form.Takes == 0 ? SpecialStitches.Spur(id, us, uk, form)
+            : form.Together
             ? SpecialStitches.Together(id, us, uk, form, stitches.MaxBy(static s => s.Height)!)
             : SpecialStitches.Laid(id, us, uk, form, stitches[0]);
     }

@@ -27,6 +27,7 @@ internal sealed class StitchFormBinder(Context context)
         var items = statement.Items.ToList();
         var centre = items is [.., CentreItem last] ? last : null;
         if (centre is not null) items.RemoveAt(items.Count - 1);
+        if (items is [StitchItem chain, StitchItem { Words: [var turn, var back] }, .. var along] && turn.Text == "turn" && back.Text == "back") return Spur(statement, chain, along);
         var together = items is [TogetherItem];
         if (items is [TogetherItem joined]) items = [joined.What];
         _inOne = items is [GroupItem { Place.Word: PlaceWord.One } or StitchItem { Place.Word: PlaceWord.One }];
@@ -37,6 +38,20 @@ internal sealed class StitchFormBinder(Context context)
         if (together && (_parts.Sum(static p => p.Stitch is null ? 0 : p.Count) < 2 || _parts.Exists(static p => p.Stitch is null))) return Refuse(StitchUnclear.Together(statement.Span));
         var form = new StitchForm([.. _parts], takes, together);
         return centre is null ? form : WithCentre(form, centre);
+    }
+
+    // A chain, and what goes back along it: the first stitch into the chain that its height asks for, and then each chain down to the foot.
+    private StitchForm? Spur(StitchStatement statement, StitchItem chain, List<RowItemSyntax> along)
+    {
+        Stitch(chain, false);
+        if (_failed) return null;
+        if (_parts is not [{ Stitch: null } stalk]) return Refuse(StitchSpur.NoChain(chain.Span));
+        foreach (var item in along) One(item, false);
+        if (_failed) return null;
+        if (_parts.Find(static p => p.Stitch is not null).Stitch is not { } first) return Refuse(StitchUnclear.Nothing(statement));
+        if (_parts.FindIndex(1, static p => p.Stitch is null) > 0) return Refuse(StitchSpur.ChainAlong(statement.Span));
+        var there = stalk.Count - first.Height;
+        return _at == there ? new StitchForm([.. _parts], 0, true) : Refuse(StitchSpur.At(context, along[0].Span.To(along[^1].Span), first, stalk.Count, there, _at));
     }
 
     private StitchForm? Refuse(Turnrow.Syntax.Diagnostics.Diagnostic diagnostic)

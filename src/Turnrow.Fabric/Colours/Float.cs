@@ -8,8 +8,11 @@ namespace Turnrow.Fabric.Colours;
 /// <param name="To">The last one.</param>
 public readonly record struct Float(string Yarn, long From, long To)
 {
+    /// <summary>Of those, how many it is carried over at the end of the round before, to where that is joined; they are not among the others.</summary>
+    public long BeforeJoin { get; init; }
+
     /// <summary>Stitches that it is carried over.</summary>
-    public long Stitches => To - From + 1;
+    public long Stitches => To - From + 1 + BeforeJoin;
 
     /// <summary>The longest of each yarn in a worked row, of those that are longer than so many stitches.</summary>
     public static IReadOnlyList<Float> Longer(IReadOnlyList<Word> worked, string yarn, int most)
@@ -19,13 +22,43 @@ public readonly record struct Float(string Yarn, long From, long To)
         return [.. walk.Longest.Values.Where(f => f.Stitches > most)];
     }
 
+    /// <summary>
+    /// What is carried from a round over the join into the next one, over more than so many stitches. Turned, the yarn rests where it is taken up
+    /// again.
+    /// </summary>
+    public static IReadOnlyList<Float> OverJoin((IReadOnlyList<Word> Worked, string Yarn) round, (IReadOnlyList<Word> Worked, string Yarn) next, int most)
+    {
+        var (before, after) = (new Walk(round.Yarn), new Walk(next.Yarn));
+        before.Along(round.Worked);
+        after.Along(next.Worked);
+        var found = new List<Float>();
+        foreach (var (yarn, begun) in after.Begun)
+        {
+            if (!before.Ends.TryGetValue(yarn, out var end)) continue;
+            var carried = new Float(yarn, 1, begun) { BeforeJoin = before.Stitches - end };
+            if (carried.Stitches > most) found.Add(carried);
+        }
+
+        return found;
+    }
+
     private sealed class Walk(string yarn)
     {
         private readonly Dictionary<string, long> _ends = [];
+        private readonly Dictionary<string, long> _begun = [];
         private string _yarn = yarn;
         private long _at;
 
         public Dictionary<string, Float> Longest { get; } = [];
+
+        /// <summary>Of each yarn, stitches before it is used first.</summary>
+        public IReadOnlyDictionary<string, long> Begun => _begun;
+
+        /// <summary>Of each yarn, stitches up to where it is used last.</summary>
+        public IReadOnlyDictionary<string, long> Ends => _ends;
+
+        /// <summary>Stitches so far.</summary>
+        public long Stitches => _at;
 
         public void Along(IReadOnlyList<Word> words)
         {
@@ -68,6 +101,7 @@ public readonly record struct Float(string Yarn, long From, long To)
                 if (!Longest.TryGetValue(_yarn, out var longest) || carried.Stitches > longest.Stitches) Longest[_yarn] = carried;
             }
 
+            _begun.TryAdd(_yarn, _at);
             _at += stitches;
             _ends[_yarn] = _at;
         }

@@ -14,17 +14,61 @@ public static class YarnTally
     /// <param name="yarn">The yarn asked for.</param>
     /// <param name="times">How often the row is worked.</param>
     /// <param name="counts">Takes the counts.</param>
-    public static void Add(RowWork work, string begun, string yarn, int times, Dictionary<Stitch, long> counts) =>
+    public static void Add(RowWork work, string begun, string yarn, long times, Dictionary<Stitch, long> counts) =>
         YarnWords.Visit(work.Words, begun, (with, word, often) =>
         {
             if (with == yarn) Add(counts, word, often * times);
         });
+
+    /// <summary>The stitches of a row that are worked with a yarn, as its count counts them: without what joins it to other pieces or stands on a stitch.</summary>
+    public static long Stitches(RowWork work, string begun, string yarn)
+    {
+        var stitches = 0L;
+        YarnWords.Visit(work.Words, begun, (with, word, often) =>
+        {
+            if (with == yarn) stitches += StitchesOf(word) * often;
+        });
+        return stitches;
+    }
+
+    private static long StitchesOf(Word word)
+    {
+        switch (word)
+        {
+            case Work { To: not null } or Work { Stitch: { IsOne: true, Form: not null }, Takes: 0 }:
+                return 0;
+            case Work work:
+                return (long)work.Stitch.Tops.CountWhere(static place => place.IsStitch) * work.Makes * work.Amount.Times;
+            case Group group:
+                var inside = 0L;
+                foreach (var one in group.Words) inside += StitchesOf(one is Work work ? work with { Amount = work.Amount with { Times = work.Amount.Count } } : one);
+                return inside * group.Times;
+            default:
+                return 0;
+        }
+    }
 
     /// <summary>Adds so many of a place.</summary>
     internal static void Add(Dictionary<Stitch, long> counts, Place place, long count)
     {
         if (place.IsStitch && place.Stitch is { } stitch) counts[stitch] = counts.GetValueOrDefault(stitch) + count;
         else if (place.Chains > 0) counts[StitchBook.Chain] = counts.GetValueOrDefault(StitchBook.Chain) + (place.Chains * count);
+    }
+
+    /// <summary>Adds what a row works with a yarn on top of its stitches, which none of its places and no count tells of.</summary>
+    public static void AddOnTop(RowWork work, string begun, string yarn, long times, Dictionary<Stitch, long> counts) =>
+        YarnWords.Visit(work.Words, begun, (with, word, often) =>
+        {
+            if (with == yarn && word is Work { Takes: 0, Stitch: { IsOne: true, Form: { } form } } spur) AddSpur(counts, form, often * times * spur.Makes * spur.Amount.Times);
+        });
+
+    // Its chains lie under the stitches, as a foundation does.
+    private static void AddSpur(Dictionary<Stitch, long> counts, StitchForm form, long times)
+    {
+        foreach (var part in form.Parts)
+        {
+            if (part.Stitch is { } stitch) counts[stitch] = counts.GetValueOrDefault(stitch) + (part.Count * times);
+        }
     }
 
     private static void Add(Dictionary<Stitch, long> counts, Word word, long times)

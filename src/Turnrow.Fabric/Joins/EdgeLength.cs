@@ -48,7 +48,9 @@ public static class EdgeLength
         var (from, to) = RowsOf(side.Piece, stretch);
         for (var at = from; at < to; at++)
         {
-            if (GaugeBook.FabricOf(side.Piece.Rows[at]) is { } stitch && gauges.Of(stitch) is null) return stitch;
+            var row = side.Piece.Rows[at];
+            if (GaugeBook.WidthFabricOf(row) is { } wide && gauges.Of(wide) is null) return wide;
+            if (stretch.Kind == StretchKind.RowEnds && GaugeBook.FabricOf(row) is { } high && gauges.Of(high) is null) return high;
         }
 
         return null;
@@ -70,16 +72,16 @@ public static class EdgeLength
     private static double? AlongRows(JoinSide side, Stretch stretch, GaugeBook gauges)
     {
         var (sum, height) = (0.0, 0.0);
-        var (measured, high, wide) = ((Gauge?)null, 0.0, 0.0);
+        var (highBy, wideBy, high, wide) = ((Gauge?)null, (Gauge?)null, 0.0, 0.0);
         var (from, to) = RowsOf(side.Piece, stretch);
         for (var at = from; at < to; at++)
         {
             var row = side.Piece.Rows[at];
-            if (GaugeOf(row, gauges) is not { } gauge) return null;
-            if (!ReferenceEquals(gauge, measured))
+            if (HeightGauge(row, gauges) is not { } ofHeight || WidthGauge(row, gauges) is not { } ofWidth) return null;
+            if (!ReferenceEquals(ofHeight, highBy) || !ReferenceEquals(ofWidth, wideBy))
             {
-                if (gauge.HeightOf(1) is not { } ofRow || gauge.WidthOf(1) is not { } ofStitch) return null;
-                (measured, high, wide) = (gauge, ofRow.ToDouble(), ofStitch.ToDouble());
+                if (ofHeight.HeightOf(1) is not { } ofRow || ofWidth.WidthOf(1) is not { } ofStitch) return null;
+                (highBy, wideBy, high, wide) = (ofHeight, ofWidth, ofRow.ToDouble(), ofStitch.ToDouble());
             }
 
             height += high;
@@ -96,7 +98,7 @@ public static class EdgeLength
     {
         if (stretch.Count == 0) return 0;
         var (from, to) = RowsOf(side.Piece, stretch);
-        return from < to ? GaugeOf(side.Piece.Rows[from], gauges)?.WidthOf(stretch.Count)?.ToDouble() : null;
+        return from < to ? WidthGauge(side.Piece.Rows[from], gauges)?.WidthOf(stretch.Count)?.ToDouble() : null;
     }
 
     // Where its rows are among the piece's. A step is as wide as the row that it is left of; what is added, and a foundation, as the row
@@ -108,7 +110,9 @@ public static class EdgeLength
         return (from, Math.Min(piece.Rows.Count, from + (stretch.Kind == StretchKind.RowEnds ? stretch.Count : 1)));
     }
 
-    private static Gauge? GaugeOf(Row row, GaugeBook gauges) => GaugeBook.FabricOf(row) is { } stitch ? gauges.Of(stitch) : null;
+    private static Gauge? HeightGauge(Row row, GaugeBook gauges) => GaugeBook.FabricOf(row) is { } stitch ? gauges.Of(stitch) : null;
+
+    private static Gauge? WidthGauge(Row row, GaugeBook gauges) => GaugeBook.WidthFabricOf(row) is { } stitch ? gauges.Of(stitch) : null;
 
     // A row given in words is taken to grow or shrink alike at both edges.
     private static double ChangeAt(Row row, Hand hand)

@@ -72,6 +72,9 @@ public sealed record Pattern
     /// <summary>The pieces in order.</summary>
     public IEnumerable<PieceInSizes> Pieces => Items.OfType<PieceInSizes>();
 
+    /// <summary>The blankets of motifs, in order.</summary>
+    public IEnumerable<BlanketInSizes> Blankets => Items.OfType<BlanketInSizes>();
+
     /// <summary>Number of errors found in the file; a pattern with errors is a draft.</summary>
     public int Errors { get; init; }
 
@@ -144,6 +147,12 @@ public sealed record PieceInSizes(
     /// <summary>How often it is made.</summary>
     public int Copies { get; init; } = 1;
 }
+
+/// <summary>A blanket of motifs in all sizes; a size without it (an error) has null.</summary>
+/// <param name="Name">Its name as written.</param>
+/// <param name="Motif">The motif's name.</param>
+/// <param name="InSizes">The blanket, a size.</param>
+public sealed record BlanketInSizes(string Name, string Motif, IReadOnlyList<Motifs.Blanket?> InSizes) : PatternItem;
 
 /// <summary>A seam in all sizes; a size without it (an error) has null.</summary>
 public sealed record SeamInSizes(IReadOnlyList<Seam?> InSizes) : PatternItem;

@@ -17,11 +17,16 @@ namespace Turnrow.Fabric.Patterns;
 /// <param name="RepeatFrom">Index of the first of the rows that come again when all are worked.</param>
 public sealed record StitchPattern(string Name, int Multiple, int Plus, IReadOnlyList<StitchPatternRow> Rows, int RepeatFrom)
 {
+    private (int PerRepeat, int Plus)?[]? _made;
+
     /// <summary>The fewest repeats that it can be worked over.</summary>
     public int Least { get; init; } = 1;
 
     /// <summary>True if it is worked in rounds.</summary>
     public bool IsRound => Rows[0].IsRound;
+
+    /// <summary>Of a picture in rounds, how they follow each other, since its lines are read that way; null where it does not matter.</summary>
+    public RoundWay? Way { get; init; }
 
     /// <summary>
     /// What its gauge is of: a stitch pattern is a fabric of its own, as plain rows of one stitch are, and goes by a name of its own wherever
@@ -47,6 +52,32 @@ public sealed record StitchPattern(string Name, int Multiple, int Plus, IReadOnl
 
     /// <summary>Index of a row, when so many were worked before it.</summary>
     public int IndexOf(int worked) => worked < Rows.Count ? worked : RepeatFrom + ((worked - Rows.Count) % (Rows.Count - RepeatFrom));
+
+    /// <summary>How many places a row of it makes for each repeat, and how many beside them; null if that is not known.</summary>
+    public (int PerRepeat, int Plus)? PlacesMadeBy(int index)
+    {
+        if (_made is null)
+        {
+            var (few, more) = (new PatternAlone(this, Least, NoRules), new PatternAlone(this, Least + 1, NoRules));
+            var made = new (int, int)?[Rows.Count];
+            for (var i = 0; i < made.Length; i++)
+            {
+                if (few.Tops(i)?.Count is not { } a || more.Tops(i)?.Count is not { } b || b <= a) continue;
+                made[i] = (b - a, a - (Least * (b - a)));
+            }
+
+            _made = made;
+        }
+
+        return _made[index];
+    }
+
+    /// <summary>How wide a piece is, in places of the pattern's first row, that has so many places after a row of it.</summary>
+    public int? WidthOver(int index, int places) =>
+        PlacesMadeBy(index) is { } made ? (int)Math.Round((double)Multiple * (places - made.Plus) / made.PerRepeat, MidpointRounding.AwayFromZero) + Plus : null;
+
+    // Counts do not depend on turning chains.
+    private static readonly Dictionary<Stitch, TurnRule> NoRules = [];
 
     // Its turning chains and its height are its first stitch's, as far as anyone asks a fabric for them.
     private static Stitch FabricOf(string name, IReadOnlyList<StitchPatternRow> rows)

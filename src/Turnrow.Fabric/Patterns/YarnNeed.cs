@@ -1,5 +1,6 @@
 using Turnrow.Fabric.Colours;
 using Turnrow.Fabric.Numbers;
+using Turnrow.Fabric.Pieces;
 using Turnrow.Fabric.Rows;
 using Turnrow.Fabric.Stitches;
 using Turnrow.Fabric.Words;
@@ -57,8 +58,9 @@ public sealed record YarnNeed(Yarn Yarn, IReadOnlyList<Rational>? Grams, IReadOn
     private static Rational? InSize(Pattern pattern, int size, Yarn yarn, bool only, Dictionary<Stitch, Rational> rates, List<Stitch> unknown)
     {
         Rational? sum = Rational.Zero;
-        foreach (var (stitch, count) in Stitches(pattern, size, yarn.Name, only))
+        foreach (var (kind, count) in Stitches(pattern, size, yarn.Name, only))
         {
+            var stitch = WeighedAs(kind);
             if (rates.TryGetValue(stitch, out var rate)) sum = sum is { } s && rate * count is { } more ? s + more : null;
             else if (!unknown.Contains(stitch)) unknown.Add(stitch);
         }
@@ -66,26 +68,33 @@ public sealed record YarnNeed(Yarn Yarn, IReadOnlyList<Rational>? Grams, IReadOn
         return sum;
     }
 
+    // Worked back from left to right it is the same stitch.
+    private static Stitch WeighedAs(Stitch stitch) => stitch is { Making: StitchMaking.Reversed, Base: { } of } ? of : stitch;
+
     // Every row counts; rows worked alike share their work, which remembers its kinds.
     private static Dictionary<Stitch, long> Stitches(Pattern pattern, int size, string yarn, bool only)
     {
         var counts = new Dictionary<Stitch, long>();
-        foreach (var piece in pattern.Pieces)
-        {
-            foreach (var row in piece.InSizes[size].Rows)
-            {
-                if (row.Work is null) continue;
-                if (only || (row.Yarn == yarn && !YarnWords.Has(row.Work.Words))) AddAll(counts, row.Work, piece.Copies);
-                else if (row.Yarn is { } begun) YarnTally.Add(row.Work, begun, yarn, piece.Copies, counts);
-            }
-        }
-
+        foreach (var piece in pattern.Pieces) AddRows(counts, piece.InSizes[size], piece.Copies, yarn, only);
+        // The first motif is a piece of the pattern and counted as such.
+        foreach (var joined in pattern.Blankets.SelectMany(b => b.InSizes[size]?.Joined ?? [])) AddRows(counts, joined.Piece, joined.Count, yarn, only);
         return counts;
     }
 
-    private static void AddAll(Dictionary<Stitch, long> counts, RowWork work, int copies)
+    private static void AddRows(Dictionary<Stitch, long> counts, Piece piece, long copies, string yarn, bool only)
     {
-        foreach (var kind in work.Tops.Kinds()) YarnTally.Add(counts, kind.Place, (long)kind.Count * copies);
+        foreach (var row in piece.Rows)
+        {
+            if (row.Work is null) continue;
+            if (only || (row.Yarn == yarn && !YarnWords.Has(row.Work.Words))) AddAll(counts, row.Work, copies);
+            else if (row.Yarn is { } begun) YarnTally.Add(row.Work, begun, yarn, copies, counts);
+            YarnTally.AddOnTop(row.Work, only ? yarn : row.Yarn ?? string.Empty, yarn, copies, counts);
+        }
+    }
+
+    private static void AddAll(Dictionary<Stitch, long> counts, RowWork work, long copies)
+    {
+        foreach (var kind in work.Tops.Kinds()) YarnTally.Add(counts, kind.Place, kind.Count * copies);
     }
 
     private static Rational? WithExtra(Rational grams, Yarn yarn) =>

@@ -35,8 +35,8 @@ public sealed class Mirror(bool turnedOver)
     public void Work(Piece original, PieceBuilder mirrored)
     {
         var pickedUp = original.Start is PickUpStart;
-        RoundsApart = !turnedOver && original.Rows.Any(static row => row is { Begins: RowBegins.RoundTurned or RowBegins.BothSides } or { Work.BegunAt: > 0 });
-        if (RoundsApart) mirrored.Doubt(true);
+        RoundsApart = !turnedOver && original.Rows.Any(static row => row is { Begins: RowBegins.RoundTurned or RowBegins.RoundBack or RowBegins.BothSides } or { Work.BegunAt: > 0 } or { Unworked: not null });
+        if (RoundsApart || original.JoinedTo.Count > 0) mirrored.Doubt(true);
         foreach (var step in original.Events)
         {
             // The first row of a pick-up is there as soon as the piece has begun.

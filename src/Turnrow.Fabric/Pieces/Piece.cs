@@ -32,6 +32,9 @@ public sealed record RingStart(int Chains) : PieceStart;
 /// <param name="Stitches">How many of them it is worked into, those at its ends included.</param>
 public sealed record BothSidesStart(int Chains, int Stitches) : PieceStart;
 
+/// <summary>Nothing: it is put together of motifs, and its one row is the rim of them all.</summary>
+public sealed record AssembledStart : PieceStart;
+
 /// <summary>Part of an earlier piece's last row.</summary>
 /// <param name="Base">The earlier piece.</param>
 /// <param name="FromRight">Stitches between the right edge and the part.</param>
@@ -188,6 +191,9 @@ public sealed record Piece(
     /// <summary>Edges inside it, row by row: stitches held, and the other sides of bridges.</summary>
     public IReadOnlyList<Stretch> Inner { get; init; } = [];
 
+    /// <summary>The edges of other pieces that it was joined to while it was worked.</summary>
+    public IReadOnlyList<JoinedAlong> JoinedTo { get; init; } = [];
+
     /// <summary>What was done to make it, for whatever is made like it.</summary>
     internal IReadOnlyList<PieceEvent> Events { get; init; } = [];
 
@@ -210,5 +216,5 @@ public sealed record Piece(
     public EdgeWalk At(Hand hand) => hand == Hand.Right ? Right : Left;
 
     /// <summary>The places of the last row, read from the right edge.</summary>
-    public PlaceSequence? TopFromRight => EndsOnRightSide ? Top : Top?.Reversed();
+    public PlaceSequence? TopFromRight => Rows.Count > 0 && Rows[^1].StartsAt == Hand.Right ? Top : Top?.Reversed();
 }

@@ -39,18 +39,24 @@ public sealed partial class PieceBuilder
     private RowBegins Begins => InRounds && _begins == RowBegins.Foundation ? RowBegins.Ring
         : _begins != RowBegins.Turned ? _begins
         : _course.IsSpiral && _rows.Count > 0 ? RowBegins.Spiral
-        : _course.TurnsAtJoin ? RowBegins.RoundTurned
+        : _course.ReturnsAtJoin ? _course.Turns ? RowBegins.RoundTurned : RowBegins.RoundBack
         : _course.GoesOn ? RowBegins.Round
-        : _begins;
+        : _course.Turns || _rows.Count == 0 ? _begins
+        : RowBegins.Back;
 
-    private bool GoesOnRound => InRounds && Begins is RowBegins.Round or RowBegins.RoundTurned or RowBegins.Spiral;
+    private bool GoesOnRound => InRounds && Begins is RowBegins.Round or RowBegins.RoundTurned or RowBegins.RoundBack or RowBegins.Spiral;
 
-    // Where a round begins is the designer's to say: behind slip stitches, or in a corner that it goes to first.
+    /// <summary>Says before it is worked whether the next row is worked back, from left to right: on that depend its side and where it starts.</summary>
+    /// <param name="words">What it is to be; null if that is not known.</param>
+    public void WorkBack(IReadOnlyList<Word>? words) => _course.IsBack = words is not null && Direction.IsBack(new WordsPlan(words));
+
+    // Where a round begins is the designer's to say: behind slip stitches, or in a corner that it goes to first. A spiral goes on to its next corner as it
+    // goes on to anything else.
     private int BegunAt(IReadOnlyList<Word> words, PlaceSequence below)
     {
         if (!GoesOnRound) return 0;
         if (words is [SlipOver slip, ..]) return slip.Count < below.Count ? slip.Count : 0;
-        return FirstTarget(words) is { } first && Corners.IsCorner(first) ? Math.Max(0, new PlaceCursor(below).ToCorner()) : 0;
+        return FirstTarget(words) is { } first && Corners.IsCorner(first) && (first.Aim == Aim.Corner || Begins != RowBegins.Spiral) ? Math.Max(0, new PlaceCursor(below).ToCorner()) : 0;
     }
 
     // The slip stitches are no words of a round that has been begun there.
@@ -59,6 +65,23 @@ public sealed partial class PieceBuilder
     // To be worked again, it has to go there again.
     private static IReadOnlyList<Word> WithWay(WordsPlan said, RowWork? work, IReadOnlyList<Word> words) =>
         work is { BegunAt: > 0 } && YarnWords.WithoutFirst(said.Words) is [SlipOver slip, ..] ? [slip, .. words] : words;
+
+    // Only what goes on and on has a beginning that may lie anywhere.
+    private RowFault? MarkerFault(IReadOnlyList<Word> words) =>
+        words is [.., MarkerHere marker] && (!_course.IsSpiral || !GoesOnRound || words.Count == 1) ? new RowFault(RowFaultKind.MarkerMoved, marker, 0, 0, 0) : null;
+
+    private static IReadOnlyList<Word> UpToMarker(IReadOnlyList<Word> words) =>
+        words is [.., MarkerHere marker] ? [.. words.SkipLast(1), new Leave(-1) { ForLater = true, Origin = marker.Origin }] : words;
+
+    // What the round did not come to comes first in the next one.
+    private PlaceSequence? TakeMarker(ref RowWork work, ref IReadOnlyList<Word> words)
+    {
+        if (!InRounds || work.Words is not [.., Leave { ForLater: true } rest]) return null;
+        var left = work.Below.Slice(work.Below.Count - rest.Count, rest.Count);
+        work = work with { Words = [.. work.Words.SkipLast(1)], Below = work.Below.Slice(0, work.Below.Count - rest.Count) };
+        words = [.. work.Words, new MarkerHere { Origin = rest.Origin }];
+        return rest.Count > 0 ? left : null;
+    }
 
     private static Target? FirstTarget(IReadOnlyList<Word> words)
     {

@@ -61,6 +61,13 @@ public sealed partial class PieceBuilder
         return edge.Places is { } waiting ? ahead.Then(waiting) : ahead;
     }
 
+    // Of the places that the next row works over, those that wait behind the turn of the row below.
+    private int BehindTurn(Step? end)
+    {
+        var edge = Waiting(HookAt.Opposite());
+        return edge.Asked > 0 ? 0 : Math.Max(0, edge.Count + StepBook.GainOf(end));
+    }
+
     private RowFault TooMuchForLater(PlaceSequence ahead)
     {
         var edge = Waiting(HookAt.Opposite());

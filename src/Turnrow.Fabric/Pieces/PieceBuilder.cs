@@ -58,7 +58,7 @@ public sealed partial class PieceBuilder
     public bool InRounds => _course.InRounds;
 
     /// <summary>The edge where the next row starts: in rows that is where the hook is; a round begins and ends there.</summary>
-    public Hand HookAt => Frame.StartOf(NextIsRightSide);
+    public Hand HookAt => _course.StartsAt;
 
     /// <summary>True if the piece has begun.</summary>
     public bool HasBegun { get; private set; }
@@ -218,6 +218,11 @@ public sealed partial class PieceBuilder
         return hand == HookAt ? start : end;
     }
 
+    /// <summary>How many stitches a later row has more at an edge by steps said so far; below 0 for fewer.</summary>
+    /// <param name="hand">The edge.</param>
+    /// <param name="ahead">Which row: 1 for the next.</param>
+    public int GainAt(Hand hand, int ahead) => StepBook.GainOf(_steps.At(hand, _rows.Count + ahead));
+
     /// <summary>Steps said for a row that is not there yet.</summary>
     public IEnumerable<Step> UnworkedSteps() => _steps.After(_rows.Count);
 
@@ -239,26 +244,33 @@ public sealed partial class PieceBuilder
     public RowFault? WorkRow(RowPlan plan, Origin origin, int ordinal)
     {
         AskForYarn();
+        _course.IsBack = Direction.IsBack(plan);
         var number = _rows.Count + 1;
         var (start, end) = StepsOf(number);
         var fault = Work(plan, start, end, out var work, out var words);
         var turns = ShortWork.None;
+        PlaceSequence? unworked = null;
         if (work is null)
         {
             LoseWaiting(plan);
+            LoseJoins();
         }
         else
         {
+            unworked = TakeMarker(ref work, ref words);
             TakeStepsFromWords(ref work, ref start, ref end, origin);
             turns = TakeShortWork(ref work, end, number, origin);
+            fault ??= Join(work);
         }
 
         var row = new Row(number, NextIsRightSide, Begins, work, start, end, plan, ordinal)
         {
             Origin = origin,
             IsRound = InRounds,
+            IsBack = _course.IsBack,
             Way = InRounds ? _course.Way : RoundWay.Joined,
             Short = turns,
+            Unworked = unworked,
             Yarn = YarnOf(plan),
         };
         _events.Add(new RowEvent(plan is WordsPlan said ? said with { Words = WithWay(said, work, words) } : plan, work is not null, origin, ordinal) { Yarn = row.Yarn });
@@ -298,6 +310,7 @@ public sealed partial class PieceBuilder
         _chainsGiven = -1;
         RowsInDoubt |= rows;
         LoseWaiting(null);
+        LoseJoins();
         // A row that can't be read may have been worked over them: what is said at an edge next need not meet them.
         if (rows) _steps.ForgetAfter(_rows.Count);
     }
@@ -309,6 +322,8 @@ public sealed partial class PieceBuilder
         var stitch = LastStitch() ?? StitchBook.Single;
         var (start, end) = StepsOf(_rows.Count + 1);
         var before = (long)stitches - StepBook.GainOf(start) - StepBook.GainOf(end);
+        // Where the marker was moved, a claim tells what the round made, and not how many places lie before that.
+        if (_rows is [.., { Plan: WordsPlan { Words: [.., MarkerHere] } }]) before = -1;
         _course.Set(before is >= 0 and <= int.MaxValue && _rows.Count >= _waitingKnownFrom ? PlaceSequence.Of(Place.TopOf(stitch), (int)before) : null);
         LastWork = null;
         _chainsGiven = -1;
@@ -328,6 +343,7 @@ public sealed partial class PieceBuilder
     {
         Top = _rows.Count > 0 ? _course.Last : null,
         Inner = [.. _inner],
+        JoinedTo = _joined.Count == 0 ? [] : [.. _joined],
         RowsInDoubt = RowsInDoubt,
         CornersInDoubt = _cornersInDoubt || (_rows.Count > 0 && _course.Last is null),
         Events = _events,
@@ -391,7 +407,11 @@ public sealed partial class PieceBuilder
         if (_course.Ahead is not { } ahead || (_cornersInDoubt && Corners.AreSaid(words))) return null;
         // Nor does it tell of which kind each of them is.
         if (_kindsInDoubt && PlaceKinds.AreSaid(words)) return null;
+        var toTurn = Turns.AreSaid(words);
+        if (toTurn && (RowsInDoubt || _rows.Count < _waitingKnownFrom)) return null;
         if (RoundFault(words, start, end) is { } atEdge) return atEdge;
+        if (MarkerFault(words) is { } moved) return moved;
+        words = UpToMarker(words);
         if (TurnFault(plan, words, start, end) is { } turned) return turned;
         if (Reachable(ahead) is not { } reachable) return TooMuchForLater(ahead);
         if (StepBook.Over(reachable, start, end) is not { } below)
@@ -402,7 +422,8 @@ public sealed partial class PieceBuilder
         }
 
         if (below.Count > PlaceSequenceBuilder.MostPlaces) return new RowFault(RowFaultKind.TooLong, null, 0, 0, 0);
-        if (_cache.Find(key, below, start, Begins, InRounds) is { } known)
+        // Rows over the same places are not worked alike where these wait behind another turn.
+        if (!toTurn && _cache.Find(key, below, start, Begins, InRounds) is { } known)
         {
             (work, words) = (known, known.Words);
             return null;
@@ -410,16 +431,16 @@ public sealed partial class PieceBuilder
 
         var begunAt = BegunAt(words, below);
         var there = below.BegunAt(begunAt);
-        var worked = RowWorker.Work(WithoutWay(words, begunAt), there, InRounds);
+        var worked = RowWorker.Work(WithoutWay(words, begunAt), there, InRounds, toTurn ? BehindTurn(end) : 0);
         if (worked.Fault is not null) return worked.Fault;
-        if (!InRounds && HookDepth.Backwards(worked.Words) is { } backwards) return new RowFault(RowFaultKind.BackwardsInRow, backwards, 0, 0, 0);
+        if (_course.IsBack && Direction.Fault(worked.Words, _rows.Count == 0 || !_course.HasWayBack) is { } both) return both;
         if (HookDepth.Deepest(worked.Words) is { } deep && deep.Hook.RowsDown() > RowsBelow)
             return new RowFault(RowFaultKind.TooFarDown, deep, deep.Hook.RowsDown(), RowsBelow, 0);
         var opening = Openings.Of(Begins, worked.Words, RuleOf, StitchesOfChain(below), start);
         if (Openings.GoingBackFirst(worked.Words, opening) is { } back) return new RowFault(RowFaultKind.BeginsGoingBack, back, 0, opening.Chains, 0);
         var marked = Openings.MarkFirst(worked.Tops, opening, opening.FirstStitchIn > 0 ? PlaceKind.SkippedChains : PlaceKind.TurningChain);
         work = new RowWork(worked.Words, there, _cache.Intern(marked), opening) { BegunAt = begunAt };
-        _cache.Keep(key, below, start, Begins, InRounds, work);
+        if (!toTurn) _cache.Keep(key, below, start, Begins, InRounds, work);
         words = worked.Words;
         return null;
     }

@@ -28,7 +28,9 @@ internal static class PlainRows
         {
             var known = words[i] switch
             {
-                SlipOver or Leave or MarkCorner or RemoveCorners or ChangeYarn or Hold or Bridge => true,
+                // Whether rows that follow are joined too would be anybody's guess.
+                Work { To: not null } => false,
+                SlipOver or Leave or MarkerHere or MarkCorner or RemoveCorners or ChangeYarn or Hold or Bridge => true,
                 Work { Hook: HookInto.BothLoops, Stitch.IsOne: true } work => Is(work.Stitch, ref only),
                 Spread spread => Is(spread.Stitch, ref only) && IsOf(spread.Words, ref only),
                 Group group => IsOf(group.Words, ref only),

@@ -28,6 +28,9 @@ public enum PlaceKind : byte
 
     /// <summary>The ring that a piece begins with: one place, however much goes into it.</summary>
     Ring,
+
+    /// <summary>The end of a row, at an edge that another piece is joined to while it is worked.</summary>
+    RowEnd,
 }
 
 /// <summary>One place of a row: what later stitches are worked into.</summary>

@@ -135,6 +135,17 @@ internal sealed class PlaceSequenceBuilder(long most = PlaceSequenceBuilder.Most
         return true;
     }
 
+    /// <summary>Adds chains to the space added last; there must be one.</summary>
+    public void WidenLast(int chains)
+    {
+        OpenLast();
+        if (_open is not { Count: > 0 } || !Grow(chains)) return;
+        var last = _open[^1];
+        _open.RemoveAt(_open.Count - 1);
+        if (last.Count > 1) _open.Add(new PlaceRun(last.Place, last.Count - 1));
+        _open.Add(new PlaceRun(last.Place with { Chains = last.Place.Chains + chains }, 1));
+    }
+
     public PlaceSequence Build()
     {
         Close();

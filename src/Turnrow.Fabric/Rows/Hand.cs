@@ -17,5 +17,7 @@ public static class Frame
     public static Hand Opposite(this Hand hand) => hand == Hand.Right ? Hand.Left : Hand.Right;
 
     /// <summary>Where a row starts: a right-side row runs from the right edge to the left, a wrong-side row back.</summary>
-    public static Hand StartOf(bool rightSide) => rightSide ? Hand.Right : Hand.Left;
+    /// <param name="rightSide">Whether the right side faces.</param>
+    /// <param name="isBack">True if it is worked back, from the maker's left to her right.</param>
+    public static Hand StartOf(bool rightSide, bool isBack = false) => rightSide != isBack ? Hand.Right : Hand.Left;
 }

@@ -129,7 +129,7 @@ internal static class Openings
         {
             switch (words[i])
             {
-                case Work { Amount: { Reach: Reach.Fixed or Reach.ToCorner, Times: 0 } } or Repeat { Amount: { Reach: Reach.Fixed, Times: 0 } }:
+                case Work { Amount: { Reach: Reach.Fixed or Reach.ToCorner or Reach.ToTurn, Times: 0 } } or Repeat { Amount: { Reach: Reach.Fixed, Times: 0 } }:
                     break;
                 case Work { Stitch: { IsOne: false, Form: { } form } }:
                     FindTwo(form.Words(), ref first, ref second);

@@ -50,6 +50,12 @@ public enum RowBegins : byte
     /// <summary>The round is worked into both sides of a foundation chain.</summary>
     BothSides,
 
+    /// <summary>The row goes back over the one before with the same side facing, worked the other way.</summary>
+    Back,
+
+    /// <summary>The round goes the other way with the same side facing, from where the one before was joined.</summary>
+    RoundBack,
+
     /// <summary>The row makes its own foundation, a chain at the foot of each stitch.</summary>
     FoundationStitches,
 }
@@ -101,6 +107,9 @@ public sealed record RowWork(IReadOnlyList<Word> Words, PlaceSequence Below, Pla
     /// <summary>Stitches made.</summary>
     public int Stitches { get; } = Tops.CountWhere(static p => p.IsStitch);
 
+    /// <summary>True if it joins the piece to another.</summary>
+    public bool Joins { get; } = JoinWords.Any(Words);
+
     /// <summary>Spaces made.</summary>
     public int Spaces { get; } = Tops.CountWhere(static p => p.Kind == PlaceKind.Space);
 
@@ -144,11 +153,23 @@ public sealed record Row(
     /// <summary>Of a round, how the next one follows it.</summary>
     public RoundWay Way { get; init; }
 
+    /// <summary>
+    /// Of a round whose marker was moved to where it ends, the places of the round below that it did not come to: they come first in the next one. Null
+    /// where it goes from marker to marker.
+    /// </summary>
+    public PlaceSequence? Unworked { get; init; }
+
+    /// <summary>The places that what comes next is worked over, in the order in which they were made.</summary>
+    public PlaceSequence? Next => Work is not { } work ? null : Unworked is { } first ? first.Then(work.Tops) : work.Tops;
+
     /// <summary>What it has to do with stitches left for later.</summary>
     public ShortWork Short { get; init; } = ShortWork.None;
 
     /// <summary>The edge where it starts; of a round the right one, where it is joined.</summary>
-    public Hand StartsAt => Frame.StartOf(RightSide);
+    public Hand StartsAt => Frame.StartOf(RightSide, IsBack);
+
+    /// <summary>True if it is worked back, from the maker's left to her right, as reverse single crochet is.</summary>
+    public bool IsBack { get; init; }
 
     /// <summary>The edge where it ends. After a row the hook is there; after a round it is where the round started.</summary>
     public Hand EndsAt => StartsAt.Opposite();

@@ -1,5 +1,4 @@
 using Turnrow.Fabric.Patterns;
-using Turnrow.Fabric.Pieces;
 using Turnrow.Fabric.Places;
 using Turnrow.Fabric.Rows;
 using Turnrow.Fabric.Stitches;
@@ -34,7 +33,7 @@ public sealed class EdgedPattern(StitchPattern pattern, Stitch edge, IReadOnlyDi
 {
     // A repeat may leave at each edge, and there are some in the middle all the same.
     private readonly int _few = pattern.Least + 4;
-    private readonly Dictionary<int, IReadOnlyList<Row>> _whole = [];
+    private readonly Dictionary<int, PatternAlone> _whole = [];
     private readonly Dictionary<Trial, Outcome?> _tried = [];
     private readonly Dictionary<(int, int, int, RepeatMove, string, string), IReadOnlyList<Word>> _words = [];
     private readonly Repeat? _first = FirstRepeat(pattern);
@@ -52,6 +51,26 @@ public sealed class EdgedPattern(StitchPattern pattern, Stitch edge, IReadOnlyDi
         if (repeats < pattern.Least) return null;
         var over = places - pattern.Plus - (repeats * pattern.Multiple);
         return new EdgedState(0, repeats, over / 2, over - (over / 2));
+    }
+
+    /// <summary>
+    /// Where the piece stands when stitches were left (below 0) or added at its edges since: an edge gets narrower or wider by them, and where it has
+    /// too few, repeats leave the pattern. Null if too few are left.
+    /// </summary>
+    /// <param name="state">Where the piece stood.</param>
+    /// <param name="before">Index of the pattern's row below.</param>
+    /// <param name="right">Stitches added at the right edge.</param>
+    /// <param name="left">Stitches added at the left edge.</param>
+    public EdgedState? Stepped(EdgedState state, int before, int right, int left)
+    {
+        if (right == 0 && left == 0) return state;
+        var places = pattern.PlacesMadeBy(before)?.PerRepeat ?? pattern.Multiple;
+        var (lostRight, lostLeft) = (Lost(state.Right + right), Lost(state.Left + left));
+        var repeats = state.Repeats - lostRight - lostLeft;
+        if (repeats < pattern.Least) return null;
+        return state with { Repeats = repeats, Right = state.Right + right + (lostRight * places), Left = state.Left + left + (lostLeft * places) };
+
+        int Lost(int stitches) => stitches >= 0 ? 0 : (places - 1 - stitches) / places;
     }
 
     /// <summary>
@@ -161,22 +180,8 @@ public sealed class EdgedPattern(StitchPattern pattern, Stitch edge, IReadOnlyDi
     // What the pattern's row makes where it is so wide from its beginning: the last time that it comes, so that it lies on the pattern itself.
     private PlaceSequence? Whole(int repeats, int index)
     {
-        if (!_whole.TryGetValue(repeats, out var rows))
-        {
-            var builder = new PieceBuilder(pattern.Name, rules);
-            builder.BeginWithStitches((repeats * pattern.Multiple) + pattern.Plus);
-            if (pattern.Rows[0].RightSide is { } side) builder.BeginOnSide(side);
-            var count = pattern.Rows.Count + (pattern.Rows.Count - pattern.RepeatFrom);
-            for (var row = 0; row < count; row++) builder.WorkRow(new WordsPlan(pattern.Rows[pattern.IndexOf(row)].Words), default, row);
-            _whole[repeats] = rows = builder.Rows;
-        }
-
-        for (var row = rows.Count - 1; row >= 0; row--)
-        {
-            if (pattern.IndexOf(row) == index) return rows[row].Work?.Tops;
-        }
-
-        return null;
+        if (!_whole.TryGetValue(repeats, out var alone)) _whole[repeats] = alone = new PatternAlone(pattern, repeats, rules);
+        return alone.Tops(index);
     }
 
     // What a row's coming out depends on; nothing else tells one trial from another.

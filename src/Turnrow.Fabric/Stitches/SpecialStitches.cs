@@ -95,6 +95,10 @@ public static class SpecialStitches
     public static Stitch Laid(string id, StitchName us, StitchName uk, StitchForm form, Stitch basis) =>
         new(id, us, uk, basis.Height, basis.TurningChainCounts, basis.PickUp, new(SymbolShape.Parts, 0)) { Base = basis.Rule, Form = form, Making = StitchMaking.Laid };
 
+    /// <summary>A chain with stitches back along it: it stands on the stitch before it and makes no place, as a picot does.</summary>
+    public static Stitch Spur(string id, StitchName us, StitchName uk, StitchForm form) =>
+        new(id, us, uk, StitchBook.Single.Height, false, new(1, 1), new(SymbolShape.Spur, 0)) { Base = StitchBook.Single, Form = form, Making = StitchMaking.Spur };
+
     /// <summary>Several stitches that end in one loop.</summary>
     public static Stitch Together(string id, StitchName us, StitchName uk, StitchForm form, Stitch basis)
     {

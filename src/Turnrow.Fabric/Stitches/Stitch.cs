@@ -165,6 +165,9 @@ public enum SymbolShape
     /// <summary>Ovals in a ring, closed by a dot.</summary>
     Picot,
 
+    /// <summary>A chain that stands out, with stitches along it.</summary>
+    Spur,
+
     /// <summary>What is made of others is drawn as they are.</summary>
     Parts,
 }

@@ -33,6 +33,9 @@ public enum StitchMaking : byte
     /// <summary>Chains closed into a knot on the stitch below.</summary>
     Picot,
 
+    /// <summary>A chain on the stitch below, and stitches back along it.</summary>
+    Spur,
+
     /// <summary>Words worked over places.</summary>
     Laid,
 }

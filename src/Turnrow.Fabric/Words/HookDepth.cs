@@ -1,8 +1,6 @@
-using Turnrow.Fabric.Stitches;
-
 namespace Turnrow.Fabric.Words;
 
-/// <summary>How far down the stitches of a row go, and which way.</summary>
+/// <summary>How far down the stitches of a row go.</summary>
 internal static class HookDepth
 {
     /// <summary>The stitches that go furthest down; null if all go into the row below.</summary>
@@ -23,24 +21,6 @@ internal static class HookDepth
         }
 
         return deepest;
-    }
-
-    /// <summary>Stitches that are worked backwards; null if there are none.</summary>
-    public static Work? Backwards(IReadOnlyList<Word> words)
-    {
-        for (var i = 0; i < words.Count; i++)
-        {
-            var found = words[i] switch
-            {
-                Work { Stitch.Making: StitchMaking.Reversed } work => work,
-                Group group => Backwards(group.Words),
-                Repeat repeat => Backwards(repeat.Words),
-                _ => null,
-            };
-            if (found is not null) return found;
-        }
-
-        return null;
     }
 
     private static Work? OfWork(Work work)

@@ -1,8 +1,20 @@
 namespace Turnrow.Fabric.Words;
 
 /// <summary>Rows that go to a stitch by its kind, or into a special stitch, have to know more of the row below than how many there are.</summary>
-internal static class PlaceKinds
+public static class PlaceKinds
 {
+    /// <summary>True if words go to the next place of some kind, whatever lies before it.</summary>
+    public static bool AreLookedFor(IReadOnlyList<Word> words)
+    {
+        for (var i = 0; i < words.Count; i++)
+        {
+            if (words[i] is Work { Target.Aim: Aim.NextOfKind or Aim.EachOfKind } or Group { Target.Aim: Aim.NextOfKind or Aim.EachOfKind }) return true;
+            if (words[i] is Repeat repeat && AreLookedFor(repeat.Words)) return true;
+        }
+
+        return false;
+    }
+
     /// <summary>True if a row's words speak of a kind of stitch.</summary>
     public static bool AreSaid(IReadOnlyList<Word> words)
     {

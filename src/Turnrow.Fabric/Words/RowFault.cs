@@ -54,6 +54,9 @@ public enum RowFaultKind
     /// <summary>The corner is nearer than the places that were to remain before it.</summary>
     CornerTooNear,
 
+    /// <summary>No row below turned before this edge, or its turn is nearer than the places that were to remain before it.</summary>
+    NoTurn,
+
     /// <summary>What is worked into a corner has no middle.</summary>
     CornerWithoutMiddle,
 
@@ -75,6 +78,9 @@ public enum RowFaultKind
     /// <summary>Stitches are left or chains added at an edge before a round, which has none.</summary>
     StepInRound,
 
+    /// <summary>The marker of a round's beginning is moved where there is none that could be: the round is no spiral's, or it is not its end.</summary>
+    MarkerMoved,
+
     /// <summary>The first row over a foundation would turn before its end.</summary>
     TurnInFirstRow,
 
@@ -84,11 +90,26 @@ public enum RowFaultKind
     /// <summary>A chain that counts would have to stand for a stitch of a special stitch that goes back over others.</summary>
     BeginsGoingBack,
 
-    /// <summary>A stitch that is worked backwards in a row, after which the work is turned.</summary>
-    BackwardsInRow,
+    /// <summary>A stitch that is worked the other way than others of the row.</summary>
+    TwoDirections,
+
+    /// <summary>A stitch that is worked back where there is no row yet to go back over.</summary>
+    NothingToGoBackOver,
 
     /// <summary>The hook would go further down than there are rows.</summary>
     TooFarDown,
+
+    /// <summary>A row joins the piece to an edge of which nothing is left.</summary>
+    JoinBeyond,
+
+    /// <summary>What a row is joined in does not come next along the edge.</summary>
+    JoinElsewhere,
+
+    /// <summary>A row is joined to another piece, and not at its end.</summary>
+    JoinInside,
+
+    /// <summary>A row that ends at one edge is joined where rows that end at the other one are.</summary>
+    JoinOtherEnd,
 
     /// <summary>The row is too long to be laid out.</summary>
     TooLong,
@@ -100,4 +121,11 @@ public enum RowFaultKind
 /// <param name="Needed">Places that the word needs, or that one time of a repeat takes.</param>
 /// <param name="There">Places that are there or are left over.</param>
 /// <param name="Before">Places taken before the word.</param>
-public sealed record RowFault(RowFaultKind Kind, Word? Word, int Needed, int There, int Before);
+public sealed record RowFault(RowFaultKind Kind, Word? Word, int Needed, int There, int Before)
+{
+    /// <summary>Of a repeat that does not come out, the places that it has for itself: to the row's end or to the corner, without what is to remain.</summary>
+    public int Way { get; init; }
+
+    /// <summary>Of a repeat that does not come out, how often it could be worked.</summary>
+    public int Times { get; init; }
+}

@@ -65,10 +65,12 @@ internal sealed partial class RowRun
     {
         if (ReferenceEquals(group.Known.For, group.Words)) return group.Known.Made!;
         var tops = new PlaceSequenceBuilder();
-        foreach (var word in group.Words)
+        for (var i = 0; i < group.Words.Count; i++)
         {
+            var word = group.Words[i];
             if (word is Work { Stitch.IsOne: true } work) AddOnes(tops, work, work.Amount.Count);
             else if (word is Work special) tops.AddTimes(special.Stitch.Tops, special.Makes * special.Amount.Count);
+            else if (word is Chains more && JoinWords.GoesOnSpace(group.Words, i)) tops.WidenLast(more.Count);
             else if (word is Chains chains) tops.Add(Place.SpaceOf(chains.Count), 1);
             else if (word is MarkCorner && !tops.MarkLast()) Fail(RowFaultKind.MarkNothing, word, 0, 0);
         }

@@ -12,6 +12,7 @@ internal sealed partial class RowRun
         {
             Reach.Until => repeat.Amount.Count,
             Reach.ToCorner => _cursor.Remaining - UpToCorner(repeat, repeat.Amount.Count),
+            Reach.ToTurn => _cursor.Remaining - UpToTurn(repeat, repeat.Amount.Count),
             _ => 0,
         };
         // "Across" is, of what goes to corners or into them, as long as there is a corner ahead.
@@ -28,7 +29,7 @@ internal sealed partial class RowRun
             var (words, made) = OnceThrough(repeat);
             if (_fault is not null)
             {
-                if (open && !byCorners) DoesNotComeOut(repeat, before, keep, start.Remaining - keep);
+                if (open && !byCorners) DoesNotComeOut(repeat, before, keep, start.Remaining - keep, total);
                 break;
             }
 
@@ -54,7 +55,7 @@ internal sealed partial class RowRun
 
         _tops.AddTimes(alike, alikeTimes);
 
-        if (_fault is null && open && _cursor.Remaining < keep) DoesNotComeOut(repeat, before, keep, 0);
+        if (_fault is null && open && _cursor.Remaining < keep) DoesNotComeOut(repeat, before, keep, 0, total);
         if (_fault is not null) return;
         var first = ways.Count > 0 ? ways[0].Words : repeat.Words;
         done.Add(repeat with
@@ -102,12 +103,14 @@ internal sealed partial class RowRun
 
     // A repeat that fails half-way has not come out, whatever the word inside says; but a space in the way or an aim that
     // can't be met is told as such.
-    private void DoesNotComeOut(Repeat repeat, int before, int keep, int left)
+    private void DoesNotComeOut(Repeat repeat, int before, int keep, int left, int total)
     {
         if (_fault is { Kind: not (RowFaultKind.NotEnough or RowFaultKind.NoneOfKind) }) return;
         var per = PerTime(repeat);
-        var over = per > 0 ? (int)((below.Count - before - keep) % per) : left;
-        _fault = new RowFault(RowFaultKind.RepeatDoesNotComeOut, repeat, (int)Math.Min(per, int.MaxValue), over == 0 ? left : over, before);
+        var way = below.Count - before - keep;
+        // On the way to a kind of place others are passed over, so that a time takes more than its words say.
+        var over = per > 0 && !PlaceKinds.AreLookedFor(repeat.Words) ? (int)(way % per) : left;
+        _fault = new RowFault(RowFaultKind.RepeatDoesNotComeOut, repeat, (int)Math.Min(per, int.MaxValue), over == 0 ? left : over, before) { Way = way, Times = total };
     }
 
     private static long PerTime(Repeat repeat)

@@ -12,6 +12,7 @@ internal sealed partial class RowRun
             Reach.Fixed => spread.Over.Count,
             Reach.Until => _cursor.Remaining - spread.Over.Count,
             Reach.ToCorner => UpToCorner(spread, spread.Over.Count),
+            Reach.ToTurn => UpToTurn(spread, spread.Over.Count),
             _ => _cursor.Remaining,
         };
         if (_fault is not null) return;

@@ -40,7 +40,7 @@ internal sealed partial class RowRun
     // What takes no place is worked on what was made last; at the beginning of a row that is nothing.
     private bool HasFoot(Word? first, Word word)
     {
-        if (first is not Work { Takes: 0 } || _worked || _chained) return true;
+        if (first is not Work { Takes: 0, To: null } || _worked || _chained) return true;
         return Failed(RowFaultKind.StandsOnNothing, word, 0);
     }
 
@@ -50,7 +50,12 @@ internal sealed partial class RowRun
         times = work.Amount.Count;
         if (work.Amount.Reach == Reach.Fixed) return Fits(work, times);
         var keep = work.Amount.Reach == Reach.Until ? work.Amount.Count : 0;
-        var places = work.Amount.Reach == Reach.ToCorner ? UpToCorner(work, work.Amount.Count) : _cursor.Remaining - keep;
+        var places = work.Amount.Reach switch
+        {
+            Reach.ToCorner => UpToCorner(work, work.Amount.Count),
+            Reach.ToTurn => UpToTurn(work, work.Amount.Count),
+            _ => _cursor.Remaining - keep,
+        };
         if (_fault is not null) return false;
         if (places < 0)
         {
@@ -66,8 +71,17 @@ internal sealed partial class RowRun
 
         times = places / work.Takes;
         if (places % work.Takes == 0) return true;
-        Fail(RowFaultKind.RepeatDoesNotComeOut, work, work.Takes, places % work.Takes);
+        _fault ??= new RowFault(RowFaultKind.RepeatDoesNotComeOut, work, work.Takes, places % work.Takes, Taken) { Way = places, Times = times };
         return false;
+    }
+
+    // The places before the turn of the row below, but for those that are to remain; below 0 if that can't be.
+    private int UpToTurn(Word word, int remain)
+    {
+        var before = _cursor.Remaining - waiting;
+        if (waiting > 0 && before >= remain) return before - remain;
+        Fail(RowFaultKind.NoTurn, word, remain, waiting > 0 ? Math.Max(0, before) : -1);
+        return -1;
     }
 
     private bool Fits(Work work, int times)
@@ -85,7 +99,7 @@ internal sealed partial class RowRun
         var corners = CornersAhead(found + passed);
         if (found % work.Takes != 0)
         {
-            Fail(RowFaultKind.RepeatDoesNotComeOut, work, work.Takes, found % work.Takes);
+            _fault ??= new RowFault(RowFaultKind.RepeatDoesNotComeOut, work, work.Takes, found % work.Takes, Taken) { Way = found, Times = found / work.Takes };
             return;
         }
 

@@ -3,7 +3,7 @@ using Turnrow.Fabric.Places;
 namespace Turnrow.Fabric.Words;
 
 /// <summary>One row being worked: how far it has come over the places below, and what it has made.</summary>
-internal sealed partial class RowRun(PlaceSequence below, bool isRound)
+internal sealed partial class RowRun(PlaceSequence below, bool isRound, int waiting)
 {
     private const int MostSteps = 200_000;
 
@@ -50,7 +50,7 @@ internal sealed partial class RowRun(PlaceSequence below, bool isRound)
             case Work work: Stitches(work, done); break;
             case Group group: InOnePlace(group, done); break;
             case Repeat repeat: Times(repeat, done); break;
-            case Chains chains: _tops.Add(Place.SpaceOf(chains.Count), 1); done.Add(chains); _chained = true; break;
+            case Chains chains: Chain(chains, done); break;
             case Skip skip when MeetsCorner(skip.Count): Fail(RowFaultKind.CornerPassed, skip, 0, 1); break;
             case Skip skip: PassOver(skip, skip.Count, done); break;
             case SlipOver slip: Slip(slip, done); break;
@@ -59,10 +59,19 @@ internal sealed partial class RowRun(PlaceSequence below, bool isRound)
             case Hold hold: PassOver(hold, hold.Count, done); break;
             case Bridge bridge: _tops.Add(new Place(PlaceKind.BridgeChain, null, 0), bridge.Count); done.Add(bridge); break;
             case MarkCorner mark: Mark(mark, done); break;
+            case MarkerHere: Fail(RowFaultKind.MarkerMoved, word, 0, 1); break;
             case RemoveCorners or ChangeYarn: done.Add(word); break;
             case Spread spread: SpreadOut(spread, done); break;
             case ByPlace each: PlaceByPlace(each, done); break;
         }
+    }
+
+    private void Chain(Chains chains, List<Word> done)
+    {
+        if (JoinWords.GoesOnSpace(done, done.Count)) _tops.WidenLast(chains.Count);
+        else _tops.Add(Place.SpaceOf(chains.Count), 1);
+        _chained = true;
+        done.Add(chains);
     }
 
     private void Fail(RowFaultKind kind, Word? word, int needed, int there) =>

@@ -17,12 +17,15 @@ public enum Reach : byte
 
     /// <summary>Until so many places remain before the next corner.</summary>
     ToCorner,
+
+    /// <summary>Until so many places remain before the turn of the row below, behind which stitches wait.</summary>
+    ToTurn,
 }
 
 /// <summary>How often a word is worked, and how that was said.</summary>
 /// <param name="Reach">How it was said.</param>
 /// <param name="Count">
-/// With <see cref="Reach.Fixed"/> the number of times; with <see cref="Reach.Until"/> and <see cref="Reach.ToCorner"/> the places to leave.
+/// With <see cref="Reach.Fixed"/> the number of times; with <see cref="Reach.Until"/>, <see cref="Reach.ToCorner"/> and <see cref="Reach.ToTurn"/> the places to leave.
 /// </param>
 /// <param name="Times">The number of times; known once the row is worked.</param>
 public readonly record struct Amount(Reach Reach, int Count, int Times)
@@ -41,6 +44,9 @@ public readonly record struct Amount(Reach Reach, int Count, int Times)
 
     /// <summary>Until so many places remain before the next corner.</summary>
     public static Amount ToCorner(int remain) => new(Reach.ToCorner, remain, 0);
+
+    /// <summary>Until so many places remain before the turn of the row below.</summary>
+    public static Amount ToTurn(int remain) => new(Reach.ToTurn, remain, 0);
 }
 
 /// <summary>Which place a word goes to.</summary>
@@ -218,6 +224,9 @@ public sealed record Work(Stitch Stitch, int Takes, int Makes, Amount Amount, Ta
     /// <summary>Corners among the places worked into; known once the row is worked.</summary>
     public int Corners { get; init; }
 
+    /// <summary>Of a stitch that joins the piece to another, where it goes there; null for all others.</summary>
+    public JoinTo? To { get; init; }
+
     /// <summary>One in each of so many.</summary>
     public static Work Plain(Stitch stitch, Amount amount) => new(stitch, 1, 1, amount, Target.Next, HookInto.BothLoops);
 
@@ -269,6 +278,11 @@ public sealed record MarkCorner : Word;
 
 /// <summary>The markers are taken out with this row: no stitch of it carries a corner up.</summary>
 public sealed record RemoveCorners : Word;
+
+/// <summary>
+/// At the end of a round of a spiral: its marker is moved here. The places of the round below that are left come first in the next round.
+/// </summary>
+public sealed record MarkerHere : Word;
 
 /// <summary>Another yarn is taken up: what follows, in the row and after it, is worked with it. No place knows of it.</summary>
 public sealed record ChangeYarn(string Yarn) : Word;

@@ -22,6 +22,16 @@ internal static class ChartBook
             if (Chart.Of(piece.InSizes[options.Size], name, size, options.Terms, pattern.Counting, yarns) is { } chart) charts.Add(new($"{options.Name}.{name}.svg", chart));
         }
 
+        foreach (var blanket in pattern.Blankets)
+        {
+            // Of the joined motifs the one that is joined most shows all that is new.
+            if (options.Size >= blanket.InSizes.Count || blanket.InSizes[options.Size] is not { Joined: [.., var joined] }) continue;
+            var size = options.Size < pattern.Sizes.Count ? pattern.Sizes[options.Size] : string.Empty;
+            var title = $"{blanket.Motif}-joined-to-{blanket.Name}";
+            var name = Unused(Names.Filed(title), names);
+            if (Chart.Of(joined.Piece with { Name = title }, name, size, options.Terms, pattern.Counting, yarns) is { } chart) charts.Add(new($"{options.Name}.{name}.svg", chart));
+        }
+
         return charts;
     }
 

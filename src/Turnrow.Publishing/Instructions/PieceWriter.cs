@@ -16,8 +16,10 @@ internal sealed class PieceWriter(Pattern pattern, SizeNames names, Wording word
     /// <summary>The piece as paragraphs of Markdown.</summary>
     public IReadOnlyList<string> Write(PieceInSizes piece)
     {
-        var several = piece.Copies > 1 ? $" (make {Numbers.Plain(piece.Copies)})" : string.Empty;
+        var each = BeginsAt(piece.InSizes[0].Start) is { } other ? $", one on each {Names.Title(other)}" : string.Empty;
+        var several = piece.Copies > 1 ? $" (make {Numbers.Plain(piece.Copies)}{each})" : string.Empty;
         _paragraphs.Add($"### {Names.Title(piece.Name)}{several}");
+        _paragraphs.AddRange(JoinPhrases.Sentences(piece.InSizes, words));
         var rows = new RowsWriter(pattern, names, words, _paragraphs);
         var lines = new PieceLines(piece, words.NamesYarns);
         foreach (var rest in lines.WithoutPassage) rows.Write(rest);
@@ -85,15 +87,35 @@ internal sealed class PieceWriter(Pattern pattern, SizeNames names, Wording word
 
     private string YarnAfter(Piece piece, int size)
     {
-        foreach (var later in pattern.Pieces)
+        var between = new List<string>();
+        foreach (var inSizes in pattern.Pieces.SkipWhile(p => p.Name != piece.Name).Skip(1))
         {
-            if (size >= later.InSizes.Count || !GoesOn(later.InSizes[size], piece.Name)) continue;
-            var side = words.Side(later.InSizes[size].Rows is [{ RightSide: true }, ..]);
-            if (piece.EndsInRounds) return $"Do not fasten off: {Names.Title(later.Name)} goes on from where the last round is joined, with a {side} {(later.InSizes[size].Rows[0].IsRound ? "round" : "row")}.";
-            return $"Do not fasten off: the yarn is at the {Wording.Hand(piece.HookAt)} edge, where {Names.Title(later.Name)} goes on with a {side} row.";
+            if (size >= inSizes.InSizes.Count || inSizes.InSizes[size] is not { Rows.Count: > 0 } later) continue;
+            if (!GoesOn(later, piece.Name)) between.Add(Names.Title(later.Name));
+            else return Waiting(piece, later, between);
         }
 
         return "Fasten off.";
+    }
+
+    // What is made several times and begins at another piece has its own of that.
+    private static string? BeginsAt(PieceStart? start) => start switch
+    {
+        PartStart part => part.Base.Name,
+        PickUpStart { Walk: [var leg, ..] } => leg.Piece.Name,
+        _ => null,
+    };
+
+    // Where another piece comes first, the loop has to be kept until then, and that piece has yarn of its own.
+    private string Waiting(Piece piece, Piece later, List<string> between)
+    {
+        var side = words.Side(later.Rows[0].RightSide);
+        var (title, kind) = (Names.Title(later.Name), later.Rows[0].IsRound ? "round" : "row");
+        var goesOn = piece.EndsInRounds
+            ? $"{title} goes on from where the last round is joined, with a {side} {kind}"
+            : $"the yarn is at the {Wording.Hand(piece.HookAt)} edge, where {title} goes on with a {side} row";
+        if (between.Count == 0) return $"Do not fasten off: {goesOn}.";
+        return $"Do not fasten off, but put the loop on a marker: {goesOn}. {Wording.List(between)} {(between.Count == 1 ? "comes" : "come")} first, with another ball of yarn.";
     }
 
     private static bool GoesOn(Piece later, string name) => later.Start switch

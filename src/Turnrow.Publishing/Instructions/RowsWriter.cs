@@ -1,4 +1,3 @@
-using Turnrow.Fabric.Numbers;
 using Turnrow.Fabric.Patterns;
 using Turnrow.Fabric.Rows;
 using Turnrow.Publishing.Instructions.Folding;
@@ -13,9 +12,6 @@ namespace Turnrow.Publishing.Instructions;
 /// <param name="paragraphs">Where to.</param>
 internal sealed class RowsWriter(Pattern pattern, SizeNames names, Wording words, List<string> paragraphs)
 {
-    // After so many plain rows a maker likes to know how long the piece should be.
-    private const int RowsToMeasure = 4;
-
     private readonly RowReferences _references = new();
     private (FoldedRows Rows, Sized<int> Row, int Paragraph)? _repeating;
 
@@ -36,6 +32,13 @@ internal sealed class RowsWriter(Pattern pattern, SizeNames names, Wording words
     // Rows that are all worked alike.
     private void Like(FoldedRows rows, bool measure)
     {
+        if (rows.Growing is { } growth)
+        {
+            Like(rows.First(), false);
+            Growing(rows, None(rows).Select(static _ => 1), $"As {One(rows)} {NumberOf(rows, None(rows)).Written()}", new GrowingRows(pattern, names, words, rows, growth));
+            return;
+        }
+
         var row = rows.Round[0].Row;
         if (row.IsUnknown)
         {
@@ -110,7 +113,7 @@ internal sealed class RowsWriter(Pattern pattern, SizeNames names, Wording words
     // Several rows that come round again: written out once, or named by the rows that they repeat.
     private void Round(FoldedRows rows)
     {
-        if (_references.AreTheLast(rows.Sizes, rows.RoundRows))
+        if (rows.Growing is null && _references.AreTheLast(rows.Sizes, rows.RoundRows))
         {
             var before = Sized.Over(NumberOf(rows, None(rows)).Values.Zip(rows.RoundRows.Values, static (n, count) => n - count));
             var more = Numbers.MoreTimes(rows.Times);
@@ -118,26 +121,51 @@ internal sealed class RowsWriter(Pattern pattern, SizeNames names, Wording words
             return;
         }
 
-        if (InOrder(rows) is { } first)
+        if (rows.Growing is null && InOrder(rows) is { } first)
         {
             var last = Sized.Over(first.Values.Zip(rows.RoundRows.Values, static (n, count) => n + count - 1));
-            var text = $"Repeat {One(rows)}s {first.WrittenTo(last)} in order, {Numbers.Times(rows.Times)}{RestOf(rows, first)}";
-            Add(rows, None(rows), text, Growth.Of(rows, None(rows), pattern.Counting));
+            var inOrder = $"Repeat {One(rows)}s {first.WrittenTo(last)} in order, {Numbers.Times(rows.Times)}{RestOf(rows, first)}";
+            Add(rows, None(rows), inOrder, Growth.Of(rows, None(rows), pattern.Counting));
             return;
         }
 
-        for (var run = 0; run < rows.Round.Count; run++) Like(rows.Run(run), false);
+        FirstRound(rows);
         // In some sizes the rows do not come round: these work the first of them again, as all sizes begin to after the last time.
         Rest(rows.Only(i => rows.Times.Values[i] == 1 && rows.Rest.Values[i] == 1));
         Rest(rows.Only(i => rows.Times.Values[i] == 1 && rows.Rest.Values[i] > 1));
         var again = rows.Only(i => rows.Times.Values[i] > 1);
         if (again.Sizes.Count == 0) return;
         var times = Numbers.MoreTimes(again.Times.Select(static n => n - 1));
-        Add(
-            again,
-            again.RoundRows,
-            $"Repeat the last {again.RoundRows.Written()} {Many(again)} {times}{RestOf(again, NumberOf(again, None(again)))}",
-            Growth.Of(again, again.RoundRows, pattern.Counting));
+        var text = $"Repeat the last {again.RoundRows.Written()} {Many(again)} {times}{RestOf(again, NumberOf(again, None(again)))}";
+        if (again.Growing is { } growth) Growing(again, again.RoundRows, text, new GrowingRows(pattern, names, words, again, growth));
+        else Add(again, again.RoundRows, text, Growth.Of(again, again.RoundRows, pattern.Counting));
+    }
+
+    // What is worked more often each time is said once; then each time has its numbers.
+    private void Growing(FoldedRows rows, Sized<int> without, string text, GrowingRows more)
+    {
+        var last = Sized.Over(rows.Sizes.Select(static s => s.Rows[^1].Row.Number));
+        var (than, each) = rows.Round.Count == 1 ? ($"in the {One(rows).ToLowerInvariant()} before", more.EachRow()) : ("the time before", more.EachRound());
+        paragraphs.Add($"{OnlySizes(rows)}**{One(rows)}s {NumberOf(rows, without).WrittenTo(last)}:** {text}, but work {more.More(than)}:{each}");
+    }
+
+    // Within a round rows may come round as well, if all sizes see it so.
+    private void FirstRound(FoldedRows rows)
+    {
+        List<SizeRows> first = [.. rows.Sizes.Select((s, i) => s with { Rows = [.. s.Rows.Take(rows.RoundRows.Values[i])] })];
+        if (SizeGroups.Of(first) is [var parts] && parts.Any(static part => part.Round.Count > 1))
+        {
+            foreach (var part in parts)
+            {
+                if (part.Round.Count > 1) Round(part);
+                else Like(part, false);
+                _references.AddTold(part.Sizes);
+            }
+
+            return;
+        }
+
+        for (var run = 0; run < rows.Round.Count; run++) Like(rows.Run(run), false);
     }
 
     private void Rest(FoldedRows rows)
@@ -219,24 +247,10 @@ internal sealed class RowsWriter(Pattern pattern, SizeNames names, Wording words
 
     private void Measure(FoldedRows rows)
     {
-        if (rows.Sizes.Max(static s => s.Rows.Count) < RowsToMeasure) return;
-        var heights = new List<Rational>();
-        var atEdges = false;
-        foreach (var size in rows.Sizes)
-        {
-            if (size.Rows[^1].Row is not { Plan: ShapedPlan { IsPlain: true }, Short.IsNone: true }) return;
-            IReadOnlyList<Row> done = [.. size.Piece.Rows.Take(size.Rows[^1].Row.Number)];
-            if (HeightAt(done, Hand.Right) is not { } height || HeightAt(done, Hand.Left) != height) return;
-            atEdges |= done.Any(static row => !row.Short.IsNone);
-            heights.Add(height);
-        }
-
+        if (PieceMeasure.After(rows, pattern) is not { } measures) return;
         _repeating = null;
-        paragraphs[^1] += $" Piece measures {Lengths.Both(Sized.Over(heights), pattern.InInches)}{(atEdges ? " at its edges" : string.Empty)}.";
+        paragraphs[^1] += $" {measures}";
     }
-
-    // Short rows do not reach an edge: where the edges differ, there is no one height to be told.
-    private Rational? HeightAt(IReadOnlyList<Row> rows, Hand hand) => pattern.Gauges.HeightOf([.. rows.Where(row => row.Reaches(hand))]);
 
     private string OnlySizes(FoldedRows rows) => names.Only(rows.SizeIndexes);
 

@@ -17,10 +17,11 @@ internal static class SpecialText
             StitchMaking.Extended => Extended(stitch, words),
             StitchMaking.Linked => $"{of} that begins with the {words.St} beside it: in place of each {words.Terms.YarnOver}, insert the hook down behind a strand across the post of that {words.St} (at a row’s start, of the turning {words.Ch}) and draw up a loop; then insert it in the place named and finish as {of}.",
             StitchMaking.Foundation => $"{of} that makes the {words.Ch} at its own foot, so that foundation and first row are worked at once: begin as {of}, up to the first loop drawn up; {words.Terms.YarnOver} and draw through 1 loop, which is the {words.Ch}; then finish as {of}. The next one goes into that {words.Ch}, under 2 of its strands.",
-            StitchMaking.Reversed => $"{of} worked backwards, from left to right, into the {words.St} to the right of the last one.",
+            StitchMaking.Reversed => $"{of} worked back without a turn, from left to right: insert the hook in the next {words.St} to the right and draw up a loop, {words.Terms.YarnOver} and draw through both loops.",
             StitchMaking.Puff => $"[{words.Terms.YarnOver}, insert hook in the place named, draw up a long loop] {Count(stitch)} times, all in the same place; {words.Terms.YarnOver} and draw through all loops on the hook. 1 {words.St} is made.",
             StitchMaking.Popcorn => $"{Count(stitch)} {of} in the place named; take the hook out of the loop, insert it from the front in the top of the first of them and in the loop again, and draw the loop through. 1 {words.St} is made.",
             StitchMaking.Picot => $"{words.Ch} {Count(stitch)}, {words.SlipStitch} in the top of the {words.St} just made. It is no {words.St}, and the next row passes behind it.",
+            StitchMaking.Spur => Spur(stitch.Form!, words),
             StitchMaking.Together => Together(stitch, words),
             _ => Laid(stitch, words),
         };
@@ -44,6 +45,32 @@ internal static class SpecialText
         var place = stitch.Form!.Takes == 1 ? ", all in the place named" : string.Empty;
         return $"begin {Parts(stitch.Form!, words, together: true)}{place}, each up to but without its last {words.Terms.YarnOver}; {finish}";
     }
+
+    private static string Spur(StitchForm form, Wording words)
+    {
+        var parts = form.Parts.Skip(1).ToList();
+        var height = parts[0].Stitch!.Height;
+        var texts = new List<string> { $"{words.Ch} {Numbers.Plain(form.Parts[0].Count)}" };
+        var next = 0;
+        for (var i = 0; i < parts.Count;)
+        {
+            var part = parts[i];
+            var each = 1;
+            while (i + each < parts.Count && parts[i + each] == part with { Place = part.Place + each }) each++;
+            if (part.Place > next) texts.Add($"{words.Terms.Skip} next {(part.Place - next == 1 ? words.Ch : $"{Numbers.Plain(part.Place - next)} {words.Ch}")}");
+            // The first of them has a chain of its own, counted from the hook.
+            var from = i == 0 ? 1 : 0;
+            if (i == 0) texts.Add($"{Many(part, words)} in {Numbers.Nth(height + 1 + part.Place)} {words.Ch} from hook");
+            if (part.Place < next) texts.Add($"{Many(part, words)} in same {words.Ch}");
+            else if (each > from) texts.Add($"{Many(part, words)} in {(each - from == 1 ? $"next {words.Ch}" : $"each of next {Numbers.Plain(each - from)} {words.Ch}")}");
+            next = Math.Max(next, part.Place + each);
+            i += each;
+        }
+
+        return $"{string.Join(", ", texts)}. It is no {words.St}, and the next row passes behind it.";
+    }
+
+    private static string Many(StitchPart part, Wording words) => part.Count == 1 ? words.Stitch(part.Stitch!, part.Hook) : $"{Numbers.Plain(part.Count)} {words.Stitch(part.Stitch!, part.Hook)}";
 
     private static string Laid(Stitch stitch, Wording words)
     {

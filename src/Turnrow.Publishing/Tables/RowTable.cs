@@ -57,10 +57,7 @@ public static class RowTable
         var yarns = new List<KeyValuePair<string, long>>();
         foreach (var yarn in YarnsWorked.In(row))
         {
-            var counts = new Dictionary<Stitch, long>();
-            YarnTally.Add(work, begun, yarn, 1, counts);
-            counts.Remove(StitchBook.Chain);
-            yarns.Add(new(yarn, counts.Values.Sum()));
+            yarns.Add(new(yarn, YarnTally.Stitches(work, begun, yarn)));
         }
 
         return yarns;

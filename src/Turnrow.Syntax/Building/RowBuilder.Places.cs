@@ -44,7 +44,8 @@ internal static partial class RowBuilder
         return new CentreItem(which, span);
     }
 
-    private static PlaceSyntax? Place(TurnrowParser.PlaceContext? context, LineBuilding line)
+    /// <summary>Where a stitch goes.</summary>
+    public static PlaceSyntax? Place(TurnrowParser.PlaceContext? context, LineBuilding line)
     {
         if (context is null) return null;
         var word = context.which.Type switch

@@ -111,6 +111,8 @@ internal static partial class RowBuilder
                 return new BridgeItem(Amount(context, line)!, context.called is null ? null : line.Name(context.called), span);
             case TurnrowLexer.WITH:
                 return new YarnItem(line.Name(context.yarn), span);
+            case TurnrowLexer.JOIN:
+                return new JoinItem(context.by is null ? null : line.Joined(context.by._words), WalkBuilder.Walk(context._walk, null, line), Amount(context, line), Place(context.at, line), span);
             default:
                 return Stitch(context, span, inOnePlace, line);
         }
@@ -168,6 +170,7 @@ internal static partial class RowBuilder
     {
         [{ Text: "mark" }, { Text: "corner" }] => new MarkCornerItem(span),
         [{ Text: "remove" }, { Text: "corners" or "corner" }] => new RemoveCornersItem(span),
+        [{ Text: "move" }, { Text: "marker" }] => new MoveMarkerItem(span),
         _ => null,
     };
 
@@ -201,6 +204,7 @@ internal static partial class RowBuilder
     {
         var span = LineBuilding.Span(context);
         if (context.corner is not null) return new CornerAmount(context.remain is null ? null : ExpressionBuilder.Count(context.remain, line), span);
+        if (context.turn is not null) return new TurnAmount(context.remain is null ? null : ExpressionBuilder.Count(context.remain, line), span);
         return context.remain is null
             ? new AcrossAmount(context.Start.Type == TurnrowLexer.AROUND, span)
             : new UntilAmount(ExpressionBuilder.Count(context.remain, line), span);

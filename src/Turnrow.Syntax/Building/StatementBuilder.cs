@@ -49,6 +49,7 @@ internal static class StatementBuilder
         TurnrowLexer.FLOATS => YarnBuilder.Floats(context.asFloats, line),
         TurnrowLexer.FOR => ForSizes(context.asFor, line),
         TurnrowLexer.SEAM => WalkBuilder.Seam(context.asSeam, line),
+        TurnrowLexer.BLANKET => WalkBuilder.Blanket(context.asBlanket, line),
         TurnrowLexer.CLAIMS => ValueBuilder.Claims(context.asClaims),
         TurnrowLexer.EXPECT => ValueBuilder.Expect(context.asExpect, line),
         TurnrowLexer.BODY => GradingBuilder.Body(context.asBody, line),

@@ -94,13 +94,25 @@ internal static class WalkBuilder
         return parts;
     }
 
+    /// <summary>A blanket of motifs.</summary>
+    public static BlanketStatement Blanket(TurnrowParser.BlanketLineContext context, LineBuilding line) => new(
+        line.Name(context.called),
+        line.Name(context.motif),
+        ExpressionBuilder.Count(context.across, line),
+        ExpressionBuilder.Count(context.down, line),
+        context.by is null ? null : line.Joined(context.by._words),
+        RowBuilder.Place(context.at, line)!,
+        ValueBuilder.Claim(context.claimed, line),
+        LineBuilding.Span(context));
+
     private static TurnrowParser.SeamPartContext Once(TurnrowParser.SeamPartContext? before, TurnrowParser.SeamPartContext now, LineBuilding line)
     {
         if (before is not null) line.Report(UnexpectedWord.Twice(LineBuilding.Span(now), line.Text(LineBuilding.Span(now))));
         return before ?? now;
     }
 
-    private static WalkSyntax Walk(IList<TurnrowParser.WalkWordContext> context, SelectionSyntax? selection, LineBuilding line)
+    /// <summary>One edge, as its words name it.</summary>
+    public static WalkSyntax Walk(IList<TurnrowParser.WalkWordContext> context, SelectionSyntax? selection, LineBuilding line)
     {
         var words = new List<NameSyntax>(context.Count);
         foreach (var word in context) words.Add(line.Name(word));

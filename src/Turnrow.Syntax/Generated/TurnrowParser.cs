@@ -38,30 +38,30 @@ internal partial class TurnrowParser : Parser {
 	public const int
 		WHITE_SPACE=1, COMMENT=2, PROSE=3, PICTURE_ROW=4, COMMA=5, SEMICOLON=6, 
 		COLON=7, OPEN=8, CLOSE=9, EQUALS=10, PLUS=11, MINUS=12, OVER_SIGN=13, 
-		PERCENT=14, X=15, ACCEPT=16, ADD=17, BEGIN=18, BODY=19, BOTH=20, CHAIN=21, 
-		CLAIMS=22, COUNT=23, DIVIDE=24, EASE=25, EXPECT=26, FASTEN=27, FINISHED=28, 
-		FLOATS=29, FOR=30, FROM=31, GAUGE=32, HOOK=33, KEY=34, LEAVE=35, LEFT=36, 
-		MADE=37, MARK=38, MEASURE=39, NOTATION=40, NOTION=41, PATTERN=42, PIECE=43, 
-		REPEAT=44, RIGHT=45, ROW=46, ROWS=47, SEAM=48, SHAPE=49, SIZES=50, SKILL=51, 
-		SOLID=52, STITCH=53, STRAIGHT=54, STRIPES=55, SWATCH=56, TERMS=57, TURN=58, 
-		USE=59, VERSION=60, WEARER=61, WEAVE=62, YARN=63, ACROSS=64, AFTER=65, 
-		ALL=66, ALONG=67, AND=68, APART=69, ARE=70, AROUND=71, AT=72, BEFORE=73, 
-		BRIDGE=74, BUT=75, BY=76, CH=77, CHAINS=78, CORNER=79, COUNTS=80, CUP=81, 
-		DEC=82, DOES=83, DOWN=84, EACH=85, EASING=86, EDGE=87, EDGES=88, END=89, 
-		ENDS=90, EVEN=91, EVENLY=92, EVERY=93, EXTRA=94, FACING=95, FIRST=96, 
-		FLAT=97, FOUNDATION=98, HERE=99, HIGH=100, HOLD=101, IN=102, INC=103, 
-		IS=104, LAST=105, LATER=106, LEAST=107, LESS=108, LIE=109, LONGER=110, 
-		MAKE=111, MIRRORED=112, MORE_WORD=113, MOST=114, MULTIPLE=115, NEXT=116, 
-		NOT=117, ODD=118, OF=119, OFF=120, ON=121, ONE=122, OPENS=123, OPPOSITE=124, 
-		ORDER=125, OVER=126, PER=127, PICKED=128, PICTURE=129, PLACE=130, PLAIN=131, 
-		REMAIN=132, REPEATS=133, REST=134, RING=135, ROUNDED=136, RS=137, RUFFLE=138, 
-		SAME=139, SIDES=140, SKIP_WORD=141, SKIPPED=142, SKIPPING=143, SLIP=144, 
-		SLIPPING=145, STACKED=146, STAGGERED=147, STITCHES=148, STRETCHES=149, 
-		THE=150, THEN=151, THICK=152, TIMES=153, TO=154, TOGETHER=155, TURNED=156, 
-		TURNING=157, TURNS=158, UNTIL=159, UP=160, WEIGH=161, WEIGHT=162, WIDE=163, 
-		WITH=164, WITHIN=165, WITHOUT=166, WORKING=167, WS=168, CM=169, G=170, 
-		M=171, MM=172, OZ=173, YD=174, WORD=175, NUMBER=176, FRACTION=177, ORDINAL=178, 
-		DOTTED=179, QUOTED=180, WRONG_COMMA=181, WRONG_QUOTE=182, JUNK=183;
+		PERCENT=14, X=15, ACCEPT=16, ADD=17, BEGIN=18, BLANKET=19, BODY=20, BOTH=21, 
+		CHAIN=22, CLAIMS=23, COUNT=24, DIVIDE=25, EASE=26, EXPECT=27, FASTEN=28, 
+		FINISHED=29, FLOATS=30, FOR=31, FROM=32, GAUGE=33, HOOK=34, KEY=35, LEAVE=36, 
+		LEFT=37, MADE=38, MARK=39, MEASURE=40, NOTATION=41, NOTION=42, PATTERN=43, 
+		PIECE=44, REPEAT=45, RIGHT=46, ROW=47, ROWS=48, SEAM=49, SHAPE=50, SIZES=51, 
+		SKILL=52, SOLID=53, STITCH=54, STRAIGHT=55, STRIPES=56, SWATCH=57, TERMS=58, 
+		TURN=59, USE=60, VERSION=61, WEARER=62, WEAVE=63, YARN=64, ACROSS=65, 
+		AFTER=66, ALL=67, ALONG=68, AND=69, APART=70, ARE=71, AROUND=72, AT=73, 
+		BEFORE=74, BRIDGE=75, BUT=76, BY=77, CH=78, CHAINS=79, CORNER=80, COUNTS=81, 
+		CUP=82, DEC=83, DOES=84, DOWN=85, EACH=86, EASING=87, EDGE=88, EDGES=89, 
+		END=90, ENDS=91, EVEN=92, EVENLY=93, EVERY=94, EXTRA=95, FACING=96, FIRST=97, 
+		FLAT=98, FOUNDATION=99, HERE=100, HIGH=101, HOLD=102, IN=103, INC=104, 
+		IS=105, JOIN=106, LAST=107, LATER=108, LEAST=109, LESS=110, LIE=111, LONGER=112, 
+		MAKE=113, MIRRORED=114, MORE_WORD=115, MOST=116, MULTIPLE=117, NEXT=118, 
+		NOT=119, ODD=120, OF=121, OFF=122, ON=123, ONE=124, OPENS=125, OPPOSITE=126, 
+		ORDER=127, OVER=128, PER=129, PICKED=130, PICTURE=131, PLACE=132, PLAIN=133, 
+		REMAIN=134, REPEATS=135, REST=136, RING=137, ROUNDED=138, RS=139, RUFFLE=140, 
+		SAME=141, SIDES=142, SKIP_WORD=143, SKIPPED=144, SKIPPING=145, SLIP=146, 
+		SLIPPING=147, STACKED=148, STAGGERED=149, STITCHES=150, STRETCHES=151, 
+		THE=152, THEN=153, THICK=154, TIMES=155, TO=156, TOGETHER=157, TURNED=158, 
+		TURNING=159, TURNS=160, UNTIL=161, UP=162, WEIGH=163, WEIGHT=164, WIDE=165, 
+		WITH=166, WITHIN=167, WITHOUT=168, WORKING=169, WS=170, CM=171, G=172, 
+		M=173, MM=174, OZ=175, YD=176, WORD=177, NUMBER=178, FRACTION=179, ORDINAL=180, 
+		DOTTED=181, QUOTED=182, WRONG_COMMA=183, WRONG_QUOTE=184, JUNK=185;
 	public const int
 		RULE_line = 0, RULE_claimLine = 1, RULE_statement = 2, RULE_notationLine = 3, 
 		RULE_patternLine = 4, RULE_versionLine = 5, RULE_version = 6, RULE_termsLine = 7, 
@@ -85,14 +85,14 @@ internal partial class TurnrowParser : Parser {
 		RULE_shapeDone = 76, RULE_shaping = 77, RULE_stage = 78, RULE_shapingPart = 79, 
 		RULE_frequency = 80, RULE_everyRows = 81, RULE_turnRows = 82, RULE_decreasing = 83, 
 		RULE_stitchesIn = 84, RULE_solve = 85, RULE_solveOption = 86, RULE_solidLine = 87, 
-		RULE_solidPart = 88, RULE_seamLine = 89, RULE_walkWords = 90, RULE_seamPart = 91, 
-		RULE_walkWord = 92, RULE_selection = 93, RULE_rate = 94, RULE_expectLine = 95, 
-		RULE_expected = 96, RULE_expectedMore = 97, RULE_claim = 98, RULE_claimPart = 99, 
-		RULE_edge = 100, RULE_side = 101, RULE_change = 102, RULE_stitch = 103, 
-		RULE_rowsWord = 104, RULE_stitchesWord = 105, RULE_sum = 106, RULE_sumOperation = 107, 
-		RULE_factor = 108, RULE_count = 109, RULE_countOperation = 110, RULE_single = 111, 
-		RULE_sign = 112, RULE_list = 113, RULE_number = 114, RULE_unit = 115, 
-		RULE_name = 116;
+		RULE_solidPart = 88, RULE_seamLine = 89, RULE_blanketLine = 90, RULE_walkWords = 91, 
+		RULE_seamPart = 92, RULE_walkWord = 93, RULE_selection = 94, RULE_rate = 95, 
+		RULE_expectLine = 96, RULE_expected = 97, RULE_expectedMore = 98, RULE_claim = 99, 
+		RULE_claimPart = 100, RULE_edge = 101, RULE_side = 102, RULE_change = 103, 
+		RULE_stitch = 104, RULE_rowsWord = 105, RULE_stitchesWord = 106, RULE_sum = 107, 
+		RULE_sumOperation = 108, RULE_factor = 109, RULE_count = 110, RULE_countOperation = 111, 
+		RULE_single = 112, RULE_sign = 113, RULE_list = 114, RULE_number = 115, 
+		RULE_unit = 116, RULE_name = 117;
 	public static readonly string[] ruleNames = {
 		"line", "claimLine", "statement", "notationLine", "patternLine", "versionLine", 
 		"version", "termsLine", "sizesLine", "sizeName", "skillLine", "notionLine", 
@@ -109,31 +109,31 @@ internal partial class TurnrowParser : Parser {
 		"sizedLine", "straightLine", "rowFix", "leaveLine", "addLine", "shapeLine", 
 		"shapeDone", "shaping", "stage", "shapingPart", "frequency", "everyRows", 
 		"turnRows", "decreasing", "stitchesIn", "solve", "solveOption", "solidLine", 
-		"solidPart", "seamLine", "walkWords", "seamPart", "walkWord", "selection", 
-		"rate", "expectLine", "expected", "expectedMore", "claim", "claimPart", 
-		"edge", "side", "change", "stitch", "rowsWord", "stitchesWord", "sum", 
-		"sumOperation", "factor", "count", "countOperation", "single", "sign", 
-		"list", "number", "unit", "name"
+		"solidPart", "seamLine", "blanketLine", "walkWords", "seamPart", "walkWord", 
+		"selection", "rate", "expectLine", "expected", "expectedMore", "claim", 
+		"claimPart", "edge", "side", "change", "stitch", "rowsWord", "stitchesWord", 
+		"sum", "sumOperation", "factor", "count", "countOperation", "single", 
+		"sign", "list", "number", "unit", "name"
 	};
 
 	private static readonly string[] _LiteralNames = {
 		null, null, null, null, null, "','", "';'", "':'", "'('", "')'", "'='", 
-		"'+'", "'-'", "'/'", "'%'", null, "'accept'", "'add'", "'begin'", "'body'", 
-		"'both'", "'chain'", "'claims'", "'count'", "'divide'", "'ease'", "'expect'", 
-		"'fasten'", "'finished'", "'floats'", "'for'", "'from'", "'gauge'", "'hook'", 
-		"'key'", "'leave'", "'left'", "'made'", "'mark'", "'measure'", "'notation'", 
-		"'notion'", "'pattern'", "'piece'", "'repeat'", "'right'", null, null, 
-		"'seam'", "'shape'", "'sizes'", "'skill'", "'solid'", "'stitch'", "'straight'", 
-		"'stripes'", "'swatch'", "'terms'", "'turn'", "'use'", "'version'", "'wearer'", 
-		"'weave'", "'yarn'", "'across'", "'after'", "'all'", "'along'", "'and'", 
-		"'apart'", "'are'", "'around'", "'at'", "'before'", "'bridge'", "'but'", 
-		"'by'", "'ch'", "'chains'", "'corner'", "'counts'", null, "'dec'", "'does'", 
-		"'down'", "'each'", "'easing'", "'edge'", "'edges'", "'end'", "'ends'", 
-		"'even'", "'evenly'", "'every'", "'extra'", "'facing'", "'first'", "'flat'", 
-		"'foundation'", "'here'", "'high'", "'hold'", "'in'", "'inc'", "'is'", 
-		"'last'", "'later'", "'least'", "'less'", null, "'longer'", "'make'", 
-		"'mirrored'", "'more'", "'most'", "'multiple'", "'next'", "'not'", "'odd'", 
-		"'of'", "'off'", "'on'", "'one'", "'opens'", "'opposite'", "'order'", 
+		"'+'", "'-'", "'/'", "'%'", null, "'accept'", "'add'", "'begin'", "'blanket'", 
+		"'body'", "'both'", "'chain'", "'claims'", "'count'", "'divide'", "'ease'", 
+		"'expect'", "'fasten'", "'finished'", "'floats'", "'for'", "'from'", "'gauge'", 
+		"'hook'", "'key'", "'leave'", "'left'", "'made'", "'mark'", "'measure'", 
+		"'notation'", "'notion'", "'pattern'", "'piece'", "'repeat'", "'right'", 
+		null, null, "'seam'", "'shape'", "'sizes'", "'skill'", "'solid'", "'stitch'", 
+		"'straight'", "'stripes'", "'swatch'", "'terms'", "'turn'", "'use'", "'version'", 
+		"'wearer'", "'weave'", "'yarn'", "'across'", "'after'", "'all'", "'along'", 
+		"'and'", "'apart'", "'are'", "'around'", "'at'", "'before'", "'bridge'", 
+		"'but'", "'by'", "'ch'", "'chains'", "'corner'", "'counts'", null, "'dec'", 
+		"'does'", "'down'", "'each'", "'easing'", "'edge'", "'edges'", "'end'", 
+		"'ends'", "'even'", "'evenly'", "'every'", "'extra'", "'facing'", "'first'", 
+		"'flat'", "'foundation'", "'here'", "'high'", "'hold'", "'in'", "'inc'", 
+		"'is'", "'join'", "'last'", "'later'", "'least'", "'less'", null, "'longer'", 
+		"'make'", "'mirrored'", "'more'", "'most'", "'multiple'", "'next'", "'not'", 
+		"'odd'", "'of'", "'off'", "'on'", "'one'", "'opens'", "'opposite'", "'order'", 
 		"'over'", "'per'", "'picked'", "'picture'", "'place'", "'plain'", null, 
 		"'repeats'", "'rest'", "'ring'", "'rounded'", "'RS'", null, "'same'", 
 		"'sides'", "'skip'", "'skipped'", "'skipping'", "'slip'", "'slipping'", 
@@ -145,19 +145,19 @@ internal partial class TurnrowParser : Parser {
 	private static readonly string[] _SymbolicNames = {
 		null, "WHITE_SPACE", "COMMENT", "PROSE", "PICTURE_ROW", "COMMA", "SEMICOLON", 
 		"COLON", "OPEN", "CLOSE", "EQUALS", "PLUS", "MINUS", "OVER_SIGN", "PERCENT", 
-		"X", "ACCEPT", "ADD", "BEGIN", "BODY", "BOTH", "CHAIN", "CLAIMS", "COUNT", 
-		"DIVIDE", "EASE", "EXPECT", "FASTEN", "FINISHED", "FLOATS", "FOR", "FROM", 
-		"GAUGE", "HOOK", "KEY", "LEAVE", "LEFT", "MADE", "MARK", "MEASURE", "NOTATION", 
-		"NOTION", "PATTERN", "PIECE", "REPEAT", "RIGHT", "ROW", "ROWS", "SEAM", 
-		"SHAPE", "SIZES", "SKILL", "SOLID", "STITCH", "STRAIGHT", "STRIPES", "SWATCH", 
-		"TERMS", "TURN", "USE", "VERSION", "WEARER", "WEAVE", "YARN", "ACROSS", 
-		"AFTER", "ALL", "ALONG", "AND", "APART", "ARE", "AROUND", "AT", "BEFORE", 
-		"BRIDGE", "BUT", "BY", "CH", "CHAINS", "CORNER", "COUNTS", "CUP", "DEC", 
-		"DOES", "DOWN", "EACH", "EASING", "EDGE", "EDGES", "END", "ENDS", "EVEN", 
-		"EVENLY", "EVERY", "EXTRA", "FACING", "FIRST", "FLAT", "FOUNDATION", "HERE", 
-		"HIGH", "HOLD", "IN", "INC", "IS", "LAST", "LATER", "LEAST", "LESS", "LIE", 
-		"LONGER", "MAKE", "MIRRORED", "MORE_WORD", "MOST", "MULTIPLE", "NEXT", 
-		"NOT", "ODD", "OF", "OFF", "ON", "ONE", "OPENS", "OPPOSITE", "ORDER", 
+		"X", "ACCEPT", "ADD", "BEGIN", "BLANKET", "BODY", "BOTH", "CHAIN", "CLAIMS", 
+		"COUNT", "DIVIDE", "EASE", "EXPECT", "FASTEN", "FINISHED", "FLOATS", "FOR", 
+		"FROM", "GAUGE", "HOOK", "KEY", "LEAVE", "LEFT", "MADE", "MARK", "MEASURE", 
+		"NOTATION", "NOTION", "PATTERN", "PIECE", "REPEAT", "RIGHT", "ROW", "ROWS", 
+		"SEAM", "SHAPE", "SIZES", "SKILL", "SOLID", "STITCH", "STRAIGHT", "STRIPES", 
+		"SWATCH", "TERMS", "TURN", "USE", "VERSION", "WEARER", "WEAVE", "YARN", 
+		"ACROSS", "AFTER", "ALL", "ALONG", "AND", "APART", "ARE", "AROUND", "AT", 
+		"BEFORE", "BRIDGE", "BUT", "BY", "CH", "CHAINS", "CORNER", "COUNTS", "CUP", 
+		"DEC", "DOES", "DOWN", "EACH", "EASING", "EDGE", "EDGES", "END", "ENDS", 
+		"EVEN", "EVENLY", "EVERY", "EXTRA", "FACING", "FIRST", "FLAT", "FOUNDATION", 
+		"HERE", "HIGH", "HOLD", "IN", "INC", "IS", "JOIN", "LAST", "LATER", "LEAST", 
+		"LESS", "LIE", "LONGER", "MAKE", "MIRRORED", "MORE_WORD", "MOST", "MULTIPLE", 
+		"NEXT", "NOT", "ODD", "OF", "OFF", "ON", "ONE", "OPENS", "OPPOSITE", "ORDER", 
 		"OVER", "PER", "PICKED", "PICTURE", "PLACE", "PLAIN", "REMAIN", "REPEATS", 
 		"REST", "RING", "ROUNDED", "RS", "RUFFLE", "SAME", "SIDES", "SKIP_WORD", 
 		"SKIPPED", "SKIPPING", "SLIP", "SLIPPING", "STACKED", "STAGGERED", "STITCHES", 
@@ -212,9 +212,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 234;
+			State = 236;
 			_localctx.said = statement();
-			State = 235;
+			State = 237;
 			Match(Eof);
 			}
 		}
@@ -249,9 +249,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 237;
+			State = 239;
 			_localctx.claimed = claim();
-			State = 238;
+			State = 240;
 			Match(Eof);
 			}
 		}
@@ -299,6 +299,7 @@ internal partial class TurnrowParser : Parser {
 		public AddLineContext asAdd;
 		public ShapeLineContext asShape;
 		public SeamLineContext asSeam;
+		public BlanketLineContext asBlanket;
 		public ExpectLineContext asExpect;
 		public ClaimsLineContext asClaims;
 		public SolidLineContext asSolid;
@@ -417,6 +418,9 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public SeamLineContext seamLine() {
 			return GetRuleContext<SeamLineContext>(0);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public BlanketLineContext blanketLine() {
+			return GetRuleContext<BlanketLineContext>(0);
+		}
 		[System.Diagnostics.DebuggerNonUserCode] public ExpectLineContext expectLine() {
 			return GetRuleContext<ExpectLineContext>(0);
 		}
@@ -468,160 +472,160 @@ internal partial class TurnrowParser : Parser {
 		StatementContext _localctx = new StatementContext(Context, State);
 		EnterRule(_localctx, 4, RULE_statement);
 		try {
-			State = 288;
+			State = 291;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NOTATION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 240;
+				State = 242;
 				_localctx.asNotation = notationLine();
 				}
 				break;
 			case PATTERN:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 241;
+				State = 243;
 				_localctx.asPattern = patternLine();
 				}
 				break;
 			case VERSION:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 242;
+				State = 244;
 				_localctx.asVersion = versionLine();
 				}
 				break;
 			case TERMS:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 243;
+				State = 245;
 				_localctx.asTerms = termsLine();
 				}
 				break;
 			case SIZES:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 244;
+				State = 246;
 				_localctx.asSizes = sizesLine();
 				}
 				break;
 			case SKILL:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 245;
+				State = 247;
 				_localctx.asSkill = skillLine();
 				}
 				break;
 			case NOTION:
 				EnterOuterAlt(_localctx, 7);
 				{
-				State = 246;
+				State = 248;
 				_localctx.asNotion = notionLine();
 				}
 				break;
 			case WEARER:
 				EnterOuterAlt(_localctx, 8);
 				{
-				State = 247;
+				State = 249;
 				_localctx.asWearer = wearerLine();
 				}
 				break;
 			case PROSE:
 				EnterOuterAlt(_localctx, 9);
 				{
-				State = 248;
+				State = 250;
 				proseLine();
 				}
 				break;
 			case YARN:
 				EnterOuterAlt(_localctx, 10);
 				{
-				State = 249;
+				State = 251;
 				_localctx.asYarn = yarnLine();
 				}
 				break;
 			case HOOK:
 				EnterOuterAlt(_localctx, 11);
 				{
-				State = 250;
+				State = 252;
 				_localctx.asHook = hookLine();
 				}
 				break;
 			case GAUGE:
 				EnterOuterAlt(_localctx, 12);
 				{
-				State = 251;
+				State = 253;
 				_localctx.asGauge = gaugeLine();
 				}
 				break;
 			case TURN:
 				EnterOuterAlt(_localctx, 13);
 				{
-				State = 252;
+				State = 254;
 				_localctx.asTurn = turnLine();
 				}
 				break;
 			case MEASURE:
 				EnterOuterAlt(_localctx, 14);
 				{
-				State = 253;
+				State = 255;
 				_localctx.asMeasure = measureLine();
 				}
 				break;
 			case COUNT:
 				EnterOuterAlt(_localctx, 15);
 				{
-				State = 254;
+				State = 256;
 				_localctx.asCount = countLine();
 				}
 				break;
 			case PIECE:
 				EnterOuterAlt(_localctx, 16);
 				{
-				State = 255;
+				State = 257;
 				_localctx.asPiece = pieceLine();
 				}
 				break;
 			case USE:
 				EnterOuterAlt(_localctx, 17);
 				{
-				State = 256;
+				State = 258;
 				_localctx.asUse = useLine();
 				}
 				break;
 			case STITCH:
 				EnterOuterAlt(_localctx, 18);
 				{
-				State = 257;
+				State = 259;
 				_localctx.asStitch = stitchLine();
 				}
 				break;
 			case KEY:
 				EnterOuterAlt(_localctx, 19);
 				{
-				State = 258;
+				State = 260;
 				_localctx.asKey = keyLine();
 				}
 				break;
 			case PICTURE_ROW:
 				EnterOuterAlt(_localctx, 20);
 				{
-				State = 259;
+				State = 261;
 				_localctx.asPicture = pictureLine();
 				}
 				break;
 			case BEGIN:
 				EnterOuterAlt(_localctx, 21);
 				{
-				State = 260;
+				State = 262;
 				_localctx.asBegin = beginLine();
 				}
 				break;
 			case CHAIN:
 				EnterOuterAlt(_localctx, 22);
 				{
-				State = 261;
+				State = 263;
 				_localctx.asChain = chainLine();
 				}
 				break;
@@ -631,182 +635,189 @@ internal partial class TurnrowParser : Parser {
 			case RIGHT:
 				EnterOuterAlt(_localctx, 23);
 				{
-				State = 262;
+				State = 264;
 				_localctx.asEdge = edgeLine();
 				}
 				break;
 			case MARK:
 				EnterOuterAlt(_localctx, 24);
 				{
-				State = 263;
+				State = 265;
 				_localctx.asMark = markLine();
 				}
 				break;
 			case DIVIDE:
 				EnterOuterAlt(_localctx, 25);
 				{
-				State = 264;
+				State = 266;
 				_localctx.asDivide = divideLine();
 				}
 				break;
 			case FASTEN:
 				EnterOuterAlt(_localctx, 26);
 				{
-				State = 265;
+				State = 267;
 				fastenLine();
 				}
 				break;
 			case WEAVE:
 				EnterOuterAlt(_localctx, 27);
 				{
-				State = 266;
+				State = 268;
 				weaveLine();
 				}
 				break;
 			case ROW:
 				EnterOuterAlt(_localctx, 28);
 				{
-				State = 267;
+				State = 269;
 				_localctx.asRow = rowLine();
 				}
 				break;
 			case ROWS:
 				EnterOuterAlt(_localctx, 29);
 				{
-				State = 268;
+				State = 270;
 				_localctx.asRows = rowsLine();
 				}
 				break;
 			case REPEAT:
 				EnterOuterAlt(_localctx, 30);
 				{
-				State = 269;
+				State = 271;
 				_localctx.asRepeat = repeatLine();
 				}
 				break;
 			case STRAIGHT:
 				EnterOuterAlt(_localctx, 31);
 				{
-				State = 270;
+				State = 272;
 				_localctx.asStraight = straightLine();
 				}
 				break;
 			case LEAVE:
 				EnterOuterAlt(_localctx, 32);
 				{
-				State = 271;
+				State = 273;
 				_localctx.asLeave = leaveLine();
 				}
 				break;
 			case ADD:
 				EnterOuterAlt(_localctx, 33);
 				{
-				State = 272;
+				State = 274;
 				_localctx.asAdd = addLine();
 				}
 				break;
 			case SHAPE:
 				EnterOuterAlt(_localctx, 34);
 				{
-				State = 273;
+				State = 275;
 				_localctx.asShape = shapeLine();
 				}
 				break;
 			case SEAM:
 				EnterOuterAlt(_localctx, 35);
 				{
-				State = 274;
+				State = 276;
 				_localctx.asSeam = seamLine();
 				}
 				break;
-			case EXPECT:
+			case BLANKET:
 				EnterOuterAlt(_localctx, 36);
 				{
-				State = 275;
+				State = 277;
+				_localctx.asBlanket = blanketLine();
+				}
+				break;
+			case EXPECT:
+				EnterOuterAlt(_localctx, 37);
+				{
+				State = 278;
 				_localctx.asExpect = expectLine();
 				}
 				break;
 			case CLAIMS:
-				EnterOuterAlt(_localctx, 37);
+				EnterOuterAlt(_localctx, 38);
 				{
-				State = 276;
+				State = 279;
 				_localctx.asClaims = claimsLine();
 				}
 				break;
 			case SOLID:
-				EnterOuterAlt(_localctx, 38);
+				EnterOuterAlt(_localctx, 39);
 				{
-				State = 277;
+				State = 280;
 				_localctx.asSolid = solidLine();
 				}
 				break;
 			case WITH:
-				EnterOuterAlt(_localctx, 39);
+				EnterOuterAlt(_localctx, 40);
 				{
-				State = 278;
+				State = 281;
 				_localctx.asWith = withLine();
 				}
 				break;
 			case STRIPES:
-				EnterOuterAlt(_localctx, 40);
+				EnterOuterAlt(_localctx, 41);
 				{
-				State = 279;
+				State = 282;
 				_localctx.asStripes = stripesLine();
 				}
 				break;
 			case FLOATS:
-				EnterOuterAlt(_localctx, 41);
+				EnterOuterAlt(_localctx, 42);
 				{
-				State = 280;
+				State = 283;
 				_localctx.asFloats = floatsLine();
 				}
 				break;
 			case FOR:
-				EnterOuterAlt(_localctx, 42);
+				EnterOuterAlt(_localctx, 43);
 				{
-				State = 281;
+				State = 284;
 				_localctx.asFor = forLine();
 				}
 				break;
 			case BODY:
-				EnterOuterAlt(_localctx, 43);
+				EnterOuterAlt(_localctx, 44);
 				{
-				State = 282;
+				State = 285;
 				_localctx.asBody = bodyLine();
 				}
 				break;
 			case EASE:
-				EnterOuterAlt(_localctx, 44);
+				EnterOuterAlt(_localctx, 45);
 				{
-				State = 283;
+				State = 286;
 				_localctx.asEase = easeLine();
 				}
 				break;
 			case FINISHED:
-				EnterOuterAlt(_localctx, 45);
+				EnterOuterAlt(_localctx, 46);
 				{
-				State = 284;
+				State = 287;
 				_localctx.asFinished = finishedLine();
 				}
 				break;
 			case SWATCH:
-				EnterOuterAlt(_localctx, 46);
+				EnterOuterAlt(_localctx, 47);
 				{
-				State = 285;
+				State = 288;
 				_localctx.asSwatch = swatchLine();
 				}
 				break;
 			case MADE:
-				EnterOuterAlt(_localctx, 47);
+				EnterOuterAlt(_localctx, 48);
 				{
-				State = 286;
+				State = 289;
 				_localctx.asMade = madeLine();
 				}
 				break;
 			case ACCEPT:
-				EnterOuterAlt(_localctx, 48);
+				EnterOuterAlt(_localctx, 49);
 				{
-				State = 287;
+				State = 290;
 				_localctx.asAccept = acceptLine();
 				}
 				break;
@@ -845,9 +856,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 290;
+			State = 293;
 			Match(NOTATION);
-			State = 291;
+			State = 294;
 			_localctx.value = number();
 			}
 		}
@@ -880,9 +891,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 293;
+			State = 296;
 			Match(PATTERN);
-			State = 294;
+			State = 297;
 			_localctx.text = Match(QUOTED);
 			}
 		}
@@ -917,9 +928,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 296;
+			State = 299;
 			Match(VERSION);
-			State = 297;
+			State = 300;
 			_localctx.text = version();
 			}
 		}
@@ -953,33 +964,34 @@ internal partial class TurnrowParser : Parser {
 		VersionContext _localctx = new VersionContext(Context, State);
 		EnterRule(_localctx, 12, RULE_version);
 		try {
-			State = 303;
+			State = 306;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 299;
+				State = 302;
 				Match(NUMBER);
 				}
 				break;
 			case DOTTED:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 300;
+				State = 303;
 				Match(DOTTED);
 				}
 				break;
 			case QUOTED:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 301;
+				State = 304;
 				Match(QUOTED);
 				}
 				break;
 			case ACCEPT:
 			case ADD:
 			case BEGIN:
+			case BLANKET:
 			case BODY:
 			case CHAIN:
 			case CLAIMS:
@@ -1104,7 +1116,7 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 302;
+				State = 305;
 				name();
 				}
 				break;
@@ -1143,9 +1155,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 305;
+			State = 308;
 			Match(TERMS);
-			State = 306;
+			State = 309;
 			_localctx.called = name();
 			}
 		}
@@ -1189,25 +1201,25 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 308;
+			State = 311;
 			Match(SIZES);
-			State = 309;
+			State = 312;
 			_localctx._sizeName = sizeName();
 			_localctx._names.Add(_localctx._sizeName);
-			State = 314;
+			State = 317;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 310;
+				State = 313;
 				Match(COMMA);
-				State = 311;
+				State = 314;
 				_localctx._sizeName = sizeName();
 				_localctx._names.Add(_localctx._sizeName);
 				}
 				}
-				State = 316;
+				State = 319;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -1243,12 +1255,13 @@ internal partial class TurnrowParser : Parser {
 		SizeNameContext _localctx = new SizeNameContext(Context, State);
 		EnterRule(_localctx, 18, RULE_sizeName);
 		try {
-			State = 324;
+			State = 327;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
 			case ADD:
 			case BEGIN:
+			case BLANKET:
 			case BODY:
 			case CHAIN:
 			case CLAIMS:
@@ -1373,28 +1386,29 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 317;
+				State = 320;
 				name();
 				}
 				break;
 			case QUOTED:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 318;
+				State = 321;
 				Match(QUOTED);
 				}
 				break;
 			case NUMBER:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 319;
-				Match(NUMBER);
 				State = 322;
+				Match(NUMBER);
+				State = 325;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ACCEPT:
 				case ADD:
 				case BEGIN:
+				case BLANKET:
 				case BODY:
 				case CHAIN:
 				case CLAIMS:
@@ -1518,13 +1532,13 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case WORD:
 					{
-					State = 320;
+					State = 323;
 					name();
 					}
 					break;
 				case X:
 					{
-					State = 321;
+					State = 324;
 					Match(X);
 					}
 					break;
@@ -1571,9 +1585,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 326;
+			State = 329;
 			Match(SKILL);
-			State = 327;
+			State = 330;
 			_localctx.text = Match(QUOTED);
 			}
 		}
@@ -1606,9 +1620,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 329;
+			State = 332;
 			Match(NOTION);
-			State = 330;
+			State = 333;
 			_localctx.text = Match(QUOTED);
 			}
 		}
@@ -1643,9 +1657,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 332;
+			State = 335;
 			Match(WEARER);
-			State = 333;
+			State = 336;
 			_localctx.called = name();
 			}
 		}
@@ -1676,7 +1690,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 335;
+			State = 338;
 			Match(PROSE);
 			}
 		}
@@ -1726,34 +1740,34 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 337;
-			Match(YARN);
-			State = 338;
-			_localctx.called = name();
 			State = 340;
+			Match(YARN);
+			State = 341;
+			_localctx.called = name();
+			State = 343;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==QUOTED) {
 				{
-				State = 339;
+				State = 342;
 				_localctx.text = Match(QUOTED);
 				}
 			}
 
-			State = 346;
+			State = 349;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 342;
+				State = 345;
 				Match(COMMA);
-				State = 343;
+				State = 346;
 				_localctx._yarnFact = yarnFact();
 				_localctx._facts.Add(_localctx._yarnFact);
 				}
 				}
-				State = 348;
+				State = 351;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -1797,15 +1811,15 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 30, RULE_yarnFact);
 		int _la;
 		try {
-			State = 357;
+			State = 360;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WEIGHT:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 349;
+				State = 352;
 				Match(WEIGHT);
-				State = 350;
+				State = 353;
 				_localctx.value = number();
 				}
 				break;
@@ -1813,9 +1827,9 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 351;
+				State = 354;
 				_localctx.value = number();
-				State = 355;
+				State = 358;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case G:
@@ -1823,10 +1837,10 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case YD:
 					{
-					State = 352;
+					State = 355;
 					_localctx.unitWord = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
-					if ( !(((((_la - 170)) & ~0x3f) == 0 && ((1L << (_la - 170)) & 27L) != 0)) ) {
+					if ( !(((((_la - 172)) & ~0x3f) == 0 && ((1L << (_la - 172)) & 27L) != 0)) ) {
 						_localctx.unitWord = ErrorHandler.RecoverInline(this);
 					}
 					else {
@@ -1837,9 +1851,9 @@ internal partial class TurnrowParser : Parser {
 					break;
 				case PERCENT:
 					{
-					State = 353;
+					State = 356;
 					Match(PERCENT);
-					State = 354;
+					State = 357;
 					_localctx.extra = Match(EXTRA);
 					}
 					break;
@@ -1884,11 +1898,11 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 359;
+			State = 362;
 			Match(HOOK);
-			State = 360;
+			State = 363;
 			_localctx.value = number();
-			State = 361;
+			State = 364;
 			Match(MM);
 			}
 		}
@@ -1956,28 +1970,28 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 363;
-			Match(GAUGE);
-			State = 364;
-			_localctx.by = stitch();
-			State = 365;
-			Match(COLON);
 			State = 366;
-			_localctx.stitches = number();
+			Match(GAUGE);
+			State = 367;
+			_localctx.by = stitch();
+			State = 368;
+			Match(COLON);
 			State = 369;
+			_localctx.stitches = number();
+			State = 372;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case STITCH:
 			case STITCHES:
 				{
-				State = 367;
+				State = 370;
 				stitchesWord();
 				}
 				break;
 			case REPEAT:
 			case REPEATS:
 				{
-				State = 368;
+				State = 371;
 				_localctx.repeats = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==REPEAT || _la==REPEATS) ) {
@@ -1992,38 +2006,38 @@ internal partial class TurnrowParser : Parser {
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 385;
+			State = 388;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case AND:
 				{
-				State = 371;
-				Match(AND);
-				State = 372;
-				_localctx.rows = number();
-				State = 373;
-				rowsWord();
 				State = 374;
-				Match(TO);
+				Match(AND);
 				State = 375;
+				_localctx.rows = number();
+				State = 376;
+				rowsWord();
+				State = 377;
+				Match(TO);
+				State = 378;
 				_localctx.rowsLength = gaugeLength();
 				}
 				break;
 			case TO:
 				{
-				State = 377;
-				Match(TO);
-				State = 378;
-				_localctx.stitchesLength = gaugeLength();
-				State = 379;
-				Match(COMMA);
 				State = 380;
-				_localctx.rows = number();
-				State = 381;
-				rowsWord();
-				State = 382;
 				Match(TO);
+				State = 381;
+				_localctx.stitchesLength = gaugeLength();
+				State = 382;
+				Match(COMMA);
 				State = 383;
+				_localctx.rows = number();
+				State = 384;
+				rowsWord();
+				State = 385;
+				Match(TO);
+				State = 386;
 				_localctx.rowsLength = gaugeLength();
 				}
 				break;
@@ -2066,9 +2080,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 387;
+			State = 390;
 			_localctx.value = number();
-			State = 388;
+			State = 391;
 			_localctx.measure = unit();
 			}
 		}
@@ -2131,46 +2145,46 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 390;
+			State = 393;
 			Match(TURN);
-			State = 391;
+			State = 394;
 			_localctx.by = stitch();
-			State = 395;
+			State = 398;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 392;
+				State = 395;
 				Match(COMMA);
-				State = 393;
+				State = 396;
 				_localctx.nextRow = Match(NEXT);
-				State = 394;
+				State = 397;
 				Match(ROW);
 				}
 			}
 
-			State = 397;
+			State = 400;
 			Match(COLON);
-			State = 398;
+			State = 401;
 			Match(CH);
-			State = 399;
+			State = 402;
 			_localctx.chains = number();
-			State = 404;
+			State = 407;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case COUNTS:
 				{
-				State = 400;
+				State = 403;
 				_localctx.counts = Match(COUNTS);
 				}
 				break;
 			case DOES:
 				{
-				State = 401;
+				State = 404;
 				_localctx.doesNot = Match(DOES);
-				State = 402;
+				State = 405;
 				Match(NOT);
-				State = 403;
+				State = 406;
 				Match(COUNT);
 				}
 				break;
@@ -2180,20 +2194,20 @@ internal partial class TurnrowParser : Parser {
 			default:
 				break;
 			}
-			State = 410;
+			State = 413;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 406;
+				State = 409;
 				Match(COMMA);
-				State = 407;
+				State = 410;
 				_localctx._turnPart = turnPart();
 				_localctx._parts.Add(_localctx._turnPart);
 				}
 				}
-				State = 412;
+				State = 415;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -2234,21 +2248,21 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 40, RULE_turnPart);
 		int _la;
 		try {
-			State = 422;
+			State = 425;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FIRST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 413;
-				Match(FIRST);
-				State = 414;
-				Match(STITCH);
-				State = 415;
-				Match(IN);
 				State = 416;
-				_localctx.nth = Match(ORDINAL);
+				Match(FIRST);
 				State = 417;
+				Match(STITCH);
+				State = 418;
+				Match(IN);
+				State = 419;
+				_localctx.nth = Match(ORDINAL);
+				State = 420;
 				_la = TokenStream.LA(1);
 				if ( !(_la==CHAIN || _la==CH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -2262,13 +2276,13 @@ internal partial class TurnrowParser : Parser {
 			case NOT:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 418;
-				Match(NOT);
-				State = 419;
-				Match(IN);
-				State = 420;
-				Match(THE);
 				State = 421;
+				Match(NOT);
+				State = 422;
+				Match(IN);
+				State = 423;
+				Match(THE);
+				State = 424;
 				Match(FOUNDATION);
 				}
 				break;
@@ -2312,13 +2326,13 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 424;
-			Match(MEASURE);
-			State = 425;
-			_localctx.called = name();
-			State = 426;
-			Match(IS);
 			State = 427;
+			Match(MEASURE);
+			State = 428;
+			_localctx.called = name();
+			State = 429;
+			Match(IS);
+			State = 430;
 			_localctx.value = sum();
 			}
 		}
@@ -2379,19 +2393,19 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 429;
+			State = 432;
 			Match(COUNT);
-			State = 430;
+			State = 433;
 			_localctx.called = name();
-			State = 431;
+			State = 434;
 			Match(IS);
-			State = 441;
+			State = 444;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
 			case STITCHES:
 				{
-				State = 432;
+				State = 435;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -2401,9 +2415,9 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 433;
+				State = 436;
 				Match(FOR);
-				State = 434;
+				State = 437;
 				_localctx.length = sum();
 				}
 				break;
@@ -2411,6 +2425,7 @@ internal partial class TurnrowParser : Parser {
 			case ACCEPT:
 			case ADD:
 			case BEGIN:
+			case BLANKET:
 			case BODY:
 			case CHAIN:
 			case CLAIMS:
@@ -2536,14 +2551,14 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 435;
+				State = 438;
 				_localctx.value = sum();
-				State = 439;
+				State = 442;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==ROWS || _la==STITCHES) {
 					{
-					State = 436;
+					State = 439;
 					_localctx.of = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -2553,9 +2568,9 @@ internal partial class TurnrowParser : Parser {
 						ErrorHandler.ReportMatch(this);
 					    Consume();
 					}
-					State = 437;
+					State = 440;
 					Match(FOR);
-					State = 438;
+					State = 441;
 					_localctx.length = sum();
 					}
 				}
@@ -2565,20 +2580,20 @@ internal partial class TurnrowParser : Parser {
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 447;
+			State = 450;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 443;
+				State = 446;
 				Match(COMMA);
-				State = 444;
+				State = 447;
 				_localctx._countFix = countFix();
 				_localctx._fixes.Add(_localctx._countFix);
 				}
 				}
-				State = 449;
+				State = 452;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -2620,18 +2635,18 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 450;
+			State = 453;
 			Match(CLAIMS);
-			State = 456;
+			State = 459;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WITHOUT:
 				{
-				State = 451;
+				State = 454;
 				_localctx.without = Match(WITHOUT);
-				State = 452;
+				State = 455;
 				Match(TURNING);
-				State = 453;
+				State = 456;
 				_la = TokenStream.LA(1);
 				if ( !(_la==CHAIN || _la==CH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -2644,9 +2659,9 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case WITH:
 				{
-				State = 454;
+				State = 457;
 				_localctx.with = Match(WITH);
-				State = 455;
+				State = 458;
 				Match(CHAINS);
 				}
 				break;
@@ -2693,14 +2708,15 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 458;
+			State = 461;
 			Match(BODY);
-			State = 464;
+			State = 467;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
 			case ADD:
 			case BEGIN:
+			case BLANKET:
 			case BODY:
 			case CHAIN:
 			case CLAIMS:
@@ -2824,17 +2840,17 @@ internal partial class TurnrowParser : Parser {
 			case OZ:
 			case WORD:
 				{
-				State = 459;
+				State = 462;
 				_localctx.table = name();
-				State = 460;
+				State = 463;
 				Match(COMMA);
-				State = 461;
+				State = 464;
 				_localctx.measure = unit();
 				}
 				break;
 			case QUOTED:
 				{
-				State = 463;
+				State = 466;
 				_localctx.file = Match(QUOTED);
 				}
 				break;
@@ -2882,20 +2898,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 466;
-			Match(EASE);
-			State = 467;
-			_localctx.called = name();
-			State = 468;
-			Match(IS);
 			State = 469;
-			_localctx.value = sum();
+			Match(EASE);
+			State = 470;
+			_localctx.called = name();
 			State = 471;
+			Match(IS);
+			State = 472;
+			_localctx.value = sum();
+			State = 474;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==LESS) {
 				{
-				State = 470;
+				State = 473;
 				_localctx.less = Match(LESS);
 				}
 			}
@@ -2951,28 +2967,28 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 473;
-			Match(FINISHED);
-			State = 474;
-			_localctx.called = name();
-			State = 475;
-			Match(IS);
 			State = 476;
+			Match(FINISHED);
+			State = 477;
+			_localctx.called = name();
+			State = 478;
+			Match(IS);
+			State = 479;
 			_localctx.value = expected();
-			State = 481;
+			State = 484;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 477;
+				State = 480;
 				Match(COMMA);
-				State = 478;
+				State = 481;
 				_localctx._finishedPart = finishedPart();
 				_localctx._parts.Add(_localctx._finishedPart);
 				}
 				}
-				State = 483;
+				State = 486;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -3011,26 +3027,26 @@ internal partial class TurnrowParser : Parser {
 		FinishedPartContext _localctx = new FinishedPartContext(Context, State);
 		EnterRule(_localctx, 54, RULE_finishedPart);
 		try {
-			State = 490;
+			State = 493;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case OPENS:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 484;
+				State = 487;
 				_localctx.opens = Match(OPENS);
 				}
 				break;
 			case STRETCHES:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 485;
-				Match(STRETCHES);
-				State = 486;
-				Match(BY);
-				State = 487;
-				_localctx.stretch = number();
 				State = 488;
+				Match(STRETCHES);
+				State = 489;
+				Match(BY);
+				State = 490;
+				_localctx.stretch = number();
+				State = 491;
 				Match(PERCENT);
 				}
 				break;
@@ -3078,25 +3094,25 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 492;
+			State = 495;
 			Match(ACCEPT);
-			State = 493;
-			_localctx.called = name();
 			State = 496;
+			_localctx.called = name();
+			State = 499;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==OF) {
 				{
-				State = 494;
+				State = 497;
 				Match(OF);
-				State = 495;
+				State = 498;
 				_localctx.which = name();
 				}
 			}
 
-			State = 498;
+			State = 501;
 			Match(COLON);
-			State = 499;
+			State = 502;
 			_localctx.reason = Match(QUOTED);
 			}
 		}
@@ -3158,27 +3174,27 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 501;
-			Match(SWATCH);
-			State = 502;
-			_localctx.by = stitch();
-			State = 503;
-			Match(COLON);
 			State = 504;
-			_localctx.stitches = number();
+			Match(SWATCH);
 			State = 505;
-			stitchesWord();
+			_localctx.by = stitch();
 			State = 506;
-			Match(AND);
+			Match(COLON);
 			State = 507;
-			_localctx.rows = number();
+			_localctx.stitches = number();
 			State = 508;
-			rowsWord();
+			stitchesWord();
 			State = 509;
-			Match(WEIGH);
+			Match(AND);
 			State = 510;
-			_localctx.value = number();
+			_localctx.rows = number();
 			State = 511;
+			rowsWord();
+			State = 512;
+			Match(WEIGH);
+			State = 513;
+			_localctx.value = number();
+			State = 514;
 			_localctx.unitWord = TokenStream.LT(1);
 			_la = TokenStream.LA(1);
 			if ( !(_la==G || _la==OZ) ) {
@@ -3188,14 +3204,14 @@ internal partial class TurnrowParser : Parser {
 				ErrorHandler.ReportMatch(this);
 			    Consume();
 			}
-			State = 514;
+			State = 517;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 512;
+				State = 515;
 				Match(COMMA);
-				State = 513;
+				State = 516;
 				_localctx.yarn = name();
 				}
 			}
@@ -3251,31 +3267,31 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 516;
-			Match(MADE);
-			State = 517;
-			_localctx.size = sizeName();
-			State = 518;
-			Match(COLON);
 			State = 519;
-			_localctx.piece = name();
+			Match(MADE);
 			State = 520;
+			_localctx.size = sizeName();
+			State = 521;
+			Match(COLON);
+			State = 522;
+			_localctx.piece = name();
+			State = 523;
 			_localctx._madePart = madePart();
 			_localctx._parts.Add(_localctx._madePart);
-			State = 525;
+			State = 528;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 521;
+				State = 524;
 				Match(COMMA);
-				State = 522;
+				State = 525;
 				_localctx._madePart = madePart();
 				_localctx._parts.Add(_localctx._madePart);
 				}
 				}
-				State = 527;
+				State = 530;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -3319,11 +3335,11 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 528;
+			State = 531;
 			_localctx.value = number();
-			State = 529;
+			State = 532;
 			_localctx.measure = unit();
-			State = 530;
+			State = 533;
 			_localctx.way = TokenStream.LT(1);
 			_la = TokenStream.LA(1);
 			if ( !(_la==HIGH || _la==WIDE) ) {
@@ -3382,40 +3398,40 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 64, RULE_countFix);
 		int _la;
 		try {
-			State = 545;
+			State = 548;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ODD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 532;
+				State = 535;
 				Match(ODD);
 				}
 				break;
 			case EVEN:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 533;
+				State = 536;
 				Match(EVEN);
 				}
 				break;
 			case MULTIPLE:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 534;
+				State = 537;
 				Match(MULTIPLE);
-				State = 535;
+				State = 538;
 				Match(OF);
-				State = 536;
-				_localctx.multiple = single();
 				State = 539;
+				_localctx.multiple = single();
+				State = 542;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==PLUS) {
 					{
-					State = 537;
+					State = 540;
 					Match(PLUS);
-					State = 538;
+					State = 541;
 					_localctx.plus = single();
 					}
 				}
@@ -3425,9 +3441,9 @@ internal partial class TurnrowParser : Parser {
 			case ROUNDED:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 541;
+				State = 544;
 				Match(ROUNDED);
-				State = 542;
+				State = 545;
 				_localctx.way = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==DOWN || _la==UP) ) {
@@ -3442,9 +3458,9 @@ internal partial class TurnrowParser : Parser {
 			case WITHIN:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 543;
+				State = 546;
 				Match(WITHIN);
-				State = 544;
+				State = 547;
 				_localctx.within = sum();
 				}
 				break;
@@ -3481,9 +3497,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 547;
+			State = 550;
 			Match(USE);
-			State = 548;
+			State = 551;
 			_localctx.file = Match(QUOTED);
 			}
 		}
@@ -3522,20 +3538,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 550;
-			Match(STITCH);
 			State = 553;
+			Match(STITCH);
+			State = 556;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case PATTERN:
 				{
-				State = 551;
+				State = 554;
 				_localctx.asPattern = stitchPattern();
 				}
 				break;
 			case WORD:
 				{
-				State = 552;
+				State = 555;
 				_localctx.asSpecial = stitchMade();
 				}
 				break;
@@ -3597,37 +3613,37 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 555;
+			State = 558;
 			Match(PATTERN);
-			State = 556;
+			State = 559;
 			_localctx.called = name();
-			State = 566;
+			State = 569;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==FROM) {
 				{
-				State = 557;
+				State = 560;
 				Match(FROM);
-				State = 558;
-				_localctx.picture = Match(PICTURE);
 				State = 561;
+				_localctx.picture = Match(PICTURE);
+				State = 564;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 559;
+					State = 562;
 					Match(IN);
-					State = 560;
+					State = 563;
 					_localctx.by = name();
 					}
 				}
 
-				State = 564;
+				State = 567;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==COMMA) {
 					{
-					State = 563;
+					State = 566;
 					Match(COMMA);
 					}
 				}
@@ -3635,22 +3651,22 @@ internal partial class TurnrowParser : Parser {
 				}
 			}
 
-			State = 568;
-			Match(OVER);
-			State = 569;
-			Match(MULTIPLE);
-			State = 570;
-			Match(OF);
 			State = 571;
-			_localctx.multiple = number();
+			Match(OVER);
+			State = 572;
+			Match(MULTIPLE);
+			State = 573;
+			Match(OF);
 			State = 574;
+			_localctx.multiple = number();
+			State = 577;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==PLUS) {
 				{
-				State = 572;
+				State = 575;
 				Match(PLUS);
-				State = 573;
+				State = 576;
 				_localctx.plus = number();
 				}
 			}
@@ -3701,21 +3717,21 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 576;
-			Match(KEY);
 			State = 579;
+			Match(KEY);
+			State = 582;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case QUOTED:
 				{
-				State = 577;
+				State = 580;
 				_localctx.letter = Match(QUOTED);
 				}
 				break;
 			case FIRST:
 			case LAST:
 				{
-				State = 578;
+				State = 581;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==FIRST || _la==LAST) ) {
@@ -3730,24 +3746,25 @@ internal partial class TurnrowParser : Parser {
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 581;
+			State = 584;
 			Match(IS);
-			State = 587;
+			State = 590;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case OPEN:
 				{
-				State = 582;
+				State = 585;
 				Match(OPEN);
-				State = 583;
+				State = 586;
 				_localctx.words = items();
-				State = 584;
+				State = 587;
 				Match(CLOSE);
 				}
 				break;
 			case ACCEPT:
 			case ADD:
 			case BEGIN:
+			case BLANKET:
 			case BODY:
 			case CHAIN:
 			case CLAIMS:
@@ -3871,7 +3888,7 @@ internal partial class TurnrowParser : Parser {
 			case OZ:
 			case WORD:
 				{
-				State = 586;
+				State = 589;
 				_localctx.yarn = name();
 				}
 				break;
@@ -3908,7 +3925,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 589;
+			State = 592;
 			_localctx.cells = Match(PICTURE_ROW);
 			}
 		}
@@ -3953,33 +3970,33 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 591;
-			_localctx.called = Match(WORD);
 			State = 594;
+			_localctx.called = Match(WORD);
+			State = 597;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==OF) {
 				{
-				State = 592;
+				State = 595;
 				Match(OF);
-				State = 593;
+				State = 596;
 				_localctx.by = Match(WORD);
 				}
 			}
 
-			State = 597;
+			State = 600;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==QUOTED) {
 				{
-				State = 596;
+				State = 599;
 				_localctx.text = Match(QUOTED);
 				}
 			}
 
-			State = 599;
+			State = 602;
 			Match(IS);
-			State = 600;
+			State = 603;
 			_localctx.made = items();
 			}
 		}
@@ -4027,40 +4044,40 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 602;
+			State = 605;
 			Match(PIECE);
-			State = 603;
+			State = 606;
 			_localctx.called = name();
-			State = 607;
+			State = 610;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 604;
+				State = 607;
 				Match(COMMA);
-				State = 605;
+				State = 608;
 				Match(MAKE);
-				State = 606;
-				_localctx.copies = Match(NUMBER);
-				}
-			}
-
-			State = 610;
-			ErrorHandler.Sync(this);
-			_la = TokenStream.LA(1);
-			if (_la==FROM || _la==ACROSS || _la==IS || _la==PICKED) {
-				{
 				State = 609;
-				_localctx.begun = origin();
+				_localctx.copies = Match(NUMBER);
 				}
 			}
 
 			State = 613;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if (_la==EQUALS) {
+			if (_la==FROM || _la==ACROSS || _la==IS || _la==PICKED) {
 				{
 				State = 612;
+				_localctx.begun = origin();
+				}
+			}
+
+			State = 616;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			if (_la==EQUALS) {
+				{
+				State = 615;
 				_localctx.claimed = claim();
 				}
 			}
@@ -4153,30 +4170,30 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 80, RULE_origin);
 		int _la;
 		try {
-			State = 665;
+			State = 668;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FROM:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 615;
-				Match(FROM);
-				State = 616;
-				_localctx.piece = name();
-				State = 617;
-				Match(COLON);
 				State = 618;
+				Match(FROM);
+				State = 619;
+				_localctx.piece = name();
+				State = 620;
+				Match(COLON);
+				State = 621;
 				_localctx.part = count();
-				State = 623;
+				State = 626;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==STITCH || _la==STITCHES) {
 					{
-					State = 619;
+					State = 622;
 					stitchesWord();
-					State = 620;
+					State = 623;
 					Match(AT);
-					State = 621;
+					State = 624;
 					_localctx.at = edge();
 					}
 				}
@@ -4186,22 +4203,22 @@ internal partial class TurnrowParser : Parser {
 			case IS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 625;
+				State = 628;
 				Match(IS);
-				State = 626;
+				State = 629;
 				_localctx.piece = name();
-				State = 627;
+				State = 630;
 				Match(MIRRORED);
-				State = 631;
+				State = 634;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==COMMA) {
 					{
-					State = 628;
+					State = 631;
 					Match(COMMA);
-					State = 629;
+					State = 632;
 					_localctx.turned = Match(TURNED);
-					State = 630;
+					State = 633;
 					Match(OVER);
 					}
 				}
@@ -4211,25 +4228,25 @@ internal partial class TurnrowParser : Parser {
 			case ACROSS:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 633;
+				State = 636;
 				Match(ACROSS);
-				State = 634;
+				State = 637;
 				_localctx._acrossPart = acrossPart();
 				_localctx._over.Add(_localctx._acrossPart);
-				State = 639;
+				State = 642;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 635;
+					State = 638;
 					Match(COMMA);
-					State = 636;
+					State = 639;
 					_localctx._acrossPart = acrossPart();
 					_localctx._over.Add(_localctx._acrossPart);
 					}
 					}
-					State = 641;
+					State = 644;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -4238,67 +4255,67 @@ internal partial class TurnrowParser : Parser {
 			case PICKED:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 642;
+				State = 645;
 				Match(PICKED);
-				State = 643;
-				Match(UP);
 				State = 646;
+				Match(UP);
+				State = 649;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ALONG:
 					{
-					State = 644;
+					State = 647;
 					Match(ALONG);
 					}
 					break;
 				case AROUND:
 					{
-					State = 645;
+					State = 648;
 					_localctx.round = Match(AROUND);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 648;
+				State = 651;
 				_localctx._along = along();
 				_localctx._walks.Add(_localctx._along);
-				State = 653;
+				State = 656;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==AND) {
 					{
 					{
-					State = 649;
+					State = 652;
 					Match(AND);
-					State = 650;
+					State = 653;
 					_localctx._along = along();
 					_localctx._walks.Add(_localctx._along);
 					}
 					}
-					State = 655;
+					State = 658;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 656;
+				State = 659;
 				Match(COLON);
-				State = 657;
+				State = 660;
 				_localctx._rate = rate();
 				_localctx._rates.Add(_localctx._rate);
-				State = 662;
+				State = 665;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 658;
+					State = 661;
 					Match(COMMA);
-					State = 659;
+					State = 662;
 					_localctx._rate = rate();
 					_localctx._rates.Add(_localctx._rate);
 					}
 					}
-					State = 664;
+					State = 667;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -4343,21 +4360,21 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 668;
+			State = 671;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 667;
+				State = 670;
 				_localctx._acrossWord = acrossWord();
 				_localctx._words.Add(_localctx._acrossWord);
 				}
 				}
-				State = 670;
+				State = 673;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127296L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611687599109704425L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 90536733535999L) != 0) );
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -422283334189056L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -15118822288291L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 724293868287997L) != 0) );
 			}
 		}
 		catch (RecognitionException re) {
@@ -4388,12 +4405,13 @@ internal partial class TurnrowParser : Parser {
 		AcrossWordContext _localctx = new AcrossWordContext(Context, State);
 		EnterRule(_localctx, 84, RULE_acrossWord);
 		try {
-			State = 674;
+			State = 677;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
 			case ADD:
 			case BEGIN:
+			case BLANKET:
 			case BODY:
 			case CHAIN:
 			case CLAIMS:
@@ -4518,14 +4536,14 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 672;
+				State = 675;
 				name();
 				}
 				break;
 			case FIRST:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 673;
+				State = 676;
 				Match(FIRST);
 				}
 				break;
@@ -4580,35 +4598,35 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 677;
+			State = 680;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 676;
+				State = 679;
 				_localctx._walkWord = walkWord();
 				_localctx._words.Add(_localctx._walkWord);
 				}
 				}
-				State = 679;
+				State = 682;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -35434594304L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611686499598076649L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 90536734060287L) != 0) );
-			State = 685;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -70869123072L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -6322729266083L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 724293872482301L) != 0) );
+			State = 688;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 681;
+				State = 684;
 				Match(COMMA);
-				State = 682;
+				State = 685;
 				_localctx._alongPart = alongPart();
 				_localctx._parts.Add(_localctx._alongPart);
 				}
 				}
-				State = 687;
+				State = 690;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -4647,7 +4665,7 @@ internal partial class TurnrowParser : Parser {
 		AlongPartContext _localctx = new AlongPartContext(Context, State);
 		EnterRule(_localctx, 88, RULE_alongPart);
 		try {
-			State = 692;
+			State = 695;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
@@ -4656,7 +4674,7 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 688;
+				State = 691;
 				_localctx.rows = selection();
 				}
 				break;
@@ -4664,9 +4682,9 @@ internal partial class TurnrowParser : Parser {
 			case WS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 689;
+				State = 692;
 				_localctx.facing = side();
-				State = 690;
+				State = 693;
 				Match(FACING);
 				}
 				break;
@@ -4729,24 +4747,24 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 694;
+			State = 697;
 			Match(BEGIN);
-			State = 695;
+			State = 698;
 			Match(WITH);
-			State = 712;
+			State = 715;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case BOTH:
 				{
-				State = 696;
-				_localctx.bothSides = Match(BOTH);
-				State = 697;
-				Match(SIDES);
-				State = 698;
-				Match(OF);
 				State = 699;
-				_localctx.amount = count();
+				_localctx.bothSides = Match(BOTH);
 				State = 700;
+				Match(SIDES);
+				State = 701;
+				Match(OF);
+				State = 702;
+				_localctx.amount = count();
+				State = 703;
 				stitchesWord();
 				}
 				break;
@@ -4754,6 +4772,7 @@ internal partial class TurnrowParser : Parser {
 			case ACCEPT:
 			case ADD:
 			case BEGIN:
+			case BLANKET:
 			case BODY:
 			case CHAIN:
 			case CLAIMS:
@@ -4879,33 +4898,33 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 702;
+				State = 705;
 				_localctx.amount = count();
-				State = 710;
+				State = 713;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case STITCH:
 				case STITCHES:
 					{
-					State = 703;
+					State = 706;
 					_localctx.of = stitchesWord();
 					}
 					break;
 				case OF:
 					{
-					State = 704;
+					State = 707;
 					Match(OF);
-					State = 705;
+					State = 708;
 					_localctx.chains = count();
-					State = 706;
+					State = 709;
 					Match(CHAINS);
 					}
 					break;
 				case FOUNDATION:
 					{
-					State = 708;
+					State = 711;
 					Match(FOUNDATION);
-					State = 709;
+					State = 712;
 					_localctx.atOnce = stitch();
 					}
 					break;
@@ -4920,12 +4939,12 @@ internal partial class TurnrowParser : Parser {
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 715;
+			State = 718;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 714;
+				State = 717;
 				_localctx.claimed = claim();
 				}
 			}
@@ -4968,16 +4987,16 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 717;
-			Match(CHAIN);
-			State = 718;
-			_localctx.amount = count();
 			State = 720;
+			Match(CHAIN);
+			State = 721;
+			_localctx.amount = count();
+			State = 723;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 719;
+				State = 722;
 				_localctx.claimed = claim();
 				}
 			}
@@ -5028,19 +5047,19 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 94, RULE_edgeLine);
 		int _la;
 		try {
-			State = 736;
+			State = 739;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FROM:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 722;
-				Match(FROM);
-				State = 723;
-				Match(HERE);
-				State = 724;
-				_localctx.at = edge();
 				State = 725;
+				Match(FROM);
+				State = 726;
+				Match(HERE);
+				State = 727;
+				_localctx.at = edge();
+				State = 728;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -5049,7 +5068,7 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 726;
+				State = 729;
 				_localctx.called = name();
 				}
 				break;
@@ -5058,21 +5077,21 @@ internal partial class TurnrowParser : Parser {
 			case RIGHT:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 732;
+				State = 735;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case BOTH:
 					{
-					State = 728;
+					State = 731;
 					Match(BOTH);
-					State = 729;
+					State = 732;
 					_localctx.end = Match(EDGES);
 					}
 					break;
 				case LEFT:
 				case RIGHT:
 					{
-					State = 730;
+					State = 733;
 					_localctx.hand = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==LEFT || _la==RIGHT) ) {
@@ -5082,14 +5101,14 @@ internal partial class TurnrowParser : Parser {
 						ErrorHandler.ReportMatch(this);
 					    Consume();
 					}
-					State = 731;
+					State = 734;
 					_localctx.end = Match(EDGE);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 734;
+				State = 737;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -5098,7 +5117,7 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 735;
+				State = 738;
 				_localctx.called = name();
 				}
 				break;
@@ -5139,13 +5158,13 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 738;
-			Match(MARK);
-			State = 739;
-			Match(NEXT);
-			State = 740;
-			Match(ROW);
 			State = 741;
+			Match(MARK);
+			State = 742;
+			Match(NEXT);
+			State = 743;
+			Match(ROW);
+			State = 744;
 			_localctx.called = name();
 			}
 		}
@@ -5190,27 +5209,27 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 743;
+			State = 746;
 			Match(DIVIDE);
-			State = 744;
+			State = 747;
 			Match(COLON);
-			State = 745;
+			State = 748;
 			_localctx._dividePart = dividePart();
 			_localctx._parts.Add(_localctx._dividePart);
-			State = 750;
+			State = 753;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 746;
+				State = 749;
 				Match(COMMA);
-				State = 747;
+				State = 750;
 				_localctx._dividePart = dividePart();
 				_localctx._parts.Add(_localctx._dividePart);
 				}
 				}
-				State = 752;
+				State = 755;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -5250,15 +5269,15 @@ internal partial class TurnrowParser : Parser {
 		DividePartContext _localctx = new DividePartContext(Context, State);
 		EnterRule(_localctx, 100, RULE_dividePart);
 		try {
-			State = 759;
+			State = 762;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case SKIP_WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 753;
+				State = 756;
 				Match(SKIP_WORD);
-				State = 754;
+				State = 757;
 				_localctx.amount = count();
 				}
 				break;
@@ -5266,6 +5285,7 @@ internal partial class TurnrowParser : Parser {
 			case ACCEPT:
 			case ADD:
 			case BEGIN:
+			case BLANKET:
 			case BODY:
 			case CHAIN:
 			case CLAIMS:
@@ -5392,11 +5412,11 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 755;
+				State = 758;
 				_localctx.amount = count();
-				State = 756;
+				State = 759;
 				Match(FOR);
-				State = 757;
+				State = 760;
 				_localctx.called = name();
 				}
 				break;
@@ -5432,9 +5452,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 761;
+			State = 764;
 			Match(FASTEN);
-			State = 762;
+			State = 765;
 			Match(OFF);
 			}
 		}
@@ -5467,11 +5487,11 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 764;
+			State = 767;
 			Match(WEAVE);
-			State = 765;
+			State = 768;
 			Match(IN);
-			State = 766;
+			State = 769;
 			Match(ENDS);
 			}
 		}
@@ -5506,9 +5526,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 768;
+			State = 771;
 			Match(WITH);
-			State = 769;
+			State = 772;
 			_localctx.yarn = name();
 			}
 		}
@@ -5553,27 +5573,27 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 771;
+			State = 774;
 			Match(STRIPES);
-			State = 772;
+			State = 775;
 			Match(ARE);
-			State = 773;
+			State = 776;
 			_localctx._stripe = stripe();
 			_localctx._parts.Add(_localctx._stripe);
-			State = 778;
+			State = 781;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 774;
+				State = 777;
 				Match(COMMA);
-				State = 775;
+				State = 778;
 				_localctx._stripe = stripe();
 				_localctx._parts.Add(_localctx._stripe);
 				}
 				}
-				State = 780;
+				State = 783;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -5616,11 +5636,11 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 781;
+			State = 784;
 			_localctx.yarn = name();
-			State = 782;
+			State = 785;
 			_localctx.rows = count();
-			State = 783;
+			State = 786;
 			rowsWord();
 			}
 		}
@@ -5660,15 +5680,15 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 785;
-			Match(FLOATS);
-			State = 786;
-			Match(AT);
-			State = 787;
-			Match(MOST);
 			State = 788;
-			_localctx.most = number();
+			Match(FLOATS);
 			State = 789;
+			Match(AT);
+			State = 790;
+			Match(MOST);
+			State = 791;
+			_localctx.most = number();
+			State = 792;
 			stitchesWord();
 			}
 		}
@@ -5717,38 +5737,38 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 791;
+			State = 794;
 			Match(ROW);
-			State = 793;
+			State = 796;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127040L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611687601257188073L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 512749198601983L) != 0)) {
+			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -422283334188800L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -15127412222883L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 4101993588815869L) != 0)) {
 				{
-				State = 792;
+				State = 795;
 				_localctx.from = count();
 				}
 			}
 
-			State = 796;
+			State = 799;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==RS || _la==WS) {
 				{
-				State = 795;
+				State = 798;
 				_localctx.facing = side();
 				}
 			}
 
-			State = 798;
-			Match(COLON);
-			State = 799;
-			_localctx.words = items();
 			State = 801;
+			Match(COLON);
+			State = 802;
+			_localctx.words = items();
+			State = 804;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 800;
+				State = 803;
 				_localctx.claimed = claim();
 				}
 			}
@@ -5815,25 +5835,25 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 803;
+			State = 806;
 			Match(ROWS);
-			State = 821;
+			State = 824;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ARE:
 				{
-				State = 804;
+				State = 807;
 				Match(ARE);
-				State = 805;
-				_localctx.way = name();
 				State = 808;
+				_localctx.way = name();
+				State = 811;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AND) {
 					{
-					State = 806;
+					State = 809;
 					Match(AND);
-					State = 807;
+					State = 810;
 					_localctx.also = name();
 					}
 				}
@@ -5844,6 +5864,7 @@ internal partial class TurnrowParser : Parser {
 			case ACCEPT:
 			case ADD:
 			case BEGIN:
+			case BLANKET:
 			case BODY:
 			case CHAIN:
 			case CLAIMS:
@@ -5969,32 +5990,32 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 810;
+				State = 813;
 				_localctx.from = count();
-				State = 811;
-				Match(TO);
-				State = 812;
-				_localctx.to = count();
 				State = 814;
+				Match(TO);
+				State = 815;
+				_localctx.to = count();
+				State = 817;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==RS || _la==WS) {
 					{
-					State = 813;
+					State = 816;
 					_localctx.facing = side();
 					}
 				}
 
-				State = 816;
-				Match(COLON);
-				State = 817;
-				_localctx.words = items();
 				State = 819;
+				Match(COLON);
+				State = 820;
+				_localctx.words = items();
+				State = 822;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==EQUALS) {
 					{
-					State = 818;
+					State = 821;
 					_localctx.claimed = claim();
 					}
 				}
@@ -6045,23 +6066,23 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 823;
+			State = 826;
 			_localctx._item = item();
 			_localctx._each.Add(_localctx._item);
-			State = 828;
+			State = 831;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 824;
+				State = 827;
 				Match(COMMA);
-				State = 825;
+				State = 828;
 				_localctx._item = item();
 				_localctx._each.Add(_localctx._item);
 				}
 				}
-				State = 830;
+				State = 833;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -6088,6 +6109,9 @@ internal partial class TurnrowParser : Parser {
 		public IToken later;
 		public NameContext called;
 		public NameContext yarn;
+		public StitchContext by;
+		public WalkWordContext _walkWord;
+		public IList<WalkWordContext> _walk = new List<WalkWordContext>();
 		public ListContext before;
 		public NameContext _name;
 		public IList<NameContext> _words = new List<NameContext>();
@@ -6131,6 +6155,18 @@ internal partial class TurnrowParser : Parser {
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode BRIDGE() { return GetToken(TurnrowParser.BRIDGE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode WITH() { return GetToken(TurnrowParser.WITH, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode JOIN() { return GetToken(TurnrowParser.JOIN, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TO() { return GetToken(TurnrowParser.TO, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SKIPPING() { return GetToken(TurnrowParser.SKIPPING, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public StitchContext stitch() {
+			return GetRuleContext<StitchContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public WalkWordContext[] walkWord() {
+			return GetRuleContexts<WalkWordContext>();
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public WalkWordContext walkWord(int i) {
+			return GetRuleContext<WalkWordContext>(i);
+		}
 		[System.Diagnostics.DebuggerNonUserCode] public ChangeContext change() {
 			return GetRuleContext<ChangeContext>(0);
 		}
@@ -6163,25 +6199,26 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 120, RULE_item);
 		int _la;
 		try {
-			State = 911;
+			State = 932;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case OPEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 831;
+				State = 834;
 				Match(OPEN);
-				State = 832;
+				State = 835;
 				_localctx.inside = items();
-				State = 833;
+				State = 836;
 				Match(CLOSE);
-				State = 839;
+				State = 842;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case OPEN:
 				case ACCEPT:
 				case ADD:
 				case BEGIN:
+				case BLANKET:
 				case BODY:
 				case CHAIN:
 				case CLAIMS:
@@ -6307,9 +6344,9 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 834;
+					State = 837;
 					_localctx.amount = count();
-					State = 835;
+					State = 838;
 					_localctx.end = Match(TIMES);
 					}
 					break;
@@ -6318,13 +6355,13 @@ internal partial class TurnrowParser : Parser {
 				case TO:
 				case UNTIL:
 					{
-					State = 837;
+					State = 840;
 					_localctx.far = reach();
 					}
 					break;
 				case TOGETHER:
 					{
-					State = 838;
+					State = 841;
 					_localctx.joined = Match(TOGETHER);
 					}
 					break;
@@ -6337,12 +6374,12 @@ internal partial class TurnrowParser : Parser {
 				default:
 					break;
 				}
-				State = 842;
+				State = 845;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 841;
+					State = 844;
 					_localctx.at = place();
 					}
 				}
@@ -6352,14 +6389,14 @@ internal partial class TurnrowParser : Parser {
 			case SKIP_WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 844;
+				State = 847;
 				Match(SKIP_WORD);
-				State = 846;
+				State = 849;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127040L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611687601257188073L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 512749198601983L) != 0)) {
+				if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -422283334188800L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -15127412222883L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 4101993588815869L) != 0)) {
 					{
-					State = 845;
+					State = 848;
 					_localctx.amount = count();
 					}
 				}
@@ -6369,27 +6406,27 @@ internal partial class TurnrowParser : Parser {
 			case SLIP:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 848;
+				State = 851;
 				Match(SLIP);
-				State = 849;
+				State = 852;
 				Match(OVER);
-				State = 850;
+				State = 853;
 				_localctx.amount = count();
 				}
 				break;
 			case LEAVE:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 851;
+				State = 854;
 				Match(LEAVE);
-				State = 855;
+				State = 858;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case THE:
 					{
-					State = 852;
+					State = 855;
 					Match(THE);
-					State = 853;
+					State = 856;
 					Match(REST);
 					}
 					break;
@@ -6397,6 +6434,7 @@ internal partial class TurnrowParser : Parser {
 				case ACCEPT:
 				case ADD:
 				case BEGIN:
+				case BLANKET:
 				case BODY:
 				case CHAIN:
 				case CLAIMS:
@@ -6522,21 +6560,21 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 854;
+					State = 857;
 					_localctx.amount = count();
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 859;
+				State = 862;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FOR) {
 					{
-					State = 857;
+					State = 860;
 					Match(FOR);
-					State = 858;
+					State = 861;
 					_localctx.later = Match(LATER);
 					}
 				}
@@ -6546,31 +6584,31 @@ internal partial class TurnrowParser : Parser {
 			case HOLD:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 861;
-				Match(HOLD);
-				State = 862;
-				_localctx.amount = count();
-				State = 863;
-				Match(FOR);
 				State = 864;
+				Match(HOLD);
+				State = 865;
+				_localctx.amount = count();
+				State = 866;
+				Match(FOR);
+				State = 867;
 				_localctx.called = name();
 				}
 				break;
 			case BRIDGE:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 866;
+				State = 869;
 				Match(BRIDGE);
-				State = 867;
-				_localctx.amount = count();
 				State = 870;
+				_localctx.amount = count();
+				State = 873;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FOR) {
 					{
-					State = 868;
+					State = 871;
 					Match(FOR);
-					State = 869;
+					State = 872;
 					_localctx.called = name();
 					}
 				}
@@ -6580,15 +6618,74 @@ internal partial class TurnrowParser : Parser {
 			case WITH:
 				EnterOuterAlt(_localctx, 7);
 				{
-				State = 872;
+				State = 875;
 				Match(WITH);
-				State = 873;
+				State = 876;
 				_localctx.yarn = name();
+				}
+				break;
+			case JOIN:
+				EnterOuterAlt(_localctx, 8);
+				{
+				State = 877;
+				Match(JOIN);
+				State = 880;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				if (_la==SKIPPING) {
+					{
+					State = 878;
+					Match(SKIPPING);
+					State = 879;
+					_localctx.amount = count();
+					}
+				}
+
+				State = 884;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				if (_la==WITH) {
+					{
+					State = 882;
+					Match(WITH);
+					State = 883;
+					_localctx.by = stitch();
+					}
+				}
+
+				State = 886;
+				Match(TO);
+				State = 888;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				do {
+					{
+					{
+					State = 887;
+					_localctx._walkWord = walkWord();
+					_localctx._walk.Add(_localctx._walkWord);
+					}
+					}
+					State = 890;
+					ErrorHandler.Sync(this);
+					_la = TokenStream.LA(1);
+				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -70869123072L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -6322729266083L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 724293872482301L) != 0) );
+				State = 893;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				if (_la==IN) {
+					{
+					State = 892;
+					_localctx.at = place();
+					}
+				}
+
 				}
 				break;
 			case ACCEPT:
 			case ADD:
 			case BEGIN:
+			case BLANKET:
 			case BODY:
 			case CHAIN:
 			case CLAIMS:
@@ -6716,24 +6813,25 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 			case NUMBER:
 			case FRACTION:
-				EnterOuterAlt(_localctx, 8);
+				EnterOuterAlt(_localctx, 9);
 				{
-				State = 875;
+				State = 896;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==NUMBER || _la==FRACTION) {
 					{
-					State = 874;
+					State = 895;
 					_localctx.before = list();
 					}
 				}
 
-				State = 906;
+				State = 927;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ACCEPT:
 				case ADD:
 				case BEGIN:
+				case BLANKET:
 				case BODY:
 				case CHAIN:
 				case CLAIMS:
@@ -6857,35 +6955,35 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case WORD:
 					{
-					State = 878;
+					State = 899;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 877;
+						State = 898;
 						_localctx._name = name();
 						_localctx._words.Add(_localctx._name);
 						}
 						}
-						State = 880;
+						State = 901;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127296L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611687601257188073L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 90536733535999L) != 0) );
-					State = 899;
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -422283334189056L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -15127412222883L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 724293868287997L) != 0) );
+					State = 920;
 					ErrorHandler.Sync(this);
 					switch (TokenStream.LA(1)) {
 					case DEC:
 					case INC:
 						{
-						State = 882;
+						State = 903;
 						_localctx.changed = change();
-						State = 884;
+						State = 905;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-						if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127040L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 9223368871195175599L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 1025500611796479L) != 0)) {
+						if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -422283334188800L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -15127412222625L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 4102002447185917L) != 0)) {
 							{
-							State = 883;
+							State = 904;
 							_localctx.changedBy = changeAmount();
 							}
 						}
@@ -6903,14 +7001,14 @@ internal partial class TurnrowParser : Parser {
 					case NUMBER:
 					case FRACTION:
 						{
-						State = 886;
+						State = 907;
 						_localctx.worked = stitchAmount();
-						State = 888;
+						State = 909;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 						if (_la==WITH) {
 							{
-							State = 887;
+							State = 908;
 							_localctx.spread = spreading();
 							}
 						}
@@ -6919,41 +7017,41 @@ internal partial class TurnrowParser : Parser {
 						break;
 					case WITH:
 						{
-						State = 890;
+						State = 911;
 						_localctx.spread = spreading();
 						}
 						break;
 					case AT:
 						{
-						State = 891;
+						State = 912;
 						_localctx.ends = atEachEnd();
 						}
 						break;
 					case TOGETHER:
 						{
-						State = 892;
+						State = 913;
 						_localctx.joined = Match(TOGETHER);
 						}
 						break;
 					case ORDINAL:
 						{
-						State = 893;
+						State = 914;
 						_localctx.nth = Match(ORDINAL);
-						State = 895;
+						State = 916;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 						do {
 							{
 							{
-							State = 894;
+							State = 915;
 							_localctx._name = name();
 							_localctx._of.Add(_localctx._name);
 							}
 							}
-							State = 897;
+							State = 918;
 							ErrorHandler.Sync(this);
 							_la = TokenStream.LA(1);
-						} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127296L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611687601257188073L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 90536733535999L) != 0) );
+						} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -422283334189056L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -15127412222883L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 724293868287997L) != 0) );
 						}
 						break;
 					case Eof:
@@ -6970,14 +7068,14 @@ internal partial class TurnrowParser : Parser {
 				case DEC:
 				case INC:
 					{
-					State = 901;
+					State = 922;
 					_localctx.changed = change();
-					State = 903;
+					State = 924;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-					if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127040L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 9223368871195175599L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 1025500611796479L) != 0)) {
+					if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -422283334188800L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -15127412222625L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 4102002447185917L) != 0)) {
 						{
-						State = 902;
+						State = 923;
 						_localctx.changedBy = changeAmount();
 						}
 					}
@@ -6986,19 +7084,19 @@ internal partial class TurnrowParser : Parser {
 					break;
 				case AT:
 					{
-					State = 905;
+					State = 926;
 					_localctx.ends = atEachEnd();
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 909;
+				State = 930;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 908;
+					State = 929;
 					_localctx.at = place();
 					}
 				}
@@ -7048,19 +7146,19 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 913;
+			State = 934;
 			Match(WITH);
-			State = 914;
+			State = 935;
 			Match(OPEN);
-			State = 915;
+			State = 936;
 			_localctx.inside = items();
-			State = 916;
+			State = 937;
 			Match(CLOSE);
-			State = 917;
+			State = 938;
 			_localctx.amount = count();
-			State = 918;
+			State = 939;
 			Match(TIMES);
-			State = 919;
+			State = 940;
 			Match(EVENLY);
 			}
 		}
@@ -7093,11 +7191,11 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 921;
+			State = 942;
 			Match(AT);
-			State = 922;
+			State = 943;
 			Match(EACH);
-			State = 923;
+			State = 944;
 			Match(END);
 			}
 		}
@@ -7142,7 +7240,7 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 126, RULE_stitchAmount);
 		int _la;
 		try {
-			State = 938;
+			State = 959;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case PLUS:
@@ -7151,18 +7249,18 @@ internal partial class TurnrowParser : Parser {
 			case X:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 926;
+				State = 947;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 925;
+					State = 946;
 					_localctx._countOperation = countOperation();
 					_localctx._operations.Add(_localctx._countOperation);
 					}
 					}
-					State = 928;
+					State = 949;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0) );
@@ -7172,20 +7270,20 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 930;
+				State = 951;
 				_localctx.first = list();
-				State = 934;
+				State = 955;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0)) {
 					{
 					{
-					State = 931;
+					State = 952;
 					_localctx._countOperation = countOperation();
 					_localctx._operations.Add(_localctx._countOperation);
 					}
 					}
-					State = 936;
+					State = 957;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -7197,7 +7295,7 @@ internal partial class TurnrowParser : Parser {
 			case UNTIL:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 937;
+				State = 958;
 				_localctx.far = reach();
 				}
 				break;
@@ -7240,13 +7338,14 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 128, RULE_changeAmount);
 		int _la;
 		try {
-			State = 945;
+			State = 966;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case OPEN:
 			case ACCEPT:
 			case ADD:
 			case BEGIN:
+			case BLANKET:
 			case BODY:
 			case CHAIN:
 			case CLAIMS:
@@ -7373,14 +7472,14 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 940;
+				State = 961;
 				_localctx.amount = count();
-				State = 942;
+				State = 963;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==EVENLY) {
 					{
-					State = 941;
+					State = 962;
 					_localctx.evenly = Match(EVENLY);
 					}
 				}
@@ -7393,7 +7492,7 @@ internal partial class TurnrowParser : Parser {
 			case UNTIL:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 944;
+				State = 965;
 				_localctx.far = reach();
 				}
 				break;
@@ -7414,11 +7513,13 @@ internal partial class TurnrowParser : Parser {
 
 	internal partial class ReachContext : ParserRuleContext {
 		public IToken corner;
+		public IToken turn;
 		public CountContext remain;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ACROSS() { return GetToken(TurnrowParser.ACROSS, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AROUND() { return GetToken(TurnrowParser.AROUND, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TO() { return GetToken(TurnrowParser.TO, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CORNER() { return GetToken(TurnrowParser.CORNER, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TURN() { return GetToken(TurnrowParser.TURN, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode UNTIL() { return GetToken(TurnrowParser.UNTIL, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode REMAIN() { return GetToken(TurnrowParser.REMAIN, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public CountContext count() {
@@ -7438,50 +7539,82 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 130, RULE_reach);
 		int _la;
 		try {
-			State = 958;
+			State = 985;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACROSS:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 947;
+				State = 968;
 				Match(ACROSS);
 				}
 				break;
 			case AROUND:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 948;
+				State = 969;
 				Match(AROUND);
 				}
 				break;
 			case TO:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 949;
+				State = 970;
 				Match(TO);
-				State = 950;
-				_localctx.corner = Match(CORNER);
+				State = 973;
+				ErrorHandler.Sync(this);
+				switch (TokenStream.LA(1)) {
+				case CORNER:
+					{
+					State = 971;
+					_localctx.corner = Match(CORNER);
+					}
+					break;
+				case TURN:
+					{
+					State = 972;
+					_localctx.turn = Match(TURN);
+					}
+					break;
+				default:
+					throw new NoViableAltException(this);
+				}
 				}
 				break;
 			case UNTIL:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 951;
+				State = 975;
 				Match(UNTIL);
-				State = 952;
+				State = 976;
 				_localctx.remain = count();
-				State = 953;
+				State = 977;
 				Match(REMAIN);
-				State = 956;
+				State = 983;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==BEFORE) {
 					{
-					State = 954;
+					State = 978;
 					Match(BEFORE);
-					State = 955;
-					_localctx.corner = Match(CORNER);
+					State = 981;
+					ErrorHandler.Sync(this);
+					switch (TokenStream.LA(1)) {
+					case CORNER:
+						{
+						State = 979;
+						_localctx.corner = Match(CORNER);
+						}
+						break;
+					case TURN:
+						{
+						State = 980;
+						_localctx.turn = Match(TURN);
+						}
+						break;
+					default:
+						throw new NoViableAltException(this);
+					}
 					}
 				}
 
@@ -7561,9 +7694,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 960;
+			State = 987;
 			Match(IN);
-			State = 1027;
+			State = 1054;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FIRST:
@@ -7571,66 +7704,66 @@ internal partial class TurnrowParser : Parser {
 			case NEXT:
 			case SAME:
 				{
-				State = 961;
+				State = 988;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
-				if ( !(((((_la - 96)) & ~0x3f) == 0 && ((1L << (_la - 96)) & 8796094071297L) != 0)) ) {
+				if ( !(((((_la - 97)) & ~0x3f) == 0 && ((1L << (_la - 97)) & 17592188142593L) != 0)) ) {
 					_localctx.which = ErrorHandler.RecoverInline(this);
 				}
 				else {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 965;
+				State = 992;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127296L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611687601257188073L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 90536733535999L) != 0)) {
+				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -422283334189056L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -15127412222883L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 724293868287997L) != 0)) {
 					{
 					{
-					State = 962;
+					State = 989;
 					_localctx._name = name();
 					_localctx._kind.Add(_localctx._name);
 					}
 					}
-					State = 967;
+					State = 994;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 974;
+				State = 1001;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AND) {
 					{
-					State = 968;
+					State = 995;
 					Match(AND);
-					State = 970;
+					State = 997;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 969;
+						State = 996;
 						_localctx._name = name();
 						_localctx._also.Add(_localctx._name);
 						}
 						}
-						State = 972;
+						State = 999;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127296L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611687601257188073L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 90536733535999L) != 0) );
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -422283334189056L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -15127412222883L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 724293868287997L) != 0) );
 					}
 				}
 
-				State = 980;
+				State = 1007;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==UNTIL) {
 					{
-					State = 976;
+					State = 1003;
 					_localctx.until = Match(UNTIL);
-					State = 977;
+					State = 1004;
 					_localctx.remain = count();
-					State = 978;
+					State = 1005;
 					Match(REMAIN);
 					}
 				}
@@ -7639,107 +7772,107 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EACH:
 				{
-				State = 982;
+				State = 1009;
 				_localctx.which = Match(EACH);
-				State = 986;
+				State = 1013;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127296L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611687601257188073L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 90536733535999L) != 0)) {
+				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -422283334189056L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -15127412222883L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 724293868287997L) != 0)) {
 					{
 					{
-					State = 983;
+					State = 1010;
 					_localctx._name = name();
 					_localctx._kind.Add(_localctx._name);
 					}
 					}
-					State = 988;
+					State = 1015;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 1007;
+				State = 1034;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AND) {
 					{
-					State = 989;
+					State = 1016;
 					Match(AND);
-					State = 991;
+					State = 1018;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==NUMBER || _la==FRACTION) {
 						{
-						State = 990;
+						State = 1017;
 						_localctx.many = list();
 						}
 					}
 
-					State = 994;
+					State = 1021;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 993;
+						State = 1020;
 						_localctx._name = name();
 						_localctx._also.Add(_localctx._name);
 						}
 						}
-						State = 996;
+						State = 1023;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127296L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611687601257188073L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 90536733535999L) != 0) );
-					State = 1005;
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -422283334189056L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -15127412222883L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 724293868287997L) != 0) );
+					State = 1032;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==IN) {
 						{
-						State = 998;
+						State = 1025;
 						Match(IN);
-						State = 999;
+						State = 1026;
 						Match(EACH);
-						State = 1001;
+						State = 1028;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 						do {
 							{
 							{
-							State = 1000;
+							State = 1027;
 							_localctx._name = name();
 							_localctx._other.Add(_localctx._name);
 							}
 							}
-							State = 1003;
+							State = 1030;
 							ErrorHandler.Sync(this);
 							_la = TokenStream.LA(1);
-						} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127296L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611687601257188073L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 90536733535999L) != 0) );
+						} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -422283334189056L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -15127412222883L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 724293868287997L) != 0) );
 						}
 					}
 
 					}
 				}
 
-				State = 1015;
+				State = 1042;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ACROSS:
 					{
-					State = 1009;
+					State = 1036;
 					Match(ACROSS);
 					}
 					break;
 				case AROUND:
 					{
-					State = 1010;
+					State = 1037;
 					Match(AROUND);
 					}
 					break;
 				case UNTIL:
 					{
-					State = 1011;
+					State = 1038;
 					_localctx.until = Match(UNTIL);
-					State = 1012;
+					State = 1039;
 					_localctx.remain = count();
-					State = 1013;
+					State = 1040;
 					Match(REMAIN);
 					}
 					break;
@@ -7756,7 +7889,7 @@ internal partial class TurnrowParser : Parser {
 			case CORNER:
 			case RING:
 				{
-				State = 1017;
+				State = 1044;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==CORNER || _la==RING) ) {
@@ -7770,37 +7903,37 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case SKIPPED:
 				{
-				State = 1018;
+				State = 1045;
 				_localctx.which = Match(SKIPPED);
 				}
 				break;
 			case ONE:
 				{
-				State = 1019;
+				State = 1046;
 				_localctx.which = Match(ONE);
-				State = 1020;
+				State = 1047;
 				Match(PLACE);
 				}
 				break;
 			case ORDINAL:
 				{
-				State = 1021;
+				State = 1048;
 				_localctx.which = Match(ORDINAL);
-				State = 1023;
+				State = 1050;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 1022;
+					State = 1049;
 					_localctx._name = name();
 					_localctx._kind.Add(_localctx._name);
 					}
 					}
-					State = 1025;
+					State = 1052;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127296L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611687601257188073L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 90536733535999L) != 0) );
+				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -422283334189056L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -15127412222883L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 724293868287997L) != 0) );
 				}
 				break;
 			default:
@@ -7860,66 +7993,66 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1029;
+			State = 1056;
 			Match(REPEAT);
-			State = 1037;
+			State = 1064;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
 				{
-				State = 1030;
+				State = 1057;
 				Match(ROWS);
-				State = 1031;
+				State = 1058;
 				_localctx.from = count();
-				State = 1032;
+				State = 1059;
 				Match(TO);
-				State = 1033;
+				State = 1060;
 				_localctx.to = count();
 				}
 				break;
 			case ROW:
 				{
-				State = 1035;
+				State = 1062;
 				Match(ROW);
-				State = 1036;
+				State = 1063;
 				_localctx.from = count();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1050;
+			State = 1077;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 1039;
+				State = 1066;
 				Match(COMMA);
-				State = 1040;
+				State = 1067;
 				_localctx.times = count();
-				State = 1048;
+				State = 1075;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case MORE_WORD:
 					{
-					State = 1041;
+					State = 1068;
 					_localctx.more = Match(MORE_WORD);
-					State = 1042;
+					State = 1069;
 					Match(TIMES);
 					}
 					break;
 				case TIMES:
 					{
-					State = 1043;
+					State = 1070;
 					_localctx.end = Match(TIMES);
-					State = 1046;
+					State = 1073;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==IN) {
 						{
-						State = 1044;
+						State = 1071;
 						_localctx.inAll = Match(IN);
-						State = 1045;
+						State = 1072;
 						Match(ALL);
 						}
 					}
@@ -7932,12 +8065,12 @@ internal partial class TurnrowParser : Parser {
 				}
 			}
 
-			State = 1053;
+			State = 1080;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 1052;
+				State = 1079;
 				_localctx.claimed = claim();
 				}
 			}
@@ -7989,31 +8122,31 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1055;
+			State = 1082;
 			Match(FOR);
-			State = 1056;
+			State = 1083;
 			_localctx._sizeRange = sizeRange();
 			_localctx._sizes.Add(_localctx._sizeRange);
-			State = 1061;
+			State = 1088;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1057;
+				State = 1084;
 				Match(COMMA);
-				State = 1058;
+				State = 1085;
 				_localctx._sizeRange = sizeRange();
 				_localctx._sizes.Add(_localctx._sizeRange);
 				}
 				}
-				State = 1063;
+				State = 1090;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1064;
+			State = 1091;
 			Match(COLON);
-			State = 1065;
+			State = 1092;
 			_localctx.done = sizedLine();
 			}
 		}
@@ -8053,16 +8186,16 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1067;
+			State = 1094;
 			_localctx.first = sizeName();
-			State = 1070;
+			State = 1097;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==TO) {
 				{
-				State = 1068;
+				State = 1095;
 				Match(TO);
-				State = 1069;
+				State = 1096;
 				_localctx.last = sizeName();
 				}
 			}
@@ -8145,13 +8278,13 @@ internal partial class TurnrowParser : Parser {
 		SizedLineContext _localctx = new SizedLineContext(Context, State);
 		EnterRule(_localctx, 140, RULE_sizedLine);
 		try {
-			State = 1085;
+			State = 1112;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case TURN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1072;
+				State = 1099;
 				_localctx.asTurn = turnLine();
 				}
 				break;
@@ -8161,84 +8294,84 @@ internal partial class TurnrowParser : Parser {
 			case RIGHT:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1073;
+				State = 1100;
 				_localctx.asEdge = edgeLine();
 				}
 				break;
 			case MARK:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1074;
+				State = 1101;
 				_localctx.asMark = markLine();
 				}
 				break;
 			case ROW:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1075;
+				State = 1102;
 				_localctx.asRow = rowLine();
 				}
 				break;
 			case ROWS:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1076;
+				State = 1103;
 				_localctx.asRows = rowsLine();
 				}
 				break;
 			case REPEAT:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 1077;
+				State = 1104;
 				_localctx.asRepeat = repeatLine();
 				}
 				break;
 			case STRAIGHT:
 				EnterOuterAlt(_localctx, 7);
 				{
-				State = 1078;
+				State = 1105;
 				_localctx.asStraight = straightLine();
 				}
 				break;
 			case LEAVE:
 				EnterOuterAlt(_localctx, 8);
 				{
-				State = 1079;
+				State = 1106;
 				_localctx.asLeave = leaveLine();
 				}
 				break;
 			case ADD:
 				EnterOuterAlt(_localctx, 9);
 				{
-				State = 1080;
+				State = 1107;
 				_localctx.asAdd = addLine();
 				}
 				break;
 			case SHAPE:
 				EnterOuterAlt(_localctx, 10);
 				{
-				State = 1081;
+				State = 1108;
 				_localctx.asShape = shapeLine();
 				}
 				break;
 			case SOLID:
 				EnterOuterAlt(_localctx, 11);
 				{
-				State = 1082;
+				State = 1109;
 				_localctx.asSolid = solidLine();
 				}
 				break;
 			case WITH:
 				EnterOuterAlt(_localctx, 12);
 				{
-				State = 1083;
+				State = 1110;
 				_localctx.asWith = withLine();
 				}
 				break;
 			case STRIPES:
 				EnterOuterAlt(_localctx, 13);
 				{
-				State = 1084;
+				State = 1111;
 				_localctx.asStripes = stripesLine();
 				}
 				break;
@@ -8315,25 +8448,25 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1087;
+			State = 1114;
 			Match(STRAIGHT);
-			State = 1099;
+			State = 1126;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case TO:
 				{
-				State = 1088;
+				State = 1115;
 				Match(TO);
-				State = 1089;
+				State = 1116;
 				_localctx.length = sum();
-				State = 1092;
+				State = 1119;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AT) {
 					{
-					State = 1090;
+					State = 1117;
 					Match(AT);
-					State = 1091;
+					State = 1118;
 					_localctx.at = edge();
 					}
 				}
@@ -8342,9 +8475,9 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case FOR:
 				{
-				State = 1094;
+				State = 1121;
 				_localctx.further = Match(FOR);
-				State = 1095;
+				State = 1122;
 				_localctx.length = sum();
 				}
 				break;
@@ -8352,6 +8485,7 @@ internal partial class TurnrowParser : Parser {
 			case ACCEPT:
 			case ADD:
 			case BEGIN:
+			case BLANKET:
 			case BODY:
 			case CHAIN:
 			case CLAIMS:
@@ -8477,50 +8611,50 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 1096;
+				State = 1123;
 				_localctx.amount = count();
-				State = 1097;
+				State = 1124;
 				_localctx.counted = rowsWord();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1103;
+			State = 1130;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==FROM) {
 				{
-				State = 1101;
+				State = 1128;
 				Match(FROM);
-				State = 1102;
+				State = 1129;
 				_localctx.mark = name();
 				}
 			}
 
-			State = 1109;
+			State = 1136;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1105;
+				State = 1132;
 				Match(COMMA);
-				State = 1106;
+				State = 1133;
 				_localctx._rowFix = rowFix();
 				_localctx._fixes.Add(_localctx._rowFix);
 				}
 				}
-				State = 1111;
+				State = 1138;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1113;
+			State = 1140;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 1112;
+				State = 1139;
 				_localctx.claimed = claim();
 				}
 			}
@@ -8571,53 +8705,53 @@ internal partial class TurnrowParser : Parser {
 		RowFixContext _localctx = new RowFixContext(Context, State);
 		EnterRule(_localctx, 144, RULE_rowFix);
 		try {
-			State = 1126;
+			State = 1153;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case EVEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1115;
+				State = 1142;
 				Match(EVEN);
-				State = 1116;
+				State = 1143;
 				rowsWord();
 				}
 				break;
 			case ODD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1117;
+				State = 1144;
 				Match(ODD);
-				State = 1118;
+				State = 1145;
 				rowsWord();
 				}
 				break;
 			case END:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1119;
+				State = 1146;
 				Match(END);
-				State = 1120;
+				State = 1147;
 				_localctx.facing = side();
 				}
 				break;
 			case IN:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1121;
+				State = 1148;
 				Match(IN);
-				State = 1122;
+				State = 1149;
 				_localctx.pattern = name();
 				}
 				break;
 			case EDGES:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1123;
+				State = 1150;
 				Match(EDGES);
-				State = 1124;
+				State = 1151;
 				Match(IN);
-				State = 1125;
+				State = 1152;
 				_localctx.by = stitch();
 				}
 				break;
@@ -8669,32 +8803,32 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1128;
+			State = 1155;
 			Match(LEAVE);
-			State = 1129;
+			State = 1156;
 			_localctx.amount = count();
-			State = 1132;
+			State = 1159;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==FOR) {
 				{
-				State = 1130;
+				State = 1157;
 				Match(FOR);
-				State = 1131;
+				State = 1158;
 				_localctx.later = Match(LATER);
 				}
 			}
 
-			State = 1134;
+			State = 1161;
 			Match(AT);
-			State = 1135;
+			State = 1162;
 			_localctx.at = edge();
-			State = 1137;
+			State = 1164;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 1136;
+				State = 1163;
 				_localctx.claimed = claim();
 				}
 			}
@@ -8747,36 +8881,36 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1139;
+			State = 1166;
 			Match(ADD);
-			State = 1140;
+			State = 1167;
 			_localctx.amount = count();
-			State = 1141;
+			State = 1168;
 			Match(AT);
-			State = 1142;
+			State = 1169;
 			_localctx.at = edge();
-			State = 1147;
+			State = 1174;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 1143;
+				State = 1170;
 				Match(COMMA);
-				State = 1144;
+				State = 1171;
 				_localctx.apart = Match(ONE);
-				State = 1145;
+				State = 1172;
 				Match(ROW);
-				State = 1146;
+				State = 1173;
 				Match(APART);
 				}
 			}
 
-			State = 1150;
+			State = 1177;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 1149;
+				State = 1176;
 				_localctx.claimed = claim();
 				}
 			}
@@ -8869,53 +9003,53 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1152;
+			State = 1179;
 			Match(SHAPE);
-			State = 1208;
+			State = 1235;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case BY:
 				{
-				State = 1153;
+				State = 1180;
 				Match(BY);
-				State = 1154;
+				State = 1181;
 				_localctx.by = decreasing();
 				}
 				break;
 			case ROWS:
 				{
-				State = 1155;
+				State = 1182;
 				_localctx.many = Match(ROWS);
-				State = 1156;
+				State = 1183;
 				_localctx.from = count();
-				State = 1157;
+				State = 1184;
 				Match(TO);
-				State = 1158;
+				State = 1185;
 				_localctx.to = count();
-				State = 1159;
+				State = 1186;
 				_localctx.does = shapeDone();
 				}
 				break;
 			case FOR:
 			case TO:
 				{
-				State = 1169;
+				State = 1196;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case TO:
 					{
-					State = 1161;
+					State = 1188;
 					Match(TO);
-					State = 1162;
+					State = 1189;
 					_localctx.length = sum();
-					State = 1165;
+					State = 1192;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==AT) {
 						{
-						State = 1163;
+						State = 1190;
 						Match(AT);
-						State = 1164;
+						State = 1191;
 						_localctx.at = edge();
 						}
 					}
@@ -8924,45 +9058,45 @@ internal partial class TurnrowParser : Parser {
 					break;
 				case FOR:
 					{
-					State = 1167;
+					State = 1194;
 					_localctx.further = Match(FOR);
-					State = 1168;
+					State = 1195;
 					_localctx.length = sum();
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 1173;
+				State = 1200;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FROM) {
 					{
-					State = 1171;
+					State = 1198;
 					Match(FROM);
-					State = 1172;
+					State = 1199;
 					_localctx.mark = name();
 					}
 				}
 
-				State = 1179;
+				State = 1206;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 1175;
+					State = 1202;
 					Match(COMMA);
-					State = 1176;
+					State = 1203;
 					_localctx._rowFix = rowFix();
 					_localctx._fixes.Add(_localctx._rowFix);
 					}
 					}
-					State = 1181;
+					State = 1208;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 1182;
+				State = 1209;
 				_localctx.does = shapeDone();
 				}
 				break;
@@ -8970,6 +9104,7 @@ internal partial class TurnrowParser : Parser {
 			case ACCEPT:
 			case ADD:
 			case BEGIN:
+			case BLANKET:
 			case BODY:
 			case CHAIN:
 			case CLAIMS:
@@ -9095,66 +9230,66 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 1184;
+				State = 1211;
 				_localctx.rows = count();
-				State = 1206;
+				State = 1233;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 				case ROWS:
 					{
-					State = 1185;
+					State = 1212;
 					_localctx.counted = rowsWord();
-					State = 1188;
+					State = 1215;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==FROM) {
 						{
-						State = 1186;
+						State = 1213;
 						Match(FROM);
-						State = 1187;
+						State = 1214;
 						_localctx.mark = name();
 						}
 					}
 
-					State = 1194;
+					State = 1221;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					while (_la==COMMA) {
 						{
 						{
-						State = 1190;
+						State = 1217;
 						Match(COMMA);
-						State = 1191;
+						State = 1218;
 						_localctx._rowFix = rowFix();
 						_localctx._fixes.Add(_localctx._rowFix);
 						}
 						}
-						State = 1196;
+						State = 1223;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 					}
-					State = 1197;
+					State = 1224;
 					_localctx.does = shapeDone();
 					}
 					break;
 				case STITCH:
 				case STITCHES:
 					{
-					State = 1199;
+					State = 1226;
 					stitchesWord();
-					State = 1200;
+					State = 1227;
 					_localctx.inside = Match(IN);
-					State = 1204;
+					State = 1231;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 1201;
+						State = 1228;
 						Match(COMMA);
-						State = 1202;
+						State = 1229;
 						Match(BY);
-						State = 1203;
+						State = 1230;
 						_localctx.by = decreasing();
 						}
 					}
@@ -9219,30 +9354,30 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1220;
+			State = 1247;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case COLON:
 				{
-				State = 1210;
+				State = 1237;
 				Match(COLON);
-				State = 1211;
+				State = 1238;
 				_localctx._shaping = shaping();
 				_localctx._shapings.Add(_localctx._shaping);
-				State = 1216;
+				State = 1243;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==SEMICOLON) {
 					{
 					{
-					State = 1212;
+					State = 1239;
 					Match(SEMICOLON);
-					State = 1213;
+					State = 1240;
 					_localctx._shaping = shaping();
 					_localctx._shapings.Add(_localctx._shaping);
 					}
 					}
-					State = 1218;
+					State = 1245;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -9250,19 +9385,19 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EVENLY:
 				{
-				State = 1219;
+				State = 1246;
 				_localctx.solved = solve();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1223;
+			State = 1250;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 1222;
+				State = 1249;
 				_localctx.claimed = claim();
 				}
 			}
@@ -9320,38 +9455,38 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1230;
+			State = 1257;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==AFTER) {
 				{
-				State = 1225;
+				State = 1252;
 				Match(AFTER);
-				State = 1226;
+				State = 1253;
 				_localctx.after = count();
-				State = 1227;
+				State = 1254;
 				rowsWord();
-				State = 1228;
+				State = 1255;
 				Match(COMMA);
 				}
 			}
 
-			State = 1232;
+			State = 1259;
 			_localctx.first = stage();
-			State = 1237;
+			State = 1264;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1233;
+				State = 1260;
 				Match(COMMA);
-				State = 1234;
+				State = 1261;
 				_localctx._shapingPart = shapingPart();
 				_localctx._parts.Add(_localctx._shapingPart);
 				}
 				}
-				State = 1239;
+				State = 1266;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -9408,50 +9543,50 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1251;
+			State = 1278;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ADD:
 			case DEC:
 			case INC:
 				{
-				State = 1242;
+				State = 1269;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case DEC:
 				case INC:
 					{
-					State = 1240;
+					State = 1267;
 					_localctx.changed = change();
 					}
 					break;
 				case ADD:
 					{
-					State = 1241;
+					State = 1268;
 					Match(ADD);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 1244;
+				State = 1271;
 				_localctx.amount = count();
 				}
 				break;
 			case LEAVE:
 				{
-				State = 1245;
+				State = 1272;
 				Match(LEAVE);
-				State = 1246;
+				State = 1273;
 				_localctx.amount = count();
-				State = 1249;
+				State = 1276;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FOR) {
 					{
-					State = 1247;
+					State = 1274;
 					Match(FOR);
-					State = 1248;
+					State = 1275;
 					_localctx.later = Match(LATER);
 					}
 				}
@@ -9461,20 +9596,20 @@ internal partial class TurnrowParser : Parser {
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1256;
+			State = 1283;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case AT:
 				{
-				State = 1253;
+				State = 1280;
 				Match(AT);
-				State = 1254;
+				State = 1281;
 				_localctx.at = edge();
 				}
 				break;
 			case EVENLY:
 				{
-				State = 1255;
+				State = 1282;
 				_localctx.evenly = Match(EVENLY);
 				}
 				break;
@@ -9488,12 +9623,12 @@ internal partial class TurnrowParser : Parser {
 			default:
 				break;
 			}
-			State = 1259;
+			State = 1286;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==BY || _la==EVERY) {
 				{
-				State = 1258;
+				State = 1285;
 				_localctx.when = frequency();
 				}
 			}
@@ -9561,21 +9696,21 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 158, RULE_shapingPart);
 		int _la;
 		try {
-			State = 1277;
+			State = 1304;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case THEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1261;
+				State = 1288;
 				Match(THEN);
-				State = 1264;
+				State = 1291;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case BY:
 				case EVERY:
 					{
-					State = 1262;
+					State = 1289;
 					_localctx.when = frequency();
 					}
 					break;
@@ -9584,7 +9719,7 @@ internal partial class TurnrowParser : Parser {
 				case DEC:
 				case INC:
 					{
-					State = 1263;
+					State = 1290;
 					_localctx.next = stage();
 					}
 					break;
@@ -9596,21 +9731,21 @@ internal partial class TurnrowParser : Parser {
 			case EVERY:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1266;
+				State = 1293;
 				_localctx.often = everyRows();
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1267;
+				State = 1294;
 				Match(BY);
-				State = 1270;
+				State = 1297;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case TURNS:
 					{
-					State = 1268;
+					State = 1295;
 					_localctx.turns = turnRows();
 					}
 					break;
@@ -9618,7 +9753,7 @@ internal partial class TurnrowParser : Parser {
 				case SLIPPING:
 				case WORKING:
 					{
-					State = 1269;
+					State = 1296;
 					_localctx.by = decreasing();
 					}
 					break;
@@ -9632,23 +9767,23 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1272;
+				State = 1299;
 				_localctx.inset = stitchesIn();
 				}
 				break;
 			case AT:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1273;
+				State = 1300;
 				Match(AT);
-				State = 1274;
+				State = 1301;
 				_localctx.at = edge();
 				}
 				break;
 			case EVENLY:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 1275;
+				State = 1302;
 				_localctx.evenly = Match(EVENLY);
 				}
 				break;
@@ -9656,7 +9791,7 @@ internal partial class TurnrowParser : Parser {
 			case STAGGERED:
 				EnterOuterAlt(_localctx, 7);
 				{
-				State = 1276;
+				State = 1303;
 				_localctx.way = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==STACKED || _la==STAGGERED) ) {
@@ -9705,22 +9840,22 @@ internal partial class TurnrowParser : Parser {
 		FrequencyContext _localctx = new FrequencyContext(Context, State);
 		EnterRule(_localctx, 160, RULE_frequency);
 		try {
-			State = 1282;
+			State = 1309;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case EVERY:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1279;
+				State = 1306;
 				_localctx.often = everyRows();
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1280;
+				State = 1307;
 				Match(BY);
-				State = 1281;
+				State = 1308;
 				_localctx.turns = turnRows();
 				}
 				break;
@@ -9769,14 +9904,14 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1284;
+			State = 1311;
 			Match(EVERY);
-			State = 1289;
+			State = 1316;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROW:
 				{
-				State = 1285;
+				State = 1312;
 				Match(ROW);
 				}
 				break;
@@ -9784,6 +9919,7 @@ internal partial class TurnrowParser : Parser {
 			case ACCEPT:
 			case ADD:
 			case BEGIN:
+			case BLANKET:
 			case BODY:
 			case CHAIN:
 			case CLAIMS:
@@ -9909,23 +10045,23 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 1286;
+				State = 1313;
 				_localctx.interval = count();
-				State = 1287;
+				State = 1314;
 				rowsWord();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1294;
+			State = 1321;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127040L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611687601257188073L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 512749198601983L) != 0)) {
+			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -422283334188800L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -15127412222883L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 4101993588815869L) != 0)) {
 				{
-				State = 1291;
+				State = 1318;
 				_localctx.times = count();
-				State = 1292;
+				State = 1319;
 				Match(TIMES);
 				}
 			}
@@ -9975,26 +10111,26 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1296;
+			State = 1323;
 			Match(TURNS);
-			State = 1297;
+			State = 1324;
 			Match(EVERY);
-			State = 1298;
+			State = 1325;
 			_localctx.interval = count();
-			State = 1299;
+			State = 1326;
 			Match(AND);
-			State = 1300;
+			State = 1327;
 			_localctx.byTurns = count();
-			State = 1301;
+			State = 1328;
 			rowsWord();
-			State = 1305;
+			State = 1332;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127040L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611687601257188073L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 512749198601983L) != 0)) {
+			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -422283334188800L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -15127412222883L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 4101993588815869L) != 0)) {
 				{
-				State = 1302;
+				State = 1329;
 				_localctx.times = count();
-				State = 1303;
+				State = 1330;
 				Match(TIMES);
 				}
 			}
@@ -10030,31 +10166,31 @@ internal partial class TurnrowParser : Parser {
 		DecreasingContext _localctx = new DecreasingContext(Context, State);
 		EnterRule(_localctx, 166, RULE_decreasing);
 		try {
-			State = 1312;
+			State = 1339;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case SKIPPING:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1307;
+				State = 1334;
 				Match(SKIPPING);
 				}
 				break;
 			case SLIPPING:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1308;
+				State = 1335;
 				Match(SLIPPING);
-				State = 1309;
+				State = 1336;
 				Match(OVER);
 				}
 				break;
 			case WORKING:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1310;
+				State = 1337;
 				Match(WORKING);
-				State = 1311;
+				State = 1338;
 				Match(TOGETHER);
 				}
 				break;
@@ -10098,28 +10234,28 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1316;
+			State = 1343;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WORD:
 				{
-				State = 1314;
+				State = 1341;
 				_localctx.called = Match(WORD);
 				}
 				break;
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 1315;
+				State = 1342;
 				_localctx.amount = list();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1318;
+			State = 1345;
 			stitchesWord();
-			State = 1319;
+			State = 1346;
 			Match(IN);
 			}
 		}
@@ -10175,48 +10311,48 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1321;
+			State = 1348;
 			Match(EVENLY);
-			State = 1322;
+			State = 1349;
 			Match(TO);
-			State = 1323;
+			State = 1350;
 			_localctx.target = count();
-			State = 1324;
+			State = 1351;
 			Match(COMMA);
-			State = 1328;
+			State = 1355;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case AT:
 				{
-				State = 1325;
+				State = 1352;
 				Match(AT);
-				State = 1326;
+				State = 1353;
 				_localctx.at = edge();
 				}
 				break;
 			case AROUND:
 				{
-				State = 1327;
+				State = 1354;
 				_localctx.around = Match(AROUND);
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1334;
+			State = 1361;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1330;
+				State = 1357;
 				Match(COMMA);
-				State = 1331;
+				State = 1358;
 				_localctx._solveOption = solveOption();
 				_localctx._options.Add(_localctx._solveOption);
 				}
 				}
-				State = 1336;
+				State = 1363;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -10271,40 +10407,40 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 172, RULE_solveOption);
 		int _la;
 		try {
-			State = 1353;
+			State = 1380;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ON:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1337;
+				State = 1364;
 				Match(ON);
-				State = 1338;
+				State = 1365;
 				Match(RS);
-				State = 1339;
+				State = 1366;
 				rowsWord();
 				}
 				break;
 			case LONGER:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1340;
+				State = 1367;
 				Match(LONGER);
-				State = 1341;
+				State = 1368;
 				Match(FIRST);
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1342;
+				State = 1369;
 				Match(BY);
-				State = 1345;
+				State = 1372;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case TURNS:
 					{
-					State = 1343;
+					State = 1370;
 					Match(TURNS);
 					}
 					break;
@@ -10312,7 +10448,7 @@ internal partial class TurnrowParser : Parser {
 				case SLIPPING:
 				case WORKING:
 					{
-					State = 1344;
+					State = 1371;
 					_localctx.by = decreasing();
 					}
 					break;
@@ -10325,7 +10461,7 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1347;
+				State = 1374;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==FIRST || _la==LAST) ) {
@@ -10335,11 +10471,11 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1348;
+				State = 1375;
 				_localctx.rows = count();
-				State = 1349;
+				State = 1376;
 				rowsWord();
-				State = 1350;
+				State = 1377;
 				Match(PLAIN);
 				}
 				break;
@@ -10348,7 +10484,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1352;
+				State = 1379;
 				_localctx.inset = stitchesIn();
 				}
 				break;
@@ -10417,24 +10553,24 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1355;
+			State = 1382;
 			Match(SOLID);
-			State = 1356;
+			State = 1383;
 			_localctx.shape = name();
-			State = 1357;
+			State = 1384;
 			_localctx.across = sum();
-			State = 1358;
+			State = 1385;
 			Match(ACROSS);
-			State = 1363;
+			State = 1390;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==BY) {
 				{
-				State = 1359;
+				State = 1386;
 				Match(BY);
-				State = 1360;
+				State = 1387;
 				_localctx.other = sum();
-				State = 1361;
+				State = 1388;
 				_localctx.way = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==HIGH || _la==THICK) ) {
@@ -10447,29 +10583,29 @@ internal partial class TurnrowParser : Parser {
 				}
 			}
 
-			State = 1369;
+			State = 1396;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1365;
+				State = 1392;
 				Match(COMMA);
-				State = 1366;
+				State = 1393;
 				_localctx._solidPart = solidPart();
 				_localctx._parts.Add(_localctx._solidPart);
 				}
 				}
-				State = 1371;
+				State = 1398;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1373;
+			State = 1400;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 1372;
+				State = 1399;
 				_localctx.claimed = claim();
 				}
 			}
@@ -10512,13 +10648,13 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 176, RULE_solidPart);
 		int _la;
 		try {
-			State = 1380;
+			State = 1407;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1375;
+				State = 1402;
 				_localctx.said = Match(WORD);
 				}
 				break;
@@ -10526,7 +10662,7 @@ internal partial class TurnrowParser : Parser {
 			case STAGGERED:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1376;
+				State = 1403;
 				_localctx.way = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==STACKED || _la==STAGGERED) ) {
@@ -10541,11 +10677,11 @@ internal partial class TurnrowParser : Parser {
 			case MULTIPLE:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1377;
+				State = 1404;
 				Match(MULTIPLE);
-				State = 1378;
+				State = 1405;
 				Match(OF);
-				State = 1379;
+				State = 1406;
 				_localctx.multiple = single();
 				}
 				break;
@@ -10625,60 +10761,60 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1382;
+			State = 1409;
 			Match(SEAM);
-			State = 1384;
+			State = 1411;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1383;
+				State = 1410;
 				_localctx._walkWord = walkWord();
 				_localctx._first.Add(_localctx._walkWord);
 				}
 				}
-				State = 1386;
+				State = 1413;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -35434594304L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611686499598076649L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 90536734060287L) != 0) );
-			State = 1392;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -70869123072L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -6322729266083L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 724293872482301L) != 0) );
+			State = 1419;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==AND) {
 				{
 				{
-				State = 1388;
+				State = 1415;
 				Match(AND);
-				State = 1389;
+				State = 1416;
 				_localctx._walkWords = walkWords();
 				_localctx._firstMore.Add(_localctx._walkWords);
 				}
 				}
-				State = 1394;
+				State = 1421;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1402;
+			State = 1429;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 1395;
+				State = 1422;
 				Match(COMMA);
-				State = 1400;
+				State = 1427;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if (((((_la - 47)) & ~0x3f) == 0 && ((1L << (_la - 47)) & 288793326105657345L) != 0)) {
+				if (((((_la - 48)) & ~0x3f) == 0 && ((1L << (_la - 48)) & 577023702257369089L) != 0)) {
 					{
-					State = 1396;
+					State = 1423;
 					_localctx.rows = selection();
-					State = 1398;
+					State = 1425;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 1397;
+						State = 1424;
 						Match(COMMA);
 						}
 					}
@@ -10689,66 +10825,182 @@ internal partial class TurnrowParser : Parser {
 				}
 			}
 
-			State = 1404;
+			State = 1431;
 			Match(WITH);
-			State = 1406;
+			State = 1433;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1405;
+				State = 1432;
 				_localctx._walkWord = walkWord();
 				_localctx._second.Add(_localctx._walkWord);
 				}
 				}
-				State = 1408;
+				State = 1435;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -35434594304L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611686499598076649L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 90536734060287L) != 0) );
-			State = 1414;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -70869123072L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -6322729266083L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 724293872482301L) != 0) );
+			State = 1441;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==AND) {
 				{
 				{
-				State = 1410;
+				State = 1437;
 				Match(AND);
-				State = 1411;
+				State = 1438;
 				_localctx._walkWords = walkWords();
 				_localctx._secondMore.Add(_localctx._walkWords);
 				}
 				}
-				State = 1416;
+				State = 1443;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1421;
+			State = 1448;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1417;
+				State = 1444;
 				Match(COMMA);
-				State = 1418;
+				State = 1445;
 				_localctx._seamPart = seamPart();
 				_localctx._parts.Add(_localctx._seamPart);
 				}
 				}
-				State = 1423;
+				State = 1450;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1426;
+			State = 1453;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COLON) {
 				{
-				State = 1424;
+				State = 1451;
 				Match(COLON);
-				State = 1425;
+				State = 1452;
 				_localctx.worked = rate();
+				}
+			}
+
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class BlanketLineContext : ParserRuleContext {
+		public NameContext called;
+		public NameContext motif;
+		public CountContext across;
+		public CountContext down;
+		public StitchContext by;
+		public PlaceContext at;
+		public ClaimContext claimed;
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode BLANKET() { return GetToken(TurnrowParser.BLANKET, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode OF() { return GetToken(TurnrowParser.OF, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COLON() { return GetToken(TurnrowParser.COLON, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ACROSS() { return GetToken(TurnrowParser.ACROSS, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode[] COMMA() { return GetTokens(TurnrowParser.COMMA); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COMMA(int i) {
+			return GetToken(TurnrowParser.COMMA, i);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode DOWN() { return GetToken(TurnrowParser.DOWN, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode JOIN() { return GetToken(TurnrowParser.JOIN, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public NameContext[] name() {
+			return GetRuleContexts<NameContext>();
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public NameContext name(int i) {
+			return GetRuleContext<NameContext>(i);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public CountContext[] count() {
+			return GetRuleContexts<CountContext>();
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public CountContext count(int i) {
+			return GetRuleContext<CountContext>(i);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public PlaceContext place() {
+			return GetRuleContext<PlaceContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode WITH() { return GetToken(TurnrowParser.WITH, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public StitchContext stitch() {
+			return GetRuleContext<StitchContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ClaimContext claim() {
+			return GetRuleContext<ClaimContext>(0);
+		}
+		public BlanketLineContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_blanketLine; } }
+	}
+
+	[RuleVersion(0)]
+	public BlanketLineContext blanketLine() {
+		BlanketLineContext _localctx = new BlanketLineContext(Context, State);
+		EnterRule(_localctx, 180, RULE_blanketLine);
+		int _la;
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 1455;
+			Match(BLANKET);
+			State = 1456;
+			_localctx.called = name();
+			State = 1457;
+			Match(OF);
+			State = 1458;
+			_localctx.motif = name();
+			State = 1459;
+			Match(COLON);
+			State = 1460;
+			_localctx.across = count();
+			State = 1461;
+			Match(ACROSS);
+			State = 1462;
+			Match(COMMA);
+			State = 1463;
+			_localctx.down = count();
+			State = 1464;
+			Match(DOWN);
+			State = 1465;
+			Match(COMMA);
+			State = 1466;
+			Match(JOIN);
+			State = 1469;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			if (_la==WITH) {
+				{
+				State = 1467;
+				Match(WITH);
+				State = 1468;
+				_localctx.by = stitch();
+				}
+			}
+
+			State = 1471;
+			_localctx.at = place();
+			State = 1473;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			if (_la==EQUALS) {
+				{
+				State = 1472;
+				_localctx.claimed = claim();
 				}
 			}
 
@@ -10784,26 +11036,26 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public WalkWordsContext walkWords() {
 		WalkWordsContext _localctx = new WalkWordsContext(Context, State);
-		EnterRule(_localctx, 180, RULE_walkWords);
+		EnterRule(_localctx, 182, RULE_walkWords);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1429;
+			State = 1476;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1428;
+				State = 1475;
 				_localctx._walkWord = walkWord();
 				_localctx._words.Add(_localctx._walkWord);
 				}
 				}
-				State = 1431;
+				State = 1478;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -35434594304L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611686499598076649L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 90536734060287L) != 0) );
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -70869123072L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -6322729266083L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 724293872482301L) != 0) );
 			}
 		}
 		catch (RecognitionException re) {
@@ -10863,10 +11115,10 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SeamPartContext seamPart() {
 		SeamPartContext _localctx = new SeamPartContext(Context, State);
-		EnterRule(_localctx, 182, RULE_seamPart);
+		EnterRule(_localctx, 184, RULE_seamPart);
 		int _la;
 		try {
-			State = 1454;
+			State = 1501;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
@@ -10875,27 +11127,27 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1433;
+				State = 1480;
 				_localctx.rows = selection();
 				}
 				break;
 			case EASING:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1434;
+				State = 1481;
 				_localctx.eased = Match(EASING);
-				State = 1440;
+				State = 1487;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==NUMBER || _la==FRACTION) {
 					{
-					State = 1435;
+					State = 1482;
 					_localctx.least = list();
-					State = 1436;
+					State = 1483;
 					Match(TO);
-					State = 1437;
+					State = 1484;
 					_localctx.most = list();
-					State = 1438;
+					State = 1485;
 					_localctx.measure = unit();
 					}
 				}
@@ -10905,38 +11157,38 @@ internal partial class TurnrowParser : Parser {
 			case IN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1442;
+				State = 1489;
 				Match(IN);
-				State = 1446;
+				State = 1493;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case THE:
 					{
-					State = 1443;
+					State = 1490;
 					Match(THE);
-					State = 1444;
+					State = 1491;
 					_localctx.order = Match(SAME);
 					}
 					break;
 				case OPPOSITE:
 					{
-					State = 1445;
+					State = 1492;
 					_localctx.order = Match(OPPOSITE);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 1448;
+				State = 1495;
 				Match(ORDER);
 				}
 				break;
 			case WITH:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1449;
+				State = 1496;
 				Match(WITH);
-				State = 1450;
+				State = 1497;
 				_localctx.yarn = name();
 				}
 				break;
@@ -10944,9 +11196,9 @@ internal partial class TurnrowParser : Parser {
 			case WS:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1451;
+				State = 1498;
 				_localctx.facing = side();
-				State = 1452;
+				State = 1499;
 				Match(TOGETHER);
 				}
 				break;
@@ -10984,14 +11236,15 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public WalkWordContext walkWord() {
 		WalkWordContext _localctx = new WalkWordContext(Context, State);
-		EnterRule(_localctx, 184, RULE_walkWord);
+		EnterRule(_localctx, 186, RULE_walkWord);
 		try {
-			State = 1462;
+			State = 1509;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
 			case ADD:
 			case BEGIN:
+			case BLANKET:
 			case BODY:
 			case CHAIN:
 			case CLAIMS:
@@ -11116,42 +11369,42 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1456;
+				State = 1503;
 				name();
 				}
 				break;
 			case FIRST:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1457;
+				State = 1504;
 				Match(FIRST);
 				}
 				break;
 			case LAST:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1458;
+				State = 1505;
 				Match(LAST);
 				}
 				break;
 			case ROW:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1459;
+				State = 1506;
 				Match(ROW);
 				}
 				break;
 			case ROWS:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1460;
+				State = 1507;
 				Match(ROWS);
 				}
 				break;
 			case STITCHES:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 1461;
+				State = 1508;
 				Match(STITCHES);
 				}
 				break;
@@ -11202,10 +11455,10 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SelectionContext selection() {
 		SelectionContext _localctx = new SelectionContext(Context, State);
-		EnterRule(_localctx, 186, RULE_selection);
+		EnterRule(_localctx, 188, RULE_selection);
 		int _la;
 		try {
-			State = 1480;
+			State = 1527;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ALL:
@@ -11213,19 +11466,19 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1466;
+				State = 1513;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==ALL) {
 					{
-					State = 1464;
+					State = 1511;
 					_localctx.all = Match(ALL);
-					State = 1465;
+					State = 1512;
 					Match(BUT);
 					}
 				}
 
-				State = 1468;
+				State = 1515;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==FIRST || _la==LAST) ) {
@@ -11235,12 +11488,12 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1473;
+				State = 1520;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1469;
+					State = 1516;
 					Match(ROW);
 					}
 					break;
@@ -11248,6 +11501,7 @@ internal partial class TurnrowParser : Parser {
 				case ACCEPT:
 				case ADD:
 				case BEGIN:
+				case BLANKET:
 				case BODY:
 				case CHAIN:
 				case CLAIMS:
@@ -11373,9 +11627,9 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1470;
+					State = 1517;
 					_localctx.amount = count();
-					State = 1471;
+					State = 1518;
 					rowsWord();
 					}
 					break;
@@ -11387,13 +11641,13 @@ internal partial class TurnrowParser : Parser {
 			case ROWS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1475;
+				State = 1522;
 				Match(ROWS);
-				State = 1476;
+				State = 1523;
 				_localctx.from = count();
-				State = 1477;
+				State = 1524;
 				Match(TO);
-				State = 1478;
+				State = 1525;
 				_localctx.to = count();
 				}
 				break;
@@ -11453,57 +11707,58 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RateContext rate() {
 		RateContext _localctx = new RateContext(Context, State);
-		EnterRule(_localctx, 188, RULE_rate);
+		EnterRule(_localctx, 190, RULE_rate);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1483;
+			State = 1530;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==NUMBER || _la==FRACTION) {
 				{
-				State = 1482;
+				State = 1529;
 				_localctx.amount = list();
 				}
 			}
 
-			State = 1486;
+			State = 1533;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1485;
+				State = 1532;
 				_localctx._name = name();
 				_localctx._words.Add(_localctx._name);
 				}
 				}
-				State = 1488;
+				State = 1535;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127296L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611687601257188073L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 90536733535999L) != 0) );
-			State = 1511;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -422283334189056L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -15127412222883L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 724293868287997L) != 0) );
+			State = 1558;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case IN:
 				{
-				State = 1490;
+				State = 1537;
 				_localctx.way = Match(IN);
-				State = 1491;
+				State = 1538;
 				Match(EACH);
-				State = 1498;
+				State = 1545;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1492;
+					State = 1539;
 					_localctx.row = Match(ROW);
 					}
 					break;
 				case ACCEPT:
 				case ADD:
 				case BEGIN:
+				case BLANKET:
 				case BODY:
 				case CHAIN:
 				case CLAIMS:
@@ -11627,21 +11882,21 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case WORD:
 					{
-					State = 1494;
+					State = 1541;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 1493;
+						State = 1540;
 						_localctx._name = name();
 						_localctx._kind.Add(_localctx._name);
 						}
 						}
-						State = 1496;
+						State = 1543;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127296L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611687601257188073L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 90536733535999L) != 0) );
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -422283334189056L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -15127412222883L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 724293868287997L) != 0) );
 					}
 					break;
 				default:
@@ -11651,14 +11906,14 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case PER:
 				{
-				State = 1500;
+				State = 1547;
 				_localctx.way = Match(PER);
-				State = 1508;
+				State = 1555;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1501;
+					State = 1548;
 					_localctx.row = Match(ROW);
 					}
 					break;
@@ -11666,6 +11921,7 @@ internal partial class TurnrowParser : Parser {
 				case ACCEPT:
 				case ADD:
 				case BEGIN:
+				case BLANKET:
 				case BODY:
 				case CHAIN:
 				case CLAIMS:
@@ -11791,27 +12047,28 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1502;
+					State = 1549;
 					_localctx.over = count();
-					State = 1506;
+					State = 1553;
 					ErrorHandler.Sync(this);
 					switch (TokenStream.LA(1)) {
 					case ROW:
 					case ROWS:
 						{
-						State = 1503;
+						State = 1550;
 						_localctx.rows = rowsWord();
 						}
 						break;
 					case STITCHES:
 						{
-						State = 1504;
+						State = 1551;
 						Match(STITCHES);
 						}
 						break;
 					case ACCEPT:
 					case ADD:
 					case BEGIN:
+					case BLANKET:
 					case BODY:
 					case CHAIN:
 					case CLAIMS:
@@ -11935,7 +12192,7 @@ internal partial class TurnrowParser : Parser {
 					case OZ:
 					case WORD:
 						{
-						State = 1505;
+						State = 1552;
 						_localctx._name = name();
 						_localctx._kind.Add(_localctx._name);
 						}
@@ -11952,7 +12209,7 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EVENLY:
 				{
-				State = 1510;
+				State = 1557;
 				_localctx.evenly = Match(EVENLY);
 				}
 				break;
@@ -12030,30 +12287,30 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ExpectLineContext expectLine() {
 		ExpectLineContext _localctx = new ExpectLineContext(Context, State);
-		EnterRule(_localctx, 190, RULE_expectLine);
+		EnterRule(_localctx, 192, RULE_expectLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1513;
+			State = 1560;
 			Match(EXPECT);
-			State = 1514;
+			State = 1561;
 			_localctx.left = expected();
-			State = 1545;
+			State = 1592;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case MEASURE:
 				{
-				State = 1515;
+				State = 1562;
 				Match(MEASURE);
-				State = 1525;
+				State = 1572;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case AT:
 					{
-					State = 1516;
+					State = 1563;
 					Match(AT);
-					State = 1517;
+					State = 1564;
 					_localctx.bound = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==LEAST || _la==MOST) ) {
@@ -12063,7 +12320,7 @@ internal partial class TurnrowParser : Parser {
 						ErrorHandler.ReportMatch(this);
 					    Consume();
 					}
-					State = 1518;
+					State = 1565;
 					_localctx.length = sum();
 					}
 					break;
@@ -12071,6 +12328,7 @@ internal partial class TurnrowParser : Parser {
 				case ACCEPT:
 				case ADD:
 				case BEGIN:
+				case BLANKET:
 				case BODY:
 				case CHAIN:
 				case CLAIMS:
@@ -12196,18 +12454,18 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1519;
+					State = 1566;
 					_localctx.length = sum();
-					State = 1523;
+					State = 1570;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 1520;
+						State = 1567;
 						Match(COMMA);
-						State = 1521;
+						State = 1568;
 						Match(WITHIN);
-						State = 1522;
+						State = 1569;
 						_localctx.within = sum();
 						}
 					}
@@ -12222,7 +12480,7 @@ internal partial class TurnrowParser : Parser {
 			case ARE:
 			case IS:
 				{
-				State = 1527;
+				State = 1574;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -12231,14 +12489,14 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1530;
+				State = 1577;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AT) {
 					{
-					State = 1528;
+					State = 1575;
 					Match(AT);
-					State = 1529;
+					State = 1576;
 					_localctx.bound = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==LEAST || _la==MOST) ) {
@@ -12251,7 +12509,7 @@ internal partial class TurnrowParser : Parser {
 					}
 				}
 
-				State = 1532;
+				State = 1579;
 				_localctx.right = expected();
 				}
 				break;
@@ -12259,40 +12517,40 @@ internal partial class TurnrowParser : Parser {
 			case LIE:
 			case RUFFLE:
 				{
-				State = 1533;
+				State = 1580;
 				_localctx.lying = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
-				if ( !(((((_la - 81)) & ~0x3f) == 0 && ((1L << (_la - 81)) & 144115188344291329L) != 0)) ) {
+				if ( !(((((_la - 82)) & ~0x3f) == 0 && ((1L << (_la - 82)) & 288230376688582657L) != 0)) ) {
 					_localctx.lying = ErrorHandler.RecoverInline(this);
 				}
 				else {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1535;
+				State = 1582;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FLAT) {
 					{
-					State = 1534;
+					State = 1581;
 					_localctx.flat = Match(FLAT);
 					}
 				}
 
-				State = 1543;
+				State = 1590;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 1537;
+					State = 1584;
 					Match(IN);
-					State = 1538;
+					State = 1585;
 					Match(ROWS);
-					State = 1539;
+					State = 1586;
 					_localctx.from = count();
-					State = 1540;
+					State = 1587;
 					Match(TO);
-					State = 1541;
+					State = 1588;
 					_localctx.to = count();
 					}
 				}
@@ -12349,41 +12607,41 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ExpectedContext expected() {
 		ExpectedContext _localctx = new ExpectedContext(Context, State);
-		EnterRule(_localctx, 192, RULE_expected);
+		EnterRule(_localctx, 194, RULE_expected);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1547;
+			State = 1594;
 			_localctx.value = sum();
-			State = 1564;
+			State = 1611;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==ROWS || _la==FIRST || _la==STITCHES || _la==WORD) {
 				{
-				State = 1549;
+				State = 1596;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FIRST) {
 					{
-					State = 1548;
+					State = 1595;
 					_localctx.nth = Match(FIRST);
 					}
 				}
 
-				State = 1555;
+				State = 1602;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==WORD) {
 					{
-					State = 1551;
+					State = 1598;
 					_localctx.by = Match(WORD);
-					State = 1553;
+					State = 1600;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==WORD) {
 						{
-						State = 1552;
+						State = 1599;
 						_localctx.word = Match(WORD);
 						}
 					}
@@ -12391,7 +12649,7 @@ internal partial class TurnrowParser : Parser {
 					}
 				}
 
-				State = 1557;
+				State = 1604;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -12401,18 +12659,18 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1561;
+				State = 1608;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0)) {
 					{
 					{
-					State = 1558;
+					State = 1605;
 					_localctx._expectedMore = expectedMore();
 					_localctx._more.Add(_localctx._expectedMore);
 					}
 					}
-					State = 1563;
+					State = 1610;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -12454,21 +12712,21 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ExpectedMoreContext expectedMore() {
 		ExpectedMoreContext _localctx = new ExpectedMoreContext(Context, State);
-		EnterRule(_localctx, 194, RULE_expectedMore);
+		EnterRule(_localctx, 196, RULE_expectedMore);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1566;
+			State = 1613;
 			_localctx.by = sign();
-			State = 1567;
+			State = 1614;
 			_localctx.value = single();
-			State = 1569;
+			State = 1616;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==ROWS || _la==STITCHES) {
 				{
-				State = 1568;
+				State = 1615;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -12526,43 +12784,43 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ClaimContext claim() {
 		ClaimContext _localctx = new ClaimContext(Context, State);
-		EnterRule(_localctx, 196, RULE_claim);
+		EnterRule(_localctx, 198, RULE_claim);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1571;
+			State = 1618;
 			Match(EQUALS);
-			State = 1572;
+			State = 1619;
 			_localctx._claimPart = claimPart();
 			_localctx._parts.Add(_localctx._claimPart);
-			State = 1577;
+			State = 1624;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1573;
+				State = 1620;
 				Match(COMMA);
-				State = 1574;
+				State = 1621;
 				_localctx._claimPart = claimPart();
 				_localctx._parts.Add(_localctx._claimPart);
 				}
 				}
-				State = 1579;
+				State = 1626;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1585;
+			State = 1632;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WITHOUT:
 				{
-				State = 1580;
+				State = 1627;
 				_localctx.without = Match(WITHOUT);
-				State = 1581;
+				State = 1628;
 				Match(TURNING);
-				State = 1582;
+				State = 1629;
 				_la = TokenStream.LA(1);
 				if ( !(_la==CHAIN || _la==CH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -12575,9 +12833,9 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case WITH:
 				{
-				State = 1583;
+				State = 1630;
 				_localctx.with = Match(WITH);
-				State = 1584;
+				State = 1631;
 				Match(CHAINS);
 				}
 				break;
@@ -12624,19 +12882,20 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ClaimPartContext claimPart() {
 		ClaimPartContext _localctx = new ClaimPartContext(Context, State);
-		EnterRule(_localctx, 198, RULE_claimPart);
+		EnterRule(_localctx, 200, RULE_claimPart);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1587;
+			State = 1634;
 			_localctx.amount = count();
-			State = 1594;
+			State = 1641;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
 			case ADD:
 			case BEGIN:
+			case BLANKET:
 			case BODY:
 			case CHAIN:
 			case CLAIMS:
@@ -12760,26 +13019,26 @@ internal partial class TurnrowParser : Parser {
 			case OZ:
 			case WORD:
 				{
-				State = 1589;
+				State = 1636;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 1588;
+					State = 1635;
 					_localctx._name = name();
 					_localctx._words.Add(_localctx._name);
 					}
 					}
-					State = 1591;
+					State = 1638;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127296L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611687601257188073L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 90536733535999L) != 0) );
+				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -422283334189056L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -15127412222883L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 724293868287997L) != 0) );
 				}
 				break;
 			case STITCHES:
 				{
-				State = 1593;
+				State = 1640;
 				_localctx.stitches = Match(STITCHES);
 				}
 				break;
@@ -12822,24 +13081,25 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public EdgeContext edge() {
 		EdgeContext _localctx = new EdgeContext(Context, State);
-		EnterRule(_localctx, 200, RULE_edge);
+		EnterRule(_localctx, 202, RULE_edge);
 		int _la;
 		try {
-			State = 1602;
+			State = 1649;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case BOTH:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1596;
+				State = 1643;
 				Match(BOTH);
-				State = 1597;
+				State = 1644;
 				Match(EDGES);
 				}
 				break;
 			case ACCEPT:
 			case ADD:
 			case BEGIN:
+			case BLANKET:
 			case BODY:
 			case CHAIN:
 			case CLAIMS:
@@ -12964,14 +13224,14 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1598;
+				State = 1645;
 				_localctx.called = name();
-				State = 1600;
+				State = 1647;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==EDGE) {
 					{
-					State = 1599;
+					State = 1646;
 					Match(EDGE);
 					}
 				}
@@ -13006,12 +13266,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SideContext side() {
 		SideContext _localctx = new SideContext(Context, State);
-		EnterRule(_localctx, 202, RULE_side);
+		EnterRule(_localctx, 204, RULE_side);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1604;
+			State = 1651;
 			_la = TokenStream.LA(1);
 			if ( !(_la==RS || _la==WS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -13046,12 +13306,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ChangeContext change() {
 		ChangeContext _localctx = new ChangeContext(Context, State);
-		EnterRule(_localctx, 204, RULE_change);
+		EnterRule(_localctx, 206, RULE_change);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1606;
+			State = 1653;
 			_la = TokenStream.LA(1);
 			if ( !(_la==DEC || _la==INC) ) {
 			ErrorHandler.RecoverInline(this);
@@ -13092,26 +13352,26 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StitchContext stitch() {
 		StitchContext _localctx = new StitchContext(Context, State);
-		EnterRule(_localctx, 206, RULE_stitch);
+		EnterRule(_localctx, 208, RULE_stitch);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1609;
+			State = 1656;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1608;
+				State = 1655;
 				_localctx._name = name();
 				_localctx._words.Add(_localctx._name);
 				}
 				}
-				State = 1611;
+				State = 1658;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127296L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611687601257188073L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 90536733535999L) != 0) );
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -422283334189056L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -15127412222883L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 724293868287997L) != 0) );
 			}
 		}
 		catch (RecognitionException re) {
@@ -13138,12 +13398,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RowsWordContext rowsWord() {
 		RowsWordContext _localctx = new RowsWordContext(Context, State);
-		EnterRule(_localctx, 208, RULE_rowsWord);
+		EnterRule(_localctx, 210, RULE_rowsWord);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1613;
+			State = 1660;
 			_la = TokenStream.LA(1);
 			if ( !(_la==ROW || _la==ROWS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -13178,12 +13438,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StitchesWordContext stitchesWord() {
 		StitchesWordContext _localctx = new StitchesWordContext(Context, State);
-		EnterRule(_localctx, 210, RULE_stitchesWord);
+		EnterRule(_localctx, 212, RULE_stitchesWord);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1615;
+			State = 1662;
 			_la = TokenStream.LA(1);
 			if ( !(_la==STITCH || _la==STITCHES) ) {
 			ErrorHandler.RecoverInline(this);
@@ -13228,25 +13488,25 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SumContext sum() {
 		SumContext _localctx = new SumContext(Context, State);
-		EnterRule(_localctx, 212, RULE_sum);
+		EnterRule(_localctx, 214, RULE_sum);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1617;
+			State = 1664;
 			_localctx.first = factor();
-			State = 1621;
+			State = 1668;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0)) {
 				{
 				{
-				State = 1618;
+				State = 1665;
 				_localctx._sumOperation = sumOperation();
 				_localctx._rest.Add(_localctx._sumOperation);
 				}
 				}
-				State = 1623;
+				State = 1670;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -13282,13 +13542,13 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SumOperationContext sumOperation() {
 		SumOperationContext _localctx = new SumOperationContext(Context, State);
-		EnterRule(_localctx, 214, RULE_sumOperation);
+		EnterRule(_localctx, 216, RULE_sumOperation);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1624;
+			State = 1671;
 			_localctx.by = sign();
-			State = 1625;
+			State = 1672;
 			_localctx.value = factor();
 			}
 		}
@@ -13332,24 +13592,24 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public FactorContext factor() {
 		FactorContext _localctx = new FactorContext(Context, State);
-		EnterRule(_localctx, 216, RULE_factor);
+		EnterRule(_localctx, 218, RULE_factor);
 		int _la;
 		try {
-			State = 1636;
+			State = 1683;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1627;
+				State = 1674;
 				_localctx.amount = list();
-				State = 1629;
+				State = 1676;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if (_la==IN || ((((_la - 169)) & ~0x3f) == 0 && ((1L << (_la - 169)) & 45L) != 0)) {
+				if (_la==IN || ((((_la - 171)) & ~0x3f) == 0 && ((1L << (_la - 171)) & 45L) != 0)) {
 					{
-					State = 1628;
+					State = 1675;
 					_localctx.measure = unit();
 					}
 				}
@@ -13359,6 +13619,7 @@ internal partial class TurnrowParser : Parser {
 			case ACCEPT:
 			case ADD:
 			case BEGIN:
+			case BLANKET:
 			case BODY:
 			case CHAIN:
 			case CLAIMS:
@@ -13483,18 +13744,18 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1631;
+				State = 1678;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1632;
+				State = 1679;
 				Match(OPEN);
-				State = 1633;
+				State = 1680;
 				_localctx.inside = sum();
-				State = 1634;
+				State = 1681;
 				Match(CLOSE);
 				}
 				break;
@@ -13536,25 +13797,25 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public CountContext count() {
 		CountContext _localctx = new CountContext(Context, State);
-		EnterRule(_localctx, 218, RULE_count);
+		EnterRule(_localctx, 220, RULE_count);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1638;
+			State = 1685;
 			_localctx.first = single();
-			State = 1642;
+			State = 1689;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0)) {
 				{
 				{
-				State = 1639;
+				State = 1686;
 				_localctx._countOperation = countOperation();
 				_localctx._rest.Add(_localctx._countOperation);
 				}
 				}
-				State = 1644;
+				State = 1691;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -13590,13 +13851,13 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public CountOperationContext countOperation() {
 		CountOperationContext _localctx = new CountOperationContext(Context, State);
-		EnterRule(_localctx, 220, RULE_countOperation);
+		EnterRule(_localctx, 222, RULE_countOperation);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1645;
+			State = 1692;
 			_localctx.by = sign();
-			State = 1646;
+			State = 1693;
 			_localctx.value = single();
 			}
 		}
@@ -13636,22 +13897,23 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SingleContext single() {
 		SingleContext _localctx = new SingleContext(Context, State);
-		EnterRule(_localctx, 222, RULE_single);
+		EnterRule(_localctx, 224, RULE_single);
 		try {
-			State = 1654;
+			State = 1701;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1648;
+				State = 1695;
 				_localctx.amount = list();
 				}
 				break;
 			case ACCEPT:
 			case ADD:
 			case BEGIN:
+			case BLANKET:
 			case BODY:
 			case CHAIN:
 			case CLAIMS:
@@ -13776,18 +14038,18 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1649;
+				State = 1696;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1650;
+				State = 1697;
 				Match(OPEN);
-				State = 1651;
+				State = 1698;
 				_localctx.inside = count();
-				State = 1652;
+				State = 1699;
 				Match(CLOSE);
 				}
 				break;
@@ -13821,12 +14083,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SignContext sign() {
 		SignContext _localctx = new SignContext(Context, State);
-		EnterRule(_localctx, 224, RULE_sign);
+		EnterRule(_localctx, 226, RULE_sign);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1656;
+			State = 1703;
 			_la = TokenStream.LA(1);
 			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
@@ -13874,41 +14136,41 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ListContext list() {
 		ListContext _localctx = new ListContext(Context, State);
-		EnterRule(_localctx, 226, RULE_list);
+		EnterRule(_localctx, 228, RULE_list);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1658;
+			State = 1705;
 			_localctx.first = number();
-			State = 1670;
+			State = 1717;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==OPEN) {
 				{
-				State = 1659;
+				State = 1706;
 				Match(OPEN);
-				State = 1660;
+				State = 1707;
 				_localctx._number = number();
 				_localctx._more.Add(_localctx._number);
-				State = 1665;
+				State = 1712;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 1661;
+					State = 1708;
 					Match(COMMA);
-					State = 1662;
+					State = 1709;
 					_localctx._number = number();
 					_localctx._more.Add(_localctx._number);
 					}
 					}
-					State = 1667;
+					State = 1714;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 1668;
+				State = 1715;
 				Match(CLOSE);
 				}
 			}
@@ -13941,23 +14203,23 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public NumberContext number() {
 		NumberContext _localctx = new NumberContext(Context, State);
-		EnterRule(_localctx, 228, RULE_number);
+		EnterRule(_localctx, 230, RULE_number);
 		int _la;
 		try {
-			State = 1677;
+			State = 1724;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1672;
+				State = 1719;
 				_localctx.whole = Match(NUMBER);
-				State = 1674;
+				State = 1721;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FRACTION) {
 					{
-					State = 1673;
+					State = 1720;
 					_localctx.part = Match(FRACTION);
 					}
 				}
@@ -13967,7 +14229,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1676;
+				State = 1723;
 				_localctx.part = Match(FRACTION);
 				}
 				break;
@@ -14002,14 +14264,14 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public UnitContext unit() {
 		UnitContext _localctx = new UnitContext(Context, State);
-		EnterRule(_localctx, 230, RULE_unit);
+		EnterRule(_localctx, 232, RULE_unit);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1679;
+			State = 1726;
 			_la = TokenStream.LA(1);
-			if ( !(_la==IN || ((((_la - 169)) & ~0x3f) == 0 && ((1L << (_la - 169)) & 45L) != 0)) ) {
+			if ( !(_la==IN || ((((_la - 171)) & ~0x3f) == 0 && ((1L << (_la - 171)) & 45L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
 			}
 			else {
@@ -14042,6 +14304,7 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SWATCH() { return GetToken(TurnrowParser.SWATCH, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ADD() { return GetToken(TurnrowParser.ADD, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode BEGIN() { return GetToken(TurnrowParser.BEGIN, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode BLANKET() { return GetToken(TurnrowParser.BLANKET, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CHAIN() { return GetToken(TurnrowParser.CHAIN, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CLAIMS() { return GetToken(TurnrowParser.CLAIMS, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COUNT() { return GetToken(TurnrowParser.COUNT, 0); }
@@ -14165,14 +14428,14 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public NameContext name() {
 		NameContext _localctx = new NameContext(Context, State);
-		EnterRule(_localctx, 232, RULE_name);
+		EnterRule(_localctx, 234, RULE_name);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1681;
+			State = 1728;
 			_la = TokenStream.LA(1);
-			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & -211141667127296L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4611687601257188073L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 90536733535999L) != 0)) ) {
+			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & -422283334189056L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -15127412222883L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 724293868287997L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
 			}
 			else {
@@ -14193,7 +14456,7 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	private static int[] _serializedATN => new int[] {
-		4,1,183,1684,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
+		4,1,185,1731,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
 		7,7,7,2,8,7,8,2,9,7,9,2,10,7,10,2,11,7,11,2,12,7,12,2,13,7,13,2,14,7,14,
 		2,15,7,15,2,16,7,16,2,17,7,17,2,18,7,18,2,19,7,19,2,20,7,20,2,21,7,21,
 		2,22,7,22,2,23,7,23,2,24,7,24,2,25,7,25,2,26,7,26,2,27,7,27,2,28,7,28,
@@ -14210,631 +14473,650 @@ internal partial class TurnrowParser : Parser {
 		2,99,7,99,2,100,7,100,2,101,7,101,2,102,7,102,2,103,7,103,2,104,7,104,
 		2,105,7,105,2,106,7,106,2,107,7,107,2,108,7,108,2,109,7,109,2,110,7,110,
 		2,111,7,111,2,112,7,112,2,113,7,113,2,114,7,114,2,115,7,115,2,116,7,116,
-		1,0,1,0,1,0,1,1,1,1,1,1,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,
+		2,117,7,117,1,0,1,0,1,0,1,1,1,1,1,1,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,
 		2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,
 		1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,
-		2,1,2,3,2,289,8,2,1,3,1,3,1,3,1,4,1,4,1,4,1,5,1,5,1,5,1,6,1,6,1,6,1,6,
-		3,6,304,8,6,1,7,1,7,1,7,1,8,1,8,1,8,1,8,5,8,313,8,8,10,8,12,8,316,9,8,
-		1,9,1,9,1,9,1,9,1,9,3,9,323,8,9,3,9,325,8,9,1,10,1,10,1,10,1,11,1,11,1,
-		11,1,12,1,12,1,12,1,13,1,13,1,14,1,14,1,14,3,14,341,8,14,1,14,1,14,5,14,
-		345,8,14,10,14,12,14,348,9,14,1,15,1,15,1,15,1,15,1,15,1,15,3,15,356,8,
-		15,3,15,358,8,15,1,16,1,16,1,16,1,16,1,17,1,17,1,17,1,17,1,17,1,17,3,17,
-		370,8,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,
-		17,1,17,3,17,386,8,17,1,18,1,18,1,18,1,19,1,19,1,19,1,19,1,19,3,19,396,
-		8,19,1,19,1,19,1,19,1,19,1,19,1,19,1,19,3,19,405,8,19,1,19,1,19,5,19,409,
-		8,19,10,19,12,19,412,9,19,1,20,1,20,1,20,1,20,1,20,1,20,1,20,1,20,1,20,
-		3,20,423,8,20,1,21,1,21,1,21,1,21,1,21,1,22,1,22,1,22,1,22,1,22,1,22,1,
-		22,1,22,1,22,1,22,3,22,440,8,22,3,22,442,8,22,1,22,1,22,5,22,446,8,22,
-		10,22,12,22,449,9,22,1,23,1,23,1,23,1,23,1,23,1,23,3,23,457,8,23,1,24,
-		1,24,1,24,1,24,1,24,1,24,3,24,465,8,24,1,25,1,25,1,25,1,25,1,25,3,25,472,
-		8,25,1,26,1,26,1,26,1,26,1,26,1,26,5,26,480,8,26,10,26,12,26,483,9,26,
-		1,27,1,27,1,27,1,27,1,27,1,27,3,27,491,8,27,1,28,1,28,1,28,1,28,3,28,497,
-		8,28,1,28,1,28,1,28,1,29,1,29,1,29,1,29,1,29,1,29,1,29,1,29,1,29,1,29,
-		1,29,1,29,1,29,3,29,515,8,29,1,30,1,30,1,30,1,30,1,30,1,30,1,30,5,30,524,
-		8,30,10,30,12,30,527,9,30,1,31,1,31,1,31,1,31,1,32,1,32,1,32,1,32,1,32,
-		1,32,1,32,3,32,540,8,32,1,32,1,32,1,32,1,32,3,32,546,8,32,1,33,1,33,1,
-		33,1,34,1,34,1,34,3,34,554,8,34,1,35,1,35,1,35,1,35,1,35,1,35,3,35,562,
-		8,35,1,35,3,35,565,8,35,3,35,567,8,35,1,35,1,35,1,35,1,35,1,35,1,35,3,
-		35,575,8,35,1,36,1,36,1,36,3,36,580,8,36,1,36,1,36,1,36,1,36,1,36,1,36,
-		3,36,588,8,36,1,37,1,37,1,38,1,38,1,38,3,38,595,8,38,1,38,3,38,598,8,38,
-		1,38,1,38,1,38,1,39,1,39,1,39,1,39,1,39,3,39,608,8,39,1,39,3,39,611,8,
-		39,1,39,3,39,614,8,39,1,40,1,40,1,40,1,40,1,40,1,40,1,40,1,40,3,40,624,
-		8,40,1,40,1,40,1,40,1,40,1,40,1,40,3,40,632,8,40,1,40,1,40,1,40,1,40,5,
-		40,638,8,40,10,40,12,40,641,9,40,1,40,1,40,1,40,1,40,3,40,647,8,40,1,40,
-		1,40,1,40,5,40,652,8,40,10,40,12,40,655,9,40,1,40,1,40,1,40,1,40,5,40,
-		661,8,40,10,40,12,40,664,9,40,3,40,666,8,40,1,41,4,41,669,8,41,11,41,12,
-		41,670,1,42,1,42,3,42,675,8,42,1,43,4,43,678,8,43,11,43,12,43,679,1,43,
-		1,43,5,43,684,8,43,10,43,12,43,687,9,43,1,44,1,44,1,44,1,44,3,44,693,8,
-		44,1,45,1,45,1,45,1,45,1,45,1,45,1,45,1,45,1,45,1,45,1,45,1,45,1,45,1,
-		45,1,45,1,45,3,45,711,8,45,3,45,713,8,45,1,45,3,45,716,8,45,1,46,1,46,
-		1,46,3,46,721,8,46,1,47,1,47,1,47,1,47,1,47,1,47,1,47,1,47,1,47,1,47,3,
-		47,733,8,47,1,47,1,47,3,47,737,8,47,1,48,1,48,1,48,1,48,1,48,1,49,1,49,
-		1,49,1,49,1,49,5,49,749,8,49,10,49,12,49,752,9,49,1,50,1,50,1,50,1,50,
-		1,50,1,50,3,50,760,8,50,1,51,1,51,1,51,1,52,1,52,1,52,1,52,1,53,1,53,1,
-		53,1,54,1,54,1,54,1,54,1,54,5,54,777,8,54,10,54,12,54,780,9,54,1,55,1,
-		55,1,55,1,55,1,56,1,56,1,56,1,56,1,56,1,56,1,57,1,57,3,57,794,8,57,1,57,
-		3,57,797,8,57,1,57,1,57,1,57,3,57,802,8,57,1,58,1,58,1,58,1,58,1,58,3,
-		58,809,8,58,1,58,1,58,1,58,1,58,3,58,815,8,58,1,58,1,58,1,58,3,58,820,
-		8,58,3,58,822,8,58,1,59,1,59,1,59,5,59,827,8,59,10,59,12,59,830,9,59,1,
-		60,1,60,1,60,1,60,1,60,1,60,1,60,1,60,3,60,840,8,60,1,60,3,60,843,8,60,
-		1,60,1,60,3,60,847,8,60,1,60,1,60,1,60,1,60,1,60,1,60,1,60,3,60,856,8,
-		60,1,60,1,60,3,60,860,8,60,1,60,1,60,1,60,1,60,1,60,1,60,1,60,1,60,1,60,
-		3,60,871,8,60,1,60,1,60,1,60,3,60,876,8,60,1,60,4,60,879,8,60,11,60,12,
-		60,880,1,60,1,60,3,60,885,8,60,1,60,1,60,3,60,889,8,60,1,60,1,60,1,60,
-		1,60,1,60,4,60,896,8,60,11,60,12,60,897,3,60,900,8,60,1,60,1,60,3,60,904,
-		8,60,1,60,3,60,907,8,60,1,60,3,60,910,8,60,3,60,912,8,60,1,61,1,61,1,61,
-		1,61,1,61,1,61,1,61,1,61,1,62,1,62,1,62,1,62,1,63,4,63,927,8,63,11,63,
-		12,63,928,1,63,1,63,5,63,933,8,63,10,63,12,63,936,9,63,1,63,3,63,939,8,
-		63,1,64,1,64,3,64,943,8,64,1,64,3,64,946,8,64,1,65,1,65,1,65,1,65,1,65,
-		1,65,1,65,1,65,1,65,3,65,957,8,65,3,65,959,8,65,1,66,1,66,1,66,5,66,964,
-		8,66,10,66,12,66,967,9,66,1,66,1,66,4,66,971,8,66,11,66,12,66,972,3,66,
-		975,8,66,1,66,1,66,1,66,1,66,3,66,981,8,66,1,66,1,66,5,66,985,8,66,10,
-		66,12,66,988,9,66,1,66,1,66,3,66,992,8,66,1,66,4,66,995,8,66,11,66,12,
-		66,996,1,66,1,66,1,66,4,66,1002,8,66,11,66,12,66,1003,3,66,1006,8,66,3,
-		66,1008,8,66,1,66,1,66,1,66,1,66,1,66,1,66,3,66,1016,8,66,1,66,1,66,1,
-		66,1,66,1,66,1,66,4,66,1024,8,66,11,66,12,66,1025,3,66,1028,8,66,1,67,
-		1,67,1,67,1,67,1,67,1,67,1,67,1,67,3,67,1038,8,67,1,67,1,67,1,67,1,67,
-		1,67,1,67,1,67,3,67,1047,8,67,3,67,1049,8,67,3,67,1051,8,67,1,67,3,67,
-		1054,8,67,1,68,1,68,1,68,1,68,5,68,1060,8,68,10,68,12,68,1063,9,68,1,68,
-		1,68,1,68,1,69,1,69,1,69,3,69,1071,8,69,1,70,1,70,1,70,1,70,1,70,1,70,
-		1,70,1,70,1,70,1,70,1,70,1,70,1,70,3,70,1086,8,70,1,71,1,71,1,71,1,71,
-		1,71,3,71,1093,8,71,1,71,1,71,1,71,1,71,1,71,3,71,1100,8,71,1,71,1,71,
-		3,71,1104,8,71,1,71,1,71,5,71,1108,8,71,10,71,12,71,1111,9,71,1,71,3,71,
-		1114,8,71,1,72,1,72,1,72,1,72,1,72,1,72,1,72,1,72,1,72,1,72,1,72,3,72,
-		1127,8,72,1,73,1,73,1,73,1,73,3,73,1133,8,73,1,73,1,73,1,73,3,73,1138,
-		8,73,1,74,1,74,1,74,1,74,1,74,1,74,1,74,1,74,3,74,1148,8,74,1,74,3,74,
-		1151,8,74,1,75,1,75,1,75,1,75,1,75,1,75,1,75,1,75,1,75,1,75,1,75,1,75,
-		1,75,3,75,1166,8,75,1,75,1,75,3,75,1170,8,75,1,75,1,75,3,75,1174,8,75,
-		1,75,1,75,5,75,1178,8,75,10,75,12,75,1181,9,75,1,75,1,75,1,75,1,75,1,75,
-		1,75,3,75,1189,8,75,1,75,1,75,5,75,1193,8,75,10,75,12,75,1196,9,75,1,75,
-		1,75,1,75,1,75,1,75,1,75,1,75,3,75,1205,8,75,3,75,1207,8,75,3,75,1209,
-		8,75,1,76,1,76,1,76,1,76,5,76,1215,8,76,10,76,12,76,1218,9,76,1,76,3,76,
-		1221,8,76,1,76,3,76,1224,8,76,1,77,1,77,1,77,1,77,1,77,3,77,1231,8,77,
-		1,77,1,77,1,77,5,77,1236,8,77,10,77,12,77,1239,9,77,1,78,1,78,3,78,1243,
-		8,78,1,78,1,78,1,78,1,78,1,78,3,78,1250,8,78,3,78,1252,8,78,1,78,1,78,
-		1,78,3,78,1257,8,78,1,78,3,78,1260,8,78,1,79,1,79,1,79,3,79,1265,8,79,
-		1,79,1,79,1,79,1,79,3,79,1271,8,79,1,79,1,79,1,79,1,79,1,79,3,79,1278,
-		8,79,1,80,1,80,1,80,3,80,1283,8,80,1,81,1,81,1,81,1,81,1,81,3,81,1290,
-		8,81,1,81,1,81,1,81,3,81,1295,8,81,1,82,1,82,1,82,1,82,1,82,1,82,1,82,
-		1,82,1,82,3,82,1306,8,82,1,83,1,83,1,83,1,83,1,83,3,83,1313,8,83,1,84,
-		1,84,3,84,1317,8,84,1,84,1,84,1,84,1,85,1,85,1,85,1,85,1,85,1,85,1,85,
-		3,85,1329,8,85,1,85,1,85,5,85,1333,8,85,10,85,12,85,1336,9,85,1,86,1,86,
-		1,86,1,86,1,86,1,86,1,86,1,86,3,86,1346,8,86,1,86,1,86,1,86,1,86,1,86,
-		1,86,3,86,1354,8,86,1,87,1,87,1,87,1,87,1,87,1,87,1,87,1,87,3,87,1364,
-		8,87,1,87,1,87,5,87,1368,8,87,10,87,12,87,1371,9,87,1,87,3,87,1374,8,87,
-		1,88,1,88,1,88,1,88,1,88,3,88,1381,8,88,1,89,1,89,4,89,1385,8,89,11,89,
-		12,89,1386,1,89,1,89,5,89,1391,8,89,10,89,12,89,1394,9,89,1,89,1,89,1,
-		89,3,89,1399,8,89,3,89,1401,8,89,3,89,1403,8,89,1,89,1,89,4,89,1407,8,
-		89,11,89,12,89,1408,1,89,1,89,5,89,1413,8,89,10,89,12,89,1416,9,89,1,89,
-		1,89,5,89,1420,8,89,10,89,12,89,1423,9,89,1,89,1,89,3,89,1427,8,89,1,90,
-		4,90,1430,8,90,11,90,12,90,1431,1,91,1,91,1,91,1,91,1,91,1,91,1,91,3,91,
-		1441,8,91,1,91,1,91,1,91,1,91,3,91,1447,8,91,1,91,1,91,1,91,1,91,1,91,
-		1,91,3,91,1455,8,91,1,92,1,92,1,92,1,92,1,92,1,92,3,92,1463,8,92,1,93,
-		1,93,3,93,1467,8,93,1,93,1,93,1,93,1,93,1,93,3,93,1474,8,93,1,93,1,93,
-		1,93,1,93,1,93,3,93,1481,8,93,1,94,3,94,1484,8,94,1,94,4,94,1487,8,94,
-		11,94,12,94,1488,1,94,1,94,1,94,1,94,4,94,1495,8,94,11,94,12,94,1496,3,
-		94,1499,8,94,1,94,1,94,1,94,1,94,1,94,1,94,3,94,1507,8,94,3,94,1509,8,
-		94,1,94,3,94,1512,8,94,1,95,1,95,1,95,1,95,1,95,1,95,1,95,1,95,1,95,1,
-		95,3,95,1524,8,95,3,95,1526,8,95,1,95,1,95,1,95,3,95,1531,8,95,1,95,1,
-		95,1,95,3,95,1536,8,95,1,95,1,95,1,95,1,95,1,95,1,95,3,95,1544,8,95,3,
-		95,1546,8,95,1,96,1,96,3,96,1550,8,96,1,96,1,96,3,96,1554,8,96,3,96,1556,
-		8,96,1,96,1,96,5,96,1560,8,96,10,96,12,96,1563,9,96,3,96,1565,8,96,1,97,
-		1,97,1,97,3,97,1570,8,97,1,98,1,98,1,98,1,98,5,98,1576,8,98,10,98,12,98,
-		1579,9,98,1,98,1,98,1,98,1,98,1,98,3,98,1586,8,98,1,99,1,99,4,99,1590,
-		8,99,11,99,12,99,1591,1,99,3,99,1595,8,99,1,100,1,100,1,100,1,100,3,100,
-		1601,8,100,3,100,1603,8,100,1,101,1,101,1,102,1,102,1,103,4,103,1610,8,
-		103,11,103,12,103,1611,1,104,1,104,1,105,1,105,1,106,1,106,5,106,1620,
-		8,106,10,106,12,106,1623,9,106,1,107,1,107,1,107,1,108,1,108,3,108,1630,
-		8,108,1,108,1,108,1,108,1,108,1,108,3,108,1637,8,108,1,109,1,109,5,109,
-		1641,8,109,10,109,12,109,1644,9,109,1,110,1,110,1,110,1,111,1,111,1,111,
-		1,111,1,111,1,111,3,111,1655,8,111,1,112,1,112,1,113,1,113,1,113,1,113,
-		1,113,5,113,1664,8,113,10,113,12,113,1667,9,113,1,113,1,113,3,113,1671,
-		8,113,1,114,1,114,3,114,1675,8,114,1,114,3,114,1678,8,114,1,115,1,115,
-		1,116,1,116,1,116,0,0,117,0,2,4,6,8,10,12,14,16,18,20,22,24,26,28,30,32,
-		34,36,38,40,42,44,46,48,50,52,54,56,58,60,62,64,66,68,70,72,74,76,78,80,
-		82,84,86,88,90,92,94,96,98,100,102,104,106,108,110,112,114,116,118,120,
-		122,124,126,128,130,132,134,136,138,140,142,144,146,148,150,152,154,156,
-		158,160,162,164,166,168,170,172,174,176,178,180,182,184,186,188,190,192,
-		194,196,198,200,202,204,206,208,210,212,214,216,218,220,222,224,226,228,
-		230,232,0,23,2,0,170,171,173,174,2,0,44,44,133,133,2,0,21,21,77,77,2,0,
-		47,47,148,148,2,0,170,170,173,173,2,0,100,100,163,163,2,0,84,84,160,160,
-		2,0,96,96,105,105,2,0,70,70,104,104,2,0,36,36,45,45,4,0,96,96,105,105,
-		116,116,139,139,2,0,79,79,135,135,1,0,146,147,2,0,100,100,152,152,2,0,
-		107,107,114,114,3,0,81,81,109,109,138,138,2,0,137,137,168,168,2,0,82,82,
-		103,103,1,0,46,47,2,0,53,53,148,148,2,0,11,13,15,15,4,0,102,102,169,169,
-		171,172,174,174,28,0,16,19,21,29,31,34,36,45,48,63,65,67,69,69,73,73,75,
-		75,77,81,83,91,93,95,97,100,104,104,106,126,128,136,138,140,142,143,145,
-		147,149,149,151,153,156,158,160,163,165,165,167,167,170,170,173,173,175,
-		175,1901,0,234,1,0,0,0,2,237,1,0,0,0,4,288,1,0,0,0,6,290,1,0,0,0,8,293,
-		1,0,0,0,10,296,1,0,0,0,12,303,1,0,0,0,14,305,1,0,0,0,16,308,1,0,0,0,18,
-		324,1,0,0,0,20,326,1,0,0,0,22,329,1,0,0,0,24,332,1,0,0,0,26,335,1,0,0,
-		0,28,337,1,0,0,0,30,357,1,0,0,0,32,359,1,0,0,0,34,363,1,0,0,0,36,387,1,
-		0,0,0,38,390,1,0,0,0,40,422,1,0,0,0,42,424,1,0,0,0,44,429,1,0,0,0,46,450,
-		1,0,0,0,48,458,1,0,0,0,50,466,1,0,0,0,52,473,1,0,0,0,54,490,1,0,0,0,56,
-		492,1,0,0,0,58,501,1,0,0,0,60,516,1,0,0,0,62,528,1,0,0,0,64,545,1,0,0,
-		0,66,547,1,0,0,0,68,550,1,0,0,0,70,555,1,0,0,0,72,576,1,0,0,0,74,589,1,
-		0,0,0,76,591,1,0,0,0,78,602,1,0,0,0,80,665,1,0,0,0,82,668,1,0,0,0,84,674,
-		1,0,0,0,86,677,1,0,0,0,88,692,1,0,0,0,90,694,1,0,0,0,92,717,1,0,0,0,94,
-		736,1,0,0,0,96,738,1,0,0,0,98,743,1,0,0,0,100,759,1,0,0,0,102,761,1,0,
-		0,0,104,764,1,0,0,0,106,768,1,0,0,0,108,771,1,0,0,0,110,781,1,0,0,0,112,
-		785,1,0,0,0,114,791,1,0,0,0,116,803,1,0,0,0,118,823,1,0,0,0,120,911,1,
-		0,0,0,122,913,1,0,0,0,124,921,1,0,0,0,126,938,1,0,0,0,128,945,1,0,0,0,
-		130,958,1,0,0,0,132,960,1,0,0,0,134,1029,1,0,0,0,136,1055,1,0,0,0,138,
-		1067,1,0,0,0,140,1085,1,0,0,0,142,1087,1,0,0,0,144,1126,1,0,0,0,146,1128,
-		1,0,0,0,148,1139,1,0,0,0,150,1152,1,0,0,0,152,1220,1,0,0,0,154,1230,1,
-		0,0,0,156,1251,1,0,0,0,158,1277,1,0,0,0,160,1282,1,0,0,0,162,1284,1,0,
-		0,0,164,1296,1,0,0,0,166,1312,1,0,0,0,168,1316,1,0,0,0,170,1321,1,0,0,
-		0,172,1353,1,0,0,0,174,1355,1,0,0,0,176,1380,1,0,0,0,178,1382,1,0,0,0,
-		180,1429,1,0,0,0,182,1454,1,0,0,0,184,1462,1,0,0,0,186,1480,1,0,0,0,188,
-		1483,1,0,0,0,190,1513,1,0,0,0,192,1547,1,0,0,0,194,1566,1,0,0,0,196,1571,
-		1,0,0,0,198,1587,1,0,0,0,200,1602,1,0,0,0,202,1604,1,0,0,0,204,1606,1,
-		0,0,0,206,1609,1,0,0,0,208,1613,1,0,0,0,210,1615,1,0,0,0,212,1617,1,0,
-		0,0,214,1624,1,0,0,0,216,1636,1,0,0,0,218,1638,1,0,0,0,220,1645,1,0,0,
-		0,222,1654,1,0,0,0,224,1656,1,0,0,0,226,1658,1,0,0,0,228,1677,1,0,0,0,
-		230,1679,1,0,0,0,232,1681,1,0,0,0,234,235,3,4,2,0,235,236,5,0,0,1,236,
-		1,1,0,0,0,237,238,3,196,98,0,238,239,5,0,0,1,239,3,1,0,0,0,240,289,3,6,
-		3,0,241,289,3,8,4,0,242,289,3,10,5,0,243,289,3,14,7,0,244,289,3,16,8,0,
-		245,289,3,20,10,0,246,289,3,22,11,0,247,289,3,24,12,0,248,289,3,26,13,
-		0,249,289,3,28,14,0,250,289,3,32,16,0,251,289,3,34,17,0,252,289,3,38,19,
-		0,253,289,3,42,21,0,254,289,3,44,22,0,255,289,3,78,39,0,256,289,3,66,33,
-		0,257,289,3,68,34,0,258,289,3,72,36,0,259,289,3,74,37,0,260,289,3,90,45,
-		0,261,289,3,92,46,0,262,289,3,94,47,0,263,289,3,96,48,0,264,289,3,98,49,
-		0,265,289,3,102,51,0,266,289,3,104,52,0,267,289,3,114,57,0,268,289,3,116,
-		58,0,269,289,3,134,67,0,270,289,3,142,71,0,271,289,3,146,73,0,272,289,
-		3,148,74,0,273,289,3,150,75,0,274,289,3,178,89,0,275,289,3,190,95,0,276,
-		289,3,46,23,0,277,289,3,174,87,0,278,289,3,106,53,0,279,289,3,108,54,0,
-		280,289,3,112,56,0,281,289,3,136,68,0,282,289,3,48,24,0,283,289,3,50,25,
-		0,284,289,3,52,26,0,285,289,3,58,29,0,286,289,3,60,30,0,287,289,3,56,28,
-		0,288,240,1,0,0,0,288,241,1,0,0,0,288,242,1,0,0,0,288,243,1,0,0,0,288,
-		244,1,0,0,0,288,245,1,0,0,0,288,246,1,0,0,0,288,247,1,0,0,0,288,248,1,
-		0,0,0,288,249,1,0,0,0,288,250,1,0,0,0,288,251,1,0,0,0,288,252,1,0,0,0,
-		288,253,1,0,0,0,288,254,1,0,0,0,288,255,1,0,0,0,288,256,1,0,0,0,288,257,
-		1,0,0,0,288,258,1,0,0,0,288,259,1,0,0,0,288,260,1,0,0,0,288,261,1,0,0,
-		0,288,262,1,0,0,0,288,263,1,0,0,0,288,264,1,0,0,0,288,265,1,0,0,0,288,
-		266,1,0,0,0,288,267,1,0,0,0,288,268,1,0,0,0,288,269,1,0,0,0,288,270,1,
-		0,0,0,288,271,1,0,0,0,288,272,1,0,0,0,288,273,1,0,0,0,288,274,1,0,0,0,
-		288,275,1,0,0,0,288,276,1,0,0,0,288,277,1,0,0,0,288,278,1,0,0,0,288,279,
-		1,0,0,0,288,280,1,0,0,0,288,281,1,0,0,0,288,282,1,0,0,0,288,283,1,0,0,
-		0,288,284,1,0,0,0,288,285,1,0,0,0,288,286,1,0,0,0,288,287,1,0,0,0,289,
-		5,1,0,0,0,290,291,5,40,0,0,291,292,3,228,114,0,292,7,1,0,0,0,293,294,5,
-		42,0,0,294,295,5,180,0,0,295,9,1,0,0,0,296,297,5,60,0,0,297,298,3,12,6,
-		0,298,11,1,0,0,0,299,304,5,176,0,0,300,304,5,179,0,0,301,304,5,180,0,0,
-		302,304,3,232,116,0,303,299,1,0,0,0,303,300,1,0,0,0,303,301,1,0,0,0,303,
-		302,1,0,0,0,304,13,1,0,0,0,305,306,5,57,0,0,306,307,3,232,116,0,307,15,
-		1,0,0,0,308,309,5,50,0,0,309,314,3,18,9,0,310,311,5,5,0,0,311,313,3,18,
-		9,0,312,310,1,0,0,0,313,316,1,0,0,0,314,312,1,0,0,0,314,315,1,0,0,0,315,
-		17,1,0,0,0,316,314,1,0,0,0,317,325,3,232,116,0,318,325,5,180,0,0,319,322,
-		5,176,0,0,320,323,3,232,116,0,321,323,5,15,0,0,322,320,1,0,0,0,322,321,
-		1,0,0,0,322,323,1,0,0,0,323,325,1,0,0,0,324,317,1,0,0,0,324,318,1,0,0,
-		0,324,319,1,0,0,0,325,19,1,0,0,0,326,327,5,51,0,0,327,328,5,180,0,0,328,
-		21,1,0,0,0,329,330,5,41,0,0,330,331,5,180,0,0,331,23,1,0,0,0,332,333,5,
-		61,0,0,333,334,3,232,116,0,334,25,1,0,0,0,335,336,5,3,0,0,336,27,1,0,0,
-		0,337,338,5,63,0,0,338,340,3,232,116,0,339,341,5,180,0,0,340,339,1,0,0,
-		0,340,341,1,0,0,0,341,346,1,0,0,0,342,343,5,5,0,0,343,345,3,30,15,0,344,
-		342,1,0,0,0,345,348,1,0,0,0,346,344,1,0,0,0,346,347,1,0,0,0,347,29,1,0,
-		0,0,348,346,1,0,0,0,349,350,5,162,0,0,350,358,3,228,114,0,351,355,3,228,
-		114,0,352,356,7,0,0,0,353,354,5,14,0,0,354,356,5,94,0,0,355,352,1,0,0,
-		0,355,353,1,0,0,0,356,358,1,0,0,0,357,349,1,0,0,0,357,351,1,0,0,0,358,
-		31,1,0,0,0,359,360,5,33,0,0,360,361,3,228,114,0,361,362,5,172,0,0,362,
-		33,1,0,0,0,363,364,5,32,0,0,364,365,3,206,103,0,365,366,5,7,0,0,366,369,
-		3,228,114,0,367,370,3,210,105,0,368,370,7,1,0,0,369,367,1,0,0,0,369,368,
-		1,0,0,0,370,385,1,0,0,0,371,372,5,68,0,0,372,373,3,228,114,0,373,374,3,
-		208,104,0,374,375,5,154,0,0,375,376,3,36,18,0,376,386,1,0,0,0,377,378,
-		5,154,0,0,378,379,3,36,18,0,379,380,5,5,0,0,380,381,3,228,114,0,381,382,
-		3,208,104,0,382,383,5,154,0,0,383,384,3,36,18,0,384,386,1,0,0,0,385,371,
-		1,0,0,0,385,377,1,0,0,0,386,35,1,0,0,0,387,388,3,228,114,0,388,389,3,230,
-		115,0,389,37,1,0,0,0,390,391,5,58,0,0,391,395,3,206,103,0,392,393,5,5,
-		0,0,393,394,5,116,0,0,394,396,5,46,0,0,395,392,1,0,0,0,395,396,1,0,0,0,
-		396,397,1,0,0,0,397,398,5,7,0,0,398,399,5,77,0,0,399,404,3,228,114,0,400,
-		405,5,80,0,0,401,402,5,83,0,0,402,403,5,117,0,0,403,405,5,23,0,0,404,400,
-		1,0,0,0,404,401,1,0,0,0,404,405,1,0,0,0,405,410,1,0,0,0,406,407,5,5,0,
-		0,407,409,3,40,20,0,408,406,1,0,0,0,409,412,1,0,0,0,410,408,1,0,0,0,410,
-		411,1,0,0,0,411,39,1,0,0,0,412,410,1,0,0,0,413,414,5,96,0,0,414,415,5,
-		53,0,0,415,416,5,102,0,0,416,417,5,178,0,0,417,423,7,2,0,0,418,419,5,117,
-		0,0,419,420,5,102,0,0,420,421,5,150,0,0,421,423,5,98,0,0,422,413,1,0,0,
-		0,422,418,1,0,0,0,423,41,1,0,0,0,424,425,5,39,0,0,425,426,3,232,116,0,
-		426,427,5,104,0,0,427,428,3,212,106,0,428,43,1,0,0,0,429,430,5,23,0,0,
-		430,431,3,232,116,0,431,441,5,104,0,0,432,433,7,3,0,0,433,434,5,30,0,0,
-		434,442,3,212,106,0,435,439,3,212,106,0,436,437,7,3,0,0,437,438,5,30,0,
-		0,438,440,3,212,106,0,439,436,1,0,0,0,439,440,1,0,0,0,440,442,1,0,0,0,
-		441,432,1,0,0,0,441,435,1,0,0,0,442,447,1,0,0,0,443,444,5,5,0,0,444,446,
-		3,64,32,0,445,443,1,0,0,0,446,449,1,0,0,0,447,445,1,0,0,0,447,448,1,0,
-		0,0,448,45,1,0,0,0,449,447,1,0,0,0,450,456,5,22,0,0,451,452,5,166,0,0,
-		452,453,5,157,0,0,453,457,7,2,0,0,454,455,5,164,0,0,455,457,5,78,0,0,456,
-		451,1,0,0,0,456,454,1,0,0,0,457,47,1,0,0,0,458,464,5,19,0,0,459,460,3,
-		232,116,0,460,461,5,5,0,0,461,462,3,230,115,0,462,465,1,0,0,0,463,465,
-		5,180,0,0,464,459,1,0,0,0,464,463,1,0,0,0,465,49,1,0,0,0,466,467,5,25,
-		0,0,467,468,3,232,116,0,468,469,5,104,0,0,469,471,3,212,106,0,470,472,
-		5,108,0,0,471,470,1,0,0,0,471,472,1,0,0,0,472,51,1,0,0,0,473,474,5,28,
-		0,0,474,475,3,232,116,0,475,476,5,104,0,0,476,481,3,192,96,0,477,478,5,
-		5,0,0,478,480,3,54,27,0,479,477,1,0,0,0,480,483,1,0,0,0,481,479,1,0,0,
-		0,481,482,1,0,0,0,482,53,1,0,0,0,483,481,1,0,0,0,484,491,5,123,0,0,485,
-		486,5,149,0,0,486,487,5,76,0,0,487,488,3,228,114,0,488,489,5,14,0,0,489,
-		491,1,0,0,0,490,484,1,0,0,0,490,485,1,0,0,0,491,55,1,0,0,0,492,493,5,16,
-		0,0,493,496,3,232,116,0,494,495,5,119,0,0,495,497,3,232,116,0,496,494,
-		1,0,0,0,496,497,1,0,0,0,497,498,1,0,0,0,498,499,5,7,0,0,499,500,5,180,
-		0,0,500,57,1,0,0,0,501,502,5,56,0,0,502,503,3,206,103,0,503,504,5,7,0,
-		0,504,505,3,228,114,0,505,506,3,210,105,0,506,507,5,68,0,0,507,508,3,228,
-		114,0,508,509,3,208,104,0,509,510,5,161,0,0,510,511,3,228,114,0,511,514,
-		7,4,0,0,512,513,5,5,0,0,513,515,3,232,116,0,514,512,1,0,0,0,514,515,1,
-		0,0,0,515,59,1,0,0,0,516,517,5,37,0,0,517,518,3,18,9,0,518,519,5,7,0,0,
-		519,520,3,232,116,0,520,525,3,62,31,0,521,522,5,5,0,0,522,524,3,62,31,
-		0,523,521,1,0,0,0,524,527,1,0,0,0,525,523,1,0,0,0,525,526,1,0,0,0,526,
-		61,1,0,0,0,527,525,1,0,0,0,528,529,3,228,114,0,529,530,3,230,115,0,530,
-		531,7,5,0,0,531,63,1,0,0,0,532,546,5,118,0,0,533,546,5,91,0,0,534,535,
-		5,115,0,0,535,536,5,119,0,0,536,539,3,222,111,0,537,538,5,11,0,0,538,540,
-		3,222,111,0,539,537,1,0,0,0,539,540,1,0,0,0,540,546,1,0,0,0,541,542,5,
-		136,0,0,542,546,7,6,0,0,543,544,5,165,0,0,544,546,3,212,106,0,545,532,
-		1,0,0,0,545,533,1,0,0,0,545,534,1,0,0,0,545,541,1,0,0,0,545,543,1,0,0,
-		0,546,65,1,0,0,0,547,548,5,59,0,0,548,549,5,180,0,0,549,67,1,0,0,0,550,
-		553,5,53,0,0,551,554,3,70,35,0,552,554,3,76,38,0,553,551,1,0,0,0,553,552,
-		1,0,0,0,554,69,1,0,0,0,555,556,5,42,0,0,556,566,3,232,116,0,557,558,5,
-		31,0,0,558,561,5,129,0,0,559,560,5,102,0,0,560,562,3,232,116,0,561,559,
-		1,0,0,0,561,562,1,0,0,0,562,564,1,0,0,0,563,565,5,5,0,0,564,563,1,0,0,
-		0,564,565,1,0,0,0,565,567,1,0,0,0,566,557,1,0,0,0,566,567,1,0,0,0,567,
-		568,1,0,0,0,568,569,5,126,0,0,569,570,5,115,0,0,570,571,5,119,0,0,571,
-		574,3,228,114,0,572,573,5,11,0,0,573,575,3,228,114,0,574,572,1,0,0,0,574,
-		575,1,0,0,0,575,71,1,0,0,0,576,579,5,34,0,0,577,580,5,180,0,0,578,580,
-		7,7,0,0,579,577,1,0,0,0,579,578,1,0,0,0,580,581,1,0,0,0,581,587,5,104,
-		0,0,582,583,5,8,0,0,583,584,3,118,59,0,584,585,5,9,0,0,585,588,1,0,0,0,
-		586,588,3,232,116,0,587,582,1,0,0,0,587,586,1,0,0,0,588,73,1,0,0,0,589,
-		590,5,4,0,0,590,75,1,0,0,0,591,594,5,175,0,0,592,593,5,119,0,0,593,595,
-		5,175,0,0,594,592,1,0,0,0,594,595,1,0,0,0,595,597,1,0,0,0,596,598,5,180,
-		0,0,597,596,1,0,0,0,597,598,1,0,0,0,598,599,1,0,0,0,599,600,5,104,0,0,
-		600,601,3,118,59,0,601,77,1,0,0,0,602,603,5,43,0,0,603,607,3,232,116,0,
-		604,605,5,5,0,0,605,606,5,111,0,0,606,608,5,176,0,0,607,604,1,0,0,0,607,
-		608,1,0,0,0,608,610,1,0,0,0,609,611,3,80,40,0,610,609,1,0,0,0,610,611,
-		1,0,0,0,611,613,1,0,0,0,612,614,3,196,98,0,613,612,1,0,0,0,613,614,1,0,
-		0,0,614,79,1,0,0,0,615,616,5,31,0,0,616,617,3,232,116,0,617,618,5,7,0,
-		0,618,623,3,218,109,0,619,620,3,210,105,0,620,621,5,72,0,0,621,622,3,200,
-		100,0,622,624,1,0,0,0,623,619,1,0,0,0,623,624,1,0,0,0,624,666,1,0,0,0,
-		625,626,5,104,0,0,626,627,3,232,116,0,627,631,5,112,0,0,628,629,5,5,0,
-		0,629,630,5,156,0,0,630,632,5,126,0,0,631,628,1,0,0,0,631,632,1,0,0,0,
-		632,666,1,0,0,0,633,634,5,64,0,0,634,639,3,82,41,0,635,636,5,5,0,0,636,
-		638,3,82,41,0,637,635,1,0,0,0,638,641,1,0,0,0,639,637,1,0,0,0,639,640,
-		1,0,0,0,640,666,1,0,0,0,641,639,1,0,0,0,642,643,5,128,0,0,643,646,5,160,
-		0,0,644,647,5,67,0,0,645,647,5,71,0,0,646,644,1,0,0,0,646,645,1,0,0,0,
-		647,648,1,0,0,0,648,653,3,86,43,0,649,650,5,68,0,0,650,652,3,86,43,0,651,
-		649,1,0,0,0,652,655,1,0,0,0,653,651,1,0,0,0,653,654,1,0,0,0,654,656,1,
-		0,0,0,655,653,1,0,0,0,656,657,5,7,0,0,657,662,3,188,94,0,658,659,5,5,0,
-		0,659,661,3,188,94,0,660,658,1,0,0,0,661,664,1,0,0,0,662,660,1,0,0,0,662,
-		663,1,0,0,0,663,666,1,0,0,0,664,662,1,0,0,0,665,615,1,0,0,0,665,625,1,
-		0,0,0,665,633,1,0,0,0,665,642,1,0,0,0,666,81,1,0,0,0,667,669,3,84,42,0,
-		668,667,1,0,0,0,669,670,1,0,0,0,670,668,1,0,0,0,670,671,1,0,0,0,671,83,
-		1,0,0,0,672,675,3,232,116,0,673,675,5,96,0,0,674,672,1,0,0,0,674,673,1,
-		0,0,0,675,85,1,0,0,0,676,678,3,184,92,0,677,676,1,0,0,0,678,679,1,0,0,
-		0,679,677,1,0,0,0,679,680,1,0,0,0,680,685,1,0,0,0,681,682,5,5,0,0,682,
-		684,3,88,44,0,683,681,1,0,0,0,684,687,1,0,0,0,685,683,1,0,0,0,685,686,
-		1,0,0,0,686,87,1,0,0,0,687,685,1,0,0,0,688,693,3,186,93,0,689,690,3,202,
-		101,0,690,691,5,95,0,0,691,693,1,0,0,0,692,688,1,0,0,0,692,689,1,0,0,0,
-		693,89,1,0,0,0,694,695,5,18,0,0,695,712,5,164,0,0,696,697,5,20,0,0,697,
-		698,5,140,0,0,698,699,5,119,0,0,699,700,3,218,109,0,700,701,3,210,105,
-		0,701,713,1,0,0,0,702,710,3,218,109,0,703,711,3,210,105,0,704,705,5,119,
-		0,0,705,706,3,218,109,0,706,707,5,78,0,0,707,711,1,0,0,0,708,709,5,98,
-		0,0,709,711,3,206,103,0,710,703,1,0,0,0,710,704,1,0,0,0,710,708,1,0,0,
-		0,710,711,1,0,0,0,711,713,1,0,0,0,712,696,1,0,0,0,712,702,1,0,0,0,713,
-		715,1,0,0,0,714,716,3,196,98,0,715,714,1,0,0,0,715,716,1,0,0,0,716,91,
-		1,0,0,0,717,718,5,21,0,0,718,720,3,218,109,0,719,721,3,196,98,0,720,719,
-		1,0,0,0,720,721,1,0,0,0,721,93,1,0,0,0,722,723,5,31,0,0,723,724,5,99,0,
-		0,724,725,3,200,100,0,725,726,7,8,0,0,726,727,3,232,116,0,727,737,1,0,
-		0,0,728,729,5,20,0,0,729,733,5,88,0,0,730,731,7,9,0,0,731,733,5,87,0,0,
-		732,728,1,0,0,0,732,730,1,0,0,0,733,734,1,0,0,0,734,735,7,8,0,0,735,737,
-		3,232,116,0,736,722,1,0,0,0,736,732,1,0,0,0,737,95,1,0,0,0,738,739,5,38,
-		0,0,739,740,5,116,0,0,740,741,5,46,0,0,741,742,3,232,116,0,742,97,1,0,
-		0,0,743,744,5,24,0,0,744,745,5,7,0,0,745,750,3,100,50,0,746,747,5,5,0,
-		0,747,749,3,100,50,0,748,746,1,0,0,0,749,752,1,0,0,0,750,748,1,0,0,0,750,
-		751,1,0,0,0,751,99,1,0,0,0,752,750,1,0,0,0,753,754,5,141,0,0,754,760,3,
-		218,109,0,755,756,3,218,109,0,756,757,5,30,0,0,757,758,3,232,116,0,758,
-		760,1,0,0,0,759,753,1,0,0,0,759,755,1,0,0,0,760,101,1,0,0,0,761,762,5,
-		27,0,0,762,763,5,120,0,0,763,103,1,0,0,0,764,765,5,62,0,0,765,766,5,102,
-		0,0,766,767,5,90,0,0,767,105,1,0,0,0,768,769,5,164,0,0,769,770,3,232,116,
-		0,770,107,1,0,0,0,771,772,5,55,0,0,772,773,5,70,0,0,773,778,3,110,55,0,
-		774,775,5,5,0,0,775,777,3,110,55,0,776,774,1,0,0,0,777,780,1,0,0,0,778,
-		776,1,0,0,0,778,779,1,0,0,0,779,109,1,0,0,0,780,778,1,0,0,0,781,782,3,
-		232,116,0,782,783,3,218,109,0,783,784,3,208,104,0,784,111,1,0,0,0,785,
-		786,5,29,0,0,786,787,5,72,0,0,787,788,5,114,0,0,788,789,3,228,114,0,789,
-		790,3,210,105,0,790,113,1,0,0,0,791,793,5,46,0,0,792,794,3,218,109,0,793,
-		792,1,0,0,0,793,794,1,0,0,0,794,796,1,0,0,0,795,797,3,202,101,0,796,795,
-		1,0,0,0,796,797,1,0,0,0,797,798,1,0,0,0,798,799,5,7,0,0,799,801,3,118,
-		59,0,800,802,3,196,98,0,801,800,1,0,0,0,801,802,1,0,0,0,802,115,1,0,0,
-		0,803,821,5,47,0,0,804,805,5,70,0,0,805,808,3,232,116,0,806,807,5,68,0,
-		0,807,809,3,232,116,0,808,806,1,0,0,0,808,809,1,0,0,0,809,822,1,0,0,0,
-		810,811,3,218,109,0,811,812,5,154,0,0,812,814,3,218,109,0,813,815,3,202,
-		101,0,814,813,1,0,0,0,814,815,1,0,0,0,815,816,1,0,0,0,816,817,5,7,0,0,
-		817,819,3,118,59,0,818,820,3,196,98,0,819,818,1,0,0,0,819,820,1,0,0,0,
-		820,822,1,0,0,0,821,804,1,0,0,0,821,810,1,0,0,0,822,117,1,0,0,0,823,828,
-		3,120,60,0,824,825,5,5,0,0,825,827,3,120,60,0,826,824,1,0,0,0,827,830,
-		1,0,0,0,828,826,1,0,0,0,828,829,1,0,0,0,829,119,1,0,0,0,830,828,1,0,0,
-		0,831,832,5,8,0,0,832,833,3,118,59,0,833,839,5,9,0,0,834,835,3,218,109,
-		0,835,836,5,153,0,0,836,840,1,0,0,0,837,840,3,130,65,0,838,840,5,155,0,
-		0,839,834,1,0,0,0,839,837,1,0,0,0,839,838,1,0,0,0,839,840,1,0,0,0,840,
-		842,1,0,0,0,841,843,3,132,66,0,842,841,1,0,0,0,842,843,1,0,0,0,843,912,
-		1,0,0,0,844,846,5,141,0,0,845,847,3,218,109,0,846,845,1,0,0,0,846,847,
-		1,0,0,0,847,912,1,0,0,0,848,849,5,144,0,0,849,850,5,126,0,0,850,912,3,
-		218,109,0,851,855,5,35,0,0,852,853,5,150,0,0,853,856,5,134,0,0,854,856,
-		3,218,109,0,855,852,1,0,0,0,855,854,1,0,0,0,856,859,1,0,0,0,857,858,5,
-		30,0,0,858,860,5,106,0,0,859,857,1,0,0,0,859,860,1,0,0,0,860,912,1,0,0,
-		0,861,862,5,101,0,0,862,863,3,218,109,0,863,864,5,30,0,0,864,865,3,232,
-		116,0,865,912,1,0,0,0,866,867,5,74,0,0,867,870,3,218,109,0,868,869,5,30,
-		0,0,869,871,3,232,116,0,870,868,1,0,0,0,870,871,1,0,0,0,871,912,1,0,0,
-		0,872,873,5,164,0,0,873,912,3,232,116,0,874,876,3,226,113,0,875,874,1,
-		0,0,0,875,876,1,0,0,0,876,906,1,0,0,0,877,879,3,232,116,0,878,877,1,0,
-		0,0,879,880,1,0,0,0,880,878,1,0,0,0,880,881,1,0,0,0,881,899,1,0,0,0,882,
-		884,3,204,102,0,883,885,3,128,64,0,884,883,1,0,0,0,884,885,1,0,0,0,885,
-		900,1,0,0,0,886,888,3,126,63,0,887,889,3,122,61,0,888,887,1,0,0,0,888,
-		889,1,0,0,0,889,900,1,0,0,0,890,900,3,122,61,0,891,900,3,124,62,0,892,
-		900,5,155,0,0,893,895,5,178,0,0,894,896,3,232,116,0,895,894,1,0,0,0,896,
-		897,1,0,0,0,897,895,1,0,0,0,897,898,1,0,0,0,898,900,1,0,0,0,899,882,1,
-		0,0,0,899,886,1,0,0,0,899,890,1,0,0,0,899,891,1,0,0,0,899,892,1,0,0,0,
-		899,893,1,0,0,0,899,900,1,0,0,0,900,907,1,0,0,0,901,903,3,204,102,0,902,
-		904,3,128,64,0,903,902,1,0,0,0,903,904,1,0,0,0,904,907,1,0,0,0,905,907,
-		3,124,62,0,906,878,1,0,0,0,906,901,1,0,0,0,906,905,1,0,0,0,907,909,1,0,
-		0,0,908,910,3,132,66,0,909,908,1,0,0,0,909,910,1,0,0,0,910,912,1,0,0,0,
-		911,831,1,0,0,0,911,844,1,0,0,0,911,848,1,0,0,0,911,851,1,0,0,0,911,861,
-		1,0,0,0,911,866,1,0,0,0,911,872,1,0,0,0,911,875,1,0,0,0,912,121,1,0,0,
-		0,913,914,5,164,0,0,914,915,5,8,0,0,915,916,3,118,59,0,916,917,5,9,0,0,
-		917,918,3,218,109,0,918,919,5,153,0,0,919,920,5,92,0,0,920,123,1,0,0,0,
-		921,922,5,72,0,0,922,923,5,85,0,0,923,924,5,89,0,0,924,125,1,0,0,0,925,
-		927,3,220,110,0,926,925,1,0,0,0,927,928,1,0,0,0,928,926,1,0,0,0,928,929,
-		1,0,0,0,929,939,1,0,0,0,930,934,3,226,113,0,931,933,3,220,110,0,932,931,
-		1,0,0,0,933,936,1,0,0,0,934,932,1,0,0,0,934,935,1,0,0,0,935,939,1,0,0,
-		0,936,934,1,0,0,0,937,939,3,130,65,0,938,926,1,0,0,0,938,930,1,0,0,0,938,
-		937,1,0,0,0,939,127,1,0,0,0,940,942,3,218,109,0,941,943,5,92,0,0,942,941,
-		1,0,0,0,942,943,1,0,0,0,943,946,1,0,0,0,944,946,3,130,65,0,945,940,1,0,
-		0,0,945,944,1,0,0,0,946,129,1,0,0,0,947,959,5,64,0,0,948,959,5,71,0,0,
-		949,950,5,154,0,0,950,959,5,79,0,0,951,952,5,159,0,0,952,953,3,218,109,
-		0,953,956,5,132,0,0,954,955,5,73,0,0,955,957,5,79,0,0,956,954,1,0,0,0,
-		956,957,1,0,0,0,957,959,1,0,0,0,958,947,1,0,0,0,958,948,1,0,0,0,958,949,
-		1,0,0,0,958,951,1,0,0,0,959,131,1,0,0,0,960,1027,5,102,0,0,961,965,7,10,
-		0,0,962,964,3,232,116,0,963,962,1,0,0,0,964,967,1,0,0,0,965,963,1,0,0,
-		0,965,966,1,0,0,0,966,974,1,0,0,0,967,965,1,0,0,0,968,970,5,68,0,0,969,
-		971,3,232,116,0,970,969,1,0,0,0,971,972,1,0,0,0,972,970,1,0,0,0,972,973,
-		1,0,0,0,973,975,1,0,0,0,974,968,1,0,0,0,974,975,1,0,0,0,975,980,1,0,0,
-		0,976,977,5,159,0,0,977,978,3,218,109,0,978,979,5,132,0,0,979,981,1,0,
-		0,0,980,976,1,0,0,0,980,981,1,0,0,0,981,1028,1,0,0,0,982,986,5,85,0,0,
-		983,985,3,232,116,0,984,983,1,0,0,0,985,988,1,0,0,0,986,984,1,0,0,0,986,
-		987,1,0,0,0,987,1007,1,0,0,0,988,986,1,0,0,0,989,991,5,68,0,0,990,992,
-		3,226,113,0,991,990,1,0,0,0,991,992,1,0,0,0,992,994,1,0,0,0,993,995,3,
-		232,116,0,994,993,1,0,0,0,995,996,1,0,0,0,996,994,1,0,0,0,996,997,1,0,
-		0,0,997,1005,1,0,0,0,998,999,5,102,0,0,999,1001,5,85,0,0,1000,1002,3,232,
-		116,0,1001,1000,1,0,0,0,1002,1003,1,0,0,0,1003,1001,1,0,0,0,1003,1004,
-		1,0,0,0,1004,1006,1,0,0,0,1005,998,1,0,0,0,1005,1006,1,0,0,0,1006,1008,
-		1,0,0,0,1007,989,1,0,0,0,1007,1008,1,0,0,0,1008,1015,1,0,0,0,1009,1016,
-		5,64,0,0,1010,1016,5,71,0,0,1011,1012,5,159,0,0,1012,1013,3,218,109,0,
-		1013,1014,5,132,0,0,1014,1016,1,0,0,0,1015,1009,1,0,0,0,1015,1010,1,0,
-		0,0,1015,1011,1,0,0,0,1015,1016,1,0,0,0,1016,1028,1,0,0,0,1017,1028,7,
-		11,0,0,1018,1028,5,142,0,0,1019,1020,5,122,0,0,1020,1028,5,130,0,0,1021,
-		1023,5,178,0,0,1022,1024,3,232,116,0,1023,1022,1,0,0,0,1024,1025,1,0,0,
-		0,1025,1023,1,0,0,0,1025,1026,1,0,0,0,1026,1028,1,0,0,0,1027,961,1,0,0,
-		0,1027,982,1,0,0,0,1027,1017,1,0,0,0,1027,1018,1,0,0,0,1027,1019,1,0,0,
-		0,1027,1021,1,0,0,0,1028,133,1,0,0,0,1029,1037,5,44,0,0,1030,1031,5,47,
-		0,0,1031,1032,3,218,109,0,1032,1033,5,154,0,0,1033,1034,3,218,109,0,1034,
-		1038,1,0,0,0,1035,1036,5,46,0,0,1036,1038,3,218,109,0,1037,1030,1,0,0,
-		0,1037,1035,1,0,0,0,1038,1050,1,0,0,0,1039,1040,5,5,0,0,1040,1048,3,218,
-		109,0,1041,1042,5,113,0,0,1042,1049,5,153,0,0,1043,1046,5,153,0,0,1044,
-		1045,5,102,0,0,1045,1047,5,66,0,0,1046,1044,1,0,0,0,1046,1047,1,0,0,0,
-		1047,1049,1,0,0,0,1048,1041,1,0,0,0,1048,1043,1,0,0,0,1049,1051,1,0,0,
-		0,1050,1039,1,0,0,0,1050,1051,1,0,0,0,1051,1053,1,0,0,0,1052,1054,3,196,
-		98,0,1053,1052,1,0,0,0,1053,1054,1,0,0,0,1054,135,1,0,0,0,1055,1056,5,
-		30,0,0,1056,1061,3,138,69,0,1057,1058,5,5,0,0,1058,1060,3,138,69,0,1059,
-		1057,1,0,0,0,1060,1063,1,0,0,0,1061,1059,1,0,0,0,1061,1062,1,0,0,0,1062,
-		1064,1,0,0,0,1063,1061,1,0,0,0,1064,1065,5,7,0,0,1065,1066,3,140,70,0,
-		1066,137,1,0,0,0,1067,1070,3,18,9,0,1068,1069,5,154,0,0,1069,1071,3,18,
-		9,0,1070,1068,1,0,0,0,1070,1071,1,0,0,0,1071,139,1,0,0,0,1072,1086,3,38,
-		19,0,1073,1086,3,94,47,0,1074,1086,3,96,48,0,1075,1086,3,114,57,0,1076,
-		1086,3,116,58,0,1077,1086,3,134,67,0,1078,1086,3,142,71,0,1079,1086,3,
-		146,73,0,1080,1086,3,148,74,0,1081,1086,3,150,75,0,1082,1086,3,174,87,
-		0,1083,1086,3,106,53,0,1084,1086,3,108,54,0,1085,1072,1,0,0,0,1085,1073,
-		1,0,0,0,1085,1074,1,0,0,0,1085,1075,1,0,0,0,1085,1076,1,0,0,0,1085,1077,
-		1,0,0,0,1085,1078,1,0,0,0,1085,1079,1,0,0,0,1085,1080,1,0,0,0,1085,1081,
-		1,0,0,0,1085,1082,1,0,0,0,1085,1083,1,0,0,0,1085,1084,1,0,0,0,1086,141,
-		1,0,0,0,1087,1099,5,54,0,0,1088,1089,5,154,0,0,1089,1092,3,212,106,0,1090,
-		1091,5,72,0,0,1091,1093,3,200,100,0,1092,1090,1,0,0,0,1092,1093,1,0,0,
-		0,1093,1100,1,0,0,0,1094,1095,5,30,0,0,1095,1100,3,212,106,0,1096,1097,
-		3,218,109,0,1097,1098,3,208,104,0,1098,1100,1,0,0,0,1099,1088,1,0,0,0,
-		1099,1094,1,0,0,0,1099,1096,1,0,0,0,1100,1103,1,0,0,0,1101,1102,5,31,0,
-		0,1102,1104,3,232,116,0,1103,1101,1,0,0,0,1103,1104,1,0,0,0,1104,1109,
-		1,0,0,0,1105,1106,5,5,0,0,1106,1108,3,144,72,0,1107,1105,1,0,0,0,1108,
-		1111,1,0,0,0,1109,1107,1,0,0,0,1109,1110,1,0,0,0,1110,1113,1,0,0,0,1111,
-		1109,1,0,0,0,1112,1114,3,196,98,0,1113,1112,1,0,0,0,1113,1114,1,0,0,0,
-		1114,143,1,0,0,0,1115,1116,5,91,0,0,1116,1127,3,208,104,0,1117,1118,5,
-		118,0,0,1118,1127,3,208,104,0,1119,1120,5,89,0,0,1120,1127,3,202,101,0,
-		1121,1122,5,102,0,0,1122,1127,3,232,116,0,1123,1124,5,88,0,0,1124,1125,
-		5,102,0,0,1125,1127,3,206,103,0,1126,1115,1,0,0,0,1126,1117,1,0,0,0,1126,
-		1119,1,0,0,0,1126,1121,1,0,0,0,1126,1123,1,0,0,0,1127,145,1,0,0,0,1128,
-		1129,5,35,0,0,1129,1132,3,218,109,0,1130,1131,5,30,0,0,1131,1133,5,106,
-		0,0,1132,1130,1,0,0,0,1132,1133,1,0,0,0,1133,1134,1,0,0,0,1134,1135,5,
-		72,0,0,1135,1137,3,200,100,0,1136,1138,3,196,98,0,1137,1136,1,0,0,0,1137,
-		1138,1,0,0,0,1138,147,1,0,0,0,1139,1140,5,17,0,0,1140,1141,3,218,109,0,
-		1141,1142,5,72,0,0,1142,1147,3,200,100,0,1143,1144,5,5,0,0,1144,1145,5,
-		122,0,0,1145,1146,5,46,0,0,1146,1148,5,69,0,0,1147,1143,1,0,0,0,1147,1148,
-		1,0,0,0,1148,1150,1,0,0,0,1149,1151,3,196,98,0,1150,1149,1,0,0,0,1150,
-		1151,1,0,0,0,1151,149,1,0,0,0,1152,1208,5,49,0,0,1153,1154,5,76,0,0,1154,
-		1209,3,166,83,0,1155,1156,5,47,0,0,1156,1157,3,218,109,0,1157,1158,5,154,
-		0,0,1158,1159,3,218,109,0,1159,1160,3,152,76,0,1160,1209,1,0,0,0,1161,
-		1162,5,154,0,0,1162,1165,3,212,106,0,1163,1164,5,72,0,0,1164,1166,3,200,
-		100,0,1165,1163,1,0,0,0,1165,1166,1,0,0,0,1166,1170,1,0,0,0,1167,1168,
-		5,30,0,0,1168,1170,3,212,106,0,1169,1161,1,0,0,0,1169,1167,1,0,0,0,1170,
-		1173,1,0,0,0,1171,1172,5,31,0,0,1172,1174,3,232,116,0,1173,1171,1,0,0,
-		0,1173,1174,1,0,0,0,1174,1179,1,0,0,0,1175,1176,5,5,0,0,1176,1178,3,144,
-		72,0,1177,1175,1,0,0,0,1178,1181,1,0,0,0,1179,1177,1,0,0,0,1179,1180,1,
-		0,0,0,1180,1182,1,0,0,0,1181,1179,1,0,0,0,1182,1183,3,152,76,0,1183,1209,
-		1,0,0,0,1184,1206,3,218,109,0,1185,1188,3,208,104,0,1186,1187,5,31,0,0,
-		1187,1189,3,232,116,0,1188,1186,1,0,0,0,1188,1189,1,0,0,0,1189,1194,1,
-		0,0,0,1190,1191,5,5,0,0,1191,1193,3,144,72,0,1192,1190,1,0,0,0,1193,1196,
-		1,0,0,0,1194,1192,1,0,0,0,1194,1195,1,0,0,0,1195,1197,1,0,0,0,1196,1194,
-		1,0,0,0,1197,1198,3,152,76,0,1198,1207,1,0,0,0,1199,1200,3,210,105,0,1200,
-		1204,5,102,0,0,1201,1202,5,5,0,0,1202,1203,5,76,0,0,1203,1205,3,166,83,
-		0,1204,1201,1,0,0,0,1204,1205,1,0,0,0,1205,1207,1,0,0,0,1206,1185,1,0,
-		0,0,1206,1199,1,0,0,0,1207,1209,1,0,0,0,1208,1153,1,0,0,0,1208,1155,1,
-		0,0,0,1208,1169,1,0,0,0,1208,1184,1,0,0,0,1209,151,1,0,0,0,1210,1211,5,
-		7,0,0,1211,1216,3,154,77,0,1212,1213,5,6,0,0,1213,1215,3,154,77,0,1214,
-		1212,1,0,0,0,1215,1218,1,0,0,0,1216,1214,1,0,0,0,1216,1217,1,0,0,0,1217,
-		1221,1,0,0,0,1218,1216,1,0,0,0,1219,1221,3,170,85,0,1220,1210,1,0,0,0,
-		1220,1219,1,0,0,0,1221,1223,1,0,0,0,1222,1224,3,196,98,0,1223,1222,1,0,
-		0,0,1223,1224,1,0,0,0,1224,153,1,0,0,0,1225,1226,5,65,0,0,1226,1227,3,
-		218,109,0,1227,1228,3,208,104,0,1228,1229,5,5,0,0,1229,1231,1,0,0,0,1230,
-		1225,1,0,0,0,1230,1231,1,0,0,0,1231,1232,1,0,0,0,1232,1237,3,156,78,0,
-		1233,1234,5,5,0,0,1234,1236,3,158,79,0,1235,1233,1,0,0,0,1236,1239,1,0,
-		0,0,1237,1235,1,0,0,0,1237,1238,1,0,0,0,1238,155,1,0,0,0,1239,1237,1,0,
-		0,0,1240,1243,3,204,102,0,1241,1243,5,17,0,0,1242,1240,1,0,0,0,1242,1241,
-		1,0,0,0,1243,1244,1,0,0,0,1244,1252,3,218,109,0,1245,1246,5,35,0,0,1246,
-		1249,3,218,109,0,1247,1248,5,30,0,0,1248,1250,5,106,0,0,1249,1247,1,0,
-		0,0,1249,1250,1,0,0,0,1250,1252,1,0,0,0,1251,1242,1,0,0,0,1251,1245,1,
-		0,0,0,1252,1256,1,0,0,0,1253,1254,5,72,0,0,1254,1257,3,200,100,0,1255,
-		1257,5,92,0,0,1256,1253,1,0,0,0,1256,1255,1,0,0,0,1256,1257,1,0,0,0,1257,
-		1259,1,0,0,0,1258,1260,3,160,80,0,1259,1258,1,0,0,0,1259,1260,1,0,0,0,
-		1260,157,1,0,0,0,1261,1264,5,151,0,0,1262,1265,3,160,80,0,1263,1265,3,
-		156,78,0,1264,1262,1,0,0,0,1264,1263,1,0,0,0,1265,1278,1,0,0,0,1266,1278,
-		3,162,81,0,1267,1270,5,76,0,0,1268,1271,3,164,82,0,1269,1271,3,166,83,
-		0,1270,1268,1,0,0,0,1270,1269,1,0,0,0,1271,1278,1,0,0,0,1272,1278,3,168,
-		84,0,1273,1274,5,72,0,0,1274,1278,3,200,100,0,1275,1278,5,92,0,0,1276,
-		1278,7,12,0,0,1277,1261,1,0,0,0,1277,1266,1,0,0,0,1277,1267,1,0,0,0,1277,
-		1272,1,0,0,0,1277,1273,1,0,0,0,1277,1275,1,0,0,0,1277,1276,1,0,0,0,1278,
-		159,1,0,0,0,1279,1283,3,162,81,0,1280,1281,5,76,0,0,1281,1283,3,164,82,
-		0,1282,1279,1,0,0,0,1282,1280,1,0,0,0,1283,161,1,0,0,0,1284,1289,5,93,
-		0,0,1285,1290,5,46,0,0,1286,1287,3,218,109,0,1287,1288,3,208,104,0,1288,
-		1290,1,0,0,0,1289,1285,1,0,0,0,1289,1286,1,0,0,0,1290,1294,1,0,0,0,1291,
-		1292,3,218,109,0,1292,1293,5,153,0,0,1293,1295,1,0,0,0,1294,1291,1,0,0,
-		0,1294,1295,1,0,0,0,1295,163,1,0,0,0,1296,1297,5,158,0,0,1297,1298,5,93,
-		0,0,1298,1299,3,218,109,0,1299,1300,5,68,0,0,1300,1301,3,218,109,0,1301,
-		1305,3,208,104,0,1302,1303,3,218,109,0,1303,1304,5,153,0,0,1304,1306,1,
-		0,0,0,1305,1302,1,0,0,0,1305,1306,1,0,0,0,1306,165,1,0,0,0,1307,1313,5,
-		143,0,0,1308,1309,5,145,0,0,1309,1313,5,126,0,0,1310,1311,5,167,0,0,1311,
-		1313,5,155,0,0,1312,1307,1,0,0,0,1312,1308,1,0,0,0,1312,1310,1,0,0,0,1313,
-		167,1,0,0,0,1314,1317,5,175,0,0,1315,1317,3,226,113,0,1316,1314,1,0,0,
-		0,1316,1315,1,0,0,0,1317,1318,1,0,0,0,1318,1319,3,210,105,0,1319,1320,
-		5,102,0,0,1320,169,1,0,0,0,1321,1322,5,92,0,0,1322,1323,5,154,0,0,1323,
-		1324,3,218,109,0,1324,1328,5,5,0,0,1325,1326,5,72,0,0,1326,1329,3,200,
-		100,0,1327,1329,5,71,0,0,1328,1325,1,0,0,0,1328,1327,1,0,0,0,1329,1334,
-		1,0,0,0,1330,1331,5,5,0,0,1331,1333,3,172,86,0,1332,1330,1,0,0,0,1333,
-		1336,1,0,0,0,1334,1332,1,0,0,0,1334,1335,1,0,0,0,1335,171,1,0,0,0,1336,
-		1334,1,0,0,0,1337,1338,5,121,0,0,1338,1339,5,137,0,0,1339,1354,3,208,104,
-		0,1340,1341,5,110,0,0,1341,1354,5,96,0,0,1342,1345,5,76,0,0,1343,1346,
-		5,158,0,0,1344,1346,3,166,83,0,1345,1343,1,0,0,0,1345,1344,1,0,0,0,1346,
-		1354,1,0,0,0,1347,1348,7,7,0,0,1348,1349,3,218,109,0,1349,1350,3,208,104,
-		0,1350,1351,5,131,0,0,1351,1354,1,0,0,0,1352,1354,3,168,84,0,1353,1337,
-		1,0,0,0,1353,1340,1,0,0,0,1353,1342,1,0,0,0,1353,1347,1,0,0,0,1353,1352,
-		1,0,0,0,1354,173,1,0,0,0,1355,1356,5,52,0,0,1356,1357,3,232,116,0,1357,
-		1358,3,212,106,0,1358,1363,5,64,0,0,1359,1360,5,76,0,0,1360,1361,3,212,
-		106,0,1361,1362,7,13,0,0,1362,1364,1,0,0,0,1363,1359,1,0,0,0,1363,1364,
-		1,0,0,0,1364,1369,1,0,0,0,1365,1366,5,5,0,0,1366,1368,3,176,88,0,1367,
-		1365,1,0,0,0,1368,1371,1,0,0,0,1369,1367,1,0,0,0,1369,1370,1,0,0,0,1370,
-		1373,1,0,0,0,1371,1369,1,0,0,0,1372,1374,3,196,98,0,1373,1372,1,0,0,0,
-		1373,1374,1,0,0,0,1374,175,1,0,0,0,1375,1381,5,175,0,0,1376,1381,7,12,
-		0,0,1377,1378,5,115,0,0,1378,1379,5,119,0,0,1379,1381,3,222,111,0,1380,
-		1375,1,0,0,0,1380,1376,1,0,0,0,1380,1377,1,0,0,0,1381,177,1,0,0,0,1382,
-		1384,5,48,0,0,1383,1385,3,184,92,0,1384,1383,1,0,0,0,1385,1386,1,0,0,0,
-		1386,1384,1,0,0,0,1386,1387,1,0,0,0,1387,1392,1,0,0,0,1388,1389,5,68,0,
-		0,1389,1391,3,180,90,0,1390,1388,1,0,0,0,1391,1394,1,0,0,0,1392,1390,1,
-		0,0,0,1392,1393,1,0,0,0,1393,1402,1,0,0,0,1394,1392,1,0,0,0,1395,1400,
-		5,5,0,0,1396,1398,3,186,93,0,1397,1399,5,5,0,0,1398,1397,1,0,0,0,1398,
-		1399,1,0,0,0,1399,1401,1,0,0,0,1400,1396,1,0,0,0,1400,1401,1,0,0,0,1401,
-		1403,1,0,0,0,1402,1395,1,0,0,0,1402,1403,1,0,0,0,1403,1404,1,0,0,0,1404,
-		1406,5,164,0,0,1405,1407,3,184,92,0,1406,1405,1,0,0,0,1407,1408,1,0,0,
-		0,1408,1406,1,0,0,0,1408,1409,1,0,0,0,1409,1414,1,0,0,0,1410,1411,5,68,
-		0,0,1411,1413,3,180,90,0,1412,1410,1,0,0,0,1413,1416,1,0,0,0,1414,1412,
-		1,0,0,0,1414,1415,1,0,0,0,1415,1421,1,0,0,0,1416,1414,1,0,0,0,1417,1418,
-		5,5,0,0,1418,1420,3,182,91,0,1419,1417,1,0,0,0,1420,1423,1,0,0,0,1421,
-		1419,1,0,0,0,1421,1422,1,0,0,0,1422,1426,1,0,0,0,1423,1421,1,0,0,0,1424,
-		1425,5,7,0,0,1425,1427,3,188,94,0,1426,1424,1,0,0,0,1426,1427,1,0,0,0,
-		1427,179,1,0,0,0,1428,1430,3,184,92,0,1429,1428,1,0,0,0,1430,1431,1,0,
-		0,0,1431,1429,1,0,0,0,1431,1432,1,0,0,0,1432,181,1,0,0,0,1433,1455,3,186,
-		93,0,1434,1440,5,86,0,0,1435,1436,3,226,113,0,1436,1437,5,154,0,0,1437,
-		1438,3,226,113,0,1438,1439,3,230,115,0,1439,1441,1,0,0,0,1440,1435,1,0,
-		0,0,1440,1441,1,0,0,0,1441,1455,1,0,0,0,1442,1446,5,102,0,0,1443,1444,
-		5,150,0,0,1444,1447,5,139,0,0,1445,1447,5,124,0,0,1446,1443,1,0,0,0,1446,
-		1445,1,0,0,0,1447,1448,1,0,0,0,1448,1455,5,125,0,0,1449,1450,5,164,0,0,
-		1450,1455,3,232,116,0,1451,1452,3,202,101,0,1452,1453,5,155,0,0,1453,1455,
-		1,0,0,0,1454,1433,1,0,0,0,1454,1434,1,0,0,0,1454,1442,1,0,0,0,1454,1449,
-		1,0,0,0,1454,1451,1,0,0,0,1455,183,1,0,0,0,1456,1463,3,232,116,0,1457,
-		1463,5,96,0,0,1458,1463,5,105,0,0,1459,1463,5,46,0,0,1460,1463,5,47,0,
-		0,1461,1463,5,148,0,0,1462,1456,1,0,0,0,1462,1457,1,0,0,0,1462,1458,1,
-		0,0,0,1462,1459,1,0,0,0,1462,1460,1,0,0,0,1462,1461,1,0,0,0,1463,185,1,
-		0,0,0,1464,1465,5,66,0,0,1465,1467,5,75,0,0,1466,1464,1,0,0,0,1466,1467,
-		1,0,0,0,1467,1468,1,0,0,0,1468,1473,7,7,0,0,1469,1474,5,46,0,0,1470,1471,
-		3,218,109,0,1471,1472,3,208,104,0,1472,1474,1,0,0,0,1473,1469,1,0,0,0,
-		1473,1470,1,0,0,0,1474,1481,1,0,0,0,1475,1476,5,47,0,0,1476,1477,3,218,
-		109,0,1477,1478,5,154,0,0,1478,1479,3,218,109,0,1479,1481,1,0,0,0,1480,
-		1466,1,0,0,0,1480,1475,1,0,0,0,1481,187,1,0,0,0,1482,1484,3,226,113,0,
-		1483,1482,1,0,0,0,1483,1484,1,0,0,0,1484,1486,1,0,0,0,1485,1487,3,232,
-		116,0,1486,1485,1,0,0,0,1487,1488,1,0,0,0,1488,1486,1,0,0,0,1488,1489,
-		1,0,0,0,1489,1511,1,0,0,0,1490,1491,5,102,0,0,1491,1498,5,85,0,0,1492,
-		1499,5,46,0,0,1493,1495,3,232,116,0,1494,1493,1,0,0,0,1495,1496,1,0,0,
-		0,1496,1494,1,0,0,0,1496,1497,1,0,0,0,1497,1499,1,0,0,0,1498,1492,1,0,
-		0,0,1498,1494,1,0,0,0,1499,1512,1,0,0,0,1500,1508,5,127,0,0,1501,1509,
-		5,46,0,0,1502,1506,3,218,109,0,1503,1507,3,208,104,0,1504,1507,5,148,0,
-		0,1505,1507,3,232,116,0,1506,1503,1,0,0,0,1506,1504,1,0,0,0,1506,1505,
-		1,0,0,0,1507,1509,1,0,0,0,1508,1501,1,0,0,0,1508,1502,1,0,0,0,1509,1512,
-		1,0,0,0,1510,1512,5,92,0,0,1511,1490,1,0,0,0,1511,1500,1,0,0,0,1511,1510,
-		1,0,0,0,1511,1512,1,0,0,0,1512,189,1,0,0,0,1513,1514,5,26,0,0,1514,1545,
-		3,192,96,0,1515,1525,5,39,0,0,1516,1517,5,72,0,0,1517,1518,7,14,0,0,1518,
-		1526,3,212,106,0,1519,1523,3,212,106,0,1520,1521,5,5,0,0,1521,1522,5,165,
-		0,0,1522,1524,3,212,106,0,1523,1520,1,0,0,0,1523,1524,1,0,0,0,1524,1526,
-		1,0,0,0,1525,1516,1,0,0,0,1525,1519,1,0,0,0,1526,1546,1,0,0,0,1527,1530,
-		7,8,0,0,1528,1529,5,72,0,0,1529,1531,7,14,0,0,1530,1528,1,0,0,0,1530,1531,
-		1,0,0,0,1531,1532,1,0,0,0,1532,1546,3,192,96,0,1533,1535,7,15,0,0,1534,
-		1536,5,97,0,0,1535,1534,1,0,0,0,1535,1536,1,0,0,0,1536,1543,1,0,0,0,1537,
-		1538,5,102,0,0,1538,1539,5,47,0,0,1539,1540,3,218,109,0,1540,1541,5,154,
-		0,0,1541,1542,3,218,109,0,1542,1544,1,0,0,0,1543,1537,1,0,0,0,1543,1544,
-		1,0,0,0,1544,1546,1,0,0,0,1545,1515,1,0,0,0,1545,1527,1,0,0,0,1545,1533,
-		1,0,0,0,1546,191,1,0,0,0,1547,1564,3,212,106,0,1548,1550,5,96,0,0,1549,
-		1548,1,0,0,0,1549,1550,1,0,0,0,1550,1555,1,0,0,0,1551,1553,5,175,0,0,1552,
-		1554,5,175,0,0,1553,1552,1,0,0,0,1553,1554,1,0,0,0,1554,1556,1,0,0,0,1555,
-		1551,1,0,0,0,1555,1556,1,0,0,0,1556,1557,1,0,0,0,1557,1561,7,3,0,0,1558,
-		1560,3,194,97,0,1559,1558,1,0,0,0,1560,1563,1,0,0,0,1561,1559,1,0,0,0,
-		1561,1562,1,0,0,0,1562,1565,1,0,0,0,1563,1561,1,0,0,0,1564,1549,1,0,0,
-		0,1564,1565,1,0,0,0,1565,193,1,0,0,0,1566,1567,3,224,112,0,1567,1569,3,
-		222,111,0,1568,1570,7,3,0,0,1569,1568,1,0,0,0,1569,1570,1,0,0,0,1570,195,
-		1,0,0,0,1571,1572,5,10,0,0,1572,1577,3,198,99,0,1573,1574,5,5,0,0,1574,
-		1576,3,198,99,0,1575,1573,1,0,0,0,1576,1579,1,0,0,0,1577,1575,1,0,0,0,
-		1577,1578,1,0,0,0,1578,1585,1,0,0,0,1579,1577,1,0,0,0,1580,1581,5,166,
-		0,0,1581,1582,5,157,0,0,1582,1586,7,2,0,0,1583,1584,5,164,0,0,1584,1586,
-		5,78,0,0,1585,1580,1,0,0,0,1585,1583,1,0,0,0,1585,1586,1,0,0,0,1586,197,
-		1,0,0,0,1587,1594,3,218,109,0,1588,1590,3,232,116,0,1589,1588,1,0,0,0,
-		1590,1591,1,0,0,0,1591,1589,1,0,0,0,1591,1592,1,0,0,0,1592,1595,1,0,0,
-		0,1593,1595,5,148,0,0,1594,1589,1,0,0,0,1594,1593,1,0,0,0,1594,1595,1,
-		0,0,0,1595,199,1,0,0,0,1596,1597,5,20,0,0,1597,1603,5,88,0,0,1598,1600,
-		3,232,116,0,1599,1601,5,87,0,0,1600,1599,1,0,0,0,1600,1601,1,0,0,0,1601,
-		1603,1,0,0,0,1602,1596,1,0,0,0,1602,1598,1,0,0,0,1603,201,1,0,0,0,1604,
-		1605,7,16,0,0,1605,203,1,0,0,0,1606,1607,7,17,0,0,1607,205,1,0,0,0,1608,
-		1610,3,232,116,0,1609,1608,1,0,0,0,1610,1611,1,0,0,0,1611,1609,1,0,0,0,
-		1611,1612,1,0,0,0,1612,207,1,0,0,0,1613,1614,7,18,0,0,1614,209,1,0,0,0,
-		1615,1616,7,19,0,0,1616,211,1,0,0,0,1617,1621,3,216,108,0,1618,1620,3,
-		214,107,0,1619,1618,1,0,0,0,1620,1623,1,0,0,0,1621,1619,1,0,0,0,1621,1622,
-		1,0,0,0,1622,213,1,0,0,0,1623,1621,1,0,0,0,1624,1625,3,224,112,0,1625,
-		1626,3,216,108,0,1626,215,1,0,0,0,1627,1629,3,226,113,0,1628,1630,3,230,
-		115,0,1629,1628,1,0,0,0,1629,1630,1,0,0,0,1630,1637,1,0,0,0,1631,1637,
-		3,232,116,0,1632,1633,5,8,0,0,1633,1634,3,212,106,0,1634,1635,5,9,0,0,
-		1635,1637,1,0,0,0,1636,1627,1,0,0,0,1636,1631,1,0,0,0,1636,1632,1,0,0,
-		0,1637,217,1,0,0,0,1638,1642,3,222,111,0,1639,1641,3,220,110,0,1640,1639,
-		1,0,0,0,1641,1644,1,0,0,0,1642,1640,1,0,0,0,1642,1643,1,0,0,0,1643,219,
-		1,0,0,0,1644,1642,1,0,0,0,1645,1646,3,224,112,0,1646,1647,3,222,111,0,
-		1647,221,1,0,0,0,1648,1655,3,226,113,0,1649,1655,3,232,116,0,1650,1651,
-		5,8,0,0,1651,1652,3,218,109,0,1652,1653,5,9,0,0,1653,1655,1,0,0,0,1654,
-		1648,1,0,0,0,1654,1649,1,0,0,0,1654,1650,1,0,0,0,1655,223,1,0,0,0,1656,
-		1657,7,20,0,0,1657,225,1,0,0,0,1658,1670,3,228,114,0,1659,1660,5,8,0,0,
-		1660,1665,3,228,114,0,1661,1662,5,5,0,0,1662,1664,3,228,114,0,1663,1661,
-		1,0,0,0,1664,1667,1,0,0,0,1665,1663,1,0,0,0,1665,1666,1,0,0,0,1666,1668,
-		1,0,0,0,1667,1665,1,0,0,0,1668,1669,5,9,0,0,1669,1671,1,0,0,0,1670,1659,
-		1,0,0,0,1670,1671,1,0,0,0,1671,227,1,0,0,0,1672,1674,5,176,0,0,1673,1675,
-		5,177,0,0,1674,1673,1,0,0,0,1674,1675,1,0,0,0,1675,1678,1,0,0,0,1676,1678,
-		5,177,0,0,1677,1672,1,0,0,0,1677,1676,1,0,0,0,1678,229,1,0,0,0,1679,1680,
-		7,21,0,0,1680,231,1,0,0,0,1681,1682,7,22,0,0,1682,233,1,0,0,0,211,288,
-		303,314,322,324,340,346,355,357,369,385,395,404,410,422,439,441,447,456,
-		464,471,481,490,496,514,525,539,545,553,561,564,566,574,579,587,594,597,
-		607,610,613,623,631,639,646,653,662,665,670,674,679,685,692,710,712,715,
-		720,732,736,750,759,778,793,796,801,808,814,819,821,828,839,842,846,855,
-		859,870,875,880,884,888,897,899,903,906,909,911,928,934,938,942,945,956,
-		958,965,972,974,980,986,991,996,1003,1005,1007,1015,1025,1027,1037,1046,
-		1048,1050,1053,1061,1070,1085,1092,1099,1103,1109,1113,1126,1132,1137,
-		1147,1150,1165,1169,1173,1179,1188,1194,1204,1206,1208,1216,1220,1223,
-		1230,1237,1242,1249,1251,1256,1259,1264,1270,1277,1282,1289,1294,1305,
-		1312,1316,1328,1334,1345,1353,1363,1369,1373,1380,1386,1392,1398,1400,
-		1402,1408,1414,1421,1426,1431,1440,1446,1454,1462,1466,1473,1480,1483,
-		1488,1496,1498,1506,1508,1511,1523,1525,1530,1535,1543,1545,1549,1553,
-		1555,1561,1564,1569,1577,1585,1591,1594,1600,1602,1611,1621,1629,1636,
-		1642,1654,1665,1670,1674,1677
+		2,1,2,1,2,1,2,1,2,1,2,3,2,292,8,2,1,3,1,3,1,3,1,4,1,4,1,4,1,5,1,5,1,5,
+		1,6,1,6,1,6,1,6,3,6,307,8,6,1,7,1,7,1,7,1,8,1,8,1,8,1,8,5,8,316,8,8,10,
+		8,12,8,319,9,8,1,9,1,9,1,9,1,9,1,9,3,9,326,8,9,3,9,328,8,9,1,10,1,10,1,
+		10,1,11,1,11,1,11,1,12,1,12,1,12,1,13,1,13,1,14,1,14,1,14,3,14,344,8,14,
+		1,14,1,14,5,14,348,8,14,10,14,12,14,351,9,14,1,15,1,15,1,15,1,15,1,15,
+		1,15,3,15,359,8,15,3,15,361,8,15,1,16,1,16,1,16,1,16,1,17,1,17,1,17,1,
+		17,1,17,1,17,3,17,373,8,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,
+		1,17,1,17,1,17,1,17,1,17,3,17,389,8,17,1,18,1,18,1,18,1,19,1,19,1,19,1,
+		19,1,19,3,19,399,8,19,1,19,1,19,1,19,1,19,1,19,1,19,1,19,3,19,408,8,19,
+		1,19,1,19,5,19,412,8,19,10,19,12,19,415,9,19,1,20,1,20,1,20,1,20,1,20,
+		1,20,1,20,1,20,1,20,3,20,426,8,20,1,21,1,21,1,21,1,21,1,21,1,22,1,22,1,
+		22,1,22,1,22,1,22,1,22,1,22,1,22,1,22,3,22,443,8,22,3,22,445,8,22,1,22,
+		1,22,5,22,449,8,22,10,22,12,22,452,9,22,1,23,1,23,1,23,1,23,1,23,1,23,
+		3,23,460,8,23,1,24,1,24,1,24,1,24,1,24,1,24,3,24,468,8,24,1,25,1,25,1,
+		25,1,25,1,25,3,25,475,8,25,1,26,1,26,1,26,1,26,1,26,1,26,5,26,483,8,26,
+		10,26,12,26,486,9,26,1,27,1,27,1,27,1,27,1,27,1,27,3,27,494,8,27,1,28,
+		1,28,1,28,1,28,3,28,500,8,28,1,28,1,28,1,28,1,29,1,29,1,29,1,29,1,29,1,
+		29,1,29,1,29,1,29,1,29,1,29,1,29,1,29,3,29,518,8,29,1,30,1,30,1,30,1,30,
+		1,30,1,30,1,30,5,30,527,8,30,10,30,12,30,530,9,30,1,31,1,31,1,31,1,31,
+		1,32,1,32,1,32,1,32,1,32,1,32,1,32,3,32,543,8,32,1,32,1,32,1,32,1,32,3,
+		32,549,8,32,1,33,1,33,1,33,1,34,1,34,1,34,3,34,557,8,34,1,35,1,35,1,35,
+		1,35,1,35,1,35,3,35,565,8,35,1,35,3,35,568,8,35,3,35,570,8,35,1,35,1,35,
+		1,35,1,35,1,35,1,35,3,35,578,8,35,1,36,1,36,1,36,3,36,583,8,36,1,36,1,
+		36,1,36,1,36,1,36,1,36,3,36,591,8,36,1,37,1,37,1,38,1,38,1,38,3,38,598,
+		8,38,1,38,3,38,601,8,38,1,38,1,38,1,38,1,39,1,39,1,39,1,39,1,39,3,39,611,
+		8,39,1,39,3,39,614,8,39,1,39,3,39,617,8,39,1,40,1,40,1,40,1,40,1,40,1,
+		40,1,40,1,40,3,40,627,8,40,1,40,1,40,1,40,1,40,1,40,1,40,3,40,635,8,40,
+		1,40,1,40,1,40,1,40,5,40,641,8,40,10,40,12,40,644,9,40,1,40,1,40,1,40,
+		1,40,3,40,650,8,40,1,40,1,40,1,40,5,40,655,8,40,10,40,12,40,658,9,40,1,
+		40,1,40,1,40,1,40,5,40,664,8,40,10,40,12,40,667,9,40,3,40,669,8,40,1,41,
+		4,41,672,8,41,11,41,12,41,673,1,42,1,42,3,42,678,8,42,1,43,4,43,681,8,
+		43,11,43,12,43,682,1,43,1,43,5,43,687,8,43,10,43,12,43,690,9,43,1,44,1,
+		44,1,44,1,44,3,44,696,8,44,1,45,1,45,1,45,1,45,1,45,1,45,1,45,1,45,1,45,
+		1,45,1,45,1,45,1,45,1,45,1,45,1,45,3,45,714,8,45,3,45,716,8,45,1,45,3,
+		45,719,8,45,1,46,1,46,1,46,3,46,724,8,46,1,47,1,47,1,47,1,47,1,47,1,47,
+		1,47,1,47,1,47,1,47,3,47,736,8,47,1,47,1,47,3,47,740,8,47,1,48,1,48,1,
+		48,1,48,1,48,1,49,1,49,1,49,1,49,1,49,5,49,752,8,49,10,49,12,49,755,9,
+		49,1,50,1,50,1,50,1,50,1,50,1,50,3,50,763,8,50,1,51,1,51,1,51,1,52,1,52,
+		1,52,1,52,1,53,1,53,1,53,1,54,1,54,1,54,1,54,1,54,5,54,780,8,54,10,54,
+		12,54,783,9,54,1,55,1,55,1,55,1,55,1,56,1,56,1,56,1,56,1,56,1,56,1,57,
+		1,57,3,57,797,8,57,1,57,3,57,800,8,57,1,57,1,57,1,57,3,57,805,8,57,1,58,
+		1,58,1,58,1,58,1,58,3,58,812,8,58,1,58,1,58,1,58,1,58,3,58,818,8,58,1,
+		58,1,58,1,58,3,58,823,8,58,3,58,825,8,58,1,59,1,59,1,59,5,59,830,8,59,
+		10,59,12,59,833,9,59,1,60,1,60,1,60,1,60,1,60,1,60,1,60,1,60,3,60,843,
+		8,60,1,60,3,60,846,8,60,1,60,1,60,3,60,850,8,60,1,60,1,60,1,60,1,60,1,
+		60,1,60,1,60,3,60,859,8,60,1,60,1,60,3,60,863,8,60,1,60,1,60,1,60,1,60,
+		1,60,1,60,1,60,1,60,1,60,3,60,874,8,60,1,60,1,60,1,60,1,60,1,60,3,60,881,
+		8,60,1,60,1,60,3,60,885,8,60,1,60,1,60,4,60,889,8,60,11,60,12,60,890,1,
+		60,3,60,894,8,60,1,60,3,60,897,8,60,1,60,4,60,900,8,60,11,60,12,60,901,
+		1,60,1,60,3,60,906,8,60,1,60,1,60,3,60,910,8,60,1,60,1,60,1,60,1,60,1,
+		60,4,60,917,8,60,11,60,12,60,918,3,60,921,8,60,1,60,1,60,3,60,925,8,60,
+		1,60,3,60,928,8,60,1,60,3,60,931,8,60,3,60,933,8,60,1,61,1,61,1,61,1,61,
+		1,61,1,61,1,61,1,61,1,62,1,62,1,62,1,62,1,63,4,63,948,8,63,11,63,12,63,
+		949,1,63,1,63,5,63,954,8,63,10,63,12,63,957,9,63,1,63,3,63,960,8,63,1,
+		64,1,64,3,64,964,8,64,1,64,3,64,967,8,64,1,65,1,65,1,65,1,65,1,65,3,65,
+		974,8,65,1,65,1,65,1,65,1,65,1,65,1,65,3,65,982,8,65,3,65,984,8,65,3,65,
+		986,8,65,1,66,1,66,1,66,5,66,991,8,66,10,66,12,66,994,9,66,1,66,1,66,4,
+		66,998,8,66,11,66,12,66,999,3,66,1002,8,66,1,66,1,66,1,66,1,66,3,66,1008,
+		8,66,1,66,1,66,5,66,1012,8,66,10,66,12,66,1015,9,66,1,66,1,66,3,66,1019,
+		8,66,1,66,4,66,1022,8,66,11,66,12,66,1023,1,66,1,66,1,66,4,66,1029,8,66,
+		11,66,12,66,1030,3,66,1033,8,66,3,66,1035,8,66,1,66,1,66,1,66,1,66,1,66,
+		1,66,3,66,1043,8,66,1,66,1,66,1,66,1,66,1,66,1,66,4,66,1051,8,66,11,66,
+		12,66,1052,3,66,1055,8,66,1,67,1,67,1,67,1,67,1,67,1,67,1,67,1,67,3,67,
+		1065,8,67,1,67,1,67,1,67,1,67,1,67,1,67,1,67,3,67,1074,8,67,3,67,1076,
+		8,67,3,67,1078,8,67,1,67,3,67,1081,8,67,1,68,1,68,1,68,1,68,5,68,1087,
+		8,68,10,68,12,68,1090,9,68,1,68,1,68,1,68,1,69,1,69,1,69,3,69,1098,8,69,
+		1,70,1,70,1,70,1,70,1,70,1,70,1,70,1,70,1,70,1,70,1,70,1,70,1,70,3,70,
+		1113,8,70,1,71,1,71,1,71,1,71,1,71,3,71,1120,8,71,1,71,1,71,1,71,1,71,
+		1,71,3,71,1127,8,71,1,71,1,71,3,71,1131,8,71,1,71,1,71,5,71,1135,8,71,
+		10,71,12,71,1138,9,71,1,71,3,71,1141,8,71,1,72,1,72,1,72,1,72,1,72,1,72,
+		1,72,1,72,1,72,1,72,1,72,3,72,1154,8,72,1,73,1,73,1,73,1,73,3,73,1160,
+		8,73,1,73,1,73,1,73,3,73,1165,8,73,1,74,1,74,1,74,1,74,1,74,1,74,1,74,
+		1,74,3,74,1175,8,74,1,74,3,74,1178,8,74,1,75,1,75,1,75,1,75,1,75,1,75,
+		1,75,1,75,1,75,1,75,1,75,1,75,1,75,3,75,1193,8,75,1,75,1,75,3,75,1197,
+		8,75,1,75,1,75,3,75,1201,8,75,1,75,1,75,5,75,1205,8,75,10,75,12,75,1208,
+		9,75,1,75,1,75,1,75,1,75,1,75,1,75,3,75,1216,8,75,1,75,1,75,5,75,1220,
+		8,75,10,75,12,75,1223,9,75,1,75,1,75,1,75,1,75,1,75,1,75,1,75,3,75,1232,
+		8,75,3,75,1234,8,75,3,75,1236,8,75,1,76,1,76,1,76,1,76,5,76,1242,8,76,
+		10,76,12,76,1245,9,76,1,76,3,76,1248,8,76,1,76,3,76,1251,8,76,1,77,1,77,
+		1,77,1,77,1,77,3,77,1258,8,77,1,77,1,77,1,77,5,77,1263,8,77,10,77,12,77,
+		1266,9,77,1,78,1,78,3,78,1270,8,78,1,78,1,78,1,78,1,78,1,78,3,78,1277,
+		8,78,3,78,1279,8,78,1,78,1,78,1,78,3,78,1284,8,78,1,78,3,78,1287,8,78,
+		1,79,1,79,1,79,3,79,1292,8,79,1,79,1,79,1,79,1,79,3,79,1298,8,79,1,79,
+		1,79,1,79,1,79,1,79,3,79,1305,8,79,1,80,1,80,1,80,3,80,1310,8,80,1,81,
+		1,81,1,81,1,81,1,81,3,81,1317,8,81,1,81,1,81,1,81,3,81,1322,8,81,1,82,
+		1,82,1,82,1,82,1,82,1,82,1,82,1,82,1,82,3,82,1333,8,82,1,83,1,83,1,83,
+		1,83,1,83,3,83,1340,8,83,1,84,1,84,3,84,1344,8,84,1,84,1,84,1,84,1,85,
+		1,85,1,85,1,85,1,85,1,85,1,85,3,85,1356,8,85,1,85,1,85,5,85,1360,8,85,
+		10,85,12,85,1363,9,85,1,86,1,86,1,86,1,86,1,86,1,86,1,86,1,86,3,86,1373,
+		8,86,1,86,1,86,1,86,1,86,1,86,1,86,3,86,1381,8,86,1,87,1,87,1,87,1,87,
+		1,87,1,87,1,87,1,87,3,87,1391,8,87,1,87,1,87,5,87,1395,8,87,10,87,12,87,
+		1398,9,87,1,87,3,87,1401,8,87,1,88,1,88,1,88,1,88,1,88,3,88,1408,8,88,
+		1,89,1,89,4,89,1412,8,89,11,89,12,89,1413,1,89,1,89,5,89,1418,8,89,10,
+		89,12,89,1421,9,89,1,89,1,89,1,89,3,89,1426,8,89,3,89,1428,8,89,3,89,1430,
+		8,89,1,89,1,89,4,89,1434,8,89,11,89,12,89,1435,1,89,1,89,5,89,1440,8,89,
+		10,89,12,89,1443,9,89,1,89,1,89,5,89,1447,8,89,10,89,12,89,1450,9,89,1,
+		89,1,89,3,89,1454,8,89,1,90,1,90,1,90,1,90,1,90,1,90,1,90,1,90,1,90,1,
+		90,1,90,1,90,1,90,1,90,3,90,1470,8,90,1,90,1,90,3,90,1474,8,90,1,91,4,
+		91,1477,8,91,11,91,12,91,1478,1,92,1,92,1,92,1,92,1,92,1,92,1,92,3,92,
+		1488,8,92,1,92,1,92,1,92,1,92,3,92,1494,8,92,1,92,1,92,1,92,1,92,1,92,
+		1,92,3,92,1502,8,92,1,93,1,93,1,93,1,93,1,93,1,93,3,93,1510,8,93,1,94,
+		1,94,3,94,1514,8,94,1,94,1,94,1,94,1,94,1,94,3,94,1521,8,94,1,94,1,94,
+		1,94,1,94,1,94,3,94,1528,8,94,1,95,3,95,1531,8,95,1,95,4,95,1534,8,95,
+		11,95,12,95,1535,1,95,1,95,1,95,1,95,4,95,1542,8,95,11,95,12,95,1543,3,
+		95,1546,8,95,1,95,1,95,1,95,1,95,1,95,1,95,3,95,1554,8,95,3,95,1556,8,
+		95,1,95,3,95,1559,8,95,1,96,1,96,1,96,1,96,1,96,1,96,1,96,1,96,1,96,1,
+		96,3,96,1571,8,96,3,96,1573,8,96,1,96,1,96,1,96,3,96,1578,8,96,1,96,1,
+		96,1,96,3,96,1583,8,96,1,96,1,96,1,96,1,96,1,96,1,96,3,96,1591,8,96,3,
+		96,1593,8,96,1,97,1,97,3,97,1597,8,97,1,97,1,97,3,97,1601,8,97,3,97,1603,
+		8,97,1,97,1,97,5,97,1607,8,97,10,97,12,97,1610,9,97,3,97,1612,8,97,1,98,
+		1,98,1,98,3,98,1617,8,98,1,99,1,99,1,99,1,99,5,99,1623,8,99,10,99,12,99,
+		1626,9,99,1,99,1,99,1,99,1,99,1,99,3,99,1633,8,99,1,100,1,100,4,100,1637,
+		8,100,11,100,12,100,1638,1,100,3,100,1642,8,100,1,101,1,101,1,101,1,101,
+		3,101,1648,8,101,3,101,1650,8,101,1,102,1,102,1,103,1,103,1,104,4,104,
+		1657,8,104,11,104,12,104,1658,1,105,1,105,1,106,1,106,1,107,1,107,5,107,
+		1667,8,107,10,107,12,107,1670,9,107,1,108,1,108,1,108,1,109,1,109,3,109,
+		1677,8,109,1,109,1,109,1,109,1,109,1,109,3,109,1684,8,109,1,110,1,110,
+		5,110,1688,8,110,10,110,12,110,1691,9,110,1,111,1,111,1,111,1,112,1,112,
+		1,112,1,112,1,112,1,112,3,112,1702,8,112,1,113,1,113,1,114,1,114,1,114,
+		1,114,1,114,5,114,1711,8,114,10,114,12,114,1714,9,114,1,114,1,114,3,114,
+		1718,8,114,1,115,1,115,3,115,1722,8,115,1,115,3,115,1725,8,115,1,116,1,
+		116,1,117,1,117,1,117,0,0,118,0,2,4,6,8,10,12,14,16,18,20,22,24,26,28,
+		30,32,34,36,38,40,42,44,46,48,50,52,54,56,58,60,62,64,66,68,70,72,74,76,
+		78,80,82,84,86,88,90,92,94,96,98,100,102,104,106,108,110,112,114,116,118,
+		120,122,124,126,128,130,132,134,136,138,140,142,144,146,148,150,152,154,
+		156,158,160,162,164,166,168,170,172,174,176,178,180,182,184,186,188,190,
+		192,194,196,198,200,202,204,206,208,210,212,214,216,218,220,222,224,226,
+		228,230,232,234,0,23,2,0,172,173,175,176,2,0,45,45,135,135,2,0,22,22,78,
+		78,2,0,48,48,150,150,2,0,172,172,175,175,2,0,101,101,165,165,2,0,85,85,
+		162,162,2,0,97,97,107,107,2,0,71,71,105,105,2,0,37,37,46,46,4,0,97,97,
+		107,107,118,118,141,141,2,0,80,80,137,137,1,0,148,149,2,0,101,101,154,
+		154,2,0,109,109,116,116,3,0,82,82,111,111,140,140,2,0,139,139,170,170,
+		2,0,83,83,104,104,1,0,47,48,2,0,54,54,150,150,2,0,11,13,15,15,4,0,103,
+		103,171,171,173,174,176,176,28,0,16,20,22,30,32,35,37,46,49,64,66,68,70,
+		70,74,74,76,76,78,82,84,92,94,96,98,101,105,105,108,128,130,138,140,142,
+		144,145,147,149,151,151,153,155,158,160,162,165,167,167,169,169,172,172,
+		175,175,177,177,1957,0,236,1,0,0,0,2,239,1,0,0,0,4,291,1,0,0,0,6,293,1,
+		0,0,0,8,296,1,0,0,0,10,299,1,0,0,0,12,306,1,0,0,0,14,308,1,0,0,0,16,311,
+		1,0,0,0,18,327,1,0,0,0,20,329,1,0,0,0,22,332,1,0,0,0,24,335,1,0,0,0,26,
+		338,1,0,0,0,28,340,1,0,0,0,30,360,1,0,0,0,32,362,1,0,0,0,34,366,1,0,0,
+		0,36,390,1,0,0,0,38,393,1,0,0,0,40,425,1,0,0,0,42,427,1,0,0,0,44,432,1,
+		0,0,0,46,453,1,0,0,0,48,461,1,0,0,0,50,469,1,0,0,0,52,476,1,0,0,0,54,493,
+		1,0,0,0,56,495,1,0,0,0,58,504,1,0,0,0,60,519,1,0,0,0,62,531,1,0,0,0,64,
+		548,1,0,0,0,66,550,1,0,0,0,68,553,1,0,0,0,70,558,1,0,0,0,72,579,1,0,0,
+		0,74,592,1,0,0,0,76,594,1,0,0,0,78,605,1,0,0,0,80,668,1,0,0,0,82,671,1,
+		0,0,0,84,677,1,0,0,0,86,680,1,0,0,0,88,695,1,0,0,0,90,697,1,0,0,0,92,720,
+		1,0,0,0,94,739,1,0,0,0,96,741,1,0,0,0,98,746,1,0,0,0,100,762,1,0,0,0,102,
+		764,1,0,0,0,104,767,1,0,0,0,106,771,1,0,0,0,108,774,1,0,0,0,110,784,1,
+		0,0,0,112,788,1,0,0,0,114,794,1,0,0,0,116,806,1,0,0,0,118,826,1,0,0,0,
+		120,932,1,0,0,0,122,934,1,0,0,0,124,942,1,0,0,0,126,959,1,0,0,0,128,966,
+		1,0,0,0,130,985,1,0,0,0,132,987,1,0,0,0,134,1056,1,0,0,0,136,1082,1,0,
+		0,0,138,1094,1,0,0,0,140,1112,1,0,0,0,142,1114,1,0,0,0,144,1153,1,0,0,
+		0,146,1155,1,0,0,0,148,1166,1,0,0,0,150,1179,1,0,0,0,152,1247,1,0,0,0,
+		154,1257,1,0,0,0,156,1278,1,0,0,0,158,1304,1,0,0,0,160,1309,1,0,0,0,162,
+		1311,1,0,0,0,164,1323,1,0,0,0,166,1339,1,0,0,0,168,1343,1,0,0,0,170,1348,
+		1,0,0,0,172,1380,1,0,0,0,174,1382,1,0,0,0,176,1407,1,0,0,0,178,1409,1,
+		0,0,0,180,1455,1,0,0,0,182,1476,1,0,0,0,184,1501,1,0,0,0,186,1509,1,0,
+		0,0,188,1527,1,0,0,0,190,1530,1,0,0,0,192,1560,1,0,0,0,194,1594,1,0,0,
+		0,196,1613,1,0,0,0,198,1618,1,0,0,0,200,1634,1,0,0,0,202,1649,1,0,0,0,
+		204,1651,1,0,0,0,206,1653,1,0,0,0,208,1656,1,0,0,0,210,1660,1,0,0,0,212,
+		1662,1,0,0,0,214,1664,1,0,0,0,216,1671,1,0,0,0,218,1683,1,0,0,0,220,1685,
+		1,0,0,0,222,1692,1,0,0,0,224,1701,1,0,0,0,226,1703,1,0,0,0,228,1705,1,
+		0,0,0,230,1724,1,0,0,0,232,1726,1,0,0,0,234,1728,1,0,0,0,236,237,3,4,2,
+		0,237,238,5,0,0,1,238,1,1,0,0,0,239,240,3,198,99,0,240,241,5,0,0,1,241,
+		3,1,0,0,0,242,292,3,6,3,0,243,292,3,8,4,0,244,292,3,10,5,0,245,292,3,14,
+		7,0,246,292,3,16,8,0,247,292,3,20,10,0,248,292,3,22,11,0,249,292,3,24,
+		12,0,250,292,3,26,13,0,251,292,3,28,14,0,252,292,3,32,16,0,253,292,3,34,
+		17,0,254,292,3,38,19,0,255,292,3,42,21,0,256,292,3,44,22,0,257,292,3,78,
+		39,0,258,292,3,66,33,0,259,292,3,68,34,0,260,292,3,72,36,0,261,292,3,74,
+		37,0,262,292,3,90,45,0,263,292,3,92,46,0,264,292,3,94,47,0,265,292,3,96,
+		48,0,266,292,3,98,49,0,267,292,3,102,51,0,268,292,3,104,52,0,269,292,3,
+		114,57,0,270,292,3,116,58,0,271,292,3,134,67,0,272,292,3,142,71,0,273,
+		292,3,146,73,0,274,292,3,148,74,0,275,292,3,150,75,0,276,292,3,178,89,
+		0,277,292,3,180,90,0,278,292,3,192,96,0,279,292,3,46,23,0,280,292,3,174,
+		87,0,281,292,3,106,53,0,282,292,3,108,54,0,283,292,3,112,56,0,284,292,
+		3,136,68,0,285,292,3,48,24,0,286,292,3,50,25,0,287,292,3,52,26,0,288,292,
+		3,58,29,0,289,292,3,60,30,0,290,292,3,56,28,0,291,242,1,0,0,0,291,243,
+		1,0,0,0,291,244,1,0,0,0,291,245,1,0,0,0,291,246,1,0,0,0,291,247,1,0,0,
+		0,291,248,1,0,0,0,291,249,1,0,0,0,291,250,1,0,0,0,291,251,1,0,0,0,291,
+		252,1,0,0,0,291,253,1,0,0,0,291,254,1,0,0,0,291,255,1,0,0,0,291,256,1,
+		0,0,0,291,257,1,0,0,0,291,258,1,0,0,0,291,259,1,0,0,0,291,260,1,0,0,0,
+		291,261,1,0,0,0,291,262,1,0,0,0,291,263,1,0,0,0,291,264,1,0,0,0,291,265,
+		1,0,0,0,291,266,1,0,0,0,291,267,1,0,0,0,291,268,1,0,0,0,291,269,1,0,0,
+		0,291,270,1,0,0,0,291,271,1,0,0,0,291,272,1,0,0,0,291,273,1,0,0,0,291,
+		274,1,0,0,0,291,275,1,0,0,0,291,276,1,0,0,0,291,277,1,0,0,0,291,278,1,
+		0,0,0,291,279,1,0,0,0,291,280,1,0,0,0,291,281,1,0,0,0,291,282,1,0,0,0,
+		291,283,1,0,0,0,291,284,1,0,0,0,291,285,1,0,0,0,291,286,1,0,0,0,291,287,
+		1,0,0,0,291,288,1,0,0,0,291,289,1,0,0,0,291,290,1,0,0,0,292,5,1,0,0,0,
+		293,294,5,41,0,0,294,295,3,230,115,0,295,7,1,0,0,0,296,297,5,43,0,0,297,
+		298,5,182,0,0,298,9,1,0,0,0,299,300,5,61,0,0,300,301,3,12,6,0,301,11,1,
+		0,0,0,302,307,5,178,0,0,303,307,5,181,0,0,304,307,5,182,0,0,305,307,3,
+		234,117,0,306,302,1,0,0,0,306,303,1,0,0,0,306,304,1,0,0,0,306,305,1,0,
+		0,0,307,13,1,0,0,0,308,309,5,58,0,0,309,310,3,234,117,0,310,15,1,0,0,0,
+		311,312,5,51,0,0,312,317,3,18,9,0,313,314,5,5,0,0,314,316,3,18,9,0,315,
+		313,1,0,0,0,316,319,1,0,0,0,317,315,1,0,0,0,317,318,1,0,0,0,318,17,1,0,
+		0,0,319,317,1,0,0,0,320,328,3,234,117,0,321,328,5,182,0,0,322,325,5,178,
+		0,0,323,326,3,234,117,0,324,326,5,15,0,0,325,323,1,0,0,0,325,324,1,0,0,
+		0,325,326,1,0,0,0,326,328,1,0,0,0,327,320,1,0,0,0,327,321,1,0,0,0,327,
+		322,1,0,0,0,328,19,1,0,0,0,329,330,5,52,0,0,330,331,5,182,0,0,331,21,1,
+		0,0,0,332,333,5,42,0,0,333,334,5,182,0,0,334,23,1,0,0,0,335,336,5,62,0,
+		0,336,337,3,234,117,0,337,25,1,0,0,0,338,339,5,3,0,0,339,27,1,0,0,0,340,
+		341,5,64,0,0,341,343,3,234,117,0,342,344,5,182,0,0,343,342,1,0,0,0,343,
+		344,1,0,0,0,344,349,1,0,0,0,345,346,5,5,0,0,346,348,3,30,15,0,347,345,
+		1,0,0,0,348,351,1,0,0,0,349,347,1,0,0,0,349,350,1,0,0,0,350,29,1,0,0,0,
+		351,349,1,0,0,0,352,353,5,164,0,0,353,361,3,230,115,0,354,358,3,230,115,
+		0,355,359,7,0,0,0,356,357,5,14,0,0,357,359,5,95,0,0,358,355,1,0,0,0,358,
+		356,1,0,0,0,359,361,1,0,0,0,360,352,1,0,0,0,360,354,1,0,0,0,361,31,1,0,
+		0,0,362,363,5,34,0,0,363,364,3,230,115,0,364,365,5,174,0,0,365,33,1,0,
+		0,0,366,367,5,33,0,0,367,368,3,208,104,0,368,369,5,7,0,0,369,372,3,230,
+		115,0,370,373,3,212,106,0,371,373,7,1,0,0,372,370,1,0,0,0,372,371,1,0,
+		0,0,373,388,1,0,0,0,374,375,5,69,0,0,375,376,3,230,115,0,376,377,3,210,
+		105,0,377,378,5,156,0,0,378,379,3,36,18,0,379,389,1,0,0,0,380,381,5,156,
+		0,0,381,382,3,36,18,0,382,383,5,5,0,0,383,384,3,230,115,0,384,385,3,210,
+		105,0,385,386,5,156,0,0,386,387,3,36,18,0,387,389,1,0,0,0,388,374,1,0,
+		0,0,388,380,1,0,0,0,389,35,1,0,0,0,390,391,3,230,115,0,391,392,3,232,116,
+		0,392,37,1,0,0,0,393,394,5,59,0,0,394,398,3,208,104,0,395,396,5,5,0,0,
+		396,397,5,118,0,0,397,399,5,47,0,0,398,395,1,0,0,0,398,399,1,0,0,0,399,
+		400,1,0,0,0,400,401,5,7,0,0,401,402,5,78,0,0,402,407,3,230,115,0,403,408,
+		5,81,0,0,404,405,5,84,0,0,405,406,5,119,0,0,406,408,5,24,0,0,407,403,1,
+		0,0,0,407,404,1,0,0,0,407,408,1,0,0,0,408,413,1,0,0,0,409,410,5,5,0,0,
+		410,412,3,40,20,0,411,409,1,0,0,0,412,415,1,0,0,0,413,411,1,0,0,0,413,
+		414,1,0,0,0,414,39,1,0,0,0,415,413,1,0,0,0,416,417,5,97,0,0,417,418,5,
+		54,0,0,418,419,5,103,0,0,419,420,5,180,0,0,420,426,7,2,0,0,421,422,5,119,
+		0,0,422,423,5,103,0,0,423,424,5,152,0,0,424,426,5,99,0,0,425,416,1,0,0,
+		0,425,421,1,0,0,0,426,41,1,0,0,0,427,428,5,40,0,0,428,429,3,234,117,0,
+		429,430,5,105,0,0,430,431,3,214,107,0,431,43,1,0,0,0,432,433,5,24,0,0,
+		433,434,3,234,117,0,434,444,5,105,0,0,435,436,7,3,0,0,436,437,5,31,0,0,
+		437,445,3,214,107,0,438,442,3,214,107,0,439,440,7,3,0,0,440,441,5,31,0,
+		0,441,443,3,214,107,0,442,439,1,0,0,0,442,443,1,0,0,0,443,445,1,0,0,0,
+		444,435,1,0,0,0,444,438,1,0,0,0,445,450,1,0,0,0,446,447,5,5,0,0,447,449,
+		3,64,32,0,448,446,1,0,0,0,449,452,1,0,0,0,450,448,1,0,0,0,450,451,1,0,
+		0,0,451,45,1,0,0,0,452,450,1,0,0,0,453,459,5,23,0,0,454,455,5,168,0,0,
+		455,456,5,159,0,0,456,460,7,2,0,0,457,458,5,166,0,0,458,460,5,79,0,0,459,
+		454,1,0,0,0,459,457,1,0,0,0,460,47,1,0,0,0,461,467,5,20,0,0,462,463,3,
+		234,117,0,463,464,5,5,0,0,464,465,3,232,116,0,465,468,1,0,0,0,466,468,
+		5,182,0,0,467,462,1,0,0,0,467,466,1,0,0,0,468,49,1,0,0,0,469,470,5,26,
+		0,0,470,471,3,234,117,0,471,472,5,105,0,0,472,474,3,214,107,0,473,475,
+		5,110,0,0,474,473,1,0,0,0,474,475,1,0,0,0,475,51,1,0,0,0,476,477,5,29,
+		0,0,477,478,3,234,117,0,478,479,5,105,0,0,479,484,3,194,97,0,480,481,5,
+		5,0,0,481,483,3,54,27,0,482,480,1,0,0,0,483,486,1,0,0,0,484,482,1,0,0,
+		0,484,485,1,0,0,0,485,53,1,0,0,0,486,484,1,0,0,0,487,494,5,125,0,0,488,
+		489,5,151,0,0,489,490,5,77,0,0,490,491,3,230,115,0,491,492,5,14,0,0,492,
+		494,1,0,0,0,493,487,1,0,0,0,493,488,1,0,0,0,494,55,1,0,0,0,495,496,5,16,
+		0,0,496,499,3,234,117,0,497,498,5,121,0,0,498,500,3,234,117,0,499,497,
+		1,0,0,0,499,500,1,0,0,0,500,501,1,0,0,0,501,502,5,7,0,0,502,503,5,182,
+		0,0,503,57,1,0,0,0,504,505,5,57,0,0,505,506,3,208,104,0,506,507,5,7,0,
+		0,507,508,3,230,115,0,508,509,3,212,106,0,509,510,5,69,0,0,510,511,3,230,
+		115,0,511,512,3,210,105,0,512,513,5,163,0,0,513,514,3,230,115,0,514,517,
+		7,4,0,0,515,516,5,5,0,0,516,518,3,234,117,0,517,515,1,0,0,0,517,518,1,
+		0,0,0,518,59,1,0,0,0,519,520,5,38,0,0,520,521,3,18,9,0,521,522,5,7,0,0,
+		522,523,3,234,117,0,523,528,3,62,31,0,524,525,5,5,0,0,525,527,3,62,31,
+		0,526,524,1,0,0,0,527,530,1,0,0,0,528,526,1,0,0,0,528,529,1,0,0,0,529,
+		61,1,0,0,0,530,528,1,0,0,0,531,532,3,230,115,0,532,533,3,232,116,0,533,
+		534,7,5,0,0,534,63,1,0,0,0,535,549,5,120,0,0,536,549,5,92,0,0,537,538,
+		5,117,0,0,538,539,5,121,0,0,539,542,3,224,112,0,540,541,5,11,0,0,541,543,
+		3,224,112,0,542,540,1,0,0,0,542,543,1,0,0,0,543,549,1,0,0,0,544,545,5,
+		138,0,0,545,549,7,6,0,0,546,547,5,167,0,0,547,549,3,214,107,0,548,535,
+		1,0,0,0,548,536,1,0,0,0,548,537,1,0,0,0,548,544,1,0,0,0,548,546,1,0,0,
+		0,549,65,1,0,0,0,550,551,5,60,0,0,551,552,5,182,0,0,552,67,1,0,0,0,553,
+		556,5,54,0,0,554,557,3,70,35,0,555,557,3,76,38,0,556,554,1,0,0,0,556,555,
+		1,0,0,0,557,69,1,0,0,0,558,559,5,43,0,0,559,569,3,234,117,0,560,561,5,
+		32,0,0,561,564,5,131,0,0,562,563,5,103,0,0,563,565,3,234,117,0,564,562,
+		1,0,0,0,564,565,1,0,0,0,565,567,1,0,0,0,566,568,5,5,0,0,567,566,1,0,0,
+		0,567,568,1,0,0,0,568,570,1,0,0,0,569,560,1,0,0,0,569,570,1,0,0,0,570,
+		571,1,0,0,0,571,572,5,128,0,0,572,573,5,117,0,0,573,574,5,121,0,0,574,
+		577,3,230,115,0,575,576,5,11,0,0,576,578,3,230,115,0,577,575,1,0,0,0,577,
+		578,1,0,0,0,578,71,1,0,0,0,579,582,5,35,0,0,580,583,5,182,0,0,581,583,
+		7,7,0,0,582,580,1,0,0,0,582,581,1,0,0,0,583,584,1,0,0,0,584,590,5,105,
+		0,0,585,586,5,8,0,0,586,587,3,118,59,0,587,588,5,9,0,0,588,591,1,0,0,0,
+		589,591,3,234,117,0,590,585,1,0,0,0,590,589,1,0,0,0,591,73,1,0,0,0,592,
+		593,5,4,0,0,593,75,1,0,0,0,594,597,5,177,0,0,595,596,5,121,0,0,596,598,
+		5,177,0,0,597,595,1,0,0,0,597,598,1,0,0,0,598,600,1,0,0,0,599,601,5,182,
+		0,0,600,599,1,0,0,0,600,601,1,0,0,0,601,602,1,0,0,0,602,603,5,105,0,0,
+		603,604,3,118,59,0,604,77,1,0,0,0,605,606,5,44,0,0,606,610,3,234,117,0,
+		607,608,5,5,0,0,608,609,5,113,0,0,609,611,5,178,0,0,610,607,1,0,0,0,610,
+		611,1,0,0,0,611,613,1,0,0,0,612,614,3,80,40,0,613,612,1,0,0,0,613,614,
+		1,0,0,0,614,616,1,0,0,0,615,617,3,198,99,0,616,615,1,0,0,0,616,617,1,0,
+		0,0,617,79,1,0,0,0,618,619,5,32,0,0,619,620,3,234,117,0,620,621,5,7,0,
+		0,621,626,3,220,110,0,622,623,3,212,106,0,623,624,5,73,0,0,624,625,3,202,
+		101,0,625,627,1,0,0,0,626,622,1,0,0,0,626,627,1,0,0,0,627,669,1,0,0,0,
+		628,629,5,105,0,0,629,630,3,234,117,0,630,634,5,114,0,0,631,632,5,5,0,
+		0,632,633,5,158,0,0,633,635,5,128,0,0,634,631,1,0,0,0,634,635,1,0,0,0,
+		635,669,1,0,0,0,636,637,5,65,0,0,637,642,3,82,41,0,638,639,5,5,0,0,639,
+		641,3,82,41,0,640,638,1,0,0,0,641,644,1,0,0,0,642,640,1,0,0,0,642,643,
+		1,0,0,0,643,669,1,0,0,0,644,642,1,0,0,0,645,646,5,130,0,0,646,649,5,162,
+		0,0,647,650,5,68,0,0,648,650,5,72,0,0,649,647,1,0,0,0,649,648,1,0,0,0,
+		650,651,1,0,0,0,651,656,3,86,43,0,652,653,5,69,0,0,653,655,3,86,43,0,654,
+		652,1,0,0,0,655,658,1,0,0,0,656,654,1,0,0,0,656,657,1,0,0,0,657,659,1,
+		0,0,0,658,656,1,0,0,0,659,660,5,7,0,0,660,665,3,190,95,0,661,662,5,5,0,
+		0,662,664,3,190,95,0,663,661,1,0,0,0,664,667,1,0,0,0,665,663,1,0,0,0,665,
+		666,1,0,0,0,666,669,1,0,0,0,667,665,1,0,0,0,668,618,1,0,0,0,668,628,1,
+		0,0,0,668,636,1,0,0,0,668,645,1,0,0,0,669,81,1,0,0,0,670,672,3,84,42,0,
+		671,670,1,0,0,0,672,673,1,0,0,0,673,671,1,0,0,0,673,674,1,0,0,0,674,83,
+		1,0,0,0,675,678,3,234,117,0,676,678,5,97,0,0,677,675,1,0,0,0,677,676,1,
+		0,0,0,678,85,1,0,0,0,679,681,3,186,93,0,680,679,1,0,0,0,681,682,1,0,0,
+		0,682,680,1,0,0,0,682,683,1,0,0,0,683,688,1,0,0,0,684,685,5,5,0,0,685,
+		687,3,88,44,0,686,684,1,0,0,0,687,690,1,0,0,0,688,686,1,0,0,0,688,689,
+		1,0,0,0,689,87,1,0,0,0,690,688,1,0,0,0,691,696,3,188,94,0,692,693,3,204,
+		102,0,693,694,5,96,0,0,694,696,1,0,0,0,695,691,1,0,0,0,695,692,1,0,0,0,
+		696,89,1,0,0,0,697,698,5,18,0,0,698,715,5,166,0,0,699,700,5,21,0,0,700,
+		701,5,142,0,0,701,702,5,121,0,0,702,703,3,220,110,0,703,704,3,212,106,
+		0,704,716,1,0,0,0,705,713,3,220,110,0,706,714,3,212,106,0,707,708,5,121,
+		0,0,708,709,3,220,110,0,709,710,5,79,0,0,710,714,1,0,0,0,711,712,5,99,
+		0,0,712,714,3,208,104,0,713,706,1,0,0,0,713,707,1,0,0,0,713,711,1,0,0,
+		0,713,714,1,0,0,0,714,716,1,0,0,0,715,699,1,0,0,0,715,705,1,0,0,0,716,
+		718,1,0,0,0,717,719,3,198,99,0,718,717,1,0,0,0,718,719,1,0,0,0,719,91,
+		1,0,0,0,720,721,5,22,0,0,721,723,3,220,110,0,722,724,3,198,99,0,723,722,
+		1,0,0,0,723,724,1,0,0,0,724,93,1,0,0,0,725,726,5,32,0,0,726,727,5,100,
+		0,0,727,728,3,202,101,0,728,729,7,8,0,0,729,730,3,234,117,0,730,740,1,
+		0,0,0,731,732,5,21,0,0,732,736,5,89,0,0,733,734,7,9,0,0,734,736,5,88,0,
+		0,735,731,1,0,0,0,735,733,1,0,0,0,736,737,1,0,0,0,737,738,7,8,0,0,738,
+		740,3,234,117,0,739,725,1,0,0,0,739,735,1,0,0,0,740,95,1,0,0,0,741,742,
+		5,39,0,0,742,743,5,118,0,0,743,744,5,47,0,0,744,745,3,234,117,0,745,97,
+		1,0,0,0,746,747,5,25,0,0,747,748,5,7,0,0,748,753,3,100,50,0,749,750,5,
+		5,0,0,750,752,3,100,50,0,751,749,1,0,0,0,752,755,1,0,0,0,753,751,1,0,0,
+		0,753,754,1,0,0,0,754,99,1,0,0,0,755,753,1,0,0,0,756,757,5,143,0,0,757,
+		763,3,220,110,0,758,759,3,220,110,0,759,760,5,31,0,0,760,761,3,234,117,
+		0,761,763,1,0,0,0,762,756,1,0,0,0,762,758,1,0,0,0,763,101,1,0,0,0,764,
+		765,5,28,0,0,765,766,5,122,0,0,766,103,1,0,0,0,767,768,5,63,0,0,768,769,
+		5,103,0,0,769,770,5,91,0,0,770,105,1,0,0,0,771,772,5,166,0,0,772,773,3,
+		234,117,0,773,107,1,0,0,0,774,775,5,56,0,0,775,776,5,71,0,0,776,781,3,
+		110,55,0,777,778,5,5,0,0,778,780,3,110,55,0,779,777,1,0,0,0,780,783,1,
+		0,0,0,781,779,1,0,0,0,781,782,1,0,0,0,782,109,1,0,0,0,783,781,1,0,0,0,
+		784,785,3,234,117,0,785,786,3,220,110,0,786,787,3,210,105,0,787,111,1,
+		0,0,0,788,789,5,30,0,0,789,790,5,73,0,0,790,791,5,116,0,0,791,792,3,230,
+		115,0,792,793,3,212,106,0,793,113,1,0,0,0,794,796,5,47,0,0,795,797,3,220,
+		110,0,796,795,1,0,0,0,796,797,1,0,0,0,797,799,1,0,0,0,798,800,3,204,102,
+		0,799,798,1,0,0,0,799,800,1,0,0,0,800,801,1,0,0,0,801,802,5,7,0,0,802,
+		804,3,118,59,0,803,805,3,198,99,0,804,803,1,0,0,0,804,805,1,0,0,0,805,
+		115,1,0,0,0,806,824,5,48,0,0,807,808,5,71,0,0,808,811,3,234,117,0,809,
+		810,5,69,0,0,810,812,3,234,117,0,811,809,1,0,0,0,811,812,1,0,0,0,812,825,
+		1,0,0,0,813,814,3,220,110,0,814,815,5,156,0,0,815,817,3,220,110,0,816,
+		818,3,204,102,0,817,816,1,0,0,0,817,818,1,0,0,0,818,819,1,0,0,0,819,820,
+		5,7,0,0,820,822,3,118,59,0,821,823,3,198,99,0,822,821,1,0,0,0,822,823,
+		1,0,0,0,823,825,1,0,0,0,824,807,1,0,0,0,824,813,1,0,0,0,825,117,1,0,0,
+		0,826,831,3,120,60,0,827,828,5,5,0,0,828,830,3,120,60,0,829,827,1,0,0,
+		0,830,833,1,0,0,0,831,829,1,0,0,0,831,832,1,0,0,0,832,119,1,0,0,0,833,
+		831,1,0,0,0,834,835,5,8,0,0,835,836,3,118,59,0,836,842,5,9,0,0,837,838,
+		3,220,110,0,838,839,5,155,0,0,839,843,1,0,0,0,840,843,3,130,65,0,841,843,
+		5,157,0,0,842,837,1,0,0,0,842,840,1,0,0,0,842,841,1,0,0,0,842,843,1,0,
+		0,0,843,845,1,0,0,0,844,846,3,132,66,0,845,844,1,0,0,0,845,846,1,0,0,0,
+		846,933,1,0,0,0,847,849,5,143,0,0,848,850,3,220,110,0,849,848,1,0,0,0,
+		849,850,1,0,0,0,850,933,1,0,0,0,851,852,5,146,0,0,852,853,5,128,0,0,853,
+		933,3,220,110,0,854,858,5,36,0,0,855,856,5,152,0,0,856,859,5,136,0,0,857,
+		859,3,220,110,0,858,855,1,0,0,0,858,857,1,0,0,0,859,862,1,0,0,0,860,861,
+		5,31,0,0,861,863,5,108,0,0,862,860,1,0,0,0,862,863,1,0,0,0,863,933,1,0,
+		0,0,864,865,5,102,0,0,865,866,3,220,110,0,866,867,5,31,0,0,867,868,3,234,
+		117,0,868,933,1,0,0,0,869,870,5,75,0,0,870,873,3,220,110,0,871,872,5,31,
+		0,0,872,874,3,234,117,0,873,871,1,0,0,0,873,874,1,0,0,0,874,933,1,0,0,
+		0,875,876,5,166,0,0,876,933,3,234,117,0,877,880,5,106,0,0,878,879,5,145,
+		0,0,879,881,3,220,110,0,880,878,1,0,0,0,880,881,1,0,0,0,881,884,1,0,0,
+		0,882,883,5,166,0,0,883,885,3,208,104,0,884,882,1,0,0,0,884,885,1,0,0,
+		0,885,886,1,0,0,0,886,888,5,156,0,0,887,889,3,186,93,0,888,887,1,0,0,0,
+		889,890,1,0,0,0,890,888,1,0,0,0,890,891,1,0,0,0,891,893,1,0,0,0,892,894,
+		3,132,66,0,893,892,1,0,0,0,893,894,1,0,0,0,894,933,1,0,0,0,895,897,3,228,
+		114,0,896,895,1,0,0,0,896,897,1,0,0,0,897,927,1,0,0,0,898,900,3,234,117,
+		0,899,898,1,0,0,0,900,901,1,0,0,0,901,899,1,0,0,0,901,902,1,0,0,0,902,
+		920,1,0,0,0,903,905,3,206,103,0,904,906,3,128,64,0,905,904,1,0,0,0,905,
+		906,1,0,0,0,906,921,1,0,0,0,907,909,3,126,63,0,908,910,3,122,61,0,909,
+		908,1,0,0,0,909,910,1,0,0,0,910,921,1,0,0,0,911,921,3,122,61,0,912,921,
+		3,124,62,0,913,921,5,157,0,0,914,916,5,180,0,0,915,917,3,234,117,0,916,
+		915,1,0,0,0,917,918,1,0,0,0,918,916,1,0,0,0,918,919,1,0,0,0,919,921,1,
+		0,0,0,920,903,1,0,0,0,920,907,1,0,0,0,920,911,1,0,0,0,920,912,1,0,0,0,
+		920,913,1,0,0,0,920,914,1,0,0,0,920,921,1,0,0,0,921,928,1,0,0,0,922,924,
+		3,206,103,0,923,925,3,128,64,0,924,923,1,0,0,0,924,925,1,0,0,0,925,928,
+		1,0,0,0,926,928,3,124,62,0,927,899,1,0,0,0,927,922,1,0,0,0,927,926,1,0,
+		0,0,928,930,1,0,0,0,929,931,3,132,66,0,930,929,1,0,0,0,930,931,1,0,0,0,
+		931,933,1,0,0,0,932,834,1,0,0,0,932,847,1,0,0,0,932,851,1,0,0,0,932,854,
+		1,0,0,0,932,864,1,0,0,0,932,869,1,0,0,0,932,875,1,0,0,0,932,877,1,0,0,
+		0,932,896,1,0,0,0,933,121,1,0,0,0,934,935,5,166,0,0,935,936,5,8,0,0,936,
+		937,3,118,59,0,937,938,5,9,0,0,938,939,3,220,110,0,939,940,5,155,0,0,940,
+		941,5,93,0,0,941,123,1,0,0,0,942,943,5,73,0,0,943,944,5,86,0,0,944,945,
+		5,90,0,0,945,125,1,0,0,0,946,948,3,222,111,0,947,946,1,0,0,0,948,949,1,
+		0,0,0,949,947,1,0,0,0,949,950,1,0,0,0,950,960,1,0,0,0,951,955,3,228,114,
+		0,952,954,3,222,111,0,953,952,1,0,0,0,954,957,1,0,0,0,955,953,1,0,0,0,
+		955,956,1,0,0,0,956,960,1,0,0,0,957,955,1,0,0,0,958,960,3,130,65,0,959,
+		947,1,0,0,0,959,951,1,0,0,0,959,958,1,0,0,0,960,127,1,0,0,0,961,963,3,
+		220,110,0,962,964,5,93,0,0,963,962,1,0,0,0,963,964,1,0,0,0,964,967,1,0,
+		0,0,965,967,3,130,65,0,966,961,1,0,0,0,966,965,1,0,0,0,967,129,1,0,0,0,
+		968,986,5,65,0,0,969,986,5,72,0,0,970,973,5,156,0,0,971,974,5,80,0,0,972,
+		974,5,59,0,0,973,971,1,0,0,0,973,972,1,0,0,0,974,986,1,0,0,0,975,976,5,
+		161,0,0,976,977,3,220,110,0,977,983,5,134,0,0,978,981,5,74,0,0,979,982,
+		5,80,0,0,980,982,5,59,0,0,981,979,1,0,0,0,981,980,1,0,0,0,982,984,1,0,
+		0,0,983,978,1,0,0,0,983,984,1,0,0,0,984,986,1,0,0,0,985,968,1,0,0,0,985,
+		969,1,0,0,0,985,970,1,0,0,0,985,975,1,0,0,0,986,131,1,0,0,0,987,1054,5,
+		103,0,0,988,992,7,10,0,0,989,991,3,234,117,0,990,989,1,0,0,0,991,994,1,
+		0,0,0,992,990,1,0,0,0,992,993,1,0,0,0,993,1001,1,0,0,0,994,992,1,0,0,0,
+		995,997,5,69,0,0,996,998,3,234,117,0,997,996,1,0,0,0,998,999,1,0,0,0,999,
+		997,1,0,0,0,999,1000,1,0,0,0,1000,1002,1,0,0,0,1001,995,1,0,0,0,1001,1002,
+		1,0,0,0,1002,1007,1,0,0,0,1003,1004,5,161,0,0,1004,1005,3,220,110,0,1005,
+		1006,5,134,0,0,1006,1008,1,0,0,0,1007,1003,1,0,0,0,1007,1008,1,0,0,0,1008,
+		1055,1,0,0,0,1009,1013,5,86,0,0,1010,1012,3,234,117,0,1011,1010,1,0,0,
+		0,1012,1015,1,0,0,0,1013,1011,1,0,0,0,1013,1014,1,0,0,0,1014,1034,1,0,
+		0,0,1015,1013,1,0,0,0,1016,1018,5,69,0,0,1017,1019,3,228,114,0,1018,1017,
+		1,0,0,0,1018,1019,1,0,0,0,1019,1021,1,0,0,0,1020,1022,3,234,117,0,1021,
+		1020,1,0,0,0,1022,1023,1,0,0,0,1023,1021,1,0,0,0,1023,1024,1,0,0,0,1024,
+		1032,1,0,0,0,1025,1026,5,103,0,0,1026,1028,5,86,0,0,1027,1029,3,234,117,
+		0,1028,1027,1,0,0,0,1029,1030,1,0,0,0,1030,1028,1,0,0,0,1030,1031,1,0,
+		0,0,1031,1033,1,0,0,0,1032,1025,1,0,0,0,1032,1033,1,0,0,0,1033,1035,1,
+		0,0,0,1034,1016,1,0,0,0,1034,1035,1,0,0,0,1035,1042,1,0,0,0,1036,1043,
+		5,65,0,0,1037,1043,5,72,0,0,1038,1039,5,161,0,0,1039,1040,3,220,110,0,
+		1040,1041,5,134,0,0,1041,1043,1,0,0,0,1042,1036,1,0,0,0,1042,1037,1,0,
+		0,0,1042,1038,1,0,0,0,1042,1043,1,0,0,0,1043,1055,1,0,0,0,1044,1055,7,
+		11,0,0,1045,1055,5,144,0,0,1046,1047,5,124,0,0,1047,1055,5,132,0,0,1048,
+		1050,5,180,0,0,1049,1051,3,234,117,0,1050,1049,1,0,0,0,1051,1052,1,0,0,
+		0,1052,1050,1,0,0,0,1052,1053,1,0,0,0,1053,1055,1,0,0,0,1054,988,1,0,0,
+		0,1054,1009,1,0,0,0,1054,1044,1,0,0,0,1054,1045,1,0,0,0,1054,1046,1,0,
+		0,0,1054,1048,1,0,0,0,1055,133,1,0,0,0,1056,1064,5,45,0,0,1057,1058,5,
+		48,0,0,1058,1059,3,220,110,0,1059,1060,5,156,0,0,1060,1061,3,220,110,0,
+		1061,1065,1,0,0,0,1062,1063,5,47,0,0,1063,1065,3,220,110,0,1064,1057,1,
+		0,0,0,1064,1062,1,0,0,0,1065,1077,1,0,0,0,1066,1067,5,5,0,0,1067,1075,
+		3,220,110,0,1068,1069,5,115,0,0,1069,1076,5,155,0,0,1070,1073,5,155,0,
+		0,1071,1072,5,103,0,0,1072,1074,5,67,0,0,1073,1071,1,0,0,0,1073,1074,1,
+		0,0,0,1074,1076,1,0,0,0,1075,1068,1,0,0,0,1075,1070,1,0,0,0,1076,1078,
+		1,0,0,0,1077,1066,1,0,0,0,1077,1078,1,0,0,0,1078,1080,1,0,0,0,1079,1081,
+		3,198,99,0,1080,1079,1,0,0,0,1080,1081,1,0,0,0,1081,135,1,0,0,0,1082,1083,
+		5,31,0,0,1083,1088,3,138,69,0,1084,1085,5,5,0,0,1085,1087,3,138,69,0,1086,
+		1084,1,0,0,0,1087,1090,1,0,0,0,1088,1086,1,0,0,0,1088,1089,1,0,0,0,1089,
+		1091,1,0,0,0,1090,1088,1,0,0,0,1091,1092,5,7,0,0,1092,1093,3,140,70,0,
+		1093,137,1,0,0,0,1094,1097,3,18,9,0,1095,1096,5,156,0,0,1096,1098,3,18,
+		9,0,1097,1095,1,0,0,0,1097,1098,1,0,0,0,1098,139,1,0,0,0,1099,1113,3,38,
+		19,0,1100,1113,3,94,47,0,1101,1113,3,96,48,0,1102,1113,3,114,57,0,1103,
+		1113,3,116,58,0,1104,1113,3,134,67,0,1105,1113,3,142,71,0,1106,1113,3,
+		146,73,0,1107,1113,3,148,74,0,1108,1113,3,150,75,0,1109,1113,3,174,87,
+		0,1110,1113,3,106,53,0,1111,1113,3,108,54,0,1112,1099,1,0,0,0,1112,1100,
+		1,0,0,0,1112,1101,1,0,0,0,1112,1102,1,0,0,0,1112,1103,1,0,0,0,1112,1104,
+		1,0,0,0,1112,1105,1,0,0,0,1112,1106,1,0,0,0,1112,1107,1,0,0,0,1112,1108,
+		1,0,0,0,1112,1109,1,0,0,0,1112,1110,1,0,0,0,1112,1111,1,0,0,0,1113,141,
+		1,0,0,0,1114,1126,5,55,0,0,1115,1116,5,156,0,0,1116,1119,3,214,107,0,1117,
+		1118,5,73,0,0,1118,1120,3,202,101,0,1119,1117,1,0,0,0,1119,1120,1,0,0,
+		0,1120,1127,1,0,0,0,1121,1122,5,31,0,0,1122,1127,3,214,107,0,1123,1124,
+		3,220,110,0,1124,1125,3,210,105,0,1125,1127,1,0,0,0,1126,1115,1,0,0,0,
+		1126,1121,1,0,0,0,1126,1123,1,0,0,0,1127,1130,1,0,0,0,1128,1129,5,32,0,
+		0,1129,1131,3,234,117,0,1130,1128,1,0,0,0,1130,1131,1,0,0,0,1131,1136,
+		1,0,0,0,1132,1133,5,5,0,0,1133,1135,3,144,72,0,1134,1132,1,0,0,0,1135,
+		1138,1,0,0,0,1136,1134,1,0,0,0,1136,1137,1,0,0,0,1137,1140,1,0,0,0,1138,
+		1136,1,0,0,0,1139,1141,3,198,99,0,1140,1139,1,0,0,0,1140,1141,1,0,0,0,
+		1141,143,1,0,0,0,1142,1143,5,92,0,0,1143,1154,3,210,105,0,1144,1145,5,
+		120,0,0,1145,1154,3,210,105,0,1146,1147,5,90,0,0,1147,1154,3,204,102,0,
+		1148,1149,5,103,0,0,1149,1154,3,234,117,0,1150,1151,5,89,0,0,1151,1152,
+		5,103,0,0,1152,1154,3,208,104,0,1153,1142,1,0,0,0,1153,1144,1,0,0,0,1153,
+		1146,1,0,0,0,1153,1148,1,0,0,0,1153,1150,1,0,0,0,1154,145,1,0,0,0,1155,
+		1156,5,36,0,0,1156,1159,3,220,110,0,1157,1158,5,31,0,0,1158,1160,5,108,
+		0,0,1159,1157,1,0,0,0,1159,1160,1,0,0,0,1160,1161,1,0,0,0,1161,1162,5,
+		73,0,0,1162,1164,3,202,101,0,1163,1165,3,198,99,0,1164,1163,1,0,0,0,1164,
+		1165,1,0,0,0,1165,147,1,0,0,0,1166,1167,5,17,0,0,1167,1168,3,220,110,0,
+		1168,1169,5,73,0,0,1169,1174,3,202,101,0,1170,1171,5,5,0,0,1171,1172,5,
+		124,0,0,1172,1173,5,47,0,0,1173,1175,5,70,0,0,1174,1170,1,0,0,0,1174,1175,
+		1,0,0,0,1175,1177,1,0,0,0,1176,1178,3,198,99,0,1177,1176,1,0,0,0,1177,
+		1178,1,0,0,0,1178,149,1,0,0,0,1179,1235,5,50,0,0,1180,1181,5,77,0,0,1181,
+		1236,3,166,83,0,1182,1183,5,48,0,0,1183,1184,3,220,110,0,1184,1185,5,156,
+		0,0,1185,1186,3,220,110,0,1186,1187,3,152,76,0,1187,1236,1,0,0,0,1188,
+		1189,5,156,0,0,1189,1192,3,214,107,0,1190,1191,5,73,0,0,1191,1193,3,202,
+		101,0,1192,1190,1,0,0,0,1192,1193,1,0,0,0,1193,1197,1,0,0,0,1194,1195,
+		5,31,0,0,1195,1197,3,214,107,0,1196,1188,1,0,0,0,1196,1194,1,0,0,0,1197,
+		1200,1,0,0,0,1198,1199,5,32,0,0,1199,1201,3,234,117,0,1200,1198,1,0,0,
+		0,1200,1201,1,0,0,0,1201,1206,1,0,0,0,1202,1203,5,5,0,0,1203,1205,3,144,
+		72,0,1204,1202,1,0,0,0,1205,1208,1,0,0,0,1206,1204,1,0,0,0,1206,1207,1,
+		0,0,0,1207,1209,1,0,0,0,1208,1206,1,0,0,0,1209,1210,3,152,76,0,1210,1236,
+		1,0,0,0,1211,1233,3,220,110,0,1212,1215,3,210,105,0,1213,1214,5,32,0,0,
+		1214,1216,3,234,117,0,1215,1213,1,0,0,0,1215,1216,1,0,0,0,1216,1221,1,
+		0,0,0,1217,1218,5,5,0,0,1218,1220,3,144,72,0,1219,1217,1,0,0,0,1220,1223,
+		1,0,0,0,1221,1219,1,0,0,0,1221,1222,1,0,0,0,1222,1224,1,0,0,0,1223,1221,
+		1,0,0,0,1224,1225,3,152,76,0,1225,1234,1,0,0,0,1226,1227,3,212,106,0,1227,
+		1231,5,103,0,0,1228,1229,5,5,0,0,1229,1230,5,77,0,0,1230,1232,3,166,83,
+		0,1231,1228,1,0,0,0,1231,1232,1,0,0,0,1232,1234,1,0,0,0,1233,1212,1,0,
+		0,0,1233,1226,1,0,0,0,1234,1236,1,0,0,0,1235,1180,1,0,0,0,1235,1182,1,
+		0,0,0,1235,1196,1,0,0,0,1235,1211,1,0,0,0,1236,151,1,0,0,0,1237,1238,5,
+		7,0,0,1238,1243,3,154,77,0,1239,1240,5,6,0,0,1240,1242,3,154,77,0,1241,
+		1239,1,0,0,0,1242,1245,1,0,0,0,1243,1241,1,0,0,0,1243,1244,1,0,0,0,1244,
+		1248,1,0,0,0,1245,1243,1,0,0,0,1246,1248,3,170,85,0,1247,1237,1,0,0,0,
+		1247,1246,1,0,0,0,1248,1250,1,0,0,0,1249,1251,3,198,99,0,1250,1249,1,0,
+		0,0,1250,1251,1,0,0,0,1251,153,1,0,0,0,1252,1253,5,66,0,0,1253,1254,3,
+		220,110,0,1254,1255,3,210,105,0,1255,1256,5,5,0,0,1256,1258,1,0,0,0,1257,
+		1252,1,0,0,0,1257,1258,1,0,0,0,1258,1259,1,0,0,0,1259,1264,3,156,78,0,
+		1260,1261,5,5,0,0,1261,1263,3,158,79,0,1262,1260,1,0,0,0,1263,1266,1,0,
+		0,0,1264,1262,1,0,0,0,1264,1265,1,0,0,0,1265,155,1,0,0,0,1266,1264,1,0,
+		0,0,1267,1270,3,206,103,0,1268,1270,5,17,0,0,1269,1267,1,0,0,0,1269,1268,
+		1,0,0,0,1270,1271,1,0,0,0,1271,1279,3,220,110,0,1272,1273,5,36,0,0,1273,
+		1276,3,220,110,0,1274,1275,5,31,0,0,1275,1277,5,108,0,0,1276,1274,1,0,
+		0,0,1276,1277,1,0,0,0,1277,1279,1,0,0,0,1278,1269,1,0,0,0,1278,1272,1,
+		0,0,0,1279,1283,1,0,0,0,1280,1281,5,73,0,0,1281,1284,3,202,101,0,1282,
+		1284,5,93,0,0,1283,1280,1,0,0,0,1283,1282,1,0,0,0,1283,1284,1,0,0,0,1284,
+		1286,1,0,0,0,1285,1287,3,160,80,0,1286,1285,1,0,0,0,1286,1287,1,0,0,0,
+		1287,157,1,0,0,0,1288,1291,5,153,0,0,1289,1292,3,160,80,0,1290,1292,3,
+		156,78,0,1291,1289,1,0,0,0,1291,1290,1,0,0,0,1292,1305,1,0,0,0,1293,1305,
+		3,162,81,0,1294,1297,5,77,0,0,1295,1298,3,164,82,0,1296,1298,3,166,83,
+		0,1297,1295,1,0,0,0,1297,1296,1,0,0,0,1298,1305,1,0,0,0,1299,1305,3,168,
+		84,0,1300,1301,5,73,0,0,1301,1305,3,202,101,0,1302,1305,5,93,0,0,1303,
+		1305,7,12,0,0,1304,1288,1,0,0,0,1304,1293,1,0,0,0,1304,1294,1,0,0,0,1304,
+		1299,1,0,0,0,1304,1300,1,0,0,0,1304,1302,1,0,0,0,1304,1303,1,0,0,0,1305,
+		159,1,0,0,0,1306,1310,3,162,81,0,1307,1308,5,77,0,0,1308,1310,3,164,82,
+		0,1309,1306,1,0,0,0,1309,1307,1,0,0,0,1310,161,1,0,0,0,1311,1316,5,94,
+		0,0,1312,1317,5,47,0,0,1313,1314,3,220,110,0,1314,1315,3,210,105,0,1315,
+		1317,1,0,0,0,1316,1312,1,0,0,0,1316,1313,1,0,0,0,1317,1321,1,0,0,0,1318,
+		1319,3,220,110,0,1319,1320,5,155,0,0,1320,1322,1,0,0,0,1321,1318,1,0,0,
+		0,1321,1322,1,0,0,0,1322,163,1,0,0,0,1323,1324,5,160,0,0,1324,1325,5,94,
+		0,0,1325,1326,3,220,110,0,1326,1327,5,69,0,0,1327,1328,3,220,110,0,1328,
+		1332,3,210,105,0,1329,1330,3,220,110,0,1330,1331,5,155,0,0,1331,1333,1,
+		0,0,0,1332,1329,1,0,0,0,1332,1333,1,0,0,0,1333,165,1,0,0,0,1334,1340,5,
+		145,0,0,1335,1336,5,147,0,0,1336,1340,5,128,0,0,1337,1338,5,169,0,0,1338,
+		1340,5,157,0,0,1339,1334,1,0,0,0,1339,1335,1,0,0,0,1339,1337,1,0,0,0,1340,
+		167,1,0,0,0,1341,1344,5,177,0,0,1342,1344,3,228,114,0,1343,1341,1,0,0,
+		0,1343,1342,1,0,0,0,1344,1345,1,0,0,0,1345,1346,3,212,106,0,1346,1347,
+		5,103,0,0,1347,169,1,0,0,0,1348,1349,5,93,0,0,1349,1350,5,156,0,0,1350,
+		1351,3,220,110,0,1351,1355,5,5,0,0,1352,1353,5,73,0,0,1353,1356,3,202,
+		101,0,1354,1356,5,72,0,0,1355,1352,1,0,0,0,1355,1354,1,0,0,0,1356,1361,
+		1,0,0,0,1357,1358,5,5,0,0,1358,1360,3,172,86,0,1359,1357,1,0,0,0,1360,
+		1363,1,0,0,0,1361,1359,1,0,0,0,1361,1362,1,0,0,0,1362,171,1,0,0,0,1363,
+		1361,1,0,0,0,1364,1365,5,123,0,0,1365,1366,5,139,0,0,1366,1381,3,210,105,
+		0,1367,1368,5,112,0,0,1368,1381,5,97,0,0,1369,1372,5,77,0,0,1370,1373,
+		5,160,0,0,1371,1373,3,166,83,0,1372,1370,1,0,0,0,1372,1371,1,0,0,0,1373,
+		1381,1,0,0,0,1374,1375,7,7,0,0,1375,1376,3,220,110,0,1376,1377,3,210,105,
+		0,1377,1378,5,133,0,0,1378,1381,1,0,0,0,1379,1381,3,168,84,0,1380,1364,
+		1,0,0,0,1380,1367,1,0,0,0,1380,1369,1,0,0,0,1380,1374,1,0,0,0,1380,1379,
+		1,0,0,0,1381,173,1,0,0,0,1382,1383,5,53,0,0,1383,1384,3,234,117,0,1384,
+		1385,3,214,107,0,1385,1390,5,65,0,0,1386,1387,5,77,0,0,1387,1388,3,214,
+		107,0,1388,1389,7,13,0,0,1389,1391,1,0,0,0,1390,1386,1,0,0,0,1390,1391,
+		1,0,0,0,1391,1396,1,0,0,0,1392,1393,5,5,0,0,1393,1395,3,176,88,0,1394,
+		1392,1,0,0,0,1395,1398,1,0,0,0,1396,1394,1,0,0,0,1396,1397,1,0,0,0,1397,
+		1400,1,0,0,0,1398,1396,1,0,0,0,1399,1401,3,198,99,0,1400,1399,1,0,0,0,
+		1400,1401,1,0,0,0,1401,175,1,0,0,0,1402,1408,5,177,0,0,1403,1408,7,12,
+		0,0,1404,1405,5,117,0,0,1405,1406,5,121,0,0,1406,1408,3,224,112,0,1407,
+		1402,1,0,0,0,1407,1403,1,0,0,0,1407,1404,1,0,0,0,1408,177,1,0,0,0,1409,
+		1411,5,49,0,0,1410,1412,3,186,93,0,1411,1410,1,0,0,0,1412,1413,1,0,0,0,
+		1413,1411,1,0,0,0,1413,1414,1,0,0,0,1414,1419,1,0,0,0,1415,1416,5,69,0,
+		0,1416,1418,3,182,91,0,1417,1415,1,0,0,0,1418,1421,1,0,0,0,1419,1417,1,
+		0,0,0,1419,1420,1,0,0,0,1420,1429,1,0,0,0,1421,1419,1,0,0,0,1422,1427,
+		5,5,0,0,1423,1425,3,188,94,0,1424,1426,5,5,0,0,1425,1424,1,0,0,0,1425,
+		1426,1,0,0,0,1426,1428,1,0,0,0,1427,1423,1,0,0,0,1427,1428,1,0,0,0,1428,
+		1430,1,0,0,0,1429,1422,1,0,0,0,1429,1430,1,0,0,0,1430,1431,1,0,0,0,1431,
+		1433,5,166,0,0,1432,1434,3,186,93,0,1433,1432,1,0,0,0,1434,1435,1,0,0,
+		0,1435,1433,1,0,0,0,1435,1436,1,0,0,0,1436,1441,1,0,0,0,1437,1438,5,69,
+		0,0,1438,1440,3,182,91,0,1439,1437,1,0,0,0,1440,1443,1,0,0,0,1441,1439,
+		1,0,0,0,1441,1442,1,0,0,0,1442,1448,1,0,0,0,1443,1441,1,0,0,0,1444,1445,
+		5,5,0,0,1445,1447,3,184,92,0,1446,1444,1,0,0,0,1447,1450,1,0,0,0,1448,
+		1446,1,0,0,0,1448,1449,1,0,0,0,1449,1453,1,0,0,0,1450,1448,1,0,0,0,1451,
+		1452,5,7,0,0,1452,1454,3,190,95,0,1453,1451,1,0,0,0,1453,1454,1,0,0,0,
+		1454,179,1,0,0,0,1455,1456,5,19,0,0,1456,1457,3,234,117,0,1457,1458,5,
+		121,0,0,1458,1459,3,234,117,0,1459,1460,5,7,0,0,1460,1461,3,220,110,0,
+		1461,1462,5,65,0,0,1462,1463,5,5,0,0,1463,1464,3,220,110,0,1464,1465,5,
+		85,0,0,1465,1466,5,5,0,0,1466,1469,5,106,0,0,1467,1468,5,166,0,0,1468,
+		1470,3,208,104,0,1469,1467,1,0,0,0,1469,1470,1,0,0,0,1470,1471,1,0,0,0,
+		1471,1473,3,132,66,0,1472,1474,3,198,99,0,1473,1472,1,0,0,0,1473,1474,
+		1,0,0,0,1474,181,1,0,0,0,1475,1477,3,186,93,0,1476,1475,1,0,0,0,1477,1478,
+		1,0,0,0,1478,1476,1,0,0,0,1478,1479,1,0,0,0,1479,183,1,0,0,0,1480,1502,
+		3,188,94,0,1481,1487,5,87,0,0,1482,1483,3,228,114,0,1483,1484,5,156,0,
+		0,1484,1485,3,228,114,0,1485,1486,3,232,116,0,1486,1488,1,0,0,0,1487,1482,
+		1,0,0,0,1487,1488,1,0,0,0,1488,1502,1,0,0,0,1489,1493,5,103,0,0,1490,1491,
+		5,152,0,0,1491,1494,5,141,0,0,1492,1494,5,126,0,0,1493,1490,1,0,0,0,1493,
+		1492,1,0,0,0,1494,1495,1,0,0,0,1495,1502,5,127,0,0,1496,1497,5,166,0,0,
+		1497,1502,3,234,117,0,1498,1499,3,204,102,0,1499,1500,5,157,0,0,1500,1502,
+		1,0,0,0,1501,1480,1,0,0,0,1501,1481,1,0,0,0,1501,1489,1,0,0,0,1501,1496,
+		1,0,0,0,1501,1498,1,0,0,0,1502,185,1,0,0,0,1503,1510,3,234,117,0,1504,
+		1510,5,97,0,0,1505,1510,5,107,0,0,1506,1510,5,47,0,0,1507,1510,5,48,0,
+		0,1508,1510,5,150,0,0,1509,1503,1,0,0,0,1509,1504,1,0,0,0,1509,1505,1,
+		0,0,0,1509,1506,1,0,0,0,1509,1507,1,0,0,0,1509,1508,1,0,0,0,1510,187,1,
+		0,0,0,1511,1512,5,67,0,0,1512,1514,5,76,0,0,1513,1511,1,0,0,0,1513,1514,
+		1,0,0,0,1514,1515,1,0,0,0,1515,1520,7,7,0,0,1516,1521,5,47,0,0,1517,1518,
+		3,220,110,0,1518,1519,3,210,105,0,1519,1521,1,0,0,0,1520,1516,1,0,0,0,
+		1520,1517,1,0,0,0,1521,1528,1,0,0,0,1522,1523,5,48,0,0,1523,1524,3,220,
+		110,0,1524,1525,5,156,0,0,1525,1526,3,220,110,0,1526,1528,1,0,0,0,1527,
+		1513,1,0,0,0,1527,1522,1,0,0,0,1528,189,1,0,0,0,1529,1531,3,228,114,0,
+		1530,1529,1,0,0,0,1530,1531,1,0,0,0,1531,1533,1,0,0,0,1532,1534,3,234,
+		117,0,1533,1532,1,0,0,0,1534,1535,1,0,0,0,1535,1533,1,0,0,0,1535,1536,
+		1,0,0,0,1536,1558,1,0,0,0,1537,1538,5,103,0,0,1538,1545,5,86,0,0,1539,
+		1546,5,47,0,0,1540,1542,3,234,117,0,1541,1540,1,0,0,0,1542,1543,1,0,0,
+		0,1543,1541,1,0,0,0,1543,1544,1,0,0,0,1544,1546,1,0,0,0,1545,1539,1,0,
+		0,0,1545,1541,1,0,0,0,1546,1559,1,0,0,0,1547,1555,5,129,0,0,1548,1556,
+		5,47,0,0,1549,1553,3,220,110,0,1550,1554,3,210,105,0,1551,1554,5,150,0,
+		0,1552,1554,3,234,117,0,1553,1550,1,0,0,0,1553,1551,1,0,0,0,1553,1552,
+		1,0,0,0,1554,1556,1,0,0,0,1555,1548,1,0,0,0,1555,1549,1,0,0,0,1556,1559,
+		1,0,0,0,1557,1559,5,93,0,0,1558,1537,1,0,0,0,1558,1547,1,0,0,0,1558,1557,
+		1,0,0,0,1558,1559,1,0,0,0,1559,191,1,0,0,0,1560,1561,5,27,0,0,1561,1592,
+		3,194,97,0,1562,1572,5,40,0,0,1563,1564,5,73,0,0,1564,1565,7,14,0,0,1565,
+		1573,3,214,107,0,1566,1570,3,214,107,0,1567,1568,5,5,0,0,1568,1569,5,167,
+		0,0,1569,1571,3,214,107,0,1570,1567,1,0,0,0,1570,1571,1,0,0,0,1571,1573,
+		1,0,0,0,1572,1563,1,0,0,0,1572,1566,1,0,0,0,1573,1593,1,0,0,0,1574,1577,
+		7,8,0,0,1575,1576,5,73,0,0,1576,1578,7,14,0,0,1577,1575,1,0,0,0,1577,1578,
+		1,0,0,0,1578,1579,1,0,0,0,1579,1593,3,194,97,0,1580,1582,7,15,0,0,1581,
+		1583,5,98,0,0,1582,1581,1,0,0,0,1582,1583,1,0,0,0,1583,1590,1,0,0,0,1584,
+		1585,5,103,0,0,1585,1586,5,48,0,0,1586,1587,3,220,110,0,1587,1588,5,156,
+		0,0,1588,1589,3,220,110,0,1589,1591,1,0,0,0,1590,1584,1,0,0,0,1590,1591,
+		1,0,0,0,1591,1593,1,0,0,0,1592,1562,1,0,0,0,1592,1574,1,0,0,0,1592,1580,
+		1,0,0,0,1593,193,1,0,0,0,1594,1611,3,214,107,0,1595,1597,5,97,0,0,1596,
+		1595,1,0,0,0,1596,1597,1,0,0,0,1597,1602,1,0,0,0,1598,1600,5,177,0,0,1599,
+		1601,5,177,0,0,1600,1599,1,0,0,0,1600,1601,1,0,0,0,1601,1603,1,0,0,0,1602,
+		1598,1,0,0,0,1602,1603,1,0,0,0,1603,1604,1,0,0,0,1604,1608,7,3,0,0,1605,
+		1607,3,196,98,0,1606,1605,1,0,0,0,1607,1610,1,0,0,0,1608,1606,1,0,0,0,
+		1608,1609,1,0,0,0,1609,1612,1,0,0,0,1610,1608,1,0,0,0,1611,1596,1,0,0,
+		0,1611,1612,1,0,0,0,1612,195,1,0,0,0,1613,1614,3,226,113,0,1614,1616,3,
+		224,112,0,1615,1617,7,3,0,0,1616,1615,1,0,0,0,1616,1617,1,0,0,0,1617,197,
+		1,0,0,0,1618,1619,5,10,0,0,1619,1624,3,200,100,0,1620,1621,5,5,0,0,1621,
+		1623,3,200,100,0,1622,1620,1,0,0,0,1623,1626,1,0,0,0,1624,1622,1,0,0,0,
+		1624,1625,1,0,0,0,1625,1632,1,0,0,0,1626,1624,1,0,0,0,1627,1628,5,168,
+		0,0,1628,1629,5,159,0,0,1629,1633,7,2,0,0,1630,1631,5,166,0,0,1631,1633,
+		5,79,0,0,1632,1627,1,0,0,0,1632,1630,1,0,0,0,1632,1633,1,0,0,0,1633,199,
+		1,0,0,0,1634,1641,3,220,110,0,1635,1637,3,234,117,0,1636,1635,1,0,0,0,
+		1637,1638,1,0,0,0,1638,1636,1,0,0,0,1638,1639,1,0,0,0,1639,1642,1,0,0,
+		0,1640,1642,5,150,0,0,1641,1636,1,0,0,0,1641,1640,1,0,0,0,1641,1642,1,
+		0,0,0,1642,201,1,0,0,0,1643,1644,5,21,0,0,1644,1650,5,89,0,0,1645,1647,
+		3,234,117,0,1646,1648,5,88,0,0,1647,1646,1,0,0,0,1647,1648,1,0,0,0,1648,
+		1650,1,0,0,0,1649,1643,1,0,0,0,1649,1645,1,0,0,0,1650,203,1,0,0,0,1651,
+		1652,7,16,0,0,1652,205,1,0,0,0,1653,1654,7,17,0,0,1654,207,1,0,0,0,1655,
+		1657,3,234,117,0,1656,1655,1,0,0,0,1657,1658,1,0,0,0,1658,1656,1,0,0,0,
+		1658,1659,1,0,0,0,1659,209,1,0,0,0,1660,1661,7,18,0,0,1661,211,1,0,0,0,
+		1662,1663,7,19,0,0,1663,213,1,0,0,0,1664,1668,3,218,109,0,1665,1667,3,
+		216,108,0,1666,1665,1,0,0,0,1667,1670,1,0,0,0,1668,1666,1,0,0,0,1668,1669,
+		1,0,0,0,1669,215,1,0,0,0,1670,1668,1,0,0,0,1671,1672,3,226,113,0,1672,
+		1673,3,218,109,0,1673,217,1,0,0,0,1674,1676,3,228,114,0,1675,1677,3,232,
+		116,0,1676,1675,1,0,0,0,1676,1677,1,0,0,0,1677,1684,1,0,0,0,1678,1684,
+		3,234,117,0,1679,1680,5,8,0,0,1680,1681,3,214,107,0,1681,1682,5,9,0,0,
+		1682,1684,1,0,0,0,1683,1674,1,0,0,0,1683,1678,1,0,0,0,1683,1679,1,0,0,
+		0,1684,219,1,0,0,0,1685,1689,3,224,112,0,1686,1688,3,222,111,0,1687,1686,
+		1,0,0,0,1688,1691,1,0,0,0,1689,1687,1,0,0,0,1689,1690,1,0,0,0,1690,221,
+		1,0,0,0,1691,1689,1,0,0,0,1692,1693,3,226,113,0,1693,1694,3,224,112,0,
+		1694,223,1,0,0,0,1695,1702,3,228,114,0,1696,1702,3,234,117,0,1697,1698,
+		5,8,0,0,1698,1699,3,220,110,0,1699,1700,5,9,0,0,1700,1702,1,0,0,0,1701,
+		1695,1,0,0,0,1701,1696,1,0,0,0,1701,1697,1,0,0,0,1702,225,1,0,0,0,1703,
+		1704,7,20,0,0,1704,227,1,0,0,0,1705,1717,3,230,115,0,1706,1707,5,8,0,0,
+		1707,1712,3,230,115,0,1708,1709,5,5,0,0,1709,1711,3,230,115,0,1710,1708,
+		1,0,0,0,1711,1714,1,0,0,0,1712,1710,1,0,0,0,1712,1713,1,0,0,0,1713,1715,
+		1,0,0,0,1714,1712,1,0,0,0,1715,1716,5,9,0,0,1716,1718,1,0,0,0,1717,1706,
+		1,0,0,0,1717,1718,1,0,0,0,1718,229,1,0,0,0,1719,1721,5,178,0,0,1720,1722,
+		5,179,0,0,1721,1720,1,0,0,0,1721,1722,1,0,0,0,1722,1725,1,0,0,0,1723,1725,
+		5,179,0,0,1724,1719,1,0,0,0,1724,1723,1,0,0,0,1725,231,1,0,0,0,1726,1727,
+		7,21,0,0,1727,233,1,0,0,0,1728,1729,7,22,0,0,1729,235,1,0,0,0,219,291,
+		306,317,325,327,343,349,358,360,372,388,398,407,413,425,442,444,450,459,
+		467,474,484,493,499,517,528,542,548,556,564,567,569,577,582,590,597,600,
+		610,613,616,626,634,642,649,656,665,668,673,677,682,688,695,713,715,718,
+		723,735,739,753,762,781,796,799,804,811,817,822,824,831,842,845,849,858,
+		862,873,880,884,890,893,896,901,905,909,918,920,924,927,930,932,949,955,
+		959,963,966,973,981,983,985,992,999,1001,1007,1013,1018,1023,1030,1032,
+		1034,1042,1052,1054,1064,1073,1075,1077,1080,1088,1097,1112,1119,1126,
+		1130,1136,1140,1153,1159,1164,1174,1177,1192,1196,1200,1206,1215,1221,
+		1231,1233,1235,1243,1247,1250,1257,1264,1269,1276,1278,1283,1286,1291,
+		1297,1304,1309,1316,1321,1332,1339,1343,1355,1361,1372,1380,1390,1396,
+		1400,1407,1413,1419,1425,1427,1429,1435,1441,1448,1453,1469,1473,1478,
+		1487,1493,1501,1509,1513,1520,1527,1530,1535,1543,1545,1553,1555,1558,
+		1570,1572,1577,1582,1590,1592,1596,1600,1602,1608,1611,1616,1624,1632,
+		1638,1641,1647,1649,1658,1668,1676,1683,1689,1701,1712,1717,1721,1724
 	};
 
 	public static ATN _ATN => Tables.Atn;

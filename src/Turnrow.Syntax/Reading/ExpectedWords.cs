@@ -52,7 +52,7 @@ internal static class ExpectedWords
     public static List<int> ToPutIn(IntervalSet expected)
     {
         var named = expected.Contains(TurnrowLexer.WORD);
-        var isWalk = named && expected.Contains(TurnrowLexer.FIRST) && expected.Contains(TurnrowLexer.STITCHES);
+        var isWalk = named && expected.Contains(TurnrowLexer.LAST) && expected.Contains(TurnrowLexer.STITCHES);
         var types = new List<int>();
         foreach (var type in expected.ToList())
         {
@@ -83,6 +83,8 @@ internal static class ExpectedWords
         TurnrowLexer.ROW => expected.Contains(TurnrowLexer.ROWS),
         TurnrowLexer.STITCH => expected.Contains(TurnrowLexer.STITCHES),
         TurnrowLexer.IN or TurnrowLexer.MM => expected.Contains(TurnrowLexer.CM),
+        // `tile first side stitches` is seldom meant where `back rows` is.
+        TurnrowLexer.FIRST => expected.Contains(TurnrowLexer.STITCHES) && !expected.Contains(TurnrowLexer.LAST),
         // `at each end` without a number is no part of a row.
         TurnrowLexer.AT => expected.Contains(TurnrowLexer.INC) && expected.Contains(TurnrowLexer.SKIP_WORD),
         TurnrowLexer.INC or TurnrowLexer.DEC => expected.Contains(TurnrowLexer.WORD),

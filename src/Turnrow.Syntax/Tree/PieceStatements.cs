@@ -231,6 +231,18 @@ public sealed record SeamStatement(
     public SideSyntax? Inside { get; init; }
 }
 
+/// <summary><c>blanket throw of tile: 5 across, 7 down, join in each sp</c></summary>
+/// <param name="Name">What the whole is called; its rim is a piece of that name.</param>
+/// <param name="Motif">The motif.</param>
+/// <param name="Across">How many in a row.</param>
+/// <param name="Down">How many rows.</param>
+/// <param name="Stitch">The stitch that joins; null for a slip stitch.</param>
+/// <param name="Place">Where they are joined between the corners.</param>
+/// <param name="Claim">The claim at its end, of the rim.</param>
+/// <param name="Span">Where it stands.</param>
+public sealed record BlanketStatement(
+    NameSyntax Name, NameSyntax Motif, ExpressionSyntax Across, ExpressionSyntax Down, NameSyntax? Stitch, PlaceSyntax Place, ClaimSyntax? Claim, TextSpan Span) : StatementSyntax(Span);
+
 /// <summary><c>easing 1 to 3 cm</c></summary>
 /// <param name="Least">At least so much longer.</param>
 /// <param name="Most">At most so much longer.</param>

@@ -24,6 +24,14 @@ public sealed record StitchItem(
     PlaceSyntax? Place,
     TextSpan Span) : RowItemSyntax(Span);
 
+/// <summary><c>join to front right edge</c>, <c>join skipping 1 with sc to tile third side in next sp</c>: a stitch into another piece, in its next place there.</summary>
+/// <param name="Stitch">The stitch; null for a slip stitch.</param>
+/// <param name="Walk">The other piece's edge.</param>
+/// <param name="Skipping">How many of its places are passed over before; null for none.</param>
+/// <param name="Place">Which of them it goes into (<c>in next sp</c>), or null.</param>
+/// <param name="Span">Where it stands.</param>
+public sealed record JoinItem(NameSyntax? Stitch, WalkSyntax Walk, ExpressionSyntax? Skipping, PlaceSyntax? Place, TextSpan Span) : RowItemSyntax(Span);
+
 /// <summary><c>5 dc together in one place</c>, <c>(sc, dc) together</c>: several that end in one loop, in a stitch that is defined.</summary>
 /// <param name="What">The stitch or bracket, and where it goes.</param>
 /// <param name="Span">Where it stands.</param>
@@ -56,6 +64,9 @@ public sealed record SlipOverItem(ExpressionSyntax Count, TextSpan Span) : RowIt
 
 /// <summary><c>mark corner</c>: a marker in the stitch or space just made.</summary>
 public sealed record MarkCornerItem(TextSpan Span) : RowItemSyntax(Span);
+
+/// <summary><c>move marker</c>: the round ends here.</summary>
+public sealed record MoveMarkerItem(TextSpan Span) : RowItemSyntax(Span);
 
 /// <summary><c>remove corners</c>: the row takes the markers out.</summary>
 public sealed record RemoveCornersItem(TextSpan Span) : RowItemSyntax(Span);
@@ -105,6 +116,11 @@ public sealed record UntilAmount(ExpressionSyntax Remain, TextSpan Span) : Amoun
 /// <param name="Remain">How many places are to remain before the corner; null for none.</param>
 /// <param name="Span">Where it stands.</param>
 public sealed record CornerAmount(ExpressionSyntax? Remain, TextSpan Span) : AmountSyntax(Span);
+
+/// <summary><c>to turn</c>, <c>until 1 remains before turn</c>.</summary>
+/// <param name="Remain">How many places are to remain before the turn below; null for none.</param>
+/// <param name="Span">Where it stands.</param>
+public sealed record TurnAmount(ExpressionSyntax? Remain, TextSpan Span) : AmountSyntax(Span);
 
 /// <summary><c>8 evenly</c>.</summary>
 public sealed record EvenlyAmount(ExpressionSyntax Count, TextSpan Span) : AmountSyntax(Span);

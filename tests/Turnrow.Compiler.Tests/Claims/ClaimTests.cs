@@ -53,6 +53,20 @@ public sealed class ClaimTests
     public void Where_a_line_is_broken_a_claim_is_believed() =>
         Assert.DoesNotContain("row-count", Compiled.Piece("row 2: dc acros = 24\nrow 3: dc across = 24\nrow 4: (dc 3, inc) across = 30").Found);
 
+    // 10 dc of a mesh are not all of its places, and 5 shells are 25 stitches: what follows is worked over as many as nobody has told.
+    [Theory]
+    [InlineData("row 2: dc, (ch 1, skip 1, dc) 8 times = 10 dc\nrow 3: dc in each st and sp = 20")]
+    [InlineData("row 2: dc, (ch 1, skip 1, dc) 8 times = 10\nrow 3: dc in each st and sp = 20")]
+    [InlineData("row 2: (skip 1, shell in next) 7 times, sc = 7 shell\nrow 3: dc across = 36")]
+    public void After_a_slip_a_claim_of_some_places_is_not_believed_as_all(string lines) =>
+        Assert.DoesNotContain("row-count", Compiled.Piece(lines).Found);
+
+    [Theory]
+    [InlineData("row 2: dc 19 = 24 dc\nrow 3: dc across = 25")]
+    [InlineData("row 2: (dc 5, inc) 5 times = 24\nrow 3: dc across = 25")]
+    public void After_a_slip_a_claim_of_all_places_is_believed(string lines) =>
+        Assert.Contains("row-count", Compiled.Piece(lines).Found);
+
     [Fact]
     public void What_has_no_claim_can_be_given_one() =>
         Assert.Equal([" = 20", " = 20 (22)"], Compiled.Piece("shape 2 rows: inc 0 (1) at right edge every row").Compilation.MissingClaims.Select(m => m.Text));

@@ -56,11 +56,14 @@ public sealed class NaiveGenTests
         var statements = new HashSet<Type>();
         var words = new HashSet<Type>();
         var (seams, several, oneOfSeveral, eachOfSeveral, roundCorners) = (0, 0, 0, 0, 0);
+        var (sides, joined) = (0, 0);
         var (mirroredCorners, forSome, rounds, mirroredRounds, around) = (0, 0, 0, 0, 0);
         NaiveGen.Valid.Sample(
             pattern =>
             {
                 seams += pattern.Seams.Count;
+                sides += pattern.Seams.Count(seam => seam.First.Side is not null || seam.Second.Side is not null);
+                joined += pattern.Pieces.Count(piece => piece.Statements.OfType<RowLine>().Any(row => row.Words.Any(word => word is JoinNext or Repeat { Words: [.., JoinNext] })));
                 oneOfSeveral += pattern.Seams.Count(seam => seam.First.Piece.Contains(' ', StringComparison.Ordinal));
                 eachOfSeveral += pattern.Seams.Count(seam => pattern.Pieces.Any(piece => piece.Copies > 1 && piece.Name == seam.First.Piece));
                 foreach (var piece in pattern.Pieces)
@@ -93,11 +96,13 @@ public sealed class NaiveGenTests
         Assert.Contains(typeof(ToCorner), words);
         Assert.Contains(typeof(Hold), words);
         Assert.Contains(typeof(IntoRing), words);
+        Assert.Contains(typeof(MoveMarker), words);
         Assert.Contains(typeof(Bridge), words);
         Assert.True(mirroredCorners > 20, $"only {mirroredCorners} mirrored pieces with corners");
         Assert.True(rounds > 500 && mirroredRounds > 20 && around > 5, $"{rounds} lines of rounds, {mirroredRounds} mirrored pieces with rounds, {around} pieces picked up around");
         Assert.True(forSome > 100, $"only {forSome} lines for some sizes");
         Assert.True(several > 100 && oneOfSeveral > 20 && eachOfSeveral > 5 && seams > 400, $"{several} pieces made several times, {seams} seams, {oneOfSeveral} of one of several, {eachOfSeveral} of each");
+        Assert.True(sides > 8 && joined > 50, $"{sides} seams of a motif's side, {joined} pieces joined as they are worked");
         Assert.True(roundCorners > 50, $"only {roundCorners} borders round corners");
         Assert.True(words.Count >= 15, string.Join(", ", words.Select(type => type.Name)));
     }

@@ -114,7 +114,11 @@ public sealed record RowWindow(WindowKind Kind, Sized Rows)
 }
 
 /// <summary>An edge of a piece, or of one of several.</summary>
-public sealed record NaiveWalk(string Piece, RimEdge Edge);
+public sealed record NaiveWalk(string Piece, RimEdge Edge)
+{
+    /// <summary>Of a motif whose last round has corners, which of its sides, from 0; null for the edge.</summary>
+    public int? Side { get; init; }
+}
 
 /// <summary>Two edges that are joined; eased, they need not be as long as each other.</summary>
 public sealed record NaiveSeam(NaiveWalk First, NaiveWalk Second, bool Eased);

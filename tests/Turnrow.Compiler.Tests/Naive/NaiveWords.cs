@@ -66,6 +66,20 @@ public sealed record LeaveUnworked(Sized? Count) : Word
 /// <summary>`dc to corner`, `dc until 2 remain before corner`.</summary>
 public sealed record ToCorner(string Stitch, Sized Remain) : Word;
 
+/// <summary>`dc to turn`, `dc until 1 remains before turn`: up to where the row below turned.</summary>
+public sealed record ToTurn(string Stitch, Sized Remain) : Word;
+
+/// <summary>`join skipping 1 to back right edge`: a slip stitch into the next place of an edge of another piece, or of a motif's side.</summary>
+public sealed record JoinNext(string Piece, RimEdge Edge, int Skipping) : Word
+{
+    /// <summary>Which side of a motif, from 0; null for the edge.</summary>
+    public int? Side { get; init; }
+
+    /// <summary>How many places it has to be joined to.</summary>
+    public int Places(PieceResult piece) => Side is { } side ? SeamWork.PlacesOfSide(piece, side) ?? 0
+        : piece.Edge(Edge == RimEdge.Right ? Hand.Right : Hand.Left).Sum(stretch => stretch.Count);
+}
+
 /// <summary>`mark corner`.</summary>
 public sealed record MarkCorner : Word;
 
@@ -77,6 +91,9 @@ public sealed record Bridge(Sized Count, string? Name) : Word;
 
 /// <summary>`with navy`: from here on.</summary>
 public sealed record WithYarn(string Yarn) : Word;
+
+/// <summary>`move marker`: a round of a spiral ends here.</summary>
+public sealed record MoveMarker : Word;
 
 /// <summary>`remove corners`.</summary>
 public sealed record RemoveCorners : Word;

@@ -41,7 +41,7 @@ public sealed class NaiveWorker
     {
         var result = new PieceResult(piece.Name, size);
         var resolved = Mirror.Resolve(_pattern, piece);
-        var work = new PieceWork(result, _turns, resolved.IsMirrored) { Yarn = _pattern.Yarns is [var first, ..] ? first : "" };
+        var work = new PieceWork(result, _turns, resolved.IsMirrored) { Yarn = _pattern.Yarns is [var first, ..] ? first : "", PlacesBeside = join => join.Places(Base(join.Piece, size)) };
         try
         {
             if (piece.Copies > 1 && piece.Start is not (BeginWith or FoundationRow or ChainStart))
@@ -173,7 +173,14 @@ public sealed class NaiveWorker
         if (up.Claim is { } claim && claim[result.Size] != row.Count)
             throw new UnworkableException(FormattableString.Invariant($"claimed {claim[result.Size]}, calculated {row.Count}"));
         result.PickedUpRows = walk.Where(place => place.Row > 0).Select(place => place.Row).ToList();
-        var goesOn = up.Edges[0] == RimEdge.Left && Takes(from, from.Rows[^1].End == Hand.Left);
+        // It hangs at an end of the last row: there a walk down the left edge begins, or one along that row.
+        var last = from.Rows[^1];
+        var goesOn = up.Edges[0] switch
+        {
+            RimEdge.Left => Takes(from, last.End == Hand.Left),
+            RimEdge.LastRow => Takes(from, last.End == Hand.Right && !last.IsRound),
+            _ => false,
+        };
         result.Yarn = goesOn ? YarnAt.GoesOn : YarnAt.JoinedAnew;
         work.PickUp(up.Stitch, row, up.Around);
     }

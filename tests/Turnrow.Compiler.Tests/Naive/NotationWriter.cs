@@ -6,6 +6,7 @@ namespace Turnrow.Compiler.Tests.Naive;
 /// <summary>Writes a pattern as notation text. The only file that knows how the notation is spelled.</summary>
 public static class NotationWriter
 {
+    private static readonly string[] s_sides = ["first", "second", "third", "fourth", "fifth", "sixth"];
     private static readonly string[] s_gauged = ["sc", "hdc", "dc", "tr"];
 
     public static string Write(NaivePattern pattern)
@@ -35,7 +36,9 @@ public static class NotationWriter
     }
 
     public static string Text(NaiveSeam seam) =>
-        $"seam {seam.First.Piece} {Rim(seam.First.Edge)} with {seam.Second.Piece} {Rim(seam.Second.Edge)}{(seam.Eased ? ", easing" : "")}";
+        $"seam {Walk(seam.First)} with {Walk(seam.Second)}{(seam.Eased ? ", easing" : "")}";
+
+    private static string Walk(NaiveWalk walk) => $"{walk.Piece} {(walk.Side is { } side ? $"{s_sides[side]} side" : Rim(walk.Edge))}";
 
     private static void WriteStitchPattern(StringBuilder text, StitchPattern pattern)
     {
@@ -217,13 +220,16 @@ public static class NotationWriter
         Inc inc => (inc.Named ? inc.Stitch + " " : "") + Counted("inc", inc.Count),
         Dec dec => (dec.Named ? dec.Stitch + " " : "") + Counted("dec", dec.Count),
         Together together => $"{together.Stitch}{N(together.Over)}tog",
+        ToTurn to => to.Remain.IsSame && to.Remain[0] == 0 ? $"{to.Stitch} to turn" : $"{to.Stitch} until {to.Remain} remain before turn",
         ToCorner to => to.Remain.IsSame && to.Remain[0] == 0 ? $"{to.Stitch} to corner" : $"{to.Stitch} until {to.Remain} remain before corner",
         Hold hold => $"hold {hold.Count} for {hold.Name}",
         Bridge bridge => $"bridge {bridge.Count}{(bridge.Name is null ? "" : $" for {bridge.Name}")}",
         Special special => Counted(special.Stitch.Name, special.Count),
+        JoinNext join => $"join {(join.Skipping > 0 ? $"skipping {N(join.Skipping)} " : "")}to {join.Piece} {(join.Side is { } side ? $"{s_sides[side]} side" : Rim(join.Edge))}",
         MarkCorner => "mark corner",
         WithYarn with => $"with {with.Yarn}",
         RemoveCorners => "remove corners",
+        MoveMarker => "move marker",
         IntoRing { Times: 1, Words: [Into into] } => $"{InGroup(into)} in ring",
         IntoRing ring => $"({string.Join(", ", ring.Words.Select(InGroup))}) {N(ring.Times)} times in ring",
         Skip skip => $"skip {skip.Count}",

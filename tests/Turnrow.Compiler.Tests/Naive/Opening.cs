@@ -19,12 +19,12 @@ public sealed record Opening(string Stitch, int OpeningChains, bool IsPlainlyBeg
 
     /// <summary>The words with each repeat written once.</summary>
     private static IEnumerable<Word> Flat(IEnumerable<Word> words) =>
-        words.SelectMany(word => word is Repeat repeat ? Flat(repeat.Words) : word is MarkCorner or RemoveCorners ? [] : [word]);
+        words.SelectMany(word => word is Repeat repeat ? Flat(repeat.Words) : word is MarkCorner or MoveMarker or RemoveCorners ? [] : [word]);
 
     /// <summary>The one plain stitch of a row that is of nothing else, without holes, or nothing.</summary>
     public static string? PlainStitch(IReadOnlyList<Word> words)
     {
-        var stitches = words.Where(word => word is not (SlipOver or LeaveUnworked or MarkCorner or RemoveCorners or Hold or Bridge or WithYarn)).Select(PlainStitch).Distinct().ToList();
+        var stitches = words.Where(word => word is not (SlipOver or LeaveUnworked or MarkCorner or MoveMarker or RemoveCorners or Hold or Bridge or WithYarn)).Select(PlainStitch).Distinct().ToList();
         return stitches.Count == 1 ? stitches[0] : null;
     }
 
@@ -34,6 +34,7 @@ public sealed record Opening(string Stitch, int OpeningChains, bool IsPlainlyBeg
         Across across => across.Stitch,
         Until until => until.Stitch,
         ToCorner to => to.Stitch,
+        ToTurn to => to.Stitch,
         Into into => into.Stitch,
         Inc inc => inc.Stitch,
         Dec dec => dec.Stitch,
@@ -52,6 +53,7 @@ public sealed record Opening(string Stitch, int OpeningChains, bool IsPlainlyBeg
         Across across => across.Stitch,
         Until until => until.Stitch,
         ToCorner to => to.Stitch,
+        ToTurn to => to.Stitch,
         Into into => into.Stitch,
         Inc inc => inc.Stitch,
         Dec dec => dec.Stitch,

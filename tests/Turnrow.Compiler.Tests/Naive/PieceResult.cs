@@ -3,7 +3,10 @@ namespace Turnrow.Compiler.Tests.Naive;
 /// <summary>A finished row; its places stand from the right edge to the left, whatever way it was worked.</summary>
 public sealed record RowResult(int Number, Side Side, IReadOnlyList<Place> Places, bool IsRound)
 {
-    public Hand Start => Frame.StartOf(Side);
+    /// <summary>True if it is worked from the maker's left to her right.</summary>
+    public bool IsBack { get; init; }
+
+    public Hand Start => IsBack ? Frame.Opposite(Frame.StartOf(Side)) : Frame.StartOf(Side);
 
     public Hand End => Frame.Opposite(Start);
 

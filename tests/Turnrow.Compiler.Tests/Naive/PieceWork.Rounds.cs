@@ -31,6 +31,7 @@ public sealed partial class PieceWork
     }
 
     private RoundsWay _way;
+    private RoundsWay _lastWay;
     private bool _turnedAtJoin;
 
     public void BeginWithRing() => _places = [new Place(Place.Ring)];
@@ -43,22 +44,36 @@ public sealed partial class PieceWork
         _places = [.. side, .. side];
     }
 
-    /// <summary>Where rounds are turned, each one after a round has the other side.</summary>
-    private void TurnRound()
+    private bool _back;
+    private bool _lastBack;
+    private Side _order;
+    private Side _lastOrder;
+
+    /// <summary>
+    /// Where rounds are turned, each one after a round has the other side. What is worked back goes from the hook like any row, but is not turned
+    /// where that would be, and turned where it would not; a round keeps its side, and goes the other way.
+    /// </summary>
+    private void TurnRound(bool back)
     {
-        _turnedAtJoin = _inRounds && _afterRound && _way == RoundsWay.Turned;
-        if (_turnedAtJoin)
+        if (_inRounds && _afterRound && _way == RoundsWay.Turned && back == _lastBack)
             _side = Frame.Opposite(_side);
+        _back = back;
+        _order = _inRounds && back ? Frame.Opposite(_side) : _side;
+        _turnedAtJoin = _inRounds && _afterRound && _order != _lastOrder;
+        if (back && (!_goesOn || result.Rows.Count == 0 || (_inRounds && !_afterRound)))
+            throw new UnworkableException("there is nothing to go back over");
     }
 
-    /// <summary>Turned at the join, she stands in the first place of the round: that comes first all the same.</summary>
+    private static bool IsBack(IEnumerable<Word> words) => words.Any(word => word is Across { Stitch: "rsc" });
+
+    /// <summary>Going the other way from the join, she stands in the first place of the round: that comes first all the same.</summary>
     private List<Place> InOrder()
     {
         var met = Meet();
         if (!_turnedAtJoin || met.Count == 0)
             return met;
-        var order = Frame.InWorkingOrder(met, _side).ToList();
-        return Frame.InWorkingOrder(order.Prepend(order[^1]).Take(order.Count).ToList(), _side).ToList();
+        var order = Frame.InWorkingOrder(met, _order).ToList();
+        return Frame.InWorkingOrder(order.Prepend(order[^1]).Take(order.Count).ToList(), _order).ToList();
     }
 
     /// <summary>A round that slips on, or goes to a corner first, begins there; what it has gone past comes last.</summary>
@@ -72,18 +87,18 @@ public sealed partial class PieceWork
             on = slip.Count[Size];
             words = words.Skip(1).ToList();
         }
-        else if (FirstGoesIntoCorner(words.First(word => word is not WithYarn)))
+        else if (FirstGoesIntoCorner(_way == RoundsWay.Spiral && _lastWay == RoundsWay.Spiral, words.First(word => word is not WithYarn)))
             on = places.TakeWhile(place => !place.IsCorner).Count();
         if (on >= places.Count)
             throw new UnworkableException("the round would begin where it does");
         return [.. places.Skip(on), .. places.Take(on)];
     }
 
-    private static bool FirstGoesIntoCorner(Word word) => word switch
+    private static bool FirstGoesIntoCorner(bool isSpiral, Word word) => word switch
     {
-        Repeat repeat => FirstGoesIntoCorner(repeat.Words.First(word => word is not WithYarn)),
-        Into into => into.Target.Place is PlaceWord.Corner or PlaceWord.NextCorner,
-        Group group => group.Target.Place is PlaceWord.Corner or PlaceWord.NextCorner,
+        Repeat repeat => FirstGoesIntoCorner(isSpiral, repeat.Words.First(word => word is not WithYarn)),
+        Into into => into.Target.Place is PlaceWord.Corner || (into.Target.Place is PlaceWord.NextCorner && !isSpiral),
+        Group group => group.Target.Place is PlaceWord.Corner || (group.Target.Place is PlaceWord.NextCorner && !isSpiral),
         _ => false,
     };
 }

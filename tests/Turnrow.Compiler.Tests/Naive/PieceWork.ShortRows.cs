@@ -13,6 +13,13 @@ public sealed partial class PieceWork
 
     private void LeaveForLater(Hand hand, int count) => _asked[(int)hand] += count;
 
+    /// <summary>How many of the places that the next row meets wait behind the turn of the row before; asked before it meets them.</summary>
+    private int BehindTurn()
+    {
+        var end = Frame.Opposite(Frame.StartOf(_side));
+        return _asked[(int)end] > 0 ? 0 : WaitingAt(end).Count;
+    }
+
     /// <summary>The places that the next row meets, from right to left; taken from the piles, or put there.</summary>
     private List<Place> Meet()
     {

@@ -22,6 +22,12 @@ public sealed partial class PieceWork(PieceResult result, TurnTable turns, bool 
     /// <summary>Asked when the first row starts at an edge: does the yarn of what it stands on go on?</summary>
     public Func<Hand, bool>? TakesYarn { get; set; }
 
+    /// <summary>How many places another piece has where it is joined to.</summary>
+    public Func<JoinNext, int>? PlacesBeside { get; set; }
+
+    /// <summary>How many of them are taken, edge by edge.</summary>
+    private readonly Dictionary<(string, RimEdge, int?), int> _taken = [];
+
     private int Size => result.Size;
 
     private int NextRow => result.Rows.Count + 1;
@@ -57,6 +63,7 @@ public sealed partial class PieceWork(PieceResult result, TurnTable turns, bool 
         _places = places.ToList();
         _side = afterRound ? lastSide : Frame.Opposite(lastSide);
         (_inRounds, _afterRound, _goesOn) = (afterRound, afterRound, true);
+        _lastOrder = lastSide;
     }
 
     /// <summary>The row of picked-up stitches: it faces the right side and is the piece's first.</summary>
@@ -106,8 +113,21 @@ public sealed partial class PieceWork(PieceResult result, TurnTable turns, bool 
     public void End()
     {
         CheckNothingWaits();
+        foreach (var ((piece, edge, side), taken) in _taken)
+        {
+            if (taken < PlacesBeside!(new JoinNext(piece, edge, 0) { Side = side }))
+                throw new UnworkableException($"{piece} is not joined to its end");
+        }
         if (result.Edge(Hand.Right).Concat(result.Edge(Hand.Left)).Any(stretch => stretch.Row > result.Rows.Count))
             throw new UnclearException("a step at the end of the piece has no row after it");
+    }
+
+    private void Join(JoinNext join)
+    {
+        var edge = (join.Piece, join.Edge, join.Side);
+        _taken[edge] = _taken.GetValueOrDefault(edge) + join.Skipping + 1;
+        if (_taken[edge] > PlacesBeside!(join))
+            throw new UnworkableException($"nothing is left of {join.Piece} to join to");
     }
 
     /// <summary>At a step what the next row meets, with what waits where it goes; else the last row: chains that are there for the next row are not in it.</summary>
@@ -180,13 +200,13 @@ public sealed partial class PieceWork(PieceResult result, TurnTable turns, bool 
         // Stitches that wait are beside the edge, and a round goes to none.
         if (_inRounds)
             CheckNoStepAtRound();
+        TurnRound(IsBack(words));
         // The words' own order: that of the working row, or the other way round in a mirrored piece.
-        var wordSide = isMirrored ? Frame.Opposite(_side) : _side;
-        TurnRound();
-        if (_turnedAtJoin)
-            wordSide = isMirrored ? Frame.Opposite(_side) : _side;
-        var work = new RowWork(BegunFurtherOn(Frame.InWorkingOrder(InOrder(), wordSide), ref words), Size, _inRounds);
+        var wordSide = isMirrored ? Frame.Opposite(_order) : _order;
+        var behind = BehindTurn();
+        var work = new RowWork(BegunFurtherOn(Frame.InWorkingOrder(InOrder(), wordSide), ref words), Size, _inRounds) { BehindTurn = behind };
         work.Work(words);
+        work.Joins.ForEach(Join);
         StepInRow(Frame.StartOf(wordSide), work.SlippedOver);
         if (work.LeftForLater > 0 && isMirrored)
             throw new UnworkableException("the row would turn where it begins");
@@ -201,7 +221,11 @@ public sealed partial class PieceWork(PieceResult result, TurnTable turns, bool 
         if (wordSide == Side.WS)
             _rowYarns.Reverse();
         _after = work.YarnAfter(begun);
+        if (work.BeforeMarker is not null && (words.Count == 1 || !_inRounds || !_afterRound || _way != RoundsWay.Spiral || _lastWay != RoundsWay.Spiral))
+            throw new UnworkableException("there is no marker to move");
         MakeRow(Frame.InWorkingOrder(work.Made, wordSide));
+        if (work.BeforeMarker is { } first)
+            _places.InsertRange(0, first);
     }
 
     private void LayFoundation(Opening first)
@@ -239,7 +263,7 @@ public sealed partial class PieceWork(PieceResult result, TurnTable turns, bool 
         var shaping = new ShapingWork(rows, schedules, _manner, HandsOf);
         for (var row = 1; row <= rows; row++)
         {
-            TurnRound();
+            TurnRound(stitch == "rsc");
             foreach (var hand in new[] { Hand.Right, Hand.Left })
             {
                 LeaveAt(hand, shaping.At(hand, row).Left);
@@ -365,10 +389,13 @@ public sealed partial class PieceWork(PieceResult result, TurnTable turns, bool 
             AddRowEnd(Hand.Right, made[0]);
         if (!_inRounds && WaitingAt(Hand.Left).Count == 0)
             AddRowEnd(Hand.Left, made[^1]);
-        result.Rows.Add(new RowResult(NextRow, _side, made, _inRounds) { Yarns = TakeRowYarns(made.Count) });
+        // In rows the hook is where this side would start: from there a row that is worked back has the other side.
+        var face = _back && !_inRounds ? Frame.Opposite(_side) : _side;
+        _lastOrder = _back ? _order : _side;
+        result.Rows.Add(new RowResult(NextRow, face, made, _inRounds) { IsBack = _back, Yarns = TakeRowYarns(made.Count) });
         _places = made.ToList();
         _side = _inRounds ? _side : Frame.Opposite(_side);
-        (_afterRound, _goesOn) = (_inRounds, true);
+        (_afterRound, _goesOn, _lastWay, _lastBack, _back) = (_inRounds, true, _way, _back, false);
         if (_addLater is { } later)
         {
             _addLater = null;

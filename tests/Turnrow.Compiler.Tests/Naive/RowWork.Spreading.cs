@@ -11,6 +11,11 @@ public sealed partial class RowWork
             throw new UnworkableException("so many do not fit in the row");
         if (times > 1 && plain < (ends is null ? times : times - 1) && spread.Words.Any(word => word is Space))
             throw new UnworkableException("two holes would be one");
+        if (plain > 0 && plain < times - 1)
+        {
+            Grouped(spread, times, plain, ends);
+            return;
+        }
         var between = Between(times, ends is null ? plain / times * (times - 1) + plain % times : plain);
         var first = ends ?? plain / times / 2;
         Many(first, () => OneInNext(spread.Stitch));
@@ -19,6 +24,36 @@ public sealed partial class RowWork
             WorkAll(spread.Words);
             if (i < between.Length)
                 Many(between[i], () => OneInNext(spread.Stitch));
+        }
+        Many(Remaining, () => OneInNext(spread.Stitch));
+    }
+
+    /// <summary>
+    /// More words than plain stitches: the plain ones stand one by one, each between two lots of words; the larger lots nearest the middle, the
+    /// larger half of one at the start.
+    /// </summary>
+    private void Grouped(SpreadOver spread, int times, int plain, int? ends)
+    {
+        var lots = new List<int>();
+        if (ends is null)
+        {
+            var atStart = (times / plain + 1) / 2;
+            lots.Add(atStart);
+            lots.AddRange(Between(plain, times - times / plain));
+            lots.Add(times / plain - atStart);
+        }
+        else
+        {
+            var more = times % (plain + 1);
+            for (var lot = 0; lot <= plain; lot++)
+                lots.Add(times / (plain + 1) + (lot >= (plain - more) / 2 && lot < (plain - more) / 2 + more ? 1 : 0));
+        }
+        Many(ends ?? 0, () => OneInNext(spread.Stitch));
+        for (var lot = 0; lot < lots.Count; lot++)
+        {
+            if (lot > 0)
+                OneInNext(spread.Stitch);
+            Many(lots[lot], () => WorkAll(spread.Words));
         }
         Many(Remaining, () => OneInNext(spread.Stitch));
     }

@@ -12,12 +12,21 @@ public sealed partial class RowWork(IReadOnlyList<Place> below, int size, bool i
 
     public IReadOnlyList<Place> Made => _made;
 
+    /// <summary>How many of the places, the last ones, wait behind the turn below.</summary>
+    public int BehindTurn { get; init; }
+
     /// <summary>Places slipped over at the beginning of the words, and left at their end.</summary>
     public int SlippedOver { get; private set; }
 
     public int Left { get; private set; }
 
     public int LeftForLater { get; private set; }
+
+    /// <summary>Where the marker was moved, the places that the next round begins with.</summary>
+    public List<Place>? BeforeMarker { get; private set; }
+
+    /// <summary>What is joined to other pieces, stitch by stitch.</summary>
+    public List<JoinNext> Joins { get; } = [];
 
     /// <summary>What is held and bridged, in the order of the words.</summary>
     public List<InnerEdge> Inner { get; } = [];
@@ -56,8 +65,14 @@ public sealed partial class RowWork(IReadOnlyList<Place> below, int size, bool i
             case Dec dec: Many(dec.Count[size], () => TogetherOver(dec.Stitch, 2)); break;
             case Together together: TogetherOver(together.Stitch, together.Over); break;
             case ToCorner to: Many(Math.Min(Remaining, NotBelowZero(BeforeCorner() - to.Remain[size])), () => OneInNext(to.Stitch)); break;
+            case ToTurn to: Many(NotBelowZero(BehindTurn == 0 ? -1 : Remaining - BehindTurn - to.Remain[size]), () => OneInNext(to.Stitch)); break;
             case MarkCorner: Mark(); break;
+            case MoveMarker:
+                BeforeMarker = below.Skip(_at).ToList();
+                (_at, _ended) = (below.Count, true);
+                break;
             case WithYarn with: _yarns.Add((with.Yarn, _made.Count)); break;
+            case JoinNext join: Joins.Add(join); break;
             case Hold hold: HoldNext(hold); break;
             case Bridge bridge: BridgeOver(bridge); break;
             case IntoRing ring: IntoTheRing(ring); break;

@@ -16,7 +16,10 @@ public sealed class SeamWork(NaivePattern pattern, IReadOnlyDictionary<(string P
     public void Join()
     {
         foreach (var piece in pattern.Pieces)
+        {
             NotePickUp(piece);
+            NoteJoins(piece);
+        }
         foreach (var seam in pattern.Seams)
             Join(seam);
     }
@@ -35,6 +38,16 @@ public sealed class SeamWork(NaivePattern pattern, IReadOnlyDictionary<(string P
                 foreach (var edge in rim.Edges)
                     Use(rim.Piece, size, edge, Rows(rim.Piece, size, edge));
             }
+        }
+    }
+
+    private void NoteJoins(NaivePiece piece)
+    {
+        var joins = piece.Statements.OfType<RowLine>().SelectMany(row => row.Words).SelectMany(word => word is Repeat repeat ? repeat.Words : [word]).OfType<JoinNext>();
+        foreach (var join in joins.DistinctBy(join => (join.Piece, join.Edge, join.Side)))
+        {
+            for (var size = 0; size < pattern.Sizes.Count; size++)
+                Use(join.Piece, size, join.Edge, join.Side is { } side ? [-1 - side] : Rows(join.Piece, size, join.Edge));
         }
     }
 
@@ -72,6 +85,30 @@ public sealed class SeamWork(NaivePattern pattern, IReadOnlyDictionary<(string P
         return (0, edge == RimEdge.Foundation ? made.FoundationPlaces : made.Rows[^1].Places.Count - made.UsedPlaces.Count);
     }
 
+    private (int Rows, int Stitches) Length(NaiveWalk walk, int size)
+    {
+        if (walk.Side is not { } side)
+            return Length(walk.Piece, size, walk.Edge);
+        if (PlacesOfSide(results[(Each(walk.Piece)[0], size)], side) is { } places)
+            return (0, places);
+        Faults.Add("there is no such side");
+        return (0, 1);
+    }
+
+    /// <summary>She counts from the marker where a side begins to the next one, and both of those places too; null if there is no such side.</summary>
+    public static int? PlacesOfSide(PieceResult piece, int side)
+    {
+        var round = piece.Rows[^1];
+        var places = Frame.InWorkingOrder(round.Places, round.Side);
+        var at = Enumerable.Range(0, places.Count).Where(i => places[i].IsCorner).Skip(side).DefaultIfEmpty(-1).First();
+        if (!round.IsRound || at < 0 || places.Count(place => place.IsCorner) < 2)
+            return null;
+        var count = 2;
+        for (at = (at + 1) % places.Count; !places[at].IsCorner; at = (at + 1) % places.Count)
+            count++;
+        return count;
+    }
+
     private void Join(NaiveSeam seam)
     {
         var several = new[] { seam.First.Piece, seam.Second.Piece }.Where(name => Copies(name) > 1).ToList();
@@ -86,14 +123,14 @@ public sealed class SeamWork(NaivePattern pattern, IReadOnlyDictionary<(string P
             foreach (var piece in Each(walk.Piece))
             {
                 for (var size = 0; size < pattern.Sizes.Count; size++)
-                    isAgain |= Use(piece, size, walk.Edge, Rows(piece, size, walk.Edge));
+                    isAgain |= Use(piece, size, walk.Edge, walk.Side is { } side ? [-1 - side] : Rows(piece, size, walk.Edge));
             }
         }
         if (isAgain && !UsedAgain.Contains(NotationWriter.Text(seam)))
             UsedAgain.Add(NotationWriter.Text(seam));
         for (var size = 0; size < pattern.Sizes.Count; size++)
         {
-            var (first, second) = (Length(seam.First.Piece, size, seam.First.Edge), Length(seam.Second.Piece, size, seam.Second.Edge));
+            var (first, second) = (Length(seam.First, size), Length(seam.Second, size));
             Seams.Add(new SeamFact(pattern.Sizes[size], Told(seam.First.Piece), first.Rows, first.Stitches, Told(seam.Second.Piece), second.Rows, second.Stitches));
             if (first is (0, 0) || second is (0, 0))
                 Faults.Add("there is nothing to join");

@@ -121,9 +121,51 @@ public sealed class ShapedPatternTests
         Assert.StartsWith(message, Assert.Single(found, d => d.Kind.Name == "pattern-shape").Message);
     }
 
+    // The width of a piece goes with what is left and added at its edges, chains added a row apart too.
+    [Theory]
+    [InlineData("add 6 at both edges", 27, "39 39 39 39")]
+    [InlineData("add 6 at both edges, one row apart", 27, "33 39 39 39")]
+    [InlineData("leave 4 at both edges", 27, "19 19 19 19")]
+    [InlineData("leave 4 at right edge\nadd 2 at left edge", 27, "25 25 25 25")]
+    public void Stitches_left_and_added_make_it_narrower_and_wider(string step, int stitches, string widths)
+    {
+        var rows = Worked("st", stitches, $"straight 4 rows, in st\n{step}\nstraight 4 rows").Piece("back", 0).Rows;
+        Assert.Equal(widths, string.Join(' ', rows.Skip(4).Select(static row => ((WordsPlan)row.Plan).Of!.Places)));
+        Assert.Equal(widths, string.Join(' ', rows.Skip(4).Select(static row => row.Work!.Stitches)));
+    }
+
+    // A row of five arches and six sc has eleven places, and is as wide as 31.
+    [Fact]
+    public void It_is_the_repeats_that_are_left_and_not_the_places()
+    {
+        var rows = Worked("net", 31, "straight 3 rows, in net\nleave 2 at both edges\nstraight 2 rows").Piece("back", 0).Rows;
+        Assert.Equal(["31", "31", "31", "19", "19"], rows.Select(static row => $"{((WordsPlan)row.Plan).Of!.Places}"));
+    }
+
+    [Theory]
+    [InlineData("straight 4 rows, in st\nleave 4 at both edges\nstraight 4 rows\nshape 4 rows, edges in sc: dec 1 at both edges every 2 rows", "39 39 39 39 31 31 31 31 31 29 29 27")]
+    [InlineData("straight 4 rows, in st\nleave 4 at both edges\nshape 4 rows, edges in sc: dec 1 at both edges every 2 rows", "39 39 39 39 31 29 29 27")]
+    [InlineData("straight 4 rows, in st, edges in sc\nleave 4 at both edges\nstraight 2 rows", "39 39 39 39 31 31")]
+    [InlineData("straight 2 rows, in st\nadd 6 at both edges\nstraight 3 rows, edges in sc", "39 39 51 51 51")]
+    [InlineData("straight 2 rows, in st\nadd 6 at both edges, one row apart\nstraight 3 rows, edges in sc", "39 39 45 51 51")]
+    public void A_step_comes_before_rows_with_edges(string lines, string counts) =>
+        Assert.Equal(counts, string.Join(' ', Worked("st", 39, lines).Counts()));
+
+    [Fact]
+    public void Edges_begun_for_some_sizes_go_on_in_these_alone()
+    {
+        var made = Compiled.Whole(
+            $"{Top}sizes S, L\n{St}piece back\nbegin with 20 (30) stitches\nstraight 4 rows, in st\nfor L: shape 4 rows, edges in sc: dec 1 at both edges every 2 rows\nstraight 2 rows").Clean();
+        Assert.Equal((6, 10), (made.Counts("back", 0).Count(), made.Counts("back", 1).Count()));
+        Assert.Equal((20, 26), (made.Counts("back", 0).Last(), made.Counts("back", 1).Last()));
+    }
+
+    private const string St = "stitch pattern st over multiple of 1\nrow 1: sc across\nrow 2: sc across\n";
+    private const string Net = "stitch pattern net over multiple of 6 + 1\nrow 1: sc, (ch 3, skip 2, dc, ch 3, skip 2, sc) across\nrow 2: sc, (2 sc in next sp, sc, 2 sc in next sp, sc) across\nrow 3: sc, (ch 5, skip 5, sc) across\nrow 4: sc, (5 sc in next sp, sc) across\n";
+
     private static Compiled Worked(string name, int stitches, string lines)
     {
         Assert.NotNull(name);
-        return Compiled.Whole($"{Top}piece back\nbegin with {stitches} stitches\n{lines}").Clean();
+        return Compiled.Whole($"{Top}{(name == "st" ? St : name == "net" ? Net : string.Empty)}piece back\nbegin with {stitches} stitches\n{lines}").Clean();
     }
 }

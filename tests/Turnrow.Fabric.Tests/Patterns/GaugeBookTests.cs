@@ -72,6 +72,41 @@ public sealed class GaugeBookTests
     }
 
     [Fact]
+    public void A_row_is_as_wide_as_what_most_of_it_is_made_of()
+    {
+        var row = Made.Begun(20).Row(Work.Plain(StitchBook.Single, Amount.Of(12)), Say.Stitches(8)).Rows[0];
+        Assert.Same(StitchBook.Single, GaugeBook.WidthFabricOf(row));
+        Assert.Equal((Rational)10, _book.WidthOf(row));
+        Assert.Equal([(StitchBook.Single, 1)], GaugeBook.WidthFabricsOf([row]));
+    }
+
+    // Of as many of each the tallest is taken, wherever it stands.
+    [Fact]
+    public void Of_stitches_that_come_as_often_the_tallest_is_as_wide_as_the_row()
+    {
+        foreach (var words in new Word[][] { [Work.Plain(StitchBook.Single, Amount.Of(10)), Say.Stitches(10)], [Say.Stitches(10), Work.Plain(StitchBook.Single, Amount.Of(10))] })
+            Assert.Same(StitchBook.Double, GaugeBook.WidthFabricOf(Made.Begun(20).Row(words).Rows[0]));
+    }
+
+    // A bobble is made of dc: it lifts the row of sc that it stands in, and does not make it as wide as a row of dc.
+    [Fact]
+    public void One_bobble_does_not_make_a_row_wide()
+    {
+        var bobble = SpecialStitches.Bobble.Of(5)!;
+        var row = Made.Begun(40).Row(Work.Plain(StitchBook.Single, Amount.Of(5)), Work.Plain(bobble, Amount.Once), Work.Plain(StitchBook.Single, Amount.Across)).Rows[0];
+        Assert.Equal((Rational)20, _book.WidthOf(row));
+        Assert.Equal(Rational.One, _book.HeightOf([row]));
+    }
+
+    [Fact]
+    public void Bobbles_among_dc_count_as_dc()
+    {
+        var bobble = SpecialStitches.Bobble.Of(5)!;
+        var row = Made.Begun(19).Row(Work.Plain(StitchBook.Single, Amount.Of(8)), Work.Plain(bobble, Amount.Of(5)), Say.Stitches(6)).Rows[0];
+        Assert.Same(StitchBook.Double, GaugeBook.WidthFabricOf(row));
+    }
+
+    [Fact]
     public void A_stitch_without_a_gauge_has_no_height()
     {
         var rows = Made.Begun(20, 2).Rows(1, ShapedPlan.Plain(StitchBook.Treble)).Finish().Rows;

@@ -102,6 +102,19 @@ public sealed class SolidRoundsTests
         Assert.Equal(flat, Flatness.IsFlat(growth, Flatness.Needed(gauge)));
     }
 
+    // Geometry: the way round a regular shape of n corners is 2 n tan(pi / n) times its radius to the middle of a side.
+    [Theory]
+    [InlineData(FlatShape.Circle, 0, 6.283)]
+    [InlineData(FlatShape.Oval, 0, 6.283)]
+    [InlineData(FlatShape.Polygon, 3, 10.392)]
+    [InlineData(FlatShape.Polygon, 4, 8)]
+    [InlineData(FlatShape.Polygon, 6, 6.928)]
+    [InlineData(FlatShape.HalfCircle, 0, 3.142)]
+    [InlineData(FlatShape.HalfPolygon, 1, 4)]
+    [InlineData(FlatShape.HalfPolygon, 2, 3.464)]
+    public void The_way_round_gets_longer_by_the_shape(FlatShape shape, int corners, double expected) =>
+        Assert.Equal(expected, Flatness.AroundOf(shape, corners), 3);
+
     private static IReadOnlyList<int> CountsOf(string shape, double across, double other, int least) => Counts(shape, across, other, least, Allowed.Any);
 
     private static IReadOnlyList<int> Counts(string shape, double across, double other, int least, Allowed allowed) =>

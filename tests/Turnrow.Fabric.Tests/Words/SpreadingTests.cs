@@ -124,6 +124,50 @@ public sealed class SpreadingTests
         Assert.All(Spreading.Over(Spread.Of(StitchBook.Double, -4), 8)!, word => Assert.Equal(2, Assert.IsType<Work>(word).Takes));
     }
 
+    // More changes than plain stitches: no third of the round takes the most of them.
+    [Fact]
+    public void Above_one_in_two_the_plain_stitches_are_spread_and_not_the_changes() => Assert.Equal(
+        [Say.Times(Amount.Of(20), _increase with { Amount = Amount.Of(2) }, Say.Stitches(1))],
+        Spreading.Over(Spread.Of(StitchBook.Double, 40), 60, isRound: true));
+
+    [Fact]
+    public void In_a_row_half_a_group_stands_at_each_end() => Assert.Equal(
+        [_increase, Say.Stitches(1), Say.Times(Amount.Of(9), _increase with { Amount = Amount.Of(2) }, Say.Stitches(1)), _increase],
+        Spreading.Over(Spread.Of(StitchBook.Double, 20), 30));
+
+    // The words fill the row, the changes come out, and no stretch of the row has two more of them than another of its length.
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public void Changes_above_one_in_two_are_balanced(bool round) => Gen.Select(Gen.Int[2, 200], Gen.Int[1, 199], Gen.Bool, Gen.Bool).Sample((stitches, change, fewer, shifted) =>
+    {
+        change = fewer ? -(change % ((stitches / 2) + 1)) : Math.Min(change, stitches);
+        var words = Spreading.Over(Spread.Of(StitchBook.Double, change) with { Shifted = shifted }, stitches, round)!;
+        var plain = stitches - (Math.Abs(change) * (fewer ? 2 : 1));
+        if (plain <= 0) return;
+        Assert.Equal(stitches, words.Sum(WordCounts.Takes));
+        Assert.Equal(Math.Abs(change), Changes(words));
+        if (Math.Abs(change) <= plain + 1) return;
+        var lots = Lots(words);
+        Assert.InRange(lots[1..^1].DefaultIfEmpty(0).Max() - lots[1..^1].DefaultIfEmpty(0).Min(), 0, 1);
+        Assert.Equal(plain, lots.Count - 1);
+    });
+
+    // Changes before, between and behind the plain stitches.
+    private static List<int> Lots(IReadOnlyList<Word> words)
+    {
+        List<int> lots = [0];
+        foreach (var work in Single(words))
+        {
+            if (work.Takes != work.Makes) lots[^1] += work.Amount.Count;
+            else for (var i = 0; i < work.Amount.Count; i++) lots.Add(0);
+        }
+
+        return lots;
+    }
+
+    private static int Changes(IReadOnlyList<Word> words) => Single(words).Where(static work => work.Takes != work.Makes).Sum(static work => work.Amount.Times);
+
     [Fact]
     public void One_alone_stands_in_the_middle() =>
         Assert.Equal([Say.Stitches(3), _increase, Say.Stitches(3)], Spreading.Over(Spread.Of(StitchBook.Double, 1), 7));

@@ -90,6 +90,27 @@ public class StepTests
     }
 
     [Fact]
+    public void Where_another_piece_comes_first_the_loop_is_kept_until_it_is_done()
+    {
+        const string Pattern = """
+            pattern "P"
+            hook 4 mm
+            gauge sc: 20 stitches and 20 rows to 10 cm
+            piece panel
+              begin with 20 stitches
+              row 1 RS: sc across
+              row: sc across
+            piece left-part from panel: 7 stitches at left edge
+              row 1: sc across
+            piece right-part from panel: 6 stitches at right edge
+              row 1: sc across
+              straight 5 rows
+            """;
+        Assert.EndsWith("Do not fasten off, but put the loop on a marker: the yarn is at the right edge, where Right part goes on with a RS row. Left part comes first, with another ball of yarn.", Written.Piece(Pattern), StringComparison.Ordinal);
+        Assert.Contains("[6 sc in each row] From its Row 1, Right part measures 3 cm (1 1/4 in).", Written.Piece(Pattern, piece: "Right part"), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_mirrored_shaping_is_at_the_other_end_of_the_same_rows()
     {
         const string Pattern = """

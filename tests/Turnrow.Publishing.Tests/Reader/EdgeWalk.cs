@@ -21,7 +21,8 @@ internal sealed partial class EdgeWalk(IReadOnlyDictionary<string, ReadPiece> pi
         if (start.Success)
         {
             along = text[..start.Index];
-            CheckRound(along, start);
+            if (!start.Groups["rim"].Success) CheckRound(along, start);
+            else if (!rightSide) throw new Misread("that is not the corner that she meets first");
             if (start.Groups["end"].Success && start.Groups["end"].Value == "right" != (rightSide != IsAtFoot(text))) throw new Misread("she would go from left to right");
             if (start.Groups["most"].Success && start.Groups["most"].Value != FirstAtStep(along)) throw new Misread($"the first that she meets is not the {start.Groups["most"].Value}");
         }
@@ -66,6 +67,7 @@ internal sealed partial class EdgeWalk(IReadOnlyDictionary<string, ReadPiece> pi
 
         if (AtStep().Match(text) is { Success: true } step) return Step(Piece(step), step.Groups["edge"].Value, step.Groups["what"].Value, step.Groups["row"]);
         if (Open().Match(text) is { Success: true } open) return Between(Piece(open));
+        if (PartOfRound().Match(text) is { Success: true } part) return Part(Piece(part), Number.Of(part.Groups["from"].Value), Number.Of(part.Groups["to"].Value));
         if (Held().Match(text) is { Success: true } held) return Inside(Piece(held), held.Groups["name"].Value, false);
         if (Bridge().Match(text) is { Success: true } bridge) return Inside(Piece(bridge), bridge.Groups["name"].Value, true);
         if (SideOfMotif().Match(text) is { Success: true } side) return OfSide(Piece(side), side.Groups["name"].Value);
@@ -125,6 +127,16 @@ internal sealed partial class EdgeWalk(IReadOnlyDictionary<string, ReadPiece> pi
         return [.. rightSide ? places : places.Reverse()];
     }
 
+    // A part of a last round, its sts counted from the beginning of that.
+    private List<Place> Part(ReadPiece piece, int from, int to)
+    {
+        var row = piece.Rows[^1].FromRight;
+        if (!piece.Rows[^1].IsRound || to > row.Count || Enumerable.Range(from - 1, to - from + 1).Any(piece.Taken.Contains)) throw new Misread($"these sts of {piece.Title} are not there to be worked into");
+        walked.Add($"{piece.Title}, open {to - from + 1}");
+        var places = row.Skip(from - 1).Take(to - from + 1).Select(place => place.Counts ? new Place(Seen.Stitch, "?") : place);
+        return [.. rightSide ? places : places.Reverse()];
+    }
+
     private List<Place> Foot(ReadPiece piece)
     {
         walked.Add($"{piece.Title}, foundation");
@@ -158,7 +170,7 @@ internal sealed partial class EdgeWalk(IReadOnlyDictionary<string, ReadPiece> pi
     [GeneratedRegex($@"^the {Edge}, in the end of (?<from>{Row})(?:; work along the edge from there (?<way>up|back) to (?<to>{Row}))?\.$")]
     private static partial Regex InTheEndOf();
 
-    [GeneratedRegex(@", in (?:the one nearest the (?<end>right|left) edge|the (?<most>outermost|innermost) of them|(?<corner>the corner at its (?:beginning|end))|(?<join>the ch where the ring was joined)|its (?<order>first|last) st|the (?<order>first|last) of them|its first (?:st|ch) at the (?<end>right|left) edge|the one at their (?<end>right|left) end|the ch at its (?<end>right|left) end)\.$")]
+    [GeneratedRegex(@", in (?:the one nearest the (?<end>right|left) edge|the (?<most>outermost|innermost) of them|(?<rim>its top left corner)|(?<corner>the corner at its (?:beginning|end))|(?<join>the ch where the ring was joined)|its (?<order>first|last) st|the (?<order>first|last) of them|its first (?:st|ch) at the (?<end>right|left) edge|the one at their (?<end>right|left) end|the ch at its (?<end>right|left) end)\.$")]
     private static partial Regex FirstOfThem();
 
     [GeneratedRegex($@"^the {Edge} (?:from|at) (?<from>{Row})(?: (?<way>up|back) to (?<to>{Row}))?$")]
@@ -170,6 +182,9 @@ internal sealed partial class EdgeWalk(IReadOnlyDictionary<string, ReadPiece> pi
     [GeneratedRegex(@"^the sts left unworked in the last (?:row|round) of (?<piece>.+)$")]
     private static partial Regex Open();
 
+    [GeneratedRegex(@"^stitches (?<from>\d+)-(?<to>\d+) of the last round of (?<piece>.+?) \( ?.+?\)$")]
+    private static partial Regex PartOfRound();
+
     [GeneratedRegex(@"^the sts of (?<piece>.+) held for (?<name>.+)$")]
     private static partial Regex Held();
 
@@ -179,7 +194,7 @@ internal sealed partial class EdgeWalk(IReadOnlyDictionary<string, ReadPiece> pi
     [GeneratedRegex(@"^the (?<name>[a-z]+ side) of (?<piece>.+), from corner to corner$")]
     private static partial Regex SideOfMotif();
 
-    [GeneratedRegex(@"^the last (?:row|round) of (?<piece>.+)$")]
+    [GeneratedRegex(@"^the (?:last (?:row|round)|rim) of (?<piece>.+)$")]
     private static partial Regex LastRow();
 
     [GeneratedRegex(@"^the beginning edge of (?<piece>.+)$")]

@@ -5,6 +5,8 @@ namespace Turnrow.Publishing.Tests.Reader;
 /// </summary>
 internal sealed class Ground(IEnumerable<Place> places)
 {
+    private readonly bool _comesBack;
+
     public List<Place> Places { get; } = [.. places];
 
     /// <summary>Chains at its beginning that hang from the hook: a foundation, or chains made at the end of the last row.</summary>
@@ -12,6 +14,13 @@ internal sealed class Ground(IEnumerable<Place> places)
 
     /// <summary>True if the row is begun by turning.</summary>
     public bool IsTurned { get; init; }
+
+    /// <summary>True if the row comes back over the one before from its end, be it turned or not.</summary>
+    public bool ComesBack
+    {
+        get => _comesBack || IsTurned;
+        init => _comesBack = value;
+    }
 
     /// <summary>True if the row goes on from where the round before was joined: then it need not use that place.</summary>
     public bool GoesOn { get; init; }
@@ -36,6 +45,7 @@ internal sealed class Ground(IEnumerable<Place> places)
     {
         HangingChains = HangingChains,
         IsTurned = IsTurned,
+        ComesBack = ComesBack,
         GoesOn = GoesOn,
         JoinedAt = JoinedAt,
         BaseAt = BaseAt,

@@ -4,7 +4,11 @@ namespace Turnrow.Publishing.Tests.Reader;
 
 /// <summary>A pattern as a maker of one size made it from the published page.</summary>
 internal sealed record ReadPattern(
-    IReadOnlyDictionary<string, ReadPiece> Pieces, IReadOnlyList<ReadSeam> Seams, IReadOnlyList<Stumble> Stumbles, IReadOnlyList<Stumble> Doubts);
+    IReadOnlyDictionary<string, ReadPiece> Pieces, IReadOnlyList<ReadSeam> Seams, IReadOnlyList<Stumble> Stumbles, IReadOnlyList<Stumble> Doubts)
+{
+    /// <summary>Blankets of motifs, by their titles.</summary>
+    public IReadOnlyDictionary<string, ReadBlanket> Blankets { get; init; } = new Dictionary<string, ReadBlanket>();
+}
 
 /// <summary>
 /// Reads the published instructions as a maker would who has chosen her size: row by row, stitch by stitch. It shares no code with what
@@ -14,6 +18,7 @@ internal sealed partial class PatternReader
 {
     private readonly Dictionary<string, ReadPiece> _pieces = [];
     private readonly Dictionary<string, IReadOnlyList<string>> _told = [];
+    private readonly Dictionary<string, ReadBlanket> _blankets = [];
     private readonly List<ReadSeam> _seams = [];
     private readonly List<Stumble> _stumbles = [];
     private readonly List<Stumble> _doubts = [];
@@ -44,27 +49,59 @@ internal sealed partial class PatternReader
             else reader.Joins(part);
         }
 
-        return new ReadPattern(reader._pieces, reader._seams, reader._stumbles, reader._doubts);
+        return new ReadPattern(reader._pieces, reader._seams, reader._stumbles, reader._doubts) { Blankets = reader._blankets };
     }
 
     private void Piece(PublishedPart part)
     {
-        var make = Regex.Match(part.Title, @"^(?<title>.+) \(make (?<copies>\d+)\)$");
+        if (part.Paragraphs.Any(static paragraph => paragraph.StartsWith("**First motif:**", StringComparison.Ordinal)))
+        {
+            Try(part.Title, "(the blanket)", () => Blanket(part));
+            return;
+        }
+
+        var make = Regex.Match(part.Title, @"^(?<title>.+) \(make (?<copies>\d+)(?:, one on each .+)?\)$");
         var title = make.Success ? make.Groups["title"].Value : part.Title;
         // What is worked as another piece reads as that one does.
         if (part.Paragraphs is [var only] && AsOther().Match(only) is { Success: true } other && _told.TryGetValue(other.Groups["piece"].Value, out var model))
             part = part with { Paragraphs = model };
         _told[title] = part.Paragraphs;
 
-        if (!Made(part, title) || !make.Success) return;
+        // One that is made on each of several is at its own: there is no more to it.
+        if (!Made(part, title) || !make.Success || part.Title.Contains(", one on each ", StringComparison.Ordinal)) return;
         // She makes each of several alike, and is told which is which when they are joined.
         foreach (var nth in new[] { "First", "Second", "Third", "Fourth" }.Take(Number.Of(make.Groups["copies"].Value)).Append("Each"))
-            Made(part, $"{nth} {char.ToLowerInvariant(title[0])}{title[1..]}");
+            Made(part, $"{nth} {char.ToLowerInvariant(title[0])}{title[1..]}", true);
     }
 
-    private bool Made(PublishedPart part, string title)
+    private void Blanket(PublishedPart part)
     {
-        var piece = new ReadPiece(title);
+        var paragraphs = part.Paragraphs.Where(paragraph => !_prose.Contains(paragraph)).Select(_size.Choose).OfType<string>().ToList();
+        if (ReadBlanket.Of(paragraphs, part.Title, _pieces, Motif) is not var (blanket, rim)) throw new Misread("it cannot be read");
+        _blankets[part.Title] = blanket;
+        _pieces[part.Title] = rim;
+    }
+
+    // All as the motif but its last round.
+    private ReadPiece Motif(string name, IReadOnlyList<(string Edge, string Side)> beside, string round)
+    {
+        var piece = new ReadPiece(name);
+        var doubts = new List<string>();
+        var reader = new PieceReader(piece, _pieces, _stitches, _rules, new Claims(_text.Notes), doubts);
+        foreach (var paragraph in _told[name].Where(paragraph => !_prose.Contains(paragraph) && paragraph != "Fasten off.").Select(_size.Choose).OfType<string>())
+        {
+            if (!reader.Read(paragraph)) throw new Misread($"`{paragraph}` can't be read");
+        }
+
+        reader.JoinInstead(beside.Select(b => (b.Edge, _pieces[name].SideOf(b.Side).AsEnumerable())));
+        if (!reader.Read(round) || !reader.Read("Fasten off.")) throw new Misread("the joined round can't be read");
+        reader.End();
+        return piece;
+    }
+
+    private bool Made(PublishedPart part, string title, bool isCopy = false)
+    {
+        var piece = new ReadPiece(title) { IsCopy = isCopy };
         var doubts = new List<string>();
         var reader = new PieceReader(piece, _pieces, _stitches, _rules, new Claims(_text.Notes), doubts);
         var done = Each(part, doubts, paragraph => reader.Read(paragraph) || _prose.Contains(paragraph));

@@ -11,6 +11,7 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
     private int _added;
     private bool _toRound;
     private readonly YarnMemory _yarns = new();
+    private readonly JoinsInHand _joins = new(pieces);
 
     /// <summary>Does what a paragraph says; false if it says nothing that a maker does.</summary>
     public bool Read(string paragraph)
@@ -21,6 +22,7 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
             return true;
         }
 
+        if (_joins.Begin(paragraph)) return true;
         if (Heading().IsMatch(paragraph)) return true;
         if (BeginYarn().Match(paragraph) is { Success: true } yarn)
         {
@@ -33,7 +35,7 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
         else if (paragraph == "Fasten off.") FastenOff();
         else if (YarnStays().Match(paragraph) is { Success: true } stays) Stay(stays);
         else if (GoOn().Match(paragraph) is { Success: true } goOn) Part(goOn);
-        else if (JoinPart().Match(paragraph) is { Success: true } join) Join(join);
+        else if (JoinPart().Match(paragraph) is { Success: true } join) Join(StitchOfLast.Of(join));
         else if (Middle().Match(paragraph) is { Success: true } middle) BeginInMiddle(middle);
         else if (paragraph.StartsWith(SpiralEnd, StringComparison.Ordinal)) return EndSpiral(paragraph[SpiralEnd.Length..].Trim());
         else if (Ring().Match(paragraph) is { Success: true } ring) BeginRing(Number.Of(ring.Groups["n"].Value));
@@ -41,18 +43,28 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
         else if (SideBySide().Match(paragraph) is { Success: true } sides) Lay(sides);
         else if (YarnStaysAtJoin().Match(paragraph) is { Success: true } kept) StayAtJoin(kept);
         else if (NewChain().Match(paragraph) is { Success: true } newChain) NewYarn(newChain);
-        else if (GoOnOver().Match(paragraph) is { Success: true } over) GoOnFromChain(over);
+        else if (GoOnOver().Match(paragraph) is { Success: true } over) BeginOver(StitchOfLast.Of(over));
         else if (PickUp().Match(paragraph) is { Success: true } pickUp) Pick(pickUp);
         else if (ChainAtHook().Match(paragraph) is { Success: true } atHook) AddAtHook(atHook);
+        else if (ChainBehind().Match(paragraph) is { Success: true } behind) AddBehind(behind);
         else if (ChainElsewhere().Match(paragraph) is { Success: true } elsewhere) AddElsewhere(elsewhere);
         else return false;
         return true;
+    }
+
+    /// <summary>Takes the last round out again and lays the piece along others, to which it is joined in another last round.</summary>
+    public void JoinInstead(IEnumerable<(string Edge, IEnumerable<Place> Places)> beside)
+    {
+        piece.Steps.Remove(piece.Rows.Count);
+        piece.Rows.RemoveAt(piece.Rows.Count - 1);
+        foreach (var (edge, places) in beside) _joins.LayAlong(edge, places);
     }
 
     /// <summary>What must be said before the piece is put aside.</summary>
     public void End()
     {
         if (piece.Rows.Count == 0) throw new Misread("the piece has no row");
+        _joins.End();
         if (_hanging > 0 || _added > 0) throw new Misread("chains are made that nothing is worked into");
         if (!piece.IsFastenedOff && piece.YarnGoesTo is null) throw new Misread("what becomes of the yarn is not said");
     }
@@ -123,10 +135,16 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
         }
     }
 
+    private void GoesTo(Match match)
+    {
+        piece.YarnGoesTo = match.Groups["piece"].Value;
+        piece.ComeFirst = match.Groups["first"].Value;
+    }
+
     private void StayAtJoin(Match match)
     {
         if (!piece.Rows[^1].IsRound) throw new Misread("the last row is no round");
-        piece.YarnGoesTo = match.Groups["piece"].Value;
+        GoesTo(match);
     }
 
     private IEnumerable<Place> LaidSideBySide() => piece.Over.SelectMany(part =>
@@ -144,71 +162,13 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
     private void Stay(Match match)
     {
         At(match.Groups["edge"].Value, piece.HookAt);
-        piece.YarnGoesTo = match.Groups["piece"].Value;
-    }
-
-    private void Part(Match match)
-    {
-        MustBegin();
-        var from = Earlier(match.Groups["piece"].Value);
-        TakeYarn(from);
-        if (match.Groups["round"].Success != from.Rows[^1].IsRound) throw new Misread($"the end of {from.Title} is no {(from.Rows[^1].IsRound ? "row" : "round")}");
-        if (piece.Over.Count > 0)
-        {
-            var goesOn = from.Rows[^1] is { IsRound: true } round && round.RightSide == _firstSide;
-            _first = new Ground(LaidSideBySide()) { IsTurned = !goesOn, GoesOn = goesOn, JoinedAt = goesOn ? 0 : -1 };
-            return;
-        }
-
-        piece.StandsOn = (from, 0);
-        _firstSide = !from.Rows[^1].RightSide;
-        _first = new Ground(from.Rows[^1].Made.Reverse()) { IsTurned = true };
+        GoesTo(match);
     }
 
     private void NewYarn(Match match)
     {
         MustBegin();
         _hanging = Number.Of(match.Groups["n"].Value);
-    }
-
-    // The row is begun on new chains, and goes on over a part of an earlier row.
-    private void GoOnFromChain(Match match)
-    {
-        Join(match);
-        var at = _first!.JoinedAt;
-        var chains = Enumerable.Repeat(new Place(Seen.Chain), _hanging);
-        _first = new Ground(chains.Concat(_first.Places.Skip(at))) { HangingChains = _hanging, BaseAt = at - _hanging };
-    }
-
-    private void Join(Match match)
-    {
-        MustBegin();
-        var from = Earlier(match.Groups["piece"].Value);
-        var facesRight = match.Groups["side"].Value == "RS";
-        if (piece.Over.Count > 0)
-        {
-            var before = _firstSide == true ? piece.Over[0].From : from.Rows[^1].Made.Count(place => place.Seen != Seen.SlipStitch) - piece.Over[0].From - piece.Over[0].Count;
-            var nth = match.Groups["n"].Value == "first" ? 1 : Number.Of(match.Groups["n"].Value);
-            if (from != piece.Over[0].Piece || facesRight != _firstSide || nth != before + 1) throw new Misread("the row begins in the first st of the first piece");
-            piece.IsJoined = true;
-            _first = new Ground(LaidSideBySide()) { JoinedAt = 0 };
-            return;
-        }
-
-        var places = facesRight ? from.Rows[^1].FromRight.ToList() : [.. from.Rows[^1].FromRight.Reverse()];
-        var sts = Enumerable.Range(0, places.Count).Where(i => places[i].Counts || places[i].Seen == Seen.BridgeChain).ToList();
-        // She works from right to left as the side faces her: a right-side row from the right edge.
-        if (match.Groups["round"].Success != from.Rows[^1].IsRound) throw new Misread($"the end of {from.Title} is no {(from.Rows[^1].IsRound ? "row" : "round")}");
-        var fromRight = match.Groups["round"].Success ? !match.Groups["back"].Success : match.Groups["edge"].Value == "right";
-        var countsAlong = fromRight == facesRight;
-        var number = match.Groups["n"].Value == "first" ? 1 : Number.Of(match.Groups["n"].Value);
-        if (number > sts.Count) throw new Misread($"the last row has {sts.Count} sts");
-        var passed = countsAlong ? sts.Take(number) : sts.TakeLast(number);
-        if (match.Groups["bridged"].Success != passed.Any(i => places[i].Seen == Seen.BridgeChain)) throw new Misread("whether chs of a bridge are counted is not as said");
-        piece.StandsOn = (from, 0);
-        piece.IsJoined = true;
-        _firstSide = facesRight;
-        _first = new Ground(places) { JoinedAt = countsAlong ? sts[number - 1] : sts[^number] };
     }
 
     private void Pick(Match match)
@@ -225,8 +185,11 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
 
     private void AddAtHook(Match match)
     {
-        At(match.Groups["edge"].Value, piece.HookAt);
+        At(match.Groups["edge"].Value, piece.Rows.Count == 0 && piece.StandsOn is { Base: var from } ? from.HookAt : piece.HookAt);
         _hanging = Number.Of(match.Groups["n"].Value);
+        if (piece.Rows.Count > 0) return;
+        var part = _first ?? throw new Misread("there is no yarn yet");
+        _first = new Ground(Enumerable.Repeat(new Place(Seen.Chain), _hanging).Concat(part.Places)) { HangingChains = _hanging, IsTurned = part.IsTurned, BaseAt = -_hanging };
     }
 
     private void AddElsewhere(Match match)
@@ -237,17 +200,32 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
         At(match.Groups["yarn"].Value, hook);
         At(match.Groups["edge"].Value, other);
         _added = Number.Of(match.Groups["n"].Value);
-        // Before the first row of a part it is the part's last st, wherever that lies.
-        if (piece.Rows.Count == 0) return;
-        var edge = piece.Rows[^1].Made.First(place => place.Seen != Seen.SlipStitch);
-        if ($"{edge}" != match.Groups["place"].Value && !(edge.Seen is Seen.Stitch or Seen.ChainAndStitch && match.Groups["place"].Value == "last st")) throw new Misread($"at that edge is a {edge}");
+        if (FirstStitchOf().Match(match.Groups["place"].Value) is { Success: true } first)
+        {
+            var number = Number.Of(first.Groups["n"].Value);
+            if (first.Groups["round"].Success != piece.Rows[number - 1].IsRound) throw new Misread($"there is no such row as {first.Value}");
+            // It is at that edge if its row is the last that reached it; that row began there, for now it is in the hand that one would end in.
+            if (!piece.Rows[number - 1].IsRound && piece.Edge(other).Last(part => part.Lies == Lies.RowEnd).Row != number) throw new Misread($"{first.Value} is not at that edge");
+            if (piece.Rows[number - 1].Made.First(place => place.Seen != Seen.SlipStitch).Seen is not (Seen.Stitch or Seen.ChainAndStitch)) throw new Misread("that is no st");
+            return;
+        }
+
+        var edge = (piece.Waiting[(int)other] is [.., var outermost] ? outermost : null) ?? piece.Rows[^1].Made.First(place => place.Seen != Seen.SlipStitch);
+        if ($"{edge}" != match.Groups["place"].Value) throw new Misread($"at that edge is a {edge}");
     }
 
     private void Rows(RowParagraph row)
     {
+        if (row.Lines.Count > 0)
+        {
+            Grow(row);
+            return;
+        }
+
         var steps = row.Text.StartsWith("Repeat ", StringComparison.Ordinal)
             ? Fold.Models(row.Text, row.From, row.To).Select(Model).ToList()
             : [One(row.Text)];
+        if (row.From == row.To) piece.Texts[row.From] = AsRow().Match(row.Text) is { Success: true } exact ? piece.Texts.GetValueOrDefault(Number.Of(exact.Groups["row"].Value), row.Text) : row.Text;
         if (steps.Count != row.To - row.From + 1) throw new Misread("the heading names more rows than are told");
         for (var i = 0; i < steps.Count; i++)
         {
@@ -257,6 +235,9 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
         }
 
         claims.Check(row.Count ?? throw new Misread("the row has no count"), piece.Rows[^1]);
+        // What grows on another piece has no beginning of its own but its first row.
+        var own = piece.Foundation is not null || piece.Ring is not null ? "Piece" : $"From its {(piece.Rows[0].IsRound ? "Round" : "Row")} 1, {piece.Title}";
+        if (row.Measured is { } measured && measured != own) throw new Misread($"`{measured}` is measured, and this is `{own}`");
         if (Fold.Gain(row.Text) is { } gain) Claims.Check(gain, piece, row.From);
     }
 
@@ -265,18 +246,23 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
         if (number != piece.Rows.Count + 1) throw new Misread($"after Row {piece.Rows.Count} comes Row {number}");
         if (piece.IsFastenedOff) throw new Misread("the yarn is cut");
         var turned = steps.OfType<Turn>().Any();
+        // A chain may be all that is worked back.
+        var back = IsBack(steps) || (row.Count is { Count: 1 } only && stitches.IsBack(only.Keys.Single()));
         var side = SideOf(row, turned);
-        var ground = Under(row, side);
+        if (piece.Rows.Count == 0 && _first is null && steps.OfType<GoOverPart>().FirstOrDefault() is { } over) GoOnFromChain(over.Stitch);
+        var ground = Under(row, side, back, turned);
+        if (ground is { ComesBack: true, GoesOn: false } && !row.IsRound && turned == steps.OfType<StayOnSide>().Any()) throw new Misread("whether the work is turned is not said");
         if (piece.Rows.Count == 0 && _added > 0) AddBehindPart(ground, steps);
         if (row.RightSide is { } said && (row.From != row.To ? false : said != side)) throw new Misread($"the row is a {(side ? "RS" : "WS")} row");
         var worked = RowInHand.Work(ground, steps, rules, doubts);
         var spiral = worked.IsSpiral || (_inSpiral && row.IsRound);
         if (spiral ? worked.IsJoined is not null : worked.IsJoined is null == row.IsRound) throw new Misread(row.IsRound ? "whether the round is joined is not said" : "a row is not joined to its beginning");
         if (piece is { Rows: [], Ring: 0 } != worked.ClosesRing) throw new Misread("an adjustable ring is closed when its first row is done");
-        if (piece.Rows is [.., { IsRound: true, IsJoined: false }] && !ground.IsTurned && !_inSpiral) throw new Misread("the round before is not joined");
+        if (piece.Rows is [.., { IsRound: true, IsJoined: false }] && !ground.ComesBack && !_inSpiral) throw new Misread("the round before is not joined");
         if (!row.IsRound && piece.Rows is [.., { IsRound: true, IsJoined: true }] && ground.IsTurned) throw new Misread("the work is turned where a round was joined");
         var places = row.IsRound ? [.. worked.Made.Where(place => place.Seen != Seen.SlipStitch).Select(place => place.Seen == Seen.TurningChain ? place with { OfRound = true } : place)] : worked.Made;
-        var made = new ReadRow(number, side, places) { IsRound = row.IsRound, IsJoined = worked.IsJoined == true, Shaped = Shaping.Of(steps, side) };
+        var made = new ReadRow(number, side, places) { IsRound = row.IsRound, IsBack = back, IsJoined = worked.IsJoined == true, Shaped = Shaping.Of(steps, side), Unworked = worked.Unworked };
+        _joins.Take(worked.Joins, made);
         _inSpiral = spiral;
         made = made with { Yarns = _yarns.Row(made, worked, steps) };
         piece.Yarn = _yarns.InHand;
@@ -287,45 +273,49 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
         (_hanging, _added, _toRound) = (0, 0, false);
     }
 
-    // A length joined to a part lies between it and the sts that are left to others.
-    private void AddBehindPart(Ground ground, IReadOnlyList<Step> steps)
-    {
-        var others = steps.OfType<LeaveUnworked>().Sum(leave => leave.Count ?? 0);
-        var at = ground.Places.Count;
-        for (var left = 0; left < others; left += ground.Places[at].IsLikeAStitch ? 1 : 0) at--;
-        ground.Places.InsertRange(at, Enumerable.Repeat(new Place(Seen.AddedChain), _added));
-    }
-
     // A round after rows is worked from the outside; what comes after rounds goes on, unless its side says that it goes back.
     private bool SideOf(RowParagraph row, bool turned)
     {
-        if (piece.Rows is [.., var last]) return last.IsRound ? (row.IsRound ? last.RightSide != turned : row.RightSide ?? last.IsJoined == last.RightSide) : row.IsRound || !last.RightSide;
+        if (piece.Rows is [.., var last]) return last.IsRound ? (row.IsRound ? last.RightSide != turned : row.RightSide ?? last.IsJoined == last.RightSide) : row.IsRound || last.RightSide != turned;
         if (piece is { StandsOn.Base: var from, IsJoined: false }) return from.Rows[^1].IsRound ? (row.IsRound ? from.Rows[^1].RightSide != turned : row.RightSide ?? from.Rows[^1].RightSide) : row.IsRound || !from.Rows[^1].RightSide;
         if (row.IsRound && row.RightSide is null) return true;
         return _firstSide ?? row.RightSide ?? throw new Misread("which side faces is not said");
     }
 
-    private Ground Under(RowParagraph row, bool side)
+    private Ground Under(RowParagraph row, bool side, bool back, bool turned)
     {
         var hint = row.Count is { Count: 1 } count ? count.Keys.Single() : null;
         if (piece is { Rows: [], StandsOn.Base.Rows: [.., var base_], IsJoined: false } && (_toRound || (base_.IsRound && base_.RightSide == side)))
             return new Ground(FromJoin(base_)) { JoinedAt = 0, GoesOn = true, Hint = hint };
         if (row.IsRound && piece.Rows is [.., { IsRound: true } joined] && joined.RightSide != side)
             return new Ground(TurnedAtJoin([.. FromJoin(joined)])) { IsTurned = true, GoesOn = true, JoinedAt = 0, Hint = hint };
+        if (row.IsRound && piece.Rows is [.., var met] && (_toRound || met.IsRound) && met.IsBack != back)
+            return new Ground(TurnedAtJoin([.. FromJoin(met)])) { GoesOn = true, JoinedAt = 0, Hint = hint };
         if (_inSpiral && row.IsRound) return new Ground(FromJoin(piece.Rows[^1])) { GoesOn = true, Hint = hint };
-        if (piece.Rows is [.., var above] && (_toRound || (above.IsRound && above.RightSide == side)))
+        if (piece.Rows is [.., var above] && (_toRound || (above.IsRound && above.RightSide == side && above.IsBack == back)))
             return new Ground(FromJoin(above)) { JoinedAt = 0, GoesOn = true, Hint = hint };
         if (piece.Rows.Count == 0) return (_first ?? throw new Misread("what the piece begins from is not said")).With(hint);
+        if ((side != back ? Side.Right : Side.Left) != piece.Rows[^1].EndsAt) throw new Misread("the hook is at the other end of the row");
         // A length joined at the edge reaches over the sl sts there, which are left behind it.
         var below = piece.Rows[^1].Made.Reverse().ToLookup(place => place.Seen == Seen.SlipStitch);
         var before = Enumerable.Repeat(new Place(Seen.Chain), _hanging).Concat(below[false]).ToList();
         var waiting = piece.Waiting[(int)piece.Rows[^1].StartsAt];
         var places = before.Concat(waiting).Concat(Enumerable.Repeat(new Place(Seen.AddedChain), _added)).Concat(below[true]);
-        return new Ground(places) { IsTurned = true, HangingChains = _hanging, Hint = hint, Turn = waiting.Count > 0 ? before.Count : int.MaxValue };
+        return new Ground(places) { IsTurned = turned, ComesBack = true, HangingChains = _hanging, Hint = hint, Turn = waiting.Count > 0 ? before.Count : int.MaxValue };
     }
 
+    private bool IsBack(IReadOnlyList<Step> steps) => steps.Any(step => step switch
+    {
+        WorkInto work => stitches.IsBack(work.Stitch),
+        SpreadOver spread => stitches.IsBack(spread.Stitch),
+        WorkTogether together => stitches.IsBack(together.Stitch),
+        WorkGroup group => group.Parts.Any(part => part.Stitch is { } stitch && stitches.IsBack(stitch)),
+        RepeatSteps repeat => IsBack(repeat.Steps),
+        _ => false,
+    });
+
     // A row that is joined to a round is joined in its first st: the sl sts before that lie outside.
-    private static IEnumerable<Place> FromJoin(ReadRow row) => row.Made.Where(place => place.Seen != Seen.SlipStitch);
+    private static IEnumerable<Place> FromJoin(ReadRow row) => row.Unworked.Concat(row.Made).Where(place => place.Seen != Seen.SlipStitch);
 
     // The hook is in the first place, and the work is turned: all others are met from the last.
     private static IEnumerable<Place> TurnedAtJoin(List<Place> made) => made.Take(1).Concat(made.Skip(1).Reverse());
@@ -351,6 +341,9 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
     private void TakeYarn(ReadPiece from)
     {
         if (from.IsFastenedOff || from.YarnGoesTo != piece.Title) throw new Misread($"the yarn of {from.Title} is not kept for {piece.Title}");
+        var between = pieces.Values.SkipWhile(p => p != from).Skip(1).Where(p => !p.IsCopy).Select(p => p.Title).ToList();
+        var names = between.Count < 2 ? string.Concat(between) : $"{string.Join(", ", between.SkipLast(1))} and {between[^1]}";
+        if (from.ComeFirst != names) throw new Misread($"before {piece.Title} goes on with the yarn of {from.Title} comes `{names}`");
         _yarns.InHand ??= from.Yarn;
     }
 
@@ -388,17 +381,14 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
     [GeneratedRegex(@"^(?:all (?<n>\d+) sts?|sts? (?<which>\d+(?:-\d+)?)) of (?<piece>.+)$")]
     private static partial Regex CountedPart();
 
-    [GeneratedRegex(@"^Do not fasten off: (?<piece>.+) goes on from where the last round is joined, with a (?<side>RS|WS) (?:row|round)\.$")]
+    [GeneratedRegex(@"^Do not fasten off(?:, but put the loop on a marker)?: (?<piece>.+) goes on from where the last round is joined, with a (?<side>RS|WS) (?:row|round)\.(?: (?<first>.+) comes? first, with another ball of yarn\.)?$")]
     private static partial Regex YarnStaysAtJoin();
 
-    [GeneratedRegex(@"^Do not fasten off: the yarn is at the (?<edge>.+) edge, where (?<piece>.+) goes on(?: with a (?<side>RS|WS) row)?\.$")]
+    [GeneratedRegex(@"^Do not fasten off(?:, but put the loop on a marker)?: the yarn is at the (?<edge>.+) edge, where (?<piece>.+) goes on(?: with a (?<side>RS|WS) row)?\.(?: (?<first>.+) comes? first, with another ball of yarn\.)?$")]
     private static partial Regex YarnStays();
 
     [GeneratedRegex(@"^Go on from the last (?:row|(?<round>round)) of (?<piece>.+), with the same yarn\.$")]
     private static partial Regex GoOn();
-
-    [GeneratedRegex(@"^With (?<side>RS|WS) of (?<piece>.+) facing, join yarn with sl st in the (?<n>\w+) st of its last (?:row, counted from its (?<edge>right|left) edge|(?<round>round)(?<back>, counted back from where that was joined)?)(?<bridged> \(each bridging ch counts as a st here\))?\.$")]
-    private static partial Regex JoinPart();
 
     [GeneratedRegex(@"^Do not turn; (?:join with sl st in the first st of the last row, and work in rounds from here|taking care not to twist the row, join with sl st in its first st, and work in rounds from here; the yarn end closes the gap below the join later)\.$")]
     private static partial Regex ToRound();
@@ -406,14 +396,14 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
     [GeneratedRegex(@"^With new yarn ch (?<n>\d+)\.$")]
     private static partial Regex NewChain();
 
-    [GeneratedRegex(@"^The row goes on, with (?<side>RS|WS) of (?<piece>.+) facing, in the (?<n>\w+) st of its last (?:row, counted from its (?<edge>right|left) edge|(?<round>round)(?<back>, counted back from where that was joined)?)(?<bridged> \(each bridging ch counts as a st here\))?\.$")]
-    private static partial Regex GoOnOver();
-
     [GeneratedRegex(@"^With (?<same>the same yarn and )?(?<side>RS|WS) facing, (?:join yarn with sl st at|go on along) (?<where>the .*? of (?<piece>.+?)(?:,.*| from .*| at .*)?\.)$")]
     private static partial Regex PickUp();
 
     [GeneratedRegex(@"^The yarn is at the (?<edge>.+) edge: ch (?<n>\d+)\.$")]
     private static partial Regex ChainAtHook();
+
+    [GeneratedRegex(@"^the first st of (?:Row|(?<round>Round)) (?<n>\d+)$")]
+    private static partial Regex FirstStitchOf();
 
     [GeneratedRegex(@"^Leave the yarn at the (?<yarn>.+) edge; at the (?<edge>.+) edge, join another length of yarn with sl st in (?<place>.+), ch (?<n>\d+), fasten off\.$")]
     private static partial Regex ChainElsewhere();

@@ -35,9 +35,26 @@ internal static class ReadBack
         if (read.Stumbles.Count > 0) return found;
         var several = pattern.Pieces.SelectMany(p => p.InSizes).SelectMany(p => p.Rows).SelectMany(RowYarns.Names).Distinct().Skip(1).Any();
         foreach (var piece in pattern.Pieces) Piece(piece.InSizes[size], read, found, several);
+        foreach (var blanket in pattern.Blankets) Blanket(blanket, blanket.InSizes[size]!, read, found);
         Sides(pattern, size, read, found);
         Seams([.. pattern.Items.OfType<SeamInSizes>().Select(s => s.InSizes[size]).OfType<Seam>().Where(s => Seam.RowEnds(s.WholeFirst) + Seam.Stitches(s.WholeFirst) > 0)], read.Seams, found);
         return found;
+    }
+
+    private static void Blanket(BlanketInSizes named, Fabric.Motifs.Blanket blanket, ReadPattern read, List<string> found)
+    {
+        var title = char.ToUpperInvariant(named.Name[0]) + named.Name[1..].Replace('-', ' ');
+        if (!read.Blankets.TryGetValue(title, out var made))
+        {
+            found.Add($"{title}: there is no such blanket on the page");
+            return;
+        }
+
+        var expected = $"{blanket.Across} x {blanket.Down}: {string.Join("; ", blanket.Joined.Select(j => $"{j.Count} on {j.To.Count}, {Places(j.Piece.Top!)}"))}";
+        var actual = $"{made.Across} x {made.Down}: {string.Join("; ", made.Joined.Select(j => $"{j.Count} on {j.Sides}, {string.Join(", ", j.Piece.Rows[^1].Made.Where(p => p.Seen != Seen.SlipStitch).Select(p => Name(p) + (p.IsMarked ? " marked" : "")))}"))}";
+        if (expected != actual) found.Add($"{title} is {expected} in the row model, {actual} as read");
+        var rim = string.Join(", ", read.Pieces[title].Rows[0].Made.Select(p => Name(p) + (p.IsMarked ? " marked" : "")));
+        if (Places(blanket.Rim) != rim) found.Add($"the rim of {title} is {Places(blanket.Rim)} in the row model, {rim} as read");
     }
 
     // A side of a motif has as many places by the markers on the page as by the row model.

@@ -21,15 +21,21 @@ internal sealed record ReadRow(int Number, bool RightSide, IReadOnlyList<Place> 
     /// <summary>False of a round whose end is left open.</summary>
     public bool IsJoined { get; init; }
 
-    /// <summary>A right-side row runs from the right edge to the left: there the hook is after it.</summary>
-    public Side EndsAt => RightSide ? Side.Left : Side.Right;
+    /// <summary>Of a round that ended before its marker, the places below that come first in the next one.</summary>
+    public IReadOnlyList<Place> Unworked { get; init; } = [];
 
-    public Side StartsAt => RightSide ? Side.Right : Side.Left;
+    /// <summary>A right-side row runs from the right edge to the left: there the hook is after it.</summary>
+    public Side EndsAt => StartsAt == Side.Right ? Side.Left : Side.Right;
+
+    public Side StartsAt => RightSide != IsBack ? Side.Right : Side.Left;
+
+    /// <summary>True if it is worked from her left to her right.</summary>
+    public bool IsBack { get; init; }
 
     public int Stitches => Made.Count(place => place.Counts);
 
     /// <summary>The places that later stitches go into, from the right edge to the left.</summary>
-    public IReadOnlyList<Place> FromRight => RightSide ? Made : [.. Made.Reverse()];
+    public IReadOnlyList<Place> FromRight => StartsAt == Side.Right ? Made : [.. Made.Reverse()];
 }
 
 /// <summary>What lies along an edge, first row first.</summary>
@@ -67,6 +73,9 @@ internal sealed class ReadPiece(string title)
     /// <summary>The steps of each row, by number, for `As Row 3`.</summary>
     public Dictionary<int, IReadOnlyList<Step>> Steps { get; } = [];
 
+    /// <summary>The words of each row that is told in full, by number, for a row that works a part of them more often.</summary>
+    public Dictionary<int, string> Texts { get; } = [];
+
     /// <summary>Chains of the foundation; null if it begins otherwise.</summary>
     public int? Foundation { get; set; }
 
@@ -101,6 +110,12 @@ internal sealed class ReadPiece(string title)
 
     /// <summary>The piece that goes on with this one's yarn.</summary>
     public string? YarnGoesTo { get; set; }
+
+    /// <summary>The pieces that are said to come before that one; empty for none.</summary>
+    public string ComeFirst { get; set; } = "";
+
+    /// <summary>True of one of several that are made alike: it has no heading of its own.</summary>
+    public bool IsCopy { get; init; }
 
     /// <summary>What short rows left for later at each edge, as a row that goes there meets it.</summary>
     public IReadOnlyList<Place>[] Waiting { get; } = [[], []];

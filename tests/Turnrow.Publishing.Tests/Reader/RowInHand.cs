@@ -1,8 +1,13 @@
+using System.Text.RegularExpressions;
+
 namespace Turnrow.Publishing.Tests.Reader;
 
 /// <summary>A row being worked, stitch by stitch. Whatever cannot be done with the places that are there is a misreading.</summary>
-internal sealed class RowInHand
+internal sealed partial class RowInHand
 {
+    [GeneratedRegex(@"^(?<n>\d+) before the turn below and (?<m>\d+) behind it$")]
+    private static partial Regex BeforeTurn();
+
     private readonly Ground _ground;
     private readonly ChainRules _rules;
     private readonly List<Place> _made = [];
@@ -15,6 +20,7 @@ internal sealed class RowInHand
     private int _kept = -1;
     private int _entered;
     private List<Place> _waiting = [];
+    private List<Place> _unworked = [];
     private bool _isBeyondStart;
 
     private RowInHand(Ground ground, ChainRules rules, IReadOnlyList<Step> steps, List<string> doubts)
@@ -63,6 +69,8 @@ internal sealed class RowInHand
 
     private int OwnChains { get; set; }
 
+    private List<JoinBeside> Joins { get; } = [];
+
     private List<InnerPart> Inner { get; } = [];
 
     /// <summary>Yarns taken up, and how many places are made before.</summary>
@@ -86,6 +94,9 @@ internal sealed class RowInHand
                 break;
             case MakeChains chains:
                 Chain(chains);
+                break;
+            case JoinBeside join:
+                Joins.Add(join);
                 break;
             case SkipBeginning skip:
                 Enter(_beginning.Skipped(skip.Chains, skip.Remarks), skip.Chains);
@@ -127,7 +138,10 @@ internal sealed class RowInHand
             case WithYarn with:
                 Yarns.Add((with.Yarn, _made.Count(place => place.Seen != Seen.SlipStitch)));
                 break;
-            case ChangeAtEnd or RestYarn:
+            case GoOverPart:
+                if (_at != _ground.HangingChains) throw new Misread("it goes over before all new chains are worked, or behind them");
+                break;
+            case ChangeAtEnd or RestYarn or StayOnSide:
                 break;
             case LeaveUnworked leave:
                 Leave(leave);
@@ -150,6 +164,12 @@ internal sealed class RowInHand
                 break;
             case GoOnInSpiral:
                 IsSpiral = true;
+                break;
+            case EndRoundHere:
+                // Where she has not been, the next round begins.
+                if (!_ground.GoesOn || _ground.JoinedAt >= 0 || _at == End) throw new Misread("only a round of a spiral ends before its marker");
+                _unworked = Below.Take(_at..End).ToList();
+                _at = End;
                 break;
             case CloseRing:
                 ClosesRing = Below is [{ Seen: Seen.Ring }] ? true : throw new Misread("there is no ring to close");
@@ -196,7 +216,8 @@ internal sealed class RowInHand
             return;
         }
 
-        if (_beginning.IsSkipped && _made is [{ Seen: Seen.BeginningChain }]) throw new Misread($"ch {chains.Count} is made where the skipped ch already hang");
+        // Of another yarn it is no part of the chain that was skipped.
+        if (_beginning.IsSkipped && _made is [{ Seen: Seen.BeginningChain }] && !Yarns.Exists(static yarn => yarn.From == 1)) throw new Misread($"ch {chains.Count} is made where the skipped ch already hang");
         if (_made.Count > 0 && _made[^1] is { Seen: Seen.Space } space) _made[^1] = space with { Chains = space.Chains + chains.Count };
         else _made.Add(new Place(Seen.Space, Chains: chains.Count));
     }
@@ -328,6 +349,9 @@ internal sealed class RowInHand
             }
         }
 
+        var said = work.Remarks.Select(remark => BeforeTurn().Match(remark)).FirstOrDefault(match => match.Success);
+        var crosses = _at > _ground.Turn && _at - over < _ground.Turn;
+        if (crosses != said is not null || (said is not null && (Number.Of(said.Groups["n"].Value), Number.Of(said.Groups["m"].Value)) != (_ground.Turn - _at + over, _at - _ground.Turn))) throw new Misread("on which side of the turn its places lie");
         if (over != work.Over) throw new Misread($"{work.Stitch}{work.Over}tog is over {over} places");
         var partner = RowBeginning.PartnerOf(work);
         if (partner && _made.Count > 0) _made.RemoveAt(_made.Count - 1);
@@ -348,6 +372,7 @@ internal sealed class RowInHand
             if (i == group.MarkerBehind) _made[^1] = _made[^1] with { IsMarked = true };
         }
 
+        Joins.AddRange(group.Joins);
         Used(at, group.MarkerBehind < 0);
     }
 
@@ -398,7 +423,7 @@ internal sealed class RowInHand
     /// <summary>Where the ch stands for the first st, that st is passed over unless it is named: so the notes say.</summary>
     private void PassFirst(PlaceWords places)
     {
-        if (_at == 0 && _ground.IsTurned && _beginning.StandsForFirst && places.Where is not (Where.First or Where.Same)) Pass(0);
+        if (_at == 0 && _ground.ComesBack && _beginning.StandsForFirst && places.Where is not (Where.First or Where.Same)) Pass(0);
     }
 
     // "Across" and "to last 4 sts" go by the row before: what short rows left lies beyond its turn.
@@ -451,7 +476,7 @@ internal sealed class RowInHand
         if (IsRoundDone()) _at = End;
         if (_at < End) throw new Misread($"{End - _at} places are left at the end, the first of them {Below[_at]}");
         if (End < Below.Count && !LeftSlipStitches && Left == 0 && _waiting.Count == 0) throw new Misread("what is to happen with the sl sts is not said");
-        return new WorkedRow(_made, _made.Count(place => place.Seen == Seen.SlipStitch), Left, _entered, _beginning.PassedChains, End - Left) { Waiting = _waiting, Inner = Inner, IsJoined = IsJoined, IsSpiral = IsSpiral, ClosesRing = ClosesRing, Yarns = Yarns, OwnChains = OwnChains };
+        return new WorkedRow(_made, _made.Count(place => place.Seen == Seen.SlipStitch), Left, _entered, _beginning.PassedChains, End - Left) { Waiting = _waiting, Unworked = _unworked, Inner = Inner, IsJoined = IsJoined, IsSpiral = IsSpiral, ClosesRing = ClosesRing, Yarns = Yarns, OwnChains = OwnChains, Joins = Joins };
     }
 }
 
@@ -467,6 +492,9 @@ internal sealed record WorkedRow(IReadOnlyList<Place> Made, int Slipped, int Lef
     /// <summary>What is held and bridged in it.</summary>
     public IReadOnlyList<InnerPart> Inner { get; init; } = [];
 
+    /// <summary>What it joins to other pieces, in working order.</summary>
+    public IReadOnlyList<JoinBeside> Joins { get; init; } = [];
+
     /// <summary>True if its end is joined to its beginning, false if it is left open; null if neither is said.</summary>
     public bool? IsJoined { get; init; }
 
@@ -475,6 +503,9 @@ internal sealed record WorkedRow(IReadOnlyList<Place> Made, int Slipped, int Lef
 
     /// <summary>Chains that its stitches made at their own feet.</summary>
     public int OwnChains { get; init; }
+
+    /// <summary>What it leaves to the next round of a spiral, in working order.</summary>
+    public IReadOnlyList<Place> Unworked { get; init; } = [];
 
     /// <summary>True if it says that no round is joined from here on.</summary>
     public bool IsSpiral { get; init; }

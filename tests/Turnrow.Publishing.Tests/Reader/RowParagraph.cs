@@ -13,10 +13,17 @@ namespace Turnrow.Publishing.Tests.Reader;
 internal sealed partial record RowParagraph(
     bool IsRound, int From, int To, bool? RightSide, string Text, IReadOnlyDictionary<string, int>? Count, bool InEachRow)
 {
+    /// <summary>Of rows that differ each time, a line each: its row, how often what grows is worked in it (null where nothing is said), and its count.</summary>
+    public IReadOnlyList<(int Row, int? Times, IReadOnlyDictionary<string, int> Count)> Lines { get; init; } = [];
+
+    /// <summary>What is said to measure so much behind it; null for nothing.</summary>
+    public string? Measured { get; init; }
+
     /// <summary>Null if the paragraph is no row.</summary>
     public static RowParagraph? Of(string paragraph, StitchWords stitches)
     {
-        if (Row().Match(paragraph) is not { Success: true } row) return null;
+        var lines = paragraph.Split("\n- ");
+        if (Row().Match(lines[0]) is not { Success: true } row) return null;
         var from = Number.Of(row.Groups["from"].Value);
         var to = row.Groups["to"].Success ? Number.Of(row.Groups["to"].Value) : from;
         var count = row.Groups["count"].Success ? row.Groups["count"].Value : null;
@@ -28,7 +35,17 @@ internal sealed partial record RowParagraph(
             row.Groups["side"].Success ? row.Groups["side"].Value == "RS" : null,
             row.Groups["text"].Value,
             count is null ? null : Counts(inEach ? InEach().Replace(count, "") : count, stitches),
-            inEach);
+            inEach)
+        {
+            Measured = row.Groups["measured"].Success ? row.Groups["measured"].Value : null,
+            Lines = [.. lines.Skip(1).SelectMany(line => line.Split("; ")).Select(line => Line(line, stitches))],
+        };
+    }
+
+    private static (int Row, int? Times, IReadOnlyDictionary<string, int> Count) Line(string text, StitchWords stitches)
+    {
+        if (Each().Match(text) is not { Success: true } line) throw new Misread($"`{text}` tells no row");
+        return (Number.Of(line.Groups["row"].Value), line.Groups["times"].Success ? Number.Of(line.Groups["times"].Value) : null, Counts(line.Groups["count"].Value, stitches));
     }
 
     private static Dictionary<string, int> Counts(string text, StitchWords stitches)
@@ -45,9 +62,12 @@ internal sealed partial record RowParagraph(
         return counts;
     }
 
+    [GeneratedRegex(@"^(?:Row|Round) (?<row>\d+)(?:[:,] (?<times>\d+) times)? \[(?<count>[^\[\]]+)\]$")]
+    private static partial Regex Each();
+
     [GeneratedRegex(" in each (?:row|round)$")]
     private static partial Regex InEach();
 
-    [GeneratedRegex(@"^\*\*(?:Row|(?<round>Round))s? (?<from>\d+)(?:-(?<to>\d+))?(?: \((?<side>RS|WS)\))?:\*\* (?<text>.*?)(?: \[(?<count>\d+ [^\[\]]*)\])?(?: Piece measures .*\.)?$")]
+    [GeneratedRegex(@"^\*\*(?:Row|(?<round>Round))s? (?<from>\d+)(?:-(?<to>\d+))?(?: \((?<side>RS|WS)\))?:\*\* (?<text>.*?)(?: \[(?<count>\d+ [^\[\]]*)\])?(?: (?<measured>Piece|From its (?:Row|Round) 1, [^.\[\]]+) measures (?:[^.]|\.\d)*\.)?$")]
     private static partial Regex Row();
 }

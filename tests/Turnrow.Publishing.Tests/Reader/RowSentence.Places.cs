@@ -64,20 +64,22 @@ internal sealed partial class RowSentence
             _at++;
             if (Name().Word != "st") throw new Misread("before a marker are sts");
             Expect("before");
-            return ToMarked(before, names);
+            return IsTurn() ? new PlaceWords(Where.ToTurn, before, names) : ToMarked(before, names);
         }
 
-        if (Peek == "the" && _at + 1 < _words.Count && _words[_at + 1] == "turn")
-        {
-            foreach (var word in new[] { "the", "turn", "below" }) Expect(word);
-            return new PlaceWords(Where.ToTurn, 0, names);
-        }
-
+        if (IsTurn()) return new PlaceWords(Where.ToTurn, 0, names);
         if (Peek == "the") return ToMarked(0, names);
         Expect("last");
         var keep = Number.TryOf(Peek) is { } number ? Next(number) : 1;
         if (Name().Word is not ("st" or "ch")) throw new Misread("`to last` wants sts or ch");
         return new PlaceWords(Where.ToLast, keep, names);
+    }
+
+    private bool IsTurn()
+    {
+        if (Peek != "the" || _at + 1 >= _words.Count || _words[_at + 1] != "turn") return false;
+        foreach (var word in new[] { "the", "turn", "below" }) Expect(word);
+        return true;
     }
 
     // `each of the 6 dc left before`: all of them, but for a ch that stands for the last.
@@ -145,6 +147,30 @@ internal sealed partial class RowSentence
         Expect("these");
         var count = Count();
         return new ShiftMarker(count, Name());
+    }
+
+    // `with RS of Yoke facing, beginning with the 33rd st of its last row, counted from its right edge`; a bridge is a remark.
+    private GoOverPart OverPart()
+    {
+        var rightSide = Take() == "RS";
+        Expect("of");
+        var from = _at;
+        while (Peek is not ("" or "facing")) _at++;
+        var title = string.Join(' ', _words[from.._at]);
+        foreach (var word in new[] { "facing", ",", "beginning", "with", "the" }) Expect(word);
+        var nth = Accept("first") ? 1 : Count();
+        foreach (var word in new[] { "st", "of", "its", "last" }) Expect(word);
+        if (!Accept("round"))
+        {
+            foreach (var word in new[] { "row", ",", "counted", "from", "its" }) Expect(word);
+            var right = Take() == "right";
+            Expect("edge");
+            return new GoOverPart(new StitchOfLast(rightSide, title, nth, right, false, false));
+        }
+
+        var back = _at + 1 < _words.Count && _words[_at + 1] == "counted";
+        if (back) foreach (var word in new[] { ",", "counted", "back", "from", "where", "that", "was", "joined" }) Expect(word);
+        return new GoOverPart(new StitchOfLast(rightSide, title, nth, !back, true, false));
     }
 
     private PlaceWords Ranged()

@@ -45,12 +45,13 @@ internal sealed partial class RowSentence
 
     private Step One()
     {
+        if (Beside() is { } beside) return beside;
         if (Accept("[")) return Repeat();
         if (Accept("(")) return Group();
         if (Accept("turn")) return new Turn();
         if (Accept("ch")) return Chains();
         if (Accept("join")) return Join();
-        if (Accept("with")) return new WithYarn(Yarn());
+        if (Accept("with")) return Peek is "RS" or "WS" ? OverPart() : new WithYarn(Yarn());
         if (Accept("change")) return Change();
         if (Accept("cut")) return new RestYarn(Yarn(), "cut");
         if (Accept("carry")) return Carried();
@@ -60,6 +61,7 @@ internal sealed partial class RowSentence
         if (Accept("skip") || Accept("miss")) return Skip();
         if (Accept("leave")) return Leave();
         if (Accept("the")) return Over();
+        if (Accept("end")) return Said(new EndRoundHere(), "the round here , the marker moves to the next st");
         if (Accept("place")) return PutMarker();
         if (Accept("move")) return ShiftMarker();
         if (Accept("take"))
@@ -88,6 +90,17 @@ internal sealed partial class RowSentence
         if (_stitches.Find(word) is { } stitch) return (Step?)Spread(each, stitch) ?? new WorkInto(each, stitch, In());
         if (_stitches.FindTogether(word) is { } together) return Together(together.Stitch, together.Over);
         throw new Misread($"`{word}` is nothing to do");
+    }
+
+    // `sl st in next sp of the third side of Tile`.
+    private Step? Beside()
+    {
+        if (BesideWords().Match(string.Join(' ', _words.Skip(_at))) is not { Success: true } said) return null;
+        _at += said.Value.Split(' ').Length;
+        var skipped = said.Groups["skip"].Success ? Number.Of(said.Groups["skip"].Value) : 0;
+        var times = said.Groups["times"].Success ? Number.Of(said.Groups["times"].Value) : 0;
+        var join = new JoinBeside(skipped, said.Groups["place"].Value, times > 0 || said.Groups["next"].Success, said.Groups["edge"].Value.Replace("( ", "(", StringComparison.Ordinal).Replace(" )", ")", StringComparison.Ordinal));
+        return times > 0 ? new RepeatSteps([join], times) : join;
     }
 
     // The longest name that fits: `4-dc BO` is one, `BO` another.
@@ -148,6 +161,7 @@ internal sealed partial class RowSentence
     private Step NoJoin()
     {
         Expect("not");
+        if (Accept("turn")) return new StayOnSide();
         if (Accept("cut")) return new RestYarn(Yarn(), "left");
         Expect("join");
         return Accept("this") ? Said(new GoOnInSpiral(), "round or the next ones , keep a marker in the first st of each") : new JoinRound((string?)null);
@@ -202,6 +216,7 @@ internal sealed partial class RowSentence
     {
         var parts = new List<(int, string?)>();
         var marker = -1;
+        var (joins, joined) = (new List<JoinBeside>(), false);
         var specials = new Dictionary<int, SpecialStitch>();
         do
         {
@@ -212,11 +227,23 @@ internal sealed partial class RowSentence
                 continue;
             }
 
-            if (Accept("ch"))
+            if (Beside() is JoinBeside beside)
             {
-                parts.Add((Count(), null));
+                joins.Add(beside);
+                joined = true;
                 continue;
             }
+
+            if (Accept("ch"))
+            {
+                // Chains on both sides of a stitch into another piece are one space.
+                if (joined && parts is [.., (var before, null)]) parts[^1] = (before + Count(), null);
+                else parts.Add((Count(), null));
+                joined = false;
+                continue;
+            }
+
+            joined = false;
 
             var count = Number.TryOf(Peek) is { } number ? Next(number) : 1;
             if (Special() is not { } special) parts.Add((count, Stitch()));
@@ -228,7 +255,7 @@ internal sealed partial class RowSentence
         }
         while (Accept(","));
         Expect(")");
-        return new WorkGroup(parts, In()) { MarkerBehind = marker, Specials = specials };
+        return new WorkGroup(parts, In()) { MarkerBehind = marker, Specials = specials, Joins = joins };
     }
 
     private Step Skip()
@@ -346,6 +373,9 @@ internal sealed partial class RowSentence
         while (Peek is not ("" or "," or "." or ";")) _at++;
         return string.Join(' ', _words[from.._at]);
     }
+
+    [GeneratedRegex(@"^(?:(?:skip|miss) next (?<skip>\d+) [a-z -]+? and )?(?:sl st|[a-z]+) in (?:each of next (?<times>\d+) )?(?<next>next )?(?<place>corner|row-end or st|row-end|st and sp|st|ch-\d+ sp|sp|ch|[a-z]+)s? of (?<edge>the motif (?:below|before|beside)|the (?:(?:right|left) edge(?: \( [^)]*\))?|[a-z]+ side|last (?:row|round)|beginning edge) of [A-Z][A-Za-z0-9' -]*?)(?= [,;.\])]|$)", RegexOptions.IgnoreCase)]
+    private static partial Regex BesideWords();
 
     [GeneratedRegex(@"[A-Za-z0-9][A-Za-z0-9'/-]*|[\[\]().,;:]")]
     private static partial Regex Words();

@@ -170,8 +170,9 @@ internal sealed class Search(IReadOnlyList<Place> places, int at, int end, int l
     private List<int> ToTurn(PlaceWords words)
     {
         if (at >= Turn || Turn >= places.Count) throw new Misread("there is no turn to come to");
-        var found = Across(words.Names, Turn);
-        var behind = Turn - (found.Count > 0 ? found[^1] + 1 : at);
+        var found = Across(words.Names, Turn - words.Count);
+        var behind = Turn - words.Count - (found.Count > 0 ? found[^1] + 1 : at);
+        if (words.Count > 0 && behind != 0) throw new Misread("something else comes before the sts before the turn");
         if (behind > 1 || (behind == 1 && places[Turn - 1].Seen is not (Seen.TurningChain or Seen.BeginningChain))) throw new Misread("something else comes before the turn");
         return found;
     }

@@ -15,8 +15,18 @@ internal sealed partial class SizeChoice(IReadOnlyList<string> sizes, int mine)
     /// <summary>The paragraph in her numbers; null if it is for other sizes.</summary>
     public string? Choose(string paragraph)
     {
+        // Of the lines of a list each is for all sizes of its paragraph, or for some.
+        var lines = paragraph.Split("\n- ");
+        return lines.Length == 1 || Chosen(lines[0], sizes) is not { } head ? Chosen(paragraph, sizes)
+            : string.Join("\n- ", lines.Skip(1).Select(line => Chosen(line, Of(lines[0]))).OfType<string>().Prepend(head));
+    }
+
+    private IReadOnlyList<string> Of(string paragraph) => ForSomeSizes().Match(paragraph) is { Success: true } only ? Names(only.Groups["names"].Value) : sizes;
+
+    private string? Chosen(string paragraph, IReadOnlyList<string> of)
+    {
         var only = ForSomeSizes().Match(paragraph);
-        var named = only.Success ? Names(only.Groups["names"].Value) : sizes;
+        var named = only.Success ? Names(only.Groups["names"].Value) : of;
         if (!named.Contains(Name)) return null;
         var text = PhraseForSomeSizes().Replace(paragraph[only.Length..], phrase => Phrase(phrase, named));
         return Pick(text, named);

@@ -28,7 +28,7 @@ internal sealed partial record SpecialStitch(string Name, string Text)
     /// <summary>The stitch by whose ch its rows begin.</summary>
     public string Base(StitchWords words)
     {
-        if (!IsOnItsOwnChain && Text.Contains("up to the first loop drawn up", StringComparison.Ordinal)) return Name;
+        if (!IsOnItsOwnChain && (Text.Contains("up to the first loop drawn up", StringComparison.Ordinal) || Text.Contains("worked back without a turn", StringComparison.Ordinal))) return Name;
         // Its full name may have other stitches' words in it: `foundation half treble` is no treble.
         var known = Word().Matches(IsOnItsOwnChain ? Text[(Text.IndexOf(": ", StringComparison.Ordinal) + 1)..] : Text).Select(match => words.FindBasic(match.Value)).FirstOrDefault(stitch => stitch is not null);
         return known ?? "hdc";
@@ -68,7 +68,7 @@ internal sealed partial record SpecialStitch(string Name, string Text)
     [GeneratedRegex(@"^(?:skip|miss) next (?:\d+ )?sts?$")]
     private static partial Regex Skip();
 
-    [GeneratedRegex(@"^(?:ch (?<ch>\d+)|(?:(?<n>\d+) )?(?<stitch>[A-Za-z][\w-]*)(?: (?:in|around|over) (?:(?:next|same) st|the (?:skipped|missed) st|each of (?:next|the) (?<each>\d+) (?:(?:skipped|missed) )?sts))?)$")]
+    [GeneratedRegex(@"^(?:ch (?<ch>\d+)|(?:(?<n>\d+) )?(?<stitch>sl st|[A-Za-z][\w-]*)(?: (?:in|around|over) (?:(?:next|same) st|the (?:skipped|missed) st|each of (?:next|the) (?<each>\d+) (?:(?:skipped|missed) )?sts))?)$")]
     private static partial Regex Part();
 
     [GeneratedRegex(@"[A-Za-z]+")]

@@ -8,6 +8,9 @@ internal abstract record Step
 
 internal sealed record Turn : Step;
 
+/// <summary>`do not turn`.</summary>
+internal sealed record StayOnSide : Step;
+
 /// <summary>`ch 3`.</summary>
 internal sealed record MakeChains(int Count) : Step;
 
@@ -41,6 +44,9 @@ internal sealed record WorkGroup(IReadOnlyList<(int Count, string? Stitch)> Part
 {
     /// <summary>Parts that are special stitches, by their number.</summary>
     public IReadOnlyDictionary<int, SpecialStitch> Specials { get; init; } = new Dictionary<int, SpecialStitch>();
+
+    /// <summary>Stitches into other pieces among them.</summary>
+    public IReadOnlyList<JoinBeside> Joins { get; init; } = [];
 
     /// <summary>Behind which part a marker is put; -1 for none.</summary>
     public int MarkerBehind { get; init; } = -1;
@@ -95,6 +101,9 @@ internal sealed record JoinRound(string? Place) : Step;
 /// <summary>`do not join this round or the next ones, keep a marker in the first st of each`.</summary>
 internal sealed record GoOnInSpiral : Step;
 
+/// <summary>`end the round here, the marker moves to the next st`.</summary>
+internal sealed record EndRoundHere : Step;
+
 /// <summary>`pull the yarn end to close the ring`.</summary>
 internal sealed record CloseRing : Step;
 
@@ -106,6 +115,13 @@ internal sealed record PutMarkerInMiddle(int Of) : Step;
 
 /// <summary>`then along the armhole edge of Back from Row 9 up to its last row`.</summary>
 internal sealed record GoAlong(string Edge) : Step;
+
+/// <summary>`with RS of Yoke facing, beginning with the 33rd st of its last row, counted from its right edge`: from new chains on to it.</summary>
+internal sealed record GoOverPart(StitchOfLast First) : Step
+{
+    /// <summary>With what its remark says of a bridge.</summary>
+    public StitchOfLast Stitch => First with { Bridged = Remarks.Contains("each bridging ch counts as a st here") };
+}
 
 /// <summary>How a row says where its stitches go.</summary>
 internal enum Where

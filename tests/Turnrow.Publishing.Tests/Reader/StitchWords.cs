@@ -42,6 +42,9 @@ internal sealed class StitchWords(bool uk, IReadOnlyList<string> explained)
         return at < 0 ? null : s_us[at];
     }
 
+    /// <summary>True if the page says of this stitch that it is worked from left to right.</summary>
+    public bool IsBack(string us) => explained.Any(line => line.Contains("worked back without a turn, from left to right", StringComparison.Ordinal) && InUs(line[2..line.IndexOf(":**", StringComparison.Ordinal)]) == us);
+
     /// <summary>What the pattern calls a stitch of this US word.</summary>
     public string Called(string us) => !uk ? us
         : Array.IndexOf(s_us, us) is >= 0 and var at ? s_uk[at]

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Turnrow.Fabric.Solids;
 using Turnrow.Syntax.Diagnostics;
 using Turnrow.Syntax.Tree;
 using static System.FormattableString;
@@ -14,10 +15,13 @@ public static class ExpectLie
         "TR0474",
         Severity.Error,
         """
-        A circle lies flat if it grows, round by round, by as many stitches as the way round it grows: 2 x pi x the height of a round, divided by the width
-        of a stitch. With fewer the edge is too short and the piece cups, as a bowl or a hat does; with more it ruffles. Yarn gives way a little: from 84
-        in 100 to 120 in 100 of that number still block flat (common practice, no source; the customary 6 sc, 8 hdc and 12 dc a round lie
-        within it). Change the growth, or say what the piece is to do.
+        Work lies flat if it grows, round by round, by as many stitches as the way round it grows. For a circle, and for the two ends of an oval, that is 2 x
+        pi x the height of a round, divided by the width of a stitch; for a square 8 x, a triangle 10.4 x, a hexagon 6.9 x that height by that width, since
+        a corner lies further out than a side: corners are those that have markers. A half circle in rows takes half of a circle. Growth is what a round
+        has more than the round before, so a tube grows by nothing. With less the edge is too short and the piece cups, as a bowl or a hat does; with more
+        it ruffles. Yarn gives way a little: from 84 in 100 to 120 in 100 of that number still block flat (common practice, no source; the customary 6 sc, 8
+        hdc and 12 dc a round lie within it). Rows with open ends that do not begin in a ring lie flat up to a whole turn. Change the growth, or say what
+        the piece is to do.
         """,
         SmallPattern.With("Coaster",
             """
@@ -40,17 +44,44 @@ public static class ExpectLie
               expect coaster lies flat
             """));
 
-    internal static Diagnostic At(Context context, ExpectLieStatement expect, int[] sizes, Func<int, double> growth, Func<int, double> needed)
+    internal static Diagnostic At(Context context, ExpectLieStatement expect, int[] sizes, Func<int, RoundGrowth> growth)
     {
-        var first = sizes[0];
-        var lies = growth(first) < needed(first) ? "cups" : "ruffles";
-        if (expect.Lie != Lie.Flat && Fabric.Solids.Flatness.IsFlat(growth(first), needed(first))) lies = "lies flat";
-        return new(Kind, expect.Span, Invariant($"{expect.Piece.Text} {lies}{context.Findings.InSize(first)}: it grows by {Number(growth(first))} stitches a round, and lying flat takes {Number(needed(first))}"))
+        var first = growth(sizes[0]);
+        var lies = first.IsFlat ? "lies flat" : first.Stitches < first.Needed ? "cups" : "ruffles";
+        var each = first.Shape is FlatShape.HalfCircle or FlatShape.HalfPolygon or FlatShape.Fan ? "row" : "round";
+        return new(Kind, expect.Span, Invariant($"{expect.Piece.Text} {lies}{context.Findings.InSize(sizes[0])}: it grows by {Number(first.Stitches)} stitches a {each}, and {Named(first)} lies flat with {Number(first.Needed)}"))
         {
             Sizes = context.Findings.Names(sizes),
-            Ledger = [.. sizes.Length > 1 ? [context.Findings.Each(sizes, i => Number(growth(i)))] : Array.Empty<string>(), "2 x pi x height of a round / width of a stitch = " + Number(needed(first))],
-            Help = "change what is increased a round, or say how it is to lie: lies flat, cups, ruffles",
+            Ledger = [.. sizes.Length > 1 ? [context.Findings.Each(sizes, i => Number(growth(i).Stitches))] : Array.Empty<string>(), Formula(first, each)],
+            Help = Invariant($"change what is increased a {each}, or say how it is to lie: lies flat, cups, ruffles"),
         };
+    }
+
+    private static string Named(RoundGrowth growth) => growth switch
+    {
+        { Shape: FlatShape.Oval } => "an oval",
+        { Shape: FlatShape.Polygon, Corners: 3 } => "a triangle",
+        { Shape: FlatShape.Polygon, Corners: 4 } => "a square",
+        { Shape: FlatShape.Polygon, Corners: 6 } => "a hexagon",
+        { Shape: FlatShape.Polygon, Corners: 8 } => "an octagon",
+        { Shape: FlatShape.Polygon } => Invariant($"a shape of {growth.Corners} corners"),
+        { Shape: FlatShape.HalfCircle } => "a half circle",
+        { Shape: FlatShape.HalfPolygon, Corners: 1 } => "half a square",
+        { Shape: FlatShape.HalfPolygon } => Invariant($"half a shape of {2 * (growth.Corners + 1)} corners"),
+        { Shape: FlatShape.Fan } => "a whole turn",
+        _ => "a circle",
+    };
+
+    private static string Formula(RoundGrowth growth, string each)
+    {
+        var factor = growth.Shape switch
+        {
+            FlatShape.Polygon => Invariant($"2 x {growth.Corners} x tan(180 / {growth.Corners})"),
+            FlatShape.HalfPolygon => Invariant($"{2 * (growth.Corners + 1)} x tan(180 / {2 * (growth.Corners + 1)})"),
+            FlatShape.HalfCircle => "pi",
+            _ => "2 x pi",
+        };
+        return Invariant($"{factor} x height of a {each} / width of a stitch = {Number(growth.Needed)}");
     }
 
     private static string Number(double value) => value.ToString("0.#", CultureInfo.InvariantCulture);

@@ -22,7 +22,8 @@ public static class FloatLong
         """
         In a row of several yarns the one that rests is carried along behind the stitches of the others. Over more than about 5 stitches, as is
         common practice, the loop that hangs there catches on fingers and buttons. Let the yarn be used again in between, lay it in and work over it,
-        or say how far it may go in your fabric: `floats at most 8 stitches`. Where it is meant so, `accept float-long of bag: "worked over"`.
+        or say how far it may go in your fabric: `floats at most 8 stitches`. Round a tube it is carried over the join into the next round, and those
+        stitches count as well. Where it is meant so, `accept float-long of bag: "worked over"`.
         """,
         SmallPattern.With("Bag",
             """
@@ -49,12 +50,20 @@ public static class FloatLong
     {
         var (row, first) = floats[0];
         var more = floats.Count > 1 ? Invariant($", and in {floats.Count - 1} more of its rows") : string.Empty;
-        return new(Kind, span, Invariant($"{yarn} is carried over {first.Stitches} stitches in {Name(row)} of {piece}{more}"))
+        return new(Kind, span, Invariant($"{yarn} is carried over {first.Stitches} stitches {(IsOverJoin(first) ? "over the join into" : "in")} {Name(row)} of {piece}{more}"))
         {
-            Ledger = [.. floats.Take(MostPlaces).Select(static f => Invariant($"{Name(f.Row)}: over stitches {f.Float.From} to {f.Float.To}, {f.Float.Stitches} of them")), .. floats.Count > MostPlaces ? ["…"] : Array.Empty<string>()],
+            Ledger = [.. floats.Take(MostPlaces).Select(static f => Place(f.Row, f.Float)), .. floats.Count > MostPlaces ? ["…"] : Array.Empty<string>()],
             Help = Invariant($"up to {most} are usual here: use {yarn} in between, or say `floats at most {floats.Max(static f => f.Float.Stitches)} stitches`; or accept it with the reason, accept {Kind.Name}: \"…\""),
         };
     }
+
+    // Within a row nothing is carried before its first stitch.
+    private static bool IsOverJoin(Float carried) => carried.From == 1;
+
+    private static string Place(Row row, Float carried) => !IsOverJoin(carried) ? Invariant($"{Name(row)}: over stitches {carried.From} to {carried.To}, {carried.Stitches} of them")
+        : carried.To == 0 ? Invariant($"{Name(row)}: over the last {carried.BeforeJoin} stitches of the round before")
+        : carried.BeforeJoin == 0 ? Invariant($"{Name(row)}: from the join over the first {carried.To} stitches")
+        : Invariant($"{Name(row)}: over the last {carried.BeforeJoin} stitches of the round before and the first {carried.To} of this one, {carried.Stitches} in all");
 
     private static string Name(Row row) => Invariant($"{(row.IsRound ? "round" : "row")} {row.Number}");
 }

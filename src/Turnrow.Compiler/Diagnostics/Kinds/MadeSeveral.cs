@@ -16,8 +16,8 @@ public static class MadeSeveral
         """
         A piece with `make 2` is told once and made twice. Where it is joined to another piece, say which of them: `first sleeve`, `second
         sleeve`. So does a row that goes over it, `piece yoke across back, first sleeve, front, second sleeve`. A seam that closes each by itself
-        says it of both at once: `seam sleeve right edge with sleeve left edge`. Such a piece begins with its own foundation; what is picked up,
-        or goes on, is told piece by piece.
+        says it of both at once: `seam sleeve right edge with sleeve left edge`. What is made as often and begins there is told once too, each at its own:
+        `piece thumb, make 2 picked up around mitten thumb`. Mirror images, and rows over several pieces, are told piece by piece.
         """,
         SmallPattern.With("Mitten",
             """
@@ -75,9 +75,15 @@ public static class MadeSeveral
         };
 
     internal static Diagnostic Begun(TextSpan span, string piece) =>
-        new(Kind, span, $"{piece} begins at another piece, and what is made several times begins by itself")
+        new(Kind, span, $"{piece} begins at another piece, and that is not made as often")
         {
-            Help = "tell each by itself; the second may be `mirrored`",
+            Help = "make both as often, so that each begins at its own; or tell each by itself, the second perhaps `mirrored`",
+        };
+
+    internal static Diagnostic Joins(TextSpan span, string piece) =>
+        new(Kind, span, $"{piece} is made several times, and all of them would be joined to the same places here")
+        {
+            Help = "tell each by itself, or make them first and join them with a seam",
         };
 
     internal static Diagnostic GoesOn(TextSpan span, string piece) =>

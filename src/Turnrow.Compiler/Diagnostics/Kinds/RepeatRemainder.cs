@@ -42,18 +42,20 @@ public static class RepeatRemainder
         var per = Math.Max(1, first.Fault.Needed);
         var over = first.Fault.There;
         var inSize = findings.InSize(sizes[0]);
-        if (PassesPlaces(first.Fault.Word))
+        if (first.Fault.Word is { } looking && PlaceKinds.AreLookedFor([looking]))
         {
-            return new(Kind, span, $"the repeat does not come out{findings.InSizes(sizes)}: it ends in its middle")
+            var alike = Array.TrueForAll(sizes, i => failureOf(i).Fault.There == over && failureOf(i).Fault.Times == first.Fault.Times);
+            return new(Kind, span, $"the repeat does not come out{findings.InSizes(sizes)}: {(over == 0 ? "its last time takes what is to remain" : Invariant($"after {Counted.Times(first.Fault.Times)}{(alike ? string.Empty : inSize)} {Left(over)} over"))}")
             {
                 Sizes = findings.Names(sizes),
-                Ledger = ledger,
-                Help = "count the places of the row below against what each time takes, or stop it earlier: `until 2 remain`",
+                Ledger = [.. ledger, .. sizes.Length > 1 && !alike ? (string[])["left over: " + findings.Each(sizes, i => Invariant($"{failureOf(i).Fault.There}"))] : []],
+                Help = $"count the places of the row below against what each time takes and passes over{(over == 0 ? string.Empty : $", or stop it earlier: {UntilRest(sizes, failureOf)}")}",
             };
         }
 
-        var places = Within(first);
-        return new(Kind, span, Invariant($"the repeat does not come out{inSize}: each time takes {per}, and of {Counted.Stitches(places)} {over} {(over == 1 ? "is" : "are")} left over"))
+        var places = first.Fault.Way;
+        var toCorner = AmountOf(first).Reach == Reach.ToCorner;
+        return new(Kind, span, Invariant($"the repeat does not come out{inSize}: each time takes {per}, and of {Counted.Stitches(places)}{(toCorner ? " on the way to the corner" : string.Empty)} {over} {(over == 1 ? "is" : "are")} left over"))
         {
             Sizes = findings.Names(sizes),
             Ledger =
@@ -62,19 +64,17 @@ public static class RepeatRemainder
                 Invariant($"{word}: {Math.Max(0, places - over) / per} times {per} is {Math.Max(0, places - over)}, and {over} {(over == 1 ? "is" : "are")} left over of {places}"),
                 .. sizes.Length > 1 ? (string[])["left over: " + findings.Each(sizes, i => Invariant($"{failureOf(i).Fault.There}"))] : [],
             ],
-            Help = $"it would come out over a row of {Fitting(findings, sizes, failureOf, per)}; or work the rest in words: {UntilRest(sizes, failureOf)}",
+            Help = $"it would come out over {(toCorner ? string.Empty : "a row of ")}{Fitting(findings, sizes, failureOf, per)}{(toCorner ? " on that way" : string.Empty)}; or work the rest in words: {UntilRest(sizes, failureOf)}",
             Mends = mend is null ? [] : [mend],
         };
     }
 
-    // What the repeat has for itself: without what stands before it and what it is to leave.
-    private static int Within(RowFailure failure) => failure.Places - failure.Fault.Before - Kept(failure);
+    private static string Left(int over) => over == 1 ? "1 place is left" : $"{Counted.Places(over)} are left";
 
-    private static int Kept(RowFailure failure)
-    {
-        var amount = (failure.Fault.Word as Repeat)?.Amount ?? (failure.Fault.Word as Work)?.Amount ?? Amount.Across;
-        return amount.Reach == Reach.Until ? amount.Count : 0;
-    }
+    private static Amount AmountOf(RowFailure failure) => (failure.Fault.Word as Repeat)?.Amount ?? (failure.Fault.Word as Work)?.Amount ?? Amount.Across;
+
+    // What it is to leave to the words behind it.
+    private static int Kept(RowFailure failure) => AmountOf(failure) is { Reach: Reach.Until or Reach.ToCorner or Reach.ToTurn } amount ? amount.Count : 0;
 
     private static string Fitting(Findings findings, int[] sizes, Func<int, RowFailure> failureOf, int per)
     {
@@ -86,28 +86,20 @@ public static class RepeatRemainder
     {
         var rest = Kept(failureOf(sizes[0])) + failureOf(sizes[0]).Fault.There;
         return Array.TrueForAll(sizes, i => Kept(failureOf(i)) + failureOf(i).Fault.There == rest)
-            ? Invariant($"`until {rest} remain`, and then what these are")
+            ? $"`until {Counted.Plain(rest)} {(rest == 1 ? "remains" : "remain")}{Goal(failureOf(sizes[0]))}`, and then what {(rest == 1 ? "this is" : "these are")}"
             : "stop it with `until`, then say what remains in each size";
     }
 
+    private static string Goal(RowFailure failure) => AmountOf(failure).Reach switch
+    {
+        Reach.ToCorner => " before corner",
+        Reach.ToTurn => " before turn",
+        _ => string.Empty,
+    };
+
     private static string Near(RowFailure failure, int per)
     {
-        var less = failure.Places - failure.Fault.There;
+        var less = (AmountOf(failure).Reach == Reach.ToCorner ? failure.Fault.Way : failure.Places) - failure.Fault.There;
         return less > 0 ? Invariant($"{less} or {less + per}") : Invariant($"{less + per}");
-    }
-
-    // Over spaces a time takes more than its words say, so that no number of stitches can be given.
-    private static bool PassesPlaces(Word? word)
-    {
-        var open = new Stack<Word>();
-        if (word is not null) open.Push(word);
-        while (open.TryPop(out var next))
-        {
-            if (next is Work { Target.Aim: Aim.NextOfKind or Aim.EachOfKind } or Group { Target.Aim: Aim.NextOfKind or Aim.EachOfKind }) return true;
-            if (next is not Repeat repeat) continue;
-            foreach (var inner in repeat.Words) open.Push(inner);
-        }
-
-        return false;
     }
 }

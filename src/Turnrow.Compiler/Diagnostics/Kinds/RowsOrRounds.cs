@@ -46,5 +46,5 @@ public static class RowsOrRounds
         });
     }
 
-    private static bool SaysRounds(NameSyntax word) => word.Text.StartsWith("rou", StringComparison.OrdinalIgnoreCase);
+    internal static bool SaysRounds(NameSyntax word) => word.Text.StartsWith("rou", StringComparison.OrdinalIgnoreCase);
 }

@@ -47,12 +47,6 @@ public static class StitchHere
             Help = takes == 0 ? $"write the stitch first: `sc, {word}`" : $"write `{word}`, or `{word} 3` for several of them",
         };
 
-    internal static Diagnostic Backwards(TextSpan span, string word) =>
-        new(Kind, span, $"`{word}` is worked from left to right without a turn before it, so it can't be a row that is turned")
-        {
-            Help = "work it as a round, an edging for one, or with the plain stitch of which it is a variant",
-        };
-
     internal static Diagnostic Change(TextSpan span, string word, bool increase) =>
         new(Kind, span, $"`{word}` is a special stitch and has no {(increase ? "increase" : "decrease")} of its own")
         {

@@ -40,6 +40,12 @@ internal sealed class CellPainter(CellGround ground, Legend legend, Ink ink)
     private void DrawStitch(PlacedCell placed, Stitch stitch)
     {
         var cell = placed.Cell;
+        if (cell.Joins)
+        {
+            DrawJoin(placed, stitch);
+            return;
+        }
+
         if (cell.Tops == 0)
         {
             DrawOnTop(placed, stitch);
@@ -103,17 +109,46 @@ internal sealed class CellPainter(CellGround ground, Legend legend, Ink ink)
     // What takes no place of its own sits on the stitch before it.
     private void DrawOnTop(PlacedCell placed, Stitch stitch)
     {
-        ink.Stand = ground.Head(placed.Column - 0.5, ground.Height - BelowHead);
+        // A spur stands between this stitch and the next, so that what is worked behind it can be seen.
+        ink.Stand = ground.Head(placed.Column - (stitch.Making == StitchMaking.Spur ? 0 : 0.5), ground.Height - BelowHead);
         var at = ink.Stand.At;
-        Symbol.Of(stitch.Symbol).Leg(ink, at, at - new Point(0, HeadOf(stitch) / 2), 0);
+        if (stitch.Making == StitchMaking.Spur) SpurSymbol.Draw(ink, at, stitch.Form!);
+        else Symbol.Of(stitch.Symbol).Leg(ink, at, at - new Point(0, HeadOf(stitch) / 2), 0);
         legend.Add(LegendSign.Stitch, stitch);
+    }
+
+    // It goes into what lies beside: behind a row's end, outside a round.
+    private void DrawJoin(PlacedCell placed, Stitch stitch)
+    {
+        const double Outside = 9;
+        if (_row.Row.IsRound)
+        {
+            ink.Stand = ground.Head(placed.Column - 0.5, ground.Height);
+            var at = ink.Stand.At;
+            ink.Line(at, at - new Point(0, Outside));
+            ink.Dot(at - new Point(0, Outside), DotSymbol.Radius);
+        }
+        else
+        {
+            var end = ground.Head(placed.Column, ground.Height / 2);
+            ink.Stand = ground.Head(placed.Column + 0.5, ground.Height / 2);
+            ink.Line(ink.Stand.FromSheet(end.At), ink.Stand.At);
+            ink.Dot(ink.Stand.At, DotSymbol.Radius);
+        }
+
+        legend.Add(LegendSign.JoinBeside, stitch);
     }
 
     private void AddToLegend(Cell cell, Stitch stitch, bool chainFirst)
     {
         if (cell.Hook != HookInto.BothLoops) legend.Add(LegendSign.Hook, hook: cell.Hook);
         if (chainFirst) legend.Add(LegendSign.Chain);
-        if (cell.Legs == 1 || ground.IsInRing || stitch.Symbol.Shape == SymbolShape.Parts)
+        if (cell.Special is { } special)
+        {
+            legend.Add(LegendSign.Special, special);
+            legend.Add(LegendSign.Stitch, stitch);
+        }
+        else if (cell.Legs == 1 || ground.IsInRing || stitch.Symbol.Shape == SymbolShape.Parts)
         {
             if (!chainFirst) legend.Add(LegendSign.Stitch, stitch);
         }
@@ -143,6 +178,6 @@ internal sealed class CellPainter(CellGround ground, Legend legend, Ink ink)
         ink.Stand = ground.Beside(ChartScale.HeightOf(stitch));
         OvalSymbol.Chain(ink, ink.Stand.FromSheet(ground.Beside(0).At), ink.Stand.At, _row.StandingChains);
         legend.Add(LegendSign.Chain);
-        legend.Add(LegendSign.UncountedChain, stitch, count: _row.StandingChains);
+        legend.Add(LegendSign.UncountedChain, stitch.Rule, count: _row.StandingChains);
     }
 }

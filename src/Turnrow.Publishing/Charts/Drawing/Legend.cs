@@ -18,6 +18,9 @@ internal enum LegendSign
     /// <summary>Several together in one place.</summary>
     Cluster,
 
+    /// <summary>Several with a name of their own.</summary>
+    Special,
+
     /// <summary>A yarn.</summary>
     Yarn,
 
@@ -41,6 +44,9 @@ internal enum LegendSign
 
     /// <summary>A slip stitch that joins a round to its beginning.</summary>
     RoundJoin,
+
+    /// <summary>A stitch into the piece that lies beside.</summary>
+    JoinBeside,
 
     /// <summary>Stitches that stay unworked.</summary>
     Unworked,

@@ -63,7 +63,9 @@ internal sealed class LegendPainter(SvgWriter svg, Terms terms, bool isRound, IR
 
     private static double HeightOf(LegendEntry entry) => entry.Sign switch
     {
+        LegendSign.Stitch when entry.Stitch is { Making: StitchMaking.Spur, Form: { } form } => SpurSymbol.HeightOf(form) + 6,
         LegendSign.Stitch or LegendSign.Increase or LegendSign.Decrease or LegendSign.Cluster => ChartScale.HeightOf(entry.Stitch),
+        LegendSign.Special => ChartScale.HeightOf(HighestOf(entry.Stitch!.Form!)),
         LegendSign.CountedChain or LegendSign.DecreasingChain or LegendSign.UncountedChain => ChartScale.HeightOf(entry.Stitch),
         LegendSign.Sides or LegendSign.Hook => 30,
         _ => LowestLine,
@@ -76,7 +78,7 @@ internal sealed class LegendPainter(SvgWriter svg, Terms terms, bool isRound, IR
         var middle = foot.Towards(head, 0.5);
         switch (entry.Sign)
         {
-            case LegendSign.Stitch or LegendSign.Increase or LegendSign.Decrease or LegendSign.Cluster:
+            case LegendSign.Stitch or LegendSign.Increase or LegendSign.Decrease or LegendSign.Cluster or LegendSign.Special:
                 Legs(ink, entry, foot - new Point(0, 3), head);
                 break;
             case LegendSign.Hook:
@@ -95,6 +97,10 @@ internal sealed class LegendPainter(SvgWriter svg, Terms terms, bool isRound, IR
                 break;
             case LegendSign.RoundJoin:
                 ink.Dot(middle, RowPainter.JoinRadius);
+                break;
+            case LegendSign.JoinBeside:
+                ink.Line(middle - new Point(9, 0), middle);
+                ink.Dot(middle, DotSymbol.Radius);
                 break;
             case LegendSign.Unworked:
                 ink.Line(middle - new Point(4, 0), middle + new Point(4, 0));
@@ -170,6 +176,18 @@ internal sealed class LegendPainter(SvgWriter svg, Terms terms, bool isRound, IR
 
     private static void Legs(Ink ink, LegendEntry entry, Point foot, Point head)
     {
+        if (entry.Stitch is { Making: StitchMaking.Spur, Form: { } spur })
+        {
+            SpurSymbol.Draw(ink, foot, spur);
+            return;
+        }
+
+        if (entry.Sign == LegendSign.Special)
+        {
+            Places(ink, entry.Stitch!.Form!, foot, head);
+            return;
+        }
+
         if (entry.Stitch is { Symbol.Shape: SymbolShape.Parts, Form: { } form })
         {
             Parts(ink, form, foot, head);
@@ -212,6 +230,34 @@ internal sealed class LegendPainter(SvgWriter svg, Terms terms, bool isRound, IR
         }
     }
 
+    // Stitches and spaces side by side, each stitch from its own place.
+    private static void Places(Ink ink, StitchForm form, Point foot, Point head)
+    {
+        var wide = Math.Max(form.Places, form.Takes);
+        var apart = Math.Min(ChartScale.Column, (SampleWidth - 12) / Math.Max(1, wide - 1));
+        var made = 0;
+        foreach (var part in form.Parts)
+        {
+            if (part.Stitch is not { } stitch)
+            {
+                OvalSymbol.Arc(ink, At(head, made - 0.5, form.Places), At(head, made + 0.5, form.Places), part.Count, 2.5);
+                made++;
+                continue;
+            }
+
+            var (symbol, top) = (Symbol.Of(stitch.Symbol), head + new Point(0, ChartScale.HeightOf(HighestOf(form)) - ChartScale.HeightOf(stitch)));
+            for (var i = 0; i < part.Count; i++, made++)
+            {
+                symbol.Leg(ink, At(foot, part.Place, Math.Max(1, form.Takes)), At(top, made, form.Places), stitch.Symbol.Bars);
+                symbol.Head(ink, At(top, made, form.Places));
+            }
+        }
+
+        Point At(Point middle, double index, int count) => middle + new Point((index - ((count - 1) / 2.0)) * apart, 0);
+    }
+
+    private static Stitch HighestOf(StitchForm form) => form.Parts.Select(static part => part.Stitch).OfType<Stitch>().MaxBy(static stitch => stitch.Height)!;
+
     private string Row => isRound ? "round" : "row";
 
     private string TextOf(LegendEntry entry)
@@ -220,7 +266,7 @@ internal sealed class LegendPainter(SvgWriter svg, Terms terms, bool isRound, IR
         var count = entry.Count.ToString(CultureInfo.InvariantCulture);
         return entry.Sign switch
         {
-            LegendSign.Stitch => $"{name!.Name} ({name.Abbreviation})",
+            LegendSign.Stitch or LegendSign.Special => $"{name!.Name} ({name.Abbreviation}){(entry.Stitch?.Making == StitchMaking.Reversed ? ", worked from left to right" : string.Empty)}",
             LegendSign.Increase => $"{count} {name!.Abbreviation} in one place",
             LegendSign.Decrease => $"{name!.Abbreviation}{count}tog: {count} {name.Abbreviation} together",
             LegendSign.Cluster => $"{count} {name!.Abbreviation} together in one place",
@@ -232,6 +278,7 @@ internal sealed class LegendPainter(SvgWriter svg, Terms terms, bool isRound, IR
             LegendSign.UncountedChain => $"ch {count} at a {Row}’s start: not a stitch",
             LegendSign.SlipOver => "slip stitch (sl st)",
             LegendSign.RoundJoin => "slip stitch (sl st) that joins the round",
+            LegendSign.JoinBeside => $"{name!.Name} ({name.Abbreviation}) into the piece beside it",
             LegendSign.Unworked => "stitch left unworked",
             LegendSign.Waiting => "stitch left for a later row",
             LegendSign.OverWaiting => "worked into a stitch left before",

@@ -15,6 +15,7 @@ internal sealed class RowPainter(Sheet sheet)
     private const double BesideChain = 20;
     private const double Tooth = 3;
     private const double CutRoom = 13;
+    private const double JoinRoom = 9;
     private const double Halo = 2;
 
     /// <summary>Shades the row if it is a wrong-side row; before anything else is drawn. Where yarns have fields of their own, the label alone says the side.</summary>
@@ -102,7 +103,7 @@ internal sealed class RowPainter(Sheet sheet)
         sheet.Write(Outside(toRight, beside), middle, ChartScale.Label, toRight ? "start" : "end", name, bold: true);
         sheet.Legend.AddOnce(LegendSign.Number, row.Row.Work?.Count(sheet.Counting) ?? 0);
         if (!row.Row.IsRound && sheet.Yarns.Count < 2) sheet.Legend.Add(LegendSign.Sides);
-        var room = cutAfter ? Beside + CutRoom : Beside;
+        var room = Beside + (cutAfter ? CutRoom : 0) + (row.Row is { IsRound: false, Work.Joins: true } ? JoinRoom : 0);
         var count = CountOf(row.Row);
         if (row.Row.Short.Waiting > 0) Clear(Outside(!toRight, room), middle, !toRight, ChartScale.TextWidth(count, TextInFold));
         sheet.Write(Outside(!toRight, room), middle, TextInFold, toRight ? "end" : "start", count);

@@ -1,6 +1,7 @@
 using Turnrow.Fabric.Pieces;
 using Turnrow.Fabric.Rows;
 using Turnrow.Fabric.Stitches;
+using Turnrow.Publishing.Charts.Symbols;
 
 namespace Turnrow.Publishing.Charts.Layout;
 
@@ -33,8 +34,8 @@ internal sealed record ChartLayout(Piece Piece, IReadOnlyList<RowLayout> Rows, I
     private const double TextInFold = 12;
     private const double NarrowestFold = 4;
 
-    /// <summary>Height of all bands.</summary>
-    public double Height => Bands.Count == 0 ? 0 : Bands[^1].Bottom + Bands[^1].Height;
+    /// <summary>Height of all bands, with what stands on the last row; on any other the next row is worked behind it.</summary>
+    public double Height => Bands.Count == 0 ? 0 : Bands[^1].Bottom + Bands[^1].Height + (Bands[^1] is RowBand { Row.Row.Work: { } work } ? SpurSymbol.RoomFor(work.Words) : 0);
 
     /// <summary>Lays a piece out in bands; null if it has no rows.</summary>
     /// <param name="piece">The piece.</param>

@@ -80,8 +80,8 @@ internal static class LikeRows
         && (ReferenceEquals(x, y) || (x.Opening == y.Opening && x.Below.Count == y.Below.Count && WordLists.Same(x.Words, y.Words) && x.Tops.Equals(y.Tops)));
 
     private static bool AlikeInShaping(Row a, Row b) =>
-        Unstepped(a) && Unstepped(b) && a.Work is { } x && b.Work is { } y && x.Opening == y.Opening && a.IsRound == b.IsRound && a.RightSide == b.RightSide && a.Yarn == b.Yarn && a.Plan.Equals(b.Plan);
+        Unstepped(a) && Unstepped(b) && a.Work is { } x && b.Work is { } y && x.Opening == y.Opening && a.IsRound == b.IsRound && a.RightSide == b.RightSide && a.IsBack == b.IsBack && a.Yarn == b.Yarn && a.Plan.Equals(b.Plan);
 
     private static bool Unstepped(Row row) =>
-        row.Begins is RowBegins.Turned or RowBegins.Round or RowBegins.RoundTurned or RowBegins.Spiral && row.Start is null && row.End is null && row.Short.IsNone;
+        row.Begins is RowBegins.Turned or RowBegins.Back or RowBegins.Round or RowBegins.RoundTurned or RowBegins.RoundBack or RowBegins.Spiral && row.Start is null && row.End is null && row.Short.IsNone && row.Unworked is null;
 }

@@ -23,6 +23,26 @@ internal sealed class LoopBuilder(int firstPlace)
     /// <summary>Adds chains over the work; how wide they are, what they lead over decides.</summary>
     public void AddSpace(int chains) => _nodes.Add((Cell.Space(chains, 0), _place));
 
+    /// <summary>True if chains that come next go on with a space: chains are there, and behind them only what joins to another piece.</summary>
+    public bool EndsInJoinedSpace => SpaceBeforeJoins >= 0;
+
+    /// <summary>Adds chains to that space.</summary>
+    public void WidenSpace(int chains)
+    {
+        var (space, place) = _nodes[SpaceBeforeJoins];
+        _nodes[SpaceBeforeJoins] = (Cell.Space(((Cell)space).Chains + chains, 0), place);
+    }
+
+    private int SpaceBeforeJoins
+    {
+        get
+        {
+            var at = _nodes.Count - 1;
+            while (at >= 0 && _nodes[at].Node is Cell { Joins: true }) at--;
+            return at < _nodes.Count - 1 && at >= 0 && _nodes[at].Node is Cell { Stitch: null } ? at : -1;
+        }
+    }
+
     /// <summary>Goes on by so many places.</summary>
     public void Pass(int places, bool worked = false)
     {

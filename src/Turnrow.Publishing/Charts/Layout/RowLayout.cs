@@ -37,7 +37,7 @@ internal sealed class RowLayout(Row row, Strip? strip, BelowScale below, double 
     public double TopStart { get; } = topStart;
 
     /// <summary>+1 if the row runs from the right edge to the left, else -1.</summary>
-    public int Direction { get; } = row.RightSide ? 1 : -1;
+    public int Direction { get; } = row.StartsAt == Hand.Right ? 1 : -1;
 
     /// <summary>Its stitches.</summary>
     public Columns Tops => Columns.Between(TopStart, TopStart + (Direction * (Strip is null ? BelowScale.Columns : Strip.Columns * Pitch)));

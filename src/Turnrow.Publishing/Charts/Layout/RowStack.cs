@@ -38,7 +38,7 @@ internal static class RowStack
         var start = StartOf(row, before, scale);
         if (row.Work is not { } work) return new RowLayout(row, null, scale, start, start, 1);
         var strip = StripBuilder.Build(work.Words, work.Below, scale);
-        var direction = row.RightSide ? 1 : -1;
+        var direction = row.StartsAt == Hand.Right ? 1 : -1;
         var leans = LeansOf(strip, scale, before?.Pitch ?? 1);
         if (strip.Columns < NarrowEnoughToLean || ShareOff(leans) <= ShareToLean) return At(before?.Pitch ?? 1, leans);
         var pitch = Math.Clamp(scale.Columns / strip.Columns, ClosestPitch, WidestPitch);
@@ -54,10 +54,10 @@ internal static class RowStack
         var (added, left) = Amounts(row.Start);
         var (addedAtEnd, leftAtEnd) = Amounts(row.End);
         // Stitches left for later lie beside those of the row before, one column each, wherever they are left or taken up.
-        leftAtEnd += row.Short.Left;
+        leftAtEnd += row.Short.Left + (row.Unworked?.Count ?? 0);
         addedAtEnd += row.Short.Taken;
         return before?.Strip is { } strip && strip.Tops - left - leftAtEnd + added + addedAtEnd == work.Below.Count
-            ? BelowScale.Over(strip, before.Pitch, row.RightSide != before.Row.RightSide, added, left, leftAtEnd, addedAtEnd)
+            ? BelowScale.Over(strip, before.Pitch, row.StartsAt != before.Row.StartsAt, added, left, leftAtEnd, addedAtEnd)
             : BelowScale.Even(work.Below.Count);
     }
 
@@ -66,10 +66,11 @@ internal static class RowStack
 
     private static double StartOf(Row row, RowLayout? before, BelowScale scale)
     {
-        if (before is null) return row.RightSide ? 0 : scale.Columns;
-        var edge = row.RightSide ? before.Tops.From : before.Tops.To;
+        var fromRight = row.StartsAt == Hand.Right;
+        if (before is null) return fromRight ? 0 : scale.Columns;
+        var edge = fromRight ? before.Tops.From : before.Tops.To;
         var inwards = scale.LeftColumns - Amounts(row.Start).Added;
-        return edge + (row.RightSide ? inwards : -inwards);
+        return edge + (fromRight ? inwards : -inwards);
     }
 
     // How many of the stitches would lean far if they stood as close as in the row before. Where it is not only some at an edge,

@@ -53,6 +53,9 @@ internal sealed class StripBuilder(PlaceSequence below, BelowScale scale)
             case Repeat repeat:
                 AddLoop(repeat.Amount.Times, 1, () => AddAll(repeat.Words));
                 break;
+            case Chains chains when _open.EndsInJoinedSpace:
+                _open.WidenSpace(chains.Count);
+                break;
             case Chains chains:
                 _open.AddSpace(chains.Count);
                 break;
@@ -68,7 +71,7 @@ internal sealed class StripBuilder(PlaceSequence below, BelowScale scale)
     private Cell CellOf(Work work, int tops)
     {
         var same = work.Target.Aim == Aim.Same;
-        if (work.Takes == 0) return new Cell(work.Stitch, work.Hook, _open.PlaceBefore, 1, 1, 0, 0, 0);
+        if (work.Takes == 0) return new Cell(work.Stitch, work.Hook, _open.PlaceBefore, 1, 1, 0, 0, 0) { Joins = work.To is not null };
         var feet = same ? 1 : work.Takes;
         return new Cell(work.Stitch, work.Hook, same ? _open.PlaceBefore : 0, feet, Math.Max(work.Takes, tops), tops, 0, tops);
     }
@@ -87,7 +90,7 @@ internal sealed class StripBuilder(PlaceSequence below, BelowScale scale)
         foreach (var part in special.Stitch.Form!.Parts)
         {
             if (part.Stitch is not { } stitch) _open.AddSpace(part.Count);
-            else _open.Add(new Cell(stitch, part.Hook == HookInto.BothLoops ? special.Hook : part.Hook, first + part.Place, 1, part.Count, part.Count, 0, part.Count), 0);
+            else _open.Add(new Cell(stitch, part.Hook == HookInto.BothLoops ? special.Hook : part.Hook, first + part.Place, 1, part.Count, part.Count, 0, part.Count) { Special = special.Stitch }, 0);
         }
     }
 
@@ -96,7 +99,8 @@ internal sealed class StripBuilder(PlaceSequence below, BelowScale scale)
         var foot = group.Target.Aim == Aim.Same ? _open.PlaceBefore : 0;
         foreach (var word in group.Words)
         {
-            if (word is Chains chains) _open.AddSpace(chains.Count);
+            if (word is Chains more && _open.EndsInJoinedSpace) _open.WidenSpace(more.Count);
+            else if (word is Chains chains) _open.AddSpace(chains.Count);
             else if (word is Work { Amount.Count: > 0 } work) AddInPlace(work, foot);
         }
 
@@ -112,7 +116,7 @@ internal sealed class StripBuilder(PlaceSequence below, BelowScale scale)
         }
 
         var tops = work.Takes == 0 ? 0 : work.Makes * work.Amount.Count;
-        if (tops == 0) _open.Add(new Cell(work.Stitch, work.Hook, foot, 1, 1, 0, 0, 0), 0);
+        if (tops == 0) _open.Add(new Cell(work.Stitch, work.Hook, foot, 1, 1, 0, 0, 0) { Joins = work.To is not null }, 0);
         else _open.Add(new Cell(work.Stitch, work.Hook, foot, 1, Math.Max(work.Takes, tops), tops, 0, tops), 0);
     }
 

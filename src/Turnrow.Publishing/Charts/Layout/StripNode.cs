@@ -48,6 +48,12 @@ internal sealed class Cell(Stitch? stitch, HookInto hook, int foot, int feet, in
 
     public int Chains { get; } = chains;
 
+    /// <summary>The special stitch that it is part of; null for none.</summary>
+    public Stitch? Special { get; init; }
+
+    /// <summary>True of a stitch that goes into another piece beside this one.</summary>
+    public bool Joins { get; init; }
+
     /// <summary>True for one stitch in one place.</summary>
     public bool IsPlain => Stitch is not null && Feet == 1 && Tops == 1 && Legs == 1;
 

@@ -15,6 +15,9 @@ internal sealed record FoldedRun(RowDescription Row, Sized<int> Count);
 /// <param name="Rest">Rows of an unfinished round, a size.</param>
 internal sealed record FoldedRows(IReadOnlyList<SizeRows> Sizes, IReadOnlyList<FoldedRun> Round, Sized<int> Times, Sized<int> Rest)
 {
+    /// <summary>A repeat that is worked more times in each row of its run; null if rows are the same each time.</summary>
+    public RepeatGrowth? Growing { get; init; }
+
     /// <summary>Rows of one round, a size.</summary>
     public Sized<int> RoundRows => Sized.Over(Enumerable.Range(0, Sizes.Count).Select(s => Offset(Round.Count, s)));
 
@@ -31,8 +34,13 @@ internal sealed record FoldedRows(IReadOnlyList<SizeRows> Sizes, IReadOnlyList<F
             [.. Round.Select((run, r) => new FoldedRun(
                 SizeGroups.Together(kept.Select(i => Sizes[i].Rows[Offset(r, i)].Description)) ?? run.Row, Of(run.Count, kept)))],
             Of(Times, kept),
-            Of(Rest, kept));
+            Of(Rest, kept))
+        { Growing = Growing is null ? null : Growing with { Step = Of(Growing.Step, kept) } };
     }
+
+    /// <summary>The first row alone, of rows that are one run.</summary>
+    public FoldedRows First() => new(
+        [.. Sizes.Select(static s => s with { Rows = [s.Rows[0]] })], [Round[0] with { Count = Times.Select(static _ => 1) }], Times.Select(static _ => 1), Rest.Select(static _ => 0));
 
     /// <summary>One run of the first round by itself.</summary>
     public FoldedRows Run(int index) => new(

@@ -14,7 +14,8 @@ internal static class SizeGroups
     public static IReadOnlyList<IReadOnlyList<FoldedRows>> Of(IReadOnlyList<SizeRows> sizes)
     {
         var groups = new List<IReadOnlyList<FoldedRows>>();
-        var left = sizes.Where(static s => s.Rows.Count > 0).Select(static s => new FoldedSize(s)).ToList();
+        var told = sizes.Where(static s => s.Rows.Count > 0).ToList();
+        var left = GrowingFolds.Of(told) ?? [.. told.Select(static s => FoldedSize.Of(s, static row => row))];
         while (left.Count > 0)
         {
             var (model, fitting) = BestModel(left);
@@ -96,7 +97,10 @@ internal static class SizeGroups
                 [.. here.Select(f => f.RowsOf(i))],
                 round,
                 Sized.Over(here.Select(f => f.Folds[i].Times)),
-                Sized.Over(here.Select(f => f.RestOf(i)))));
+                Sized.Over(here.Select(f => f.RestOf(i))))
+            {
+                Growing = here.Select(f => f.Growths.Count > 0 ? f.Growths[i] : null).Aggregate(static (all, one) => one is null ? null : all?.And(one)),
+            });
         }
 
         return joined;
@@ -106,10 +110,16 @@ internal static class SizeGroups
 /// <summary>The rows of one size, run by run, and how they fold.</summary>
 internal sealed record FoldedSize(SizeRows Size, IReadOnlyList<LikeRun> Runs, IReadOnlyList<Fold> Folds)
 {
-    public FoldedSize(SizeRows size)
-        : this(size, LikeRun.Of(Kinds(size.Rows)), [])
+    /// <summary>What grows in each fold, null for nothing; empty if nothing grows in any.</summary>
+    public IReadOnlyList<RepeatGrowth?> Growths { get; init; } = [];
+
+    /// <summary>The rows of a size folded.</summary>
+    /// <param name="size">The rows.</param>
+    /// <param name="alike">What rows that fold have in common.</param>
+    public static FoldedSize Of(SizeRows size, Func<RowDescription, RowDescription> alike)
     {
-        Folds = Fold.Of(Runs, size.Rows.Count > 0 && size.Rows[0].Row.Plan is WordsPlan { Of.Pattern: var pattern } ? pattern.Rows.Count : 0);
+        var runs = LikeRun.Of(Kinds(size.Rows, alike));
+        return new FoldedSize(size, runs, Fold.Of(runs, size.Rows.Count > 0 && size.Rows[0].Row.Plan is WordsPlan { Of.Pattern: var pattern } ? pattern.Rows.Count : 0));
     }
 
     /// <summary>
@@ -154,13 +164,14 @@ internal sealed record FoldedSize(SizeRows Size, IReadOnlyList<LikeRun> Runs, IR
 
     private RowDescription RowOf(int run) => Size.Rows[Runs[run].Start].Description;
 
-    private static List<int> Kinds(IReadOnlyList<ToldRow> rows)
+    private static List<int> Kinds(IReadOnlyList<ToldRow> rows, Func<RowDescription, RowDescription> alike)
     {
         var known = new Dictionary<RowDescription, int>();
         var kinds = new List<int>(rows.Count);
         foreach (var row in rows)
         {
-            if (!known.TryGetValue(row.Description, out var kind)) known[row.Description] = kind = known.Count;
+            var kin = alike(row.Description);
+            if (!known.TryGetValue(kin, out var kind)) known[kin] = kind = known.Count;
             kinds.Add(kind);
         }
 

@@ -22,33 +22,11 @@ internal sealed record GoOnFrom(string Piece, bool OfRounds) : Phrase
 }
 
 /// <summary>Yarn is joined anew in a stitch of an earlier piece's last row.</summary>
-/// <param name="RightSide">True if the right side faces.</param>
-/// <param name="Piece">The earlier piece.</param>
-/// <param name="Nth">Which stitch …</param>
-/// <param name="From">… counted from which edge.</param>
-/// <param name="OfRound">True if that row is a round: it has no edge, but a beginning.</param>
-internal sealed record JoinInStitch(bool RightSide, string Piece, Sized<int> Nth, Hand From, bool OfRound) : Phrase
+internal sealed record JoinInStitch(StitchOfLast Stitch) : Phrase
 {
-    /// <summary>True if chains of a bridge are among the stitches counted: a maker would pass them by.</summary>
-    public bool OverBridge { get; init; }
+    protected override Phrase? Join(Phrase other) => other is JoinInStitch join && Stitch.And(join.Stitch) is { } stitch ? new JoinInStitch(stitch) : null;
 
-    /// <summary>That the chains of a bridge are counted too.</summary>
-    public static string Bridged(bool overBridge, Wording words) => overBridge ? $" (each bridging {words.Ch} counts as a {words.St} here)" : string.Empty;
-
-    /// <summary>From where stitches of a last row are counted: <c>of its last row, counted from its left edge</c>.</summary>
-    public static string Counted(Hand from, bool ofRound) => !ofRound ? $"of its last row, counted from its {Wording.Hand(from)} edge"
-        : from == Hand.Right ? "of its last round" : "of its last round, counted back from where that was joined";
-
-    protected override Phrase? Join(Phrase other) =>
-        other is JoinInStitch join && join.RightSide == RightSide && join.Piece == Piece && join.From == From && join.OfRound == OfRound && join.OverBridge == OverBridge
-            ? this with { Nth = Nth.And(join.Nth) }
-            : null;
-
-    protected override string Text(Wording words)
-    {
-        var nth = Nth.All(static n => n == 1) ? "first" : Nth.WrittenNth();
-        return $"with {words.Side(RightSide)} of {Names.Title(Piece)} facing, join yarn with {words.SlipStitch} in the {nth} {words.St} {Counted(From, OfRound)}{Bridged(OverBridge, words)}";
-    }
+    protected override string Text(Wording words) => $"{Stitch.Facing(words)}, join yarn with {words.SlipStitch} in {Stitch.Written(words)}";
 }
 
 /// <summary>Chains added where the hook is.</summary>
@@ -70,19 +48,37 @@ internal sealed record NewChain(Sized<int> Chains) : Phrase
     protected override string Text(Wording words) => $"with new yarn {words.Ch} {Chains.Written()}";
 }
 
-/// <summary>The row goes on from new chains over a part of an earlier piece's last row.</summary>
-internal sealed record OverPart(bool RightSide, string Piece, Sized<int> Nth, Hand From, bool OfRound) : Phrase
+/// <summary>
+/// A row that begins on new chains goes on over a part of an earlier piece's last row, said beforehand: some stitch of it is worked over both.
+/// </summary>
+internal sealed record OverPart(StitchOfLast Stitch) : Phrase
 {
-    /// <summary>As of <see cref="JoinInStitch"/>.</summary>
-    public bool OverBridge { get; init; }
+    protected override Phrase? Join(Phrase other) => other is OverPart part && Stitch.And(part.Stitch) is { } stitch ? new OverPart(stitch) : null;
 
+    protected override string Text(Wording words) => $"the row goes on, {Stitch.Facing(words)}, in {Stitch.Written(words)}";
+}
+
+/// <summary>The same, said within the row where it comes to that stitch.</summary>
+internal sealed record GoOver(StitchOfLast Stitch) : Phrase
+{
+    protected override Phrase? Join(Phrase other) => other is GoOver over && Stitch.And(over.Stitch) is { } stitch ? new GoOver(stitch) : null;
+
+    protected override string Text(Wording words) => $"then, {Stitch.Facing(words)}, beginning with {Stitch.Written(words)}";
+}
+
+/// <summary>A separate length of chain behind the last stitch of a part.</summary>
+/// <param name="Chains">Its chains.</param>
+/// <param name="Stitch">That stitch.</param>
+/// <param name="YarnHangs">True if the row goes on with yarn that hangs at its beginning.</param>
+internal sealed record ChainBehindPart(Sized<int> Chains, StitchOfLast Stitch, bool YarnHangs) : Phrase
+{
     protected override Phrase? Join(Phrase other) =>
-        other is OverPart part && part.RightSide == RightSide && part.Piece == Piece && part.From == From && part.OfRound == OfRound && part.OverBridge == OverBridge
-            ? this with { Nth = Nth.And(part.Nth) }
+        other is ChainBehindPart chain && chain.YarnHangs == YarnHangs && Stitch.And(chain.Stitch) is { } stitch
+            ? this with { Chains = Chains.And(chain.Chains), Stitch = stitch }
             : null;
 
     protected override string Text(Wording words) =>
-        $"the row goes on, with {words.Side(RightSide)} of {Names.Title(Piece)} facing, in the {Nth.WrittenNth()} {words.St} {JoinInStitch.Counted(From, OfRound)}{JoinInStitch.Bridged(OverBridge, words)}";
+        $"{(YarnHangs ? "leave the yarn where it is; " : string.Empty)}{Stitch.Facing(words)}, join {(YarnHangs ? "another" : "a separate")} length of yarn with {words.SlipStitch} in {Stitch.Written(words)}, {words.Ch} {Chains.Written()}, fasten off";
 }
 
 /// <summary>A separate length of chain, joined where the hook is not.</summary>

@@ -28,6 +28,9 @@ internal enum ChainAt : byte
     /// <summary>At the edge; the work is turned after it.</summary>
     Turn,
 
+    /// <summary>At the edge; the row goes back without a turn.</summary>
+    Back,
+
     /// <summary>In the place of the last slip stitch.</summary>
     LastSlip,
 
@@ -54,14 +57,14 @@ internal sealed record OpeningChain(Stitch? Stitch, int Chains, int Space, Chain
     protected override string Text(Wording words)
     {
         var chain = $"{words.Ch} {Numbers.Plain(Chains)}{Meaning(words)}";
-        return At is ChainAt.Turn or ChainAt.RoundTurn ? chain + ", turn" : chain;
+        return At == ChainAt.Back ? chain + ", do not turn" : At is ChainAt.Turn or ChainAt.RoundTurn ? chain + ", turn" : chain;
     }
 
     private string Meaning(Wording words)
     {
         switch (Role)
         {
-            case ChainRole.StitchAlone when Space == 0 && At is ChainAt.Turn or ChainAt.Round or ChainAt.RoundTurn:
+            case ChainRole.StitchAlone when Space == 0 && At is ChainAt.Turn or ChainAt.Back or ChainAt.Round or ChainAt.RoundTurn:
                 return $" (counts as 1 {words.Stitch(Stitch!)})";
             case ChainRole.Stitch or ChainRole.StitchAlone when Space > 0:
                 return $" (counts as 1 {words.Stitch(Stitch!)} and {words.Ch} {Numbers.Plain(Space)}{(At == ChainAt.LastSlip ? $", in the place of the last {words.SlipStitch}" : string.Empty)})";
@@ -109,6 +112,14 @@ internal sealed record Turn : Phrase
     protected override Phrase? Join(Phrase other) => Equals(other) ? this : null;
 
     protected override string Text(Wording words) => "turn";
+}
+
+/// <summary>A row goes back without a chain and without a turn.</summary>
+internal sealed record DoNotTurn : Phrase
+{
+    protected override Phrase? Join(Phrase other) => Equals(other) ? this : null;
+
+    protected override string Text(Wording words) => "do not turn";
 }
 
 /// <summary>Chains made before, where nothing is worked into a chain after them; the stitch that they stand for, if it is one by itself.</summary>

@@ -25,6 +25,9 @@ internal sealed record EdgeStretch(
     /// <summary>True of a beginning edge that is a ring, and of a last row that is a round: there it has no right and left edge.</summary>
     public bool IsRound { get; init; }
 
+    /// <summary>True of the rim of motifs that are joined to a blanket.</summary>
+    public bool IsRim { get; init; }
+
     public EdgeStretch? And(EdgeStretch other) =>
         Piece == other.Piece && Edge == other.Edge && Hand == other.Hand && Kind == other.Kind && Forwards == other.Forwards && Slipped == other.Slipped && IsRound == other.IsRound
         && AtRow is null == other.AtRow is null && Stitches?.IsRound == other.Stitches?.IsRound
@@ -34,6 +37,7 @@ internal sealed record EdgeStretch(
     /// <summary><c>the left edge (neck) of Right front</c>.</summary>
     public string Whole(Wording words) => Kind switch
     {
+        Fabric.Pieces.StretchKind.LastRow when IsRim => $"the rim of {Names.Title(Piece)}",
         Fabric.Pieces.StretchKind.LastRow => $"the last {(IsRound ? "round" : "row")} of {Names.Title(Piece)}",
         Fabric.Pieces.StretchKind.OpenStitches when Edge is not null => $"{Stitches!.Numbered} of {Names.Title(Piece)} ({Names.Words(Edge)})",
         Fabric.Pieces.StretchKind.OpenStitches => $"the {words.Sts} left unworked in the last {(IsRound ? "round" : "row")} of {Names.Title(Piece)}",
@@ -55,6 +59,7 @@ internal sealed record EdgeStretch(
         {
             Fabric.Pieces.StretchKind.RowEnds => $"the end of {RowIn(First)}",
             Fabric.Pieces.StretchKind.Foundation when IsRound => $"the {words.Ch} where the ring was joined",
+            Fabric.Pieces.StretchKind.LastRow when IsRim => "its top left corner",
             Fabric.Pieces.StretchKind.LastRow when IsRound => $"its {(Forwards ? "first" : "last")} {words.St}",
             Fabric.Pieces.StretchKind.OpenStitches when IsRound => $"the {(Forwards ? "first" : "last")} of them",
             Fabric.Pieces.StretchKind.LastRow => $"its first {words.St} at the {end} edge",

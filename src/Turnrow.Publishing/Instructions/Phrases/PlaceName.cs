@@ -35,6 +35,9 @@ internal enum PlaceNameKind : byte
     /// <summary>The end of a row.</summary>
     RowEnd,
 
+    /// <summary>Ends of rows and what steps between them left or added.</summary>
+    RowEndOrStitch,
+
     /// <summary>A place of a special stitch.</summary>
     OfSpecial,
 
@@ -123,6 +126,7 @@ internal readonly record struct PlaceName(PlaceNameKind Kind, Stitch? Stitch = n
         PlaceNameKind.AnySpace => words.Sp,
         PlaceNameKind.StitchAndSpace => $"{words.St} and {words.Sp}",
         PlaceNameKind.RowEnd => "row-end",
+        PlaceNameKind.RowEndOrStitch => $"row-end or {words.St}",
         PlaceNameKind.OfSpecial => $"{PartAlone(words)} of {words.Stitch(Special!)}",
         PlaceNameKind.Ring => "ring",
         _ => words.St,
@@ -137,6 +141,7 @@ internal readonly record struct PlaceName(PlaceNameKind Kind, Stitch? Stitch = n
         PlaceNameKind.ChainAndAnyStitch => $"{words.Ch} and {words.Sts}",
         PlaceNameKind.StitchAndSpace => $"{words.Sts} and {words.Sp}s",
         PlaceNameKind.RowEnd => "row-ends",
+        PlaceNameKind.RowEndOrStitch => $"row-ends and {words.Sts}",
         _ => One(words),
     };
 

@@ -43,6 +43,14 @@ internal sealed record SpiralBegins : Phrase
         $"do not join this round or the next ones, keep a marker in the first {words.St} of each";
 }
 
+/// <summary>A round of a spiral ends where its marker is moved to.</summary>
+internal sealed record RoundEndsHere : Phrase
+{
+    protected override Phrase? Join(Phrase other) => other is RoundEndsHere ? this : null;
+
+    protected override string Text(Wording words) => $"end the round here, the marker moves to the next {words.St}";
+}
+
 /// <summary>The last round of a spiral is brought level with the one below.</summary>
 internal sealed record SpiralEnds : Phrase
 {

@@ -44,9 +44,15 @@ internal sealed record LeaveForNow(Sized<int> Count, LeftForNow Which, bool Name
 /// <summary>All of what the row before made, to its turn: <c>each dc to the turn below</c>.</summary>
 internal sealed record EachToTurn(PlaceName Place) : Where
 {
-    public override Where? And(Where other) => other is EachToTurn to && Place.And(to.Place) is { } place ? new EachToTurn(place) : null;
+    /// <summary>How many places it stays away from the turn.</summary>
+    public Sized<int> Before { get; init; } = Sized.Of(0);
 
-    public override string Written(Wording words) => $"each {Place.One(words)} to the turn below";
+    public override Where? And(Where other) => other is EachToTurn to && IsShort == to.IsShort && Place.And(to.Place) is { } place ? new EachToTurn(place) { Before = Before.And(to.Before) } : null;
+
+    public override string Written(Wording words) =>
+        $"each {Place.One(words)} to {(IsShort ? $"{PlaceName.AnyStitch.Counted(Before, words)} before " : string.Empty)}the turn below";
+
+    private bool IsShort => Before.First > 0;
 }
 
 /// <summary>Stitches that a short row left: <c>each of the 6 dc left before</c>, or the next of them.</summary>

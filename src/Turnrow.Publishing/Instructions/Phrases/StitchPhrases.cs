@@ -59,6 +59,9 @@ internal sealed record Together(
     /// <summary>What the place is where the yarn is joined, if it is one of them.</summary>
     public PlaceName Same { get; init; }
 
+    /// <summary>Of one that goes across the turn below, how many of its places come before that; else 0.</summary>
+    public int BeforeTurn { get; init; }
+
     protected override Phrase? Join(Phrase other) =>
         other is Together t && Place.And(t.Place) is { } place && Same.And(t.Same) is { } same && t with { Times = Times, Place = Place, Same = Same, Shaping = Shaping } == this
             ? this with { Times = Times.And(t.Times), Place = place, Same = same }
@@ -71,7 +74,8 @@ internal sealed record Together(
         if (next.First == 1) places = Place.One(words);
         if (At == TogetherAt.Same) return $"{words.Together(Stitch, Hook, Takes)} over {FromSame(words)}";
         var at = $"{Position} {places}{(Top is null ? string.Empty : $" and {Top.Written(words)}")}";
-        var one = $"{words.Together(Stitch, Hook, Takes)} over {at}";
+        var turn = BeforeTurn == 0 ? string.Empty : $" ({Numbers.Plain(BeforeTurn)} before the turn below and {Numbers.Plain(Takes - BeforeTurn)} behind it)";
+        var one = $"{words.Together(Stitch, Hook, Takes)} over {at}{turn}";
         return Times.All(static n => n == 1) ? one : $"[{one}] {Numbers.Times(Times)}";
     }
 

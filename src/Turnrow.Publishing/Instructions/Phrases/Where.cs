@@ -120,6 +120,14 @@ internal sealed record LastPlaces(Sized<int> Count, PlaceName Place) : Where
         : $"each of last {Place.Counted(Count, words)}";
 }
 
+/// <summary>The first stitch that a row made: <c>the first st of Row 4</c>.</summary>
+internal sealed record FirstOfRow(Sized<int> Row, bool IsRound) : Where
+{
+    public override Where? And(Where other) => other is FirstOfRow first && first.IsRound == IsRound ? this with { Row = Row.And(first.Row) } : null;
+
+    public override string Written(Wording words) => $"the first {words.St} of {(IsRound ? "Round" : "Row")} {Row.Written()}";
+}
+
 /// <summary>The top of a chain that stands for a stitch.</summary>
 /// <param name="Beginning">True for the chains skipped at the beginning of a chain, false for a turning chain.</param>
 /// <param name="Nth">Where the chain is longer than the stitch that it stands for, which of its chains is that stitch's top; else 0.</param>

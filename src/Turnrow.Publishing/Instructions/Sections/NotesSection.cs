@@ -1,4 +1,5 @@
 using Turnrow.Fabric.Colours;
+using Turnrow.Fabric.Joins;
 using Turnrow.Fabric.Patterns;
 using Turnrow.Fabric.Rows;
 using Turnrow.Publishing.Trade;
@@ -43,7 +44,9 @@ internal static class NotesSection
 
         if (Uses(work, "place a marker"))
             notes.Add(MarkerNote(MarkersUsed.In(pattern), words));
-        if (Uses(work, "from corner to corner"))
+        if (Uses(work, "Joined as it is worked") || Uses(work, "in its last round to those"))
+            notes.Add($"Where a piece is joined to another as it is worked, go along that edge place by place; the stitches that join are not in the count, and nothing is worked in them later. A {words.Ch} on both sides of one is one {words.Sp}.");
+        if (Uses(work, "from corner to corner") || MotifSides.Names.Any(nth => Uses(work, $"the {nth} side of ")))
             notes.Add("The sides of a piece in rounds go from corner to corner, and the corners at its ends are part of each: the first begins at the first corner of the last round, and the others follow it in working order.");
         if (Uses(work, "right edge") || Uses(work, "left edge"))
             notes.Add($"Right edge and left edge are those of the piece held with its {words.Side(true)} facing you and its first row at the bottom.");

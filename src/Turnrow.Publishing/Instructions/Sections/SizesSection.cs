@@ -1,6 +1,7 @@
 using Turnrow.Fabric.Numbers;
 using Turnrow.Fabric.Patterns;
 using Turnrow.Fabric.Pieces;
+using Turnrow.Fabric.Rows;
 using Turnrow.Publishing.Trade;
 
 namespace Turnrow.Publishing.Instructions.Sections;
@@ -116,6 +117,25 @@ internal static class SizesSection
                 parts.Add($"{Lengths.Both(heights, pattern.InInches)} {(isBand ? "deep" : IsFromRing(piece) ? Closes(pattern, piece) ? "from its first round to its last" : "from its middle to its edge" : "long")}");
             if (parts.Count > 0) yield return $"- {Names.Title(piece.Name)}: {string.Join(", ", parts)}";
         }
+
+        foreach (var blanket in pattern.Blankets)
+        {
+            if (Blanket(pattern, blanket, static b => b.Across) is not { } wide || Blanket(pattern, blanket, static b => b.Down) is not { } high) continue;
+            yield return $"- {Names.Title(blanket.Name)}: {Lengths.Both(wide, pattern.InInches)} wide, {Lengths.Both(high, pattern.InInches)} long";
+        }
+    }
+
+    // So many motifs, each twice as wide as it is from its middle to its edge.
+    private static Sized<Rational>? Blanket(Pattern pattern, BlanketInSizes blanket, Func<Fabric.Motifs.Blanket, int> many)
+    {
+        var all = new List<Rational>();
+        foreach (var size in blanket.InSizes)
+        {
+            if (size is not { Motif.Start: RingStart } made || pattern.Gauges.HeightOf(made.Motif.Rows) is not { } half || half * (2L * many(made)) is not { } length) return null;
+            all.Add(length);
+        }
+
+        return Sized.Over(all);
     }
 
     // A tube is measured round, and lies half as wide.
@@ -132,7 +152,9 @@ internal static class SizesSection
     private static bool Closes(Pattern pattern, PieceInSizes piece) =>
         piece.InSizes.All(p => pattern.Gauges.WidthOf(p.Rows[^1]) is { } last && pattern.Gauges.WidestOf(p.Rows) is { } widest && last + last is { } twice && twice < widest.Width);
 
-    private static bool IsTube(PieceInSizes piece) => piece.InSizes.All(static p => p.Rows.All(static r => r.IsRound));
+    // A row that makes its own foundation is joined with the round that follows it.
+    private static bool IsTube(PieceInSizes piece) =>
+        piece.InSizes.All(static p => p.Rows.All(r => r.IsRound || (r.Begins == RowBegins.FoundationStitches && p.Rows.Count > 1)));
 
     // What is picked up along an edge and wider than long is a band to its maker: its rows are as long as the edge, and it is deep.
     private static bool IsBand(PieceInSizes piece, Sized<Rational>? widths, Sized<Rational>? heights) =>

@@ -14,12 +14,15 @@ internal static class WorkSection
         var told = new Dictionary<string, IReadOnlyList<string>>(StringComparer.OrdinalIgnoreCase);
         for (var i = 0; i < items.Count; i++)
         {
-            if (i == 0 || inPieces != items[i] is PieceInSizes) paragraphs.Add(Heading(items, i));
-            inPieces = items[i] is PieceInSizes;
+            if (i == 0 || inPieces != IsMade(items[i])) paragraphs.Add(Heading(items, i));
+            inPieces = IsMade(items[i]);
             switch (items[i])
             {
                 case PieceInSizes piece:
                     paragraphs.AddRange(AsBefore(pattern, piece, new PieceWriter(pattern, names, words).Write(piece), told));
+                    break;
+                case BlanketInSizes blanket:
+                    paragraphs.AddRange(new BlanketWriter(pattern, names, words).Write(blanket));
                     break;
                 case SeamInSizes seam:
                     paragraphs.AddRange(SeamWriter.Write(seam, names, words, pattern.InInches));
@@ -48,10 +51,12 @@ internal static class WorkSection
         return pattern.Errors > 0 ? written : [written[0], $"Work as {Names.Title(name)}."];
     }
 
+    private static bool IsMade(PatternItem item) => item is PieceInSizes or BlanketInSizes;
+
     private static string Heading(List<PatternItem> items, int at)
     {
-        if (items[at] is PieceInSizes) return at == 0 ? "## Instructions" : "## Instructions, continued";
-        if (items.Skip(at).Any(static i => i is PieceInSizes)) return "## Joining";
+        if (IsMade(items[at])) return at == 0 ? "## Instructions" : "## Instructions, continued";
+        if (items.Skip(at).Any(IsMade)) return "## Joining";
         return items.Skip(at).Any(static i => i is SeamInSizes) ? "## Joining and finishing" : "## Finishing";
     }
 }

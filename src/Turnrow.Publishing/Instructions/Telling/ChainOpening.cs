@@ -12,7 +12,7 @@ internal static class ChainOpening
 {
     public static void Tell(RowContext row, WordTeller teller)
     {
-        if (row.Row.Begins == RowBegins.Turned) teller.Phrases.Add(new Turn());
+        if (row.Row.Begins is RowBegins.Turned or RowBegins.Back) teller.Phrases.Add(WayOn.AtEdge(row));
         var opening = row.Work.Opening;
         teller.AtFirst = false;
         if (opening.Stitch is null) teller.Tell(row.Work.Words);
@@ -49,7 +49,7 @@ internal static class ChainOpening
                 return;
             case { } first:
                 // The chain and what is worked into its base share one place: alone in it the chain is told to be passed over.
-                OpeningTeller.TellOnce(row, teller, first, FromHook(row, row.Work.Opening.SharesPlace ? passed : passed - 1, stitch), true);
+                OpeningTeller.TellOnce(row, teller, first, FromHook(row, row.Work.Opening.SharesPlace ? passed : passed - 1, stitch), true, marks);
                 break;
         }
 
@@ -86,7 +86,9 @@ internal static class ChainOpening
     {
         var beginning = Beginning.Of(words);
         var skipped = beginning.Passed(row.Places);
-        if (beginning.First is not (Work or Group) || row.Places.At(skipped) is not { Kind: PlaceKind.FoundationChain or PlaceKind.AddedChain })
+        // Behind the chain that counts, another yarn may be taken up before any stitch is worked.
+        var isOfOtherYarn = countsAs is not null && YarnWords.First(words) is not null;
+        if (isOfOtherYarn || beginning.First is not (Work or Group) || row.Places.At(skipped) is not { Kind: PlaceKind.FoundationChain or PlaceKind.AddedChain })
         {
             if (countsAs is not null) teller.Phrases.Add(new PassChains(countsAs, row.Work.Opening.FirstStitchIn - 1));
             teller.Tell(words);

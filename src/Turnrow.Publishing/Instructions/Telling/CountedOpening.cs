@@ -23,8 +23,9 @@ internal static class CountedOpening
         }
 
         var passed = beginning.Passed(row.Places);
+        var marks = new List<PlaceMarker>();
         var at = MakeChain(row, teller, beginning, passed);
-        if (at != ChainAt.Turn)
+        if (at is not (ChainAt.Turn or ChainAt.Back))
         {
             row.Places.Pass(passed);
             if (passed > 0) teller.ShapeSkipped(teller.Phrases.FindLastIndex(static p => p is SlipOverPlaces));
@@ -44,12 +45,11 @@ internal static class CountedOpening
                 break;
             case Work or Group:
                 if (passed > 0) teller.PassOver(passed);
-                OpeningTeller.TellOnce(row, teller, beginning.First, BaseOfChain(row, teller, at), true);
+                OpeningTeller.TellOnce(row, teller, beginning.First, BaseOfChain(row, teller, at), true, marks);
                 break;
         }
 
         if (beginning.First is { } first) OpeningTeller.TellAgain(teller, first);
-        var marks = new List<PlaceMarker>();
         teller.Tell(beginning.RestAfter(row.Work.Opening.Space > 0 && beginning.First is Work, marks));
         teller.Phrases.AddRange(marks.Select(mark => mark with { OfRound = row.Row.IsRound }));
     }
@@ -58,7 +58,7 @@ internal static class CountedOpening
     private static ChainAt MakeChain(RowContext row, WordTeller teller, Beginning beginning, int passed)
     {
         var left = row.Row.Start is { Adds: false } start ? start.Count : 0;
-        var at = ChainAt.Turn;
+        var at = row.Row.Begins == RowBegins.Back ? ChainAt.Back : ChainAt.Turn;
         if (row.Row.Begins == RowBegins.Joined)
         {
             at = ChainAt.Joined;
@@ -69,13 +69,13 @@ internal static class CountedOpening
         }
         else if (left > 0)
         {
-            teller.Phrases.Add(new Turn());
+            teller.Phrases.Add(WayOn.AtEdge(row));
             teller.Phrases.Add(new SlipOverPlaces(Sized.Of(left + passed + 1)));
             at = ChainAt.LastSlip;
         }
         else if (passed > 0 && row.Places.At(passed) is { Kind: PlaceKind.Space } space)
         {
-            teller.Phrases.Add(new Turn());
+            teller.Phrases.Add(WayOn.AtEdge(row));
             teller.Phrases.Add(new SlipToSpace(Sized.Of(passed), PlaceName.Of(space)));
             at = ChainAt.LastSlip;
         }
@@ -90,9 +90,10 @@ internal static class CountedOpening
 
     private static void TakePlaceOfChain(RowContext row, WordTeller teller, ChainAt at, int passed)
     {
-        if (at == ChainAt.Turn) teller.PassOver(passed + 1);
+        var atEdge = at is ChainAt.Turn or ChainAt.Back;
+        if (atEdge) teller.PassOver(passed + 1);
         else row.Places.Pass(1);
-        if (at == ChainAt.Turn && passed > 0) teller.ShapeSkipped(teller.Phrases.Count - 1);
+        if (atEdge && passed > 0) teller.ShapeSkipped(teller.Phrases.Count - 1);
         teller.AtFirst = false;
     }
 
@@ -100,7 +101,7 @@ internal static class CountedOpening
     {
         if (row.Places.At(0) is { Kind: PlaceKind.Ring }) return new InRing();
         var name = row.Places.NameOf(1);
-        if (at != ChainAt.Turn) return new SamePlace(row.Places.NameOfSame());
+        if (at is not (ChainAt.Turn or ChainAt.Back)) return new SamePlace(row.Places.NameOfSame());
         return row.Places.TopAt(0) is { } top ? top : new NextPlaces(Sized.Of(1), name, teller.AtFirst);
     }
 

@@ -25,5 +25,5 @@ internal static class Joins
     public static bool IsOpen(RowContext row) => IsLeftOpen(row.Piece, row.Index);
 
     /// <summary>The same of a round by its index.</summary>
-    public static bool IsLeftOpen(Piece piece, int index) => index + 1 < piece.Rows.Count && piece.Rows[index + 1].Begins == RowBegins.Turned;
+    public static bool IsLeftOpen(Piece piece, int index) => index + 1 < piece.Rows.Count && piece.Rows[index + 1].Begins is RowBegins.Turned or RowBegins.Back;
 }

@@ -31,6 +31,7 @@ internal static class Markers
     /// <summary>What a word makes last; null if it makes nothing.</summary>
     public static PlaceName? LastMade(Word word) => word switch
     {
+        Work { To: not null } => null,
         Work { Amount.Times: > 0 } work => NameOf(work),
         Chains chains => SpaceOf(chains),
         Group { Words: [.., var last] } => LastInGroup(last),
@@ -39,7 +40,7 @@ internal static class Markers
 
     private static PlaceName? LastInGroup(Word word) => word switch
     {
-        Work work => NameOf(work),
+        Work { To: null } work => NameOf(work),
         Chains chains => SpaceOf(chains),
         _ => null,
     };
@@ -47,7 +48,7 @@ internal static class Markers
     private static MoveMarker? OfGroup(Group group)
     {
         if (group.Words.Any(static w => w is MarkCorner)) return null;
-        var stitches = group.Words.OfType<Work>().ToList();
+        var stitches = group.Words.OfType<Work>().Where(static w => w.To is null).ToList();
         var count = stitches.Sum(static w => w.Makes * w.Amount.Count);
         var name = stitches.Count > 0 && stitches.TrueForAll(w => w.Stitch == stitches[0].Stitch) ? NameOf(stitches[0]) : PlaceName.AnyStitch;
         if (count % 2 == 0) return new MoveMarker(MarkerTo.Space, Sized.Of(1), SpaceOf(MiddleOf(group, count / 2)));
@@ -57,13 +58,15 @@ internal static class Markers
     private static Chains MiddleOf(Group group, int before)
     {
         var seen = 0;
+        var middle = 0;
+        // Chains on both sides of a stitch that joins are one space.
         foreach (var word in group.Words)
         {
-            if (word is Work work) seen += work.Makes * work.Amount.Count;
-            else if (word is Chains chains && seen == before) return chains;
+            if (word is Work { To: null } work) seen += work.Makes * work.Amount.Count;
+            else if (word is Chains chains && seen == before) middle += chains.Count;
         }
 
-        return new Chains(1);
+        return new Chains(Math.Max(1, middle));
     }
 
     private static PlaceName NameOf(Work work) => work.Stitch.IsOne ? new(PlaceNameKind.Stitch, work.Stitch) : PlaceName.Of(work.Stitch.Tops.Last);

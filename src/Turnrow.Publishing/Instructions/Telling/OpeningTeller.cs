@@ -38,7 +38,8 @@ internal static class OpeningTeller
     /// <param name="first">Stitches or a group.</param>
     /// <param name="where">The place.</param>
     /// <param name="without">True if a chain stands for its first stitch.</param>
-    public static void TellOnce(RowContext row, WordTeller teller, Word first, Where where, bool without)
+    /// <param name="marks">Takes the marker in what such a chain stands for, where it is not moved up from a corner.</param>
+    public static void TellOnce(RowContext row, WordTeller teller, Word first, Where where, bool without, List<PlaceMarker>? marks = null)
     {
         switch (first)
         {
@@ -53,14 +54,26 @@ internal static class OpeningTeller
                 break;
             case Group group:
                 if (group.Target.Aim != Aim.Same) row.Places.Pass(1);
-                var inside = WordTeller.Inside(without ? WithoutFirst(group.Words, row.Work.Opening.Space > 0) : group.Words);
+                var words = without ? WithoutFirst(group.Words, row.Work.Opening.Space > 0) : group.Words;
+                // What is made last of it is the chain's: a marker there is not in what was just made.
+                var marked = without && words is [MarkCorner, ..];
+                var inside = WordTeller.Inside(marked ? words.Skip(1) : words);
                 if (inside.Count > 0) teller.Phrases.Add(WordTeller.InPlace(inside, where) with { Completes = group.Special });
+                if (marked) MarkChain(row, teller, group, marks);
                 break;
         }
 
         teller.AtFirst = false;
         teller.Finished(first);
         if (first is Work { Amount.Times: 1 } once) teller.Shape(once);
+    }
+
+    private static void MarkChain(RowContext row, WordTeller teller, Group group, List<PlaceMarker>? marks)
+    {
+        var space = row.Work.Opening.Space;
+        var place = space > 0 ? new PlaceName(PlaceNameKind.Space, null, space) : PlaceName.AnyStitch;
+        if (group.Corners > 0 && row.Row.Begins != RowBegins.BothSides) teller.Phrases.Add(new MoveMarker(space > 0 ? MarkerTo.Space : MarkerTo.Chain, Sized.Of(1), place));
+        else marks?.Add(new PlaceMarker(place, true));
     }
 
     // A group's words without its first stitch, and without the space behind that if the chain makes it too.

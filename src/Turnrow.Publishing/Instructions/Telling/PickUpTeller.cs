@@ -109,6 +109,7 @@ internal static class PickUpTeller
             leg.Piece.Name, leg.Stretch.Name, leg.Hand, leg.Stretch.Kind, Sized.Of(first), Sized.Of(last), Sized.Of(leg.Piece.Rows.Count), leg.Upwards, IsSlipped(leg))
         {
             Stitches = leg.Stretch is { Kind: StretchKind.OpenStitches, Name: not null } ? LastStitches.OfStretch(leg.Piece, leg.Stretch) : null,
+            IsRim = leg.Piece.Start is AssembledStart,
             IsRound = leg.Stretch.Kind switch
             {
                 StretchKind.Foundation => leg.Piece.Rows is [{ Begins: RowBegins.Ring }, ..],

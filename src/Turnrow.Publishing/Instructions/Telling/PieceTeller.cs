@@ -16,7 +16,7 @@ internal sealed class PieceTeller(Piece piece, YarnTeller? yarns = null)
     private RowDescription Worked(int index)
     {
         var row = piece.Rows[index];
-        if (index == 0 || !row.Short.IsNone || row is not { Work: { } work, Start: null, End: null } || piece.Rows[index - 1] is not { Start: null, Work: { } above })
+        if (index == 0 || !row.Short.IsNone || row.Unworked is not null || piece.Rows[index - 1].Unworked is not null || row is not { Work: { } work, Start: null, End: null } || piece.Rows[index - 1] is not { Start: null, Work: { } above })
             return RowTeller.Tell(piece, index);
         var at = new Surroundings(above.Opening, RowContext.BeginsWithDecrease(above), row.Plan, EdgeNames.At(piece, Hand.Right, row.Number), EdgeNames.At(piece, Hand.Left, row.Number))
         {

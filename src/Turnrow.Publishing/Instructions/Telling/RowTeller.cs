@@ -1,6 +1,5 @@
 using Turnrow.Fabric.Colours;
 using Turnrow.Fabric.Pieces;
-using Turnrow.Fabric.Places;
 using Turnrow.Fabric.Rows;
 using Turnrow.Fabric.Words;
 using Turnrow.Publishing.Instructions.Phrases;
@@ -25,6 +24,7 @@ internal static class RowTeller
         if (index == 0) AddStart(before, place);
         AddChains(before, place);
         OpeningTeller.Tell(place, words);
+        if (place.OnNewChains is { } chained && !words.Phrases.Any(static p => p is GoOver)) before.Add(new OverPart(PartTeller.First(place, chained)));
         AddRest(words, place);
         if (row.IsRound) WordTeller.JoinLastTime(words.Phrases);
         var remarks = RemarksOf(place, words.Phrases);
@@ -38,27 +38,7 @@ internal static class RowTeller
         else if (place.Row.Begins == RowBegins.Ring) before.Add(new MakeRing(Sized.Of(place.Work.Below.Count)));
         if (place.Piece.Start is AcrossStart across) AddAcross(before, place, across);
         if (place.Row.Begins is RowBegins.Foundation or RowBegins.BothSides or RowBegins.FoundationStitches) before.Add(new MakeChain(Sized.Of(place.Work.Opening.Chains)));
-        if (place.Piece.Start is not PartStart part) return;
-        if (!part.Joined)
-        {
-            before.Add(new GoOnFrom(part.Base.Name, part.Base.EndsInRounds));
-            return;
-        }
-
-        // Steps at the start of a joined row only move the place where it is joined.
-        var passed = (place.Row.Start is { Adds: false } left ? left.Count : 0) + Beginning.Of(place.Work.Words).Passed(place.Places);
-        var from = JoinedFrom(part, place.Row);
-        var nth = Sized.Of(NthFrom(part, place.Row, from, passed));
-        var bridge = IsOverBridge(part, from, nth.First);
-        if (place.Row.Start is { Adds: true })
-        {
-            before.Add(new NewChain(Sized.Of(place.Work.Opening.Chains)));
-            before.Add(new OverPart(place.Row.RightSide, part.Base.Name, nth, from, part.Base.EndsInRounds) { OverBridge = bridge });
-        }
-        else
-        {
-            before.Add(new JoinInStitch(place.Row.RightSide, part.Base.Name, nth, from, part.Base.EndsInRounds) { OverBridge = bridge });
-        }
+        if (place.Piece.Start is PartStart part) PartTeller.Begin(before, place, part);
     }
 
     private static void AddAcross(List<Phrase> before, RowContext place, AcrossStart across)
@@ -67,50 +47,29 @@ internal static class RowTeller
         var parts = rightSide ? across.Parts : [.. across.Parts.Reverse()];
         before.Add(new OverPieces(rightSide, [.. parts.Select(p => (p.Base.Name, LastStitches.OfPart(p, rightSide)))]));
         if (!across.Joined) before.Add(new GoOnFrom(parts[0].Base.Name, parts[0].Base.EndsInRounds));
-        else before.Add(new JoinInStitch(rightSide, parts[0].Base.Name, Sized.Of(NthFrom(parts[0], place.Row, place.Row.StartsAt, 0)), place.Row.StartsAt, parts[0].Base.EndsInRounds));
-    }
-
-    // Counted from the edge that the part reaches, if it reaches one; else from where the row starts.
-    private static Hand JoinedFrom(PartStart part, Row row)
-    {
-        if (part.FromLeft == 0 && part.FromRight > 0) return Hand.Left;
-        return part.FromRight == 0 && part.FromLeft > 0 ? Hand.Right : row.StartsAt;
-    }
-
-    private static int NthFrom(PartStart part, Row row, Hand from, int passed)
-    {
-        var fromRight = row.StartsAt == Hand.Right ? part.FromRight + 1 + passed : part.FromRight + part.Count - passed;
-        return from == Hand.Right ? fromRight : part.Base.LastStitches + 1 - fromRight;
-    }
-
-    // The stitches up to the nth are counted along the row below: chains of a bridge among them are its stitches too.
-    private static bool IsOverBridge(PartStart part, Hand from, int nth)
-    {
-        if (part.Base.TopFromRight is not { } top) return false;
-        var along = from == Hand.Right ? top : top.Reversed();
-        var counted = 0;
-        for (var cursor = new PlaceCursor(along); cursor.Remaining > 0 && counted < nth;)
-        {
-            var run = cursor.CurrentRun(int.MaxValue);
-            if (run.Place.Kind == PlaceKind.BridgeChain) return true;
-            if (run.Place.TakesStitches) counted += run.Count;
-            cursor.Pass(run.Count);
-        }
-
-        return false;
+        else before.Add(new JoinInStitch(PartTeller.FirstAcross(place.Row, parts[0])));
     }
 
     private static void AddChains(List<Phrase> before, RowContext place)
     {
         var row = place.Row;
         if (row.IsRound && row.Begins == RowBegins.Round && place.Below is { IsRound: false }) before.Add(JoinToRound.After(place.Below));
-        if (place.Above is { Way: RoundWay.Spiral } && row.Begins is RowBegins.Round or RowBegins.RoundTurned) before.Add(new SpiralEnds());
-        if (row.Start is { Adds: true } start && row.Begins == RowBegins.Turned)
+        if (place.Above is { Way: RoundWay.Spiral } && row.Begins is RowBegins.Round or RowBegins.RoundTurned or RowBegins.RoundBack) before.Add(new SpiralEnds());
+        if (row.Start is { Adds: true } start && row.Begins is RowBegins.Turned or RowBegins.Back)
             before.Add(new ChainOn(Sized.Of(place.Work.Opening.Chains), start.Edge, row.StartsAt));
-        if (row.End is not { Adds: true } end) return;
+        if (row.End is not { Adds: true } end || place.IsFirstOfPart) return;
+        before.Add(new SeparateChain(Sized.Of(end.Count), end.Edge, place.EdgeName(row.StartsAt), row.EndsAt, OutermostAtEnd(place, end)));
+    }
+
+    // The stitch at the edge where the row ends: the first that the row made which last began there.
+    private static Where OutermostAtEnd(RowContext place, Step end)
+    {
         var last = place.Work.Below.Count - end.Count - 1;
-        Where at = last >= 0 && place.Places.TopAt(last) is { } top ? top : new LastPlaces(Sized.Of(1), PlaceName.AnyStitch);
-        before.Add(new SeparateChain(Sized.Of(end.Count), end.Edge, place.EdgeName(row.StartsAt), row.EndsAt, at));
+        if (last >= 0 && place.Places.TopAt(last) is { } top) return top;
+        if (place.Above is not { } above) return new LastPlaces(Sized.Of(1), PlaceName.AnyStitch);
+        // What short rows left at the edge was made by the row before the first of them.
+        var number = place.Row.Short.Over is [.., { LeftBy: > 1 and var by }] ? by - 1 : above.Number;
+        return new FirstOfRow(Sized.Of(number), place.Piece.Rows[number - 1].IsRound);
     }
 
     private static void AddRest(WordTeller words, RowContext place)
@@ -134,6 +93,7 @@ internal static class RowTeller
         if (place.Piece.Start is RingStart { Chains: 0 } && place.Index == 0) remarks.Add(new CloseRing());
         if (place.Row is { IsRound: true, Way: RoundWay.Spiral, Begins: not RowBegins.Spiral }) remarks.Add(new SpiralBegins());
         else if (place.Row is { IsRound: true, Way: not RoundWay.Spiral } && Joins.IsOpen(place)) remarks.Add(new DoNotJoin());
+        if (place.Row.Unworked is not null) remarks.Add(new RoundEndsHere());
         if (ShortRowTeller.Remark(place, told) is { } over) remarks.Add(over);
         if (EndsAtSlipStitches(place)) remarks.Add(new LeaveSlipStitches());
         if (place.Work.Below.HasCorners && place.Work.Words.Any(static w => w is RemoveCorners)) remarks.Add(new TakeMarkersOut(false));
@@ -151,7 +111,7 @@ internal static class RowTeller
     {
         // A round that goes on ends beside the last stitch of the row below: its slip stitches lie outside.
         if (place.GoesOn || (!place.Row.Short.IsNone && !place.Row.Reaches(place.Row.EndsAt))) return false;
-        if (place.Index > 0) return place.Above is { Start.Adds: false, Begins: RowBegins.Turned };
+        if (place.Index > 0) return place.Above is { Start.Adds: false, Begins: RowBegins.Turned or RowBegins.Back };
         if (place.Piece.Start is not PartStart { Base.Rows: { Count: > 0 } rows } part) return false;
         var reached = place.Row.EndsAt == Hand.Left ? part.FromLeft == 0 : part.FromRight == 0;
         return reached && rows[^1] is { Start.Adds: false, Begins: RowBegins.Turned } below && below.StartsAt == place.Row.EndsAt;
@@ -179,10 +139,13 @@ internal sealed class RowContext(Piece piece, int index, Row row, RowWork work)
     public Row? Below { get; } = index > 0 ? piece.Rows[index - 1] : piece.Start is PartStart { Base.Rows: [.., var last] } ? last : null;
 
     /// <summary>True if the row goes on from where the end of the one before was joined to its beginning, or where a ring was.</summary>
-    public bool GoesOn => Row.Begins is RowBegins.Round or RowBegins.RoundTurned or RowBegins.Spiral or RowBegins.Ring;
+    public bool GoesOn => Row.Begins is RowBegins.Round or RowBegins.RoundTurned or RowBegins.RoundBack or RowBegins.Spiral or RowBegins.Ring;
 
     /// <summary>True if the row has yet to come to the opposite side of the foundation chain.</summary>
     public bool IsBeforeOppositeSide => Row.Begins == RowBegins.BothSides && Places.Passed < Work.Below.Count / 2 + 1;
+
+    /// <summary>True of a round that passes places over before its first stitch: the maker slips over them, and then they lie behind all others.</summary>
+    public bool BeginsFurtherOn { get; } = row.IsRound && Beginning.Of(work.Words) is ({ Skipped: > 0 } or { First: Work { Passed: > 0 } or Group { Passed: > 0 } });
 
     /// <summary>True if it is worked with several yarns.</summary>
     public bool ChangesYarn { get; } = YarnsWorked.In(row).Count > 1;
@@ -197,8 +160,11 @@ internal sealed class RowContext(Piece piece, int index, Row row, RowWork work)
     /// <summary>True if the row is the first one over a part of an earlier row: then it gives numbers, as more lies beside it.</summary>
     public bool IsFirstOfPart => Index == 0 && Piece.Start is PartStart;
 
+    /// <summary>The part that the row goes over to from chains made with new yarn; null where it does no such thing.</summary>
+    public PartStart? OnNewChains => Index == 0 && Row.Start is { Adds: true } && Piece.Start is PartStart { Joined: true } part ? part : null;
+
     /// <summary>Stitches left unworked at the row's end, for good or for now.</summary>
-    public int LeftAtEnd => (Row.End is { Adds: false } end ? end.Count : 0) + (Row.Short.Over.Count > 0 ? Row.Short.Waiting : Row.Short.Left);
+    public int LeftAtEnd => (Row.End is { Adds: false } end ? end.Count : 0) + (Row.Short.Over.Count > 0 ? Row.Short.Waiting : Row.Short.Left) + (Row.Unworked?.Count ?? 0);
 
     /// <summary>The name of an edge at this row; null if it has none.</summary>
     public string? EdgeName(Hand hand) => EdgeNames.At(Piece, hand, Row.Number);

@@ -25,9 +25,9 @@ internal static class UncountedOpening
         {
             teller.Phrases.Add(new OpeningChain(stitch, opening.Chains, 0, ChainRole.Height, at));
         }
-        else if (at is ChainAt.Turn or ChainAt.RoundTurn)
+        else if (at is ChainAt.Turn or ChainAt.Back or ChainAt.RoundTurn)
         {
-            teller.Phrases.Add(new Turn());
+            teller.Phrases.Add(WayOn.AtEdge(row));
         }
 
         if (opening.Stitch is not null && IsInPlace(row, at)) words = InJoinedPlace(row, teller, words);
@@ -54,8 +54,8 @@ internal static class UncountedOpening
     {
         if (row.Row.Begins == RowBegins.Joined) return ChainAt.Joined;
         if (row.GoesOn) return OnRound(row, teller);
-        if (row.Row.Start is not { Adds: false } left) return ChainAt.Turn;
-        teller.Phrases.Add(new Turn());
+        if (row.Row.Start is not { Adds: false } left) return row.Row.Begins == RowBegins.Back ? ChainAt.Back : ChainAt.Turn;
+        teller.Phrases.Add(WayOn.AtEdge(row));
         teller.Phrases.Add(new SlipOverPlaces(Sized.Of(left.Count), AllAreLeft: true));
         teller.AtFirst = false;
         return ChainAt.LastSlip;

@@ -19,6 +19,13 @@ internal sealed partial class WordTeller
             var left = way.Amount.Times;
             while (left > 0)
             {
+                if (IsAtOtherGround)
+                {
+                    AddTimes(outer, before, times);
+                    (Phrases, before, times) = (outer, null, 0);
+                    AtOtherGround();
+                }
+
                 var start = _places.Cursor;
                 AtFirst = false;
                 Phrases = [];

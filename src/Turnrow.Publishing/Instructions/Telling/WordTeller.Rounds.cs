@@ -4,19 +4,26 @@ using Turnrow.Publishing.Trade;
 
 namespace Turnrow.Publishing.Instructions.Telling;
 
-/// <content>A round of both sides of a chain: where it comes to the other side, and its ends.</content>
+/// <content>Ground that changes within a row: a round of both sides of a chain, with its ends, and a row that goes over from chains to an earlier row.</content>
 internal sealed partial class WordTeller
 {
-    private bool _onOppositeSide;
+    private bool _onOtherGround;
 
-    // Places up to the opposite side; behind it, or where there is none, more than there are.
-    private int ToOppositeSide => row.IsBeforeOppositeSide ? (row.Work.Below.Count / 2) + 1 - _places.Passed : int.MaxValue;
+    // Places up to where other ground begins, the opposite side of the chain or the earlier row behind chains; behind it, or where there
+    // is none, more than there are.
+    private int ToOtherGround => row.IsBeforeOppositeSide ? (row.Work.Below.Count / 2) + 1 - _places.Passed
+        : row is { IsFirstOfPart: true, Row.Start: { Adds: true } chains } && _places.Passed < chains.Count ? chains.Count - _places.Passed
+        : int.MaxValue;
 
-    private void AtOppositeSide()
+    private bool IsAtOtherGround => !_onOtherGround && ToOtherGround == int.MaxValue;
+
+    private void AtOtherGround()
     {
-        if (_onOppositeSide || row.Row.Begins != RowBegins.BothSides || row.IsBeforeOppositeSide) return;
-        _onOppositeSide = true;
-        Phrases.Add(new OppositeSide());
+        if (!IsAtOtherGround) return;
+        if (row.Row.Begins == RowBegins.BothSides) Phrases.Add(new OppositeSide());
+        // What is worked over both is no place to say it: then it has to be said before the row.
+        else if (row.OnNewChains is { } part && _places.Passed == row.Row.Start!.Count) Phrases.Add(new GoOver(PartTeller.First(row, part)));
+        _onOtherGround = true;
     }
 
     // The end of a foundation chain bears no marker yet.

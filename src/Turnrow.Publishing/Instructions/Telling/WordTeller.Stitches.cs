@@ -52,8 +52,8 @@ internal sealed partial class WordTeller
         var left = work.Amount.Times;
         while (left > 0)
         {
-            AtOppositeSide();
-            var stretch = _places.Take(Math.Min(left, ToOppositeSide));
+            AtOtherGround();
+            var stretch = _places.Take(Math.Min(left, ToOtherGround));
             left -= stretch.Count;
             var where = stretch is { Top: null, Added: false, Waited: false } && IsLast(work)
                 ? new LastPlaces(Sized.Of(stretch.Count), stretch.Name)
@@ -87,6 +87,8 @@ internal sealed partial class WordTeller
         if (row.Row.Begins == RowBegins.BothSides && _places.Remaining > 0) return new NextPlaces(Sized.Of(stretch.Count), stretch.Name, AtFirst);
         if (amount.Reach == Reach.ToCorner && leftOfWord == 0 && _places.At(amount.Count) is { IsCorner: true } corner)
             return new EachToMarked(stretch.Name, PlaceName.Of(corner), Sized.Of(amount.Count));
+        if (amount.Reach == Reach.ToTurn && leftOfWord == 0 && _places.HasTurnAhead && _places.RemainingToTurn == amount.Count)
+            return new EachToTurn(stretch.Name) { Before = Sized.Of(amount.Count) };
         var open = (amount.Reach is Reach.Across or Reach.Until && _inRepeat == 0 && !row.IsFirstOfPart)
             || (amount is { Reach: Reach.ToCorner, Count: 0 } && leftOfWord == 0 && _places.Remaining == 0);
         if (!open) return new NextPlaces(Sized.Of(stretch.Count), stretch.Name, AtFirst);
@@ -140,6 +142,16 @@ internal sealed partial class WordTeller
 
     private void TogetherAll(Work work)
     {
+        // Those before the turn below, the one that goes across it, and those behind it are told apart.
+        var (takes, times, before) = (work.Takes, work.Amount.Times, _places.HasTurnAhead ? _places.RemainingToTurn : 0);
+        if (before > 0 && before < times * takes && times > 1)
+        {
+            var here = before / takes > 0 ? before / takes : 1;
+            TogetherAll(work with { Amount = Amount.Of(here) });
+            TogetherAll(work with { Amount = Amount.Of(times - here) });
+            return;
+        }
+
         var whole = work.Amount.Times * work.Takes;
         var plain = _places.UntilTop(whole) / work.Takes;
         if (plain > 0) AddTogether(work, plain, null);
@@ -156,9 +168,10 @@ internal sealed partial class WordTeller
         // In a spiral the first of them may be the chain that the round below began with: a stitch of no kind.
         var name = top is null && _places.TopAt(0) is not null ? PlaceName.AnyStitch : _places.NameOf(top is null ? places : places - 1);
         var first = AtFirst;
+        var before = _places.HasTurnAhead && _places.RemainingToTurn is var toTurn && toTurn < places ? toTurn : 0;
         _places.Pass(places);
         var at = times > 1 ? TogetherAt.Next : first ? TogetherAt.First : IsAtEnd ? TogetherAt.Last : TogetherAt.Next;
-        Phrases.Add(new Together(work.Stitch, work.Hook, work.Takes, Sized.Of(times), name, at, top));
+        Phrases.Add(new Together(work.Stitch, work.Hook, work.Takes, Sized.Of(times), name, at, top) { BeforeTurn = before });
         AtFirst = false;
     }
 

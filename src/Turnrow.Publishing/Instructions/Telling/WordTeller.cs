@@ -29,7 +29,7 @@ internal sealed partial class WordTeller(RowContext row)
     /// <summary>Tells a word.</summary>
     public void Tell(Word word)
     {
-        if (word is not (MarkCorner or RemoveCorners or Repeat)) AtOppositeSide();
+        if (word is not (MarkCorner or RemoveCorners or Repeat or Work { Amount.Times: 0 } or Group { Times: 0 })) AtOtherGround();
         switch (word)
         {
             case Work { Amount.Times: 0 } or Group { Times: 0 } or Repeat { Amount.Times: 0 }:
@@ -38,6 +38,11 @@ internal sealed partial class WordTeller(RowContext row)
                 return;
             case ChangeYarn change:
                 if (row.ChangesYarn) Phrases.Add(new WithYarn(change.Yarn));
+                return;
+            case Work { To: { } to } work:
+                var joins = JoinPhrases.Of(work, to);
+                if (Phrases is [.., IntoOther before] && before.Then(joins) is { } both) Phrases[^1] = both;
+                else Phrases.Add(joins);
                 return;
             case Work work:
                 Stitches(work);
@@ -138,7 +143,8 @@ internal sealed partial class WordTeller(RowContext row)
         var made = PlaceName.AnyStitch;
         foreach (var word in words)
         {
-            if (word is Work work) phrases.Add(new BareStitches(work.Stitch, work.Hook, Sized.Of(work.Makes * work.Amount.Count)));
+            if (word is Work { To: { } to } joins) phrases.Add(JoinPhrases.Of(joins, to));
+            else if (word is Work work) phrases.Add(new BareStitches(work.Stitch, work.Hook, Sized.Of(work.Makes * work.Amount.Count)));
             else if (word is Chains chains) phrases.Add(new ChainSpace(Sized.Of(chains.Count)));
             else if (word is MarkCorner) phrases.Add(new PlaceMarker(made, false));
             made = Markers.LastMade(word is Work { Amount.Times: 0 } one ? one with { Amount = one.Amount with { Times = one.Amount.Count } } : word) ?? made;
@@ -152,7 +158,7 @@ internal sealed partial class WordTeller(RowContext row)
         ? new StitchesIn(only.Stitch, only.Hook, only.Count, where)
         : new GroupIn(inside, where);
 
-    private bool IsAtEnd => _places.Remaining == 0 && row.LeftAtEnd == 0 && _inRepeat == 0 && !row.IsFirstOfPart;
+    private bool IsAtEnd => _places.Remaining == 0 && row.LeftAtEnd == 0 && _inRepeat == 0 && !row.IsFirstOfPart && !row.BeginsFurtherOn;
 
     // A shaped row changes at its start first, then at its end, and what is spread lies between: what is ahead tells which it is.
     private Hand? EdgeOf(ShapedPlan plan)

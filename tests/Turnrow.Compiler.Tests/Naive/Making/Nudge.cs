@@ -82,6 +82,7 @@ public sealed class Nudge
     {
         Each each => each with { Count = N(each.Count) },
         Until until => until with { Remain = N(until.Remain) },
+        ToTurn to => to with { Remain = N(to.Remain) },
         ToCorner to => to with { Remain = N(to.Remain) },
         Into into => into with { Count = N(into.Count) },
         Group group => group with { Words = All(group.Words) },
@@ -91,6 +92,7 @@ public sealed class Nudge
         Together together => together with { Over = Math.Max(2, N(together.Over)) },
         Hold hold => hold with { Count = N(hold.Count) },
         Bridge bridge => bridge with { Count = N(bridge.Count) },
+        JoinNext { Skipping: > 0 } join => join with { Skipping = N(join.Skipping) },
         Skip skip => new Skip(N(skip.Count)),
         Space space => new Space(N(space.Chains)),
         SlipOver slip => new SlipOver(N(slip.Count)),

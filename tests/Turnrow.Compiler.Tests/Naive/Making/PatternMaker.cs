@@ -18,6 +18,7 @@ public sealed class PatternMaker
     private readonly RoundMaker _rounds;
     private readonly StitchPatternMaker _patterns;
     private readonly RingMaker _rings;
+    private readonly JoinMaker _joins;
     private readonly List<Sketch> _made = [];
 
     private PatternMaker(ChoiceTape tape)
@@ -35,6 +36,7 @@ public sealed class PatternMaker
         _rounds = new RoundMaker(tape, _rows, _stitches);
         _patterns = new StitchPatternMaker(tape, _stitches);
         _rings = new RingMaker(tape, _rows, _stitches);
+        _joins = new JoinMaker(tape, _stitches);
     }
 
     public static NaivePattern Make(ChoiceTape tape)
@@ -54,7 +56,7 @@ public sealed class PatternMaker
         // Not many pieces have edges inside, so of those that do more is made.
         if (from.Inner.Count > 0 && _tape.OneIn(2) && PickUpInside(from))
             return;
-        Func<Sketch, bool>[] kinds = [Part, MirrorImage, PickUp, PickUpInside, Across, PickUpRim, AcrossBoth];
+        Func<Sketch, bool>[] kinds = [Part, MirrorImage, PickUp, PickUpInside, Across, PickUpRim, AcrossBoth, JoinedTo];
         if (!_tape.Of(kinds)(from) && !MirrorImage(_made[^1]))
             Foundation();
     }
@@ -154,6 +156,18 @@ public sealed class PatternMaker
         return true;
     }
 
+    /// <summary>A piece that is joined to it while it is worked.</summary>
+    private bool JoinedTo(Sketch from)
+    {
+        var worked = NaiveWorker.Work(Pattern);
+        if (from.Copies > 1 || !worked.IsValid || _joins.Along(NewName, from, [.. Enumerable.Range(0, _sizes).Select(size => worked.Of(from.Name, size))]) is not { } piece)
+            return false;
+        from.IsJoined = piece.IsJoined = true;
+        _made.Add(piece);
+        More(piece);
+        return true;
+    }
+
     /// <summary>A border along edges of a piece, if it comes out and no part goes on from them.</summary>
     private bool PickUpRim(Sketch from)
     {
@@ -196,7 +210,7 @@ public sealed class PatternMaker
     /// <summary>The piece, which no other is joined to, made twice and both laid side by side.</summary>
     private bool AcrossBoth(Sketch one)
     {
-        if (one.Copies > 1 || one.Start is not (BeginWith or FoundationRow or ChainStart) || _made.Exists(sketch => IsJoinedTo(sketch.Start, one.Name)) || !EndsPlainly(one)
+        if (one.Copies > 1 || one.IsJoined || one.Start is not (BeginWith or FoundationRow or ChainStart) || _made.Exists(sketch => IsJoinedTo(sketch.Start, one.Name)) || !EndsPlainly(one)
             || !CanTake(one, Hand.Right, one.Widths) || !CanTake(one, Hand.Left, one.Widths))
             return false;
         one.Copies = 2;
@@ -360,7 +374,7 @@ public sealed class PatternMaker
 
     private void More(Sketch sketch)
     {
-        for (var lines = _tape.Below(6); lines > 0 && sketch.Rows.Max() < 20; lines--)
+        for (var lines = sketch.EndsInCorners ? 0 : _tape.Below(6); lines > 0 && sketch.Rows.Max() < 20; lines--)
         {
             if (sketch.InRounds)
             {
@@ -377,7 +391,9 @@ public sealed class PatternMaker
                 default: _shaping.Any(sketch); break;
             }
         }
-        if (sketch.StandsOnStitches && !sketch.InRounds && _tape.OneIn(6))
+        if (sketch.StandsOnStitches && !sketch.EndsInCorners && _tape.OneIn(8))
+            sketch.EndsInCorners = _rows.BackAlone(sketch);
+        else if (sketch.StandsOnStitches && !sketch.InRounds && !sketch.EndsInCorners && _tape.OneIn(6))
             new CornerMaker(_tape, _tape.Of<string>(_stitches)).Ending(sketch);
         if (_tape.OneIn(4))
             sketch.Statements.Add(new FastenOff());

@@ -102,7 +102,10 @@ public sealed class RingMaker(ChoiceTape tape, RowMaker rows, IReadOnlyList<stri
             else
                 ToCorners(sketch);
         }
-        Settle(sketch);
+        if (_corners > 0 && tape.OneIn(2))
+            sketch.EndsInCorners = true;
+        else
+            Settle(sketch);
         return Ring();
     }
 

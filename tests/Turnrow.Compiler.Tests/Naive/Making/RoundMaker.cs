@@ -10,7 +10,7 @@ public sealed class RoundMaker(ChoiceTape tape, RowMaker rows, IReadOnlyList<str
             return false;
         sketch.InRounds = true;
         sketch.FirstSide = null;
-        rows.AnyRound(sketch);
+        rows.FirstRound(sketch);
         return true;
     }
 
@@ -38,6 +38,21 @@ public sealed class RoundMaker(ChoiceTape tape, RowMaker rows, IReadOnlyList<str
         sketch.TurnsRounds = way == RoundsWay.Turned;
         sketch.CanBeMirrored &= !sketch.TurnsRounds;
         rows.AnyRound(sketch);
+        if (way == RoundsWay.Spiral && tape.OneIn(2))
+            MoveMarker(sketch);
+    }
+
+    /// <summary>A round of a spiral that ends before its marker, or a few stitches past the one before.</summary>
+    private void MoveMarker(Sketch sketch)
+    {
+        if (sketch.Narrowest < 3 || !sketch.StandsOnStitches)
+            return;
+        var stitch = tape.Of(stitches);
+        var on = tape.Sizes(sketch.Sizes, 1, size => sketch.Widths[size] - 1);
+        sketch.CanBeMirrored = false;
+        sketch.Statements.Add(new RowLine([new Each(stitch, new Sized(on)), new MoveMarker()]) { IsRound = true });
+        sketch.AddRows(_ => 1);
+        rows.PlainRow(sketch);
     }
 
     private void FurtherOn(Sketch sketch)

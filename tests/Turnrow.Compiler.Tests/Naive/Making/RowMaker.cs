@@ -21,7 +21,7 @@ public sealed class RowMaker(ChoiceTape tape, IReadOnlyList<string> stitches)
         Func<Sketch, bool>[] kinds =
         [
             PlainRow, FewPlain, IntoOne, IncAndDec, EvenlySpread, RepeatTimes, RepeatToTheEnd, Nested, Edged, Fewer, Mixed, Mesh, Corners, Buttonholes, Bobbles,
-            Held, Specials,
+            Held, Specials, Back,
         ];
         if (!tape.Of(kinds)(sketch))
             PlainRow(sketch);
@@ -29,6 +29,13 @@ public sealed class RowMaker(ChoiceTape tape, IReadOnlyList<string> stitches)
 
     /// <summary>A round over what the sketch stands on.</summary>
     public void AnyRound(Sketch sketch)
+    {
+        if (!tape.OneIn(10) || !Back(sketch))
+            FirstRound(sketch);
+    }
+
+    /// <summary>A round that there is none below of.</summary>
+    public void FirstRound(Sketch sketch)
     {
         Func<Sketch, bool>[] kinds = [PlainRow, FewPlain, IntoOne, IncAndDec, EvenlySpread, RepeatTimes, RepeatToTheEnd, Nested, Edged, Held, Corners, Specials];
         if (!tape.Of(kinds)(sketch))
@@ -61,6 +68,23 @@ public sealed class RowMaker(ChoiceTape tape, IReadOnlyList<string> stitches)
         sketch.Statements.Add(new RowsLine(span, [new Across(stitch)]) { IsRound = sketch.InRounds });
         sketch.AddRows(size => rows[size]);
         (sketch.Ground, sketch.PlainStitch) = (Ground.Plain, stitch);
+    }
+
+    /// <summary>A row that goes back over the last one, and often another that goes forth again.</summary>
+    private bool Back(Sketch sketch)
+    {
+        if (sketch.Rows.Min() == 0 || !BackAlone(sketch))
+            return false;
+        return PlainRow(sketch);
+    }
+
+    /// <summary>The same as the last of a piece.</summary>
+    public bool BackAlone(Sketch sketch)
+    {
+        // Where the rows are turned then is no matter of odd and even numbers.
+        sketch.FirstSide = null;
+        sketch.CanBeMirrored &= !sketch.InRounds;
+        return Put(sketch, sketch.Widths, "rsc", new Across("rsc"));
     }
 
     private string Stitch() => tape.Of(stitches);

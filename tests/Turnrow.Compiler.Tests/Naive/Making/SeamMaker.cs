@@ -10,7 +10,7 @@ public sealed class SeamMaker(ChoiceTape tape, IReadOnlyList<Sketch> made)
             var (first, second) = (Any(), tape.OneIn(3) ? null : Any());
             // A seam of nothing but one of several says of each that it is closed by itself.
             var walk = Walk(first, second is null && tape.OneIn(2));
-            var other = second is null ? walk with { Edge = Edge(first) } : Walk(second, false);
+            var other = second is null ? OnEdge(walk, first) : Walk(second, false);
             var seam = new NaiveSeam(walk, other, tape.OneIn(2));
             var more = pattern with { Seams = [.. pattern.Seams, seam] };
             if (walk != other && NaiveWorker.Work(more).IsValid)
@@ -19,10 +19,18 @@ public sealed class SeamMaker(ChoiceTape tape, IReadOnlyList<Sketch> made)
         return pattern;
     }
 
-    private Sketch Any() => tape.Of<Sketch>(made);
+    private Sketch Any()
+    {
+        // Not many pieces have sides, so of those that do more is made.
+        var motifs = made.Where(sketch => sketch is { EndsInCorners: true, InRounds: true }).ToList();
+        return tape.Of<Sketch>(motifs.Count > 0 && tape.OneIn(2) ? motifs : made);
+    }
 
     private NaiveWalk Walk(Sketch sketch, bool each) =>
-        new(sketch.Copies > 1 && !each ? NaiveWorker.Copy(sketch.Name, tape.Below(sketch.Copies)) : sketch.Name, Edge(sketch));
+        OnEdge(new NaiveWalk(sketch.Copies > 1 && !each ? NaiveWorker.Copy(sketch.Name, tape.Below(sketch.Copies)) : sketch.Name, RimEdge.LastRow), sketch);
+
+    private NaiveWalk OnEdge(NaiveWalk walk, Sketch sketch) =>
+        sketch is { EndsInCorners: true, InRounds: true } && !tape.OneIn(4) ? walk with { Edge = RimEdge.LastRow, Side = tape.Below(3) } : walk with { Edge = Edge(sketch), Side = null };
 
     private RimEdge Edge(Sketch sketch) => sketch.Start is BeginWith or FoundationRow or ChainStart
         ? tape.Of(RimEdge.Right, RimEdge.Left, RimEdge.LastRow, RimEdge.Foundation)

@@ -48,11 +48,29 @@ public sealed class ShortRowMaker(ChoiceTape tape)
         sketch.CanBeMirrored = false;
         var remain = tape.Sizes(sketch.Sizes, 2, size => sketch.Widths[size] - 2);
         Turn(sketch, stitch, remain);
-        if (tape.OneIn(2))
+        if (tape.OneIn(3))
+            OverTheGap(sketch, stitch, remain);
+        else if (tape.OneIn(2))
             Turn(sketch, stitch, sketch.For(size => Math.Max(1, remain[size] / 2)));
         else if (tape.OneIn(2))
             Turn(sketch, stitch, sketch.For(size => Math.Min(sketch.Widths[size] - 1, remain[size] + 1)));
         Straight(sketch, 2);
+    }
+
+    // A heel: a decrease across the gap, and perhaps fewer left behind it; or up to the gap and a little over it.
+    private void OverTheGap(Sketch sketch, string stitch, int[] remain)
+    {
+        var decreases = tape.OneIn(2);
+        var words = decreases ? new List<Word> { new ToTurn(stitch, 1), new Together(stitch, 2) } : [new ToTurn(stitch, 0), new Each(stitch, 1)];
+        if (remain.Min() >= 3 && tape.OneIn(2))
+            words.AddRange([new Each(stitch, 1), new LeaveUnworked(sketch.For(size => remain[size] - 2)) { ForLater = true }]);
+        else
+            words.Add(new Across(stitch));
+        sketch.Statements.Add(new RowLine(words));
+        sketch.Statements.Add(new RowLine([new Across(stitch)]));
+        sketch.AddRows(_ => 2);
+        if (decreases)
+            sketch.Widths = [.. sketch.Widths.Select(width => width - 1)];
     }
 
     private static void Turn(Sketch sketch, string stitch, int[] remain) => Turn(sketch, stitch, new Sized(remain));

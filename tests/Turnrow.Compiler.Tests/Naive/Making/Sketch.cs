@@ -73,6 +73,9 @@ public sealed class Sketch
     /// <summary>Which rows reach an edge then depends on the hook, so nothing is picked up along it.</summary>
     public bool HasShortRows { get; set; }
 
+    /// <summary>True once another is joined to it while it is worked: it is made once then.</summary>
+    public bool IsJoined { get; set; }
+
     /// <summary>How often it is made.</summary>
     public int Copies { get; set; } = 1;
 

@@ -9,13 +9,16 @@ public sealed class SpecialMaker(ChoiceTape tape, IReadOnlyList<string> stitches
     public IReadOnlyList<NaiveStitch> Stitches => _made ?? [];
 
     // Made up when a row first asks for one: most patterns have none.
-    private IReadOnlyList<NaiveStitch> Made => _made ??= [Clam(tape, stitches), Knot(tape, stitches), Swap(tape, stitches), Lean(stitches), Tail(tape, stitches), Vee(tape, stitches)];
+    private IReadOnlyList<NaiveStitch> Made => _made ??= [Clam(tape, stitches), Knot(tape, stitches), Swap(tape, stitches), Lean(stitches), Tail(tape, stitches), Vee(tape, stitches), Spur(tape, stitches)];
 
     /// <summary>Words that use one of them between plain stitches, and sometimes the row that goes into it.</summary>
     public bool Row(Sketch sketch, string plain, Func<Sketch, Sized, Word[], bool> put)
     {
         var stitch = tape.Of<NaiveStitch>(Made);
         var (before, after) = (tape.Between(0, 2), tape.Between(0, 2));
+        // What takes no place stands on the stitch before it.
+        if (stitch.Takes == 0)
+            before++;
         var each = before + stitch.Takes + after;
         // At each end a plain stitch: which of them begins the row, its mirror decides.
         if (sketch.Rows.Min() == 0 || sketch.Narrowest < each + 2 || sketch.Widest > 40)
@@ -75,6 +78,14 @@ public sealed class SpecialMaker(ChoiceTape tape, IReadOnlyList<string> stitches
     {
         var count = tape.Between(1, 3);
         return new NaiveStitch("tail", $"({Text(count)} {stitches[0]}, {stitches[^1]}) in one place", 1, [.. Enumerable.Repeat(stitches[0], count), stitches[^1]]);
+    }
+
+    private static NaiveStitch Spur(ChoiceTape tape, IReadOnlyList<string> stitches)
+    {
+        var (first, last) = (tape.Of<string>(stitches), tape.Of<string>(stitches));
+        var (many, more) = (tape.Between(1, 3), tape.Between(0, 3));
+        var chains = many + more + first switch { "sc" => 1, "hdc" => 2, "dc" => 3, _ => 4 };
+        return new NaiveStitch("spur", $"ch {Text(chains)}, turn back, {first} {Text(many)}{(more > 0 ? $", {last} {Text(more)}" : "")}", 0, []);
     }
 
     private static NaiveStitch Vee(ChoiceTape tape, IReadOnlyList<string> stitches)

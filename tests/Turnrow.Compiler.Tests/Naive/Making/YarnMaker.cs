@@ -57,6 +57,12 @@ public sealed class YarnMaker(ChoiceTape tape, int sizes)
         var changed = new List<Word>();
         for (var i = 0; i < words.Count; i++)
         {
+            // The chain of a row's first stitch makes the space behind it too, unless that is of another yarn: of the same one it would be two chains.
+            if (i == 1 && FirstOf(words[1]) is Space)
+            {
+                changed.Add(words[1]);
+                continue;
+            }
             var begins = words.Take(i).All(word => word is Skip or SlipOver or RemoveCorners);
             // A marker goes into what was made last, and nothing stands between it and that.
             if ((mayBegin || !begins) && words[i] is not (LeaveUnworked or MarkCorner or RemoveCorners or SlipOver or Hold or Bridge) && tape.OneIn(3))
@@ -66,6 +72,8 @@ public sealed class YarnMaker(ChoiceTape tape, int sizes)
         }
         return changed;
     }
+
+    private static Word FirstOf(Word word) => word is Repeat repeat ? FirstOf(repeat.Words[0]) : word;
 
     // A change at the end of the row's last bracket would be one behind its last stitch.
     private List<Word> Inside(IReadOnlyList<Word> words, bool isLast)

@@ -53,9 +53,9 @@ internal sealed class RoundFit
 
     private static BelowGround Over(RoundLayout before, Row row)
     {
-        var turned = row.RightSide != before.Row.Row.RightSide;
+        var turned = row.StartsAt != before.Row.Row.StartsAt;
         var count = before.Row.Strip!.Tops;
-        // Where the work is turned at a join, the first place still comes first.
+        // Where a round goes the other way from a join, the first place still comes first.
         var begunAt = (row.Work!.BegunAt + (turned ? count - 1 : 0)) % count;
         return new BelowGround(before, BelowScale.Around(before.Row.Strip, turned, begunAt), turned);
     }

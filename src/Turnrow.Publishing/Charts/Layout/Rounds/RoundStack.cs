@@ -110,5 +110,5 @@ internal sealed record RoundStack(IReadOnlyList<RoundLayout> Rounds, int Left)
         return length;
     }
 
-    private static bool Follows(Row row) => row.Number == 1 || row is { Start: null, End: null, Short.IsNone: true } && row.Begins >= RowBegins.Ring;
+    private static bool Follows(Row row) => row.Number == 1 || row is { Start: null, End: null, Short.IsNone: true, Unworked: null } && row.Begins >= RowBegins.Ring;
 }

@@ -1,0 +1,112 @@
+using Turnrow.Compiler.Claims;
+using Turnrow.Compiler.Diagnostics.Kinds;
+using Turnrow.Compiler.Pieces;
+using Turnrow.Compiler.Rows;
+using Turnrow.Compiler.Values;
+using Turnrow.Fabric;
+using Turnrow.Fabric.Motifs;
+using Turnrow.Fabric.Patterns;
+using Turnrow.Fabric.Pieces;
+using Turnrow.Fabric.Stitches;
+using Turnrow.Fabric.Words;
+using Turnrow.Syntax.Tree;
+
+namespace Turnrow.Compiler.Joins;
+
+/// <summary>Reads <c>blanket throw of tile: 5 across, 7 down, join in each sp</c>.</summary>
+internal sealed class BlanketBinder(Context context, PieceBook book)
+{
+    private const int Most = 1000;
+
+    /// <summary>The blanket; its rim is a piece from there on. Null, and reported, if it can't be made in any size.</summary>
+    public BlanketInSizes? Bind(BlanketStatement statement)
+    {
+        if (context.TryStitch(statement.Name.Text) is not null) context.Findings.Add(NameIsStitch.At(statement.Name.Span, statement.Name.Text));
+        if (book.Find(statement.Name.Text) is { } earlier) context.Findings.Add(DefinedTwice.At(statement.Name.Span, statement.Name.Text, earlier.Span));
+        var rim = RimOf(statement);
+        var blankets = book.Bind(statement.Motif) is { } motif ? InSizes(statement, motif) : new Blanket?[context.Sizes];
+        for (var i = 0; i < blankets.Length; i++)
+        {
+            if (blankets[i] is { } made)
+            {
+                rim.Builders[i].Assemble(made.Rim, new Origin(statement));
+            }
+            else
+            {
+                rim.Builders[i].BeginUnknown();
+                rim.Builders[i].Doubt(true);
+            }
+        }
+
+        rim.Changed();
+        new ClaimBinder(context).CheckRow(rim, new ClaimBinder(context).Bind(statement.Claim));
+        book.Add(rim);
+        return Array.Exists(blankets, static b => b is not null) ? new BlanketInSizes(statement.Name.Text, statement.Motif.Text, blankets) : null;
+    }
+
+    private PieceState RimOf(BlanketStatement statement)
+    {
+        var builders = new PieceBuilder[context.Sizes];
+        for (var i = 0; i < builders.Length; i++) builders[i] = new PieceBuilder(statement.Name.Text, context.Rules, context.Worked) { Yarn = context.Yarns.First };
+        return new PieceState(statement.Name.Text, statement.Name.Span, builders) { Joined = true };
+    }
+
+    private Blanket?[] InSizes(BlanketStatement statement, PieceState motif)
+    {
+        var blankets = new Blanket?[context.Sizes];
+        var (across, down) = (context.Evaluate.Counts(statement.Across), context.Evaluate.Counts(statement.Down));
+        var stitch = statement.Stitch is { } word ? context.StitchOf(word) : StitchBook.Slip;
+        motif.Joined = true;
+        book.JoinsInDoubt |= motif.EdgesInDoubt;
+        if (motif.Copies.Count > 0)
+        {
+            context.Findings.Add(BlanketNumber.Several(statement.Motif.Span, motif.Name));
+            return blankets;
+        }
+
+        if (!FilterOf(statement.Place, out var between) || stitch is null || motif.EdgesInDoubt) return blankets;
+        var few = Sized.Where(context.Sizes, i => across[i] is { } a && down[i] is { } d && (a < 1 || d < 1 || a * (long)d < 2 || a > Most || d > Most));
+        if (few.Length > 0) context.Findings.Add(BlanketNumber.At(context, statement.Across.Span.To(statement.Down.Span), few, i => across[i]!.Value, i => down[i]!.Value, Most));
+        var faults = new BlanketFault?[context.Sizes];
+        for (var i = 0; i < blankets.Length; i++)
+        {
+            var made = motif.Finished[i];
+            if (few.Contains(i) || across[i] is not { } a || down[i] is not { } d || made is { Top: null } or { CornersInDoubt: true } || made.Rows[^1].Work is null) continue;
+            (blankets[i], faults[i]) = new BlanketMaker(made, stitch, between, new Origin(statement)).Make(statement.Name.Text, a, d);
+        }
+
+        Report(statement, motif, faults);
+        return blankets;
+    }
+
+    // Corners are joined in any case; `in each corner` joins nothing else.
+    private bool FilterOf(PlaceSyntax place, out PlaceFilter? between)
+    {
+        between = null;
+        if (place is not { Word: PlaceWord.Each, Other: null, Remain: null })
+        {
+            context.Findings.Add(BlanketJoin.Place(place.Span));
+            return false;
+        }
+
+        if (place is { Kind: [{ Text: "corner" }], AndKind.Count: 0 }) return true;
+        if (new PlaceBinder(context).Bind(place) is not { } target) return false;
+        between = target.Filter;
+        return true;
+    }
+
+    private void Report(BlanketStatement statement, PieceState motif, BlanketFault?[] faults)
+    {
+        foreach (var fault in faults.OfType<BlanketFault>().Distinct().ToList())
+        {
+            var sizes = Sized.Where(context.Sizes, i => faults[i] == fault);
+            var made = motif.Finished[sizes[0]];
+            context.Findings.Add(fault.Kind switch
+            {
+                BlanketFaultKind.NotFourSides => BlanketMotif.Sides(context, statement.Motif.Span, sizes, made, motif.Name),
+                BlanketFaultKind.SidesUnlike => BlanketMotif.Unlike(context, statement.Motif.Span, sizes, made, motif.Name, fault.Side),
+                _ => BlanketJoin.At(context, statement.Place.Span, sizes, fault.Kind, motif.Name),
+            });
+        }
+    }
+}

@@ -1,0 +1,63 @@
+using Turnrow.Fabric.Pieces;
+using Turnrow.Fabric.Places;
+
+namespace Turnrow.Fabric.Motifs;
+
+/// <summary>Motifs in rows and columns, each joined in its last round to those that lie before it and below it; in one size.</summary>
+/// <param name="Name">What the whole is called.</param>
+/// <param name="Motif">The motif, worked by itself as the first one is.</param>
+/// <param name="Across">Motifs in a row.</param>
+/// <param name="Down">Motifs in a column.</param>
+/// <param name="Joined">The others, by the sides on which they are joined.</param>
+/// <param name="Rim">The places all round, from the top left corner.</param>
+public sealed record Blanket(string Name, Piece Motif, int Across, int Down, IReadOnlyList<JoinedMotif> Joined, PlaceSequence Rim)
+{
+    /// <summary>All motifs.</summary>
+    public long Motifs => (long)Across * Down;
+}
+
+/// <summary>A motif that is joined in its last round, and how many are so.</summary>
+/// <param name="Piece">The motif; only its last round is another one.</param>
+/// <param name="To">What lies beside it, along each side that is joined.</param>
+/// <param name="Count">How many.</param>
+public sealed record JoinedMotif(Piece Piece, IReadOnlyList<Neighbour> To, long Count);
+
+/// <summary>Which motif lies beside another one where it is joined.</summary>
+public enum Neighbour : byte
+{
+    /// <summary>The one before it in its row.</summary>
+    Before,
+
+    /// <summary>The one in the row below.</summary>
+    Below,
+
+    /// <summary>One or the other: the motif looks alike from all its sides.</summary>
+    Beside,
+}
+
+/// <summary>Why motifs can't be joined to a blanket.</summary>
+public enum BlanketFaultKind : byte
+{
+    /// <summary>The last row is no round with four corners, or has the wrong side facing.</summary>
+    NotFourSides,
+
+    /// <summary>Sides that would meet are not alike.</summary>
+    SidesUnlike,
+
+    /// <summary>Along the sides there is nothing of the kind to join in.</summary>
+    NothingToJoin,
+
+    /// <summary>The last round goes over its corners by words that leave no place for the stitch that joins.</summary>
+    CornersPassed,
+
+    /// <summary>Stitches are to be joined one by one where several are made at once.</summary>
+    SeveralAtOnce,
+
+    /// <summary>The joined round does not come out.</summary>
+    NotWorked,
+}
+
+/// <summary>Why motifs can't be joined.</summary>
+/// <param name="Kind">What is wrong.</param>
+/// <param name="Side">Of unlike sides the first of the two, from 0.</param>
+public sealed record BlanketFault(BlanketFaultKind Kind, int Side = 0);

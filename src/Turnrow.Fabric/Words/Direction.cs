@@ -1,0 +1,57 @@
+using Turnrow.Fabric.Rows;
+using Turnrow.Fabric.Stitches;
+
+namespace Turnrow.Fabric.Words;
+
+/// <summary>Which way a row is worked: as every row, or back from the maker's left to her right. Its stitches say it, and all of them the same.</summary>
+internal static class Direction
+{
+    /// <summary>True if what a row is meant to be has a stitch that is worked back.</summary>
+    public static bool IsBack(RowPlan plan) => plan switch
+    {
+        ShapedPlan shaped => IsBack(shaped.Stitch),
+        WordsPlan words => Find(words.Words, back: true) is not null,
+        _ => false,
+    };
+
+    /// <summary>What is wrong with a row that is worked back: another of its stitches is not, or there is no row that it could go back over.</summary>
+    public static RowFault? Fault(IReadOnlyList<Word> words, bool isFirst)
+    {
+        if (Find(words, back: false) is { } other) return new RowFault(RowFaultKind.TwoDirections, other, 0, 0, 0);
+        return isFirst ? new RowFault(RowFaultKind.NothingToGoBackOver, Find(words, back: true), 0, 0, 0) : null;
+    }
+
+    private static bool IsBack(Stitch stitch)
+    {
+        if (stitch.Making == StitchMaking.Reversed) return true;
+        for (var i = 0; i < stitch.Form?.Parts.Count; i++)
+        {
+            if (stitch.Form.Parts[i].Stitch is { Making: StitchMaking.Reversed }) return true;
+        }
+
+        return false;
+    }
+
+    // The first word whose stitch is worked so; null if there is none.
+    private static Word? Find(IReadOnlyList<Word> words, bool back)
+    {
+        for (var i = 0; i < words.Count; i++)
+        {
+            var found = words[i] switch
+            {
+                Work { Amount: { Reach: Reach.Fixed, Times: 0 } } => null,
+                Work work => Matching(work, work.Stitch, back),
+                Spread spread => Matching(spread, spread.Stitch, back),
+                ByPlace place => Matching(place, place.InStitch.Stitch, back),
+                Group group => Find(group.Words, back),
+                Repeat repeat => Find(repeat.Words, back),
+                _ => null,
+            };
+            if (found is not null) return found;
+        }
+
+        return null;
+    }
+
+    private static Word? Matching(Word word, Stitch stitch, bool back) => IsBack(stitch) == back ? word : null;
+}

@@ -1,0 +1,68 @@
+using Turnrow.Fabric.Motifs;
+using Turnrow.Fabric.Patterns;
+using Turnrow.Fabric.Pieces;
+using Turnrow.Publishing.Trade;
+
+namespace Turnrow.Publishing.Instructions;
+
+/// <summary>Writes how motifs become a blanket: how many there are, in which order they are worked, and the last round of each kind that is joined.</summary>
+internal sealed class BlanketWriter(Pattern pattern, SizeNames names, Wording words)
+{
+    private readonly List<string> _paragraphs = [];
+
+    /// <summary>The blanket as paragraphs of Markdown.</summary>
+    public IReadOnlyList<string> Write(BlanketInSizes blanket)
+    {
+        _paragraphs.Add($"### {Names.Title(blanket.Name)}");
+        var sizes = Enumerable.Range(0, blanket.InSizes.Count).Where(i => blanket.InSizes[i] is not null).ToList();
+        var made = sizes.Select(i => blanket.InSizes[i]!).ToList();
+        var motif = Names.Title(blanket.Motif);
+        var all = Sized.Over([.. made.Select(static b => (int)b.Motifs)]);
+        _paragraphs.Add($"{names.Only(sizes)}**{all.Written()} motifs, {Over(made, static b => b.Across)} across and {Over(made, static b => b.Down)} down, {words.Side(true)} up.** Work them row by row from the bottom up, each row from left to right, and join each in its last round to those that lie beside it. {Turned(made)}");
+        _paragraphs.Add($"**First motif:** As {motif}.");
+        foreach (var to in made.SelectMany(static b => b.Joined).Select(static j => string.Join(' ', j.To)).Distinct().ToList()) Joined(blanket, motif, to);
+        var spaces = made.Exists(static b => SpacesOf(b) > 0);
+        _paragraphs.Add($"{names.Only(sizes)}All round there are {Over(made, static b => b.Rim.Count - SpacesOf(b))} {words.Sts}{(spaces ? $" and {Over(made, SpacesOf)} {words.Sp}s" : string.Empty)}: of each motif at the rim all that lies between its two corners, and the corners themselves, so that two of them lie side by side wherever two motifs meet.");
+        return _paragraphs;
+    }
+
+    private void Joined(BlanketInSizes blanket, string motif, string to)
+    {
+        var sizes = new List<int>();
+        var joined = new List<JoinedMotif>();
+        for (var i = 0; i < blanket.InSizes.Count; i++)
+        {
+            if (blanket.InSizes[i]?.Joined.FirstOrDefault(j => string.Join(' ', j.To) == to) is not { } one) continue;
+            sizes.Add(i);
+            joined.Add(one);
+        }
+
+        var before = Over(joined, static j => j.Piece.Rows.Count - 1);
+        var start = joined.TrueForAll(static j => j.Piece.Rows.Count == 1) ? "Begin as" : "Work as";
+        var upTo = joined.TrueForAll(static j => j.Piece.Rows.Count == 1) ? string.Empty : $" to the end of Round {before}";
+        _paragraphs.Add($"{names.Only(sizes)}**Motifs joined along {(joined[0].To.Count == 1 ? "one side" : "two sides")} (make {Sized.Over([.. joined.Select(static j => (int)j.Count)]).Written()}):** {Which(joined[0].To)} {start} {motif}{upTo}, then:");
+        var pieces = blanket.InSizes.Select((b, i) => sizes.IndexOf(i) is >= 0 and var at ? joined[at].Piece : Nothing(blanket.Motif)).ToList();
+        var line = joined[0].Piece.Rows[^1].Origin.Value!;
+        var rows = new RowsWriter(pattern, names, words, _paragraphs);
+        rows.Write(new PieceLines(new PieceInSizes(blanket.Motif, pieces, [], null), words.NamesYarns).Of(new RowsPassage(line, null)));
+        _paragraphs.Add("Fasten off.");
+    }
+
+    private static string Turned(List<Blanket> made) => made.TrueForAll(static b => b.Joined.All(static j => j.To.Count > 1 || j.To[0] == Neighbour.Beside))
+        ? "All sides of a motif are alike: turn it as it comes."
+        : "The first side of a motif, behind the first corner of its last round, lies at its left.";
+
+    private static string Which(IReadOnlyList<Neighbour> to) => to switch
+    {
+        [Neighbour.Beside] => "the other motifs of the first row, each to the one before it, and the first motif of each further row, to the one below it.",
+        [Neighbour.Before] => "the other motifs of the first row, each to the one before it.",
+        [Neighbour.Below] => "the first motif of each further row, to the one below it.",
+        _ => "all others, each to the one before it and to the one below it.",
+    };
+
+    private static int SpacesOf(Blanket blanket) => blanket.Rim.CountWhere(static p => p.Kind == Fabric.Places.PlaceKind.Space);
+
+    private static string Over<T>(IReadOnlyList<T> items, Func<T, int> number) => Sized.Over([.. items.Select(number)]).Written();
+
+    private static Piece Nothing(string name) => new(name, null, [], new EdgeWalk(Fabric.Rows.Hand.Right, []), new EdgeWalk(Fabric.Rows.Hand.Left, []), false);
+}

@@ -1,0 +1,126 @@
+using Turnrow.Fabric.Motifs;
+using Turnrow.Fabric.Places;
+using Xunit;
+
+namespace Turnrow.Compiler.Tests.Joins;
+
+/// <summary>Blankets of motifs: how many are joined on which sides, and what their rim is.</summary>
+public sealed class BlanketTests
+{
+    private const string Tile = """
+        piece tile
+        begin with ring
+        round 1: (3 dc, ch 2, mark corner) 4 times in ring
+        round 2: ((3 dc, ch 2, 3 dc) in next corner, ch 1) around
+        fasten off
+
+        """;
+
+    private static Blanket Throw(string blanket, string tile = Tile) => Compiled.Of(tile + blanket + "\n").Clean().Pattern.Blankets.Single().InSizes[0]!;
+
+    [Theory]
+    [InlineData(2, 1, "1")]
+    [InlineData(1, 2, "1")]
+    [InlineData(2, 2, "2 1")]
+    [InlineData(5, 7, "10 24")]
+    [InlineData(20, 20, "38 361")]
+    [InlineData(1000, 1000, "1998 998001")]
+    public void It_is_counted_how_many_are_joined_on_which_sides(int across, int down, string counts)
+    {
+        var blanket = Throw(FormattableString.Invariant($"blanket throw of tile: {across} across, {down} down, join in each sp"));
+        Assert.Equal(counts, string.Join(' ', blanket.Joined.Select(j => j.Count)));
+        Assert.Equal((long)across * down, 1 + blanket.Joined.Sum(j => j.Count));
+    }
+
+    /// <summary>Laid out motif by motif: the outer sides of each, round the whole from the top left corner.</summary>
+    [Theory]
+    [InlineData(2, 1)]
+    [InlineData(3, 4)]
+    [InlineData(7, 2)]
+    public void The_rim_is_what_lies_outside(int across, int down)
+    {
+        var blanket = Throw(FormattableString.Invariant($"blanket throw of tile: {across} across, {down} down, join in each sp"));
+        // From one corner space to the next: three dc of either corner, and a space between them.
+        string[] side = ["ch-2", "dc", "dc", "dc", "ch-1", "dc", "dc", "dc", "ch-2"];
+        var rim = new List<string>();
+        foreach (var many in new[] { down, across, down, across })
+        {
+            for (var n = 0; n < many; n++) rim.AddRange(n == 0 ? ["corner", .. side[1..]] : side);
+            rim.RemoveAt(rim.Count - 1);
+        }
+
+        Assert.Equal(rim, Flat(blanket.Rim).Select(p => p.IsCorner ? "corner" : p.Kind == PlaceKind.Space ? $"ch-{p.Chains}" : p.Stitch!.Id));
+    }
+
+    [Fact]
+    public void A_border_goes_round_it_all() => Compiled.Of(Tile + """
+        blanket throw of tile: 5 (6) across, 7 (8) down, join in each sp = 144 (168)
+        piece edging picked up around throw last row: 1 sc in each st, 3 sc in each corner = 220 (256)
+        round 2: (sc to corner, 3 sc in corner) around, sc around = 228 (264)
+        fasten off
+
+        """).Clean();
+
+    [Fact]
+    public void What_goes_on_from_it_may_be_a_part_too() => Compiled.Of(Tile + """
+        blanket throw of tile: 5 across, 7 down, join in each sp
+        piece edging from throw: 212 stitches at right edge
+        round 1: sc in each st and sp, remove corners = 212
+
+        """).Clean();
+
+    [Fact]
+    public void Yarn_is_that_of_all_motifs()
+    {
+        const string Header = "pattern \"Throw\"\nterms US\nyarn main \"wool\", 50 g, 100 m\ngauge dc: 20 stitches and 10 rows to 10 cm\nswatch dc: 20 stitches and 10 rows weigh 10 g\n";
+        var one = Compiled.Whole(Header + Tile).Pattern;
+        var all = Compiled.Whole(Header + Tile + "blanket throw of tile: 20 across, 20 down, join in each sp\n").Pattern;
+        var (single, whole) = (Fabric.Patterns.YarnNeed.Of(one)!.Grams![0], Fabric.Patterns.YarnNeed.Of(all)!.Grams![0]);
+        Assert.Equal((single * 400)!.Value, whole);
+    }
+
+    [Theory]
+    [InlineData("round 2: ((3 dc, ch 2, 3 dc) in next corner, ch 1) around", "in each sp", "2 2 2 1 2 1")]
+    [InlineData("round 2: ((3 dc, ch 3, 3 dc) in next corner, ch 2) around", "in each sp", "3 2 3 2 3 2 3 2")]
+    [InlineData("round 2: ((3 dc, ch 3, 3 dc) in next corner, ch 2) around", "in each corner", "3 2 3 2 3 2 3 2")]
+    public void Chains_give_way_to_what_joins(string round, string join, string spaces)
+    {
+        var blanket = Throw($"blanket throw of tile: 2 across, 2 down, join {join}", $"piece tile\nbegin with ring\nround 1: (3 dc, ch 2, mark corner) 4 times in ring\n{round}\nfasten off\n");
+        var two = Flat(blanket.Joined[^1].Piece.Top!).Where(p => p.Kind == PlaceKind.Space).Select(p => p.Chains);
+        Assert.Equal(spaces, string.Join(' ', two));
+    }
+
+    [Theory]
+    [InlineData("blanket throw of tile: 1 across, 1 down, join in each sp", "blanket-number")]
+    [InlineData("blanket throw of tile: 0 across, 3 down, join in each sp", "blanket-number")]
+    [InlineData("blanket throw of tile: 2 (1) across, 1 down, join in each sp", "blanket-number")]
+    [InlineData("blanket throw of tile: 2000 across, 3 down, join in each sp", "blanket-number")]
+    [InlineData("blanket throw of tile: 3 across, 3 down, join in each ch-5 sp", "blanket-join")]
+    [InlineData("blanket throw of tile: 3 across, 3 down, join in next sp", "blanket-join")]
+    [InlineData("blanket throw of tail: 3 across, 3 down, join in each sp", "unknown-piece")]
+    [InlineData("blanket tile of tile: 3 across, 3 down, join in each sp", "defined-twice")]
+    [InlineData("blanket throw of tile: 3 across, 3 down, join in each sp = 71", "row-count")]
+    public void What_makes_no_blanket_is_told(string blanket, params string[] found) => Assert.Equal(found, Compiled.Of(Tile + blanket + "\n").Found.Where(n => n != "piece-unjoined"));
+
+    [Theory]
+    [InlineData("round 1: (3 dc, ch 2, mark corner) 6 times in ring", "blanket-motif")]
+    [InlineData("round 1: 12 dc in ring", "blanket-motif")]
+    [InlineData("round 1: (3 dc, ch 2, mark corner) 4 times in ring\nround 2: dc in each st and sp", "blanket-join")]
+    [InlineData("round 1: (3 dc, ch 2, mark corner) 4 times in ring\nround 2: ((3 dc, ch 2, 3 dc) in next corner, ch 1) 3 times, (3 dc, ch 2, 3 dc) in next corner, ch 1, ch 1", "blanket-motif")]
+    public void A_motif_has_four_sides_that_meet(string rounds, string found) =>
+        Assert.Contains(found, Compiled.Of($"piece tile\nbegin with ring\n{rounds}\nfasten off\nblanket throw of tile: 3 across, 3 down, join in each sp\n").Found);
+
+    private static IEnumerable<Place> Flat(PlaceSequence places)
+    {
+        foreach (var segment in places.Segments)
+        {
+            for (var i = 0; i < segment.Times; i++)
+            {
+                foreach (var run in segment.Unit)
+                {
+                    for (var n = 0; n < run.Count; n++) yield return run.Place;
+                }
+            }
+        }
+    }
+}

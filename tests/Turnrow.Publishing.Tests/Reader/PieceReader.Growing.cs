@@ -1,0 +1,46 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
+
+namespace Turnrow.Publishing.Tests.Reader;
+
+/// <content>Rows in which one repeat is worked more often each time, with a line for each that says how often.</content>
+internal sealed partial class PieceReader
+{
+    private void Grow(RowParagraph row)
+    {
+        if (Grown().Match(row.Text) is not { Success: true } grown) throw new Misread("what is worked more often cannot be read");
+        var (what, step, unread) = (grown.Groups["what"].Value, Number.Of(grown.Groups["step"].Value), row.Lines.ToList());
+        var models = grown.Groups["row"].Success
+            ? Enumerable.Repeat(Number.Of(grown.Groups["row"].Value), row.To - row.From + 1).ToList()
+            : Fold.Models(grown.Groups["how"].Value + ".", row.From, row.To);
+        var come = new Dictionary<int, int>();
+        for (var number = row.From; number <= row.To; number++)
+        {
+            var model = models[number - row.From];
+            come[model] = come.GetValueOrDefault(model) + 1;
+            var line = unread.FindIndex(l => l.Row == number);
+            var said = line < 0 ? null : unread[line].Times;
+            var text = piece.Texts.GetValueOrDefault(model) is { } known ? Again(known, what, come[model] * step, said, grown.Groups["places"].Success) : null;
+            if (text is null != said is null) throw new Misread($"whether Row {number} works it more often is not as said");
+            Work(row, number, text is null ? Model(model) : RowSentence.Read(text, stitches));
+            if (line < 0) continue;
+            claims.Check(unread[line].Count, piece.Rows[^1]);
+            unread.RemoveAt(line);
+        }
+
+        if (unread.Count > 0 || row.Lines[^1].Row != row.To) throw new Misread("there are lines for rows that are not made, or none for the last");
+    }
+
+    // The words of the row with what grows worked more often; null if it is not among them.
+    private static string? Again(string text, string what, int more, int? said, bool inPlaces)
+    {
+        var found = Regex.Matches(text, $@"{Regex.Escape($"[{what}] ")}(?<n>\d+) times");
+        if (found.Count == 0) return null;
+        if (found.Count > 1 != inPlaces) throw new Misread($"it is worked in {found.Count} places");
+        if (found.Any(place => Number.Of(place.Groups["n"].Value) + more != said)) throw new Misread($"it is not worked {said} times, going by the time before");
+        return Regex.Replace(text, $@"(?<={Regex.Escape($"[{what}] ")})\d+(?= times)", said!.Value.ToString(CultureInfo.InvariantCulture));
+    }
+
+    [GeneratedRegex(@"^(?<how>As (?:Row|Round) (?<row>\d+)|Repeat .+), but work \[(?<what>.+)\] (?<step>\d+) more times?(?<places> in each place)? than (?:in the (?:row|round) before|the time before):$")]
+    private static partial Regex Grown();
+}
