@@ -50,12 +50,13 @@ public sealed partial class PieceBuilder
     /// <param name="words">What it is to be; null if that is not known.</param>
     public void WorkBack(IReadOnlyList<Word>? words) => _course.IsBack = words is not null && Direction.IsBack(new WordsPlan(words));
 
-    // Where a round begins is the designer's to say: behind slip stitches, or in a corner that it goes to first.
+    // Where a round begins is the designer's to say: behind slip stitches, or in a corner that it goes to first. A spiral goes on to its next corner as it
+    // goes on to anything else.
     private int BegunAt(IReadOnlyList<Word> words, PlaceSequence below)
     {
         if (!GoesOnRound) return 0;
         if (words is [SlipOver slip, ..]) return slip.Count < below.Count ? slip.Count : 0;
-        return FirstTarget(words) is { } first && Corners.IsCorner(first) ? Math.Max(0, new PlaceCursor(below).ToCorner()) : 0;
+        return FirstTarget(words) is { } first && Corners.IsCorner(first) && (first.Aim == Aim.Corner || Begins != RowBegins.Spiral) ? Math.Max(0, new PlaceCursor(below).ToCorner()) : 0;
     }
 
     // The slip stitches are no words of a round that has been begun there.

@@ -40,7 +40,7 @@ internal sealed partial class RowRun
     // What takes no place is worked on what was made last; at the beginning of a row that is nothing.
     private bool HasFoot(Word? first, Word word)
     {
-        if (first is not Work { Takes: 0 } || _worked || _chained) return true;
+        if (first is not Work { Takes: 0, To: null } || _worked || _chained) return true;
         return Failed(RowFaultKind.StandsOnNothing, word, 0);
     }
 

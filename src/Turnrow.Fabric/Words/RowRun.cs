@@ -50,8 +50,7 @@ internal sealed partial class RowRun(PlaceSequence below, bool isRound, int wait
             case Work work: Stitches(work, done); break;
             case Group group: InOnePlace(group, done); break;
             case Repeat repeat: Times(repeat, done); break;
-            case Chains chains when JoinWords.GoesOnSpace(done, done.Count): _tops.WidenLast(chains.Count); done.Add(chains); break;
-            case Chains chains: _tops.Add(Place.SpaceOf(chains.Count), 1); done.Add(chains); _chained = true; break;
+            case Chains chains: Chain(chains, done); break;
             case Skip skip when MeetsCorner(skip.Count): Fail(RowFaultKind.CornerPassed, skip, 0, 1); break;
             case Skip skip: PassOver(skip, skip.Count, done); break;
             case SlipOver slip: Slip(slip, done); break;
@@ -65,6 +64,14 @@ internal sealed partial class RowRun(PlaceSequence below, bool isRound, int wait
             case Spread spread: SpreadOut(spread, done); break;
             case ByPlace each: PlaceByPlace(each, done); break;
         }
+    }
+
+    private void Chain(Chains chains, List<Word> done)
+    {
+        if (JoinWords.GoesOnSpace(done, done.Count)) _tops.WidenLast(chains.Count);
+        else _tops.Add(Place.SpaceOf(chains.Count), 1);
+        _chained = true;
+        done.Add(chains);
     }
 
     private void Fail(RowFaultKind kind, Word? word, int needed, int there) =>

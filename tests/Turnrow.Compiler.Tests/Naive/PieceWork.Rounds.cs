@@ -87,18 +87,18 @@ public sealed partial class PieceWork
             on = slip.Count[Size];
             words = words.Skip(1).ToList();
         }
-        else if (FirstGoesIntoCorner(words.First(word => word is not WithYarn)))
+        else if (FirstGoesIntoCorner(_way == RoundsWay.Spiral && _lastWay == RoundsWay.Spiral, words.First(word => word is not WithYarn)))
             on = places.TakeWhile(place => !place.IsCorner).Count();
         if (on >= places.Count)
             throw new UnworkableException("the round would begin where it does");
         return [.. places.Skip(on), .. places.Take(on)];
     }
 
-    private static bool FirstGoesIntoCorner(Word word) => word switch
+    private static bool FirstGoesIntoCorner(bool isSpiral, Word word) => word switch
     {
-        Repeat repeat => FirstGoesIntoCorner(repeat.Words.First(word => word is not WithYarn)),
-        Into into => into.Target.Place is PlaceWord.Corner or PlaceWord.NextCorner,
-        Group group => group.Target.Place is PlaceWord.Corner or PlaceWord.NextCorner,
+        Repeat repeat => FirstGoesIntoCorner(isSpiral, repeat.Words.First(word => word is not WithYarn)),
+        Into into => into.Target.Place is PlaceWord.Corner || (into.Target.Place is PlaceWord.NextCorner && !isSpiral),
+        Group group => group.Target.Place is PlaceWord.Corner || (group.Target.Place is PlaceWord.NextCorner && !isSpiral),
         _ => false,
     };
 }

@@ -26,11 +26,11 @@ internal static class WayOn
         return ChainAt.LastSlip;
     }
 
-    /// <summary>At the edge where the row before ends: the work is turned, or it is not.</summary>
-    public static Phrase AtEdge(RowContext row) => row.Row.Begins == RowBegins.Back ? new DoNotTurn() : new Turn();
-
     /// <summary>True if what lies before the beginning is passed over at the round's end as well.</summary>
     public static bool IsPassedAtEnd(IReadOnlyList<Word> words, int on) => words is [.., Skip { IsUnsaid: true } rest] && rest.Count >= on;
+
+    /// <summary>At the edge where the row before ends: the work is turned, or it is not.</summary>
+    public static Phrase AtEdge(RowContext row) => row.Row.Begins == RowBegins.Back ? new DoNotTurn() : new Turn();
 
     /// <summary>What so many places are called.</summary>
     public static PlaceName NameOf(PlaceSequence places, int from, int count)
