@@ -91,6 +91,13 @@ internal sealed class UnreadLines(SyntaxTree tree)
         return left.Contains("for", StringComparison.OrdinalIgnoreCase) && !left.Contains("hold", StringComparison.OrdinalIgnoreCase);
     }
 
+    /// <summary>True if a broken line may have moved a marker: its claim then says what it made, and not how many come next.</summary>
+    public bool MayMoveMarker(LineSyntax line)
+    {
+        var text = tree.Source.Text.AsSpan(line.Span.Start, line.Span.Length);
+        return text.Contains("marker", StringComparison.OrdinalIgnoreCase) || text.Contains("move ", StringComparison.OrdinalIgnoreCase) && !text.Contains("remove", StringComparison.OrdinalIgnoreCase);
+    }
+
     /// <summary>True if a broken line may have been for some sizes only: a size stands before its colon.</summary>
     public bool MayBeForSomeSizes(LineSyntax line, IReadOnlyList<string> sizes)
     {

@@ -101,6 +101,7 @@ public static class CompilerDiagnostics
         PickUpNothing.Kind,
         SeamNothing.Kind,
         SeamEasing.Kind,
+        StandsOnNothing.Kind,
         ExpectMeasure.Kind,
         ExpectEqual.Kind,
         SizeUnknown.Kind,

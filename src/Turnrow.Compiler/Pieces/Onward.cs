@@ -102,7 +102,7 @@ internal static class Onwards
     {
         var lead = piece.Lead;
         var inRounds = lead.RowCount == 0 ? lead.InRounds || (counted is not null && RowsOrRounds.SaysRounds(counted)) : lead.InRounds;
-        if (!inRounds || lead.RowsInDoubt || context.StitchPatterns.InRounds(named.Text, lead.RoundsAre) is not { } made) return written;
+        if (!inRounds || context.StitchPatterns.InRounds(named.Text, lead.RoundsAre) is not { } made) return written;
         if (made.Pattern is null) context.Findings.Add(PictureRounds.At(named.Span, written.Name, made.Against));
         return made.Pattern;
     }

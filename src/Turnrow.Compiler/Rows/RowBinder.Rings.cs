@@ -22,4 +22,9 @@ internal sealed partial class RowBinder
         for (var i = 0; i < words.Length; i++) words[i] = inside[i] is { } list && amounts[i] is { } amount ? new Repeat(list, amount) : null;
         return words;
     }
+
+    // What stands on the stitch before it goes no more into the ring than into any other place.
+    private static Work? InRing(StitchReading read, int size, int many) => read.In(size) is not { } stitch ? null
+        : stitch.Takes == 0 ? new Work(stitch, 0, 1, Amount.Of(many), Target.Next, read.Hook)
+        : new Work(stitch, 1, many, Amount.Once, Target.Ring, read.Hook);
 }

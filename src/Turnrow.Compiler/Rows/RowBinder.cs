@@ -200,7 +200,7 @@ internal sealed partial class RowBinder(Context context, PieceState? piece = nul
         {
             var many = before is null ? 1 : before[i];
             if (amounts[i] is not { } amount || many is not { } n || targets[i] is not { } target) continue;
-            words[i] = _ring > 0 ? new Work(read.Stitch, 1, n * amount.Count, Amount.Once, target, read.Hook) : WorkOf(read, i, n, amount, target);
+            words[i] = _ring > 0 ? InRing(read, i, n * amount.Count) : WorkOf(read, i, n, amount, target);
         }
 
         return words;

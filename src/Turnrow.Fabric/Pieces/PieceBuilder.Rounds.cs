@@ -55,7 +55,7 @@ public sealed partial class PieceBuilder
     {
         if (!GoesOnRound) return 0;
         if (words is [SlipOver slip, ..]) return slip.Count < below.Count ? slip.Count : 0;
-        return FirstAim(words) == Aim.Corner ? Math.Max(0, new PlaceCursor(below).ToCorner()) : 0;
+        return FirstTarget(words) is { } first && Corners.IsCorner(first) ? Math.Max(0, new PlaceCursor(below).ToCorner()) : 0;
     }
 
     // The slip stitches are no words of a round that has been begun there.
@@ -65,9 +65,9 @@ public sealed partial class PieceBuilder
     private static IReadOnlyList<Word> WithWay(WordsPlan said, RowWork? work, IReadOnlyList<Word> words) =>
         work is { BegunAt: > 0 } && YarnWords.WithoutFirst(said.Words) is [SlipOver slip, ..] ? [slip, .. words] : words;
 
-    // Only what goes on and on has a beginning that may lie anywhere.
+    // Only what goes on and on has a beginning that may lie anywhere. How it goes on is not known where rows are in doubt.
     private RowFault? MarkerFault(IReadOnlyList<Word> words) =>
-        words is [.., MarkerHere marker] && (!_course.IsSpiral || !GoesOnRound || words.Count == 1) ? new RowFault(RowFaultKind.MarkerMoved, marker, 0, 0, 0) : null;
+        words is [.., MarkerHere marker] && (!RowsInDoubt || words.Count == 1) && (!_course.IsSpiral || !GoesOnRound || words.Count == 1) ? new RowFault(RowFaultKind.MarkerMoved, marker, 0, 0, 0) : null;
 
     private static IReadOnlyList<Word> UpToMarker(IReadOnlyList<Word> words) =>
         words is [.., MarkerHere marker] ? [.. words.SkipLast(1), new Leave(-1) { ForLater = true, Origin = marker.Origin }] : words;
@@ -82,7 +82,7 @@ public sealed partial class PieceBuilder
         return rest.Count > 0 ? left : null;
     }
 
-    private static Aim? FirstAim(IReadOnlyList<Word> words)
+    private static Target? FirstTarget(IReadOnlyList<Word> words)
     {
         for (var i = 0; i < words.Count; i++)
         {
@@ -91,9 +91,9 @@ public sealed partial class PieceBuilder
                 case Work { Amount: { Reach: Reach.Fixed, Count: 0 } } or Repeat { Amount: { Reach: Reach.Fixed, Count: 0 } } or RemoveCorners or ChangeYarn:
                     continue;
                 case Work work:
-                    return work.Target.Aim;
+                    return work.Target;
                 case Group group:
-                    return group.Target.Aim;
+                    return group.Target;
                 case Repeat repeat:
                     words = repeat.Words;
                     i = -1;

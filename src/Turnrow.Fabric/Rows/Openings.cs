@@ -25,7 +25,8 @@ internal static class Openings
         var chain = new Place(PlaceKind.FoundationChain, null, 0);
         if (First(words) is not Work first) return PlaceSequence.Of(chain, chains);
         var rule = RuleOf(first, ruleOf);
-        return PlaceSequence.Of(chain, Math.Max(0, rule.StitchesOf(chains - (rule.CountsInFoundation ? SpaceAfterFirst(words) : 0))));
+        var beside = rule.CountsInFoundation ? SpaceAfterFirst(words) + (FirstPlace.TakesMore(words) ? 1 : 0) : 0;
+        return PlaceSequence.Of(chain, Math.Max(0, rule.StitchesOf(chains - beside)));
     }
 
     /// <summary>The places of a ring of chains that the designer counted: a round takes each of them.</summary>
@@ -56,7 +57,8 @@ internal static class Openings
         if (First(words) is not Work work) return new Opening(null, places, false, 2, 0);
         var rule = RuleOf(work, ruleOf);
         var space = rule.CountsInFoundation ? SpaceAfterFirst(words) : 0;
-        return new Opening(StandsFor(work), rule.ChainsFor(places) + space, rule.CountsInFoundation, rule.FirstStitchIn + space, space);
+        var shares = rule.CountsInFoundation && FirstPlace.TakesMore(words);
+        return new Opening(StandsFor(work), rule.ChainsFor(places) + space + (shares ? 1 : 0), rule.CountsInFoundation, rule.FirstStitchIn + space, space) { SharesPlace = shares };
     }
 
     // Of the foundation only so many chains are made beforehand as the first stitch needs.

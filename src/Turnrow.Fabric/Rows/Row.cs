@@ -79,7 +79,14 @@ public enum RoundWay : byte
 /// <param name="Counts">True if it stands for the row's first stitch.</param>
 /// <param name="FirstStitchIn">In a foundation or an added chain, which chain from the hook the first stitch goes into; else 0.</param>
 /// <param name="Space">Chains of the space that the row opens with, made in one with the turning chain; else 0.</param>
-public sealed record Opening(Stitch? Stitch, int Chains, bool Counts, int FirstStitchIn, int Space);
+public sealed record Opening(Stitch? Stitch, int Chains, bool Counts, int FirstStitchIn, int Space)
+{
+    /// <summary>
+    /// True if more goes into the row's first place than the stitch that the chain stands for: of a foundation that place is then the chain behind
+    /// those that are skipped.
+    /// </summary>
+    public bool SharesPlace { get; init; }
+}
 
 /// <summary>How a row is worked, known in every number. Rows that are worked alike share one.</summary>
 /// <param name="Words">Its words, without what the steps do.</param>

@@ -35,7 +35,8 @@ internal static class Corners
         _ => false,
     };
 
-    private static bool IsCorner(Target target) => target.Aim == Aim.Corner || target is { Aim: Aim.NextOfKind, Filter.Kind: PlaceFilterKind.Corner };
+    /// <summary>True of a word's way to a corner, which is the next place or the next one that is a corner.</summary>
+    public static bool IsCorner(Target target) => target.Aim == Aim.Corner || target is { Aim: Aim.NextOfKind, Filter.Kind: PlaceFilterKind.Corner };
 
     private static bool IsSaid(Word word) => IsIn(word) || word switch
     {

@@ -42,6 +42,9 @@ public enum RowFaultKind
     /// <summary>A marker, and no stitch before it that it could go into.</summary>
     MarkNothing,
 
+    /// <summary>What stands on the stitch before it, and nothing is made before it in the row.</summary>
+    StandsOnNothing,
+
     /// <summary>There is no corner ahead.</summary>
     NoCorner,
 

@@ -28,6 +28,8 @@ internal sealed partial class RowRun
             }
         }
 
+        if (times > 0 && group.Words.Count > 0 && !HasFoot(group.Words[0], group)) return;
+        if (times > 0) Name(group.Target);
         _worked |= times > 0;
         if (corners is null) _tops.AddTimes(TopsOf(group), times);
         else if (!OneEach(group, corners, TopsOf(group), group.Target.Filter.Has)) return;

@@ -14,6 +14,7 @@ internal sealed partial class RowRun
         }
 
         if (!TimesOf(work, out var times)) return;
+        if (times > 0 && !HasFoot(work, work)) return;
         var passed = GoTo(work, work.Target);
         if (passed < 0) return;
         var corners = 0;
@@ -27,8 +28,20 @@ internal sealed partial class RowRun
             AddTops(work, times);
         }
 
-        if (times > 0 && work.Takes > 0) _worked = true;
+        if (times > 0 && work.Takes > 0)
+        {
+            _worked = true;
+            Name(work.Target);
+        }
+
         done.Add(work with { Amount = work.Amount with { Times = times }, Passed = passed, PassedBefore = passed, Corners = corners });
+    }
+
+    // What takes no place is worked on what was made last; at the beginning of a row that is nothing.
+    private bool HasFoot(Word? first, Word word)
+    {
+        if (first is not Work { Takes: 0 } || _worked || _chained) return true;
+        return Failed(RowFaultKind.StandsOnNothing, word, 0);
     }
 
     // How many times a word is worked: so many, or as often as the places to come allow without a rest.
@@ -92,6 +105,7 @@ internal sealed partial class RowRun
 
         PassUpToLast(found + passed);
         var times = found / work.Takes;
+        if (times > 0) Name(work.Target);
         _worked |= times > 0;
         if (corners is not null && work.Takes > 1) Fail(RowFaultKind.CornerTogether, work, 0, work.Takes);
         else if (corners is not null) OneEach(work, corners, MadeBy(work), work.Target.Filter.Has);

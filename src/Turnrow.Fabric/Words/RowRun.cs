@@ -12,6 +12,7 @@ internal sealed partial class RowRun(PlaceSequence below, bool isRound, int wait
     private RowFault? _fault;
     private int _steps;
     private bool _worked;
+    private bool _chained;
     private bool _left;
 
     private int Taken => below.Count - _cursor.Remaining;
@@ -22,6 +23,7 @@ internal sealed partial class RowRun(PlaceSequence below, bool isRound, int wait
         var done = InOrder(words);
         if (_fault is null && _tops.TooLong) Fail(RowFaultKind.TooLong, null, 0, 0);
         EndRing();
+        EndRound(done);
         if (_fault is null && _cursor.Remaining > 0) Fail(RowFaultKind.LeftOver, null, 0, _cursor.Remaining);
         return new WorkedRow(done, _tops.Build(), _fault);
     }
@@ -49,7 +51,7 @@ internal sealed partial class RowRun(PlaceSequence below, bool isRound, int wait
             case Group group: InOnePlace(group, done); break;
             case Repeat repeat: Times(repeat, done); break;
             case Chains chains when JoinWords.GoesOnSpace(done, done.Count): _tops.WidenLast(chains.Count); done.Add(chains); break;
-            case Chains chains: _tops.Add(Place.SpaceOf(chains.Count), 1); done.Add(chains); break;
+            case Chains chains: _tops.Add(Place.SpaceOf(chains.Count), 1); done.Add(chains); _chained = true; break;
             case Skip skip when MeetsCorner(skip.Count): Fail(RowFaultKind.CornerPassed, skip, 0, 1); break;
             case Skip skip: PassOver(skip, skip.Count, done); break;
             case SlipOver slip: Slip(slip, done); break;
@@ -76,6 +78,7 @@ internal sealed partial class RowRun(PlaceSequence below, bool isRound, int wait
             return;
         }
 
+        _named = null;
         _cursor.Pass(count);
         done.Add(word);
     }

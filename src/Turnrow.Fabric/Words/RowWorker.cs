@@ -13,5 +13,10 @@ public static class RowWorker
     /// <param name="below">The places.</param>
     /// <param name="isRound">True if behind the last place comes the first one again.</param>
     /// <param name="waiting">How many of the places, the last ones, wait behind the turn of the row below.</param>
-    public static WorkedRow Work(IReadOnlyList<Word> words, PlaceSequence below, bool isRound = false, int waiting = 0) => new RowRun(below, isRound, waiting).Row(words);
+    public static WorkedRow Work(IReadOnlyList<Word> words, PlaceSequence below, bool isRound = false, int waiting = 0)
+    {
+        var worked = new RowRun(below, isRound, waiting).Row(words);
+        if (worked.Fault is not null || !ChainRuns.AreIn(worked.Tops)) return worked;
+        return ChainRuns.Joined(worked.Words) is { } joined ? new RowRun(below, isRound, waiting).Row(joined) : worked;
+    }
 }

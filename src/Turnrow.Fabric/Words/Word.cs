@@ -288,7 +288,11 @@ public sealed record MarkerHere : Word;
 public sealed record ChangeYarn(string Yarn) : Word;
 
 /// <summary>Places passed over.</summary>
-public sealed record Skip(int Count) : Word;
+public sealed record Skip(int Count) : Word
+{
+    /// <summary>True of what is left at the end of a round whose last word names a kind of place: nobody says so, as nobody does of what is passed over before it.</summary>
+    public bool IsUnsaid { get; init; }
+}
 
 /// <summary>Slip stitches to get past places at the beginning of the row; not counted, and what is passed is left for good.</summary>
 public sealed record SlipOver(int Count) : Word;

@@ -22,7 +22,8 @@ public static class WordCounts
     /// <summary>Stitches that a word makes.</summary>
     public static int Makes(Word word) => word switch
     {
-        var knot when Knots.Is(knot) => 0,
+        // What stands on the stitch before it is none that the next row could go into.
+        Work { Stitch.IsOne: true, Takes: 0 } => 0,
         Work work => work.Makes * work.Amount.Times * work.Stitch.Stitches,
         Group group => Sum(group.Words, Makes) * group.Times,
         Repeat { Ways.Count: > 0 } repeat => Sum(repeat.Ways, Makes),

@@ -10,7 +10,7 @@ namespace Turnrow.Compiler.Tests.Breaking;
 /// becomes a count, the number of rows never does, and what a part begins with is said by its own line. A line that can be read but says
 /// something else is not believed less for it: all counts below it in its piece come from it, whatever is claimed. Where the corners
 /// are is told by no claim: what a row that speaks of them makes is known by all the rows before it. Nor does a claim in the midst of short
-/// rows tell what waits beside them.
+/// rows tell what waits beside them, nor that of a round which ends before its marker what comes next.
 /// </summary>
 /// <param name="words">The pattern, whole.</param>
 /// <param name="changed">Indexes of the lines that are broken.</param>
@@ -134,7 +134,7 @@ internal sealed class KnownCounts(PatternWords words, IReadOnlySet<int> changed,
 
     // A claim by kind tells how many there are, not in what order they stand.
     private bool TellsCount(int line) =>
-        _tree.Lines[line].Statement is not ForSizesStatement && !LeavesForLater(line) && !FollowsLostTurns(line) && ClaimKnown(line) && Claims.Of(_tree.Lines[line].Statement) is { Scope: ClaimScope.Usual, Parts: [{ Kind: null }] };
+        _tree.Lines[line].Statement is not ForSizesStatement && !LeavesForLater(line) && !MovesMarker(line) && !FollowsLostTurns(line) && ClaimKnown(line) && Claims.Of(_tree.Lines[line].Statement) is { Scope: ClaimScope.Usual, Parts: [{ Kind: null }] };
 
     // Where a line with turns is lost, rows have to go to both edges before a claim tells anything: four lines of rows are sure to,
     // since what was still asked for at an edge is left in the first or second of them and worked over two later.
@@ -149,6 +149,9 @@ internal sealed class KnownCounts(PatternWords words, IReadOnlySet<int> changed,
 
         return changed.Contains(line) && LeavesForLater(line - 1);
     }
+
+    // What such a round makes is not what the next one is worked over.
+    private bool MovesMarker(int line) => Done(line) is RowStatement { Items: [.., MoveMarkerItem] };
 
     private bool LeavesForLater(int line) => line >= 0 && _tree.Lines[line].Statement switch
     {

@@ -9,15 +9,15 @@ public sealed class LibraryFacts
 {
     private const string Custom = "turn dc: ch 3 counts";
 
-    // Stitches, chains, and the chain that the first stitch goes into; of an increase in the first stitch, that of the stitch behind it.
+    // Stitches, chains, and the chain that the first stitch goes into; of an increase in the first stitch, the one that it goes into beside the skipped chains.
     [Theory]
     [InlineData("moss", "", 209, 210, 2)] // 2, an even number, sc in 2nd ch, 210 chains, 209 stitches: published leaflet BRC0502-027780M
     [InlineData("wide-vees", Custom, 171, 173, 4)] // 4 + 5, 173 chains, 42 V: published leaflet BRC0502-029618M
     [InlineData("vees", Custom, 101, 103, 4)] // 103 chains, 33 V: published leaflet BRC0502-028564M
     [InlineData("waves", "", 111, 112, 2)] // 10 + 2, 112 chains, 111 sc: published leaflet CAC0502-029057M
     [InlineData("ripple", "", 172, 173, 2)] // 17 + 3, 173 chains: "Single crochet ripple tutorial", chattyspatterns.blogspot.com, 2011/02
-    [InlineData("neat-ripple", "turn dc: ch 3 counts, first stitch in 5th chain", 28, 31, 5)] // 14 + 3, 31 chains: forum.knittinghelp.com/t/126923
-    [InlineData("interlocking-shells", Custom, 19, 21, 4)] // 6 + 3, 2 dc in 3rd ch: video text at hairsmakeup.com
+    [InlineData("neat-ripple", Custom, 28, 31, 4)] // 14 + 3, 31 chains: forum.knittinghelp.com/t/126923
+    [InlineData("interlocking-shells", "turn dc: ch 2 counts", 19, 21, 3)] // 6 + 3, 2 dc in 3rd ch: video text at hairsmakeup.com
     [InlineData("basketweave", "turn dc: ch 2 counts", 20, 21, 3)] // 6, + 2 edges, + 1 turning, dc in 3rd ch, 21 chains: creativecrochetcorner.com
     [InlineData("waffle", Custom, 102, 104, 4)] // 3 + 2, dc in 4th ch, 104 chains, 102 stitches: a vintage text; juneblog51.blogspot.com
     [InlineData("shells", "", 31, 32, 2)] // 6 + 1, add 1: common practice, no source

@@ -97,8 +97,8 @@ public sealed partial class PieceWork
     private static bool FirstGoesIntoCorner(Word word) => word switch
     {
         Repeat repeat => FirstGoesIntoCorner(repeat.Words.First(word => word is not WithYarn)),
-        Into into => into.Target == Target.Corner,
-        Group group => group.Target == Target.Corner,
+        Into into => into.Target.Place is PlaceWord.Corner or PlaceWord.NextCorner,
+        Group group => group.Target.Place is PlaceWord.Corner or PlaceWord.NextCorner,
         _ => false,
     };
 }

@@ -16,7 +16,7 @@ public sealed partial class RowWork
                 {
                     case Into into: Many(into.Count, () => Make(into.Stitch)); break;
                     case MarkCorner: Mark(); break;
-                    default: _made.Add(new Place(Place.Space)); break;
+                    default: Chain(); break;
                 }
             }
         });

@@ -8,6 +8,7 @@ public sealed partial class RowWork(IReadOnlyList<Place> below, int size, bool i
     private readonly List<Place> _made = [];
     private int _at;
     private bool _ended;
+    private Func<Place, bool>? _meant;
 
     public IReadOnlyList<Place> Made => _made;
 
@@ -37,6 +38,8 @@ public sealed partial class RowWork(IReadOnlyList<Place> below, int size, bool i
         var list = words.ToList();
         _removes = list.Exists(word => word is RemoveCorners);
         WorkAll(list);
+        if (IsRoundDone())
+            _at = below.Count;
         if (Remaining > 0)
             throw new UnworkableException(Invariant($"{Remaining} places are left unworked"));
     }
@@ -74,7 +77,7 @@ public sealed partial class RowWork(IReadOnlyList<Place> below, int size, bool i
             case Bridge bridge: BridgeOver(bridge); break;
             case IntoRing ring: IntoTheRing(ring); break;
             case Skip skip: Many(skip.Count[size], PassOne); break;
-            case Space: _made.Add(new Place(Place.Space)); break;
+            case Space: Chain(); break;
             case SlipOver slip: SlipOverFirst(slip.Count[size]); break;
             case LeaveUnworked leave: LeaveLast(leave.Count?[size] ?? Remaining, leave.ForLater); break;
             case InEach inEach: InEachPlace(inEach); break;
@@ -95,13 +98,27 @@ public sealed partial class RowWork(IReadOnlyList<Place> below, int size, bool i
     private static int NotBelowZero(int count) =>
         count >= 0 ? count : throw new UnworkableException("fewer places remain than the row wants to keep");
 
-    private Place TakeAny() =>
-        _at < below.Count ? below[_at++] : throw new UnworkableException("no place is left to work into");
+    private Place TakeAny()
+    {
+        _meant = null;
+        return _at < below.Count ? below[_at++] : throw new UnworkableException("no place is left to work into");
+    }
+
+    /// <summary>Whoever goes to the next place of a kind goes past what is left of a round: behind that the round begins.</summary>
+    private bool IsRoundDone() =>
+        isRound && _meant is not null && BelowAhead.All(place => !_meant(place) && (_removes || place is not { IsCorner: true, Kind: not Place.Chain }));
 
     private void TakeStitch()
     {
         if (TakeAny() is { IsSpace: true } or { Kind: Place.Ring })
             throw new UnworkableException("the next place is a space, and the row does not say so");
+    }
+
+    /// <summary>Chains go on the chains before them, unless these have another yarn.</summary>
+    private void Chain()
+    {
+        if (_made is not [.., { IsSpace: true }] || _yarns is [.., var last] && last.From == _made.Count)
+            _made.Add(new Place(Place.Space));
     }
 
     private void Make(string stitch) => _made.Add(new Place(stitch));
@@ -152,7 +169,7 @@ public sealed partial class RowWork(IReadOnlyList<Place> below, int size, bool i
             else if (word is MarkCorner)
                 Mark();
             else
-                _made.Add(new Place(Place.Space));
+                Chain();
         }
     });
 
@@ -178,20 +195,22 @@ public sealed partial class RowWork(IReadOnlyList<Place> below, int size, bool i
             if (place.IsCorner && !_removes)
                 throw new UnworkableException("a corner stands before the place that is looked for");
         }
+        _meant = place => place.CentreOf == special;
     }
 
-    /// <summary>Passes over the stitches before the place that is looked for, and takes it; a space is never passed over.</summary>
+    /// <summary>Passes over what is before the place that is looked for, and takes it.</summary>
     private void PassTo(Func<Place, bool> isIt)
     {
         while (true)
         {
             var place = TakeAny();
             if (isIt(place))
+            {
+                _meant = isIt;
                 return;
+            }
             if (place.IsCorner && !_removes)
                 throw new UnworkableException("a corner stands before the place that is looked for");
-            if (place.IsSpace)
-                throw new UnworkableException("a space stands before the place that is looked for");
         }
     }
 
@@ -245,6 +264,8 @@ public sealed partial class RowWork(IReadOnlyList<Place> below, int size, bool i
             else
                 PassOne();
         }
+        if (lastOfKind >= 0)
+            _meant = place => IsMeant(place, inEach.Of);
     }
 
     private static bool IsMeant(Place place, EachOf of) => of switch
@@ -288,14 +309,14 @@ public sealed partial class RowWork(IReadOnlyList<Place> below, int size, bool i
             return;
         }
         var keep = repeat.End == RepeatEnd.Until ? repeat.Count[size] : 0;
-        while (Remaining > keep)
+        while (Remaining > keep && !(keep == 0 && IsRoundDone()))
         {
             var before = _at;
             WorkAll(repeat.Words);
             if (_at == before)
                 throw new UnworkableException("the repeat takes no place");
         }
-        if (Remaining != keep)
+        if (Remaining != keep && !(keep == 0 && IsRoundDone()))
             throw new UnworkableException("the repeat does not come out");
     }
 

@@ -138,10 +138,10 @@ public sealed class RingTests
     }
 
     [Fact]
-    public void Going_to_the_next_corner_passes_over_what_is_before_it()
+    public void A_round_that_goes_to_the_next_corner_begins_there_and_ends_past_what_is_before_it()
     {
         var compiled = Compiled.Of(Square + "round 2: ((3 dc, ch 2, 3 dc) in next corner, ch 1) around = 24, 8 sp\nround 3: ((3 dc, ch 2, 3 dc) in next corner, ch 1, 3 dc in next ch-1 sp, ch 1) around = 36, 12 sp\nfasten off\n").Clean();
-        Assert.Equal(0, compiled.Row(3).Work!.BegunAt);
+        Assert.Equal(3, compiled.Row(3).Work!.BegunAt);
     }
 
     [Fact]

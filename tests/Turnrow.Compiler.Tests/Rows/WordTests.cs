@@ -1,3 +1,4 @@
+using Turnrow.Fabric.Places;
 using Turnrow.Fabric.Words;
 using Xunit;
 
@@ -47,6 +48,56 @@ public sealed class WordTests
         Assert.Equal(expected, Compiled.Of($"count n is 3 (4)\npiece back\nbegin with 20 stitches\nrow 1 RS: dc across\nrow 2: {words}").Clean().Last());
 
     [Theory]
+    [InlineData("dc, (ch 1, skip 1, dc, ch 1, skip 1) 4 times, dc 7", "sp 1, sp 2, sp 2, sp 2, sp 1")]
+    [InlineData("dc, (ch 1, skip 1, ch 2, dc, ch 3, skip 1) 3 times, dc 10", "sp 3, sp 6, sp 6, sp 3")]
+    [InlineData("dc, (ch 2, ch 1, skip 1, (dc, ch 1) in next) 2 times, ch 3, dc across", "sp 3, sp 4, sp 4")]
+    [InlineData("dc, (ch 1, (ch 2, dc, ch 3) in next, skip 1) 2 times, (ch 1, dc) in next, dc across", "sp 3, sp 6, sp 4")]
+    [InlineData("dc, ((ch 1, skip 1) 2 times, dc) 3 times, dc across", "sp 2, sp 2, sp 2")]
+    [InlineData("dc, (ch 1, (skip 1, ch 2, dc) 2 times, skip 1, ch 1) 2 times, dc across", "sp 3, sp 2, sp 4, sp 2, sp 1")]
+    [InlineData("dc, (ch 1, dc, ch 2) in each st until 17 remain, dc across", "sp 1, sp 3, sp 2")]
+    [InlineData("dc, ch 2, skip 1, picot, ch 2, dc across", "sp 2, sp 2")]
+    public void Chains_side_by_side_are_one_space(string words, string spaces)
+    {
+        var tops = Compiled.Of($"piece back\nbegin with 20 stitches\nrow 1: dc across\nrow 2: {words}").Clean().Row(2).Work!.Tops;
+        var found = new List<string>();
+        for (var cursor = new PlaceCursor(tops); cursor.Remaining > 0; cursor.Pass(1))
+        {
+            if (cursor.Next.Chains > 0) found.Add($"sp {cursor.Next.Chains}");
+        }
+
+        Assert.Equal(spaces, string.Join(", ", found));
+    }
+
+    [Theory]
+    [InlineData("(dc, ch 1) 8 times in ring", "(dc in next dc, ch 2) around", 8, 8)]
+    [InlineData("(dc, ch 1) 8 times in ring", "dc in each st", 8, 0)]
+    [InlineData("(dc, ch 1) 8 times in ring", "(dc in next dc, ch 2) 8 times", 8, 8)]
+    [InlineData("(2 dc, ch 2, 2 dc) 5 times in ring", "(3 sc in next sp, ch 3) around", 15, 5)]
+    [InlineData("(2 dc, ch 2, 2 dc) 5 times in ring", "(2 dc in next ch-2 sp, ch 1, 2 dc in same) 5 times", 20, 5)]
+    [InlineData("(3 dc, ch 2, 3 dc) 4 times in ring", "((3 dc, ch 2, 3 dc) in next sp, skip 3, 3 dc in next, skip 2) 3 times, (3 dc, ch 2, 3 dc) in next sp", 33, 4)]
+    public void What_is_left_of_a_round_is_passed_over_by_words_that_name_a_kind(string first, string words, int stitches, int spaces)
+    {
+        var compiled = Compiled.Of($"piece back\nbegin with ring\nround 1: {first}\nround 2: {words}").Clean();
+        Assert.Equal((stitches, spaces), (compiled.Counts().Last(), compiled.Spaces()));
+    }
+
+    [Theory]
+    [InlineData("dc 7, dc in next dc")]
+    [InlineData("(dc in next sp, ch 1) 7 times")]
+    [InlineData("(dc in next dc, ch 2, skip 1) 7 times, dc")]
+    public void What_is_left_of_a_round_is_an_error_where_no_word_names_a_kind_or_some_of_it_is_left(string words) =>
+        Assert.NotEmpty(Compiled.Of($"piece back\nbegin with ring\nround 1: (dc, ch 1) 8 times in ring\nround 2: {words}").Found);
+
+    [Theory]
+    [InlineData("in next corner")]
+    [InlineData("in corner")]
+    public void A_round_that_goes_to_a_corner_first_begins_there(string place)
+    {
+        var compiled = Compiled.Of($"piece back\nbegin with ring\nround 1: (3 dc, ch 2, 3 dc) 4 times in ring\nround 2: ((3 dc, ch 2, mark corner, 3 dc) in next sp) around\nround 3: ((3 dc, ch 2, 3 dc) {place}, skip 3, 3 dc in next, skip 2) around").Clean();
+        Assert.Equal((36, 3), (compiled.Counts().Last(), compiled.Row(3).Work!.BegunAt));
+    }
+
+    [Theory]
     [InlineData("dc in each st and sp", 13, 0)]
     [InlineData("dc, 3 dc in each sp, dc in last", 20, 0)]
     [InlineData("dc, (ch 1, dc in next dc) across", 7, 6)]
@@ -60,6 +111,33 @@ public sealed class WordTests
         var compiled = Compiled.Of($"piece back\nbegin with 19 stitches\nrow 1: dc, (ch 2, skip 2, dc) across = 7 dc, 6 sp\nrow 2: {words}").Clean();
         Assert.Equal((stitches, spaces), (compiled.Counts().Last(), compiled.Spaces()));
     }
+
+    [Theory]
+    [InlineData("(sc, picot) 6 times in ring", "6, 6")]
+    [InlineData("(bobble, picot of 4) 4 times in ring", "4, 4")]
+    [InlineData("(3 dc, picot, ch 2) 4 times in ring", "12, 12")]
+    public void A_picot_in_a_ring_is_no_stitch(string words, string expected)
+    {
+        var second = words.Contains("ch 2", StringComparison.Ordinal) ? "(dc 3, skip 1) 4 times" : "sc around";
+        var compiled = Compiled.Of($"piece back\nbegin with ring\nround 1: {words}\nround 2: {second}").Clean();
+        Assert.Equal(expected, string.Join(", ", compiled.Counts()));
+    }
+
+    [Theory]
+    [InlineData("row 2: picot, dc across")]
+    [InlineData("row 2: (picot, dc 4) across")]
+    [InlineData("row 2: skip 1, (picot, dc) in next, dc across")]
+    [InlineData("round 2: (picot, sc 3) until 2 remain, sc 2")]
+    [InlineData("round 2: slip over 2, (picot of 4, sc 4) across")]
+    public void A_picot_has_to_stand_on_something_in_its_row(string row) =>
+        Assert.Equal(["stands-on-nothing"], Compiled.Piece(row).Found);
+
+    [Theory]
+    [InlineData("dc, picot, dc across", "20")]
+    [InlineData("dc, ch 3, picot, ch 3, skip 4, dc across", "16")]
+    [InlineData("(dc 4, picot) across, picot", "20")]
+    public void A_picot_stands_on_what_was_made_last(string words, string expected) =>
+        Assert.Equal(expected, Compiled.Piece($"row 2: {words}").Clean().Last());
 
     [Theory]
     [InlineData("5 dc", "stitch-number")]

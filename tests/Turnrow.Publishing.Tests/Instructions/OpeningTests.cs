@@ -1,3 +1,7 @@
+using Turnrow.Compiler;
+using Turnrow.Fabric.Stitches;
+using Turnrow.Publishing.Charts;
+using Turnrow.Syntax.Text;
 using Xunit;
 
 namespace Turnrow.Publishing.Tests.Instructions;
@@ -15,6 +19,40 @@ public class OpeningTests
     {
         var panel = Written.Piece($"pattern \"P\"\n{rule}\npiece panel\nbegin with 20 stitches\nrow 1 RS: {stitch} across");
         Assert.StartsWith($"{chain}\nRow 1 (RS): {row}", panel, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("2 dc in first, dc across", "Ch 23.", "Dc in 4th ch from hook (skipped 3 ch count as 1 dc), dc in each ch across. [21 dc]")]
+    [InlineData("dc, 2 dc in same, dc across", "Ch 23.", "2 dc in 4th ch from hook (skipped 3 ch count as 1 dc), dc in each ch across. [22 dc]")]
+    [InlineData("dc, (ch 1, 2 dc) in same, dc across", "Ch 24.", "2 dc in 5th ch from hook (skipped 4 ch count as 1 dc and ch 1), dc in each ch across. [22 dc, 1 ch-1 sp]")]
+    [InlineData("shell in next, skip 1, dc across", "Ch 23.", "4 dc in 4th ch from hook (skipped 3 ch count as 1 dc) (completes 1 SH), skip next ch, dc in each ch across. [1 SH, 18 dc]")]
+    [InlineData("(2 dc, ch 1, dc) in first, dc across", "Ch 23.", "(Dc, ch 1, dc) in 4th ch from hook (skipped 3 ch count as 1 dc), dc in each ch across. [22 dc, 1 ch-1 sp]")]
+    [InlineData("skip 2, 2 dc in next, dc across", "Ch 23.", "Dc in 6th ch from hook (skipped 5 ch count as 1 dc and 2 skipped ch), dc in each ch across. [19 dc]")]
+    [InlineData("2 sc in first, sc across", "Ch 21.", "2 sc in 2nd ch from hook (skipped 1 ch does not count), sc in each ch across. [21 sc]")]
+    public void Beside_a_chain_that_counts_the_first_place_is_the_chain_behind_it(string words, string chain, string row)
+    {
+        var panel = Panel($"begin with 20 stitches\nrow 1 RS: {words}");
+        Assert.StartsWith($"{chain}\nRow 1 (RS): {row}", panel, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void An_oval_begins_in_the_chain_behind_those_that_count() => Assert.StartsWith(
+        "Ch 13.\nRound 1: 4 dc in 4th ch from hook (skipped 3 ch count as 1 dc)",
+        Panel("begin with both sides of 10 stitches\nround 1: 5 dc in corner, dc to corner, 5 dc in corner, dc around"),
+        StringComparison.Ordinal);
+
+    [Theory]
+    [InlineData("dc, (ch 1, skip 1, dc) across", "6th")]
+    [InlineData("dc, skip 2, 2 dc in next, dc across", "6th")]
+    [InlineData("dc across", "4th")]
+    [InlineData("2 dc in first, dc across", "4th")]
+    [InlineData("sc, (skip 1, sc) across", "2nd")]
+    public void The_chart_names_the_chain_that_the_row_names(string words, string chain)
+    {
+        var notation = $"pattern \"P\"\npiece panel\nbegin with 21 stitches\nrow 1 RS: {words}";
+        Assert.Contains($" in {chain} ch from hook", Written.Piece(notation), StringComparison.Ordinal);
+        var piece = Compilation.Of(new SourceText("test.turnrow", notation)).Pattern.Pieces.First().InSizes[0];
+        Assert.Contains($" in the {chain} chain from the hook", Chart.Of(piece, "panel", "P", Terms.US)!.Svg, StringComparison.Ordinal);
     }
 
     [Fact]

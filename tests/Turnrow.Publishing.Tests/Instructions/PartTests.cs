@@ -12,6 +12,9 @@ public sealed class PartTests
 {
     private const string Yoke = "notation 1\npattern \"P\"\nterms US\nhook 4 mm\nturn dc: ch 3 counts\nturn sc: ch 1 does not count\npiece yoke\n  begin with 30 stitches\n  row 1 RS: dc across\n  row: dc across\n  divide: skip 8, 10 for sleeve, skip 12\n";
 
+    private const string Panels = "notation 1\npattern \"P\"\nterms US\nhook 4 mm\nturn dc: ch 3 counts\nturn sc: ch 1 does not count\n"
+        + "piece one\n  begin with 10 stitches\n  row 1 RS: dc across\n  row: dc across\n  fasten off\npiece two\n  begin with 12 stitches\n  row 1 RS: dc across\n  row: dc across\n  fasten off\n";
+
     [Fact]
     public void A_row_on_new_chains_says_where_it_goes_over_to_the_earlier_row()
     {
@@ -52,6 +55,27 @@ public sealed class PartTests
         Assert.Contains("Leave the yarn at the hem edge; at the neck edge, join another length of yarn with sl st in the first st of Row 2, ch 4, fasten off.\n", panel, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void A_row_over_several_pieces_has_chains_at_both_ends()
+    {
+        var body = Written.Piece(Panels + "piece body across one, two\n  add 4 at both edges\n  row 1: dc across", piece: "Body");
+        Assert.Contains(
+            "With RS of Two facing, join a separate length of yarn with sl st in the first st of its last row, counted from its left edge, ch 4, fasten off.\nWith new yarn ch 6.\n"
+            + "Row 1 (RS): Dc in 4th ch from hook (skipped 3 ch count as 1 dc), dc in each of next 2 ch, then, with RS of One facing, beginning with the first st of its last row, counted from its right edge, dc in each of next 9 dc,",
+            body, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("across one, two; add 4 at both edges; row 1: dc across; straight 2 rows")]
+    [InlineData("across one, two; add 4 at left edge; row 1: dc across; straight 2 rows")]
+    [InlineData("across one, two; add 4 at right edge; row 1: dc across; straight 2 rows")]
+    [InlineData("across one, two; add 5 at both edges; row 1: sc across; row 2: (sc, ch 1, skip 1) 5 times, sc across")]
+    [InlineData("across one, two; row 1: dc across; add 5 at both edges; row 2: dc across; row 3: dc across")]
+    public void Rows_over_several_pieces_read_back_in_both_terms(string lines)
+    {
+        foreach (var end in new[] { "  fasten off\n", "" }) ReadsBack($"{Panels.Replace("  fasten off\n", end, StringComparison.Ordinal)}piece body {string.Join("\n  ", lines.Split("; "))}\n");
+    }
+
     [Theory]
     [InlineData("sleeve; add 4 at both edges; row 1: dc across; straight 2 rows")]
     [InlineData("sleeve; add 1 at both edges; row 1: dc across; straight 2 rows")]
@@ -76,13 +100,19 @@ public sealed class PartTests
             var notation = yoke + "piece part from yoke: " + string.Join("\n  ", lines.Split("; ")) + "\n" + mirrored;
             var compilation = Compilation.Of(new SourceText("part.turnrow", notation));
             if (mirrored.Length > 0 && compilation.Pattern.Errors > 0) continue;
-            Assert.Equal([], compilation.Diagnostics.Select(d => d.Message));
-            foreach (var terms in new[] { Terms.US, Terms.UK })
-            {
-                var page = WrittenInstructions.Write(compilation.Pattern, terms);
-                var found = ReadBack.Differences(compilation.Pattern, page);
-                Assert.True(found.Count == 0, $"{string.Join('\n', found.Take(5))}\n{page}");
-            }
+            ReadsBack(notation);
+        }
+    }
+
+    private static void ReadsBack(string notation)
+    {
+        var compilation = Compilation.Of(new SourceText("part.turnrow", notation));
+        Assert.Equal([], compilation.Diagnostics.Select(d => d.Message));
+        foreach (var terms in new[] { Terms.US, Terms.UK })
+        {
+            var page = WrittenInstructions.Write(compilation.Pattern, terms);
+            var found = ReadBack.Differences(compilation.Pattern, page);
+            Assert.True(found.Count == 0, $"{string.Join('\n', found.Take(5))}\n{page}");
         }
     }
 }

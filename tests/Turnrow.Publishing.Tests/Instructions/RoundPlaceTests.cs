@@ -8,6 +8,20 @@ public class RoundPlaceTests
     private const string Tube = "pattern \"P\"\npiece tube\nbegin with 20 stitches\nround 1: dc around\nstraight 1 round\nfasten off\n";
 
     [Theory]
+    [InlineData("(3 dc, ch 2) 4 times in ring", "(sc in next sp, ch 4) around", "Sl st in each of next 2 dc and in next ch-2 sp, ch 1, sc in same ch-2 sp, ch 4, [sc in next ch-2 sp, ch 4] 3 times, join")]
+    [InlineData("(3 dc, ch 2) 4 times in ring", "4 sc in each sp", "Sl st in each of next 2 dc and in next ch-2 sp, ch 1, 4 sc in same ch-2 sp, 4 sc in each ch-2 sp around, join")]
+    [InlineData("(3 dc, ch 2, mark corner) 4 times in ring", "((2 bobble, ch 2, 2 bobble) in next corner) around", "Sl st in each of next 2 dc and in next ch-2 sp, ch 3, (2 BO, ch 2, 2 BO) in same ch-2 sp,")]
+    [InlineData("12 sc in ring", "(skip 2, (sc, ch 1, sc) in next) around", "Ch 1, skip first 2 sc, (sc, ch 1, sc) in next sc, [skip next 2 sc, (sc, ch 1, sc) in next sc] 3 times, join")]
+    [InlineData("(dc, ch 1) 8 times in ring", "(dc in next dc, ch 2) around", "Ch 5 (counts as 1 dc and ch 2), [dc in next dc, ch 2] 7 times, join")]
+    [InlineData("(dc, ch 1) 8 times in ring", "sc in each st", "Ch 1, sc in same st, sc in each st around, join")]
+    public void A_round_tells_how_to_get_to_the_place_of_its_first_stitch(string first, string second, string told) => Assert.Contains(
+        $"Round 2: {told}",
+        Written.Piece($"pattern \"P\"\npiece panel\nbegin with ring\nround 1: {first}\nround 2: {second}")
+            .Replace(" (does not count as a st here and throughout)", "", StringComparison.Ordinal)
+            .Replace(" (does not count as a st)", "", StringComparison.Ordinal),
+        StringComparison.Ordinal);
+
+    [Theory]
     [InlineData("", "RS")]
     [InlineData(", WS facing", "WS")]
     public void A_rings_beginning_edge_is_begun_where_the_ring_was_joined(string facing, string side) => Assert.StartsWith(

@@ -9,7 +9,7 @@ internal static class EdgeMemory
         var stands = worked.SkippedChains > 0 && worked.Made[0].Seen is Seen.BeginningChain or Seen.ChainAndStitch ? 1 : 0;
         var shared = SharesItsBase(steps) ? 1 : 0;
         var chained = ground.HangingChains - worked.SkippedChains + worked.PassedChains + (stands > 0 ? stands - shared : 0) + worked.OwnChains;
-        if (isFirst && piece.StandsOn is null) piece.FoundationStitches ??= piece.Foundation is null ? null : chained;
+        if (isFirst && piece is { StandsOn: null, Over.Count: 0 }) piece.FoundationStitches ??= piece.Foundation is null ? null : chained;
         else if (ground.HangingChains > 0) piece.AddToEdge(row.StartsAt, new EdgePart(Lies.AddedChain, row.Number, chained));
         if (isFirst) piece.IsBegunByRow = worked.OwnChains > 0;
         if (worked.Slipped > 0 && !row.IsRound) piece.AddToEdge(row.StartsAt, new EdgePart(Lies.LeftStitches, row.Number, worked.Slipped));

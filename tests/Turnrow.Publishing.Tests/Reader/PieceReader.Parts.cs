@@ -33,8 +33,26 @@ internal sealed partial class PieceReader
         var (from, places, at) = Find(stitch);
         if (piece.StandsOn is { Base: var on } && (on != from || stitch.RightSide != _firstSide)) throw new Misread("the length is joined to another row than is gone on with");
         _added = Number.Of(match.Groups["chains"].Value);
-        _leftBehindAdded = places.Skip(at + 1).Count(place => place.IsLikeAStitch);
+        if (piece.Over.Count == 0)
+        {
+            _leftBehindAdded = places.Skip(at + 1).Count(place => place.IsLikeAStitch);
+            return;
+        }
+
+        var last = piece.Over[^1];
+        if (from != last.Piece || stitch.RightSide != _firstSide || FromRight(stitch, places, at) != (_firstSide == true ? last.From + last.Count - 1 : last.From)) throw new Misread("the length is not joined in the last st of the last piece");
     }
+
+    private void MustBeFirst(StitchOfLast stitch)
+    {
+        var first = piece.Over[0];
+        var (from, places, at) = Find(stitch);
+        if (from != first.Piece || stitch.RightSide != _firstSide || FromRight(stitch, places, at) != (_firstSide == true ? first.From : first.From + first.Count - 1)) throw new Misread("the row begins in the first st of the first piece");
+    }
+
+    // How many sts lie between it and the right edge.
+    private static int FromRight(StitchOfLast stitch, List<Place> places, int at) =>
+        (stitch.RightSide ? places.Take(at) : places.Skip(at + 1)).Count(place => place.Seen != Seen.SlipStitch);
 
     private void BeginOver(StitchOfLast stitch)
     {
@@ -46,9 +64,18 @@ internal sealed partial class PieceReader
     private void GoOnFromChain(StitchOfLast stitch)
     {
         if (_hanging == 0) throw new Misread("there are no chains to begin on");
+        var chains = Enumerable.Repeat(new Place(Seen.Chain), _hanging);
+        if (piece.Over.Count > 0)
+        {
+            MustBeFirst(stitch);
+            piece.IsJoined = true;
+            _first = new Ground(chains.Concat(LaidSideBySide())) { HangingChains = _hanging };
+            return;
+        }
+
         var (from, places, at) = Find(stitch);
         Stand(from, stitch.RightSide);
-        _first = new Ground(Enumerable.Repeat(new Place(Seen.Chain), _hanging).Concat(places.Skip(at))) { HangingChains = _hanging, BaseAt = at - _hanging };
+        _first = new Ground(chains.Concat(places.Skip(at))) { HangingChains = _hanging, BaseAt = at - _hanging };
     }
 
     private void Join(StitchOfLast stitch)
@@ -56,9 +83,7 @@ internal sealed partial class PieceReader
         MustBegin();
         if (piece.Over.Count > 0)
         {
-            var from = Earlier(stitch.Piece);
-            var before = _firstSide == true ? piece.Over[0].From : from.Rows[^1].Made.Count(place => place.Seen != Seen.SlipStitch) - piece.Over[0].From - piece.Over[0].Count;
-            if (from != piece.Over[0].Piece || stitch.RightSide != _firstSide || stitch.Nth != before + 1) throw new Misread("the row begins in the first st of the first piece");
+            MustBeFirst(stitch);
             piece.IsJoined = true;
             _first = new Ground(LaidSideBySide()) { JoinedAt = 0 };
             return;

@@ -185,7 +185,7 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
 
     private void AddAtHook(Match match)
     {
-        At(match.Groups["edge"].Value, piece.Rows.Count == 0 && piece.StandsOn is { Base: var from } ? from.HookAt : piece.HookAt);
+        At(match.Groups["edge"].Value, piece.Rows.Count > 0 ? piece.HookAt : (piece.Over.Count > 0 ? piece.Over[0].Piece : piece.StandsOn?.Base ?? throw new Misread("there is no yarn yet")).HookAt);
         _hanging = Number.Of(match.Groups["n"].Value);
         if (piece.Rows.Count > 0) return;
         var part = _first ?? throw new Misread("there is no yarn yet");

@@ -31,6 +31,7 @@ internal sealed partial class RowBeginning(Ground ground, ChainRules rules, IRea
         var first = FirstStitch(steps) ?? ground.Hint ?? throw new Misread("what the ch is to stand for is not said");
         foreach (var remark in chains.Remarks)
         {
+            if (remark == $"a ch-{chains.Count} sp") return [new Place(Seen.Space, Chains: chains.Count)];
             if (Remark().Match(remark) is not { Success: true } match) throw new Misread($"`({remark})` says nothing of a ch");
             return Remarked(chains.Count, match, first);
         }

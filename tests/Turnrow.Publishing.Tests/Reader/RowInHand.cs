@@ -1,19 +1,15 @@
-using System.Text.RegularExpressions;
-
 namespace Turnrow.Publishing.Tests.Reader;
 
 /// <summary>A row being worked, stitch by stitch. Whatever cannot be done with the places that are there is a misreading.</summary>
 internal sealed partial class RowInHand
 {
-    [GeneratedRegex(@"^(?<n>\d+) before the turn below and (?<m>\d+) behind it$")]
-    private static partial Regex BeforeTurn();
-
     private readonly Ground _ground;
     private readonly ChainRules _rules;
     private readonly List<Place> _made = [];
     private readonly RowBeginning _beginning;
     private readonly MarkersInHand _markers;
     private int _at;
+    private PlaceWords? _called;
     private int _last = -1;
     private int _turns;
     private int _kept = -1;
@@ -103,7 +99,8 @@ internal sealed partial class RowInHand
             case SkipPlaces skip:
                 Skip(skip);
                 break;
-            case WorkInto { Stitch: "sl st" } slip:
+            // At the beginning they get the hook past; behind other stitches one is a stitch.
+            case WorkInto { Stitch: "sl st" } slip when !_made.Exists(static place => place.Seen != Seen.SlipStitch):
                 Slip(slip);
                 MoveOn(slip);
                 break;
@@ -333,31 +330,6 @@ internal sealed partial class RowInHand
         foreach (var at in places) Used(at);
     }
 
-    private void Together(WorkTogether work)
-    {
-        if (work.FromHook > 0) Enter(_beginning.Skipped(work.FromHook - 1, work.Remarks), work.FromHook - 1);
-        var over = 0;
-        foreach (var words in work.Places)
-        {
-            PassFirst(words);
-            foreach (var at in Reach(words))
-            {
-                over++;
-                if (at == _ground.JoinedAt) JoinedIsUsed = true;
-                (_last, _at) = (at, Math.Max(_at, at + 1));
-            }
-        }
-
-        var said = work.Remarks.Select(remark => BeforeTurn().Match(remark)).FirstOrDefault(match => match.Success);
-        var crosses = _at > _ground.Turn && _at - over < _ground.Turn;
-        if (crosses != said is not null || (said is not null && (Number.Of(said.Groups["n"].Value), Number.Of(said.Groups["m"].Value)) != (_ground.Turn - _at + over, _at - _ground.Turn))) throw new Misread("on which side of the turn its places lie");
-        if (over != work.Over) throw new Misread($"{work.Stitch}{work.Over}tog is over {over} places");
-        var partner = RowBeginning.PartnerOf(work);
-        if (partner && _made.Count > 0) _made.RemoveAt(_made.Count - 1);
-        _made.Add(new Place(partner ? Seen.ChainAndStitch : Seen.Stitch, work.Stitch));
-        if (Enumerable.Range(_at - over, over).FirstOrDefault(i => i >= 0 && Below[i].IsMarked, -1) is >= 0 and var marked) _markers.CarryTo(_made.Count - 1, marked);
-    }
-
     private void Group(WorkGroup group)
     {
         if (group.Places.Where == Where.FromHook) Enter(_beginning.Skipped(group.Places.Count - 1, group.Remarks), group.Places.Count - 1);
@@ -426,8 +398,15 @@ internal sealed partial class RowInHand
     }
 
     // "Across" and "to last 4 sts" go by the row before: what short rows left lies beyond its turn.
-    private IReadOnlyList<int> Reach(PlaceWords words) =>
-        new Search(Below, _at, words.Where is Where.Across or Where.ToLast && _at < _ground.Turn ? Math.Min(End, _ground.Turn) : End, _last) { Turn = _ground.Turn, GoesOn = _ground.GoesOn }.Find(words, keep => _kept = keep);
+    private IReadOnlyList<int> Reach(PlaceWords words)
+    {
+        if (words.Where != Where.Same) _called = words.Where is Where.Across or Where.NextMarked || words is { Where: Where.Next, Count: 1 } ? words : null;
+        return new Search(Below, _at, words.Where is Where.Across or Where.ToLast && _at < _ground.Turn ? Math.Min(End, _ground.Turn) : End, _last) { Turn = _ground.Turn, GoesOn = _ground.GoesOn }.Find(words, keep => _kept = keep);
+    }
+
+    // Whoever looks for the next of a kind finds it behind the round's end.
+    private bool IsRoundDone() => (IsJoined == true || IsSpiral || _ground.GoesOn) && _called is { } called
+        && Below.Take(_at..End).All(place => !place.IsMarked && (called.Where == Where.NextMarked || !called.Names.Any(name => name.Fits(place))));
 
     private void Leave(LeaveUnworked leave)
     {
@@ -465,45 +444,9 @@ internal sealed partial class RowInHand
     {
         if (_turns != (_ground.IsTurned ? 1 : 0)) throw new Misread(_ground.IsTurned ? "it does not say to turn" : "it says to turn where no row is to turn from");
         if (_ground is { JoinedAt: >= 0, GoesOn: false } && !JoinedIsUsed) throw new Misread("nothing is worked into the place where the yarn is joined");
+        if (IsRoundDone()) _at = End;
         if (_at < End) throw new Misread($"{End - _at} places are left at the end, the first of them {Below[_at]}");
         if (End < Below.Count && !LeftSlipStitches && Left == 0 && _waiting.Count == 0) throw new Misread("what is to happen with the sl sts is not said");
         return new WorkedRow(_made, _made.Count(place => place.Seen == Seen.SlipStitch), Left, _entered, _beginning.PassedChains, End - Left) { Waiting = _waiting, Unworked = _unworked, Inner = Inner, IsJoined = IsJoined, IsSpiral = IsSpiral, ClosesRing = ClosesRing, Yarns = Yarns, OwnChains = OwnChains, Joins = Joins };
     }
-}
-
-/// <summary>A row that is done.</summary>
-/// <param name="Made">Its places in working order.</param>
-/// <param name="Slipped">Stitches at its beginning that were only slipped over.</param>
-/// <param name="Left">Stitches at its end that were left.</param>
-/// <param name="SkippedChains">Chains from the hook that were skipped.</param>
-/// <param name="PassedChains">Of those, the ones that belong to the edge and are only passed over.</param>
-/// <param name="Reached">Behind the last place of the row below that was used.</param>
-internal sealed record WorkedRow(IReadOnlyList<Place> Made, int Slipped, int Left, int SkippedChains, int PassedChains, int Reached)
-{
-    /// <summary>What is held and bridged in it.</summary>
-    public IReadOnlyList<InnerPart> Inner { get; init; } = [];
-
-    /// <summary>What it joins to other pieces, in working order.</summary>
-    public IReadOnlyList<JoinBeside> Joins { get; init; } = [];
-
-    /// <summary>True if its end is joined to its beginning, false if it is left open; null if neither is said.</summary>
-    public bool? IsJoined { get; init; }
-
-    /// <summary>What it leaves for a later row, in working order.</summary>
-    public IReadOnlyList<Place> Waiting { get; init; } = [];
-
-    /// <summary>Chains that its stitches made at their own feet.</summary>
-    public int OwnChains { get; init; }
-
-    /// <summary>What it leaves to the next round of a spiral, in working order.</summary>
-    public IReadOnlyList<Place> Unworked { get; init; } = [];
-
-    /// <summary>True if it says that no round is joined from here on.</summary>
-    public bool IsSpiral { get; init; }
-
-    /// <summary>True if the ring that it is worked into is closed.</summary>
-    public bool ClosesRing { get; init; }
-
-    /// <summary>Yarns taken up, and how many places are made before.</summary>
-    public IReadOnlyList<(string Yarn, int From)> Yarns { get; init; } = [];
 }

@@ -54,7 +54,7 @@ internal sealed partial record RowParagraph(
         foreach (var one in text.Split(", "))
         {
             var words = one.Split(' ', 2);
-            var key = words[1] is "st" or "sts" ? "st" : words[1] is "ch" ? "ch" : words[1].EndsWith("sp", StringComparison.Ordinal) ? words[1] : words[1].EndsWith("sps", StringComparison.Ordinal) ? words[1][..^1]
+            var key = words[1] is "st" or "sts" ? "st" : words[1] is "ch" or "sl st" ? words[1] : words[1].EndsWith("sp", StringComparison.Ordinal) ? words[1] : words[1].EndsWith("sps", StringComparison.Ordinal) ? words[1][..^1]
                 : stitches.Find(words[1]) ?? throw new Misread($"the count speaks of `{words[1]}`");
             counts[key] = counts.GetValueOrDefault(key) + Number.Of(words[0]);
         }

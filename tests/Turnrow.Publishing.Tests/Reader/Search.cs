@@ -117,12 +117,14 @@ internal sealed class Search(IReadOnlyList<Place> places, int at, int end, int l
 
     private List<int> Last(PlaceWords words)
     {
-        var tail = Enumerable.Range(at, end - at).Where(i => places[i].IsLikeAStitch).ToList();
+        var spaces = words.Names.Any(static name => name.Word.EndsWith("sp", StringComparison.Ordinal));
+        var tail = Enumerable.Range(at, end - at).Where(i => places[i].IsLikeAStitch || (spaces && places[i].Seen == Seen.Space)).ToList();
         // `last dc and top of turning ch`: the chain behind the last dc is no dc.
         var after = tail.Count - words.Count > 0 && places[tail[^1]].Seen is Seen.TurningChain or Seen.BeginningChain && !Fits(words.Names, tail[^1]) ? 1 : 0;
         var found = tail.SkipLast(after).TakeLast(words.Count).ToList();
         if (found.Count < words.Count || found.Any(i => !Fits(words.Names, i) && !IsSt(words, i))) throw new Misread($"the last {words.Count} are no {words.Names[0].Word}");
-        if (found[0] != at) throw new Misread($"{found[0] - at} places before the last are passed over in silence");
+        // The way to a space is seen; the way to a stitch has to be said.
+        if (found[0] != at && !spaces) throw new Misread($"{found[0] - at} places before the last are passed over in silence");
         return found;
     }
 

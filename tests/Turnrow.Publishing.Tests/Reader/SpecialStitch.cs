@@ -47,7 +47,7 @@ internal sealed partial record SpecialStitch(string Name, string Text)
             var count = match.Groups["n"].Success ? Number.Of(match.Groups["n"].Value) : 1;
             var each = match.Groups["each"].Success ? Number.Of(match.Groups["each"].Value) : 1;
             if (match.Groups["ch"].Success) parts.Add((Number.Of(match.Groups["ch"].Value), null));
-            else parts.Add((count * each, words.Find(match.Groups["stitch"].Value) ?? throw new Misread($"`{part}` is no stitch")));
+            else parts.Add((count * each, match.Groups["stitch"].Value == "sl st" ? "sl st" : words.Find(match.Groups["stitch"].Value) ?? throw new Misread($"`{part}` is no stitch")));
         }
 
         return parts;

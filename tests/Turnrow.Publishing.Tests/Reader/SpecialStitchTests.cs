@@ -43,6 +43,7 @@ public sealed class SpecialStitchTests
     [InlineData("begin with 20 stitches; row 1 RS: dc across; row 2: vee in first, (skip 2, vee in next) 6 times, dc; row 3: dc, (dc in next vee) 7 times, dc in last")]
     [InlineData("begin with 20 stitches; row 1 RS: shell in first, skip 2, tuft in next, skip 2, (shell, ch 1, shell) in next, skip 2, sc across; row 2: sc in each st and sp")]
     [InlineData("begin with 20 stitches; row 1 RS: sc across; row 2: sc across; row 3: (sc, spike sc, spike-2 sc, sc, picot of 4) across; row 4: V-st, skip 1, crossed 8, dc 2")]
+    [InlineData("begin with 20 stitches; round 1: edc 9, (knot, edc 2) 3 times, edc 2; round 2: slip over 1, edc across")]
     [InlineData("begin with 20 stitches; round 1: sc around; round 2: shell in first, skip 2, (sc, skip 2, shell, skip 2) 2 times, sc 5; round 3: sc around; round 4: rsc around")]
     public void They_read_back_in_both_terms(string lines)
     {

@@ -2,6 +2,7 @@ using System.Globalization;
 using Turnrow.Fabric.Pieces;
 using Turnrow.Fabric.Rows;
 using Turnrow.Publishing.Charts.Layout;
+using Turnrow.Publishing.Instructions.Telling;
 using Turnrow.Publishing.Trade;
 
 namespace Turnrow.Publishing.Charts.Drawing;
@@ -52,8 +53,8 @@ internal sealed class BasePainter(Sheet sheet)
         if (row.Row is { Begins: RowBegins.Ring, Work.Below.Count: var ring }) return string.Create(culture, $"chain {ring}, joined into a ring");
         if (piece.Start is FoundationStart { AtOnce: { } atOnce }) return string.Create(culture, $"{row.BelowScale.Count} foundation {atOnce.In(terms).Abbreviation}, each on a chain of its own");
         if (row.Row.Work?.Opening is not { } opening || opening.Chains == 0) return "chain";
-        var into = opening.Stitch is { } stitch
-            ? string.Create(culture, $", first {stitch.In(terms).Abbreviation} in the {Ordinal(opening.FirstStitchIn)} chain from the hook")
+        var into = FirstFromHook.Of(piece) is { } first
+            ? string.Create(culture, $", first {first.Stitch.In(terms).Abbreviation} in the {Ordinal(first.Nth)} chain from the hook")
             : string.Empty;
         return string.Create(culture, $"chain {opening.Chains}{into}");
     }

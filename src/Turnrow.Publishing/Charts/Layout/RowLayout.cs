@@ -76,7 +76,7 @@ internal sealed class RowLayout(Row row, Strip? strip, BelowScale below, double 
             if (Row.Work?.Opening is not { } opening || opening.Stitch is null) return 0;
             // Of a row that makes its own foundation, the chain at the first stitch's foot.
             var lying = Row.Begins == RowBegins.FoundationStitches ? 1
-                : opening.FirstStitchIn > 0 ? ChainsAtStart - (opening.Counts ? 1 : 0) : 0;
+                : opening.FirstStitchIn > 0 ? ChainsAtStart - (opening is { Counts: true, SharesPlace: false } ? 1 : 0) : 0;
             return Math.Max(0, opening.Chains - opening.Space - lying);
         }
     }

@@ -58,6 +58,7 @@ internal sealed record Beginning(int Skipped, Word? First, IReadOnlyList<Word> R
         if (First is Work { Makes: 1, Takes: 1, Amount.Times: 1 }) TakeMark(rest, 0, PlaceName.AnyStitch, marks);
         if (!space) return rest;
         var at = rest.FindIndex(static w => w is not Skip);
+        if (at >= 0 && rest[at] is Group { Words: [Chains, ..] } group) rest[at] = group with { Words = [.. group.Words.Skip(1)] };
         if (at < 0 || rest[at] is not Chains chains) return rest;
         rest.RemoveAt(at);
         TakeMark(rest, at, new PlaceName(PlaceNameKind.Space, null, chains.Count), marks);

@@ -34,6 +34,12 @@ internal static class ChainOpening
                 teller.Finished(decrease);
                 if (decrease.Amount.Times == 1) teller.Shape(decrease);
                 break;
+            case Work { Makes: 1 } when row.Work.Opening.SharesPlace:
+                // What goes in beside the chain goes into the chain that it stands on.
+                row.Places.Pass(1);
+                InSame(row, teller, beginning.RestAfter(row.Work.Opening.Space > 0, marks), FromHook(row, passed, stitch));
+                teller.Phrases.AddRange(marks.Select(mark => mark with { OfRound = row.Row.IsRound }));
+                return;
             case Work { Makes: 1 } work:
                 row.Places.Pass(1);
                 List<Word> words = [work with { Amount = work.Amount with { Times = work.Amount.Times - 1 }, Passed = 0 }];
@@ -42,14 +48,23 @@ internal static class ChainOpening
                 teller.Phrases.AddRange(marks.Select(mark => mark with { OfRound = row.Row.IsRound }));
                 return;
             case { } first:
-                // The chain and what is worked into its base share one place: the last of the chains it is made of.
-                OpeningTeller.TellOnce(row, teller, first, FromHook(row, passed - 1, stitch), true, marks);
+                // The chain and what is worked into its base share one place: alone in it the chain is told to be passed over.
+                OpeningTeller.TellOnce(row, teller, first, FromHook(row, row.Work.Opening.SharesPlace ? passed : passed - 1, stitch), true, marks);
                 break;
         }
 
         if (beginning.First is { } again) OpeningTeller.TellAgain(teller, again);
         teller.Tell(beginning.RestAfter(row.Work.Opening.Space > 0 && beginning.First is Work, marks));
         teller.Phrases.AddRange(marks.Select(mark => mark with { OfRound = row.Row.IsRound }));
+    }
+
+    private static void InSame(RowContext row, WordTeller teller, IReadOnlyList<Word> words, ChainFromHook where)
+    {
+        var same = Beginning.Of(words);
+        if (same.First is not { } first) return;
+        OpeningTeller.TellOnce(row, teller, first, where, false);
+        OpeningTeller.TellAgain(teller, first);
+        teller.Tell(same.Rest);
     }
 
     // The chain is one decrease with what follows; where it is all there is of chains, that goes into the row below.

@@ -49,11 +49,11 @@ internal static class OpeningTeller
                 teller.Phrases.Add(new TogetherFromHook(work.Stitch, work.Hook, work.Takes, name, where));
                 break;
             case Work work:
-                if (work.Target.Aim != Aim.Ring) row.Places.Pass(1);
+                if (work.Target.Aim is not (Aim.Ring or Aim.Same)) row.Places.Pass(1);
                 teller.Phrases.Add(new StitchesIn(work.Stitch, work.Hook, Sized.Of(work.Makes - (without ? 1 : 0)), where));
                 break;
             case Group group:
-                row.Places.Pass(1);
+                if (group.Target.Aim != Aim.Same) row.Places.Pass(1);
                 var words = without ? WithoutFirst(group.Words, row.Work.Opening.Space > 0) : group.Words;
                 // What is made last of it is the chain's: a marker there is not in what was just made.
                 var marked = without && words is [MarkCorner, ..];

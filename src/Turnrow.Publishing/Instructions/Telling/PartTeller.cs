@@ -13,41 +13,45 @@ namespace Turnrow.Publishing.Instructions.Telling;
 internal static class PartTeller
 {
     /// <summary>What is done before the first row.</summary>
-    public static void Begin(List<Phrase> before, RowContext place, PartStart part)
+    /// <param name="before">Where to.</param>
+    /// <param name="place">The row.</param>
+    /// <param name="first">The part that it meets first.</param>
+    /// <param name="last">The part that it meets last: the same, but of a row over several.</param>
+    /// <param name="joined">True if yarn is joined anew.</param>
+    public static void Begin(List<Phrase> before, RowContext place, PartStart first, PartStart last, bool joined)
     {
-        var (row, ofRound) = (place.Row, part.Base.EndsInRounds);
-        if (!part.Joined) before.Add(new GoOnFrom(part.Base.Name, ofRound));
+        var row = place.Row;
+        if (!joined) before.Add(new GoOnFrom(first.Base.Name, first.Base.EndsInRounds));
         // The length at the other end comes first, so that nothing has to be put aside for it but yarn that hangs there already.
-        if (row.End is { Adds: true } end) before.Add(new ChainBehindPart(Sized.Of(end.Count), At(place, part, part.Count - 1), !part.Joined));
-        if (!part.Joined) return;
-        if (row.Start is { Adds: true })
+        if (row.End is { Adds: true } end) before.Add(new ChainBehindPart(Sized.Of(end.Count), Last(row, last), !joined));
+        if (!joined) return;
+        if (place.ChainsBefore > 0)
         {
             before.Add(new NewChain(Sized.Of(place.Work.Opening.Chains)));
             return;
         }
 
         // Steps at the start of a joined row only move the place where it is joined.
-        var passed = (row.Start?.Count ?? 0) + Beginning.Of(place.Work.Words).Passed(place.Places);
-        before.Add(new JoinInStitch(At(place, part, passed)));
+        var passed = place.IsFirstOfPart ? (row.Start?.Count ?? 0) + Beginning.Of(place.Work.Words).Passed(place.Places) : 0;
+        before.Add(new JoinInStitch(At(row, first, passed, CountedFrom(first, row))));
     }
 
     /// <summary>The stitch of the earlier row where a row on new chains goes over to it.</summary>
-    public static StitchOfLast First(RowContext place, PartStart part) => At(place, part, 0);
+    public static StitchOfLast First(RowContext place, PartStart part) => At(place.Row, part, 0, CountedFrom(part, place.Row));
 
-    /// <summary>A stitch of the part, counted along the whole row.</summary>
-    /// <param name="place">The row on the part.</param>
-    /// <param name="part">The part.</param>
-    /// <param name="passed">Stitches of the part before it, in working order.</param>
-    private static StitchOfLast At(RowContext place, PartStart part, int passed)
+    // Counted from the edge that it lies at, if it lies at one.
+    private static StitchOfLast Last(Row row, PartStart part)
     {
-        var from = CountedFrom(part, place.Row);
-        var nth = NthFrom(part, place.Row, from, passed);
-        return new(place.Row.RightSide, part.Base.Name, Sized.Of(nth), from, part.Base.EndsInRounds) { OverBridge = IsOverBridge(part, from, nth) };
+        var beyond = row.EndsAt == Hand.Left ? part.FromLeft : part.FromRight;
+        return At(row, part, part.Count - 1, beyond == 0 ? row.EndsAt : CountedFrom(part, row));
     }
 
-    /// <summary>The first stitch of a row over several pieces, counted along the row of the piece that it meets first.</summary>
-    public static StitchOfLast FirstAcross(Row row, PartStart part) =>
-        new(row.RightSide, part.Base.Name, Sized.Of(NthFrom(part, row, row.StartsAt, 0)), row.StartsAt, part.Base.EndsInRounds);
+    // A stitch of the part behind so many others, in working order, counted along the whole row.
+    private static StitchOfLast At(Row row, PartStart part, int passed, Hand from)
+    {
+        var nth = NthFrom(part, row, from, passed);
+        return new(row.RightSide, part.Base.Name, Sized.Of(nth), from, part.Base.EndsInRounds) { OverBridge = IsOverBridge(part, from, nth) };
+    }
 
     // Counted from the edge that the part reaches, if it reaches one; else from where the row starts.
     private static Hand CountedFrom(PartStart part, Row row)

@@ -38,7 +38,7 @@ internal static class RowTeller
         else if (place.Row.Begins == RowBegins.Ring) before.Add(new MakeRing(Sized.Of(place.Work.Below.Count)));
         if (place.Piece.Start is AcrossStart across) AddAcross(before, place, across);
         if (place.Row.Begins is RowBegins.Foundation or RowBegins.BothSides or RowBegins.FoundationStitches) before.Add(new MakeChain(Sized.Of(place.Work.Opening.Chains)));
-        if (place.Piece.Start is PartStart part) PartTeller.Begin(before, place, part);
+        if (place.Piece.Start is PartStart part) PartTeller.Begin(before, place, part, part, part.Joined);
     }
 
     private static void AddAcross(List<Phrase> before, RowContext place, AcrossStart across)
@@ -46,8 +46,7 @@ internal static class RowTeller
         var rightSide = place.Row.RightSide;
         var parts = rightSide ? across.Parts : [.. across.Parts.Reverse()];
         before.Add(new OverPieces(rightSide, [.. parts.Select(p => (p.Base.Name, LastStitches.OfPart(p, rightSide)))]));
-        if (!across.Joined) before.Add(new GoOnFrom(parts[0].Base.Name, parts[0].Base.EndsInRounds));
-        else before.Add(new JoinInStitch(PartTeller.FirstAcross(place.Row, parts[0])));
+        PartTeller.Begin(before, place, parts[0], parts[^1], across.Joined);
     }
 
     private static void AddChains(List<Phrase> before, RowContext place)
@@ -57,7 +56,7 @@ internal static class RowTeller
         if (place.Above is { Way: RoundWay.Spiral } && row.Begins is RowBegins.Round or RowBegins.RoundTurned or RowBegins.RoundBack) before.Add(new SpiralEnds());
         if (row.Start is { Adds: true } start && row.Begins is RowBegins.Turned or RowBegins.Back)
             before.Add(new ChainOn(Sized.Of(place.Work.Opening.Chains), start.Edge, row.StartsAt));
-        if (row.End is not { Adds: true } end || place.IsFirstOfPart) return;
+        if (row.End is not { Adds: true } end || place.IsOnLastRow) return;
         before.Add(new SeparateChain(Sized.Of(end.Count), end.Edge, place.EdgeName(row.StartsAt), row.EndsAt, OutermostAtEnd(place, end)));
     }
 
@@ -160,8 +159,19 @@ internal sealed class RowContext(Piece piece, int index, Row row, RowWork work)
     /// <summary>True if the row is the first one over a part of an earlier row: then it gives numbers, as more lies beside it.</summary>
     public bool IsFirstOfPart => Index == 0 && Piece.Start is PartStart;
 
+    /// <summary>True if the row is the first one over the last rows of earlier pieces.</summary>
+    public bool IsOnLastRow => Index == 0 && Piece.Start is PartStart or AcrossStart;
+
+    /// <summary>How many chains come before the first stitch of those, where the row is begun on chains; 0 if it is not.</summary>
+    public int ChainsBefore => IsOnLastRow && Row.Start is { Adds: true } start ? start.Count : 0;
+
     /// <summary>The part that the row goes over to from chains made with new yarn; null where it does no such thing.</summary>
-    public PartStart? OnNewChains => Index == 0 && Row.Start is { Adds: true } && Piece.Start is PartStart { Joined: true } part ? part : null;
+    public PartStart? OnNewChains => ChainsBefore == 0 ? null : Piece.Start switch
+    {
+        PartStart { Joined: true } part => part,
+        AcrossStart { Joined: true } across => across.First(Row.StartsAt),
+        _ => null,
+    };
 
     /// <summary>Stitches left unworked at the row's end, for good or for now.</summary>
     public int LeftAtEnd => (Row.End is { Adds: false } end ? end.Count : 0) + (Row.Short.Over.Count > 0 ? Row.Short.Waiting : Row.Short.Left) + (Row.Unworked?.Count ?? 0);

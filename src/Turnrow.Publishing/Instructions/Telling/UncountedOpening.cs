@@ -31,21 +31,28 @@ internal static class UncountedOpening
         }
 
         if (opening.Stitch is not null && IsInPlace(row, at)) words = InJoinedPlace(row, teller, words);
+        else if (at is ChainAt.Round or ChainAt.RoundTurn && row.Row.Begins != RowBegins.Spiral) words = FromFirst(words);
         teller.Tell(words);
+    }
+
+    // What a round skips at its beginning it skips from the place of the join on: so the first time of a repeat is told by itself.
+    private static IReadOnlyList<Word> FromFirst(IReadOnlyList<Word> words)
+    {
+        var unrolled = Leading.Unrolled(words);
+        return unrolled is [Skip, ..] ? unrolled : words;
     }
 
     // A spiral goes on in the next place, and a ring is named.
     private static bool IsInPlace(RowContext row, ChainAt at)
     {
         if (row.Row.Begins == RowBegins.Spiral || row.Places.At(0) is { Kind: PlaceKind.Ring }) return false;
-        if (at == ChainAt.Joined || row.Work.BegunAt > 0) return true;
+        if (at == ChainAt.Joined || (at == ChainAt.LastSlip && row.GoesOn)) return true;
         return at is ChainAt.Round or ChainAt.RoundTurn && Beginning.Of(row.Work.Words).Passed(row.Places) == 0;
     }
 
     private static ChainAt GetThere(RowContext row, WordTeller teller)
     {
         if (row.Row.Begins == RowBegins.Joined) return ChainAt.Joined;
-        // What a round skips at its beginning is skipped behind the chain, in words.
         if (row.GoesOn) return OnRound(row, teller);
         if (row.Row.Start is not { Adds: false } left) return row.Row.Begins == RowBegins.Back ? ChainAt.Back : ChainAt.Turn;
         teller.Phrases.Add(WayOn.AtEdge(row));
@@ -57,13 +64,22 @@ internal static class UncountedOpening
     // A spiral goes on in the next place; before it comes to where it begins further on, it has not been there yet.
     private static ChainAt OnRound(RowContext row, WordTeller teller)
     {
-        if (row.Row.Begins != RowBegins.Spiral) return WayOn.Tell(row, teller, 0);
+        if (row.Row.Begins != RowBegins.Spiral) return WayOn.Tell(row, teller, OnTheWay(row));
         teller.AtFirst = false;
-        if (row.Work.BegunAt == 0) return ChainAt.Round;
+        if (row.Work.BegunAt == 0 || WayOn.IsPassedAtEnd(row.Work.Words, row.Work.BegunAt)) return ChainAt.Round;
         var below = row.Work.Below;
         var name = WayOn.NameOf(below, below.Count - row.Work.BegunAt, row.Work.BegunAt);
         teller.Phrases.Add(new SlipOn(Sized.Of(row.Work.BegunAt), name, name) { MovesOn = true });
         return ChainAt.Round;
+    }
+
+    // The chain stands where the first stitch goes: what lies before that kind of place is slipped over. What the designer skips is skipped behind the
+    // chain, in words.
+    private static int OnTheWay(RowContext row)
+    {
+        var beginning = Beginning.Of(row.Work.Words);
+        var passed = beginning.First is Work or Group ? beginning.Passed(row.Places) : 0;
+        return passed > beginning.Skipped ? passed : 0;
     }
 
     private static IReadOnlyList<Word> InJoinedPlace(RowContext row, WordTeller teller, IReadOnlyList<Word> words)
@@ -84,6 +100,7 @@ internal static class UncountedOpening
         OpeningTeller.TellAgain(teller, beginning.First);
         return beginning.Rest;
     }
+
     private static Together FromJoinedPlace(RowContext row, Work decrease)
     {
         var top = row.Places.TopAt(decrease.Takes - 1);

@@ -1,5 +1,6 @@
 using Turnrow.Fabric.Places;
 using Turnrow.Fabric.Rows;
+using Turnrow.Fabric.Words;
 using Turnrow.Publishing.Instructions.Phrases;
 using Turnrow.Publishing.Trade;
 
@@ -20,13 +21,16 @@ internal static class WayOn
         if (turns) teller.Phrases.Add(new Turn());
         var below = row.Work.Below;
         var met = below.BegunAt(below.Count - on);
-        if (on > 0) teller.Phrases.Add(new SlipOn(Sized.Of(on), NameOf(met, 1, on - 1), NameOf(met, on, 1)) { MovesOn = true });
+        if (on > 0) teller.Phrases.Add(new SlipOn(Sized.Of(on), NameOf(met, 1, on - 1), NameOf(met, on, 1)) { MovesOn = !IsPassedAtEnd(row.Work.Words, on) });
         if (passed > 0) teller.Phrases.Add(new SlipOn(Sized.Of(passed), NameOf(below, 1, passed - 1), NameOf(below, passed, 1)));
         return ChainAt.LastSlip;
     }
 
     /// <summary>At the edge where the row before ends: the work is turned, or it is not.</summary>
     public static Phrase AtEdge(RowContext row) => row.Row.Begins == RowBegins.Back ? new DoNotTurn() : new Turn();
+
+    /// <summary>True if what lies before the beginning is passed over at the round's end as well.</summary>
+    public static bool IsPassedAtEnd(IReadOnlyList<Word> words, int on) => words is [.., Skip { IsUnsaid: true } rest] && rest.Count >= on;
 
     /// <summary>What so many places are called.</summary>
     public static PlaceName NameOf(PlaceSequence places, int from, int count)

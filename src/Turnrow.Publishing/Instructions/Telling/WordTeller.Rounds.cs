@@ -12,7 +12,7 @@ internal sealed partial class WordTeller
     // Places up to where other ground begins, the opposite side of the chain or the earlier row behind chains; behind it, or where there
     // is none, more than there are.
     private int ToOtherGround => row.IsBeforeOppositeSide ? (row.Work.Below.Count / 2) + 1 - _places.Passed
-        : row is { IsFirstOfPart: true, Row.Start: { Adds: true } chains } && _places.Passed < chains.Count ? chains.Count - _places.Passed
+        : _places.Passed < row.ChainsBefore ? row.ChainsBefore - _places.Passed
         : int.MaxValue;
 
     private bool IsAtOtherGround => !_onOtherGround && ToOtherGround == int.MaxValue;
@@ -22,7 +22,7 @@ internal sealed partial class WordTeller
         if (!IsAtOtherGround) return;
         if (row.Row.Begins == RowBegins.BothSides) Phrases.Add(new OppositeSide());
         // What is worked over both is no place to say it: then it has to be said before the row.
-        else if (row.OnNewChains is { } part && _places.Passed == row.Row.Start!.Count) Phrases.Add(new GoOver(PartTeller.First(row, part)));
+        else if (row.OnNewChains is { } part && _places.Passed == row.ChainsBefore) Phrases.Add(new GoOver(PartTeller.First(row, part)));
         _onOtherGround = true;
     }
 

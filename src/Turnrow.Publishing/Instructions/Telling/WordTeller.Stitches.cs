@@ -84,7 +84,7 @@ internal sealed partial class WordTeller
         if (stretch.Top is { } top) return top;
         if (stretch.Waited) return new LeftBefore(Sized.Of(stretch.Count), stretch.Name, IsAllLeftBefore(stretch.Count));
         if (stretch.Added) return new AddedChains(Sized.Of(stretch.Count));
-        if (row.Row.Begins == RowBegins.BothSides && _places.Remaining > 0) return new NextPlaces(Sized.Of(stretch.Count), stretch.Name, AtFirst);
+        if (_places.Passed <= row.ChainsBefore || (row.Row.Begins == RowBegins.BothSides && _places.Remaining > 0)) return new NextPlaces(Sized.Of(stretch.Count), stretch.Name, AtFirst);
         if (amount.Reach == Reach.ToCorner && leftOfWord == 0 && _places.At(amount.Count) is { IsCorner: true } corner)
             return new EachToMarked(stretch.Name, PlaceName.Of(corner), Sized.Of(amount.Count));
         if (amount.Reach == Reach.ToTurn && leftOfWord == 0 && _places.HasTurnAhead && _places.RemainingToTurn == amount.Count)
@@ -99,6 +99,8 @@ internal sealed partial class WordTeller
         var beyond = _places.Remaining + row.LeftAtEnd;
         // Chains before the hook and chains added at the end are both "ch": only a top between them parts them by itself.
         var alike = stretch.Name.HasChains && _places.TopAt(0) is null && _places.HasAddedAhead;
+        // "Each st around" takes in the chain that the round below began with.
+        if (stretch.Name == PlaceName.AnyStitch && _places.TopAt(0) is { OfRound: true }) return new NextPlaces(Sized.Of(stretch.Count), stretch.Name, AtFirst);
         if (row.LeftAtEnd == 0 && !alike && IsAtEndOfStitches()) return new EachAcross(stretch.Name, row.Row.IsRound);
         return !alike && (leftOfWord > 0 || _places.HasAddedAhead)
             ? new NextPlaces(Sized.Of(stretch.Count), stretch.Name, AtFirst)

@@ -70,6 +70,9 @@ internal sealed partial class WordTeller(RowContext row)
             case Bridge bridge:
                 Phrases.Add(new BridgeOver(Sized.Of(bridge.Count), bridge.Name));
                 return;
+            case Skip { IsUnsaid: true } rest when rest.Count == _places.Remaining:
+                _places.Pass(rest.Count);
+                return;
             case Skip { Count: > 0 } skip:
                 PassOver(skip.Count);
                 ShapeSkipped(Phrases.Count - 1);

@@ -70,8 +70,15 @@ public sealed class MeshMaker(ChoiceTape tape, string stitch)
     private void MoreMesh(Sketch sketch)
     {
         var (lead, spaces, _, tail) = sketch.Mesh;
-        var repeat = Repeat.Times(new Sized(spaces), new Space(2), new Into(1, stitch, Target.NextSpace));
-        Put(sketch, size => lead[size] + spaces[size] + tail[size], Lead(lead), repeat, new Space(1), Lead(tail));
+        var into = new Into(1, stitch, Target.NextSpace);
+        // The chains behind one of them and before the next are one space.
+        Word[] words = tape.Below(3) switch
+        {
+            0 => [Repeat.Times(new Sized(spaces), new Space(1), into, new Space(tape.Between(1, 2)))],
+            1 => [Repeat.Times(new Sized(spaces), new Space(1), new Space(2), into), new Space(1), new Space(1)],
+            _ => [Repeat.Times(new Sized(spaces), new Space(2), into), new Space(1)],
+        };
+        Put(sketch, size => lead[size] + spaces[size] + tail[size], [Lead(lead), .. words, Lead(tail)]);
         sketch.Mesh = (tail, spaces.Select(n => n + 1).ToArray(), 1, lead);
         sketch.Ground = Ground.Mesh;
     }

@@ -17,11 +17,12 @@ public sealed class RingMaker(ChoiceTape tape, RowMaker rows, IReadOnlyList<stri
             sketch.Statements.Add(new RoundsAre(tape.Of(RoundsWay.Spiral, RoundsWay.Turned)));
         if (sketch.Statements is [RoundsAre { Way: RoundsWay.Turned }])
             (sketch.CanBeMirrored, sketch.TurnsRounds) = (false, true);
-        return tape.Below(4) switch
+        return tape.Below(5) switch
         {
             0 => Circle(sketch),
             1 => Fan(sketch),
             2 => Motif(sketch),
+            3 => Mesh(sketch),
             _ => Oval(sketch),
         };
     }
@@ -44,6 +45,41 @@ public sealed class RingMaker(ChoiceTape tape, RowMaker rows, IReadOnlyList<stri
         var into = new Into(many, _stitch, Target.Next);
         Put(sketch, 2 * many * times, new IntoRing([into, new Space(tape.Between(1, 3)), into], times));
         Put(sketch, 2 * many * times + times, new InEach(_stitch, EachOf.StitchAndSpace));
+        return Ring();
+    }
+
+    /// <summary>Rounds of stitches and spaces, and rounds that go to one kind of them: what is left at a round's end is nobody's to say.</summary>
+    private RingOf Mesh(Sketch sketch)
+    {
+        sketch.InRounds = true;
+        sketch.CanBeMirrored = false;
+        var (many, times) = (tape.Between(1, 3), tape.Between(3, 8));
+        var into = new Into(many, _stitch, Target.Next);
+        Word space = new Space(tape.Between(1, 3));
+        Put(sketch, many * times, new IntoRing(tape.OneIn(2) ? [into, space] : [into, space, space], times));
+        for (var rounds = tape.Below(4); rounds > 0; rounds--)
+        {
+            var half = new Into(tape.Between(1, 2), _stitch, Target.Next);
+            switch (tape.Below(4))
+            {
+                case 0:
+                    Put(sketch, sketch.Widths[0], Repeat.Across(new Into(1, _stitch, Target.NextOf(_stitch)), space));
+                    times = sketch.Widths[0];
+                    break;
+                case 1:
+                    Put(sketch, times, Repeat.Across(new Into(1, _stitch, Target.NextSpace), space));
+                    break;
+                case 2:
+                    Put(sketch, 2 * half.Count * times, Repeat.Across(new Group([half, space, half], Target.NextSpace)));
+                    break;
+                default:
+                    var of = tape.Of(EachOf.Stitch, EachOf.Space);
+                    Put(sketch, of == EachOf.Stitch ? sketch.Widths[0] : times, new InEach(_stitch, of));
+                    return Ring();
+            }
+        }
+
+        Put(sketch, sketch.Widths[0], new InEach(_stitch, EachOf.Stitch));
         return Ring();
     }
 

@@ -1,0 +1,59 @@
+using Turnrow.Fabric.Stitches;
+using Turnrow.Fabric.Words;
+
+namespace Turnrow.Fabric.Rows;
+
+/// <summary>What goes into the first place that a row works into.</summary>
+internal static class FirstPlace
+{
+    /// <summary>True if it is more than one stitch, be it in one word, in a bracket or "in same" behind the first.</summary>
+    public static bool TakesMore(IReadOnlyList<Word> words)
+    {
+        var first = (Word?)null;
+        foreach (var word in Leaves(words))
+        {
+            if (first is not null) return word is Work { Target.Aim: Aim.Same } or Group { Target.Aim: Aim.Same };
+            if (word is Work { Takes: > 1, Stitch.IsOne: true } || StitchesOf(word) is not { } stitches) return false;
+            if (stitches > 1) return true;
+            if (word is Work { Amount: not { Reach: Reach.Fixed, Count: 1 } } or Group { Target.Aim: Aim.EachOfKind }) return false;
+            first = word;
+        }
+
+        return false;
+    }
+
+    // The words that work something, brackets opened.
+    private static IEnumerable<Word> Leaves(IReadOnlyList<Word> words)
+    {
+        for (var i = 0; i < words.Count; i++)
+        {
+            switch (words[i])
+            {
+                case Work { Takes: 0 } or Work { Amount: { Reach: Reach.Fixed or Reach.ToCorner, Times: 0 } } or Repeat { Amount: { Reach: Reach.Fixed, Times: 0 } }:
+                case Chains or Skip or SlipOver or MarkCorner or RemoveCorners or ChangeYarn:
+                    break;
+                case Repeat repeat:
+                    foreach (var word in Leaves(repeat.Words)) yield return word;
+                    break;
+                default:
+                    yield return words[i];
+                    break;
+            }
+        }
+    }
+
+    // How many go into the first place each time; null of words that work otherwise.
+    private static int? StitchesOf(Word word) => word switch
+    {
+        Work { Stitch: { IsOne: false, Form: { } form } } work => (form.Takes == 1 ? work.Makes : 1) * InFirst(form.Parts),
+        Work work => work.Makes,
+        Group group => group.Words.Sum(static inside => inside is Work { Takes: > 0 } work ? work.Amount.Count * StitchesOf(work) ?? 0 : 0),
+        _ => null,
+    };
+
+    private static int InFirst(IReadOnlyList<StitchPart> parts)
+    {
+        var first = parts.First(static part => part.Stitch is not null).Place;
+        return parts.Sum(part => part.Stitch is not null && part.Place == first ? part.Count : 0);
+    }
+}

@@ -1,0 +1,36 @@
+using Turnrow.Fabric.Places;
+
+namespace Turnrow.Fabric.Words;
+
+/// <content>
+/// The end of a round. Behind its last place comes its first one, so a word that goes to a kind of place passes over what is left there as it does between
+/// two of them.
+/// </content>
+internal sealed partial class RowRun
+{
+    // The kind that the last word named which took a place; null if it named none.
+    private PlaceFilter? _named;
+
+    private void Name(Target target)
+    {
+        if (target.Aim is Aim.Same or Aim.Ring) return;
+        _named = target.Aim is Aim.NextOfKind or Aim.EachOfKind && target.Remain == 0 ? target.Filter : null;
+    }
+
+    // Nothing of the kind is left before the round's beginning, and no corner that would be lost.
+    private bool IsRoundDone()
+    {
+        if (!isRound || _named is not { } kind || _fault is not null || _cursor.Remaining == 0 || MeetsCorner(_cursor.Remaining)) return false;
+        return below.Slice(Taken, _cursor.Remaining).CountWhere(place => kind.Has(place) || IsOtherSpace(kind, place)) == 0;
+    }
+
+    // "Next ch-3 sp" never passes over another space.
+    private static bool IsOtherSpace(PlaceFilter kind, Place place) => kind.Kind == PlaceFilterKind.SpaceOf && place.Kind == PlaceKind.Space;
+
+    private void EndRound(List<Word> done)
+    {
+        if (!IsRoundDone()) return;
+        done.Add(new Skip(_cursor.Remaining) { IsUnsaid = true });
+        _cursor.Pass(_cursor.Remaining);
+    }
+}
