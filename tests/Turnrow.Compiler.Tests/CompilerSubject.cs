@@ -5,6 +5,7 @@ using Turnrow.Fabric.Patterns;
 using Turnrow.Fabric.Pieces;
 using Turnrow.Fabric.Places;
 using Turnrow.Fabric.Rows;
+using Turnrow.Fabric.Stitches;
 using Turnrow.Fabric.Words;
 using Turnrow.Syntax.Diagnostics;
 using Turnrow.Syntax.Text;
@@ -63,12 +64,15 @@ public sealed class CompilerSubject : INaiveSubject
     // `first-sleeve` is what a designer calls `first sleeve`.
     private static string Said(Piece piece) => piece.Name.Replace('-', ' ');
 
+    // The naive model knows a stitch by its name, from whichever end it is worked.
+    private static string? NameOf(Stitch? stitch) => (stitch?.MirrorOf ?? stitch)?.Id;
+
     private static Fact RowOf(Piece piece, string size, Row row)
     {
         var counts = new Dictionary<string, int>();
         foreach (var kind in row.Work?.Tops.Kinds() ?? [])
         {
-            var key = kind.Place.Stitch?.Id ?? (kind.Place.Kind == PlaceKind.BridgeChain ? "ch" : "sp");
+            var key = NameOf(kind.Place.Stitch) ?? (kind.Place.Kind == PlaceKind.BridgeChain ? "ch" : "sp");
             counts[key] = counts.GetValueOrDefault(key) + kind.Count;
         }
 
@@ -116,7 +120,7 @@ public sealed class CompilerSubject : INaiveSubject
     private static NaiveHand HandOf(Hand hand) => hand == Hand.Right ? NaiveHand.Right : NaiveHand.Left;
 
     private static List<StretchFact> StretchesOf(Piece piece, Hand hand) =>
-        [.. piece.At(hand).Stretches.Select(s => new StretchFact(KindOf(piece, hand, s), s.Stitch?.Id ?? "", s.Count, s.Name ?? ""))];
+        [.. piece.At(hand).Stretches.Select(s => new StretchFact(KindOf(piece, hand, s), NameOf(s.Stitch) ?? "", s.Count, s.Name ?? ""))];
 
     private static NaiveStretch KindOf(Piece piece, Hand hand, Stretch stretch)
     {
