@@ -51,6 +51,9 @@ public static class YarnTally
     {
         switch (word)
         {
+            // What joins to another piece is in no count.
+            case Work { To: not null }:
+                break;
             case Work { Stitch: { IsOne: true, Form: { } form }, Takes: 0 } onTop:
                 AddSpur(counts, form, times * onTop.Makes * onTop.Amount.Times);
                 break;
