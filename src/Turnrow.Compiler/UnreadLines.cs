@@ -98,6 +98,13 @@ internal sealed class UnreadLines(SyntaxTree tree)
         return text.Contains("marker", StringComparison.OrdinalIgnoreCase) || text.Contains("move ", StringComparison.OrdinalIgnoreCase) && !text.Contains("remove", StringComparison.OrdinalIgnoreCase);
     }
 
+    /// <summary>True if a broken line may have made a bridge, which its claim does not count.</summary>
+    public bool MayBridge(LineSyntax line)
+    {
+        var text = tree.Source.Text.AsSpan(line.Span.Start, line.Span.Length);
+        return text.Contains("bridge", StringComparison.OrdinalIgnoreCase) || text.Contains("hold ", StringComparison.OrdinalIgnoreCase);
+    }
+
     /// <summary>True if a broken line may have been for some sizes only: a size stands before its colon.</summary>
     public bool MayBeForSomeSizes(LineSyntax line, IReadOnlyList<string> sizes)
     {

@@ -31,7 +31,7 @@ internal sealed record BoundClaim(ClaimSyntax Syntax, Counting Counting, IReadOn
     public int? PlacesIn(int size, IReadOnlyList<Word>? words)
     {
         if (Parts is not [{ Kind: { Spaces: false } kind, Claimed: var claimed }] || Counting != Counting.Usual) return null;
-        var all = kind.Stitch is { } stitch ? words is not null && MadeKinds.AreOnly(words, stitch) : words is null || !MadeKinds.HaveSpaces(words);
+        var all = kind.Stitch is { } stitch ? words is not null && MadeKinds.AreOnly(words, stitch) : words is null || !(MadeKinds.HaveSpaces(words) || MadeKinds.HaveBridges(words));
         return all ? claimed[size] : null;
     }
 }

@@ -39,7 +39,7 @@ internal sealed class PickUpBinder(Context context, PieceBook book, PieceState p
         }
 
         // Of several, each is picked up along its own of as many.
-        if (walks.Find(w => w!.Piece.Copies.Count != copies) is { } other)
+        if (walks.Find(w => w!.Piece.Copies.Count != copies) is { } other && !walks.Exists(static w => w!.Piece.Unread))
             context.Findings.Add(other.Piece.Copies.Count > 0 ? MadeSeveral.Which(other.Span, other.Piece.Name, other.Piece.Copies.Count) : MadeSeveral.Begun(other.Span, piece.Name));
         if (pickUp.Rates.Any(static r => r.Evenly)) return Evenly(pickUp, walks!, rates);
         var sizes = new SizedPickUp?[context.Sizes];

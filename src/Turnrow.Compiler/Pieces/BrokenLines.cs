@@ -75,7 +75,7 @@ internal static class BrokenLines
     // Nothing more is said about the line itself; what it claims is believed if it is a number.
     private static void Believe(Context context, PieceState piece, LineSyntax line, UnreadLines unread)
     {
-        if (line.Statement is not UnfinishedStatement { Claim: { } claim } || unread.MayBeForSomeSizes(line, context.Findings.SizeNames) || unread.MayMoveMarker(line)) return;
+        if (line.Statement is not UnfinishedStatement { Claim: { } claim } || unread.MayBeForSomeSizes(line, context.Findings.SizeNames) || unread.MayMoveMarker(line) || unread.MayBridge(line)) return;
         context.Findings.Quietly(() => ClaimBinder.Trust(piece, new ClaimBinder(context).Bind(claim)));
     }
 }

@@ -137,7 +137,7 @@ internal sealed class PieceOpening(Context context, PieceBook book)
     private void BeginFrom(PieceState piece, PieceState from, int?[] fromRight, int?[] counts, SyntaxNode place)
     {
         // Of several, each goes on from its own of as many.
-        if (from.Copies.Count != piece.Copies.Count) context.Findings.Add(from.Copies.Count > 0 ? MadeSeveral.GoesOn(place.Span, from.Name) : MadeSeveral.Begun(place.Span, piece.Name));
+        if (from.Copies.Count != piece.Copies.Count && !from.Unread) context.Findings.Add(from.Copies.Count > 0 ? MadeSeveral.GoesOn(place.Span, from.Name) : MadeSeveral.Begun(place.Span, piece.Name));
         CheckOverlap(piece, from, fromRight, counts, place);
         from.Joined = piece.Joined = true;
         for (var i = 0; i < context.Sizes; i++)

@@ -36,8 +36,10 @@ internal static class RowBinding
         }
 
         working.Finish();
-        // What may have moved the marker ends anywhere: a claim tells what it made, not how many come next.
-        if (!MayMoveMarker(statement)) new ClaimBinder(context).CheckRow(piece, claim);
+        // What may have moved the marker ends anywhere: a claim tells what it made, not how many come next. Nor does it tell the chains of a bridge
+        // that can't be read.
+        if (!MayMoveMarker(statement) && !(Array.Exists(words, static w => w is null) && statement.Items.Any(static item => item is BridgeItem)))
+            new ClaimBinder(context).CheckRow(piece, claim);
     }
 
     // `move marker`, one of the words misspelt.

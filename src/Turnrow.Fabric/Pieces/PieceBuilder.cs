@@ -433,7 +433,7 @@ public sealed partial class PieceBuilder
         var there = below.BegunAt(begunAt);
         var worked = RowWorker.Work(WithoutWay(words, begunAt), there, InRounds, toTurn ? BehindTurn(end) : 0);
         if (worked.Fault is not null) return worked.Fault;
-        if (_course.IsBack && Direction.Fault(worked.Words, _rows.Count == 0 || !_course.HasWayBack) is { } both) return both;
+        if (_course.IsBack && Direction.Fault(worked.Words, !RowsInDoubt && (_rows.Count == 0 || !_course.HasWayBack)) is { } both) return both;
         if (HookDepth.Deepest(worked.Words) is { } deep && deep.Hook.RowsDown() > RowsBelow)
             return new RowFault(RowFaultKind.TooFarDown, deep, deep.Hook.RowsDown(), RowsBelow, 0);
         var opening = Openings.Of(Begins, worked.Words, RuleOf, StitchesOfChain(below), start);

@@ -46,4 +46,15 @@ public static class MadeKinds
 
         return false;
     }
+
+    /// <summary>True if chains are made over a gap, which the next row is worked over and no count of stitches tells.</summary>
+    public static bool HaveBridges(IReadOnlyList<Word> words)
+    {
+        for (var i = 0; i < words.Count; i++)
+        {
+            if (words[i] is Bridge) return true;
+        }
+
+        return false;
+    }
 }

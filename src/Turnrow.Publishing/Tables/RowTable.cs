@@ -47,7 +47,8 @@ public static class RowTable
                 end.At(row, row.EndsAt),
                 Rounded(pattern.Gauges.WidthOf(row)),
                 Rounded(height),
-                lineOf?.Invoke(row)) { Yarns = several ? YarnsOf(row) : null };
+                lineOf?.Invoke(row))
+            { Yarns = several ? YarnsOf(row) : null };
         }
     }
 

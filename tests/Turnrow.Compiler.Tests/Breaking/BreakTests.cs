@@ -100,13 +100,20 @@ public sealed class BreakTests(ITestOutputHelper output)
     }
 
     private static double MostExcusedOf(ClaimedPattern pattern) => IsAllCorners(pattern) ? MostExcusedAtCorners
-        : pattern.Tree.Lines.Any(line => line.Statement is UseStatement or StitchPatternStatement) ? MostExcusedInPatterns
+        : pattern.Tree.Lines.Any(line => line.Statement is UseStatement or StitchPatternStatement) || IsAllKinds(pattern) ? MostExcusedInPatterns
         : MostExcused;
 
     private static bool IsAllCorners(ClaimedPattern pattern)
     {
         var rows = pattern.Tree.Lines.Select(line => line.Statement).OfType<RowStatement>().ToList();
         return 2 * rows.Count(row => KnownCounts.SpeaksOfCorners(row.Items)) > rows.Count;
+    }
+
+    // Claims by kind tell how many there are, and not in what order.
+    private static bool IsAllKinds(ClaimedPattern pattern)
+    {
+        var claims = pattern.Tree.Lines.Select(line => Claims.Of(line.Statement)).OfType<ClaimSyntax>().ToList();
+        return 2 * claims.Count(claim => claim.Parts.All(part => part.Kind is not null)) > claims.Count;
     }
 
     private static int LineNumber(ClaimedPattern pattern, Plant plant) =>

@@ -61,7 +61,7 @@ internal sealed class KnownCounts(PatternWords words, IReadOnlySet<int> changed,
     private bool NeedsRows(int line) => Done(line) switch
     {
         RepeatStatement or SolidStatement => true,
-        RowStatement row => SpeaksOfCorners(row.Items),
+        RowStatement row => SpeaksOfCorners(row.Items) || SpeaksOfTurn(row.Items),
         StraightStatement or ShapeStatement => IsInPattern(line),
         _ => false,
     };
@@ -96,6 +96,14 @@ internal sealed class KnownCounts(PatternWords words, IReadOnlySet<int> changed,
         _ => false,
     });
 
+    // Where the row below turned, all the rows before it tell.
+    private static bool SpeaksOfTurn(IEnumerable<RowItemSyntax> items) => items.Any(item => item switch
+    {
+        StitchItem stitch => stitch.Amount is TurnAmount,
+        GroupItem group => group.Times is TurnAmount || SpeaksOfTurn(group.Items),
+        _ => false,
+    });
+
     private static bool IsCorner(PlaceSyntax? place) => place is { Word: PlaceWord.Corner } or { Kind: [{ Text: "corner" }] };
 
     // What goes to a kind of stitch has to know the row below by more than its claim.
@@ -125,7 +133,7 @@ internal sealed class KnownCounts(PatternWords words, IReadOnlySet<int> changed,
     // The corners that a piece goes on round are those of the pieces that it begins on.
     private bool BasesKnown(int line)
     {
-        if (Done(line) is not RowStatement row || !SpeaksOfCorners(row.Items)) return true;
+        if (Done(line) is not RowStatement row || !(SpeaksOfCorners(row.Items) || SpeaksOfTurn(row.Items))) return true;
         var first = words.LinesOfPiece(line)[0];
         return words.In(_tree.Lines[first].Span).All(word => words.PieceOf(word) is not { } other || other == first || PieceKnown(other));
     }
@@ -134,7 +142,7 @@ internal sealed class KnownCounts(PatternWords words, IReadOnlySet<int> changed,
 
     // A claim by kind tells how many there are, not in what order they stand.
     private bool TellsCount(int line) =>
-        _tree.Lines[line].Statement is not ForSizesStatement && !LeavesForLater(line) && !MovesMarker(line) && !FollowsLostTurns(line) && ClaimKnown(line) && Claims.Of(_tree.Lines[line].Statement) is { Scope: ClaimScope.Usual, Parts: [{ Kind: null }] };
+        _tree.Lines[line].Statement is not ForSizesStatement && !LeavesForLater(line) && !MovesMarker(line) && !MakesBridge(line) && !FollowsLostTurns(line) && ClaimKnown(line) && Claims.Of(_tree.Lines[line].Statement) is { Scope: ClaimScope.Usual, Parts: [{ Kind: null }] };
 
     // Where a line with turns is lost, rows have to go to both edges before a claim tells anything: four lines of rows are sure to,
     // since what was still asked for at an edge is left in the first or second of them and worked over two later.
@@ -152,6 +160,9 @@ internal sealed class KnownCounts(PatternWords words, IReadOnlySet<int> changed,
 
     // What such a round makes is not what the next one is worked over.
     private bool MovesMarker(int line) => Done(line) is RowStatement { Items: [.., MoveMarkerItem] };
+
+    // The chains of a bridge are in no count of stitches.
+    private bool MakesBridge(int line) => Done(line) is RowStatement row && row.Items.Any(item => item is BridgeItem);
 
     private bool LeavesForLater(int line) => line >= 0 && _tree.Lines[line].Statement switch
     {
@@ -207,10 +218,14 @@ internal sealed class KnownCounts(PatternWords words, IReadOnlySet<int> changed,
             if (_tree.Lines[definition].Statement is CountStatement { Of: not CountOf.Number } count && IsChanged(l => IsGaugeFor(count, l))) return false;
         }
 
+        if (BlanketOf(word) is >= 0 and var blanket && blanket != line)
+            return !changed.Contains(blanket) && NamesKnown(blanket) && words.In(_tree.Lines[blanket].Span).All(other => words.PieceOf(other) is not { } motif || PieceKnown(motif));
         if (_tree.Lines[line].Statement is PieceStatement { Origin: PickUpOriginSyntax or NamedPartOriginSyntax or MirrorOriginSyntax or AcrossOriginSyntax } && words.PieceOf(word) is { } piece && piece != line)
             return PieceKnown(piece);
         return !words.IsEdgeOf(line, word) || !words.LinesOfPiece(line).Any(other => changed.Contains(other) && (_mayOpenPiece || _tree.Lines[other].Statement is EdgeNameStatement));
     }
+
+    private int BlanketOf(string word) => _tree.Lines.ToList().FindIndex(line => line.Statement is BlanketStatement blanket && blanket.Name.Text == word);
 
     // An edge is what all lines of its piece make of it, and of what that piece goes on from; the line below the last may have been one.
     private bool PieceKnown(int piece) => _pieces.TryGetValue(piece, out var known) ? known : _pieces[piece] = FindPiece(piece);
