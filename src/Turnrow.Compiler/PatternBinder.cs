@@ -138,8 +138,10 @@ internal sealed class PatternBinder
     // Of a stitch whose line tells its name at least, no other is in doubt.
     private void NoteStitchDoubt(LineSyntax line)
     {
-        if (line is not { Keyword: "stitch", Statement: UnfinishedStatement { Names: { Count: > 0 } names } }) _context.Stitches.InDoubt |= _unread.MayDefineStitch(line);
-        else foreach (var name in names) _context.Stitches.Define(name.Text, null);
+        if (line is { Keyword: "stitch", Statement: UnfinishedStatement { Names: { Count: > 0 } names } } && _unread.NamesWhole(line, names[0].Span))
+            foreach (var name in names) _context.Stitches.Define(name.Text, null);
+        else
+            _context.Stitches.InDoubt |= _unread.MayDefineStitch(line);
     }
 
     // Turning chains are set for the pattern only before the first piece; within a piece they hold for it from there on.

@@ -1,4 +1,5 @@
 using Turnrow.Syntax;
+using Turnrow.Syntax.Text;
 using Turnrow.Syntax.Tree;
 
 namespace Turnrow.Compiler;
@@ -76,6 +77,15 @@ internal sealed class UnreadLines(SyntaxTree tree)
     {
         if (!MayBe(line, "stitch")) return false;
         return line.Keyword == "stitch" || tree.Source.Text.AsSpan(line.Span.Start, line.Span.Length).Contains(" is ", StringComparison.OrdinalIgnoreCase);
+    }
+
+    /// <summary>True if a name in a broken line is surely a whole one: neither cut short at the line's end nor grown together with the `is` behind it.</summary>
+    public bool NamesWhole(LineSyntax line, TextSpan name)
+    {
+        var behind = tree.Source.Text.AsSpan(name.End, line.Span.End - name.End).TrimStart();
+        if (behind.StartsWith("is ", StringComparison.OrdinalIgnoreCase) || behind.StartsWith("of ", StringComparison.OrdinalIgnoreCase)) return true;
+        var text = tree.Source.Text.AsSpan(name.Start, name.Length);
+        return behind.Length > 0 && !text.EndsWith("is", StringComparison.OrdinalIgnoreCase) && !text.EndsWith("of", StringComparison.OrdinalIgnoreCase);
     }
 
     /// <summary>True if a broken line may have left stitches for later.</summary>
