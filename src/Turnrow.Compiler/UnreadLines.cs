@@ -111,6 +111,17 @@ internal sealed class UnreadLines(SyntaxTree tree)
     /// <summary>True if a broken line may have made a bridge, which its claim does not count.</summary>
     public bool MayBridge(LineSyntax line)
     {
+        for (var i = 0; i < tree.Lines.Count; i++)
+        {
+            // A line may have been cut in two behind the bridge.
+            if (ReferenceEquals(tree.Lines[i], line)) return SpeaksOfBridge(line) || (i > 0 && tree.Lines[i - 1].Broken && SpeaksOfBridge(tree.Lines[i - 1]));
+        }
+
+        return false;
+    }
+
+    private bool SpeaksOfBridge(LineSyntax line)
+    {
         var text = tree.Source.Text.AsSpan(line.Span.Start, line.Span.Length);
         return text.Contains("bridge", StringComparison.OrdinalIgnoreCase) || text.Contains("hold ", StringComparison.OrdinalIgnoreCase);
     }

@@ -47,7 +47,7 @@ internal sealed class Acceptance
                 _used.Add(line);
                 accepted.Add(new AcceptedWarning(diagnostic, line.Reason.Text));
             }
-            else if (!warning || !_unread.Exists(text => MayName(text, diagnostic.Kind)))
+            else if (!warning || !_unread.Exists(text => MayName(text, diagnostic.Kind) || "accept".StartsWith(text.Trim(), StringComparison.OrdinalIgnoreCase)))
             {
                 told.Add(diagnostic);
             }
