@@ -214,7 +214,8 @@ internal sealed class ChainRuns
             {
                 Chains => true,
                 Group { Times: 1 } group => BeginsInChains(group),
-                Repeat repeat => Leads(repeat.Ways.Count > 0 ? repeat.Ways[0].Words : repeat.Words),
+                Repeat { Ways.Count: > 0 } repeat => Leads(repeat.Ways),
+                Repeat repeat => Leads(repeat.Words),
                 _ => false,
             };
         }
@@ -226,7 +227,8 @@ internal sealed class ChainRuns
     {
         Chains => true,
         Group group => EndsInChains(group),
-        Repeat repeat => Trails(repeat.Ways.Count > 0 ? repeat.Ways[^1].Words : repeat.Words),
+        Repeat { Ways.Count: > 0 } repeat => Trails(repeat.Ways),
+        Repeat repeat => Trails(repeat.Words),
         _ => false,
     };
 
@@ -253,5 +255,7 @@ internal sealed class ChainRuns
     });
 
     private static bool MakesNothing(Word word) => word is Skip or SlipOver or Leave or Hold or MarkCorner or RemoveCorners
-        or Work { Amount.Times: 0 } or Repeat { Amount.Times: 0 } or Group { Times: 0 };
+        or Work { Amount.Times: 0 } or Repeat { Amount.Times: 0 } or Group { Times: 0 } || (word is Repeat repeat && MakeNothing(repeat.Ways.Count > 0 ? repeat.Ways : repeat.Words));
+
+    private static bool MakeNothing(IReadOnlyList<Word> words) => words.All(MakesNothing);
 }
