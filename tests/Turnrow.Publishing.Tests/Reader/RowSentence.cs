@@ -329,7 +329,8 @@ internal sealed partial class RowSentence
 
     private WorkTogether Together(string stitch, int over)
     {
-        Expect("over");
+        if (!Accept("around")) Expect("over");
+        if (Accept("back") || Accept("front")) _ = Said(0, "loops only of");
         var places = new List<PlaceWords>();
         if (Number.TryOf(Peek) is not null)
         {
