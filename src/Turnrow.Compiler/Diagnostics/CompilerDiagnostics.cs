@@ -215,5 +215,6 @@ public static class CompilerDiagnostics
         FloatLong.Kind,
         PictureStitch.Kind,
         EachOther.Kind,
+        StitchInside.Kind,
     ];
 }

@@ -77,7 +77,8 @@ internal sealed partial class RowBinder(Context context, PieceState? piece = nul
             before = words;
             for (var i = 0; i < lists.Length; i++)
             {
-                if (words[i] is { } word) lists[i]?.Add(word);
+                if (words[i] is Repeat again && inOnePlace) lists[i]?.AddRange(LaidOut(again));
+                else if (words[i] is { } word) lists[i]?.Add(word);
                 else lists[i] = null;
             }
         }
@@ -126,8 +127,8 @@ internal sealed partial class RowBinder(Context context, PieceState? piece = nul
         if (group.Place?.Word == PlaceWord.Ring || _ring > 0) return RingWords(group);
         if (group.Place is not null && group.Times is not null) return Refuse(GroupBoth.At(group.Span));
         if (group.Place is null && group.Times is null) return Refuse(GroupNeither.At(group.Span));
-        if (inOnePlace) return Refuse(NotInOnePlace.At(group.Span));
         if (group.Place?.Other is not null) return Refuse(EachOther.Bracket(group.Span));
+        if (inOnePlace) return AgainInPlace(group);
         foreach (var item in group.Items)
         {
             if (item is HoldItem or BridgeItem) return Refuse(HoldInBracket.At(item.Span, item is BridgeItem));

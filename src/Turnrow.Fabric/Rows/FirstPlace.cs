@@ -56,7 +56,7 @@ internal static class FirstPlace
 
     private static int InFirst(IReadOnlyList<StitchPart> parts)
     {
-        var first = parts.First(static part => part.Stitch is not null).Place;
-        return parts.Sum(part => part.Stitch is not null && part.Place == first ? part.Count : 0);
+        var first = parts.First(static part => part.Worked is not null).Place;
+        return parts.Sum(part => part.Worked is not null && part.Place == first ? part.Count : 0);
     }
 }

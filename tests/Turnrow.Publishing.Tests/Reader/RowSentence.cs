@@ -212,52 +212,6 @@ internal sealed partial class RowSentence
         return new RepeatSteps(steps, times);
     }
 
-    private WorkGroup Group()
-    {
-        var parts = new List<(int, string?)>();
-        var marker = -1;
-        var (joins, joined) = (new List<JoinBeside>(), false);
-        var specials = new Dictionary<int, SpecialStitch>();
-        do
-        {
-            if (Accept("place"))
-            {
-                _ = PutMarker();
-                marker = parts.Count - 1;
-                continue;
-            }
-
-            if (Beside() is JoinBeside beside)
-            {
-                joins.Add(beside);
-                joined = true;
-                continue;
-            }
-
-            if (Accept("ch"))
-            {
-                // Chains on both sides of a stitch into another piece are one space.
-                if (joined && parts is [.., (var before, null)]) parts[^1] = (before + Count(), null);
-                else parts.Add((Count(), null));
-                joined = false;
-                continue;
-            }
-
-            joined = false;
-
-            var count = Number.TryOf(Peek) is { } number ? Next(number) : 1;
-            if (Special() is not { } special) parts.Add((count, Stitch()));
-            else if (!special.IsNothing)
-            {
-                specials[parts.Count] = special;
-                parts.Add((count, special.Name));
-            }
-        }
-        while (Accept(","));
-        Expect(")");
-        return new WorkGroup(parts, In()) { MarkerBehind = marker, Specials = specials, Joins = joins };
-    }
-
     private Step Skip()
     {
         if (Accept("the"))
