@@ -214,5 +214,6 @@ public static class CompilerDiagnostics
         StripesEmpty.Kind,
         FloatLong.Kind,
         PictureStitch.Kind,
+        BlanketRows.Kind,
     ];
 }
