@@ -216,5 +216,6 @@ public static class CompilerDiagnostics
         PictureStitch.Kind,
         EachOther.Kind,
         StitchInside.Kind,
+        BlanketRows.Kind,
     ];
 }

@@ -329,7 +329,7 @@ internal sealed partial class RowSentence
         return string.Join(' ', _words[from.._at]);
     }
 
-    [GeneratedRegex(@"^(?:(?:skip|miss) next (?<skip>\d+) [a-z -]+? and )?(?:sl st|[a-z]+) in (?:each of next (?<times>\d+) )?(?<next>next )?(?<place>corner|row-end or st|row-end|st and sp|st|ch-\d+ sp|sp|ch|[a-z]+)s? of (?<edge>the motif (?:below|before|beside)|the (?:(?:right|left) edge(?: \( [^)]*\))?|[a-z]+ side|last (?:row|round)|beginning edge) of [A-Z][A-Za-z0-9' -]*?)(?= [,;.\])]|$)", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"^(?:(?:skip|miss) next (?<skip>\d+) [a-z -]+? and )?(?:sl st|[a-z]+) in (?:each of next (?<times>\d+) )?(?<next>next )?(?<place>corner|row-end or st|row-end|st and sp|st|ch-\d+ sp|sp|ch|[a-z]+)s? of (?<edge>the (?:motif (?:below left|below right|below|before|beside)|next motif beside)|the (?:(?:right|left) edge(?: \( [^)]*\))?|[a-z]+ side|last (?:row|round)|beginning edge) of [A-Z][A-Za-z0-9' -]*?)(?= [,;.\])]|$)", RegexOptions.IgnoreCase)]
     private static partial Regex BesideWords();
 
     [GeneratedRegex(@"[A-Za-z0-9][A-Za-z0-9'/-]*|[\[\]().,;:]")]
