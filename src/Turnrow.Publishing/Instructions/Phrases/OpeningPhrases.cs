@@ -124,10 +124,18 @@ internal sealed record DoNotTurn : Phrase
 }
 
 /// <summary>Chains made before, where nothing is worked into a chain after them; the stitch that they stand for, if it is one by itself.</summary>
-internal sealed record PassChains(Stitch? Stitch, int Chains) : Phrase
+/// <param name="Stitch">The stitch; null where they stand for none by themselves.</param>
+/// <param name="Chains">How many.</param>
+/// <param name="Space">Chains among them that are a space behind the stitch.</param>
+internal sealed record PassChains(Stitch? Stitch, int Chains, int Space = 0) : Phrase
 {
     protected override Phrase? Join(Phrase other) => Equals(other) ? this : null;
 
-    protected override string Text(Wording words) =>
-        $"{words.Terms.Skip} the {Numbers.Plain(Chains)} {words.Ch}{(Stitch is null ? string.Empty : $" (they count as 1 {words.Stitch(Stitch)})")}";
+    protected override string Text(Wording words) => $"{words.Terms.Skip} the {Numbers.Plain(Chains)} {words.Ch}{Meaning(words)}";
+
+    private string Meaning(Wording words)
+    {
+        if (Stitch is null) return string.Empty;
+        return $" (they count as 1 {words.Stitch(Stitch)}{(Space > 0 ? $" and {words.Ch} {Numbers.Plain(Space)}" : string.Empty)})";
+    }
 }

@@ -90,7 +90,7 @@ internal static class ChainOpening
         var isOfOtherYarn = countsAs is not null && YarnWords.First(words) is not null;
         if (isOfOtherYarn || beginning.First is not (Work or Group) || row.Places.At(skipped) is not { Kind: PlaceKind.FoundationChain or PlaceKind.AddedChain })
         {
-            if (countsAs is not null) teller.Phrases.Add(new PassChains(countsAs, row.Work.Opening.FirstStitchIn - 1));
+            if (countsAs is not null) teller.Phrases.Add(new PassChains(countsAs, row.Work.Opening.FirstStitchIn - 1, row.Work.Opening.Space));
             teller.Tell(words);
             return;
         }
