@@ -9,6 +9,9 @@ internal enum Note : byte
     /// <summary>A chain that the first row skips, as against one made at a turn.</summary>
     BeginningChain,
 
+    /// <summary>A chain and the stitch behind it that are one decrease.</summary>
+    DecreaseAtStart,
+
     /// <summary>Stitches that wait beside the turn of a short row.</summary>
     WaitingStitches,
 

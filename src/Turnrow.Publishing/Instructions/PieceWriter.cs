@@ -16,6 +16,7 @@ internal sealed class PieceWriter(Pattern pattern, SizeNames names, Wording word
     /// <summary>The piece as paragraphs of Markdown.</summary>
     public IReadOnlyList<string> Write(PieceInSizes piece)
     {
+        words.InPiece = piece.Name;
         var each = BeginsAt(piece.InSizes[0].Start) is { } other ? $", one on each {Names.Title(other)}" : string.Empty;
         var several = piece.Copies > 1 ? $" (make {Numbers.Plain(piece.Copies)}{each})" : string.Empty;
         _paragraphs.Add($"### {Names.Title(piece.Name)}{several}");
@@ -115,7 +116,7 @@ internal sealed class PieceWriter(Pattern pattern, SizeNames names, Wording word
             ? $"{title} goes on from where the last round is joined, with a {side} {kind}"
             : $"the yarn is at the {words.Edge(piece.HookAt)}, where {title} goes on with a {side} row";
         if (between.Count == 0) return $"Do not fasten off: {goesOn}.";
-        words.KeepLoop(piece.Name);
+        words.KeepLoop(piece.Name, later.Name);
         return $"Do not fasten off, but put the loop on a marker: {goesOn}. {Wording.List(between)} {(between.Count == 1 ? "comes" : "come")} first, with another ball of yarn.";
     }
 

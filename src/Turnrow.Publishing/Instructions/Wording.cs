@@ -15,7 +15,7 @@ internal sealed class Wording(Terms terms, TurningChains turningChains)
     private readonly SortedDictionary<string, string> _specials = new(StringComparer.OrdinalIgnoreCase);
     private readonly HashSet<(Stitch, int, bool)> _explained = [];
     private readonly HashSet<Note> _asked = [];
-    private readonly HashSet<string> _kept = new(StringComparer.OrdinalIgnoreCase);
+    private readonly HashSet<(string Piece, string For)> _kept = [];
 
     /// <summary>The words other than stitches.</summary>
     public TradeTerms Terms { get; } = TradeTerms.Of(terms);
@@ -26,11 +26,14 @@ internal sealed class Wording(Terms terms, TurningChains turningChains)
     /// <summary>True while a paragraph is written that only some sizes read: what is explained there is not explained to the others.</summary>
     public bool IsForSome { get; set; }
 
-    /// <summary>Keeps in mind that a piece's loop was put on a marker, until a later piece goes on with its yarn.</summary>
-    public void KeepLoop(string piece) => _kept.Add(piece);
+    /// <summary>The piece that is being written; null between them.</summary>
+    public string? InPiece { get; set; }
 
-    /// <summary>That a piece's loop is taken off its marker; empty where none was put on.</summary>
-    public string LoopOf(string piece) => _kept.Contains(piece) ? $"take the loop of {Names.Title(piece)} off the marker; " : string.Empty;
+    /// <summary>Keeps in mind that a piece's loop was put on a marker, until a later piece goes on with its yarn.</summary>
+    public void KeepLoop(string piece, string later) => _kept.Add((piece, later));
+
+    /// <summary>That a piece's loop is taken off its marker; empty where none was put on for the piece that is being written.</summary>
+    public string LoopOf(string piece) => InPiece is { } later && _kept.Contains((piece, later)) ? $"take the loop of {Names.Title(piece)} off the marker; " : string.Empty;
 
     /// <summary>Abbreviations used so far, with their meaning.</summary>
     public IReadOnlyDictionary<string, string> Abbreviations => _abbreviations;

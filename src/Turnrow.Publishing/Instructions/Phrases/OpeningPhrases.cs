@@ -99,10 +99,10 @@ internal sealed record RestOfDecrease(Stitch Stitch, int Takes, int Chains, Wher
         var whole = words.Together(Stitch, Fabric.Words.HookInto.BothLoops, Takes);
         var over = Takes == 2 ? "in" : "over";
         if (Where is ChainFromHook from)
-            return $"{rest} {over} {from.Place(words)} (the {words.Terms.Skipped} {from.Chains} {words.Ch} and this {rest} count as {whole})";
+            return $"{rest} {over} {from.Place(words)} (the {words.Terms.Skipped} {from.Chains} {words.Ch} and this {rest} {words.Noting(Note.DecreaseAtStart, "count as")} {whole})";
         // Two together go over two, not over each of them.
         var where = Takes > 2 && Where is NextPlaces next ? $"next {next.Place.Counted(next.Count, words)}" : Where.Written(words);
-        return $"{rest} {over} {where} (the {words.Ch} {Numbers.Plain(Chains)} and this {rest} count as {whole})";
+        return $"{rest} {over} {where} (the {words.Ch} {Numbers.Plain(Chains)} and this {rest} {words.Noting(Note.DecreaseAtStart, "count as")} {whole})";
     }
 }
 

@@ -39,6 +39,9 @@ internal enum RoundJoin : byte
     /// <summary>In its first stitch.</summary>
     FirstStitch,
 
+    /// <summary>In the stitch that is one decrease with the chain before it, which has no top of its own.</summary>
+    BesideChain,
+
     /// <summary>In the space that it begins with.</summary>
     FirstSpace,
 }
@@ -59,6 +62,7 @@ internal sealed record JoinRound(RoundJoin At, Stitch? Stitch, int Nth, int Chai
         RoundJoin.TopOfChain when Nth > 0 => $"{Numbers.Nth(Nth)} {words.Ch} of {words.Ch}-{Numbers.Plain(Chains)}",
         RoundJoin.TopOfChain => $"top of {words.Ch}-{Numbers.Plain(Chains)}",
         RoundJoin.TopOfSkipped => $"top of {words.ChainAtStart(true)}",
+        RoundJoin.BesideChain => $"first {words.Stitch(Stitch!)} and not in the {words.Ch}",
         RoundJoin.FirstSpace => $"the {words.Ch}-{Numbers.Plain(Chains)} {words.Sp} at its beginning",
         _ => $"first {(Stitch is null ? words.St : words.Stitch(Stitch))}",
     };

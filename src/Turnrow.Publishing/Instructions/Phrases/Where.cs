@@ -139,6 +139,9 @@ internal sealed record ChainTop(bool Beginning, int Nth, int Of) : Where
 
     public override Where? And(Where other) => Equals(other) ? this : null;
 
+    /// <summary>The chain itself, to go round it.</summary>
+    public string Chain(Wording words) => OfRound ? $"the round's {words.Ch}-{Numbers.Plain(Of)}" : words.ChainAtStart(Beginning);
+
     public override string Written(Wording words)
     {
         if (OfRound) return $"{(Nth == 0 ? "top" : $"{Numbers.Nth(Nth)} {words.Ch}")} of the round's {words.Ch}-{Numbers.Plain(Of)}";

@@ -32,8 +32,10 @@ internal static class NotesSection
             notes.Add(Wording.Sentence($"{words.Sts} that are held stay as they are: put a marker in the first and the last of them, or a thread through them all."));
         if (words.NeedsNote(Note.BeginningChain))
             notes.Add($"Turning {words.Ch}: the {words.Ch} made at the beginning of the row before. Beginning {words.Ch}: the {words.Ch} {words.Terms.Skipped} at the beginning of a row that is worked into a chain.");
+        if (words.NeedsNote(Note.DecreaseAtStart))
+            notes.Add($"Where a {words.Ch} and the {words.St} behind it count as one decrease, what is worked there later goes in the top of that {words.St}, and nothing goes in the {words.Ch}.");
         if (words.NeedsNote(Note.WaitingStitches))
-            notes.Add($"Sts left unworked for now wait beside the turn of a short row, and a later row works over them: from the last {words.St} of the short row, go straight on into the first of them. The top of a turning {words.Ch} among them counts as a {words.St} of the row it was made in.");
+            notes.Add($"Sts left unworked for now wait beside the turn of a short row, and a later row works over them: from the last {words.St} of the short row, go straight on into the first of them.{(chains.Ways.Any(static way => way.Counts) ? $" The top of a turning {words.Ch} among them counts as a {words.St} of the row it was made in." : string.Empty)}");
         if (words.NamesYarns)
         {
             notes.Add($"Where a row changes to another yarn (with …), work the {words.St} before up to its last {words.Terms.YarnOver}, and make that one with the new yarn.");

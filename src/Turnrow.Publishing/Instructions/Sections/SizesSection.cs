@@ -78,9 +78,9 @@ internal static class SizesSection
         var whose = pattern.Wearer switch { Wearer.Child => "the child's", Wearer.Baby => "the baby's", _ => null };
         var (least, most) = (by.Ease!.Min(), by.Ease!.Max());
         var name = Names.Words(by.Name);
-        if (most <= Rational.Zero) return $"Choose the size whose {name} to fit is nearest to {whose ?? "yours"}; it is worn stretched.";
+        if (most <= Rational.Zero) return $"Choose the size made for the {name} nearest to {whose ?? "yours"}; it is worn stretched.";
         var range = Lengths.Own(Sized.Of(least), inInches) == Lengths.Own(Sized.Of(most), inInches) ? Lengths.Both(Sized.Of(most), inInches) : $"{Lengths.Both(Sized.Of(least), inInches)} to {Lengths.Both(Sized.Of(most), inInches)}";
-        return $"Choose the size whose {name} to fit is nearest to {whose ?? "yours"}: the finished {name} is then {range} more than {whose ?? "your own"}.";
+        return $"Choose the size made for the {name} nearest to {whose ?? "yours"}: the garment then measures {range} more there.";
     }
 
     private static string Line(string name, IReadOnlyList<Rational> centimetres, bool inInches) =>
