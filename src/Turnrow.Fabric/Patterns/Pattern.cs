@@ -57,6 +57,20 @@ public sealed record Pattern
     /// <summary>What the finished garment measures, where the pattern says at which places.</summary>
     public IReadOnlyList<FinishedMeasure> Finished { get; init; } = [];
 
+    /// <summary>The finished measure that a size is chosen by: the first that goes round the body; null if there is none.</summary>
+    public FinishedMeasure? ChosenBy
+    {
+        get
+        {
+            for (var i = 0; i < Finished.Count; i++)
+            {
+                if (Finished[i] is { Ease: not null, Over: null, Along: false }) return Finished[i];
+            }
+
+            return null;
+        }
+    }
+
     /// <summary>Lengths that became counts, with what was asked for.</summary>
     public IReadOnlyList<FittedCount> FittedCounts { get; init; } = [];
 

@@ -74,5 +74,5 @@ public class FrontMatterTests
 
     [Fact]
     public void A_size_is_chosen_by_a_width() =>
-        Assert.Contains("Choose the size whose bust", Written.Of("sizes S, M\nbody women, cm\npiece panel\nbegin with 4 stitches\nrow 1 RS: sc across\nfinished hip-length is 60 cm\nfinished neck-opening is 60 cm\nfinished bust is 90 (100) cm"), StringComparison.Ordinal);
+        Assert.Contains("Choose the size made for the bust", Written.Of("sizes S, M\nbody women, cm\npiece panel\nbegin with 4 stitches\nrow 1 RS: sc across\nfinished hip-length is 60 cm\nfinished neck-opening is 60 cm\nfinished bust is 90 (100) cm"), StringComparison.Ordinal);
 }
