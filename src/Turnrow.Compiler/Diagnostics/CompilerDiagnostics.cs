@@ -214,5 +214,7 @@ public static class CompilerDiagnostics
         StripesEmpty.Kind,
         FloatLong.Kind,
         PictureStitch.Kind,
+        SameMirrored.Kind,
+        ChainsMeet.Kind,
     ];
 }
