@@ -10934,6 +10934,7 @@ internal partial class TurnrowParser : Parser {
 		public NameContext called;
 		public NameContext motif;
 		public CountContext across;
+		public CountContext between;
 		public CountContext down;
 		public StitchContext by;
 		public PlaceContext at;
@@ -10963,6 +10964,7 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public PlaceContext place() {
 			return GetRuleContext<PlaceContext>(0);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AND() { return GetToken(TurnrowParser.AND, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode WITH() { return GetToken(TurnrowParser.WITH, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public StitchContext stitch() {
 			return GetRuleContext<StitchContext>(0);
@@ -10997,38 +10999,50 @@ internal partial class TurnrowParser : Parser {
 			Match(COLON);
 			State = 1463;
 			_localctx.across = count();
-			State = 1464;
-			Match(ACROSS);
-			State = 1465;
-			Match(COMMA);
 			State = 1466;
-			_localctx.down = count();
-			State = 1467;
-			Match(DOWN);
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			if (_la==AND) {
+				{
+				State = 1464;
+				Match(AND);
+				State = 1465;
+				_localctx.between = count();
+				}
+			}
+
 			State = 1468;
-			Match(COMMA);
+			Match(ACROSS);
 			State = 1469;
-			Match(JOIN);
+			Match(COMMA);
+			State = 1470;
+			_localctx.down = count();
+			State = 1471;
+			Match(DOWN);
 			State = 1472;
+			Match(COMMA);
+			State = 1473;
+			Match(JOIN);
+			State = 1476;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==WITH) {
 				{
-				State = 1470;
+				State = 1474;
 				Match(WITH);
-				State = 1471;
+				State = 1475;
 				_localctx.by = stitch();
 				}
 			}
 
-			State = 1474;
+			State = 1478;
 			_localctx.at = place();
-			State = 1476;
+			State = 1480;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 1475;
+				State = 1479;
 				_localctx.claimed = claim();
 				}
 			}
@@ -11070,18 +11084,18 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1479;
+			State = 1483;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1478;
+				State = 1482;
 				_localctx._walkWord = walkWord();
 				_localctx._words.Add(_localctx._walkWord);
 				}
 				}
-				State = 1481;
+				State = 1485;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -70869123072L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -6322729266083L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 724293872482301L) != 0) );
@@ -11147,7 +11161,7 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 184, RULE_seamPart);
 		int _la;
 		try {
-			State = 1504;
+			State = 1508;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
@@ -11156,27 +11170,27 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1483;
+				State = 1487;
 				_localctx.rows = selection();
 				}
 				break;
 			case EASING:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1484;
+				State = 1488;
 				_localctx.eased = Match(EASING);
-				State = 1490;
+				State = 1494;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==NUMBER || _la==FRACTION) {
 					{
-					State = 1485;
+					State = 1489;
 					_localctx.least = list();
-					State = 1486;
+					State = 1490;
 					Match(TO);
-					State = 1487;
+					State = 1491;
 					_localctx.most = list();
-					State = 1488;
+					State = 1492;
 					_localctx.measure = unit();
 					}
 				}
@@ -11186,38 +11200,38 @@ internal partial class TurnrowParser : Parser {
 			case IN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1492;
-				Match(IN);
 				State = 1496;
+				Match(IN);
+				State = 1500;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case THE:
 					{
-					State = 1493;
+					State = 1497;
 					Match(THE);
-					State = 1494;
+					State = 1498;
 					_localctx.order = Match(SAME);
 					}
 					break;
 				case OPPOSITE:
 					{
-					State = 1495;
+					State = 1499;
 					_localctx.order = Match(OPPOSITE);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 1498;
+				State = 1502;
 				Match(ORDER);
 				}
 				break;
 			case WITH:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1499;
+				State = 1503;
 				Match(WITH);
-				State = 1500;
+				State = 1504;
 				_localctx.yarn = name();
 				}
 				break;
@@ -11225,9 +11239,9 @@ internal partial class TurnrowParser : Parser {
 			case WS:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1501;
+				State = 1505;
 				_localctx.facing = side();
-				State = 1502;
+				State = 1506;
 				Match(TOGETHER);
 				}
 				break;
@@ -11267,7 +11281,7 @@ internal partial class TurnrowParser : Parser {
 		WalkWordContext _localctx = new WalkWordContext(Context, State);
 		EnterRule(_localctx, 186, RULE_walkWord);
 		try {
-			State = 1512;
+			State = 1516;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -11398,42 +11412,42 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1506;
+				State = 1510;
 				name();
 				}
 				break;
 			case FIRST:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1507;
+				State = 1511;
 				Match(FIRST);
 				}
 				break;
 			case LAST:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1508;
+				State = 1512;
 				Match(LAST);
 				}
 				break;
 			case ROW:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1509;
+				State = 1513;
 				Match(ROW);
 				}
 				break;
 			case ROWS:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1510;
+				State = 1514;
 				Match(ROWS);
 				}
 				break;
 			case STITCHES:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 1511;
+				State = 1515;
 				Match(STITCHES);
 				}
 				break;
@@ -11487,7 +11501,7 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 188, RULE_selection);
 		int _la;
 		try {
-			State = 1530;
+			State = 1534;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ALL:
@@ -11495,19 +11509,19 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1516;
+				State = 1520;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==ALL) {
 					{
-					State = 1514;
+					State = 1518;
 					_localctx.all = Match(ALL);
-					State = 1515;
+					State = 1519;
 					Match(BUT);
 					}
 				}
 
-				State = 1518;
+				State = 1522;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==FIRST || _la==LAST) ) {
@@ -11517,12 +11531,12 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1523;
+				State = 1527;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1519;
+					State = 1523;
 					Match(ROW);
 					}
 					break;
@@ -11656,9 +11670,9 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1520;
+					State = 1524;
 					_localctx.amount = count();
-					State = 1521;
+					State = 1525;
 					rowsWord();
 					}
 					break;
@@ -11670,13 +11684,13 @@ internal partial class TurnrowParser : Parser {
 			case ROWS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1525;
+				State = 1529;
 				Match(ROWS);
-				State = 1526;
+				State = 1530;
 				_localctx.from = count();
-				State = 1527;
+				State = 1531;
 				Match(TO);
-				State = 1528;
+				State = 1532;
 				_localctx.to = count();
 				}
 				break;
@@ -11741,46 +11755,46 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1533;
+			State = 1537;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==NUMBER || _la==FRACTION) {
 				{
-				State = 1532;
+				State = 1536;
 				_localctx.amount = list();
 				}
 			}
 
-			State = 1536;
+			State = 1540;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1535;
+				State = 1539;
 				_localctx._name = name();
 				_localctx._words.Add(_localctx._name);
 				}
 				}
-				State = 1538;
+				State = 1542;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -422283334189056L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -15127412222883L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 724293868287997L) != 0) );
-			State = 1561;
+			State = 1565;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case IN:
 				{
-				State = 1540;
+				State = 1544;
 				_localctx.way = Match(IN);
-				State = 1541;
+				State = 1545;
 				Match(EACH);
-				State = 1548;
+				State = 1552;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1542;
+					State = 1546;
 					_localctx.row = Match(ROW);
 					}
 					break;
@@ -11911,18 +11925,18 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case WORD:
 					{
-					State = 1544;
+					State = 1548;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 1543;
+						State = 1547;
 						_localctx._name = name();
 						_localctx._kind.Add(_localctx._name);
 						}
 						}
-						State = 1546;
+						State = 1550;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -422283334189056L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -15127412222883L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 724293868287997L) != 0) );
@@ -11935,14 +11949,14 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case PER:
 				{
-				State = 1550;
+				State = 1554;
 				_localctx.way = Match(PER);
-				State = 1558;
+				State = 1562;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1551;
+					State = 1555;
 					_localctx.row = Match(ROW);
 					}
 					break;
@@ -12076,21 +12090,21 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1552;
-					_localctx.over = count();
 					State = 1556;
+					_localctx.over = count();
+					State = 1560;
 					ErrorHandler.Sync(this);
 					switch (TokenStream.LA(1)) {
 					case ROW:
 					case ROWS:
 						{
-						State = 1553;
+						State = 1557;
 						_localctx.rows = rowsWord();
 						}
 						break;
 					case STITCHES:
 						{
-						State = 1554;
+						State = 1558;
 						Match(STITCHES);
 						}
 						break;
@@ -12221,7 +12235,7 @@ internal partial class TurnrowParser : Parser {
 					case OZ:
 					case WORD:
 						{
-						State = 1555;
+						State = 1559;
 						_localctx._name = name();
 						_localctx._kind.Add(_localctx._name);
 						}
@@ -12238,7 +12252,7 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EVENLY:
 				{
-				State = 1560;
+				State = 1564;
 				_localctx.evenly = Match(EVENLY);
 				}
 				break;
@@ -12321,25 +12335,25 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1563;
+			State = 1567;
 			Match(EXPECT);
-			State = 1564;
+			State = 1568;
 			_localctx.left = expected();
-			State = 1595;
+			State = 1599;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case MEASURE:
 				{
-				State = 1565;
+				State = 1569;
 				Match(MEASURE);
-				State = 1575;
+				State = 1579;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case AT:
 					{
-					State = 1566;
+					State = 1570;
 					Match(AT);
-					State = 1567;
+					State = 1571;
 					_localctx.bound = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==LEAST || _la==MOST) ) {
@@ -12349,7 +12363,7 @@ internal partial class TurnrowParser : Parser {
 						ErrorHandler.ReportMatch(this);
 					    Consume();
 					}
-					State = 1568;
+					State = 1572;
 					_localctx.length = sum();
 					}
 					break;
@@ -12483,18 +12497,18 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1569;
-					_localctx.length = sum();
 					State = 1573;
+					_localctx.length = sum();
+					State = 1577;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 1570;
+						State = 1574;
 						Match(COMMA);
-						State = 1571;
+						State = 1575;
 						Match(WITHIN);
-						State = 1572;
+						State = 1576;
 						_localctx.within = sum();
 						}
 					}
@@ -12509,7 +12523,7 @@ internal partial class TurnrowParser : Parser {
 			case ARE:
 			case IS:
 				{
-				State = 1577;
+				State = 1581;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -12518,14 +12532,14 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1580;
+				State = 1584;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AT) {
 					{
-					State = 1578;
+					State = 1582;
 					Match(AT);
-					State = 1579;
+					State = 1583;
 					_localctx.bound = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==LEAST || _la==MOST) ) {
@@ -12538,7 +12552,7 @@ internal partial class TurnrowParser : Parser {
 					}
 				}
 
-				State = 1582;
+				State = 1586;
 				_localctx.right = expected();
 				}
 				break;
@@ -12546,7 +12560,7 @@ internal partial class TurnrowParser : Parser {
 			case LIE:
 			case RUFFLE:
 				{
-				State = 1583;
+				State = 1587;
 				_localctx.lying = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(((((_la - 82)) & ~0x3f) == 0 && ((1L << (_la - 82)) & 288230376688582657L) != 0)) ) {
@@ -12556,30 +12570,30 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1585;
+				State = 1589;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FLAT) {
 					{
-					State = 1584;
+					State = 1588;
 					_localctx.flat = Match(FLAT);
 					}
 				}
 
-				State = 1593;
+				State = 1597;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 1587;
-					Match(IN);
-					State = 1588;
-					Match(ROWS);
-					State = 1589;
-					_localctx.from = count();
-					State = 1590;
-					Match(TO);
 					State = 1591;
+					Match(IN);
+					State = 1592;
+					Match(ROWS);
+					State = 1593;
+					_localctx.from = count();
+					State = 1594;
+					Match(TO);
+					State = 1595;
 					_localctx.to = count();
 					}
 				}
@@ -12641,36 +12655,36 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1597;
+			State = 1601;
 			_localctx.value = sum();
-			State = 1614;
+			State = 1618;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==ROWS || _la==FIRST || _la==STITCHES || _la==WORD) {
 				{
-				State = 1599;
+				State = 1603;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FIRST) {
 					{
-					State = 1598;
+					State = 1602;
 					_localctx.nth = Match(FIRST);
 					}
 				}
 
-				State = 1605;
+				State = 1609;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==WORD) {
 					{
-					State = 1601;
+					State = 1605;
 					_localctx.by = Match(WORD);
-					State = 1603;
+					State = 1607;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==WORD) {
 						{
-						State = 1602;
+						State = 1606;
 						_localctx.word = Match(WORD);
 						}
 					}
@@ -12678,7 +12692,7 @@ internal partial class TurnrowParser : Parser {
 					}
 				}
 
-				State = 1607;
+				State = 1611;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -12688,18 +12702,18 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1611;
+				State = 1615;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0)) {
 					{
 					{
-					State = 1608;
+					State = 1612;
 					_localctx._expectedMore = expectedMore();
 					_localctx._more.Add(_localctx._expectedMore);
 					}
 					}
-					State = 1613;
+					State = 1617;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -12746,16 +12760,16 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1616;
+			State = 1620;
 			_localctx.by = sign();
-			State = 1617;
+			State = 1621;
 			_localctx.value = single();
-			State = 1619;
+			State = 1623;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==ROWS || _la==STITCHES) {
 				{
-				State = 1618;
+				State = 1622;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -12818,38 +12832,38 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1621;
+			State = 1625;
 			Match(EQUALS);
-			State = 1622;
+			State = 1626;
 			_localctx._claimPart = claimPart();
 			_localctx._parts.Add(_localctx._claimPart);
-			State = 1627;
+			State = 1631;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1623;
+				State = 1627;
 				Match(COMMA);
-				State = 1624;
+				State = 1628;
 				_localctx._claimPart = claimPart();
 				_localctx._parts.Add(_localctx._claimPart);
 				}
 				}
-				State = 1629;
+				State = 1633;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1635;
+			State = 1639;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WITHOUT:
 				{
-				State = 1630;
+				State = 1634;
 				_localctx.without = Match(WITHOUT);
-				State = 1631;
+				State = 1635;
 				Match(TURNING);
-				State = 1632;
+				State = 1636;
 				_la = TokenStream.LA(1);
 				if ( !(_la==CHAIN || _la==CH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -12862,9 +12876,9 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case WITH:
 				{
-				State = 1633;
+				State = 1637;
 				_localctx.with = Match(WITH);
-				State = 1634;
+				State = 1638;
 				Match(CHAINS);
 				}
 				break;
@@ -12916,9 +12930,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1637;
+			State = 1641;
 			_localctx.amount = count();
-			State = 1644;
+			State = 1648;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -13048,18 +13062,18 @@ internal partial class TurnrowParser : Parser {
 			case OZ:
 			case WORD:
 				{
-				State = 1639;
+				State = 1643;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 1638;
+					State = 1642;
 					_localctx._name = name();
 					_localctx._words.Add(_localctx._name);
 					}
 					}
-					State = 1641;
+					State = 1645;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -422283334189056L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -15127412222883L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 724293868287997L) != 0) );
@@ -13067,7 +13081,7 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case STITCHES:
 				{
-				State = 1643;
+				State = 1647;
 				_localctx.stitches = Match(STITCHES);
 				}
 				break;
@@ -13113,15 +13127,15 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 202, RULE_edge);
 		int _la;
 		try {
-			State = 1652;
+			State = 1656;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case BOTH:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1646;
+				State = 1650;
 				Match(BOTH);
-				State = 1647;
+				State = 1651;
 				Match(EDGES);
 				}
 				break;
@@ -13253,14 +13267,14 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1648;
+				State = 1652;
 				_localctx.called = name();
-				State = 1650;
+				State = 1654;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==EDGE) {
 					{
-					State = 1649;
+					State = 1653;
 					Match(EDGE);
 					}
 				}
@@ -13300,7 +13314,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1654;
+			State = 1658;
 			_la = TokenStream.LA(1);
 			if ( !(_la==RS || _la==WS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -13340,7 +13354,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1656;
+			State = 1660;
 			_la = TokenStream.LA(1);
 			if ( !(_la==DEC || _la==INC) ) {
 			ErrorHandler.RecoverInline(this);
@@ -13386,18 +13400,18 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1659;
+			State = 1663;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1658;
+				State = 1662;
 				_localctx._name = name();
 				_localctx._words.Add(_localctx._name);
 				}
 				}
-				State = 1661;
+				State = 1665;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -422283334189056L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -15127412222883L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 724293868287997L) != 0) );
@@ -13432,7 +13446,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1663;
+			State = 1667;
 			_la = TokenStream.LA(1);
 			if ( !(_la==ROW || _la==ROWS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -13472,7 +13486,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1665;
+			State = 1669;
 			_la = TokenStream.LA(1);
 			if ( !(_la==STITCH || _la==STITCHES) ) {
 			ErrorHandler.RecoverInline(this);
@@ -13522,20 +13536,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1667;
-			_localctx.first = factor();
 			State = 1671;
+			_localctx.first = factor();
+			State = 1675;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0)) {
 				{
 				{
-				State = 1668;
+				State = 1672;
 				_localctx._sumOperation = sumOperation();
 				_localctx._rest.Add(_localctx._sumOperation);
 				}
 				}
-				State = 1673;
+				State = 1677;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -13575,9 +13589,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1674;
+			State = 1678;
 			_localctx.by = sign();
-			State = 1675;
+			State = 1679;
 			_localctx.value = factor();
 			}
 		}
@@ -13624,21 +13638,21 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 218, RULE_factor);
 		int _la;
 		try {
-			State = 1686;
+			State = 1690;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1677;
+				State = 1681;
 				_localctx.amount = list();
-				State = 1679;
+				State = 1683;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN || ((((_la - 171)) & ~0x3f) == 0 && ((1L << (_la - 171)) & 45L) != 0)) {
 					{
-					State = 1678;
+					State = 1682;
 					_localctx.measure = unit();
 					}
 				}
@@ -13773,18 +13787,18 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1681;
+				State = 1685;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1682;
+				State = 1686;
 				Match(OPEN);
-				State = 1683;
+				State = 1687;
 				_localctx.inside = sum();
-				State = 1684;
+				State = 1688;
 				Match(CLOSE);
 				}
 				break;
@@ -13831,20 +13845,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1688;
-			_localctx.first = single();
 			State = 1692;
+			_localctx.first = single();
+			State = 1696;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0)) {
 				{
 				{
-				State = 1689;
+				State = 1693;
 				_localctx._countOperation = countOperation();
 				_localctx._rest.Add(_localctx._countOperation);
 				}
 				}
-				State = 1694;
+				State = 1698;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -13884,9 +13898,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1695;
+			State = 1699;
 			_localctx.by = sign();
-			State = 1696;
+			State = 1700;
 			_localctx.value = single();
 			}
 		}
@@ -13928,14 +13942,14 @@ internal partial class TurnrowParser : Parser {
 		SingleContext _localctx = new SingleContext(Context, State);
 		EnterRule(_localctx, 224, RULE_single);
 		try {
-			State = 1704;
+			State = 1708;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1698;
+				State = 1702;
 				_localctx.amount = list();
 				}
 				break;
@@ -14067,18 +14081,18 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1699;
+				State = 1703;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1700;
+				State = 1704;
 				Match(OPEN);
-				State = 1701;
+				State = 1705;
 				_localctx.inside = count();
-				State = 1702;
+				State = 1706;
 				Match(CLOSE);
 				}
 				break;
@@ -14117,7 +14131,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1706;
+			State = 1710;
 			_la = TokenStream.LA(1);
 			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
@@ -14170,36 +14184,36 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1708;
+			State = 1712;
 			_localctx.first = number();
-			State = 1720;
+			State = 1724;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==OPEN) {
 				{
-				State = 1709;
+				State = 1713;
 				Match(OPEN);
-				State = 1710;
+				State = 1714;
 				_localctx._number = number();
 				_localctx._more.Add(_localctx._number);
-				State = 1715;
+				State = 1719;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 1711;
+					State = 1715;
 					Match(COMMA);
-					State = 1712;
+					State = 1716;
 					_localctx._number = number();
 					_localctx._more.Add(_localctx._number);
 					}
 					}
-					State = 1717;
+					State = 1721;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 1718;
+				State = 1722;
 				Match(CLOSE);
 				}
 			}
@@ -14235,20 +14249,20 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 230, RULE_number);
 		int _la;
 		try {
-			State = 1727;
+			State = 1731;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1722;
+				State = 1726;
 				_localctx.whole = Match(NUMBER);
-				State = 1724;
+				State = 1728;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FRACTION) {
 					{
-					State = 1723;
+					State = 1727;
 					_localctx.part = Match(FRACTION);
 					}
 				}
@@ -14258,7 +14272,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1726;
+				State = 1730;
 				_localctx.part = Match(FRACTION);
 				}
 				break;
@@ -14298,7 +14312,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1729;
+			State = 1733;
 			_la = TokenStream.LA(1);
 			if ( !(_la==IN || ((((_la - 171)) & ~0x3f) == 0 && ((1L << (_la - 171)) & 45L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
@@ -14462,7 +14476,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1731;
+			State = 1735;
 			_la = TokenStream.LA(1);
 			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & -422283334189056L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -15127412222883L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 724293868287997L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
@@ -14485,7 +14499,7 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	private static int[] _serializedATN => new int[] {
-		4,1,185,1734,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
+		4,1,185,1738,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
 		7,7,7,2,8,7,8,2,9,7,9,2,10,7,10,2,11,7,11,2,12,7,12,2,13,7,13,2,14,7,14,
 		2,15,7,15,2,16,7,16,2,17,7,17,2,18,7,18,2,19,7,19,2,20,7,20,2,21,7,21,
 		2,22,7,22,2,23,7,23,2,24,7,24,2,25,7,25,2,26,7,26,2,27,7,27,2,28,7,28,
@@ -14602,428 +14616,428 @@ internal partial class TurnrowParser : Parser {
 		1431,8,89,3,89,1433,8,89,1,89,1,89,4,89,1437,8,89,11,89,12,89,1438,1,89,
 		1,89,5,89,1443,8,89,10,89,12,89,1446,9,89,1,89,1,89,5,89,1450,8,89,10,
 		89,12,89,1453,9,89,1,89,1,89,3,89,1457,8,89,1,90,1,90,1,90,1,90,1,90,1,
-		90,1,90,1,90,1,90,1,90,1,90,1,90,1,90,1,90,3,90,1473,8,90,1,90,1,90,3,
-		90,1477,8,90,1,91,4,91,1480,8,91,11,91,12,91,1481,1,92,1,92,1,92,1,92,
-		1,92,1,92,1,92,3,92,1491,8,92,1,92,1,92,1,92,1,92,3,92,1497,8,92,1,92,
-		1,92,1,92,1,92,1,92,1,92,3,92,1505,8,92,1,93,1,93,1,93,1,93,1,93,1,93,
-		3,93,1513,8,93,1,94,1,94,3,94,1517,8,94,1,94,1,94,1,94,1,94,1,94,3,94,
-		1524,8,94,1,94,1,94,1,94,1,94,1,94,3,94,1531,8,94,1,95,3,95,1534,8,95,
-		1,95,4,95,1537,8,95,11,95,12,95,1538,1,95,1,95,1,95,1,95,4,95,1545,8,95,
-		11,95,12,95,1546,3,95,1549,8,95,1,95,1,95,1,95,1,95,1,95,1,95,3,95,1557,
-		8,95,3,95,1559,8,95,1,95,3,95,1562,8,95,1,96,1,96,1,96,1,96,1,96,1,96,
-		1,96,1,96,1,96,1,96,3,96,1574,8,96,3,96,1576,8,96,1,96,1,96,1,96,3,96,
-		1581,8,96,1,96,1,96,1,96,3,96,1586,8,96,1,96,1,96,1,96,1,96,1,96,1,96,
-		3,96,1594,8,96,3,96,1596,8,96,1,97,1,97,3,97,1600,8,97,1,97,1,97,3,97,
-		1604,8,97,3,97,1606,8,97,1,97,1,97,5,97,1610,8,97,10,97,12,97,1613,9,97,
-		3,97,1615,8,97,1,98,1,98,1,98,3,98,1620,8,98,1,99,1,99,1,99,1,99,5,99,
-		1626,8,99,10,99,12,99,1629,9,99,1,99,1,99,1,99,1,99,1,99,3,99,1636,8,99,
-		1,100,1,100,4,100,1640,8,100,11,100,12,100,1641,1,100,3,100,1645,8,100,
-		1,101,1,101,1,101,1,101,3,101,1651,8,101,3,101,1653,8,101,1,102,1,102,
-		1,103,1,103,1,104,4,104,1660,8,104,11,104,12,104,1661,1,105,1,105,1,106,
-		1,106,1,107,1,107,5,107,1670,8,107,10,107,12,107,1673,9,107,1,108,1,108,
-		1,108,1,109,1,109,3,109,1680,8,109,1,109,1,109,1,109,1,109,1,109,3,109,
-		1687,8,109,1,110,1,110,5,110,1691,8,110,10,110,12,110,1694,9,110,1,111,
-		1,111,1,111,1,112,1,112,1,112,1,112,1,112,1,112,3,112,1705,8,112,1,113,
-		1,113,1,114,1,114,1,114,1,114,1,114,5,114,1714,8,114,10,114,12,114,1717,
-		9,114,1,114,1,114,3,114,1721,8,114,1,115,1,115,3,115,1725,8,115,1,115,
-		3,115,1728,8,115,1,116,1,116,1,117,1,117,1,117,0,0,118,0,2,4,6,8,10,12,
-		14,16,18,20,22,24,26,28,30,32,34,36,38,40,42,44,46,48,50,52,54,56,58,60,
-		62,64,66,68,70,72,74,76,78,80,82,84,86,88,90,92,94,96,98,100,102,104,106,
-		108,110,112,114,116,118,120,122,124,126,128,130,132,134,136,138,140,142,
-		144,146,148,150,152,154,156,158,160,162,164,166,168,170,172,174,176,178,
-		180,182,184,186,188,190,192,194,196,198,200,202,204,206,208,210,212,214,
-		216,218,220,222,224,226,228,230,232,234,0,23,2,0,172,173,175,176,2,0,45,
-		45,135,135,2,0,22,22,78,78,2,0,48,48,150,150,2,0,172,172,175,175,2,0,101,
-		101,165,165,2,0,85,85,162,162,2,0,97,97,107,107,2,0,71,71,105,105,2,0,
-		37,37,46,46,4,0,97,97,107,107,118,118,141,141,2,0,80,80,137,137,1,0,148,
-		149,2,0,101,101,154,154,2,0,109,109,116,116,3,0,82,82,111,111,140,140,
-		2,0,139,139,170,170,2,0,83,83,104,104,1,0,47,48,2,0,54,54,150,150,2,0,
-		11,13,15,15,4,0,103,103,171,171,173,174,176,176,28,0,16,20,22,30,32,35,
-		37,46,49,64,66,68,70,70,74,74,76,76,78,82,84,92,94,96,98,101,105,105,108,
-		128,130,138,140,142,144,145,147,149,151,151,153,155,158,160,162,165,167,
-		167,169,169,172,172,175,175,177,177,1961,0,236,1,0,0,0,2,239,1,0,0,0,4,
-		291,1,0,0,0,6,293,1,0,0,0,8,296,1,0,0,0,10,299,1,0,0,0,12,306,1,0,0,0,
-		14,308,1,0,0,0,16,311,1,0,0,0,18,327,1,0,0,0,20,329,1,0,0,0,22,332,1,0,
-		0,0,24,335,1,0,0,0,26,338,1,0,0,0,28,340,1,0,0,0,30,360,1,0,0,0,32,362,
-		1,0,0,0,34,366,1,0,0,0,36,390,1,0,0,0,38,393,1,0,0,0,40,425,1,0,0,0,42,
-		427,1,0,0,0,44,432,1,0,0,0,46,453,1,0,0,0,48,461,1,0,0,0,50,469,1,0,0,
-		0,52,476,1,0,0,0,54,493,1,0,0,0,56,495,1,0,0,0,58,504,1,0,0,0,60,522,1,
-		0,0,0,62,534,1,0,0,0,64,551,1,0,0,0,66,553,1,0,0,0,68,556,1,0,0,0,70,561,
-		1,0,0,0,72,582,1,0,0,0,74,595,1,0,0,0,76,597,1,0,0,0,78,608,1,0,0,0,80,
-		671,1,0,0,0,82,674,1,0,0,0,84,680,1,0,0,0,86,683,1,0,0,0,88,698,1,0,0,
-		0,90,700,1,0,0,0,92,723,1,0,0,0,94,742,1,0,0,0,96,744,1,0,0,0,98,749,1,
-		0,0,0,100,765,1,0,0,0,102,767,1,0,0,0,104,770,1,0,0,0,106,774,1,0,0,0,
-		108,777,1,0,0,0,110,787,1,0,0,0,112,791,1,0,0,0,114,797,1,0,0,0,116,809,
-		1,0,0,0,118,829,1,0,0,0,120,935,1,0,0,0,122,937,1,0,0,0,124,945,1,0,0,
-		0,126,962,1,0,0,0,128,969,1,0,0,0,130,988,1,0,0,0,132,990,1,0,0,0,134,
-		1059,1,0,0,0,136,1085,1,0,0,0,138,1097,1,0,0,0,140,1115,1,0,0,0,142,1117,
-		1,0,0,0,144,1156,1,0,0,0,146,1158,1,0,0,0,148,1169,1,0,0,0,150,1182,1,
-		0,0,0,152,1250,1,0,0,0,154,1260,1,0,0,0,156,1281,1,0,0,0,158,1307,1,0,
-		0,0,160,1312,1,0,0,0,162,1314,1,0,0,0,164,1326,1,0,0,0,166,1342,1,0,0,
-		0,168,1346,1,0,0,0,170,1351,1,0,0,0,172,1383,1,0,0,0,174,1385,1,0,0,0,
-		176,1410,1,0,0,0,178,1412,1,0,0,0,180,1458,1,0,0,0,182,1479,1,0,0,0,184,
-		1504,1,0,0,0,186,1512,1,0,0,0,188,1530,1,0,0,0,190,1533,1,0,0,0,192,1563,
-		1,0,0,0,194,1597,1,0,0,0,196,1616,1,0,0,0,198,1621,1,0,0,0,200,1637,1,
-		0,0,0,202,1652,1,0,0,0,204,1654,1,0,0,0,206,1656,1,0,0,0,208,1659,1,0,
-		0,0,210,1663,1,0,0,0,212,1665,1,0,0,0,214,1667,1,0,0,0,216,1674,1,0,0,
-		0,218,1686,1,0,0,0,220,1688,1,0,0,0,222,1695,1,0,0,0,224,1704,1,0,0,0,
-		226,1706,1,0,0,0,228,1708,1,0,0,0,230,1727,1,0,0,0,232,1729,1,0,0,0,234,
-		1731,1,0,0,0,236,237,3,4,2,0,237,238,5,0,0,1,238,1,1,0,0,0,239,240,3,198,
-		99,0,240,241,5,0,0,1,241,3,1,0,0,0,242,292,3,6,3,0,243,292,3,8,4,0,244,
-		292,3,10,5,0,245,292,3,14,7,0,246,292,3,16,8,0,247,292,3,20,10,0,248,292,
-		3,22,11,0,249,292,3,24,12,0,250,292,3,26,13,0,251,292,3,28,14,0,252,292,
-		3,32,16,0,253,292,3,34,17,0,254,292,3,38,19,0,255,292,3,42,21,0,256,292,
-		3,44,22,0,257,292,3,78,39,0,258,292,3,66,33,0,259,292,3,68,34,0,260,292,
-		3,72,36,0,261,292,3,74,37,0,262,292,3,90,45,0,263,292,3,92,46,0,264,292,
-		3,94,47,0,265,292,3,96,48,0,266,292,3,98,49,0,267,292,3,102,51,0,268,292,
-		3,104,52,0,269,292,3,114,57,0,270,292,3,116,58,0,271,292,3,134,67,0,272,
-		292,3,142,71,0,273,292,3,146,73,0,274,292,3,148,74,0,275,292,3,150,75,
-		0,276,292,3,178,89,0,277,292,3,180,90,0,278,292,3,192,96,0,279,292,3,46,
-		23,0,280,292,3,174,87,0,281,292,3,106,53,0,282,292,3,108,54,0,283,292,
-		3,112,56,0,284,292,3,136,68,0,285,292,3,48,24,0,286,292,3,50,25,0,287,
-		292,3,52,26,0,288,292,3,58,29,0,289,292,3,60,30,0,290,292,3,56,28,0,291,
-		242,1,0,0,0,291,243,1,0,0,0,291,244,1,0,0,0,291,245,1,0,0,0,291,246,1,
-		0,0,0,291,247,1,0,0,0,291,248,1,0,0,0,291,249,1,0,0,0,291,250,1,0,0,0,
-		291,251,1,0,0,0,291,252,1,0,0,0,291,253,1,0,0,0,291,254,1,0,0,0,291,255,
-		1,0,0,0,291,256,1,0,0,0,291,257,1,0,0,0,291,258,1,0,0,0,291,259,1,0,0,
-		0,291,260,1,0,0,0,291,261,1,0,0,0,291,262,1,0,0,0,291,263,1,0,0,0,291,
-		264,1,0,0,0,291,265,1,0,0,0,291,266,1,0,0,0,291,267,1,0,0,0,291,268,1,
-		0,0,0,291,269,1,0,0,0,291,270,1,0,0,0,291,271,1,0,0,0,291,272,1,0,0,0,
-		291,273,1,0,0,0,291,274,1,0,0,0,291,275,1,0,0,0,291,276,1,0,0,0,291,277,
-		1,0,0,0,291,278,1,0,0,0,291,279,1,0,0,0,291,280,1,0,0,0,291,281,1,0,0,
-		0,291,282,1,0,0,0,291,283,1,0,0,0,291,284,1,0,0,0,291,285,1,0,0,0,291,
-		286,1,0,0,0,291,287,1,0,0,0,291,288,1,0,0,0,291,289,1,0,0,0,291,290,1,
-		0,0,0,292,5,1,0,0,0,293,294,5,41,0,0,294,295,3,230,115,0,295,7,1,0,0,0,
-		296,297,5,43,0,0,297,298,5,182,0,0,298,9,1,0,0,0,299,300,5,61,0,0,300,
-		301,3,12,6,0,301,11,1,0,0,0,302,307,5,178,0,0,303,307,5,181,0,0,304,307,
-		5,182,0,0,305,307,3,234,117,0,306,302,1,0,0,0,306,303,1,0,0,0,306,304,
-		1,0,0,0,306,305,1,0,0,0,307,13,1,0,0,0,308,309,5,58,0,0,309,310,3,234,
-		117,0,310,15,1,0,0,0,311,312,5,51,0,0,312,317,3,18,9,0,313,314,5,5,0,0,
-		314,316,3,18,9,0,315,313,1,0,0,0,316,319,1,0,0,0,317,315,1,0,0,0,317,318,
-		1,0,0,0,318,17,1,0,0,0,319,317,1,0,0,0,320,328,3,234,117,0,321,328,5,182,
-		0,0,322,325,5,178,0,0,323,326,3,234,117,0,324,326,5,15,0,0,325,323,1,0,
-		0,0,325,324,1,0,0,0,325,326,1,0,0,0,326,328,1,0,0,0,327,320,1,0,0,0,327,
-		321,1,0,0,0,327,322,1,0,0,0,328,19,1,0,0,0,329,330,5,52,0,0,330,331,5,
-		182,0,0,331,21,1,0,0,0,332,333,5,42,0,0,333,334,5,182,0,0,334,23,1,0,0,
-		0,335,336,5,62,0,0,336,337,3,234,117,0,337,25,1,0,0,0,338,339,5,3,0,0,
-		339,27,1,0,0,0,340,341,5,64,0,0,341,343,3,234,117,0,342,344,5,182,0,0,
-		343,342,1,0,0,0,343,344,1,0,0,0,344,349,1,0,0,0,345,346,5,5,0,0,346,348,
-		3,30,15,0,347,345,1,0,0,0,348,351,1,0,0,0,349,347,1,0,0,0,349,350,1,0,
-		0,0,350,29,1,0,0,0,351,349,1,0,0,0,352,353,5,164,0,0,353,361,3,230,115,
-		0,354,358,3,230,115,0,355,359,7,0,0,0,356,357,5,14,0,0,357,359,5,95,0,
-		0,358,355,1,0,0,0,358,356,1,0,0,0,359,361,1,0,0,0,360,352,1,0,0,0,360,
-		354,1,0,0,0,361,31,1,0,0,0,362,363,5,34,0,0,363,364,3,230,115,0,364,365,
-		5,174,0,0,365,33,1,0,0,0,366,367,5,33,0,0,367,368,3,208,104,0,368,369,
-		5,7,0,0,369,372,3,230,115,0,370,373,3,212,106,0,371,373,7,1,0,0,372,370,
-		1,0,0,0,372,371,1,0,0,0,373,388,1,0,0,0,374,375,5,69,0,0,375,376,3,230,
-		115,0,376,377,3,210,105,0,377,378,5,156,0,0,378,379,3,36,18,0,379,389,
-		1,0,0,0,380,381,5,156,0,0,381,382,3,36,18,0,382,383,5,5,0,0,383,384,3,
-		230,115,0,384,385,3,210,105,0,385,386,5,156,0,0,386,387,3,36,18,0,387,
-		389,1,0,0,0,388,374,1,0,0,0,388,380,1,0,0,0,389,35,1,0,0,0,390,391,3,230,
-		115,0,391,392,3,232,116,0,392,37,1,0,0,0,393,394,5,59,0,0,394,398,3,208,
-		104,0,395,396,5,5,0,0,396,397,5,118,0,0,397,399,5,47,0,0,398,395,1,0,0,
-		0,398,399,1,0,0,0,399,400,1,0,0,0,400,401,5,7,0,0,401,402,5,78,0,0,402,
-		407,3,230,115,0,403,408,5,81,0,0,404,405,5,84,0,0,405,406,5,119,0,0,406,
-		408,5,24,0,0,407,403,1,0,0,0,407,404,1,0,0,0,407,408,1,0,0,0,408,413,1,
-		0,0,0,409,410,5,5,0,0,410,412,3,40,20,0,411,409,1,0,0,0,412,415,1,0,0,
-		0,413,411,1,0,0,0,413,414,1,0,0,0,414,39,1,0,0,0,415,413,1,0,0,0,416,417,
-		5,97,0,0,417,418,5,54,0,0,418,419,5,103,0,0,419,420,5,180,0,0,420,426,
-		7,2,0,0,421,422,5,119,0,0,422,423,5,103,0,0,423,424,5,152,0,0,424,426,
-		5,99,0,0,425,416,1,0,0,0,425,421,1,0,0,0,426,41,1,0,0,0,427,428,5,40,0,
-		0,428,429,3,234,117,0,429,430,5,105,0,0,430,431,3,214,107,0,431,43,1,0,
-		0,0,432,433,5,24,0,0,433,434,3,234,117,0,434,444,5,105,0,0,435,436,7,3,
-		0,0,436,437,5,31,0,0,437,445,3,214,107,0,438,442,3,214,107,0,439,440,7,
-		3,0,0,440,441,5,31,0,0,441,443,3,214,107,0,442,439,1,0,0,0,442,443,1,0,
-		0,0,443,445,1,0,0,0,444,435,1,0,0,0,444,438,1,0,0,0,445,450,1,0,0,0,446,
-		447,5,5,0,0,447,449,3,64,32,0,448,446,1,0,0,0,449,452,1,0,0,0,450,448,
-		1,0,0,0,450,451,1,0,0,0,451,45,1,0,0,0,452,450,1,0,0,0,453,459,5,23,0,
-		0,454,455,5,168,0,0,455,456,5,159,0,0,456,460,7,2,0,0,457,458,5,166,0,
-		0,458,460,5,79,0,0,459,454,1,0,0,0,459,457,1,0,0,0,460,47,1,0,0,0,461,
-		467,5,20,0,0,462,463,3,234,117,0,463,464,5,5,0,0,464,465,3,232,116,0,465,
-		468,1,0,0,0,466,468,5,182,0,0,467,462,1,0,0,0,467,466,1,0,0,0,468,49,1,
-		0,0,0,469,470,5,26,0,0,470,471,3,234,117,0,471,472,5,105,0,0,472,474,3,
-		214,107,0,473,475,5,110,0,0,474,473,1,0,0,0,474,475,1,0,0,0,475,51,1,0,
-		0,0,476,477,5,29,0,0,477,478,3,234,117,0,478,479,5,105,0,0,479,484,3,194,
-		97,0,480,481,5,5,0,0,481,483,3,54,27,0,482,480,1,0,0,0,483,486,1,0,0,0,
-		484,482,1,0,0,0,484,485,1,0,0,0,485,53,1,0,0,0,486,484,1,0,0,0,487,494,
-		5,125,0,0,488,489,5,151,0,0,489,490,5,77,0,0,490,491,3,230,115,0,491,492,
-		5,14,0,0,492,494,1,0,0,0,493,487,1,0,0,0,493,488,1,0,0,0,494,55,1,0,0,
-		0,495,496,5,16,0,0,496,499,3,234,117,0,497,498,5,121,0,0,498,500,3,234,
-		117,0,499,497,1,0,0,0,499,500,1,0,0,0,500,501,1,0,0,0,501,502,5,7,0,0,
-		502,503,5,182,0,0,503,57,1,0,0,0,504,505,5,57,0,0,505,506,3,208,104,0,
-		506,507,5,7,0,0,507,510,3,230,115,0,508,511,3,212,106,0,509,511,7,1,0,
-		0,510,508,1,0,0,0,510,509,1,0,0,0,511,512,1,0,0,0,512,513,5,69,0,0,513,
-		514,3,230,115,0,514,515,3,210,105,0,515,516,5,163,0,0,516,517,3,230,115,
-		0,517,520,7,4,0,0,518,519,5,5,0,0,519,521,3,234,117,0,520,518,1,0,0,0,
-		520,521,1,0,0,0,521,59,1,0,0,0,522,523,5,38,0,0,523,524,3,18,9,0,524,525,
-		5,7,0,0,525,526,3,234,117,0,526,531,3,62,31,0,527,528,5,5,0,0,528,530,
-		3,62,31,0,529,527,1,0,0,0,530,533,1,0,0,0,531,529,1,0,0,0,531,532,1,0,
-		0,0,532,61,1,0,0,0,533,531,1,0,0,0,534,535,3,230,115,0,535,536,3,232,116,
-		0,536,537,7,5,0,0,537,63,1,0,0,0,538,552,5,120,0,0,539,552,5,92,0,0,540,
-		541,5,117,0,0,541,542,5,121,0,0,542,545,3,224,112,0,543,544,5,11,0,0,544,
-		546,3,224,112,0,545,543,1,0,0,0,545,546,1,0,0,0,546,552,1,0,0,0,547,548,
-		5,138,0,0,548,552,7,6,0,0,549,550,5,167,0,0,550,552,3,214,107,0,551,538,
-		1,0,0,0,551,539,1,0,0,0,551,540,1,0,0,0,551,547,1,0,0,0,551,549,1,0,0,
-		0,552,65,1,0,0,0,553,554,5,60,0,0,554,555,5,182,0,0,555,67,1,0,0,0,556,
-		559,5,54,0,0,557,560,3,70,35,0,558,560,3,76,38,0,559,557,1,0,0,0,559,558,
-		1,0,0,0,560,69,1,0,0,0,561,562,5,43,0,0,562,572,3,234,117,0,563,564,5,
-		32,0,0,564,567,5,131,0,0,565,566,5,103,0,0,566,568,3,234,117,0,567,565,
-		1,0,0,0,567,568,1,0,0,0,568,570,1,0,0,0,569,571,5,5,0,0,570,569,1,0,0,
-		0,570,571,1,0,0,0,571,573,1,0,0,0,572,563,1,0,0,0,572,573,1,0,0,0,573,
-		574,1,0,0,0,574,575,5,128,0,0,575,576,5,117,0,0,576,577,5,121,0,0,577,
-		580,3,230,115,0,578,579,5,11,0,0,579,581,3,230,115,0,580,578,1,0,0,0,580,
-		581,1,0,0,0,581,71,1,0,0,0,582,585,5,35,0,0,583,586,5,182,0,0,584,586,
-		7,7,0,0,585,583,1,0,0,0,585,584,1,0,0,0,586,587,1,0,0,0,587,593,5,105,
-		0,0,588,589,5,8,0,0,589,590,3,118,59,0,590,591,5,9,0,0,591,594,1,0,0,0,
-		592,594,3,234,117,0,593,588,1,0,0,0,593,592,1,0,0,0,594,73,1,0,0,0,595,
-		596,5,4,0,0,596,75,1,0,0,0,597,600,5,177,0,0,598,599,5,121,0,0,599,601,
-		5,177,0,0,600,598,1,0,0,0,600,601,1,0,0,0,601,603,1,0,0,0,602,604,5,182,
-		0,0,603,602,1,0,0,0,603,604,1,0,0,0,604,605,1,0,0,0,605,606,5,105,0,0,
-		606,607,3,118,59,0,607,77,1,0,0,0,608,609,5,44,0,0,609,613,3,234,117,0,
-		610,611,5,5,0,0,611,612,5,113,0,0,612,614,5,178,0,0,613,610,1,0,0,0,613,
-		614,1,0,0,0,614,616,1,0,0,0,615,617,3,80,40,0,616,615,1,0,0,0,616,617,
-		1,0,0,0,617,619,1,0,0,0,618,620,3,198,99,0,619,618,1,0,0,0,619,620,1,0,
-		0,0,620,79,1,0,0,0,621,622,5,32,0,0,622,623,3,234,117,0,623,624,5,7,0,
-		0,624,629,3,220,110,0,625,626,3,212,106,0,626,627,5,73,0,0,627,628,3,202,
-		101,0,628,630,1,0,0,0,629,625,1,0,0,0,629,630,1,0,0,0,630,672,1,0,0,0,
-		631,632,5,105,0,0,632,633,3,234,117,0,633,637,5,114,0,0,634,635,5,5,0,
-		0,635,636,5,158,0,0,636,638,5,128,0,0,637,634,1,0,0,0,637,638,1,0,0,0,
-		638,672,1,0,0,0,639,640,5,65,0,0,640,645,3,82,41,0,641,642,5,5,0,0,642,
-		644,3,82,41,0,643,641,1,0,0,0,644,647,1,0,0,0,645,643,1,0,0,0,645,646,
-		1,0,0,0,646,672,1,0,0,0,647,645,1,0,0,0,648,649,5,130,0,0,649,652,5,162,
-		0,0,650,653,5,68,0,0,651,653,5,72,0,0,652,650,1,0,0,0,652,651,1,0,0,0,
-		653,654,1,0,0,0,654,659,3,86,43,0,655,656,5,69,0,0,656,658,3,86,43,0,657,
-		655,1,0,0,0,658,661,1,0,0,0,659,657,1,0,0,0,659,660,1,0,0,0,660,662,1,
-		0,0,0,661,659,1,0,0,0,662,663,5,7,0,0,663,668,3,190,95,0,664,665,5,5,0,
-		0,665,667,3,190,95,0,666,664,1,0,0,0,667,670,1,0,0,0,668,666,1,0,0,0,668,
-		669,1,0,0,0,669,672,1,0,0,0,670,668,1,0,0,0,671,621,1,0,0,0,671,631,1,
-		0,0,0,671,639,1,0,0,0,671,648,1,0,0,0,672,81,1,0,0,0,673,675,3,84,42,0,
-		674,673,1,0,0,0,675,676,1,0,0,0,676,674,1,0,0,0,676,677,1,0,0,0,677,83,
-		1,0,0,0,678,681,3,234,117,0,679,681,5,97,0,0,680,678,1,0,0,0,680,679,1,
-		0,0,0,681,85,1,0,0,0,682,684,3,186,93,0,683,682,1,0,0,0,684,685,1,0,0,
-		0,685,683,1,0,0,0,685,686,1,0,0,0,686,691,1,0,0,0,687,688,5,5,0,0,688,
-		690,3,88,44,0,689,687,1,0,0,0,690,693,1,0,0,0,691,689,1,0,0,0,691,692,
-		1,0,0,0,692,87,1,0,0,0,693,691,1,0,0,0,694,699,3,188,94,0,695,696,3,204,
-		102,0,696,697,5,96,0,0,697,699,1,0,0,0,698,694,1,0,0,0,698,695,1,0,0,0,
-		699,89,1,0,0,0,700,701,5,18,0,0,701,718,5,166,0,0,702,703,5,21,0,0,703,
-		704,5,142,0,0,704,705,5,121,0,0,705,706,3,220,110,0,706,707,3,212,106,
-		0,707,719,1,0,0,0,708,716,3,220,110,0,709,717,3,212,106,0,710,711,5,121,
-		0,0,711,712,3,220,110,0,712,713,5,79,0,0,713,717,1,0,0,0,714,715,5,99,
-		0,0,715,717,3,208,104,0,716,709,1,0,0,0,716,710,1,0,0,0,716,714,1,0,0,
-		0,716,717,1,0,0,0,717,719,1,0,0,0,718,702,1,0,0,0,718,708,1,0,0,0,719,
-		721,1,0,0,0,720,722,3,198,99,0,721,720,1,0,0,0,721,722,1,0,0,0,722,91,
-		1,0,0,0,723,724,5,22,0,0,724,726,3,220,110,0,725,727,3,198,99,0,726,725,
-		1,0,0,0,726,727,1,0,0,0,727,93,1,0,0,0,728,729,5,32,0,0,729,730,5,100,
-		0,0,730,731,3,202,101,0,731,732,7,8,0,0,732,733,3,234,117,0,733,743,1,
-		0,0,0,734,735,5,21,0,0,735,739,5,89,0,0,736,737,7,9,0,0,737,739,5,88,0,
-		0,738,734,1,0,0,0,738,736,1,0,0,0,739,740,1,0,0,0,740,741,7,8,0,0,741,
-		743,3,234,117,0,742,728,1,0,0,0,742,738,1,0,0,0,743,95,1,0,0,0,744,745,
-		5,39,0,0,745,746,5,118,0,0,746,747,5,47,0,0,747,748,3,234,117,0,748,97,
-		1,0,0,0,749,750,5,25,0,0,750,751,5,7,0,0,751,756,3,100,50,0,752,753,5,
-		5,0,0,753,755,3,100,50,0,754,752,1,0,0,0,755,758,1,0,0,0,756,754,1,0,0,
-		0,756,757,1,0,0,0,757,99,1,0,0,0,758,756,1,0,0,0,759,760,5,143,0,0,760,
-		766,3,220,110,0,761,762,3,220,110,0,762,763,5,31,0,0,763,764,3,234,117,
-		0,764,766,1,0,0,0,765,759,1,0,0,0,765,761,1,0,0,0,766,101,1,0,0,0,767,
-		768,5,28,0,0,768,769,5,122,0,0,769,103,1,0,0,0,770,771,5,63,0,0,771,772,
-		5,103,0,0,772,773,5,91,0,0,773,105,1,0,0,0,774,775,5,166,0,0,775,776,3,
-		234,117,0,776,107,1,0,0,0,777,778,5,56,0,0,778,779,5,71,0,0,779,784,3,
-		110,55,0,780,781,5,5,0,0,781,783,3,110,55,0,782,780,1,0,0,0,783,786,1,
-		0,0,0,784,782,1,0,0,0,784,785,1,0,0,0,785,109,1,0,0,0,786,784,1,0,0,0,
-		787,788,3,234,117,0,788,789,3,220,110,0,789,790,3,210,105,0,790,111,1,
-		0,0,0,791,792,5,30,0,0,792,793,5,73,0,0,793,794,5,116,0,0,794,795,3,230,
-		115,0,795,796,3,212,106,0,796,113,1,0,0,0,797,799,5,47,0,0,798,800,3,220,
-		110,0,799,798,1,0,0,0,799,800,1,0,0,0,800,802,1,0,0,0,801,803,3,204,102,
-		0,802,801,1,0,0,0,802,803,1,0,0,0,803,804,1,0,0,0,804,805,5,7,0,0,805,
-		807,3,118,59,0,806,808,3,198,99,0,807,806,1,0,0,0,807,808,1,0,0,0,808,
-		115,1,0,0,0,809,827,5,48,0,0,810,811,5,71,0,0,811,814,3,234,117,0,812,
-		813,5,69,0,0,813,815,3,234,117,0,814,812,1,0,0,0,814,815,1,0,0,0,815,828,
-		1,0,0,0,816,817,3,220,110,0,817,818,5,156,0,0,818,820,3,220,110,0,819,
-		821,3,204,102,0,820,819,1,0,0,0,820,821,1,0,0,0,821,822,1,0,0,0,822,823,
-		5,7,0,0,823,825,3,118,59,0,824,826,3,198,99,0,825,824,1,0,0,0,825,826,
-		1,0,0,0,826,828,1,0,0,0,827,810,1,0,0,0,827,816,1,0,0,0,828,117,1,0,0,
-		0,829,834,3,120,60,0,830,831,5,5,0,0,831,833,3,120,60,0,832,830,1,0,0,
-		0,833,836,1,0,0,0,834,832,1,0,0,0,834,835,1,0,0,0,835,119,1,0,0,0,836,
-		834,1,0,0,0,837,838,5,8,0,0,838,839,3,118,59,0,839,845,5,9,0,0,840,841,
-		3,220,110,0,841,842,5,155,0,0,842,846,1,0,0,0,843,846,3,130,65,0,844,846,
-		5,157,0,0,845,840,1,0,0,0,845,843,1,0,0,0,845,844,1,0,0,0,845,846,1,0,
-		0,0,846,848,1,0,0,0,847,849,3,132,66,0,848,847,1,0,0,0,848,849,1,0,0,0,
-		849,936,1,0,0,0,850,852,5,143,0,0,851,853,3,220,110,0,852,851,1,0,0,0,
-		852,853,1,0,0,0,853,936,1,0,0,0,854,855,5,146,0,0,855,856,5,128,0,0,856,
-		936,3,220,110,0,857,861,5,36,0,0,858,859,5,152,0,0,859,862,5,136,0,0,860,
-		862,3,220,110,0,861,858,1,0,0,0,861,860,1,0,0,0,862,865,1,0,0,0,863,864,
-		5,31,0,0,864,866,5,108,0,0,865,863,1,0,0,0,865,866,1,0,0,0,866,936,1,0,
-		0,0,867,868,5,102,0,0,868,869,3,220,110,0,869,870,5,31,0,0,870,871,3,234,
-		117,0,871,936,1,0,0,0,872,873,5,75,0,0,873,876,3,220,110,0,874,875,5,31,
-		0,0,875,877,3,234,117,0,876,874,1,0,0,0,876,877,1,0,0,0,877,936,1,0,0,
-		0,878,879,5,166,0,0,879,936,3,234,117,0,880,883,5,106,0,0,881,882,5,145,
-		0,0,882,884,3,220,110,0,883,881,1,0,0,0,883,884,1,0,0,0,884,887,1,0,0,
-		0,885,886,5,166,0,0,886,888,3,208,104,0,887,885,1,0,0,0,887,888,1,0,0,
-		0,888,889,1,0,0,0,889,891,5,156,0,0,890,892,3,186,93,0,891,890,1,0,0,0,
-		892,893,1,0,0,0,893,891,1,0,0,0,893,894,1,0,0,0,894,896,1,0,0,0,895,897,
-		3,132,66,0,896,895,1,0,0,0,896,897,1,0,0,0,897,936,1,0,0,0,898,900,3,228,
-		114,0,899,898,1,0,0,0,899,900,1,0,0,0,900,930,1,0,0,0,901,903,3,234,117,
-		0,902,901,1,0,0,0,903,904,1,0,0,0,904,902,1,0,0,0,904,905,1,0,0,0,905,
-		923,1,0,0,0,906,908,3,206,103,0,907,909,3,128,64,0,908,907,1,0,0,0,908,
-		909,1,0,0,0,909,924,1,0,0,0,910,912,3,126,63,0,911,913,3,122,61,0,912,
-		911,1,0,0,0,912,913,1,0,0,0,913,924,1,0,0,0,914,924,3,122,61,0,915,924,
-		3,124,62,0,916,924,5,157,0,0,917,919,5,180,0,0,918,920,3,234,117,0,919,
-		918,1,0,0,0,920,921,1,0,0,0,921,919,1,0,0,0,921,922,1,0,0,0,922,924,1,
-		0,0,0,923,906,1,0,0,0,923,910,1,0,0,0,923,914,1,0,0,0,923,915,1,0,0,0,
-		923,916,1,0,0,0,923,917,1,0,0,0,923,924,1,0,0,0,924,931,1,0,0,0,925,927,
-		3,206,103,0,926,928,3,128,64,0,927,926,1,0,0,0,927,928,1,0,0,0,928,931,
-		1,0,0,0,929,931,3,124,62,0,930,902,1,0,0,0,930,925,1,0,0,0,930,929,1,0,
-		0,0,931,933,1,0,0,0,932,934,3,132,66,0,933,932,1,0,0,0,933,934,1,0,0,0,
-		934,936,1,0,0,0,935,837,1,0,0,0,935,850,1,0,0,0,935,854,1,0,0,0,935,857,
-		1,0,0,0,935,867,1,0,0,0,935,872,1,0,0,0,935,878,1,0,0,0,935,880,1,0,0,
-		0,935,899,1,0,0,0,936,121,1,0,0,0,937,938,5,166,0,0,938,939,5,8,0,0,939,
-		940,3,118,59,0,940,941,5,9,0,0,941,942,3,220,110,0,942,943,5,155,0,0,943,
-		944,5,93,0,0,944,123,1,0,0,0,945,946,5,73,0,0,946,947,5,86,0,0,947,948,
-		5,90,0,0,948,125,1,0,0,0,949,951,3,222,111,0,950,949,1,0,0,0,951,952,1,
-		0,0,0,952,950,1,0,0,0,952,953,1,0,0,0,953,963,1,0,0,0,954,958,3,228,114,
-		0,955,957,3,222,111,0,956,955,1,0,0,0,957,960,1,0,0,0,958,956,1,0,0,0,
-		958,959,1,0,0,0,959,963,1,0,0,0,960,958,1,0,0,0,961,963,3,130,65,0,962,
-		950,1,0,0,0,962,954,1,0,0,0,962,961,1,0,0,0,963,127,1,0,0,0,964,966,3,
-		220,110,0,965,967,5,93,0,0,966,965,1,0,0,0,966,967,1,0,0,0,967,970,1,0,
-		0,0,968,970,3,130,65,0,969,964,1,0,0,0,969,968,1,0,0,0,970,129,1,0,0,0,
-		971,989,5,65,0,0,972,989,5,72,0,0,973,976,5,156,0,0,974,977,5,80,0,0,975,
-		977,5,59,0,0,976,974,1,0,0,0,976,975,1,0,0,0,977,989,1,0,0,0,978,979,5,
-		161,0,0,979,980,3,220,110,0,980,986,5,134,0,0,981,984,5,74,0,0,982,985,
-		5,80,0,0,983,985,5,59,0,0,984,982,1,0,0,0,984,983,1,0,0,0,985,987,1,0,
-		0,0,986,981,1,0,0,0,986,987,1,0,0,0,987,989,1,0,0,0,988,971,1,0,0,0,988,
-		972,1,0,0,0,988,973,1,0,0,0,988,978,1,0,0,0,989,131,1,0,0,0,990,1057,5,
-		103,0,0,991,995,7,10,0,0,992,994,3,234,117,0,993,992,1,0,0,0,994,997,1,
-		0,0,0,995,993,1,0,0,0,995,996,1,0,0,0,996,1004,1,0,0,0,997,995,1,0,0,0,
-		998,1000,5,69,0,0,999,1001,3,234,117,0,1000,999,1,0,0,0,1001,1002,1,0,
-		0,0,1002,1000,1,0,0,0,1002,1003,1,0,0,0,1003,1005,1,0,0,0,1004,998,1,0,
-		0,0,1004,1005,1,0,0,0,1005,1010,1,0,0,0,1006,1007,5,161,0,0,1007,1008,
-		3,220,110,0,1008,1009,5,134,0,0,1009,1011,1,0,0,0,1010,1006,1,0,0,0,1010,
-		1011,1,0,0,0,1011,1058,1,0,0,0,1012,1016,5,86,0,0,1013,1015,3,234,117,
-		0,1014,1013,1,0,0,0,1015,1018,1,0,0,0,1016,1014,1,0,0,0,1016,1017,1,0,
-		0,0,1017,1037,1,0,0,0,1018,1016,1,0,0,0,1019,1021,5,69,0,0,1020,1022,3,
-		228,114,0,1021,1020,1,0,0,0,1021,1022,1,0,0,0,1022,1024,1,0,0,0,1023,1025,
-		3,234,117,0,1024,1023,1,0,0,0,1025,1026,1,0,0,0,1026,1024,1,0,0,0,1026,
-		1027,1,0,0,0,1027,1035,1,0,0,0,1028,1029,5,103,0,0,1029,1031,5,86,0,0,
-		1030,1032,3,234,117,0,1031,1030,1,0,0,0,1032,1033,1,0,0,0,1033,1031,1,
-		0,0,0,1033,1034,1,0,0,0,1034,1036,1,0,0,0,1035,1028,1,0,0,0,1035,1036,
-		1,0,0,0,1036,1038,1,0,0,0,1037,1019,1,0,0,0,1037,1038,1,0,0,0,1038,1045,
-		1,0,0,0,1039,1046,5,65,0,0,1040,1046,5,72,0,0,1041,1042,5,161,0,0,1042,
-		1043,3,220,110,0,1043,1044,5,134,0,0,1044,1046,1,0,0,0,1045,1039,1,0,0,
-		0,1045,1040,1,0,0,0,1045,1041,1,0,0,0,1045,1046,1,0,0,0,1046,1058,1,0,
-		0,0,1047,1058,7,11,0,0,1048,1058,5,144,0,0,1049,1050,5,124,0,0,1050,1058,
-		5,132,0,0,1051,1053,5,180,0,0,1052,1054,3,234,117,0,1053,1052,1,0,0,0,
-		1054,1055,1,0,0,0,1055,1053,1,0,0,0,1055,1056,1,0,0,0,1056,1058,1,0,0,
-		0,1057,991,1,0,0,0,1057,1012,1,0,0,0,1057,1047,1,0,0,0,1057,1048,1,0,0,
-		0,1057,1049,1,0,0,0,1057,1051,1,0,0,0,1058,133,1,0,0,0,1059,1067,5,45,
-		0,0,1060,1061,5,48,0,0,1061,1062,3,220,110,0,1062,1063,5,156,0,0,1063,
-		1064,3,220,110,0,1064,1068,1,0,0,0,1065,1066,5,47,0,0,1066,1068,3,220,
-		110,0,1067,1060,1,0,0,0,1067,1065,1,0,0,0,1068,1080,1,0,0,0,1069,1070,
-		5,5,0,0,1070,1078,3,220,110,0,1071,1072,5,115,0,0,1072,1079,5,155,0,0,
-		1073,1076,5,155,0,0,1074,1075,5,103,0,0,1075,1077,5,67,0,0,1076,1074,1,
-		0,0,0,1076,1077,1,0,0,0,1077,1079,1,0,0,0,1078,1071,1,0,0,0,1078,1073,
-		1,0,0,0,1079,1081,1,0,0,0,1080,1069,1,0,0,0,1080,1081,1,0,0,0,1081,1083,
-		1,0,0,0,1082,1084,3,198,99,0,1083,1082,1,0,0,0,1083,1084,1,0,0,0,1084,
-		135,1,0,0,0,1085,1086,5,31,0,0,1086,1091,3,138,69,0,1087,1088,5,5,0,0,
-		1088,1090,3,138,69,0,1089,1087,1,0,0,0,1090,1093,1,0,0,0,1091,1089,1,0,
-		0,0,1091,1092,1,0,0,0,1092,1094,1,0,0,0,1093,1091,1,0,0,0,1094,1095,5,
-		7,0,0,1095,1096,3,140,70,0,1096,137,1,0,0,0,1097,1100,3,18,9,0,1098,1099,
-		5,156,0,0,1099,1101,3,18,9,0,1100,1098,1,0,0,0,1100,1101,1,0,0,0,1101,
-		139,1,0,0,0,1102,1116,3,38,19,0,1103,1116,3,94,47,0,1104,1116,3,96,48,
-		0,1105,1116,3,114,57,0,1106,1116,3,116,58,0,1107,1116,3,134,67,0,1108,
-		1116,3,142,71,0,1109,1116,3,146,73,0,1110,1116,3,148,74,0,1111,1116,3,
-		150,75,0,1112,1116,3,174,87,0,1113,1116,3,106,53,0,1114,1116,3,108,54,
-		0,1115,1102,1,0,0,0,1115,1103,1,0,0,0,1115,1104,1,0,0,0,1115,1105,1,0,
-		0,0,1115,1106,1,0,0,0,1115,1107,1,0,0,0,1115,1108,1,0,0,0,1115,1109,1,
-		0,0,0,1115,1110,1,0,0,0,1115,1111,1,0,0,0,1115,1112,1,0,0,0,1115,1113,
-		1,0,0,0,1115,1114,1,0,0,0,1116,141,1,0,0,0,1117,1129,5,55,0,0,1118,1119,
-		5,156,0,0,1119,1122,3,214,107,0,1120,1121,5,73,0,0,1121,1123,3,202,101,
-		0,1122,1120,1,0,0,0,1122,1123,1,0,0,0,1123,1130,1,0,0,0,1124,1125,5,31,
-		0,0,1125,1130,3,214,107,0,1126,1127,3,220,110,0,1127,1128,3,210,105,0,
-		1128,1130,1,0,0,0,1129,1118,1,0,0,0,1129,1124,1,0,0,0,1129,1126,1,0,0,
-		0,1130,1133,1,0,0,0,1131,1132,5,32,0,0,1132,1134,3,234,117,0,1133,1131,
-		1,0,0,0,1133,1134,1,0,0,0,1134,1139,1,0,0,0,1135,1136,5,5,0,0,1136,1138,
-		3,144,72,0,1137,1135,1,0,0,0,1138,1141,1,0,0,0,1139,1137,1,0,0,0,1139,
-		1140,1,0,0,0,1140,1143,1,0,0,0,1141,1139,1,0,0,0,1142,1144,3,198,99,0,
-		1143,1142,1,0,0,0,1143,1144,1,0,0,0,1144,143,1,0,0,0,1145,1146,5,92,0,
-		0,1146,1157,3,210,105,0,1147,1148,5,120,0,0,1148,1157,3,210,105,0,1149,
-		1150,5,90,0,0,1150,1157,3,204,102,0,1151,1152,5,103,0,0,1152,1157,3,234,
-		117,0,1153,1154,5,89,0,0,1154,1155,5,103,0,0,1155,1157,3,208,104,0,1156,
-		1145,1,0,0,0,1156,1147,1,0,0,0,1156,1149,1,0,0,0,1156,1151,1,0,0,0,1156,
-		1153,1,0,0,0,1157,145,1,0,0,0,1158,1159,5,36,0,0,1159,1162,3,220,110,0,
-		1160,1161,5,31,0,0,1161,1163,5,108,0,0,1162,1160,1,0,0,0,1162,1163,1,0,
-		0,0,1163,1164,1,0,0,0,1164,1165,5,73,0,0,1165,1167,3,202,101,0,1166,1168,
-		3,198,99,0,1167,1166,1,0,0,0,1167,1168,1,0,0,0,1168,147,1,0,0,0,1169,1170,
-		5,17,0,0,1170,1171,3,220,110,0,1171,1172,5,73,0,0,1172,1177,3,202,101,
-		0,1173,1174,5,5,0,0,1174,1175,5,124,0,0,1175,1176,5,47,0,0,1176,1178,5,
-		70,0,0,1177,1173,1,0,0,0,1177,1178,1,0,0,0,1178,1180,1,0,0,0,1179,1181,
-		3,198,99,0,1180,1179,1,0,0,0,1180,1181,1,0,0,0,1181,149,1,0,0,0,1182,1238,
-		5,50,0,0,1183,1184,5,77,0,0,1184,1239,3,166,83,0,1185,1186,5,48,0,0,1186,
-		1187,3,220,110,0,1187,1188,5,156,0,0,1188,1189,3,220,110,0,1189,1190,3,
-		152,76,0,1190,1239,1,0,0,0,1191,1192,5,156,0,0,1192,1195,3,214,107,0,1193,
-		1194,5,73,0,0,1194,1196,3,202,101,0,1195,1193,1,0,0,0,1195,1196,1,0,0,
-		0,1196,1200,1,0,0,0,1197,1198,5,31,0,0,1198,1200,3,214,107,0,1199,1191,
-		1,0,0,0,1199,1197,1,0,0,0,1200,1203,1,0,0,0,1201,1202,5,32,0,0,1202,1204,
-		3,234,117,0,1203,1201,1,0,0,0,1203,1204,1,0,0,0,1204,1209,1,0,0,0,1205,
-		1206,5,5,0,0,1206,1208,3,144,72,0,1207,1205,1,0,0,0,1208,1211,1,0,0,0,
-		1209,1207,1,0,0,0,1209,1210,1,0,0,0,1210,1212,1,0,0,0,1211,1209,1,0,0,
-		0,1212,1213,3,152,76,0,1213,1239,1,0,0,0,1214,1236,3,220,110,0,1215,1218,
-		3,210,105,0,1216,1217,5,32,0,0,1217,1219,3,234,117,0,1218,1216,1,0,0,0,
-		1218,1219,1,0,0,0,1219,1224,1,0,0,0,1220,1221,5,5,0,0,1221,1223,3,144,
-		72,0,1222,1220,1,0,0,0,1223,1226,1,0,0,0,1224,1222,1,0,0,0,1224,1225,1,
-		0,0,0,1225,1227,1,0,0,0,1226,1224,1,0,0,0,1227,1228,3,152,76,0,1228,1237,
-		1,0,0,0,1229,1230,3,212,106,0,1230,1234,5,103,0,0,1231,1232,5,5,0,0,1232,
-		1233,5,77,0,0,1233,1235,3,166,83,0,1234,1231,1,0,0,0,1234,1235,1,0,0,0,
-		1235,1237,1,0,0,0,1236,1215,1,0,0,0,1236,1229,1,0,0,0,1237,1239,1,0,0,
-		0,1238,1183,1,0,0,0,1238,1185,1,0,0,0,1238,1199,1,0,0,0,1238,1214,1,0,
-		0,0,1239,151,1,0,0,0,1240,1241,5,7,0,0,1241,1246,3,154,77,0,1242,1243,
-		5,6,0,0,1243,1245,3,154,77,0,1244,1242,1,0,0,0,1245,1248,1,0,0,0,1246,
-		1244,1,0,0,0,1246,1247,1,0,0,0,1247,1251,1,0,0,0,1248,1246,1,0,0,0,1249,
-		1251,3,170,85,0,1250,1240,1,0,0,0,1250,1249,1,0,0,0,1251,1253,1,0,0,0,
-		1252,1254,3,198,99,0,1253,1252,1,0,0,0,1253,1254,1,0,0,0,1254,153,1,0,
-		0,0,1255,1256,5,66,0,0,1256,1257,3,220,110,0,1257,1258,3,210,105,0,1258,
-		1259,5,5,0,0,1259,1261,1,0,0,0,1260,1255,1,0,0,0,1260,1261,1,0,0,0,1261,
-		1262,1,0,0,0,1262,1267,3,156,78,0,1263,1264,5,5,0,0,1264,1266,3,158,79,
-		0,1265,1263,1,0,0,0,1266,1269,1,0,0,0,1267,1265,1,0,0,0,1267,1268,1,0,
-		0,0,1268,155,1,0,0,0,1269,1267,1,0,0,0,1270,1273,3,206,103,0,1271,1273,
-		5,17,0,0,1272,1270,1,0,0,0,1272,1271,1,0,0,0,1273,1274,1,0,0,0,1274,1282,
-		3,220,110,0,1275,1276,5,36,0,0,1276,1279,3,220,110,0,1277,1278,5,31,0,
-		0,1278,1280,5,108,0,0,1279,1277,1,0,0,0,1279,1280,1,0,0,0,1280,1282,1,
-		0,0,0,1281,1272,1,0,0,0,1281,1275,1,0,0,0,1282,1286,1,0,0,0,1283,1284,
-		5,73,0,0,1284,1287,3,202,101,0,1285,1287,5,93,0,0,1286,1283,1,0,0,0,1286,
-		1285,1,0,0,0,1286,1287,1,0,0,0,1287,1289,1,0,0,0,1288,1290,3,160,80,0,
-		1289,1288,1,0,0,0,1289,1290,1,0,0,0,1290,157,1,0,0,0,1291,1294,5,153,0,
-		0,1292,1295,3,160,80,0,1293,1295,3,156,78,0,1294,1292,1,0,0,0,1294,1293,
-		1,0,0,0,1295,1308,1,0,0,0,1296,1308,3,162,81,0,1297,1300,5,77,0,0,1298,
-		1301,3,164,82,0,1299,1301,3,166,83,0,1300,1298,1,0,0,0,1300,1299,1,0,0,
-		0,1301,1308,1,0,0,0,1302,1308,3,168,84,0,1303,1304,5,73,0,0,1304,1308,
-		3,202,101,0,1305,1308,5,93,0,0,1306,1308,7,12,0,0,1307,1291,1,0,0,0,1307,
-		1296,1,0,0,0,1307,1297,1,0,0,0,1307,1302,1,0,0,0,1307,1303,1,0,0,0,1307,
-		1305,1,0,0,0,1307,1306,1,0,0,0,1308,159,1,0,0,0,1309,1313,3,162,81,0,1310,
-		1311,5,77,0,0,1311,1313,3,164,82,0,1312,1309,1,0,0,0,1312,1310,1,0,0,0,
-		1313,161,1,0,0,0,1314,1319,5,94,0,0,1315,1320,5,47,0,0,1316,1317,3,220,
-		110,0,1317,1318,3,210,105,0,1318,1320,1,0,0,0,1319,1315,1,0,0,0,1319,1316,
-		1,0,0,0,1320,1324,1,0,0,0,1321,1322,3,220,110,0,1322,1323,5,155,0,0,1323,
-		1325,1,0,0,0,1324,1321,1,0,0,0,1324,1325,1,0,0,0,1325,163,1,0,0,0,1326,
-		1327,5,160,0,0,1327,1328,5,94,0,0,1328,1329,3,220,110,0,1329,1330,5,69,
-		0,0,1330,1331,3,220,110,0,1331,1335,3,210,105,0,1332,1333,3,220,110,0,
-		1333,1334,5,155,0,0,1334,1336,1,0,0,0,1335,1332,1,0,0,0,1335,1336,1,0,
-		0,0,1336,165,1,0,0,0,1337,1343,5,145,0,0,1338,1339,5,147,0,0,1339,1343,
-		5,128,0,0,1340,1341,5,169,0,0,1341,1343,5,157,0,0,1342,1337,1,0,0,0,1342,
-		1338,1,0,0,0,1342,1340,1,0,0,0,1343,167,1,0,0,0,1344,1347,5,177,0,0,1345,
-		1347,3,228,114,0,1346,1344,1,0,0,0,1346,1345,1,0,0,0,1347,1348,1,0,0,0,
-		1348,1349,3,212,106,0,1349,1350,5,103,0,0,1350,169,1,0,0,0,1351,1352,5,
-		93,0,0,1352,1353,5,156,0,0,1353,1354,3,220,110,0,1354,1358,5,5,0,0,1355,
-		1356,5,73,0,0,1356,1359,3,202,101,0,1357,1359,5,72,0,0,1358,1355,1,0,0,
-		0,1358,1357,1,0,0,0,1359,1364,1,0,0,0,1360,1361,5,5,0,0,1361,1363,3,172,
-		86,0,1362,1360,1,0,0,0,1363,1366,1,0,0,0,1364,1362,1,0,0,0,1364,1365,1,
-		0,0,0,1365,171,1,0,0,0,1366,1364,1,0,0,0,1367,1368,5,123,0,0,1368,1369,
-		5,139,0,0,1369,1384,3,210,105,0,1370,1371,5,112,0,0,1371,1384,5,97,0,0,
-		1372,1375,5,77,0,0,1373,1376,5,160,0,0,1374,1376,3,166,83,0,1375,1373,
-		1,0,0,0,1375,1374,1,0,0,0,1376,1384,1,0,0,0,1377,1378,7,7,0,0,1378,1379,
-		3,220,110,0,1379,1380,3,210,105,0,1380,1381,5,133,0,0,1381,1384,1,0,0,
-		0,1382,1384,3,168,84,0,1383,1367,1,0,0,0,1383,1370,1,0,0,0,1383,1372,1,
-		0,0,0,1383,1377,1,0,0,0,1383,1382,1,0,0,0,1384,173,1,0,0,0,1385,1386,5,
-		53,0,0,1386,1387,3,234,117,0,1387,1388,3,214,107,0,1388,1393,5,65,0,0,
-		1389,1390,5,77,0,0,1390,1391,3,214,107,0,1391,1392,7,13,0,0,1392,1394,
+		90,1,90,1,90,3,90,1467,8,90,1,90,1,90,1,90,1,90,1,90,1,90,1,90,1,90,3,
+		90,1477,8,90,1,90,1,90,3,90,1481,8,90,1,91,4,91,1484,8,91,11,91,12,91,
+		1485,1,92,1,92,1,92,1,92,1,92,1,92,1,92,3,92,1495,8,92,1,92,1,92,1,92,
+		1,92,3,92,1501,8,92,1,92,1,92,1,92,1,92,1,92,1,92,3,92,1509,8,92,1,93,
+		1,93,1,93,1,93,1,93,1,93,3,93,1517,8,93,1,94,1,94,3,94,1521,8,94,1,94,
+		1,94,1,94,1,94,1,94,3,94,1528,8,94,1,94,1,94,1,94,1,94,1,94,3,94,1535,
+		8,94,1,95,3,95,1538,8,95,1,95,4,95,1541,8,95,11,95,12,95,1542,1,95,1,95,
+		1,95,1,95,4,95,1549,8,95,11,95,12,95,1550,3,95,1553,8,95,1,95,1,95,1,95,
+		1,95,1,95,1,95,3,95,1561,8,95,3,95,1563,8,95,1,95,3,95,1566,8,95,1,96,
+		1,96,1,96,1,96,1,96,1,96,1,96,1,96,1,96,1,96,3,96,1578,8,96,3,96,1580,
+		8,96,1,96,1,96,1,96,3,96,1585,8,96,1,96,1,96,1,96,3,96,1590,8,96,1,96,
+		1,96,1,96,1,96,1,96,1,96,3,96,1598,8,96,3,96,1600,8,96,1,97,1,97,3,97,
+		1604,8,97,1,97,1,97,3,97,1608,8,97,3,97,1610,8,97,1,97,1,97,5,97,1614,
+		8,97,10,97,12,97,1617,9,97,3,97,1619,8,97,1,98,1,98,1,98,3,98,1624,8,98,
+		1,99,1,99,1,99,1,99,5,99,1630,8,99,10,99,12,99,1633,9,99,1,99,1,99,1,99,
+		1,99,1,99,3,99,1640,8,99,1,100,1,100,4,100,1644,8,100,11,100,12,100,1645,
+		1,100,3,100,1649,8,100,1,101,1,101,1,101,1,101,3,101,1655,8,101,3,101,
+		1657,8,101,1,102,1,102,1,103,1,103,1,104,4,104,1664,8,104,11,104,12,104,
+		1665,1,105,1,105,1,106,1,106,1,107,1,107,5,107,1674,8,107,10,107,12,107,
+		1677,9,107,1,108,1,108,1,108,1,109,1,109,3,109,1684,8,109,1,109,1,109,
+		1,109,1,109,1,109,3,109,1691,8,109,1,110,1,110,5,110,1695,8,110,10,110,
+		12,110,1698,9,110,1,111,1,111,1,111,1,112,1,112,1,112,1,112,1,112,1,112,
+		3,112,1709,8,112,1,113,1,113,1,114,1,114,1,114,1,114,1,114,5,114,1718,
+		8,114,10,114,12,114,1721,9,114,1,114,1,114,3,114,1725,8,114,1,115,1,115,
+		3,115,1729,8,115,1,115,3,115,1732,8,115,1,116,1,116,1,117,1,117,1,117,
+		0,0,118,0,2,4,6,8,10,12,14,16,18,20,22,24,26,28,30,32,34,36,38,40,42,44,
+		46,48,50,52,54,56,58,60,62,64,66,68,70,72,74,76,78,80,82,84,86,88,90,92,
+		94,96,98,100,102,104,106,108,110,112,114,116,118,120,122,124,126,128,130,
+		132,134,136,138,140,142,144,146,148,150,152,154,156,158,160,162,164,166,
+		168,170,172,174,176,178,180,182,184,186,188,190,192,194,196,198,200,202,
+		204,206,208,210,212,214,216,218,220,222,224,226,228,230,232,234,0,23,2,
+		0,172,173,175,176,2,0,45,45,135,135,2,0,22,22,78,78,2,0,48,48,150,150,
+		2,0,172,172,175,175,2,0,101,101,165,165,2,0,85,85,162,162,2,0,97,97,107,
+		107,2,0,71,71,105,105,2,0,37,37,46,46,4,0,97,97,107,107,118,118,141,141,
+		2,0,80,80,137,137,1,0,148,149,2,0,101,101,154,154,2,0,109,109,116,116,
+		3,0,82,82,111,111,140,140,2,0,139,139,170,170,2,0,83,83,104,104,1,0,47,
+		48,2,0,54,54,150,150,2,0,11,13,15,15,4,0,103,103,171,171,173,174,176,176,
+		28,0,16,20,22,30,32,35,37,46,49,64,66,68,70,70,74,74,76,76,78,82,84,92,
+		94,96,98,101,105,105,108,128,130,138,140,142,144,145,147,149,151,151,153,
+		155,158,160,162,165,167,167,169,169,172,172,175,175,177,177,1966,0,236,
+		1,0,0,0,2,239,1,0,0,0,4,291,1,0,0,0,6,293,1,0,0,0,8,296,1,0,0,0,10,299,
+		1,0,0,0,12,306,1,0,0,0,14,308,1,0,0,0,16,311,1,0,0,0,18,327,1,0,0,0,20,
+		329,1,0,0,0,22,332,1,0,0,0,24,335,1,0,0,0,26,338,1,0,0,0,28,340,1,0,0,
+		0,30,360,1,0,0,0,32,362,1,0,0,0,34,366,1,0,0,0,36,390,1,0,0,0,38,393,1,
+		0,0,0,40,425,1,0,0,0,42,427,1,0,0,0,44,432,1,0,0,0,46,453,1,0,0,0,48,461,
+		1,0,0,0,50,469,1,0,0,0,52,476,1,0,0,0,54,493,1,0,0,0,56,495,1,0,0,0,58,
+		504,1,0,0,0,60,522,1,0,0,0,62,534,1,0,0,0,64,551,1,0,0,0,66,553,1,0,0,
+		0,68,556,1,0,0,0,70,561,1,0,0,0,72,582,1,0,0,0,74,595,1,0,0,0,76,597,1,
+		0,0,0,78,608,1,0,0,0,80,671,1,0,0,0,82,674,1,0,0,0,84,680,1,0,0,0,86,683,
+		1,0,0,0,88,698,1,0,0,0,90,700,1,0,0,0,92,723,1,0,0,0,94,742,1,0,0,0,96,
+		744,1,0,0,0,98,749,1,0,0,0,100,765,1,0,0,0,102,767,1,0,0,0,104,770,1,0,
+		0,0,106,774,1,0,0,0,108,777,1,0,0,0,110,787,1,0,0,0,112,791,1,0,0,0,114,
+		797,1,0,0,0,116,809,1,0,0,0,118,829,1,0,0,0,120,935,1,0,0,0,122,937,1,
+		0,0,0,124,945,1,0,0,0,126,962,1,0,0,0,128,969,1,0,0,0,130,988,1,0,0,0,
+		132,990,1,0,0,0,134,1059,1,0,0,0,136,1085,1,0,0,0,138,1097,1,0,0,0,140,
+		1115,1,0,0,0,142,1117,1,0,0,0,144,1156,1,0,0,0,146,1158,1,0,0,0,148,1169,
+		1,0,0,0,150,1182,1,0,0,0,152,1250,1,0,0,0,154,1260,1,0,0,0,156,1281,1,
+		0,0,0,158,1307,1,0,0,0,160,1312,1,0,0,0,162,1314,1,0,0,0,164,1326,1,0,
+		0,0,166,1342,1,0,0,0,168,1346,1,0,0,0,170,1351,1,0,0,0,172,1383,1,0,0,
+		0,174,1385,1,0,0,0,176,1410,1,0,0,0,178,1412,1,0,0,0,180,1458,1,0,0,0,
+		182,1483,1,0,0,0,184,1508,1,0,0,0,186,1516,1,0,0,0,188,1534,1,0,0,0,190,
+		1537,1,0,0,0,192,1567,1,0,0,0,194,1601,1,0,0,0,196,1620,1,0,0,0,198,1625,
+		1,0,0,0,200,1641,1,0,0,0,202,1656,1,0,0,0,204,1658,1,0,0,0,206,1660,1,
+		0,0,0,208,1663,1,0,0,0,210,1667,1,0,0,0,212,1669,1,0,0,0,214,1671,1,0,
+		0,0,216,1678,1,0,0,0,218,1690,1,0,0,0,220,1692,1,0,0,0,222,1699,1,0,0,
+		0,224,1708,1,0,0,0,226,1710,1,0,0,0,228,1712,1,0,0,0,230,1731,1,0,0,0,
+		232,1733,1,0,0,0,234,1735,1,0,0,0,236,237,3,4,2,0,237,238,5,0,0,1,238,
+		1,1,0,0,0,239,240,3,198,99,0,240,241,5,0,0,1,241,3,1,0,0,0,242,292,3,6,
+		3,0,243,292,3,8,4,0,244,292,3,10,5,0,245,292,3,14,7,0,246,292,3,16,8,0,
+		247,292,3,20,10,0,248,292,3,22,11,0,249,292,3,24,12,0,250,292,3,26,13,
+		0,251,292,3,28,14,0,252,292,3,32,16,0,253,292,3,34,17,0,254,292,3,38,19,
+		0,255,292,3,42,21,0,256,292,3,44,22,0,257,292,3,78,39,0,258,292,3,66,33,
+		0,259,292,3,68,34,0,260,292,3,72,36,0,261,292,3,74,37,0,262,292,3,90,45,
+		0,263,292,3,92,46,0,264,292,3,94,47,0,265,292,3,96,48,0,266,292,3,98,49,
+		0,267,292,3,102,51,0,268,292,3,104,52,0,269,292,3,114,57,0,270,292,3,116,
+		58,0,271,292,3,134,67,0,272,292,3,142,71,0,273,292,3,146,73,0,274,292,
+		3,148,74,0,275,292,3,150,75,0,276,292,3,178,89,0,277,292,3,180,90,0,278,
+		292,3,192,96,0,279,292,3,46,23,0,280,292,3,174,87,0,281,292,3,106,53,0,
+		282,292,3,108,54,0,283,292,3,112,56,0,284,292,3,136,68,0,285,292,3,48,
+		24,0,286,292,3,50,25,0,287,292,3,52,26,0,288,292,3,58,29,0,289,292,3,60,
+		30,0,290,292,3,56,28,0,291,242,1,0,0,0,291,243,1,0,0,0,291,244,1,0,0,0,
+		291,245,1,0,0,0,291,246,1,0,0,0,291,247,1,0,0,0,291,248,1,0,0,0,291,249,
+		1,0,0,0,291,250,1,0,0,0,291,251,1,0,0,0,291,252,1,0,0,0,291,253,1,0,0,
+		0,291,254,1,0,0,0,291,255,1,0,0,0,291,256,1,0,0,0,291,257,1,0,0,0,291,
+		258,1,0,0,0,291,259,1,0,0,0,291,260,1,0,0,0,291,261,1,0,0,0,291,262,1,
+		0,0,0,291,263,1,0,0,0,291,264,1,0,0,0,291,265,1,0,0,0,291,266,1,0,0,0,
+		291,267,1,0,0,0,291,268,1,0,0,0,291,269,1,0,0,0,291,270,1,0,0,0,291,271,
+		1,0,0,0,291,272,1,0,0,0,291,273,1,0,0,0,291,274,1,0,0,0,291,275,1,0,0,
+		0,291,276,1,0,0,0,291,277,1,0,0,0,291,278,1,0,0,0,291,279,1,0,0,0,291,
+		280,1,0,0,0,291,281,1,0,0,0,291,282,1,0,0,0,291,283,1,0,0,0,291,284,1,
+		0,0,0,291,285,1,0,0,0,291,286,1,0,0,0,291,287,1,0,0,0,291,288,1,0,0,0,
+		291,289,1,0,0,0,291,290,1,0,0,0,292,5,1,0,0,0,293,294,5,41,0,0,294,295,
+		3,230,115,0,295,7,1,0,0,0,296,297,5,43,0,0,297,298,5,182,0,0,298,9,1,0,
+		0,0,299,300,5,61,0,0,300,301,3,12,6,0,301,11,1,0,0,0,302,307,5,178,0,0,
+		303,307,5,181,0,0,304,307,5,182,0,0,305,307,3,234,117,0,306,302,1,0,0,
+		0,306,303,1,0,0,0,306,304,1,0,0,0,306,305,1,0,0,0,307,13,1,0,0,0,308,309,
+		5,58,0,0,309,310,3,234,117,0,310,15,1,0,0,0,311,312,5,51,0,0,312,317,3,
+		18,9,0,313,314,5,5,0,0,314,316,3,18,9,0,315,313,1,0,0,0,316,319,1,0,0,
+		0,317,315,1,0,0,0,317,318,1,0,0,0,318,17,1,0,0,0,319,317,1,0,0,0,320,328,
+		3,234,117,0,321,328,5,182,0,0,322,325,5,178,0,0,323,326,3,234,117,0,324,
+		326,5,15,0,0,325,323,1,0,0,0,325,324,1,0,0,0,325,326,1,0,0,0,326,328,1,
+		0,0,0,327,320,1,0,0,0,327,321,1,0,0,0,327,322,1,0,0,0,328,19,1,0,0,0,329,
+		330,5,52,0,0,330,331,5,182,0,0,331,21,1,0,0,0,332,333,5,42,0,0,333,334,
+		5,182,0,0,334,23,1,0,0,0,335,336,5,62,0,0,336,337,3,234,117,0,337,25,1,
+		0,0,0,338,339,5,3,0,0,339,27,1,0,0,0,340,341,5,64,0,0,341,343,3,234,117,
+		0,342,344,5,182,0,0,343,342,1,0,0,0,343,344,1,0,0,0,344,349,1,0,0,0,345,
+		346,5,5,0,0,346,348,3,30,15,0,347,345,1,0,0,0,348,351,1,0,0,0,349,347,
+		1,0,0,0,349,350,1,0,0,0,350,29,1,0,0,0,351,349,1,0,0,0,352,353,5,164,0,
+		0,353,361,3,230,115,0,354,358,3,230,115,0,355,359,7,0,0,0,356,357,5,14,
+		0,0,357,359,5,95,0,0,358,355,1,0,0,0,358,356,1,0,0,0,359,361,1,0,0,0,360,
+		352,1,0,0,0,360,354,1,0,0,0,361,31,1,0,0,0,362,363,5,34,0,0,363,364,3,
+		230,115,0,364,365,5,174,0,0,365,33,1,0,0,0,366,367,5,33,0,0,367,368,3,
+		208,104,0,368,369,5,7,0,0,369,372,3,230,115,0,370,373,3,212,106,0,371,
+		373,7,1,0,0,372,370,1,0,0,0,372,371,1,0,0,0,373,388,1,0,0,0,374,375,5,
+		69,0,0,375,376,3,230,115,0,376,377,3,210,105,0,377,378,5,156,0,0,378,379,
+		3,36,18,0,379,389,1,0,0,0,380,381,5,156,0,0,381,382,3,36,18,0,382,383,
+		5,5,0,0,383,384,3,230,115,0,384,385,3,210,105,0,385,386,5,156,0,0,386,
+		387,3,36,18,0,387,389,1,0,0,0,388,374,1,0,0,0,388,380,1,0,0,0,389,35,1,
+		0,0,0,390,391,3,230,115,0,391,392,3,232,116,0,392,37,1,0,0,0,393,394,5,
+		59,0,0,394,398,3,208,104,0,395,396,5,5,0,0,396,397,5,118,0,0,397,399,5,
+		47,0,0,398,395,1,0,0,0,398,399,1,0,0,0,399,400,1,0,0,0,400,401,5,7,0,0,
+		401,402,5,78,0,0,402,407,3,230,115,0,403,408,5,81,0,0,404,405,5,84,0,0,
+		405,406,5,119,0,0,406,408,5,24,0,0,407,403,1,0,0,0,407,404,1,0,0,0,407,
+		408,1,0,0,0,408,413,1,0,0,0,409,410,5,5,0,0,410,412,3,40,20,0,411,409,
+		1,0,0,0,412,415,1,0,0,0,413,411,1,0,0,0,413,414,1,0,0,0,414,39,1,0,0,0,
+		415,413,1,0,0,0,416,417,5,97,0,0,417,418,5,54,0,0,418,419,5,103,0,0,419,
+		420,5,180,0,0,420,426,7,2,0,0,421,422,5,119,0,0,422,423,5,103,0,0,423,
+		424,5,152,0,0,424,426,5,99,0,0,425,416,1,0,0,0,425,421,1,0,0,0,426,41,
+		1,0,0,0,427,428,5,40,0,0,428,429,3,234,117,0,429,430,5,105,0,0,430,431,
+		3,214,107,0,431,43,1,0,0,0,432,433,5,24,0,0,433,434,3,234,117,0,434,444,
+		5,105,0,0,435,436,7,3,0,0,436,437,5,31,0,0,437,445,3,214,107,0,438,442,
+		3,214,107,0,439,440,7,3,0,0,440,441,5,31,0,0,441,443,3,214,107,0,442,439,
+		1,0,0,0,442,443,1,0,0,0,443,445,1,0,0,0,444,435,1,0,0,0,444,438,1,0,0,
+		0,445,450,1,0,0,0,446,447,5,5,0,0,447,449,3,64,32,0,448,446,1,0,0,0,449,
+		452,1,0,0,0,450,448,1,0,0,0,450,451,1,0,0,0,451,45,1,0,0,0,452,450,1,0,
+		0,0,453,459,5,23,0,0,454,455,5,168,0,0,455,456,5,159,0,0,456,460,7,2,0,
+		0,457,458,5,166,0,0,458,460,5,79,0,0,459,454,1,0,0,0,459,457,1,0,0,0,460,
+		47,1,0,0,0,461,467,5,20,0,0,462,463,3,234,117,0,463,464,5,5,0,0,464,465,
+		3,232,116,0,465,468,1,0,0,0,466,468,5,182,0,0,467,462,1,0,0,0,467,466,
+		1,0,0,0,468,49,1,0,0,0,469,470,5,26,0,0,470,471,3,234,117,0,471,472,5,
+		105,0,0,472,474,3,214,107,0,473,475,5,110,0,0,474,473,1,0,0,0,474,475,
+		1,0,0,0,475,51,1,0,0,0,476,477,5,29,0,0,477,478,3,234,117,0,478,479,5,
+		105,0,0,479,484,3,194,97,0,480,481,5,5,0,0,481,483,3,54,27,0,482,480,1,
+		0,0,0,483,486,1,0,0,0,484,482,1,0,0,0,484,485,1,0,0,0,485,53,1,0,0,0,486,
+		484,1,0,0,0,487,494,5,125,0,0,488,489,5,151,0,0,489,490,5,77,0,0,490,491,
+		3,230,115,0,491,492,5,14,0,0,492,494,1,0,0,0,493,487,1,0,0,0,493,488,1,
+		0,0,0,494,55,1,0,0,0,495,496,5,16,0,0,496,499,3,234,117,0,497,498,5,121,
+		0,0,498,500,3,234,117,0,499,497,1,0,0,0,499,500,1,0,0,0,500,501,1,0,0,
+		0,501,502,5,7,0,0,502,503,5,182,0,0,503,57,1,0,0,0,504,505,5,57,0,0,505,
+		506,3,208,104,0,506,507,5,7,0,0,507,510,3,230,115,0,508,511,3,212,106,
+		0,509,511,7,1,0,0,510,508,1,0,0,0,510,509,1,0,0,0,511,512,1,0,0,0,512,
+		513,5,69,0,0,513,514,3,230,115,0,514,515,3,210,105,0,515,516,5,163,0,0,
+		516,517,3,230,115,0,517,520,7,4,0,0,518,519,5,5,0,0,519,521,3,234,117,
+		0,520,518,1,0,0,0,520,521,1,0,0,0,521,59,1,0,0,0,522,523,5,38,0,0,523,
+		524,3,18,9,0,524,525,5,7,0,0,525,526,3,234,117,0,526,531,3,62,31,0,527,
+		528,5,5,0,0,528,530,3,62,31,0,529,527,1,0,0,0,530,533,1,0,0,0,531,529,
+		1,0,0,0,531,532,1,0,0,0,532,61,1,0,0,0,533,531,1,0,0,0,534,535,3,230,115,
+		0,535,536,3,232,116,0,536,537,7,5,0,0,537,63,1,0,0,0,538,552,5,120,0,0,
+		539,552,5,92,0,0,540,541,5,117,0,0,541,542,5,121,0,0,542,545,3,224,112,
+		0,543,544,5,11,0,0,544,546,3,224,112,0,545,543,1,0,0,0,545,546,1,0,0,0,
+		546,552,1,0,0,0,547,548,5,138,0,0,548,552,7,6,0,0,549,550,5,167,0,0,550,
+		552,3,214,107,0,551,538,1,0,0,0,551,539,1,0,0,0,551,540,1,0,0,0,551,547,
+		1,0,0,0,551,549,1,0,0,0,552,65,1,0,0,0,553,554,5,60,0,0,554,555,5,182,
+		0,0,555,67,1,0,0,0,556,559,5,54,0,0,557,560,3,70,35,0,558,560,3,76,38,
+		0,559,557,1,0,0,0,559,558,1,0,0,0,560,69,1,0,0,0,561,562,5,43,0,0,562,
+		572,3,234,117,0,563,564,5,32,0,0,564,567,5,131,0,0,565,566,5,103,0,0,566,
+		568,3,234,117,0,567,565,1,0,0,0,567,568,1,0,0,0,568,570,1,0,0,0,569,571,
+		5,5,0,0,570,569,1,0,0,0,570,571,1,0,0,0,571,573,1,0,0,0,572,563,1,0,0,
+		0,572,573,1,0,0,0,573,574,1,0,0,0,574,575,5,128,0,0,575,576,5,117,0,0,
+		576,577,5,121,0,0,577,580,3,230,115,0,578,579,5,11,0,0,579,581,3,230,115,
+		0,580,578,1,0,0,0,580,581,1,0,0,0,581,71,1,0,0,0,582,585,5,35,0,0,583,
+		586,5,182,0,0,584,586,7,7,0,0,585,583,1,0,0,0,585,584,1,0,0,0,586,587,
+		1,0,0,0,587,593,5,105,0,0,588,589,5,8,0,0,589,590,3,118,59,0,590,591,5,
+		9,0,0,591,594,1,0,0,0,592,594,3,234,117,0,593,588,1,0,0,0,593,592,1,0,
+		0,0,594,73,1,0,0,0,595,596,5,4,0,0,596,75,1,0,0,0,597,600,5,177,0,0,598,
+		599,5,121,0,0,599,601,5,177,0,0,600,598,1,0,0,0,600,601,1,0,0,0,601,603,
+		1,0,0,0,602,604,5,182,0,0,603,602,1,0,0,0,603,604,1,0,0,0,604,605,1,0,
+		0,0,605,606,5,105,0,0,606,607,3,118,59,0,607,77,1,0,0,0,608,609,5,44,0,
+		0,609,613,3,234,117,0,610,611,5,5,0,0,611,612,5,113,0,0,612,614,5,178,
+		0,0,613,610,1,0,0,0,613,614,1,0,0,0,614,616,1,0,0,0,615,617,3,80,40,0,
+		616,615,1,0,0,0,616,617,1,0,0,0,617,619,1,0,0,0,618,620,3,198,99,0,619,
+		618,1,0,0,0,619,620,1,0,0,0,620,79,1,0,0,0,621,622,5,32,0,0,622,623,3,
+		234,117,0,623,624,5,7,0,0,624,629,3,220,110,0,625,626,3,212,106,0,626,
+		627,5,73,0,0,627,628,3,202,101,0,628,630,1,0,0,0,629,625,1,0,0,0,629,630,
+		1,0,0,0,630,672,1,0,0,0,631,632,5,105,0,0,632,633,3,234,117,0,633,637,
+		5,114,0,0,634,635,5,5,0,0,635,636,5,158,0,0,636,638,5,128,0,0,637,634,
+		1,0,0,0,637,638,1,0,0,0,638,672,1,0,0,0,639,640,5,65,0,0,640,645,3,82,
+		41,0,641,642,5,5,0,0,642,644,3,82,41,0,643,641,1,0,0,0,644,647,1,0,0,0,
+		645,643,1,0,0,0,645,646,1,0,0,0,646,672,1,0,0,0,647,645,1,0,0,0,648,649,
+		5,130,0,0,649,652,5,162,0,0,650,653,5,68,0,0,651,653,5,72,0,0,652,650,
+		1,0,0,0,652,651,1,0,0,0,653,654,1,0,0,0,654,659,3,86,43,0,655,656,5,69,
+		0,0,656,658,3,86,43,0,657,655,1,0,0,0,658,661,1,0,0,0,659,657,1,0,0,0,
+		659,660,1,0,0,0,660,662,1,0,0,0,661,659,1,0,0,0,662,663,5,7,0,0,663,668,
+		3,190,95,0,664,665,5,5,0,0,665,667,3,190,95,0,666,664,1,0,0,0,667,670,
+		1,0,0,0,668,666,1,0,0,0,668,669,1,0,0,0,669,672,1,0,0,0,670,668,1,0,0,
+		0,671,621,1,0,0,0,671,631,1,0,0,0,671,639,1,0,0,0,671,648,1,0,0,0,672,
+		81,1,0,0,0,673,675,3,84,42,0,674,673,1,0,0,0,675,676,1,0,0,0,676,674,1,
+		0,0,0,676,677,1,0,0,0,677,83,1,0,0,0,678,681,3,234,117,0,679,681,5,97,
+		0,0,680,678,1,0,0,0,680,679,1,0,0,0,681,85,1,0,0,0,682,684,3,186,93,0,
+		683,682,1,0,0,0,684,685,1,0,0,0,685,683,1,0,0,0,685,686,1,0,0,0,686,691,
+		1,0,0,0,687,688,5,5,0,0,688,690,3,88,44,0,689,687,1,0,0,0,690,693,1,0,
+		0,0,691,689,1,0,0,0,691,692,1,0,0,0,692,87,1,0,0,0,693,691,1,0,0,0,694,
+		699,3,188,94,0,695,696,3,204,102,0,696,697,5,96,0,0,697,699,1,0,0,0,698,
+		694,1,0,0,0,698,695,1,0,0,0,699,89,1,0,0,0,700,701,5,18,0,0,701,718,5,
+		166,0,0,702,703,5,21,0,0,703,704,5,142,0,0,704,705,5,121,0,0,705,706,3,
+		220,110,0,706,707,3,212,106,0,707,719,1,0,0,0,708,716,3,220,110,0,709,
+		717,3,212,106,0,710,711,5,121,0,0,711,712,3,220,110,0,712,713,5,79,0,0,
+		713,717,1,0,0,0,714,715,5,99,0,0,715,717,3,208,104,0,716,709,1,0,0,0,716,
+		710,1,0,0,0,716,714,1,0,0,0,716,717,1,0,0,0,717,719,1,0,0,0,718,702,1,
+		0,0,0,718,708,1,0,0,0,719,721,1,0,0,0,720,722,3,198,99,0,721,720,1,0,0,
+		0,721,722,1,0,0,0,722,91,1,0,0,0,723,724,5,22,0,0,724,726,3,220,110,0,
+		725,727,3,198,99,0,726,725,1,0,0,0,726,727,1,0,0,0,727,93,1,0,0,0,728,
+		729,5,32,0,0,729,730,5,100,0,0,730,731,3,202,101,0,731,732,7,8,0,0,732,
+		733,3,234,117,0,733,743,1,0,0,0,734,735,5,21,0,0,735,739,5,89,0,0,736,
+		737,7,9,0,0,737,739,5,88,0,0,738,734,1,0,0,0,738,736,1,0,0,0,739,740,1,
+		0,0,0,740,741,7,8,0,0,741,743,3,234,117,0,742,728,1,0,0,0,742,738,1,0,
+		0,0,743,95,1,0,0,0,744,745,5,39,0,0,745,746,5,118,0,0,746,747,5,47,0,0,
+		747,748,3,234,117,0,748,97,1,0,0,0,749,750,5,25,0,0,750,751,5,7,0,0,751,
+		756,3,100,50,0,752,753,5,5,0,0,753,755,3,100,50,0,754,752,1,0,0,0,755,
+		758,1,0,0,0,756,754,1,0,0,0,756,757,1,0,0,0,757,99,1,0,0,0,758,756,1,0,
+		0,0,759,760,5,143,0,0,760,766,3,220,110,0,761,762,3,220,110,0,762,763,
+		5,31,0,0,763,764,3,234,117,0,764,766,1,0,0,0,765,759,1,0,0,0,765,761,1,
+		0,0,0,766,101,1,0,0,0,767,768,5,28,0,0,768,769,5,122,0,0,769,103,1,0,0,
+		0,770,771,5,63,0,0,771,772,5,103,0,0,772,773,5,91,0,0,773,105,1,0,0,0,
+		774,775,5,166,0,0,775,776,3,234,117,0,776,107,1,0,0,0,777,778,5,56,0,0,
+		778,779,5,71,0,0,779,784,3,110,55,0,780,781,5,5,0,0,781,783,3,110,55,0,
+		782,780,1,0,0,0,783,786,1,0,0,0,784,782,1,0,0,0,784,785,1,0,0,0,785,109,
+		1,0,0,0,786,784,1,0,0,0,787,788,3,234,117,0,788,789,3,220,110,0,789,790,
+		3,210,105,0,790,111,1,0,0,0,791,792,5,30,0,0,792,793,5,73,0,0,793,794,
+		5,116,0,0,794,795,3,230,115,0,795,796,3,212,106,0,796,113,1,0,0,0,797,
+		799,5,47,0,0,798,800,3,220,110,0,799,798,1,0,0,0,799,800,1,0,0,0,800,802,
+		1,0,0,0,801,803,3,204,102,0,802,801,1,0,0,0,802,803,1,0,0,0,803,804,1,
+		0,0,0,804,805,5,7,0,0,805,807,3,118,59,0,806,808,3,198,99,0,807,806,1,
+		0,0,0,807,808,1,0,0,0,808,115,1,0,0,0,809,827,5,48,0,0,810,811,5,71,0,
+		0,811,814,3,234,117,0,812,813,5,69,0,0,813,815,3,234,117,0,814,812,1,0,
+		0,0,814,815,1,0,0,0,815,828,1,0,0,0,816,817,3,220,110,0,817,818,5,156,
+		0,0,818,820,3,220,110,0,819,821,3,204,102,0,820,819,1,0,0,0,820,821,1,
+		0,0,0,821,822,1,0,0,0,822,823,5,7,0,0,823,825,3,118,59,0,824,826,3,198,
+		99,0,825,824,1,0,0,0,825,826,1,0,0,0,826,828,1,0,0,0,827,810,1,0,0,0,827,
+		816,1,0,0,0,828,117,1,0,0,0,829,834,3,120,60,0,830,831,5,5,0,0,831,833,
+		3,120,60,0,832,830,1,0,0,0,833,836,1,0,0,0,834,832,1,0,0,0,834,835,1,0,
+		0,0,835,119,1,0,0,0,836,834,1,0,0,0,837,838,5,8,0,0,838,839,3,118,59,0,
+		839,845,5,9,0,0,840,841,3,220,110,0,841,842,5,155,0,0,842,846,1,0,0,0,
+		843,846,3,130,65,0,844,846,5,157,0,0,845,840,1,0,0,0,845,843,1,0,0,0,845,
+		844,1,0,0,0,845,846,1,0,0,0,846,848,1,0,0,0,847,849,3,132,66,0,848,847,
+		1,0,0,0,848,849,1,0,0,0,849,936,1,0,0,0,850,852,5,143,0,0,851,853,3,220,
+		110,0,852,851,1,0,0,0,852,853,1,0,0,0,853,936,1,0,0,0,854,855,5,146,0,
+		0,855,856,5,128,0,0,856,936,3,220,110,0,857,861,5,36,0,0,858,859,5,152,
+		0,0,859,862,5,136,0,0,860,862,3,220,110,0,861,858,1,0,0,0,861,860,1,0,
+		0,0,862,865,1,0,0,0,863,864,5,31,0,0,864,866,5,108,0,0,865,863,1,0,0,0,
+		865,866,1,0,0,0,866,936,1,0,0,0,867,868,5,102,0,0,868,869,3,220,110,0,
+		869,870,5,31,0,0,870,871,3,234,117,0,871,936,1,0,0,0,872,873,5,75,0,0,
+		873,876,3,220,110,0,874,875,5,31,0,0,875,877,3,234,117,0,876,874,1,0,0,
+		0,876,877,1,0,0,0,877,936,1,0,0,0,878,879,5,166,0,0,879,936,3,234,117,
+		0,880,883,5,106,0,0,881,882,5,145,0,0,882,884,3,220,110,0,883,881,1,0,
+		0,0,883,884,1,0,0,0,884,887,1,0,0,0,885,886,5,166,0,0,886,888,3,208,104,
+		0,887,885,1,0,0,0,887,888,1,0,0,0,888,889,1,0,0,0,889,891,5,156,0,0,890,
+		892,3,186,93,0,891,890,1,0,0,0,892,893,1,0,0,0,893,891,1,0,0,0,893,894,
+		1,0,0,0,894,896,1,0,0,0,895,897,3,132,66,0,896,895,1,0,0,0,896,897,1,0,
+		0,0,897,936,1,0,0,0,898,900,3,228,114,0,899,898,1,0,0,0,899,900,1,0,0,
+		0,900,930,1,0,0,0,901,903,3,234,117,0,902,901,1,0,0,0,903,904,1,0,0,0,
+		904,902,1,0,0,0,904,905,1,0,0,0,905,923,1,0,0,0,906,908,3,206,103,0,907,
+		909,3,128,64,0,908,907,1,0,0,0,908,909,1,0,0,0,909,924,1,0,0,0,910,912,
+		3,126,63,0,911,913,3,122,61,0,912,911,1,0,0,0,912,913,1,0,0,0,913,924,
+		1,0,0,0,914,924,3,122,61,0,915,924,3,124,62,0,916,924,5,157,0,0,917,919,
+		5,180,0,0,918,920,3,234,117,0,919,918,1,0,0,0,920,921,1,0,0,0,921,919,
+		1,0,0,0,921,922,1,0,0,0,922,924,1,0,0,0,923,906,1,0,0,0,923,910,1,0,0,
+		0,923,914,1,0,0,0,923,915,1,0,0,0,923,916,1,0,0,0,923,917,1,0,0,0,923,
+		924,1,0,0,0,924,931,1,0,0,0,925,927,3,206,103,0,926,928,3,128,64,0,927,
+		926,1,0,0,0,927,928,1,0,0,0,928,931,1,0,0,0,929,931,3,124,62,0,930,902,
+		1,0,0,0,930,925,1,0,0,0,930,929,1,0,0,0,931,933,1,0,0,0,932,934,3,132,
+		66,0,933,932,1,0,0,0,933,934,1,0,0,0,934,936,1,0,0,0,935,837,1,0,0,0,935,
+		850,1,0,0,0,935,854,1,0,0,0,935,857,1,0,0,0,935,867,1,0,0,0,935,872,1,
+		0,0,0,935,878,1,0,0,0,935,880,1,0,0,0,935,899,1,0,0,0,936,121,1,0,0,0,
+		937,938,5,166,0,0,938,939,5,8,0,0,939,940,3,118,59,0,940,941,5,9,0,0,941,
+		942,3,220,110,0,942,943,5,155,0,0,943,944,5,93,0,0,944,123,1,0,0,0,945,
+		946,5,73,0,0,946,947,5,86,0,0,947,948,5,90,0,0,948,125,1,0,0,0,949,951,
+		3,222,111,0,950,949,1,0,0,0,951,952,1,0,0,0,952,950,1,0,0,0,952,953,1,
+		0,0,0,953,963,1,0,0,0,954,958,3,228,114,0,955,957,3,222,111,0,956,955,
+		1,0,0,0,957,960,1,0,0,0,958,956,1,0,0,0,958,959,1,0,0,0,959,963,1,0,0,
+		0,960,958,1,0,0,0,961,963,3,130,65,0,962,950,1,0,0,0,962,954,1,0,0,0,962,
+		961,1,0,0,0,963,127,1,0,0,0,964,966,3,220,110,0,965,967,5,93,0,0,966,965,
+		1,0,0,0,966,967,1,0,0,0,967,970,1,0,0,0,968,970,3,130,65,0,969,964,1,0,
+		0,0,969,968,1,0,0,0,970,129,1,0,0,0,971,989,5,65,0,0,972,989,5,72,0,0,
+		973,976,5,156,0,0,974,977,5,80,0,0,975,977,5,59,0,0,976,974,1,0,0,0,976,
+		975,1,0,0,0,977,989,1,0,0,0,978,979,5,161,0,0,979,980,3,220,110,0,980,
+		986,5,134,0,0,981,984,5,74,0,0,982,985,5,80,0,0,983,985,5,59,0,0,984,982,
+		1,0,0,0,984,983,1,0,0,0,985,987,1,0,0,0,986,981,1,0,0,0,986,987,1,0,0,
+		0,987,989,1,0,0,0,988,971,1,0,0,0,988,972,1,0,0,0,988,973,1,0,0,0,988,
+		978,1,0,0,0,989,131,1,0,0,0,990,1057,5,103,0,0,991,995,7,10,0,0,992,994,
+		3,234,117,0,993,992,1,0,0,0,994,997,1,0,0,0,995,993,1,0,0,0,995,996,1,
+		0,0,0,996,1004,1,0,0,0,997,995,1,0,0,0,998,1000,5,69,0,0,999,1001,3,234,
+		117,0,1000,999,1,0,0,0,1001,1002,1,0,0,0,1002,1000,1,0,0,0,1002,1003,1,
+		0,0,0,1003,1005,1,0,0,0,1004,998,1,0,0,0,1004,1005,1,0,0,0,1005,1010,1,
+		0,0,0,1006,1007,5,161,0,0,1007,1008,3,220,110,0,1008,1009,5,134,0,0,1009,
+		1011,1,0,0,0,1010,1006,1,0,0,0,1010,1011,1,0,0,0,1011,1058,1,0,0,0,1012,
+		1016,5,86,0,0,1013,1015,3,234,117,0,1014,1013,1,0,0,0,1015,1018,1,0,0,
+		0,1016,1014,1,0,0,0,1016,1017,1,0,0,0,1017,1037,1,0,0,0,1018,1016,1,0,
+		0,0,1019,1021,5,69,0,0,1020,1022,3,228,114,0,1021,1020,1,0,0,0,1021,1022,
+		1,0,0,0,1022,1024,1,0,0,0,1023,1025,3,234,117,0,1024,1023,1,0,0,0,1025,
+		1026,1,0,0,0,1026,1024,1,0,0,0,1026,1027,1,0,0,0,1027,1035,1,0,0,0,1028,
+		1029,5,103,0,0,1029,1031,5,86,0,0,1030,1032,3,234,117,0,1031,1030,1,0,
+		0,0,1032,1033,1,0,0,0,1033,1031,1,0,0,0,1033,1034,1,0,0,0,1034,1036,1,
+		0,0,0,1035,1028,1,0,0,0,1035,1036,1,0,0,0,1036,1038,1,0,0,0,1037,1019,
+		1,0,0,0,1037,1038,1,0,0,0,1038,1045,1,0,0,0,1039,1046,5,65,0,0,1040,1046,
+		5,72,0,0,1041,1042,5,161,0,0,1042,1043,3,220,110,0,1043,1044,5,134,0,0,
+		1044,1046,1,0,0,0,1045,1039,1,0,0,0,1045,1040,1,0,0,0,1045,1041,1,0,0,
+		0,1045,1046,1,0,0,0,1046,1058,1,0,0,0,1047,1058,7,11,0,0,1048,1058,5,144,
+		0,0,1049,1050,5,124,0,0,1050,1058,5,132,0,0,1051,1053,5,180,0,0,1052,1054,
+		3,234,117,0,1053,1052,1,0,0,0,1054,1055,1,0,0,0,1055,1053,1,0,0,0,1055,
+		1056,1,0,0,0,1056,1058,1,0,0,0,1057,991,1,0,0,0,1057,1012,1,0,0,0,1057,
+		1047,1,0,0,0,1057,1048,1,0,0,0,1057,1049,1,0,0,0,1057,1051,1,0,0,0,1058,
+		133,1,0,0,0,1059,1067,5,45,0,0,1060,1061,5,48,0,0,1061,1062,3,220,110,
+		0,1062,1063,5,156,0,0,1063,1064,3,220,110,0,1064,1068,1,0,0,0,1065,1066,
+		5,47,0,0,1066,1068,3,220,110,0,1067,1060,1,0,0,0,1067,1065,1,0,0,0,1068,
+		1080,1,0,0,0,1069,1070,5,5,0,0,1070,1078,3,220,110,0,1071,1072,5,115,0,
+		0,1072,1079,5,155,0,0,1073,1076,5,155,0,0,1074,1075,5,103,0,0,1075,1077,
+		5,67,0,0,1076,1074,1,0,0,0,1076,1077,1,0,0,0,1077,1079,1,0,0,0,1078,1071,
+		1,0,0,0,1078,1073,1,0,0,0,1079,1081,1,0,0,0,1080,1069,1,0,0,0,1080,1081,
+		1,0,0,0,1081,1083,1,0,0,0,1082,1084,3,198,99,0,1083,1082,1,0,0,0,1083,
+		1084,1,0,0,0,1084,135,1,0,0,0,1085,1086,5,31,0,0,1086,1091,3,138,69,0,
+		1087,1088,5,5,0,0,1088,1090,3,138,69,0,1089,1087,1,0,0,0,1090,1093,1,0,
+		0,0,1091,1089,1,0,0,0,1091,1092,1,0,0,0,1092,1094,1,0,0,0,1093,1091,1,
+		0,0,0,1094,1095,5,7,0,0,1095,1096,3,140,70,0,1096,137,1,0,0,0,1097,1100,
+		3,18,9,0,1098,1099,5,156,0,0,1099,1101,3,18,9,0,1100,1098,1,0,0,0,1100,
+		1101,1,0,0,0,1101,139,1,0,0,0,1102,1116,3,38,19,0,1103,1116,3,94,47,0,
+		1104,1116,3,96,48,0,1105,1116,3,114,57,0,1106,1116,3,116,58,0,1107,1116,
+		3,134,67,0,1108,1116,3,142,71,0,1109,1116,3,146,73,0,1110,1116,3,148,74,
+		0,1111,1116,3,150,75,0,1112,1116,3,174,87,0,1113,1116,3,106,53,0,1114,
+		1116,3,108,54,0,1115,1102,1,0,0,0,1115,1103,1,0,0,0,1115,1104,1,0,0,0,
+		1115,1105,1,0,0,0,1115,1106,1,0,0,0,1115,1107,1,0,0,0,1115,1108,1,0,0,
+		0,1115,1109,1,0,0,0,1115,1110,1,0,0,0,1115,1111,1,0,0,0,1115,1112,1,0,
+		0,0,1115,1113,1,0,0,0,1115,1114,1,0,0,0,1116,141,1,0,0,0,1117,1129,5,55,
+		0,0,1118,1119,5,156,0,0,1119,1122,3,214,107,0,1120,1121,5,73,0,0,1121,
+		1123,3,202,101,0,1122,1120,1,0,0,0,1122,1123,1,0,0,0,1123,1130,1,0,0,0,
+		1124,1125,5,31,0,0,1125,1130,3,214,107,0,1126,1127,3,220,110,0,1127,1128,
+		3,210,105,0,1128,1130,1,0,0,0,1129,1118,1,0,0,0,1129,1124,1,0,0,0,1129,
+		1126,1,0,0,0,1130,1133,1,0,0,0,1131,1132,5,32,0,0,1132,1134,3,234,117,
+		0,1133,1131,1,0,0,0,1133,1134,1,0,0,0,1134,1139,1,0,0,0,1135,1136,5,5,
+		0,0,1136,1138,3,144,72,0,1137,1135,1,0,0,0,1138,1141,1,0,0,0,1139,1137,
+		1,0,0,0,1139,1140,1,0,0,0,1140,1143,1,0,0,0,1141,1139,1,0,0,0,1142,1144,
+		3,198,99,0,1143,1142,1,0,0,0,1143,1144,1,0,0,0,1144,143,1,0,0,0,1145,1146,
+		5,92,0,0,1146,1157,3,210,105,0,1147,1148,5,120,0,0,1148,1157,3,210,105,
+		0,1149,1150,5,90,0,0,1150,1157,3,204,102,0,1151,1152,5,103,0,0,1152,1157,
+		3,234,117,0,1153,1154,5,89,0,0,1154,1155,5,103,0,0,1155,1157,3,208,104,
+		0,1156,1145,1,0,0,0,1156,1147,1,0,0,0,1156,1149,1,0,0,0,1156,1151,1,0,
+		0,0,1156,1153,1,0,0,0,1157,145,1,0,0,0,1158,1159,5,36,0,0,1159,1162,3,
+		220,110,0,1160,1161,5,31,0,0,1161,1163,5,108,0,0,1162,1160,1,0,0,0,1162,
+		1163,1,0,0,0,1163,1164,1,0,0,0,1164,1165,5,73,0,0,1165,1167,3,202,101,
+		0,1166,1168,3,198,99,0,1167,1166,1,0,0,0,1167,1168,1,0,0,0,1168,147,1,
+		0,0,0,1169,1170,5,17,0,0,1170,1171,3,220,110,0,1171,1172,5,73,0,0,1172,
+		1177,3,202,101,0,1173,1174,5,5,0,0,1174,1175,5,124,0,0,1175,1176,5,47,
+		0,0,1176,1178,5,70,0,0,1177,1173,1,0,0,0,1177,1178,1,0,0,0,1178,1180,1,
+		0,0,0,1179,1181,3,198,99,0,1180,1179,1,0,0,0,1180,1181,1,0,0,0,1181,149,
+		1,0,0,0,1182,1238,5,50,0,0,1183,1184,5,77,0,0,1184,1239,3,166,83,0,1185,
+		1186,5,48,0,0,1186,1187,3,220,110,0,1187,1188,5,156,0,0,1188,1189,3,220,
+		110,0,1189,1190,3,152,76,0,1190,1239,1,0,0,0,1191,1192,5,156,0,0,1192,
+		1195,3,214,107,0,1193,1194,5,73,0,0,1194,1196,3,202,101,0,1195,1193,1,
+		0,0,0,1195,1196,1,0,0,0,1196,1200,1,0,0,0,1197,1198,5,31,0,0,1198,1200,
+		3,214,107,0,1199,1191,1,0,0,0,1199,1197,1,0,0,0,1200,1203,1,0,0,0,1201,
+		1202,5,32,0,0,1202,1204,3,234,117,0,1203,1201,1,0,0,0,1203,1204,1,0,0,
+		0,1204,1209,1,0,0,0,1205,1206,5,5,0,0,1206,1208,3,144,72,0,1207,1205,1,
+		0,0,0,1208,1211,1,0,0,0,1209,1207,1,0,0,0,1209,1210,1,0,0,0,1210,1212,
+		1,0,0,0,1211,1209,1,0,0,0,1212,1213,3,152,76,0,1213,1239,1,0,0,0,1214,
+		1236,3,220,110,0,1215,1218,3,210,105,0,1216,1217,5,32,0,0,1217,1219,3,
+		234,117,0,1218,1216,1,0,0,0,1218,1219,1,0,0,0,1219,1224,1,0,0,0,1220,1221,
+		5,5,0,0,1221,1223,3,144,72,0,1222,1220,1,0,0,0,1223,1226,1,0,0,0,1224,
+		1222,1,0,0,0,1224,1225,1,0,0,0,1225,1227,1,0,0,0,1226,1224,1,0,0,0,1227,
+		1228,3,152,76,0,1228,1237,1,0,0,0,1229,1230,3,212,106,0,1230,1234,5,103,
+		0,0,1231,1232,5,5,0,0,1232,1233,5,77,0,0,1233,1235,3,166,83,0,1234,1231,
+		1,0,0,0,1234,1235,1,0,0,0,1235,1237,1,0,0,0,1236,1215,1,0,0,0,1236,1229,
+		1,0,0,0,1237,1239,1,0,0,0,1238,1183,1,0,0,0,1238,1185,1,0,0,0,1238,1199,
+		1,0,0,0,1238,1214,1,0,0,0,1239,151,1,0,0,0,1240,1241,5,7,0,0,1241,1246,
+		3,154,77,0,1242,1243,5,6,0,0,1243,1245,3,154,77,0,1244,1242,1,0,0,0,1245,
+		1248,1,0,0,0,1246,1244,1,0,0,0,1246,1247,1,0,0,0,1247,1251,1,0,0,0,1248,
+		1246,1,0,0,0,1249,1251,3,170,85,0,1250,1240,1,0,0,0,1250,1249,1,0,0,0,
+		1251,1253,1,0,0,0,1252,1254,3,198,99,0,1253,1252,1,0,0,0,1253,1254,1,0,
+		0,0,1254,153,1,0,0,0,1255,1256,5,66,0,0,1256,1257,3,220,110,0,1257,1258,
+		3,210,105,0,1258,1259,5,5,0,0,1259,1261,1,0,0,0,1260,1255,1,0,0,0,1260,
+		1261,1,0,0,0,1261,1262,1,0,0,0,1262,1267,3,156,78,0,1263,1264,5,5,0,0,
+		1264,1266,3,158,79,0,1265,1263,1,0,0,0,1266,1269,1,0,0,0,1267,1265,1,0,
+		0,0,1267,1268,1,0,0,0,1268,155,1,0,0,0,1269,1267,1,0,0,0,1270,1273,3,206,
+		103,0,1271,1273,5,17,0,0,1272,1270,1,0,0,0,1272,1271,1,0,0,0,1273,1274,
+		1,0,0,0,1274,1282,3,220,110,0,1275,1276,5,36,0,0,1276,1279,3,220,110,0,
+		1277,1278,5,31,0,0,1278,1280,5,108,0,0,1279,1277,1,0,0,0,1279,1280,1,0,
+		0,0,1280,1282,1,0,0,0,1281,1272,1,0,0,0,1281,1275,1,0,0,0,1282,1286,1,
+		0,0,0,1283,1284,5,73,0,0,1284,1287,3,202,101,0,1285,1287,5,93,0,0,1286,
+		1283,1,0,0,0,1286,1285,1,0,0,0,1286,1287,1,0,0,0,1287,1289,1,0,0,0,1288,
+		1290,3,160,80,0,1289,1288,1,0,0,0,1289,1290,1,0,0,0,1290,157,1,0,0,0,1291,
+		1294,5,153,0,0,1292,1295,3,160,80,0,1293,1295,3,156,78,0,1294,1292,1,0,
+		0,0,1294,1293,1,0,0,0,1295,1308,1,0,0,0,1296,1308,3,162,81,0,1297,1300,
+		5,77,0,0,1298,1301,3,164,82,0,1299,1301,3,166,83,0,1300,1298,1,0,0,0,1300,
+		1299,1,0,0,0,1301,1308,1,0,0,0,1302,1308,3,168,84,0,1303,1304,5,73,0,0,
+		1304,1308,3,202,101,0,1305,1308,5,93,0,0,1306,1308,7,12,0,0,1307,1291,
+		1,0,0,0,1307,1296,1,0,0,0,1307,1297,1,0,0,0,1307,1302,1,0,0,0,1307,1303,
+		1,0,0,0,1307,1305,1,0,0,0,1307,1306,1,0,0,0,1308,159,1,0,0,0,1309,1313,
+		3,162,81,0,1310,1311,5,77,0,0,1311,1313,3,164,82,0,1312,1309,1,0,0,0,1312,
+		1310,1,0,0,0,1313,161,1,0,0,0,1314,1319,5,94,0,0,1315,1320,5,47,0,0,1316,
+		1317,3,220,110,0,1317,1318,3,210,105,0,1318,1320,1,0,0,0,1319,1315,1,0,
+		0,0,1319,1316,1,0,0,0,1320,1324,1,0,0,0,1321,1322,3,220,110,0,1322,1323,
+		5,155,0,0,1323,1325,1,0,0,0,1324,1321,1,0,0,0,1324,1325,1,0,0,0,1325,163,
+		1,0,0,0,1326,1327,5,160,0,0,1327,1328,5,94,0,0,1328,1329,3,220,110,0,1329,
+		1330,5,69,0,0,1330,1331,3,220,110,0,1331,1335,3,210,105,0,1332,1333,3,
+		220,110,0,1333,1334,5,155,0,0,1334,1336,1,0,0,0,1335,1332,1,0,0,0,1335,
+		1336,1,0,0,0,1336,165,1,0,0,0,1337,1343,5,145,0,0,1338,1339,5,147,0,0,
+		1339,1343,5,128,0,0,1340,1341,5,169,0,0,1341,1343,5,157,0,0,1342,1337,
+		1,0,0,0,1342,1338,1,0,0,0,1342,1340,1,0,0,0,1343,167,1,0,0,0,1344,1347,
+		5,177,0,0,1345,1347,3,228,114,0,1346,1344,1,0,0,0,1346,1345,1,0,0,0,1347,
+		1348,1,0,0,0,1348,1349,3,212,106,0,1349,1350,5,103,0,0,1350,169,1,0,0,
+		0,1351,1352,5,93,0,0,1352,1353,5,156,0,0,1353,1354,3,220,110,0,1354,1358,
+		5,5,0,0,1355,1356,5,73,0,0,1356,1359,3,202,101,0,1357,1359,5,72,0,0,1358,
+		1355,1,0,0,0,1358,1357,1,0,0,0,1359,1364,1,0,0,0,1360,1361,5,5,0,0,1361,
+		1363,3,172,86,0,1362,1360,1,0,0,0,1363,1366,1,0,0,0,1364,1362,1,0,0,0,
+		1364,1365,1,0,0,0,1365,171,1,0,0,0,1366,1364,1,0,0,0,1367,1368,5,123,0,
+		0,1368,1369,5,139,0,0,1369,1384,3,210,105,0,1370,1371,5,112,0,0,1371,1384,
+		5,97,0,0,1372,1375,5,77,0,0,1373,1376,5,160,0,0,1374,1376,3,166,83,0,1375,
+		1373,1,0,0,0,1375,1374,1,0,0,0,1376,1384,1,0,0,0,1377,1378,7,7,0,0,1378,
+		1379,3,220,110,0,1379,1380,3,210,105,0,1380,1381,5,133,0,0,1381,1384,1,
+		0,0,0,1382,1384,3,168,84,0,1383,1367,1,0,0,0,1383,1370,1,0,0,0,1383,1372,
+		1,0,0,0,1383,1377,1,0,0,0,1383,1382,1,0,0,0,1384,173,1,0,0,0,1385,1386,
+		5,53,0,0,1386,1387,3,234,117,0,1387,1388,3,214,107,0,1388,1393,5,65,0,
+		0,1389,1390,5,77,0,0,1390,1391,3,214,107,0,1391,1392,7,13,0,0,1392,1394,
 		1,0,0,0,1393,1389,1,0,0,0,1393,1394,1,0,0,0,1394,1399,1,0,0,0,1395,1396,
 		5,5,0,0,1396,1398,3,176,88,0,1397,1395,1,0,0,0,1398,1401,1,0,0,0,1399,
 		1397,1,0,0,0,1399,1400,1,0,0,0,1400,1403,1,0,0,0,1401,1399,1,0,0,0,1402,
@@ -15046,108 +15060,109 @@ internal partial class TurnrowParser : Parser {
 		1,0,0,0,1453,1451,1,0,0,0,1454,1455,5,7,0,0,1455,1457,3,190,95,0,1456,
 		1454,1,0,0,0,1456,1457,1,0,0,0,1457,179,1,0,0,0,1458,1459,5,19,0,0,1459,
 		1460,3,234,117,0,1460,1461,5,121,0,0,1461,1462,3,234,117,0,1462,1463,5,
-		7,0,0,1463,1464,3,220,110,0,1464,1465,5,65,0,0,1465,1466,5,5,0,0,1466,
-		1467,3,220,110,0,1467,1468,5,85,0,0,1468,1469,5,5,0,0,1469,1472,5,106,
-		0,0,1470,1471,5,166,0,0,1471,1473,3,208,104,0,1472,1470,1,0,0,0,1472,1473,
-		1,0,0,0,1473,1474,1,0,0,0,1474,1476,3,132,66,0,1475,1477,3,198,99,0,1476,
-		1475,1,0,0,0,1476,1477,1,0,0,0,1477,181,1,0,0,0,1478,1480,3,186,93,0,1479,
-		1478,1,0,0,0,1480,1481,1,0,0,0,1481,1479,1,0,0,0,1481,1482,1,0,0,0,1482,
-		183,1,0,0,0,1483,1505,3,188,94,0,1484,1490,5,87,0,0,1485,1486,3,228,114,
-		0,1486,1487,5,156,0,0,1487,1488,3,228,114,0,1488,1489,3,232,116,0,1489,
-		1491,1,0,0,0,1490,1485,1,0,0,0,1490,1491,1,0,0,0,1491,1505,1,0,0,0,1492,
-		1496,5,103,0,0,1493,1494,5,152,0,0,1494,1497,5,141,0,0,1495,1497,5,126,
-		0,0,1496,1493,1,0,0,0,1496,1495,1,0,0,0,1497,1498,1,0,0,0,1498,1505,5,
-		127,0,0,1499,1500,5,166,0,0,1500,1505,3,234,117,0,1501,1502,3,204,102,
-		0,1502,1503,5,157,0,0,1503,1505,1,0,0,0,1504,1483,1,0,0,0,1504,1484,1,
-		0,0,0,1504,1492,1,0,0,0,1504,1499,1,0,0,0,1504,1501,1,0,0,0,1505,185,1,
-		0,0,0,1506,1513,3,234,117,0,1507,1513,5,97,0,0,1508,1513,5,107,0,0,1509,
-		1513,5,47,0,0,1510,1513,5,48,0,0,1511,1513,5,150,0,0,1512,1506,1,0,0,0,
-		1512,1507,1,0,0,0,1512,1508,1,0,0,0,1512,1509,1,0,0,0,1512,1510,1,0,0,
-		0,1512,1511,1,0,0,0,1513,187,1,0,0,0,1514,1515,5,67,0,0,1515,1517,5,76,
-		0,0,1516,1514,1,0,0,0,1516,1517,1,0,0,0,1517,1518,1,0,0,0,1518,1523,7,
-		7,0,0,1519,1524,5,47,0,0,1520,1521,3,220,110,0,1521,1522,3,210,105,0,1522,
-		1524,1,0,0,0,1523,1519,1,0,0,0,1523,1520,1,0,0,0,1524,1531,1,0,0,0,1525,
-		1526,5,48,0,0,1526,1527,3,220,110,0,1527,1528,5,156,0,0,1528,1529,3,220,
-		110,0,1529,1531,1,0,0,0,1530,1516,1,0,0,0,1530,1525,1,0,0,0,1531,189,1,
-		0,0,0,1532,1534,3,228,114,0,1533,1532,1,0,0,0,1533,1534,1,0,0,0,1534,1536,
-		1,0,0,0,1535,1537,3,234,117,0,1536,1535,1,0,0,0,1537,1538,1,0,0,0,1538,
-		1536,1,0,0,0,1538,1539,1,0,0,0,1539,1561,1,0,0,0,1540,1541,5,103,0,0,1541,
-		1548,5,86,0,0,1542,1549,5,47,0,0,1543,1545,3,234,117,0,1544,1543,1,0,0,
-		0,1545,1546,1,0,0,0,1546,1544,1,0,0,0,1546,1547,1,0,0,0,1547,1549,1,0,
-		0,0,1548,1542,1,0,0,0,1548,1544,1,0,0,0,1549,1562,1,0,0,0,1550,1558,5,
-		129,0,0,1551,1559,5,47,0,0,1552,1556,3,220,110,0,1553,1557,3,210,105,0,
-		1554,1557,5,150,0,0,1555,1557,3,234,117,0,1556,1553,1,0,0,0,1556,1554,
-		1,0,0,0,1556,1555,1,0,0,0,1557,1559,1,0,0,0,1558,1551,1,0,0,0,1558,1552,
-		1,0,0,0,1559,1562,1,0,0,0,1560,1562,5,93,0,0,1561,1540,1,0,0,0,1561,1550,
-		1,0,0,0,1561,1560,1,0,0,0,1561,1562,1,0,0,0,1562,191,1,0,0,0,1563,1564,
-		5,27,0,0,1564,1595,3,194,97,0,1565,1575,5,40,0,0,1566,1567,5,73,0,0,1567,
-		1568,7,14,0,0,1568,1576,3,214,107,0,1569,1573,3,214,107,0,1570,1571,5,
-		5,0,0,1571,1572,5,167,0,0,1572,1574,3,214,107,0,1573,1570,1,0,0,0,1573,
-		1574,1,0,0,0,1574,1576,1,0,0,0,1575,1566,1,0,0,0,1575,1569,1,0,0,0,1576,
-		1596,1,0,0,0,1577,1580,7,8,0,0,1578,1579,5,73,0,0,1579,1581,7,14,0,0,1580,
-		1578,1,0,0,0,1580,1581,1,0,0,0,1581,1582,1,0,0,0,1582,1596,3,194,97,0,
-		1583,1585,7,15,0,0,1584,1586,5,98,0,0,1585,1584,1,0,0,0,1585,1586,1,0,
-		0,0,1586,1593,1,0,0,0,1587,1588,5,103,0,0,1588,1589,5,48,0,0,1589,1590,
-		3,220,110,0,1590,1591,5,156,0,0,1591,1592,3,220,110,0,1592,1594,1,0,0,
-		0,1593,1587,1,0,0,0,1593,1594,1,0,0,0,1594,1596,1,0,0,0,1595,1565,1,0,
-		0,0,1595,1577,1,0,0,0,1595,1583,1,0,0,0,1596,193,1,0,0,0,1597,1614,3,214,
-		107,0,1598,1600,5,97,0,0,1599,1598,1,0,0,0,1599,1600,1,0,0,0,1600,1605,
-		1,0,0,0,1601,1603,5,177,0,0,1602,1604,5,177,0,0,1603,1602,1,0,0,0,1603,
-		1604,1,0,0,0,1604,1606,1,0,0,0,1605,1601,1,0,0,0,1605,1606,1,0,0,0,1606,
-		1607,1,0,0,0,1607,1611,7,3,0,0,1608,1610,3,196,98,0,1609,1608,1,0,0,0,
-		1610,1613,1,0,0,0,1611,1609,1,0,0,0,1611,1612,1,0,0,0,1612,1615,1,0,0,
-		0,1613,1611,1,0,0,0,1614,1599,1,0,0,0,1614,1615,1,0,0,0,1615,195,1,0,0,
-		0,1616,1617,3,226,113,0,1617,1619,3,224,112,0,1618,1620,7,3,0,0,1619,1618,
-		1,0,0,0,1619,1620,1,0,0,0,1620,197,1,0,0,0,1621,1622,5,10,0,0,1622,1627,
-		3,200,100,0,1623,1624,5,5,0,0,1624,1626,3,200,100,0,1625,1623,1,0,0,0,
-		1626,1629,1,0,0,0,1627,1625,1,0,0,0,1627,1628,1,0,0,0,1628,1635,1,0,0,
-		0,1629,1627,1,0,0,0,1630,1631,5,168,0,0,1631,1632,5,159,0,0,1632,1636,
-		7,2,0,0,1633,1634,5,166,0,0,1634,1636,5,79,0,0,1635,1630,1,0,0,0,1635,
-		1633,1,0,0,0,1635,1636,1,0,0,0,1636,199,1,0,0,0,1637,1644,3,220,110,0,
-		1638,1640,3,234,117,0,1639,1638,1,0,0,0,1640,1641,1,0,0,0,1641,1639,1,
-		0,0,0,1641,1642,1,0,0,0,1642,1645,1,0,0,0,1643,1645,5,150,0,0,1644,1639,
-		1,0,0,0,1644,1643,1,0,0,0,1644,1645,1,0,0,0,1645,201,1,0,0,0,1646,1647,
-		5,21,0,0,1647,1653,5,89,0,0,1648,1650,3,234,117,0,1649,1651,5,88,0,0,1650,
-		1649,1,0,0,0,1650,1651,1,0,0,0,1651,1653,1,0,0,0,1652,1646,1,0,0,0,1652,
-		1648,1,0,0,0,1653,203,1,0,0,0,1654,1655,7,16,0,0,1655,205,1,0,0,0,1656,
-		1657,7,17,0,0,1657,207,1,0,0,0,1658,1660,3,234,117,0,1659,1658,1,0,0,0,
-		1660,1661,1,0,0,0,1661,1659,1,0,0,0,1661,1662,1,0,0,0,1662,209,1,0,0,0,
-		1663,1664,7,18,0,0,1664,211,1,0,0,0,1665,1666,7,19,0,0,1666,213,1,0,0,
-		0,1667,1671,3,218,109,0,1668,1670,3,216,108,0,1669,1668,1,0,0,0,1670,1673,
-		1,0,0,0,1671,1669,1,0,0,0,1671,1672,1,0,0,0,1672,215,1,0,0,0,1673,1671,
-		1,0,0,0,1674,1675,3,226,113,0,1675,1676,3,218,109,0,1676,217,1,0,0,0,1677,
-		1679,3,228,114,0,1678,1680,3,232,116,0,1679,1678,1,0,0,0,1679,1680,1,0,
-		0,0,1680,1687,1,0,0,0,1681,1687,3,234,117,0,1682,1683,5,8,0,0,1683,1684,
-		3,214,107,0,1684,1685,5,9,0,0,1685,1687,1,0,0,0,1686,1677,1,0,0,0,1686,
-		1681,1,0,0,0,1686,1682,1,0,0,0,1687,219,1,0,0,0,1688,1692,3,224,112,0,
-		1689,1691,3,222,111,0,1690,1689,1,0,0,0,1691,1694,1,0,0,0,1692,1690,1,
-		0,0,0,1692,1693,1,0,0,0,1693,221,1,0,0,0,1694,1692,1,0,0,0,1695,1696,3,
-		226,113,0,1696,1697,3,224,112,0,1697,223,1,0,0,0,1698,1705,3,228,114,0,
-		1699,1705,3,234,117,0,1700,1701,5,8,0,0,1701,1702,3,220,110,0,1702,1703,
-		5,9,0,0,1703,1705,1,0,0,0,1704,1698,1,0,0,0,1704,1699,1,0,0,0,1704,1700,
-		1,0,0,0,1705,225,1,0,0,0,1706,1707,7,20,0,0,1707,227,1,0,0,0,1708,1720,
-		3,230,115,0,1709,1710,5,8,0,0,1710,1715,3,230,115,0,1711,1712,5,5,0,0,
-		1712,1714,3,230,115,0,1713,1711,1,0,0,0,1714,1717,1,0,0,0,1715,1713,1,
-		0,0,0,1715,1716,1,0,0,0,1716,1718,1,0,0,0,1717,1715,1,0,0,0,1718,1719,
-		5,9,0,0,1719,1721,1,0,0,0,1720,1709,1,0,0,0,1720,1721,1,0,0,0,1721,229,
-		1,0,0,0,1722,1724,5,178,0,0,1723,1725,5,179,0,0,1724,1723,1,0,0,0,1724,
-		1725,1,0,0,0,1725,1728,1,0,0,0,1726,1728,5,179,0,0,1727,1722,1,0,0,0,1727,
-		1726,1,0,0,0,1728,231,1,0,0,0,1729,1730,7,21,0,0,1730,233,1,0,0,0,1731,
-		1732,7,22,0,0,1732,235,1,0,0,0,220,291,306,317,325,327,343,349,358,360,
-		372,388,398,407,413,425,442,444,450,459,467,474,484,493,499,510,520,531,
-		545,551,559,567,570,572,580,585,593,600,603,613,616,619,629,637,645,652,
-		659,668,671,676,680,685,691,698,716,718,721,726,738,742,756,765,784,799,
-		802,807,814,820,825,827,834,845,848,852,861,865,876,883,887,893,896,899,
-		904,908,912,921,923,927,930,933,935,952,958,962,966,969,976,984,986,988,
-		995,1002,1004,1010,1016,1021,1026,1033,1035,1037,1045,1055,1057,1067,1076,
-		1078,1080,1083,1091,1100,1115,1122,1129,1133,1139,1143,1156,1162,1167,
-		1177,1180,1195,1199,1203,1209,1218,1224,1234,1236,1238,1246,1250,1253,
-		1260,1267,1272,1279,1281,1286,1289,1294,1300,1307,1312,1319,1324,1335,
-		1342,1346,1358,1364,1375,1383,1393,1399,1403,1410,1416,1422,1428,1430,
-		1432,1438,1444,1451,1456,1472,1476,1481,1490,1496,1504,1512,1516,1523,
-		1530,1533,1538,1546,1548,1556,1558,1561,1573,1575,1580,1585,1593,1595,
-		1599,1603,1605,1611,1614,1619,1627,1635,1641,1644,1650,1652,1661,1671,
-		1679,1686,1692,1704,1715,1720,1724,1727
+		7,0,0,1463,1466,3,220,110,0,1464,1465,5,69,0,0,1465,1467,3,220,110,0,1466,
+		1464,1,0,0,0,1466,1467,1,0,0,0,1467,1468,1,0,0,0,1468,1469,5,65,0,0,1469,
+		1470,5,5,0,0,1470,1471,3,220,110,0,1471,1472,5,85,0,0,1472,1473,5,5,0,
+		0,1473,1476,5,106,0,0,1474,1475,5,166,0,0,1475,1477,3,208,104,0,1476,1474,
+		1,0,0,0,1476,1477,1,0,0,0,1477,1478,1,0,0,0,1478,1480,3,132,66,0,1479,
+		1481,3,198,99,0,1480,1479,1,0,0,0,1480,1481,1,0,0,0,1481,181,1,0,0,0,1482,
+		1484,3,186,93,0,1483,1482,1,0,0,0,1484,1485,1,0,0,0,1485,1483,1,0,0,0,
+		1485,1486,1,0,0,0,1486,183,1,0,0,0,1487,1509,3,188,94,0,1488,1494,5,87,
+		0,0,1489,1490,3,228,114,0,1490,1491,5,156,0,0,1491,1492,3,228,114,0,1492,
+		1493,3,232,116,0,1493,1495,1,0,0,0,1494,1489,1,0,0,0,1494,1495,1,0,0,0,
+		1495,1509,1,0,0,0,1496,1500,5,103,0,0,1497,1498,5,152,0,0,1498,1501,5,
+		141,0,0,1499,1501,5,126,0,0,1500,1497,1,0,0,0,1500,1499,1,0,0,0,1501,1502,
+		1,0,0,0,1502,1509,5,127,0,0,1503,1504,5,166,0,0,1504,1509,3,234,117,0,
+		1505,1506,3,204,102,0,1506,1507,5,157,0,0,1507,1509,1,0,0,0,1508,1487,
+		1,0,0,0,1508,1488,1,0,0,0,1508,1496,1,0,0,0,1508,1503,1,0,0,0,1508,1505,
+		1,0,0,0,1509,185,1,0,0,0,1510,1517,3,234,117,0,1511,1517,5,97,0,0,1512,
+		1517,5,107,0,0,1513,1517,5,47,0,0,1514,1517,5,48,0,0,1515,1517,5,150,0,
+		0,1516,1510,1,0,0,0,1516,1511,1,0,0,0,1516,1512,1,0,0,0,1516,1513,1,0,
+		0,0,1516,1514,1,0,0,0,1516,1515,1,0,0,0,1517,187,1,0,0,0,1518,1519,5,67,
+		0,0,1519,1521,5,76,0,0,1520,1518,1,0,0,0,1520,1521,1,0,0,0,1521,1522,1,
+		0,0,0,1522,1527,7,7,0,0,1523,1528,5,47,0,0,1524,1525,3,220,110,0,1525,
+		1526,3,210,105,0,1526,1528,1,0,0,0,1527,1523,1,0,0,0,1527,1524,1,0,0,0,
+		1528,1535,1,0,0,0,1529,1530,5,48,0,0,1530,1531,3,220,110,0,1531,1532,5,
+		156,0,0,1532,1533,3,220,110,0,1533,1535,1,0,0,0,1534,1520,1,0,0,0,1534,
+		1529,1,0,0,0,1535,189,1,0,0,0,1536,1538,3,228,114,0,1537,1536,1,0,0,0,
+		1537,1538,1,0,0,0,1538,1540,1,0,0,0,1539,1541,3,234,117,0,1540,1539,1,
+		0,0,0,1541,1542,1,0,0,0,1542,1540,1,0,0,0,1542,1543,1,0,0,0,1543,1565,
+		1,0,0,0,1544,1545,5,103,0,0,1545,1552,5,86,0,0,1546,1553,5,47,0,0,1547,
+		1549,3,234,117,0,1548,1547,1,0,0,0,1549,1550,1,0,0,0,1550,1548,1,0,0,0,
+		1550,1551,1,0,0,0,1551,1553,1,0,0,0,1552,1546,1,0,0,0,1552,1548,1,0,0,
+		0,1553,1566,1,0,0,0,1554,1562,5,129,0,0,1555,1563,5,47,0,0,1556,1560,3,
+		220,110,0,1557,1561,3,210,105,0,1558,1561,5,150,0,0,1559,1561,3,234,117,
+		0,1560,1557,1,0,0,0,1560,1558,1,0,0,0,1560,1559,1,0,0,0,1561,1563,1,0,
+		0,0,1562,1555,1,0,0,0,1562,1556,1,0,0,0,1563,1566,1,0,0,0,1564,1566,5,
+		93,0,0,1565,1544,1,0,0,0,1565,1554,1,0,0,0,1565,1564,1,0,0,0,1565,1566,
+		1,0,0,0,1566,191,1,0,0,0,1567,1568,5,27,0,0,1568,1599,3,194,97,0,1569,
+		1579,5,40,0,0,1570,1571,5,73,0,0,1571,1572,7,14,0,0,1572,1580,3,214,107,
+		0,1573,1577,3,214,107,0,1574,1575,5,5,0,0,1575,1576,5,167,0,0,1576,1578,
+		3,214,107,0,1577,1574,1,0,0,0,1577,1578,1,0,0,0,1578,1580,1,0,0,0,1579,
+		1570,1,0,0,0,1579,1573,1,0,0,0,1580,1600,1,0,0,0,1581,1584,7,8,0,0,1582,
+		1583,5,73,0,0,1583,1585,7,14,0,0,1584,1582,1,0,0,0,1584,1585,1,0,0,0,1585,
+		1586,1,0,0,0,1586,1600,3,194,97,0,1587,1589,7,15,0,0,1588,1590,5,98,0,
+		0,1589,1588,1,0,0,0,1589,1590,1,0,0,0,1590,1597,1,0,0,0,1591,1592,5,103,
+		0,0,1592,1593,5,48,0,0,1593,1594,3,220,110,0,1594,1595,5,156,0,0,1595,
+		1596,3,220,110,0,1596,1598,1,0,0,0,1597,1591,1,0,0,0,1597,1598,1,0,0,0,
+		1598,1600,1,0,0,0,1599,1569,1,0,0,0,1599,1581,1,0,0,0,1599,1587,1,0,0,
+		0,1600,193,1,0,0,0,1601,1618,3,214,107,0,1602,1604,5,97,0,0,1603,1602,
+		1,0,0,0,1603,1604,1,0,0,0,1604,1609,1,0,0,0,1605,1607,5,177,0,0,1606,1608,
+		5,177,0,0,1607,1606,1,0,0,0,1607,1608,1,0,0,0,1608,1610,1,0,0,0,1609,1605,
+		1,0,0,0,1609,1610,1,0,0,0,1610,1611,1,0,0,0,1611,1615,7,3,0,0,1612,1614,
+		3,196,98,0,1613,1612,1,0,0,0,1614,1617,1,0,0,0,1615,1613,1,0,0,0,1615,
+		1616,1,0,0,0,1616,1619,1,0,0,0,1617,1615,1,0,0,0,1618,1603,1,0,0,0,1618,
+		1619,1,0,0,0,1619,195,1,0,0,0,1620,1621,3,226,113,0,1621,1623,3,224,112,
+		0,1622,1624,7,3,0,0,1623,1622,1,0,0,0,1623,1624,1,0,0,0,1624,197,1,0,0,
+		0,1625,1626,5,10,0,0,1626,1631,3,200,100,0,1627,1628,5,5,0,0,1628,1630,
+		3,200,100,0,1629,1627,1,0,0,0,1630,1633,1,0,0,0,1631,1629,1,0,0,0,1631,
+		1632,1,0,0,0,1632,1639,1,0,0,0,1633,1631,1,0,0,0,1634,1635,5,168,0,0,1635,
+		1636,5,159,0,0,1636,1640,7,2,0,0,1637,1638,5,166,0,0,1638,1640,5,79,0,
+		0,1639,1634,1,0,0,0,1639,1637,1,0,0,0,1639,1640,1,0,0,0,1640,199,1,0,0,
+		0,1641,1648,3,220,110,0,1642,1644,3,234,117,0,1643,1642,1,0,0,0,1644,1645,
+		1,0,0,0,1645,1643,1,0,0,0,1645,1646,1,0,0,0,1646,1649,1,0,0,0,1647,1649,
+		5,150,0,0,1648,1643,1,0,0,0,1648,1647,1,0,0,0,1648,1649,1,0,0,0,1649,201,
+		1,0,0,0,1650,1651,5,21,0,0,1651,1657,5,89,0,0,1652,1654,3,234,117,0,1653,
+		1655,5,88,0,0,1654,1653,1,0,0,0,1654,1655,1,0,0,0,1655,1657,1,0,0,0,1656,
+		1650,1,0,0,0,1656,1652,1,0,0,0,1657,203,1,0,0,0,1658,1659,7,16,0,0,1659,
+		205,1,0,0,0,1660,1661,7,17,0,0,1661,207,1,0,0,0,1662,1664,3,234,117,0,
+		1663,1662,1,0,0,0,1664,1665,1,0,0,0,1665,1663,1,0,0,0,1665,1666,1,0,0,
+		0,1666,209,1,0,0,0,1667,1668,7,18,0,0,1668,211,1,0,0,0,1669,1670,7,19,
+		0,0,1670,213,1,0,0,0,1671,1675,3,218,109,0,1672,1674,3,216,108,0,1673,
+		1672,1,0,0,0,1674,1677,1,0,0,0,1675,1673,1,0,0,0,1675,1676,1,0,0,0,1676,
+		215,1,0,0,0,1677,1675,1,0,0,0,1678,1679,3,226,113,0,1679,1680,3,218,109,
+		0,1680,217,1,0,0,0,1681,1683,3,228,114,0,1682,1684,3,232,116,0,1683,1682,
+		1,0,0,0,1683,1684,1,0,0,0,1684,1691,1,0,0,0,1685,1691,3,234,117,0,1686,
+		1687,5,8,0,0,1687,1688,3,214,107,0,1688,1689,5,9,0,0,1689,1691,1,0,0,0,
+		1690,1681,1,0,0,0,1690,1685,1,0,0,0,1690,1686,1,0,0,0,1691,219,1,0,0,0,
+		1692,1696,3,224,112,0,1693,1695,3,222,111,0,1694,1693,1,0,0,0,1695,1698,
+		1,0,0,0,1696,1694,1,0,0,0,1696,1697,1,0,0,0,1697,221,1,0,0,0,1698,1696,
+		1,0,0,0,1699,1700,3,226,113,0,1700,1701,3,224,112,0,1701,223,1,0,0,0,1702,
+		1709,3,228,114,0,1703,1709,3,234,117,0,1704,1705,5,8,0,0,1705,1706,3,220,
+		110,0,1706,1707,5,9,0,0,1707,1709,1,0,0,0,1708,1702,1,0,0,0,1708,1703,
+		1,0,0,0,1708,1704,1,0,0,0,1709,225,1,0,0,0,1710,1711,7,20,0,0,1711,227,
+		1,0,0,0,1712,1724,3,230,115,0,1713,1714,5,8,0,0,1714,1719,3,230,115,0,
+		1715,1716,5,5,0,0,1716,1718,3,230,115,0,1717,1715,1,0,0,0,1718,1721,1,
+		0,0,0,1719,1717,1,0,0,0,1719,1720,1,0,0,0,1720,1722,1,0,0,0,1721,1719,
+		1,0,0,0,1722,1723,5,9,0,0,1723,1725,1,0,0,0,1724,1713,1,0,0,0,1724,1725,
+		1,0,0,0,1725,229,1,0,0,0,1726,1728,5,178,0,0,1727,1729,5,179,0,0,1728,
+		1727,1,0,0,0,1728,1729,1,0,0,0,1729,1732,1,0,0,0,1730,1732,5,179,0,0,1731,
+		1726,1,0,0,0,1731,1730,1,0,0,0,1732,231,1,0,0,0,1733,1734,7,21,0,0,1734,
+		233,1,0,0,0,1735,1736,7,22,0,0,1736,235,1,0,0,0,221,291,306,317,325,327,
+		343,349,358,360,372,388,398,407,413,425,442,444,450,459,467,474,484,493,
+		499,510,520,531,545,551,559,567,570,572,580,585,593,600,603,613,616,619,
+		629,637,645,652,659,668,671,676,680,685,691,698,716,718,721,726,738,742,
+		756,765,784,799,802,807,814,820,825,827,834,845,848,852,861,865,876,883,
+		887,893,896,899,904,908,912,921,923,927,930,933,935,952,958,962,966,969,
+		976,984,986,988,995,1002,1004,1010,1016,1021,1026,1033,1035,1037,1045,
+		1055,1057,1067,1076,1078,1080,1083,1091,1100,1115,1122,1129,1133,1139,
+		1143,1156,1162,1167,1177,1180,1195,1199,1203,1209,1218,1224,1234,1236,
+		1238,1246,1250,1253,1260,1267,1272,1279,1281,1286,1289,1294,1300,1307,
+		1312,1319,1324,1335,1342,1346,1358,1364,1375,1383,1393,1399,1403,1410,
+		1416,1422,1428,1430,1432,1438,1444,1451,1456,1466,1476,1480,1485,1494,
+		1500,1508,1516,1520,1527,1534,1537,1542,1550,1552,1560,1562,1565,1577,
+		1579,1584,1589,1597,1599,1603,1607,1609,1615,1618,1623,1631,1639,1645,
+		1648,1654,1656,1665,1675,1683,1690,1696,1708,1719,1724,1728,1731
 	};
 
 	public static ATN _ATN => Tables.Atn;

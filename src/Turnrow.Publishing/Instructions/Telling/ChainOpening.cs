@@ -78,7 +78,7 @@ internal static class ChainOpening
             where = new NextPlaces(Sized.Of(decrease.Takes - 1), PlaceName.Of(next), false);
         }
 
-        yield return new RestOfDecrease(stitch, decrease.Takes, chains, where);
+        yield return new RestOfDecrease(stitch, decrease.Hook, decrease.Takes, chains, where);
     }
 
     // The next word goes, for its first time, into a chain counted from the hook.
