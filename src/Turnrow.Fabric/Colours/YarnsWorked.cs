@@ -28,8 +28,29 @@ public static class YarnsWorked
         return [.. pattern.Yarns.Where(y => used.Contains(y.Name))];
     }
 
-    /// <summary>True if a pattern is worked with several yarns, so that each row has to say which.</summary>
+    /// <summary>True if a pattern is worked with several yarns, so that each piece has to say which.</summary>
     public static bool AreSeveral(Pattern pattern) => pattern.Yarns.Count > 1 && In(pattern).Count > 1;
+
+    /// <summary>True if a piece is worked with several yarns in its sizes together.</summary>
+    public static bool AreSeveral(IReadOnlyList<Piece> inSizes)
+    {
+        string? only = null;
+        var seen = new HashSet<RowWork>(ReferenceEqualityComparer.Instance);
+        foreach (var size in inSizes)
+        {
+            foreach (var row in size.Rows)
+            {
+                if (row.Yarn == only && row.Work is { } work && !seen.Add(work)) continue;
+                foreach (var yarn in In(row))
+                {
+                    if (only is not null && only != yarn) return true;
+                    only = yarn;
+                }
+            }
+        }
+
+        return false;
+    }
 
     /// <summary>The yarns of a row, each once, as they come up.</summary>
     public static IReadOnlyList<string> In(Row row)

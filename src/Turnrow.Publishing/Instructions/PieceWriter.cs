@@ -1,3 +1,4 @@
+using Turnrow.Fabric.Colours;
 using Turnrow.Fabric.Patterns;
 using Turnrow.Fabric.Pieces;
 using Turnrow.Fabric.Rows;
@@ -140,10 +141,12 @@ internal sealed class PieceLines
     {
         _piece = piece;
         var order = new List<object>();
+        // A piece of one yarn says it where it begins; rows of several each say theirs, since a maker comes back to them for a repeat.
+        var changes = namesYarns && YarnsWorked.AreSeveral(piece.InSizes);
         for (var size = 0; size < piece.InSizes.Count; size++)
         {
             var inSize = piece.InSizes[size];
-            var teller = new PieceTeller(inSize, namesYarns ? new YarnTeller(inSize) : null);
+            var teller = new PieceTeller(inSize, namesYarns ? new YarnTeller(inSize, changes) : null);
             for (var i = 0; i < inSize.Rows.Count; i++)
             {
                 var line = inSize.Rows[i].Origin.Value ?? _noLine;
