@@ -214,5 +214,8 @@ public static class CompilerDiagnostics
         StripesEmpty.Kind,
         FloatLong.Kind,
         PictureStitch.Kind,
+        EachOther.Kind,
+        StitchInside.Kind,
+        BlanketRows.Kind,
     ];
 }

@@ -13,7 +13,7 @@ using Turnrow.Syntax.Tree;
 
 namespace Turnrow.Compiler.Joins;
 
-/// <summary>Reads <c>blanket throw of tile: 5 across, 7 down, join in each sp</c>.</summary>
+/// <summary>Reads <c>blanket throw of tile: 5 across, 7 down, join in each sp</c>, of hexagons <c>5 and 4 across</c> as well.</summary>
 internal sealed class BlanketBinder(Context context, PieceBook book)
 {
     private const int Most = 1000;
@@ -55,6 +55,7 @@ internal sealed class BlanketBinder(Context context, PieceBook book)
     {
         var blankets = new Blanket?[context.Sizes];
         var (across, down) = (context.Evaluate.Counts(statement.Across), context.Evaluate.Counts(statement.Down));
+        var rowsBetween = statement.Between is { } said ? context.Evaluate.Counts(said) : null;
         var stitch = statement.Stitch is { } word ? context.StitchOf(word) : StitchBook.Slip;
         motif.Joined = true;
         book.JoinsInDoubt |= motif.EdgesInDoubt;
@@ -65,14 +66,14 @@ internal sealed class BlanketBinder(Context context, PieceBook book)
         }
 
         if (!FilterOf(statement.Place, out var between) || stitch is null || motif.EdgesInDoubt) return blankets;
-        var few = Sized.Where(context.Sizes, i => across[i] is { } a && down[i] is { } d && (a < 1 || d < 1 || a * (long)d < 2 || a > Most || d > Most));
+        var few = Sized.Where(context.Sizes, i => across[i] is { } a && down[i] is { } d && (a < 1 || d < 1 || a * (long)d < 2 || a > Most || d > Most || rowsBetween?[i] is < 1 or > Most));
         if (few.Length > 0) context.Findings.Add(BlanketNumber.At(context, statement.Across.Span.To(statement.Down.Span), few, i => across[i]!.Value, i => down[i]!.Value, Most));
         var faults = new BlanketFault?[context.Sizes];
         for (var i = 0; i < blankets.Length; i++)
         {
             var made = motif.Finished[i];
-            if (few.Contains(i) || across[i] is not { } a || down[i] is not { } d || made is { Top: null } or { CornersInDoubt: true } || made.Rows[^1].Work is null) continue;
-            (blankets[i], faults[i]) = new BlanketMaker(made, stitch, between, new Origin(statement)).Make(statement.Name.Text, a, d);
+            if (few.Contains(i) || across[i] is not { } a || down[i] is not { } d || (rowsBetween is not null && rowsBetween[i] is null) || made is { Top: null } or { CornersInDoubt: true } || made.Rows[^1].Work is null) continue;
+            (blankets[i], faults[i]) = new BlanketMaker(made, stitch, between, new Origin(statement)).Make(statement.Name.Text, a, rowsBetween?[i], d);
         }
 
         Report(statement, motif, faults);
@@ -103,7 +104,8 @@ internal sealed class BlanketBinder(Context context, PieceBook book)
             var made = motif.Finished[sizes[0]];
             context.Findings.Add(fault.Kind switch
             {
-                BlanketFaultKind.NotFourSides => BlanketMotif.Sides(context, statement.Motif.Span, sizes, made, motif.Name),
+                BlanketFaultKind.NoSuchSides => BlanketMotif.Sides(context, statement.Motif.Span, sizes, made, motif.Name),
+                BlanketFaultKind.RowsUnlike => BlanketRows.At(context, statement.Across.Span.To(statement.Between!.Span), sizes, made, motif.Name),
                 BlanketFaultKind.SidesUnlike => BlanketMotif.Unlike(context, statement.Motif.Span, sizes, made, motif.Name, fault.Side),
                 _ => BlanketJoin.At(context, statement.Place.Span, sizes, fault.Kind, motif.Name),
             });

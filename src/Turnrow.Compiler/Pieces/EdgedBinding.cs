@@ -62,6 +62,12 @@ internal sealed class EdgedBinding(Context context, PieceState piece, StatementS
             return null;
         }
 
+        if (changes.IsSpread)
+        {
+            context.Findings.Add(PatternShape.Evenly(statement.Span, pattern.Pattern.Name));
+            return null;
+        }
+
         if (builder.AheadFor(pattern.Pattern.Rows[state.Next].Words) is not { } ahead) return null;
         var planned = new EdgedRows(pattern, _mirrored[size] is null ? changes : changes.Mirrored(), rows, row => Gains(size, row));
         // A piece that mirrors another is planned as that one would go on, since its state is told with that one's edges: from the same hand, over the

@@ -77,7 +77,8 @@ internal sealed partial class RowBinder(Context context, PieceState? piece = nul
             before = words;
             for (var i = 0; i < lists.Length; i++)
             {
-                if (words[i] is { } word) lists[i]?.Add(word);
+                if (words[i] is Repeat again && inOnePlace) lists[i]?.AddRange(LaidOut(again));
+                else if (words[i] is { } word) lists[i]?.Add(word);
                 else lists[i] = null;
             }
         }
@@ -126,7 +127,8 @@ internal sealed partial class RowBinder(Context context, PieceState? piece = nul
         if (group.Place?.Word == PlaceWord.Ring || _ring > 0) return RingWords(group);
         if (group.Place is not null && group.Times is not null) return Refuse(GroupBoth.At(group.Span));
         if (group.Place is null && group.Times is null) return Refuse(GroupNeither.At(group.Span));
-        if (inOnePlace) return Refuse(NotInOnePlace.At(group.Span));
+        if (group.Place?.Other is not null) return Refuse(EachOther.Bracket(group.Span));
+        if (inOnePlace) return AgainInPlace(group);
         foreach (var item in group.Items)
         {
             if (item is HoldItem or BridgeItem) return Refuse(HoldInBracket.At(item.Span, item is BridgeItem));
@@ -196,7 +198,7 @@ internal sealed partial class RowBinder(Context context, PieceState? piece = nul
         if (before is not null && (item.Amount is not null || read.CountWord is not null)) return Refuse(StitchBoth.At(item));
         if (item.Place is not null && (item.Amount is not null || read.CountWord is not null)) return Refuse(StitchBoth.At(item));
         if (before is not null && item.Place is null && !inOnePlace && _ring == 0) return None();
-        if (item.Place?.Other is { } other) return ByPlaceWords(item.Place, other, read);
+        if (item.Place?.Other is { } other) return ByPlaceWords(item.Place, other, read, before);
         var words = new Word?[context.Sizes];
         for (var i = 0; i < words.Length; i++)
         {
@@ -239,7 +241,7 @@ internal sealed partial class RowBinder(Context context, PieceState? piece = nul
         if (item.Place is not null || item.Before is not null) return Refuse(StitchBoth.At(item));
         if (item.Amount is EvenlyAmount evenly)
         {
-            return context.Evaluate.Counts(evenly.Count).Select(n => n is { } x ? (Word?)Spread.Of(read.Stitch, increase ? x : -x) : null);
+            return context.Evaluate.Counts(evenly.Count).Select(n => n is { } x ? (Word?)Spread.Of(read.Stitch, increase ? x : -x, read.Hook) : null);
         }
 
         var amounts = item.Amount is null ? Sized.Same<Amount?>(context.Sizes, Amount.Once) : AmountsOf(item.Amount);

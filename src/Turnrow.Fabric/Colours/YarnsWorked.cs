@@ -73,7 +73,7 @@ public static class YarnsWorked
         for (var i = index + 1; i < piece.Rows.Count; i++)
         {
             if (!In(piece.Rows[i]).Contains(yarn)) continue;
-            if (piece.Rows[i].Yarn != yarn || piece.Rows[index].YarnAfter != yarn) return YarnRest.Left;
+            if (piece.Rows[i].Yarn != yarn || piece.Rows[index].YarnAfter != yarn) return IsNear(piece.Rows[index], piece.Rows[i], yarn) ? YarnRest.Left : YarnRest.Cut;
             var there = piece.Rows[i].IsRound || piece.Rows[index].IsRound
                 ? piece.Rows[i].IsRound && piece.Rows[index].IsRound
                 : piece.Rows[i].StartsAt == piece.Rows[index].EndsAt;
@@ -81,6 +81,15 @@ public static class YarnsWorked
         }
 
         return YarnRest.Cut;
+    }
+
+    // Between flat rows a yarn hangs where it was left: from the other end of the row it can't be brought over. Round a tube it goes on the way that the
+    // work goes.
+    private static bool IsNear(Row row, Row next, string yarn)
+    {
+        const int MostStitches = 5;
+        if (row.IsRound || next.IsRound) return true;
+        return YarnSpan.Of(row, yarn) is not { } left || YarnSpan.Of(next, yarn) is not { } taken || Math.Abs(left.Last - taken.First) <= MostStitches;
     }
 }
 

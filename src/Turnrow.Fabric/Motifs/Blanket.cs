@@ -3,18 +3,13 @@ using Turnrow.Fabric.Places;
 
 namespace Turnrow.Fabric.Motifs;
 
-/// <summary>Motifs in rows and columns, each joined in its last round to those that lie before it and below it; in one size.</summary>
+/// <summary>Motifs in rows, each joined in its last round to those that lie before it and below it; in one size.</summary>
 /// <param name="Name">What the whole is called.</param>
 /// <param name="Motif">The motif, worked by itself as the first one is.</param>
-/// <param name="Across">Motifs in a row.</param>
-/// <param name="Down">Motifs in a column.</param>
+/// <param name="Layout">How they lie.</param>
 /// <param name="Joined">The others, by the sides on which they are joined.</param>
 /// <param name="Rim">The places all round, from the top left corner.</param>
-public sealed record Blanket(string Name, Piece Motif, int Across, int Down, IReadOnlyList<JoinedMotif> Joined, PlaceSequence Rim)
-{
-    /// <summary>All motifs.</summary>
-    public long Motifs => (long)Across * Down;
-}
+public sealed record Blanket(string Name, Piece Motif, MotifLayout Layout, IReadOnlyList<JoinedMotif> Joined, PlaceSequence Rim);
 
 /// <summary>A motif that is joined in its last round, and how many are so.</summary>
 /// <param name="Piece">The motif; only its last round is another one.</param>
@@ -31,15 +26,27 @@ public enum Neighbour : byte
     /// <summary>The one in the row below.</summary>
     Below,
 
-    /// <summary>One or the other: the motif looks alike from all its sides.</summary>
+    /// <summary>Of two in a row below that is set off, the left one.</summary>
+    BelowLeft,
+
+    /// <summary>Of two in a row below that is set off, the right one.</summary>
+    BelowRight,
+
+    /// <summary>Whichever is there: the motif looks alike from all its sides.</summary>
     Beside,
+
+    /// <summary>Of two that are there, the one that is met behind the other.</summary>
+    NextBeside,
 }
 
 /// <summary>Why motifs can't be joined to a blanket.</summary>
 public enum BlanketFaultKind : byte
 {
-    /// <summary>The last row is no round with four corners, or has the wrong side facing.</summary>
-    NotFourSides,
+    /// <summary>The last row is no round with four or six corners, or has the wrong side facing.</summary>
+    NoSuchSides,
+
+    /// <summary>Rows with different numbers of motifs: squares lie in rows of one length, hexagons in rows that differ by one motif at most.</summary>
+    RowsUnlike,
 
     /// <summary>Sides that would meet are not alike.</summary>
     SidesUnlike,

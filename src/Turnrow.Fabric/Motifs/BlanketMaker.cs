@@ -9,8 +9,7 @@ namespace Turnrow.Fabric.Motifs;
 
 /// <summary>
 /// Makes a blanket of a motif. Nothing is done motif by motif: those that are joined alike are one, worked once, and the rim is a repeat of the
-/// motif's sides. The motif's first side lies at the left, as its chart has it, and the others follow
-/// it against the clock.
+/// motif's sides.
 /// </summary>
 /// <param name="motif">The motif as it is by itself.</param>
 /// <param name="stitch">The stitch that joins.</param>
@@ -18,25 +17,26 @@ namespace Turnrow.Fabric.Motifs;
 /// <param name="origin">The line that says so.</param>
 public sealed class BlanketMaker(Piece motif, Stitch stitch, PlaceFilter? between, Origin origin)
 {
-    private const int Sides = 4;
-
     private readonly List<PlaceSequence> _sides = [];
 
     /// <summary>The blanket, or why it can't be made.</summary>
     /// <param name="name">What it is called.</param>
     /// <param name="across">Motifs in a row.</param>
-    /// <param name="down">Motifs in a column.</param>
-    public (Blanket? Made, BlanketFault? Fault) Make(string name, int across, int down)
+    /// <param name="between">Motifs in every second row; null where nothing is said of them.</param>
+    /// <param name="down">Rows.</param>
+    public (Blanket? Made, BlanketFault? Fault) Make(string name, int across, int? between, int down)
     {
-        if (MotifSides.Count(motif) != Sides || !motif.EndsOnRightSide) return (null, new BlanketFault(BlanketFaultKind.NotFourSides));
-        for (var i = 0; i < Sides; i++) _sides.Add(MotifSides.PlacesOf(motif, MotifSides.Of(motif, i)!.Stretches[0]));
-        for (var i = 0; i < Sides / 2; i++)
+        var layout = new MotifLayout(MotifSides.Count(motif), across, between ?? across, down);
+        if (layout.Sides is not (4 or 6) || !motif.EndsOnRightSide) return (null, new BlanketFault(BlanketFaultKind.NoSuchSides));
+        if (Math.Abs(layout.Across - layout.Between) > (layout.IsSetOff ? 1 : 0)) return (null, new BlanketFault(BlanketFaultKind.RowsUnlike));
+        for (var i = 0; i < layout.Sides; i++) _sides.Add(MotifSides.PlacesOf(motif, MotifSides.Of(motif, i)!.Stretches[0]));
+        for (var i = 0; i < layout.Sides / 2; i++)
         {
-            if (!AreAlike(i, i + 2)) return (null, new BlanketFault(BlanketFaultKind.SidesUnlike, i));
+            if (!AreAlike(i, i + (layout.Sides / 2))) return (null, new BlanketFault(BlanketFaultKind.SidesUnlike, i));
         }
 
-        var (joined, fault) = Others(across, down);
-        return fault is not null ? (null, fault) : (new Blanket(name, motif, across, down, joined, Rim(across, down)), null);
+        var (joined, fault) = Others(layout);
+        return fault is not null ? (null, fault) : (new Blanket(name, motif, layout, joined, RimOf(layout)), null);
     }
 
     private bool AreAlike(int one, int other) =>
@@ -44,17 +44,12 @@ public sealed class BlanketMaker(Piece motif, Stitch stitch, PlaceFilter? betwee
 
     private bool IsJoined(Place place) => between is { } filter && filter.Has(place);
 
-    // From the bottom up: the first row is joined to what lies before, the first column to what lies below, all others to both.
-    private (IReadOnlyList<JoinedMotif> Joined, BlanketFault? Fault) Others(int across, int down)
+    private (IReadOnlyList<JoinedMotif> Joined, BlanketFault? Fault) Others(MotifLayout layout)
     {
-        var (inRow, inColumn) = (across - 1L, down - 1L);
-        (Neighbour?[] To, long Count)[] kinds = AreAlike(0, 1)
-            ? [([Neighbour.Beside, null, null, null], inRow + inColumn), ([Neighbour.Before, Neighbour.Below, null, null], inRow * inColumn)]
-            : [([Neighbour.Before, null, null, null], inRow), ([null, Neighbour.Below, null, null], inColumn), ([Neighbour.Before, Neighbour.Below, null, null], inRow * inColumn)];
+        var alike = Enumerable.Range(1, (layout.Sides / 2) - 1).All(i => AreAlike(0, i));
         var joined = new List<JoinedMotif>();
-        foreach (var (to, count) in kinds)
+        foreach (var (to, count) in alike ? Turned(layout) : layout.Kinds())
         {
-            if (count == 0) continue;
             var (piece, fault) = Joined(to);
             if (piece is null) return ([], fault);
             joined.Add(new JoinedMotif(piece, [.. to.OfType<Neighbour>()], count));
@@ -63,12 +58,28 @@ public sealed class BlanketMaker(Piece motif, Stitch stitch, PlaceFilter? betwee
         return (joined, null);
     }
 
-    private (Piece? Piece, BlanketFault? Fault) Joined(Neighbour?[] to)
+    // What looks alike from all sides is turned until what is joined comes first: then only the number of sides tells one kind from another.
+    private static List<(IReadOnlyList<Neighbour?> To, long Count)> Turned(MotifLayout layout)
     {
-        var edges = new JoinedEdge?[Sides];
-        for (var i = 0; i < Sides; i++)
+        var kinds = new List<(IReadOnlyList<Neighbour?> To, long Count)>();
+        foreach (var some in layout.Kinds().GroupBy(static kind => kind.To.Count(static to => to is not null)).OrderBy(static some => some.Key))
         {
-            if (to[i] is { } neighbour) edges[i] = new JoinedEdge(MotifSides.Of(motif, (i + 2) % Sides)!) { Beside = neighbour };
+            var to = new Neighbour?[layout.Sides];
+            if (some.Key == 1) to[0] = Neighbour.Beside;
+            else if (some.Key == 2 && layout.IsSetOff) (to[0], to[1]) = (Neighbour.Beside, Neighbour.NextBeside);
+            else to = [.. some.First().To];
+            kinds.Add((to, some.Sum(static kind => kind.Count)));
+        }
+
+        return kinds;
+    }
+
+    private (Piece? Piece, BlanketFault? Fault) Joined(IReadOnlyList<Neighbour?> to)
+    {
+        var edges = new JoinedEdge?[to.Count];
+        for (var i = 0; i < to.Count; i++)
+        {
+            if (to[i] is { } neighbour) edges[i] = new JoinedEdge(MotifSides.Of(motif, (i + (to.Count / 2)) % to.Count)!) { Beside = neighbour };
         }
 
         var last = motif.Rows[^1];
@@ -93,19 +104,25 @@ public sealed class BlanketMaker(Piece motif, Stitch stitch, PlaceFilter? betwee
         return (motif with { Rows = [.. motif.Rows.Take(motif.Rows.Count - 1), row], Top = tops, JoinedTo = along }, null);
     }
 
-    // From corner to corner: of each motif what lies between its own two, and where two motifs meet the corner of either.
-    private PlaceSequence Rim(int across, int down)
+    // Of each motif the sides that lie outside. A corner that is one motif's alone stands out and is marked; where two motifs meet, both have theirs.
+    private PlaceSequence RimOf(MotifLayout layout)
     {
         var rim = new PlaceSequenceBuilder(long.MaxValue);
-        for (var i = 0; i < Sides; i++)
+        Place? before = null;
+        foreach (var part in layout.Rim())
         {
-            var side = _sides[i];
-            var (first, last) = (side.First with { IsCorner = false }, side.Last with { IsCorner = false });
-            var inner = Plain(side.Slice(1, side.Count - 2));
-            rim.Add(side.First, 1);
-            rim.Add(inner);
-            var more = PlaceSequence.Of(last, 1).Then(PlaceSequence.Of(first, 1)).Then(inner);
-            rim.AddTimes(more, (i % 2 == 0 ? down : across) - 1);
+            if (part.Times == 0) continue;
+            var once = new PlaceSequenceBuilder(long.MaxValue);
+            foreach (var (side, isOtherMotif) in part.Sides)
+            {
+                var places = _sides[side];
+                if (isOtherMotif) once.Add(before!.Value with { IsCorner = false }, 1);
+                once.Add(places.First with { IsCorner = !isOtherMotif }, 1);
+                once.Add(Plain(places.Slice(1, places.Count - 2)));
+                before = places.Last;
+            }
+
+            rim.AddTimes(once.Build(), part.Times);
         }
 
         return rim.Build();

@@ -41,6 +41,7 @@ internal static class Corners
     private static bool IsSaid(Word word) => IsIn(word) || word switch
     {
         Work work => work.Amount.Reach == Reach.ToCorner,
+        Spread spread => spread.Over.Reach == Reach.ToCorner,
         Repeat repeat => repeat.Amount.Reach == Reach.ToCorner || AreSaid(repeat.Words),
         _ => false,
     };

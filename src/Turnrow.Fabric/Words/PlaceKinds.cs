@@ -15,7 +15,7 @@ public static class PlaceKinds
         return false;
     }
 
-    /// <summary>True if a row's words speak of a kind of stitch.</summary>
+    /// <summary>True if a row's words speak of a kind of stitch, or of spaces.</summary>
     public static bool AreSaid(IReadOnlyList<Word> words)
     {
         for (var i = 0; i < words.Count; i++)
@@ -25,6 +25,7 @@ public static class PlaceKinds
                 Work work => IsKind(work.Target),
                 Group group => IsKind(group.Target),
                 Repeat repeat => AreSaid(repeat.Words),
+                ByPlace => true,
                 _ => false,
             };
             if (said) return true;
@@ -34,5 +35,5 @@ public static class PlaceKinds
     }
 
     private static bool IsKind(Target target) =>
-        target.Aim is Aim.NextOfKind or Aim.EachOfKind && target.Filter.Kind is PlaceFilterKind.OneStitch or PlaceFilterKind.CentreOf or PlaceFilterKind.NthOf;
+        target.Aim is Aim.NextOfKind or Aim.EachOfKind && target.Filter.Kind is not (PlaceFilterKind.AnyStitch or PlaceFilterKind.Corner);
 }

@@ -40,9 +40,22 @@ internal static class SamePlaces
     public static bool Stays(Word word) => word switch
     {
         Work { Target.Aim: Aim.Same, Takes: > 0 } or Group { Target.Aim: Aim.Same } => true,
-        Repeat repeat => repeat.Words.Any(Stays) && repeat.Words.All(w => Stays(w) || GoesNowhere(w)),
+        Repeat repeat => AllStay(repeat.Words),
         _ => false,
     };
+
+    // Each word is asked once: brackets in brackets would double the work at every level.
+    private static bool AllStay(IReadOnlyList<Word> words)
+    {
+        var any = false;
+        for (var i = 0; i < words.Count; i++)
+        {
+            if (Stays(words[i])) any = true;
+            else if (!GoesNowhere(words[i])) return false;
+        }
+
+        return any;
+    }
 
     /// <summary>Index of the word that went to the place where the word at <paramref name="index"/> stays; below 0 if it went nowhere.</summary>
     public static int PlaceOf(List<Word> words, int index)

@@ -47,5 +47,5 @@ public static class WordLists
 
     private static bool IsOfEnd(Target target) => target.Aim is Aim.EachOfKind or Aim.First or Aim.Last;
 
-    private static bool IsToEnd(Amount amount) => amount.Reach is Reach.Across or Reach.Until;
+    private static bool IsToEnd(Amount amount) => amount.Reach is Reach.Across or Reach.Until or Reach.ToTurn;
 }

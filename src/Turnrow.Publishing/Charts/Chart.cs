@@ -51,7 +51,7 @@ internal static class Chart
 
         var legendTop = foot + LegendRoom;
         var height = new LegendPainter(body, terms, piece.Rows.All(static r => r.IsRound), yarns ?? []).Draw(legend.Entries, Margin, legendTop, width - (2 * Margin));
-        return new ChartFile(Envelope("chart-" + id, text, width, legendTop + height + Margin, body), text.Heading, width);
+        return new ChartFile(Envelope("chart-" + id, (text.Heading, text.Sight, text.Description), width, legendTop + height + Margin, body), text.Heading, width);
     }
 
     private static double WidthOf(RoundStack? rounds, ChartLayout? bands, ChartText text)
@@ -80,7 +80,13 @@ internal static class Chart
         }
     }
 
-    private static string Envelope(string id, ChartText text, double width, double height, SvgWriter body)
+    /// <summary>The whole file round what is drawn.</summary>
+    /// <param name="id">What its identifiers begin with.</param>
+    /// <param name="text">Its heading, what is to be seen, and the same in words for those who do not see it.</param>
+    /// <param name="width">Its width in pixels.</param>
+    /// <param name="height">Its height.</param>
+    /// <param name="body">What is drawn.</param>
+    internal static string Envelope(string id, (string Heading, string Sight, string Description) text, double width, double height, SvgWriter body)
     {
         var svg = new SvgWriter();
         svg.Comment(text.Sight);

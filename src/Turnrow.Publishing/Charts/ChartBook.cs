@@ -32,6 +32,8 @@ internal static class ChartBook
             var title = $"{blanket.Motif}-joined-to-{blanket.Name}";
             var name = Unused(Names.Filed(title), names);
             if (Chart.Of(joined.Piece with { Name = title }, name, size, options.Terms, pattern.Counting, YarnsWorked.AreSeveral([joined.Piece]) ? all : []) is { } chart) charts.Add(new($"{options.Name}.{name}.svg", chart));
+            var map = Unused(Names.Filed(blanket.Name + "-layout"), names);
+            charts.Add(new($"{options.Name}.{map}.svg", BlanketMap.Of(blanket.Name, blanket.InSizes[options.Size]!.Layout, map, size)));
         }
 
         return charts;

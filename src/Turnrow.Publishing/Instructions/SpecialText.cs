@@ -98,6 +98,13 @@ internal static class SpecialText
                 continue;
             }
 
+            if (part.IsKnot)
+            {
+                texts.Add(Many(part, words));
+                i++;
+                continue;
+            }
+
             if (part.Place > next)
             {
                 var over = part.Place - next;

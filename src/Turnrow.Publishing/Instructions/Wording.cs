@@ -160,6 +160,15 @@ internal sealed class Wording(Terms terms, TurningChains turningChains)
         _ => "in",
     };
 
+    /// <summary>The word before several places that are drawn together.</summary>
+    public static string Over(HookInto hook) => hook switch
+    {
+        HookInto.BackLoop => "over back loops only of",
+        HookInto.FrontLoop => "over front loops only of",
+        HookInto.FrontPost or HookInto.BackPost => "around",
+        _ => "over",
+    };
+
     /// <summary><c>a, b and c</c>.</summary>
     public static string List(IReadOnlyList<string> parts) => parts.Count < 2
         ? string.Concat(parts)

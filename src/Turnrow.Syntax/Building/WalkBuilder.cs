@@ -99,6 +99,7 @@ internal static class WalkBuilder
         line.Name(context.called),
         line.Name(context.motif),
         ExpressionBuilder.Count(context.across, line),
+        context.between is null ? null : ExpressionBuilder.Count(context.between, line),
         ExpressionBuilder.Count(context.down, line),
         context.by is null ? null : line.Joined(context.by._words),
         RowBuilder.Place(context.at, line)!,

@@ -10905,6 +10905,7 @@ internal partial class TurnrowParser : Parser {
 		public NameContext called;
 		public NameContext motif;
 		public CountContext across;
+		public CountContext between;
 		public CountContext down;
 		public StitchContext by;
 		public PlaceContext at;
@@ -10934,6 +10935,7 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public PlaceContext place() {
 			return GetRuleContext<PlaceContext>(0);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AND() { return GetToken(TurnrowParser.AND, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode WITH() { return GetToken(TurnrowParser.WITH, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public StitchContext stitch() {
 			return GetRuleContext<StitchContext>(0);
@@ -10968,38 +10970,50 @@ internal partial class TurnrowParser : Parser {
 			Match(COLON);
 			State = 1460;
 			_localctx.across = count();
-			State = 1461;
-			Match(ACROSS);
-			State = 1462;
-			Match(COMMA);
 			State = 1463;
-			_localctx.down = count();
-			State = 1464;
-			Match(DOWN);
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			if (_la==AND) {
+				{
+				State = 1461;
+				Match(AND);
+				State = 1462;
+				_localctx.between = count();
+				}
+			}
+
 			State = 1465;
-			Match(COMMA);
+			Match(ACROSS);
 			State = 1466;
-			Match(JOIN);
+			Match(COMMA);
+			State = 1467;
+			_localctx.down = count();
+			State = 1468;
+			Match(DOWN);
 			State = 1469;
+			Match(COMMA);
+			State = 1470;
+			Match(JOIN);
+			State = 1473;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==WITH) {
 				{
-				State = 1467;
+				State = 1471;
 				Match(WITH);
-				State = 1468;
+				State = 1472;
 				_localctx.by = stitch();
 				}
 			}
 
-			State = 1471;
+			State = 1475;
 			_localctx.at = place();
-			State = 1473;
+			State = 1477;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 1472;
+				State = 1476;
 				_localctx.claimed = claim();
 				}
 			}
@@ -11041,18 +11055,18 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1476;
+			State = 1480;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1475;
+				State = 1479;
 				_localctx._walkWord = walkWord();
 				_localctx._words.Add(_localctx._walkWord);
 				}
 				}
-				State = 1478;
+				State = 1482;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -70869123072L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -6322729266083L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 724293872482301L) != 0) );
@@ -11118,7 +11132,7 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 184, RULE_seamPart);
 		int _la;
 		try {
-			State = 1501;
+			State = 1505;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
@@ -11127,27 +11141,27 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1480;
+				State = 1484;
 				_localctx.rows = selection();
 				}
 				break;
 			case EASING:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1481;
+				State = 1485;
 				_localctx.eased = Match(EASING);
-				State = 1487;
+				State = 1491;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==NUMBER || _la==FRACTION) {
 					{
-					State = 1482;
+					State = 1486;
 					_localctx.least = list();
-					State = 1483;
+					State = 1487;
 					Match(TO);
-					State = 1484;
+					State = 1488;
 					_localctx.most = list();
-					State = 1485;
+					State = 1489;
 					_localctx.measure = unit();
 					}
 				}
@@ -11157,38 +11171,38 @@ internal partial class TurnrowParser : Parser {
 			case IN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1489;
-				Match(IN);
 				State = 1493;
+				Match(IN);
+				State = 1497;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case THE:
 					{
-					State = 1490;
+					State = 1494;
 					Match(THE);
-					State = 1491;
+					State = 1495;
 					_localctx.order = Match(SAME);
 					}
 					break;
 				case OPPOSITE:
 					{
-					State = 1492;
+					State = 1496;
 					_localctx.order = Match(OPPOSITE);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 1495;
+				State = 1499;
 				Match(ORDER);
 				}
 				break;
 			case WITH:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1496;
+				State = 1500;
 				Match(WITH);
-				State = 1497;
+				State = 1501;
 				_localctx.yarn = name();
 				}
 				break;
@@ -11196,9 +11210,9 @@ internal partial class TurnrowParser : Parser {
 			case WS:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1498;
+				State = 1502;
 				_localctx.facing = side();
-				State = 1499;
+				State = 1503;
 				Match(TOGETHER);
 				}
 				break;
@@ -11238,7 +11252,7 @@ internal partial class TurnrowParser : Parser {
 		WalkWordContext _localctx = new WalkWordContext(Context, State);
 		EnterRule(_localctx, 186, RULE_walkWord);
 		try {
-			State = 1509;
+			State = 1513;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -11369,42 +11383,42 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1503;
+				State = 1507;
 				name();
 				}
 				break;
 			case FIRST:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1504;
+				State = 1508;
 				Match(FIRST);
 				}
 				break;
 			case LAST:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1505;
+				State = 1509;
 				Match(LAST);
 				}
 				break;
 			case ROW:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1506;
+				State = 1510;
 				Match(ROW);
 				}
 				break;
 			case ROWS:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1507;
+				State = 1511;
 				Match(ROWS);
 				}
 				break;
 			case STITCHES:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 1508;
+				State = 1512;
 				Match(STITCHES);
 				}
 				break;
@@ -11458,7 +11472,7 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 188, RULE_selection);
 		int _la;
 		try {
-			State = 1527;
+			State = 1531;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ALL:
@@ -11466,19 +11480,19 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1513;
+				State = 1517;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==ALL) {
 					{
-					State = 1511;
+					State = 1515;
 					_localctx.all = Match(ALL);
-					State = 1512;
+					State = 1516;
 					Match(BUT);
 					}
 				}
 
-				State = 1515;
+				State = 1519;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==FIRST || _la==LAST) ) {
@@ -11488,12 +11502,12 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1520;
+				State = 1524;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1516;
+					State = 1520;
 					Match(ROW);
 					}
 					break;
@@ -11627,9 +11641,9 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1517;
+					State = 1521;
 					_localctx.amount = count();
-					State = 1518;
+					State = 1522;
 					rowsWord();
 					}
 					break;
@@ -11641,13 +11655,13 @@ internal partial class TurnrowParser : Parser {
 			case ROWS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1522;
+				State = 1526;
 				Match(ROWS);
-				State = 1523;
+				State = 1527;
 				_localctx.from = count();
-				State = 1524;
+				State = 1528;
 				Match(TO);
-				State = 1525;
+				State = 1529;
 				_localctx.to = count();
 				}
 				break;
@@ -11712,46 +11726,46 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1530;
+			State = 1534;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==NUMBER || _la==FRACTION) {
 				{
-				State = 1529;
+				State = 1533;
 				_localctx.amount = list();
 				}
 			}
 
-			State = 1533;
+			State = 1537;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1532;
+				State = 1536;
 				_localctx._name = name();
 				_localctx._words.Add(_localctx._name);
 				}
 				}
-				State = 1535;
+				State = 1539;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -422283334189056L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -15127412222883L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 724293868287997L) != 0) );
-			State = 1558;
+			State = 1562;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case IN:
 				{
-				State = 1537;
+				State = 1541;
 				_localctx.way = Match(IN);
-				State = 1538;
+				State = 1542;
 				Match(EACH);
-				State = 1545;
+				State = 1549;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1539;
+					State = 1543;
 					_localctx.row = Match(ROW);
 					}
 					break;
@@ -11882,18 +11896,18 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case WORD:
 					{
-					State = 1541;
+					State = 1545;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 1540;
+						State = 1544;
 						_localctx._name = name();
 						_localctx._kind.Add(_localctx._name);
 						}
 						}
-						State = 1543;
+						State = 1547;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -422283334189056L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -15127412222883L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 724293868287997L) != 0) );
@@ -11906,14 +11920,14 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case PER:
 				{
-				State = 1547;
+				State = 1551;
 				_localctx.way = Match(PER);
-				State = 1555;
+				State = 1559;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1548;
+					State = 1552;
 					_localctx.row = Match(ROW);
 					}
 					break;
@@ -12047,21 +12061,21 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1549;
-					_localctx.over = count();
 					State = 1553;
+					_localctx.over = count();
+					State = 1557;
 					ErrorHandler.Sync(this);
 					switch (TokenStream.LA(1)) {
 					case ROW:
 					case ROWS:
 						{
-						State = 1550;
+						State = 1554;
 						_localctx.rows = rowsWord();
 						}
 						break;
 					case STITCHES:
 						{
-						State = 1551;
+						State = 1555;
 						Match(STITCHES);
 						}
 						break;
@@ -12192,7 +12206,7 @@ internal partial class TurnrowParser : Parser {
 					case OZ:
 					case WORD:
 						{
-						State = 1552;
+						State = 1556;
 						_localctx._name = name();
 						_localctx._kind.Add(_localctx._name);
 						}
@@ -12209,7 +12223,7 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EVENLY:
 				{
-				State = 1557;
+				State = 1561;
 				_localctx.evenly = Match(EVENLY);
 				}
 				break;
@@ -12292,25 +12306,25 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1560;
+			State = 1564;
 			Match(EXPECT);
-			State = 1561;
+			State = 1565;
 			_localctx.left = expected();
-			State = 1592;
+			State = 1596;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case MEASURE:
 				{
-				State = 1562;
+				State = 1566;
 				Match(MEASURE);
-				State = 1572;
+				State = 1576;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case AT:
 					{
-					State = 1563;
+					State = 1567;
 					Match(AT);
-					State = 1564;
+					State = 1568;
 					_localctx.bound = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==LEAST || _la==MOST) ) {
@@ -12320,7 +12334,7 @@ internal partial class TurnrowParser : Parser {
 						ErrorHandler.ReportMatch(this);
 					    Consume();
 					}
-					State = 1565;
+					State = 1569;
 					_localctx.length = sum();
 					}
 					break;
@@ -12454,18 +12468,18 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1566;
-					_localctx.length = sum();
 					State = 1570;
+					_localctx.length = sum();
+					State = 1574;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 1567;
+						State = 1571;
 						Match(COMMA);
-						State = 1568;
+						State = 1572;
 						Match(WITHIN);
-						State = 1569;
+						State = 1573;
 						_localctx.within = sum();
 						}
 					}
@@ -12480,7 +12494,7 @@ internal partial class TurnrowParser : Parser {
 			case ARE:
 			case IS:
 				{
-				State = 1574;
+				State = 1578;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -12489,14 +12503,14 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1577;
+				State = 1581;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AT) {
 					{
-					State = 1575;
+					State = 1579;
 					Match(AT);
-					State = 1576;
+					State = 1580;
 					_localctx.bound = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==LEAST || _la==MOST) ) {
@@ -12509,7 +12523,7 @@ internal partial class TurnrowParser : Parser {
 					}
 				}
 
-				State = 1579;
+				State = 1583;
 				_localctx.right = expected();
 				}
 				break;
@@ -12517,7 +12531,7 @@ internal partial class TurnrowParser : Parser {
 			case LIE:
 			case RUFFLE:
 				{
-				State = 1580;
+				State = 1584;
 				_localctx.lying = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(((((_la - 82)) & ~0x3f) == 0 && ((1L << (_la - 82)) & 288230376688582657L) != 0)) ) {
@@ -12527,30 +12541,30 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1582;
+				State = 1586;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FLAT) {
 					{
-					State = 1581;
+					State = 1585;
 					_localctx.flat = Match(FLAT);
 					}
 				}
 
-				State = 1590;
+				State = 1594;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 1584;
-					Match(IN);
-					State = 1585;
-					Match(ROWS);
-					State = 1586;
-					_localctx.from = count();
-					State = 1587;
-					Match(TO);
 					State = 1588;
+					Match(IN);
+					State = 1589;
+					Match(ROWS);
+					State = 1590;
+					_localctx.from = count();
+					State = 1591;
+					Match(TO);
+					State = 1592;
 					_localctx.to = count();
 					}
 				}
@@ -12612,36 +12626,36 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1594;
+			State = 1598;
 			_localctx.value = sum();
-			State = 1611;
+			State = 1615;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==ROWS || _la==FIRST || _la==STITCHES || _la==WORD) {
 				{
-				State = 1596;
+				State = 1600;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FIRST) {
 					{
-					State = 1595;
+					State = 1599;
 					_localctx.nth = Match(FIRST);
 					}
 				}
 
-				State = 1602;
+				State = 1606;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==WORD) {
 					{
-					State = 1598;
+					State = 1602;
 					_localctx.by = Match(WORD);
-					State = 1600;
+					State = 1604;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==WORD) {
 						{
-						State = 1599;
+						State = 1603;
 						_localctx.word = Match(WORD);
 						}
 					}
@@ -12649,7 +12663,7 @@ internal partial class TurnrowParser : Parser {
 					}
 				}
 
-				State = 1604;
+				State = 1608;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -12659,18 +12673,18 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1608;
+				State = 1612;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0)) {
 					{
 					{
-					State = 1605;
+					State = 1609;
 					_localctx._expectedMore = expectedMore();
 					_localctx._more.Add(_localctx._expectedMore);
 					}
 					}
-					State = 1610;
+					State = 1614;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -12717,16 +12731,16 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1613;
+			State = 1617;
 			_localctx.by = sign();
-			State = 1614;
+			State = 1618;
 			_localctx.value = single();
-			State = 1616;
+			State = 1620;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==ROWS || _la==STITCHES) {
 				{
-				State = 1615;
+				State = 1619;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -12789,38 +12803,38 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1618;
+			State = 1622;
 			Match(EQUALS);
-			State = 1619;
+			State = 1623;
 			_localctx._claimPart = claimPart();
 			_localctx._parts.Add(_localctx._claimPart);
-			State = 1624;
+			State = 1628;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1620;
+				State = 1624;
 				Match(COMMA);
-				State = 1621;
+				State = 1625;
 				_localctx._claimPart = claimPart();
 				_localctx._parts.Add(_localctx._claimPart);
 				}
 				}
-				State = 1626;
+				State = 1630;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1632;
+			State = 1636;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WITHOUT:
 				{
-				State = 1627;
+				State = 1631;
 				_localctx.without = Match(WITHOUT);
-				State = 1628;
+				State = 1632;
 				Match(TURNING);
-				State = 1629;
+				State = 1633;
 				_la = TokenStream.LA(1);
 				if ( !(_la==CHAIN || _la==CH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -12833,9 +12847,9 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case WITH:
 				{
-				State = 1630;
+				State = 1634;
 				_localctx.with = Match(WITH);
-				State = 1631;
+				State = 1635;
 				Match(CHAINS);
 				}
 				break;
@@ -12887,9 +12901,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1634;
+			State = 1638;
 			_localctx.amount = count();
-			State = 1641;
+			State = 1645;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -13019,18 +13033,18 @@ internal partial class TurnrowParser : Parser {
 			case OZ:
 			case WORD:
 				{
-				State = 1636;
+				State = 1640;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 1635;
+					State = 1639;
 					_localctx._name = name();
 					_localctx._words.Add(_localctx._name);
 					}
 					}
-					State = 1638;
+					State = 1642;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -422283334189056L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -15127412222883L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 724293868287997L) != 0) );
@@ -13038,7 +13052,7 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case STITCHES:
 				{
-				State = 1640;
+				State = 1644;
 				_localctx.stitches = Match(STITCHES);
 				}
 				break;
@@ -13084,15 +13098,15 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 202, RULE_edge);
 		int _la;
 		try {
-			State = 1649;
+			State = 1653;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case BOTH:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1643;
+				State = 1647;
 				Match(BOTH);
-				State = 1644;
+				State = 1648;
 				Match(EDGES);
 				}
 				break;
@@ -13224,14 +13238,14 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1645;
+				State = 1649;
 				_localctx.called = name();
-				State = 1647;
+				State = 1651;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==EDGE) {
 					{
-					State = 1646;
+					State = 1650;
 					Match(EDGE);
 					}
 				}
@@ -13271,7 +13285,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1651;
+			State = 1655;
 			_la = TokenStream.LA(1);
 			if ( !(_la==RS || _la==WS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -13311,7 +13325,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1653;
+			State = 1657;
 			_la = TokenStream.LA(1);
 			if ( !(_la==DEC || _la==INC) ) {
 			ErrorHandler.RecoverInline(this);
@@ -13357,18 +13371,18 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1656;
+			State = 1660;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1655;
+				State = 1659;
 				_localctx._name = name();
 				_localctx._words.Add(_localctx._name);
 				}
 				}
-				State = 1658;
+				State = 1662;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -422283334189056L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -15127412222883L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 724293868287997L) != 0) );
@@ -13403,7 +13417,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1660;
+			State = 1664;
 			_la = TokenStream.LA(1);
 			if ( !(_la==ROW || _la==ROWS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -13443,7 +13457,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1662;
+			State = 1666;
 			_la = TokenStream.LA(1);
 			if ( !(_la==STITCH || _la==STITCHES) ) {
 			ErrorHandler.RecoverInline(this);
@@ -13493,20 +13507,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1664;
-			_localctx.first = factor();
 			State = 1668;
+			_localctx.first = factor();
+			State = 1672;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0)) {
 				{
 				{
-				State = 1665;
+				State = 1669;
 				_localctx._sumOperation = sumOperation();
 				_localctx._rest.Add(_localctx._sumOperation);
 				}
 				}
-				State = 1670;
+				State = 1674;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -13546,9 +13560,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1671;
+			State = 1675;
 			_localctx.by = sign();
-			State = 1672;
+			State = 1676;
 			_localctx.value = factor();
 			}
 		}
@@ -13595,21 +13609,21 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 218, RULE_factor);
 		int _la;
 		try {
-			State = 1683;
+			State = 1687;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1674;
+				State = 1678;
 				_localctx.amount = list();
-				State = 1676;
+				State = 1680;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN || ((((_la - 171)) & ~0x3f) == 0 && ((1L << (_la - 171)) & 45L) != 0)) {
 					{
-					State = 1675;
+					State = 1679;
 					_localctx.measure = unit();
 					}
 				}
@@ -13744,18 +13758,18 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1678;
+				State = 1682;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1679;
+				State = 1683;
 				Match(OPEN);
-				State = 1680;
+				State = 1684;
 				_localctx.inside = sum();
-				State = 1681;
+				State = 1685;
 				Match(CLOSE);
 				}
 				break;
@@ -13802,20 +13816,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1685;
-			_localctx.first = single();
 			State = 1689;
+			_localctx.first = single();
+			State = 1693;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0)) {
 				{
 				{
-				State = 1686;
+				State = 1690;
 				_localctx._countOperation = countOperation();
 				_localctx._rest.Add(_localctx._countOperation);
 				}
 				}
-				State = 1691;
+				State = 1695;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -13855,9 +13869,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1692;
+			State = 1696;
 			_localctx.by = sign();
-			State = 1693;
+			State = 1697;
 			_localctx.value = single();
 			}
 		}
@@ -13899,14 +13913,14 @@ internal partial class TurnrowParser : Parser {
 		SingleContext _localctx = new SingleContext(Context, State);
 		EnterRule(_localctx, 224, RULE_single);
 		try {
-			State = 1701;
+			State = 1705;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1695;
+				State = 1699;
 				_localctx.amount = list();
 				}
 				break;
@@ -14038,18 +14052,18 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1696;
+				State = 1700;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1697;
+				State = 1701;
 				Match(OPEN);
-				State = 1698;
+				State = 1702;
 				_localctx.inside = count();
-				State = 1699;
+				State = 1703;
 				Match(CLOSE);
 				}
 				break;
@@ -14088,7 +14102,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1703;
+			State = 1707;
 			_la = TokenStream.LA(1);
 			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
@@ -14141,36 +14155,36 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1705;
+			State = 1709;
 			_localctx.first = number();
-			State = 1717;
+			State = 1721;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==OPEN) {
 				{
-				State = 1706;
+				State = 1710;
 				Match(OPEN);
-				State = 1707;
+				State = 1711;
 				_localctx._number = number();
 				_localctx._more.Add(_localctx._number);
-				State = 1712;
+				State = 1716;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 1708;
+					State = 1712;
 					Match(COMMA);
-					State = 1709;
+					State = 1713;
 					_localctx._number = number();
 					_localctx._more.Add(_localctx._number);
 					}
 					}
-					State = 1714;
+					State = 1718;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 1715;
+				State = 1719;
 				Match(CLOSE);
 				}
 			}
@@ -14206,20 +14220,20 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 230, RULE_number);
 		int _la;
 		try {
-			State = 1724;
+			State = 1728;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1719;
+				State = 1723;
 				_localctx.whole = Match(NUMBER);
-				State = 1721;
+				State = 1725;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FRACTION) {
 					{
-					State = 1720;
+					State = 1724;
 					_localctx.part = Match(FRACTION);
 					}
 				}
@@ -14229,7 +14243,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1723;
+				State = 1727;
 				_localctx.part = Match(FRACTION);
 				}
 				break;
@@ -14269,7 +14283,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1726;
+			State = 1730;
 			_la = TokenStream.LA(1);
 			if ( !(_la==IN || ((((_la - 171)) & ~0x3f) == 0 && ((1L << (_la - 171)) & 45L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
@@ -14433,7 +14447,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1728;
+			State = 1732;
 			_la = TokenStream.LA(1);
 			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & -422283334189056L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -15127412222883L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 724293868287997L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
@@ -14456,7 +14470,7 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	private static int[] _serializedATN => new int[] {
-		4,1,185,1731,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
+		4,1,185,1735,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
 		7,7,7,2,8,7,8,2,9,7,9,2,10,7,10,2,11,7,11,2,12,7,12,2,13,7,13,2,14,7,14,
 		2,15,7,15,2,16,7,16,2,17,7,17,2,18,7,18,2,19,7,19,2,20,7,20,2,21,7,21,
 		2,22,7,22,2,23,7,23,2,24,7,24,2,25,7,25,2,26,7,26,2,27,7,27,2,28,7,28,
@@ -14572,206 +14586,206 @@ internal partial class TurnrowParser : Parser {
 		89,12,89,1421,9,89,1,89,1,89,1,89,3,89,1426,8,89,3,89,1428,8,89,3,89,1430,
 		8,89,1,89,1,89,4,89,1434,8,89,11,89,12,89,1435,1,89,1,89,5,89,1440,8,89,
 		10,89,12,89,1443,9,89,1,89,1,89,5,89,1447,8,89,10,89,12,89,1450,9,89,1,
-		89,1,89,3,89,1454,8,89,1,90,1,90,1,90,1,90,1,90,1,90,1,90,1,90,1,90,1,
-		90,1,90,1,90,1,90,1,90,3,90,1470,8,90,1,90,1,90,3,90,1474,8,90,1,91,4,
-		91,1477,8,91,11,91,12,91,1478,1,92,1,92,1,92,1,92,1,92,1,92,1,92,3,92,
-		1488,8,92,1,92,1,92,1,92,1,92,3,92,1494,8,92,1,92,1,92,1,92,1,92,1,92,
-		1,92,3,92,1502,8,92,1,93,1,93,1,93,1,93,1,93,1,93,3,93,1510,8,93,1,94,
-		1,94,3,94,1514,8,94,1,94,1,94,1,94,1,94,1,94,3,94,1521,8,94,1,94,1,94,
-		1,94,1,94,1,94,3,94,1528,8,94,1,95,3,95,1531,8,95,1,95,4,95,1534,8,95,
-		11,95,12,95,1535,1,95,1,95,1,95,1,95,4,95,1542,8,95,11,95,12,95,1543,3,
-		95,1546,8,95,1,95,1,95,1,95,1,95,1,95,1,95,3,95,1554,8,95,3,95,1556,8,
-		95,1,95,3,95,1559,8,95,1,96,1,96,1,96,1,96,1,96,1,96,1,96,1,96,1,96,1,
-		96,3,96,1571,8,96,3,96,1573,8,96,1,96,1,96,1,96,3,96,1578,8,96,1,96,1,
-		96,1,96,3,96,1583,8,96,1,96,1,96,1,96,1,96,1,96,1,96,3,96,1591,8,96,3,
-		96,1593,8,96,1,97,1,97,3,97,1597,8,97,1,97,1,97,3,97,1601,8,97,3,97,1603,
-		8,97,1,97,1,97,5,97,1607,8,97,10,97,12,97,1610,9,97,3,97,1612,8,97,1,98,
-		1,98,1,98,3,98,1617,8,98,1,99,1,99,1,99,1,99,5,99,1623,8,99,10,99,12,99,
-		1626,9,99,1,99,1,99,1,99,1,99,1,99,3,99,1633,8,99,1,100,1,100,4,100,1637,
-		8,100,11,100,12,100,1638,1,100,3,100,1642,8,100,1,101,1,101,1,101,1,101,
-		3,101,1648,8,101,3,101,1650,8,101,1,102,1,102,1,103,1,103,1,104,4,104,
-		1657,8,104,11,104,12,104,1658,1,105,1,105,1,106,1,106,1,107,1,107,5,107,
-		1667,8,107,10,107,12,107,1670,9,107,1,108,1,108,1,108,1,109,1,109,3,109,
-		1677,8,109,1,109,1,109,1,109,1,109,1,109,3,109,1684,8,109,1,110,1,110,
-		5,110,1688,8,110,10,110,12,110,1691,9,110,1,111,1,111,1,111,1,112,1,112,
-		1,112,1,112,1,112,1,112,3,112,1702,8,112,1,113,1,113,1,114,1,114,1,114,
-		1,114,1,114,5,114,1711,8,114,10,114,12,114,1714,9,114,1,114,1,114,3,114,
-		1718,8,114,1,115,1,115,3,115,1722,8,115,1,115,3,115,1725,8,115,1,116,1,
-		116,1,117,1,117,1,117,0,0,118,0,2,4,6,8,10,12,14,16,18,20,22,24,26,28,
-		30,32,34,36,38,40,42,44,46,48,50,52,54,56,58,60,62,64,66,68,70,72,74,76,
-		78,80,82,84,86,88,90,92,94,96,98,100,102,104,106,108,110,112,114,116,118,
-		120,122,124,126,128,130,132,134,136,138,140,142,144,146,148,150,152,154,
-		156,158,160,162,164,166,168,170,172,174,176,178,180,182,184,186,188,190,
-		192,194,196,198,200,202,204,206,208,210,212,214,216,218,220,222,224,226,
-		228,230,232,234,0,23,2,0,172,173,175,176,2,0,45,45,135,135,2,0,22,22,78,
-		78,2,0,48,48,150,150,2,0,172,172,175,175,2,0,101,101,165,165,2,0,85,85,
-		162,162,2,0,97,97,107,107,2,0,71,71,105,105,2,0,37,37,46,46,4,0,97,97,
-		107,107,118,118,141,141,2,0,80,80,137,137,1,0,148,149,2,0,101,101,154,
-		154,2,0,109,109,116,116,3,0,82,82,111,111,140,140,2,0,139,139,170,170,
-		2,0,83,83,104,104,1,0,47,48,2,0,54,54,150,150,2,0,11,13,15,15,4,0,103,
-		103,171,171,173,174,176,176,28,0,16,20,22,30,32,35,37,46,49,64,66,68,70,
-		70,74,74,76,76,78,82,84,92,94,96,98,101,105,105,108,128,130,138,140,142,
-		144,145,147,149,151,151,153,155,158,160,162,165,167,167,169,169,172,172,
-		175,175,177,177,1957,0,236,1,0,0,0,2,239,1,0,0,0,4,291,1,0,0,0,6,293,1,
-		0,0,0,8,296,1,0,0,0,10,299,1,0,0,0,12,306,1,0,0,0,14,308,1,0,0,0,16,311,
-		1,0,0,0,18,327,1,0,0,0,20,329,1,0,0,0,22,332,1,0,0,0,24,335,1,0,0,0,26,
-		338,1,0,0,0,28,340,1,0,0,0,30,360,1,0,0,0,32,362,1,0,0,0,34,366,1,0,0,
-		0,36,390,1,0,0,0,38,393,1,0,0,0,40,425,1,0,0,0,42,427,1,0,0,0,44,432,1,
-		0,0,0,46,453,1,0,0,0,48,461,1,0,0,0,50,469,1,0,0,0,52,476,1,0,0,0,54,493,
-		1,0,0,0,56,495,1,0,0,0,58,504,1,0,0,0,60,519,1,0,0,0,62,531,1,0,0,0,64,
-		548,1,0,0,0,66,550,1,0,0,0,68,553,1,0,0,0,70,558,1,0,0,0,72,579,1,0,0,
-		0,74,592,1,0,0,0,76,594,1,0,0,0,78,605,1,0,0,0,80,668,1,0,0,0,82,671,1,
-		0,0,0,84,677,1,0,0,0,86,680,1,0,0,0,88,695,1,0,0,0,90,697,1,0,0,0,92,720,
-		1,0,0,0,94,739,1,0,0,0,96,741,1,0,0,0,98,746,1,0,0,0,100,762,1,0,0,0,102,
-		764,1,0,0,0,104,767,1,0,0,0,106,771,1,0,0,0,108,774,1,0,0,0,110,784,1,
-		0,0,0,112,788,1,0,0,0,114,794,1,0,0,0,116,806,1,0,0,0,118,826,1,0,0,0,
-		120,932,1,0,0,0,122,934,1,0,0,0,124,942,1,0,0,0,126,959,1,0,0,0,128,966,
-		1,0,0,0,130,985,1,0,0,0,132,987,1,0,0,0,134,1056,1,0,0,0,136,1082,1,0,
-		0,0,138,1094,1,0,0,0,140,1112,1,0,0,0,142,1114,1,0,0,0,144,1153,1,0,0,
-		0,146,1155,1,0,0,0,148,1166,1,0,0,0,150,1179,1,0,0,0,152,1247,1,0,0,0,
-		154,1257,1,0,0,0,156,1278,1,0,0,0,158,1304,1,0,0,0,160,1309,1,0,0,0,162,
-		1311,1,0,0,0,164,1323,1,0,0,0,166,1339,1,0,0,0,168,1343,1,0,0,0,170,1348,
-		1,0,0,0,172,1380,1,0,0,0,174,1382,1,0,0,0,176,1407,1,0,0,0,178,1409,1,
-		0,0,0,180,1455,1,0,0,0,182,1476,1,0,0,0,184,1501,1,0,0,0,186,1509,1,0,
-		0,0,188,1527,1,0,0,0,190,1530,1,0,0,0,192,1560,1,0,0,0,194,1594,1,0,0,
-		0,196,1613,1,0,0,0,198,1618,1,0,0,0,200,1634,1,0,0,0,202,1649,1,0,0,0,
-		204,1651,1,0,0,0,206,1653,1,0,0,0,208,1656,1,0,0,0,210,1660,1,0,0,0,212,
-		1662,1,0,0,0,214,1664,1,0,0,0,216,1671,1,0,0,0,218,1683,1,0,0,0,220,1685,
-		1,0,0,0,222,1692,1,0,0,0,224,1701,1,0,0,0,226,1703,1,0,0,0,228,1705,1,
-		0,0,0,230,1724,1,0,0,0,232,1726,1,0,0,0,234,1728,1,0,0,0,236,237,3,4,2,
-		0,237,238,5,0,0,1,238,1,1,0,0,0,239,240,3,198,99,0,240,241,5,0,0,1,241,
-		3,1,0,0,0,242,292,3,6,3,0,243,292,3,8,4,0,244,292,3,10,5,0,245,292,3,14,
-		7,0,246,292,3,16,8,0,247,292,3,20,10,0,248,292,3,22,11,0,249,292,3,24,
-		12,0,250,292,3,26,13,0,251,292,3,28,14,0,252,292,3,32,16,0,253,292,3,34,
-		17,0,254,292,3,38,19,0,255,292,3,42,21,0,256,292,3,44,22,0,257,292,3,78,
-		39,0,258,292,3,66,33,0,259,292,3,68,34,0,260,292,3,72,36,0,261,292,3,74,
-		37,0,262,292,3,90,45,0,263,292,3,92,46,0,264,292,3,94,47,0,265,292,3,96,
-		48,0,266,292,3,98,49,0,267,292,3,102,51,0,268,292,3,104,52,0,269,292,3,
-		114,57,0,270,292,3,116,58,0,271,292,3,134,67,0,272,292,3,142,71,0,273,
-		292,3,146,73,0,274,292,3,148,74,0,275,292,3,150,75,0,276,292,3,178,89,
-		0,277,292,3,180,90,0,278,292,3,192,96,0,279,292,3,46,23,0,280,292,3,174,
-		87,0,281,292,3,106,53,0,282,292,3,108,54,0,283,292,3,112,56,0,284,292,
-		3,136,68,0,285,292,3,48,24,0,286,292,3,50,25,0,287,292,3,52,26,0,288,292,
-		3,58,29,0,289,292,3,60,30,0,290,292,3,56,28,0,291,242,1,0,0,0,291,243,
-		1,0,0,0,291,244,1,0,0,0,291,245,1,0,0,0,291,246,1,0,0,0,291,247,1,0,0,
-		0,291,248,1,0,0,0,291,249,1,0,0,0,291,250,1,0,0,0,291,251,1,0,0,0,291,
-		252,1,0,0,0,291,253,1,0,0,0,291,254,1,0,0,0,291,255,1,0,0,0,291,256,1,
-		0,0,0,291,257,1,0,0,0,291,258,1,0,0,0,291,259,1,0,0,0,291,260,1,0,0,0,
-		291,261,1,0,0,0,291,262,1,0,0,0,291,263,1,0,0,0,291,264,1,0,0,0,291,265,
-		1,0,0,0,291,266,1,0,0,0,291,267,1,0,0,0,291,268,1,0,0,0,291,269,1,0,0,
-		0,291,270,1,0,0,0,291,271,1,0,0,0,291,272,1,0,0,0,291,273,1,0,0,0,291,
-		274,1,0,0,0,291,275,1,0,0,0,291,276,1,0,0,0,291,277,1,0,0,0,291,278,1,
-		0,0,0,291,279,1,0,0,0,291,280,1,0,0,0,291,281,1,0,0,0,291,282,1,0,0,0,
-		291,283,1,0,0,0,291,284,1,0,0,0,291,285,1,0,0,0,291,286,1,0,0,0,291,287,
-		1,0,0,0,291,288,1,0,0,0,291,289,1,0,0,0,291,290,1,0,0,0,292,5,1,0,0,0,
-		293,294,5,41,0,0,294,295,3,230,115,0,295,7,1,0,0,0,296,297,5,43,0,0,297,
-		298,5,182,0,0,298,9,1,0,0,0,299,300,5,61,0,0,300,301,3,12,6,0,301,11,1,
-		0,0,0,302,307,5,178,0,0,303,307,5,181,0,0,304,307,5,182,0,0,305,307,3,
-		234,117,0,306,302,1,0,0,0,306,303,1,0,0,0,306,304,1,0,0,0,306,305,1,0,
-		0,0,307,13,1,0,0,0,308,309,5,58,0,0,309,310,3,234,117,0,310,15,1,0,0,0,
-		311,312,5,51,0,0,312,317,3,18,9,0,313,314,5,5,0,0,314,316,3,18,9,0,315,
-		313,1,0,0,0,316,319,1,0,0,0,317,315,1,0,0,0,317,318,1,0,0,0,318,17,1,0,
-		0,0,319,317,1,0,0,0,320,328,3,234,117,0,321,328,5,182,0,0,322,325,5,178,
-		0,0,323,326,3,234,117,0,324,326,5,15,0,0,325,323,1,0,0,0,325,324,1,0,0,
-		0,325,326,1,0,0,0,326,328,1,0,0,0,327,320,1,0,0,0,327,321,1,0,0,0,327,
-		322,1,0,0,0,328,19,1,0,0,0,329,330,5,52,0,0,330,331,5,182,0,0,331,21,1,
-		0,0,0,332,333,5,42,0,0,333,334,5,182,0,0,334,23,1,0,0,0,335,336,5,62,0,
-		0,336,337,3,234,117,0,337,25,1,0,0,0,338,339,5,3,0,0,339,27,1,0,0,0,340,
-		341,5,64,0,0,341,343,3,234,117,0,342,344,5,182,0,0,343,342,1,0,0,0,343,
-		344,1,0,0,0,344,349,1,0,0,0,345,346,5,5,0,0,346,348,3,30,15,0,347,345,
-		1,0,0,0,348,351,1,0,0,0,349,347,1,0,0,0,349,350,1,0,0,0,350,29,1,0,0,0,
-		351,349,1,0,0,0,352,353,5,164,0,0,353,361,3,230,115,0,354,358,3,230,115,
-		0,355,359,7,0,0,0,356,357,5,14,0,0,357,359,5,95,0,0,358,355,1,0,0,0,358,
-		356,1,0,0,0,359,361,1,0,0,0,360,352,1,0,0,0,360,354,1,0,0,0,361,31,1,0,
-		0,0,362,363,5,34,0,0,363,364,3,230,115,0,364,365,5,174,0,0,365,33,1,0,
-		0,0,366,367,5,33,0,0,367,368,3,208,104,0,368,369,5,7,0,0,369,372,3,230,
-		115,0,370,373,3,212,106,0,371,373,7,1,0,0,372,370,1,0,0,0,372,371,1,0,
-		0,0,373,388,1,0,0,0,374,375,5,69,0,0,375,376,3,230,115,0,376,377,3,210,
-		105,0,377,378,5,156,0,0,378,379,3,36,18,0,379,389,1,0,0,0,380,381,5,156,
-		0,0,381,382,3,36,18,0,382,383,5,5,0,0,383,384,3,230,115,0,384,385,3,210,
-		105,0,385,386,5,156,0,0,386,387,3,36,18,0,387,389,1,0,0,0,388,374,1,0,
-		0,0,388,380,1,0,0,0,389,35,1,0,0,0,390,391,3,230,115,0,391,392,3,232,116,
-		0,392,37,1,0,0,0,393,394,5,59,0,0,394,398,3,208,104,0,395,396,5,5,0,0,
-		396,397,5,118,0,0,397,399,5,47,0,0,398,395,1,0,0,0,398,399,1,0,0,0,399,
-		400,1,0,0,0,400,401,5,7,0,0,401,402,5,78,0,0,402,407,3,230,115,0,403,408,
-		5,81,0,0,404,405,5,84,0,0,405,406,5,119,0,0,406,408,5,24,0,0,407,403,1,
-		0,0,0,407,404,1,0,0,0,407,408,1,0,0,0,408,413,1,0,0,0,409,410,5,5,0,0,
-		410,412,3,40,20,0,411,409,1,0,0,0,412,415,1,0,0,0,413,411,1,0,0,0,413,
-		414,1,0,0,0,414,39,1,0,0,0,415,413,1,0,0,0,416,417,5,97,0,0,417,418,5,
-		54,0,0,418,419,5,103,0,0,419,420,5,180,0,0,420,426,7,2,0,0,421,422,5,119,
-		0,0,422,423,5,103,0,0,423,424,5,152,0,0,424,426,5,99,0,0,425,416,1,0,0,
-		0,425,421,1,0,0,0,426,41,1,0,0,0,427,428,5,40,0,0,428,429,3,234,117,0,
-		429,430,5,105,0,0,430,431,3,214,107,0,431,43,1,0,0,0,432,433,5,24,0,0,
-		433,434,3,234,117,0,434,444,5,105,0,0,435,436,7,3,0,0,436,437,5,31,0,0,
-		437,445,3,214,107,0,438,442,3,214,107,0,439,440,7,3,0,0,440,441,5,31,0,
-		0,441,443,3,214,107,0,442,439,1,0,0,0,442,443,1,0,0,0,443,445,1,0,0,0,
-		444,435,1,0,0,0,444,438,1,0,0,0,445,450,1,0,0,0,446,447,5,5,0,0,447,449,
-		3,64,32,0,448,446,1,0,0,0,449,452,1,0,0,0,450,448,1,0,0,0,450,451,1,0,
-		0,0,451,45,1,0,0,0,452,450,1,0,0,0,453,459,5,23,0,0,454,455,5,168,0,0,
-		455,456,5,159,0,0,456,460,7,2,0,0,457,458,5,166,0,0,458,460,5,79,0,0,459,
-		454,1,0,0,0,459,457,1,0,0,0,460,47,1,0,0,0,461,467,5,20,0,0,462,463,3,
-		234,117,0,463,464,5,5,0,0,464,465,3,232,116,0,465,468,1,0,0,0,466,468,
-		5,182,0,0,467,462,1,0,0,0,467,466,1,0,0,0,468,49,1,0,0,0,469,470,5,26,
-		0,0,470,471,3,234,117,0,471,472,5,105,0,0,472,474,3,214,107,0,473,475,
-		5,110,0,0,474,473,1,0,0,0,474,475,1,0,0,0,475,51,1,0,0,0,476,477,5,29,
-		0,0,477,478,3,234,117,0,478,479,5,105,0,0,479,484,3,194,97,0,480,481,5,
-		5,0,0,481,483,3,54,27,0,482,480,1,0,0,0,483,486,1,0,0,0,484,482,1,0,0,
-		0,484,485,1,0,0,0,485,53,1,0,0,0,486,484,1,0,0,0,487,494,5,125,0,0,488,
-		489,5,151,0,0,489,490,5,77,0,0,490,491,3,230,115,0,491,492,5,14,0,0,492,
-		494,1,0,0,0,493,487,1,0,0,0,493,488,1,0,0,0,494,55,1,0,0,0,495,496,5,16,
-		0,0,496,499,3,234,117,0,497,498,5,121,0,0,498,500,3,234,117,0,499,497,
-		1,0,0,0,499,500,1,0,0,0,500,501,1,0,0,0,501,502,5,7,0,0,502,503,5,182,
-		0,0,503,57,1,0,0,0,504,505,5,57,0,0,505,506,3,208,104,0,506,507,5,7,0,
-		0,507,508,3,230,115,0,508,509,3,212,106,0,509,510,5,69,0,0,510,511,3,230,
-		115,0,511,512,3,210,105,0,512,513,5,163,0,0,513,514,3,230,115,0,514,517,
-		7,4,0,0,515,516,5,5,0,0,516,518,3,234,117,0,517,515,1,0,0,0,517,518,1,
-		0,0,0,518,59,1,0,0,0,519,520,5,38,0,0,520,521,3,18,9,0,521,522,5,7,0,0,
-		522,523,3,234,117,0,523,528,3,62,31,0,524,525,5,5,0,0,525,527,3,62,31,
-		0,526,524,1,0,0,0,527,530,1,0,0,0,528,526,1,0,0,0,528,529,1,0,0,0,529,
-		61,1,0,0,0,530,528,1,0,0,0,531,532,3,230,115,0,532,533,3,232,116,0,533,
-		534,7,5,0,0,534,63,1,0,0,0,535,549,5,120,0,0,536,549,5,92,0,0,537,538,
-		5,117,0,0,538,539,5,121,0,0,539,542,3,224,112,0,540,541,5,11,0,0,541,543,
-		3,224,112,0,542,540,1,0,0,0,542,543,1,0,0,0,543,549,1,0,0,0,544,545,5,
-		138,0,0,545,549,7,6,0,0,546,547,5,167,0,0,547,549,3,214,107,0,548,535,
-		1,0,0,0,548,536,1,0,0,0,548,537,1,0,0,0,548,544,1,0,0,0,548,546,1,0,0,
-		0,549,65,1,0,0,0,550,551,5,60,0,0,551,552,5,182,0,0,552,67,1,0,0,0,553,
-		556,5,54,0,0,554,557,3,70,35,0,555,557,3,76,38,0,556,554,1,0,0,0,556,555,
-		1,0,0,0,557,69,1,0,0,0,558,559,5,43,0,0,559,569,3,234,117,0,560,561,5,
-		32,0,0,561,564,5,131,0,0,562,563,5,103,0,0,563,565,3,234,117,0,564,562,
-		1,0,0,0,564,565,1,0,0,0,565,567,1,0,0,0,566,568,5,5,0,0,567,566,1,0,0,
-		0,567,568,1,0,0,0,568,570,1,0,0,0,569,560,1,0,0,0,569,570,1,0,0,0,570,
-		571,1,0,0,0,571,572,5,128,0,0,572,573,5,117,0,0,573,574,5,121,0,0,574,
-		577,3,230,115,0,575,576,5,11,0,0,576,578,3,230,115,0,577,575,1,0,0,0,577,
-		578,1,0,0,0,578,71,1,0,0,0,579,582,5,35,0,0,580,583,5,182,0,0,581,583,
-		7,7,0,0,582,580,1,0,0,0,582,581,1,0,0,0,583,584,1,0,0,0,584,590,5,105,
-		0,0,585,586,5,8,0,0,586,587,3,118,59,0,587,588,5,9,0,0,588,591,1,0,0,0,
-		589,591,3,234,117,0,590,585,1,0,0,0,590,589,1,0,0,0,591,73,1,0,0,0,592,
-		593,5,4,0,0,593,75,1,0,0,0,594,597,5,177,0,0,595,596,5,121,0,0,596,598,
-		5,177,0,0,597,595,1,0,0,0,597,598,1,0,0,0,598,600,1,0,0,0,599,601,5,182,
-		0,0,600,599,1,0,0,0,600,601,1,0,0,0,601,602,1,0,0,0,602,603,5,105,0,0,
-		603,604,3,118,59,0,604,77,1,0,0,0,605,606,5,44,0,0,606,610,3,234,117,0,
-		607,608,5,5,0,0,608,609,5,113,0,0,609,611,5,178,0,0,610,607,1,0,0,0,610,
-		611,1,0,0,0,611,613,1,0,0,0,612,614,3,80,40,0,613,612,1,0,0,0,613,614,
-		1,0,0,0,614,616,1,0,0,0,615,617,3,198,99,0,616,615,1,0,0,0,616,617,1,0,
-		0,0,617,79,1,0,0,0,618,619,5,32,0,0,619,620,3,234,117,0,620,621,5,7,0,
-		0,621,626,3,220,110,0,622,623,3,212,106,0,623,624,5,73,0,0,624,625,3,202,
-		101,0,625,627,1,0,0,0,626,622,1,0,0,0,626,627,1,0,0,0,627,669,1,0,0,0,
-		628,629,5,105,0,0,629,630,3,234,117,0,630,634,5,114,0,0,631,632,5,5,0,
-		0,632,633,5,158,0,0,633,635,5,128,0,0,634,631,1,0,0,0,634,635,1,0,0,0,
-		635,669,1,0,0,0,636,637,5,65,0,0,637,642,3,82,41,0,638,639,5,5,0,0,639,
-		641,3,82,41,0,640,638,1,0,0,0,641,644,1,0,0,0,642,640,1,0,0,0,642,643,
-		1,0,0,0,643,669,1,0,0,0,644,642,1,0,0,0,645,646,5,130,0,0,646,649,5,162,
-		0,0,647,650,5,68,0,0,648,650,5,72,0,0,649,647,1,0,0,0,649,648,1,0,0,0,
-		650,651,1,0,0,0,651,656,3,86,43,0,652,653,5,69,0,0,653,655,3,86,43,0,654,
-		652,1,0,0,0,655,658,1,0,0,0,656,654,1,0,0,0,656,657,1,0,0,0,657,659,1,
-		0,0,0,658,656,1,0,0,0,659,660,5,7,0,0,660,665,3,190,95,0,661,662,5,5,0,
-		0,662,664,3,190,95,0,663,661,1,0,0,0,664,667,1,0,0,0,665,663,1,0,0,0,665,
-		666,1,0,0,0,666,669,1,0,0,0,667,665,1,0,0,0,668,618,1,0,0,0,668,628,1,
-		0,0,0,668,636,1,0,0,0,668,645,1,0,0,0,669,81,1,0,0,0,670,672,3,84,42,0,
-		671,670,1,0,0,0,672,673,1,0,0,0,673,671,1,0,0,0,673,674,1,0,0,0,674,83,
-		1,0,0,0,675,678,3,234,117,0,676,678,5,97,0,0,677,675,1,0,0,0,677,676,1,
-		0,0,0,678,85,1,0,0,0,679,681,3,186,93,0,680,679,1,0,0,0,681,682,1,0,0,
-		0,682,680,1,0,0,0,682,683,1,0,0,0,683,688,1,0,0,0,684,685,5,5,0,0,685,
+		89,1,89,3,89,1454,8,89,1,90,1,90,1,90,1,90,1,90,1,90,1,90,1,90,3,90,1464,
+		8,90,1,90,1,90,1,90,1,90,1,90,1,90,1,90,1,90,3,90,1474,8,90,1,90,1,90,
+		3,90,1478,8,90,1,91,4,91,1481,8,91,11,91,12,91,1482,1,92,1,92,1,92,1,92,
+		1,92,1,92,1,92,3,92,1492,8,92,1,92,1,92,1,92,1,92,3,92,1498,8,92,1,92,
+		1,92,1,92,1,92,1,92,1,92,3,92,1506,8,92,1,93,1,93,1,93,1,93,1,93,1,93,
+		3,93,1514,8,93,1,94,1,94,3,94,1518,8,94,1,94,1,94,1,94,1,94,1,94,3,94,
+		1525,8,94,1,94,1,94,1,94,1,94,1,94,3,94,1532,8,94,1,95,3,95,1535,8,95,
+		1,95,4,95,1538,8,95,11,95,12,95,1539,1,95,1,95,1,95,1,95,4,95,1546,8,95,
+		11,95,12,95,1547,3,95,1550,8,95,1,95,1,95,1,95,1,95,1,95,1,95,3,95,1558,
+		8,95,3,95,1560,8,95,1,95,3,95,1563,8,95,1,96,1,96,1,96,1,96,1,96,1,96,
+		1,96,1,96,1,96,1,96,3,96,1575,8,96,3,96,1577,8,96,1,96,1,96,1,96,3,96,
+		1582,8,96,1,96,1,96,1,96,3,96,1587,8,96,1,96,1,96,1,96,1,96,1,96,1,96,
+		3,96,1595,8,96,3,96,1597,8,96,1,97,1,97,3,97,1601,8,97,1,97,1,97,3,97,
+		1605,8,97,3,97,1607,8,97,1,97,1,97,5,97,1611,8,97,10,97,12,97,1614,9,97,
+		3,97,1616,8,97,1,98,1,98,1,98,3,98,1621,8,98,1,99,1,99,1,99,1,99,5,99,
+		1627,8,99,10,99,12,99,1630,9,99,1,99,1,99,1,99,1,99,1,99,3,99,1637,8,99,
+		1,100,1,100,4,100,1641,8,100,11,100,12,100,1642,1,100,3,100,1646,8,100,
+		1,101,1,101,1,101,1,101,3,101,1652,8,101,3,101,1654,8,101,1,102,1,102,
+		1,103,1,103,1,104,4,104,1661,8,104,11,104,12,104,1662,1,105,1,105,1,106,
+		1,106,1,107,1,107,5,107,1671,8,107,10,107,12,107,1674,9,107,1,108,1,108,
+		1,108,1,109,1,109,3,109,1681,8,109,1,109,1,109,1,109,1,109,1,109,3,109,
+		1688,8,109,1,110,1,110,5,110,1692,8,110,10,110,12,110,1695,9,110,1,111,
+		1,111,1,111,1,112,1,112,1,112,1,112,1,112,1,112,3,112,1706,8,112,1,113,
+		1,113,1,114,1,114,1,114,1,114,1,114,5,114,1715,8,114,10,114,12,114,1718,
+		9,114,1,114,1,114,3,114,1722,8,114,1,115,1,115,3,115,1726,8,115,1,115,
+		3,115,1729,8,115,1,116,1,116,1,117,1,117,1,117,0,0,118,0,2,4,6,8,10,12,
+		14,16,18,20,22,24,26,28,30,32,34,36,38,40,42,44,46,48,50,52,54,56,58,60,
+		62,64,66,68,70,72,74,76,78,80,82,84,86,88,90,92,94,96,98,100,102,104,106,
+		108,110,112,114,116,118,120,122,124,126,128,130,132,134,136,138,140,142,
+		144,146,148,150,152,154,156,158,160,162,164,166,168,170,172,174,176,178,
+		180,182,184,186,188,190,192,194,196,198,200,202,204,206,208,210,212,214,
+		216,218,220,222,224,226,228,230,232,234,0,23,2,0,172,173,175,176,2,0,45,
+		45,135,135,2,0,22,22,78,78,2,0,48,48,150,150,2,0,172,172,175,175,2,0,101,
+		101,165,165,2,0,85,85,162,162,2,0,97,97,107,107,2,0,71,71,105,105,2,0,
+		37,37,46,46,4,0,97,97,107,107,118,118,141,141,2,0,80,80,137,137,1,0,148,
+		149,2,0,101,101,154,154,2,0,109,109,116,116,3,0,82,82,111,111,140,140,
+		2,0,139,139,170,170,2,0,83,83,104,104,1,0,47,48,2,0,54,54,150,150,2,0,
+		11,13,15,15,4,0,103,103,171,171,173,174,176,176,28,0,16,20,22,30,32,35,
+		37,46,49,64,66,68,70,70,74,74,76,76,78,82,84,92,94,96,98,101,105,105,108,
+		128,130,138,140,142,144,145,147,149,151,151,153,155,158,160,162,165,167,
+		167,169,169,172,172,175,175,177,177,1962,0,236,1,0,0,0,2,239,1,0,0,0,4,
+		291,1,0,0,0,6,293,1,0,0,0,8,296,1,0,0,0,10,299,1,0,0,0,12,306,1,0,0,0,
+		14,308,1,0,0,0,16,311,1,0,0,0,18,327,1,0,0,0,20,329,1,0,0,0,22,332,1,0,
+		0,0,24,335,1,0,0,0,26,338,1,0,0,0,28,340,1,0,0,0,30,360,1,0,0,0,32,362,
+		1,0,0,0,34,366,1,0,0,0,36,390,1,0,0,0,38,393,1,0,0,0,40,425,1,0,0,0,42,
+		427,1,0,0,0,44,432,1,0,0,0,46,453,1,0,0,0,48,461,1,0,0,0,50,469,1,0,0,
+		0,52,476,1,0,0,0,54,493,1,0,0,0,56,495,1,0,0,0,58,504,1,0,0,0,60,519,1,
+		0,0,0,62,531,1,0,0,0,64,548,1,0,0,0,66,550,1,0,0,0,68,553,1,0,0,0,70,558,
+		1,0,0,0,72,579,1,0,0,0,74,592,1,0,0,0,76,594,1,0,0,0,78,605,1,0,0,0,80,
+		668,1,0,0,0,82,671,1,0,0,0,84,677,1,0,0,0,86,680,1,0,0,0,88,695,1,0,0,
+		0,90,697,1,0,0,0,92,720,1,0,0,0,94,739,1,0,0,0,96,741,1,0,0,0,98,746,1,
+		0,0,0,100,762,1,0,0,0,102,764,1,0,0,0,104,767,1,0,0,0,106,771,1,0,0,0,
+		108,774,1,0,0,0,110,784,1,0,0,0,112,788,1,0,0,0,114,794,1,0,0,0,116,806,
+		1,0,0,0,118,826,1,0,0,0,120,932,1,0,0,0,122,934,1,0,0,0,124,942,1,0,0,
+		0,126,959,1,0,0,0,128,966,1,0,0,0,130,985,1,0,0,0,132,987,1,0,0,0,134,
+		1056,1,0,0,0,136,1082,1,0,0,0,138,1094,1,0,0,0,140,1112,1,0,0,0,142,1114,
+		1,0,0,0,144,1153,1,0,0,0,146,1155,1,0,0,0,148,1166,1,0,0,0,150,1179,1,
+		0,0,0,152,1247,1,0,0,0,154,1257,1,0,0,0,156,1278,1,0,0,0,158,1304,1,0,
+		0,0,160,1309,1,0,0,0,162,1311,1,0,0,0,164,1323,1,0,0,0,166,1339,1,0,0,
+		0,168,1343,1,0,0,0,170,1348,1,0,0,0,172,1380,1,0,0,0,174,1382,1,0,0,0,
+		176,1407,1,0,0,0,178,1409,1,0,0,0,180,1455,1,0,0,0,182,1480,1,0,0,0,184,
+		1505,1,0,0,0,186,1513,1,0,0,0,188,1531,1,0,0,0,190,1534,1,0,0,0,192,1564,
+		1,0,0,0,194,1598,1,0,0,0,196,1617,1,0,0,0,198,1622,1,0,0,0,200,1638,1,
+		0,0,0,202,1653,1,0,0,0,204,1655,1,0,0,0,206,1657,1,0,0,0,208,1660,1,0,
+		0,0,210,1664,1,0,0,0,212,1666,1,0,0,0,214,1668,1,0,0,0,216,1675,1,0,0,
+		0,218,1687,1,0,0,0,220,1689,1,0,0,0,222,1696,1,0,0,0,224,1705,1,0,0,0,
+		226,1707,1,0,0,0,228,1709,1,0,0,0,230,1728,1,0,0,0,232,1730,1,0,0,0,234,
+		1732,1,0,0,0,236,237,3,4,2,0,237,238,5,0,0,1,238,1,1,0,0,0,239,240,3,198,
+		99,0,240,241,5,0,0,1,241,3,1,0,0,0,242,292,3,6,3,0,243,292,3,8,4,0,244,
+		292,3,10,5,0,245,292,3,14,7,0,246,292,3,16,8,0,247,292,3,20,10,0,248,292,
+		3,22,11,0,249,292,3,24,12,0,250,292,3,26,13,0,251,292,3,28,14,0,252,292,
+		3,32,16,0,253,292,3,34,17,0,254,292,3,38,19,0,255,292,3,42,21,0,256,292,
+		3,44,22,0,257,292,3,78,39,0,258,292,3,66,33,0,259,292,3,68,34,0,260,292,
+		3,72,36,0,261,292,3,74,37,0,262,292,3,90,45,0,263,292,3,92,46,0,264,292,
+		3,94,47,0,265,292,3,96,48,0,266,292,3,98,49,0,267,292,3,102,51,0,268,292,
+		3,104,52,0,269,292,3,114,57,0,270,292,3,116,58,0,271,292,3,134,67,0,272,
+		292,3,142,71,0,273,292,3,146,73,0,274,292,3,148,74,0,275,292,3,150,75,
+		0,276,292,3,178,89,0,277,292,3,180,90,0,278,292,3,192,96,0,279,292,3,46,
+		23,0,280,292,3,174,87,0,281,292,3,106,53,0,282,292,3,108,54,0,283,292,
+		3,112,56,0,284,292,3,136,68,0,285,292,3,48,24,0,286,292,3,50,25,0,287,
+		292,3,52,26,0,288,292,3,58,29,0,289,292,3,60,30,0,290,292,3,56,28,0,291,
+		242,1,0,0,0,291,243,1,0,0,0,291,244,1,0,0,0,291,245,1,0,0,0,291,246,1,
+		0,0,0,291,247,1,0,0,0,291,248,1,0,0,0,291,249,1,0,0,0,291,250,1,0,0,0,
+		291,251,1,0,0,0,291,252,1,0,0,0,291,253,1,0,0,0,291,254,1,0,0,0,291,255,
+		1,0,0,0,291,256,1,0,0,0,291,257,1,0,0,0,291,258,1,0,0,0,291,259,1,0,0,
+		0,291,260,1,0,0,0,291,261,1,0,0,0,291,262,1,0,0,0,291,263,1,0,0,0,291,
+		264,1,0,0,0,291,265,1,0,0,0,291,266,1,0,0,0,291,267,1,0,0,0,291,268,1,
+		0,0,0,291,269,1,0,0,0,291,270,1,0,0,0,291,271,1,0,0,0,291,272,1,0,0,0,
+		291,273,1,0,0,0,291,274,1,0,0,0,291,275,1,0,0,0,291,276,1,0,0,0,291,277,
+		1,0,0,0,291,278,1,0,0,0,291,279,1,0,0,0,291,280,1,0,0,0,291,281,1,0,0,
+		0,291,282,1,0,0,0,291,283,1,0,0,0,291,284,1,0,0,0,291,285,1,0,0,0,291,
+		286,1,0,0,0,291,287,1,0,0,0,291,288,1,0,0,0,291,289,1,0,0,0,291,290,1,
+		0,0,0,292,5,1,0,0,0,293,294,5,41,0,0,294,295,3,230,115,0,295,7,1,0,0,0,
+		296,297,5,43,0,0,297,298,5,182,0,0,298,9,1,0,0,0,299,300,5,61,0,0,300,
+		301,3,12,6,0,301,11,1,0,0,0,302,307,5,178,0,0,303,307,5,181,0,0,304,307,
+		5,182,0,0,305,307,3,234,117,0,306,302,1,0,0,0,306,303,1,0,0,0,306,304,
+		1,0,0,0,306,305,1,0,0,0,307,13,1,0,0,0,308,309,5,58,0,0,309,310,3,234,
+		117,0,310,15,1,0,0,0,311,312,5,51,0,0,312,317,3,18,9,0,313,314,5,5,0,0,
+		314,316,3,18,9,0,315,313,1,0,0,0,316,319,1,0,0,0,317,315,1,0,0,0,317,318,
+		1,0,0,0,318,17,1,0,0,0,319,317,1,0,0,0,320,328,3,234,117,0,321,328,5,182,
+		0,0,322,325,5,178,0,0,323,326,3,234,117,0,324,326,5,15,0,0,325,323,1,0,
+		0,0,325,324,1,0,0,0,325,326,1,0,0,0,326,328,1,0,0,0,327,320,1,0,0,0,327,
+		321,1,0,0,0,327,322,1,0,0,0,328,19,1,0,0,0,329,330,5,52,0,0,330,331,5,
+		182,0,0,331,21,1,0,0,0,332,333,5,42,0,0,333,334,5,182,0,0,334,23,1,0,0,
+		0,335,336,5,62,0,0,336,337,3,234,117,0,337,25,1,0,0,0,338,339,5,3,0,0,
+		339,27,1,0,0,0,340,341,5,64,0,0,341,343,3,234,117,0,342,344,5,182,0,0,
+		343,342,1,0,0,0,343,344,1,0,0,0,344,349,1,0,0,0,345,346,5,5,0,0,346,348,
+		3,30,15,0,347,345,1,0,0,0,348,351,1,0,0,0,349,347,1,0,0,0,349,350,1,0,
+		0,0,350,29,1,0,0,0,351,349,1,0,0,0,352,353,5,164,0,0,353,361,3,230,115,
+		0,354,358,3,230,115,0,355,359,7,0,0,0,356,357,5,14,0,0,357,359,5,95,0,
+		0,358,355,1,0,0,0,358,356,1,0,0,0,359,361,1,0,0,0,360,352,1,0,0,0,360,
+		354,1,0,0,0,361,31,1,0,0,0,362,363,5,34,0,0,363,364,3,230,115,0,364,365,
+		5,174,0,0,365,33,1,0,0,0,366,367,5,33,0,0,367,368,3,208,104,0,368,369,
+		5,7,0,0,369,372,3,230,115,0,370,373,3,212,106,0,371,373,7,1,0,0,372,370,
+		1,0,0,0,372,371,1,0,0,0,373,388,1,0,0,0,374,375,5,69,0,0,375,376,3,230,
+		115,0,376,377,3,210,105,0,377,378,5,156,0,0,378,379,3,36,18,0,379,389,
+		1,0,0,0,380,381,5,156,0,0,381,382,3,36,18,0,382,383,5,5,0,0,383,384,3,
+		230,115,0,384,385,3,210,105,0,385,386,5,156,0,0,386,387,3,36,18,0,387,
+		389,1,0,0,0,388,374,1,0,0,0,388,380,1,0,0,0,389,35,1,0,0,0,390,391,3,230,
+		115,0,391,392,3,232,116,0,392,37,1,0,0,0,393,394,5,59,0,0,394,398,3,208,
+		104,0,395,396,5,5,0,0,396,397,5,118,0,0,397,399,5,47,0,0,398,395,1,0,0,
+		0,398,399,1,0,0,0,399,400,1,0,0,0,400,401,5,7,0,0,401,402,5,78,0,0,402,
+		407,3,230,115,0,403,408,5,81,0,0,404,405,5,84,0,0,405,406,5,119,0,0,406,
+		408,5,24,0,0,407,403,1,0,0,0,407,404,1,0,0,0,407,408,1,0,0,0,408,413,1,
+		0,0,0,409,410,5,5,0,0,410,412,3,40,20,0,411,409,1,0,0,0,412,415,1,0,0,
+		0,413,411,1,0,0,0,413,414,1,0,0,0,414,39,1,0,0,0,415,413,1,0,0,0,416,417,
+		5,97,0,0,417,418,5,54,0,0,418,419,5,103,0,0,419,420,5,180,0,0,420,426,
+		7,2,0,0,421,422,5,119,0,0,422,423,5,103,0,0,423,424,5,152,0,0,424,426,
+		5,99,0,0,425,416,1,0,0,0,425,421,1,0,0,0,426,41,1,0,0,0,427,428,5,40,0,
+		0,428,429,3,234,117,0,429,430,5,105,0,0,430,431,3,214,107,0,431,43,1,0,
+		0,0,432,433,5,24,0,0,433,434,3,234,117,0,434,444,5,105,0,0,435,436,7,3,
+		0,0,436,437,5,31,0,0,437,445,3,214,107,0,438,442,3,214,107,0,439,440,7,
+		3,0,0,440,441,5,31,0,0,441,443,3,214,107,0,442,439,1,0,0,0,442,443,1,0,
+		0,0,443,445,1,0,0,0,444,435,1,0,0,0,444,438,1,0,0,0,445,450,1,0,0,0,446,
+		447,5,5,0,0,447,449,3,64,32,0,448,446,1,0,0,0,449,452,1,0,0,0,450,448,
+		1,0,0,0,450,451,1,0,0,0,451,45,1,0,0,0,452,450,1,0,0,0,453,459,5,23,0,
+		0,454,455,5,168,0,0,455,456,5,159,0,0,456,460,7,2,0,0,457,458,5,166,0,
+		0,458,460,5,79,0,0,459,454,1,0,0,0,459,457,1,0,0,0,460,47,1,0,0,0,461,
+		467,5,20,0,0,462,463,3,234,117,0,463,464,5,5,0,0,464,465,3,232,116,0,465,
+		468,1,0,0,0,466,468,5,182,0,0,467,462,1,0,0,0,467,466,1,0,0,0,468,49,1,
+		0,0,0,469,470,5,26,0,0,470,471,3,234,117,0,471,472,5,105,0,0,472,474,3,
+		214,107,0,473,475,5,110,0,0,474,473,1,0,0,0,474,475,1,0,0,0,475,51,1,0,
+		0,0,476,477,5,29,0,0,477,478,3,234,117,0,478,479,5,105,0,0,479,484,3,194,
+		97,0,480,481,5,5,0,0,481,483,3,54,27,0,482,480,1,0,0,0,483,486,1,0,0,0,
+		484,482,1,0,0,0,484,485,1,0,0,0,485,53,1,0,0,0,486,484,1,0,0,0,487,494,
+		5,125,0,0,488,489,5,151,0,0,489,490,5,77,0,0,490,491,3,230,115,0,491,492,
+		5,14,0,0,492,494,1,0,0,0,493,487,1,0,0,0,493,488,1,0,0,0,494,55,1,0,0,
+		0,495,496,5,16,0,0,496,499,3,234,117,0,497,498,5,121,0,0,498,500,3,234,
+		117,0,499,497,1,0,0,0,499,500,1,0,0,0,500,501,1,0,0,0,501,502,5,7,0,0,
+		502,503,5,182,0,0,503,57,1,0,0,0,504,505,5,57,0,0,505,506,3,208,104,0,
+		506,507,5,7,0,0,507,508,3,230,115,0,508,509,3,212,106,0,509,510,5,69,0,
+		0,510,511,3,230,115,0,511,512,3,210,105,0,512,513,5,163,0,0,513,514,3,
+		230,115,0,514,517,7,4,0,0,515,516,5,5,0,0,516,518,3,234,117,0,517,515,
+		1,0,0,0,517,518,1,0,0,0,518,59,1,0,0,0,519,520,5,38,0,0,520,521,3,18,9,
+		0,521,522,5,7,0,0,522,523,3,234,117,0,523,528,3,62,31,0,524,525,5,5,0,
+		0,525,527,3,62,31,0,526,524,1,0,0,0,527,530,1,0,0,0,528,526,1,0,0,0,528,
+		529,1,0,0,0,529,61,1,0,0,0,530,528,1,0,0,0,531,532,3,230,115,0,532,533,
+		3,232,116,0,533,534,7,5,0,0,534,63,1,0,0,0,535,549,5,120,0,0,536,549,5,
+		92,0,0,537,538,5,117,0,0,538,539,5,121,0,0,539,542,3,224,112,0,540,541,
+		5,11,0,0,541,543,3,224,112,0,542,540,1,0,0,0,542,543,1,0,0,0,543,549,1,
+		0,0,0,544,545,5,138,0,0,545,549,7,6,0,0,546,547,5,167,0,0,547,549,3,214,
+		107,0,548,535,1,0,0,0,548,536,1,0,0,0,548,537,1,0,0,0,548,544,1,0,0,0,
+		548,546,1,0,0,0,549,65,1,0,0,0,550,551,5,60,0,0,551,552,5,182,0,0,552,
+		67,1,0,0,0,553,556,5,54,0,0,554,557,3,70,35,0,555,557,3,76,38,0,556,554,
+		1,0,0,0,556,555,1,0,0,0,557,69,1,0,0,0,558,559,5,43,0,0,559,569,3,234,
+		117,0,560,561,5,32,0,0,561,564,5,131,0,0,562,563,5,103,0,0,563,565,3,234,
+		117,0,564,562,1,0,0,0,564,565,1,0,0,0,565,567,1,0,0,0,566,568,5,5,0,0,
+		567,566,1,0,0,0,567,568,1,0,0,0,568,570,1,0,0,0,569,560,1,0,0,0,569,570,
+		1,0,0,0,570,571,1,0,0,0,571,572,5,128,0,0,572,573,5,117,0,0,573,574,5,
+		121,0,0,574,577,3,230,115,0,575,576,5,11,0,0,576,578,3,230,115,0,577,575,
+		1,0,0,0,577,578,1,0,0,0,578,71,1,0,0,0,579,582,5,35,0,0,580,583,5,182,
+		0,0,581,583,7,7,0,0,582,580,1,0,0,0,582,581,1,0,0,0,583,584,1,0,0,0,584,
+		590,5,105,0,0,585,586,5,8,0,0,586,587,3,118,59,0,587,588,5,9,0,0,588,591,
+		1,0,0,0,589,591,3,234,117,0,590,585,1,0,0,0,590,589,1,0,0,0,591,73,1,0,
+		0,0,592,593,5,4,0,0,593,75,1,0,0,0,594,597,5,177,0,0,595,596,5,121,0,0,
+		596,598,5,177,0,0,597,595,1,0,0,0,597,598,1,0,0,0,598,600,1,0,0,0,599,
+		601,5,182,0,0,600,599,1,0,0,0,600,601,1,0,0,0,601,602,1,0,0,0,602,603,
+		5,105,0,0,603,604,3,118,59,0,604,77,1,0,0,0,605,606,5,44,0,0,606,610,3,
+		234,117,0,607,608,5,5,0,0,608,609,5,113,0,0,609,611,5,178,0,0,610,607,
+		1,0,0,0,610,611,1,0,0,0,611,613,1,0,0,0,612,614,3,80,40,0,613,612,1,0,
+		0,0,613,614,1,0,0,0,614,616,1,0,0,0,615,617,3,198,99,0,616,615,1,0,0,0,
+		616,617,1,0,0,0,617,79,1,0,0,0,618,619,5,32,0,0,619,620,3,234,117,0,620,
+		621,5,7,0,0,621,626,3,220,110,0,622,623,3,212,106,0,623,624,5,73,0,0,624,
+		625,3,202,101,0,625,627,1,0,0,0,626,622,1,0,0,0,626,627,1,0,0,0,627,669,
+		1,0,0,0,628,629,5,105,0,0,629,630,3,234,117,0,630,634,5,114,0,0,631,632,
+		5,5,0,0,632,633,5,158,0,0,633,635,5,128,0,0,634,631,1,0,0,0,634,635,1,
+		0,0,0,635,669,1,0,0,0,636,637,5,65,0,0,637,642,3,82,41,0,638,639,5,5,0,
+		0,639,641,3,82,41,0,640,638,1,0,0,0,641,644,1,0,0,0,642,640,1,0,0,0,642,
+		643,1,0,0,0,643,669,1,0,0,0,644,642,1,0,0,0,645,646,5,130,0,0,646,649,
+		5,162,0,0,647,650,5,68,0,0,648,650,5,72,0,0,649,647,1,0,0,0,649,648,1,
+		0,0,0,650,651,1,0,0,0,651,656,3,86,43,0,652,653,5,69,0,0,653,655,3,86,
+		43,0,654,652,1,0,0,0,655,658,1,0,0,0,656,654,1,0,0,0,656,657,1,0,0,0,657,
+		659,1,0,0,0,658,656,1,0,0,0,659,660,5,7,0,0,660,665,3,190,95,0,661,662,
+		5,5,0,0,662,664,3,190,95,0,663,661,1,0,0,0,664,667,1,0,0,0,665,663,1,0,
+		0,0,665,666,1,0,0,0,666,669,1,0,0,0,667,665,1,0,0,0,668,618,1,0,0,0,668,
+		628,1,0,0,0,668,636,1,0,0,0,668,645,1,0,0,0,669,81,1,0,0,0,670,672,3,84,
+		42,0,671,670,1,0,0,0,672,673,1,0,0,0,673,671,1,0,0,0,673,674,1,0,0,0,674,
+		83,1,0,0,0,675,678,3,234,117,0,676,678,5,97,0,0,677,675,1,0,0,0,677,676,
+		1,0,0,0,678,85,1,0,0,0,679,681,3,186,93,0,680,679,1,0,0,0,681,682,1,0,
+		0,0,682,680,1,0,0,0,682,683,1,0,0,0,683,688,1,0,0,0,684,685,5,5,0,0,685,
 		687,3,88,44,0,686,684,1,0,0,0,687,690,1,0,0,0,688,686,1,0,0,0,688,689,
 		1,0,0,0,689,87,1,0,0,0,690,688,1,0,0,0,691,696,3,188,94,0,692,693,3,204,
 		102,0,693,694,5,96,0,0,694,696,1,0,0,0,695,691,1,0,0,0,695,692,1,0,0,0,
@@ -15015,94 +15029,95 @@ internal partial class TurnrowParser : Parser {
 		1446,1,0,0,0,1448,1449,1,0,0,0,1449,1453,1,0,0,0,1450,1448,1,0,0,0,1451,
 		1452,5,7,0,0,1452,1454,3,190,95,0,1453,1451,1,0,0,0,1453,1454,1,0,0,0,
 		1454,179,1,0,0,0,1455,1456,5,19,0,0,1456,1457,3,234,117,0,1457,1458,5,
-		121,0,0,1458,1459,3,234,117,0,1459,1460,5,7,0,0,1460,1461,3,220,110,0,
-		1461,1462,5,65,0,0,1462,1463,5,5,0,0,1463,1464,3,220,110,0,1464,1465,5,
-		85,0,0,1465,1466,5,5,0,0,1466,1469,5,106,0,0,1467,1468,5,166,0,0,1468,
-		1470,3,208,104,0,1469,1467,1,0,0,0,1469,1470,1,0,0,0,1470,1471,1,0,0,0,
-		1471,1473,3,132,66,0,1472,1474,3,198,99,0,1473,1472,1,0,0,0,1473,1474,
-		1,0,0,0,1474,181,1,0,0,0,1475,1477,3,186,93,0,1476,1475,1,0,0,0,1477,1478,
-		1,0,0,0,1478,1476,1,0,0,0,1478,1479,1,0,0,0,1479,183,1,0,0,0,1480,1502,
-		3,188,94,0,1481,1487,5,87,0,0,1482,1483,3,228,114,0,1483,1484,5,156,0,
-		0,1484,1485,3,228,114,0,1485,1486,3,232,116,0,1486,1488,1,0,0,0,1487,1482,
-		1,0,0,0,1487,1488,1,0,0,0,1488,1502,1,0,0,0,1489,1493,5,103,0,0,1490,1491,
-		5,152,0,0,1491,1494,5,141,0,0,1492,1494,5,126,0,0,1493,1490,1,0,0,0,1493,
-		1492,1,0,0,0,1494,1495,1,0,0,0,1495,1502,5,127,0,0,1496,1497,5,166,0,0,
-		1497,1502,3,234,117,0,1498,1499,3,204,102,0,1499,1500,5,157,0,0,1500,1502,
-		1,0,0,0,1501,1480,1,0,0,0,1501,1481,1,0,0,0,1501,1489,1,0,0,0,1501,1496,
-		1,0,0,0,1501,1498,1,0,0,0,1502,185,1,0,0,0,1503,1510,3,234,117,0,1504,
-		1510,5,97,0,0,1505,1510,5,107,0,0,1506,1510,5,47,0,0,1507,1510,5,48,0,
-		0,1508,1510,5,150,0,0,1509,1503,1,0,0,0,1509,1504,1,0,0,0,1509,1505,1,
-		0,0,0,1509,1506,1,0,0,0,1509,1507,1,0,0,0,1509,1508,1,0,0,0,1510,187,1,
-		0,0,0,1511,1512,5,67,0,0,1512,1514,5,76,0,0,1513,1511,1,0,0,0,1513,1514,
-		1,0,0,0,1514,1515,1,0,0,0,1515,1520,7,7,0,0,1516,1521,5,47,0,0,1517,1518,
-		3,220,110,0,1518,1519,3,210,105,0,1519,1521,1,0,0,0,1520,1516,1,0,0,0,
-		1520,1517,1,0,0,0,1521,1528,1,0,0,0,1522,1523,5,48,0,0,1523,1524,3,220,
-		110,0,1524,1525,5,156,0,0,1525,1526,3,220,110,0,1526,1528,1,0,0,0,1527,
-		1513,1,0,0,0,1527,1522,1,0,0,0,1528,189,1,0,0,0,1529,1531,3,228,114,0,
-		1530,1529,1,0,0,0,1530,1531,1,0,0,0,1531,1533,1,0,0,0,1532,1534,3,234,
-		117,0,1533,1532,1,0,0,0,1534,1535,1,0,0,0,1535,1533,1,0,0,0,1535,1536,
-		1,0,0,0,1536,1558,1,0,0,0,1537,1538,5,103,0,0,1538,1545,5,86,0,0,1539,
-		1546,5,47,0,0,1540,1542,3,234,117,0,1541,1540,1,0,0,0,1542,1543,1,0,0,
-		0,1543,1541,1,0,0,0,1543,1544,1,0,0,0,1544,1546,1,0,0,0,1545,1539,1,0,
-		0,0,1545,1541,1,0,0,0,1546,1559,1,0,0,0,1547,1555,5,129,0,0,1548,1556,
-		5,47,0,0,1549,1553,3,220,110,0,1550,1554,3,210,105,0,1551,1554,5,150,0,
-		0,1552,1554,3,234,117,0,1553,1550,1,0,0,0,1553,1551,1,0,0,0,1553,1552,
-		1,0,0,0,1554,1556,1,0,0,0,1555,1548,1,0,0,0,1555,1549,1,0,0,0,1556,1559,
-		1,0,0,0,1557,1559,5,93,0,0,1558,1537,1,0,0,0,1558,1547,1,0,0,0,1558,1557,
-		1,0,0,0,1558,1559,1,0,0,0,1559,191,1,0,0,0,1560,1561,5,27,0,0,1561,1592,
-		3,194,97,0,1562,1572,5,40,0,0,1563,1564,5,73,0,0,1564,1565,7,14,0,0,1565,
-		1573,3,214,107,0,1566,1570,3,214,107,0,1567,1568,5,5,0,0,1568,1569,5,167,
-		0,0,1569,1571,3,214,107,0,1570,1567,1,0,0,0,1570,1571,1,0,0,0,1571,1573,
-		1,0,0,0,1572,1563,1,0,0,0,1572,1566,1,0,0,0,1573,1593,1,0,0,0,1574,1577,
-		7,8,0,0,1575,1576,5,73,0,0,1576,1578,7,14,0,0,1577,1575,1,0,0,0,1577,1578,
-		1,0,0,0,1578,1579,1,0,0,0,1579,1593,3,194,97,0,1580,1582,7,15,0,0,1581,
-		1583,5,98,0,0,1582,1581,1,0,0,0,1582,1583,1,0,0,0,1583,1590,1,0,0,0,1584,
-		1585,5,103,0,0,1585,1586,5,48,0,0,1586,1587,3,220,110,0,1587,1588,5,156,
-		0,0,1588,1589,3,220,110,0,1589,1591,1,0,0,0,1590,1584,1,0,0,0,1590,1591,
-		1,0,0,0,1591,1593,1,0,0,0,1592,1562,1,0,0,0,1592,1574,1,0,0,0,1592,1580,
-		1,0,0,0,1593,193,1,0,0,0,1594,1611,3,214,107,0,1595,1597,5,97,0,0,1596,
-		1595,1,0,0,0,1596,1597,1,0,0,0,1597,1602,1,0,0,0,1598,1600,5,177,0,0,1599,
-		1601,5,177,0,0,1600,1599,1,0,0,0,1600,1601,1,0,0,0,1601,1603,1,0,0,0,1602,
-		1598,1,0,0,0,1602,1603,1,0,0,0,1603,1604,1,0,0,0,1604,1608,7,3,0,0,1605,
-		1607,3,196,98,0,1606,1605,1,0,0,0,1607,1610,1,0,0,0,1608,1606,1,0,0,0,
-		1608,1609,1,0,0,0,1609,1612,1,0,0,0,1610,1608,1,0,0,0,1611,1596,1,0,0,
-		0,1611,1612,1,0,0,0,1612,195,1,0,0,0,1613,1614,3,226,113,0,1614,1616,3,
-		224,112,0,1615,1617,7,3,0,0,1616,1615,1,0,0,0,1616,1617,1,0,0,0,1617,197,
-		1,0,0,0,1618,1619,5,10,0,0,1619,1624,3,200,100,0,1620,1621,5,5,0,0,1621,
-		1623,3,200,100,0,1622,1620,1,0,0,0,1623,1626,1,0,0,0,1624,1622,1,0,0,0,
-		1624,1625,1,0,0,0,1625,1632,1,0,0,0,1626,1624,1,0,0,0,1627,1628,5,168,
-		0,0,1628,1629,5,159,0,0,1629,1633,7,2,0,0,1630,1631,5,166,0,0,1631,1633,
-		5,79,0,0,1632,1627,1,0,0,0,1632,1630,1,0,0,0,1632,1633,1,0,0,0,1633,199,
-		1,0,0,0,1634,1641,3,220,110,0,1635,1637,3,234,117,0,1636,1635,1,0,0,0,
-		1637,1638,1,0,0,0,1638,1636,1,0,0,0,1638,1639,1,0,0,0,1639,1642,1,0,0,
-		0,1640,1642,5,150,0,0,1641,1636,1,0,0,0,1641,1640,1,0,0,0,1641,1642,1,
-		0,0,0,1642,201,1,0,0,0,1643,1644,5,21,0,0,1644,1650,5,89,0,0,1645,1647,
-		3,234,117,0,1646,1648,5,88,0,0,1647,1646,1,0,0,0,1647,1648,1,0,0,0,1648,
-		1650,1,0,0,0,1649,1643,1,0,0,0,1649,1645,1,0,0,0,1650,203,1,0,0,0,1651,
-		1652,7,16,0,0,1652,205,1,0,0,0,1653,1654,7,17,0,0,1654,207,1,0,0,0,1655,
-		1657,3,234,117,0,1656,1655,1,0,0,0,1657,1658,1,0,0,0,1658,1656,1,0,0,0,
-		1658,1659,1,0,0,0,1659,209,1,0,0,0,1660,1661,7,18,0,0,1661,211,1,0,0,0,
-		1662,1663,7,19,0,0,1663,213,1,0,0,0,1664,1668,3,218,109,0,1665,1667,3,
-		216,108,0,1666,1665,1,0,0,0,1667,1670,1,0,0,0,1668,1666,1,0,0,0,1668,1669,
-		1,0,0,0,1669,215,1,0,0,0,1670,1668,1,0,0,0,1671,1672,3,226,113,0,1672,
-		1673,3,218,109,0,1673,217,1,0,0,0,1674,1676,3,228,114,0,1675,1677,3,232,
-		116,0,1676,1675,1,0,0,0,1676,1677,1,0,0,0,1677,1684,1,0,0,0,1678,1684,
-		3,234,117,0,1679,1680,5,8,0,0,1680,1681,3,214,107,0,1681,1682,5,9,0,0,
-		1682,1684,1,0,0,0,1683,1674,1,0,0,0,1683,1678,1,0,0,0,1683,1679,1,0,0,
-		0,1684,219,1,0,0,0,1685,1689,3,224,112,0,1686,1688,3,222,111,0,1687,1686,
-		1,0,0,0,1688,1691,1,0,0,0,1689,1687,1,0,0,0,1689,1690,1,0,0,0,1690,221,
-		1,0,0,0,1691,1689,1,0,0,0,1692,1693,3,226,113,0,1693,1694,3,224,112,0,
-		1694,223,1,0,0,0,1695,1702,3,228,114,0,1696,1702,3,234,117,0,1697,1698,
-		5,8,0,0,1698,1699,3,220,110,0,1699,1700,5,9,0,0,1700,1702,1,0,0,0,1701,
-		1695,1,0,0,0,1701,1696,1,0,0,0,1701,1697,1,0,0,0,1702,225,1,0,0,0,1703,
-		1704,7,20,0,0,1704,227,1,0,0,0,1705,1717,3,230,115,0,1706,1707,5,8,0,0,
-		1707,1712,3,230,115,0,1708,1709,5,5,0,0,1709,1711,3,230,115,0,1710,1708,
-		1,0,0,0,1711,1714,1,0,0,0,1712,1710,1,0,0,0,1712,1713,1,0,0,0,1713,1715,
-		1,0,0,0,1714,1712,1,0,0,0,1715,1716,5,9,0,0,1716,1718,1,0,0,0,1717,1706,
-		1,0,0,0,1717,1718,1,0,0,0,1718,229,1,0,0,0,1719,1721,5,178,0,0,1720,1722,
-		5,179,0,0,1721,1720,1,0,0,0,1721,1722,1,0,0,0,1722,1725,1,0,0,0,1723,1725,
-		5,179,0,0,1724,1719,1,0,0,0,1724,1723,1,0,0,0,1725,231,1,0,0,0,1726,1727,
-		7,21,0,0,1727,233,1,0,0,0,1728,1729,7,22,0,0,1729,235,1,0,0,0,219,291,
+		121,0,0,1458,1459,3,234,117,0,1459,1460,5,7,0,0,1460,1463,3,220,110,0,
+		1461,1462,5,69,0,0,1462,1464,3,220,110,0,1463,1461,1,0,0,0,1463,1464,1,
+		0,0,0,1464,1465,1,0,0,0,1465,1466,5,65,0,0,1466,1467,5,5,0,0,1467,1468,
+		3,220,110,0,1468,1469,5,85,0,0,1469,1470,5,5,0,0,1470,1473,5,106,0,0,1471,
+		1472,5,166,0,0,1472,1474,3,208,104,0,1473,1471,1,0,0,0,1473,1474,1,0,0,
+		0,1474,1475,1,0,0,0,1475,1477,3,132,66,0,1476,1478,3,198,99,0,1477,1476,
+		1,0,0,0,1477,1478,1,0,0,0,1478,181,1,0,0,0,1479,1481,3,186,93,0,1480,1479,
+		1,0,0,0,1481,1482,1,0,0,0,1482,1480,1,0,0,0,1482,1483,1,0,0,0,1483,183,
+		1,0,0,0,1484,1506,3,188,94,0,1485,1491,5,87,0,0,1486,1487,3,228,114,0,
+		1487,1488,5,156,0,0,1488,1489,3,228,114,0,1489,1490,3,232,116,0,1490,1492,
+		1,0,0,0,1491,1486,1,0,0,0,1491,1492,1,0,0,0,1492,1506,1,0,0,0,1493,1497,
+		5,103,0,0,1494,1495,5,152,0,0,1495,1498,5,141,0,0,1496,1498,5,126,0,0,
+		1497,1494,1,0,0,0,1497,1496,1,0,0,0,1498,1499,1,0,0,0,1499,1506,5,127,
+		0,0,1500,1501,5,166,0,0,1501,1506,3,234,117,0,1502,1503,3,204,102,0,1503,
+		1504,5,157,0,0,1504,1506,1,0,0,0,1505,1484,1,0,0,0,1505,1485,1,0,0,0,1505,
+		1493,1,0,0,0,1505,1500,1,0,0,0,1505,1502,1,0,0,0,1506,185,1,0,0,0,1507,
+		1514,3,234,117,0,1508,1514,5,97,0,0,1509,1514,5,107,0,0,1510,1514,5,47,
+		0,0,1511,1514,5,48,0,0,1512,1514,5,150,0,0,1513,1507,1,0,0,0,1513,1508,
+		1,0,0,0,1513,1509,1,0,0,0,1513,1510,1,0,0,0,1513,1511,1,0,0,0,1513,1512,
+		1,0,0,0,1514,187,1,0,0,0,1515,1516,5,67,0,0,1516,1518,5,76,0,0,1517,1515,
+		1,0,0,0,1517,1518,1,0,0,0,1518,1519,1,0,0,0,1519,1524,7,7,0,0,1520,1525,
+		5,47,0,0,1521,1522,3,220,110,0,1522,1523,3,210,105,0,1523,1525,1,0,0,0,
+		1524,1520,1,0,0,0,1524,1521,1,0,0,0,1525,1532,1,0,0,0,1526,1527,5,48,0,
+		0,1527,1528,3,220,110,0,1528,1529,5,156,0,0,1529,1530,3,220,110,0,1530,
+		1532,1,0,0,0,1531,1517,1,0,0,0,1531,1526,1,0,0,0,1532,189,1,0,0,0,1533,
+		1535,3,228,114,0,1534,1533,1,0,0,0,1534,1535,1,0,0,0,1535,1537,1,0,0,0,
+		1536,1538,3,234,117,0,1537,1536,1,0,0,0,1538,1539,1,0,0,0,1539,1537,1,
+		0,0,0,1539,1540,1,0,0,0,1540,1562,1,0,0,0,1541,1542,5,103,0,0,1542,1549,
+		5,86,0,0,1543,1550,5,47,0,0,1544,1546,3,234,117,0,1545,1544,1,0,0,0,1546,
+		1547,1,0,0,0,1547,1545,1,0,0,0,1547,1548,1,0,0,0,1548,1550,1,0,0,0,1549,
+		1543,1,0,0,0,1549,1545,1,0,0,0,1550,1563,1,0,0,0,1551,1559,5,129,0,0,1552,
+		1560,5,47,0,0,1553,1557,3,220,110,0,1554,1558,3,210,105,0,1555,1558,5,
+		150,0,0,1556,1558,3,234,117,0,1557,1554,1,0,0,0,1557,1555,1,0,0,0,1557,
+		1556,1,0,0,0,1558,1560,1,0,0,0,1559,1552,1,0,0,0,1559,1553,1,0,0,0,1560,
+		1563,1,0,0,0,1561,1563,5,93,0,0,1562,1541,1,0,0,0,1562,1551,1,0,0,0,1562,
+		1561,1,0,0,0,1562,1563,1,0,0,0,1563,191,1,0,0,0,1564,1565,5,27,0,0,1565,
+		1596,3,194,97,0,1566,1576,5,40,0,0,1567,1568,5,73,0,0,1568,1569,7,14,0,
+		0,1569,1577,3,214,107,0,1570,1574,3,214,107,0,1571,1572,5,5,0,0,1572,1573,
+		5,167,0,0,1573,1575,3,214,107,0,1574,1571,1,0,0,0,1574,1575,1,0,0,0,1575,
+		1577,1,0,0,0,1576,1567,1,0,0,0,1576,1570,1,0,0,0,1577,1597,1,0,0,0,1578,
+		1581,7,8,0,0,1579,1580,5,73,0,0,1580,1582,7,14,0,0,1581,1579,1,0,0,0,1581,
+		1582,1,0,0,0,1582,1583,1,0,0,0,1583,1597,3,194,97,0,1584,1586,7,15,0,0,
+		1585,1587,5,98,0,0,1586,1585,1,0,0,0,1586,1587,1,0,0,0,1587,1594,1,0,0,
+		0,1588,1589,5,103,0,0,1589,1590,5,48,0,0,1590,1591,3,220,110,0,1591,1592,
+		5,156,0,0,1592,1593,3,220,110,0,1593,1595,1,0,0,0,1594,1588,1,0,0,0,1594,
+		1595,1,0,0,0,1595,1597,1,0,0,0,1596,1566,1,0,0,0,1596,1578,1,0,0,0,1596,
+		1584,1,0,0,0,1597,193,1,0,0,0,1598,1615,3,214,107,0,1599,1601,5,97,0,0,
+		1600,1599,1,0,0,0,1600,1601,1,0,0,0,1601,1606,1,0,0,0,1602,1604,5,177,
+		0,0,1603,1605,5,177,0,0,1604,1603,1,0,0,0,1604,1605,1,0,0,0,1605,1607,
+		1,0,0,0,1606,1602,1,0,0,0,1606,1607,1,0,0,0,1607,1608,1,0,0,0,1608,1612,
+		7,3,0,0,1609,1611,3,196,98,0,1610,1609,1,0,0,0,1611,1614,1,0,0,0,1612,
+		1610,1,0,0,0,1612,1613,1,0,0,0,1613,1616,1,0,0,0,1614,1612,1,0,0,0,1615,
+		1600,1,0,0,0,1615,1616,1,0,0,0,1616,195,1,0,0,0,1617,1618,3,226,113,0,
+		1618,1620,3,224,112,0,1619,1621,7,3,0,0,1620,1619,1,0,0,0,1620,1621,1,
+		0,0,0,1621,197,1,0,0,0,1622,1623,5,10,0,0,1623,1628,3,200,100,0,1624,1625,
+		5,5,0,0,1625,1627,3,200,100,0,1626,1624,1,0,0,0,1627,1630,1,0,0,0,1628,
+		1626,1,0,0,0,1628,1629,1,0,0,0,1629,1636,1,0,0,0,1630,1628,1,0,0,0,1631,
+		1632,5,168,0,0,1632,1633,5,159,0,0,1633,1637,7,2,0,0,1634,1635,5,166,0,
+		0,1635,1637,5,79,0,0,1636,1631,1,0,0,0,1636,1634,1,0,0,0,1636,1637,1,0,
+		0,0,1637,199,1,0,0,0,1638,1645,3,220,110,0,1639,1641,3,234,117,0,1640,
+		1639,1,0,0,0,1641,1642,1,0,0,0,1642,1640,1,0,0,0,1642,1643,1,0,0,0,1643,
+		1646,1,0,0,0,1644,1646,5,150,0,0,1645,1640,1,0,0,0,1645,1644,1,0,0,0,1645,
+		1646,1,0,0,0,1646,201,1,0,0,0,1647,1648,5,21,0,0,1648,1654,5,89,0,0,1649,
+		1651,3,234,117,0,1650,1652,5,88,0,0,1651,1650,1,0,0,0,1651,1652,1,0,0,
+		0,1652,1654,1,0,0,0,1653,1647,1,0,0,0,1653,1649,1,0,0,0,1654,203,1,0,0,
+		0,1655,1656,7,16,0,0,1656,205,1,0,0,0,1657,1658,7,17,0,0,1658,207,1,0,
+		0,0,1659,1661,3,234,117,0,1660,1659,1,0,0,0,1661,1662,1,0,0,0,1662,1660,
+		1,0,0,0,1662,1663,1,0,0,0,1663,209,1,0,0,0,1664,1665,7,18,0,0,1665,211,
+		1,0,0,0,1666,1667,7,19,0,0,1667,213,1,0,0,0,1668,1672,3,218,109,0,1669,
+		1671,3,216,108,0,1670,1669,1,0,0,0,1671,1674,1,0,0,0,1672,1670,1,0,0,0,
+		1672,1673,1,0,0,0,1673,215,1,0,0,0,1674,1672,1,0,0,0,1675,1676,3,226,113,
+		0,1676,1677,3,218,109,0,1677,217,1,0,0,0,1678,1680,3,228,114,0,1679,1681,
+		3,232,116,0,1680,1679,1,0,0,0,1680,1681,1,0,0,0,1681,1688,1,0,0,0,1682,
+		1688,3,234,117,0,1683,1684,5,8,0,0,1684,1685,3,214,107,0,1685,1686,5,9,
+		0,0,1686,1688,1,0,0,0,1687,1678,1,0,0,0,1687,1682,1,0,0,0,1687,1683,1,
+		0,0,0,1688,219,1,0,0,0,1689,1693,3,224,112,0,1690,1692,3,222,111,0,1691,
+		1690,1,0,0,0,1692,1695,1,0,0,0,1693,1691,1,0,0,0,1693,1694,1,0,0,0,1694,
+		221,1,0,0,0,1695,1693,1,0,0,0,1696,1697,3,226,113,0,1697,1698,3,224,112,
+		0,1698,223,1,0,0,0,1699,1706,3,228,114,0,1700,1706,3,234,117,0,1701,1702,
+		5,8,0,0,1702,1703,3,220,110,0,1703,1704,5,9,0,0,1704,1706,1,0,0,0,1705,
+		1699,1,0,0,0,1705,1700,1,0,0,0,1705,1701,1,0,0,0,1706,225,1,0,0,0,1707,
+		1708,7,20,0,0,1708,227,1,0,0,0,1709,1721,3,230,115,0,1710,1711,5,8,0,0,
+		1711,1716,3,230,115,0,1712,1713,5,5,0,0,1713,1715,3,230,115,0,1714,1712,
+		1,0,0,0,1715,1718,1,0,0,0,1716,1714,1,0,0,0,1716,1717,1,0,0,0,1717,1719,
+		1,0,0,0,1718,1716,1,0,0,0,1719,1720,5,9,0,0,1720,1722,1,0,0,0,1721,1710,
+		1,0,0,0,1721,1722,1,0,0,0,1722,229,1,0,0,0,1723,1725,5,178,0,0,1724,1726,
+		5,179,0,0,1725,1724,1,0,0,0,1725,1726,1,0,0,0,1726,1729,1,0,0,0,1727,1729,
+		5,179,0,0,1728,1723,1,0,0,0,1728,1727,1,0,0,0,1729,231,1,0,0,0,1730,1731,
+		7,21,0,0,1731,233,1,0,0,0,1732,1733,7,22,0,0,1733,235,1,0,0,0,220,291,
 		306,317,325,327,343,349,358,360,372,388,398,407,413,425,442,444,450,459,
 		467,474,484,493,499,517,528,542,548,556,564,567,569,577,582,590,597,600,
 		610,613,616,626,634,642,649,656,665,668,673,677,682,688,695,713,715,718,
@@ -15113,10 +15128,11 @@ internal partial class TurnrowParser : Parser {
 		1130,1136,1140,1153,1159,1164,1174,1177,1192,1196,1200,1206,1215,1221,
 		1231,1233,1235,1243,1247,1250,1257,1264,1269,1276,1278,1283,1286,1291,
 		1297,1304,1309,1316,1321,1332,1339,1343,1355,1361,1372,1380,1390,1396,
-		1400,1407,1413,1419,1425,1427,1429,1435,1441,1448,1453,1469,1473,1478,
-		1487,1493,1501,1509,1513,1520,1527,1530,1535,1543,1545,1553,1555,1558,
-		1570,1572,1577,1582,1590,1592,1596,1600,1602,1608,1611,1616,1624,1632,
-		1638,1641,1647,1649,1658,1668,1676,1683,1689,1701,1712,1717,1721,1724
+		1400,1407,1413,1419,1425,1427,1429,1435,1441,1448,1453,1463,1473,1477,
+		1482,1491,1497,1505,1513,1517,1524,1531,1534,1539,1547,1549,1557,1559,
+		1562,1574,1576,1581,1586,1594,1596,1600,1604,1606,1612,1615,1620,1628,
+		1636,1642,1645,1651,1653,1662,1672,1680,1687,1693,1705,1716,1721,1725,
+		1728
 	};
 
 	public static ATN _ATN => Tables.Atn;

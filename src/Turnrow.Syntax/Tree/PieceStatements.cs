@@ -235,13 +235,14 @@ public sealed record SeamStatement(
 /// <param name="Name">What the whole is called; its rim is a piece of that name.</param>
 /// <param name="Motif">The motif.</param>
 /// <param name="Across">How many in a row.</param>
+/// <param name="Between">How many in every second row, <c>5 and 4 across</c>; null if unsaid.</param>
 /// <param name="Down">How many rows.</param>
 /// <param name="Stitch">The stitch that joins; null for a slip stitch.</param>
 /// <param name="Place">Where they are joined between the corners.</param>
 /// <param name="Claim">The claim at its end, of the rim.</param>
 /// <param name="Span">Where it stands.</param>
 public sealed record BlanketStatement(
-    NameSyntax Name, NameSyntax Motif, ExpressionSyntax Across, ExpressionSyntax Down, NameSyntax? Stitch, PlaceSyntax Place, ClaimSyntax? Claim, TextSpan Span) : StatementSyntax(Span);
+    NameSyntax Name, NameSyntax Motif, ExpressionSyntax Across, ExpressionSyntax? Between, ExpressionSyntax Down, NameSyntax? Stitch, PlaceSyntax Place, ClaimSyntax? Claim, TextSpan Span) : StatementSyntax(Span);
 
 /// <summary><c>easing 1 to 3 cm</c></summary>
 /// <param name="Least">At least so much longer.</param>

@@ -1,5 +1,6 @@
 using Turnrow.Fabric.Motifs;
 using Turnrow.Fabric.Places;
+using Turnrow.Tests.Motifs;
 using Xunit;
 
 namespace Turnrow.Compiler.Tests.Joins;
@@ -12,6 +13,15 @@ public sealed class BlanketTests
         begin with ring
         round 1: (3 dc, ch 2, mark corner) 4 times in ring
         round 2: ((3 dc, ch 2, 3 dc) in next corner, ch 1) around
+        fasten off
+
+        """;
+
+    private const string Hexagon = """
+        piece tile
+        begin with ring
+        round 1: (2 dc, ch 2, mark corner) 6 times in ring
+        round 2: ((2 dc, ch 2, 2 dc) in next corner, ch 1) around
         fasten off
 
         """;
@@ -51,6 +61,54 @@ public sealed class BlanketTests
 
         Assert.Equal(rim, Flat(blanket.Rim).Select(p => p.IsCorner ? "corner" : p.Kind == PlaceKind.Space ? $"ch-{p.Chains}" : p.Stitch!.Id));
     }
+
+    /// <summary>Of six sides, against motifs that are laid out one by one.</summary>
+    [Theory]
+    [InlineData(1, 1, 2)]
+    [InlineData(1, 2, 5)]
+    [InlineData(2, 1, 4)]
+    [InlineData(2, 2, 3)]
+    [InlineData(4, 3, 1)]
+    [InlineData(5, 4, 6)]
+    [InlineData(4, 5, 7)]
+    [InlineData(20, 20, 20)]
+    public void Hexagons_lie_in_rows_that_are_set_off(int across, int between, int down)
+    {
+        var laid = LaidOutMotifs.Of(6, across, between, down);
+        var layout = new MotifLayout(6, across, between, down);
+        Assert.Equal(laid.Kinds, layout.Kinds().Select(k => (string.Join(' ', Enumerable.Range(0, 6).Where(i => k.To[i] is not null)), (int)k.Count)));
+        Assert.Equal(laid.Rim(), layout.Rim().SelectMany(part => Enumerable.Repeat(part.Sides, part.Times)).SelectMany(s => s).Select(s => (s.Side, s.IsOtherMotif)));
+        var blanket = Throw(FormattableString.Invariant($"blanket throw of tile: {across} and {between} across, {down} down, join in each sp"), Hexagon);
+        Assert.Equal(laid.Joined.Count, blanket.Layout.Motifs);
+        Assert.Equal(laid.Joined.Skip(1).GroupBy(j => j.Count).OrderBy(g => g.Key).Select(g => (long)g.Count()), blanket.Joined.Select(j => j.Count));
+        // Between two corners lie two dc of either and a space.
+        Assert.Equal((laid.Rim().Count * 6) + laid.Rim().Count(s => s.IsOther), blanket.Rim.Count);
+        Assert.Equal(laid.Rim().Count(s => !s.IsOther), Flat(blanket.Rim).Count(p => p.IsCorner));
+    }
+
+    [Theory]
+    [InlineData("5 and 3 across")]
+    [InlineData("3 and 5 across")]
+    public void Rows_of_hexagons_differ_by_one(string rows) =>
+        Assert.Contains("blanket-rows", Compiled.Of($"{Hexagon}blanket throw of tile: {rows}, 4 down, join in each sp\n").Found);
+
+    [Fact]
+    public void Hexagons_whose_sides_are_not_all_alike_are_told_apart_by_their_sides()
+    {
+        var blanket = Throw(
+            "blanket throw of tile: 4 across, 4 down, join in each sp",
+            "piece tile\nbegin with ring\nround 1: (2 dc, ch 2, mark corner) 6 times in ring\nround 2: ((2 dc, ch 2, 2 dc) in next corner, ch 1, (2 dc, ch 2, 2 dc) in next corner, dc, (2 dc, ch 2, 2 dc) in next corner, ch 1) 2 times\nfasten off\n");
+        Assert.Equal(LaidOutMotifs.Of(6, 4, 4, 4).Kinds.Select(k => (long)k.Count), blanket.Joined.Select(j => j.Count));
+    }
+
+    [Fact]
+    public void A_border_goes_round_hexagons_too() => Compiled.Of(Hexagon + """
+        blanket throw of tile: 3 and 2 across, 3 down, join in each sp
+        piece edging picked up around throw last row: 1 sc in each st, 3 sc in each corner
+        round 2: (sc to corner, 3 sc in corner) around, sc around
+        fasten off
+
+        """).Clean();
 
     [Fact]
     public void A_border_goes_round_it_all() => Compiled.Of(Tile + """
@@ -95,6 +153,8 @@ public sealed class BlanketTests
     [InlineData("blanket throw of tile: 0 across, 3 down, join in each sp", "blanket-number")]
     [InlineData("blanket throw of tile: 2 (1) across, 1 down, join in each sp", "blanket-number")]
     [InlineData("blanket throw of tile: 2000 across, 3 down, join in each sp", "blanket-number")]
+    [InlineData("blanket throw of tile: 3 and 3 across, 0 down, join in each sp", "blanket-number")]
+    [InlineData("blanket throw of tile: 3 and 2 across, 3 down, join in each sp", "blanket-rows")]
     [InlineData("blanket throw of tile: 3 across, 3 down, join in each ch-5 sp", "blanket-join")]
     [InlineData("blanket throw of tile: 3 across, 3 down, join in next sp", "blanket-join")]
     [InlineData("blanket throw of tail: 3 across, 3 down, join in each sp", "unknown-piece")]
@@ -103,11 +163,11 @@ public sealed class BlanketTests
     public void What_makes_no_blanket_is_told(string blanket, params string[] found) => Assert.Equal(found, Compiled.Of(Tile + blanket + "\n").Found.Where(n => n != "piece-unjoined"));
 
     [Theory]
-    [InlineData("round 1: (3 dc, ch 2, mark corner) 6 times in ring", "blanket-motif")]
+    [InlineData("round 1: (3 dc, ch 2, mark corner) 5 times in ring", "blanket-motif")]
     [InlineData("round 1: 12 dc in ring", "blanket-motif")]
     [InlineData("round 1: (3 dc, ch 2, mark corner) 4 times in ring\nround 2: dc in each st and sp", "blanket-join")]
     [InlineData("round 1: (3 dc, ch 2, mark corner) 4 times in ring\nround 2: ((3 dc, ch 2, 3 dc) in next corner, ch 1) 3 times, (3 dc, ch 2, 3 dc) in next corner", "blanket-motif")]
-    public void A_motif_has_four_sides_that_meet(string rounds, string found) =>
+    public void A_motif_has_sides_that_meet(string rounds, string found) =>
         Assert.Contains(found, Compiled.Of($"piece tile\nbegin with ring\n{rounds}\nfasten off\nblanket throw of tile: 3 across, 3 down, join in each sp\n").Found);
 
     private static IEnumerable<Place> Flat(PlaceSequence places)

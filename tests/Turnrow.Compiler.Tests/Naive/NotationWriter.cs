@@ -248,6 +248,7 @@ public static class NotationWriter
 
     private static string InGroup(Word word) => word is Into into
         ? into.Count == 1 ? into.Stitch : $"{N(into.Count)} {into.Stitch}"
+        : word is Repeat repeat ? $"({string.Join(", ", repeat.Words.Select(InGroup))}) {End(repeat)}"
         : Text(word);
 
     private static string Text(Target target) => target.Place switch

@@ -162,16 +162,23 @@ public sealed partial class RowWork(IReadOnlyList<Place> below, int size, bool i
     private void GroupInPlace(Group group) => Carry(() =>
     {
         GoTo(group.Target);
-        foreach (var word in group.Words)
+        AllInPlace(group.Words);
+    });
+
+    private void AllInPlace(IEnumerable<Word> words)
+    {
+        foreach (var word in words)
         {
             if (word is Into into)
                 Many(into.Count, () => Make(into.Stitch));
+            else if (word is Repeat repeat)
+                Many(repeat.Count[size], () => AllInPlace(repeat.Words));
             else if (word is MarkCorner)
                 Mark();
             else
                 Chain();
         }
-    });
+    }
 
     private void GoTo(Target target)
     {

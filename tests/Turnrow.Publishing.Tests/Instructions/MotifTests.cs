@@ -85,6 +85,29 @@ public sealed class MotifTests
         foreach (var terms in new[] { Terms.US, Terms.UK }) Assert.Empty(ReadBack.Differences(pattern, WrittenInstructions.Write(pattern, terms)));
     }
 
+    [Theory]
+    [InlineData("round 2: ((2 dc, ch 2, 2 dc) in next corner, ch 1) around", "join in each sp")]
+    [InlineData("round 2: (dc to corner, (dc, ch 2, dc) in corner) around", "join with sc in each st")]
+    [InlineData("round 2: ((2 dc, ch 2, 2 dc) in next corner, ch 1, (2 dc, ch 2, 2 dc) in next corner, ch 1, dc, ch 1, (2 dc, ch 2, 2 dc) in next corner, ch 1) 2 times", "join in each ch-1 sp")]
+    public void A_blanket_of_hexagons_reads_back(string round, string join)
+    {
+        var pattern = Compilation.Of(new SourceText("blanket.turnrow", $"""
+            pattern "Blanket"
+            terms US
+            sizes S, M, L, XL
+            piece tile
+              begin with ring
+              round 1: (2 dc, ch 2, mark corner) 6 times in ring
+              {round}
+              fasten off
+            blanket throw of tile: 4 (1, 3, 2) and 3 (1, 4, 2) across, 3 (5, 4, 1) down, {join}
+            piece edging picked up around throw last row: 1 sc in each st, 3 sc in each corner
+              fasten off
+            """)).Pattern;
+        Assert.Equal(0, pattern.Errors);
+        foreach (var terms in new[] { Terms.US, Terms.UK }) Assert.Empty(ReadBack.Differences(pattern, WrittenInstructions.Write(pattern, terms)));
+    }
+
     private const string Joined = """
         pattern "Joined"
         terms US

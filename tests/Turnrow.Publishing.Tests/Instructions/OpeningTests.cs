@@ -35,6 +35,16 @@ public class OpeningTests
         Assert.StartsWith($"{chain}\nRow 1 (RS): {row}", panel, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("dc, ch 2, with rust, dc across", "With navy, skip the 5 ch (they count as 1 dc and ch 2), with rust, dc in each ch across; cut navy. [9 dc, 1 ch-2 sp]")]
+    [InlineData("dc, ch 2, skip 2, with rust, dc across", "With navy, skip the 5 ch (they count as 1 dc and ch 2), skip next 2 ch, with rust, dc in each ch across; cut navy. [7 dc, 1 ch-2 sp]")]
+    [InlineData("dc, with rust, dc across", "With navy, skip the 3 ch (they count as 1 dc), with rust, dc in each ch across; cut navy. [9 dc]")]
+    public void Where_another_yarn_comes_behind_the_chain_all_that_it_stands_for_is_said(string words, string row)
+    {
+        var panel = Written.Piece($"pattern \"P\"\nyarn navy\nyarn rust\npiece panel\nbegin with 9 stitches\nrow 1 RS: {words}");
+        Assert.Contains($"Row 1 (RS): {row}", panel, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void An_oval_begins_in_the_chain_behind_those_that_count() => Assert.StartsWith(
         "Ch 13.\nRound 1: 4 dc in 4th ch from hook (skipped 3 ch count as 1 dc)",

@@ -50,12 +50,15 @@ internal static class ReadBack
             return;
         }
 
-        var expected = $"{blanket.Across} x {blanket.Down}: {string.Join("; ", blanket.Joined.Select(j => $"{j.Count} on {j.To.Count}, {Places(j.Piece.Top!)}"))}";
-        var actual = $"{made.Across} x {made.Down}: {string.Join("; ", made.Joined.Select(j => $"{j.Count} on {j.Sides}, {string.Join(", ", j.Piece.Rows[^1].Made.Where(p => p.Seen != Seen.SlipStitch).Select(p => Name(p) + (p.IsMarked ? " marked" : "")))}"))}";
+        var expected = $"{blanket.Layout.Across} and {blanket.Layout.Between} x {blanket.Layout.Down}: {Kinds(blanket.Joined.Select(j => $"{j.Count} on {j.To.Count}, {Places(j.Piece.Top!)}"))}";
+        var actual = $"{made.Across} and {made.Between} x {made.Down}: {Kinds(made.Joined.Select(j => $"{j.Count} on {j.Sides}, {string.Join(", ", j.Piece.Rows[^1].Made.Where(p => p.Seen != Seen.SlipStitch).Select(p => Name(p) + (p.IsMarked ? " marked" : "")))}"))}";
         if (expected != actual) found.Add($"{title} is {expected} in the row model, {actual} as read");
         var rim = string.Join(", ", read.Pieces[title].Rows[0].Made.Select(p => Name(p) + (p.IsMarked ? " marked" : "")));
         if (Places(blanket.Rim) != rim) found.Add($"the rim of {title} is {Places(blanket.Rim)} in the row model, {rim} as read");
     }
+
+    // The page tells the kinds of all sizes in one order, and a size has some of them.
+    private static string Kinds(IEnumerable<string> kinds) => string.Join("; ", kinds.Order(StringComparer.Ordinal));
 
     // A side of a motif has as many places by the markers on the page as by the row model.
     private static void Sides(Pattern pattern, int size, ReadPattern read, List<string> found)

@@ -253,6 +253,8 @@ internal sealed partial class RowSentence
             "sp" or "sps" => new PlaceName("sp"),
             "row-end" or "row-ends" => new PlaceName("row-end"),
             "ch" => new PlaceName("ch"),
+            // A stitch turned over for a mirror image has two words: `in next mirrored lean`.
+            "mirrored" => new PlaceName(_stitches.Find($"mirrored {Take()}") ?? throw new Misread("`mirrored` is no place")),
             _ => new PlaceName(_stitches.Find(word) ?? throw new Misread($"`{word}` is no place")),
         };
     }

@@ -212,52 +212,6 @@ internal sealed partial class RowSentence
         return new RepeatSteps(steps, times);
     }
 
-    private WorkGroup Group()
-    {
-        var parts = new List<(int, string?)>();
-        var marker = -1;
-        var (joins, joined) = (new List<JoinBeside>(), false);
-        var specials = new Dictionary<int, SpecialStitch>();
-        do
-        {
-            if (Accept("place"))
-            {
-                _ = PutMarker();
-                marker = parts.Count - 1;
-                continue;
-            }
-
-            if (Beside() is JoinBeside beside)
-            {
-                joins.Add(beside);
-                joined = true;
-                continue;
-            }
-
-            if (Accept("ch"))
-            {
-                // Chains on both sides of a stitch into another piece are one space.
-                if (joined && parts is [.., (var before, null)]) parts[^1] = (before + Count(), null);
-                else parts.Add((Count(), null));
-                joined = false;
-                continue;
-            }
-
-            joined = false;
-
-            var count = Number.TryOf(Peek) is { } number ? Next(number) : 1;
-            if (Special() is not { } special) parts.Add((count, Stitch()));
-            else if (!special.IsNothing)
-            {
-                specials[parts.Count] = special;
-                parts.Add((count, special.Name));
-            }
-        }
-        while (Accept(","));
-        Expect(")");
-        return new WorkGroup(parts, In()) { MarkerBehind = marker, Specials = specials, Joins = joins };
-    }
-
     private Step Skip()
     {
         if (Accept("the"))
@@ -329,7 +283,8 @@ internal sealed partial class RowSentence
 
     private WorkTogether Together(string stitch, int over)
     {
-        Expect("over");
+        if (!Accept("around")) Expect("over");
+        if (Accept("back") || Accept("front")) _ = Said(0, "loops only of");
         var places = new List<PlaceWords>();
         if (Number.TryOf(Peek) is not null)
         {
@@ -374,7 +329,7 @@ internal sealed partial class RowSentence
         return string.Join(' ', _words[from.._at]);
     }
 
-    [GeneratedRegex(@"^(?:(?:skip|miss) next (?<skip>\d+) [a-z -]+? and )?(?:sl st|[a-z]+) in (?:each of next (?<times>\d+) )?(?<next>next )?(?<place>corner|row-end or st|row-end|st and sp|st|ch-\d+ sp|sp|ch|[a-z]+)s? of (?<edge>the motif (?:below|before|beside)|the (?:(?:right|left) edge(?: \( [^)]*\))?|[a-z]+ side|last (?:row|round)|beginning edge) of [A-Z][A-Za-z0-9' -]*?)(?= [,;.\])]|$)", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"^(?:(?:skip|miss) next (?<skip>\d+) [a-z -]+? and )?(?:sl st|[a-z]+) in (?:each of next (?<times>\d+) )?(?<next>next )?(?<place>corner|row-end or st|row-end|st and sp|st|ch-\d+ sp|sp|ch|[a-z]+)s? of (?<edge>the (?:motif (?:below left|below right|below|before|beside)|next motif beside)|the (?:(?:right|left) edge(?: \( [^)]*\))?|[a-z]+ side|last (?:row|round)|beginning edge) of [A-Z][A-Za-z0-9' -]*?)(?= [,;.\])]|$)", RegexOptions.IgnoreCase)]
     private static partial Regex BesideWords();
 
     [GeneratedRegex(@"[A-Za-z0-9][A-Za-z0-9'/-]*|[\[\]().,;:]")]

@@ -134,7 +134,7 @@ internal sealed class Search(IReadOnlyList<Place> places, int at, int end, int l
         for (var i = at; i < to; i++)
         {
             if (Fits(names, i) || (GoesOn && places[i] is { Counts: true, OfRound: true } && names.Any(name => name.Word == "st"))) found.Add(i);
-            else if (places[i].Seen == Seen.Stitch && names.All(name => name.Word == "sp")) continue;
+            else if (names.All(name => name.Word == "sp") && (places[i].Seen == Seen.Stitch || (GoesOn && (places[i].OfRound || places[i].Seen == Seen.BeginningChain)))) continue;
             else if (places[i].Seen is Seen.Stitch or Seen.Chain or Seen.BridgeChain) throw new Misread($"a {places[i]} is among what is called `each {names[0].Word}`");
             else if (places[i].Seen != Seen.Space) break;
         }

@@ -16,9 +16,10 @@ public static class BlanketMotif
         "TR0436",
         Severity.Error,
         """
-        A blanket in rows and columns is made of motifs with four sides, and where two motifs meet, a first side lies along a third one and a second along
-        a fourth: these need as many places to be joined in as each other. So the last round of the motif has four corners, its right side faces,
-        and opposite sides have as many stitches and spaces. Hexagons and other motifs are joined one by one with `join to` or with seams.
+        A blanket is made of motifs with four sides, in rows and columns, or with six, in rows that are set off by half a motif. Where two motifs meet, a side lies
+        along the one opposite to it, of a square the first along a third and the second along a fourth: these need as many places to be joined in as each other.
+        So the last round of the motif has four or six corners, its right side faces, and opposite sides have as many stitches and spaces. Other
+        motifs are joined one by one with `join to` or with seams.
         """,
         SmallPattern.With("Blanket",
             """
@@ -41,21 +42,23 @@ public static class BlanketMotif
     {
         var corners = MotifSides.Count(made);
         var what = corners == 0 ? $"{motif} has no sides: its last row is no round with corners"
-            : corners == 4 ? $"the last round of {motif} has the wrong side facing"
+            : corners is 4 or 6 ? $"the last round of {motif} has the wrong side facing"
             : Invariant($"{motif} has {corners} sides");
-        return new(Kind, span, $"{what}, and motifs in rows and columns have four, worked with the right side facing{context.Findings.InSizes(sizes)}")
+        return new(Kind, span, $"{what}, and motifs of a blanket have four or six, worked with the right side facing{context.Findings.InSizes(sizes)}")
         {
             Sizes = context.Findings.Names(sizes),
-            Help = "mark four corners in its first round and work `in corner` in the others; other shapes are joined one by one, `join to … first side`",
+            Help = "mark four corners in its first round, or six, and work `in corner` in the others; other shapes are joined one by one, `join to … first side`",
         };
     }
 
     internal static Diagnostic Unlike(Context context, TextSpan span, int[] sizes, Piece made, string motif, int side) =>
-        new(Kind, span, $"the {MotifSides.Names[side]} side of {motif} has {Of(made, side)}, and its {MotifSides.Names[side + 2]} side, which lies along it in the next motif, has {Of(made, side + 2)}{context.Findings.InSizes(sizes)}")
+        new(Kind, span, $"the {MotifSides.Names[side]} side of {motif} has {Of(made, side)}, and its {MotifSides.Names[Opposite(made, side)]} side, which lies along it in the next motif, has {Of(made, Opposite(made, side))}{context.Findings.InSizes(sizes)}")
         {
             Sizes = context.Findings.Names(sizes),
             Help = "make opposite sides alike",
         };
+
+    private static int Opposite(Piece made, int side) => side + (MotifSides.Count(made) / 2);
 
     private static string Of(Piece made, int side)
     {

@@ -64,11 +64,22 @@ internal sealed record EdgeName(string Piece, Hand? Hand, string? Name, StretchK
         side.Piece.Name, side.Hand, side.Stretches.Select(static s => s.Name).FirstOrDefault(static n => n is not null), side.Hand is null ? side.Stretches[0].Kind : StretchKind.RowEnds, side.Piece.EndsInRounds, null);
 
     /// <summary><c>the right edge (neck) of Front</c>, <c>the third side of Tile</c>.</summary>
-    public string Written(Wording words) => Beside is { } beside ? $"the motif {beside switch { Neighbour.Below => "below", Neighbour.Before => "before", _ => "beside" }}" : Hand is { } hand ? $"the {words.Edge(hand, Name)} of {Names.Title(Piece)}" : Kind switch
+    public string Written(Wording words) => Beside is { } beside ? Named(beside) : Hand is { } hand ? $"the {words.Edge(hand, Name)} of {Names.Title(Piece)}" : Kind switch
     {
         StretchKind.Side => $"the {words.MotifSide(Name)} of {Names.Title(Piece)}",
         StretchKind.Foundation => $"the beginning edge of {Names.Title(Piece)}",
         _ => $"the last {(IsRound ? "round" : "row")} of {Names.Title(Piece)}",
+    };
+
+    /// <summary>A motif by where it lies: <c>the motif before</c>.</summary>
+    public static string Named(Neighbour beside) => beside switch
+    {
+        Neighbour.Below => "the motif below",
+        Neighbour.Before => "the motif before",
+        Neighbour.BelowLeft => "the motif below left",
+        Neighbour.BelowRight => "the motif below right",
+        Neighbour.NextBeside => "the next motif beside",
+        _ => "the motif beside",
     };
 }
 

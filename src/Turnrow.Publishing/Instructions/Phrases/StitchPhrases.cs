@@ -74,10 +74,10 @@ internal sealed record Together(
         var next = Sized.Of(Top is null ? Takes : Takes - 1);
         var places = Place.Counted(next, words);
         if (next.First == 1) places = Place.One(words);
-        if (At == TogetherAt.Same) return $"{words.Together(Stitch, Hook, Takes)} over {FromSame(words)}";
+        if (At == TogetherAt.Same) return $"{words.Together(Stitch, Hook, Takes)} {Wording.Over(Hook)} {FromSame(words)}";
         var at = $"{Position} {places}{(Top is null ? string.Empty : $" and {Top.Written(words)}")}";
         var turn = BeforeTurn == 0 ? string.Empty : $" ({Numbers.Plain(BeforeTurn)} before the turn below and {Numbers.Plain(Takes - BeforeTurn)} behind it)";
-        var one = $"{words.Together(Stitch, Hook, Takes)} over {at}{turn}";
+        var one = $"{words.Together(Stitch, Hook, Takes)} {Wording.Over(Hook)} {at}{turn}";
         return Times.All(static n => n == 1) ? one : $"[{one}] {Numbers.Times(Times)}";
     }
 

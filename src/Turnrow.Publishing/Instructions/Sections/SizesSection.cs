@@ -108,18 +108,22 @@ internal static class SizesSection
 
         foreach (var blanket in pattern.Blankets)
         {
-            if (Blanket(pattern, blanket, static b => b.Across) is not { } wide || Blanket(pattern, blanket, static b => b.Down) is not { } high) continue;
+            if (Blanket(pattern, blanket, static l => l.HalvesAcross) is not { } wide || Blanket(pattern, blanket, HalvesDown) is not { } high) continue;
             yield return $"- {Names.Title(blanket.Name)}: {Lengths.Both(wide, pattern.InInches)} wide, {Lengths.Both(high, pattern.InInches)} long";
         }
     }
 
-    // So many motifs, each twice as wide as it is from its middle to its edge.
-    private static Sized<Rational>? Blanket(Pattern pattern, BlanketInSizes blanket, Func<Fabric.Motifs.Blanket, int> many)
+    // The rows of hexagons reach into each other: from one to the next is the square root of three times half a motif, and two tips more.
+    private static Rational? HalvesDown(Fabric.Motifs.MotifLayout layout) =>
+        !layout.IsSetOff ? (Rational)(2L * layout.Down) : Rational.Of(97, 56) is { } row && Rational.Of(97, 42) is { } tips && row * (layout.Down - 1L) is { } rows ? rows + tips : null;
+
+    // So many halves of a motif, each as long as it is from a motif's middle to its edge.
+    private static Sized<Rational>? Blanket(Pattern pattern, BlanketInSizes blanket, Func<Fabric.Motifs.MotifLayout, Rational?> halves)
     {
         var all = new List<Rational>();
         foreach (var size in blanket.InSizes)
         {
-            if (size is not { Motif.Start: RingStart } made || pattern.Gauges.HeightOf(made.Motif.Rows) is not { } half || half * (2L * many(made)) is not { } length) return null;
+            if (size is not { Motif.Start: RingStart } made || pattern.Gauges.HeightOf(made.Motif.Rows) is not { } half || halves(made.Layout) is not { } many || half * many is not { } length) return null;
             all.Add(length);
         }
 

@@ -12,6 +12,8 @@ namespace Turnrow.Publishing.Instructions.Telling;
 /// <summary>Tells a row that is picked up along edges: where it begins, which side faces, and how many go into each row-end.</summary>
 internal static class PickUpTeller
 {
+    private const int Square = 4;
+
     /// <summary>The row's description.</summary>
     /// <param name="start">Where it is picked up.</param>
     /// <param name="work">The row.</param>
@@ -39,39 +41,43 @@ internal static class PickUpTeller
         return new RowDescription(new([before]), new(told), start.Around && open ? new PhraseList([new DoNotJoin()]) : PhraseList.None);
     }
 
-    // A customary rate makes a pair of the same numbers each time that the rows' stitches come round: pairs that follow each other are one repeat.
+    // A customary rate makes a pair of the same numbers each time that the rows' stitches come round: pairs that follow each other are one repeat. So are the
+    // corners of a rim that goes in and out, one or two at a time; the four of a square are told one by one, since its sides are as long as they are.
     private static List<Phrase> Rounded(List<Phrase> phrases)
     {
         var rounded = new List<Phrase>();
+        var corners = phrases.Count(IsNextCorner) > Square;
         for (var at = 0; at < phrases.Count;)
         {
-            var times = PairsFrom(phrases, at);
+            var (period, times) = (2, TimesFrom(phrases, at, 2, corners));
+            if (corners && TimesFrom(phrases, at, 4, corners) is > 1 and var twos && twos * 4 > times * 2) (period, times) = (4, twos);
             if (times < 2)
             {
                 rounded.Add(phrases[at++]);
                 continue;
             }
 
-            rounded.Add(new Repeated(new([phrases[at], phrases[at + 1]]), Sized.Of(times)));
-            at += 2 * times;
+            rounded.Add(new Repeated(new([.. phrases.Skip(at).Take(period)]), Sized.Of(times)));
+            at += period * times;
         }
 
         return rounded;
     }
 
-    private static int PairsFrom(List<Phrase> phrases, int at)
+    // How often so many phrases come one time after the other.
+    private static int TimesFrom(List<Phrase> phrases, int at, int period, bool corners)
     {
-        var times = 0;
-        for (var i = at; i + 1 < phrases.Count && IsNext(phrases[i]) && IsNext(phrases[i + 1]); i += 2)
+        for (var i = at; i < phrases.Count; i++)
         {
-            if (!phrases[i].Equals(phrases[at]) || !phrases[i + 1].Equals(phrases[at + 1])) break;
-            times++;
+            if (!IsNext(phrases[i], corners) || (i >= at + period && !phrases[i].Equals(phrases[i - period]))) return (i - at) / period;
         }
 
-        return times;
+        return (phrases.Count - at) / period;
     }
 
-    private static bool IsNext(Phrase phrase) => phrase is StitchesIn { Where: NextPlaces };
+    private static bool IsNext(Phrase phrase, bool corners) => phrase is StitchesIn { Where: NextPlaces } || (corners && IsNextCorner(phrase));
+
+    private static bool IsNextCorner(Phrase phrase) => phrase is GroupIn { Where: NextPlaces };
 
     // Row-ends of one edge that follow each other are one stretch to the maker, whatever the rows' stitch is.
     private static List<List<PickUpLeg>> Stretches(IReadOnlyList<PickUpLeg> walk)

@@ -150,7 +150,7 @@ internal sealed partial class WordTeller(RowContext row)
             made = Markers.LastMade(word is Work { Amount.Times: 0 } one ? one with { Amount = one.Amount with { Times = one.Amount.Count } } : word) ?? made;
         }
 
-        return new PhraseList(phrases);
+        return new PhraseList(SamePhrases.Folded(phrases));
     }
 
     /// <summary>A group's words in a place; one kind of stitch alone needs no brackets.</summary>
