@@ -54,6 +54,9 @@ public sealed record Pattern
     /// <summary>Where the body measurements are from, if a table gives them; null if not.</summary>
     public string? BodySource { get; init; }
 
+    /// <summary>How the numbers of that table came here; null where nothing is said.</summary>
+    public string? BodyRemark { get; init; }
+
     /// <summary>What the finished garment measures, where the pattern says at which places.</summary>
     public IReadOnlyList<FinishedMeasure> Finished { get; init; } = [];
 

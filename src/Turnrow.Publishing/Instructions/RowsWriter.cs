@@ -239,7 +239,7 @@ internal sealed class RowsWriter(Pattern pattern, SizeNames names, Wording words
         var first = NumberOf(rows, without);
         var last = Sized.Over(rows.Sizes.Select(static s => s.Rows[^1].Row.Number));
         var one = first.Equals(last);
-        var label = one ? $"{One(rows)} {first.Written()}{_sides.InHeading(rows, s => without.Values[s])}" : $"{One(rows)}s {first.WrittenTo(last)}";
+        var label = one ? $"{One(rows)} {first.Written()}{_sides.InHeading(rows, s => without.Values[s])}" : $"{One(rows)}{(first.Values.Zip(last.Values).Any(static rows => rows.First == rows.Second) ? "(s)" : "s")} {first.WrittenTo(last)}";
         var end = text.EndsWith('.') ? string.Empty : ".";
         var added = one ? string.Empty : Said(growth, rows);
         var side = one ? _sides.InRow(rows, s => without.Values[s]) : string.Empty;

@@ -22,7 +22,7 @@ public class SizesTests
     {
         var panel = Written.Piece("pattern \"P\"\nsizes S, M, L\npiece panel\nbegin with 10 stitches\nrow 1 RS: sc across\nstraight 0 (2, 4) rows\nrow: hdc across");
         Assert.Contains("Sizes M (L) only: Row 2 (WS):", panel, StringComparison.Ordinal);
-        Assert.Contains("Sizes M (L) only: Rows 3 (3-5): Repeat Row 2. [10 sc in each row]", panel, StringComparison.Ordinal);
+        Assert.Contains("Sizes M (L) only: Row(s) 3 (3-5): Repeat Row 2. [10 sc in each row]", panel, StringComparison.Ordinal);
         Assert.Contains("Row 2 (4, 6) (WS): ", panel, StringComparison.Ordinal);
     }
 

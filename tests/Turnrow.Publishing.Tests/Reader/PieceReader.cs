@@ -420,6 +420,6 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
     [GeneratedRegex(@"^Leave the yarn at the (?<yarn>.+) edge; at the (?<edge>.+) edge, join another length of yarn with sl st in (?<place>.+), ch (?<n>\d+), fasten off\.$")]
     private static partial Regex ChainElsewhere();
 
-    [GeneratedRegex(@"^As (?:Row|Round) (?<row>\d+)(?:, ending in (?:top|(?<nth>\d+)(?:st|nd|rd|th) ch) of (?<top>turning|beginning) ch(?:-(?<of>\d+))?)?(?:; (?<over>the last (?:(?<n>\d+) sts|st) worked over (?:are those|is the one) left before))?(?:; (?<open>do not join))?(?:; (?<leave>leave the sl sts unworked))?(?:[;,] (?<out>take the marker(?:s|(?<edge> at the edge)) out))?\.$")]
+    [GeneratedRegex(@"^As (?:Row|Round) (?<row>\d+)(?:, ending in (?:top|(?<nth>\d+)(?:st|nd|rd|th) ch) of (?<top>turning|beginning) ch(?:-(?<of>\d+))?)?(?:; (?<over>the last (?:(?<n>\d+) sts|st) worked over (?:are those|is the one) left before))?(?:; (?<open>do not join))?(?:; (?<leave>leave the sl sts unworked))?(?:[;,] (?<out>take the marker(?:s|(?<edge> at the edge))? out))?\.$")]
     private static partial Regex AsRow();
 }

@@ -122,7 +122,7 @@ internal sealed partial class RowBeginning(Ground ground, ChainRules rules, IRea
         {
             var stitch = step switch
             {
-                WorkInto { Special: { } special } => special.Base(rules.Words),
+                WorkInto { Special: { } special } => rules.Of(special.Name) is null ? special.Base(rules.Words) : special.Name,
                 WorkOver over => over.Special.Base(rules.Words),
                 WorkInto { Stitch: not "sl st" } work => work.Stitch,
                 WorkTogether together => together.Stitch,

@@ -18,7 +18,7 @@ internal sealed record GoOnFrom(string Piece, bool OfRounds) : Phrase
 {
     protected override Phrase? Join(Phrase other) => Equals(other) ? this : null;
 
-    protected override string Text(Wording words) => 
+    protected override string Text(Wording words) =>
         $"{words.LoopOf(Piece)}go on from the last {(OfRounds ? "round" : "row")} of {Names.Title(Piece)}, with the same yarn";
 }
 

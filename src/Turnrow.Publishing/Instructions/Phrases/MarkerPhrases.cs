@@ -55,7 +55,10 @@ internal sealed record MoveMarker(MarkerTo To, Sized<int> Count, PlaceName Place
 /// <param name="AtEdge">True if only the one is meant where a part has been cut off at a corner.</param>
 internal sealed record TakeMarkersOut(bool AtEdge) : Phrase
 {
+    /// <summary>True if there is only one in the work.</summary>
+    public bool IsOne { get; init; }
+
     protected override Phrase? Join(Phrase other) => Equals(other) ? this : null;
 
-    protected override string Text(Wording words) => AtEdge ? "take the marker at the edge out" : "take the markers out";
+    protected override string Text(Wording words) => AtEdge ? "take the marker at the edge out" : IsOne ? "take the marker out" : "take the markers out";
 }

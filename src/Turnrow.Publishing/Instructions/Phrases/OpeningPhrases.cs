@@ -1,5 +1,5 @@
-using Turnrow.Fabric.Words;
 using Turnrow.Fabric.Stitches;
+using Turnrow.Fabric.Words;
 using Turnrow.Publishing.Trade;
 
 namespace Turnrow.Publishing.Instructions.Phrases;
