@@ -24,6 +24,10 @@ internal sealed partial class RowRun
         return below.Slice(Taken, _cursor.Remaining).CountWhere(place => kind.Has(place) || IsOtherSpace(kind, place)) == 0;
     }
 
+    // Of a repeat, nothing is left either that its next time would begin with: what was passed over before its first place does not end a time that has begun.
+    private bool IsRoundDone(Repeat repeat) =>
+        IsRoundDone() && (PlaceKinds.First(repeat.Words) is not { } first || below.Slice(Taken, _cursor.Remaining).CountWhere(first.Has) == 0);
+
     // "Next ch-3 sp" never passes over another space.
     private static bool IsOtherSpace(PlaceFilter kind, Place place) => kind.Kind == PlaceFilterKind.SpaceOf && place.Kind == PlaceKind.Space;
 
