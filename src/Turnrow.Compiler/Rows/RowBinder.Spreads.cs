@@ -43,7 +43,7 @@ internal sealed partial class RowBinder
             if (inStitch[i] is not { } target || many[i] is not { } n) continue;
             if (read.In(i) is not { } one) continue;
             var stitches = new Work(one, read.Together, 1, Amount.Once, Target.Next, read.Hook);
-            words[i] = new ByPlace(stitches, new Work(second.Stitch, second.Together, n, Amount.Once, inSpace, second.Hook), target.Remain);
+            words[i] = new ByPlace(stitches, new Work(second.Stitch, second.Together, n, Amount.Once, inSpace, second.Hook), target.Remain) { ToCorner = target.ToCorner };
         }
 
         return words;
