@@ -150,7 +150,7 @@ reach        : ACROSS | AROUND | TO (corner=CORNER | turn=TURN) | UNTIL remain=c
 // Print says `in each st across`; the last word adds nothing, and is let stand.
 place
   : IN ( which=(NEXT | FIRST | LAST | SAME) kind+=name* (AND also+=name+)? (until=UNTIL remain=count REMAIN)?
-       | which=EACH kind+=name* (AND many=list? also+=name+ (IN EACH other+=name+)?)? (ACROSS | AROUND | until=UNTIL remain=count REMAIN)?
+       | which=EACH kind+=name* (AND many=list? also+=name+ (IN EACH other+=name+)?)? (ACROSS | AROUND | TO corner=CORNER | until=UNTIL remain=count REMAIN (BEFORE corner=CORNER)?)?
        | which=(CORNER | RING)
        | which=SKIPPED
        | which=ONE PLACE

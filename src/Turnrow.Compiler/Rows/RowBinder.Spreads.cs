@@ -51,7 +51,7 @@ internal sealed partial class RowBinder
             if (inStitch[i] is not { } target || many[i] is not { } n || (before is null ? 1 : before[i]) is not { } inEach) continue;
             if (read.In(i) is not { } one) continue;
             var stitches = new Work(one, 1, inEach, Amount.Once, Target.Next, read.Hook);
-            words[i] = new ByPlace(stitches, new Work(second.Stitch, 1, n, Amount.Once, inSpace, second.Hook), target.Remain);
+            words[i] = new ByPlace(stitches, new Work(second.Stitch, 1, n, Amount.Once, inSpace, second.Hook), target.Remain) { ToCorner = target.ToCorner };
         }
 
         return words;

@@ -175,6 +175,7 @@ internal sealed partial class RowBinder(Context context, PieceState? piece = nul
         }
 
         if (new PlaceBinder(context).Bind(place) is not { } target) return Sized.Same<Target?>(context.Sizes, null);
+        target = target with { ToCorner = place.ToCorner };
         return place.Remain is null
             ? Sized.Same<Target?>(context.Sizes, target)
             : context.Evaluate.Counts(place.Remain).Select(n => n is { } remain ? (Target?)(target with { Remain = remain }) : null);

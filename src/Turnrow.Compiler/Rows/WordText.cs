@@ -26,7 +26,7 @@ internal sealed class WordText(Context context)
         Bridge bridge => $"bridge {Number(bridge.Count)}" + (bridge.Name is { } name ? $" for {name}" : string.Empty),
         Repeat repeat => $"({OfList(repeat.Words)}) {Times(repeat)}",
         Spread spread => OfSpread(spread),
-        ByPlace each => $"{OfWork(each.InStitch with { Target = each.InStitch.Target with { Aim = Aim.EachOfKind } })} and {OfWork(each.InSpace with { Target = each.InSpace.Target with { Aim = Aim.EachOfKind, Remain = each.Remain } })}",
+        ByPlace each => $"{OfWork(each.InStitch with { Target = each.InStitch.Target with { Aim = Aim.EachOfKind } })} and {OfWork(each.InSpace with { Target = each.InSpace.Target with { Aim = Aim.EachOfKind, Remain = each.Remain, ToCorner = each.ToCorner } })}",
         _ => string.Empty,
     };
 
@@ -88,6 +88,7 @@ internal sealed class WordText(Context context)
         Aim.Same => "in same",
         Aim.Corner => "in corner",
         Aim.Ring => "in ring",
+        Aim.EachOfKind when target.ToCorner => $"in each {FilterText(target.Filter)} {ReachText(Amount.ToCorner(target.Remain), "corner")}",
         Aim.EachOfKind => "in each " + FilterText(target.Filter) + (target.Remain > 0 ? $" until {Number(target.Remain)} remain" : string.Empty),
         Aim.NextOfKind when target.Filter.Kind == PlaceFilterKind.NthOf => $"in {NthText(target.Filter)} of next {target.Filter.Special!.Id}",
         Aim.NextOfKind => "in next " + FilterText(target.Filter),

@@ -109,7 +109,7 @@ internal static class EdgeRow
     {
         Aim.First when before > 0 => target with { Aim = Aim.Next },
         Aim.Last when behind > 0 => target with { Aim = Aim.Next },
-        Aim.EachOfKind => target with { Remain = target.Remain + behind },
+        Aim.EachOfKind when !target.ToCorner => target with { Remain = target.Remain + behind },
         _ => target,
     };
 

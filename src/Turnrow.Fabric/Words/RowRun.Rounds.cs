@@ -14,7 +14,7 @@ internal sealed partial class RowRun
     private void Name(Target target)
     {
         if (target.Aim is Aim.Same or Aim.Ring) return;
-        _named = target.Aim is Aim.NextOfKind or Aim.EachOfKind && target.Remain == 0 ? target.Filter : null;
+        _named = target.Aim is Aim.NextOfKind or Aim.EachOfKind && target is { Remain: 0, ToCorner: false } ? target.Filter : null;
     }
 
     // Nothing of the kind is left before the round's beginning, and no corner that would be lost.

@@ -61,4 +61,8 @@ public sealed record Spread(Stitch Stitch, IReadOnlyList<Word> Words, int Times,
 /// <param name="InStitch">What goes into a stitch.</param>
 /// <param name="InSpace">What goes into a space.</param>
 /// <param name="Remain">Places that it stays away from at the row's end.</param>
-public sealed record ByPlace(Work InStitch, Work InSpace, int Remain) : Word;
+public sealed record ByPlace(Work InStitch, Work InSpace, int Remain) : Word
+{
+    /// <summary>True if it goes to the next corner and no further; the places that it stays away from lie before that.</summary>
+    public bool ToCorner { get; init; }
+}

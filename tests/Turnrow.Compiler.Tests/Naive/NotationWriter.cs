@@ -246,6 +246,7 @@ public static class NotationWriter
         SlipOver slip => $"slip over {slip.Count}",
         LeaveUnworked leave => (leave.Count is null ? "leave the rest" : $"leave {leave.Count}") + (leave.ForLater ? " for later" : ""),
         InEach inEach => $"{inEach.Stitch} in each {Text(inEach.Of)}",
+        InEachToCorner inEach => $"{inEach.Stitch} in each {Text(inEach.Of)} {(inEach.Remain == 0 ? "to corner" : $"until {N(inEach.Remain)} remain before corner")}",
         Evenly evenly => $"{evenly.Stitch} {(evenly.Increase ? "inc" : "dec")} {evenly.Count} evenly",
         SpreadOver spread => $"{spread.Stitch} across with ({Words(spread.Words)}) {spread.Times} times evenly{(spread.AtEachEnd is { } ends ? $", {ends} at each end" : "")}",
         EachByKind each => $"{each.Stitch} in each st and {N(each.InSpace)} {each.Stitch} in each sp",

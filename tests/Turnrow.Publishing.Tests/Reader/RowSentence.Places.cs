@@ -143,12 +143,10 @@ internal sealed partial class RowSentence
             return new ShiftMarker(1, null);
         }
 
-        Expect("middle");
-        Expect("one");
-        Expect("of");
-        Expect("these");
+        var nth = Number.TryOf(Peek) is { } number ? Next(number) : 0;
+        foreach (var word in nth > 0 ? ["of", "these"] : new[] { "middle", "one", "of", "these" }) Expect(word);
         var count = Count();
-        return new ShiftMarker(count, Name());
+        return new ShiftMarker(count, Name()) { Nth = nth };
     }
 
     // `with RS of Yoke facing, beginning with the 33rd st of its last row, counted from its right edge`; a bridge is a remark.

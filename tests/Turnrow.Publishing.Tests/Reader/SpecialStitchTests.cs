@@ -55,6 +55,9 @@ public sealed class SpecialStitchTests
     [InlineData("begin with 20 stitches; row 1 RS: dc across; row 2: dc, wings of 2 in next, fence 2, wings of 3 in next, dc across; row 3: sc in each st and sp")]
     [InlineData("begin with 20 stitches; row 1 RS: dc across; row 2: ((dc, ch 1) 4 times, dc) in first, skip 6, ((2 dc, picot) 3 times, 2 dc) in next, skip 6, (((dc, ch 1) 3 times, dc, ch 4) 3 times, dc) in next, dc across; row 3: sc in each st and sp")]
     [InlineData("begin with ring; round 1: ((dc, ch 1) 3 times, dc, ch 3) 3 times in ring; round 2: (skip 7, ((dc, ch 1) 3 times, dc) in next sp) around")]
+    [InlineData("begin with ring of 4 chains; round 1: (3 dc, ch 2, mark corner) 4 times in ring; round 2: ((dc, ch 1) to corner, (2 dc, ch 2, 2 dc) in corner) around, (dc, ch 1) around; round 3: (dc in each st and sp to corner, (2 dc, ch 2, 2 dc) in corner) around, dc in each st and sp; round 4: (sc in each st and sp until 2 remain before corner, sc 2, 3 sc in corner) around, sc around")]
+    [InlineData("begin with ring of 4 chains; round 1: (3 dc, ch 2, mark corner) 4 times in ring; round 2: ((dc, ch 1) to corner, (2 dc, ch 2, 2 dc) in corner) around, (dc, ch 1) around; round 3: (dc in each st to corner, ((dc, ch 1) 3 times, dc) in corner) around, dc in each st; round 4: (sc in each st and 2 sc in each sp to corner, 3 sc in corner) around, sc in each st")]
+    [InlineData("begin with ring; rounds are spiral; round 1: (3 hdc, ch 2, ch 2) 6 times in ring; round 2: hdc in each sp; rounds 3 to 6: hdc across")]
     public void They_read_back_in_both_terms(string lines)
     {
         var notation = Stitches + "\n  " + string.Join("\n  ", lines.Split("; ")) + "\n";

@@ -39,12 +39,16 @@ internal sealed record MoveMarker(MarkerTo To, Sized<int> Count, PlaceName Place
     /// <summary>True if there is no marker yet: a corner that is one from the beginning.</summary>
     public bool IsNew { get; init; }
 
+    /// <summary>Of several spaces that are called alike, which it is.</summary>
+    public int Nth { get; init; }
+
     protected override Phrase? Join(Phrase other) =>
-        other is MoveMarker move && move.To == To && move.IsNew == IsNew && Place.And(move.Place) is { } place ? this with { Count = Count.And(move.Count), Place = place } : null;
+        other is MoveMarker move && move.To == To && move.Nth == Nth && move.IsNew == IsNew && Place.And(move.Place) is { } place ? this with { Count = Count.And(move.Count), Place = place } : null;
 
     protected override string Text(Wording words) => (IsNew ? words.Noting(Note.Markers, "place a marker in ") : "move the marker to ") + To switch
     {
         MarkerTo.Middle => $"the middle one of these {Place.Counted(Count, words)}",
+        MarkerTo.Space when Count.First > 1 => $"the {(Count.First == (2 * Nth) - 1 ? "middle one" : Numbers.Nth(Nth))} of these {Place.Counted(Count, words)}",
         MarkerTo.Space => $"this {Place.One(words)}",
         MarkerTo.Chain => $"the top of this {words.Ch}",
         _ => $"this {Place.One(words)}",

@@ -98,6 +98,7 @@ internal readonly record struct PlaceName(PlaceNameKind Kind, Stitch? Stitch = n
     public PlaceName With(PlaceName other)
     {
         if (this == other) return this;
+        if (Kind == PlaceNameKind.StitchAndSpace || other.Kind == PlaceNameKind.StitchAndSpace) return new(PlaceNameKind.StitchAndSpace);
         if (IsSpace && other.IsSpace) return new(PlaceNameKind.AnySpace);
         if (IsSpace || other.IsSpace) return new(PlaceNameKind.StitchAndSpace);
         var chains = HasChains || other.HasChains;
