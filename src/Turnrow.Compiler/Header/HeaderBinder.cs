@@ -136,7 +136,7 @@ internal sealed class HeaderBinder(Context context, DefinitionBinder definitions
         if (!Once(body) || new BodyBinder(context).Bind(body) is not { } table) return pattern;
         // A garment for a child's body is for a child, unless the file says otherwise.
         var wearer = body.Table is { } name && !_wearerSaid ? BodyTables.WearerOf(name.Text) : pattern.Wearer;
-        return pattern with { BodySource = table.Source, Wearer = wearer };
+        return pattern with { BodySource = table.Source, BodyRemark = table.Remark, Wearer = wearer };
     }
 
     private bool Once(StatementSyntax statement)

@@ -193,6 +193,8 @@ internal sealed partial class RowBinder(Context context, PieceState? piece = nul
         var amounts = read.CountWord is { } name ? AmountsOf(new CountAmount(new NameExpression(name, name.Span), name.Span))
             : item.Amount is { } said ? AmountsOf(said)
             : Sized.Same<Amount?>(context.Sizes, Amount.Once);
+        // A name that is not known may have been meant for anything.
+        if (before is not null && Array.TrueForAll(before, static n => n is null)) return None();
         if (before is not null && (item.Amount is not null || read.CountWord is not null)) return Refuse(StitchBoth.At(item));
         if (item.Place is not null && (item.Amount is not null || read.CountWord is not null)) return Refuse(StitchBoth.At(item));
         if (before is not null && item.Place is null && !inOnePlace && _ring == 0) return None();
@@ -275,6 +277,12 @@ internal sealed partial class RowBinder(Context context, PieceState? piece = nul
         if (rest > 1 || (rest == 1 && item.Amount is not null))
         {
             context.Findings.Add(WordsTooMany.At(words, at));
+            return null;
+        }
+
+        if (rest == 1 && context.Scope.Use(words[^1].Text) is null && StitchWord.Read(words[^1].Text, context) is not null)
+        {
+            context.Findings.Add(WordsTooMany.TwoStitches(words[at].Span.To(words[^1].Span), words[at].Text, words[^1].Text));
             return null;
         }
 

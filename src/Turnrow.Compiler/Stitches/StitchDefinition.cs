@@ -62,9 +62,20 @@ internal sealed class StitchDefinition(Context context, StitchLines lines)
         var family = new StitchFamily(statement.Name.Text, statement.Abbreviation?.Text, null, 1, Most, (n, id, us, uk) =>
             (n == Tried ? first : FormOf(statement, number, n)) is { } form ? Make(id, us, uk, form) : null)
         {
-            Counted = first.Parts.First(static p => p.Worked is not null).Worked,
+            Counted = Counted(first, FormOf(statement, number, Tried + 1)),
         };
         return new StitchMeaning(family.Of(Tried)!, family);
+    }
+
+    // The stitch whose number it is: the part that another number makes more of.
+    private static Stitch? Counted(StitchForm form, StitchForm? other)
+    {
+        for (var i = 0; i < form.Parts.Count && i < other?.Parts.Count; i++)
+        {
+            if (form.Parts[i].Count != other.Parts[i].Count) return form.Parts[i].Worked ?? StitchBook.Chain;
+        }
+
+        return form.Parts.First(static p => p.Worked is not null).Worked;
     }
 
     private bool StitchWordIs(string word) => context.Stitches.Find(word) is not null;

@@ -10,9 +10,9 @@ namespace Turnrow.Publishing.Tests.Instructions;
 public class OpeningTests
 {
     [Theory]
-    [InlineData("", "sc", "Ch 21.", "Sc in 2nd ch from hook (skipped 1 ch does not count), sc in each ch across. [20 sc]")]
+    [InlineData("", "sc", "Ch 21.", "Sc in 2nd ch from hook (skipped ch does not count as a st), sc in each ch across. [20 sc]")]
     [InlineData("turn hdc: ch 2 counts", "hdc", "Ch 21.", "Hdc in 3rd ch from hook (skipped 2 ch count as 1 hdc), hdc in each ch across. [20 hdc]")]
-    [InlineData("turn hdc: ch 2 does not count", "hdc", "Ch 22.", "Hdc in 3rd ch from hook (skipped 2 ch do not count), hdc in each ch across. [20 hdc]")]
+    [InlineData("turn hdc: ch 2 does not count", "hdc", "Ch 22.", "Hdc in 3rd ch from hook (skipped 2 ch do not count as sts), hdc in each ch across. [20 hdc]")]
     [InlineData("", "dc", "Ch 22.", "Dc in 4th ch from hook (skipped 3 ch count as 1 dc), dc in each ch across. [20 dc]")]
     [InlineData("", "tr", "Ch 23.", "Tr in 5th ch from hook (skipped 4 ch count as 1 tr), tr in each ch across. [20 tr]")]
     public void A_foundation_says_its_chains_and_which_chain_comes_first(string rule, string stitch, string chain, string row)
@@ -28,7 +28,7 @@ public class OpeningTests
     [InlineData("shell in next, skip 1, dc across", "Ch 23.", "4 dc in 4th ch from hook (skipped 3 ch count as 1 dc) (completes 1 SH), skip next ch, dc in each ch across. [1 SH, 18 dc]")]
     [InlineData("(2 dc, ch 1, dc) in first, dc across", "Ch 23.", "(Dc, ch 1, dc) in 4th ch from hook (skipped 3 ch count as 1 dc), dc in each ch across. [22 dc, 1 ch-1 sp]")]
     [InlineData("skip 2, 2 dc in next, dc across", "Ch 23.", "Dc in 6th ch from hook (skipped 5 ch count as 1 dc and 2 skipped ch), dc in each ch across. [19 dc]")]
-    [InlineData("2 sc in first, sc across", "Ch 21.", "2 sc in 2nd ch from hook (skipped 1 ch does not count), sc in each ch across. [21 sc]")]
+    [InlineData("2 sc in first, sc across", "Ch 21.", "2 sc in 2nd ch from hook (skipped ch does not count as a st), sc in each ch across. [21 sc]")]
     public void Beside_a_chain_that_counts_the_first_place_is_the_chain_behind_it(string words, string chain, string row)
     {
         var panel = Panel($"begin with 20 stitches\nrow 1 RS: {words}");

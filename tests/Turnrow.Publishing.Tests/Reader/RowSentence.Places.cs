@@ -16,6 +16,8 @@ internal sealed partial class RowSentence
         }
 
         if (Accept("top")) return TopOf();
+        // A post stitch goes round the chain and not in its top.
+        if (Peek is "turning" or "beginning" || (Peek == "the" && _at + 1 < _words.Count && _words[_at + 1] == "round's")) return RoundChain();
         if (Accept("each")) return Each();
         if (Accept("the")) return Accept("marked") ? new PlaceWords(Where.Marked, 1, [Name()]) : AllLeft(new PlaceWords(Where.The, 1, [Name()]));
         if (Peek is "first" or "next" or "last" or "same") return OfThoseLeft(Ranged());
@@ -193,6 +195,11 @@ internal sealed partial class RowSentence
     private PlaceWords TopOf()
     {
         Expect("of");
+        return RoundChain();
+    }
+
+    private PlaceWords RoundChain()
+    {
         if (OfRound() is { } round) return new PlaceWords(Where.TopOf, 1, [round]);
         var word = Take();
         if (word is not ("turning" or "beginning")) throw new Misread($"`top of {word}` is no place");

@@ -67,8 +67,8 @@ internal sealed partial class RowSentence
         if (Accept("take"))
         {
             Expect("the");
-            var edge = Accept("marker");
-            if (!edge) Expect("markers");
+            var edge = Accept("marker") && Peek == "at";
+            if (!edge) Accept("markers");
             foreach (var next in edge ? ["at", "the", "edge", "out"] : new[] { "out" }) Expect(next);
             return new DropMarkers(edge);
         }

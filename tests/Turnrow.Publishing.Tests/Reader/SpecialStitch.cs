@@ -8,7 +8,7 @@ namespace Turnrow.Publishing.Tests.Reader;
 internal sealed partial record SpecialStitch(string Name, string Text)
 {
     /// <summary>True if it makes nothing that is worked into.</summary>
-    public bool IsNothing => Text.Contains("It is no st,", StringComparison.Ordinal);
+    public bool IsNothing => Text.Contains("It does not count as a st,", StringComparison.Ordinal);
 
     /// <summary>True if it makes the chain that it stands on.</summary>
     public bool IsOnItsOwnChain => Text.Contains("makes the ch at its own foot", StringComparison.Ordinal);

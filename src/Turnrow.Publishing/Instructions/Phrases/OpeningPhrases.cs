@@ -1,5 +1,5 @@
-using Turnrow.Fabric.Words;
 using Turnrow.Fabric.Stitches;
+using Turnrow.Fabric.Words;
 using Turnrow.Publishing.Trade;
 
 namespace Turnrow.Publishing.Instructions.Phrases;
@@ -100,10 +100,10 @@ internal sealed record RestOfDecrease(Stitch Stitch, HookInto Hook, int Takes, i
         var whole = words.Together(Stitch, Hook, Takes);
         var over = Takes == 2 ? Wording.Into(Hook) : Wording.Over(Hook);
         if (Where is ChainFromHook from)
-            return $"{rest} {over} {from.Place(words)} (the {words.Terms.Skipped} {from.Chains} {words.Ch} and this {rest} count as {whole})";
+            return $"{rest} {over} {from.Place(words)} (the {words.Terms.Skipped} {from.Chains} {words.Ch} and this {rest} {words.Noting(Note.DecreaseAtStart, "count as")} {whole})";
         // Two together go over two, not over each of them.
         var where = Takes > 2 && Where is NextPlaces next ? $"next {next.Place.Counted(next.Count, words)}" : Where.Written(words);
-        return $"{rest} {over} {where} (the {words.Ch} {Numbers.Plain(Chains)} and this {rest} count as {whole})";
+        return $"{rest} {over} {where} (the {words.Ch} {Numbers.Plain(Chains)} and this {rest} {words.Noting(Note.DecreaseAtStart, "count as")} {whole})";
     }
 }
 

@@ -132,10 +132,11 @@ internal readonly record struct PlaceName(PlaceNameKind Kind, Stitch? Stitch = n
         _ => words.St,
     };
 
-    /// <summary>Several: <c>dc</c> (abbreviations of stitches have no plural), <c>sts</c>, <c>row-ends</c>.</summary>
+    /// <summary>Several: <c>dc</c>, <c>blocks</c>, <c>sts</c>, <c>row-ends</c>.</summary>
     public string Many(Wording words) => Kind switch
     {
         PlaceNameKind.AnyStitch => words.Sts,
+        PlaceNameKind.Stitch => words.Stitches(Stitch!),
         PlaceNameKind.Space => One(words) + "s",
         PlaceNameKind.AnySpace => One(words) + "s",
         PlaceNameKind.ChainAndAnyStitch => $"{words.Ch} and {words.Sts}",

@@ -16,7 +16,9 @@ internal sealed record StitchesIn(Stitch Stitch, HookInto Hook, Sized<int> Each,
     {
         var name = words.Stitch(Stitch, Hook);
         var number = Each.All(static n => n == 1) ? name : $"{Each.Written()} {name}";
-        return $"{number} {Wording.Into(Hook)} {Where.Written(words)}";
+        // A post is gone round, and a chain as well: the hook does not go in its top.
+        var where = Hook is HookInto.FrontPost or HookInto.BackPost && Where is ChainTop top ? top.Chain(words) : Where.Written(words);
+        return $"{number} {Wording.Into(Hook)} {where}";
     }
 }
 
