@@ -111,7 +111,7 @@ public sealed class NaiveGenTests
             threads: 1);
         Assert.Equal(11, starts.Count);
         Assert.True(mirrored.Count >= 5, string.Join(", ", mirrored));
-        Assert.Equal(16, statements.Count);
+        Assert.Equal(17, statements.Count);
         Assert.Contains(typeof(WithYarn), words);
         Assert.Contains(typeof(ToCorner), words);
         Assert.Contains(typeof(Hold), words);

@@ -112,6 +112,9 @@ public enum RimEdge { Right, LastRow, Left, Foundation }
 /// </summary>
 public sealed record PickedUpRim(string Piece, IReadOnlyList<RimEdge> Edges, string Stitch, int Stitches, int PerRows, int? InCorner, bool Around) : Start
 {
+    /// <summary>True of a mirror: its walk goes along the same edges from the other end.</summary>
+    public bool FromOtherEnd { get; init; }
+
     /// <summary>True of a mirror whose base has none: it is picked up where, turned over, its model was.</summary>
     public bool OnSameBase { get; init; }
 

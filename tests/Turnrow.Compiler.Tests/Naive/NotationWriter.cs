@@ -154,6 +154,7 @@ public static class NotationWriter
         RowsLine rows => $"{Rows(rows)} {rows.Span.From} to {rows.Span.Last}: {Words(rows.Words)}",
         Straight straight => $"straight {straight.Rows} {Rows(straight)}",
         StraightIn straight => $"straight {straight.Rows} {Rows(straight)}{(straight.IsNamed ? $", in {straight.Pattern.Name}" : "")}",
+        EdgedIn edged => $"{(edged.Schedules.Count > 0 ? "shape" : "straight")} {edged.Rows} rows{(edged.IsNamed ? $", in {edged.Pattern.Name}, edges in {edged.Stitch}" : "")}{(edged.Schedules.Count > 0 ? ": " : "")}{string.Join("; ", edged.Schedules.Select(Text))}",
         LeaveAtEdge leave => $"leave {leave.Stitches} at {Edge(leave.Edge)}",
         LeaveForLater later => $"leave {later.Stitches} for later at {Edge(later.Edge)}",
         AddAtEdge add => $"add {add.Stitches} at {Edge(add.Edge)}{(add.OneRowApart ? ", one row apart" : "")}",

@@ -21,7 +21,7 @@ internal sealed class YarnMemory
         Begin(row, worked.Yarns[0].Yarn);
         foreach (var (yarn, _) in worked.Yarns.Skip(1))
         {
-            if (yarn != worked.Yarns[0].Yarn && _resting.TryGetValue(yarn, out var rests) && rests.Fate != "left") throw new Misread($"{yarn} is {rests.Fate} and not at hand");
+            if (yarn != worked.Yarns[0].Yarn && _resting.TryGetValue(yarn, out var rests) && rests.Fate.StartsWith("carried", StringComparison.Ordinal)) throw new Misread($"{yarn} is {rests.Fate} and not at hand");
         }
 
         InHand = worked.Yarns[^1].Yarn;
