@@ -66,7 +66,7 @@ finishedPart : opens=OPENS | STRETCHES BY stretch=number PERCENT ;
 acceptLine   : ACCEPT called=name (OF which=name)? COLON reason=QUOTED ;
 // Weighed and measured: a swatch, and the sample as it was made.
 swatchLine
-  : SWATCH by=stitch COLON stitches=number stitchesWord AND rows=number rowsWord WEIGH value=number unitWord=(G | OZ)
+  : SWATCH by=stitch COLON stitches=number (stitchesWord | repeats=(REPEAT | REPEATS)) AND rows=number rowsWord WEIGH value=number unitWord=(G | OZ)
     (COMMA yarn=name)?
   ;
 madeLine : MADE size=sizeName COLON piece=name parts+=madePart (COMMA parts+=madePart)* ;

@@ -214,8 +214,10 @@ public static class CompilerDiagnostics
         StripesEmpty.Kind,
         FloatLong.Kind,
         PictureStitch.Kind,
-        EachOther.Kind,
         StitchInside.Kind,
         BlanketRows.Kind,
+        SameMirrored.Kind,
+        ChainsMeet.Kind,
+        EachOther.Kind,
     ];
 }

@@ -64,6 +64,32 @@ internal static class SamePlaces
         return index;
     }
 
+    /// <summary>
+    /// True if words of a worked row stay in the place where a decrease ended: from the other end it would have to begin in a place that others are in.
+    /// </summary>
+    public static bool JoinDecrease(IReadOnlyList<Word> worked)
+    {
+        if (!AnyStays(worked)) return false;
+        var words = LayOut(worked);
+        for (var i = 0; i < words.Count; i++)
+        {
+            if (Stays(words[i]) && PlaceOf(words, i) is >= 0 and var at && words[at] is Work { Takes: > 1 }) return true;
+            if (words[i] is Repeat repeat && !Stays(repeat) && JoinDecrease(repeat.Words)) return true;
+        }
+
+        return false;
+    }
+
+    private static bool AnyStays(IReadOnlyList<Word> words)
+    {
+        for (var i = 0; i < words.Count; i++)
+        {
+            if (words[i] is Repeat repeat ? AnyStays(repeat.Words) : Stays(words[i])) return true;
+        }
+
+        return false;
+    }
+
     /// <summary>True if a word works no stitch: what is passed over is not the place that was worked last.</summary>
     public static bool GoesNowhere(Word word) => word is Chains or Skip or SlipOver or MarkCorner or RemoveCorners or ChangeYarn or Work { Amount.Times: 0 } || Knots.Is(word);
 

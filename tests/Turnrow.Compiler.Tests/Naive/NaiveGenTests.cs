@@ -27,6 +27,26 @@ public sealed class NaiveGenTests
     }
 
     [Fact]
+    public void Pictures_are_worked_in_rows_and_rounds_and_mirrored()
+    {
+        var (rows, rounds, mirrored) = (0, 0, 0);
+        NaiveGen.Valid.Sample(
+            pattern =>
+            {
+                foreach (var piece in pattern.Pieces)
+                {
+                    var shown = Mirror.Resolve(pattern, piece).Statements.OfType<StraightIn>().Where(line => line.Pattern is Picture).ToList();
+                    rows += shown.Exists(line => !line.IsRound) ? 1 : 0;
+                    rounds += shown.Exists(line => line.IsRound) ? 1 : 0;
+                    mirrored += shown.Count > 0 && piece.Start is MirrorOf ? 1 : 0;
+                }
+            },
+            iter: 3000,
+            threads: 1);
+        Assert.True(rows > 60 && rounds > 3 && mirrored > 10, $"{rows} in rows, {rounds} in rounds, {mirrored} mirrored");
+    }
+
+    [Fact]
     public void A_number_off_by_one_is_often_noticed()
     {
         var (faulty, sound, unclear) = (0, 0, 0);

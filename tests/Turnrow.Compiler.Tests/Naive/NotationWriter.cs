@@ -42,6 +42,15 @@ public static class NotationWriter
 
     private static void WriteStitchPattern(StringBuilder text, StitchPattern pattern)
     {
+        if (pattern is Picture picture)
+        {
+            Line(text, $"stitch pattern {picture.Name} from picture in {picture.Stitch}, over multiple of {N(picture.Multiple)}");
+            foreach (var (letter, yarn) in picture.Keys)
+                Line(text, $"  key \"{letter}\" is {yarn}");
+            foreach (var line in picture.Lines)
+                Line(text, $"  | {string.Join(' ', line.ToCharArray())} |");
+            return;
+        }
         var plus = pattern.Plus > 0 ? $" + {N(pattern.Plus)}" : "";
         Line(text, $"stitch pattern {pattern.Name} over multiple of {N(pattern.Multiple)}{plus}");
         for (var row = 0; row < pattern.Rows.Count; row++)
@@ -144,7 +153,7 @@ public static class NotationWriter
         RowLine row => $"{(row.IsRound ? "round" : "row")}{Number(row)}: {Words(row.Words)}",
         RowsLine rows => $"{Rows(rows)} {rows.Span.From} to {rows.Span.Last}: {Words(rows.Words)}",
         Straight straight => $"straight {straight.Rows} {Rows(straight)}",
-        StraightIn straight => $"straight {straight.Rows} rows{(straight.IsNamed ? $", in {straight.Pattern.Name}" : "")}",
+        StraightIn straight => $"straight {straight.Rows} {Rows(straight)}{(straight.IsNamed ? $", in {straight.Pattern.Name}" : "")}",
         LeaveAtEdge leave => $"leave {leave.Stitches} at {Edge(leave.Edge)}",
         LeaveForLater later => $"leave {later.Stitches} for later at {Edge(later.Edge)}",
         AddAtEdge add => $"add {add.Stitches} at {Edge(add.Edge)}{(add.OneRowApart ? ", one row apart" : "")}",

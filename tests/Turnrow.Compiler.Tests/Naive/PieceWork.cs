@@ -150,8 +150,12 @@ public sealed partial class PieceWork(PieceResult result, TurnTable turns, bool 
             throw new UnworkableException("the piece is worked in no pattern that could go on");
         if (worked == 0 && !straight.Pattern.Fits(Ahead().Count))
             throw new UnworkableException("the stitches are no whole number of repeats");
+        // The bottom line is a right-side row.
+        if (worked == 0 && straight is { Pattern: Picture, IsRound: false } && result.Rows.Count > 0 && _side == Side.WS)
+            throw new UnworkableException("the picture would begin on the wrong side");
         for (var row = 0; row < straight.Rows[Size]; row++)
         {
+            _picture = straight.Pattern is Picture picture ? (picture, worked) : null;
             WorkWords(straight.Pattern.Row(worked));
             _in = (straight.Pattern, ++worked);
         }
@@ -221,6 +225,7 @@ public sealed partial class PieceWork(PieceResult result, TurnTable turns, bool 
         if (wordSide == Side.WS)
             _rowYarns.Reverse();
         _after = work.YarnAfter(begun);
+        Show(work.Made.Count);
         if (work.BeforeMarker is not null && (words.Count == 1 || !_inRounds || !_afterRound || _way != RoundsWay.Spiral || _lastWay != RoundsWay.Spiral))
             throw new UnworkableException("there is no marker to move");
         MakeRow(Frame.InWorkingOrder(work.Made, wordSide));

@@ -117,6 +117,8 @@ public sealed partial class RowWork(IReadOnlyList<Place> below, int size, bool i
     /// <summary>Chains go on the chains before them, unless these have another yarn.</summary>
     private void Chain()
     {
+        if (ChainsMeet(ofStitch: false))
+            throw new UnworkableException("chains of a stitch lie beside other chains");
         if (_made is not [.., { IsSpace: true }] || _yarns is [.., var last] && last.From == _made.Count)
             _made.Add(new Place(Place.Space));
     }

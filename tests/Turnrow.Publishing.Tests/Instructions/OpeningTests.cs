@@ -46,6 +46,17 @@ public class OpeningTests
     }
 
     [Fact]
+    public void A_mirrored_round_or_row_that_begins_with_a_space_has_its_chains_once()
+    {
+        const string Net = "pattern \"P\"\npiece net\nbegin with 9 stitches\nround 1: sc around\nround 2: sc 5, dc 3, ch 2, skip 1\npiece other is net mirrored\n";
+        Assert.Contains("Round 2: Ch 2 (a ch-2 sp), skip first sc, dc in each of next 3 sc, sc in each of next 5 sc, join with sl st in the ch-2 sp at its beginning. [1 ch-2 sp, 3 dc, 5 sc]", Written.Piece(Net, piece: "Other"), StringComparison.Ordinal);
+        const string Row = "pattern \"P\"\nyarn navy\nyarn rust\npiece net\nbegin with 9 stitches\nrow 1 RS: sc across\nrow 2: sc 8, with rust, ch 2, skip 1\npiece other is net mirrored\n";
+        Assert.Contains("Row 2 (WS): With rust, ch 2 (a ch-2 sp), turn, skip first sc, with navy, sc in each of last 8 sc; cut rust. [1 ch-2 sp, 8 sc]", Written.Piece(Row, piece: "Other"), StringComparison.Ordinal);
+        const string Marked = "pattern \"P\"\npiece net\nbegin with 9 stitches\nrow 1 RS: sc across\nrow 2: sc 8, ch 2, mark corner, skip 1\npiece other is net mirrored\n";
+        Assert.Contains("Row 2 (WS): Ch 2 (a ch-2 sp), turn, place a marker in the ch-2 sp just made, skip first sc, sc in each", Written.Piece(Marked, piece: "Other"), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void An_oval_begins_in_the_chain_behind_those_that_count() => Assert.StartsWith(
         "Ch 13.\nRound 1: 4 dc in 4th ch from hook (skipped 3 ch count as 1 dc)",
         Panel("begin with both sides of 10 stitches\nround 1: 5 dc in corner, dc to corner, 5 dc in corner, dc around"),

@@ -8,11 +8,15 @@ public sealed class YarnMaker(ChoiceTape tape, int sizes)
 {
     private static readonly string[] s_yarns = ["navy", "cream", "dark-rust"];
 
+    /// <summary>The yarns that there are.</summary>
+    public static IReadOnlyList<string> Yarns => s_yarns;
+
     private string Yarn => tape.Of<string>(s_yarns);
 
     public static NaivePattern Added(NaivePattern pattern, ChoiceTape tape)
     {
-        if (!tape.OneIn(3))
+        // A picture is of yarns.
+        if (!pattern.StitchPatterns.Any(made => made is Picture) && !tape.OneIn(3))
             return pattern;
         var maker = new YarnMaker(tape, pattern.Sizes.Count);
         return pattern with { Yarns = s_yarns, Pieces = [.. pattern.Pieces.Select(maker.Piece)] };
