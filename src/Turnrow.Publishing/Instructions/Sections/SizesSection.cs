@@ -65,7 +65,7 @@ internal static class SizesSection
     }
 
     private static string Stretching(FinishedMeasure finished) =>
-        finished.Stretch is { } stretch && stretch > Rational.Zero ? $", it stretches by {Lengths.Decimal(stretch)} %" : string.Empty;
+        finished.Stretch is { } stretch && stretch > Rational.Zero ? $", it stretches by {Lengths.Decimal(stretch)}%" : string.Empty;
 
     private static string EaseWords(IReadOnlyList<Rational> ease, bool inInches) =>
         ease.All(static e => e >= Rational.Zero) ? $"with {Lengths.Own(Sized.Over(ease), inInches)} of ease"

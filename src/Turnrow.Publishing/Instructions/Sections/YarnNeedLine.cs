@@ -16,7 +16,7 @@ internal static class YarnNeedLine
         if (need.Metres is { } metres) parts.Add(Length(Sized.Over(metres), pattern.InInches));
         if (need.Balls is { } balls) parts.Add($"{Sized.Over(balls).Written(static b => Numbers.Plain((int)b))} {(balls.All(static b => b == 1) ? "ball" : "balls")}");
         var line = $"- Yarn needed{named}: {string.Join(", ", parts)}";
-        line += need.Yarn.Extra is { } extra ? $"; {Lengths.Decimal(extra)} % is included for seams, ends and differences in {words.Terms.Gauge.ToLowerInvariant()}" : "; nothing is added for seams and ends";
+        line += need.Yarn.Extra is { } extra ? $"; {Lengths.Decimal(extra)}% is included for seams, ends and differences in {words.Terms.Gauge.ToLowerInvariant()}" : "; nothing is added for seams and ends";
         return need.Unknown.Count > 0 ? $"{line}, and nothing for the chains of spaces" : line;
     }
 
