@@ -99,7 +99,7 @@ internal sealed partial class RowSentence
         _at += said.Value.Split(' ').Length;
         var skipped = said.Groups["skip"].Success ? Number.Of(said.Groups["skip"].Value) : 0;
         var times = said.Groups["times"].Success ? Number.Of(said.Groups["times"].Value) : 0;
-        var join = new JoinBeside(skipped, said.Groups["place"].Value, times > 0 || said.Groups["next"].Success, said.Groups["edge"].Value.Replace("( ", "(", StringComparison.Ordinal).Replace(" )", ")", StringComparison.Ordinal));
+        var join = new JoinBeside(skipped, said.Groups["place"].Value.Replace("sts and", "st and", StringComparison.Ordinal), times > 0 || said.Groups["next"].Success, said.Groups["edge"].Value.Replace("( ", "(", StringComparison.Ordinal).Replace(" )", ")", StringComparison.Ordinal));
         return times > 0 ? new RepeatSteps([join], times) : join;
     }
 
@@ -216,7 +216,7 @@ internal sealed partial class RowSentence
     {
         var parts = new List<(int, string?)>();
         var marker = -1;
-        var (joins, joined) = (new List<JoinBeside>(), false);
+        var (joins, joined, goesOn) = (new List<JoinBeside>(), false, false);
         var specials = new Dictionary<int, SpecialStitch>();
         do
         {
@@ -227,9 +227,9 @@ internal sealed partial class RowSentence
                 continue;
             }
 
-            if (Beside() is JoinBeside beside)
+            if (Beside() is { } beside)
             {
-                joins.Add(beside);
+                joins.AddRange(beside is RepeatSteps several ? Enumerable.Repeat((JoinBeside)several.Steps[0], several.Times) : [(JoinBeside)beside]);
                 joined = true;
                 continue;
             }
@@ -238,7 +238,13 @@ internal sealed partial class RowSentence
             {
                 // Chains on both sides of a stitch into another piece are one space.
                 if (joined && parts is [.., (var before, null)]) parts[^1] = (before + Count(), null);
-                else parts.Add((Count(), null));
+                else
+                {
+                    // Those before may be the ch that the round began with.
+                    goesOn |= joined && parts.Count == 0;
+                    parts.Add((Count(), null));
+                }
+
                 joined = false;
                 continue;
             }
@@ -255,7 +261,7 @@ internal sealed partial class RowSentence
         }
         while (Accept(","));
         Expect(")");
-        return new WorkGroup(parts, In()) { MarkerBehind = marker, Specials = specials, Joins = joins };
+        return new WorkGroup(parts, In()) { MarkerBehind = marker, Specials = specials, Joins = joins, GoesOnSpace = goesOn };
     }
 
     private Step Skip()
@@ -374,7 +380,7 @@ internal sealed partial class RowSentence
         return string.Join(' ', _words[from.._at]);
     }
 
-    [GeneratedRegex(@"^(?:(?:skip|miss) next (?<skip>\d+) [a-z -]+? and )?(?:sl st|[a-z]+) in (?:each of next (?<times>\d+) )?(?<next>next )?(?<place>corner|row-end or st|row-end|st and sp|st|ch-\d+ sp|sp|ch|[a-z]+)s? of (?<edge>the (?:motif (?:below left|below right|below|before|beside)|next motif beside)|the (?:(?:right|left) edge(?: \( [^)]*\))?|[a-z]+ side|last (?:row|round)|beginning edge) of [A-Z][A-Za-z0-9' -]*?)(?= [,;.\])]|$)", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"^(?:(?:skip|miss) next (?<skip>\d+) [a-z -]+? and )?(?:sl st|[a-z]+) in (?:each of next (?<times>\d+) )?(?<next>next )?(?<place>corner|row-end or st|row-end|sts? and sp|st|ch-\d+ sp|sp|ch|[a-z]+)s? of (?<edge>the (?:motif (?:below left|below right|below|before|beside)|next motif beside)|the (?:(?:right|left) edge(?: \( [^)]*\))?|[a-z]+ side|last (?:row|round)|beginning edge) of [A-Z][A-Za-z0-9' -]*?)(?= [,;.\])]|$)", RegexOptions.IgnoreCase)]
     private static partial Regex BesideWords();
 
     [GeneratedRegex(@"[A-Za-z0-9][A-Za-z0-9'/-]*|[\[\]().,;:]")]
