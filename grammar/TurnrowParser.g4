@@ -66,7 +66,7 @@ finishedPart : opens=OPENS | STRETCHES BY stretch=number PERCENT ;
 acceptLine   : ACCEPT called=name (OF which=name)? COLON reason=QUOTED ;
 // Weighed and measured: a swatch, and the sample as it was made.
 swatchLine
-  : SWATCH by=stitch COLON stitches=number stitchesWord AND rows=number rowsWord WEIGH value=number unitWord=(G | OZ)
+  : SWATCH by=stitch COLON stitches=number (stitchesWord | repeats=(REPEAT | REPEATS)) AND rows=number rowsWord WEIGH value=number unitWord=(G | OZ)
     (COMMA yarn=name)?
   ;
 madeLine : MADE size=sizeName COLON piece=name parts+=madePart (COMMA parts+=madePart)* ;
@@ -150,7 +150,7 @@ reach        : ACROSS | AROUND | TO (corner=CORNER | turn=TURN) | UNTIL remain=c
 // Print says `in each st across`; the last word adds nothing, and is let stand.
 place
   : IN ( which=(NEXT | FIRST | LAST | SAME) kind+=name* (AND also+=name+)? (until=UNTIL remain=count REMAIN)?
-       | which=EACH kind+=name* (AND many=list? also+=name+ (IN EACH other+=name+)?)? (ACROSS | AROUND | until=UNTIL remain=count REMAIN)?
+       | which=EACH kind+=name* (AND many=list? also+=name+ (IN EACH other+=name+)?)? (ACROSS | AROUND | TO corner=CORNER | until=UNTIL remain=count REMAIN (BEFORE corner=CORNER)?)?
        | which=(CORNER | RING)
        | which=SKIPPED
        | which=ONE PLACE

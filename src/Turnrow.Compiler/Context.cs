@@ -91,9 +91,12 @@ internal sealed class Context(Findings findings, Scope scope, Evaluator evaluato
     /// <summary>The basic stitch, or the one of the file's own, that a word names, without a report: no other name can be the same.</summary>
     public Stitch? TryStitch(string word) => StitchBook.Find(word, Terms) ?? (Stitches.IsOwn(word) ? Stitches.Find(word)?.Stitch : null);
 
+    /// <summary>The stitch pattern that a line names; null, and reported, if there is none.</summary>
+    public StitchPattern? StitchPatternOf(NameSyntax name) => StitchPatterns.Use(name, TryStitch(name.Text) is not null);
+
     /// <summary>The fabric that a word names, a stitch pattern or plain rows of a stitch; null, and reported, if it names none.</summary>
     public Stitch? FabricOf(NameSyntax word) =>
-        StitchPatterns.SpanOf(word.Text) is not null ? StitchPatterns.Find(word.Text)?.Fabric
+        StitchPatterns.SpanOf(word.Text) is not null || StitchPatterns.IsLater(word.Text) ? StitchPatternOf(word)?.Fabric
         : StitchPatterns.InDoubt ? TryStitch(word.Text)
         : StitchOf(word);
 

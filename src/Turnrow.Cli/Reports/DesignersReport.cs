@@ -37,7 +37,7 @@ internal static class DesignersReport
         Heading(text, "Finished measures, bodies and ease");
         if (pattern.Finished.Count == 0) text.WriteLine("Nothing is stated: `finished bust is …` says what the garment measures.");
         else FitTable.Write(text, pattern);
-        if (pattern.BodySource is { Length: > 0 } source) text.WriteLine($"\nBodies by {Plain(source)}.");
+        if (pattern.BodySource is { Length: > 0 } source) text.WriteLine($"\nBodies by {Plain(source)}{(pattern.BodyRemark is { } remark ? $" ({Plain(remark)})" : string.Empty)}.");
     }
 
     private static void Accepted(StringWriter text, Compilation compilation)

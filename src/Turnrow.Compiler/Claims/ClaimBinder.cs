@@ -4,6 +4,7 @@ using Turnrow.Compiler.Rows;
 using Turnrow.Compiler.Values;
 using Turnrow.Fabric.Pieces;
 using Turnrow.Fabric.Rows;
+using Turnrow.Fabric.Stitches;
 using Turnrow.Fabric.Words;
 using Turnrow.Syntax.Tree;
 
@@ -99,8 +100,36 @@ internal sealed class ClaimBinder(Context context)
             if (wrong.Length == 0 || piece.Causes.Explains(difference, true)) continue;
             var followers = piece.Causes.Tell(difference);
             var ledger = ahead ? new RowLedger(context).OfAhead(piece, wrong[0]) : new RowLedger(context).OfLast(piece, wrong[0], claim.Counting, calculated[wrong[0]]!.Value);
-            context.Findings.AddLater(() => RowCount.At(context, syntax, kind, ahead, wrong, claimed, calculated, ledger, followers.Claims));
+            context.Findings.AddLater(() => RowCount.At(context, syntax, kind, ahead, wrong, claimed, calculated, ledger, followers.Claims, ahead ? null : Made(piece, claim, kind, calculated)));
         }
+    }
+
+    // What the last row is made of, where that is another stitch than the one claimed: its number in all sizes, and its name.
+    private string? Made(PieceState piece, BoundClaim claim, ClaimKind kind, int?[] calculated)
+    {
+        if (kind.Stitch is null || claim.Parts.Count > 1 || !Array.TrueForAll(calculated, static n => n == 0)) return null;
+        var counts = new int?[context.Sizes];
+        Stitch? only = null;
+        for (var i = 0; i < counts.Length; i++)
+        {
+            if (piece.Builders[i].Rows is not [.., { Work: { Spaces: 0 } work }] || OnlyStitch(work) is not { } stitch || (only is not null && stitch != only)) return null;
+            only = stitch;
+            counts[i] = work.Count(claim.Counting);
+        }
+
+        return $"{Findings.InBrackets(counts)} {context.Word(only!)}";
+    }
+
+    private static Stitch? OnlyStitch(RowWork work)
+    {
+        Stitch? only = null;
+        foreach (var run in work.Tops.Kinds())
+        {
+            if (run.Place is not { IsStitch: true, Stitch: { } stitch } || (only is not null && stitch != only)) return null;
+            only = stitch;
+        }
+
+        return only;
     }
 
     // Those of the last row that the claim's own line made: where the line made none, what it would have made is not known.

@@ -214,6 +214,10 @@ public static class CompilerDiagnostics
         StripesEmpty.Kind,
         FloatLong.Kind,
         PictureStitch.Kind,
+        StitchInside.Kind,
         BlanketRows.Kind,
+        SameMirrored.Kind,
+        ChainsMeet.Kind,
+        EachOther.Kind,
     ];
 }

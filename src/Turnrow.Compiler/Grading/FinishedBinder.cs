@@ -30,6 +30,7 @@ internal sealed class FinishedBinder(Context context, PieceBook book)
         {
             Over = over,
             Along = FitRules.IsAlong(statement.Name.Text),
+            InRows = statement.Of == CountOf.Rows,
             Opens = statement.Opens,
             Stretch = statement.Stretch is { } stretch ? Rational.Of(stretch.Numerator, stretch.Denominator) : null,
         };

@@ -145,7 +145,7 @@ internal sealed class CountBinder(Context context)
     private Allowed?[] MultipleOfPattern(CountFixSyntax fix, NameSyntax name)
     {
         if (fix.Plus is { } plus) context.Findings.Add(PatternPlus.At(plus.Span, name.Text));
-        var pattern = context.StitchPatterns.Use(name);
+        var pattern = context.StitchPatternOf(name);
         return Sized.Same<Allowed?>(context.Sizes, pattern is null ? null : Allowed.Multiple(pattern.Multiple, pattern.Plus));
     }
 

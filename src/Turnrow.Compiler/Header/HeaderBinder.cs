@@ -25,7 +25,6 @@ internal sealed class HeaderBinder(Context context, DefinitionBinder definitions
     private readonly List<Measure> _measures = [];
     private readonly List<FittedCount> _fitted = [];
     private readonly List<NamedCount> _counts = [];
-    private readonly StitchDefinition _stitches = new(context);
     private bool _wearerSaid;
 
     /// <summary>The pattern's header; <paramref name="sizes"/> and terms were found before.</summary>
@@ -36,7 +35,13 @@ internal sealed class HeaderBinder(Context context, DefinitionBinder definitions
         _wearerSaid = lines.Exists(static line => line is WearerStatement);
         foreach (var yarn in lines.OfType<YarnStatement>()) context.Yarns.Add(yarn.Name);
         foreach (var body in lines.OfType<BodyStatement>()) pattern = Bodies(pattern, body);
-        foreach (var statement in lines) pattern = One(pattern, statement);
+        var stitches = new StitchDefinition(context, new StitchLines(lines));
+        foreach (var statement in lines)
+        {
+            if (statement is StitchStatement stitch) stitches.Define(stitch);
+            else pattern = One(pattern, statement);
+        }
+
         return pattern with
         {
             Yarns = _yarns,
@@ -90,9 +95,6 @@ internal sealed class HeaderBinder(Context context, DefinitionBinder definitions
             case TurnStatement { NextRowOnly: false } turn:
                 TurnBinder.Bind(context, turn, (stitch, rule) => context.Rules[stitch] = rule);
                 return pattern;
-            case StitchStatement stitch:
-                _stitches.Define(stitch);
-                return pattern;
             case UseStatement use:
                 definitions.Use(use);
                 return pattern;
@@ -134,7 +136,7 @@ internal sealed class HeaderBinder(Context context, DefinitionBinder definitions
         if (!Once(body) || new BodyBinder(context).Bind(body) is not { } table) return pattern;
         // A garment for a child's body is for a child, unless the file says otherwise.
         var wearer = body.Table is { } name && !_wearerSaid ? BodyTables.WearerOf(name.Text) : pattern.Wearer;
-        return pattern with { BodySource = table.Source, Wearer = wearer };
+        return pattern with { BodySource = table.Source, BodyRemark = table.Remark, Wearer = wearer };
     }
 
     private bool Once(StatementSyntax statement)

@@ -84,7 +84,7 @@ internal sealed class BlanketBinder(Context context, PieceBook book)
     private bool FilterOf(PlaceSyntax place, out PlaceFilter? between)
     {
         between = null;
-        if (place is not { Word: PlaceWord.Each, Other: null, Remain: null })
+        if (place is not { Word: PlaceWord.Each, Other: null, Remain: null, ToCorner: false })
         {
             context.Findings.Add(BlanketJoin.Place(place.Span));
             return false;

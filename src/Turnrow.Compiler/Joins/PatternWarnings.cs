@@ -127,7 +127,8 @@ internal static class PatternWarnings
     {
         for (var i = 0; i < rows.Count; i++)
         {
-            if (rows[i].Work?.Opening.Stitch is not { TurningChainCounts: null } stitch || context.Rules.ContainsKey(stitch) || context.Rules.ContainsKey(stitch.Rule)) continue;
+            // Where no chain stands for the first stitch, as before a puff, nobody asks what it counts.
+            if (rows[i].Work?.Opening is not { Counts: true, Stitch: { TurningChainCounts: null } stitch } || context.Rules.ContainsKey(stitch) || context.Rules.ContainsKey(stitch.Rule)) continue;
             if (rows[i].Origin.Value is SyntaxNode line && !piece.Lead.SaysRuleOf(stitch) && !piece.Lead.SaysRuleOf(stitch.Rule)) return (stitch, line);
         }
 

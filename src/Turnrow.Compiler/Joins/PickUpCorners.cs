@@ -6,7 +6,8 @@ namespace Turnrow.Compiler.Joins;
 /// <summary>
 /// Finds the corners of a walk: the end of a foundation or of a last row where the walk turns to or from the row-ends of the same piece, and
 /// the places of a last row that are marked as corners. Each becomes a leg of its own. A walk that is closed to a round turns at its closing
-/// place too: the corner is where the foundation or the last row has it, so it closes the round or begins it.
+/// place too: the corner is where the foundation or the last row has it, so it closes the round or begins it. At the end of a strip of one stitch both
+/// corners are that stitch, and what is said for a corner goes into it once.
 /// </summary>
 internal static class PickUpCorners
 {
@@ -20,7 +21,7 @@ internal static class PickUpCorners
         for (var i = 0; i < legs.Count; i++)
         {
             var leg = legs[i];
-            if (leg.Stretch.Kind is not (StretchKind.Foundation or StretchKind.LastRow) || leg.Stretch.Count < 2)
+            if (leg.Stretch.Kind is not (StretchKind.Foundation or StretchKind.LastRow) || leg.Stretch.Count == 0)
             {
                 result.Add(leg);
                 continue;

@@ -34,7 +34,7 @@ internal sealed class WalkBinder(Context context, PieceBook book)
         if (IsTaken(piece, walk, sides)) return null;
         if (walk.Selection is { } selection) sides = Select(walk, selection, piece, sides);
         // What is said of all of them is told so.
-        if (piece.Copies.Count > 0 && !OfEach) sides = sides.Select(s => s is null ? null : s with { Piece = s.Piece with { Name = $"each-{piece.Name}" } });
+        if (piece.Copies.Count > 0 && !OfEach) sides = sides.Select(s => s is null ? null : s with { Piece = s.Piece with { Name = $"each-{piece.Name}" }, OfEach = piece.Name });
         return new BoundWalk(piece, sides, walk.Span);
     }
 

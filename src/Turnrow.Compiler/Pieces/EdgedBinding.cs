@@ -39,7 +39,7 @@ internal sealed class EdgedBinding(Context context, PieceState piece, StatementS
     {
         var onward = others is null ? Sized.Same(context.Sizes, Onward.Unknown) : [.. others];
         var stitch = edges is null ? null : context.StitchOf(edges);
-        var said = named is null ? null : context.StitchPatterns.Use(named);
+        var said = named is null ? null : context.StitchPatternOf(named);
         if ((edges is not null && stitch is null) || (named is not null && said is null)) return onward;
         for (var i = 0; i < onward.Length; i++)
         {
@@ -59,6 +59,12 @@ internal sealed class EdgedBinding(Context context, PieceState piece, StatementS
         if (changes.HasSteps(rows))
         {
             context.Findings.Add(PatternShape.Steps(statement.Span, pattern.Pattern.Name));
+            return null;
+        }
+
+        if (changes.IsSpread)
+        {
+            context.Findings.Add(PatternShape.Evenly(statement.Span, pattern.Pattern.Name));
             return null;
         }
 

@@ -22,6 +22,9 @@ internal sealed class MirrorBeginning(PieceBook book, PieceState piece, PieceSta
     /// <summary>The sizes in which, mirrored, rounds would begin elsewhere.</summary>
     public List<int> RoundsApart { get; } = [];
 
+    /// <summary>The sizes in which a stitch goes into the place where a decrease ended, with the row of the original.</summary>
+    public List<(int Size, Row Row)> SameApart { get; } = [];
+
     /// <summary>The sizes in which, turned over, it is picked up along another number of held stitches or bridged chains: before and after.</summary>
     public List<(int Size, int Held, int Turned)> HeldApart { get; } = [];
 
@@ -103,6 +106,7 @@ internal sealed class MirrorBeginning(PieceBook book, PieceState piece, PieceSta
         if (mirror.StepsMeet) StepsMeet.Add(size);
         if (mirror.TurnsApart) TurnsApart.Add(size);
         if (mirror.RoundsApart) RoundsApart.Add(size);
+        if (mirror.SameApart is { } apart) SameApart.Add((size, apart));
     }
 
     private bool FirstSide(Piece made)

@@ -86,7 +86,7 @@ internal static class Onwards
 
     private static Onward[] InNamed(Context context, PieceState piece, NameSyntax named, NameSyntax? counted)
     {
-        if (context.StitchPatterns.Use(named) is not { } written || AsWorkedHere(context, piece, written, named, counted) is not { } pattern) return Sized.Same(context.Sizes, Onward.Unknown);
+        if (context.StitchPatternOf(named) is not { } written || AsWorkedHere(context, piece, written, named, counted) is not { } pattern) return Sized.Same(context.Sizes, Onward.Unknown);
         foreach (var builder in piece.Builders) Prepare(builder, pattern);
         if (!IsWorkedThatWay(context, piece, pattern, named)) return Sized.Same(context.Sizes, Onward.Unknown);
         var onward = Sized.Each(context.Sizes, i => GoesOn(piece.Builders[i], pattern) ?? Begin(piece.Builders[i], pattern));

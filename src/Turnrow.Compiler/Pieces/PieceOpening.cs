@@ -248,6 +248,7 @@ internal sealed class PieceOpening(Context context, PieceBook book)
         if (beginning.StepsMeet.Count > 0) context.Findings.Add(StepsMeet.Mirrored(context, mirror.Piece.Span, [.. beginning.StepsMeet], original.Name));
         if (original.Finished.SelectMany(static p => p.JoinedTo).FirstOrDefault() is { } joined) context.Findings.Add(JoinMirrored.At(mirror.Piece.Span, original.Name, joined.Edge.Side.Piece.Name));
         else if (beginning.RoundsApart.Count > 0) context.Findings.Add(RoundMirrored.At(context, mirror.Piece.Span, [.. beginning.RoundsApart], original.Name));
+        else if (beginning.SameApart is [var same, ..]) context.Findings.Add(SameMirrored.At(context, mirror.Piece.Span, [.. beginning.SameApart.Select(static s => s.Size)], original.Name, same.Row.Number, same.Row.IsRound ? "round" : "row"));
         else if (beginning.TurnsApart.Count > 0) context.Findings.Add(ShortRowMirrored.At(context, mirror.Piece.Span, [.. beginning.TurnsApart], original.Name));
         original.Manners.CopyTo(piece.Manners, 0);
         foreach (var (name, rows) in original.Marks) piece.Marks[name] = rows;

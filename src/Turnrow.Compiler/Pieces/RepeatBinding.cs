@@ -70,7 +70,9 @@ internal static class RepeatBinding
         var changes = !builder.IsInStripes && builder.ChangesYarn(first, last);
         for (var ordinal = 0; ordinal < rows; ordinal++)
         {
-            var row = builder.Rows[first - 1 + (ordinal % (last - first + 1))];
+            var index = first - 1 + (ordinal % (last - first + 1));
+            var row = builder.Rows[index];
+            builder.TurnAs(index);
             if (changes) builder.Yarn = row.Yarn;
             builder.WorkInRounds(row.IsRound);
             builder.BeginOnSide(row.RightSide);

@@ -36,6 +36,7 @@ internal static class RowFaults
             RowFaultKind.SpreadTooMany => SpreadTooMany.At(context, span, sizes, failureOf, word),
             RowFaultKind.MarkNothing => MarkWithoutStitch.At(context, span, sizes),
             RowFaultKind.StandsOnNothing => StandsOnNothing.At(context, span, sizes, word),
+            RowFaultKind.ChainsMeet => ChainsMeet.At(context, span, sizes, word),
             RowFaultKind.NoCorner => CornerMissing.At(context, span, piece, sizes, word, first.Below is { HasCorners: true }),
             RowFaultKind.CornerNotNext or RowFaultKind.CornerTooNear => CornerDistance.At(context, span, sizes, word, first.Fault),
             RowFaultKind.NoTurn => TurnMissing.At(context, span, sizes, word, first),

@@ -141,6 +141,9 @@ internal sealed class EdgeChanges
     /// <summary>True if anything is done in a row.</summary>
     public bool Any(int row) => _right.ContainsKey(row) || _left.ContainsKey(row) || _evenly.ContainsKey(row);
 
+    /// <summary>True if anything is spread over rows.</summary>
+    public bool IsSpread => _evenly.Count > 0;
+
     /// <summary>What is spread over a row.</summary>
     public SpreadChange EvenlyOf(int row) => _evenly.GetValueOrDefault(row);
 
@@ -153,7 +156,7 @@ internal sealed class EdgeChanges
 
     public (EdgeWork Right, EdgeWork Left) Of(int row) => (_right.GetValueOrDefault(row), _left.GetValueOrDefault(row));
 
-    /// <summary>The same with right and left exchanged; nothing is spread over rows of a stitch pattern.</summary>
+    /// <summary>The same with right and left exchanged, of rows over which nothing is spread.</summary>
     public EdgeChanges Mirrored()
     {
         var mirrored = new EdgeChanges();

@@ -24,9 +24,9 @@ internal static class NothingLeftCheck
     private static int? LeftBy(Word? word) => word switch
     {
         Work { Amount.Reach: Reach.Across or Reach.Until } work => work.Amount.Count,
-        Work { Target: { Aim: Aim.EachOfKind, Filter.Kind: PlaceFilterKind.StitchOrSpace } target } => target.Remain,
+        Work { Target: { Aim: Aim.EachOfKind, ToCorner: false, Filter.Kind: PlaceFilterKind.StitchOrSpace } target } => target.Remain,
         // From corner to corner, what lies behind the last one is left.
-        Repeat repeat when repeat.Words.Any(static w => w is Work { Amount.Reach: Reach.ToCorner } or Work { Target.Aim: Aim.Corner } or Group { Target.Aim: Aim.Corner }) => null,
+        Repeat repeat when repeat.Words.Any(static w => w is Work { Amount.Reach: Reach.ToCorner } or Work { Target.ToCorner: true } or Work { Target.Aim: Aim.Corner } or Group { Target.Aim: Aim.Corner }) => null,
         Repeat { Amount.Reach: Reach.Across or Reach.Until } repeat => repeat.Amount.Count,
         _ => null,
     };

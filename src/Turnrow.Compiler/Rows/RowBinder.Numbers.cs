@@ -1,3 +1,4 @@
+using System.Globalization;
 using Turnrow.Compiler.Diagnostics.Kinds;
 using Turnrow.Fabric.Stitches;
 using Turnrow.Syntax.Tree;
@@ -47,6 +48,12 @@ internal sealed partial class RowBinder
     // What takes several places, or none, goes where it stands; only one in one place can be sent somewhere.
     private bool IsSentNowhere(StitchItem item, StitchReading read)
     {
+        if (read.Together > 1 && (item.Before is not null || read.NameBefore is not null || item.Place is { Word: PlaceWord.Each or PlaceWord.Same }))
+        {
+            context.Findings.Add(StitchHere.Together(item.Span, string.Create(CultureInfo.InvariantCulture, $"{context.Word(read.Stitch)}{read.Together}tog"), read.Together, item.Place?.Word == PlaceWord.Each));
+            return true;
+        }
+
         if (read.Stitch.Takes == 1 || item.Place is null or { Word: PlaceWord.Next, Kind.Count: 0 } && read.Stitch.Takes > 0) return false;
         if (item.Place is null && item.Amount is null or CountAmount) return false;
         context.Findings.Add(StitchHere.Place(item.Span, read.Stitch.Id, read.Stitch.Takes));

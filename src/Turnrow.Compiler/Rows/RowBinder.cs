@@ -77,7 +77,8 @@ internal sealed partial class RowBinder(Context context, PieceState? piece = nul
             before = words;
             for (var i = 0; i < lists.Length; i++)
             {
-                if (words[i] is { } word) lists[i]?.Add(word);
+                if (words[i] is Repeat again && inOnePlace) lists[i]?.AddRange(LaidOut(again));
+                else if (words[i] is { } word) lists[i]?.Add(word);
                 else lists[i] = null;
             }
         }
@@ -126,7 +127,8 @@ internal sealed partial class RowBinder(Context context, PieceState? piece = nul
         if (group.Place?.Word == PlaceWord.Ring || _ring > 0) return RingWords(group);
         if (group.Place is not null && group.Times is not null) return Refuse(GroupBoth.At(group.Span));
         if (group.Place is null && group.Times is null) return Refuse(GroupNeither.At(group.Span));
-        if (inOnePlace) return Refuse(NotInOnePlace.At(group.Span));
+        if (group.Place?.Other is not null) return Refuse(EachOther.Bracket(group.Span));
+        if (inOnePlace) return AgainInPlace(group);
         foreach (var item in group.Items)
         {
             if (item is HoldItem or BridgeItem) return Refuse(HoldInBracket.At(item.Span, item is BridgeItem));
@@ -173,6 +175,7 @@ internal sealed partial class RowBinder(Context context, PieceState? piece = nul
         }
 
         if (new PlaceBinder(context).Bind(place) is not { } target) return Sized.Same<Target?>(context.Sizes, null);
+        target = target with { ToCorner = place.ToCorner };
         return place.Remain is null
             ? Sized.Same<Target?>(context.Sizes, target)
             : context.Evaluate.Counts(place.Remain).Select(n => n is { } remain ? (Target?)(target with { Remain = remain }) : null);
@@ -191,10 +194,12 @@ internal sealed partial class RowBinder(Context context, PieceState? piece = nul
         var amounts = read.CountWord is { } name ? AmountsOf(new CountAmount(new NameExpression(name, name.Span), name.Span))
             : item.Amount is { } said ? AmountsOf(said)
             : Sized.Same<Amount?>(context.Sizes, Amount.Once);
+        // A name that is not known may have been meant for anything.
+        if (before is not null && Array.TrueForAll(before, static n => n is null)) return None();
         if (before is not null && (item.Amount is not null || read.CountWord is not null)) return Refuse(StitchBoth.At(item));
         if (item.Place is not null && (item.Amount is not null || read.CountWord is not null)) return Refuse(StitchBoth.At(item));
         if (before is not null && item.Place is null && !inOnePlace && _ring == 0) return None();
-        if (item.Place?.Other is { } other) return ByPlaceWords(item.Place, other, read);
+        if (item.Place?.Other is { } other) return ByPlaceWords(item.Place, other, read, before);
         var words = new Word?[context.Sizes];
         for (var i = 0; i < words.Length; i++)
         {
@@ -237,7 +242,7 @@ internal sealed partial class RowBinder(Context context, PieceState? piece = nul
         if (item.Place is not null || item.Before is not null) return Refuse(StitchBoth.At(item));
         if (item.Amount is EvenlyAmount evenly)
         {
-            return context.Evaluate.Counts(evenly.Count).Select(n => n is { } x ? (Word?)Spread.Of(read.Stitch, increase ? x : -x) : null);
+            return context.Evaluate.Counts(evenly.Count).Select(n => n is { } x ? (Word?)Spread.Of(read.Stitch, increase ? x : -x, read.Hook) : null);
         }
 
         var amounts = item.Amount is null ? Sized.Same<Amount?>(context.Sizes, Amount.Once) : AmountsOf(item.Amount);
@@ -273,6 +278,12 @@ internal sealed partial class RowBinder(Context context, PieceState? piece = nul
         if (rest > 1 || (rest == 1 && item.Amount is not null))
         {
             context.Findings.Add(WordsTooMany.At(words, at));
+            return null;
+        }
+
+        if (rest == 1 && context.Scope.Use(words[^1].Text) is null && StitchWord.Read(words[^1].Text, context) is not null)
+        {
+            context.Findings.Add(WordsTooMany.TwoStitches(words[at].Span.To(words[^1].Span), words[at].Text, words[^1].Text));
             return null;
         }
 

@@ -29,5 +29,5 @@ internal static class TurningChainCheck
     }
 
     private static bool IsFirst(PlaceSyntax place) =>
-        place.Word == PlaceWord.First || (place.Word is PlaceWord.Next or PlaceWord.Each && place.Kind is [] or [{ Text: "st" or "stitch" }]);
+        place.Word is PlaceWord.First or PlaceWord.Ring || (place.Word is PlaceWord.Next or PlaceWord.Each && place.Kind is [] or [{ Text: "st" or "stitch" }]);
 }

@@ -26,7 +26,7 @@ internal sealed class WordText(Context context)
         Bridge bridge => $"bridge {Number(bridge.Count)}" + (bridge.Name is { } name ? $" for {name}" : string.Empty),
         Repeat repeat => $"({OfList(repeat.Words)}) {Times(repeat)}",
         Spread spread => OfSpread(spread),
-        ByPlace each => $"{context.Word(each.InStitch.Stitch)} in each st and {OfWork(each.InSpace with { Target = each.InSpace.Target with { Aim = Aim.EachOfKind, Remain = each.Remain } })}",
+        ByPlace each => $"{OfWork(each.InStitch with { Target = each.InStitch.Target with { Aim = Aim.EachOfKind } })} and {OfWork(each.InSpace with { Target = each.InSpace.Target with { Aim = Aim.EachOfKind, Remain = each.Remain, ToCorner = each.ToCorner } })}",
         _ => string.Empty,
     };
 
@@ -88,6 +88,7 @@ internal sealed class WordText(Context context)
         Aim.Same => "in same",
         Aim.Corner => "in corner",
         Aim.Ring => "in ring",
+        Aim.EachOfKind when target.ToCorner => $"in each {FilterText(target.Filter)} {ReachText(Amount.ToCorner(target.Remain), "corner")}",
         Aim.EachOfKind => "in each " + FilterText(target.Filter) + (target.Remain > 0 ? $" until {Number(target.Remain)} remain" : string.Empty),
         Aim.NextOfKind when target.Filter.Kind == PlaceFilterKind.NthOf => $"in {NthText(target.Filter)} of next {target.Filter.Special!.Id}",
         Aim.NextOfKind => "in next " + FilterText(target.Filter),
@@ -150,9 +151,9 @@ internal sealed class WordText(Context context)
     private string OfSpread(Spread spread)
     {
         if (spread is { Words: [Work { Takes: 1, Makes: 2 } or Work { Takes: 2, Makes: 1 }], Over.Reach: Reach.Across, AtEachEnd: null })
-            return $"{context.Word(spread.Stitch)} {(spread.Words is [Work { Makes: 2 }] ? "inc" : "dec")} {Number(spread.Times)} evenly";
+            return $"{HookText(spread.Hook)}{context.Word(spread.Stitch)} {(spread.Words is [Work { Makes: 2 }] ? "inc" : "dec")} {Number(spread.Times)} evenly";
         var ends = spread.AtEachEnd is { } end ? $", {Number(end)} at each end" : string.Empty;
-        return $"{context.Word(spread.Stitch)}{Count(spread, spread.Over)} with ({OfList(spread.Words)}) {Number(spread.Times)} times evenly{ends}";
+        return $"{HookText(spread.Hook)}{context.Word(spread.Stitch)}{Count(spread, spread.Over)} with ({OfList(spread.Words)}) {Number(spread.Times)} times evenly{ends}";
     }
 
     private static string HookText(HookInto hook) => hook switch

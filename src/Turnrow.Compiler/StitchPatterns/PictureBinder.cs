@@ -145,7 +145,7 @@ internal sealed class PictureBinder(Context context, StitchPatternStatement stat
         return false;
     }
 
-    private int WidthOf(PictureRowStatement line) => line.Cells.Sum(cell => PictureColumns.Takes(_keys[cell.Text].Words));
+    private int WidthOf(PictureRowStatement line) => PictureColumns.InAll(line.Cells, cell => PictureColumns.Takes(_keys[cell.Text].Words));
 
     // The first time over plain stitches, then over its own last row; where its rows are odd in number and turned, that is once on each side.
     private List<StitchPatternRow>? RowsOf(List<PictureRowStatement> lines, int multiple, int plus)

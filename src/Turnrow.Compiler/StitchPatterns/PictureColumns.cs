@@ -36,20 +36,23 @@ internal sealed class PictureColumns
     }
 
     /// <summary>Columns that words take.</summary>
-    public static int Takes(IEnumerable<Word> said) => said.Sum(static word => word switch
+    public static int Takes(IEnumerable<Word> said) => InAll(said, static word => word switch
     {
         Skip skip => skip.Count,
-        Work work => work.Takes * work.Amount.Count,
-        _ => 0,
+        Work work => (long)work.Takes * work.Amount.Count,
+        _ => 0L,
     });
 
     /// <summary>Columns that words make.</summary>
-    public static int Makes(IEnumerable<Word> said) => said.Sum(static word => word switch
+    public static int Makes(IEnumerable<Word> said) => InAll(said, static word => word switch
     {
         Chains chains => chains.Count,
-        Work work => work.Makes * work.Amount.Count,
-        _ => 0,
+        Work work => (long)work.Makes * work.Amount.Count,
+        _ => 0L,
     });
+
+    // A key may say more than any row holds; then it is wider than any picture, which is all that has to be known.
+    internal static int InAll<T>(IEnumerable<T> parts, Func<T, long> columns) => (int)Math.Min(int.MaxValue, parts.Sum(columns));
 
     /// <summary>The words over what is there; null if one of them begins or ends inside a space.</summary>
     public List<Word>? Over(IEnumerable<Word> said)

@@ -24,6 +24,9 @@ internal sealed class StitchPatternBook(Findings findings)
     /// <summary>Says that a definition stands further down.</summary>
     public void Announce(NameSyntax name) => _later.TryAdd(name.Text, name.Span);
 
+    /// <summary>True if a definition of this name stands further down and nowhere above.</summary>
+    public bool IsLater(string name) => _later.ContainsKey(name) && !_entries.ContainsKey(name);
+
     /// <summary>Adds a stitch pattern; without its rows where an error leaves them in doubt. A second one of the name is reported.</summary>
     /// <param name="name">Its name.</param>
     /// <param name="span">Where it is defined.</param>
@@ -56,10 +59,12 @@ internal sealed class StitchPatternBook(Findings findings)
     public StitchPattern? Find(string name) => _entries.TryGetValue(name, out var entry) ? Made(entry) : null;
 
     /// <summary>The stitch pattern that a line names; null, and reported, if there is none.</summary>
-    public StitchPattern? Use(NameSyntax name)
+    /// <param name="name">The name.</param>
+    /// <param name="isStitch">True if it names a stitch.</param>
+    public StitchPattern? Use(NameSyntax name, bool isStitch)
     {
         if (_entries.TryGetValue(name.Text, out var entry)) return Made(entry);
-        if (!InDoubt) findings.Add(PatternUnknown.At(name.Span, name.Text, Names, _later.TryGetValue(name.Text, out var later) ? later : null));
+        if (!InDoubt) findings.Add(PatternUnknown.At(name.Span, name.Text, isStitch, Names, _later.TryGetValue(name.Text, out var later) ? later : null));
         return null;
     }
 

@@ -76,7 +76,7 @@ internal sealed class UsedFiles(Context context, string pattern, TextSpan at)
         here.Stitches.InDoubt = file.Tree.Lines.Any(unread.MayDefineStitch);
         var found = new List<Diagnostic>(file.Tree.Diagnostics);
         var blocks = new StitchPatternLines(file.Tree).Blocks;
-        var stitches = new StitchDefinition(here);
+        var stitches = new StitchDefinition(here, new StitchLines(file.Tree.Lines.Select(static line => line.Statement)));
         foreach (var line in file.Tree.Lines)
         {
             context.StitchPatterns.InDoubt |= unread.MayBe(line, "stitch") || unread.MayBe(line, "use");

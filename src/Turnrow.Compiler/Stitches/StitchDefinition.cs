@@ -8,7 +8,7 @@ using Turnrow.Syntax.Tree;
 namespace Turnrow.Compiler.Stitches;
 
 /// <summary>Reads a line that defines a stitch, and checks it there: its uses then need say no more about it.</summary>
-internal sealed class StitchDefinition(Context context)
+internal sealed class StitchDefinition(Context context, StitchLines lines)
 {
     private const int Most = 50;
     private const int Tried = 4;
@@ -45,7 +45,7 @@ internal sealed class StitchDefinition(Context context)
     private StitchMeaning? OfOne(StitchStatement statement)
     {
         var name = new StitchName(statement.Abbreviation?.Text ?? statement.Name.Text, statement.Name.Text);
-        return new StitchFormBinder(context).Bind(statement) is { } form ? new StitchMeaning(Make(statement.Name.Text, name, name, form), null) : null;
+        return new StitchFormBinder(context, lines).Bind(statement) is { } form ? new StitchMeaning(Make(statement.Name.Text, name, name, form), null) : null;
     }
 
     private StitchMeaning? OfFamily(StitchStatement statement, NameSyntax number)
@@ -62,9 +62,20 @@ internal sealed class StitchDefinition(Context context)
         var family = new StitchFamily(statement.Name.Text, statement.Abbreviation?.Text, null, 1, Most, (n, id, us, uk) =>
             (n == Tried ? first : FormOf(statement, number, n)) is { } form ? Make(id, us, uk, form) : null)
         {
-            Counted = first.Parts.First(static p => p.Stitch is not null).Stitch,
+            Counted = Counted(first, FormOf(statement, number, Tried + 1)),
         };
         return new StitchMeaning(family.Of(Tried)!, family);
+    }
+
+    // The stitch whose number it is: the part that another number makes more of.
+    private static Stitch? Counted(StitchForm form, StitchForm? other)
+    {
+        for (var i = 0; i < form.Parts.Count && i < other?.Parts.Count; i++)
+        {
+            if (form.Parts[i].Count != other.Parts[i].Count) return form.Parts[i].Worked ?? StitchBook.Chain;
+        }
+
+        return form.Parts.First(static p => p.Worked is not null).Worked;
     }
 
     private bool StitchWordIs(string word) => context.Stitches.Find(word) is not null;
@@ -73,7 +84,7 @@ internal sealed class StitchDefinition(Context context)
     {
         var value = new Value(Rational.Of(n, 1)!.Value, false);
         var before = context.Scope.Lend(new Definition(number.Text, Sized.Same<Value?>(context.Sizes, value), number.Span));
-        var form = new StitchFormBinder(context).Bind(statement);
+        var form = new StitchFormBinder(context, lines).Bind(statement);
         context.Scope.TakeBack(number.Text, before);
         return form;
     }
@@ -81,7 +92,7 @@ internal sealed class StitchDefinition(Context context)
     // Its turning chain goes by the stitch that it begins with; one loop is as high as the tallest of those that end in it.
     private static Stitch Make(string id, StitchName us, StitchName uk, StitchForm form)
     {
-        var stitches = form.Parts.Where(static p => p.Stitch is not null).Select(static p => p.Stitch!).ToList();
+        var stitches = form.Parts.Select(static p => p.Worked).OfType<Stitch>().ToList();
         return form.Takes == 0 ? SpecialStitches.Spur(id, us, uk, form)
             : form.Together
             ? SpecialStitches.Together(id, us, uk, form, stitches.MaxBy(static s => s.Height)!)

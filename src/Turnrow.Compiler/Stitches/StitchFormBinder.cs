@@ -10,13 +10,16 @@ namespace Turnrow.Compiler.Stitches;
 /// Reads what a stitch is made of: stitches and chains in one place, or over the next places, some of them passed over and gone back to. It
 /// is read once for each number that the stitch can have.
 /// </summary>
-internal sealed class StitchFormBinder(Context context)
+internal sealed partial class StitchFormBinder(Context context, StitchLines lines)
 {
     private const int MostParts = 100;
+    private const int MostSteps = 1000;
 
     private readonly List<StitchPart> _parts = [];
     private readonly List<int> _skipped = [];
+    private StitchStatement? _statement;
     private int _at;
+    private int _steps;
     private int _last;
     private bool _inOne;
     private bool _failed;
@@ -24,6 +27,7 @@ internal sealed class StitchFormBinder(Context context)
     /// <summary>The form; null, and reported, if it can't be understood.</summary>
     public StitchForm? Bind(StitchStatement statement)
     {
+        _statement = statement;
         var items = statement.Items.ToList();
         var centre = items is [.., CentreItem last] ? last : null;
         if (centre is not null) items.RemoveAt(items.Count - 1);
@@ -34,8 +38,8 @@ internal sealed class StitchFormBinder(Context context)
         foreach (var item in items) One(item, false);
         if (_failed) return null;
         var takes = _inOne ? 1 : _at;
-        if (!_parts.Exists(static p => p.Stitch is not null) || takes == 0) return Refuse(StitchUnclear.Nothing(statement));
-        if (together && (_parts.Sum(static p => p.Stitch is null ? 0 : p.Count) < 2 || _parts.Exists(static p => p.Stitch is null))) return Refuse(StitchUnclear.Together(statement.Span));
+        if (!_parts.Exists(static p => p.Worked is not null) || takes == 0) return Refuse(StitchUnclear.Nothing(statement));
+        if (together && (_parts.Sum(static p => p.Stitch is null ? 0 : p.Count) < 2 || _parts.Exists(static p => p.Worked is null))) return Refuse(StitchUnclear.Together(statement.Span));
         var form = new StitchForm([.. _parts], takes, together);
         return centre is null ? form : WithCentre(form, centre);
     }
@@ -48,7 +52,7 @@ internal sealed class StitchFormBinder(Context context)
         if (_parts is not [{ Stitch: null } stalk]) return Refuse(StitchSpur.NoChain(chain.Span));
         foreach (var item in along) One(item, false);
         if (_failed) return null;
-        if (_parts.Find(static p => p.Stitch is not null).Stitch is not { } first) return Refuse(StitchUnclear.Nothing(statement));
+        if (_parts.Find(static p => p.Worked is not null).Worked is not { } first) return Refuse(StitchUnclear.Nothing(statement));
         if (_parts.FindIndex(1, static p => p.Stitch is null) > 0) return Refuse(StitchSpur.ChainAlong(statement.Span));
         var there = stalk.Count - first.Height;
         return _at == there ? new StitchForm([.. _parts], 0, true) : Refuse(StitchSpur.At(context, along[0].Span.To(along[^1].Span), first, stalk.Count, there, _at));
@@ -69,7 +73,7 @@ internal sealed class StitchFormBinder(Context context)
         var at = 0;
         foreach (var part in form.Parts)
         {
-            for (var i = 0; i < (part.Stitch is null ? 1 : part.Count); i++, at++)
+            for (var i = 0; i < part.Makes; i++, at++)
             {
                 if (part.Stitch == kind.Stitch && ++seen == centre.Which.Nth.Numerator) return form with { Centre = at };
             }
@@ -87,12 +91,23 @@ internal sealed class StitchFormBinder(Context context)
     private void One(RowItemSyntax item, bool inGroup)
     {
         if (_failed) return;
-        if (_parts.Count > MostParts || _at > MostParts) Refuse(StitchUnclear.TooLong(item.Span, MostParts));
+        if (_parts.Count > MostParts || _at > MostParts || ++_steps > MostSteps) Refuse(StitchUnclear.TooLong(item.Span, MostParts));
         else if (item is SkipItem skip && !inGroup) Skip(skip);
         else if (item is GroupItem { Times: null, Place: { } place } group && !inGroup) Group(group, place);
         else if (item is GroupItem { Times: null, Place: null } bare && !inGroup && !_inOne) foreach (var inside in bare.Items) One(inside, false);
+        else if (item is GroupItem { Times: CountAmount times, Place: null } repeat) Again(repeat, times, inGroup);
         else if (item is StitchItem { Change: null } stitch) Stitch(stitch, inGroup);
         else Refuse(StitchUnclear.At(item.Span));
+    }
+
+    // A repeat is laid out: its stitches are parts as all others are.
+    private void Again(GroupItem repeat, CountAmount times, bool inGroup)
+    {
+        if (Count(times.Count, 0) is not { } count) return;
+        for (var i = 0; i < count; i++)
+        {
+            foreach (var inside in repeat.Items) One(inside, inGroup);
+        }
     }
 
     private void Skip(SkipItem skip)
@@ -113,22 +128,45 @@ internal sealed class StitchFormBinder(Context context)
 
     private void Stitch(StitchItem item, bool inGroup)
     {
-        if (Read(item.Words) is not { } read) return;
-        if (read.Meaning.Stitch == StitchBook.Chain)
+        if (Read(item) is not { } read) return;
+        if (read.NumberIsAmount) item = item with { Amount = null };
+        if (read.Stitch == StitchBook.Chain)
         {
             if (item.Place is not null || item.Before is not null) Refuse(ChainPlace.At(item));
-            else if (CountOf(item, read.Behind) is { } chains) _parts.Add(new StitchPart(null, HookInto.BothLoops, chains, 0));
+            else if (CountOf(item, read.Behind) is { } chains) AddChains(chains);
             return;
         }
 
-        if (!read.Meaning.Stitch.IsOne || read.Meaning.Stitch.Takes != 1) Refuse(StitchUnclear.Special(item.Words[0].Span, read.Meaning.Stitch.Id));
+        var takes = read.Stitch.Takes;
+        if (takes == 0) Knot(item, read);
+        else if (takes > 1 && (inGroup || _inOne)) Refuse(StitchInside.Wide(item.Span, read.Stitch.Id, takes));
         else if (inGroup) InPlace(item, read, _last, read.Together);
-        else if (item.Place is { } place) AtPlace(item, place, read);
-        else InNext(item, read);
+        else if (item.Place is { } place && (takes == 1 || place is not { Word: PlaceWord.Next, Kind.Count: 0 })) AtPlace(item, place, read);
+        else InNext(item with { Place = null }, read);
+    }
+
+    // Chains beside chains are one space, wherever a repeat or another stitch ends between them.
+    private void AddChains(int chains)
+    {
+        if (_parts is [.., { Stitch: null } before]) _parts[^1] = before with { Count = before.Count + chains };
+        else _parts.Add(new StitchPart(null, HookInto.BothLoops, chains, 0));
+    }
+
+    private void Knot(StitchItem item, StitchRead read)
+    {
+        if (item.Place is not null || item.Before is not null || read.Before is not null) Refuse(StitchHere.Place(item.Span, read.Stitch.Id, 0));
+        else if (_parts.Count == 0) Refuse(StitchInside.OnNothing(item.Span, read.Stitch.Id));
+        else if (CountOf(item, read.Behind) is { } count) _parts.Add(new StitchPart(read.Stitch, HookInto.BothLoops, count, 0));
     }
 
     private void AtPlace(StitchItem item, PlaceSyntax place, StitchRead read)
     {
+        if (read.Stitch.Takes > 1)
+        {
+            Refuse(StitchHere.Place(item.Span, read.Stitch.Id, read.Stitch.Takes));
+            return;
+        }
+
         var each = item.Amount is null && read.Behind is null ? 1 : CountOf(item, read.Behind);
         for (var i = 0; i < each && !_failed; i++)
         {
@@ -145,7 +183,11 @@ internal sealed class StitchFormBinder(Context context)
         }
 
         var each = CountOf(item, read.Behind);
-        for (var i = 0; i < each; i++) InPlace(item with { Amount = null }, read with { Behind = null }, _last = _at++, read.Together);
+        for (var i = 0; i < each; i++)
+        {
+            InPlace(item with { Amount = null }, read with { Behind = null }, _at, read.Together);
+            _at += read.Stitch.Takes;
+        }
     }
 
     private void InPlace(StitchItem item, StitchRead read, int place, int together)
@@ -157,7 +199,21 @@ internal sealed class StitchFormBinder(Context context)
         }
 
         var count = item.Before is { } said ? Count(said, 1) : read.Before is { } name ? Count(new NameExpression(name, name.Span), 1) : 1;
-        if (count is { } n) _parts.Add(new StitchPart(read.Meaning.Stitch, read.Hook, n, _last = place));
+        if (count is not { } n) return;
+        _last = place;
+        if (read.Stitch.IsOne) _parts.Add(new StitchPart(read.Stitch, read.Hook, n, place));
+        else for (var i = 0; i < n && _parts.Count <= MostParts; i++) AddPartsOf(read, place);
+    }
+
+    // Another special stitch is what it is made of, over the places that it takes.
+    private void AddPartsOf(StitchRead read, int place)
+    {
+        foreach (var part in read.Stitch.Form!.Parts)
+        {
+            if (part.Stitch is null) AddChains(part.Count);
+            else if (part.IsKnot) _parts.Add(part);
+            else _parts.Add(part with { Place = _last = place + part.Place, Hook = part.Hook == HookInto.BothLoops ? read.Hook : part.Hook });
+        }
     }
 
     private int? PlaceOf(PlaceSyntax place)
@@ -205,34 +261,4 @@ internal sealed class StitchFormBinder(Context context)
         _failed = true;
         return null;
     }
-
-    private StitchRead? Read(IReadOnlyList<NameSyntax> words)
-    {
-        var at = 0;
-        var hook = HookInto.BothLoops;
-        NameSyntax? before = null;
-        if (StitchWord.HookOf(words[at].Text) is { } said && words.Count > 1)
-        {
-            hook = said;
-            at++;
-        }
-
-        if (at + 1 < words.Count && StitchWord.Read(words[at].Text, context) is null && StitchWord.Read(words[at + 1].Text, context) is not null) before = words[at++];
-        if (StitchWord.Read(words[at].Text, context) is not { } read)
-        {
-            context.ReportUnknown(words[at]);
-            _failed = true;
-            return null;
-        }
-
-        if (words.Count - at > 2)
-        {
-            Refuse(WordsTooMany.At(words, at));
-            return null;
-        }
-
-        return new StitchRead(new StitchMeaning(read.Stitch, read.Family), read.Hook == HookInto.BothLoops ? hook : read.Hook, read.Together, before, words.Count - at == 2 ? words[^1] : null);
-    }
-
-    private sealed record StitchRead(StitchMeaning Meaning, HookInto Hook, int Together, NameSyntax? Before, NameSyntax? Behind);
 }

@@ -5,7 +5,7 @@ internal static class BabiesTable
 {
     public const string Text =
         """
-        source,standard body measurements for babies (numbers from memory)
+        source,standard body measurements for babies,numbers from memory
         measure,unit,3 months/3 m,6 months/6 m,12 months/12 m,18 months/18 m,24 months/24 m
         chest,cm,40.5,43,45.5,48,50.5
         centre-back-neck-to-wrist,cm,26.5,29,31.5,35.5,45.5
@@ -25,7 +25,7 @@ internal static class BabiesTable
         armhole-depth,in,3.25,3.5,3.75,4,4.25
         waist,in,18,19,20,20.5,21
         hips,in,19,20,20,21,22
-        source,size lists of makers of hats and gloves; centimetres converted
+        source,size lists of makers of hats and gloves,centimetres converted
         head,cm,38,40.5,43,45.5,45.5-48.5
         hand,cm,7.5-10,10-14,10-14,10-14,10-14
         head,in,15,16,17,18,18-19

@@ -11,6 +11,9 @@ namespace Turnrow.Fabric.Bodies;
 /// <param name="Rows">The measures in the table's order.</param>
 public sealed record BodyTable(string Source, IReadOnlyList<IReadOnlyList<string>> Sizes, IReadOnlyList<BodyRow> Rows)
 {
+    /// <summary>How the numbers came here, which is the designer's to know and not the maker's; null where the table says nothing.</summary>
+    public string? Remark { get; init; }
+
     /// <summary>Place of a size in the table; -1 if it does not have it.</summary>
     public int IndexOf(string size)
     {

@@ -3,7 +3,7 @@ using Turnrow.Fabric.Numbers;
 namespace Turnrow.Fabric.Bodies;
 
 /// <summary>
-/// Reads a table of body measures from comma-separated values: a line <c>source,…</c>, a line <c>measure,unit,XS,S,…</c>, then a line a
+/// Reads a table of body measures from comma-separated values: a line <c>source,…</c>, behind it how the numbers came here, a line <c>measure,unit,XS,S,…</c>, then a line a
 /// measure: <c>bust,cm,71-76,81-86,…</c>. A size may have several names, <c>XL/1X</c>. Another line <c>source,…</c> says where the measures
 /// below it are from.
 /// </summary>
@@ -17,6 +17,7 @@ public static class BodyTableReader
     public static (BodyTable? Table, BodyTableFault? Fault) Read(IReadOnlyList<IReadOnlyList<string>> lines, bool? inInches = null)
     {
         var source = string.Empty;
+        string? remark = null;
         string? further = null;
         IReadOnlyList<IReadOnlyList<string>>? sizes = null;
         var rows = new List<BodyRow>();
@@ -27,6 +28,7 @@ public static class BodyTableReader
             if (sizes is null && cells[0] == "source")
             {
                 source = cells.Count > 1 ? cells[1] : string.Empty;
+                remark = cells.Count > 2 && cells[2].Length > 0 ? cells[2] : null;
             }
             else if (cells[0] == "source")
             {
@@ -49,7 +51,7 @@ public static class BodyTableReader
             }
         }
 
-        return sizes is null ? (null, new BodyTableFault(1, string.Empty, BodyTableFaultKind.NoHeading)) : (new BodyTable(source, sizes, rows), null);
+        return sizes is null ? (null, new BodyTableFault(1, string.Empty, BodyTableFaultKind.NoHeading)) : (new BodyTable(source, sizes, rows) { Remark = remark }, null);
     }
 
     private static BodyRow? Row(IReadOnlyList<string> cells, int sizes, int line, out BodyTableFault? fault)

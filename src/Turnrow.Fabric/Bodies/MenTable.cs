@@ -5,7 +5,7 @@ internal static class MenTable
 {
     public const string Text =
         """
-        source,standard body measurements for men (numbers from memory)
+        source,standard body measurements for men,numbers from memory
         measure,unit,S,M,L,XL/1X,XXL/2X
         chest,cm,86-91.5,96.5-101.5,106.5-111.5,116.5-122,127-132
         centre-back-neck-to-wrist,cm,81-82.5,83.5-85,86.5-87.5,89-90,91.5-92.5
@@ -25,10 +25,10 @@ internal static class MenTable
         armhole-depth,in,8.5-9,9-9.5,9.5-10,10-10.5,10.5-11
         waist,in,28-30,32-34,36-38,42-44,46-48
         hips,in,35-37,39-41,43-45,47-49,50-52
-        source,length chart of the same standard; numbers from memory
+        source,length chart of the same standard,numbers from memory
         hip-length,cm,63.5-64.5,67.5-68,68.5-69,69.5-70.5,71-72.5
         hip-length,in,25-25.5,26.5-26.75,27-27.25,27.5-27.75,28-28.5
-        source,size lists of makers of hats and gloves; centimetres converted
+        source,size lists of makers of hats and gloves,centimetres converted
         head,cm,56-61,56-61,56-61,56-61,56-61
         hand,cm,19-23,19-23,19-23,19-23,19-23
         head,in,22-24,22-24,22-24,22-24,22-24

@@ -5,7 +5,7 @@ internal static class WomenTable
 {
     public const string Text =
         """
-        source,standard body measurements for women (numbers from memory)
+        source,standard body measurements for women,numbers from memory
         measure,unit,XS,S,M,L,XL/1X,XXL/2X,3X,4X,5X
         bust,cm,71-76,81-86,91.5-96.5,101.5-106.5,111.5-117,122-127,132-137,142-147,152-158
         centre-back-neck-to-wrist,cm,68.5-70,71-72.5,73.5-75,76-77.5,78.5-80,80-81.5,82.5-84,82.5-84,84-85
@@ -25,12 +25,12 @@ internal static class WomenTable
         armhole-depth,in,6-6.5,6.5-7,7-7.5,7.5-8,8-8.5,8.5-9,9-9.5,9.5-10,10-10.5
         waist,in,23-24,25-26.5,28-30,32-34,36-38,40-42,44-45,46-47,49-50
         hips,in,33-34,35-36,38-40,42-44,46-48,52-53,54-55,56-57,61-62
-        source,length chart of the same standard; numbers from memory
+        source,length chart of the same standard,numbers from memory
         hip-length,cm,57,58,58.5,59.5,60,60.5,60.5,62,62
         tunic-length,cm,70,71,71.5,72.5,73,73.5,73.5,75,75
         hip-length,in,22.5,23,23.25,23.5,23.75,24,24,24.5,24.5
         tunic-length,in,27.5,28,28.25,28.5,28.75,29,29,29.5,29.5
-        source,size lists of makers of hats and gloves; centimetres converted
+        source,size lists of makers of hats and gloves,centimetres converted
         head,cm,51-57,51-57,51-57,51-57,51-57,51-57,51-57,51-57,51-57
         hand,cm,15-19,15-19,15-19,15-19,15-19,15-19,15-19,15-19,15-19
         head,in,20-22.5,20-22.5,20-22.5,20-22.5,20-22.5,20-22.5,20-22.5,20-22.5,20-22.5

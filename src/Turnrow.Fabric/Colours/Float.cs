@@ -42,6 +42,14 @@ public readonly record struct Float(string Yarn, long From, long To)
         return found;
     }
 
+    /// <summary>Stitches of a worked row before a yarn is used first, up to where it is used last, and in all; null if it is not used.</summary>
+    internal static (long First, long Last, long All)? Span(IReadOnlyList<Word> worked, string begun, string yarn)
+    {
+        var walk = new Walk(begun);
+        walk.Along(worked);
+        return walk.Begun.TryGetValue(yarn, out var first) ? (first, walk.Ends[yarn], walk.Stitches) : null;
+    }
+
     private sealed class Walk(string yarn)
     {
         private readonly Dictionary<string, long> _ends = [];
@@ -78,9 +86,10 @@ public readonly record struct Float(string Yarn, long From, long To)
         // All times after the second are like the second: what it leaves is moved on.
         private void Again(Repeat repeat)
         {
-            var times = repeat.Amount.Times;
+            var (times, begun) = (repeat.Amount.Times, _at);
             if (times > 0) Along(repeat.Words);
-            if (times < 2) return;
+            // Where nothing is made, no yarn is carried over anything either, however often.
+            if (times < 2 || _at == begun) return;
             var before = _at;
             Along(repeat.Words);
             var on = (_at - before) * (times - 2);

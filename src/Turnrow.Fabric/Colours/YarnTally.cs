@@ -59,8 +59,29 @@ public static class YarnTally
     public static void AddOnTop(RowWork work, string begun, string yarn, long times, Dictionary<Stitch, long> counts) =>
         YarnWords.Visit(work.Words, begun, (with, word, often) =>
         {
-            if (with == yarn && word is Work { Takes: 0, Stitch: { IsOne: true, Form: { } form } } spur) AddSpur(counts, form, often * times * spur.Makes * spur.Amount.Times);
+            if (with == yarn) AddOnTop(counts, word, often * times);
         });
+
+    private static void AddOnTop(Dictionary<Stitch, long> counts, Word word, long times)
+    {
+        switch (word)
+        {
+            case Work { Takes: 0, Stitch: { IsOne: true, Form: { } form } } spur:
+                AddSpur(counts, form, times * spur.Makes * spur.Amount.Times);
+                break;
+            case Work { Stitch: { IsOne: false, Form: { } form } } special:
+                foreach (var part in form.Parts)
+                {
+                    if (part is { IsKnot: true, Stitch.Form: { } knot }) AddSpur(counts, knot, times * part.Count * special.Makes * special.Amount.Times);
+                }
+
+                break;
+            case Group group:
+                foreach (var inside in group.Words)
+                    AddOnTop(counts, inside is Work one ? one with { Amount = one.Amount with { Times = one.Amount.Count } } : inside, times * group.Times);
+                break;
+        }
+    }
 
     // Its chains lie under the stitches, as a foundation does.
     private static void AddSpur(Dictionary<Stitch, long> counts, StitchForm form, long times)

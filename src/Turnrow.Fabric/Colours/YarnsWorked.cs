@@ -28,8 +28,29 @@ public static class YarnsWorked
         return [.. pattern.Yarns.Where(y => used.Contains(y.Name))];
     }
 
-    /// <summary>True if a pattern is worked with several yarns, so that each row has to say which.</summary>
+    /// <summary>True if a pattern is worked with several yarns, so that each piece has to say which.</summary>
     public static bool AreSeveral(Pattern pattern) => pattern.Yarns.Count > 1 && In(pattern).Count > 1;
+
+    /// <summary>True if a piece is worked with several yarns in its sizes together.</summary>
+    public static bool AreSeveral(IReadOnlyList<Piece> inSizes)
+    {
+        string? only = null;
+        var seen = new HashSet<RowWork>(ReferenceEqualityComparer.Instance);
+        foreach (var size in inSizes)
+        {
+            foreach (var row in size.Rows)
+            {
+                if (row.Yarn == only && row.Work is { } work && !seen.Add(work)) continue;
+                foreach (var yarn in In(row))
+                {
+                    if (only is not null && only != yarn) return true;
+                    only = yarn;
+                }
+            }
+        }
+
+        return false;
+    }
 
     /// <summary>The yarns of a row, each once, as they come up.</summary>
     public static IReadOnlyList<string> In(Row row)
@@ -52,7 +73,7 @@ public static class YarnsWorked
         for (var i = index + 1; i < piece.Rows.Count; i++)
         {
             if (!In(piece.Rows[i]).Contains(yarn)) continue;
-            if (piece.Rows[i].Yarn != yarn || piece.Rows[index].YarnAfter != yarn) return YarnRest.Left;
+            if (piece.Rows[i].Yarn != yarn || piece.Rows[index].YarnAfter != yarn) return IsNear(piece.Rows[index], piece.Rows[i], yarn) ? YarnRest.Left : YarnRest.Cut;
             var there = piece.Rows[i].IsRound || piece.Rows[index].IsRound
                 ? piece.Rows[i].IsRound && piece.Rows[index].IsRound
                 : piece.Rows[i].StartsAt == piece.Rows[index].EndsAt;
@@ -60,6 +81,15 @@ public static class YarnsWorked
         }
 
         return YarnRest.Cut;
+    }
+
+    // Between flat rows a yarn hangs where it was left: from the other end of the row it can't be brought over. Round a tube it goes on the way that the
+    // work goes.
+    private static bool IsNear(Row row, Row next, string yarn)
+    {
+        const int MostStitches = 5;
+        if (row.IsRound || next.IsRound) return true;
+        return YarnSpan.Of(row, yarn) is not { } left || YarnSpan.Of(next, yarn) is not { } taken || Math.Abs(left.Last - taken.First) <= MostStitches;
     }
 }
 

@@ -117,7 +117,7 @@ public static class EdgeLength
     // A row given in words is taken to grow or shrink alike at both edges.
     private static double ChangeAt(Row row, Hand hand)
     {
-        if (row.Plan is ShapedPlan plan) return plan.At(hand).Change;
+        if (row.Plan is ShapedPlan plan) return plan.At(hand).Change + plan.Evenly.Change / 2.0;
         if (row.Plan is WordsPlan { Of: { } of }) return of.ChangeAt(hand);
         if (row.Work is not { } work) return 0;
         var change = work.Tops.Count - work.Below.Count;

@@ -9,6 +9,9 @@ namespace Turnrow.Fabric.Joins;
 /// <param name="Stretches">The stretches, first row first (of foundation and last row: from the right edge).</param>
 public sealed record JoinSide(Piece Piece, Hand? Hand, IReadOnlyList<Stretch> Stretches)
 {
+    /// <summary>Of pieces that are made several times, their common name where each of them is meant; else null.</summary>
+    public string? OfEach { get; init; }
+
     /// <summary>Row-ends in it.</summary>
     public int RowEnds => Count(true);
 

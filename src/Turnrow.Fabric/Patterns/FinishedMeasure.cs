@@ -17,6 +17,9 @@ public sealed record FinishedMeasure(string Name, IReadOnlyList<Rational> Centim
     /// <summary>True if it goes along the body, so that its difference is a length more or less, and no ease.</summary>
     public bool Along { get; init; }
 
+    /// <summary>True if it is so many rows long, and not so many stitches wide.</summary>
+    public bool InRows { get; init; }
+
     /// <summary>True if something opens there.</summary>
     public bool Opens { get; init; }
 

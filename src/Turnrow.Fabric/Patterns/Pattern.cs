@@ -54,8 +54,25 @@ public sealed record Pattern
     /// <summary>Where the body measurements are from, if a table gives them; null if not.</summary>
     public string? BodySource { get; init; }
 
+    /// <summary>How the numbers of that table came here; null where nothing is said.</summary>
+    public string? BodyRemark { get; init; }
+
     /// <summary>What the finished garment measures, where the pattern says at which places.</summary>
     public IReadOnlyList<FinishedMeasure> Finished { get; init; } = [];
+
+    /// <summary>The finished measure that a size is chosen by: the first that goes round the body; null if there is none.</summary>
+    public FinishedMeasure? ChosenBy
+    {
+        get
+        {
+            for (var i = 0; i < Finished.Count; i++)
+            {
+                if (Finished[i] is { Ease: not null, Over: null, Along: false }) return Finished[i];
+            }
+
+            return null;
+        }
+    }
 
     /// <summary>Lengths that became counts, with what was asked for.</summary>
     public IReadOnlyList<FittedCount> FittedCounts { get; init; } = [];

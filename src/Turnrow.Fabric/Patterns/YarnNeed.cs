@@ -7,7 +7,10 @@ using Turnrow.Fabric.Words;
 
 namespace Turnrow.Fabric.Patterns;
 
-/// <summary>How much of a yarn the pieces of a pattern take, a size: stitches of each kind by what one weighs in the swatch.</summary>
+/// <summary>
+/// How much of a yarn the pieces of a pattern take, a size: stitches of each kind by what one weighs in the swatch. Rows in a stitch pattern that has a
+/// swatch of its own weigh what their width weighs there, whatever stitches they are of.
+/// </summary>
 /// <param name="Yarn">The yarn.</param>
 /// <param name="Grams">Grams a size, the extra included; null if a swatch is missing of anything but the chains of spaces.</param>
 /// <param name="Unknown">The stitches that no swatch was weighed of, in the order in which they come up.</param>
@@ -58,7 +61,7 @@ public sealed record YarnNeed(Yarn Yarn, IReadOnlyList<Rational>? Grams, IReadOn
     private static Rational? InSize(Pattern pattern, int size, Yarn yarn, bool only, Dictionary<Stitch, Rational> rates, List<Stitch> unknown)
     {
         Rational? sum = Rational.Zero;
-        foreach (var (kind, count) in Stitches(pattern, size, yarn.Name, only))
+        foreach (var (kind, count) in Stitches(pattern, size, yarn.Name, only, rates))
         {
             var stitch = WeighedAs(kind);
             if (rates.TryGetValue(stitch, out var rate)) sum = sum is { } s && rate * count is { } more ? s + more : null;
@@ -72,20 +75,26 @@ public sealed record YarnNeed(Yarn Yarn, IReadOnlyList<Rational>? Grams, IReadOn
     private static Stitch WeighedAs(Stitch stitch) => stitch is { Making: StitchMaking.Reversed, Base: { } of } ? of : stitch;
 
     // Every row counts; rows worked alike share their work, which remembers its kinds.
-    private static Dictionary<Stitch, long> Stitches(Pattern pattern, int size, string yarn, bool only)
+    private static Dictionary<Stitch, long> Stitches(Pattern pattern, int size, string yarn, bool only, Dictionary<Stitch, Rational> rates)
     {
         var counts = new Dictionary<Stitch, long>();
-        foreach (var piece in pattern.Pieces) AddRows(counts, piece.InSizes[size], piece.Copies, yarn, only);
+        foreach (var piece in pattern.Pieces) AddRows(counts, piece.InSizes[size], piece.Copies, yarn, only, rates);
         // The first motif is a piece of the pattern and counted as such.
-        foreach (var joined in pattern.Blankets.SelectMany(b => b.InSizes[size]?.Joined ?? [])) AddRows(counts, joined.Piece, joined.Count, yarn, only);
+        foreach (var joined in pattern.Blankets.SelectMany(b => b.InSizes[size]?.Joined ?? [])) AddRows(counts, joined.Piece, joined.Count, yarn, only, rates);
         return counts;
     }
 
-    private static void AddRows(Dictionary<Stitch, long> counts, Piece piece, long copies, string yarn, bool only)
+    private static void AddRows(Dictionary<Stitch, long> counts, Piece piece, long copies, string yarn, bool only, Dictionary<Stitch, Rational> rates)
     {
         foreach (var row in piece.Rows)
         {
             if (row.Work is null) continue;
+            if (row.Plan is WordsPlan { Of: { } of } && rates.ContainsKey(of.Pattern.Fabric) && (only || !YarnWords.Has(row.Work.Words)))
+            {
+                if (only || row.Yarn == yarn) AddInPattern(counts, of, copies);
+                continue;
+            }
+
             if (only || (row.Yarn == yarn && !YarnWords.Has(row.Work.Words))) AddAll(counts, row.Work, copies);
             else if (row.Yarn is { } begun) YarnTally.Add(row.Work, begun, yarn, copies, counts);
             YarnTally.AddOnTop(row.Work, only ? yarn : row.Yarn ?? string.Empty, yarn, copies, counts);
@@ -95,6 +104,16 @@ public sealed record YarnNeed(Yarn Yarn, IReadOnlyList<Rational>? Grams, IReadOn
     private static void AddAll(Dictionary<Stitch, long> counts, RowWork work, long copies)
     {
         foreach (var kind in work.Tops.Kinds()) YarnTally.Add(counts, kind.Place, kind.Count * copies);
+    }
+
+    // As wide as its repeats and the few places beside them; the plain edges are of a stitch of their own.
+    private static void AddInPattern(Dictionary<Stitch, long> counts, InPattern of, long copies)
+    {
+        var (state, pattern) = (of.State, of.Pattern);
+        Add(pattern.Fabric, of.Edge is null ? of.Places : (state.Repeats * pattern.Multiple) + pattern.Plus);
+        if (of.Edge is { } edge) Add(edge, state.Right + state.Left);
+
+        void Add(Stitch stitch, long places) => counts[stitch] = counts.GetValueOrDefault(stitch) + (places * copies);
     }
 
     private static Rational? WithExtra(Rational grams, Yarn yarn) =>

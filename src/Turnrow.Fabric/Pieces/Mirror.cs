@@ -14,6 +14,7 @@ namespace Turnrow.Fabric.Pieces;
 public sealed class Mirror(bool turnedOver)
 {
     private readonly Dictionary<(IReadOnlyList<Word> Words, string? Yarn), WordsPlan> _plans = [];
+    private readonly Dictionary<IReadOnlyList<Word>, bool> _joinDecrease = [];
     private (ShapedPlan Plan, ShapedPlan Turned)? _last;
     private bool _turns;
 
@@ -31,12 +32,16 @@ public sealed class Mirror(bool turnedOver)
     /// <summary>True if, mirrored, rounds would begin elsewhere than those of the original do: they are turned, or begin further on.</summary>
     public bool RoundsApart { get; private set; }
 
+    /// <summary>The original's first row that works a stitch into the place where a decrease ended: mirrored, it would go to the other leg. Null if there is none.</summary>
+    public Row? SameApart { get; private set; }
+
     /// <summary>Works the original's events after its beginning, mirrored, on a piece that has begun.</summary>
     public void Work(Piece original, PieceBuilder mirrored)
     {
         var pickedUp = original.Start is PickUpStart;
         RoundsApart = !turnedOver && original.Rows.Any(static row => row is { Begins: RowBegins.RoundTurned or RowBegins.RoundBack or RowBegins.BothSides } or { Work.BegunAt: > 0 } or { Unworked: not null });
-        if (RoundsApart || original.JoinedTo.Count > 0) mirrored.Doubt(true);
+        SameApart = turnedOver ? null : original.Rows.FirstOrDefault(row => row.Work is { } work && JoinsDecrease(work));
+        if (RoundsApart || SameApart is not null || original.JoinedTo.Count > 0) mirrored.Doubt(true);
         foreach (var step in original.Events)
         {
             // The first row of a pick-up is there as soon as the piece has begun.
@@ -116,6 +121,13 @@ public sealed class Mirror(bool turnedOver)
         var fault = mirrored.WorkRow(PlanOf(row.Plan, row.Yarn), row.Origin, row.Ordinal);
         TurnsApart |= fault is not null && row.Worked && _turns;
         RoundsApart |= fault is not null && row.Worked && mirrored.InRounds;
+    }
+
+    // Rows worked alike share their work.
+    private bool JoinsDecrease(RowWork work)
+    {
+        if (!_joinDecrease.TryGetValue(work.Words, out var joins)) _joinDecrease[work.Words] = joins = SamePlaces.JoinDecrease(work.Words);
+        return joins;
     }
 
     private void AddStep(PieceBuilder mirrored, Hand hand, Step step)

@@ -7,10 +7,12 @@ namespace Turnrow.Fabric.Rows;
 internal static class FirstPlace
 {
     /// <summary>True if it is more than one stitch, be it in one word, in a bracket or "in same" behind the first.</summary>
-    public static bool TakesMore(IReadOnlyList<Word> words)
+    /// <param name="words">The row's words.</param>
+    /// <param name="isIdle">True of a word that does nothing.</param>
+    public static bool TakesMore(IReadOnlyList<Word> words, Func<Word, bool> isIdle)
     {
         var first = (Word?)null;
-        foreach (var word in Leaves(words))
+        foreach (var word in Leaves(words, isIdle))
         {
             if (first is not null) return word is Work { Target.Aim: Aim.Same } or Group { Target.Aim: Aim.Same };
             if (word is Work { Takes: > 1, Stitch.IsOne: true } || StitchesOf(word) is not { } stitches) return false;
@@ -23,17 +25,18 @@ internal static class FirstPlace
     }
 
     // The words that work something, brackets opened.
-    private static IEnumerable<Word> Leaves(IReadOnlyList<Word> words)
+    private static IEnumerable<Word> Leaves(IReadOnlyList<Word> words, Func<Word, bool> isIdle)
     {
         for (var i = 0; i < words.Count; i++)
         {
             switch (words[i])
             {
-                case Work { Takes: 0 } or Work { Amount: { Reach: Reach.Fixed or Reach.ToCorner, Times: 0 } } or Repeat { Amount: { Reach: Reach.Fixed, Times: 0 } }:
+                case var idle when isIdle(idle):
+                case Work { Takes: 0 }:
                 case Chains or Skip or SlipOver or MarkCorner or RemoveCorners or ChangeYarn:
                     break;
                 case Repeat repeat:
-                    foreach (var word in Leaves(repeat.Words)) yield return word;
+                    foreach (var word in Leaves(repeat.Words, isIdle)) yield return word;
                     break;
                 default:
                     yield return words[i];
@@ -53,7 +56,7 @@ internal static class FirstPlace
 
     private static int InFirst(IReadOnlyList<StitchPart> parts)
     {
-        var first = parts.First(static part => part.Stitch is not null).Place;
-        return parts.Sum(part => part.Stitch is not null && part.Place == first ? part.Count : 0);
+        var first = parts.First(static part => part.Worked is not null).Place;
+        return parts.Sum(part => part.Worked is not null && part.Place == first ? part.Count : 0);
     }
 }

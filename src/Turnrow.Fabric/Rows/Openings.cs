@@ -8,14 +8,14 @@ namespace Turnrow.Fabric.Rows;
 internal static class Openings
 {
     /// <summary>The first stitch that words work; null if they begin with chains, or work none.</summary>
-    public static Stitch? FirstStitch(IReadOnlyList<Word> words) => First(words) is Work work ? StandsFor(work) : null;
+    public static Stitch? FirstStitch(IReadOnlyList<Word> words) => First(words, WorkedWords.IsIdleUnworked) is Work work ? StandsFor(work) : null;
 
     /// <summary>The opening of a row, by what it begins on and the step at its start.</summary>
     public static Opening Of(RowBegins begins, IReadOnlyList<Word> words, Func<Stitch, TurnRule> ruleOf, int places, Step? start)
     {
         if (begins is RowBegins.Foundation or RowBegins.BothSides) return OfChains(words, ruleOf, places);
         if (begins == RowBegins.FoundationStitches) return OfFoundationStitches(words, ruleOf, places);
-        if (begins == RowBegins.Spiral) return new Opening(FirstStitch(words), 0, false, 0, 0);
+        if (begins == RowBegins.Spiral) return new Opening(First(words, WorkedWords.IsIdle) is Work work ? StandsFor(work) : null, 0, false, 0, 0);
         return start is { Adds: true } ? OfChains(words, ruleOf, start.Count) : OfRow(words, ruleOf);
     }
 
@@ -23,9 +23,9 @@ internal static class Openings
     public static PlaceSequence PlacesOf(int chains, IReadOnlyList<Word> words, Func<Stitch, TurnRule> ruleOf)
     {
         var chain = new Place(PlaceKind.FoundationChain, null, 0);
-        if (First(words) is not Work first) return PlaceSequence.Of(chain, chains);
+        if (First(words, WorkedWords.IsIdleUnworked) is not Work first) return PlaceSequence.Of(chain, chains);
         var rule = RuleOf(first, ruleOf);
-        var beside = rule.CountsInFoundation ? SpaceAfterFirst(words) + (FirstPlace.TakesMore(words) ? 1 : 0) : 0;
+        var beside = rule.CountsInFoundation ? SpaceAfterFirst(words, WorkedWords.IsIdleUnworked) + (FirstPlace.TakesMore(words, WorkedWords.IsIdleUnworked) ? 1 : 0) : 0;
         return PlaceSequence.Of(chain, Math.Max(0, rule.StitchesOf(chains - beside)));
     }
 
@@ -35,14 +35,14 @@ internal static class Openings
     /// <summary>The opening of a row that is turned, joined, picked up or worked round.</summary>
     public static Opening OfRow(IReadOnlyList<Word> words, Func<Stitch, TurnRule> ruleOf)
     {
-        switch (First(words))
+        switch (First(words, WorkedWords.IsIdle))
         {
             case Chains chains:
                 return new Opening(null, chains.Count, false, 0, chains.Count);
             case Work work:
                 var rule = RuleOf(work, ruleOf);
                 if (rule.Chains == 0) return new Opening(StandsFor(work), 0, false, 0, 0);
-                var space = rule.Counts ? SpaceAfterFirst(words) : 0;
+                var space = rule.Counts ? SpaceAfterFirst(words, WorkedWords.IsIdle) : 0;
                 // A decrease on the first stitches is a shorter chain and the rest of it.
                 var shorter = rule.Counts && work.Takes > 1 && work.Makes == 1 ? 1 : 0;
                 return new Opening(StandsFor(work), rule.Chains - shorter + space, rule.Counts, 0, space);
@@ -54,17 +54,17 @@ internal static class Openings
     /// <summary>The opening of a row that is worked into a foundation, or into chains added where the hook is, over so many chains.</summary>
     public static Opening OfChains(IReadOnlyList<Word> words, Func<Stitch, TurnRule> ruleOf, int places)
     {
-        if (First(words) is not Work work) return new Opening(null, places, false, 2, 0);
+        if (First(words, WorkedWords.IsIdle) is not Work work) return new Opening(null, places, false, 2, 0);
         var rule = RuleOf(work, ruleOf);
-        var space = rule.CountsInFoundation ? SpaceAfterFirst(words) : 0;
-        var shares = rule.CountsInFoundation && FirstPlace.TakesMore(words);
+        var space = rule.CountsInFoundation ? SpaceAfterFirst(words, WorkedWords.IsIdle) : 0;
+        var shares = rule.CountsInFoundation && FirstPlace.TakesMore(words, WorkedWords.IsIdle);
         return new Opening(StandsFor(work), rule.ChainsFor(places) + space + (shares ? 1 : 0), rule.CountsInFoundation, rule.FirstStitchIn + space, space) { SharesPlace = shares };
     }
 
     // Of the foundation only so many chains are made beforehand as the first stitch needs.
     private static Opening OfFoundationStitches(IReadOnlyList<Word> words, Func<Stitch, TurnRule> ruleOf, int places)
     {
-        if (First(words) is not Work work) return new Opening(null, 0, false, 0, 0);
+        if (First(words, WorkedWords.IsIdle) is not Work work) return new Opening(null, 0, false, 0, 0);
         var rule = RuleOf(work, ruleOf);
         return new Opening(StandsFor(work), Math.Min(rule.FirstStitchIn, rule.ChainsFor(places)), rule.CountsInFoundation, rule.FirstStitchIn, 0);
     }
@@ -97,9 +97,9 @@ internal static class Openings
         if (!opening.Counts) return null;
         for (var i = 0; i < words.Count; i++)
         {
-            if (words[i] is Repeat { Words: var inside, Amount: not { Reach: Reach.Fixed, Times: 0 } }) return GoingBackFirst(inside, opening);
-            if (words[i] is Work { Stitch: { IsOne: false, Form.GoesBack: true } } work) return work;
-            if (words[i] is not Work { Amount: { Reach: Reach.Fixed, Times: 0 } }) return null;
+            if (WorkedWords.IsIdle(words[i]) || words[i] is SlipOver or RemoveCorners or ChangeYarn) continue;
+            if (words[i] is Repeat repeat) return GoingBackFirst(repeat.Words, opening);
+            return words[i] is Work { Stitch: { IsOne: false, Form.GoesBack: true } } work ? work : null;
         }
 
         return null;
@@ -108,31 +108,31 @@ internal static class Openings
     // The stitch by which the chain is made: of a cluster, the one that it is made of.
     private static Stitch StandsFor(Work work) => work.Stitch.IsCluster ? work.Stitch.Rule : work.Stitch;
 
-    // No chain can stand for several stitches that end in one loop: beside them it is there for the height alone.
+    // No chain can stand for several stitches that end in one loop, nor for one that goes further down: beside them it is there for the height alone.
     private static TurnRule RuleOf(Work work, Func<Stitch, TurnRule> ruleOf)
     {
         var rule = ruleOf(work.Stitch);
-        return work.Stitch.IsCluster && (rule.Counts || rule.CountsInFoundation) ? rule with { Counts = false, CountsInFoundation = false } : rule;
+        return (work.Stitch.IsCluster || work.Hook.RowsDown() > 0) && (rule.Counts || rule.CountsInFoundation) ? rule with { Counts = false, CountsInFoundation = false } : rule;
     }
 
-    private static Word? First(IReadOnlyList<Word> words)
+    private static Word? First(IReadOnlyList<Word> words, Func<Word, bool> isIdle)
     {
         var (first, second) = ((Word?)null, (Word?)null);
-        FindTwo(words, ref first, ref second);
+        FindTwo(words, isIdle, ref first, ref second);
         return first;
     }
 
     // The first two words of a row, brackets opened, as far as they are worked at all.
-    private static void FindTwo(IReadOnlyList<Word> words, ref Word? first, ref Word? second)
+    private static void FindTwo(IReadOnlyList<Word> words, Func<Word, bool> isIdle, ref Word? first, ref Word? second)
     {
         for (var i = 0; i < words.Count && second is null; i++)
         {
             switch (words[i])
             {
-                case Work { Amount: { Reach: Reach.Fixed or Reach.ToCorner or Reach.ToTurn, Times: 0 } } or Repeat { Amount: { Reach: Reach.Fixed, Times: 0 } }:
+                case var idle when isIdle(idle):
                     break;
                 case Work { Stitch: { IsOne: false, Form: { } form } }:
-                    FindTwo(form.Words(), ref first, ref second);
+                    FindTwo(form.Words(), isIdle, ref first, ref second);
                     break;
                 // A chain of another yarn is not made with the one that turns the row.
                 case ChangeYarn when first is null:
@@ -141,16 +141,16 @@ internal static class Openings
                     Take(words[i], ref first, ref second);
                     break;
                 case Spread spread:
-                    Take(Work.Plain(spread.Stitch, Amount.Once), ref first, ref second);
+                    Take(Work.Plain(spread.Stitch, Amount.Once) with { Hook = spread.Hook }, ref first, ref second);
                     break;
                 case ByPlace each:
                     Take(each.InStitch, ref first, ref second);
                     break;
                 case Group group:
-                    FindTwo(group.Words, ref first, ref second);
+                    FindTwo(group.Words, isIdle, ref first, ref second);
                     break;
                 case Repeat repeat:
-                    FindTwo(repeat.Words, ref first, ref second);
+                    FindTwo(repeat.Words, isIdle, ref first, ref second);
                     break;
             }
         }
@@ -162,11 +162,11 @@ internal static class Openings
         else second = word;
     }
 
-    /// <summary>Chains of the space straight after a single first stitch, for which one chain is made with the turning chain's.</summary>
-    public static int SpaceAfterFirst(IReadOnlyList<Word> words)
+    // Chains of the space straight after a single first stitch, for which one chain is made with the turning chain's.
+    private static int SpaceAfterFirst(IReadOnlyList<Word> words, Func<Word, bool> isIdle)
     {
         var (first, second) = ((Word?)null, (Word?)null);
-        FindTwo(words, ref first, ref second);
+        FindTwo(words, isIdle, ref first, ref second);
         return first is Work { Makes: 1, Takes: 1, Amount: { Reach: Reach.Fixed, Times: 1 } } && second is Chains chains ? chains.Count : 0;
     }
 }

@@ -68,6 +68,8 @@ internal static class EdgeRow
                 Work work => work with { Amount = Within(work.Amount, behind), Target = Within(work.Target, before, behind) },
                 Group group => group with { Target = Within(group.Target, before, behind) },
                 Repeat repeat => repeat with { Amount = Within(repeat.Amount, behind) },
+                ByPlace each => each with { Remain = each.Remain + behind },
+                Spread spread => spread with { Over = Within(spread.Over, behind) },
                 _ => word,
             };
         }
@@ -109,7 +111,7 @@ internal static class EdgeRow
     {
         Aim.First when before > 0 => target with { Aim = Aim.Next },
         Aim.Last when behind > 0 => target with { Aim = Aim.Next },
-        Aim.EachOfKind => target with { Remain = target.Remain + behind },
+        Aim.EachOfKind when !target.ToCorner => target with { Remain = target.Remain + behind },
         _ => target,
     };
 

@@ -23,10 +23,11 @@ public static class SolidRounds
         if (!(exact <= most)) return null;
         var rounds = Math.Max(1, (int)Math.Floor(exact + 0.5));
         var counts = new int[rounds];
+        var lowest = allowed.Has(least) ? least : (int)allowed.AtMost(least) + allowed.Every;
         for (var i = 0; i < rounds; i++)
         {
             var stitches = Math.Round(2 * Math.PI * meridian.RadiusAt((i + 0.5) / rounds * meridian.Length) * stitchesPerCm, 6);
-            counts[i] = Math.Max(least, Nearest(stitches, allowed));
+            counts[i] = Math.Max(lowest, Nearest(stitches, allowed));
         }
 
         return counts;

@@ -88,7 +88,7 @@ public sealed record Stitch(
 
     private Stitch MirrorImage() => new($"{Id} mirrored", Mirror(Us), Mirror(Uk), Height, TurningChainCounts, PickUp, Symbol)
     {
-        Base = Form!.Parts.LastOrDefault(static p => p.Stitch is not null).Stitch?.Rule ?? Base,
+        Base = Form!.Parts.LastOrDefault(static p => p.Worked is not null).Worked?.Rule ?? Base,
         Form = Form!.Reversed(),
         Making = Making,
         MirrorOf = this,

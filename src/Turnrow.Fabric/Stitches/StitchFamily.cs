@@ -53,7 +53,7 @@ public sealed class StitchFamily(string word, string? abbreviation, int? usual, 
     private StitchName NameIn(Terms terms, int number)
     {
         if (number == Usual) return new(Abbreviation, Name);
-        var before = Counted is { } counted ? $"{Plain(number)}-{counted.In(terms).Abbreviation}" : Plain(number) + "-st";
+        var before = Counted == StitchBook.Chain ? $"{Counted.In(terms).Abbreviation}-{Plain(number)}" : Counted is { } counted ? $"{Plain(number)}-{counted.In(terms).Abbreviation}" : Plain(number) + "-st";
         return new($"{before} {Abbreviation}", $"{Name} of {Plain(number)}");
     }
 

@@ -45,7 +45,17 @@ public enum StitchMaking : byte
 /// <param name="Hook">Where the hook goes.</param>
 /// <param name="Count">How many stitches in the place, or how many chains.</param>
 /// <param name="Place">The place that they go into, of those that the whole takes, from 0.</param>
-public readonly record struct StitchPart(Stitch? Stitch, HookInto Hook, int Count, int Place);
+public readonly record struct StitchPart(Stitch? Stitch, HookInto Hook, int Count, int Place)
+{
+    /// <summary>True of what stands on the part before it, as a picot does: it takes no place and makes none.</summary>
+    public bool IsKnot => Stitch is { Takes: 0 };
+
+    /// <summary>The stitch that goes into a place; null for chains and for what stands on the part before it.</summary>
+    public Stitch? Worked => IsKnot ? null : Stitch;
+
+    /// <summary>Places that it makes.</summary>
+    public int Makes => IsKnot ? 0 : Stitch is null ? 1 : Count;
+}
 
 /// <summary>A stitch that is made of others: its parts in the order in which they are worked.</summary>
 /// <param name="Parts">The parts; at least one.</param>
@@ -64,7 +74,7 @@ public sealed record StitchForm(IReadOnlyList<StitchPart> Parts, int Takes, bool
             var last = 0;
             foreach (var part in Parts)
             {
-                if (part.Stitch is null) continue;
+                if (part.Worked is null) continue;
                 if (part.Place < last) return true;
                 last = part.Place;
             }
@@ -86,6 +96,12 @@ public sealed record StitchForm(IReadOnlyList<StitchPart> Parts, int Takes, bool
                 continue;
             }
 
+            if (part.IsKnot)
+            {
+                words.Add(new Work(stitch, 0, 1, Amount.Of(part.Count), Target.Next, part.Hook));
+                continue;
+            }
+
             if (Takes > 1 && part.Place > place + 1) words.Add(new Skip(part.Place - place - 1));
             var again = Takes > 1 && part.Place <= place;
             place = Math.Max(place, part.Place);
@@ -99,12 +115,12 @@ public sealed record StitchForm(IReadOnlyList<StitchPart> Parts, int Takes, bool
     /// <summary>The same read from its other end.</summary>
     public StitchForm Reversed() => this with
     {
-        Parts = [.. Parts.Reverse().Select(part => part.Stitch is { } stitch ? part with { Stitch = stitch.Mirrored, Place = Math.Max(0, Takes - 1 - part.Place) } : part)],
+        Parts = ReversedParts(),
         Centre = Centre < 0 ? -1 : Places - 1 - Centre,
     };
 
     /// <summary>Places that it makes.</summary>
-    public int Places => Together ? 1 : Parts.Sum(static part => part.Stitch is null ? 1 : part.Count);
+    public int Places => Together ? 1 : Parts.Sum(static part => part.Makes);
 
     /// <summary>True if it is worked alike from either end: the same parts in the same order, and the same place meant by its name.</summary>
     public bool IsSymmetric
@@ -112,10 +128,11 @@ public sealed record StitchForm(IReadOnlyList<StitchPart> Parts, int Takes, bool
         get
         {
             if (Centre >= 0 && Centre != Places - 1 - Centre) return false;
+            if (Parts[^1].IsKnot) return Parts.SequenceEqual(ReversedParts());
             for (var i = 0; i < Parts.Count; i++)
             {
                 var (a, b) = (Parts[i], Parts[Parts.Count - 1 - i]);
-                if (a.Count != b.Count || a.Stitch != b.Stitch?.Mirrored || (a.Stitch is not null && (a.Hook != b.Hook || a.Place + b.Place != Math.Max(0, Takes - 1)))) return false;
+                if (a.Count != b.Count || a.Stitch != (b.IsKnot ? b.Stitch : b.Stitch?.Mirrored) || (a.Worked is not null && (a.Hook != b.Hook || a.Place + b.Place != Math.Max(0, Takes - 1)))) return false;
             }
 
             return true;
@@ -135,14 +152,33 @@ public sealed record StitchForm(IReadOnlyList<StitchPart> Parts, int Takes, bool
         var made = new List<Place>();
         foreach (var part in Parts)
         {
-            if (part.Stitch is null) made.Add(Place.SpaceOf(part.Count));
-            else for (var i = 0; i < part.Count; i++) made.Add(Place.TopOf(part.Stitch));
+            if (part.Stitch is not { } top) made.Add(Place.SpaceOf(part.Count));
+            else for (var i = 0; i < part.Makes; i++) made.Add(Place.TopOf(top));
         }
 
         var centre = Centre >= 0 ? Centre : MiddleOf(made);
         var builder = new PlaceSequenceBuilder(long.MaxValue);
         for (var i = 0; i < made.Count; i++) builder.Add(made[i] with { Part = PartOfStitch.At(stitch, made, i, centre) }, 1);
         return builder.Build();
+    }
+
+    // What stands between two stitches does so from either end, on the one that is worked first there; at the end it has its own alone.
+    private List<StitchPart> ReversedParts()
+    {
+        var parts = new List<StitchPart>(Parts.Count);
+        for (var i = Parts.Count - 1; i >= 0; i--)
+        {
+            var part = Parts[i];
+            parts.Add(part.Worked is { } stitch ? part with { Stitch = stitch.Mirrored, Place = Math.Max(0, Takes - 1 - part.Place) } : part);
+        }
+
+        var knots = parts.TakeWhile(static part => part.IsKnot).ToList();
+        if (knots.Count == 0) return parts;
+        var bearer = parts[knots.Count];
+        var rest = parts.Skip(knots.Count + 1);
+        return bearer is { Stitch: not null, Count: > 1 }
+            ? [bearer with { Count = 1 }, .. knots, bearer with { Count = bearer.Count - 1 }, .. rest]
+            : [bearer, .. knots, .. rest];
     }
 
     // Its only space, or the middle one of an odd number of places.

@@ -14,6 +14,7 @@ internal static class CornerReversal
     {
         for (var i = 0; i < words.Count; i++)
         {
+            if (words[i] is Work { Target.ToCorner: true } or Group { Target.ToCorner: true }) return true;
             if (words[i] is MarkCorner || CornersOf(words[i]) > 0 || Reach(words[i]) == Words.Reach.ToCorner) return true;
             if (words[i] is Repeat repeat && Has(repeat.Words)) return true;
             if (words[i] is Group group && Has(group.Words)) return true;
@@ -56,9 +57,8 @@ internal static class CornerReversal
         var words = new List<Word>(reversed.Count);
         for (var i = 0; i < reversed.Count; i++)
         {
-            words.Add(reversed[i] is Work { Amount.Reach: Words.Reach.ToCorner } work
-                ? work with { Amount = ReachOf(reversed, i, work, wholeRow) }
-                : reversed[i]);
+            if (reversed[i] is Work { Target.ToCorner: true } or Group { Target.ToCorner: true }) words.AddRange(WordReversal.EachOf(reversed[i], i + 1 < reversed.Count ? reversed[i + 1] : null));
+            else words.Add(reversed[i] is Work { Amount.Reach: Words.Reach.ToCorner } work ? work with { Amount = ReachOf(reversed, i, work, wholeRow) } : reversed[i]);
         }
 
         for (var i = 0; i < words.Count; i++) words[i] = Unworked(words[i]);

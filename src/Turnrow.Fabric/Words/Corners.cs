@@ -40,7 +40,10 @@ internal static class Corners
 
     private static bool IsSaid(Word word) => IsIn(word) || word switch
     {
-        Work work => work.Amount.Reach == Reach.ToCorner,
+        Work work => work.Amount.Reach == Reach.ToCorner || work.Target.ToCorner,
+        Group group => group.Target.ToCorner,
+        ByPlace each => each.ToCorner,
+        Spread spread => spread.Over.Reach == Reach.ToCorner,
         Repeat repeat => repeat.Amount.Reach == Reach.ToCorner || AreSaid(repeat.Words),
         _ => false,
     };

@@ -10,15 +10,15 @@ internal static class Direction
     public static bool IsBack(RowPlan plan) => plan switch
     {
         ShapedPlan shaped => IsBack(shaped.Stitch),
-        WordsPlan words => Find(words.Words, back: true) is not null,
+        WordsPlan words => Find(words.Words, true, WorkedWords.IsIdleUnworked) is not null,
         _ => false,
     };
 
     /// <summary>What is wrong with a row that is worked back: another of its stitches is not, or there is no row that it could go back over.</summary>
     public static RowFault? Fault(IReadOnlyList<Word> words, bool isFirst)
     {
-        if (Find(words, back: false) is { } other) return new RowFault(RowFaultKind.TwoDirections, other, 0, 0, 0);
-        return isFirst ? new RowFault(RowFaultKind.NothingToGoBackOver, Find(words, back: true), 0, 0, 0) : null;
+        if (Find(words, false, WorkedWords.IsIdle) is { } other) return new RowFault(RowFaultKind.TwoDirections, other, 0, 0, 0);
+        return isFirst ? new RowFault(RowFaultKind.NothingToGoBackOver, Find(words, true, WorkedWords.IsIdle), 0, 0, 0) : null;
     }
 
     private static bool IsBack(Stitch stitch)
@@ -33,18 +33,18 @@ internal static class Direction
     }
 
     // The first word whose stitch is worked so; null if there is none.
-    private static Word? Find(IReadOnlyList<Word> words, bool back)
+    private static Word? Find(IReadOnlyList<Word> words, bool back, Func<Word, bool> isIdle)
     {
         for (var i = 0; i < words.Count; i++)
         {
             var found = words[i] switch
             {
-                Work { Amount: { Reach: Reach.Fixed, Times: 0 } } => null,
+                var idle when isIdle(idle) => null,
                 Work work => Matching(work, work.Stitch, back),
-                Spread spread => Matching(spread, spread.Stitch, back),
-                ByPlace place => Matching(place, place.InStitch.Stitch, back),
-                Group group => Find(group.Words, back),
-                Repeat repeat => Find(repeat.Words, back),
+                Spread spread => Matching(spread, spread.Stitch, back) ?? Find(spread.Words, back, isIdle),
+                ByPlace place => Matching(place, place.InStitch.Stitch, back) ?? Matching(place, place.InSpace.Stitch, back),
+                Group group => Find(group.Words, back, isIdle),
+                Repeat repeat => Find(repeat.Words, back, isIdle),
                 _ => null,
             };
             if (found is not null) return found;

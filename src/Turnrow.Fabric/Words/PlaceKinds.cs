@@ -15,7 +15,26 @@ public static class PlaceKinds
         return false;
     }
 
-    /// <summary>True if a row's words speak of a kind of stitch.</summary>
+    /// <summary>The kind of place that words go to first, where they name it; null if they go to the next stitch or say it otherwise.</summary>
+    internal static PlaceFilter? First(IReadOnlyList<Word> words)
+    {
+        for (var i = 0; i < words.Count; i++)
+        {
+            if (WorkedWords.IsIdleUnworked(words[i])) continue;
+            switch (words[i])
+            {
+                case Work { Takes: > 0 } work: return Named(work.Target);
+                case Group group: return Named(group.Target);
+                case Repeat repeat: return First(repeat.Words);
+            }
+        }
+
+        return null;
+    }
+
+    private static PlaceFilter? Named(Target target) => target.Aim is Aim.NextOfKind or Aim.EachOfKind ? target.Filter : null;
+
+    /// <summary>True if a row's words speak of a kind of stitch, or of spaces.</summary>
     public static bool AreSaid(IReadOnlyList<Word> words)
     {
         for (var i = 0; i < words.Count; i++)
@@ -25,6 +44,7 @@ public static class PlaceKinds
                 Work work => IsKind(work.Target),
                 Group group => IsKind(group.Target),
                 Repeat repeat => AreSaid(repeat.Words),
+                ByPlace => true,
                 _ => false,
             };
             if (said) return true;
@@ -34,5 +54,5 @@ public static class PlaceKinds
     }
 
     private static bool IsKind(Target target) =>
-        target.Aim is Aim.NextOfKind or Aim.EachOfKind && target.Filter.Kind is PlaceFilterKind.OneStitch or PlaceFilterKind.CentreOf or PlaceFilterKind.NthOf;
+        target.Aim is Aim.NextOfKind or Aim.EachOfKind && target.Filter.Kind is not (PlaceFilterKind.AnyStitch or PlaceFilterKind.Corner);
 }

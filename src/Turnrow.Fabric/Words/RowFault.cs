@@ -45,6 +45,9 @@ public enum RowFaultKind
     /// <summary>What stands on the stitch before it, and nothing is made before it in the row.</summary>
     StandsOnNothing,
 
+    /// <summary>Chains at an end of a special stitch lie beside other chains, and would be one space with them.</summary>
+    ChainsMeet,
+
     /// <summary>There is no corner ahead.</summary>
     NoCorner,
 

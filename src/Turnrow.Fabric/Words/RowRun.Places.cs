@@ -106,20 +106,26 @@ internal sealed partial class RowRun
     }
 
     // The places of a kind up to the last one, and what is passed over on the way. What stands after that one is not passed: it
-    // must be worked, skipped or left in words.
+    // must be worked, skipped or left in words. Up to a corner all is passed: that is said.
     private (int Found, int Passed, int Before) CountAhead(Word word, Target target)
     {
-        if (target.Remain > _cursor.Remaining)
-        {
-            Fail(RowFaultKind.NotEnough, word, target.Remain, _cursor.Remaining);
-            return (0, 0, 0);
-        }
-
         var filter = target.Filter;
-        var ahead = below.Slice(Taken, _cursor.Remaining - target.Remain);
+        if (Stretch(word, target) is not (>= 0 and var length)) return (0, 0, 0);
+        var ahead = below.Slice(Taken, length);
         var found = ahead.CountWhere(filter.Has);
+        if (target.ToCorner && found == 0 && length > 0) Fail(RowFaultKind.NoneOfKind, word, 1, 0);
         if (found == 0) return (0, 0, 0);
+        if (target.ToCorner) return (found, length - found, BeforeFirst(ahead, filter));
         return (found, ahead.Count - found - BeforeFirst(ahead.Reversed(), filter), BeforeFirst(ahead, filter));
+    }
+
+    // How many places lie before the row's end or the next corner, but for those that are to remain; below 0, and a fault, if that can't be.
+    private int Stretch(Word word, Target target)
+    {
+        if (target.ToCorner) return UpToCorner(word, target.Remain);
+        if (target.Remain <= _cursor.Remaining) return _cursor.Remaining - target.Remain;
+        Fail(RowFaultKind.NotEnough, word, target.Remain, _cursor.Remaining);
+        return -1;
     }
 
     // There is one of the kind.

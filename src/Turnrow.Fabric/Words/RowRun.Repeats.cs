@@ -23,7 +23,7 @@ internal sealed partial class RowRun
         var ways = new List<Repeat>();
         var total = 0;
         var (alike, alikeTimes) = (PlaceSequence.Empty, 0);
-        while (_fault is null && total < times && (!open || (byCorners ? _cursor.ToCorner() >= 0 : _cursor.Remaining > keep && !(total > 0 && keep == 0 && IsRoundDone()))))
+        while (_fault is null && total < times && (!open || (byCorners ? _cursor.ToCorner() >= 0 : _cursor.Remaining > keep && !(total > 0 && keep == 0 && IsRoundDone(repeat)))))
         {
             var start = _cursor;
             var (words, made) = OnceThrough(repeat);

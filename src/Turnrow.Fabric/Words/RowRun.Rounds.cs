@@ -14,7 +14,7 @@ internal sealed partial class RowRun
     private void Name(Target target)
     {
         if (target.Aim is Aim.Same or Aim.Ring) return;
-        _named = target.Aim is Aim.NextOfKind or Aim.EachOfKind && target.Remain == 0 ? target.Filter : null;
+        _named = target.Aim is Aim.NextOfKind or Aim.EachOfKind && target is { Remain: 0, ToCorner: false } ? target.Filter : null;
     }
 
     // Nothing of the kind is left before the round's beginning, and no corner that would be lost.
@@ -23,6 +23,10 @@ internal sealed partial class RowRun
         if (!isRound || _named is not { } kind || _fault is not null || _cursor.Remaining == 0 || MeetsCorner(_cursor.Remaining)) return false;
         return below.Slice(Taken, _cursor.Remaining).CountWhere(place => kind.Has(place) || IsOtherSpace(kind, place)) == 0;
     }
+
+    // Of a repeat, nothing is left either that its next time would begin with: what was passed over before its first place does not end a time that has begun.
+    private bool IsRoundDone(Repeat repeat) =>
+        IsRoundDone() && (PlaceKinds.First(repeat.Words) is not { } first || below.Slice(Taken, _cursor.Remaining).CountWhere(first.Has) == 0);
 
     // "Next ch-3 sp" never passes over another space.
     private static bool IsOtherSpace(PlaceFilter kind, Place place) => kind.Kind == PlaceFilterKind.SpaceOf && place.Kind == PlaceKind.Space;

@@ -24,13 +24,8 @@ internal sealed partial class RowRun
     // One thing in each stitch and another in each space.
     private void PlaceByPlace(ByPlace word, List<Word> done)
     {
-        if (word.Remain > _cursor.Remaining)
-        {
-            Fail(RowFaultKind.NotEnough, word, word.Remain, _cursor.Remaining);
-            return;
-        }
-
-        var ahead = new PlaceCursor(below.Slice(Taken, _cursor.Remaining - word.Remain));
+        if (Stretch(word, new Target(Aim.EachOfKind, word.InSpace.Target.Filter) { Remain = word.Remain, ToCorner = word.ToCorner }) is not (>= 0 and var length)) return;
+        var ahead = new PlaceCursor(below.Slice(Taken, length));
         var words = new List<Word>();
         var (stitches, spaces) = (RunAhead(ref ahead, word.InStitch), 0);
         if (stitches > 0) words.Add(word.InStitch with { Amount = Amount.Until(_cursor.Remaining - stitches), Origin = word.Origin });

@@ -17,6 +17,7 @@ public static class RowWorker
     {
         var worked = new RowRun(below, isRound, waiting).Row(words);
         if (worked.Fault is not null || !ChainRuns.AreIn(worked.Tops)) return worked;
+        if (SpecialChains.Meeting(worked.Words) is { } met) return worked with { Fault = new RowFault(RowFaultKind.ChainsMeet, met, 0, 0, 0) };
         return ChainRuns.Joined(worked.Words) is { } joined ? new RowRun(below, isRound, waiting).Row(joined) : worked;
     }
 }

@@ -40,15 +40,54 @@ internal static class SamePlaces
     public static bool Stays(Word word) => word switch
     {
         Work { Target.Aim: Aim.Same, Takes: > 0 } or Group { Target.Aim: Aim.Same } => true,
-        Repeat repeat => repeat.Words.Any(Stays) && repeat.Words.All(w => Stays(w) || GoesNowhere(w)),
+        Repeat repeat => AllStay(repeat.Words),
         _ => false,
     };
+
+    // Each word is asked once: brackets in brackets would double the work at every level.
+    private static bool AllStay(IReadOnlyList<Word> words)
+    {
+        var any = false;
+        for (var i = 0; i < words.Count; i++)
+        {
+            if (Stays(words[i])) any = true;
+            else if (!GoesNowhere(words[i])) return false;
+        }
+
+        return any;
+    }
 
     /// <summary>Index of the word that went to the place where the word at <paramref name="index"/> stays; below 0 if it went nowhere.</summary>
     public static int PlaceOf(List<Word> words, int index)
     {
         while (index >= 0 && (Stays(words[index]) || GoesNowhere(words[index]))) index--;
         return index;
+    }
+
+    /// <summary>
+    /// True if words of a worked row stay in the place where a decrease ended: from the other end it would have to begin in a place that others are in.
+    /// </summary>
+    public static bool JoinDecrease(IReadOnlyList<Word> worked)
+    {
+        if (!AnyStays(worked)) return false;
+        var words = LayOut(worked);
+        for (var i = 0; i < words.Count; i++)
+        {
+            if (Stays(words[i]) && PlaceOf(words, i) is >= 0 and var at && words[at] is Work { Takes: > 1 }) return true;
+            if (words[i] is Repeat repeat && !Stays(repeat) && JoinDecrease(repeat.Words)) return true;
+        }
+
+        return false;
+    }
+
+    private static bool AnyStays(IReadOnlyList<Word> words)
+    {
+        for (var i = 0; i < words.Count; i++)
+        {
+            if (words[i] is Repeat repeat ? AnyStays(repeat.Words) : Stays(words[i])) return true;
+        }
+
+        return false;
     }
 
     /// <summary>True if a word works no stitch: what is passed over is not the place that was worked last.</summary>

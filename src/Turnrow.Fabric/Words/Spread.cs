@@ -20,8 +20,11 @@ public sealed record Spread(Stitch Stitch, IReadOnlyList<Word> Words, int Times,
     /// </summary>
     public bool Shifted { get; init; }
 
+    /// <summary>Where the hook goes in the plain stitches.</summary>
+    public HookInto Hook { get; init; }
+
     /// <summary>Places that the words take once.</summary>
-    public int Takes => Words.Sum(WordCounts.Takes);
+    public int Takes => (int)Math.Min(int.MaxValue, Words.Sum(static word => (long)WordCounts.Takes(word)));
 
     /// <summary>
     /// True if two of them can't touch: chains that follow chains with nothing but skipped places between would be one space.
@@ -29,8 +32,8 @@ public sealed record Spread(Stitch Stitch, IReadOnlyList<Word> Words, int Times,
     public bool StandsApart => Words.Count > 0 && (Words[0] is Chains or Skip || Words[^1] is Chains or Skip);
 
     /// <summary>So many increases (above 0) or decreases (below) spread over all the places there are.</summary>
-    public static Spread Of(Stitch stitch, int change) =>
-        new(stitch, [change > 0 ? Work.Increase(stitch, 1) : Work.Decrease(stitch, 1)], Math.Abs(change), Amount.Across);
+    public static Spread Of(Stitch stitch, int change, HookInto hook = HookInto.BothLoops) =>
+        new(stitch, [(change > 0 ? Work.Increase(stitch, 1) : Work.Decrease(stitch, 1)) with { Hook = hook }], Math.Abs(change), Amount.Across) { Hook = hook };
 
     /// <summary>True if words take as many places wherever they are worked: they go into the next ones, one after the other.</summary>
     public static bool CanTake(IReadOnlyList<Word> words) => words.All(word => word switch
@@ -44,11 +47,11 @@ public sealed record Spread(Stitch Stitch, IReadOnlyList<Word> Words, int Times,
 
     /// <inheritdoc/>
     public bool Equals(Spread? other) =>
-        other is not null && Stitch == other.Stitch && Times == other.Times && Over == other.Over && AtEachEnd == other.AtEachEnd && Shifted == other.Shifted
+        other is not null && Stitch == other.Stitch && Times == other.Times && Over == other.Over && AtEachEnd == other.AtEachEnd && Shifted == other.Shifted && Hook == other.Hook
         && WordLists.Same(Words, other.Words);
 
     /// <inheritdoc/>
-    public override int GetHashCode() => HashCode.Combine(Stitch, Times, Over, AtEachEnd, WordLists.Hash(Words));
+    public override int GetHashCode() => HashCode.Combine(Stitch, Times, Over, AtEachEnd, Hook, WordLists.Hash(Words));
 }
 
 /// <summary>
@@ -58,4 +61,8 @@ public sealed record Spread(Stitch Stitch, IReadOnlyList<Word> Words, int Times,
 /// <param name="InStitch">What goes into a stitch.</param>
 /// <param name="InSpace">What goes into a space.</param>
 /// <param name="Remain">Places that it stays away from at the row's end.</param>
-public sealed record ByPlace(Work InStitch, Work InSpace, int Remain) : Word;
+public sealed record ByPlace(Work InStitch, Work InSpace, int Remain) : Word
+{
+    /// <summary>True if it goes to the next corner and no further; the places that it stays away from lie before that.</summary>
+    public bool ToCorner { get; init; }
+}

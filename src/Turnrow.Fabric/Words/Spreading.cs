@@ -124,7 +124,7 @@ internal static class Spreading
         else words.Add(new Repeat(body, Amount.Of(times)) { Origin = spread.Origin });
     }
 
-    private static Work Plain(Spread spread, int count) => Work.Plain(spread.Stitch, Amount.Of(count)) with { Origin = spread.Origin };
+    private static Work Plain(Spread spread, int count) => Work.Plain(spread.Stitch, Amount.Of(count)) with { Hook = spread.Hook, Origin = spread.Origin };
 
     private static void AddPlain(List<Word> words, Spread spread, int count)
     {

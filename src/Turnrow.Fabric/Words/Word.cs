@@ -154,6 +154,9 @@ public readonly record struct Target(Aim Aim, PlaceFilter Filter, bool OverOther
     /// <summary>Of <see cref="Aim.EachOfKind"/>, how many places at the row's end it stays away from.</summary>
     public int Remain { get; init; }
 
+    /// <summary>Of <see cref="Aim.EachOfKind"/>, true if it goes to the next corner and no further; the places that it stays away from lie before that.</summary>
+    public bool ToCorner { get; init; }
+
     /// <summary>The next stitch.</summary>
     public static Target Next => new(Aim.Next, PlaceFilter.AnyStitch);
 

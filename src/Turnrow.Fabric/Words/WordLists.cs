@@ -41,11 +41,11 @@ public static class WordLists
         Group group => IsOfEnd(group.Target),
         Repeat repeat => IsToEnd(repeat.Amount) || ReachEnd(repeat.Words),
         Spread spread => IsToEnd(spread.Over),
-        Leave or ByPlace => true,
+        Leave or ByPlace { ToCorner: false } => true,
         _ => false,
     };
 
-    private static bool IsOfEnd(Target target) => target.Aim is Aim.EachOfKind or Aim.First or Aim.Last;
+    private static bool IsOfEnd(Target target) => target.Aim is Aim.First or Aim.Last || target is { Aim: Aim.EachOfKind, ToCorner: false };
 
-    private static bool IsToEnd(Amount amount) => amount.Reach is Reach.Across or Reach.Until;
+    private static bool IsToEnd(Amount amount) => amount.Reach is Reach.Across or Reach.Until or Reach.ToTurn;
 }

@@ -3,6 +3,8 @@ namespace Turnrow.Fabric.Words;
 /// <summary>A worked row read from its other end, for a mirrored piece: beginnings become ends.</summary>
 internal static class WordReversal
 {
+    private const int NotKnown = -1;
+
     /// <summary>The words in reverse, with every number as it was worked.</summary>
     /// <param name="worked">The words.</param>
     /// <param name="yarn">The yarn that they begin with.</param>
@@ -183,6 +185,13 @@ internal static class WordReversal
     {
         switch (word)
         {
+            // How far it goes from this end hangs on what comes behind it.
+            case Work { Target.ToCorner: true } work:
+                result.Add(work with { Stitch = work.Stitch.Mirrored, Amount = Fixed(work.Amount), Target = Turned(work.Target) with { Remain = before ?? NotKnown }, Passed = 0 });
+                break;
+            case Group { Target.ToCorner: true } group:
+                result.Add(group with { Words = Reverse(group.Words, null, Within.OnePlace), Target = Turned(group.Target) with { Remain = before ?? NotKnown }, Passed = 0 });
+                break;
             case Work work:
                 result.Add(OfEach(work with { Stitch = work.Stitch.Mirrored, Amount = Fixed(work.Amount), Target = Turned(work.Target), Passed = 0, PassedBefore = 0 }, before + work.PassedBefore));
                 AddSkip(result, work);
@@ -216,6 +225,24 @@ internal static class WordReversal
             new Repeat([work with { Target = OneOf(target), Amount = Amount.Once }], Fixed(work.Amount)) { Origin = work.Origin },
         (Group { Target: { Aim: Aim.EachOfKind } target } group, null) =>
             new Repeat([group with { Target = OneOf(target), Times = 1 }], Amount.Of(group.Times)) { Origin = group.Origin },
+        _ => word,
+    };
+
+    /// <summary>What went into each of a kind up to a corner, from the other end: up to the corner that comes next, or so far as it went.</summary>
+    internal static List<Word> EachOf(Word word, Word? next)
+    {
+        var (target, passed) = word is Work work ? (work.Target, work.PassedBefore) : (((Group)word).Target, ((Group)word).PassedBefore);
+        if (next is Work { Target.Aim: Aim.Corner } or Group { Target.Aim: Aim.Corner }) return [With(word, target with { Remain = 0 })];
+        int? remain = target.Remain == NotKnown ? null : target.Remain + passed;
+        var result = new List<Word> { OfEach(With(word, target with { Remain = 0, ToCorner = false }), remain) };
+        if (passed > 0) result.Add(new Skip(passed) { Origin = word.Origin });
+        return result;
+    }
+
+    private static Word With(Word word, Target target) => word switch
+    {
+        Work work => work with { Target = target, PassedBefore = 0 },
+        Group group => group with { Target = target, PassedBefore = 0 },
         _ => word,
     };
 

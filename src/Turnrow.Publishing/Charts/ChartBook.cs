@@ -13,9 +13,11 @@ internal static class ChartBook
     {
         var charts = new List<KeyValuePair<string, ChartFile>>();
         var names = new HashSet<string>(StringComparer.Ordinal);
-        IReadOnlyList<string> yarns = YarnsWorked.AreSeveral(pattern) ? [.. YarnsWorked.In(pattern).Select(static y => y.Name)] : [];
+        IReadOnlyList<string> all = YarnsWorked.AreSeveral(pattern) ? [.. YarnsWorked.In(pattern).Select(static y => y.Name)] : [];
         foreach (var piece in pattern.Pieces)
         {
+            // Of a piece in one yarn there is nothing to tell apart.
+            var yarns = all.Count > 0 && YarnsWorked.AreSeveral(piece.InSizes) ? all : [];
             if (options.Size >= piece.InSizes.Count) continue;
             var size = options.Size < pattern.Sizes.Count ? pattern.Sizes[options.Size] : string.Empty;
             var name = Unused(Names.Filed(piece.Name), names);
@@ -29,7 +31,7 @@ internal static class ChartBook
             var size = options.Size < pattern.Sizes.Count ? pattern.Sizes[options.Size] : string.Empty;
             var title = $"{blanket.Motif}-joined-to-{blanket.Name}";
             var name = Unused(Names.Filed(title), names);
-            if (Chart.Of(joined.Piece with { Name = title }, name, size, options.Terms, pattern.Counting, yarns) is { } chart) charts.Add(new($"{options.Name}.{name}.svg", chart));
+            if (Chart.Of(joined.Piece with { Name = title }, name, size, options.Terms, pattern.Counting, YarnsWorked.AreSeveral([joined.Piece]) ? all : []) is { } chart) charts.Add(new($"{options.Name}.{name}.svg", chart));
             var map = Unused(Names.Filed(blanket.Name + "-layout"), names);
             charts.Add(new($"{options.Name}.{map}.svg", BlanketMap.Of(blanket.Name, blanket.InSizes[options.Size]!.Layout, map, size)));
         }

@@ -10,7 +10,7 @@ namespace Turnrow.Publishing.Instructions;
 /// <summary>Writes how motifs become a blanket: how many there are, in which order they are worked, and the last round of each kind that is joined.</summary>
 internal sealed class BlanketWriter(Pattern pattern, SizeNames names, Wording words)
 {
-    private readonly List<string> _paragraphs = [];
+    private readonly Paragraphs _paragraphs = new(names);
 
     /// <summary>The blanket as paragraphs of Markdown.</summary>
     public IReadOnlyList<string> Write(BlanketInSizes blanket)
@@ -20,12 +20,12 @@ internal sealed class BlanketWriter(Pattern pattern, SizeNames names, Wording wo
         var made = sizes.Select(i => blanket.InSizes[i]!).ToList();
         var motif = Names.Title(blanket.Motif);
         var all = Sized.Over([.. made.Select(static b => (int)b.Layout.Motifs)]);
-        _paragraphs.Add($"{names.Only(sizes)}**{all.Written()} motifs, {Across(made)} and {Over(made, static b => b.Layout.Down)} down, {words.Side(true)} up.** Work them row by row from the bottom up, each row from left to right, and join each in its last round to those that lie beside it. {SetOff(made)}{Turned(made)}");
+        _paragraphs.Add(sizes, $"**{all.Written()} motifs, {Across(made)} and {Over(made, static b => b.Layout.Down)} down, {words.Side(true)} up.** Work them row by row from the bottom up, each row from left to right, and {words.Noting(Note.JoinedAsWorked, "join each in its last round")} to those that lie beside it. {SetOff(made)}{Turned(made)}");
         _paragraphs.Add($"**First motif:** As {motif}.");
         foreach (var to in made.SelectMany(static b => b.Joined).Select(static j => string.Join(' ', j.To)).Distinct().ToList()) Joined(blanket, motif, to);
         var spaces = made.Exists(static b => SpacesOf(b) > 0);
-        _paragraphs.Add($"{names.Only(sizes)}All round there are {Over(made, static b => b.Rim.Count - SpacesOf(b))} {words.Sts}{(spaces ? $" and {Over(made, SpacesOf)} {words.Sp}s" : string.Empty)}: of each motif at the rim all that lies {(made[0].Layout.IsSetOff ? "along its outer sides, corners included" : "between its two corners, and the corners themselves")}, so that two of them lie side by side wherever two motifs meet.");
-        return _paragraphs;
+        _paragraphs.Add(sizes, $"All round there are {Over(made, static b => b.Rim.Count - SpacesOf(b))} {words.Sts}{(spaces ? $" and {Over(made, SpacesOf)} {words.Sp}s" : string.Empty)}: of each motif at the rim all that lies {(made[0].Layout.IsSetOff ? "along its outer sides, corners included" : "between its two corners, and the corners themselves")}, so that two of them lie side by side wherever two motifs meet.");
+        return _paragraphs.InOrder();
     }
 
     private void Joined(BlanketInSizes blanket, string motif, string to)
@@ -42,7 +42,7 @@ internal sealed class BlanketWriter(Pattern pattern, SizeNames names, Wording wo
         var before = Over(joined, static j => j.Piece.Rows.Count - 1);
         var start = joined.TrueForAll(static j => j.Piece.Rows.Count == 1) ? "Begin as" : "Work as";
         var upTo = joined.TrueForAll(static j => j.Piece.Rows.Count == 1) ? string.Empty : $" to the end of Round {before}";
-        _paragraphs.Add($"{names.Only(sizes)}**Motifs joined along {(joined[0].To.Count switch { 1 => "one side", 2 => "two sides", _ => "three sides" })} (make {Sized.Over([.. joined.Select(static j => (int)j.Count)]).Written()}):** {Which(joined[0].To, MotifSides.Count(joined[0].Piece) == 6)} {start} {motif}{upTo}, then:");
+        _paragraphs.Add(sizes, $"**Motifs joined along {(joined[0].To.Count switch { 1 => "one side", 2 => "two sides", _ => "three sides" })} (make {Sized.Over([.. joined.Select(static j => (int)j.Count)]).Written()}):** {Which(joined[0].To, MotifSides.Count(joined[0].Piece) == 6)} {start} {motif}{upTo}, then:");
         var pieces = blanket.InSizes.Select((b, i) => sizes.IndexOf(i) is >= 0 and var at ? joined[at].Piece : Nothing(blanket.Motif)).ToList();
         var line = joined[0].Piece.Rows[^1].Origin.Value!;
         var rows = new RowsWriter(pattern, names, words, _paragraphs);

@@ -1,5 +1,6 @@
 using Turnrow.Fabric.Patterns;
 using Turnrow.Publishing.Instructions.Folding;
+using Turnrow.Publishing.Instructions.Phrases;
 using Turnrow.Publishing.Trade;
 
 namespace Turnrow.Publishing.Instructions;
@@ -10,9 +11,12 @@ internal sealed class GrowingRows(Pattern pattern, SizeNames names, Wording word
     /// <summary>What is worked more often in each of them, as it stands behind <c>but</c>.</summary>
     public string More(string than)
     {
+        if (growth.Before is { } decrease) return $"{growth.Step.Written()} {Fewer()} fewer before each {words.Together(decrease.Stitch, decrease.Hook, decrease.Takes)} than {than}";
         var times = growth.Step.All(static n => n == 1) ? "1 more time" : $"{growth.Step.Written()} more times";
         return $"[{growth.Words.Written(words)}] {times}{(growth.Places > 1 ? " in each place" : string.Empty)} than {than}";
     }
+
+    private string Fewer() => growth.Words.Phrases[0] is BareStitches plain ? words.Stitch(plain.Stitch, plain.Hook) : words.Sts;
 
     /// <summary>A line for each row, without the first.</summary>
     public string EachRow()
@@ -40,7 +44,7 @@ internal sealed class GrowingRows(Pattern pattern, SizeNames names, Wording word
             {
                 var counts = new List<string>();
                 var grows = like.Select(static t => t.Grows).OfType<RowOfSize>().ToList();
-                if (grows.Count > 0) counts.Add($"{Name(grows)}, {Times(grows)} [{Count(grows)}]");
+                if (grows.Count > 0) counts.Add($"{Name(grows)}{(growth.Before is null ? $", {Times(grows)}" : string.Empty)} [{Count(grows)}]");
                 List<RowOfSize> last = [.. like.Select(static t => t.Last)];
                 if (!like.Key.Item2) counts.Add($"{Name(last)} [{Count(last)}]");
                 lines.Add($"\n- {Only(last)}{string.Join("; ", counts)}");

@@ -1,3 +1,4 @@
+using Turnrow.Fabric.Colours;
 using Turnrow.Fabric.Patterns;
 using Turnrow.Fabric.Pieces;
 using Turnrow.Fabric.Rows;
@@ -11,11 +12,12 @@ namespace Turnrow.Publishing.Instructions;
 /// <summary>Writes one piece: its heading, its lines in order, and where the yarn is at its end.</summary>
 internal sealed class PieceWriter(Pattern pattern, SizeNames names, Wording words)
 {
-    private readonly List<string> _paragraphs = [];
+    private readonly Paragraphs _paragraphs = new(names);
 
     /// <summary>The piece as paragraphs of Markdown.</summary>
     public IReadOnlyList<string> Write(PieceInSizes piece)
     {
+        words.InPiece = piece.Name;
         var each = BeginsAt(piece.InSizes[0].Start) is { } other ? $", one on each {Names.Title(other)}" : string.Empty;
         var several = piece.Copies > 1 ? $" (make {Numbers.Plain(piece.Copies)}{each})" : string.Empty;
         _paragraphs.Add($"### {Names.Title(piece.Name)}{several}");
@@ -38,7 +40,7 @@ internal sealed class PieceWriter(Pattern pattern, SizeNames names, Wording word
                     waiting = line.Heading is null ? waiting : line;
                     if (waiting is { Heading: { } heading } && sizes.Any(s => s.Rows.Count > 0 && Has(waiting, s.Size)))
                     {
-                        if (hasRows) _paragraphs.Add($"{(waiting.HeadingSizes is { } some ? names.Only(some) : string.Empty)}*{Names.Title(heading)}*");
+                        if (hasRows) _paragraphs.Add(waiting.HeadingSizes ?? names.Indexes, $"*{Names.Title(heading)}*");
                         waiting = null;
                     }
 
@@ -54,7 +56,7 @@ internal sealed class PieceWriter(Pattern pattern, SizeNames names, Wording word
 
         if (prose is not null) _paragraphs.Add(prose);
         if (!fastenedOff) AddYarn(piece);
-        return _paragraphs;
+        return _paragraphs.InOrder();
     }
 
     private static bool Has(RowsPassage line, int size) => line.HeadingSizes is not { } some || some.Contains(size);
@@ -77,7 +79,7 @@ internal sealed class PieceWriter(Pattern pattern, SizeNames names, Wording word
 
         foreach (var group in ends.GroupBy(static e => e.Text))
         {
-            _paragraphs.Add(names.Only([.. group.Select(static e => e.Size)]) + EndOf(piece, group.Key));
+            _paragraphs.Add([.. group.Select(static e => e.Size)], EndOf(piece, group.Key));
         }
     }
 
@@ -113,8 +115,9 @@ internal sealed class PieceWriter(Pattern pattern, SizeNames names, Wording word
         var (title, kind) = (Names.Title(later.Name), later.Rows[0].IsRound ? "round" : "row");
         var goesOn = piece.EndsInRounds
             ? $"{title} goes on from where the last round is joined, with a {side} {kind}"
-            : $"the yarn is at the {Wording.Hand(piece.HookAt)} edge, where {title} goes on with a {side} row";
+            : $"the yarn is at the {words.Edge(piece.HookAt)}, where {title} goes on with a {side} row";
         if (between.Count == 0) return $"Do not fasten off: {goesOn}.";
+        words.KeepLoop(piece.Name, later.Name);
         return $"Do not fasten off, but put the loop on a marker: {goesOn}. {Wording.List(between)} {(between.Count == 1 ? "comes" : "come")} first, with another ball of yarn.";
     }
 
@@ -138,10 +141,12 @@ internal sealed class PieceLines
     {
         _piece = piece;
         var order = new List<object>();
+        // A piece of one yarn says it where it begins; rows of several each say theirs, since a maker comes back to them for a repeat.
+        var changes = namesYarns && YarnsWorked.AreSeveral(piece.InSizes);
         for (var size = 0; size < piece.InSizes.Count; size++)
         {
             var inSize = piece.InSizes[size];
-            var teller = new PieceTeller(inSize, namesYarns ? new YarnTeller(inSize) : null);
+            var teller = new PieceTeller(inSize, namesYarns ? new YarnTeller(inSize, changes) : null);
             for (var i = 0; i < inSize.Rows.Count; i++)
             {
                 var line = inSize.Rows[i].Origin.Value ?? _noLine;

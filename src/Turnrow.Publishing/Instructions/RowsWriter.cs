@@ -1,6 +1,6 @@
 using Turnrow.Fabric.Patterns;
-using Turnrow.Fabric.Rows;
 using Turnrow.Publishing.Instructions.Folding;
+using Turnrow.Publishing.Instructions.Phrases;
 using Turnrow.Publishing.Trade;
 
 namespace Turnrow.Publishing.Instructions;
@@ -10,16 +10,21 @@ namespace Turnrow.Publishing.Instructions;
 /// <param name="names">Its sizes' names.</param>
 /// <param name="words">The terms.</param>
 /// <param name="paragraphs">Where to.</param>
-internal sealed class RowsWriter(Pattern pattern, SizeNames names, Wording words, List<string> paragraphs)
+internal sealed class RowsWriter(Pattern pattern, SizeNames names, Wording words, Paragraphs paragraphs)
 {
     private readonly RowReferences _references = new();
+    private readonly RowSides _sides = new(names, words);
+    private bool _isBegun;
     private (FoldedRows Rows, Sized<int> Row, int Paragraph)? _repeating;
 
     /// <summary>Writes the rows that one line makes.</summary>
     public void Write(IReadOnlyList<SizeRows> sizes)
     {
-        foreach (var group in SizeGroups.Of(sizes))
+        var groups = SizeGroups.Of(sizes);
+        var isBegun = groups.Count > 1 && BeginAll([.. sizes.Where(static s => s.Rows.Count > 0)]);
+        foreach (var group in groups)
         {
+            _isBegun = isBegun;
             for (var i = 0; i < group.Count; i++)
             {
                 if (group[i].Round.Count > 1) Round(group[i]);
@@ -27,6 +32,25 @@ internal sealed class RowsWriter(Pattern pattern, SizeNames names, Wording words
                 _references.AddTold(group[i].Sizes);
             }
         }
+    }
+
+    // What all sizes do before the first row is told once, though they work it differently.
+    private bool BeginAll(List<SizeRows> sizes)
+    {
+        var before = PhraseList.None;
+        for (var s = 0; s < sizes.Count; s++)
+        {
+            if (sizes[s].Rows[0].Description is not { IsUnknown: false, Before: { Count: > 0 } own } || (s == 0 ? own : before.And(own)) is not { } all) return false;
+            before = all;
+        }
+
+        Before(before, [.. sizes.Select(static s => s.Size)]);
+        return true;
+    }
+
+    private void Before(PhraseList before, IReadOnlyList<int> sizes)
+    {
+        foreach (var phrase in before.Phrases) paragraphs.Add(sizes, $"{Wording.Sentence(phrase.Written(words))}.");
     }
 
     // Rows that are all worked alike.
@@ -100,12 +124,12 @@ internal sealed class RowsWriter(Pattern pattern, SizeNames names, Wording words
     private void WriteOut(FoldedRows rows)
     {
         var row = rows.Round[0].Row;
-        var only = OnlySizes(rows);
-        words.IsForSome = only.Length > 0;
-        foreach (var before in row.Before.Phrases) paragraphs.Add($"{only}{Wording.Sentence(before.Written(words))}.");
+        words.IsForSome = names.Only(rows.SizeIndexes).Length > 0;
+        if (!_isBegun) Before(row.Before, rows.SizeIndexes);
+        _isBegun = false;
         var remarks = row.Remarks.Count > 0 ? $"; {row.Remarks.Written(words)}" : string.Empty;
         var text = $"{Wording.Sentence(row.Working.Written(words))}{remarks}.";
-        paragraphs.Add($"{only}**{One(rows)} {NumberOf(rows, None(rows)).Written()}{SideOf(rows, None(rows))}:** {text}{CountOf(rows, None(rows), false)}");
+        paragraphs.Add(rows.SizeIndexes, $"**{One(rows)} {NumberOf(rows, None(rows)).Written()}{_sides.InHeading(rows, static _ => 0)}:** {_sides.InRow(rows, static _ => 0)}{text}{CountOf(rows, None(rows), false)}");
         words.IsForSome = false;
         _references.Add(rows.Sizes, 0);
     }
@@ -146,7 +170,7 @@ internal sealed class RowsWriter(Pattern pattern, SizeNames names, Wording words
     {
         var last = Sized.Over(rows.Sizes.Select(static s => s.Rows[^1].Row.Number));
         var (than, each) = rows.Round.Count == 1 ? ($"in the {One(rows).ToLowerInvariant()} before", more.EachRow()) : ("the time before", more.EachRound());
-        paragraphs.Add($"{OnlySizes(rows)}**{One(rows)}s {NumberOf(rows, without).WrittenTo(last)}:** {text}, but work {more.More(than)}:{each}");
+        paragraphs.Add(rows.SizeIndexes, $"**{One(rows)}s {NumberOf(rows, without).WrittenTo(last)}:** {text}, but work {more.More(than)}:{each}");
     }
 
     // Within a round rows may come round as well, if all sizes see it so.
@@ -215,10 +239,11 @@ internal sealed class RowsWriter(Pattern pattern, SizeNames names, Wording words
         var first = NumberOf(rows, without);
         var last = Sized.Over(rows.Sizes.Select(static s => s.Rows[^1].Row.Number));
         var one = first.Equals(last);
-        var label = one ? $"{One(rows)} {first.Written()}{SideOf(rows, without)}" : $"{One(rows)}s {first.WrittenTo(last)}";
+        var label = one ? $"{One(rows)} {first.Written()}{_sides.InHeading(rows, s => without.Values[s])}" : $"{One(rows)}{(first.Values.Zip(last.Values).Any(static rows => rows.First == rows.Second) ? "(s)" : "s")} {first.WrittenTo(last)}";
         var end = text.EndsWith('.') ? string.Empty : ".";
         var added = one ? string.Empty : Said(growth, rows);
-        paragraphs.Add($"{OnlySizes(rows)}**{label}:** {text}{added}{end}{CountOf(rows, null, !one && IsEven(rows, without))}");
+        var side = one ? _sides.InRow(rows, s => without.Values[s]) : string.Empty;
+        paragraphs.Add(rows.SizeIndexes, $"**{label}:** {side}{text}{added}{end}{CountOf(rows, null, !one && IsEven(rows, without))}");
     }
 
     private string Said(Growth? growth, FoldedRows rows)
@@ -249,10 +274,8 @@ internal sealed class RowsWriter(Pattern pattern, SizeNames names, Wording words
     {
         if (PieceMeasure.After(rows, pattern) is not { } measures) return;
         _repeating = null;
-        paragraphs[^1] += $" {measures}";
+        paragraphs.Append($" {measures}");
     }
-
-    private string OnlySizes(FoldedRows rows) => names.Only(rows.SizeIndexes);
 
     private static Sized<int> None(FoldedRows rows) => rows.Times.Select(static _ => 0);
 
@@ -265,11 +288,6 @@ internal sealed class RowsWriter(Pattern pattern, SizeNames names, Wording words
 
     private static Sized<int> NumberOf(FoldedRows rows, Sized<int> index) =>
         Sized.Over(rows.Sizes.Select((s, i) => s.Rows[index.Values[i]].Row.Number));
-
-    // Unless rounds are turned, the right side always faces, and goes without saying.
-    private string SideOf(FoldedRows rows, Sized<int> index) => IsRound(rows) && rows.Sizes.All(static s => s.Rows.All(static r => r.Row is { RightSide: true, Way: not RoundWay.Turned }))
-        ? string.Empty
-        : $" ({Sized.Over(rows.Sizes.Select((s, i) => s.Rows[index.Values[i]].Row.RightSide)).Written(words.Side)})";
 
     private string CountOf(FoldedRows rows, Sized<int>? index, bool inEach) =>
         Counted(rows, index) is { } count ? $" [{count.Written(words)}{(inEach ? $" in each {(IsRound(rows) ? "round" : "row")}" : string.Empty)}]" : string.Empty;

@@ -68,7 +68,7 @@ internal sealed record SeamText(SeamEdgeText First, SeamEdgeText Second, bool Op
 
     public string Written(Wording words, bool inInches)
     {
-        var text = $"**{Wording.Sentence(First.Title)} to {Second.Title}:** {Laid(words)}{(GoesOn ? Together(words) : $" {Matched(words)}")}{Ease(inInches)} {Worked(words)}";
+        var text = $"**{Wording.Sentence(First.Title(words))} to {Second.Title(words, First.Each)}:** {Laid(words)}{(GoesOn ? Together(words) : $" {Matched(words)}")}{Ease(inInches)} {Worked(words)}";
         var (lower, upper) = IsFirstLower ? (First.Parts[0], Second.Parts[0]) : (Second.Parts[0], First.Parts[0]);
         var sides = IsFold
             ? [SeamSide.Open([lower.OpenBefore, lower.OpenBehind, upper.OpenBehind], lower.PieceName)]
@@ -156,21 +156,23 @@ internal sealed record SeamText(SeamEdgeText First, SeamEdgeText Second, bool Op
 /// <summary>One edge of a seam, put together of parts.</summary>
 internal sealed record SeamEdgeText(IReadOnlyList<SeamSide> Parts, Sized<Rational>? Length)
 {
-    /// <summary><c>right edge (cap), last row and left edge (cap) of Right sleeve</c></summary>
-    public string Title
-    {
-        get
-        {
-            var titles = new List<string>();
-            for (var i = 0; i < Parts.Count; i++)
-            {
-                var from = i;
-                while (i + 1 < Parts.Count && Parts[i + 1].Piece == Parts[from].Piece) i++;
-                titles.Add($"{Wording.List([.. Parts.Skip(from).Take(i - from + 1).Select(static p => p.EdgeTitle)])} of {Parts[from].PieceName}");
-            }
+    /// <summary>The common name of pieces of which each is meant; null if its first part is of one piece.</summary>
+    public string? Each => Parts[0].OfEach;
 
-            return string.Join(" with ", titles);
+    /// <summary><c>right edge (cap), last row and left edge (cap) of Right sleeve</c></summary>
+    /// <param name="words">The terms.</param>
+    /// <param name="before">Where the other edge is of each of several pieces, their name: this one is of the same piece then.</param>
+    public string Title(Wording words, string? before = null)
+    {
+        var titles = new List<string>();
+        for (var i = 0; i < Parts.Count; i++)
+        {
+            var from = i;
+            while (i + 1 < Parts.Count && Parts[i + 1].Piece == Parts[from].Piece) i++;
+            titles.Add($"{Wording.List([.. Parts.Skip(from).Take(i - from + 1).Select(p => p.EdgeTitle(words))])} of {(before is not null && before == Parts[from].OfEach ? $"the same {Names.Title(before)}" : Parts[from].PieceName)}");
         }
+
+        return string.Join(", then ", titles);
     }
 
     public static SeamEdgeText Of(IReadOnlyList<JoinSide> edge, Rational? length) =>
@@ -220,29 +222,20 @@ internal sealed record SeamSide(string Piece, string? Edge, Hand? Hand, StretchK
     /// <summary>Of a part of the last row that has a name, which stitches it is; else null.</summary>
     public LastStitches? Stitches { get; init; }
 
-    public string PieceName => Names.Title(Piece);
+    /// <summary>Of pieces that are made several times, their common name where each of them is meant; else null.</summary>
+    public string? OfEach { get; init; }
 
-    public string EdgeTitle
+    public string PieceName => OfEach is null ? Names.Title(Piece) : $"each {Names.Title(OfEach)}";
+
+    public string EdgeTitle(Wording words) => Hand is { } hand ? words.Edge(hand, Edge) : Kind switch
     {
-        get
-        {
-            if (Hand is not { } hand)
-            {
-                return Kind switch
-                {
-                    StretchKind.Foundation => "beginning edge",
-                    StretchKind.BridgeChain => $"other side of the chain for {Names.Words(Edge!)}",
-                    StretchKind.HeldStitches => $"stitches held for {Names.Words(Edge!)}",
-                    StretchKind.Side => Edge!,
-                    StretchKind.OpenStitches when Stitches is { } part => $"{part.Numbered} ({Names.Words(Edge!)})",
-                    _ => IsRound ? "last round" : "last row",
-                };
-            }
-
-            var name = Edge is null ? string.Empty : $" ({Names.Words(Edge)})";
-            return $"{Wording.Hand(hand)} edge{name}";
-        }
-    }
+        StretchKind.Foundation => "beginning edge",
+        StretchKind.BridgeChain => $"other side of the chain for {Names.Words(Edge!)}",
+        StretchKind.HeldStitches => $"stitches held for {Names.Words(Edge!)}",
+        StretchKind.Side => words.MotifSide(Edge),
+        StretchKind.OpenStitches when Stitches is { } part => $"{part.Numbered} ({Names.Words(Edge!)})",
+        _ => IsRound ? "last round" : "last row",
+    };
 
     /// <summary>True if both are stretches of rows of the same edge.</summary>
     public bool IsOfEdgeOf(SeamSide other) => Piece == other.Piece && Hand == other.Hand && Rows is not null && other.Rows is not null;
@@ -257,6 +250,7 @@ internal sealed record SeamSide(string Piece, string? Edge, Hand? Hand, StretchK
             return new SeamSide(side.Piece.Name, name, side.Hand, kind, null, null, null, false)
             {
                 IsRound = kind is StretchKind.LastRow or StretchKind.OpenStitches && side.Piece.EndsInRounds,
+                OfEach = side.OfEach,
                 Stitches = name is null || kind == StretchKind.Side ? null : LastStitches.OfStretch(side.Piece, side.Stretches[0]),
             };
         }
@@ -268,6 +262,7 @@ internal sealed record SeamSide(string Piece, string? Edge, Hand? Hand, StretchK
         var behind = named.Count > 0 && named[^1].LastRow > ends[^1].LastRow ? Span(named.Where(s => s.LastRow > ends[^1].LastRow).Min(s => Math.Max(s.FirstRow, ends[^1].LastRow + 1)), named[^1].LastRow) : null;
         return new SeamSide(side.Piece.Name, name, hand, StretchKind.RowEnds, rows, before, behind, ends.Count < side.Stretches.Count)
         {
+            OfEach = side.OfEach,
             HasTurns = Among(side.Piece, [.. named, .. ends]).Any(row => !row.IsRound && !row.Reaches(hand)),
             HasRounds = Among(side.Piece, [.. named, .. ends]).Any(static row => row.IsRound),
         };

@@ -11,6 +11,9 @@ internal sealed class SizeNames(IReadOnlyList<string> asTheyAre)
     /// <summary><c>XS (S, M)</c>.</summary>
     public string All => Listed([.. Enumerable.Range(0, _names.Count)]);
 
+    /// <summary>All sizes by their index; one where the pattern names none.</summary>
+    public IReadOnlyList<int> Indexes { get; } = [.. Enumerable.Range(0, Math.Max(1, asTheyAre.Count))];
+
     /// <summary><c>Sizes L (1X, 2X) only: </c>; empty for all sizes.</summary>
     public string Only(IReadOnlyList<int> sizes)
     {
@@ -19,8 +22,10 @@ internal sealed class SizeNames(IReadOnlyList<string> asTheyAre)
     }
 
     /// <summary><c>sizes L (1X, 2X) only</c> within a sentence.</summary>
-    public string OnlyWithin(IReadOnlyList<int> sizes) =>
-        sizes.Count == 1 ? $"size {_names[sizes[0]]} only" : $"sizes {Listed(sizes)} only";
+    public string OnlyWithin(IReadOnlyList<int> sizes) => $"{Sizes(sizes)} only";
+
+    /// <summary><c>sizes L (1X, 2X)</c>, <c>size L</c>.</summary>
+    public string Sizes(IReadOnlyList<int> sizes) => $"{(sizes.Count == 1 ? "size" : "sizes")} {Listed(sizes)}";
 
     private string Listed(IReadOnlyList<int> sizes) => sizes.Count == 1
         ? _names[sizes[0]]

@@ -20,7 +20,7 @@ internal static class SpecialText
             StitchMaking.Reversed => $"{of} worked back without a turn, from left to right: insert the hook in the next {words.St} to the right and draw up a loop, {words.Terms.YarnOver} and draw through both loops.",
             StitchMaking.Puff => $"[{words.Terms.YarnOver}, insert hook in the place named, draw up a long loop] {Count(stitch)} times, all in the same place; {words.Terms.YarnOver} and draw through all loops on the hook. 1 {words.St} is made.",
             StitchMaking.Popcorn => $"{Count(stitch)} {of} in the place named; take the hook out of the loop, insert it from the front in the top of the first of them and in the loop again, and draw the loop through. 1 {words.St} is made.",
-            StitchMaking.Picot => $"{words.Ch} {Count(stitch)}, {words.SlipStitch} in the top of the {words.St} just made. It is no {words.St}, and the next row passes behind it.",
+            StitchMaking.Picot => $"{words.Ch} {Count(stitch)}, {words.SlipStitch} in {Numbers.Nth(stitch.Form!.Parts.Sum(static p => p.Count))} {words.Ch} from hook. It does not count as a {words.St}, and the next row passes behind it.",
             StitchMaking.Spur => Spur(stitch.Form!, words),
             StitchMaking.Together => Together(stitch, words),
             _ => Laid(stitch, words),
@@ -67,7 +67,7 @@ internal static class SpecialText
             i += each;
         }
 
-        return $"{string.Join(", ", texts)}. It is no {words.St}, and the next row passes behind it.";
+        return $"{string.Join(", ", texts)}. It does not count as a {words.St}, and the next row passes behind it.";
     }
 
     private static string Many(StitchPart part, Wording words) => part.Count == 1 ? words.Stitch(part.Stitch!, part.Hook) : $"{Numbers.Plain(part.Count)} {words.Stitch(part.Stitch!, part.Hook)}";
@@ -94,6 +94,13 @@ internal static class SpecialText
             if (part.Stitch is not { } stitch)
             {
                 texts.Add($"{words.Ch} {Numbers.Plain(part.Count)}");
+                i++;
+                continue;
+            }
+
+            if (part.IsKnot)
+            {
+                texts.Add(Many(part, words));
                 i++;
                 continue;
             }

@@ -14,6 +14,8 @@ internal sealed class Wording(Terms terms, TurningChains turningChains)
     private readonly SortedDictionary<string, string> _abbreviations = new(StringComparer.OrdinalIgnoreCase);
     private readonly SortedDictionary<string, string> _specials = new(StringComparer.OrdinalIgnoreCase);
     private readonly HashSet<(Stitch, int, bool)> _explained = [];
+    private readonly HashSet<Note> _asked = [];
+    private readonly HashSet<(string Piece, string For)> _kept = [];
 
     /// <summary>The words other than stitches.</summary>
     public TradeTerms Terms { get; } = TradeTerms.Of(terms);
@@ -24,11 +26,32 @@ internal sealed class Wording(Terms terms, TurningChains turningChains)
     /// <summary>True while a paragraph is written that only some sizes read: what is explained there is not explained to the others.</summary>
     public bool IsForSome { get; set; }
 
+    /// <summary>The piece that is being written; null between them.</summary>
+    public string? InPiece { get; set; }
+
+    /// <summary>Keeps in mind that a piece's loop was put on a marker, until a later piece goes on with its yarn.</summary>
+    public void KeepLoop(string piece, string later) => _kept.Add((piece, later));
+
+    /// <summary>That a piece's loop is taken off its marker; empty where none was put on for the piece that is being written.</summary>
+    public string LoopOf(string piece) => InPiece is { } later && _kept.Contains((piece, later)) ? $"take the loop of {Names.Title(piece)} off the marker; " : string.Empty;
+
     /// <summary>Abbreviations used so far, with their meaning.</summary>
     public IReadOnlyDictionary<string, string> Abbreviations => _abbreviations;
 
     /// <summary>Special stitches used so far, with how they are worked.</summary>
     public IReadOnlyDictionary<string, string> Specials => _specials;
+
+    /// <summary>True if what was written needs a note.</summary>
+    public bool NeedsNote(Note note) => _asked.Contains(note);
+
+    /// <summary>Keeps in mind that what is being written needs a note.</summary>
+    /// <param name="note">The note.</param>
+    /// <param name="text">What needs it, handed back.</param>
+    public string Noting(Note note, string text)
+    {
+        _asked.Add(note);
+        return text;
+    }
 
     public string Ch => Stitch(StitchBook.Chain);
 
@@ -45,6 +68,17 @@ internal sealed class Wording(Terms terms, TurningChains turningChains)
     {
         var name = stitch.In(terms);
         return stitch.Making == StitchMaking.Basic ? Used(name.Abbreviation, name.Name) : Explained(stitch, name.Abbreviation);
+    }
+
+    /// <summary>Several of a stitch: an abbreviation has no plural, a name that is written out has.</summary>
+    public string Stitches(Stitch stitch) => IsWrittenOut(stitch) ? Names.Plural(Stitch(stitch)) : Stitch(stitch);
+
+    // The name of a special stitch often ends in the stitch that it is made of.
+    private bool IsWrittenOut(Stitch stitch)
+    {
+        if (stitch.Making == StitchMaking.Basic) return false;
+        var (name, full) = stitch.Family is { } family ? (family.Abbreviation, family.Name) : (stitch.In(terms).Abbreviation, stitch.In(terms).Name);
+        return name == full && StitchBook.Find(name[(name.LastIndexOfAny([' ', '-']) + 1)..], terms) is null;
     }
 
     /// <summary>A stitch's abbreviation by where the hook goes: a post stitch has its own.</summary>
@@ -95,11 +129,26 @@ internal sealed class Wording(Terms terms, TurningChains turningChains)
     public string TurningChainDoesNotCount(Stitch stitch, int chains) =>
         Explain(stitch, chains, false, $"does not count as a {St}");
 
+    /// <summary>The chain at a row's beginning: made there, or skipped of the foundation.</summary>
+    public string ChainAtStart(bool isOfFoundation) => isOfFoundation ? Noting(Note.BeginningChain, $"beginning {Ch}") : $"turning {Ch}";
+
+    /// <summary>Left, but for a later row to work over.</summary>
+    public string Unworked => Noting(Note.WaitingStitches, "unworked for now");
+
     /// <summary><c>right</c> or <c>left</c>.</summary>
     public static string Hand(Hand hand) => hand == Fabric.Rows.Hand.Right ? "right" : "left";
 
+    /// <summary><c>right edge</c> or <c>left edge</c>.</summary>
+    public string Edge(Hand hand) => Noting(Note.RightAndLeft, $"{Hand(hand)} edge");
+
     /// <summary>An edge by its name, or as right or left.</summary>
-    public static string Edge(string? name, Hand hand) => name is null ? $"{Hand(hand)} edge" : Names.Edge(name);
+    public string Edge(string? name, Hand hand) => name is null ? Edge(hand) : Names.Edge(name);
+
+    /// <summary>An edge by its hand, and by its name where it has one: <c>right edge (neck)</c>.</summary>
+    public string Edge(Hand hand, string? name) => name is null ? Edge(hand) : $"{Edge(hand)} ({Names.Words(name)})";
+
+    /// <summary>The side of a piece in rounds, from corner to corner, by its name.</summary>
+    public string MotifSide(string? name) => Noting(Note.Sides, name ?? string.Empty);
 
     /// <summary>The word before a place.</summary>
     public static string Into(HookInto hook) => hook switch
@@ -109,6 +158,15 @@ internal sealed class Wording(Terms terms, TurningChains turningChains)
         HookInto.FrontPost or HookInto.BackPost => "around",
         _ when hook.RowsDown() > 0 => "over",
         _ => "in",
+    };
+
+    /// <summary>The word before several places that are drawn together.</summary>
+    public static string Over(HookInto hook) => hook switch
+    {
+        HookInto.BackLoop => "over back loops only of",
+        HookInto.FrontLoop => "over front loops only of",
+        HookInto.FrontPost or HookInto.BackPost => "around",
+        _ => "over",
     };
 
     /// <summary><c>a, b and c</c>.</summary>

@@ -20,7 +20,7 @@ public static class WrittenInstructions
         before.AddRange(SizesSection.Write(pattern, names, words));
         before.AddRange(MaterialsSection.Write(pattern, words));
         before.AddRange(CautionsSection.Write(pattern));
-        var notes = NotesSection.Write(pattern, names, words, work);
+        var notes = NotesSection.Write(pattern, names, words);
         before.AddRange(AbbreviationsSection.Write(words));
         before.AddRange(notes);
         return string.Join("\n\n", [.. before, .. work]) + "\n";

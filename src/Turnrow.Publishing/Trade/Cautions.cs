@@ -10,6 +10,9 @@ namespace Turnrow.Publishing.Trade;
 /// <param name="Source">Who says so.</param>
 internal sealed record Caution(IReadOnlyList<Wearer> Wearers, IReadOnlyList<string> Words, bool InTitle, string Text, string Source)
 {
+    /// <summary>Words that take the cause away again where they stand beside it.</summary>
+    public IReadOnlyList<string> Without { get; init; } = [];
+
     /// <summary>True if the pattern gives cause.</summary>
     public bool Concerns(Pattern pattern)
     {
@@ -20,12 +23,8 @@ internal sealed record Caution(IReadOnlyList<Wearer> Wearers, IReadOnlyList<stri
 
     private bool Says(string text)
     {
-        foreach (var word in text.Split([' ', ',', '-', '.', ';', ':', '(', ')', '/'], StringSplitOptions.RemoveEmptyEntries))
-        {
-            if (Words.Contains(word, StringComparer.OrdinalIgnoreCase)) return true;
-        }
-
-        return false;
+        var words = text.Split([' ', ',', '-', '.', ';', ':', '(', ')', '/'], StringSplitOptions.RemoveEmptyEntries);
+        return words.Any(word => Words.Contains(word, StringComparer.OrdinalIgnoreCase)) && !words.Any(word => Without.Contains(word, StringComparer.OrdinalIgnoreCase));
     }
 }
 
@@ -51,7 +50,11 @@ internal static class Cautions
             ],
             false,
             "Small parts can come off and choke a {0}. For children under three leave them out, and embroider instead; fasten all others firmly and check them often.",
-            "in the USA 16 CFR 1501, small parts for children under three; in Europe EN 71-1"),
+            "in the USA 16 CFR 1501, small parts for children under three; in Europe EN 71-1")
+        {
+            // Thread for eyes is no eye.
+            Without = ["embroidery", "embroidered", "embroider", "thread"],
+        },
         new(
             [Wearer.Baby],
             ["blanket", "blankets", "afghan", "afghans", "throw", "coverlet", "quilt", "pillow", "cushion"],
@@ -60,7 +63,7 @@ internal static class Cautions
             "the advice of pediatricians in the USA on safe sleep; some say eighteen months"),
         new(
             Young,
-            ["toy", "toys", "doll", "dolls", "teddy", "rattle", "softie", "stuffing", "toy-stuffing", "amigurumi"],
+            ["toy", "toys", "doll", "dolls", "teddy", "rattle", "softie", "stuffing", "toy-stuffing", "filling", "amigurumi"],
             true,
             "A soft toy is taken to be for children under three, whatever its label says: embroider the face, sew every part on so that it can't be pulled off, close all seams, and keep it out of the bed that a baby sleeps in.",
             "in the USA ASTM F963; in Europe EN 71 and the toy safety directive"),

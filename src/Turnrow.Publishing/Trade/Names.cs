@@ -20,6 +20,14 @@ internal static class Names
     public static string Edge(string name) =>
         name.EndsWith("edge", StringComparison.OrdinalIgnoreCase) ? Words(name) : $"{Words(name)} edge";
 
+    /// <summary>Several of a thing: <c>blocks</c>, <c>crosses</c>, <c>daisies</c>.</summary>
+    public static string Plural(string word) => word switch
+    {
+        [.., 's' or 'x' or 'z'] or [.., 'c' or 's', 'h'] => word + "es",
+        [.., not ('a' or 'e' or 'o' or 'u'), 'y'] => word[..^1] + "ies",
+        _ => word + "s",
+    };
+
     /// <summary>As a part of a file's name or an identifier: letters, digits and hyphens.</summary>
     public static string Filed(string name)
     {

@@ -43,7 +43,10 @@ internal static class GradingBuilder
             NumberBuilder.Number(context.value, line),
             context.unitWord.Type == TurnrowLexer.OZ,
             context.yarn is null ? null : line.Name(context.yarn),
-            LineBuilding.Span(context));
+            LineBuilding.Span(context))
+        {
+            OfRepeats = context.repeats is not null,
+        };
 
     public static MadeStatement Made(TurnrowParser.MadeLineContext context, LineBuilding line)
     {

@@ -7644,6 +7644,7 @@ internal partial class TurnrowParser : Parser {
 		public CountContext remain;
 		public ListContext many;
 		public IList<NameContext> _other = new List<NameContext>();
+		public IToken corner;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode[] IN() { return GetTokens(TurnrowParser.IN); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode IN(int i) {
 			return GetToken(TurnrowParser.IN, i);
@@ -7666,6 +7667,7 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode REMAIN() { return GetToken(TurnrowParser.REMAIN, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ACROSS() { return GetToken(TurnrowParser.ACROSS, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AROUND() { return GetToken(TurnrowParser.AROUND, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TO() { return GetToken(TurnrowParser.TO, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public NameContext[] name() {
 			return GetRuleContexts<NameContext>();
 		}
@@ -7676,6 +7678,7 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public CountContext count() {
 			return GetRuleContext<CountContext>(0);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode BEFORE() { return GetToken(TurnrowParser.BEFORE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ListContext list() {
 			return GetRuleContext<ListContext>(0);
 		}
@@ -7696,7 +7699,7 @@ internal partial class TurnrowParser : Parser {
 			{
 			State = 987;
 			Match(IN);
-			State = 1054;
+			State = 1059;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FIRST:
@@ -7851,7 +7854,7 @@ internal partial class TurnrowParser : Parser {
 					}
 				}
 
-				State = 1042;
+				State = 1047;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ACROSS:
@@ -7866,14 +7869,34 @@ internal partial class TurnrowParser : Parser {
 					Match(AROUND);
 					}
 					break;
-				case UNTIL:
+				case TO:
 					{
 					State = 1038;
-					_localctx.until = Match(UNTIL);
+					Match(TO);
 					State = 1039;
-					_localctx.remain = count();
+					_localctx.corner = Match(CORNER);
+					}
+					break;
+				case UNTIL:
+					{
 					State = 1040;
+					_localctx.until = Match(UNTIL);
+					State = 1041;
+					_localctx.remain = count();
+					State = 1042;
 					Match(REMAIN);
+					State = 1045;
+					ErrorHandler.Sync(this);
+					_la = TokenStream.LA(1);
+					if (_la==BEFORE) {
+						{
+						State = 1043;
+						Match(BEFORE);
+						State = 1044;
+						_localctx.corner = Match(CORNER);
+						}
+					}
+
 					}
 					break;
 				case Eof:
@@ -7889,7 +7912,7 @@ internal partial class TurnrowParser : Parser {
 			case CORNER:
 			case RING:
 				{
-				State = 1044;
+				State = 1049;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==CORNER || _la==RING) ) {
@@ -7903,34 +7926,34 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case SKIPPED:
 				{
-				State = 1045;
+				State = 1050;
 				_localctx.which = Match(SKIPPED);
 				}
 				break;
 			case ONE:
 				{
-				State = 1046;
+				State = 1051;
 				_localctx.which = Match(ONE);
-				State = 1047;
+				State = 1052;
 				Match(PLACE);
 				}
 				break;
 			case ORDINAL:
 				{
-				State = 1048;
+				State = 1053;
 				_localctx.which = Match(ORDINAL);
-				State = 1050;
+				State = 1055;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 1049;
+					State = 1054;
 					_localctx._name = name();
 					_localctx._kind.Add(_localctx._name);
 					}
 					}
-					State = 1052;
+					State = 1057;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -422283334189056L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -15127412222883L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 724293868287997L) != 0) );
@@ -7993,66 +8016,66 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1056;
+			State = 1061;
 			Match(REPEAT);
-			State = 1064;
+			State = 1069;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
 				{
-				State = 1057;
+				State = 1062;
 				Match(ROWS);
-				State = 1058;
+				State = 1063;
 				_localctx.from = count();
-				State = 1059;
+				State = 1064;
 				Match(TO);
-				State = 1060;
+				State = 1065;
 				_localctx.to = count();
 				}
 				break;
 			case ROW:
 				{
-				State = 1062;
+				State = 1067;
 				Match(ROW);
-				State = 1063;
+				State = 1068;
 				_localctx.from = count();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1077;
+			State = 1082;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 1066;
+				State = 1071;
 				Match(COMMA);
-				State = 1067;
+				State = 1072;
 				_localctx.times = count();
-				State = 1075;
+				State = 1080;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case MORE_WORD:
 					{
-					State = 1068;
+					State = 1073;
 					_localctx.more = Match(MORE_WORD);
-					State = 1069;
+					State = 1074;
 					Match(TIMES);
 					}
 					break;
 				case TIMES:
 					{
-					State = 1070;
+					State = 1075;
 					_localctx.end = Match(TIMES);
-					State = 1073;
+					State = 1078;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==IN) {
 						{
-						State = 1071;
+						State = 1076;
 						_localctx.inAll = Match(IN);
-						State = 1072;
+						State = 1077;
 						Match(ALL);
 						}
 					}
@@ -8065,12 +8088,12 @@ internal partial class TurnrowParser : Parser {
 				}
 			}
 
-			State = 1080;
+			State = 1085;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 1079;
+				State = 1084;
 				_localctx.claimed = claim();
 				}
 			}
@@ -8122,31 +8145,31 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1082;
+			State = 1087;
 			Match(FOR);
-			State = 1083;
+			State = 1088;
 			_localctx._sizeRange = sizeRange();
 			_localctx._sizes.Add(_localctx._sizeRange);
-			State = 1088;
+			State = 1093;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1084;
+				State = 1089;
 				Match(COMMA);
-				State = 1085;
+				State = 1090;
 				_localctx._sizeRange = sizeRange();
 				_localctx._sizes.Add(_localctx._sizeRange);
 				}
 				}
-				State = 1090;
+				State = 1095;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1091;
+			State = 1096;
 			Match(COLON);
-			State = 1092;
+			State = 1097;
 			_localctx.done = sizedLine();
 			}
 		}
@@ -8186,16 +8209,16 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1094;
+			State = 1099;
 			_localctx.first = sizeName();
-			State = 1097;
+			State = 1102;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==TO) {
 				{
-				State = 1095;
+				State = 1100;
 				Match(TO);
-				State = 1096;
+				State = 1101;
 				_localctx.last = sizeName();
 				}
 			}
@@ -8278,13 +8301,13 @@ internal partial class TurnrowParser : Parser {
 		SizedLineContext _localctx = new SizedLineContext(Context, State);
 		EnterRule(_localctx, 140, RULE_sizedLine);
 		try {
-			State = 1112;
+			State = 1117;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case TURN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1099;
+				State = 1104;
 				_localctx.asTurn = turnLine();
 				}
 				break;
@@ -8294,84 +8317,84 @@ internal partial class TurnrowParser : Parser {
 			case RIGHT:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1100;
+				State = 1105;
 				_localctx.asEdge = edgeLine();
 				}
 				break;
 			case MARK:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1101;
+				State = 1106;
 				_localctx.asMark = markLine();
 				}
 				break;
 			case ROW:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1102;
+				State = 1107;
 				_localctx.asRow = rowLine();
 				}
 				break;
 			case ROWS:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1103;
+				State = 1108;
 				_localctx.asRows = rowsLine();
 				}
 				break;
 			case REPEAT:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 1104;
+				State = 1109;
 				_localctx.asRepeat = repeatLine();
 				}
 				break;
 			case STRAIGHT:
 				EnterOuterAlt(_localctx, 7);
 				{
-				State = 1105;
+				State = 1110;
 				_localctx.asStraight = straightLine();
 				}
 				break;
 			case LEAVE:
 				EnterOuterAlt(_localctx, 8);
 				{
-				State = 1106;
+				State = 1111;
 				_localctx.asLeave = leaveLine();
 				}
 				break;
 			case ADD:
 				EnterOuterAlt(_localctx, 9);
 				{
-				State = 1107;
+				State = 1112;
 				_localctx.asAdd = addLine();
 				}
 				break;
 			case SHAPE:
 				EnterOuterAlt(_localctx, 10);
 				{
-				State = 1108;
+				State = 1113;
 				_localctx.asShape = shapeLine();
 				}
 				break;
 			case SOLID:
 				EnterOuterAlt(_localctx, 11);
 				{
-				State = 1109;
+				State = 1114;
 				_localctx.asSolid = solidLine();
 				}
 				break;
 			case WITH:
 				EnterOuterAlt(_localctx, 12);
 				{
-				State = 1110;
+				State = 1115;
 				_localctx.asWith = withLine();
 				}
 				break;
 			case STRIPES:
 				EnterOuterAlt(_localctx, 13);
 				{
-				State = 1111;
+				State = 1116;
 				_localctx.asStripes = stripesLine();
 				}
 				break;
@@ -8448,25 +8471,25 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1114;
+			State = 1119;
 			Match(STRAIGHT);
-			State = 1126;
+			State = 1131;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case TO:
 				{
-				State = 1115;
+				State = 1120;
 				Match(TO);
-				State = 1116;
+				State = 1121;
 				_localctx.length = sum();
-				State = 1119;
+				State = 1124;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AT) {
 					{
-					State = 1117;
+					State = 1122;
 					Match(AT);
-					State = 1118;
+					State = 1123;
 					_localctx.at = edge();
 					}
 				}
@@ -8475,9 +8498,9 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case FOR:
 				{
-				State = 1121;
+				State = 1126;
 				_localctx.further = Match(FOR);
-				State = 1122;
+				State = 1127;
 				_localctx.length = sum();
 				}
 				break;
@@ -8611,50 +8634,50 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 1123;
+				State = 1128;
 				_localctx.amount = count();
-				State = 1124;
+				State = 1129;
 				_localctx.counted = rowsWord();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1130;
+			State = 1135;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==FROM) {
 				{
-				State = 1128;
+				State = 1133;
 				Match(FROM);
-				State = 1129;
+				State = 1134;
 				_localctx.mark = name();
 				}
 			}
 
-			State = 1136;
+			State = 1141;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1132;
+				State = 1137;
 				Match(COMMA);
-				State = 1133;
+				State = 1138;
 				_localctx._rowFix = rowFix();
 				_localctx._fixes.Add(_localctx._rowFix);
 				}
 				}
-				State = 1138;
+				State = 1143;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1140;
+			State = 1145;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 1139;
+				State = 1144;
 				_localctx.claimed = claim();
 				}
 			}
@@ -8705,53 +8728,53 @@ internal partial class TurnrowParser : Parser {
 		RowFixContext _localctx = new RowFixContext(Context, State);
 		EnterRule(_localctx, 144, RULE_rowFix);
 		try {
-			State = 1153;
+			State = 1158;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case EVEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1142;
+				State = 1147;
 				Match(EVEN);
-				State = 1143;
+				State = 1148;
 				rowsWord();
 				}
 				break;
 			case ODD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1144;
+				State = 1149;
 				Match(ODD);
-				State = 1145;
+				State = 1150;
 				rowsWord();
 				}
 				break;
 			case END:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1146;
+				State = 1151;
 				Match(END);
-				State = 1147;
+				State = 1152;
 				_localctx.facing = side();
 				}
 				break;
 			case IN:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1148;
+				State = 1153;
 				Match(IN);
-				State = 1149;
+				State = 1154;
 				_localctx.pattern = name();
 				}
 				break;
 			case EDGES:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1150;
+				State = 1155;
 				Match(EDGES);
-				State = 1151;
+				State = 1156;
 				Match(IN);
-				State = 1152;
+				State = 1157;
 				_localctx.by = stitch();
 				}
 				break;
@@ -8803,32 +8826,32 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1155;
+			State = 1160;
 			Match(LEAVE);
-			State = 1156;
+			State = 1161;
 			_localctx.amount = count();
-			State = 1159;
+			State = 1164;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==FOR) {
 				{
-				State = 1157;
+				State = 1162;
 				Match(FOR);
-				State = 1158;
+				State = 1163;
 				_localctx.later = Match(LATER);
 				}
 			}
 
-			State = 1161;
+			State = 1166;
 			Match(AT);
-			State = 1162;
+			State = 1167;
 			_localctx.at = edge();
-			State = 1164;
+			State = 1169;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 1163;
+				State = 1168;
 				_localctx.claimed = claim();
 				}
 			}
@@ -8881,36 +8904,36 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1166;
+			State = 1171;
 			Match(ADD);
-			State = 1167;
+			State = 1172;
 			_localctx.amount = count();
-			State = 1168;
+			State = 1173;
 			Match(AT);
-			State = 1169;
-			_localctx.at = edge();
 			State = 1174;
+			_localctx.at = edge();
+			State = 1179;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 1170;
+				State = 1175;
 				Match(COMMA);
-				State = 1171;
+				State = 1176;
 				_localctx.apart = Match(ONE);
-				State = 1172;
+				State = 1177;
 				Match(ROW);
-				State = 1173;
+				State = 1178;
 				Match(APART);
 				}
 			}
 
-			State = 1177;
+			State = 1182;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 1176;
+				State = 1181;
 				_localctx.claimed = claim();
 				}
 			}
@@ -9003,53 +9026,53 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1179;
+			State = 1184;
 			Match(SHAPE);
-			State = 1235;
+			State = 1240;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case BY:
 				{
-				State = 1180;
+				State = 1185;
 				Match(BY);
-				State = 1181;
+				State = 1186;
 				_localctx.by = decreasing();
 				}
 				break;
 			case ROWS:
 				{
-				State = 1182;
+				State = 1187;
 				_localctx.many = Match(ROWS);
-				State = 1183;
+				State = 1188;
 				_localctx.from = count();
-				State = 1184;
+				State = 1189;
 				Match(TO);
-				State = 1185;
+				State = 1190;
 				_localctx.to = count();
-				State = 1186;
+				State = 1191;
 				_localctx.does = shapeDone();
 				}
 				break;
 			case FOR:
 			case TO:
 				{
-				State = 1196;
+				State = 1201;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case TO:
 					{
-					State = 1188;
+					State = 1193;
 					Match(TO);
-					State = 1189;
+					State = 1194;
 					_localctx.length = sum();
-					State = 1192;
+					State = 1197;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==AT) {
 						{
-						State = 1190;
+						State = 1195;
 						Match(AT);
-						State = 1191;
+						State = 1196;
 						_localctx.at = edge();
 						}
 					}
@@ -9058,45 +9081,45 @@ internal partial class TurnrowParser : Parser {
 					break;
 				case FOR:
 					{
-					State = 1194;
+					State = 1199;
 					_localctx.further = Match(FOR);
-					State = 1195;
+					State = 1200;
 					_localctx.length = sum();
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 1200;
+				State = 1205;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FROM) {
 					{
-					State = 1198;
+					State = 1203;
 					Match(FROM);
-					State = 1199;
+					State = 1204;
 					_localctx.mark = name();
 					}
 				}
 
-				State = 1206;
+				State = 1211;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 1202;
+					State = 1207;
 					Match(COMMA);
-					State = 1203;
+					State = 1208;
 					_localctx._rowFix = rowFix();
 					_localctx._fixes.Add(_localctx._rowFix);
 					}
 					}
-					State = 1208;
+					State = 1213;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 1209;
+				State = 1214;
 				_localctx.does = shapeDone();
 				}
 				break;
@@ -9230,66 +9253,66 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 1211;
+				State = 1216;
 				_localctx.rows = count();
-				State = 1233;
+				State = 1238;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 				case ROWS:
 					{
-					State = 1212;
+					State = 1217;
 					_localctx.counted = rowsWord();
-					State = 1215;
+					State = 1220;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==FROM) {
 						{
-						State = 1213;
+						State = 1218;
 						Match(FROM);
-						State = 1214;
+						State = 1219;
 						_localctx.mark = name();
 						}
 					}
 
-					State = 1221;
+					State = 1226;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					while (_la==COMMA) {
 						{
 						{
-						State = 1217;
+						State = 1222;
 						Match(COMMA);
-						State = 1218;
+						State = 1223;
 						_localctx._rowFix = rowFix();
 						_localctx._fixes.Add(_localctx._rowFix);
 						}
 						}
-						State = 1223;
+						State = 1228;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 					}
-					State = 1224;
+					State = 1229;
 					_localctx.does = shapeDone();
 					}
 					break;
 				case STITCH:
 				case STITCHES:
 					{
-					State = 1226;
-					stitchesWord();
-					State = 1227;
-					_localctx.inside = Match(IN);
 					State = 1231;
+					stitchesWord();
+					State = 1232;
+					_localctx.inside = Match(IN);
+					State = 1236;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 1228;
+						State = 1233;
 						Match(COMMA);
-						State = 1229;
+						State = 1234;
 						Match(BY);
-						State = 1230;
+						State = 1235;
 						_localctx.by = decreasing();
 						}
 					}
@@ -9354,30 +9377,30 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1247;
+			State = 1252;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case COLON:
 				{
-				State = 1237;
+				State = 1242;
 				Match(COLON);
-				State = 1238;
+				State = 1243;
 				_localctx._shaping = shaping();
 				_localctx._shapings.Add(_localctx._shaping);
-				State = 1243;
+				State = 1248;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==SEMICOLON) {
 					{
 					{
-					State = 1239;
+					State = 1244;
 					Match(SEMICOLON);
-					State = 1240;
+					State = 1245;
 					_localctx._shaping = shaping();
 					_localctx._shapings.Add(_localctx._shaping);
 					}
 					}
-					State = 1245;
+					State = 1250;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -9385,19 +9408,19 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EVENLY:
 				{
-				State = 1246;
+				State = 1251;
 				_localctx.solved = solve();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1250;
+			State = 1255;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 1249;
+				State = 1254;
 				_localctx.claimed = claim();
 				}
 			}
@@ -9455,38 +9478,38 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1257;
+			State = 1262;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==AFTER) {
 				{
-				State = 1252;
+				State = 1257;
 				Match(AFTER);
-				State = 1253;
+				State = 1258;
 				_localctx.after = count();
-				State = 1254;
+				State = 1259;
 				rowsWord();
-				State = 1255;
+				State = 1260;
 				Match(COMMA);
 				}
 			}
 
-			State = 1259;
-			_localctx.first = stage();
 			State = 1264;
+			_localctx.first = stage();
+			State = 1269;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1260;
+				State = 1265;
 				Match(COMMA);
-				State = 1261;
+				State = 1266;
 				_localctx._shapingPart = shapingPart();
 				_localctx._parts.Add(_localctx._shapingPart);
 				}
 				}
-				State = 1266;
+				State = 1271;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -9543,50 +9566,50 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1278;
+			State = 1283;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ADD:
 			case DEC:
 			case INC:
 				{
-				State = 1269;
+				State = 1274;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case DEC:
 				case INC:
 					{
-					State = 1267;
+					State = 1272;
 					_localctx.changed = change();
 					}
 					break;
 				case ADD:
 					{
-					State = 1268;
+					State = 1273;
 					Match(ADD);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 1271;
+				State = 1276;
 				_localctx.amount = count();
 				}
 				break;
 			case LEAVE:
 				{
-				State = 1272;
+				State = 1277;
 				Match(LEAVE);
-				State = 1273;
+				State = 1278;
 				_localctx.amount = count();
-				State = 1276;
+				State = 1281;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FOR) {
 					{
-					State = 1274;
+					State = 1279;
 					Match(FOR);
-					State = 1275;
+					State = 1280;
 					_localctx.later = Match(LATER);
 					}
 				}
@@ -9596,20 +9619,20 @@ internal partial class TurnrowParser : Parser {
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1283;
+			State = 1288;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case AT:
 				{
-				State = 1280;
+				State = 1285;
 				Match(AT);
-				State = 1281;
+				State = 1286;
 				_localctx.at = edge();
 				}
 				break;
 			case EVENLY:
 				{
-				State = 1282;
+				State = 1287;
 				_localctx.evenly = Match(EVENLY);
 				}
 				break;
@@ -9623,12 +9646,12 @@ internal partial class TurnrowParser : Parser {
 			default:
 				break;
 			}
-			State = 1286;
+			State = 1291;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==BY || _la==EVERY) {
 				{
-				State = 1285;
+				State = 1290;
 				_localctx.when = frequency();
 				}
 			}
@@ -9696,21 +9719,21 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 158, RULE_shapingPart);
 		int _la;
 		try {
-			State = 1304;
+			State = 1309;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case THEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1288;
+				State = 1293;
 				Match(THEN);
-				State = 1291;
+				State = 1296;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case BY:
 				case EVERY:
 					{
-					State = 1289;
+					State = 1294;
 					_localctx.when = frequency();
 					}
 					break;
@@ -9719,7 +9742,7 @@ internal partial class TurnrowParser : Parser {
 				case DEC:
 				case INC:
 					{
-					State = 1290;
+					State = 1295;
 					_localctx.next = stage();
 					}
 					break;
@@ -9731,21 +9754,21 @@ internal partial class TurnrowParser : Parser {
 			case EVERY:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1293;
+				State = 1298;
 				_localctx.often = everyRows();
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1294;
+				State = 1299;
 				Match(BY);
-				State = 1297;
+				State = 1302;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case TURNS:
 					{
-					State = 1295;
+					State = 1300;
 					_localctx.turns = turnRows();
 					}
 					break;
@@ -9753,7 +9776,7 @@ internal partial class TurnrowParser : Parser {
 				case SLIPPING:
 				case WORKING:
 					{
-					State = 1296;
+					State = 1301;
 					_localctx.by = decreasing();
 					}
 					break;
@@ -9767,23 +9790,23 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1299;
+				State = 1304;
 				_localctx.inset = stitchesIn();
 				}
 				break;
 			case AT:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1300;
+				State = 1305;
 				Match(AT);
-				State = 1301;
+				State = 1306;
 				_localctx.at = edge();
 				}
 				break;
 			case EVENLY:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 1302;
+				State = 1307;
 				_localctx.evenly = Match(EVENLY);
 				}
 				break;
@@ -9791,7 +9814,7 @@ internal partial class TurnrowParser : Parser {
 			case STAGGERED:
 				EnterOuterAlt(_localctx, 7);
 				{
-				State = 1303;
+				State = 1308;
 				_localctx.way = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==STACKED || _la==STAGGERED) ) {
@@ -9840,22 +9863,22 @@ internal partial class TurnrowParser : Parser {
 		FrequencyContext _localctx = new FrequencyContext(Context, State);
 		EnterRule(_localctx, 160, RULE_frequency);
 		try {
-			State = 1309;
+			State = 1314;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case EVERY:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1306;
+				State = 1311;
 				_localctx.often = everyRows();
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1307;
+				State = 1312;
 				Match(BY);
-				State = 1308;
+				State = 1313;
 				_localctx.turns = turnRows();
 				}
 				break;
@@ -9904,14 +9927,14 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1311;
-			Match(EVERY);
 			State = 1316;
+			Match(EVERY);
+			State = 1321;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROW:
 				{
-				State = 1312;
+				State = 1317;
 				Match(ROW);
 				}
 				break;
@@ -10045,23 +10068,23 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 1313;
+				State = 1318;
 				_localctx.interval = count();
-				State = 1314;
+				State = 1319;
 				rowsWord();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1321;
+			State = 1326;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -422283334188800L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -15127412222883L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 4101993588815869L) != 0)) {
 				{
-				State = 1318;
+				State = 1323;
 				_localctx.times = count();
-				State = 1319;
+				State = 1324;
 				Match(TIMES);
 				}
 			}
@@ -10111,26 +10134,26 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1323;
-			Match(TURNS);
-			State = 1324;
-			Match(EVERY);
-			State = 1325;
-			_localctx.interval = count();
-			State = 1326;
-			Match(AND);
-			State = 1327;
-			_localctx.byTurns = count();
 			State = 1328;
-			rowsWord();
+			Match(TURNS);
+			State = 1329;
+			Match(EVERY);
+			State = 1330;
+			_localctx.interval = count();
+			State = 1331;
+			Match(AND);
 			State = 1332;
+			_localctx.byTurns = count();
+			State = 1333;
+			rowsWord();
+			State = 1337;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -422283334188800L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -15127412222883L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 4101993588815869L) != 0)) {
 				{
-				State = 1329;
+				State = 1334;
 				_localctx.times = count();
-				State = 1330;
+				State = 1335;
 				Match(TIMES);
 				}
 			}
@@ -10166,31 +10189,31 @@ internal partial class TurnrowParser : Parser {
 		DecreasingContext _localctx = new DecreasingContext(Context, State);
 		EnterRule(_localctx, 166, RULE_decreasing);
 		try {
-			State = 1339;
+			State = 1344;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case SKIPPING:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1334;
+				State = 1339;
 				Match(SKIPPING);
 				}
 				break;
 			case SLIPPING:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1335;
+				State = 1340;
 				Match(SLIPPING);
-				State = 1336;
+				State = 1341;
 				Match(OVER);
 				}
 				break;
 			case WORKING:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1337;
+				State = 1342;
 				Match(WORKING);
-				State = 1338;
+				State = 1343;
 				Match(TOGETHER);
 				}
 				break;
@@ -10234,28 +10257,28 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1343;
+			State = 1348;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WORD:
 				{
-				State = 1341;
+				State = 1346;
 				_localctx.called = Match(WORD);
 				}
 				break;
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 1342;
+				State = 1347;
 				_localctx.amount = list();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1345;
+			State = 1350;
 			stitchesWord();
-			State = 1346;
+			State = 1351;
 			Match(IN);
 			}
 		}
@@ -10311,48 +10334,48 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1348;
+			State = 1353;
 			Match(EVENLY);
-			State = 1349;
+			State = 1354;
 			Match(TO);
-			State = 1350;
-			_localctx.target = count();
-			State = 1351;
-			Match(COMMA);
 			State = 1355;
+			_localctx.target = count();
+			State = 1356;
+			Match(COMMA);
+			State = 1360;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case AT:
 				{
-				State = 1352;
+				State = 1357;
 				Match(AT);
-				State = 1353;
+				State = 1358;
 				_localctx.at = edge();
 				}
 				break;
 			case AROUND:
 				{
-				State = 1354;
+				State = 1359;
 				_localctx.around = Match(AROUND);
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1361;
+			State = 1366;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1357;
+				State = 1362;
 				Match(COMMA);
-				State = 1358;
+				State = 1363;
 				_localctx._solveOption = solveOption();
 				_localctx._options.Add(_localctx._solveOption);
 				}
 				}
-				State = 1363;
+				State = 1368;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -10407,40 +10430,40 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 172, RULE_solveOption);
 		int _la;
 		try {
-			State = 1380;
+			State = 1385;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ON:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1364;
+				State = 1369;
 				Match(ON);
-				State = 1365;
+				State = 1370;
 				Match(RS);
-				State = 1366;
+				State = 1371;
 				rowsWord();
 				}
 				break;
 			case LONGER:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1367;
+				State = 1372;
 				Match(LONGER);
-				State = 1368;
+				State = 1373;
 				Match(FIRST);
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1369;
+				State = 1374;
 				Match(BY);
-				State = 1372;
+				State = 1377;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case TURNS:
 					{
-					State = 1370;
+					State = 1375;
 					Match(TURNS);
 					}
 					break;
@@ -10448,7 +10471,7 @@ internal partial class TurnrowParser : Parser {
 				case SLIPPING:
 				case WORKING:
 					{
-					State = 1371;
+					State = 1376;
 					_localctx.by = decreasing();
 					}
 					break;
@@ -10461,7 +10484,7 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1374;
+				State = 1379;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==FIRST || _la==LAST) ) {
@@ -10471,11 +10494,11 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1375;
+				State = 1380;
 				_localctx.rows = count();
-				State = 1376;
+				State = 1381;
 				rowsWord();
-				State = 1377;
+				State = 1382;
 				Match(PLAIN);
 				}
 				break;
@@ -10484,7 +10507,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1379;
+				State = 1384;
 				_localctx.inset = stitchesIn();
 				}
 				break;
@@ -10553,24 +10576,24 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1382;
+			State = 1387;
 			Match(SOLID);
-			State = 1383;
+			State = 1388;
 			_localctx.shape = name();
-			State = 1384;
+			State = 1389;
 			_localctx.across = sum();
-			State = 1385;
-			Match(ACROSS);
 			State = 1390;
+			Match(ACROSS);
+			State = 1395;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==BY) {
 				{
-				State = 1386;
+				State = 1391;
 				Match(BY);
-				State = 1387;
+				State = 1392;
 				_localctx.other = sum();
-				State = 1388;
+				State = 1393;
 				_localctx.way = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==HIGH || _la==THICK) ) {
@@ -10583,29 +10606,29 @@ internal partial class TurnrowParser : Parser {
 				}
 			}
 
-			State = 1396;
+			State = 1401;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1392;
+				State = 1397;
 				Match(COMMA);
-				State = 1393;
+				State = 1398;
 				_localctx._solidPart = solidPart();
 				_localctx._parts.Add(_localctx._solidPart);
 				}
 				}
-				State = 1398;
+				State = 1403;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1400;
+			State = 1405;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 1399;
+				State = 1404;
 				_localctx.claimed = claim();
 				}
 			}
@@ -10648,13 +10671,13 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 176, RULE_solidPart);
 		int _la;
 		try {
-			State = 1407;
+			State = 1412;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1402;
+				State = 1407;
 				_localctx.said = Match(WORD);
 				}
 				break;
@@ -10662,7 +10685,7 @@ internal partial class TurnrowParser : Parser {
 			case STAGGERED:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1403;
+				State = 1408;
 				_localctx.way = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==STACKED || _la==STAGGERED) ) {
@@ -10677,11 +10700,11 @@ internal partial class TurnrowParser : Parser {
 			case MULTIPLE:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1404;
+				State = 1409;
 				Match(MULTIPLE);
-				State = 1405;
+				State = 1410;
 				Match(OF);
-				State = 1406;
+				State = 1411;
 				_localctx.multiple = single();
 				}
 				break;
@@ -10761,60 +10784,60 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1409;
+			State = 1414;
 			Match(SEAM);
-			State = 1411;
+			State = 1416;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1410;
+				State = 1415;
 				_localctx._walkWord = walkWord();
 				_localctx._first.Add(_localctx._walkWord);
 				}
 				}
-				State = 1413;
+				State = 1418;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -70869123072L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -6322729266083L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 724293872482301L) != 0) );
-			State = 1419;
+			State = 1424;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==AND) {
 				{
 				{
-				State = 1415;
+				State = 1420;
 				Match(AND);
-				State = 1416;
+				State = 1421;
 				_localctx._walkWords = walkWords();
 				_localctx._firstMore.Add(_localctx._walkWords);
 				}
 				}
-				State = 1421;
+				State = 1426;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1429;
+			State = 1434;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 1422;
-				Match(COMMA);
 				State = 1427;
+				Match(COMMA);
+				State = 1432;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (((((_la - 48)) & ~0x3f) == 0 && ((1L << (_la - 48)) & 577023702257369089L) != 0)) {
 					{
-					State = 1423;
+					State = 1428;
 					_localctx.rows = selection();
-					State = 1425;
+					State = 1430;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 1424;
+						State = 1429;
 						Match(COMMA);
 						}
 					}
@@ -10825,65 +10848,65 @@ internal partial class TurnrowParser : Parser {
 				}
 			}
 
-			State = 1431;
+			State = 1436;
 			Match(WITH);
-			State = 1433;
+			State = 1438;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1432;
+				State = 1437;
 				_localctx._walkWord = walkWord();
 				_localctx._second.Add(_localctx._walkWord);
 				}
 				}
-				State = 1435;
+				State = 1440;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -70869123072L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -6322729266083L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 724293872482301L) != 0) );
-			State = 1441;
+			State = 1446;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==AND) {
 				{
 				{
-				State = 1437;
+				State = 1442;
 				Match(AND);
-				State = 1438;
+				State = 1443;
 				_localctx._walkWords = walkWords();
 				_localctx._secondMore.Add(_localctx._walkWords);
 				}
 				}
-				State = 1443;
-				ErrorHandler.Sync(this);
-				_la = TokenStream.LA(1);
-			}
-			State = 1448;
-			ErrorHandler.Sync(this);
-			_la = TokenStream.LA(1);
-			while (_la==COMMA) {
-				{
-				{
-				State = 1444;
-				Match(COMMA);
-				State = 1445;
-				_localctx._seamPart = seamPart();
-				_localctx._parts.Add(_localctx._seamPart);
-				}
-				}
-				State = 1450;
+				State = 1448;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
 			State = 1453;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
+			while (_la==COMMA) {
+				{
+				{
+				State = 1449;
+				Match(COMMA);
+				State = 1450;
+				_localctx._seamPart = seamPart();
+				_localctx._parts.Add(_localctx._seamPart);
+				}
+				}
+				State = 1455;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+			}
+			State = 1458;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
 			if (_la==COLON) {
 				{
-				State = 1451;
+				State = 1456;
 				Match(COLON);
-				State = 1452;
+				State = 1457;
 				_localctx.worked = rate();
 				}
 			}
@@ -10905,7 +10928,6 @@ internal partial class TurnrowParser : Parser {
 		public NameContext called;
 		public NameContext motif;
 		public CountContext across;
-		public CountContext between;
 		public CountContext down;
 		public StitchContext by;
 		public PlaceContext at;
@@ -10935,7 +10957,6 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public PlaceContext place() {
 			return GetRuleContext<PlaceContext>(0);
 		}
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AND() { return GetToken(TurnrowParser.AND, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode WITH() { return GetToken(TurnrowParser.WITH, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public StitchContext stitch() {
 			return GetRuleContext<StitchContext>(0);
@@ -10958,62 +10979,50 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1455;
-			Match(BLANKET);
-			State = 1456;
-			_localctx.called = name();
-			State = 1457;
-			Match(OF);
-			State = 1458;
-			_localctx.motif = name();
-			State = 1459;
-			Match(COLON);
 			State = 1460;
-			_localctx.across = count();
+			Match(BLANKET);
+			State = 1461;
+			_localctx.called = name();
+			State = 1462;
+			Match(OF);
 			State = 1463;
-			ErrorHandler.Sync(this);
-			_la = TokenStream.LA(1);
-			if (_la==AND) {
-				{
-				State = 1461;
-				Match(AND);
-				State = 1462;
-				_localctx.between = count();
-				}
-			}
-
+			_localctx.motif = name();
+			State = 1464;
+			Match(COLON);
 			State = 1465;
-			Match(ACROSS);
+			_localctx.across = count();
 			State = 1466;
-			Match(COMMA);
+			Match(ACROSS);
 			State = 1467;
-			_localctx.down = count();
-			State = 1468;
-			Match(DOWN);
-			State = 1469;
 			Match(COMMA);
+			State = 1468;
+			_localctx.down = count();
+			State = 1469;
+			Match(DOWN);
 			State = 1470;
+			Match(COMMA);
+			State = 1471;
 			Match(JOIN);
-			State = 1473;
+			State = 1474;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==WITH) {
 				{
-				State = 1471;
-				Match(WITH);
 				State = 1472;
+				Match(WITH);
+				State = 1473;
 				_localctx.by = stitch();
 				}
 			}
 
-			State = 1475;
+			State = 1476;
 			_localctx.at = place();
-			State = 1477;
+			State = 1478;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 1476;
+				State = 1477;
 				_localctx.claimed = claim();
 				}
 			}
@@ -11055,18 +11064,18 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1480;
+			State = 1481;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1479;
+				State = 1480;
 				_localctx._walkWord = walkWord();
 				_localctx._words.Add(_localctx._walkWord);
 				}
 				}
-				State = 1482;
+				State = 1483;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -70869123072L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -6322729266083L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 724293872482301L) != 0) );
@@ -11132,7 +11141,7 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 184, RULE_seamPart);
 		int _la;
 		try {
-			State = 1505;
+			State = 1506;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
@@ -11141,27 +11150,27 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1484;
+				State = 1485;
 				_localctx.rows = selection();
 				}
 				break;
 			case EASING:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1485;
+				State = 1486;
 				_localctx.eased = Match(EASING);
-				State = 1491;
+				State = 1492;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==NUMBER || _la==FRACTION) {
 					{
-					State = 1486;
-					_localctx.least = list();
 					State = 1487;
-					Match(TO);
+					_localctx.least = list();
 					State = 1488;
-					_localctx.most = list();
+					Match(TO);
 					State = 1489;
+					_localctx.most = list();
+					State = 1490;
 					_localctx.measure = unit();
 					}
 				}
@@ -11171,38 +11180,38 @@ internal partial class TurnrowParser : Parser {
 			case IN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1493;
+				State = 1494;
 				Match(IN);
-				State = 1497;
+				State = 1498;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case THE:
 					{
-					State = 1494;
-					Match(THE);
 					State = 1495;
+					Match(THE);
+					State = 1496;
 					_localctx.order = Match(SAME);
 					}
 					break;
 				case OPPOSITE:
 					{
-					State = 1496;
+					State = 1497;
 					_localctx.order = Match(OPPOSITE);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 1499;
+				State = 1500;
 				Match(ORDER);
 				}
 				break;
 			case WITH:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1500;
-				Match(WITH);
 				State = 1501;
+				Match(WITH);
+				State = 1502;
 				_localctx.yarn = name();
 				}
 				break;
@@ -11210,9 +11219,9 @@ internal partial class TurnrowParser : Parser {
 			case WS:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1502;
-				_localctx.facing = side();
 				State = 1503;
+				_localctx.facing = side();
+				State = 1504;
 				Match(TOGETHER);
 				}
 				break;
@@ -11252,7 +11261,7 @@ internal partial class TurnrowParser : Parser {
 		WalkWordContext _localctx = new WalkWordContext(Context, State);
 		EnterRule(_localctx, 186, RULE_walkWord);
 		try {
-			State = 1513;
+			State = 1514;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -11383,42 +11392,42 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1507;
+				State = 1508;
 				name();
 				}
 				break;
 			case FIRST:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1508;
+				State = 1509;
 				Match(FIRST);
 				}
 				break;
 			case LAST:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1509;
+				State = 1510;
 				Match(LAST);
 				}
 				break;
 			case ROW:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1510;
+				State = 1511;
 				Match(ROW);
 				}
 				break;
 			case ROWS:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1511;
+				State = 1512;
 				Match(ROWS);
 				}
 				break;
 			case STITCHES:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 1512;
+				State = 1513;
 				Match(STITCHES);
 				}
 				break;
@@ -11472,7 +11481,7 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 188, RULE_selection);
 		int _la;
 		try {
-			State = 1531;
+			State = 1532;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ALL:
@@ -11480,19 +11489,19 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1517;
+				State = 1518;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==ALL) {
 					{
-					State = 1515;
-					_localctx.all = Match(ALL);
 					State = 1516;
+					_localctx.all = Match(ALL);
+					State = 1517;
 					Match(BUT);
 					}
 				}
 
-				State = 1519;
+				State = 1520;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==FIRST || _la==LAST) ) {
@@ -11502,12 +11511,12 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1524;
+				State = 1525;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1520;
+					State = 1521;
 					Match(ROW);
 					}
 					break;
@@ -11641,9 +11650,9 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1521;
-					_localctx.amount = count();
 					State = 1522;
+					_localctx.amount = count();
+					State = 1523;
 					rowsWord();
 					}
 					break;
@@ -11655,13 +11664,13 @@ internal partial class TurnrowParser : Parser {
 			case ROWS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1526;
-				Match(ROWS);
 				State = 1527;
-				_localctx.from = count();
+				Match(ROWS);
 				State = 1528;
-				Match(TO);
+				_localctx.from = count();
 				State = 1529;
+				Match(TO);
+				State = 1530;
 				_localctx.to = count();
 				}
 				break;
@@ -11726,46 +11735,46 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1534;
+			State = 1535;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==NUMBER || _la==FRACTION) {
 				{
-				State = 1533;
+				State = 1534;
 				_localctx.amount = list();
 				}
 			}
 
-			State = 1537;
+			State = 1538;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1536;
+				State = 1537;
 				_localctx._name = name();
 				_localctx._words.Add(_localctx._name);
 				}
 				}
-				State = 1539;
+				State = 1540;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -422283334189056L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -15127412222883L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 724293868287997L) != 0) );
-			State = 1562;
+			State = 1563;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case IN:
 				{
-				State = 1541;
-				_localctx.way = Match(IN);
 				State = 1542;
+				_localctx.way = Match(IN);
+				State = 1543;
 				Match(EACH);
-				State = 1549;
+				State = 1550;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1543;
+					State = 1544;
 					_localctx.row = Match(ROW);
 					}
 					break;
@@ -11896,18 +11905,18 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case WORD:
 					{
-					State = 1545;
+					State = 1546;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 1544;
+						State = 1545;
 						_localctx._name = name();
 						_localctx._kind.Add(_localctx._name);
 						}
 						}
-						State = 1547;
+						State = 1548;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -422283334189056L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -15127412222883L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 724293868287997L) != 0) );
@@ -11920,14 +11929,14 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case PER:
 				{
-				State = 1551;
+				State = 1552;
 				_localctx.way = Match(PER);
-				State = 1559;
+				State = 1560;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1552;
+					State = 1553;
 					_localctx.row = Match(ROW);
 					}
 					break;
@@ -12061,21 +12070,21 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1553;
+					State = 1554;
 					_localctx.over = count();
-					State = 1557;
+					State = 1558;
 					ErrorHandler.Sync(this);
 					switch (TokenStream.LA(1)) {
 					case ROW:
 					case ROWS:
 						{
-						State = 1554;
+						State = 1555;
 						_localctx.rows = rowsWord();
 						}
 						break;
 					case STITCHES:
 						{
-						State = 1555;
+						State = 1556;
 						Match(STITCHES);
 						}
 						break;
@@ -12206,7 +12215,7 @@ internal partial class TurnrowParser : Parser {
 					case OZ:
 					case WORD:
 						{
-						State = 1556;
+						State = 1557;
 						_localctx._name = name();
 						_localctx._kind.Add(_localctx._name);
 						}
@@ -12223,7 +12232,7 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EVENLY:
 				{
-				State = 1561;
+				State = 1562;
 				_localctx.evenly = Match(EVENLY);
 				}
 				break;
@@ -12306,25 +12315,25 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1564;
-			Match(EXPECT);
 			State = 1565;
+			Match(EXPECT);
+			State = 1566;
 			_localctx.left = expected();
-			State = 1596;
+			State = 1597;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case MEASURE:
 				{
-				State = 1566;
+				State = 1567;
 				Match(MEASURE);
-				State = 1576;
+				State = 1577;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case AT:
 					{
-					State = 1567;
-					Match(AT);
 					State = 1568;
+					Match(AT);
+					State = 1569;
 					_localctx.bound = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==LEAST || _la==MOST) ) {
@@ -12334,7 +12343,7 @@ internal partial class TurnrowParser : Parser {
 						ErrorHandler.ReportMatch(this);
 					    Consume();
 					}
-					State = 1569;
+					State = 1570;
 					_localctx.length = sum();
 					}
 					break;
@@ -12468,18 +12477,18 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1570;
+					State = 1571;
 					_localctx.length = sum();
-					State = 1574;
+					State = 1575;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 1571;
-						Match(COMMA);
 						State = 1572;
-						Match(WITHIN);
+						Match(COMMA);
 						State = 1573;
+						Match(WITHIN);
+						State = 1574;
 						_localctx.within = sum();
 						}
 					}
@@ -12494,7 +12503,7 @@ internal partial class TurnrowParser : Parser {
 			case ARE:
 			case IS:
 				{
-				State = 1578;
+				State = 1579;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -12503,14 +12512,14 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1581;
+				State = 1582;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AT) {
 					{
-					State = 1579;
-					Match(AT);
 					State = 1580;
+					Match(AT);
+					State = 1581;
 					_localctx.bound = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==LEAST || _la==MOST) ) {
@@ -12523,7 +12532,7 @@ internal partial class TurnrowParser : Parser {
 					}
 				}
 
-				State = 1583;
+				State = 1584;
 				_localctx.right = expected();
 				}
 				break;
@@ -12531,7 +12540,7 @@ internal partial class TurnrowParser : Parser {
 			case LIE:
 			case RUFFLE:
 				{
-				State = 1584;
+				State = 1585;
 				_localctx.lying = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(((((_la - 82)) & ~0x3f) == 0 && ((1L << (_la - 82)) & 288230376688582657L) != 0)) ) {
@@ -12541,30 +12550,30 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1586;
+				State = 1587;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FLAT) {
 					{
-					State = 1585;
+					State = 1586;
 					_localctx.flat = Match(FLAT);
 					}
 				}
 
-				State = 1594;
+				State = 1595;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 1588;
-					Match(IN);
 					State = 1589;
-					Match(ROWS);
+					Match(IN);
 					State = 1590;
-					_localctx.from = count();
+					Match(ROWS);
 					State = 1591;
-					Match(TO);
+					_localctx.from = count();
 					State = 1592;
+					Match(TO);
+					State = 1593;
 					_localctx.to = count();
 					}
 				}
@@ -12626,36 +12635,36 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1598;
+			State = 1599;
 			_localctx.value = sum();
-			State = 1615;
+			State = 1616;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==ROWS || _la==FIRST || _la==STITCHES || _la==WORD) {
 				{
-				State = 1600;
+				State = 1601;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FIRST) {
 					{
-					State = 1599;
+					State = 1600;
 					_localctx.nth = Match(FIRST);
 					}
 				}
 
-				State = 1606;
+				State = 1607;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==WORD) {
 					{
-					State = 1602;
+					State = 1603;
 					_localctx.by = Match(WORD);
-					State = 1604;
+					State = 1605;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==WORD) {
 						{
-						State = 1603;
+						State = 1604;
 						_localctx.word = Match(WORD);
 						}
 					}
@@ -12663,7 +12672,7 @@ internal partial class TurnrowParser : Parser {
 					}
 				}
 
-				State = 1608;
+				State = 1609;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -12673,18 +12682,18 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1612;
+				State = 1613;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0)) {
 					{
 					{
-					State = 1609;
+					State = 1610;
 					_localctx._expectedMore = expectedMore();
 					_localctx._more.Add(_localctx._expectedMore);
 					}
 					}
-					State = 1614;
+					State = 1615;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -12731,16 +12740,16 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1617;
-			_localctx.by = sign();
 			State = 1618;
+			_localctx.by = sign();
+			State = 1619;
 			_localctx.value = single();
-			State = 1620;
+			State = 1621;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==ROWS || _la==STITCHES) {
 				{
-				State = 1619;
+				State = 1620;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -12803,38 +12812,38 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1622;
-			Match(EQUALS);
 			State = 1623;
+			Match(EQUALS);
+			State = 1624;
 			_localctx._claimPart = claimPart();
 			_localctx._parts.Add(_localctx._claimPart);
-			State = 1628;
+			State = 1629;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1624;
-				Match(COMMA);
 				State = 1625;
+				Match(COMMA);
+				State = 1626;
 				_localctx._claimPart = claimPart();
 				_localctx._parts.Add(_localctx._claimPart);
 				}
 				}
-				State = 1630;
+				State = 1631;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1636;
+			State = 1637;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WITHOUT:
 				{
-				State = 1631;
-				_localctx.without = Match(WITHOUT);
 				State = 1632;
-				Match(TURNING);
+				_localctx.without = Match(WITHOUT);
 				State = 1633;
+				Match(TURNING);
+				State = 1634;
 				_la = TokenStream.LA(1);
 				if ( !(_la==CHAIN || _la==CH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -12847,9 +12856,9 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case WITH:
 				{
-				State = 1634;
-				_localctx.with = Match(WITH);
 				State = 1635;
+				_localctx.with = Match(WITH);
+				State = 1636;
 				Match(CHAINS);
 				}
 				break;
@@ -12901,9 +12910,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1638;
+			State = 1639;
 			_localctx.amount = count();
-			State = 1645;
+			State = 1646;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -13033,18 +13042,18 @@ internal partial class TurnrowParser : Parser {
 			case OZ:
 			case WORD:
 				{
-				State = 1640;
+				State = 1641;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 1639;
+					State = 1640;
 					_localctx._name = name();
 					_localctx._words.Add(_localctx._name);
 					}
 					}
-					State = 1642;
+					State = 1643;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -422283334189056L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -15127412222883L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 724293868287997L) != 0) );
@@ -13052,7 +13061,7 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case STITCHES:
 				{
-				State = 1644;
+				State = 1645;
 				_localctx.stitches = Match(STITCHES);
 				}
 				break;
@@ -13098,15 +13107,15 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 202, RULE_edge);
 		int _la;
 		try {
-			State = 1653;
+			State = 1654;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case BOTH:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1647;
-				Match(BOTH);
 				State = 1648;
+				Match(BOTH);
+				State = 1649;
 				Match(EDGES);
 				}
 				break;
@@ -13238,14 +13247,14 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1649;
+				State = 1650;
 				_localctx.called = name();
-				State = 1651;
+				State = 1652;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==EDGE) {
 					{
-					State = 1650;
+					State = 1651;
 					Match(EDGE);
 					}
 				}
@@ -13285,7 +13294,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1655;
+			State = 1656;
 			_la = TokenStream.LA(1);
 			if ( !(_la==RS || _la==WS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -13325,7 +13334,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1657;
+			State = 1658;
 			_la = TokenStream.LA(1);
 			if ( !(_la==DEC || _la==INC) ) {
 			ErrorHandler.RecoverInline(this);
@@ -13371,18 +13380,18 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1660;
+			State = 1661;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1659;
+				State = 1660;
 				_localctx._name = name();
 				_localctx._words.Add(_localctx._name);
 				}
 				}
-				State = 1662;
+				State = 1663;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -422283334189056L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -15127412222883L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 724293868287997L) != 0) );
@@ -13417,7 +13426,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1664;
+			State = 1665;
 			_la = TokenStream.LA(1);
 			if ( !(_la==ROW || _la==ROWS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -13457,7 +13466,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1666;
+			State = 1667;
 			_la = TokenStream.LA(1);
 			if ( !(_la==STITCH || _la==STITCHES) ) {
 			ErrorHandler.RecoverInline(this);
@@ -13507,20 +13516,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1668;
+			State = 1669;
 			_localctx.first = factor();
-			State = 1672;
+			State = 1673;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0)) {
 				{
 				{
-				State = 1669;
+				State = 1670;
 				_localctx._sumOperation = sumOperation();
 				_localctx._rest.Add(_localctx._sumOperation);
 				}
 				}
-				State = 1674;
+				State = 1675;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -13560,9 +13569,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1675;
-			_localctx.by = sign();
 			State = 1676;
+			_localctx.by = sign();
+			State = 1677;
 			_localctx.value = factor();
 			}
 		}
@@ -13609,21 +13618,21 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 218, RULE_factor);
 		int _la;
 		try {
-			State = 1687;
+			State = 1688;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1678;
+				State = 1679;
 				_localctx.amount = list();
-				State = 1680;
+				State = 1681;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN || ((((_la - 171)) & ~0x3f) == 0 && ((1L << (_la - 171)) & 45L) != 0)) {
 					{
-					State = 1679;
+					State = 1680;
 					_localctx.measure = unit();
 					}
 				}
@@ -13758,18 +13767,18 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1682;
+				State = 1683;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1683;
-				Match(OPEN);
 				State = 1684;
-				_localctx.inside = sum();
+				Match(OPEN);
 				State = 1685;
+				_localctx.inside = sum();
+				State = 1686;
 				Match(CLOSE);
 				}
 				break;
@@ -13816,20 +13825,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1689;
+			State = 1690;
 			_localctx.first = single();
-			State = 1693;
+			State = 1694;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0)) {
 				{
 				{
-				State = 1690;
+				State = 1691;
 				_localctx._countOperation = countOperation();
 				_localctx._rest.Add(_localctx._countOperation);
 				}
 				}
-				State = 1695;
+				State = 1696;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -13869,9 +13878,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1696;
-			_localctx.by = sign();
 			State = 1697;
+			_localctx.by = sign();
+			State = 1698;
 			_localctx.value = single();
 			}
 		}
@@ -13913,14 +13922,14 @@ internal partial class TurnrowParser : Parser {
 		SingleContext _localctx = new SingleContext(Context, State);
 		EnterRule(_localctx, 224, RULE_single);
 		try {
-			State = 1705;
+			State = 1706;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1699;
+				State = 1700;
 				_localctx.amount = list();
 				}
 				break;
@@ -14052,18 +14061,18 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1700;
+				State = 1701;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1701;
-				Match(OPEN);
 				State = 1702;
-				_localctx.inside = count();
+				Match(OPEN);
 				State = 1703;
+				_localctx.inside = count();
+				State = 1704;
 				Match(CLOSE);
 				}
 				break;
@@ -14102,7 +14111,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1707;
+			State = 1708;
 			_la = TokenStream.LA(1);
 			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
@@ -14155,36 +14164,36 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1709;
+			State = 1710;
 			_localctx.first = number();
-			State = 1721;
+			State = 1722;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==OPEN) {
 				{
-				State = 1710;
-				Match(OPEN);
 				State = 1711;
+				Match(OPEN);
+				State = 1712;
 				_localctx._number = number();
 				_localctx._more.Add(_localctx._number);
-				State = 1716;
+				State = 1717;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 1712;
-					Match(COMMA);
 					State = 1713;
+					Match(COMMA);
+					State = 1714;
 					_localctx._number = number();
 					_localctx._more.Add(_localctx._number);
 					}
 					}
-					State = 1718;
+					State = 1719;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 1719;
+				State = 1720;
 				Match(CLOSE);
 				}
 			}
@@ -14220,20 +14229,20 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 230, RULE_number);
 		int _la;
 		try {
-			State = 1728;
+			State = 1729;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1723;
+				State = 1724;
 				_localctx.whole = Match(NUMBER);
-				State = 1725;
+				State = 1726;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FRACTION) {
 					{
-					State = 1724;
+					State = 1725;
 					_localctx.part = Match(FRACTION);
 					}
 				}
@@ -14243,7 +14252,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1727;
+				State = 1728;
 				_localctx.part = Match(FRACTION);
 				}
 				break;
@@ -14283,7 +14292,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1730;
+			State = 1731;
 			_la = TokenStream.LA(1);
 			if ( !(_la==IN || ((((_la - 171)) & ~0x3f) == 0 && ((1L << (_la - 171)) & 45L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
@@ -14447,7 +14456,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1732;
+			State = 1733;
 			_la = TokenStream.LA(1);
 			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & -422283334189056L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -15127412222883L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 724293868287997L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
@@ -14470,7 +14479,7 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	private static int[] _serializedATN => new int[] {
-		4,1,185,1735,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
+		4,1,185,1736,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
 		7,7,7,2,8,7,8,2,9,7,9,2,10,7,10,2,11,7,11,2,12,7,12,2,13,7,13,2,14,7,14,
 		2,15,7,15,2,16,7,16,2,17,7,17,2,18,7,18,2,19,7,19,2,20,7,20,2,21,7,21,
 		2,22,7,22,2,23,7,23,2,24,7,24,2,25,7,25,2,26,7,26,2,27,7,27,2,28,7,28,
@@ -14551,588 +14560,589 @@ internal partial class TurnrowParser : Parser {
 		8,66,1,66,1,66,5,66,1012,8,66,10,66,12,66,1015,9,66,1,66,1,66,3,66,1019,
 		8,66,1,66,4,66,1022,8,66,11,66,12,66,1023,1,66,1,66,1,66,4,66,1029,8,66,
 		11,66,12,66,1030,3,66,1033,8,66,3,66,1035,8,66,1,66,1,66,1,66,1,66,1,66,
-		1,66,3,66,1043,8,66,1,66,1,66,1,66,1,66,1,66,1,66,4,66,1051,8,66,11,66,
-		12,66,1052,3,66,1055,8,66,1,67,1,67,1,67,1,67,1,67,1,67,1,67,1,67,3,67,
-		1065,8,67,1,67,1,67,1,67,1,67,1,67,1,67,1,67,3,67,1074,8,67,3,67,1076,
-		8,67,3,67,1078,8,67,1,67,3,67,1081,8,67,1,68,1,68,1,68,1,68,5,68,1087,
-		8,68,10,68,12,68,1090,9,68,1,68,1,68,1,68,1,69,1,69,1,69,3,69,1098,8,69,
-		1,70,1,70,1,70,1,70,1,70,1,70,1,70,1,70,1,70,1,70,1,70,1,70,1,70,3,70,
-		1113,8,70,1,71,1,71,1,71,1,71,1,71,3,71,1120,8,71,1,71,1,71,1,71,1,71,
-		1,71,3,71,1127,8,71,1,71,1,71,3,71,1131,8,71,1,71,1,71,5,71,1135,8,71,
-		10,71,12,71,1138,9,71,1,71,3,71,1141,8,71,1,72,1,72,1,72,1,72,1,72,1,72,
-		1,72,1,72,1,72,1,72,1,72,3,72,1154,8,72,1,73,1,73,1,73,1,73,3,73,1160,
-		8,73,1,73,1,73,1,73,3,73,1165,8,73,1,74,1,74,1,74,1,74,1,74,1,74,1,74,
-		1,74,3,74,1175,8,74,1,74,3,74,1178,8,74,1,75,1,75,1,75,1,75,1,75,1,75,
-		1,75,1,75,1,75,1,75,1,75,1,75,1,75,3,75,1193,8,75,1,75,1,75,3,75,1197,
-		8,75,1,75,1,75,3,75,1201,8,75,1,75,1,75,5,75,1205,8,75,10,75,12,75,1208,
-		9,75,1,75,1,75,1,75,1,75,1,75,1,75,3,75,1216,8,75,1,75,1,75,5,75,1220,
-		8,75,10,75,12,75,1223,9,75,1,75,1,75,1,75,1,75,1,75,1,75,1,75,3,75,1232,
-		8,75,3,75,1234,8,75,3,75,1236,8,75,1,76,1,76,1,76,1,76,5,76,1242,8,76,
-		10,76,12,76,1245,9,76,1,76,3,76,1248,8,76,1,76,3,76,1251,8,76,1,77,1,77,
-		1,77,1,77,1,77,3,77,1258,8,77,1,77,1,77,1,77,5,77,1263,8,77,10,77,12,77,
-		1266,9,77,1,78,1,78,3,78,1270,8,78,1,78,1,78,1,78,1,78,1,78,3,78,1277,
-		8,78,3,78,1279,8,78,1,78,1,78,1,78,3,78,1284,8,78,1,78,3,78,1287,8,78,
-		1,79,1,79,1,79,3,79,1292,8,79,1,79,1,79,1,79,1,79,3,79,1298,8,79,1,79,
-		1,79,1,79,1,79,1,79,3,79,1305,8,79,1,80,1,80,1,80,3,80,1310,8,80,1,81,
-		1,81,1,81,1,81,1,81,3,81,1317,8,81,1,81,1,81,1,81,3,81,1322,8,81,1,82,
-		1,82,1,82,1,82,1,82,1,82,1,82,1,82,1,82,3,82,1333,8,82,1,83,1,83,1,83,
-		1,83,1,83,3,83,1340,8,83,1,84,1,84,3,84,1344,8,84,1,84,1,84,1,84,1,85,
-		1,85,1,85,1,85,1,85,1,85,1,85,3,85,1356,8,85,1,85,1,85,5,85,1360,8,85,
-		10,85,12,85,1363,9,85,1,86,1,86,1,86,1,86,1,86,1,86,1,86,1,86,3,86,1373,
-		8,86,1,86,1,86,1,86,1,86,1,86,1,86,3,86,1381,8,86,1,87,1,87,1,87,1,87,
-		1,87,1,87,1,87,1,87,3,87,1391,8,87,1,87,1,87,5,87,1395,8,87,10,87,12,87,
-		1398,9,87,1,87,3,87,1401,8,87,1,88,1,88,1,88,1,88,1,88,3,88,1408,8,88,
-		1,89,1,89,4,89,1412,8,89,11,89,12,89,1413,1,89,1,89,5,89,1418,8,89,10,
-		89,12,89,1421,9,89,1,89,1,89,1,89,3,89,1426,8,89,3,89,1428,8,89,3,89,1430,
-		8,89,1,89,1,89,4,89,1434,8,89,11,89,12,89,1435,1,89,1,89,5,89,1440,8,89,
-		10,89,12,89,1443,9,89,1,89,1,89,5,89,1447,8,89,10,89,12,89,1450,9,89,1,
-		89,1,89,3,89,1454,8,89,1,90,1,90,1,90,1,90,1,90,1,90,1,90,1,90,3,90,1464,
-		8,90,1,90,1,90,1,90,1,90,1,90,1,90,1,90,1,90,3,90,1474,8,90,1,90,1,90,
-		3,90,1478,8,90,1,91,4,91,1481,8,91,11,91,12,91,1482,1,92,1,92,1,92,1,92,
-		1,92,1,92,1,92,3,92,1492,8,92,1,92,1,92,1,92,1,92,3,92,1498,8,92,1,92,
-		1,92,1,92,1,92,1,92,1,92,3,92,1506,8,92,1,93,1,93,1,93,1,93,1,93,1,93,
-		3,93,1514,8,93,1,94,1,94,3,94,1518,8,94,1,94,1,94,1,94,1,94,1,94,3,94,
-		1525,8,94,1,94,1,94,1,94,1,94,1,94,3,94,1532,8,94,1,95,3,95,1535,8,95,
-		1,95,4,95,1538,8,95,11,95,12,95,1539,1,95,1,95,1,95,1,95,4,95,1546,8,95,
-		11,95,12,95,1547,3,95,1550,8,95,1,95,1,95,1,95,1,95,1,95,1,95,3,95,1558,
-		8,95,3,95,1560,8,95,1,95,3,95,1563,8,95,1,96,1,96,1,96,1,96,1,96,1,96,
-		1,96,1,96,1,96,1,96,3,96,1575,8,96,3,96,1577,8,96,1,96,1,96,1,96,3,96,
-		1582,8,96,1,96,1,96,1,96,3,96,1587,8,96,1,96,1,96,1,96,1,96,1,96,1,96,
-		3,96,1595,8,96,3,96,1597,8,96,1,97,1,97,3,97,1601,8,97,1,97,1,97,3,97,
-		1605,8,97,3,97,1607,8,97,1,97,1,97,5,97,1611,8,97,10,97,12,97,1614,9,97,
-		3,97,1616,8,97,1,98,1,98,1,98,3,98,1621,8,98,1,99,1,99,1,99,1,99,5,99,
-		1627,8,99,10,99,12,99,1630,9,99,1,99,1,99,1,99,1,99,1,99,3,99,1637,8,99,
-		1,100,1,100,4,100,1641,8,100,11,100,12,100,1642,1,100,3,100,1646,8,100,
-		1,101,1,101,1,101,1,101,3,101,1652,8,101,3,101,1654,8,101,1,102,1,102,
-		1,103,1,103,1,104,4,104,1661,8,104,11,104,12,104,1662,1,105,1,105,1,106,
-		1,106,1,107,1,107,5,107,1671,8,107,10,107,12,107,1674,9,107,1,108,1,108,
-		1,108,1,109,1,109,3,109,1681,8,109,1,109,1,109,1,109,1,109,1,109,3,109,
-		1688,8,109,1,110,1,110,5,110,1692,8,110,10,110,12,110,1695,9,110,1,111,
-		1,111,1,111,1,112,1,112,1,112,1,112,1,112,1,112,3,112,1706,8,112,1,113,
-		1,113,1,114,1,114,1,114,1,114,1,114,5,114,1715,8,114,10,114,12,114,1718,
-		9,114,1,114,1,114,3,114,1722,8,114,1,115,1,115,3,115,1726,8,115,1,115,
-		3,115,1729,8,115,1,116,1,116,1,117,1,117,1,117,0,0,118,0,2,4,6,8,10,12,
-		14,16,18,20,22,24,26,28,30,32,34,36,38,40,42,44,46,48,50,52,54,56,58,60,
-		62,64,66,68,70,72,74,76,78,80,82,84,86,88,90,92,94,96,98,100,102,104,106,
-		108,110,112,114,116,118,120,122,124,126,128,130,132,134,136,138,140,142,
-		144,146,148,150,152,154,156,158,160,162,164,166,168,170,172,174,176,178,
-		180,182,184,186,188,190,192,194,196,198,200,202,204,206,208,210,212,214,
-		216,218,220,222,224,226,228,230,232,234,0,23,2,0,172,173,175,176,2,0,45,
-		45,135,135,2,0,22,22,78,78,2,0,48,48,150,150,2,0,172,172,175,175,2,0,101,
-		101,165,165,2,0,85,85,162,162,2,0,97,97,107,107,2,0,71,71,105,105,2,0,
-		37,37,46,46,4,0,97,97,107,107,118,118,141,141,2,0,80,80,137,137,1,0,148,
-		149,2,0,101,101,154,154,2,0,109,109,116,116,3,0,82,82,111,111,140,140,
-		2,0,139,139,170,170,2,0,83,83,104,104,1,0,47,48,2,0,54,54,150,150,2,0,
-		11,13,15,15,4,0,103,103,171,171,173,174,176,176,28,0,16,20,22,30,32,35,
-		37,46,49,64,66,68,70,70,74,74,76,76,78,82,84,92,94,96,98,101,105,105,108,
-		128,130,138,140,142,144,145,147,149,151,151,153,155,158,160,162,165,167,
-		167,169,169,172,172,175,175,177,177,1962,0,236,1,0,0,0,2,239,1,0,0,0,4,
-		291,1,0,0,0,6,293,1,0,0,0,8,296,1,0,0,0,10,299,1,0,0,0,12,306,1,0,0,0,
-		14,308,1,0,0,0,16,311,1,0,0,0,18,327,1,0,0,0,20,329,1,0,0,0,22,332,1,0,
-		0,0,24,335,1,0,0,0,26,338,1,0,0,0,28,340,1,0,0,0,30,360,1,0,0,0,32,362,
-		1,0,0,0,34,366,1,0,0,0,36,390,1,0,0,0,38,393,1,0,0,0,40,425,1,0,0,0,42,
-		427,1,0,0,0,44,432,1,0,0,0,46,453,1,0,0,0,48,461,1,0,0,0,50,469,1,0,0,
-		0,52,476,1,0,0,0,54,493,1,0,0,0,56,495,1,0,0,0,58,504,1,0,0,0,60,519,1,
-		0,0,0,62,531,1,0,0,0,64,548,1,0,0,0,66,550,1,0,0,0,68,553,1,0,0,0,70,558,
-		1,0,0,0,72,579,1,0,0,0,74,592,1,0,0,0,76,594,1,0,0,0,78,605,1,0,0,0,80,
-		668,1,0,0,0,82,671,1,0,0,0,84,677,1,0,0,0,86,680,1,0,0,0,88,695,1,0,0,
-		0,90,697,1,0,0,0,92,720,1,0,0,0,94,739,1,0,0,0,96,741,1,0,0,0,98,746,1,
-		0,0,0,100,762,1,0,0,0,102,764,1,0,0,0,104,767,1,0,0,0,106,771,1,0,0,0,
-		108,774,1,0,0,0,110,784,1,0,0,0,112,788,1,0,0,0,114,794,1,0,0,0,116,806,
-		1,0,0,0,118,826,1,0,0,0,120,932,1,0,0,0,122,934,1,0,0,0,124,942,1,0,0,
-		0,126,959,1,0,0,0,128,966,1,0,0,0,130,985,1,0,0,0,132,987,1,0,0,0,134,
-		1056,1,0,0,0,136,1082,1,0,0,0,138,1094,1,0,0,0,140,1112,1,0,0,0,142,1114,
-		1,0,0,0,144,1153,1,0,0,0,146,1155,1,0,0,0,148,1166,1,0,0,0,150,1179,1,
-		0,0,0,152,1247,1,0,0,0,154,1257,1,0,0,0,156,1278,1,0,0,0,158,1304,1,0,
-		0,0,160,1309,1,0,0,0,162,1311,1,0,0,0,164,1323,1,0,0,0,166,1339,1,0,0,
-		0,168,1343,1,0,0,0,170,1348,1,0,0,0,172,1380,1,0,0,0,174,1382,1,0,0,0,
-		176,1407,1,0,0,0,178,1409,1,0,0,0,180,1455,1,0,0,0,182,1480,1,0,0,0,184,
-		1505,1,0,0,0,186,1513,1,0,0,0,188,1531,1,0,0,0,190,1534,1,0,0,0,192,1564,
-		1,0,0,0,194,1598,1,0,0,0,196,1617,1,0,0,0,198,1622,1,0,0,0,200,1638,1,
-		0,0,0,202,1653,1,0,0,0,204,1655,1,0,0,0,206,1657,1,0,0,0,208,1660,1,0,
-		0,0,210,1664,1,0,0,0,212,1666,1,0,0,0,214,1668,1,0,0,0,216,1675,1,0,0,
-		0,218,1687,1,0,0,0,220,1689,1,0,0,0,222,1696,1,0,0,0,224,1705,1,0,0,0,
-		226,1707,1,0,0,0,228,1709,1,0,0,0,230,1728,1,0,0,0,232,1730,1,0,0,0,234,
-		1732,1,0,0,0,236,237,3,4,2,0,237,238,5,0,0,1,238,1,1,0,0,0,239,240,3,198,
-		99,0,240,241,5,0,0,1,241,3,1,0,0,0,242,292,3,6,3,0,243,292,3,8,4,0,244,
-		292,3,10,5,0,245,292,3,14,7,0,246,292,3,16,8,0,247,292,3,20,10,0,248,292,
-		3,22,11,0,249,292,3,24,12,0,250,292,3,26,13,0,251,292,3,28,14,0,252,292,
-		3,32,16,0,253,292,3,34,17,0,254,292,3,38,19,0,255,292,3,42,21,0,256,292,
-		3,44,22,0,257,292,3,78,39,0,258,292,3,66,33,0,259,292,3,68,34,0,260,292,
-		3,72,36,0,261,292,3,74,37,0,262,292,3,90,45,0,263,292,3,92,46,0,264,292,
-		3,94,47,0,265,292,3,96,48,0,266,292,3,98,49,0,267,292,3,102,51,0,268,292,
-		3,104,52,0,269,292,3,114,57,0,270,292,3,116,58,0,271,292,3,134,67,0,272,
-		292,3,142,71,0,273,292,3,146,73,0,274,292,3,148,74,0,275,292,3,150,75,
-		0,276,292,3,178,89,0,277,292,3,180,90,0,278,292,3,192,96,0,279,292,3,46,
-		23,0,280,292,3,174,87,0,281,292,3,106,53,0,282,292,3,108,54,0,283,292,
-		3,112,56,0,284,292,3,136,68,0,285,292,3,48,24,0,286,292,3,50,25,0,287,
-		292,3,52,26,0,288,292,3,58,29,0,289,292,3,60,30,0,290,292,3,56,28,0,291,
-		242,1,0,0,0,291,243,1,0,0,0,291,244,1,0,0,0,291,245,1,0,0,0,291,246,1,
-		0,0,0,291,247,1,0,0,0,291,248,1,0,0,0,291,249,1,0,0,0,291,250,1,0,0,0,
-		291,251,1,0,0,0,291,252,1,0,0,0,291,253,1,0,0,0,291,254,1,0,0,0,291,255,
-		1,0,0,0,291,256,1,0,0,0,291,257,1,0,0,0,291,258,1,0,0,0,291,259,1,0,0,
-		0,291,260,1,0,0,0,291,261,1,0,0,0,291,262,1,0,0,0,291,263,1,0,0,0,291,
-		264,1,0,0,0,291,265,1,0,0,0,291,266,1,0,0,0,291,267,1,0,0,0,291,268,1,
-		0,0,0,291,269,1,0,0,0,291,270,1,0,0,0,291,271,1,0,0,0,291,272,1,0,0,0,
-		291,273,1,0,0,0,291,274,1,0,0,0,291,275,1,0,0,0,291,276,1,0,0,0,291,277,
-		1,0,0,0,291,278,1,0,0,0,291,279,1,0,0,0,291,280,1,0,0,0,291,281,1,0,0,
-		0,291,282,1,0,0,0,291,283,1,0,0,0,291,284,1,0,0,0,291,285,1,0,0,0,291,
-		286,1,0,0,0,291,287,1,0,0,0,291,288,1,0,0,0,291,289,1,0,0,0,291,290,1,
-		0,0,0,292,5,1,0,0,0,293,294,5,41,0,0,294,295,3,230,115,0,295,7,1,0,0,0,
-		296,297,5,43,0,0,297,298,5,182,0,0,298,9,1,0,0,0,299,300,5,61,0,0,300,
-		301,3,12,6,0,301,11,1,0,0,0,302,307,5,178,0,0,303,307,5,181,0,0,304,307,
-		5,182,0,0,305,307,3,234,117,0,306,302,1,0,0,0,306,303,1,0,0,0,306,304,
-		1,0,0,0,306,305,1,0,0,0,307,13,1,0,0,0,308,309,5,58,0,0,309,310,3,234,
-		117,0,310,15,1,0,0,0,311,312,5,51,0,0,312,317,3,18,9,0,313,314,5,5,0,0,
-		314,316,3,18,9,0,315,313,1,0,0,0,316,319,1,0,0,0,317,315,1,0,0,0,317,318,
-		1,0,0,0,318,17,1,0,0,0,319,317,1,0,0,0,320,328,3,234,117,0,321,328,5,182,
-		0,0,322,325,5,178,0,0,323,326,3,234,117,0,324,326,5,15,0,0,325,323,1,0,
-		0,0,325,324,1,0,0,0,325,326,1,0,0,0,326,328,1,0,0,0,327,320,1,0,0,0,327,
-		321,1,0,0,0,327,322,1,0,0,0,328,19,1,0,0,0,329,330,5,52,0,0,330,331,5,
-		182,0,0,331,21,1,0,0,0,332,333,5,42,0,0,333,334,5,182,0,0,334,23,1,0,0,
-		0,335,336,5,62,0,0,336,337,3,234,117,0,337,25,1,0,0,0,338,339,5,3,0,0,
-		339,27,1,0,0,0,340,341,5,64,0,0,341,343,3,234,117,0,342,344,5,182,0,0,
-		343,342,1,0,0,0,343,344,1,0,0,0,344,349,1,0,0,0,345,346,5,5,0,0,346,348,
-		3,30,15,0,347,345,1,0,0,0,348,351,1,0,0,0,349,347,1,0,0,0,349,350,1,0,
-		0,0,350,29,1,0,0,0,351,349,1,0,0,0,352,353,5,164,0,0,353,361,3,230,115,
-		0,354,358,3,230,115,0,355,359,7,0,0,0,356,357,5,14,0,0,357,359,5,95,0,
-		0,358,355,1,0,0,0,358,356,1,0,0,0,359,361,1,0,0,0,360,352,1,0,0,0,360,
-		354,1,0,0,0,361,31,1,0,0,0,362,363,5,34,0,0,363,364,3,230,115,0,364,365,
-		5,174,0,0,365,33,1,0,0,0,366,367,5,33,0,0,367,368,3,208,104,0,368,369,
-		5,7,0,0,369,372,3,230,115,0,370,373,3,212,106,0,371,373,7,1,0,0,372,370,
-		1,0,0,0,372,371,1,0,0,0,373,388,1,0,0,0,374,375,5,69,0,0,375,376,3,230,
-		115,0,376,377,3,210,105,0,377,378,5,156,0,0,378,379,3,36,18,0,379,389,
-		1,0,0,0,380,381,5,156,0,0,381,382,3,36,18,0,382,383,5,5,0,0,383,384,3,
-		230,115,0,384,385,3,210,105,0,385,386,5,156,0,0,386,387,3,36,18,0,387,
-		389,1,0,0,0,388,374,1,0,0,0,388,380,1,0,0,0,389,35,1,0,0,0,390,391,3,230,
-		115,0,391,392,3,232,116,0,392,37,1,0,0,0,393,394,5,59,0,0,394,398,3,208,
-		104,0,395,396,5,5,0,0,396,397,5,118,0,0,397,399,5,47,0,0,398,395,1,0,0,
-		0,398,399,1,0,0,0,399,400,1,0,0,0,400,401,5,7,0,0,401,402,5,78,0,0,402,
-		407,3,230,115,0,403,408,5,81,0,0,404,405,5,84,0,0,405,406,5,119,0,0,406,
-		408,5,24,0,0,407,403,1,0,0,0,407,404,1,0,0,0,407,408,1,0,0,0,408,413,1,
-		0,0,0,409,410,5,5,0,0,410,412,3,40,20,0,411,409,1,0,0,0,412,415,1,0,0,
-		0,413,411,1,0,0,0,413,414,1,0,0,0,414,39,1,0,0,0,415,413,1,0,0,0,416,417,
-		5,97,0,0,417,418,5,54,0,0,418,419,5,103,0,0,419,420,5,180,0,0,420,426,
-		7,2,0,0,421,422,5,119,0,0,422,423,5,103,0,0,423,424,5,152,0,0,424,426,
-		5,99,0,0,425,416,1,0,0,0,425,421,1,0,0,0,426,41,1,0,0,0,427,428,5,40,0,
-		0,428,429,3,234,117,0,429,430,5,105,0,0,430,431,3,214,107,0,431,43,1,0,
-		0,0,432,433,5,24,0,0,433,434,3,234,117,0,434,444,5,105,0,0,435,436,7,3,
-		0,0,436,437,5,31,0,0,437,445,3,214,107,0,438,442,3,214,107,0,439,440,7,
-		3,0,0,440,441,5,31,0,0,441,443,3,214,107,0,442,439,1,0,0,0,442,443,1,0,
-		0,0,443,445,1,0,0,0,444,435,1,0,0,0,444,438,1,0,0,0,445,450,1,0,0,0,446,
-		447,5,5,0,0,447,449,3,64,32,0,448,446,1,0,0,0,449,452,1,0,0,0,450,448,
-		1,0,0,0,450,451,1,0,0,0,451,45,1,0,0,0,452,450,1,0,0,0,453,459,5,23,0,
-		0,454,455,5,168,0,0,455,456,5,159,0,0,456,460,7,2,0,0,457,458,5,166,0,
-		0,458,460,5,79,0,0,459,454,1,0,0,0,459,457,1,0,0,0,460,47,1,0,0,0,461,
-		467,5,20,0,0,462,463,3,234,117,0,463,464,5,5,0,0,464,465,3,232,116,0,465,
-		468,1,0,0,0,466,468,5,182,0,0,467,462,1,0,0,0,467,466,1,0,0,0,468,49,1,
-		0,0,0,469,470,5,26,0,0,470,471,3,234,117,0,471,472,5,105,0,0,472,474,3,
-		214,107,0,473,475,5,110,0,0,474,473,1,0,0,0,474,475,1,0,0,0,475,51,1,0,
-		0,0,476,477,5,29,0,0,477,478,3,234,117,0,478,479,5,105,0,0,479,484,3,194,
-		97,0,480,481,5,5,0,0,481,483,3,54,27,0,482,480,1,0,0,0,483,486,1,0,0,0,
-		484,482,1,0,0,0,484,485,1,0,0,0,485,53,1,0,0,0,486,484,1,0,0,0,487,494,
-		5,125,0,0,488,489,5,151,0,0,489,490,5,77,0,0,490,491,3,230,115,0,491,492,
-		5,14,0,0,492,494,1,0,0,0,493,487,1,0,0,0,493,488,1,0,0,0,494,55,1,0,0,
-		0,495,496,5,16,0,0,496,499,3,234,117,0,497,498,5,121,0,0,498,500,3,234,
-		117,0,499,497,1,0,0,0,499,500,1,0,0,0,500,501,1,0,0,0,501,502,5,7,0,0,
-		502,503,5,182,0,0,503,57,1,0,0,0,504,505,5,57,0,0,505,506,3,208,104,0,
-		506,507,5,7,0,0,507,508,3,230,115,0,508,509,3,212,106,0,509,510,5,69,0,
-		0,510,511,3,230,115,0,511,512,3,210,105,0,512,513,5,163,0,0,513,514,3,
-		230,115,0,514,517,7,4,0,0,515,516,5,5,0,0,516,518,3,234,117,0,517,515,
-		1,0,0,0,517,518,1,0,0,0,518,59,1,0,0,0,519,520,5,38,0,0,520,521,3,18,9,
-		0,521,522,5,7,0,0,522,523,3,234,117,0,523,528,3,62,31,0,524,525,5,5,0,
-		0,525,527,3,62,31,0,526,524,1,0,0,0,527,530,1,0,0,0,528,526,1,0,0,0,528,
-		529,1,0,0,0,529,61,1,0,0,0,530,528,1,0,0,0,531,532,3,230,115,0,532,533,
-		3,232,116,0,533,534,7,5,0,0,534,63,1,0,0,0,535,549,5,120,0,0,536,549,5,
-		92,0,0,537,538,5,117,0,0,538,539,5,121,0,0,539,542,3,224,112,0,540,541,
-		5,11,0,0,541,543,3,224,112,0,542,540,1,0,0,0,542,543,1,0,0,0,543,549,1,
-		0,0,0,544,545,5,138,0,0,545,549,7,6,0,0,546,547,5,167,0,0,547,549,3,214,
-		107,0,548,535,1,0,0,0,548,536,1,0,0,0,548,537,1,0,0,0,548,544,1,0,0,0,
-		548,546,1,0,0,0,549,65,1,0,0,0,550,551,5,60,0,0,551,552,5,182,0,0,552,
-		67,1,0,0,0,553,556,5,54,0,0,554,557,3,70,35,0,555,557,3,76,38,0,556,554,
-		1,0,0,0,556,555,1,0,0,0,557,69,1,0,0,0,558,559,5,43,0,0,559,569,3,234,
-		117,0,560,561,5,32,0,0,561,564,5,131,0,0,562,563,5,103,0,0,563,565,3,234,
-		117,0,564,562,1,0,0,0,564,565,1,0,0,0,565,567,1,0,0,0,566,568,5,5,0,0,
-		567,566,1,0,0,0,567,568,1,0,0,0,568,570,1,0,0,0,569,560,1,0,0,0,569,570,
-		1,0,0,0,570,571,1,0,0,0,571,572,5,128,0,0,572,573,5,117,0,0,573,574,5,
-		121,0,0,574,577,3,230,115,0,575,576,5,11,0,0,576,578,3,230,115,0,577,575,
-		1,0,0,0,577,578,1,0,0,0,578,71,1,0,0,0,579,582,5,35,0,0,580,583,5,182,
-		0,0,581,583,7,7,0,0,582,580,1,0,0,0,582,581,1,0,0,0,583,584,1,0,0,0,584,
-		590,5,105,0,0,585,586,5,8,0,0,586,587,3,118,59,0,587,588,5,9,0,0,588,591,
-		1,0,0,0,589,591,3,234,117,0,590,585,1,0,0,0,590,589,1,0,0,0,591,73,1,0,
-		0,0,592,593,5,4,0,0,593,75,1,0,0,0,594,597,5,177,0,0,595,596,5,121,0,0,
-		596,598,5,177,0,0,597,595,1,0,0,0,597,598,1,0,0,0,598,600,1,0,0,0,599,
-		601,5,182,0,0,600,599,1,0,0,0,600,601,1,0,0,0,601,602,1,0,0,0,602,603,
-		5,105,0,0,603,604,3,118,59,0,604,77,1,0,0,0,605,606,5,44,0,0,606,610,3,
-		234,117,0,607,608,5,5,0,0,608,609,5,113,0,0,609,611,5,178,0,0,610,607,
-		1,0,0,0,610,611,1,0,0,0,611,613,1,0,0,0,612,614,3,80,40,0,613,612,1,0,
-		0,0,613,614,1,0,0,0,614,616,1,0,0,0,615,617,3,198,99,0,616,615,1,0,0,0,
-		616,617,1,0,0,0,617,79,1,0,0,0,618,619,5,32,0,0,619,620,3,234,117,0,620,
-		621,5,7,0,0,621,626,3,220,110,0,622,623,3,212,106,0,623,624,5,73,0,0,624,
-		625,3,202,101,0,625,627,1,0,0,0,626,622,1,0,0,0,626,627,1,0,0,0,627,669,
-		1,0,0,0,628,629,5,105,0,0,629,630,3,234,117,0,630,634,5,114,0,0,631,632,
-		5,5,0,0,632,633,5,158,0,0,633,635,5,128,0,0,634,631,1,0,0,0,634,635,1,
-		0,0,0,635,669,1,0,0,0,636,637,5,65,0,0,637,642,3,82,41,0,638,639,5,5,0,
-		0,639,641,3,82,41,0,640,638,1,0,0,0,641,644,1,0,0,0,642,640,1,0,0,0,642,
-		643,1,0,0,0,643,669,1,0,0,0,644,642,1,0,0,0,645,646,5,130,0,0,646,649,
-		5,162,0,0,647,650,5,68,0,0,648,650,5,72,0,0,649,647,1,0,0,0,649,648,1,
-		0,0,0,650,651,1,0,0,0,651,656,3,86,43,0,652,653,5,69,0,0,653,655,3,86,
-		43,0,654,652,1,0,0,0,655,658,1,0,0,0,656,654,1,0,0,0,656,657,1,0,0,0,657,
-		659,1,0,0,0,658,656,1,0,0,0,659,660,5,7,0,0,660,665,3,190,95,0,661,662,
-		5,5,0,0,662,664,3,190,95,0,663,661,1,0,0,0,664,667,1,0,0,0,665,663,1,0,
-		0,0,665,666,1,0,0,0,666,669,1,0,0,0,667,665,1,0,0,0,668,618,1,0,0,0,668,
-		628,1,0,0,0,668,636,1,0,0,0,668,645,1,0,0,0,669,81,1,0,0,0,670,672,3,84,
-		42,0,671,670,1,0,0,0,672,673,1,0,0,0,673,671,1,0,0,0,673,674,1,0,0,0,674,
-		83,1,0,0,0,675,678,3,234,117,0,676,678,5,97,0,0,677,675,1,0,0,0,677,676,
-		1,0,0,0,678,85,1,0,0,0,679,681,3,186,93,0,680,679,1,0,0,0,681,682,1,0,
-		0,0,682,680,1,0,0,0,682,683,1,0,0,0,683,688,1,0,0,0,684,685,5,5,0,0,685,
-		687,3,88,44,0,686,684,1,0,0,0,687,690,1,0,0,0,688,686,1,0,0,0,688,689,
-		1,0,0,0,689,87,1,0,0,0,690,688,1,0,0,0,691,696,3,188,94,0,692,693,3,204,
-		102,0,693,694,5,96,0,0,694,696,1,0,0,0,695,691,1,0,0,0,695,692,1,0,0,0,
-		696,89,1,0,0,0,697,698,5,18,0,0,698,715,5,166,0,0,699,700,5,21,0,0,700,
-		701,5,142,0,0,701,702,5,121,0,0,702,703,3,220,110,0,703,704,3,212,106,
-		0,704,716,1,0,0,0,705,713,3,220,110,0,706,714,3,212,106,0,707,708,5,121,
-		0,0,708,709,3,220,110,0,709,710,5,79,0,0,710,714,1,0,0,0,711,712,5,99,
-		0,0,712,714,3,208,104,0,713,706,1,0,0,0,713,707,1,0,0,0,713,711,1,0,0,
-		0,713,714,1,0,0,0,714,716,1,0,0,0,715,699,1,0,0,0,715,705,1,0,0,0,716,
-		718,1,0,0,0,717,719,3,198,99,0,718,717,1,0,0,0,718,719,1,0,0,0,719,91,
-		1,0,0,0,720,721,5,22,0,0,721,723,3,220,110,0,722,724,3,198,99,0,723,722,
-		1,0,0,0,723,724,1,0,0,0,724,93,1,0,0,0,725,726,5,32,0,0,726,727,5,100,
-		0,0,727,728,3,202,101,0,728,729,7,8,0,0,729,730,3,234,117,0,730,740,1,
-		0,0,0,731,732,5,21,0,0,732,736,5,89,0,0,733,734,7,9,0,0,734,736,5,88,0,
-		0,735,731,1,0,0,0,735,733,1,0,0,0,736,737,1,0,0,0,737,738,7,8,0,0,738,
-		740,3,234,117,0,739,725,1,0,0,0,739,735,1,0,0,0,740,95,1,0,0,0,741,742,
-		5,39,0,0,742,743,5,118,0,0,743,744,5,47,0,0,744,745,3,234,117,0,745,97,
-		1,0,0,0,746,747,5,25,0,0,747,748,5,7,0,0,748,753,3,100,50,0,749,750,5,
-		5,0,0,750,752,3,100,50,0,751,749,1,0,0,0,752,755,1,0,0,0,753,751,1,0,0,
-		0,753,754,1,0,0,0,754,99,1,0,0,0,755,753,1,0,0,0,756,757,5,143,0,0,757,
-		763,3,220,110,0,758,759,3,220,110,0,759,760,5,31,0,0,760,761,3,234,117,
-		0,761,763,1,0,0,0,762,756,1,0,0,0,762,758,1,0,0,0,763,101,1,0,0,0,764,
-		765,5,28,0,0,765,766,5,122,0,0,766,103,1,0,0,0,767,768,5,63,0,0,768,769,
-		5,103,0,0,769,770,5,91,0,0,770,105,1,0,0,0,771,772,5,166,0,0,772,773,3,
-		234,117,0,773,107,1,0,0,0,774,775,5,56,0,0,775,776,5,71,0,0,776,781,3,
-		110,55,0,777,778,5,5,0,0,778,780,3,110,55,0,779,777,1,0,0,0,780,783,1,
-		0,0,0,781,779,1,0,0,0,781,782,1,0,0,0,782,109,1,0,0,0,783,781,1,0,0,0,
-		784,785,3,234,117,0,785,786,3,220,110,0,786,787,3,210,105,0,787,111,1,
-		0,0,0,788,789,5,30,0,0,789,790,5,73,0,0,790,791,5,116,0,0,791,792,3,230,
-		115,0,792,793,3,212,106,0,793,113,1,0,0,0,794,796,5,47,0,0,795,797,3,220,
-		110,0,796,795,1,0,0,0,796,797,1,0,0,0,797,799,1,0,0,0,798,800,3,204,102,
-		0,799,798,1,0,0,0,799,800,1,0,0,0,800,801,1,0,0,0,801,802,5,7,0,0,802,
-		804,3,118,59,0,803,805,3,198,99,0,804,803,1,0,0,0,804,805,1,0,0,0,805,
-		115,1,0,0,0,806,824,5,48,0,0,807,808,5,71,0,0,808,811,3,234,117,0,809,
-		810,5,69,0,0,810,812,3,234,117,0,811,809,1,0,0,0,811,812,1,0,0,0,812,825,
-		1,0,0,0,813,814,3,220,110,0,814,815,5,156,0,0,815,817,3,220,110,0,816,
-		818,3,204,102,0,817,816,1,0,0,0,817,818,1,0,0,0,818,819,1,0,0,0,819,820,
-		5,7,0,0,820,822,3,118,59,0,821,823,3,198,99,0,822,821,1,0,0,0,822,823,
-		1,0,0,0,823,825,1,0,0,0,824,807,1,0,0,0,824,813,1,0,0,0,825,117,1,0,0,
-		0,826,831,3,120,60,0,827,828,5,5,0,0,828,830,3,120,60,0,829,827,1,0,0,
-		0,830,833,1,0,0,0,831,829,1,0,0,0,831,832,1,0,0,0,832,119,1,0,0,0,833,
-		831,1,0,0,0,834,835,5,8,0,0,835,836,3,118,59,0,836,842,5,9,0,0,837,838,
-		3,220,110,0,838,839,5,155,0,0,839,843,1,0,0,0,840,843,3,130,65,0,841,843,
-		5,157,0,0,842,837,1,0,0,0,842,840,1,0,0,0,842,841,1,0,0,0,842,843,1,0,
-		0,0,843,845,1,0,0,0,844,846,3,132,66,0,845,844,1,0,0,0,845,846,1,0,0,0,
-		846,933,1,0,0,0,847,849,5,143,0,0,848,850,3,220,110,0,849,848,1,0,0,0,
-		849,850,1,0,0,0,850,933,1,0,0,0,851,852,5,146,0,0,852,853,5,128,0,0,853,
-		933,3,220,110,0,854,858,5,36,0,0,855,856,5,152,0,0,856,859,5,136,0,0,857,
-		859,3,220,110,0,858,855,1,0,0,0,858,857,1,0,0,0,859,862,1,0,0,0,860,861,
-		5,31,0,0,861,863,5,108,0,0,862,860,1,0,0,0,862,863,1,0,0,0,863,933,1,0,
-		0,0,864,865,5,102,0,0,865,866,3,220,110,0,866,867,5,31,0,0,867,868,3,234,
-		117,0,868,933,1,0,0,0,869,870,5,75,0,0,870,873,3,220,110,0,871,872,5,31,
-		0,0,872,874,3,234,117,0,873,871,1,0,0,0,873,874,1,0,0,0,874,933,1,0,0,
-		0,875,876,5,166,0,0,876,933,3,234,117,0,877,880,5,106,0,0,878,879,5,145,
-		0,0,879,881,3,220,110,0,880,878,1,0,0,0,880,881,1,0,0,0,881,884,1,0,0,
-		0,882,883,5,166,0,0,883,885,3,208,104,0,884,882,1,0,0,0,884,885,1,0,0,
-		0,885,886,1,0,0,0,886,888,5,156,0,0,887,889,3,186,93,0,888,887,1,0,0,0,
-		889,890,1,0,0,0,890,888,1,0,0,0,890,891,1,0,0,0,891,893,1,0,0,0,892,894,
-		3,132,66,0,893,892,1,0,0,0,893,894,1,0,0,0,894,933,1,0,0,0,895,897,3,228,
-		114,0,896,895,1,0,0,0,896,897,1,0,0,0,897,927,1,0,0,0,898,900,3,234,117,
-		0,899,898,1,0,0,0,900,901,1,0,0,0,901,899,1,0,0,0,901,902,1,0,0,0,902,
-		920,1,0,0,0,903,905,3,206,103,0,904,906,3,128,64,0,905,904,1,0,0,0,905,
-		906,1,0,0,0,906,921,1,0,0,0,907,909,3,126,63,0,908,910,3,122,61,0,909,
-		908,1,0,0,0,909,910,1,0,0,0,910,921,1,0,0,0,911,921,3,122,61,0,912,921,
-		3,124,62,0,913,921,5,157,0,0,914,916,5,180,0,0,915,917,3,234,117,0,916,
-		915,1,0,0,0,917,918,1,0,0,0,918,916,1,0,0,0,918,919,1,0,0,0,919,921,1,
-		0,0,0,920,903,1,0,0,0,920,907,1,0,0,0,920,911,1,0,0,0,920,912,1,0,0,0,
-		920,913,1,0,0,0,920,914,1,0,0,0,920,921,1,0,0,0,921,928,1,0,0,0,922,924,
-		3,206,103,0,923,925,3,128,64,0,924,923,1,0,0,0,924,925,1,0,0,0,925,928,
-		1,0,0,0,926,928,3,124,62,0,927,899,1,0,0,0,927,922,1,0,0,0,927,926,1,0,
-		0,0,928,930,1,0,0,0,929,931,3,132,66,0,930,929,1,0,0,0,930,931,1,0,0,0,
-		931,933,1,0,0,0,932,834,1,0,0,0,932,847,1,0,0,0,932,851,1,0,0,0,932,854,
-		1,0,0,0,932,864,1,0,0,0,932,869,1,0,0,0,932,875,1,0,0,0,932,877,1,0,0,
-		0,932,896,1,0,0,0,933,121,1,0,0,0,934,935,5,166,0,0,935,936,5,8,0,0,936,
-		937,3,118,59,0,937,938,5,9,0,0,938,939,3,220,110,0,939,940,5,155,0,0,940,
-		941,5,93,0,0,941,123,1,0,0,0,942,943,5,73,0,0,943,944,5,86,0,0,944,945,
-		5,90,0,0,945,125,1,0,0,0,946,948,3,222,111,0,947,946,1,0,0,0,948,949,1,
-		0,0,0,949,947,1,0,0,0,949,950,1,0,0,0,950,960,1,0,0,0,951,955,3,228,114,
-		0,952,954,3,222,111,0,953,952,1,0,0,0,954,957,1,0,0,0,955,953,1,0,0,0,
-		955,956,1,0,0,0,956,960,1,0,0,0,957,955,1,0,0,0,958,960,3,130,65,0,959,
-		947,1,0,0,0,959,951,1,0,0,0,959,958,1,0,0,0,960,127,1,0,0,0,961,963,3,
-		220,110,0,962,964,5,93,0,0,963,962,1,0,0,0,963,964,1,0,0,0,964,967,1,0,
-		0,0,965,967,3,130,65,0,966,961,1,0,0,0,966,965,1,0,0,0,967,129,1,0,0,0,
-		968,986,5,65,0,0,969,986,5,72,0,0,970,973,5,156,0,0,971,974,5,80,0,0,972,
-		974,5,59,0,0,973,971,1,0,0,0,973,972,1,0,0,0,974,986,1,0,0,0,975,976,5,
-		161,0,0,976,977,3,220,110,0,977,983,5,134,0,0,978,981,5,74,0,0,979,982,
-		5,80,0,0,980,982,5,59,0,0,981,979,1,0,0,0,981,980,1,0,0,0,982,984,1,0,
-		0,0,983,978,1,0,0,0,983,984,1,0,0,0,984,986,1,0,0,0,985,968,1,0,0,0,985,
-		969,1,0,0,0,985,970,1,0,0,0,985,975,1,0,0,0,986,131,1,0,0,0,987,1054,5,
-		103,0,0,988,992,7,10,0,0,989,991,3,234,117,0,990,989,1,0,0,0,991,994,1,
-		0,0,0,992,990,1,0,0,0,992,993,1,0,0,0,993,1001,1,0,0,0,994,992,1,0,0,0,
-		995,997,5,69,0,0,996,998,3,234,117,0,997,996,1,0,0,0,998,999,1,0,0,0,999,
-		997,1,0,0,0,999,1000,1,0,0,0,1000,1002,1,0,0,0,1001,995,1,0,0,0,1001,1002,
-		1,0,0,0,1002,1007,1,0,0,0,1003,1004,5,161,0,0,1004,1005,3,220,110,0,1005,
-		1006,5,134,0,0,1006,1008,1,0,0,0,1007,1003,1,0,0,0,1007,1008,1,0,0,0,1008,
-		1055,1,0,0,0,1009,1013,5,86,0,0,1010,1012,3,234,117,0,1011,1010,1,0,0,
-		0,1012,1015,1,0,0,0,1013,1011,1,0,0,0,1013,1014,1,0,0,0,1014,1034,1,0,
-		0,0,1015,1013,1,0,0,0,1016,1018,5,69,0,0,1017,1019,3,228,114,0,1018,1017,
-		1,0,0,0,1018,1019,1,0,0,0,1019,1021,1,0,0,0,1020,1022,3,234,117,0,1021,
-		1020,1,0,0,0,1022,1023,1,0,0,0,1023,1021,1,0,0,0,1023,1024,1,0,0,0,1024,
-		1032,1,0,0,0,1025,1026,5,103,0,0,1026,1028,5,86,0,0,1027,1029,3,234,117,
-		0,1028,1027,1,0,0,0,1029,1030,1,0,0,0,1030,1028,1,0,0,0,1030,1031,1,0,
-		0,0,1031,1033,1,0,0,0,1032,1025,1,0,0,0,1032,1033,1,0,0,0,1033,1035,1,
-		0,0,0,1034,1016,1,0,0,0,1034,1035,1,0,0,0,1035,1042,1,0,0,0,1036,1043,
-		5,65,0,0,1037,1043,5,72,0,0,1038,1039,5,161,0,0,1039,1040,3,220,110,0,
-		1040,1041,5,134,0,0,1041,1043,1,0,0,0,1042,1036,1,0,0,0,1042,1037,1,0,
-		0,0,1042,1038,1,0,0,0,1042,1043,1,0,0,0,1043,1055,1,0,0,0,1044,1055,7,
-		11,0,0,1045,1055,5,144,0,0,1046,1047,5,124,0,0,1047,1055,5,132,0,0,1048,
-		1050,5,180,0,0,1049,1051,3,234,117,0,1050,1049,1,0,0,0,1051,1052,1,0,0,
-		0,1052,1050,1,0,0,0,1052,1053,1,0,0,0,1053,1055,1,0,0,0,1054,988,1,0,0,
-		0,1054,1009,1,0,0,0,1054,1044,1,0,0,0,1054,1045,1,0,0,0,1054,1046,1,0,
-		0,0,1054,1048,1,0,0,0,1055,133,1,0,0,0,1056,1064,5,45,0,0,1057,1058,5,
-		48,0,0,1058,1059,3,220,110,0,1059,1060,5,156,0,0,1060,1061,3,220,110,0,
-		1061,1065,1,0,0,0,1062,1063,5,47,0,0,1063,1065,3,220,110,0,1064,1057,1,
-		0,0,0,1064,1062,1,0,0,0,1065,1077,1,0,0,0,1066,1067,5,5,0,0,1067,1075,
-		3,220,110,0,1068,1069,5,115,0,0,1069,1076,5,155,0,0,1070,1073,5,155,0,
-		0,1071,1072,5,103,0,0,1072,1074,5,67,0,0,1073,1071,1,0,0,0,1073,1074,1,
-		0,0,0,1074,1076,1,0,0,0,1075,1068,1,0,0,0,1075,1070,1,0,0,0,1076,1078,
-		1,0,0,0,1077,1066,1,0,0,0,1077,1078,1,0,0,0,1078,1080,1,0,0,0,1079,1081,
-		3,198,99,0,1080,1079,1,0,0,0,1080,1081,1,0,0,0,1081,135,1,0,0,0,1082,1083,
-		5,31,0,0,1083,1088,3,138,69,0,1084,1085,5,5,0,0,1085,1087,3,138,69,0,1086,
-		1084,1,0,0,0,1087,1090,1,0,0,0,1088,1086,1,0,0,0,1088,1089,1,0,0,0,1089,
-		1091,1,0,0,0,1090,1088,1,0,0,0,1091,1092,5,7,0,0,1092,1093,3,140,70,0,
-		1093,137,1,0,0,0,1094,1097,3,18,9,0,1095,1096,5,156,0,0,1096,1098,3,18,
-		9,0,1097,1095,1,0,0,0,1097,1098,1,0,0,0,1098,139,1,0,0,0,1099,1113,3,38,
-		19,0,1100,1113,3,94,47,0,1101,1113,3,96,48,0,1102,1113,3,114,57,0,1103,
-		1113,3,116,58,0,1104,1113,3,134,67,0,1105,1113,3,142,71,0,1106,1113,3,
-		146,73,0,1107,1113,3,148,74,0,1108,1113,3,150,75,0,1109,1113,3,174,87,
-		0,1110,1113,3,106,53,0,1111,1113,3,108,54,0,1112,1099,1,0,0,0,1112,1100,
-		1,0,0,0,1112,1101,1,0,0,0,1112,1102,1,0,0,0,1112,1103,1,0,0,0,1112,1104,
-		1,0,0,0,1112,1105,1,0,0,0,1112,1106,1,0,0,0,1112,1107,1,0,0,0,1112,1108,
-		1,0,0,0,1112,1109,1,0,0,0,1112,1110,1,0,0,0,1112,1111,1,0,0,0,1113,141,
-		1,0,0,0,1114,1126,5,55,0,0,1115,1116,5,156,0,0,1116,1119,3,214,107,0,1117,
-		1118,5,73,0,0,1118,1120,3,202,101,0,1119,1117,1,0,0,0,1119,1120,1,0,0,
-		0,1120,1127,1,0,0,0,1121,1122,5,31,0,0,1122,1127,3,214,107,0,1123,1124,
-		3,220,110,0,1124,1125,3,210,105,0,1125,1127,1,0,0,0,1126,1115,1,0,0,0,
-		1126,1121,1,0,0,0,1126,1123,1,0,0,0,1127,1130,1,0,0,0,1128,1129,5,32,0,
-		0,1129,1131,3,234,117,0,1130,1128,1,0,0,0,1130,1131,1,0,0,0,1131,1136,
-		1,0,0,0,1132,1133,5,5,0,0,1133,1135,3,144,72,0,1134,1132,1,0,0,0,1135,
-		1138,1,0,0,0,1136,1134,1,0,0,0,1136,1137,1,0,0,0,1137,1140,1,0,0,0,1138,
-		1136,1,0,0,0,1139,1141,3,198,99,0,1140,1139,1,0,0,0,1140,1141,1,0,0,0,
-		1141,143,1,0,0,0,1142,1143,5,92,0,0,1143,1154,3,210,105,0,1144,1145,5,
-		120,0,0,1145,1154,3,210,105,0,1146,1147,5,90,0,0,1147,1154,3,204,102,0,
-		1148,1149,5,103,0,0,1149,1154,3,234,117,0,1150,1151,5,89,0,0,1151,1152,
-		5,103,0,0,1152,1154,3,208,104,0,1153,1142,1,0,0,0,1153,1144,1,0,0,0,1153,
-		1146,1,0,0,0,1153,1148,1,0,0,0,1153,1150,1,0,0,0,1154,145,1,0,0,0,1155,
-		1156,5,36,0,0,1156,1159,3,220,110,0,1157,1158,5,31,0,0,1158,1160,5,108,
-		0,0,1159,1157,1,0,0,0,1159,1160,1,0,0,0,1160,1161,1,0,0,0,1161,1162,5,
-		73,0,0,1162,1164,3,202,101,0,1163,1165,3,198,99,0,1164,1163,1,0,0,0,1164,
-		1165,1,0,0,0,1165,147,1,0,0,0,1166,1167,5,17,0,0,1167,1168,3,220,110,0,
-		1168,1169,5,73,0,0,1169,1174,3,202,101,0,1170,1171,5,5,0,0,1171,1172,5,
-		124,0,0,1172,1173,5,47,0,0,1173,1175,5,70,0,0,1174,1170,1,0,0,0,1174,1175,
-		1,0,0,0,1175,1177,1,0,0,0,1176,1178,3,198,99,0,1177,1176,1,0,0,0,1177,
-		1178,1,0,0,0,1178,149,1,0,0,0,1179,1235,5,50,0,0,1180,1181,5,77,0,0,1181,
-		1236,3,166,83,0,1182,1183,5,48,0,0,1183,1184,3,220,110,0,1184,1185,5,156,
-		0,0,1185,1186,3,220,110,0,1186,1187,3,152,76,0,1187,1236,1,0,0,0,1188,
-		1189,5,156,0,0,1189,1192,3,214,107,0,1190,1191,5,73,0,0,1191,1193,3,202,
-		101,0,1192,1190,1,0,0,0,1192,1193,1,0,0,0,1193,1197,1,0,0,0,1194,1195,
-		5,31,0,0,1195,1197,3,214,107,0,1196,1188,1,0,0,0,1196,1194,1,0,0,0,1197,
-		1200,1,0,0,0,1198,1199,5,32,0,0,1199,1201,3,234,117,0,1200,1198,1,0,0,
-		0,1200,1201,1,0,0,0,1201,1206,1,0,0,0,1202,1203,5,5,0,0,1203,1205,3,144,
-		72,0,1204,1202,1,0,0,0,1205,1208,1,0,0,0,1206,1204,1,0,0,0,1206,1207,1,
-		0,0,0,1207,1209,1,0,0,0,1208,1206,1,0,0,0,1209,1210,3,152,76,0,1210,1236,
-		1,0,0,0,1211,1233,3,220,110,0,1212,1215,3,210,105,0,1213,1214,5,32,0,0,
-		1214,1216,3,234,117,0,1215,1213,1,0,0,0,1215,1216,1,0,0,0,1216,1221,1,
-		0,0,0,1217,1218,5,5,0,0,1218,1220,3,144,72,0,1219,1217,1,0,0,0,1220,1223,
-		1,0,0,0,1221,1219,1,0,0,0,1221,1222,1,0,0,0,1222,1224,1,0,0,0,1223,1221,
-		1,0,0,0,1224,1225,3,152,76,0,1225,1234,1,0,0,0,1226,1227,3,212,106,0,1227,
-		1231,5,103,0,0,1228,1229,5,5,0,0,1229,1230,5,77,0,0,1230,1232,3,166,83,
-		0,1231,1228,1,0,0,0,1231,1232,1,0,0,0,1232,1234,1,0,0,0,1233,1212,1,0,
-		0,0,1233,1226,1,0,0,0,1234,1236,1,0,0,0,1235,1180,1,0,0,0,1235,1182,1,
-		0,0,0,1235,1196,1,0,0,0,1235,1211,1,0,0,0,1236,151,1,0,0,0,1237,1238,5,
-		7,0,0,1238,1243,3,154,77,0,1239,1240,5,6,0,0,1240,1242,3,154,77,0,1241,
-		1239,1,0,0,0,1242,1245,1,0,0,0,1243,1241,1,0,0,0,1243,1244,1,0,0,0,1244,
-		1248,1,0,0,0,1245,1243,1,0,0,0,1246,1248,3,170,85,0,1247,1237,1,0,0,0,
-		1247,1246,1,0,0,0,1248,1250,1,0,0,0,1249,1251,3,198,99,0,1250,1249,1,0,
-		0,0,1250,1251,1,0,0,0,1251,153,1,0,0,0,1252,1253,5,66,0,0,1253,1254,3,
-		220,110,0,1254,1255,3,210,105,0,1255,1256,5,5,0,0,1256,1258,1,0,0,0,1257,
-		1252,1,0,0,0,1257,1258,1,0,0,0,1258,1259,1,0,0,0,1259,1264,3,156,78,0,
-		1260,1261,5,5,0,0,1261,1263,3,158,79,0,1262,1260,1,0,0,0,1263,1266,1,0,
-		0,0,1264,1262,1,0,0,0,1264,1265,1,0,0,0,1265,155,1,0,0,0,1266,1264,1,0,
-		0,0,1267,1270,3,206,103,0,1268,1270,5,17,0,0,1269,1267,1,0,0,0,1269,1268,
-		1,0,0,0,1270,1271,1,0,0,0,1271,1279,3,220,110,0,1272,1273,5,36,0,0,1273,
-		1276,3,220,110,0,1274,1275,5,31,0,0,1275,1277,5,108,0,0,1276,1274,1,0,
-		0,0,1276,1277,1,0,0,0,1277,1279,1,0,0,0,1278,1269,1,0,0,0,1278,1272,1,
-		0,0,0,1279,1283,1,0,0,0,1280,1281,5,73,0,0,1281,1284,3,202,101,0,1282,
-		1284,5,93,0,0,1283,1280,1,0,0,0,1283,1282,1,0,0,0,1283,1284,1,0,0,0,1284,
-		1286,1,0,0,0,1285,1287,3,160,80,0,1286,1285,1,0,0,0,1286,1287,1,0,0,0,
-		1287,157,1,0,0,0,1288,1291,5,153,0,0,1289,1292,3,160,80,0,1290,1292,3,
-		156,78,0,1291,1289,1,0,0,0,1291,1290,1,0,0,0,1292,1305,1,0,0,0,1293,1305,
-		3,162,81,0,1294,1297,5,77,0,0,1295,1298,3,164,82,0,1296,1298,3,166,83,
-		0,1297,1295,1,0,0,0,1297,1296,1,0,0,0,1298,1305,1,0,0,0,1299,1305,3,168,
-		84,0,1300,1301,5,73,0,0,1301,1305,3,202,101,0,1302,1305,5,93,0,0,1303,
-		1305,7,12,0,0,1304,1288,1,0,0,0,1304,1293,1,0,0,0,1304,1294,1,0,0,0,1304,
-		1299,1,0,0,0,1304,1300,1,0,0,0,1304,1302,1,0,0,0,1304,1303,1,0,0,0,1305,
-		159,1,0,0,0,1306,1310,3,162,81,0,1307,1308,5,77,0,0,1308,1310,3,164,82,
-		0,1309,1306,1,0,0,0,1309,1307,1,0,0,0,1310,161,1,0,0,0,1311,1316,5,94,
-		0,0,1312,1317,5,47,0,0,1313,1314,3,220,110,0,1314,1315,3,210,105,0,1315,
-		1317,1,0,0,0,1316,1312,1,0,0,0,1316,1313,1,0,0,0,1317,1321,1,0,0,0,1318,
-		1319,3,220,110,0,1319,1320,5,155,0,0,1320,1322,1,0,0,0,1321,1318,1,0,0,
-		0,1321,1322,1,0,0,0,1322,163,1,0,0,0,1323,1324,5,160,0,0,1324,1325,5,94,
-		0,0,1325,1326,3,220,110,0,1326,1327,5,69,0,0,1327,1328,3,220,110,0,1328,
-		1332,3,210,105,0,1329,1330,3,220,110,0,1330,1331,5,155,0,0,1331,1333,1,
-		0,0,0,1332,1329,1,0,0,0,1332,1333,1,0,0,0,1333,165,1,0,0,0,1334,1340,5,
-		145,0,0,1335,1336,5,147,0,0,1336,1340,5,128,0,0,1337,1338,5,169,0,0,1338,
-		1340,5,157,0,0,1339,1334,1,0,0,0,1339,1335,1,0,0,0,1339,1337,1,0,0,0,1340,
-		167,1,0,0,0,1341,1344,5,177,0,0,1342,1344,3,228,114,0,1343,1341,1,0,0,
-		0,1343,1342,1,0,0,0,1344,1345,1,0,0,0,1345,1346,3,212,106,0,1346,1347,
-		5,103,0,0,1347,169,1,0,0,0,1348,1349,5,93,0,0,1349,1350,5,156,0,0,1350,
-		1351,3,220,110,0,1351,1355,5,5,0,0,1352,1353,5,73,0,0,1353,1356,3,202,
-		101,0,1354,1356,5,72,0,0,1355,1352,1,0,0,0,1355,1354,1,0,0,0,1356,1361,
-		1,0,0,0,1357,1358,5,5,0,0,1358,1360,3,172,86,0,1359,1357,1,0,0,0,1360,
-		1363,1,0,0,0,1361,1359,1,0,0,0,1361,1362,1,0,0,0,1362,171,1,0,0,0,1363,
-		1361,1,0,0,0,1364,1365,5,123,0,0,1365,1366,5,139,0,0,1366,1381,3,210,105,
-		0,1367,1368,5,112,0,0,1368,1381,5,97,0,0,1369,1372,5,77,0,0,1370,1373,
-		5,160,0,0,1371,1373,3,166,83,0,1372,1370,1,0,0,0,1372,1371,1,0,0,0,1373,
-		1381,1,0,0,0,1374,1375,7,7,0,0,1375,1376,3,220,110,0,1376,1377,3,210,105,
-		0,1377,1378,5,133,0,0,1378,1381,1,0,0,0,1379,1381,3,168,84,0,1380,1364,
-		1,0,0,0,1380,1367,1,0,0,0,1380,1369,1,0,0,0,1380,1374,1,0,0,0,1380,1379,
-		1,0,0,0,1381,173,1,0,0,0,1382,1383,5,53,0,0,1383,1384,3,234,117,0,1384,
-		1385,3,214,107,0,1385,1390,5,65,0,0,1386,1387,5,77,0,0,1387,1388,3,214,
-		107,0,1388,1389,7,13,0,0,1389,1391,1,0,0,0,1390,1386,1,0,0,0,1390,1391,
-		1,0,0,0,1391,1396,1,0,0,0,1392,1393,5,5,0,0,1393,1395,3,176,88,0,1394,
-		1392,1,0,0,0,1395,1398,1,0,0,0,1396,1394,1,0,0,0,1396,1397,1,0,0,0,1397,
-		1400,1,0,0,0,1398,1396,1,0,0,0,1399,1401,3,198,99,0,1400,1399,1,0,0,0,
-		1400,1401,1,0,0,0,1401,175,1,0,0,0,1402,1408,5,177,0,0,1403,1408,7,12,
-		0,0,1404,1405,5,117,0,0,1405,1406,5,121,0,0,1406,1408,3,224,112,0,1407,
-		1402,1,0,0,0,1407,1403,1,0,0,0,1407,1404,1,0,0,0,1408,177,1,0,0,0,1409,
-		1411,5,49,0,0,1410,1412,3,186,93,0,1411,1410,1,0,0,0,1412,1413,1,0,0,0,
-		1413,1411,1,0,0,0,1413,1414,1,0,0,0,1414,1419,1,0,0,0,1415,1416,5,69,0,
-		0,1416,1418,3,182,91,0,1417,1415,1,0,0,0,1418,1421,1,0,0,0,1419,1417,1,
-		0,0,0,1419,1420,1,0,0,0,1420,1429,1,0,0,0,1421,1419,1,0,0,0,1422,1427,
-		5,5,0,0,1423,1425,3,188,94,0,1424,1426,5,5,0,0,1425,1424,1,0,0,0,1425,
-		1426,1,0,0,0,1426,1428,1,0,0,0,1427,1423,1,0,0,0,1427,1428,1,0,0,0,1428,
-		1430,1,0,0,0,1429,1422,1,0,0,0,1429,1430,1,0,0,0,1430,1431,1,0,0,0,1431,
-		1433,5,166,0,0,1432,1434,3,186,93,0,1433,1432,1,0,0,0,1434,1435,1,0,0,
-		0,1435,1433,1,0,0,0,1435,1436,1,0,0,0,1436,1441,1,0,0,0,1437,1438,5,69,
-		0,0,1438,1440,3,182,91,0,1439,1437,1,0,0,0,1440,1443,1,0,0,0,1441,1439,
-		1,0,0,0,1441,1442,1,0,0,0,1442,1448,1,0,0,0,1443,1441,1,0,0,0,1444,1445,
-		5,5,0,0,1445,1447,3,184,92,0,1446,1444,1,0,0,0,1447,1450,1,0,0,0,1448,
-		1446,1,0,0,0,1448,1449,1,0,0,0,1449,1453,1,0,0,0,1450,1448,1,0,0,0,1451,
-		1452,5,7,0,0,1452,1454,3,190,95,0,1453,1451,1,0,0,0,1453,1454,1,0,0,0,
-		1454,179,1,0,0,0,1455,1456,5,19,0,0,1456,1457,3,234,117,0,1457,1458,5,
-		121,0,0,1458,1459,3,234,117,0,1459,1460,5,7,0,0,1460,1463,3,220,110,0,
-		1461,1462,5,69,0,0,1462,1464,3,220,110,0,1463,1461,1,0,0,0,1463,1464,1,
-		0,0,0,1464,1465,1,0,0,0,1465,1466,5,65,0,0,1466,1467,5,5,0,0,1467,1468,
-		3,220,110,0,1468,1469,5,85,0,0,1469,1470,5,5,0,0,1470,1473,5,106,0,0,1471,
-		1472,5,166,0,0,1472,1474,3,208,104,0,1473,1471,1,0,0,0,1473,1474,1,0,0,
-		0,1474,1475,1,0,0,0,1475,1477,3,132,66,0,1476,1478,3,198,99,0,1477,1476,
-		1,0,0,0,1477,1478,1,0,0,0,1478,181,1,0,0,0,1479,1481,3,186,93,0,1480,1479,
-		1,0,0,0,1481,1482,1,0,0,0,1482,1480,1,0,0,0,1482,1483,1,0,0,0,1483,183,
-		1,0,0,0,1484,1506,3,188,94,0,1485,1491,5,87,0,0,1486,1487,3,228,114,0,
-		1487,1488,5,156,0,0,1488,1489,3,228,114,0,1489,1490,3,232,116,0,1490,1492,
-		1,0,0,0,1491,1486,1,0,0,0,1491,1492,1,0,0,0,1492,1506,1,0,0,0,1493,1497,
-		5,103,0,0,1494,1495,5,152,0,0,1495,1498,5,141,0,0,1496,1498,5,126,0,0,
-		1497,1494,1,0,0,0,1497,1496,1,0,0,0,1498,1499,1,0,0,0,1499,1506,5,127,
-		0,0,1500,1501,5,166,0,0,1501,1506,3,234,117,0,1502,1503,3,204,102,0,1503,
-		1504,5,157,0,0,1504,1506,1,0,0,0,1505,1484,1,0,0,0,1505,1485,1,0,0,0,1505,
-		1493,1,0,0,0,1505,1500,1,0,0,0,1505,1502,1,0,0,0,1506,185,1,0,0,0,1507,
-		1514,3,234,117,0,1508,1514,5,97,0,0,1509,1514,5,107,0,0,1510,1514,5,47,
-		0,0,1511,1514,5,48,0,0,1512,1514,5,150,0,0,1513,1507,1,0,0,0,1513,1508,
-		1,0,0,0,1513,1509,1,0,0,0,1513,1510,1,0,0,0,1513,1511,1,0,0,0,1513,1512,
-		1,0,0,0,1514,187,1,0,0,0,1515,1516,5,67,0,0,1516,1518,5,76,0,0,1517,1515,
-		1,0,0,0,1517,1518,1,0,0,0,1518,1519,1,0,0,0,1519,1524,7,7,0,0,1520,1525,
-		5,47,0,0,1521,1522,3,220,110,0,1522,1523,3,210,105,0,1523,1525,1,0,0,0,
-		1524,1520,1,0,0,0,1524,1521,1,0,0,0,1525,1532,1,0,0,0,1526,1527,5,48,0,
-		0,1527,1528,3,220,110,0,1528,1529,5,156,0,0,1529,1530,3,220,110,0,1530,
-		1532,1,0,0,0,1531,1517,1,0,0,0,1531,1526,1,0,0,0,1532,189,1,0,0,0,1533,
-		1535,3,228,114,0,1534,1533,1,0,0,0,1534,1535,1,0,0,0,1535,1537,1,0,0,0,
-		1536,1538,3,234,117,0,1537,1536,1,0,0,0,1538,1539,1,0,0,0,1539,1537,1,
-		0,0,0,1539,1540,1,0,0,0,1540,1562,1,0,0,0,1541,1542,5,103,0,0,1542,1549,
-		5,86,0,0,1543,1550,5,47,0,0,1544,1546,3,234,117,0,1545,1544,1,0,0,0,1546,
-		1547,1,0,0,0,1547,1545,1,0,0,0,1547,1548,1,0,0,0,1548,1550,1,0,0,0,1549,
-		1543,1,0,0,0,1549,1545,1,0,0,0,1550,1563,1,0,0,0,1551,1559,5,129,0,0,1552,
-		1560,5,47,0,0,1553,1557,3,220,110,0,1554,1558,3,210,105,0,1555,1558,5,
-		150,0,0,1556,1558,3,234,117,0,1557,1554,1,0,0,0,1557,1555,1,0,0,0,1557,
-		1556,1,0,0,0,1558,1560,1,0,0,0,1559,1552,1,0,0,0,1559,1553,1,0,0,0,1560,
-		1563,1,0,0,0,1561,1563,5,93,0,0,1562,1541,1,0,0,0,1562,1551,1,0,0,0,1562,
-		1561,1,0,0,0,1562,1563,1,0,0,0,1563,191,1,0,0,0,1564,1565,5,27,0,0,1565,
-		1596,3,194,97,0,1566,1576,5,40,0,0,1567,1568,5,73,0,0,1568,1569,7,14,0,
-		0,1569,1577,3,214,107,0,1570,1574,3,214,107,0,1571,1572,5,5,0,0,1572,1573,
-		5,167,0,0,1573,1575,3,214,107,0,1574,1571,1,0,0,0,1574,1575,1,0,0,0,1575,
-		1577,1,0,0,0,1576,1567,1,0,0,0,1576,1570,1,0,0,0,1577,1597,1,0,0,0,1578,
-		1581,7,8,0,0,1579,1580,5,73,0,0,1580,1582,7,14,0,0,1581,1579,1,0,0,0,1581,
-		1582,1,0,0,0,1582,1583,1,0,0,0,1583,1597,3,194,97,0,1584,1586,7,15,0,0,
-		1585,1587,5,98,0,0,1586,1585,1,0,0,0,1586,1587,1,0,0,0,1587,1594,1,0,0,
-		0,1588,1589,5,103,0,0,1589,1590,5,48,0,0,1590,1591,3,220,110,0,1591,1592,
-		5,156,0,0,1592,1593,3,220,110,0,1593,1595,1,0,0,0,1594,1588,1,0,0,0,1594,
-		1595,1,0,0,0,1595,1597,1,0,0,0,1596,1566,1,0,0,0,1596,1578,1,0,0,0,1596,
-		1584,1,0,0,0,1597,193,1,0,0,0,1598,1615,3,214,107,0,1599,1601,5,97,0,0,
-		1600,1599,1,0,0,0,1600,1601,1,0,0,0,1601,1606,1,0,0,0,1602,1604,5,177,
-		0,0,1603,1605,5,177,0,0,1604,1603,1,0,0,0,1604,1605,1,0,0,0,1605,1607,
-		1,0,0,0,1606,1602,1,0,0,0,1606,1607,1,0,0,0,1607,1608,1,0,0,0,1608,1612,
-		7,3,0,0,1609,1611,3,196,98,0,1610,1609,1,0,0,0,1611,1614,1,0,0,0,1612,
-		1610,1,0,0,0,1612,1613,1,0,0,0,1613,1616,1,0,0,0,1614,1612,1,0,0,0,1615,
-		1600,1,0,0,0,1615,1616,1,0,0,0,1616,195,1,0,0,0,1617,1618,3,226,113,0,
-		1618,1620,3,224,112,0,1619,1621,7,3,0,0,1620,1619,1,0,0,0,1620,1621,1,
-		0,0,0,1621,197,1,0,0,0,1622,1623,5,10,0,0,1623,1628,3,200,100,0,1624,1625,
-		5,5,0,0,1625,1627,3,200,100,0,1626,1624,1,0,0,0,1627,1630,1,0,0,0,1628,
-		1626,1,0,0,0,1628,1629,1,0,0,0,1629,1636,1,0,0,0,1630,1628,1,0,0,0,1631,
-		1632,5,168,0,0,1632,1633,5,159,0,0,1633,1637,7,2,0,0,1634,1635,5,166,0,
-		0,1635,1637,5,79,0,0,1636,1631,1,0,0,0,1636,1634,1,0,0,0,1636,1637,1,0,
-		0,0,1637,199,1,0,0,0,1638,1645,3,220,110,0,1639,1641,3,234,117,0,1640,
-		1639,1,0,0,0,1641,1642,1,0,0,0,1642,1640,1,0,0,0,1642,1643,1,0,0,0,1643,
-		1646,1,0,0,0,1644,1646,5,150,0,0,1645,1640,1,0,0,0,1645,1644,1,0,0,0,1645,
-		1646,1,0,0,0,1646,201,1,0,0,0,1647,1648,5,21,0,0,1648,1654,5,89,0,0,1649,
-		1651,3,234,117,0,1650,1652,5,88,0,0,1651,1650,1,0,0,0,1651,1652,1,0,0,
-		0,1652,1654,1,0,0,0,1653,1647,1,0,0,0,1653,1649,1,0,0,0,1654,203,1,0,0,
-		0,1655,1656,7,16,0,0,1656,205,1,0,0,0,1657,1658,7,17,0,0,1658,207,1,0,
-		0,0,1659,1661,3,234,117,0,1660,1659,1,0,0,0,1661,1662,1,0,0,0,1662,1660,
-		1,0,0,0,1662,1663,1,0,0,0,1663,209,1,0,0,0,1664,1665,7,18,0,0,1665,211,
-		1,0,0,0,1666,1667,7,19,0,0,1667,213,1,0,0,0,1668,1672,3,218,109,0,1669,
-		1671,3,216,108,0,1670,1669,1,0,0,0,1671,1674,1,0,0,0,1672,1670,1,0,0,0,
-		1672,1673,1,0,0,0,1673,215,1,0,0,0,1674,1672,1,0,0,0,1675,1676,3,226,113,
-		0,1676,1677,3,218,109,0,1677,217,1,0,0,0,1678,1680,3,228,114,0,1679,1681,
-		3,232,116,0,1680,1679,1,0,0,0,1680,1681,1,0,0,0,1681,1688,1,0,0,0,1682,
-		1688,3,234,117,0,1683,1684,5,8,0,0,1684,1685,3,214,107,0,1685,1686,5,9,
-		0,0,1686,1688,1,0,0,0,1687,1678,1,0,0,0,1687,1682,1,0,0,0,1687,1683,1,
-		0,0,0,1688,219,1,0,0,0,1689,1693,3,224,112,0,1690,1692,3,222,111,0,1691,
-		1690,1,0,0,0,1692,1695,1,0,0,0,1693,1691,1,0,0,0,1693,1694,1,0,0,0,1694,
-		221,1,0,0,0,1695,1693,1,0,0,0,1696,1697,3,226,113,0,1697,1698,3,224,112,
-		0,1698,223,1,0,0,0,1699,1706,3,228,114,0,1700,1706,3,234,117,0,1701,1702,
-		5,8,0,0,1702,1703,3,220,110,0,1703,1704,5,9,0,0,1704,1706,1,0,0,0,1705,
-		1699,1,0,0,0,1705,1700,1,0,0,0,1705,1701,1,0,0,0,1706,225,1,0,0,0,1707,
-		1708,7,20,0,0,1708,227,1,0,0,0,1709,1721,3,230,115,0,1710,1711,5,8,0,0,
-		1711,1716,3,230,115,0,1712,1713,5,5,0,0,1713,1715,3,230,115,0,1714,1712,
-		1,0,0,0,1715,1718,1,0,0,0,1716,1714,1,0,0,0,1716,1717,1,0,0,0,1717,1719,
-		1,0,0,0,1718,1716,1,0,0,0,1719,1720,5,9,0,0,1720,1722,1,0,0,0,1721,1710,
-		1,0,0,0,1721,1722,1,0,0,0,1722,229,1,0,0,0,1723,1725,5,178,0,0,1724,1726,
-		5,179,0,0,1725,1724,1,0,0,0,1725,1726,1,0,0,0,1726,1729,1,0,0,0,1727,1729,
-		5,179,0,0,1728,1723,1,0,0,0,1728,1727,1,0,0,0,1729,231,1,0,0,0,1730,1731,
-		7,21,0,0,1731,233,1,0,0,0,1732,1733,7,22,0,0,1733,235,1,0,0,0,220,291,
-		306,317,325,327,343,349,358,360,372,388,398,407,413,425,442,444,450,459,
-		467,474,484,493,499,517,528,542,548,556,564,567,569,577,582,590,597,600,
-		610,613,616,626,634,642,649,656,665,668,673,677,682,688,695,713,715,718,
-		723,735,739,753,762,781,796,799,804,811,817,822,824,831,842,845,849,858,
-		862,873,880,884,890,893,896,901,905,909,918,920,924,927,930,932,949,955,
-		959,963,966,973,981,983,985,992,999,1001,1007,1013,1018,1023,1030,1032,
-		1034,1042,1052,1054,1064,1073,1075,1077,1080,1088,1097,1112,1119,1126,
-		1130,1136,1140,1153,1159,1164,1174,1177,1192,1196,1200,1206,1215,1221,
-		1231,1233,1235,1243,1247,1250,1257,1264,1269,1276,1278,1283,1286,1291,
-		1297,1304,1309,1316,1321,1332,1339,1343,1355,1361,1372,1380,1390,1396,
-		1400,1407,1413,1419,1425,1427,1429,1435,1441,1448,1453,1463,1473,1477,
-		1482,1491,1497,1505,1513,1517,1524,1531,1534,1539,1547,1549,1557,1559,
-		1562,1574,1576,1581,1586,1594,1596,1600,1604,1606,1612,1615,1620,1628,
-		1636,1642,1645,1651,1653,1662,1672,1680,1687,1693,1705,1716,1721,1725,
-		1728
+		1,66,1,66,1,66,1,66,3,66,1046,8,66,3,66,1048,8,66,1,66,1,66,1,66,1,66,
+		1,66,1,66,4,66,1056,8,66,11,66,12,66,1057,3,66,1060,8,66,1,67,1,67,1,67,
+		1,67,1,67,1,67,1,67,1,67,3,67,1070,8,67,1,67,1,67,1,67,1,67,1,67,1,67,
+		1,67,3,67,1079,8,67,3,67,1081,8,67,3,67,1083,8,67,1,67,3,67,1086,8,67,
+		1,68,1,68,1,68,1,68,5,68,1092,8,68,10,68,12,68,1095,9,68,1,68,1,68,1,68,
+		1,69,1,69,1,69,3,69,1103,8,69,1,70,1,70,1,70,1,70,1,70,1,70,1,70,1,70,
+		1,70,1,70,1,70,1,70,1,70,3,70,1118,8,70,1,71,1,71,1,71,1,71,1,71,3,71,
+		1125,8,71,1,71,1,71,1,71,1,71,1,71,3,71,1132,8,71,1,71,1,71,3,71,1136,
+		8,71,1,71,1,71,5,71,1140,8,71,10,71,12,71,1143,9,71,1,71,3,71,1146,8,71,
+		1,72,1,72,1,72,1,72,1,72,1,72,1,72,1,72,1,72,1,72,1,72,3,72,1159,8,72,
+		1,73,1,73,1,73,1,73,3,73,1165,8,73,1,73,1,73,1,73,3,73,1170,8,73,1,74,
+		1,74,1,74,1,74,1,74,1,74,1,74,1,74,3,74,1180,8,74,1,74,3,74,1183,8,74,
+		1,75,1,75,1,75,1,75,1,75,1,75,1,75,1,75,1,75,1,75,1,75,1,75,1,75,3,75,
+		1198,8,75,1,75,1,75,3,75,1202,8,75,1,75,1,75,3,75,1206,8,75,1,75,1,75,
+		5,75,1210,8,75,10,75,12,75,1213,9,75,1,75,1,75,1,75,1,75,1,75,1,75,3,75,
+		1221,8,75,1,75,1,75,5,75,1225,8,75,10,75,12,75,1228,9,75,1,75,1,75,1,75,
+		1,75,1,75,1,75,1,75,3,75,1237,8,75,3,75,1239,8,75,3,75,1241,8,75,1,76,
+		1,76,1,76,1,76,5,76,1247,8,76,10,76,12,76,1250,9,76,1,76,3,76,1253,8,76,
+		1,76,3,76,1256,8,76,1,77,1,77,1,77,1,77,1,77,3,77,1263,8,77,1,77,1,77,
+		1,77,5,77,1268,8,77,10,77,12,77,1271,9,77,1,78,1,78,3,78,1275,8,78,1,78,
+		1,78,1,78,1,78,1,78,3,78,1282,8,78,3,78,1284,8,78,1,78,1,78,1,78,3,78,
+		1289,8,78,1,78,3,78,1292,8,78,1,79,1,79,1,79,3,79,1297,8,79,1,79,1,79,
+		1,79,1,79,3,79,1303,8,79,1,79,1,79,1,79,1,79,1,79,3,79,1310,8,79,1,80,
+		1,80,1,80,3,80,1315,8,80,1,81,1,81,1,81,1,81,1,81,3,81,1322,8,81,1,81,
+		1,81,1,81,3,81,1327,8,81,1,82,1,82,1,82,1,82,1,82,1,82,1,82,1,82,1,82,
+		3,82,1338,8,82,1,83,1,83,1,83,1,83,1,83,3,83,1345,8,83,1,84,1,84,3,84,
+		1349,8,84,1,84,1,84,1,84,1,85,1,85,1,85,1,85,1,85,1,85,1,85,3,85,1361,
+		8,85,1,85,1,85,5,85,1365,8,85,10,85,12,85,1368,9,85,1,86,1,86,1,86,1,86,
+		1,86,1,86,1,86,1,86,3,86,1378,8,86,1,86,1,86,1,86,1,86,1,86,1,86,3,86,
+		1386,8,86,1,87,1,87,1,87,1,87,1,87,1,87,1,87,1,87,3,87,1396,8,87,1,87,
+		1,87,5,87,1400,8,87,10,87,12,87,1403,9,87,1,87,3,87,1406,8,87,1,88,1,88,
+		1,88,1,88,1,88,3,88,1413,8,88,1,89,1,89,4,89,1417,8,89,11,89,12,89,1418,
+		1,89,1,89,5,89,1423,8,89,10,89,12,89,1426,9,89,1,89,1,89,1,89,3,89,1431,
+		8,89,3,89,1433,8,89,3,89,1435,8,89,1,89,1,89,4,89,1439,8,89,11,89,12,89,
+		1440,1,89,1,89,5,89,1445,8,89,10,89,12,89,1448,9,89,1,89,1,89,5,89,1452,
+		8,89,10,89,12,89,1455,9,89,1,89,1,89,3,89,1459,8,89,1,90,1,90,1,90,1,90,
+		1,90,1,90,1,90,1,90,1,90,1,90,1,90,1,90,1,90,1,90,3,90,1475,8,90,1,90,
+		1,90,3,90,1479,8,90,1,91,4,91,1482,8,91,11,91,12,91,1483,1,92,1,92,1,92,
+		1,92,1,92,1,92,1,92,3,92,1493,8,92,1,92,1,92,1,92,1,92,3,92,1499,8,92,
+		1,92,1,92,1,92,1,92,1,92,1,92,3,92,1507,8,92,1,93,1,93,1,93,1,93,1,93,
+		1,93,3,93,1515,8,93,1,94,1,94,3,94,1519,8,94,1,94,1,94,1,94,1,94,1,94,
+		3,94,1526,8,94,1,94,1,94,1,94,1,94,1,94,3,94,1533,8,94,1,95,3,95,1536,
+		8,95,1,95,4,95,1539,8,95,11,95,12,95,1540,1,95,1,95,1,95,1,95,4,95,1547,
+		8,95,11,95,12,95,1548,3,95,1551,8,95,1,95,1,95,1,95,1,95,1,95,1,95,3,95,
+		1559,8,95,3,95,1561,8,95,1,95,3,95,1564,8,95,1,96,1,96,1,96,1,96,1,96,
+		1,96,1,96,1,96,1,96,1,96,3,96,1576,8,96,3,96,1578,8,96,1,96,1,96,1,96,
+		3,96,1583,8,96,1,96,1,96,1,96,3,96,1588,8,96,1,96,1,96,1,96,1,96,1,96,
+		1,96,3,96,1596,8,96,3,96,1598,8,96,1,97,1,97,3,97,1602,8,97,1,97,1,97,
+		3,97,1606,8,97,3,97,1608,8,97,1,97,1,97,5,97,1612,8,97,10,97,12,97,1615,
+		9,97,3,97,1617,8,97,1,98,1,98,1,98,3,98,1622,8,98,1,99,1,99,1,99,1,99,
+		5,99,1628,8,99,10,99,12,99,1631,9,99,1,99,1,99,1,99,1,99,1,99,3,99,1638,
+		8,99,1,100,1,100,4,100,1642,8,100,11,100,12,100,1643,1,100,3,100,1647,
+		8,100,1,101,1,101,1,101,1,101,3,101,1653,8,101,3,101,1655,8,101,1,102,
+		1,102,1,103,1,103,1,104,4,104,1662,8,104,11,104,12,104,1663,1,105,1,105,
+		1,106,1,106,1,107,1,107,5,107,1672,8,107,10,107,12,107,1675,9,107,1,108,
+		1,108,1,108,1,109,1,109,3,109,1682,8,109,1,109,1,109,1,109,1,109,1,109,
+		3,109,1689,8,109,1,110,1,110,5,110,1693,8,110,10,110,12,110,1696,9,110,
+		1,111,1,111,1,111,1,112,1,112,1,112,1,112,1,112,1,112,3,112,1707,8,112,
+		1,113,1,113,1,114,1,114,1,114,1,114,1,114,5,114,1716,8,114,10,114,12,114,
+		1719,9,114,1,114,1,114,3,114,1723,8,114,1,115,1,115,3,115,1727,8,115,1,
+		115,3,115,1730,8,115,1,116,1,116,1,117,1,117,1,117,0,0,118,0,2,4,6,8,10,
+		12,14,16,18,20,22,24,26,28,30,32,34,36,38,40,42,44,46,48,50,52,54,56,58,
+		60,62,64,66,68,70,72,74,76,78,80,82,84,86,88,90,92,94,96,98,100,102,104,
+		106,108,110,112,114,116,118,120,122,124,126,128,130,132,134,136,138,140,
+		142,144,146,148,150,152,154,156,158,160,162,164,166,168,170,172,174,176,
+		178,180,182,184,186,188,190,192,194,196,198,200,202,204,206,208,210,212,
+		214,216,218,220,222,224,226,228,230,232,234,0,23,2,0,172,173,175,176,2,
+		0,45,45,135,135,2,0,22,22,78,78,2,0,48,48,150,150,2,0,172,172,175,175,
+		2,0,101,101,165,165,2,0,85,85,162,162,2,0,97,97,107,107,2,0,71,71,105,
+		105,2,0,37,37,46,46,4,0,97,97,107,107,118,118,141,141,2,0,80,80,137,137,
+		1,0,148,149,2,0,101,101,154,154,2,0,109,109,116,116,3,0,82,82,111,111,
+		140,140,2,0,139,139,170,170,2,0,83,83,104,104,1,0,47,48,2,0,54,54,150,
+		150,2,0,11,13,15,15,4,0,103,103,171,171,173,174,176,176,28,0,16,20,22,
+		30,32,35,37,46,49,64,66,68,70,70,74,74,76,76,78,82,84,92,94,96,98,101,
+		105,105,108,128,130,138,140,142,144,145,147,149,151,151,153,155,158,160,
+		162,165,167,167,169,169,172,172,175,175,177,177,1964,0,236,1,0,0,0,2,239,
+		1,0,0,0,4,291,1,0,0,0,6,293,1,0,0,0,8,296,1,0,0,0,10,299,1,0,0,0,12,306,
+		1,0,0,0,14,308,1,0,0,0,16,311,1,0,0,0,18,327,1,0,0,0,20,329,1,0,0,0,22,
+		332,1,0,0,0,24,335,1,0,0,0,26,338,1,0,0,0,28,340,1,0,0,0,30,360,1,0,0,
+		0,32,362,1,0,0,0,34,366,1,0,0,0,36,390,1,0,0,0,38,393,1,0,0,0,40,425,1,
+		0,0,0,42,427,1,0,0,0,44,432,1,0,0,0,46,453,1,0,0,0,48,461,1,0,0,0,50,469,
+		1,0,0,0,52,476,1,0,0,0,54,493,1,0,0,0,56,495,1,0,0,0,58,504,1,0,0,0,60,
+		519,1,0,0,0,62,531,1,0,0,0,64,548,1,0,0,0,66,550,1,0,0,0,68,553,1,0,0,
+		0,70,558,1,0,0,0,72,579,1,0,0,0,74,592,1,0,0,0,76,594,1,0,0,0,78,605,1,
+		0,0,0,80,668,1,0,0,0,82,671,1,0,0,0,84,677,1,0,0,0,86,680,1,0,0,0,88,695,
+		1,0,0,0,90,697,1,0,0,0,92,720,1,0,0,0,94,739,1,0,0,0,96,741,1,0,0,0,98,
+		746,1,0,0,0,100,762,1,0,0,0,102,764,1,0,0,0,104,767,1,0,0,0,106,771,1,
+		0,0,0,108,774,1,0,0,0,110,784,1,0,0,0,112,788,1,0,0,0,114,794,1,0,0,0,
+		116,806,1,0,0,0,118,826,1,0,0,0,120,932,1,0,0,0,122,934,1,0,0,0,124,942,
+		1,0,0,0,126,959,1,0,0,0,128,966,1,0,0,0,130,985,1,0,0,0,132,987,1,0,0,
+		0,134,1061,1,0,0,0,136,1087,1,0,0,0,138,1099,1,0,0,0,140,1117,1,0,0,0,
+		142,1119,1,0,0,0,144,1158,1,0,0,0,146,1160,1,0,0,0,148,1171,1,0,0,0,150,
+		1184,1,0,0,0,152,1252,1,0,0,0,154,1262,1,0,0,0,156,1283,1,0,0,0,158,1309,
+		1,0,0,0,160,1314,1,0,0,0,162,1316,1,0,0,0,164,1328,1,0,0,0,166,1344,1,
+		0,0,0,168,1348,1,0,0,0,170,1353,1,0,0,0,172,1385,1,0,0,0,174,1387,1,0,
+		0,0,176,1412,1,0,0,0,178,1414,1,0,0,0,180,1460,1,0,0,0,182,1481,1,0,0,
+		0,184,1506,1,0,0,0,186,1514,1,0,0,0,188,1532,1,0,0,0,190,1535,1,0,0,0,
+		192,1565,1,0,0,0,194,1599,1,0,0,0,196,1618,1,0,0,0,198,1623,1,0,0,0,200,
+		1639,1,0,0,0,202,1654,1,0,0,0,204,1656,1,0,0,0,206,1658,1,0,0,0,208,1661,
+		1,0,0,0,210,1665,1,0,0,0,212,1667,1,0,0,0,214,1669,1,0,0,0,216,1676,1,
+		0,0,0,218,1688,1,0,0,0,220,1690,1,0,0,0,222,1697,1,0,0,0,224,1706,1,0,
+		0,0,226,1708,1,0,0,0,228,1710,1,0,0,0,230,1729,1,0,0,0,232,1731,1,0,0,
+		0,234,1733,1,0,0,0,236,237,3,4,2,0,237,238,5,0,0,1,238,1,1,0,0,0,239,240,
+		3,198,99,0,240,241,5,0,0,1,241,3,1,0,0,0,242,292,3,6,3,0,243,292,3,8,4,
+		0,244,292,3,10,5,0,245,292,3,14,7,0,246,292,3,16,8,0,247,292,3,20,10,0,
+		248,292,3,22,11,0,249,292,3,24,12,0,250,292,3,26,13,0,251,292,3,28,14,
+		0,252,292,3,32,16,0,253,292,3,34,17,0,254,292,3,38,19,0,255,292,3,42,21,
+		0,256,292,3,44,22,0,257,292,3,78,39,0,258,292,3,66,33,0,259,292,3,68,34,
+		0,260,292,3,72,36,0,261,292,3,74,37,0,262,292,3,90,45,0,263,292,3,92,46,
+		0,264,292,3,94,47,0,265,292,3,96,48,0,266,292,3,98,49,0,267,292,3,102,
+		51,0,268,292,3,104,52,0,269,292,3,114,57,0,270,292,3,116,58,0,271,292,
+		3,134,67,0,272,292,3,142,71,0,273,292,3,146,73,0,274,292,3,148,74,0,275,
+		292,3,150,75,0,276,292,3,178,89,0,277,292,3,180,90,0,278,292,3,192,96,
+		0,279,292,3,46,23,0,280,292,3,174,87,0,281,292,3,106,53,0,282,292,3,108,
+		54,0,283,292,3,112,56,0,284,292,3,136,68,0,285,292,3,48,24,0,286,292,3,
+		50,25,0,287,292,3,52,26,0,288,292,3,58,29,0,289,292,3,60,30,0,290,292,
+		3,56,28,0,291,242,1,0,0,0,291,243,1,0,0,0,291,244,1,0,0,0,291,245,1,0,
+		0,0,291,246,1,0,0,0,291,247,1,0,0,0,291,248,1,0,0,0,291,249,1,0,0,0,291,
+		250,1,0,0,0,291,251,1,0,0,0,291,252,1,0,0,0,291,253,1,0,0,0,291,254,1,
+		0,0,0,291,255,1,0,0,0,291,256,1,0,0,0,291,257,1,0,0,0,291,258,1,0,0,0,
+		291,259,1,0,0,0,291,260,1,0,0,0,291,261,1,0,0,0,291,262,1,0,0,0,291,263,
+		1,0,0,0,291,264,1,0,0,0,291,265,1,0,0,0,291,266,1,0,0,0,291,267,1,0,0,
+		0,291,268,1,0,0,0,291,269,1,0,0,0,291,270,1,0,0,0,291,271,1,0,0,0,291,
+		272,1,0,0,0,291,273,1,0,0,0,291,274,1,0,0,0,291,275,1,0,0,0,291,276,1,
+		0,0,0,291,277,1,0,0,0,291,278,1,0,0,0,291,279,1,0,0,0,291,280,1,0,0,0,
+		291,281,1,0,0,0,291,282,1,0,0,0,291,283,1,0,0,0,291,284,1,0,0,0,291,285,
+		1,0,0,0,291,286,1,0,0,0,291,287,1,0,0,0,291,288,1,0,0,0,291,289,1,0,0,
+		0,291,290,1,0,0,0,292,5,1,0,0,0,293,294,5,41,0,0,294,295,3,230,115,0,295,
+		7,1,0,0,0,296,297,5,43,0,0,297,298,5,182,0,0,298,9,1,0,0,0,299,300,5,61,
+		0,0,300,301,3,12,6,0,301,11,1,0,0,0,302,307,5,178,0,0,303,307,5,181,0,
+		0,304,307,5,182,0,0,305,307,3,234,117,0,306,302,1,0,0,0,306,303,1,0,0,
+		0,306,304,1,0,0,0,306,305,1,0,0,0,307,13,1,0,0,0,308,309,5,58,0,0,309,
+		310,3,234,117,0,310,15,1,0,0,0,311,312,5,51,0,0,312,317,3,18,9,0,313,314,
+		5,5,0,0,314,316,3,18,9,0,315,313,1,0,0,0,316,319,1,0,0,0,317,315,1,0,0,
+		0,317,318,1,0,0,0,318,17,1,0,0,0,319,317,1,0,0,0,320,328,3,234,117,0,321,
+		328,5,182,0,0,322,325,5,178,0,0,323,326,3,234,117,0,324,326,5,15,0,0,325,
+		323,1,0,0,0,325,324,1,0,0,0,325,326,1,0,0,0,326,328,1,0,0,0,327,320,1,
+		0,0,0,327,321,1,0,0,0,327,322,1,0,0,0,328,19,1,0,0,0,329,330,5,52,0,0,
+		330,331,5,182,0,0,331,21,1,0,0,0,332,333,5,42,0,0,333,334,5,182,0,0,334,
+		23,1,0,0,0,335,336,5,62,0,0,336,337,3,234,117,0,337,25,1,0,0,0,338,339,
+		5,3,0,0,339,27,1,0,0,0,340,341,5,64,0,0,341,343,3,234,117,0,342,344,5,
+		182,0,0,343,342,1,0,0,0,343,344,1,0,0,0,344,349,1,0,0,0,345,346,5,5,0,
+		0,346,348,3,30,15,0,347,345,1,0,0,0,348,351,1,0,0,0,349,347,1,0,0,0,349,
+		350,1,0,0,0,350,29,1,0,0,0,351,349,1,0,0,0,352,353,5,164,0,0,353,361,3,
+		230,115,0,354,358,3,230,115,0,355,359,7,0,0,0,356,357,5,14,0,0,357,359,
+		5,95,0,0,358,355,1,0,0,0,358,356,1,0,0,0,359,361,1,0,0,0,360,352,1,0,0,
+		0,360,354,1,0,0,0,361,31,1,0,0,0,362,363,5,34,0,0,363,364,3,230,115,0,
+		364,365,5,174,0,0,365,33,1,0,0,0,366,367,5,33,0,0,367,368,3,208,104,0,
+		368,369,5,7,0,0,369,372,3,230,115,0,370,373,3,212,106,0,371,373,7,1,0,
+		0,372,370,1,0,0,0,372,371,1,0,0,0,373,388,1,0,0,0,374,375,5,69,0,0,375,
+		376,3,230,115,0,376,377,3,210,105,0,377,378,5,156,0,0,378,379,3,36,18,
+		0,379,389,1,0,0,0,380,381,5,156,0,0,381,382,3,36,18,0,382,383,5,5,0,0,
+		383,384,3,230,115,0,384,385,3,210,105,0,385,386,5,156,0,0,386,387,3,36,
+		18,0,387,389,1,0,0,0,388,374,1,0,0,0,388,380,1,0,0,0,389,35,1,0,0,0,390,
+		391,3,230,115,0,391,392,3,232,116,0,392,37,1,0,0,0,393,394,5,59,0,0,394,
+		398,3,208,104,0,395,396,5,5,0,0,396,397,5,118,0,0,397,399,5,47,0,0,398,
+		395,1,0,0,0,398,399,1,0,0,0,399,400,1,0,0,0,400,401,5,7,0,0,401,402,5,
+		78,0,0,402,407,3,230,115,0,403,408,5,81,0,0,404,405,5,84,0,0,405,406,5,
+		119,0,0,406,408,5,24,0,0,407,403,1,0,0,0,407,404,1,0,0,0,407,408,1,0,0,
+		0,408,413,1,0,0,0,409,410,5,5,0,0,410,412,3,40,20,0,411,409,1,0,0,0,412,
+		415,1,0,0,0,413,411,1,0,0,0,413,414,1,0,0,0,414,39,1,0,0,0,415,413,1,0,
+		0,0,416,417,5,97,0,0,417,418,5,54,0,0,418,419,5,103,0,0,419,420,5,180,
+		0,0,420,426,7,2,0,0,421,422,5,119,0,0,422,423,5,103,0,0,423,424,5,152,
+		0,0,424,426,5,99,0,0,425,416,1,0,0,0,425,421,1,0,0,0,426,41,1,0,0,0,427,
+		428,5,40,0,0,428,429,3,234,117,0,429,430,5,105,0,0,430,431,3,214,107,0,
+		431,43,1,0,0,0,432,433,5,24,0,0,433,434,3,234,117,0,434,444,5,105,0,0,
+		435,436,7,3,0,0,436,437,5,31,0,0,437,445,3,214,107,0,438,442,3,214,107,
+		0,439,440,7,3,0,0,440,441,5,31,0,0,441,443,3,214,107,0,442,439,1,0,0,0,
+		442,443,1,0,0,0,443,445,1,0,0,0,444,435,1,0,0,0,444,438,1,0,0,0,445,450,
+		1,0,0,0,446,447,5,5,0,0,447,449,3,64,32,0,448,446,1,0,0,0,449,452,1,0,
+		0,0,450,448,1,0,0,0,450,451,1,0,0,0,451,45,1,0,0,0,452,450,1,0,0,0,453,
+		459,5,23,0,0,454,455,5,168,0,0,455,456,5,159,0,0,456,460,7,2,0,0,457,458,
+		5,166,0,0,458,460,5,79,0,0,459,454,1,0,0,0,459,457,1,0,0,0,460,47,1,0,
+		0,0,461,467,5,20,0,0,462,463,3,234,117,0,463,464,5,5,0,0,464,465,3,232,
+		116,0,465,468,1,0,0,0,466,468,5,182,0,0,467,462,1,0,0,0,467,466,1,0,0,
+		0,468,49,1,0,0,0,469,470,5,26,0,0,470,471,3,234,117,0,471,472,5,105,0,
+		0,472,474,3,214,107,0,473,475,5,110,0,0,474,473,1,0,0,0,474,475,1,0,0,
+		0,475,51,1,0,0,0,476,477,5,29,0,0,477,478,3,234,117,0,478,479,5,105,0,
+		0,479,484,3,194,97,0,480,481,5,5,0,0,481,483,3,54,27,0,482,480,1,0,0,0,
+		483,486,1,0,0,0,484,482,1,0,0,0,484,485,1,0,0,0,485,53,1,0,0,0,486,484,
+		1,0,0,0,487,494,5,125,0,0,488,489,5,151,0,0,489,490,5,77,0,0,490,491,3,
+		230,115,0,491,492,5,14,0,0,492,494,1,0,0,0,493,487,1,0,0,0,493,488,1,0,
+		0,0,494,55,1,0,0,0,495,496,5,16,0,0,496,499,3,234,117,0,497,498,5,121,
+		0,0,498,500,3,234,117,0,499,497,1,0,0,0,499,500,1,0,0,0,500,501,1,0,0,
+		0,501,502,5,7,0,0,502,503,5,182,0,0,503,57,1,0,0,0,504,505,5,57,0,0,505,
+		506,3,208,104,0,506,507,5,7,0,0,507,508,3,230,115,0,508,509,3,212,106,
+		0,509,510,5,69,0,0,510,511,3,230,115,0,511,512,3,210,105,0,512,513,5,163,
+		0,0,513,514,3,230,115,0,514,517,7,4,0,0,515,516,5,5,0,0,516,518,3,234,
+		117,0,517,515,1,0,0,0,517,518,1,0,0,0,518,59,1,0,0,0,519,520,5,38,0,0,
+		520,521,3,18,9,0,521,522,5,7,0,0,522,523,3,234,117,0,523,528,3,62,31,0,
+		524,525,5,5,0,0,525,527,3,62,31,0,526,524,1,0,0,0,527,530,1,0,0,0,528,
+		526,1,0,0,0,528,529,1,0,0,0,529,61,1,0,0,0,530,528,1,0,0,0,531,532,3,230,
+		115,0,532,533,3,232,116,0,533,534,7,5,0,0,534,63,1,0,0,0,535,549,5,120,
+		0,0,536,549,5,92,0,0,537,538,5,117,0,0,538,539,5,121,0,0,539,542,3,224,
+		112,0,540,541,5,11,0,0,541,543,3,224,112,0,542,540,1,0,0,0,542,543,1,0,
+		0,0,543,549,1,0,0,0,544,545,5,138,0,0,545,549,7,6,0,0,546,547,5,167,0,
+		0,547,549,3,214,107,0,548,535,1,0,0,0,548,536,1,0,0,0,548,537,1,0,0,0,
+		548,544,1,0,0,0,548,546,1,0,0,0,549,65,1,0,0,0,550,551,5,60,0,0,551,552,
+		5,182,0,0,552,67,1,0,0,0,553,556,5,54,0,0,554,557,3,70,35,0,555,557,3,
+		76,38,0,556,554,1,0,0,0,556,555,1,0,0,0,557,69,1,0,0,0,558,559,5,43,0,
+		0,559,569,3,234,117,0,560,561,5,32,0,0,561,564,5,131,0,0,562,563,5,103,
+		0,0,563,565,3,234,117,0,564,562,1,0,0,0,564,565,1,0,0,0,565,567,1,0,0,
+		0,566,568,5,5,0,0,567,566,1,0,0,0,567,568,1,0,0,0,568,570,1,0,0,0,569,
+		560,1,0,0,0,569,570,1,0,0,0,570,571,1,0,0,0,571,572,5,128,0,0,572,573,
+		5,117,0,0,573,574,5,121,0,0,574,577,3,230,115,0,575,576,5,11,0,0,576,578,
+		3,230,115,0,577,575,1,0,0,0,577,578,1,0,0,0,578,71,1,0,0,0,579,582,5,35,
+		0,0,580,583,5,182,0,0,581,583,7,7,0,0,582,580,1,0,0,0,582,581,1,0,0,0,
+		583,584,1,0,0,0,584,590,5,105,0,0,585,586,5,8,0,0,586,587,3,118,59,0,587,
+		588,5,9,0,0,588,591,1,0,0,0,589,591,3,234,117,0,590,585,1,0,0,0,590,589,
+		1,0,0,0,591,73,1,0,0,0,592,593,5,4,0,0,593,75,1,0,0,0,594,597,5,177,0,
+		0,595,596,5,121,0,0,596,598,5,177,0,0,597,595,1,0,0,0,597,598,1,0,0,0,
+		598,600,1,0,0,0,599,601,5,182,0,0,600,599,1,0,0,0,600,601,1,0,0,0,601,
+		602,1,0,0,0,602,603,5,105,0,0,603,604,3,118,59,0,604,77,1,0,0,0,605,606,
+		5,44,0,0,606,610,3,234,117,0,607,608,5,5,0,0,608,609,5,113,0,0,609,611,
+		5,178,0,0,610,607,1,0,0,0,610,611,1,0,0,0,611,613,1,0,0,0,612,614,3,80,
+		40,0,613,612,1,0,0,0,613,614,1,0,0,0,614,616,1,0,0,0,615,617,3,198,99,
+		0,616,615,1,0,0,0,616,617,1,0,0,0,617,79,1,0,0,0,618,619,5,32,0,0,619,
+		620,3,234,117,0,620,621,5,7,0,0,621,626,3,220,110,0,622,623,3,212,106,
+		0,623,624,5,73,0,0,624,625,3,202,101,0,625,627,1,0,0,0,626,622,1,0,0,0,
+		626,627,1,0,0,0,627,669,1,0,0,0,628,629,5,105,0,0,629,630,3,234,117,0,
+		630,634,5,114,0,0,631,632,5,5,0,0,632,633,5,158,0,0,633,635,5,128,0,0,
+		634,631,1,0,0,0,634,635,1,0,0,0,635,669,1,0,0,0,636,637,5,65,0,0,637,642,
+		3,82,41,0,638,639,5,5,0,0,639,641,3,82,41,0,640,638,1,0,0,0,641,644,1,
+		0,0,0,642,640,1,0,0,0,642,643,1,0,0,0,643,669,1,0,0,0,644,642,1,0,0,0,
+		645,646,5,130,0,0,646,649,5,162,0,0,647,650,5,68,0,0,648,650,5,72,0,0,
+		649,647,1,0,0,0,649,648,1,0,0,0,650,651,1,0,0,0,651,656,3,86,43,0,652,
+		653,5,69,0,0,653,655,3,86,43,0,654,652,1,0,0,0,655,658,1,0,0,0,656,654,
+		1,0,0,0,656,657,1,0,0,0,657,659,1,0,0,0,658,656,1,0,0,0,659,660,5,7,0,
+		0,660,665,3,190,95,0,661,662,5,5,0,0,662,664,3,190,95,0,663,661,1,0,0,
+		0,664,667,1,0,0,0,665,663,1,0,0,0,665,666,1,0,0,0,666,669,1,0,0,0,667,
+		665,1,0,0,0,668,618,1,0,0,0,668,628,1,0,0,0,668,636,1,0,0,0,668,645,1,
+		0,0,0,669,81,1,0,0,0,670,672,3,84,42,0,671,670,1,0,0,0,672,673,1,0,0,0,
+		673,671,1,0,0,0,673,674,1,0,0,0,674,83,1,0,0,0,675,678,3,234,117,0,676,
+		678,5,97,0,0,677,675,1,0,0,0,677,676,1,0,0,0,678,85,1,0,0,0,679,681,3,
+		186,93,0,680,679,1,0,0,0,681,682,1,0,0,0,682,680,1,0,0,0,682,683,1,0,0,
+		0,683,688,1,0,0,0,684,685,5,5,0,0,685,687,3,88,44,0,686,684,1,0,0,0,687,
+		690,1,0,0,0,688,686,1,0,0,0,688,689,1,0,0,0,689,87,1,0,0,0,690,688,1,0,
+		0,0,691,696,3,188,94,0,692,693,3,204,102,0,693,694,5,96,0,0,694,696,1,
+		0,0,0,695,691,1,0,0,0,695,692,1,0,0,0,696,89,1,0,0,0,697,698,5,18,0,0,
+		698,715,5,166,0,0,699,700,5,21,0,0,700,701,5,142,0,0,701,702,5,121,0,0,
+		702,703,3,220,110,0,703,704,3,212,106,0,704,716,1,0,0,0,705,713,3,220,
+		110,0,706,714,3,212,106,0,707,708,5,121,0,0,708,709,3,220,110,0,709,710,
+		5,79,0,0,710,714,1,0,0,0,711,712,5,99,0,0,712,714,3,208,104,0,713,706,
+		1,0,0,0,713,707,1,0,0,0,713,711,1,0,0,0,713,714,1,0,0,0,714,716,1,0,0,
+		0,715,699,1,0,0,0,715,705,1,0,0,0,716,718,1,0,0,0,717,719,3,198,99,0,718,
+		717,1,0,0,0,718,719,1,0,0,0,719,91,1,0,0,0,720,721,5,22,0,0,721,723,3,
+		220,110,0,722,724,3,198,99,0,723,722,1,0,0,0,723,724,1,0,0,0,724,93,1,
+		0,0,0,725,726,5,32,0,0,726,727,5,100,0,0,727,728,3,202,101,0,728,729,7,
+		8,0,0,729,730,3,234,117,0,730,740,1,0,0,0,731,732,5,21,0,0,732,736,5,89,
+		0,0,733,734,7,9,0,0,734,736,5,88,0,0,735,731,1,0,0,0,735,733,1,0,0,0,736,
+		737,1,0,0,0,737,738,7,8,0,0,738,740,3,234,117,0,739,725,1,0,0,0,739,735,
+		1,0,0,0,740,95,1,0,0,0,741,742,5,39,0,0,742,743,5,118,0,0,743,744,5,47,
+		0,0,744,745,3,234,117,0,745,97,1,0,0,0,746,747,5,25,0,0,747,748,5,7,0,
+		0,748,753,3,100,50,0,749,750,5,5,0,0,750,752,3,100,50,0,751,749,1,0,0,
+		0,752,755,1,0,0,0,753,751,1,0,0,0,753,754,1,0,0,0,754,99,1,0,0,0,755,753,
+		1,0,0,0,756,757,5,143,0,0,757,763,3,220,110,0,758,759,3,220,110,0,759,
+		760,5,31,0,0,760,761,3,234,117,0,761,763,1,0,0,0,762,756,1,0,0,0,762,758,
+		1,0,0,0,763,101,1,0,0,0,764,765,5,28,0,0,765,766,5,122,0,0,766,103,1,0,
+		0,0,767,768,5,63,0,0,768,769,5,103,0,0,769,770,5,91,0,0,770,105,1,0,0,
+		0,771,772,5,166,0,0,772,773,3,234,117,0,773,107,1,0,0,0,774,775,5,56,0,
+		0,775,776,5,71,0,0,776,781,3,110,55,0,777,778,5,5,0,0,778,780,3,110,55,
+		0,779,777,1,0,0,0,780,783,1,0,0,0,781,779,1,0,0,0,781,782,1,0,0,0,782,
+		109,1,0,0,0,783,781,1,0,0,0,784,785,3,234,117,0,785,786,3,220,110,0,786,
+		787,3,210,105,0,787,111,1,0,0,0,788,789,5,30,0,0,789,790,5,73,0,0,790,
+		791,5,116,0,0,791,792,3,230,115,0,792,793,3,212,106,0,793,113,1,0,0,0,
+		794,796,5,47,0,0,795,797,3,220,110,0,796,795,1,0,0,0,796,797,1,0,0,0,797,
+		799,1,0,0,0,798,800,3,204,102,0,799,798,1,0,0,0,799,800,1,0,0,0,800,801,
+		1,0,0,0,801,802,5,7,0,0,802,804,3,118,59,0,803,805,3,198,99,0,804,803,
+		1,0,0,0,804,805,1,0,0,0,805,115,1,0,0,0,806,824,5,48,0,0,807,808,5,71,
+		0,0,808,811,3,234,117,0,809,810,5,69,0,0,810,812,3,234,117,0,811,809,1,
+		0,0,0,811,812,1,0,0,0,812,825,1,0,0,0,813,814,3,220,110,0,814,815,5,156,
+		0,0,815,817,3,220,110,0,816,818,3,204,102,0,817,816,1,0,0,0,817,818,1,
+		0,0,0,818,819,1,0,0,0,819,820,5,7,0,0,820,822,3,118,59,0,821,823,3,198,
+		99,0,822,821,1,0,0,0,822,823,1,0,0,0,823,825,1,0,0,0,824,807,1,0,0,0,824,
+		813,1,0,0,0,825,117,1,0,0,0,826,831,3,120,60,0,827,828,5,5,0,0,828,830,
+		3,120,60,0,829,827,1,0,0,0,830,833,1,0,0,0,831,829,1,0,0,0,831,832,1,0,
+		0,0,832,119,1,0,0,0,833,831,1,0,0,0,834,835,5,8,0,0,835,836,3,118,59,0,
+		836,842,5,9,0,0,837,838,3,220,110,0,838,839,5,155,0,0,839,843,1,0,0,0,
+		840,843,3,130,65,0,841,843,5,157,0,0,842,837,1,0,0,0,842,840,1,0,0,0,842,
+		841,1,0,0,0,842,843,1,0,0,0,843,845,1,0,0,0,844,846,3,132,66,0,845,844,
+		1,0,0,0,845,846,1,0,0,0,846,933,1,0,0,0,847,849,5,143,0,0,848,850,3,220,
+		110,0,849,848,1,0,0,0,849,850,1,0,0,0,850,933,1,0,0,0,851,852,5,146,0,
+		0,852,853,5,128,0,0,853,933,3,220,110,0,854,858,5,36,0,0,855,856,5,152,
+		0,0,856,859,5,136,0,0,857,859,3,220,110,0,858,855,1,0,0,0,858,857,1,0,
+		0,0,859,862,1,0,0,0,860,861,5,31,0,0,861,863,5,108,0,0,862,860,1,0,0,0,
+		862,863,1,0,0,0,863,933,1,0,0,0,864,865,5,102,0,0,865,866,3,220,110,0,
+		866,867,5,31,0,0,867,868,3,234,117,0,868,933,1,0,0,0,869,870,5,75,0,0,
+		870,873,3,220,110,0,871,872,5,31,0,0,872,874,3,234,117,0,873,871,1,0,0,
+		0,873,874,1,0,0,0,874,933,1,0,0,0,875,876,5,166,0,0,876,933,3,234,117,
+		0,877,880,5,106,0,0,878,879,5,145,0,0,879,881,3,220,110,0,880,878,1,0,
+		0,0,880,881,1,0,0,0,881,884,1,0,0,0,882,883,5,166,0,0,883,885,3,208,104,
+		0,884,882,1,0,0,0,884,885,1,0,0,0,885,886,1,0,0,0,886,888,5,156,0,0,887,
+		889,3,186,93,0,888,887,1,0,0,0,889,890,1,0,0,0,890,888,1,0,0,0,890,891,
+		1,0,0,0,891,893,1,0,0,0,892,894,3,132,66,0,893,892,1,0,0,0,893,894,1,0,
+		0,0,894,933,1,0,0,0,895,897,3,228,114,0,896,895,1,0,0,0,896,897,1,0,0,
+		0,897,927,1,0,0,0,898,900,3,234,117,0,899,898,1,0,0,0,900,901,1,0,0,0,
+		901,899,1,0,0,0,901,902,1,0,0,0,902,920,1,0,0,0,903,905,3,206,103,0,904,
+		906,3,128,64,0,905,904,1,0,0,0,905,906,1,0,0,0,906,921,1,0,0,0,907,909,
+		3,126,63,0,908,910,3,122,61,0,909,908,1,0,0,0,909,910,1,0,0,0,910,921,
+		1,0,0,0,911,921,3,122,61,0,912,921,3,124,62,0,913,921,5,157,0,0,914,916,
+		5,180,0,0,915,917,3,234,117,0,916,915,1,0,0,0,917,918,1,0,0,0,918,916,
+		1,0,0,0,918,919,1,0,0,0,919,921,1,0,0,0,920,903,1,0,0,0,920,907,1,0,0,
+		0,920,911,1,0,0,0,920,912,1,0,0,0,920,913,1,0,0,0,920,914,1,0,0,0,920,
+		921,1,0,0,0,921,928,1,0,0,0,922,924,3,206,103,0,923,925,3,128,64,0,924,
+		923,1,0,0,0,924,925,1,0,0,0,925,928,1,0,0,0,926,928,3,124,62,0,927,899,
+		1,0,0,0,927,922,1,0,0,0,927,926,1,0,0,0,928,930,1,0,0,0,929,931,3,132,
+		66,0,930,929,1,0,0,0,930,931,1,0,0,0,931,933,1,0,0,0,932,834,1,0,0,0,932,
+		847,1,0,0,0,932,851,1,0,0,0,932,854,1,0,0,0,932,864,1,0,0,0,932,869,1,
+		0,0,0,932,875,1,0,0,0,932,877,1,0,0,0,932,896,1,0,0,0,933,121,1,0,0,0,
+		934,935,5,166,0,0,935,936,5,8,0,0,936,937,3,118,59,0,937,938,5,9,0,0,938,
+		939,3,220,110,0,939,940,5,155,0,0,940,941,5,93,0,0,941,123,1,0,0,0,942,
+		943,5,73,0,0,943,944,5,86,0,0,944,945,5,90,0,0,945,125,1,0,0,0,946,948,
+		3,222,111,0,947,946,1,0,0,0,948,949,1,0,0,0,949,947,1,0,0,0,949,950,1,
+		0,0,0,950,960,1,0,0,0,951,955,3,228,114,0,952,954,3,222,111,0,953,952,
+		1,0,0,0,954,957,1,0,0,0,955,953,1,0,0,0,955,956,1,0,0,0,956,960,1,0,0,
+		0,957,955,1,0,0,0,958,960,3,130,65,0,959,947,1,0,0,0,959,951,1,0,0,0,959,
+		958,1,0,0,0,960,127,1,0,0,0,961,963,3,220,110,0,962,964,5,93,0,0,963,962,
+		1,0,0,0,963,964,1,0,0,0,964,967,1,0,0,0,965,967,3,130,65,0,966,961,1,0,
+		0,0,966,965,1,0,0,0,967,129,1,0,0,0,968,986,5,65,0,0,969,986,5,72,0,0,
+		970,973,5,156,0,0,971,974,5,80,0,0,972,974,5,59,0,0,973,971,1,0,0,0,973,
+		972,1,0,0,0,974,986,1,0,0,0,975,976,5,161,0,0,976,977,3,220,110,0,977,
+		983,5,134,0,0,978,981,5,74,0,0,979,982,5,80,0,0,980,982,5,59,0,0,981,979,
+		1,0,0,0,981,980,1,0,0,0,982,984,1,0,0,0,983,978,1,0,0,0,983,984,1,0,0,
+		0,984,986,1,0,0,0,985,968,1,0,0,0,985,969,1,0,0,0,985,970,1,0,0,0,985,
+		975,1,0,0,0,986,131,1,0,0,0,987,1059,5,103,0,0,988,992,7,10,0,0,989,991,
+		3,234,117,0,990,989,1,0,0,0,991,994,1,0,0,0,992,990,1,0,0,0,992,993,1,
+		0,0,0,993,1001,1,0,0,0,994,992,1,0,0,0,995,997,5,69,0,0,996,998,3,234,
+		117,0,997,996,1,0,0,0,998,999,1,0,0,0,999,997,1,0,0,0,999,1000,1,0,0,0,
+		1000,1002,1,0,0,0,1001,995,1,0,0,0,1001,1002,1,0,0,0,1002,1007,1,0,0,0,
+		1003,1004,5,161,0,0,1004,1005,3,220,110,0,1005,1006,5,134,0,0,1006,1008,
+		1,0,0,0,1007,1003,1,0,0,0,1007,1008,1,0,0,0,1008,1060,1,0,0,0,1009,1013,
+		5,86,0,0,1010,1012,3,234,117,0,1011,1010,1,0,0,0,1012,1015,1,0,0,0,1013,
+		1011,1,0,0,0,1013,1014,1,0,0,0,1014,1034,1,0,0,0,1015,1013,1,0,0,0,1016,
+		1018,5,69,0,0,1017,1019,3,228,114,0,1018,1017,1,0,0,0,1018,1019,1,0,0,
+		0,1019,1021,1,0,0,0,1020,1022,3,234,117,0,1021,1020,1,0,0,0,1022,1023,
+		1,0,0,0,1023,1021,1,0,0,0,1023,1024,1,0,0,0,1024,1032,1,0,0,0,1025,1026,
+		5,103,0,0,1026,1028,5,86,0,0,1027,1029,3,234,117,0,1028,1027,1,0,0,0,1029,
+		1030,1,0,0,0,1030,1028,1,0,0,0,1030,1031,1,0,0,0,1031,1033,1,0,0,0,1032,
+		1025,1,0,0,0,1032,1033,1,0,0,0,1033,1035,1,0,0,0,1034,1016,1,0,0,0,1034,
+		1035,1,0,0,0,1035,1047,1,0,0,0,1036,1048,5,65,0,0,1037,1048,5,72,0,0,1038,
+		1039,5,156,0,0,1039,1048,5,80,0,0,1040,1041,5,161,0,0,1041,1042,3,220,
+		110,0,1042,1045,5,134,0,0,1043,1044,5,74,0,0,1044,1046,5,80,0,0,1045,1043,
+		1,0,0,0,1045,1046,1,0,0,0,1046,1048,1,0,0,0,1047,1036,1,0,0,0,1047,1037,
+		1,0,0,0,1047,1038,1,0,0,0,1047,1040,1,0,0,0,1047,1048,1,0,0,0,1048,1060,
+		1,0,0,0,1049,1060,7,11,0,0,1050,1060,5,144,0,0,1051,1052,5,124,0,0,1052,
+		1060,5,132,0,0,1053,1055,5,180,0,0,1054,1056,3,234,117,0,1055,1054,1,0,
+		0,0,1056,1057,1,0,0,0,1057,1055,1,0,0,0,1057,1058,1,0,0,0,1058,1060,1,
+		0,0,0,1059,988,1,0,0,0,1059,1009,1,0,0,0,1059,1049,1,0,0,0,1059,1050,1,
+		0,0,0,1059,1051,1,0,0,0,1059,1053,1,0,0,0,1060,133,1,0,0,0,1061,1069,5,
+		45,0,0,1062,1063,5,48,0,0,1063,1064,3,220,110,0,1064,1065,5,156,0,0,1065,
+		1066,3,220,110,0,1066,1070,1,0,0,0,1067,1068,5,47,0,0,1068,1070,3,220,
+		110,0,1069,1062,1,0,0,0,1069,1067,1,0,0,0,1070,1082,1,0,0,0,1071,1072,
+		5,5,0,0,1072,1080,3,220,110,0,1073,1074,5,115,0,0,1074,1081,5,155,0,0,
+		1075,1078,5,155,0,0,1076,1077,5,103,0,0,1077,1079,5,67,0,0,1078,1076,1,
+		0,0,0,1078,1079,1,0,0,0,1079,1081,1,0,0,0,1080,1073,1,0,0,0,1080,1075,
+		1,0,0,0,1081,1083,1,0,0,0,1082,1071,1,0,0,0,1082,1083,1,0,0,0,1083,1085,
+		1,0,0,0,1084,1086,3,198,99,0,1085,1084,1,0,0,0,1085,1086,1,0,0,0,1086,
+		135,1,0,0,0,1087,1088,5,31,0,0,1088,1093,3,138,69,0,1089,1090,5,5,0,0,
+		1090,1092,3,138,69,0,1091,1089,1,0,0,0,1092,1095,1,0,0,0,1093,1091,1,0,
+		0,0,1093,1094,1,0,0,0,1094,1096,1,0,0,0,1095,1093,1,0,0,0,1096,1097,5,
+		7,0,0,1097,1098,3,140,70,0,1098,137,1,0,0,0,1099,1102,3,18,9,0,1100,1101,
+		5,156,0,0,1101,1103,3,18,9,0,1102,1100,1,0,0,0,1102,1103,1,0,0,0,1103,
+		139,1,0,0,0,1104,1118,3,38,19,0,1105,1118,3,94,47,0,1106,1118,3,96,48,
+		0,1107,1118,3,114,57,0,1108,1118,3,116,58,0,1109,1118,3,134,67,0,1110,
+		1118,3,142,71,0,1111,1118,3,146,73,0,1112,1118,3,148,74,0,1113,1118,3,
+		150,75,0,1114,1118,3,174,87,0,1115,1118,3,106,53,0,1116,1118,3,108,54,
+		0,1117,1104,1,0,0,0,1117,1105,1,0,0,0,1117,1106,1,0,0,0,1117,1107,1,0,
+		0,0,1117,1108,1,0,0,0,1117,1109,1,0,0,0,1117,1110,1,0,0,0,1117,1111,1,
+		0,0,0,1117,1112,1,0,0,0,1117,1113,1,0,0,0,1117,1114,1,0,0,0,1117,1115,
+		1,0,0,0,1117,1116,1,0,0,0,1118,141,1,0,0,0,1119,1131,5,55,0,0,1120,1121,
+		5,156,0,0,1121,1124,3,214,107,0,1122,1123,5,73,0,0,1123,1125,3,202,101,
+		0,1124,1122,1,0,0,0,1124,1125,1,0,0,0,1125,1132,1,0,0,0,1126,1127,5,31,
+		0,0,1127,1132,3,214,107,0,1128,1129,3,220,110,0,1129,1130,3,210,105,0,
+		1130,1132,1,0,0,0,1131,1120,1,0,0,0,1131,1126,1,0,0,0,1131,1128,1,0,0,
+		0,1132,1135,1,0,0,0,1133,1134,5,32,0,0,1134,1136,3,234,117,0,1135,1133,
+		1,0,0,0,1135,1136,1,0,0,0,1136,1141,1,0,0,0,1137,1138,5,5,0,0,1138,1140,
+		3,144,72,0,1139,1137,1,0,0,0,1140,1143,1,0,0,0,1141,1139,1,0,0,0,1141,
+		1142,1,0,0,0,1142,1145,1,0,0,0,1143,1141,1,0,0,0,1144,1146,3,198,99,0,
+		1145,1144,1,0,0,0,1145,1146,1,0,0,0,1146,143,1,0,0,0,1147,1148,5,92,0,
+		0,1148,1159,3,210,105,0,1149,1150,5,120,0,0,1150,1159,3,210,105,0,1151,
+		1152,5,90,0,0,1152,1159,3,204,102,0,1153,1154,5,103,0,0,1154,1159,3,234,
+		117,0,1155,1156,5,89,0,0,1156,1157,5,103,0,0,1157,1159,3,208,104,0,1158,
+		1147,1,0,0,0,1158,1149,1,0,0,0,1158,1151,1,0,0,0,1158,1153,1,0,0,0,1158,
+		1155,1,0,0,0,1159,145,1,0,0,0,1160,1161,5,36,0,0,1161,1164,3,220,110,0,
+		1162,1163,5,31,0,0,1163,1165,5,108,0,0,1164,1162,1,0,0,0,1164,1165,1,0,
+		0,0,1165,1166,1,0,0,0,1166,1167,5,73,0,0,1167,1169,3,202,101,0,1168,1170,
+		3,198,99,0,1169,1168,1,0,0,0,1169,1170,1,0,0,0,1170,147,1,0,0,0,1171,1172,
+		5,17,0,0,1172,1173,3,220,110,0,1173,1174,5,73,0,0,1174,1179,3,202,101,
+		0,1175,1176,5,5,0,0,1176,1177,5,124,0,0,1177,1178,5,47,0,0,1178,1180,5,
+		70,0,0,1179,1175,1,0,0,0,1179,1180,1,0,0,0,1180,1182,1,0,0,0,1181,1183,
+		3,198,99,0,1182,1181,1,0,0,0,1182,1183,1,0,0,0,1183,149,1,0,0,0,1184,1240,
+		5,50,0,0,1185,1186,5,77,0,0,1186,1241,3,166,83,0,1187,1188,5,48,0,0,1188,
+		1189,3,220,110,0,1189,1190,5,156,0,0,1190,1191,3,220,110,0,1191,1192,3,
+		152,76,0,1192,1241,1,0,0,0,1193,1194,5,156,0,0,1194,1197,3,214,107,0,1195,
+		1196,5,73,0,0,1196,1198,3,202,101,0,1197,1195,1,0,0,0,1197,1198,1,0,0,
+		0,1198,1202,1,0,0,0,1199,1200,5,31,0,0,1200,1202,3,214,107,0,1201,1193,
+		1,0,0,0,1201,1199,1,0,0,0,1202,1205,1,0,0,0,1203,1204,5,32,0,0,1204,1206,
+		3,234,117,0,1205,1203,1,0,0,0,1205,1206,1,0,0,0,1206,1211,1,0,0,0,1207,
+		1208,5,5,0,0,1208,1210,3,144,72,0,1209,1207,1,0,0,0,1210,1213,1,0,0,0,
+		1211,1209,1,0,0,0,1211,1212,1,0,0,0,1212,1214,1,0,0,0,1213,1211,1,0,0,
+		0,1214,1215,3,152,76,0,1215,1241,1,0,0,0,1216,1238,3,220,110,0,1217,1220,
+		3,210,105,0,1218,1219,5,32,0,0,1219,1221,3,234,117,0,1220,1218,1,0,0,0,
+		1220,1221,1,0,0,0,1221,1226,1,0,0,0,1222,1223,5,5,0,0,1223,1225,3,144,
+		72,0,1224,1222,1,0,0,0,1225,1228,1,0,0,0,1226,1224,1,0,0,0,1226,1227,1,
+		0,0,0,1227,1229,1,0,0,0,1228,1226,1,0,0,0,1229,1230,3,152,76,0,1230,1239,
+		1,0,0,0,1231,1232,3,212,106,0,1232,1236,5,103,0,0,1233,1234,5,5,0,0,1234,
+		1235,5,77,0,0,1235,1237,3,166,83,0,1236,1233,1,0,0,0,1236,1237,1,0,0,0,
+		1237,1239,1,0,0,0,1238,1217,1,0,0,0,1238,1231,1,0,0,0,1239,1241,1,0,0,
+		0,1240,1185,1,0,0,0,1240,1187,1,0,0,0,1240,1201,1,0,0,0,1240,1216,1,0,
+		0,0,1241,151,1,0,0,0,1242,1243,5,7,0,0,1243,1248,3,154,77,0,1244,1245,
+		5,6,0,0,1245,1247,3,154,77,0,1246,1244,1,0,0,0,1247,1250,1,0,0,0,1248,
+		1246,1,0,0,0,1248,1249,1,0,0,0,1249,1253,1,0,0,0,1250,1248,1,0,0,0,1251,
+		1253,3,170,85,0,1252,1242,1,0,0,0,1252,1251,1,0,0,0,1253,1255,1,0,0,0,
+		1254,1256,3,198,99,0,1255,1254,1,0,0,0,1255,1256,1,0,0,0,1256,153,1,0,
+		0,0,1257,1258,5,66,0,0,1258,1259,3,220,110,0,1259,1260,3,210,105,0,1260,
+		1261,5,5,0,0,1261,1263,1,0,0,0,1262,1257,1,0,0,0,1262,1263,1,0,0,0,1263,
+		1264,1,0,0,0,1264,1269,3,156,78,0,1265,1266,5,5,0,0,1266,1268,3,158,79,
+		0,1267,1265,1,0,0,0,1268,1271,1,0,0,0,1269,1267,1,0,0,0,1269,1270,1,0,
+		0,0,1270,155,1,0,0,0,1271,1269,1,0,0,0,1272,1275,3,206,103,0,1273,1275,
+		5,17,0,0,1274,1272,1,0,0,0,1274,1273,1,0,0,0,1275,1276,1,0,0,0,1276,1284,
+		3,220,110,0,1277,1278,5,36,0,0,1278,1281,3,220,110,0,1279,1280,5,31,0,
+		0,1280,1282,5,108,0,0,1281,1279,1,0,0,0,1281,1282,1,0,0,0,1282,1284,1,
+		0,0,0,1283,1274,1,0,0,0,1283,1277,1,0,0,0,1284,1288,1,0,0,0,1285,1286,
+		5,73,0,0,1286,1289,3,202,101,0,1287,1289,5,93,0,0,1288,1285,1,0,0,0,1288,
+		1287,1,0,0,0,1288,1289,1,0,0,0,1289,1291,1,0,0,0,1290,1292,3,160,80,0,
+		1291,1290,1,0,0,0,1291,1292,1,0,0,0,1292,157,1,0,0,0,1293,1296,5,153,0,
+		0,1294,1297,3,160,80,0,1295,1297,3,156,78,0,1296,1294,1,0,0,0,1296,1295,
+		1,0,0,0,1297,1310,1,0,0,0,1298,1310,3,162,81,0,1299,1302,5,77,0,0,1300,
+		1303,3,164,82,0,1301,1303,3,166,83,0,1302,1300,1,0,0,0,1302,1301,1,0,0,
+		0,1303,1310,1,0,0,0,1304,1310,3,168,84,0,1305,1306,5,73,0,0,1306,1310,
+		3,202,101,0,1307,1310,5,93,0,0,1308,1310,7,12,0,0,1309,1293,1,0,0,0,1309,
+		1298,1,0,0,0,1309,1299,1,0,0,0,1309,1304,1,0,0,0,1309,1305,1,0,0,0,1309,
+		1307,1,0,0,0,1309,1308,1,0,0,0,1310,159,1,0,0,0,1311,1315,3,162,81,0,1312,
+		1313,5,77,0,0,1313,1315,3,164,82,0,1314,1311,1,0,0,0,1314,1312,1,0,0,0,
+		1315,161,1,0,0,0,1316,1321,5,94,0,0,1317,1322,5,47,0,0,1318,1319,3,220,
+		110,0,1319,1320,3,210,105,0,1320,1322,1,0,0,0,1321,1317,1,0,0,0,1321,1318,
+		1,0,0,0,1322,1326,1,0,0,0,1323,1324,3,220,110,0,1324,1325,5,155,0,0,1325,
+		1327,1,0,0,0,1326,1323,1,0,0,0,1326,1327,1,0,0,0,1327,163,1,0,0,0,1328,
+		1329,5,160,0,0,1329,1330,5,94,0,0,1330,1331,3,220,110,0,1331,1332,5,69,
+		0,0,1332,1333,3,220,110,0,1333,1337,3,210,105,0,1334,1335,3,220,110,0,
+		1335,1336,5,155,0,0,1336,1338,1,0,0,0,1337,1334,1,0,0,0,1337,1338,1,0,
+		0,0,1338,165,1,0,0,0,1339,1345,5,145,0,0,1340,1341,5,147,0,0,1341,1345,
+		5,128,0,0,1342,1343,5,169,0,0,1343,1345,5,157,0,0,1344,1339,1,0,0,0,1344,
+		1340,1,0,0,0,1344,1342,1,0,0,0,1345,167,1,0,0,0,1346,1349,5,177,0,0,1347,
+		1349,3,228,114,0,1348,1346,1,0,0,0,1348,1347,1,0,0,0,1349,1350,1,0,0,0,
+		1350,1351,3,212,106,0,1351,1352,5,103,0,0,1352,169,1,0,0,0,1353,1354,5,
+		93,0,0,1354,1355,5,156,0,0,1355,1356,3,220,110,0,1356,1360,5,5,0,0,1357,
+		1358,5,73,0,0,1358,1361,3,202,101,0,1359,1361,5,72,0,0,1360,1357,1,0,0,
+		0,1360,1359,1,0,0,0,1361,1366,1,0,0,0,1362,1363,5,5,0,0,1363,1365,3,172,
+		86,0,1364,1362,1,0,0,0,1365,1368,1,0,0,0,1366,1364,1,0,0,0,1366,1367,1,
+		0,0,0,1367,171,1,0,0,0,1368,1366,1,0,0,0,1369,1370,5,123,0,0,1370,1371,
+		5,139,0,0,1371,1386,3,210,105,0,1372,1373,5,112,0,0,1373,1386,5,97,0,0,
+		1374,1377,5,77,0,0,1375,1378,5,160,0,0,1376,1378,3,166,83,0,1377,1375,
+		1,0,0,0,1377,1376,1,0,0,0,1378,1386,1,0,0,0,1379,1380,7,7,0,0,1380,1381,
+		3,220,110,0,1381,1382,3,210,105,0,1382,1383,5,133,0,0,1383,1386,1,0,0,
+		0,1384,1386,3,168,84,0,1385,1369,1,0,0,0,1385,1372,1,0,0,0,1385,1374,1,
+		0,0,0,1385,1379,1,0,0,0,1385,1384,1,0,0,0,1386,173,1,0,0,0,1387,1388,5,
+		53,0,0,1388,1389,3,234,117,0,1389,1390,3,214,107,0,1390,1395,5,65,0,0,
+		1391,1392,5,77,0,0,1392,1393,3,214,107,0,1393,1394,7,13,0,0,1394,1396,
+		1,0,0,0,1395,1391,1,0,0,0,1395,1396,1,0,0,0,1396,1401,1,0,0,0,1397,1398,
+		5,5,0,0,1398,1400,3,176,88,0,1399,1397,1,0,0,0,1400,1403,1,0,0,0,1401,
+		1399,1,0,0,0,1401,1402,1,0,0,0,1402,1405,1,0,0,0,1403,1401,1,0,0,0,1404,
+		1406,3,198,99,0,1405,1404,1,0,0,0,1405,1406,1,0,0,0,1406,175,1,0,0,0,1407,
+		1413,5,177,0,0,1408,1413,7,12,0,0,1409,1410,5,117,0,0,1410,1411,5,121,
+		0,0,1411,1413,3,224,112,0,1412,1407,1,0,0,0,1412,1408,1,0,0,0,1412,1409,
+		1,0,0,0,1413,177,1,0,0,0,1414,1416,5,49,0,0,1415,1417,3,186,93,0,1416,
+		1415,1,0,0,0,1417,1418,1,0,0,0,1418,1416,1,0,0,0,1418,1419,1,0,0,0,1419,
+		1424,1,0,0,0,1420,1421,5,69,0,0,1421,1423,3,182,91,0,1422,1420,1,0,0,0,
+		1423,1426,1,0,0,0,1424,1422,1,0,0,0,1424,1425,1,0,0,0,1425,1434,1,0,0,
+		0,1426,1424,1,0,0,0,1427,1432,5,5,0,0,1428,1430,3,188,94,0,1429,1431,5,
+		5,0,0,1430,1429,1,0,0,0,1430,1431,1,0,0,0,1431,1433,1,0,0,0,1432,1428,
+		1,0,0,0,1432,1433,1,0,0,0,1433,1435,1,0,0,0,1434,1427,1,0,0,0,1434,1435,
+		1,0,0,0,1435,1436,1,0,0,0,1436,1438,5,166,0,0,1437,1439,3,186,93,0,1438,
+		1437,1,0,0,0,1439,1440,1,0,0,0,1440,1438,1,0,0,0,1440,1441,1,0,0,0,1441,
+		1446,1,0,0,0,1442,1443,5,69,0,0,1443,1445,3,182,91,0,1444,1442,1,0,0,0,
+		1445,1448,1,0,0,0,1446,1444,1,0,0,0,1446,1447,1,0,0,0,1447,1453,1,0,0,
+		0,1448,1446,1,0,0,0,1449,1450,5,5,0,0,1450,1452,3,184,92,0,1451,1449,1,
+		0,0,0,1452,1455,1,0,0,0,1453,1451,1,0,0,0,1453,1454,1,0,0,0,1454,1458,
+		1,0,0,0,1455,1453,1,0,0,0,1456,1457,5,7,0,0,1457,1459,3,190,95,0,1458,
+		1456,1,0,0,0,1458,1459,1,0,0,0,1459,179,1,0,0,0,1460,1461,5,19,0,0,1461,
+		1462,3,234,117,0,1462,1463,5,121,0,0,1463,1464,3,234,117,0,1464,1465,5,
+		7,0,0,1465,1466,3,220,110,0,1466,1467,5,65,0,0,1467,1468,5,5,0,0,1468,
+		1469,3,220,110,0,1469,1470,5,85,0,0,1470,1471,5,5,0,0,1471,1474,5,106,
+		0,0,1472,1473,5,166,0,0,1473,1475,3,208,104,0,1474,1472,1,0,0,0,1474,1475,
+		1,0,0,0,1475,1476,1,0,0,0,1476,1478,3,132,66,0,1477,1479,3,198,99,0,1478,
+		1477,1,0,0,0,1478,1479,1,0,0,0,1479,181,1,0,0,0,1480,1482,3,186,93,0,1481,
+		1480,1,0,0,0,1482,1483,1,0,0,0,1483,1481,1,0,0,0,1483,1484,1,0,0,0,1484,
+		183,1,0,0,0,1485,1507,3,188,94,0,1486,1492,5,87,0,0,1487,1488,3,228,114,
+		0,1488,1489,5,156,0,0,1489,1490,3,228,114,0,1490,1491,3,232,116,0,1491,
+		1493,1,0,0,0,1492,1487,1,0,0,0,1492,1493,1,0,0,0,1493,1507,1,0,0,0,1494,
+		1498,5,103,0,0,1495,1496,5,152,0,0,1496,1499,5,141,0,0,1497,1499,5,126,
+		0,0,1498,1495,1,0,0,0,1498,1497,1,0,0,0,1499,1500,1,0,0,0,1500,1507,5,
+		127,0,0,1501,1502,5,166,0,0,1502,1507,3,234,117,0,1503,1504,3,204,102,
+		0,1504,1505,5,157,0,0,1505,1507,1,0,0,0,1506,1485,1,0,0,0,1506,1486,1,
+		0,0,0,1506,1494,1,0,0,0,1506,1501,1,0,0,0,1506,1503,1,0,0,0,1507,185,1,
+		0,0,0,1508,1515,3,234,117,0,1509,1515,5,97,0,0,1510,1515,5,107,0,0,1511,
+		1515,5,47,0,0,1512,1515,5,48,0,0,1513,1515,5,150,0,0,1514,1508,1,0,0,0,
+		1514,1509,1,0,0,0,1514,1510,1,0,0,0,1514,1511,1,0,0,0,1514,1512,1,0,0,
+		0,1514,1513,1,0,0,0,1515,187,1,0,0,0,1516,1517,5,67,0,0,1517,1519,5,76,
+		0,0,1518,1516,1,0,0,0,1518,1519,1,0,0,0,1519,1520,1,0,0,0,1520,1525,7,
+		7,0,0,1521,1526,5,47,0,0,1522,1523,3,220,110,0,1523,1524,3,210,105,0,1524,
+		1526,1,0,0,0,1525,1521,1,0,0,0,1525,1522,1,0,0,0,1526,1533,1,0,0,0,1527,
+		1528,5,48,0,0,1528,1529,3,220,110,0,1529,1530,5,156,0,0,1530,1531,3,220,
+		110,0,1531,1533,1,0,0,0,1532,1518,1,0,0,0,1532,1527,1,0,0,0,1533,189,1,
+		0,0,0,1534,1536,3,228,114,0,1535,1534,1,0,0,0,1535,1536,1,0,0,0,1536,1538,
+		1,0,0,0,1537,1539,3,234,117,0,1538,1537,1,0,0,0,1539,1540,1,0,0,0,1540,
+		1538,1,0,0,0,1540,1541,1,0,0,0,1541,1563,1,0,0,0,1542,1543,5,103,0,0,1543,
+		1550,5,86,0,0,1544,1551,5,47,0,0,1545,1547,3,234,117,0,1546,1545,1,0,0,
+		0,1547,1548,1,0,0,0,1548,1546,1,0,0,0,1548,1549,1,0,0,0,1549,1551,1,0,
+		0,0,1550,1544,1,0,0,0,1550,1546,1,0,0,0,1551,1564,1,0,0,0,1552,1560,5,
+		129,0,0,1553,1561,5,47,0,0,1554,1558,3,220,110,0,1555,1559,3,210,105,0,
+		1556,1559,5,150,0,0,1557,1559,3,234,117,0,1558,1555,1,0,0,0,1558,1556,
+		1,0,0,0,1558,1557,1,0,0,0,1559,1561,1,0,0,0,1560,1553,1,0,0,0,1560,1554,
+		1,0,0,0,1561,1564,1,0,0,0,1562,1564,5,93,0,0,1563,1542,1,0,0,0,1563,1552,
+		1,0,0,0,1563,1562,1,0,0,0,1563,1564,1,0,0,0,1564,191,1,0,0,0,1565,1566,
+		5,27,0,0,1566,1597,3,194,97,0,1567,1577,5,40,0,0,1568,1569,5,73,0,0,1569,
+		1570,7,14,0,0,1570,1578,3,214,107,0,1571,1575,3,214,107,0,1572,1573,5,
+		5,0,0,1573,1574,5,167,0,0,1574,1576,3,214,107,0,1575,1572,1,0,0,0,1575,
+		1576,1,0,0,0,1576,1578,1,0,0,0,1577,1568,1,0,0,0,1577,1571,1,0,0,0,1578,
+		1598,1,0,0,0,1579,1582,7,8,0,0,1580,1581,5,73,0,0,1581,1583,7,14,0,0,1582,
+		1580,1,0,0,0,1582,1583,1,0,0,0,1583,1584,1,0,0,0,1584,1598,3,194,97,0,
+		1585,1587,7,15,0,0,1586,1588,5,98,0,0,1587,1586,1,0,0,0,1587,1588,1,0,
+		0,0,1588,1595,1,0,0,0,1589,1590,5,103,0,0,1590,1591,5,48,0,0,1591,1592,
+		3,220,110,0,1592,1593,5,156,0,0,1593,1594,3,220,110,0,1594,1596,1,0,0,
+		0,1595,1589,1,0,0,0,1595,1596,1,0,0,0,1596,1598,1,0,0,0,1597,1567,1,0,
+		0,0,1597,1579,1,0,0,0,1597,1585,1,0,0,0,1598,193,1,0,0,0,1599,1616,3,214,
+		107,0,1600,1602,5,97,0,0,1601,1600,1,0,0,0,1601,1602,1,0,0,0,1602,1607,
+		1,0,0,0,1603,1605,5,177,0,0,1604,1606,5,177,0,0,1605,1604,1,0,0,0,1605,
+		1606,1,0,0,0,1606,1608,1,0,0,0,1607,1603,1,0,0,0,1607,1608,1,0,0,0,1608,
+		1609,1,0,0,0,1609,1613,7,3,0,0,1610,1612,3,196,98,0,1611,1610,1,0,0,0,
+		1612,1615,1,0,0,0,1613,1611,1,0,0,0,1613,1614,1,0,0,0,1614,1617,1,0,0,
+		0,1615,1613,1,0,0,0,1616,1601,1,0,0,0,1616,1617,1,0,0,0,1617,195,1,0,0,
+		0,1618,1619,3,226,113,0,1619,1621,3,224,112,0,1620,1622,7,3,0,0,1621,1620,
+		1,0,0,0,1621,1622,1,0,0,0,1622,197,1,0,0,0,1623,1624,5,10,0,0,1624,1629,
+		3,200,100,0,1625,1626,5,5,0,0,1626,1628,3,200,100,0,1627,1625,1,0,0,0,
+		1628,1631,1,0,0,0,1629,1627,1,0,0,0,1629,1630,1,0,0,0,1630,1637,1,0,0,
+		0,1631,1629,1,0,0,0,1632,1633,5,168,0,0,1633,1634,5,159,0,0,1634,1638,
+		7,2,0,0,1635,1636,5,166,0,0,1636,1638,5,79,0,0,1637,1632,1,0,0,0,1637,
+		1635,1,0,0,0,1637,1638,1,0,0,0,1638,199,1,0,0,0,1639,1646,3,220,110,0,
+		1640,1642,3,234,117,0,1641,1640,1,0,0,0,1642,1643,1,0,0,0,1643,1641,1,
+		0,0,0,1643,1644,1,0,0,0,1644,1647,1,0,0,0,1645,1647,5,150,0,0,1646,1641,
+		1,0,0,0,1646,1645,1,0,0,0,1646,1647,1,0,0,0,1647,201,1,0,0,0,1648,1649,
+		5,21,0,0,1649,1655,5,89,0,0,1650,1652,3,234,117,0,1651,1653,5,88,0,0,1652,
+		1651,1,0,0,0,1652,1653,1,0,0,0,1653,1655,1,0,0,0,1654,1648,1,0,0,0,1654,
+		1650,1,0,0,0,1655,203,1,0,0,0,1656,1657,7,16,0,0,1657,205,1,0,0,0,1658,
+		1659,7,17,0,0,1659,207,1,0,0,0,1660,1662,3,234,117,0,1661,1660,1,0,0,0,
+		1662,1663,1,0,0,0,1663,1661,1,0,0,0,1663,1664,1,0,0,0,1664,209,1,0,0,0,
+		1665,1666,7,18,0,0,1666,211,1,0,0,0,1667,1668,7,19,0,0,1668,213,1,0,0,
+		0,1669,1673,3,218,109,0,1670,1672,3,216,108,0,1671,1670,1,0,0,0,1672,1675,
+		1,0,0,0,1673,1671,1,0,0,0,1673,1674,1,0,0,0,1674,215,1,0,0,0,1675,1673,
+		1,0,0,0,1676,1677,3,226,113,0,1677,1678,3,218,109,0,1678,217,1,0,0,0,1679,
+		1681,3,228,114,0,1680,1682,3,232,116,0,1681,1680,1,0,0,0,1681,1682,1,0,
+		0,0,1682,1689,1,0,0,0,1683,1689,3,234,117,0,1684,1685,5,8,0,0,1685,1686,
+		3,214,107,0,1686,1687,5,9,0,0,1687,1689,1,0,0,0,1688,1679,1,0,0,0,1688,
+		1683,1,0,0,0,1688,1684,1,0,0,0,1689,219,1,0,0,0,1690,1694,3,224,112,0,
+		1691,1693,3,222,111,0,1692,1691,1,0,0,0,1693,1696,1,0,0,0,1694,1692,1,
+		0,0,0,1694,1695,1,0,0,0,1695,221,1,0,0,0,1696,1694,1,0,0,0,1697,1698,3,
+		226,113,0,1698,1699,3,224,112,0,1699,223,1,0,0,0,1700,1707,3,228,114,0,
+		1701,1707,3,234,117,0,1702,1703,5,8,0,0,1703,1704,3,220,110,0,1704,1705,
+		5,9,0,0,1705,1707,1,0,0,0,1706,1700,1,0,0,0,1706,1701,1,0,0,0,1706,1702,
+		1,0,0,0,1707,225,1,0,0,0,1708,1709,7,20,0,0,1709,227,1,0,0,0,1710,1722,
+		3,230,115,0,1711,1712,5,8,0,0,1712,1717,3,230,115,0,1713,1714,5,5,0,0,
+		1714,1716,3,230,115,0,1715,1713,1,0,0,0,1716,1719,1,0,0,0,1717,1715,1,
+		0,0,0,1717,1718,1,0,0,0,1718,1720,1,0,0,0,1719,1717,1,0,0,0,1720,1721,
+		5,9,0,0,1721,1723,1,0,0,0,1722,1711,1,0,0,0,1722,1723,1,0,0,0,1723,229,
+		1,0,0,0,1724,1726,5,178,0,0,1725,1727,5,179,0,0,1726,1725,1,0,0,0,1726,
+		1727,1,0,0,0,1727,1730,1,0,0,0,1728,1730,5,179,0,0,1729,1724,1,0,0,0,1729,
+		1728,1,0,0,0,1730,231,1,0,0,0,1731,1732,7,21,0,0,1732,233,1,0,0,0,1733,
+		1734,7,22,0,0,1734,235,1,0,0,0,220,291,306,317,325,327,343,349,358,360,
+		372,388,398,407,413,425,442,444,450,459,467,474,484,493,499,517,528,542,
+		548,556,564,567,569,577,582,590,597,600,610,613,616,626,634,642,649,656,
+		665,668,673,677,682,688,695,713,715,718,723,735,739,753,762,781,796,799,
+		804,811,817,822,824,831,842,845,849,858,862,873,880,884,890,893,896,901,
+		905,909,918,920,924,927,930,932,949,955,959,963,966,973,981,983,985,992,
+		999,1001,1007,1013,1018,1023,1030,1032,1034,1045,1047,1057,1059,1069,1078,
+		1080,1082,1085,1093,1102,1117,1124,1131,1135,1141,1145,1158,1164,1169,
+		1179,1182,1197,1201,1205,1211,1220,1226,1236,1238,1240,1248,1252,1255,
+		1262,1269,1274,1281,1283,1288,1291,1296,1302,1309,1314,1321,1326,1337,
+		1344,1348,1360,1366,1377,1385,1395,1401,1405,1412,1418,1424,1430,1432,
+		1434,1440,1446,1453,1458,1474,1478,1483,1492,1498,1506,1514,1518,1525,
+		1532,1535,1540,1548,1550,1558,1560,1563,1575,1577,1582,1587,1595,1597,
+		1601,1605,1607,1613,1616,1621,1629,1637,1643,1646,1652,1654,1663,1673,
+		1681,1688,1694,1706,1717,1722,1726,1729
 	};
 
 	public static ATN _ATN => Tables.Atn;

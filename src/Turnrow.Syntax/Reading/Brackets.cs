@@ -10,7 +10,7 @@ namespace Turnrow.Syntax.Reading;
 internal static class Brackets
 {
     /// <summary>More brackets inside each other are not read.</summary>
-    public const int Deepest = 50;
+    public const int Deepest = 16;
 
     /// <summary>What is wrong with the brackets from <paramref name="first"/> on; null for nothing.</summary>
     public static Diagnostic? Fault(IReadOnlyList<IToken> tokens, int first = 0)

@@ -33,6 +33,7 @@ internal sealed class LineFaults(LineParser parser)
             if (tokens is [.., { Type: TurnrowLexer.CLOSE }, { Type: TurnrowLexer.WORD }]
                 && Spelling.Nearest(line.Text(last), ["across", "around"]) is { } meant)
                 return UnexpectedWord.Misspelt(LineBuilding.Span(last), line.Text(last), meant);
+            if (tokens.Count > 2 && tokens[^1].Type == TurnrowLexer.JOIN) return LineUnfinished.AtJoin(LineBuilding.Span(last), TextSpan.FromBounds(LineBuilding.Span(tokens[^2]).Start, LineBuilding.Span(last).End), tokens[^2].Type == TurnrowLexer.COMMA);
             return LineUnfinished.At(
                 LineBuilding.Span(last).End, line.Text(last), expected, example, _mends.Find(tokens, error, line));
         }
@@ -59,6 +60,7 @@ internal sealed class LineFaults(LineParser parser)
         var (span, word) = (LineBuilding.Span(wrong), line.Text(wrong));
         if (SecondWord(tokens, wrong, line) is { } name) return name;
         if (second == TurnrowLexer.IN && IsOrdinal(word)) return UnexpectedWord.ChainFromHook(span, word);
+        if (second == TurnrowLexer.NUMBER && word.Equals("tog", StringComparison.OrdinalIgnoreCase)) return UnexpectedWord.Together(span, word);
         if (second == TurnrowLexer.NUMBER && PrintHabits.Unit(word) is { } unit) return UnexpectedWord.Unit(span, word, unit);
         if (second != TurnrowLexer.NEXT) return null;
         if (first == TurnrowLexer.SKIP_WORD) return UnexpectedWord.SkipNext(span, word);

@@ -51,7 +51,11 @@ public sealed record AcceptStatement(NameSyntax Warning, NameSyntax? Of, QuotedS
 /// <param name="Span">Where it stands.</param>
 public sealed record SwatchStatement(
     NameSyntax Stitch, NumberSyntax Stitches, NumberSyntax Rows, NumberSyntax Weight, bool InOunces, NameSyntax? Yarn, TextSpan Span)
-    : StatementSyntax(Span);
+    : StatementSyntax(Span)
+{
+    /// <summary>True of <c>swatch shells: 6 repeats and 12 rows weigh 7 g</c>: repeats of a stitch pattern are counted, not stitches.</summary>
+    public bool OfRepeats { get; init; }
+}
 
 /// <summary><c>made S: back 45.5 cm wide, 38 cm high</c>: what the finished sample measures.</summary>
 public sealed record MadeStatement(NameSyntax Size, NameSyntax Piece, IReadOnlyList<MadePartSyntax> Parts, TextSpan Span) : StatementSyntax(Span);

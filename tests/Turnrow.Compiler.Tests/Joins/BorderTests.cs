@@ -30,6 +30,17 @@ public sealed class BorderTests
         Assert.Equal(corners, Corners(border));
     }
 
+    // Both corners at the end of such a strip are its one stitch, and 3 go into it once.
+    [Fact]
+    public void A_strip_of_one_stitch_has_a_corner_at_each_end()
+    {
+        const string Strip = "terms US\ngauge sc: 20 stitches and 20 rows to 10 cm\nturn sc: ch 1 does not count\npiece front\n  begin with 1 stitches\n  row 1 RS: sc across\n  straight 9 rows\n  fasten off\n";
+        var around = Compiled.Whole(Strip + $"piece border picked up around {FromTop}: {Rates} = 26\n  round 2: (sc to corner, 3 sc in corner) around, sc across = 30\n").Clean();
+        Assert.Equal("2 15", string.Join(' ', Enumerable.Range(1, 26).Where(at => around.Row(1, "border").Work!.Tops.Slice(at - 1, 1).HasCorners)));
+        var along = Compiled.Whole(Strip + $"piece border picked up along front right edge and front last row: {Rates} = 13\n  row 2: sc to corner, 3 sc in corner, sc across = 15\n").Clean();
+        Assert.Equal([13, 15], along.Counts("border"));
+    }
+
     [Fact]
     public void With_the_wrong_side_facing_too() => Assert.Equal(
         "2 23 36 57",

@@ -37,6 +37,7 @@ public static class Mirror
             Piece = Counterpart(pattern, up.Piece),
             OnSameBase = Counterpart(pattern, up.Piece) == up.Piece,
             Edges = [.. up.Edges.Reverse().Select(TurnedOver)],
+            FromOtherEnd = !up.FromOtherEnd,
         },
         AcrossOf across => new AcrossOf([.. across.Pieces.Reverse().Select(piece => Counterpart(pattern, piece))]),
         _ => start,
@@ -66,6 +67,7 @@ public static class Mirror
         LeaveForLater later => later with { Edge = Swap(later.Edge) },
         AddAtEdge add => add with { Edge = Swap(add.Edge) },
         NameEdge name => name with { Edge = Swap(name.Edge) },
+        EdgedIn edged => edged with { Schedules = edged.Schedules.Select(s => s with { Edge = Swap(s.Edge) }).ToList() },
         Shape shape => shape with { Schedules = shape.Schedules.Select(s => s with { Edge = Swap(s.Edge) }).ToList() },
         _ => statement,
     };

@@ -27,6 +27,26 @@ public sealed class NaiveGenTests
     }
 
     [Fact]
+    public void Pictures_are_worked_in_rows_and_rounds_and_mirrored()
+    {
+        var (rows, rounds, mirrored) = (0, 0, 0);
+        NaiveGen.Valid.Sample(
+            pattern =>
+            {
+                foreach (var piece in pattern.Pieces)
+                {
+                    var shown = Mirror.Resolve(pattern, piece).Statements.OfType<StraightIn>().Where(line => line.Pattern is Picture).ToList();
+                    rows += shown.Exists(line => !line.IsRound) ? 1 : 0;
+                    rounds += shown.Exists(line => line.IsRound) ? 1 : 0;
+                    mirrored += shown.Count > 0 && piece.Start is MirrorOf ? 1 : 0;
+                }
+            },
+            iter: 3000,
+            threads: 1);
+        Assert.True(rows > 60 && rounds > 3 && mirrored > 10, $"{rows} in rows, {rounds} in rounds, {mirrored} mirrored");
+    }
+
+    [Fact]
     public void A_number_off_by_one_is_often_noticed()
     {
         var (faulty, sound, unclear) = (0, 0, 0);
@@ -91,7 +111,7 @@ public sealed class NaiveGenTests
             threads: 1);
         Assert.Equal(11, starts.Count);
         Assert.True(mirrored.Count >= 5, string.Join(", ", mirrored));
-        Assert.Equal(16, statements.Count);
+        Assert.Equal(17, statements.Count);
         Assert.Contains(typeof(WithYarn), words);
         Assert.Contains(typeof(ToCorner), words);
         Assert.Contains(typeof(Hold), words);
@@ -101,7 +121,7 @@ public sealed class NaiveGenTests
         Assert.True(mirroredCorners > 20, $"only {mirroredCorners} mirrored pieces with corners");
         Assert.True(rounds > 500 && mirroredRounds > 20 && around > 5, $"{rounds} lines of rounds, {mirroredRounds} mirrored pieces with rounds, {around} pieces picked up around");
         Assert.True(forSome > 100, $"only {forSome} lines for some sizes");
-        Assert.True(several > 100 && oneOfSeveral > 20 && eachOfSeveral > 5 && seams > 400, $"{several} pieces made several times, {seams} seams, {oneOfSeveral} of one of several, {eachOfSeveral} of each");
+        Assert.True(several > 100 && oneOfSeveral > 20 && eachOfSeveral > 2 && seams > 400, $"{several} pieces made several times, {seams} seams, {oneOfSeveral} of one of several, {eachOfSeveral} of each");
         Assert.True(sides > 8 && joined > 50, $"{sides} seams of a motif's side, {joined} pieces joined as they are worked");
         Assert.True(roundCorners > 50, $"only {roundCorners} borders round corners");
         Assert.True(words.Count >= 15, string.Join(", ", words.Select(type => type.Name)));

@@ -23,7 +23,7 @@ public sealed record NaivePattern(
 }
 
 /// <summary>Rows over so many times a multiple and some stitches more; when all are worked, those from one of them on come again.</summary>
-public sealed record StitchPattern(string Name, int Multiple, int Plus, IReadOnlyList<IReadOnlyList<Word>> Rows, int AgainFrom)
+public record StitchPattern(string Name, int Multiple, int Plus, IReadOnlyList<IReadOnlyList<Word>> Rows, int AgainFrom)
 {
     public bool Fits(int stitches) => stitches >= Multiple + Plus && (stitches - Plus) % Multiple == 0;
 
@@ -33,6 +33,21 @@ public sealed record StitchPattern(string Name, int Multiple, int Plus, IReadOnl
         while (worked >= Rows.Count)
             worked -= Rows.Count - AgainFrom;
         return Rows[worked];
+    }
+}
+
+/// <summary>
+/// A picture in yarns, as it is drawn: the top line first, each letter one stitch. The bottom line is the first row, which has the right side; whichever
+/// way a row is worked, the cloth shows the picture as it stands, again and again beside itself and above.
+/// </summary>
+public sealed record Picture(string Name, string Stitch, IReadOnlyList<string> Lines, IReadOnlyList<(char Letter, string Yarn)> Keys)
+    : StitchPattern(Name, Lines[0].Length, 0, [.. Lines.Select(_ => (IReadOnlyList<Word>)[new Across(Stitch)])], 0)
+{
+    /// <summary>The yarn of a stitch, so many from the right edge of a row that comes when so many were worked.</summary>
+    public string Yarn(int worked, int fromRight)
+    {
+        var letter = Lines[Lines.Count - 1 - (worked % Lines.Count)][Multiple - 1 - (fromRight % Multiple)];
+        return Keys.First(key => key.Letter == letter).Yarn;
     }
 }
 
@@ -97,6 +112,9 @@ public enum RimEdge { Right, LastRow, Left, Foundation }
 /// </summary>
 public sealed record PickedUpRim(string Piece, IReadOnlyList<RimEdge> Edges, string Stitch, int Stitches, int PerRows, int? InCorner, bool Around) : Start
 {
+    /// <summary>True of a mirror: its walk goes along the same edges from the other end.</summary>
+    public bool FromOtherEnd { get; init; }
+
     /// <summary>True of a mirror whose base has none: it is picked up where, turned over, its model was.</summary>
     public bool OnSameBase { get; init; }
 

@@ -35,6 +35,12 @@ public sealed record Straight(Sized Rows) : Statement;
 /// <summary>`straight 8 rows, in shells`; without a name it goes on in what the piece is worked in.</summary>
 public sealed record StraightIn(StitchPattern Pattern, Sized Rows, bool IsNamed) : Statement;
 
+/// <summary>
+/// `straight 8 rows, in shells, edges in sc`, or with schedules `shape 8 rows, in shells, edges in sc: …`; without a name it goes on between the edges
+/// that are there.
+/// </summary>
+public sealed record EdgedIn(StitchPattern Pattern, Sized Rows, bool IsNamed, string Stitch, IReadOnlyList<Schedule> Schedules) : Statement;
+
 public sealed record LeaveAtEdge(Sized Stitches, EdgeRef Edge) : Statement;
 
 /// <summary>`leave 4 for later at left edge`.</summary>

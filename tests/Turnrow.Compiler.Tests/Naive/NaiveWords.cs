@@ -103,6 +103,9 @@ public enum EachOf { Stitch, StitchAndSpace, Space }
 /// <summary>`dc in each st and sp`.</summary>
 public sealed record InEach(string Stitch, EachOf Of) : Word;
 
+/// <summary>`dc in each st and sp to corner`, `… until 2 remain before corner`.</summary>
+public sealed record InEachToCorner(string Stitch, EachOf Of, int Remain = 0) : Word;
+
 /// <summary>`dc inc 8 evenly`.</summary>
 public sealed record Evenly(string Stitch, bool Increase, Sized Count) : Word;
 

@@ -170,6 +170,8 @@ public sealed class NaiveWorker
         if (up.OnSameBase && !Rim.AreAlike(walk, Rim.Walk(from, [.. up.Edges.Reverse().Select(Mirror.TurnedOver)], up.Around)))
             throw new UnclearException("the base has no mirror, and its edges are not alike");
         var row = Rim.PickedUp(walk, up);
+        if (up.FromOtherEnd && !Rim.CornersLieAlike(row, Rim.PickedUp([.. Enumerable.Reverse(walk)], up)))
+            throw new UnclearException("1 in 2 rows falls otherwise from the other end, so that it is no mirror image between its corners");
         if (up.Claim is { } claim && claim[result.Size] != row.Count)
             throw new UnworkableException(FormattableString.Invariant($"claimed {claim[result.Size]}, calculated {row.Count}"));
         result.PickedUpRows = walk.Where(place => place.Row > 0).Select(place => place.Row).ToList();

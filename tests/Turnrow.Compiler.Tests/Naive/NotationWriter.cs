@@ -42,6 +42,15 @@ public static class NotationWriter
 
     private static void WriteStitchPattern(StringBuilder text, StitchPattern pattern)
     {
+        if (pattern is Picture picture)
+        {
+            Line(text, $"stitch pattern {picture.Name} from picture in {picture.Stitch}, over multiple of {N(picture.Multiple)}");
+            foreach (var (letter, yarn) in picture.Keys)
+                Line(text, $"  key \"{letter}\" is {yarn}");
+            foreach (var line in picture.Lines)
+                Line(text, $"  | {string.Join(' ', line.ToCharArray())} |");
+            return;
+        }
         var plus = pattern.Plus > 0 ? $" + {N(pattern.Plus)}" : "";
         Line(text, $"stitch pattern {pattern.Name} over multiple of {N(pattern.Multiple)}{plus}");
         for (var row = 0; row < pattern.Rows.Count; row++)
@@ -144,7 +153,8 @@ public static class NotationWriter
         RowLine row => $"{(row.IsRound ? "round" : "row")}{Number(row)}: {Words(row.Words)}",
         RowsLine rows => $"{Rows(rows)} {rows.Span.From} to {rows.Span.Last}: {Words(rows.Words)}",
         Straight straight => $"straight {straight.Rows} {Rows(straight)}",
-        StraightIn straight => $"straight {straight.Rows} rows{(straight.IsNamed ? $", in {straight.Pattern.Name}" : "")}",
+        StraightIn straight => $"straight {straight.Rows} {Rows(straight)}{(straight.IsNamed ? $", in {straight.Pattern.Name}" : "")}",
+        EdgedIn edged => $"{(edged.Schedules.Count > 0 ? "shape" : "straight")} {edged.Rows} rows{(edged.IsNamed ? $", in {edged.Pattern.Name}, edges in {edged.Stitch}" : "")}{(edged.Schedules.Count > 0 ? ": " : "")}{string.Join("; ", edged.Schedules.Select(Text))}",
         LeaveAtEdge leave => $"leave {leave.Stitches} at {Edge(leave.Edge)}",
         LeaveForLater later => $"leave {later.Stitches} for later at {Edge(later.Edge)}",
         AddAtEdge add => $"add {add.Stitches} at {Edge(add.Edge)}{(add.OneRowApart ? ", one row apart" : "")}",
@@ -237,6 +247,7 @@ public static class NotationWriter
         SlipOver slip => $"slip over {slip.Count}",
         LeaveUnworked leave => (leave.Count is null ? "leave the rest" : $"leave {leave.Count}") + (leave.ForLater ? " for later" : ""),
         InEach inEach => $"{inEach.Stitch} in each {Text(inEach.Of)}",
+        InEachToCorner inEach => $"{inEach.Stitch} in each {Text(inEach.Of)} {(inEach.Remain == 0 ? "to corner" : $"until {N(inEach.Remain)} remain before corner")}",
         Evenly evenly => $"{evenly.Stitch} {(evenly.Increase ? "inc" : "dec")} {evenly.Count} evenly",
         SpreadOver spread => $"{spread.Stitch} across with ({Words(spread.Words)}) {spread.Times} times evenly{(spread.AtEachEnd is { } ends ? $", {ends} at each end" : "")}",
         EachByKind each => $"{each.Stitch} in each st and {N(each.InSpace)} {each.Stitch} in each sp",
@@ -248,6 +259,7 @@ public static class NotationWriter
 
     private static string InGroup(Word word) => word is Into into
         ? into.Count == 1 ? into.Stitch : $"{N(into.Count)} {into.Stitch}"
+        : word is Repeat repeat ? $"({string.Join(", ", repeat.Words.Select(InGroup))}) {End(repeat)}"
         : Text(word);
 
     private static string Text(Target target) => target.Place switch

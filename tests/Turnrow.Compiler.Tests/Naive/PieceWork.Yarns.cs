@@ -62,6 +62,23 @@ public sealed partial class PieceWork
         return null;
     }
 
+    private (Picture Picture, int Worked)? _picture;
+
+    /// <summary>
+    /// The picture's yarns from right to left, in a mirrored piece from left to right; in the hand is then what the row's last stitch has, in a mirrored piece
+    /// that of the original's row.
+    /// </summary>
+    private void Show(int places)
+    {
+        if (_picture is not { } shown)
+            return;
+        var yarns = Enumerable.Range(0, places).Select(at => shown.Picture.Yarn(shown.Worked, at)).ToList();
+        _after = _order == Side.RS ? yarns[^1] : yarns[0];
+        if (isMirrored)
+            yarns.Reverse();
+        (_rowYarns, _picture) = (yarns, null);
+    }
+
     /// <summary>The yarns of a row's places from right to left, and the yarn in the hand behind it.</summary>
     private IReadOnlyList<string> TakeRowYarns(int places)
     {

@@ -91,6 +91,7 @@ public sealed partial class PieceWork(PieceResult result, TurnTable turns, bool 
             case RowsLine rows: WorkRowsLine(rows); break;
             case Straight straight: GoOnAs(straight); WorkShape(straight.Rows[Size], []); break;
             case StraightIn straight: WorkIn(straight); break;
+            case EdgedIn edged: WorkEdged(edged); break;
             case Shape shape: GoOnAs(shape); CheckSpan(shape.Span); WorkShape(shape.Span.Count(Size), shape.Schedules); break;
             case SpreadSchedule spread: GoOnAs(spread); Spread(spread); break;
             case SlopeAround slope: GoOnAs(slope); Slope(slope); break;
@@ -145,13 +146,21 @@ public sealed partial class PieceWork(PieceResult result, TurnTable turns, bool 
     private void WorkIn(StraightIn straight)
     {
         GoOnAs(straight);
+        if (_edged?.Pattern == straight.Pattern)
+            throw new UnclearException("the pattern had edges, and then none");
         var worked = _in is { } before && before.Pattern == straight.Pattern ? before.Worked : 0;
         if (worked == 0 && !straight.IsNamed)
             throw new UnworkableException("the piece is worked in no pattern that could go on");
         if (worked == 0 && !straight.Pattern.Fits(Ahead().Count))
             throw new UnworkableException("the stitches are no whole number of repeats");
+        // The bottom line is a right-side row.
+        if (worked == 0 && straight is { Pattern: Picture, IsRound: false } && result.Rows.Count > 0 && _side == Side.WS)
+            throw new UnworkableException("the picture would begin on the wrong side");
+        if (straight is { Pattern: Picture, IsRound: true } && _side == Side.WS)
+            throw new UnclearException("a picture in rounds is seen from the outside");
         for (var row = 0; row < straight.Rows[Size]; row++)
         {
+            _picture = straight.Pattern is Picture picture ? (picture, worked) : null;
             WorkWords(straight.Pattern.Row(worked));
             _in = (straight.Pattern, ++worked);
         }
@@ -221,6 +230,7 @@ public sealed partial class PieceWork(PieceResult result, TurnTable turns, bool 
         if (wordSide == Side.WS)
             _rowYarns.Reverse();
         _after = work.YarnAfter(begun);
+        Show(work.Made.Count);
         if (work.BeforeMarker is not null && (words.Count == 1 || !_inRounds || !_afterRound || _way != RoundsWay.Spiral || _lastWay != RoundsWay.Spiral))
             throw new UnworkableException("there is no marker to move");
         MakeRow(Frame.InWorkingOrder(work.Made, wordSide));
@@ -381,7 +391,7 @@ public sealed partial class PieceWork(PieceResult result, TurnTable turns, bool 
             throw new UnworkableException("the row has no stitch");
         if (TakesYarn is { } takes && result.Rows.Count == 0)
             result.Yarn = takes(Frame.StartOf(_side)) ? YarnAt.GoesOn : YarnAt.JoinedAnew;
-        _in = null;
+        (_in, _edged) = (null, null);
         if (_inRounds)
             CheckNoStepAtRound();
         // The pile where the row starts is what the row before left there: this one starts at the turn. A round has no row-ends.

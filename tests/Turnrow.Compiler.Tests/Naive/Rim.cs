@@ -33,6 +33,10 @@ public static class Rim
     public static bool AreAlike(List<RimPlace> one, List<RimPlace> other) =>
         one.Select(place => (place.Row, place.IsCorner)).SequenceEqual(Enumerable.Reverse(other).Select(place => (place.Row, place.IsCorner)));
 
+    /// <summary>True if two rows, one met from the other's end, have their corners at the same stitches.</summary>
+    public static bool CornersLieAlike(List<Place> one, List<Place> other) =>
+        one.Select(place => place.IsCorner).SequenceEqual(Enumerable.Reverse(other).Select(place => place.IsCorner));
+
     /// <summary>The stitches that are picked up, in the order of the walk; the middle one of a corner's is a corner.</summary>
     public static List<Place> PickedUp(List<RimPlace> walk, PickedUpRim up)
     {

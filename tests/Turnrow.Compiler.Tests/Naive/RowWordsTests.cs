@@ -14,6 +14,14 @@ public sealed class RowWordsTests
     }
 
     [Fact]
+    public void Chains_of_a_stitch_beside_others_are_a_fault()
+    {
+        var leaf = new NaiveStitch("leaf", "(2 dc, ch 1) in one place", 1, ["dc", "dc", Place.Space]);
+        Assert.Contains("beside other chains", Pieces.Fault(new BeginWith(6), Pieces.Row(new Each("dc", 1), new Special(leaf, 1), new Space(2), new Skip(1), new Across("dc"))), StringComparison.Ordinal);
+        Assert.Equal(8, Pieces.Worked(new BeginWith(6), Pieces.Row(new Each("dc", 1), new Special(leaf, 2), new Each("dc", 1), new Space(2), new Each("dc", 2))).Rows[0].Stitches);
+    }
+
+    [Fact]
     public void A_row_one_short_or_one_over_is_a_fault()
     {
         Assert.Contains("1 places are left", Pieces.Fault(new BeginWith(6), Pieces.Row(new Each("dc", 5))), StringComparison.Ordinal);

@@ -81,6 +81,7 @@ public sealed partial class RowWork(IReadOnlyList<Place> below, int size, bool i
             case SlipOver slip: SlipOverFirst(slip.Count[size]); break;
             case LeaveUnworked leave: LeaveLast(leave.Count?[size] ?? Remaining, leave.ForLater); break;
             case InEach inEach: InEachPlace(inEach); break;
+            case InEachToCorner inEach: InEachBeforeCorner(inEach); break;
             case Evenly evenly: SpreadEvenly(evenly); break;
             case SpreadOver spread: SpreadOut(spread); break;
             case EachByKind each: Many(Remaining, () => ByKind(each)); break;
@@ -117,6 +118,8 @@ public sealed partial class RowWork(IReadOnlyList<Place> below, int size, bool i
     /// <summary>Chains go on the chains before them, unless these have another yarn.</summary>
     private void Chain()
     {
+        if (ChainsMeet(ofStitch: false))
+            throw new UnworkableException("chains of a stitch lie beside other chains");
         if (_made is not [.., { IsSpace: true }] || _yarns is [.., var last] && last.From == _made.Count)
             _made.Add(new Place(Place.Space));
     }
@@ -162,16 +165,23 @@ public sealed partial class RowWork(IReadOnlyList<Place> below, int size, bool i
     private void GroupInPlace(Group group) => Carry(() =>
     {
         GoTo(group.Target);
-        foreach (var word in group.Words)
+        AllInPlace(group.Words);
+    });
+
+    private void AllInPlace(IEnumerable<Word> words)
+    {
+        foreach (var word in words)
         {
             if (word is Into into)
                 Many(into.Count, () => Make(into.Stitch));
+            else if (word is Repeat repeat)
+                Many(repeat.Count[size], () => AllInPlace(repeat.Words));
             else if (word is MarkCorner)
                 Mark();
             else
                 Chain();
         }
-    });
+    }
 
     private void GoTo(Target target)
     {
@@ -266,6 +276,25 @@ public sealed partial class RowWork(IReadOnlyList<Place> below, int size, bool i
         }
         if (lastOfKind >= 0)
             _meant = place => IsMeant(place, inEach.Of);
+    }
+
+    /// <summary>Up to the corner, or the round's end where the first corner comes again: what is not of the kind is passed over, at the end too.</summary>
+    private void InEachBeforeCorner(InEachToCorner inEach)
+    {
+        var end = _at + Math.Min(Remaining, NotBelowZero(BeforeCorner() - inEach.Remain));
+        if (end > _at && below.Skip(_at).Take(end - _at).All(place => !IsMeant(place, inEach.Of)))
+            throw new UnworkableException("no such place comes before the corner");
+        while (_at < end)
+        {
+            if (IsMeant(below[_at], inEach.Of))
+                Carry(() =>
+                {
+                    TakeAny();
+                    Make(inEach.Stitch);
+                });
+            else
+                PassOne();
+        }
     }
 
     private static bool IsMeant(Place place, EachOf of) => of switch

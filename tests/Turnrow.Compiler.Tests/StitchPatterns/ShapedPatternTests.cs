@@ -62,6 +62,14 @@ public sealed class ShapedPatternTests
         }
     }
 
+    // A row that says what goes into stitches and what into spaces stops before the edge, as any other does.
+    [Fact]
+    public void What_goes_into_stitches_and_spaces_stays_between_the_edges()
+    {
+        var made = Compiled.Whole("terms US\nstitch pattern net over multiple of 4 + 1\nrow 1: sc, (ch 3, skip 3, sc) across\nrow 2: sc in each st and 3 sc in each sp\npiece back\nbegin with 24 stitches\nrow: sc across\nstraight 4 rows, in net, edges in sc\nshape 4 rows: inc 1 at both edges every 2 rows\n").Clean();
+        Assert.Equal([24, 9, 24, 9, 24, 9, 26, 11, 28], made.Counts());
+    }
+
     [Fact]
     public void A_count_that_is_no_multiple_has_edges_at_both_sides()
     {

@@ -37,7 +37,7 @@ public class FoldingTests
         Assert.Equal(
             """
             Ch 21 (25, 31).
-            Row 1 (RS): Sc in 2nd ch from hook (skipped 1 ch does not count), sc in each ch across. [20 (24, 30) sc]
+            Row 1 (RS): Sc in 2nd ch from hook (skipped ch does not count as a st), sc in each ch across. [20 (24, 30) sc]
             Row 2 (WS): Ch 1 (does not count as a st here and throughout), turn, sc in each sc across. [20 (24, 30) sc]
             Rows 3-4 (3-6, 3-4): Repeat Row 2. [20 (24, 30) sc in each row]
             Row 5 (7, 5) (RS): Ch 1, turn, sc2tog over first 2 sc (decrease), sc in each sc to last 2 sts, sc2tog over last 2 sc (decrease). [18 (22, 28) sc]

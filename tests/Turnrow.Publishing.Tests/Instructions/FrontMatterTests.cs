@@ -65,14 +65,14 @@ public class FrontMatterTests
     [Theory]
     [InlineData("finished bust is 90 cm", "- Bust: 90 cm (35 1/2 in); to fit 86 cm, with 4 cm of ease\n")]
     [InlineData("finished neck-opening is 60 cm", "- Neck opening: 60 cm (23 1/2 in); to go over a head of 57 cm\n")]
-    [InlineData("finished neck-opening is 55 cm, stretches by 12.5 %", "- Neck opening: 55 cm (21 3/4 in); to go over a head of 57 cm, it stretches by 12.5 %\n")]
+    [InlineData("finished neck-opening is 55 cm, stretches by 12.5 %", "- Neck opening: 55 cm (21 3/4 in); to go over a head of 57 cm, it stretches by 12.5%\n")]
     [InlineData("finished neck-opening is 40 cm, opens", "- Neck opening: 40 cm (15 3/4 in)\n")]
     [InlineData("finished hip-length is 60 cm", "- Hip length: 60 cm (23 1/2 in)\n")]
-    [InlineData("finished hip-length is 60 cm", "- Hip length: 58 cm (22 3/4 in) (length chart of the same standard; numbers from memory)\n")]
+    [InlineData("finished hip-length is 60 cm", "- Hip length: 58 cm (22 3/4 in) (length chart of the same standard)\n")]
     public void What_is_finished_is_told_beside_the_body(string finished, string line) =>
         Assert.Contains(line, Written.Of($"sizes S\nbody women, cm\npiece panel\nbegin with 4 stitches\nrow 1 RS: sc across\n{finished}"), StringComparison.Ordinal);
 
     [Fact]
     public void A_size_is_chosen_by_a_width() =>
-        Assert.Contains("Choose the size whose bust", Written.Of("sizes S, M\nbody women, cm\npiece panel\nbegin with 4 stitches\nrow 1 RS: sc across\nfinished hip-length is 60 cm\nfinished neck-opening is 60 cm\nfinished bust is 90 (100) cm"), StringComparison.Ordinal);
+        Assert.Contains("Choose the size made for the bust", Written.Of("sizes S, M\nbody women, cm\npiece panel\nbegin with 4 stitches\nrow 1 RS: sc across\nfinished hip-length is 60 cm\nfinished neck-opening is 60 cm\nfinished bust is 90 (100) cm"), StringComparison.Ordinal);
 }

@@ -20,6 +20,13 @@ public sealed class GrowingRowsTests
         + "row 4: 3 dc in first, (ch 1, skip 1, dc) until 2 remain, ch 1, skip 1, 3 dc in last; row 5: 3 dc in first, dc in each st and sp until 1 remains, 3 dc in last; ";
 
     [Fact]
+    public void What_draws_in_by_pairs_of_rounds_is_told_once_with_its_counts()
+    {
+        var panel = Written.Piece(Head + "piece panel\nbegin with 36 stitches\nround 1: sc around\nshape 10 rounds: dec 4 evenly every 2 rounds, stacked\n");
+        Assert.Contains("Repeat the last 2 rounds 4 more times, but work 1 sc fewer before each sc2tog than the time before:\n- Round 5 [28 sc]\n", panel, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_square_that_grows_is_told_once()
     {
         var panel = Panel("", $"{Square}rounds 3 to 8: {Side}");

@@ -10,9 +10,9 @@ namespace Turnrow.Publishing.Tests.Instructions;
 public class OpeningTests
 {
     [Theory]
-    [InlineData("", "sc", "Ch 21.", "Sc in 2nd ch from hook (skipped 1 ch does not count), sc in each ch across. [20 sc]")]
+    [InlineData("", "sc", "Ch 21.", "Sc in 2nd ch from hook (skipped ch does not count as a st), sc in each ch across. [20 sc]")]
     [InlineData("turn hdc: ch 2 counts", "hdc", "Ch 21.", "Hdc in 3rd ch from hook (skipped 2 ch count as 1 hdc), hdc in each ch across. [20 hdc]")]
-    [InlineData("turn hdc: ch 2 does not count", "hdc", "Ch 22.", "Hdc in 3rd ch from hook (skipped 2 ch do not count), hdc in each ch across. [20 hdc]")]
+    [InlineData("turn hdc: ch 2 does not count", "hdc", "Ch 22.", "Hdc in 3rd ch from hook (skipped 2 ch do not count as sts), hdc in each ch across. [20 hdc]")]
     [InlineData("", "dc", "Ch 22.", "Dc in 4th ch from hook (skipped 3 ch count as 1 dc), dc in each ch across. [20 dc]")]
     [InlineData("", "tr", "Ch 23.", "Tr in 5th ch from hook (skipped 4 ch count as 1 tr), tr in each ch across. [20 tr]")]
     public void A_foundation_says_its_chains_and_which_chain_comes_first(string rule, string stitch, string chain, string row)
@@ -28,11 +28,32 @@ public class OpeningTests
     [InlineData("shell in next, skip 1, dc across", "Ch 23.", "4 dc in 4th ch from hook (skipped 3 ch count as 1 dc) (completes 1 SH), skip next ch, dc in each ch across. [1 SH, 18 dc]")]
     [InlineData("(2 dc, ch 1, dc) in first, dc across", "Ch 23.", "(Dc, ch 1, dc) in 4th ch from hook (skipped 3 ch count as 1 dc), dc in each ch across. [22 dc, 1 ch-1 sp]")]
     [InlineData("skip 2, 2 dc in next, dc across", "Ch 23.", "Dc in 6th ch from hook (skipped 5 ch count as 1 dc and 2 skipped ch), dc in each ch across. [19 dc]")]
-    [InlineData("2 sc in first, sc across", "Ch 21.", "2 sc in 2nd ch from hook (skipped 1 ch does not count), sc in each ch across. [21 sc]")]
+    [InlineData("2 sc in first, sc across", "Ch 21.", "2 sc in 2nd ch from hook (skipped ch does not count as a st), sc in each ch across. [21 sc]")]
     public void Beside_a_chain_that_counts_the_first_place_is_the_chain_behind_it(string words, string chain, string row)
     {
         var panel = Panel($"begin with 20 stitches\nrow 1 RS: {words}");
         Assert.StartsWith($"{chain}\nRow 1 (RS): {row}", panel, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("dc, ch 2, with rust, dc across", "With navy, skip the 5 ch (they count as 1 dc and ch 2), with rust, dc in each ch across; cut navy. [9 dc, 1 ch-2 sp]")]
+    [InlineData("dc, ch 2, skip 2, with rust, dc across", "With navy, skip the 5 ch (they count as 1 dc and ch 2), skip next 2 ch, with rust, dc in each ch across; cut navy. [7 dc, 1 ch-2 sp]")]
+    [InlineData("dc, with rust, dc across", "With navy, skip the 3 ch (they count as 1 dc), with rust, dc in each ch across; cut navy. [9 dc]")]
+    public void Where_another_yarn_comes_behind_the_chain_all_that_it_stands_for_is_said(string words, string row)
+    {
+        var panel = Written.Piece($"pattern \"P\"\nyarn navy\nyarn rust\npiece panel\nbegin with 9 stitches\nrow 1 RS: {words}");
+        Assert.Contains($"Row 1 (RS): {row}", panel, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_mirrored_round_or_row_that_begins_with_a_space_has_its_chains_once()
+    {
+        const string Net = "pattern \"P\"\npiece net\nbegin with 9 stitches\nround 1: sc around\nround 2: sc 5, dc 3, ch 2, skip 1\npiece other is net mirrored\n";
+        Assert.Contains("Round 2: Ch 2 (a ch-2 sp), skip first sc, dc in each of next 3 sc, sc in each of next 5 sc, join with sl st in the ch-2 sp at its beginning. [1 ch-2 sp, 3 dc, 5 sc]", Written.Piece(Net, piece: "Other"), StringComparison.Ordinal);
+        const string Row = "pattern \"P\"\nyarn navy\nyarn rust\npiece net\nbegin with 9 stitches\nrow 1 RS: sc across\nrow 2: sc 8, with rust, ch 2, skip 1\npiece other is net mirrored\n";
+        Assert.Contains("Row 2 (WS): With rust, ch 2 (a ch-2 sp), turn, skip first sc, with navy, sc in each of last 8 sc; cut rust. [1 ch-2 sp, 8 sc]", Written.Piece(Row, piece: "Other"), StringComparison.Ordinal);
+        const string Marked = "pattern \"P\"\npiece net\nbegin with 9 stitches\nrow 1 RS: sc across\nrow 2: sc 8, ch 2, mark corner, skip 1\npiece other is net mirrored\n";
+        Assert.Contains("Row 2 (WS): Ch 2 (a ch-2 sp), turn, place a marker in the ch-2 sp just made, skip first sc, sc in each", Written.Piece(Marked, piece: "Other"), StringComparison.Ordinal);
     }
 
     [Fact]

@@ -22,7 +22,7 @@ public class SizesTests
     {
         var panel = Written.Piece("pattern \"P\"\nsizes S, M, L\npiece panel\nbegin with 10 stitches\nrow 1 RS: sc across\nstraight 0 (2, 4) rows\nrow: hdc across");
         Assert.Contains("Sizes M (L) only: Row 2 (WS):", panel, StringComparison.Ordinal);
-        Assert.Contains("Sizes M (L) only: Rows 3 (3-5): Repeat Row 2. [10 sc in each row]", panel, StringComparison.Ordinal);
+        Assert.Contains("Sizes M (L) only: Row(s) 3 (3-5): Repeat Row 2. [10 sc in each row]", panel, StringComparison.Ordinal);
         Assert.Contains("Row 2 (4, 6) (WS): ", panel, StringComparison.Ordinal);
     }
 
@@ -38,7 +38,25 @@ public class SizesTests
     public void Where_the_sides_differ_by_size_each_is_said()
     {
         var panel = Written.Piece("pattern \"P\"\nsizes S, M\npiece panel\nbegin with 10 stitches\nrow 1 RS: sc across\nstraight 2 (3) rows\nrow: hdc across");
-        Assert.Contains("Row 4 (5) (WS (RS)): ", panel, StringComparison.Ordinal);
+        Assert.Contains("Row 4 (5): WS faces in size S, RS in size M. ", panel, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Each_group_of_sizes_is_told_from_where_it_parts_to_where_it_joins_the_others()
+    {
+        var panel = Written.Piece("pattern \"P\"\nsizes S, M, L\npiece panel\nbegin with 10 stitches\nrow 1 RS: sc across\nfor S to M: row: sc 2, hdc across\nfor L: row: dc across\nfor S to M: row: hdc 3, sc across\nfor L: row: hdc 3, sc across\nrow: hdc across");
+        Assert.Equal(
+            ["Sizes S (M) only: Row 2 (WS)", "Sizes S (M) only: Row 3 (RS)", "Size L only: Row 2 (WS)", "Size L only: Row 3 (RS)", "Row 4 (WS)"],
+            panel.Split('\n').Where(static line => line.Contains("Row ", StringComparison.Ordinal) && !line.StartsWith("Row 1 ", StringComparison.Ordinal)).Select(static line => line[..(line.IndexOf(')', line.IndexOf("Row ", StringComparison.Ordinal)) + 1)]));
+    }
+
+    [Fact]
+    public void What_all_sizes_do_before_rows_that_differ_is_told_once()
+    {
+        var panel = Written.Piece("pattern \"P\"\nsizes S, M\nturn sc: ch 1 does not count\nturn hdc: ch 2 counts\npiece panel\nbegin with 10 stitches\nrow 1 RS: sc across\nadd 4 at right edge\nleave 2 (0) at left edge\nstraight 1 row");
+        Assert.Contains("\nLeave the yarn", panel, StringComparison.Ordinal);
+        Assert.Contains("Size M only: Row 2", panel, StringComparison.Ordinal);
+        Assert.DoesNotContain("only: Leave the yarn", panel, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -73,12 +73,16 @@ internal sealed partial class JoinsInHand(IReadOnlyDictionary<string, ReadPiece>
 
     private static bool IsBackwards(string way) => way.Contains("down", StringComparison.Ordinal) || way.Contains("back", StringComparison.Ordinal) || way.Contains("to its right", StringComparison.Ordinal) || way.Contains("against", StringComparison.Ordinal);
 
-    // A row that ends at its left edge lies to the right of the other piece and climbs along it; a round runs past what lies beside it.
-    private static bool LiesBackwards(string edge, ReadRow row)
+    // A row that ends at its left edge lies to the right of the other piece and climbs along it; a round runs past what lies beside it. What was
+    // worked round with the wrong side facing lies the other way round.
+    private bool LiesBackwards(string edge, ReadRow row)
     {
         var againstClock = row.IsRound ? row.StartsAt == Side.Left : row.EndsAt == Side.Left;
+        if (Edge().Match(edge) is { Success: true } named && IsAlongRound(named) && pieces[named.Groups["piece"].Value].Rows[^1].StartsAt == Side.Left) againstClock = !againstClock;
         return edge.StartsWith("the left edge", StringComparison.Ordinal) || edge.StartsWith("the beginning edge", StringComparison.Ordinal) ? againstClock : !againstClock;
     }
+
+    private bool IsAlongRound(Match edge) => edge.Groups["side"].Success || (edge.Groups["round"].Success && pieces[edge.Groups["piece"].Value].Rows[^1].IsRound);
 
     private List<Place> Places(string edge)
     {
@@ -92,12 +96,12 @@ internal sealed partial class JoinsInHand(IReadOnlyDictionary<string, ReadPiece>
 
         if (named.Groups["side"] is { Success: true } side) return [.. piece.SideOf(side.Value)];
         if (named.Groups["foot"].Success) return [.. Enumerable.Repeat(new Place(Seen.Chain), piece.FoundationStitches ?? 0)];
-        return [.. piece.Rows[^1].FromRight.Where(place => place.Seen != Seen.SlipStitch)];
+        return [.. (piece.Rows[^1] is { IsRound: true } round ? round.Made : piece.Rows[^1].FromRight).Where(place => place.Seen != Seen.SlipStitch)];
     }
 
     [GeneratedRegex(@"^Joined as it is worked to (?<edge>the .+?), RS of both up, (?<way>[a-z ]+): (?<n>\d+) .+\.$")]
     private static partial Regex Sentence();
 
-    [GeneratedRegex(@"^the (?:(?<hand>right|left) edge(?: \([^)]*\))?|(?<side>[a-z]+ side)|last (?:row|round)|(?<foot>beginning edge)) of (?<piece>.+)$")]
+    [GeneratedRegex(@"^the (?:(?<hand>right|left) edge(?: \([^)]*\))?|(?<side>[a-z]+ side)|last (?:row|(?<round>round))|(?<foot>beginning edge)) of (?<piece>.+)$")]
     private static partial Regex Edge();
 }

@@ -36,7 +36,7 @@ internal sealed class MarkersInHand(List<Place> made)
     {
         if (_carried < 0) throw new Misread("there is no marker to move");
         Set(_carried, false);
-        Set(shift.Name is null ? Chain() : shift.MiddleOf > 1 ? Middle(shift.MiddleOf) : made.FindLastIndex(p => Fits(shift.Name, p)), true);
+        Set(shift.Name is null ? Chain() : shift.MiddleOf > 1 ? OneOf(shift) : made.FindLastIndex(p => Fits(shift.Name, p)), true);
     }
 
     public void Drop(bool atEdge)
@@ -50,6 +50,14 @@ internal sealed class MarkersInHand(List<Place> made)
     private static bool Fits(PlaceName name, Place place) => name.Fits(place) || (place.Counts && (name.Word == place.Stitch || name.Word == "st"));
 
     private int Chain() => made.FindLastIndex(p => p.Seen is Seen.TurningChain or Seen.BeginningChain);
+
+    private int OneOf(ShiftMarker shift)
+    {
+        if (shift.Name is not { Word: "sp" } name) return Middle(shift.MiddleOf);
+        var spaces = Enumerable.Range(0, made.Count).Where(i => Fits(name, made[i])).TakeLast(shift.MiddleOf).ToList();
+        if (spaces.Count != shift.MiddleOf || (shift.Nth == 0 && spaces.Count % 2 == 0)) throw new Misread($"{shift.MiddleOf} spaces are not there, or have no middle one");
+        return spaces[shift.Nth == 0 ? spaces.Count / 2 : shift.Nth - 1];
+    }
 
     private int Middle(int of)
     {

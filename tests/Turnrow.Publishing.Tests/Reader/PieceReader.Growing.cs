@@ -10,6 +10,7 @@ internal sealed partial class PieceReader
     {
         if (Grown().Match(row.Text) is not { Success: true } grown) throw new Misread("what is worked more often cannot be read");
         var (what, step, unread) = (grown.Groups["what"].Value, Number.Of(grown.Groups["step"].Value), row.Lines.ToList());
+        var fewer = grown.Groups["decrease"].Success;
         var models = grown.Groups["row"].Success
             ? Enumerable.Repeat(Number.Of(grown.Groups["row"].Value), row.To - row.From + 1).ToList()
             : Fold.Models(grown.Groups["how"].Value + ".", row.From, row.To);
@@ -20,8 +21,10 @@ internal sealed partial class PieceReader
             come[model] = come.GetValueOrDefault(model) + 1;
             var line = unread.FindIndex(l => l.Row == number);
             var said = line < 0 ? null : unread[line].Times;
-            var text = piece.Texts.GetValueOrDefault(model) is { } known ? Again(known, what, come[model] * step, said, grown.Groups["places"].Success) : null;
-            if (text is null != said is null) throw new Misread($"whether Row {number} works it more often is not as said");
+            var text = piece.Texts.GetValueOrDefault(model) is not { } known ? null
+                : fewer ? Fewer(known, what, grown.Groups["decrease"].Value, come[model] * step)
+                : Again(known, what, come[model] * step, said, grown.Groups["places"].Success);
+            if (fewer ? said is not null || (text is not null && line < 0) : text is null != said is null) throw new Misread($"whether Row {number} works it more often is not as said");
             Work(row, number, text is null ? Model(model) : RowSentence.Read(text, stitches));
             if (line < 0) continue;
             claims.Check(unread[line].Count, piece.Rows[^1]);
@@ -41,6 +44,18 @@ internal sealed partial class PieceReader
         return Regex.Replace(text, $@"(?<={Regex.Escape($"[{what}] ")})\d+(?= times)", said!.Value.ToString(CultureInfo.InvariantCulture));
     }
 
-    [GeneratedRegex(@"^(?<how>As (?:Row|Round) (?<row>\d+)|Repeat .+), but work \[(?<what>.+)\] (?<step>\d+) more times?(?<places> in each place)? than (?:in the (?:row|round) before|the time before):$")]
+    // The words of the row with fewer stitches before each decrease; null if it has none.
+    private static string? Fewer(string text, string stitch, string decrease, int fewer)
+    {
+        var before = new Regex($@"(?<stitch>\b{stitch}) in (?:each of next (?<n>\d+)|next) (?<place>\w+), (?={decrease} over)", RegexOptions.IgnoreCase);
+        return !before.IsMatch(text) ? null : before.Replace(text, stretch =>
+        {
+            var left = (stretch.Groups["n"].Success ? Number.Of(stretch.Groups["n"].Value) : 1) - fewer;
+            if (left < 1) throw new Misread($"there are not so many {stitch} before {decrease}");
+            return string.Create(CultureInfo.InvariantCulture, $"{stretch.Groups["stitch"].Value} in {(left == 1 ? "next" : $"each of next {left}")} {stretch.Groups["place"].Value}, ");
+        });
+    }
+
+    [GeneratedRegex(@"^(?<how>As (?:Row|Round) (?<row>\d+)|Repeat .+), but work (?:\[(?<what>.+)\] (?<step>\d+) more times?(?<places> in each place)?|(?<step>\d+) (?<what>\w+) fewer before each (?<decrease>\w+)) than (?:in the (?:row|round) before|the time before):$")]
     private static partial Regex Grown();
 }

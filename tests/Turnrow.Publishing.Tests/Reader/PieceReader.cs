@@ -10,6 +10,7 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
     private int _hanging;
     private int _added;
     private bool _toRound;
+    private string? _loopOf;
     private readonly YarnMemory _yarns = new();
     private readonly JoinsInHand _joins = new(pieces);
 
@@ -20,6 +21,13 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
         {
             Rows(row);
             return true;
+        }
+
+        if (OffMarker().Match(paragraph) is { Success: true } off)
+        {
+            if (Earlier(off.Groups["piece"].Value).ComeFirst.Length == 0) throw new Misread("there is no loop on a marker");
+            _loopOf = off.Groups["piece"].Value;
+            return Read(off.Groups["first"].Value.ToUpperInvariant() + off.Groups["rest"].Value);
         }
 
         if (_joins.Begin(paragraph)) return true;
@@ -344,6 +352,7 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
         var between = pieces.Values.SkipWhile(p => p != from).Skip(1).Where(p => !p.IsCopy).Select(p => p.Title).ToList();
         var names = between.Count < 2 ? string.Concat(between) : $"{string.Join(", ", between.SkipLast(1))} and {between[^1]}";
         if (from.ComeFirst != names) throw new Misread($"before {piece.Title} goes on with the yarn of {from.Title} comes `{names}`");
+        if (from.ComeFirst.Length > 0 != (_loopOf == from.Title)) throw new Misread($"the loop of {from.Title} is on a marker, or is it not?");
         _yarns.InHand ??= from.Yarn;
     }
 
@@ -387,6 +396,9 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
     [GeneratedRegex(@"^Do not fasten off(?:, but put the loop on a marker)?: the yarn is at the (?<edge>.+) edge, where (?<piece>.+) goes on(?: with a (?<side>RS|WS) row)?\.(?: (?<first>.+) comes? first, with another ball of yarn\.)?$")]
     private static partial Regex YarnStays();
 
+    [GeneratedRegex(@"^Take the loop of (?<piece>.+?) off the marker; (?<first>.)(?<rest>.+)$")]
+    private static partial Regex OffMarker();
+
     [GeneratedRegex(@"^Go on from the last (?:row|(?<round>round)) of (?<piece>.+), with the same yarn\.$")]
     private static partial Regex GoOn();
 
@@ -408,6 +420,6 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
     [GeneratedRegex(@"^Leave the yarn at the (?<yarn>.+) edge; at the (?<edge>.+) edge, join another length of yarn with sl st in (?<place>.+), ch (?<n>\d+), fasten off\.$")]
     private static partial Regex ChainElsewhere();
 
-    [GeneratedRegex(@"^As (?:Row|Round) (?<row>\d+)(?:, ending in (?:top|(?<nth>\d+)(?:st|nd|rd|th) ch) of (?<top>turning|beginning) ch(?:-(?<of>\d+))?)?(?:; (?<over>the last (?:(?<n>\d+) sts|st) worked over (?:are those|is the one) left before))?(?:; (?<open>do not join))?(?:; (?<leave>leave the sl sts unworked))?(?:[;,] (?<out>take the marker(?:s|(?<edge> at the edge)) out))?\.$")]
+    [GeneratedRegex(@"^As (?:Row|Round) (?<row>\d+)(?:, ending in (?:top|(?<nth>\d+)(?:st|nd|rd|th) ch) of (?<top>turning|beginning) ch(?:-(?<of>\d+))?)?(?:; (?<over>the last (?:(?<n>\d+) sts|st) worked over (?:are those|is the one) left before))?(?:; (?<open>do not join))?(?:; (?<leave>leave the sl sts unworked))?(?:[;,] (?<out>take the marker(?:s|(?<edge> at the edge))? out))?\.$")]
     private static partial Regex AsRow();
 }

@@ -34,6 +34,7 @@ internal sealed partial record ReadSeam(SeamEdge First, SeamEdge Second, IReadOn
     /// <param name="endsAt">The rows that end at an edge of a piece, first row first.</param>
     public static ReadSeam? Of(string paragraph, StitchWords stitches, Func<SeamEdge, IReadOnlyList<int>> endsAt)
     {
+        paragraph = OfEach().Replace(paragraph, piece => $"of Each {piece.Groups["initial"].Value.ToLowerInvariant()}");
         if (Pinned().Match(paragraph) is { Success: true } pinned) return OfParts(pinned, stitches);
         if (Seam().Match(paragraph) is not { Success: true } seam) return null;
         var first = new SeamEdge(seam.Groups["piece1"].Value, seam.Groups["edge1"].Value.ToLowerInvariant());
@@ -70,7 +71,7 @@ internal sealed partial record ReadSeam(SeamEdge First, SeamEdge Second, IReadOn
         laid.Groups["out"] is { Success: true, Value: var outside } ? outside == "RS" ? "WS" : "RS" : laid.Groups["inside"].Value;
 
     private static SeamEdge[] Edges(string title) =>
-        [.. title.Split(" with ").SelectMany(piece =>
+        [.. title.Split(", then ").SelectMany(piece =>
         {
             var at = piece.LastIndexOf(" of ", StringComparison.Ordinal);
             if (at < 0) throw new Misread("an edge of the seam is of no piece");
@@ -165,6 +166,9 @@ internal sealed partial record ReadSeam(SeamEdge First, SeamEdge Second, IReadOn
 
     [GeneratedRegex(@"^\*\*(?<edge1>Right edge|Left edge|[A-Z][a-z]+ side|Last row|Last round|Beginning edge)(?: \([^)]*\))? of (?<piece1>.+?) to (?<edge2>right edge|left edge|[a-z]+ side|last row|last round|beginning edge)(?: \([^)]*\))? of (?<piece2>.+?):\*\* (?<text>.*)$")]
     private static partial Regex Seam();
+
+    [GeneratedRegex(@"\bof (?:each|the same) (?<initial>[A-Z])")]
+    private static partial Regex OfEach();
 
     [GeneratedRegex(@"^\*\*(?<first>.+?) to (?<second>.+?):\*\* Pin the two edges together from end to end, part by part in the order named, (?:RS of both up|(?<inside>RS|WS) facing each other)\.(?<text>.*)$")]
     private static partial Regex Pinned();

@@ -46,6 +46,61 @@ public sealed partial class ReaderTests
         Assert.Empty(ReadBack.Differences(pattern, WrittenInstructions.Write(pattern, Terms.US)));
     }
 
+    [Theory]
+    [InlineData("the ch that a round began with is a st of its side", "turn sc: ch 1 counts", """
+        piece tile
+          begin with ring of 5 chains
+          round: (3 sc, mark corner) 3 times in ring
+          round: (5 sc in corner, sc to corner) across
+        piece strap
+          begin with 19 stitches
+          round: (sc, join to tile third side) 8 times, sc across
+        """)]
+    [InlineData("a round worked with the wrong side facing lies the other way round", "", """
+        piece tile
+          begin with ring of 5 chains
+          rounds are joined and turned
+          round: (2 sc, mark corner) 5 times in ring
+          round: (5 sc in corner, sc to corner) across
+        piece strap
+          begin with 12 stitches
+          round: (sc, join to tile second side) 7 times, sc across
+        """)]
+    [InlineData("a stitch turned over has two words wherever it is named", "stitch lean is (dc, sc) together", """
+        piece panel
+          begin with 9 stitches
+          row: sc across
+          row: sc 2, lean 3, sc
+          row: sc across
+          row: sc 2, lean 2, sc across
+          row: dc in next lean, sc in next lean, sc across
+        piece other is panel mirrored
+        """)]
+    [InlineData("on the way to a space the ch of a spiral's round is passed over", "turn sc: ch 1 counts", """
+        piece crown
+          begin with ring of 4 chains
+          rounds are spiral
+          round: (3 sc, ch 3) 7 times in ring
+          round: sc in each sp
+        """)]
+    [InlineData("a space behind the chain is said where another yarn comes before any stitch", "yarn navy\nyarn rust", """
+        piece panel
+          begin with 9 stitches
+          row: dc, ch 2, mark corner, with rust, dc across
+          row: (dc to corner, dc in corner) across, dc across
+        """)]
+    public void What_is_seldom_met_reads_back_as_well(string what, string header, string pieces)
+    {
+        var pattern = Compilation.Of(new SourceText("sample.turnrow", $"pattern \"Sample\"\nterms US\n{header}\n{pieces}\n")).Pattern;
+        Assert.Equal(0, pattern.Errors);
+        foreach (var terms in new[] { Terms.US, Terms.UK })
+        {
+            var page = WrittenInstructions.Write(pattern, terms);
+            var found = ReadBack.Differences(pattern, page);
+            Assert.True(found.Count == 0, $"{what}:\n{string.Join('\n', found)}\n{page}");
+        }
+    }
+
     [Fact]
     public void A_strip_that_is_folded_and_sewn_to_itself_reads_back()
     {

@@ -122,7 +122,7 @@ internal sealed partial class RowBeginning(Ground ground, ChainRules rules, IRea
         {
             var stitch = step switch
             {
-                WorkInto { Special: { } special } => special.Base(rules.Words),
+                WorkInto { Special: { } special } => rules.Of(special.Name) is null ? special.Base(rules.Words) : special.Name,
                 WorkOver over => over.Special.Base(rules.Words),
                 WorkInto { Stitch: not "sl st" } work => work.Stitch,
                 WorkTogether together => together.Stitch,
@@ -140,7 +140,7 @@ internal sealed partial class RowBeginning(Ground ground, ChainRules rules, IRea
     [GeneratedRegex(@"^(?:counts as 1 (?<stitch>\w+)(?: and ch (?<space>\d+))?(?<slipped>, in the place of the last sl st)?(?<joined>, in the joined st)?|does not count as a st)(?<throughout> here and throughout)?$")]
     private static partial Regex Remark();
 
-    [GeneratedRegex(@"^(?:(?:skipped|missed) (?<chains>\d+) ch |they )(?:counts? as 1 (?<stitch>\w+)(?:, ch (?<space>\d+) and (?<passed>\d+) (?:skipped|missed) ch| and ch (?<space>\d+)| and (?<passed>\d+) (?:skipped|missed) ch)?|do(?:es)? not count)$")]
+    [GeneratedRegex(@"^(?:(?:skipped|missed) (?:(?<chains>\d+) )?ch |they )(?:counts? as 1 (?<stitch>\w+)(?:, ch (?<space>\d+) and (?<passed>\d+) (?:skipped|missed) ch| and ch (?<space>\d+)| and (?<passed>\d+) (?:skipped|missed) ch)?|do not count as sts|does not count as a st)$")]
     private static partial Regex SkippedRemark();
 
     [GeneratedRegex(@"^the (?:(?<skipped>skipped|missed) (?<chains>\d+) ch|ch (?<chains>\d+)) and this \w+ count as \w+\dtog$")]

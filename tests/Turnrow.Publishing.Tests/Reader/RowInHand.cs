@@ -360,6 +360,7 @@ internal sealed partial class RowInHand
             Seen.TurningChain when first.Top == first.Chains && first.Chains > 0 => [$"top of ch-{first.Chains}"],
             Seen.TurningChain when first.Top > 0 => [$"{first.Top}{(first.Top == 1 ? "st" : first.Top == 2 ? "nd" : first.Top == 3 ? "rd" : "th")} ch of ch-{first.Chains}"],
             Seen.Space => [$"the ch-{first.Chains} sp at its beginning"],
+            Seen.ChainAndStitch when first.Stitch.Length > 0 => [$"first {_rules.Words.Called(first.Stitch)} and not in the ch", "first st"],
             Seen.Stitch => [$"first {_rules.Words.Called(first.Stitch)}", "first st"],
             Seen.ChainAndStitch => ["first st"],
             Seen.BeginningChain => ["top of beginning ch"],

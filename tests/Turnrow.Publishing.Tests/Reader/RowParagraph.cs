@@ -68,6 +68,6 @@ internal sealed partial record RowParagraph(
     [GeneratedRegex(" in each (?:row|round)$")]
     private static partial Regex InEach();
 
-    [GeneratedRegex(@"^\*\*(?:Row|(?<round>Round))s? (?<from>\d+)(?:-(?<to>\d+))?(?: \((?<side>RS|WS)\))?:\*\* (?<text>.*?)(?: \[(?<count>\d+ [^\[\]]*)\])?(?: (?<measured>Piece|From its (?:Row|Round) 1, [^.\[\]]+) measures (?:[^.]|\.\d)*\.)?$")]
+    [GeneratedRegex(@"^\*\*(?:Row|(?<round>Round))(?:s|\(s\))? (?<from>\d+)(?:-(?<to>\d+))?(?: \((?<side>RS|WS)\))?:\*\* (?<text>.*?)(?: \[(?<count>\d+ [^\[\]]*)\])?(?: (?<measured>Piece|From its (?:Row|Round) 1, [^.\[\]]+) measures (?:[^.]|\.\d)*\.)?$")]
     private static partial Regex Row();
 }

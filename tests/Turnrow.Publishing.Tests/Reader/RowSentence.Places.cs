@@ -16,6 +16,8 @@ internal sealed partial class RowSentence
         }
 
         if (Accept("top")) return TopOf();
+        // A post stitch goes round the chain and not in its top.
+        if (Peek is "turning" or "beginning" || (Peek == "the" && _at + 1 < _words.Count && _words[_at + 1] == "round's")) return RoundChain();
         if (Accept("each")) return Each();
         if (Accept("the")) return Accept("marked") ? new PlaceWords(Where.Marked, 1, [Name()]) : AllLeft(new PlaceWords(Where.The, 1, [Name()]));
         if (Peek is "first" or "next" or "last" or "same") return OfThoseLeft(Ranged());
@@ -141,12 +143,10 @@ internal sealed partial class RowSentence
             return new ShiftMarker(1, null);
         }
 
-        Expect("middle");
-        Expect("one");
-        Expect("of");
-        Expect("these");
+        var nth = Number.TryOf(Peek) is { } number ? Next(number) : 0;
+        foreach (var word in nth > 0 ? ["of", "these"] : new[] { "middle", "one", "of", "these" }) Expect(word);
         var count = Count();
-        return new ShiftMarker(count, Name());
+        return new ShiftMarker(count, Name()) { Nth = nth };
     }
 
     // `with RS of Yoke facing, beginning with the 33rd st of its last row, counted from its right edge`; a bridge is a remark.
@@ -193,6 +193,11 @@ internal sealed partial class RowSentence
     private PlaceWords TopOf()
     {
         Expect("of");
+        return RoundChain();
+    }
+
+    private PlaceWords RoundChain()
+    {
         if (OfRound() is { } round) return new PlaceWords(Where.TopOf, 1, [round]);
         var word = Take();
         if (word is not ("turning" or "beginning")) throw new Misread($"`top of {word}` is no place");
@@ -246,6 +251,8 @@ internal sealed partial class RowSentence
             "sp" or "sps" => new PlaceName("sp"),
             "row-end" or "row-ends" => new PlaceName("row-end"),
             "ch" => new PlaceName("ch"),
+            // A stitch turned over for a mirror image has two words: `in next mirrored lean`.
+            "mirrored" => new PlaceName(_stitches.Find($"mirrored {Take()}") ?? throw new Misread("`mirrored` is no place")),
             _ => new PlaceName(_stitches.Find(word) ?? throw new Misread($"`{word}` is no place")),
         };
     }

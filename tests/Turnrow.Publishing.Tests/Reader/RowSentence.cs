@@ -67,8 +67,8 @@ internal sealed partial class RowSentence
         if (Accept("take"))
         {
             Expect("the");
-            var edge = Accept("marker");
-            if (!edge) Expect("markers");
+            var edge = Accept("marker") && Peek == "at";
+            if (!edge) Accept("markers");
             foreach (var next in edge ? ["at", "the", "edge", "out"] : new[] { "out" }) Expect(next);
             return new DropMarkers(edge);
         }
@@ -212,58 +212,6 @@ internal sealed partial class RowSentence
         return new RepeatSteps(steps, times);
     }
 
-    private WorkGroup Group()
-    {
-        var parts = new List<(int, string?)>();
-        var marker = -1;
-        var (joins, joined, goesOn) = (new List<JoinBeside>(), false, false);
-        var specials = new Dictionary<int, SpecialStitch>();
-        do
-        {
-            if (Accept("place"))
-            {
-                _ = PutMarker();
-                marker = parts.Count - 1;
-                continue;
-            }
-
-            if (Beside() is { } beside)
-            {
-                joins.AddRange(beside is RepeatSteps several ? Enumerable.Repeat((JoinBeside)several.Steps[0], several.Times) : [(JoinBeside)beside]);
-                joined = true;
-                continue;
-            }
-
-            if (Accept("ch"))
-            {
-                // Chains on both sides of a stitch into another piece are one space.
-                if (joined && parts is [.., (var before, null)]) parts[^1] = (before + Count(), null);
-                else
-                {
-                    // Those before may be the ch that the round began with.
-                    goesOn |= joined && parts.Count == 0;
-                    parts.Add((Count(), null));
-                }
-
-                joined = false;
-                continue;
-            }
-
-            joined = false;
-
-            var count = Number.TryOf(Peek) is { } number ? Next(number) : 1;
-            if (Special() is not { } special) parts.Add((count, Stitch()));
-            else if (!special.IsNothing)
-            {
-                specials[parts.Count] = special;
-                parts.Add((count, special.Name));
-            }
-        }
-        while (Accept(","));
-        Expect(")");
-        return new WorkGroup(parts, In()) { MarkerBehind = marker, Specials = specials, Joins = joins, GoesOnSpace = goesOn };
-    }
-
     private Step Skip()
     {
         if (Accept("the"))
@@ -335,7 +283,8 @@ internal sealed partial class RowSentence
 
     private WorkTogether Together(string stitch, int over)
     {
-        Expect("over");
+        if (!Accept("around")) Expect("over");
+        if (Accept("back") || Accept("front")) _ = Said(0, "loops only of");
         var places = new List<PlaceWords>();
         if (Number.TryOf(Peek) is not null)
         {

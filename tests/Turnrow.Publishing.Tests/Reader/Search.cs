@@ -48,7 +48,7 @@ internal sealed class Search(IReadOnlyList<Place> places, int at, int end, int l
             case Where.ToMarked:
                 return ToMarked(words);
             case Where.Marked:
-                return at < end && places[at].IsMarked ? [at] : throw new Misread("the marker is not in the next place");
+                return [Marked()];
             case Where.NextMarked:
                 return [NextMarked()];
             case Where.TopOf:
@@ -134,7 +134,7 @@ internal sealed class Search(IReadOnlyList<Place> places, int at, int end, int l
         for (var i = at; i < to; i++)
         {
             if (Fits(names, i) || (GoesOn && places[i] is { Counts: true, OfRound: true } && names.Any(name => name.Word == "st"))) found.Add(i);
-            else if (places[i].Seen == Seen.Stitch && names.All(name => name.Word == "sp")) continue;
+            else if (names.All(name => name.Word == "sp") && (places[i].Seen == Seen.Stitch || places[i] is { Counts: true, OfRound: true } || (GoesOn && (places[i].OfRound || places[i].Seen == Seen.BeginningChain)))) continue;
             else if (places[i].Seen is Seen.Stitch or Seen.Chain or Seen.BridgeChain) throw new Misread($"a {places[i]} is among what is called `each {names[0].Word}`");
             else if (places[i].Seen != Seen.Space) break;
         }
@@ -188,6 +188,14 @@ internal sealed class Search(IReadOnlyList<Place> places, int at, int end, int l
         return !words.IsAll || all ? found : throw new Misread("these are not all that were left before");
     }
 
+    // The next place, or behind a space that was passed with those before it: who went into each st up to the marker has passed that one too.
+    private int Marked()
+    {
+        var i = at;
+        while (i < end && !places[i].IsMarked && places[i].Seen == Seen.Space) i++;
+        return i < end && places[i].IsMarked && (i == at || last == at - 1) ? i : throw new Misread("the marker is not in the next place");
+    }
+
     // `dc in each dc to 1 st before the marked dc`.
     private List<int> ToMarked(PlaceWords words)
     {
@@ -195,7 +203,8 @@ internal sealed class Search(IReadOnlyList<Place> places, int at, int end, int l
         while (marked < end && !places[marked].IsMarked) marked++;
         if (marked == end) throw new Misread("there is no marker to come to");
         var found = Across([.. words.Names.SkipLast(1)], marked - words.Count);
-        if (found.Count == 0 || found[^1] != marked - words.Count - 1) throw new Misread("something else comes before the marker");
+        // Who goes into each st passes the spaces, one before the marker too.
+        if (found.Count == 0 || Enumerable.Range(found[^1] + 1, marked - words.Count - 1 - found[^1]).Any(i => places[i].Seen != Seen.Space)) throw new Misread("something else comes before the marker");
         return found;
     }
 

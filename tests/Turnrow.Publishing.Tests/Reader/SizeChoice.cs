@@ -28,6 +28,7 @@ internal sealed partial class SizeChoice(IReadOnlyList<string> sizes, int mine)
         var only = ForSomeSizes().Match(paragraph);
         var named = only.Success ? Names(only.Groups["names"].Value) : of;
         if (!named.Contains(Name)) return null;
+        paragraph = SideInSizes().Replace(paragraph, side => $" ({(Names(side.Groups["first"].Value).Contains(Name) ? side.Groups["one"].Value : Names(side.Groups["others"].Value).Contains(Name) ? side.Groups["other"].Value : throw new Misread($"which side faces in {Name} is not said"))}):** ");
         var text = PhraseForSomeSizes().Replace(paragraph[only.Length..], phrase => Phrase(phrase, named));
         return Pick(text, named);
     }
@@ -71,6 +72,9 @@ internal sealed partial class SizeChoice(IReadOnlyList<string> sizes, int mine)
 
     [GeneratedRegex(@", then \(sizes? (?<names>.+?) only\) (?<what>(?:\([^)]*\)|[^,;.])*)")]
     private static partial Regex PhraseForSomeSizes();
+
+    [GeneratedRegex(@"(?<=^(?:\*Sizes? .+? only:\* )?\*\*(?:Row|Round) [^*:]+):\*\* (?<one>RS|WS) faces in sizes? (?<first>[^.]+?), (?<other>RS|WS) in sizes? (?<others>[^.]+?)\. ")]
+    private static partial Regex SideInSizes();
 
     [GeneratedRegex($@"(?<![\w.])(?<first>{Item}) \((?<rest>{Item}(?:, {Item})*)\)")]
     private static partial Regex Numbers();

@@ -8,7 +8,7 @@ namespace Turnrow.Publishing.Tests.Reader;
 internal sealed partial record SpecialStitch(string Name, string Text)
 {
     /// <summary>True if it makes nothing that is worked into.</summary>
-    public bool IsNothing => Text.Contains("It is no st,", StringComparison.Ordinal);
+    public bool IsNothing => Text.Contains("It does not count as a st,", StringComparison.Ordinal);
 
     /// <summary>True if it makes the chain that it stands on.</summary>
     public bool IsOnItsOwnChain => Text.Contains("makes the ch at its own foot", StringComparison.Ordinal);
@@ -39,9 +39,12 @@ internal sealed partial record SpecialStitch(string Name, string Text)
     private static List<(int, string?)> Read(string text, StitchWords words)
     {
         var parts = new List<(int, string?)>();
+        while (Again().Match(text) is { Success: true } again)
+            text = text.Replace(again.Value, string.Join(", ", Enumerable.Repeat(again.Groups["parts"].Value, Number.Of(again.Groups["times"].Value))), StringComparison.Ordinal);
         foreach (var part in text.Split(", "))
         {
-            if (Skip().IsMatch(part)) continue;
+            // What is no stitch stands on the one before it.
+            if (Skip().IsMatch(part) || Knot(part, words)) continue;
             var match = Part().Match(part);
             if (!match.Success) throw new Misread($"`{part}` is no part of a stitch");
             var count = match.Groups["n"].Success ? Number.Of(match.Groups["n"].Value) : 1;
@@ -53,7 +56,15 @@ internal sealed partial record SpecialStitch(string Name, string Text)
         return parts;
     }
 
-    [GeneratedRegex(@"^(?:[^:]+: )?(?<parts>[^:\[\]]+), all in the place named\. \d+ sts?\.$")]
+    private static bool Knot(string part, StitchWords words) => words.Special(Counted().Replace(part, string.Empty)) is { IsNothing: true } || words.Special(part) is { IsNothing: true };
+
+    [GeneratedRegex(@"\[(?<parts>[^\[\]]+)\] (?<times>\d+) times")]
+    private static partial Regex Again();
+
+    [GeneratedRegex(@"^\d+ ")]
+    private static partial Regex Counted();
+
+    [GeneratedRegex(@"^(?:[^:]+: )?(?<parts>[^:]+), all in the place named\. \d+ sts?\.$")]
     private static partial Regex InOne();
 
     [GeneratedRegex(@"^(?:[^:]+: )?(?<parts>[^:\[\]]+)\. Over (?<n>\d+) sts; \d+ sts?\.$")]
@@ -68,7 +79,7 @@ internal sealed partial record SpecialStitch(string Name, string Text)
     [GeneratedRegex(@"^(?:skip|miss) next (?:\d+ )?sts?$")]
     private static partial Regex Skip();
 
-    [GeneratedRegex(@"^(?:ch (?<ch>\d+)|(?:(?<n>\d+) )?(?<stitch>sl st|[A-Za-z][\w-]*)(?: (?:in|around|over) (?:(?:next|same) st|the (?:skipped|missed) st|each of (?:next|the) (?<each>\d+) (?:(?:skipped|missed) )?sts))?)$")]
+    [GeneratedRegex(@"^(?:ch (?<ch>\d+)|(?:(?<n>\d+) )?(?<stitch>sl st|(?:\d+-[a-z]+ )?[A-Za-z][\w-]*)(?: (?:in|around|over) (?:(?:next|same) st|the (?:skipped|missed) st|each of (?:next|the) (?<each>\d+) (?:(?:skipped|missed) )?sts))?)$")]
     private static partial Regex Part();
 
     [GeneratedRegex(@"[A-Za-z]+")]

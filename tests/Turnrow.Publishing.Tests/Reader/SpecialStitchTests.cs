@@ -26,6 +26,11 @@ public sealed class SpecialStitchTests
         stitch slant is (sc, dc) together
         stitch wrap "WR" is skip 2, tr in next, ch 1, dc 2 in skipped
         stitch tuft is (sc, ch 2, knot) in one place
+        stitch comb is ((dc, ch 1) 4 times, dc) in one place
+        stitch lace-shell is (3 dc, picot, 3 dc) in one place
+        stitch double-vee is (vee, picot of 4, ch 2, vee) in one place
+        stitch wings of n is (2 wing of n, CL, wing of n) in one place
+        stitch fence is (shell in next, picot 2, skip 1) 2 times, comb in next
 
         piece cloth
         """;
@@ -45,6 +50,14 @@ public sealed class SpecialStitchTests
     [InlineData("begin with 20 stitches; row 1 RS: sc across; row 2: sc across; row 3: (sc, spike sc, spike-2 sc, sc, picot of 4) across; row 4: V-st, skip 1, crossed 8, dc 2")]
     [InlineData("begin with 20 stitches; round 1: edc 9, (knot, edc 2) 3 times, edc 2; round 2: slip over 1, edc across")]
     [InlineData("begin with 20 stitches; round 1: sc around; round 2: shell in first, skip 2, (sc, skip 2, shell, skip 2) 2 times, sc 5; round 3: sc around; round 4: rsc around")]
+    [InlineData("begin with 20 stitches; row 1 RS: dc across; row 2: comb in first, skip 4, (comb, ch 2, lace-shell) in next, skip 4, dc across; row 3: sc, sc in 2nd dc of next comb, sc in each st and sp")]
+    [InlineData("begin with 20 stitches; row 1 RS: dc across; row 2: lace-shell in first, skip 4, sc in next, (skip 3, double-vee in next, skip 3) 2 times; row 3: sc, sc in next double-vee, sc in each st and sp")]
+    [InlineData("begin with 20 stitches; row 1 RS: dc across; row 2: dc, wings of 2 in next, fence 2, wings of 3 in next, dc across; row 3: sc in each st and sp")]
+    [InlineData("begin with 20 stitches; row 1 RS: dc across; row 2: ((dc, ch 1) 4 times, dc) in first, skip 6, ((2 dc, picot) 3 times, 2 dc) in next, skip 6, (((dc, ch 1) 3 times, dc, ch 4) 3 times, dc) in next, dc across; row 3: sc in each st and sp")]
+    [InlineData("begin with ring; round 1: ((dc, ch 1) 3 times, dc, ch 3) 3 times in ring; round 2: (skip 7, ((dc, ch 1) 3 times, dc) in next sp) around")]
+    [InlineData("begin with ring of 4 chains; round 1: (3 dc, ch 2, mark corner) 4 times in ring; round 2: ((dc, ch 1) to corner, (2 dc, ch 2, 2 dc) in corner) around, (dc, ch 1) around; round 3: (dc in each st and sp to corner, (2 dc, ch 2, 2 dc) in corner) around, dc in each st and sp; round 4: (sc in each st and sp until 2 remain before corner, sc 2, 3 sc in corner) around, sc around")]
+    [InlineData("begin with ring of 4 chains; round 1: (3 dc, ch 2, mark corner) 4 times in ring; round 2: ((dc, ch 1) to corner, (2 dc, ch 2, 2 dc) in corner) around, (dc, ch 1) around; round 3: (dc in each st to corner, ((dc, ch 1) 3 times, dc) in corner) around, dc in each st; round 4: (sc in each st and 2 sc in each sp to corner, 3 sc in corner) around, sc in each st")]
+    [InlineData("begin with ring; rounds are spiral; round 1: (3 hdc, ch 2, ch 2) 6 times in ring; round 2: hdc in each sp; rounds 3 to 6: hdc across")]
     public void They_read_back_in_both_terms(string lines)
     {
         var notation = Stitches + "\n  " + string.Join("\n  ", lines.Split("; ")) + "\n";

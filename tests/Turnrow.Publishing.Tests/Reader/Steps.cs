@@ -59,7 +59,11 @@ internal sealed record WorkGroup(IReadOnlyList<(int Count, string? Stitch)> Part
 internal sealed record PutMarker(PlaceName Name, bool InFirst) : Step;
 
 /// <summary>`move the marker to the middle one of these 3 dc`, `to this ch-2 sp`, `to the top of this ch` (no name).</summary>
-internal sealed record ShiftMarker(int MiddleOf, PlaceName? Name) : Step;
+internal sealed record ShiftMarker(int MiddleOf, PlaceName? Name) : Step
+{
+    /// <summary>Which of them, from 1; 0 for the middle one.</summary>
+    public int Nth { get; init; }
+}
 
 /// <summary>`take the markers out`, `take the marker at the edge out`.</summary>
 internal sealed record DropMarkers(bool AtEdge) : Step;

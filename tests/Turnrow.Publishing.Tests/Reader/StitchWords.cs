@@ -11,7 +11,15 @@ internal sealed class StitchWords(bool uk, IReadOnlyList<string> explained)
     private static readonly string[] s_uk = ["dc", "htr", "tr", "dtr", "trtr", "qtr"];
 
     /// <summary>The stitch's US word; null if this is no stitch's word.</summary>
-    public string? Find(string word) => FindBasic(word) ?? Special(word)?.Name;
+    public string? Find(string word) => FindBasic(word) ?? Special(word)?.Name ?? Singulars(word).Select(one => Special(one)?.Name).FirstOrDefault(name => name is not null);
+
+    // A name that is written out has a plural.
+    private static IEnumerable<string> Singulars(string word)
+    {
+        if (word.EndsWith("ies", StringComparison.Ordinal)) yield return word[..^3] + "y";
+        if (word.EndsWith("es", StringComparison.Ordinal)) yield return word[..^2];
+        if (word.EndsWith('s')) yield return word[..^1];
+    }
 
     /// <summary>The special stitch of this name; null if the page explains none.</summary>
     public SpecialStitch? Special(string name)

@@ -5,6 +5,8 @@ internal sealed class YarnMemory
 {
     private readonly Dictionary<string, (string Fate, Side At)> _resting = [];
     private string? _said;
+    private bool _rowsSay;
+    private bool _isOfAll;
 
     /// <summary>The yarn in the hand; null if the page has named none.</summary>
     public string? InHand { get; set; }
@@ -12,12 +14,14 @@ internal sealed class YarnMemory
     /// <summary>Takes a row's yarns in; the yarns of its places, in words.</summary>
     public string Row(ReadRow row, WorkedRow worked, IReadOnlyList<Step> steps)
     {
-        if (worked.Yarns.Count == 0) return InHand is null ? "" : throw new Misread("which yarn the row is worked with is not said");
+        if (worked.Yarns.Count == 0) return InHand is null ? "" : _rowsSay ? throw new Misread("which yarn the row is worked with is not said") : OfAll(row, InHand);
+        if (_isOfAll) throw new Misread("the rows before say of no yarn that it is theirs alone");
+        _rowsSay = true;
         if (worked.Yarns[0].From != 0) throw new Misread("a row says at its beginning which yarn it is worked with");
         Begin(row, worked.Yarns[0].Yarn);
         foreach (var (yarn, _) in worked.Yarns.Skip(1))
         {
-            if (yarn != worked.Yarns[0].Yarn && _resting.TryGetValue(yarn, out var rests) && rests.Fate != "left") throw new Misread($"{yarn} is {rests.Fate} and not at hand");
+            if (yarn != worked.Yarns[0].Yarn && _resting.TryGetValue(yarn, out var rests) && rests.Fate.StartsWith("carried", StringComparison.Ordinal)) throw new Misread($"{yarn} is {rests.Fate} and not at hand");
         }
 
         InHand = worked.Yarns[^1].Yarn;
@@ -25,6 +29,13 @@ internal sealed class YarnMemory
         foreach (var step in steps) AtEnd(row, step);
         var made = row.Made.Count(place => place.Seen != Seen.SlipStitch);
         return Runs(worked.Yarns.Select((taken, i) => (taken.Yarn, (i + 1 < worked.Yarns.Count ? worked.Yarns[i + 1].From : made) - taken.From)));
+    }
+
+    // A piece of one yarn says it where it begins, and no row again.
+    private string OfAll(ReadRow row, string yarn)
+    {
+        _isOfAll = true;
+        return Runs([(yarn, row.Made.Count(place => place.Seen != Seen.SlipStitch))]);
     }
 
     /// <summary>Runs of yarns in words.</summary>

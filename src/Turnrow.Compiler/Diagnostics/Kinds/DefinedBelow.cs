@@ -12,8 +12,9 @@ public static class DefinedBelow
         "TR0208",
         Severity.Error,
         """
-        A number is used on a line above the one that says what it is. The lines at the top are read in order, each standing on those
-        before it, so that you can follow the arithmetic down the page as well. Move the line with the number above the line that uses it.
+        A number, or a stitch of your own within another, is used on a line above the one that says what it is. The lines at the top are read in
+        order, each standing on those before it, so that you can follow the arithmetic down the page as well. Move that line above the line
+        that uses it.
 
         Tip: begin with the body's measurements, then the counts made of them.
         """,

@@ -32,6 +32,11 @@ public static class GaugeRepeats
               row 1: dc across
             """));
 
+    internal static Diagnostic Swatch(TextSpan span, string name) => new(Kind, span, $"{name} is no stitch pattern, so it has no repeats")
+    {
+        Help = $"count stitches, `swatch {name}: 24 stitches and 12 rows weigh 5.8 g`; or define the stitch pattern",
+    };
+
     internal static Diagnostic At(TextSpan span, string name) => new(Kind, span, $"{name} is no stitch pattern, so it has no repeats")
     {
         Help = $"count stitches, `gauge {name}: 19 stitches and 10 rows to 10 cm`; or define the stitch pattern above this line",

@@ -1,5 +1,6 @@
 using Turnrow.Syntax.Diagnostics;
 using Turnrow.Syntax.Text;
+using static System.FormattableString;
 
 namespace Turnrow.Compiler.Diagnostics.Kinds;
 
@@ -12,7 +13,7 @@ public static class NotInOnePlace
         "TR0232",
         Severity.Error,
         """
-        All that stands in this bracket goes into one place, as a shell does. There only stitches and chains make sense: to skip or leave
+        All that stands in this bracket goes into one place, as a shell does. There only stitches, chains and so many times of them make sense: to skip or leave
         a stitch, to work two together or to go on into the next place would lead out of it again. Put that behind the bracket.
         """,
         SmallPattern.With("Baby blanket",
@@ -35,4 +36,7 @@ public static class NotInOnePlace
         {
             Help = "write it behind the bracket; in it stand stitches and chains, as in `(2 dc, ch 2, 2 dc) in next sp`",
         };
+
+    internal static Diagnostic TooMany(TextSpan span, int most) =>
+        new(Kind, span, Invariant($"this is more than {most} stitches and chains in one place")) { Help = "look at the number of times" };
 }

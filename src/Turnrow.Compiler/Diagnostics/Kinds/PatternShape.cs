@@ -67,6 +67,12 @@ public static class PatternShape
             Help = "write `inc` or `dec`, or shape in plain rows",
         };
 
+    internal static Diagnostic Evenly(TextSpan span, string name) =>
+        new(Kind, span, $"nothing can be spread over rows of {name}: its repeats have no stitch to spare, and they would not come out above each other")
+        {
+            Help = "shape at the edges, `inc 1 at both edges`, or in plain rows between two bands of the pattern",
+        };
+
     internal static Diagnostic Stuck(Context context, TextSpan span, PieceState piece, int size, EdgedPattern pattern, int row) =>
         new(Kind, span, Invariant($"{RowName.Of(piece, size, piece.Builders[size].RowCount + row)} of {piece.Name} can't be shaped in {pattern.Pattern.Name}{context.Findings.InSize(size)}: its edge has too few stitches, and no whole repeat can leave the pattern in time"))
         {

@@ -40,12 +40,14 @@ public static class PatternUnknown
               straight 8 rows, in shells
             """));
 
-    internal static Diagnostic At(TextSpan span, string name, IEnumerable<string> known, TextSpan? later)
+    internal static Diagnostic At(TextSpan span, string name, bool isStitch, IEnumerable<string> known, TextSpan? later)
     {
+        if (isStitch && later is null)
+            return new(Kind, span, $"`{name}` is a stitch, and `in` goes on in a stitch pattern") { Help = $"work one row of it, `row: {name} across`; `straight` then goes on in the stitch of the last row" };
         var near = Spelling.Nearest(name, known);
         return new(Kind, span, later is null ? $"there is no stitch pattern called `{name}`" : $"the stitch pattern `{name}` is defined further down")
         {
-            Help = later is not null ? "move its lines above this one: a file is read from the top"
+            Help = later is not null ? "move its lines above this one, or this line below them: a file is read from the top"
                 : near is not null ? $"did you mean `{near}`?"
                 : $"define it above with a line `stitch pattern {name} over multiple of 6 + 1` and its rows, or take it from another file with `use`",
             Mends = near is null || later is not null ? [] : [new Mend($"write {near}", span, near)],

@@ -39,7 +39,8 @@ public static class PlaceInRow
             Help = kind switch
             {
                 RowFaultKind.NotFirst => "put it at the beginning of the row, or write `in next`",
-                RowFaultKind.NotLast => "work up to the last place before it, `dc until 1 remain`, or write `in next`",
+                RowFaultKind.NotLast when there > 1 => $"work up to the last place before it, `dc until 1 remains`, pass over what comes before, `skip {Counted.Plain(there - 1)}`, or write `in next`",
+                RowFaultKind.NotLast => "write `in next`",
                 RowFaultKind.NothingBefore => "write `in next`",
                 RowFaultKind.SlipOverInside => "slip over stitches at the beginning of a row; further on write `skip`",
                 _ when word.StartsWith("leave", StringComparison.Ordinal) => "say in one `leave` at the end of the row how many are left",

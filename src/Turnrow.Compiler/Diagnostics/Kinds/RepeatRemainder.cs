@@ -55,14 +55,15 @@ public static class RepeatRemainder
 
         var places = first.Fault.Way;
         var toCorner = AmountOf(first).Reach == Reach.ToCorner;
-        return new(Kind, span, Invariant($"the repeat does not come out{inSize}: each time takes {per}, and of {Counted.Stitches(places)}{(toCorner ? " on the way to the corner" : string.Empty)} {over} {(over == 1 ? "is" : "are")} left over"))
+        var inSizes = findings.InSizes(sizes, i => (failureOf(i).Fault.There, failureOf(i).Fault.Way));
+        return new(Kind, span, Invariant($"the repeat does not come out{inSizes}: each time takes {per}, and of {Counted.Stitches(places)}{(toCorner ? " on the way to the corner" : string.Empty)} {over} {(over == 1 ? "is" : "are")} left over"))
         {
             Sizes = findings.Names(sizes),
             Ledger =
             [
                 .. ledger,
                 Invariant($"{word}: {Math.Max(0, places - over) / per} times {per} is {Math.Max(0, places - over)}, and {over} {(over == 1 ? "is" : "are")} left over of {places}"),
-                .. sizes.Length > 1 ? (string[])["left over: " + findings.Each(sizes, i => Invariant($"{failureOf(i).Fault.There}"))] : [],
+                .. findings.Unlike(sizes, i => Invariant($"{failureOf(i).Fault.There}")).Select(static each => "left over: " + each),
             ],
             Help = $"it would come out over {(toCorner ? string.Empty : "a row of ")}{Fitting(findings, sizes, failureOf, per)}{(toCorner ? " on that way" : string.Empty)}; or work the rest in words: {UntilRest(sizes, failureOf)}",
             Mends = mend is null ? [] : [mend],

@@ -37,29 +37,30 @@ public static class RowCount
               row 2: dec, dc until 2 remain, dec = 18
             """));
 
-    internal static Diagnostic At(Context context, ClaimPartSyntax claim, ClaimKind kind, bool ahead, int[] wrong, int?[] claimed, int?[] calculated, IReadOnlyList<string> ledger, int followers)
+    internal static Diagnostic At(Context context, ClaimPartSyntax claim, ClaimKind kind, bool ahead, int[] wrong, int?[] claimed, int?[] calculated, IReadOnlyList<string> ledger, int followers, string? made)
     {
         var findings = context.Findings;
         var first = wrong[0];
         var off = calculated[first]!.Value - claimed[first]!.Value;
-        var text = Findings.InBrackets(calculated);
+        // A row of nothing but another stitch makes none of the one that is claimed: then what it makes is named with its number.
+        var text = made ?? Findings.InBrackets(calculated);
         var known = Array.TrueForAll(calculated, c => c is not null);
         var makes = ahead ? "the next row is worked over" : "the row makes";
         var areClaimed = claimed[first] == 1 ? "is claimed" : "are claimed";
-        return new(Kind, claim.Span, Invariant($"{kind.Counted(context, claimed[first]!.Value)} {areClaimed}{findings.InSize(first)}, and {makes} {calculated[first]}: {Math.Abs(off)} {(off > 0 ? "more" : "fewer")}"))
+        return new(Kind, claim.Span, Invariant($"{kind.Counted(context, claimed[first]!.Value)} {areClaimed}{findings.InSizes(wrong, i => (claimed[i], calculated[i]))}, and {makes} {(made is null ? Invariant($"{calculated[first]}: {Math.Abs(off)} {(off > 0 ? "more" : "fewer")}") : $"{made}")}"))
         {
             Sizes = findings.Names(wrong),
             Ledger = [.. ledger, .. Others(findings, wrong, claimed, calculated), .. Quiet(followers, off)],
             Help = known
                 ? $"if {(ahead ? "that" : "the row")} is right, claim {text}; if the claim is right, change {(ahead ? "this line" : "the row")} or one before it"
                 : "this row, or one before it, does not make what is claimed",
-            Mends = known ? [new Mend($"claim {text}", claim.Count.Span, text)] : [],
+            Mends = known ? [new Mend($"claim {text}", made is null ? claim.Count.Span : claim.Span, text)] : [],
         };
     }
 
     private static IEnumerable<string> Others(Findings findings, int[] wrong, int?[] claimed, int?[] calculated)
     {
-        if (wrong.Length < 2) yield break;
+        if (wrong.Length < 2 || Array.TrueForAll(wrong, i => claimed[i] == claimed[wrong[0]] && calculated[i] == calculated[wrong[0]])) yield break;
         yield return "also " + findings.Each(wrong[1..], i => Invariant($"{claimed[i]} claimed, {calculated[i]} made"));
     }
 

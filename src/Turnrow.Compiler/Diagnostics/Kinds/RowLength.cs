@@ -1,5 +1,6 @@
 using Turnrow.Compiler.Pieces;
 using Turnrow.Compiler.Rows;
+using Turnrow.Fabric.Places;
 using Turnrow.Fabric.Rows;
 using Turnrow.Fabric.Stitches;
 using Turnrow.Fabric.Words;
@@ -60,7 +61,7 @@ public static class RowLength
         if (first.Plan is WordsPlan { Words: [.., Leave { Count: > 0 } leave] } && !isRound)
             return LeavesTooFew(context, span, piece, sizes, failureOf, leave) with { Ledger = [.. ledger, .. InEach(context, "left over: ", sizes, failureOf)] };
         Mend[] work = last is null ? [] : [new Mend("work them", end, $", {last} {RowName.ToItsEnd(piece, sizes[0])}")];
-        return new(Kind, span, OverAtTheEnd(context, piece, sizes[0], first))
+        return new(Kind, span, OverAtTheEnd(piece, sizes[0], first, context.Findings.InSizes(sizes, i => failureOf(i).Fault.There)))
         {
             Sizes = context.Findings.Names(sizes),
             Ledger = [.. ledger, .. InEach(context, "left over: ", sizes, failureOf)],
@@ -70,8 +71,8 @@ public static class RowLength
         };
     }
 
-    private static string OverAtTheEnd(Context context, PieceState piece, int size, RowFailure failure) =>
-        Invariant($"{Counted.Stitches(failure.Fault.There)} {(failure.Fault.There == 1 ? "is" : "are")} left over at the end of {RowName.Of(piece, size, failure.Row)} of {piece.Name}{context.Findings.InSize(size)}");
+    private static string OverAtTheEnd(PieceState piece, int size, RowFailure failure, string inSizes) =>
+        Invariant($"{Counted.Stitches(failure.Fault.There)} {(failure.Fault.There == 1 ? "is" : "are")} left over at the end of {RowName.Of(piece, size, failure.Row)} of {piece.Name}{inSizes}");
 
     // The row leaves some already, so what is over is left with them: nothing can be said behind a `leave`.
     private static Diagnostic LeavesTooFew(Context context, TextSpan span, PieceState piece, int[] sizes, Func<int, RowFailure> failureOf, Leave leave)
@@ -83,7 +84,7 @@ public static class RowLength
         var left = leave.ForLater && there == first.Waiting
             ? Invariant($"{there} of the stitches before this row wait since an earlier one, and are to be left again")
             : "leave them too";
-        return new(Kind, span, OverAtTheEnd(context, piece, sizes[0], first))
+        return new(Kind, span, OverAtTheEnd(piece, sizes[0], first, context.Findings.InSizes(sizes, i => failureOf(i).Fault.There)))
         {
             Sizes = context.Findings.Names(sizes),
             Help = $"{left}{(alike ? $", `{all}`" : $"{context.Findings.InSize(sizes[0])}, `{all}`")}; or work them before it",
@@ -97,12 +98,14 @@ public static class RowLength
     {
         var first = failureOf(sizes[0]);
         var there = first.Fault.There;
-        return new(Kind, span, Invariant($"`{word}` needs {Counted.Stitches(first.Fault.Needed)}, and {RowName.Of(piece, sizes[0], first.Row)} of {piece.Name} has {(there == 0 ? "none" : Invariant($"{there}"))} left to work over{context.Findings.InSize(sizes[0])}"))
+        return new(Kind, span, Invariant($"`{word}` needs {Counted.Stitches(first.Fault.Needed)}, and {RowName.Of(piece, sizes[0], first.Row)} of {piece.Name} has {(there == 0 ? "none" : Invariant($"{there}"))} left to work over{context.Findings.InSizes(sizes, i => (failureOf(i).Fault.There, failureOf(i).Fault.Needed))}"))
         {
             Sizes = context.Findings.Names(sizes),
             Ledger = [.. ledger, .. InEach(context, "there: ", sizes, failureOf)],
             Help = first.Fault.Word is Leave leave
                 ? there == 0 ? "take it out, or work fewer before it" : $"leave fewer, `{new WordText(context).Of(leave with { Count = there })}`, or work fewer before it"
+                : first.Below?.CountWhere(static place => place.Kind == PlaceKind.Ring) > 0 && first.Fault.Word is Work { Target.Aim: Aim.Next } into
+                    ? Invariant($"what is worked into the ring says so: `{Math.Max(1, first.Fault.Needed)} {context.Word(into.Stitch)} in ring`")
                 : "work fewer, or look at the rows before: one of them may make too few",
         };
     }
@@ -122,5 +125,5 @@ public static class RowLength
     }
 
     private static string[] InEach(Context context, string title, int[] sizes, Func<int, RowFailure> failureOf) =>
-        sizes.Length > 1 ? [title + context.Findings.Each(sizes, i => Invariant($"{failureOf(i).Fault.There}"))] : [];
+        [.. context.Findings.Unlike(sizes, i => Invariant($"{failureOf(i).Fault.There}")).Select(each => title + each)];
 }

@@ -47,6 +47,12 @@ public static class StitchHere
             Help = takes == 0 ? $"write the stitch first: `sc, {word}`" : $"write `{word}`, or `{word} 3` for several of them",
         };
 
+    internal static Diagnostic Together(TextSpan span, string word, int places, bool each) =>
+        new(Kind, span, $"`{word}` is worked over {Counted.Plain(places)} places, the next ones, and can't go into one")
+        {
+            Help = each ? $"write `{word} across`" : $"write `{word}` by itself; several drawn together in one place are a stitch of your own: `stitch knot is 3 dc together in one place`",
+        };
+
     internal static Diagnostic Change(TextSpan span, string word, bool increase) =>
         new(Kind, span, $"`{word}` is a special stitch and has no {(increase ? "increase" : "decrease")} of its own")
         {

@@ -19,7 +19,7 @@ public static class StitchUnclear
         A stitch of your own is the same wherever it is worked: so many places taken, so many made. So it is said in stitches, chains and
         skipped places alone, either all in one place, `(2 dc, ch 1, 2 dc) in one place`, or place by place, `skip 1, dc in next, dc in skipped`;
         with `together` behind it, all of it ends in one loop. What goes as far as there is room (`across`, `until 3 remain`), what
-        increases, decreases, leaves or repeats belongs into the row that uses the stitch.
+        increases, decreases or leaves belongs into the row that uses the stitch.
         """,
         SmallPattern.With("Shell cloth",
             """
@@ -66,9 +66,6 @@ public static class StitchUnclear
 
     internal static Diagnostic CentreOfOne(TextSpan span) =>
         new(Kind, span, "stitches that end together make one place, which is its own centre") { Help = "leave the centre out" };
-
-    internal static Diagnostic Special(TextSpan span, string name) =>
-        new(Kind, span, $"`{name}` is made of several places itself, so it can't be part of a stitch") { Help = "write out what it is made of" };
 
     internal static Diagnostic Sizes(TextSpan span) =>
         new(Kind, span, "a stitch is the same in all sizes")

@@ -33,6 +33,12 @@ public static class WordsTooMany
               row 2: back-loop dc across
             """));
 
+    internal static Diagnostic TwoStitches(TextSpan span, string first, string second) =>
+        new(Kind, span, $"`{first}` and `{second}` are two stitches")
+        {
+            Help = $"put a comma between two things to do; `{second}` by itself says what it is made of, and the manual's page on special stitches how to make another",
+        };
+
     internal static Diagnostic At(IReadOnlyList<NameSyntax> words, int stitch)
     {
         var first = words[stitch];

@@ -245,6 +245,12 @@ internal sealed class LegendPainter(SvgWriter svg, Terms terms, bool isRound, IR
                 continue;
             }
 
+            if (part.IsKnot)
+            {
+                Knot(ink, stitch, At(head, made - 1, form.Places));
+                continue;
+            }
+
             var (symbol, top) = (Symbol.Of(stitch.Symbol), head + new Point(0, ChartScale.HeightOf(HighestOf(form)) - ChartScale.HeightOf(stitch)));
             for (var i = 0; i < part.Count; i++, made++)
             {
@@ -253,10 +259,16 @@ internal sealed class LegendPainter(SvgWriter svg, Terms terms, bool isRound, IR
             }
         }
 
+        void Knot(Ink on, Stitch stitch, Point at)
+        {
+            if (stitch.Making == StitchMaking.Spur) SpurSymbol.Draw(on, at, stitch.Form!);
+            else Symbol.Of(stitch.Symbol).Leg(on, at, at - new Point(0, ChartScale.HeightOf(stitch) / 2), 0);
+        }
+
         Point At(Point middle, double index, int count) => middle + new Point((index - ((count - 1) / 2.0)) * apart, 0);
     }
 
-    private static Stitch HighestOf(StitchForm form) => form.Parts.Select(static part => part.Stitch).OfType<Stitch>().MaxBy(static stitch => stitch.Height)!;
+    private static Stitch HighestOf(StitchForm form) => form.Parts.Select(static part => part.Worked).OfType<Stitch>().MaxBy(static stitch => stitch.Height)!;
 
     private string Row => isRound ? "round" : "row";
 

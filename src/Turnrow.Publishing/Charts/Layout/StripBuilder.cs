@@ -90,6 +90,7 @@ internal sealed class StripBuilder(PlaceSequence below, BelowScale scale)
         foreach (var part in special.Stitch.Form!.Parts)
         {
             if (part.Stitch is not { } stitch) _open.AddSpace(part.Count);
+            else if (part.IsKnot) for (var i = 0; i < part.Count; i++) _open.Add(new Cell(stitch, part.Hook, first, 1, 1, 0, 0, 0) { Special = special.Stitch }, 0);
             else _open.Add(new Cell(stitch, part.Hook == HookInto.BothLoops ? special.Hook : part.Hook, first + part.Place, 1, part.Count, part.Count, 0, part.Count) { Special = special.Stitch }, 0);
         }
     }

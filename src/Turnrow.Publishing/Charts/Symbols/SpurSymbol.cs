@@ -27,6 +27,7 @@ internal static class SpurSymbol
             highest = Math.Max(highest, words[i] switch
             {
                 Work { Stitch: { Making: StitchMaking.Spur, Form: { } form } } => HeightOf(form),
+                Work { Stitch: { IsOne: false, Form: { } special } } => RoomFor(special.Words()),
                 Group group => RoomFor(group.Words),
                 Repeat repeat => RoomFor(repeat.Words),
                 _ => 0,

@@ -9,12 +9,21 @@ internal static class GrowingFolds
     private const int FewestAgain = 3;
 
     /// <summary>The sizes, each with its folds; null if no row grows in this way, or not in all sizes at the same rows.</summary>
-    public static List<FoldedSize>? Of(IReadOnlyList<SizeRows> sizes)
+    public static List<FoldedSize>? Of(IReadOnlyList<SizeRows> sizes) =>
+        Of(sizes, new Kin(RepeatGrowth.Skeleton, RepeatGrowth.Of, 1)) ?? Of(sizes, new Kin(StretchGrowth.Skeleton, StretchGrowth.Of, 2));
+
+    /// <summary>A way in which rows may be alike, and what grows in it.</summary>
+    /// <param name="Skeleton">What they have in common.</param>
+    /// <param name="Growth">What differs each time; null if it can't be said.</param>
+    /// <param name="FewestRuns">In a round; a row alone that differs each time is told each time sooner than in a list.</param>
+    private sealed record Kin(Func<RowDescription, RowDescription> Skeleton, Func<IReadOnlyList<RowDescription>, int, RepeatGrowth?> Growth, int FewestRuns);
+
+    private static List<FoldedSize>? Of(IReadOnlyList<SizeRows> sizes, Kin kin)
     {
         var folded = new List<FoldedSize>();
         foreach (var size in sizes)
         {
-            if (size.Rows.Count <= FewestAgain || One(size) is not { } one) return null;
+            if (size.Rows.Count <= FewestAgain || One(size, kin) is not { } one) return null;
             if (folded.Count > 0 && !HaveOneShape(folded[0], one)) return null;
             folded.Add(one);
         }
@@ -36,13 +45,13 @@ internal static class GrowingFolds
 
     private static bool Grow(RepeatGrowth? one, RepeatGrowth? other) => one is null ? other is null : other is not null && one.And(other) is not null;
 
-    private static FoldedSize? One(SizeRows size)
+    private static FoldedSize? One(SizeRows size, Kin kin)
     {
-        var folded = FoldedSize.Of(size, RepeatGrowth.Skeleton);
+        var folded = FoldedSize.Of(size, kin.Skeleton);
         var growths = new List<RepeatGrowth?>();
         foreach (var fold in folded.Folds)
         {
-            if (!TryGrowth(folded, fold, out var growth)) return null;
+            if (!TryGrowth(folded, fold, kin, out var growth)) return null;
             growths.Add(growth);
         }
 
@@ -50,7 +59,7 @@ internal static class GrowingFolds
     }
 
     // False if rows that are alike but for their repeats do not grow as can be said.
-    private static bool TryGrowth(FoldedSize folded, Fold fold, out RepeatGrowth? growth)
+    private static bool TryGrowth(FoldedSize folded, Fold fold, Kin kin, out RepeatGrowth? growth)
     {
         growth = null;
         for (var run = 0; run < fold.Period; run++)
@@ -58,7 +67,7 @@ internal static class GrowingFolds
             var rows = RowsOf(folded, fold, run);
             if (rows.TrueForAll(row => row.Equals(rows[0]))) continue;
             var isAlone = fold.Times == 1 ? fold.Period == 1 : folded.Runs[fold.Start + run].Count == 1;
-            if (growth is not null || !isAlone || rows.Count <= FewestAgain || RepeatGrowth.Of(rows, run) is not { } grows) return false;
+            if (growth is not null || !isAlone || rows.Count <= FewestAgain || fold.Period < kin.FewestRuns || kin.Growth(rows, run) is not { } grows) return false;
             growth = grows;
         }
 

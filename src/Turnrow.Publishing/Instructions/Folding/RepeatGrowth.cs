@@ -12,9 +12,12 @@ namespace Turnrow.Publishing.Instructions.Folding;
 /// <param name="Places">In how many places of the row it is repeated, each so many times.</param>
 internal sealed record RepeatGrowth(PhraseList Words, Sized<int> Step, int Run, int At, int Places)
 {
+    /// <summary>Of plain stitches that are fewer each time, the decrease that they come before each time; null for a repeat that is worked more often.</summary>
+    public Together? Before { get; init; }
+
     /// <summary>Both over the sizes of both; null if they are not alike.</summary>
     public RepeatGrowth? And(RepeatGrowth other) =>
-        other.Run == Run && other.At == At && other.Places == Places && Words.And(other.Words) is { } words ? this with { Words = words, Step = Step.And(other.Step) } : null;
+        other.Run == Run && other.At == At && other.Places == Places && Equals(Before, other.Before) && Words.And(other.Words) is { } words ? this with { Words = words, Step = Step.And(other.Step) } : null;
 
     /// <summary>What all rows have in common that differ in the times of their repeats alone.</summary>
     public static RowDescription Skeleton(RowDescription row) => row with { Working = Skeleton(row.Working) };

@@ -18,7 +18,8 @@ internal sealed record GoOnFrom(string Piece, bool OfRounds) : Phrase
 {
     protected override Phrase? Join(Phrase other) => Equals(other) ? this : null;
 
-    protected override string Text(Wording words) => $"go on from the last {(OfRounds ? "round" : "row")} of {Names.Title(Piece)}, with the same yarn";
+    protected override string Text(Wording words) =>
+        $"{words.LoopOf(Piece)}go on from the last {(OfRounds ? "round" : "row")} of {Names.Title(Piece)}, with the same yarn";
 }
 
 /// <summary>Yarn is joined anew in a stitch of an earlier piece's last row.</summary>
@@ -37,7 +38,7 @@ internal sealed record ChainOn(Sized<int> Chains, string? Edge, Hand Hand) : Phr
         : null;
 
     protected override string Text(Wording words) =>
-        $"the yarn is at the {Wording.Edge(Edge, Hand)}: {words.Ch} {Chains.Written()}";
+        $"the yarn is at the {words.Edge(Edge, Hand)}: {words.Ch} {Chains.Written()}";
 }
 
 /// <summary>Chains made with new yarn, from which the row goes on over a part.</summary>
@@ -90,5 +91,5 @@ internal sealed record SeparateChain(Sized<int> Chains, string? Edge, string? Ya
             : null;
 
     protected override string Text(Wording words) =>
-        $"leave the yarn at the {Wording.Edge(YarnEdge == Edge ? null : YarnEdge, Hand.Opposite())}; at the {Wording.Edge(YarnEdge == Edge ? null : Edge, Hand)}, join another length of yarn with {words.SlipStitch} in {At.Written(words)}, {words.Ch} {Chains.Written()}, fasten off";
+        $"leave the yarn at the {words.Edge(YarnEdge == Edge ? null : YarnEdge, Hand.Opposite())}; at the {words.Edge(YarnEdge == Edge ? null : Edge, Hand)}, join another length of yarn with {words.SlipStitch} in {At.Written(words)}, {words.Ch} {Chains.Written()}, fasten off";
 }

@@ -37,6 +37,9 @@ internal sealed record EvenOver(
     // A maker keeps so many places in view.
     private const int MostPer = 5;
 
+    // Over fewer than these she sees it by herself, and "about" says less than the numbers do.
+    private const int FewestAbout = 9;
+
     /// <summary>The phrase for one size.</summary>
     public static EvenOver Of(Stitch stitch, int stitches, int places, PlaceName place, bool behindChain)
     {
@@ -67,7 +70,7 @@ internal sealed record EvenOver(
     {
         var one = Places.All(static n => n == 1);
         var over = one ? $"in {PartOf("this")} {Place.One(words)}" : $"evenly over {PartOf("these")} {Place.Counted(Places, words)}";
-        var guide = Places.All(static n => n <= MostPer) ? string.Empty : BehindChain ? $" ({Guide()}, the {words.Ch} being one of them)" : $" ({Guide()})";
+        var guide = Places.All(n => n <= MostPer || (n < FewestAbout && !IsExact)) ? string.Empty : BehindChain ? $" ({Guide()}, the {words.Ch} being one of them)" : $" ({Guide()})";
         return $"{Count.Written()} {words.Stitch(Stitch)} {over}{guide}";
     }
 

@@ -24,7 +24,7 @@ internal static class JoinPhrases
             var along = inSizes.Select(p => p.JoinedTo.FirstOrDefault(j => EdgeName.Of(j.Edge) == edge)).OfType<JoinedAlong>().Where(static j => j.Places is not null).ToList();
             if (along.Count == 0) continue;
             var places = along.Skip(1).Aggregate(Sized.Of(along[0].Places!.Count), static (all, j) => all.And(Sized.Of(j.Places!.Count)));
-            yield return $"Joined as it is worked to {edge.Written()}, {words.Side(true)} of both up, {Way(along[0])}: {NameOf(along[0]).Counted(places, words)}.";
+            yield return words.Noting(Note.JoinedAsWorked, $"Joined as it is worked to {edge.Written(words)}, {words.Side(true)} of both up, {Way(along[0])}: {NameOf(along[0]).Counted(places, words)}.");
         }
     }
 
@@ -64,9 +64,9 @@ internal sealed record EdgeName(string Piece, Hand? Hand, string? Name, StretchK
         side.Piece.Name, side.Hand, side.Stretches.Select(static s => s.Name).FirstOrDefault(static n => n is not null), side.Hand is null ? side.Stretches[0].Kind : StretchKind.RowEnds, side.Piece.EndsInRounds, null);
 
     /// <summary><c>the right edge (neck) of Front</c>, <c>the third side of Tile</c>.</summary>
-    public string Written() => Beside is { } beside ? Named(beside) : Hand is { } hand ? $"the {Wording.Hand(hand)} edge{(Name is null ? string.Empty : $" ({Names.Words(Name)})")} of {Names.Title(Piece)}" : Kind switch
+    public string Written(Wording words) => Beside is { } beside ? Named(beside) : Hand is { } hand ? $"the {words.Edge(hand, Name)} of {Names.Title(Piece)}" : Kind switch
     {
-        StretchKind.Side => $"the {Name} of {Names.Title(Piece)}",
+        StretchKind.Side => $"the {words.MotifSide(Name)} of {Names.Title(Piece)}",
         StretchKind.Foundation => $"the beginning edge of {Names.Title(Piece)}",
         _ => $"the last {(IsRound ? "round" : "row")} of {Names.Title(Piece)}",
     };
@@ -103,8 +103,8 @@ internal sealed record IntoOther(Stitch Stitch, EdgeName Edge, PlaceName Place, 
     protected override string Text(Wording words)
     {
         var skip = Skipped.All(static n => n == 0) ? string.Empty : $"{words.Terms.Skip} next {Place.Counted(Skipped, words)} and ";
-        if (Times > 1) return $"{words.Stitch(Stitch)} in each of next {Place.Counted(Sized.Of(Times), words)} of {Edge.Written()}";
+        if (Times > 1) return $"{words.Stitch(Stitch)} in each of next {Place.Counted(Sized.Of(Times), words)} of {Edge.Written(words)}";
         var place = IsCorner ? IsNext ? "next corner" : "corner" : $"next {Place.One(words)}";
-        return $"{skip}{words.Stitch(Stitch)} in {place} of {Edge.Written()}";
+        return $"{skip}{words.Stitch(Stitch)} in {place} of {Edge.Written(words)}";
     }
 }

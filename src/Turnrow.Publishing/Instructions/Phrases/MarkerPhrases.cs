@@ -14,7 +14,7 @@ internal sealed record PlaceMarker(PlaceName Made, bool First) : Phrase
         other is PlaceMarker marker && marker.First == First && marker.OfRound == OfRound && Made.And(marker.Made) is { } both ? this with { Made = both } : null;
 
     protected override string Text(Wording words) =>
-        First ? $"place a marker in the first {Made.One(words)} of this {(OfRound ? "round" : "row")}" : $"place a marker in the {Made.One(words)} just made";
+        First ? $"{words.Noting(Note.Markers, "place a marker")} in the first {Made.One(words)} of this {(OfRound ? "round" : "row")}" : $"{words.Noting(Note.Markers, "place a marker")} in the {Made.One(words)} just made";
 }
 
 /// <summary>What the marker moves to when its corner has been worked into.</summary>
@@ -39,12 +39,16 @@ internal sealed record MoveMarker(MarkerTo To, Sized<int> Count, PlaceName Place
     /// <summary>True if there is no marker yet: a corner that is one from the beginning.</summary>
     public bool IsNew { get; init; }
 
-    protected override Phrase? Join(Phrase other) =>
-        other is MoveMarker move && move.To == To && move.IsNew == IsNew && Place.And(move.Place) is { } place ? this with { Count = Count.And(move.Count), Place = place } : null;
+    /// <summary>Of several spaces that are called alike, which it is.</summary>
+    public int Nth { get; init; }
 
-    protected override string Text(Wording words) => (IsNew ? "place a marker in " : "move the marker to ") + To switch
+    protected override Phrase? Join(Phrase other) =>
+        other is MoveMarker move && move.To == To && move.Nth == Nth && move.IsNew == IsNew && Place.And(move.Place) is { } place ? this with { Count = Count.And(move.Count), Place = place } : null;
+
+    protected override string Text(Wording words) => (IsNew ? words.Noting(Note.Markers, "place a marker in ") : "move the marker to ") + To switch
     {
         MarkerTo.Middle => $"the middle one of these {Place.Counted(Count, words)}",
+        MarkerTo.Space when Count.First > 1 => $"the {(Count.First == (2 * Nth) - 1 ? "middle one" : Numbers.Nth(Nth))} of these {Place.Counted(Count, words)}",
         MarkerTo.Space => $"this {Place.One(words)}",
         MarkerTo.Chain => $"the top of this {words.Ch}",
         _ => $"this {Place.One(words)}",
@@ -55,7 +59,10 @@ internal sealed record MoveMarker(MarkerTo To, Sized<int> Count, PlaceName Place
 /// <param name="AtEdge">True if only the one is meant where a part has been cut off at a corner.</param>
 internal sealed record TakeMarkersOut(bool AtEdge) : Phrase
 {
+    /// <summary>True if there is only one in the work.</summary>
+    public bool IsOne { get; init; }
+
     protected override Phrase? Join(Phrase other) => Equals(other) ? this : null;
 
-    protected override string Text(Wording words) => AtEdge ? "take the marker at the edge out" : "take the markers out";
+    protected override string Text(Wording words) => AtEdge ? "take the marker at the edge out" : IsOne ? "take the marker out" : "take the markers out";
 }

@@ -1,4 +1,5 @@
 using Turnrow.Fabric.Stitches;
+using Turnrow.Fabric.Words;
 using Turnrow.Publishing.Trade;
 
 namespace Turnrow.Publishing.Instructions.Phrases;
@@ -85,24 +86,24 @@ internal sealed record OpeningChain(Stitch? Stitch, int Chains, int Space, Chain
 }
 
 /// <summary>The rest of a decrease that a shorter chain began: <c>dc in next dc (the ch 2 and this dc count as dc2tog)</c>.</summary>
-internal sealed record RestOfDecrease(Stitch Stitch, int Takes, int Chains, Where Where) : Phrase
+internal sealed record RestOfDecrease(Stitch Stitch, HookInto Hook, int Takes, int Chains, Where Where) : Phrase
 {
     protected override Phrase? Join(Phrase other) =>
-        other is RestOfDecrease rest && rest.Stitch == Stitch && rest.Takes == Takes && rest.Chains == Chains
+        other is RestOfDecrease rest && rest.Stitch == Stitch && rest.Hook == Hook && rest.Takes == Takes && rest.Chains == Chains
         && Where.And(rest.Where) is { } where
             ? this with { Where = where }
             : null;
 
     protected override string Text(Wording words)
     {
-        var rest = Takes == 2 ? words.Stitch(Stitch) : words.Together(Stitch, Fabric.Words.HookInto.BothLoops, Takes - 1);
-        var whole = words.Together(Stitch, Fabric.Words.HookInto.BothLoops, Takes);
-        var over = Takes == 2 ? "in" : "over";
+        var rest = Takes == 2 ? words.Stitch(Stitch, Hook) : words.Together(Stitch, Hook, Takes - 1);
+        var whole = words.Together(Stitch, Hook, Takes);
+        var over = Takes == 2 ? Wording.Into(Hook) : Wording.Over(Hook);
         if (Where is ChainFromHook from)
-            return $"{rest} {over} {from.Place(words)} (the {words.Terms.Skipped} {from.Chains} {words.Ch} and this {rest} count as {whole})";
+            return $"{rest} {over} {from.Place(words)} (the {words.Terms.Skipped} {from.Chains} {words.Ch} and this {rest} {words.Noting(Note.DecreaseAtStart, "count as")} {whole})";
         // Two together go over two, not over each of them.
         var where = Takes > 2 && Where is NextPlaces next ? $"next {next.Place.Counted(next.Count, words)}" : Where.Written(words);
-        return $"{rest} {over} {where} (the {words.Ch} {Numbers.Plain(Chains)} and this {rest} count as {whole})";
+        return $"{rest} {over} {where} (the {words.Ch} {Numbers.Plain(Chains)} and this {rest} {words.Noting(Note.DecreaseAtStart, "count as")} {whole})";
     }
 }
 
@@ -123,10 +124,18 @@ internal sealed record DoNotTurn : Phrase
 }
 
 /// <summary>Chains made before, where nothing is worked into a chain after them; the stitch that they stand for, if it is one by itself.</summary>
-internal sealed record PassChains(Stitch? Stitch, int Chains) : Phrase
+/// <param name="Stitch">The stitch; null where they stand for none by themselves.</param>
+/// <param name="Chains">How many.</param>
+/// <param name="Space">Chains among them that are a space behind the stitch.</param>
+internal sealed record PassChains(Stitch? Stitch, int Chains, int Space = 0) : Phrase
 {
     protected override Phrase? Join(Phrase other) => Equals(other) ? this : null;
 
-    protected override string Text(Wording words) =>
-        $"{words.Terms.Skip} the {Numbers.Plain(Chains)} {words.Ch}{(Stitch is null ? string.Empty : $" (they count as 1 {words.Stitch(Stitch)})")}";
+    protected override string Text(Wording words) => $"{words.Terms.Skip} the {Numbers.Plain(Chains)} {words.Ch}{Meaning(words)}";
+
+    private string Meaning(Wording words)
+    {
+        if (Stitch is null) return string.Empty;
+        return $" (they count as 1 {words.Stitch(Stitch)}{(Space > 0 ? $" and {words.Ch} {Numbers.Plain(Space)}" : string.Empty)})";
+    }
 }

@@ -22,7 +22,7 @@ internal sealed record SkipChainTop(bool Beginning) : Phrase
 {
     protected override Phrase? Join(Phrase other) => Equals(other) ? this : null;
 
-    protected override string Text(Wording words) => $"{words.Terms.Skip} {(Beginning ? "beginning" : "turning")} {words.Ch}";
+    protected override string Text(Wording words) => $"{words.Terms.Skip} {words.ChainAtStart(Beginning)}";
 }
 
 /// <summary>Slip stitches at a row's beginning to get past stitches.</summary>

@@ -41,20 +41,20 @@ internal sealed record EdgeStretch(
         Fabric.Pieces.StretchKind.LastRow => $"the last {(IsRound ? "round" : "row")} of {Names.Title(Piece)}",
         Fabric.Pieces.StretchKind.OpenStitches when Edge is not null => $"{Stitches!.Numbered} of {Names.Title(Piece)} ({Names.Words(Edge)})",
         Fabric.Pieces.StretchKind.OpenStitches => $"the {words.Sts} left unworked in the last {(IsRound ? "round" : "row")} of {Names.Title(Piece)}",
-        Fabric.Pieces.StretchKind.Side => $"the {Edge} of {Names.Title(Piece)}, from corner to corner",
+        Fabric.Pieces.StretchKind.Side => $"the {words.MotifSide(Edge)} of {Names.Title(Piece)}, from corner to corner",
         Fabric.Pieces.StretchKind.Foundation => $"the beginning edge of {Names.Title(Piece)}",
-        Fabric.Pieces.StretchKind.LeftStitches when Slipped => $"the slip-stitched {words.Sts}{At("of")} at {Named}",
-        Fabric.Pieces.StretchKind.LeftStitches => $"the {words.Sts} left unworked{At("by")} at {Named}",
+        Fabric.Pieces.StretchKind.LeftStitches when Slipped => $"the slip-stitched {words.Sts}{At("of")} at {Named(words)}",
+        Fabric.Pieces.StretchKind.LeftStitches => $"the {words.Sts} left unworked{At("by")} at {Named(words)}",
         Fabric.Pieces.StretchKind.HeldStitches => $"the {words.Sts} of {Names.Title(Piece)} held for {Names.Words(Edge!)}",
         Fabric.Pieces.StretchKind.BridgeChain => $"the other side of the {words.Ch}{(Edge is null ? string.Empty : $" for {Names.Words(Edge)}")} of {Names.Title(Piece)}",
-        Fabric.Pieces.StretchKind.AddedChain => $"the added {words.Ch}{At("of")} at {Named}",
-        _ => Named,
+        Fabric.Pieces.StretchKind.AddedChain => $"the added {words.Ch}{At("of")} at {Named(words)}",
+        _ => Named(words),
     };
 
     /// <summary>Its first place.</summary>
     public string Start(Wording words)
     {
-        var end = Wording.Hand(Forwards ? Fabric.Rows.Hand.Right : Fabric.Rows.Hand.Left);
+        var end = Forwards ? Fabric.Rows.Hand.Right : Fabric.Rows.Hand.Left;
         return Kind switch
         {
             Fabric.Pieces.StretchKind.RowEnds => $"the end of {RowIn(First)}",
@@ -62,12 +62,12 @@ internal sealed record EdgeStretch(
             Fabric.Pieces.StretchKind.LastRow when IsRim => "its top left corner",
             Fabric.Pieces.StretchKind.LastRow when IsRound => $"its {(Forwards ? "first" : "last")} {words.St}",
             Fabric.Pieces.StretchKind.OpenStitches when IsRound => $"the {(Forwards ? "first" : "last")} of them",
-            Fabric.Pieces.StretchKind.LastRow => $"its first {words.St} at the {end} edge",
-            Fabric.Pieces.StretchKind.Foundation => $"its first {words.Ch} at the {end} edge",
+            Fabric.Pieces.StretchKind.LastRow => $"its first {words.St} at the {words.Edge(end)}",
+            Fabric.Pieces.StretchKind.Foundation => $"its first {words.Ch} at the {words.Edge(end)}",
             Fabric.Pieces.StretchKind.Side => $"the corner at its {(Forwards ? "beginning" : "end")}",
-            Fabric.Pieces.StretchKind.HeldStitches => $"the one at their {end} end",
-            Fabric.Pieces.StretchKind.BridgeChain => $"the {words.Ch} at its {end} end",
-            Fabric.Pieces.StretchKind.OpenStitches => $"the one nearest the {end} edge",
+            Fabric.Pieces.StretchKind.HeldStitches => $"the one at their {Wording.Hand(end)} end",
+            Fabric.Pieces.StretchKind.BridgeChain => $"the {words.Ch} at its {Wording.Hand(end)} end",
+            Fabric.Pieces.StretchKind.OpenStitches => $"the one nearest the {words.Edge(end)}",
             // Up an edge a step inwards is met at its outer end, a step outwards at its inner end; down an edge the other way round.
             Fabric.Pieces.StretchKind.LeftStitches => $"the {(Forwards ? "outermost" : "innermost")} of them",
             _ => $"the {(Forwards ? "innermost" : "outermost")} of them",
@@ -83,7 +83,7 @@ internal sealed record EdgeStretch(
         : $"{(Forwards ? "up" : "back")} to {RowIn(Last)}";
 
     // Right or left is always said: both edges may have one name, and a piece's own text need not have shown which has it.
-    private string Named => $"the {Wording.Hand(Hand ?? Fabric.Rows.Hand.Right)} edge{(Edge is null ? string.Empty : $" ({Names.Words(Edge)})")} of {Names.Title(Piece)}";
+    private string Named(Wording words) => $"the {words.Edge(Hand ?? Fabric.Rows.Hand.Right, Edge)} of {Names.Title(Piece)}";
 
     private string At(string how) => AtRow is { } row ? $" {how} Row {row.Written()}" : string.Empty;
 
@@ -114,7 +114,7 @@ internal sealed record GoOnAlong(bool RightSide, EdgeStretch Stretch) : Phrase
     protected override string Text(Wording words)
     {
         var rows = Stretch.Rows() is { } along ? $" {along}" : string.Empty;
-        return $"with the same yarn and {words.Side(RightSide)} facing, go on along {Stretch.Whole(words)}{rows}";
+        return $"{words.LoopOf(Stretch.Piece)}with the same yarn and {words.Side(RightSide)} facing, go on along {Stretch.Whole(words)}{rows}";
     }
 }
 

@@ -98,6 +98,7 @@ internal readonly record struct PlaceName(PlaceNameKind Kind, Stitch? Stitch = n
     public PlaceName With(PlaceName other)
     {
         if (this == other) return this;
+        if (Kind == PlaceNameKind.StitchAndSpace || other.Kind == PlaceNameKind.StitchAndSpace) return new(PlaceNameKind.StitchAndSpace);
         if (IsSpace && other.IsSpace) return new(PlaceNameKind.AnySpace);
         if (IsSpace || other.IsSpace) return new(PlaceNameKind.StitchAndSpace);
         var chains = HasChains || other.HasChains;
@@ -132,10 +133,11 @@ internal readonly record struct PlaceName(PlaceNameKind Kind, Stitch? Stitch = n
         _ => words.St,
     };
 
-    /// <summary>Several: <c>dc</c> (abbreviations of stitches have no plural), <c>sts</c>, <c>row-ends</c>.</summary>
+    /// <summary>Several: <c>dc</c>, <c>blocks</c>, <c>sts</c>, <c>row-ends</c>.</summary>
     public string Many(Wording words) => Kind switch
     {
         PlaceNameKind.AnyStitch => words.Sts,
+        PlaceNameKind.Stitch => words.Stitches(Stitch!),
         PlaceNameKind.Space => One(words) + "s",
         PlaceNameKind.AnySpace => One(words) + "s",
         PlaceNameKind.ChainAndAnyStitch => $"{words.Ch} and {words.Sts}",

@@ -39,6 +39,9 @@ internal enum RoundJoin : byte
     /// <summary>In its first stitch.</summary>
     FirstStitch,
 
+    /// <summary>In the stitch that is one decrease with the chain before it, which has no top of its own.</summary>
+    BesideChain,
+
     /// <summary>In the space that it begins with.</summary>
     FirstSpace,
 }
@@ -58,7 +61,8 @@ internal sealed record JoinRound(RoundJoin At, Stitch? Stitch, int Nth, int Chai
     {
         RoundJoin.TopOfChain when Nth > 0 => $"{Numbers.Nth(Nth)} {words.Ch} of {words.Ch}-{Numbers.Plain(Chains)}",
         RoundJoin.TopOfChain => $"top of {words.Ch}-{Numbers.Plain(Chains)}",
-        RoundJoin.TopOfSkipped => $"top of beginning {words.Ch}",
+        RoundJoin.TopOfSkipped => $"top of {words.ChainAtStart(true)}",
+        RoundJoin.BesideChain => $"first {words.Stitch(Stitch!)} and not in the {words.Ch}",
         RoundJoin.FirstSpace => $"the {words.Ch}-{Numbers.Plain(Chains)} {words.Sp} at its beginning",
         _ => $"first {(Stitch is null ? words.St : words.Stitch(Stitch))}",
     };
@@ -83,7 +87,7 @@ internal sealed record HoldPlaces(Sized<int> Count, PlaceName Place, string Name
     protected override string Text(Wording words)
     {
         var places = Count.All(static n => n == 1) ? Place.One(words) : Place.Counted(Count, words);
-        return $"{words.Terms.Skip} {(FromFirst ? "first" : "next")} {places} (held for {Names.Words(Name)})";
+        return $"{words.Terms.Skip} {(FromFirst ? "first" : "next")} {places} ({words.Noting(Note.HeldStitches, "held for")} {Names.Words(Name)})";
     }
 }
 
@@ -124,7 +128,7 @@ internal sealed record OverPieces(bool RightSide, IReadOnlyList<(string Piece, L
     {
         var parts = Pieces.Select(p => Part(p.Piece, p.Stitches, words)).ToList();
         var counted = Pieces.All(static p => p.Stitches.IsAll) ? string.Empty
-            : $" ({words.Sts} are counted from the {(Pieces.All(static p => p.Stitches.IsRound) ? "beginning of the round" : $"{(RightSide ? "right" : "left")} edge")}; those between stay unworked)";
+            : $" ({words.Sts} are counted from the {(Pieces.All(static p => p.Stitches.IsRound) ? "beginning of the round" : words.Edge(RightSide ? Hand.Right : Hand.Left))}; those between stay unworked)";
         return $"hold these pieces side by side with {words.Side(RightSide)} facing and work over their last {Rows} as one, in this order: {Wording.List(parts)}{counted}";
     }
 

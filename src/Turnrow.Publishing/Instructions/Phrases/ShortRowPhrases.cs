@@ -33,9 +33,9 @@ internal sealed record LeaveForNow(Sized<int> Count, LeftForNow Which, bool Name
         var sts = one ? words.St : PlaceName.AnyStitch.Counted(Count, words);
         return Which switch
         {
-            LeftForNow.Others => $"leave the other {sts} unworked for now",
-            LeftForNow.Before => $"leave the {sts} left before unworked for now",
-            _ => $"leave {(!Named ? $"the last {sts}" : one ? "this" : "these")} unworked for now"
+            LeftForNow.Others => $"leave the other {sts} {words.Unworked}",
+            LeftForNow.Before => $"leave the {sts} left before {words.Unworked}",
+            _ => $"leave {(!Named ? $"the last {sts}" : one ? "this" : "these")} {words.Unworked}"
                 + (Which == LeftForNow.LastAndBefore ? ", with those left before" : string.Empty),
         };
     }

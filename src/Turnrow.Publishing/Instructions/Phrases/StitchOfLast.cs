@@ -26,9 +26,9 @@ internal sealed record StitchOfLast(bool RightSide, string Piece, Sized<int> Nth
     {
         var nth = Nth.All(static n => n == 1) ? "first" : Nth.WrittenNth();
         var bridged = OverBridge ? $" (each bridging {words.Ch} counts as a {words.St} here)" : string.Empty;
-        return $"the {nth} {words.St} {Counted}{bridged}";
+        return $"the {nth} {words.St} {Counted(words)}{bridged}";
     }
 
-    private string Counted => !OfRound ? $"of its last row, counted from its {Wording.Hand(From)} edge"
+    private string Counted(Wording words) => !OfRound ? $"of its last row, counted from its {words.Edge(From)}"
         : From == Hand.Right ? "of its last round" : "of its last round, counted back from where that was joined";
 }

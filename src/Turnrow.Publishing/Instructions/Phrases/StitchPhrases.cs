@@ -16,7 +16,9 @@ internal sealed record StitchesIn(Stitch Stitch, HookInto Hook, Sized<int> Each,
     {
         var name = words.Stitch(Stitch, Hook);
         var number = Each.All(static n => n == 1) ? name : $"{Each.Written()} {name}";
-        return $"{number} {Wording.Into(Hook)} {Where.Written(words)}";
+        // A post is gone round, and a chain as well: the hook does not go in its top.
+        var where = Hook is HookInto.FrontPost or HookInto.BackPost && Where is ChainTop top ? top.Chain(words) : Where.Written(words);
+        return $"{number} {Wording.Into(Hook)} {where}";
     }
 }
 
@@ -72,10 +74,10 @@ internal sealed record Together(
         var next = Sized.Of(Top is null ? Takes : Takes - 1);
         var places = Place.Counted(next, words);
         if (next.First == 1) places = Place.One(words);
-        if (At == TogetherAt.Same) return $"{words.Together(Stitch, Hook, Takes)} over {FromSame(words)}";
+        if (At == TogetherAt.Same) return $"{words.Together(Stitch, Hook, Takes)} {Wording.Over(Hook)} {FromSame(words)}";
         var at = $"{Position} {places}{(Top is null ? string.Empty : $" and {Top.Written(words)}")}";
         var turn = BeforeTurn == 0 ? string.Empty : $" ({Numbers.Plain(BeforeTurn)} before the turn below and {Numbers.Plain(Takes - BeforeTurn)} behind it)";
-        var one = $"{words.Together(Stitch, Hook, Takes)} over {at}{turn}";
+        var one = $"{words.Together(Stitch, Hook, Takes)} {Wording.Over(Hook)} {at}{turn}";
         return Times.All(static n => n == 1) ? one : $"[{one}] {Numbers.Times(Times)}";
     }
 

@@ -139,13 +139,15 @@ internal sealed record ChainTop(bool Beginning, int Nth, int Of) : Where
 
     public override Where? And(Where other) => Equals(other) ? this : null;
 
+    /// <summary>The chain itself, to go round it.</summary>
+    public string Chain(Wording words) => OfRound ? $"the round's {words.Ch}-{Numbers.Plain(Of)}" : words.ChainAtStart(Beginning);
+
     public override string Written(Wording words)
     {
         if (OfRound) return $"{(Nth == 0 ? "top" : $"{Numbers.Nth(Nth)} {words.Ch}")} of the round's {words.Ch}-{Numbers.Plain(Of)}";
-        var chain = Beginning ? "beginning" : "turning";
         return Nth == 0
-            ? $"top of {chain} {words.Ch}"
-            : $"{Numbers.Nth(Nth)} {words.Ch} of {chain} {words.Ch}-{Numbers.Plain(Of)}";
+            ? $"top of {words.ChainAtStart(Beginning)}"
+            : $"{Numbers.Nth(Nth)} {words.Ch} of {words.ChainAtStart(Beginning)}-{Numbers.Plain(Of)}";
     }
 }
 
@@ -175,7 +177,7 @@ internal sealed record ChainFromHook(Sized<int> Nth, Fabric.Stitches.Stitch? Cou
     {
         var before = $"{words.Terms.Skipped} {Chains} {words.Ch}";
         var one = Nth.All(static n => n == 2);
-        if (CountsAs is null) return $"{before} {(one ? "does" : "do")} not count";
+        if (CountsAs is null) return one ? $"{words.Terms.Skipped} {words.Ch} does not count as a {words.St}" : $"{before} do not count as {words.Sts}";
         var parts = new List<string> { $"1 {words.Stitch(CountsAs)}" };
         if (Space > 0) parts.Add($"{words.Ch} {Numbers.Plain(Space)}");
         if (IsPassing) parts.Add($"{Passed.Written()} {words.Terms.Skipped} {words.Ch}");

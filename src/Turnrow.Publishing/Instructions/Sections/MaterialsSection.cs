@@ -12,10 +12,10 @@ internal static class MaterialsSection
         var materials = pattern.Yarns.Select(y => YarnLine(y, pattern.InInches)).ToList();
         foreach (var need in YarnNeed.All(pattern))
         {
-            if (need.Grams is not null || need.Unknown.Count > 0) materials.Add(YarnNeedLine.Of(need, pattern, words));
+            if (need.Grams is { } grams) materials.Add(YarnNeedLine.Of(need, grams, pattern, words));
         }
 
-        if (pattern.HookMillimetres is { } hook) materials.Add(HookLine(hook, words));
+        if (pattern.HookMillimetres is { } hook) materials.Add(HookLine(hook, pattern, words));
         materials.AddRange(pattern.Notions.Select(static n => $"- {Wording.Sentence(MarkdownText.Of(n))}"));
         if (materials.Count > 0)
         {
@@ -59,10 +59,10 @@ internal static class MaterialsSection
 
     private static string Whole(Rational number) => Lengths.Decimal(Allowed.Any.Nearest(number));
 
-    private static string HookLine(Rational millimetres, Wording words)
+    private static string HookLine(Rational millimetres, Pattern pattern, Wording words)
     {
         var us = HookSizes.UsName(millimetres) is { } name ? $" (US {name})" : string.Empty;
-        return $"- Hook: {Lengths.Decimal(millimetres)} mm{us}, or the size that gives the {words.Terms.Gauge.ToLowerInvariant()}";
+        return $"- Hook: {Lengths.Decimal(millimetres)} mm{us}{(pattern.Gauges.Gauges.Count == 0 ? string.Empty : $", or the size that gives the {words.Terms.Gauge.ToLowerInvariant()}")}";
     }
 
     private static string GaugeLine(Gauge gauge, Wording words)

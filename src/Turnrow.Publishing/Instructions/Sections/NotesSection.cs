@@ -1,5 +1,4 @@
 using Turnrow.Fabric.Colours;
-using Turnrow.Fabric.Joins;
 using Turnrow.Fabric.Patterns;
 using Turnrow.Fabric.Rows;
 using Turnrow.Publishing.Trade;
@@ -9,7 +8,7 @@ namespace Turnrow.Publishing.Instructions.Sections;
 /// <summary>What holds for the whole pattern: how sizes and counts are written, what turning chains stand for, which edge is which.</summary>
 internal static class NotesSection
 {
-    public static IReadOnlyList<string> Write(Pattern pattern, SizeNames names, Wording words, IReadOnlyList<string> work)
+    public static IReadOnlyList<string> Write(Pattern pattern, SizeNames names, Wording words)
     {
         var notes = new List<string>();
         if (names.AreSeveral)
@@ -29,12 +28,14 @@ internal static class NotesSection
         }
 
         if (rounds) notes.Add(TurnsRounds(pattern) ? $"Where rounds are joined and turned, the side that faces is named; all others are worked with {words.Side(true)} facing." : $"Rounds are worked with {words.Side(true)} facing, without turning.");
-        if (Uses(work, "(held for "))
+        if (words.NeedsNote(Note.HeldStitches))
             notes.Add(Wording.Sentence($"{words.Sts} that are held stay as they are: put a marker in the first and the last of them, or a thread through them all."));
-        if (Uses(work, "beginning ch"))
+        if (words.NeedsNote(Note.BeginningChain))
             notes.Add($"Turning {words.Ch}: the {words.Ch} made at the beginning of the row before. Beginning {words.Ch}: the {words.Ch} {words.Terms.Skipped} at the beginning of a row that is worked into a chain.");
-        if (Uses(work, "for now"))
-            notes.Add($"Sts left unworked for now wait beside the turn of a short row, and a later row works over them: from the last {words.St} of the short row, go straight on into the first of them. The top of a turning {words.Ch} among them counts as a {words.St} of the row it was made in.");
+        if (words.NeedsNote(Note.DecreaseAtStart))
+            notes.Add($"Where a {words.Ch} and the {words.St} behind it count as one decrease, what is worked there later goes in the top of that {words.St}, and nothing goes in the {words.Ch}.");
+        if (words.NeedsNote(Note.WaitingStitches))
+            notes.Add($"Sts left unworked for now wait beside the turn of a short row, and a later row works over them: from the last {words.St} of the short row, go straight on into the first of them.{(chains.Ways.Any(static way => way.Counts) ? $" The top of a turning {words.Ch} among them counts as a {words.St} of the row it was made in." : string.Empty)}");
         if (words.NamesYarns)
         {
             notes.Add($"Where a row changes to another yarn (with …), work the {words.St} before up to its last {words.Terms.YarnOver}, and make that one with the new yarn.");
@@ -42,13 +43,13 @@ internal static class NotesSection
                 notes.Add("A yarn that rests within a row is carried along behind the work, or worked over.");
         }
 
-        if (Uses(work, "place a marker"))
+        if (words.NeedsNote(Note.Markers))
             notes.Add(MarkerNote(MarkersUsed.In(pattern), words));
-        if (Uses(work, "Joined as it is worked") || Uses(work, "in its last round to those"))
+        if (words.NeedsNote(Note.JoinedAsWorked))
             notes.Add($"Where a piece is joined to another as it is worked, go along that edge place by place; the stitches that join are not in the count, and nothing is worked in them later. A {words.Ch} on both sides of one is one {words.Sp}.");
-        if (Uses(work, "from corner to corner") || MotifSides.Names.Any(nth => Uses(work, $"the {nth} side of ")))
+        if (words.NeedsNote(Note.Sides))
             notes.Add("The sides of a piece in rounds go from corner to corner, and the corners at its ends are part of each: the first begins at the first corner of the last round, and the others follow it in working order.");
-        if (Uses(work, "right edge") || Uses(work, "left edge"))
+        if (words.NeedsNote(Note.RightAndLeft))
             notes.Add($"Right edge and left edge are those of the piece held with its {words.Side(true)} facing you and its first row at the bottom.");
         return notes.Count == 0 ? [] : ["## Notes", string.Join('\n', notes.Select(static n => $"- {n}"))];
     }
@@ -82,7 +83,4 @@ internal static class NotesSection
             ? $"{where}, {chain} counts as 1 {stitch}: it stands where the round begins, and the round is joined in top of it."
             : $"{where}, {chain} does not count as a {words.St}: the first {stitch} goes in the place where the round begins, and the round is joined in the first {stitch}.";
     }
-
-    private static bool Uses(IReadOnlyList<string> work, string what) =>
-        work.Any(p => p.Contains(what, StringComparison.Ordinal));
 }

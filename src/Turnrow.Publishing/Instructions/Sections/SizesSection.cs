@@ -1,7 +1,6 @@
 using Turnrow.Fabric.Numbers;
 using Turnrow.Fabric.Patterns;
 using Turnrow.Fabric.Pieces;
-using Turnrow.Fabric.Rows;
 using Turnrow.Publishing.Trade;
 
 namespace Turnrow.Publishing.Instructions.Sections;
@@ -37,7 +36,7 @@ internal static class SizesSection
             yield return string.Join('\n', finished);
         }
 
-        if (names.AreSeveral && pattern.Finished.FirstOrDefault(static f => f is { Ease: not null, Over: null, Along: false }) is { } chosenBy) yield return Choosing(chosenBy, pattern);
+        if (names.AreSeveral && pattern.ChosenBy is { } chosenBy) yield return Choosing(chosenBy, pattern);
     }
 
     private static List<string> Made(Pattern pattern, bool ofTable, Wording words) =>
@@ -55,7 +54,7 @@ internal static class SizesSection
     // Where the pattern says what the garment measures, the counts on the way there are nothing to the maker.
     private static IEnumerable<string> Finished(Pattern pattern) => pattern.Finished.Count > 0
         ? pattern.Finished.Select(f => FinishedLine(f, pattern.InInches))
-        : pattern.FittedCounts.Select(c => Fitted(c, pattern.InInches));
+        : pattern.FittedCounts.Select(c => Line(MeasuredName(c.Name), c.Measured, pattern.InInches));
 
     private static string FinishedLine(FinishedMeasure finished, bool inInches)
     {
@@ -66,12 +65,12 @@ internal static class SizesSection
     }
 
     private static string Stretching(FinishedMeasure finished) =>
-        finished.Stretch is { } stretch && stretch > Rational.Zero ? $", it stretches by {Lengths.Decimal(stretch)} %" : string.Empty;
+        finished.Stretch is { } stretch && stretch > Rational.Zero ? $", it stretches by {Lengths.Decimal(stretch)}%" : string.Empty;
 
     private static string EaseWords(IReadOnlyList<Rational> ease, bool inInches) =>
         ease.All(static e => e >= Rational.Zero) ? $"with {Lengths.Own(Sized.Over(ease), inInches)} of ease"
         : ease.All(static e => e <= Rational.Zero) ? $"stretched by {Lengths.Own(Sized.Over(ease).Select(static e => e.Magnitude()), inInches)}"
-        : $"with {Lengths.Own(Sized.Over(ease), inInches)} of ease";
+        : $"from {Lengths.Own(Sized.Of(ease.Min().Magnitude()), inInches)} less to {Lengths.Own(Sized.Of(ease.Max()), inInches)} more than the body";
 
     private static string Choosing(FinishedMeasure by, Pattern pattern)
     {
@@ -79,23 +78,13 @@ internal static class SizesSection
         var whose = pattern.Wearer switch { Wearer.Child => "the child's", Wearer.Baby => "the baby's", _ => null };
         var (least, most) = (by.Ease!.Min(), by.Ease!.Max());
         var name = Names.Words(by.Name);
-        if (most <= Rational.Zero) return $"Choose the size whose {name} to fit is nearest to {whose ?? "yours"}; it is worn stretched.";
+        if (most <= Rational.Zero) return $"Choose the size made for the {name} nearest to {whose ?? "yours"}; it is worn stretched.";
         var range = Lengths.Own(Sized.Of(least), inInches) == Lengths.Own(Sized.Of(most), inInches) ? Lengths.Both(Sized.Of(most), inInches) : $"{Lengths.Both(Sized.Of(least), inInches)} to {Lengths.Both(Sized.Of(most), inInches)}";
-        return $"Choose the size whose {name} to fit is nearest to {whose ?? "yours"}: the finished {name} is then {range} more than {whose ?? "your own"}.";
+        return $"Choose the size made for the {name} nearest to {whose ?? "yours"}: the garment then measures {range} more there.";
     }
 
     private static string Line(string name, IReadOnlyList<Rational> centimetres, bool inInches) =>
         $"- {Names.Title(name)}: {Lengths.Both(Sized.Over(centimetres), inInches)}";
-
-    // What was asked for is told where the whole stitches come out at another length in print.
-    private static string Fitted(FittedCount count, bool inInches)
-    {
-        var line = Line(MeasuredName(count.Name), count.Measured, inInches);
-        var asked = Sized.Over(count.Asked);
-        return Lengths.Own(asked, inInches) == Lengths.Own(Sized.Over(count.Measured), inInches)
-            ? line
-            : $"{line}; planned: {Lengths.Own(asked, inInches)}";
-    }
 
     // A count of rows that is called so is a length in print: `armhole-rows` is how long the armhole is.
     private static string MeasuredName(string name) =>
@@ -110,11 +99,10 @@ internal static class SizesSection
             var parts = new List<string>();
             var widths = InSizes(piece, p => pattern.Gauges.WidestOf(p.Rows)?.Width);
             var heights = InSizes(piece, p => pattern.Gauges.HeightOf(p.Rows));
-            var isBand = IsBand(piece, widths, heights);
-            if (widths is not null)
-                parts.Add($"{Lengths.Both(widths, pattern.InInches)} {Across(piece, isBand)}");
-            if (heights is not null)
-                parts.Add($"{Lengths.Both(heights, pattern.InInches)} {(isBand ? "deep" : IsFromRing(piece) ? Closes(pattern, piece) ? "from its first round to its last" : "from its middle to its edge" : "long")}");
+            var shape = new PieceShape(piece, pattern, widths, heights);
+            if (widths is not null) parts.Add($"{Lengths.Both(widths, pattern.InInches)} {shape.AlongRows}");
+            if (heights is not null) parts.Add($"{Lengths.Both(heights, pattern.InInches)} {shape.AcrossRows}");
+            if (shape.IsSideways) parts.Reverse();
             if (parts.Count > 0) yield return $"- {Names.Title(piece.Name)}: {string.Join(", ", parts)}";
         }
 
@@ -142,30 +130,6 @@ internal static class SizesSection
         return Sized.Over(all);
     }
 
-    // A tube is measured round, and lies half as wide.
-    private static string Across(PieceInSizes piece, bool isBand)
-    {
-        if (isBand && !IsTube(piece)) return "long";
-        var across = IsTube(piece) ? "round" : "wide";
-        return IsStraight(piece) ? across : $"{across} at its widest";
-    }
-
-    private static bool IsFromRing(PieceInSizes piece) => IsTube(piece) && piece.InSizes.All(static p => p.Start is RingStart or BothSidesStart);
-
-    // What draws together again has no edge.
-    private static bool Closes(Pattern pattern, PieceInSizes piece) =>
-        piece.InSizes.All(p => pattern.Gauges.WidthOf(p.Rows[^1]) is { } last && pattern.Gauges.WidestOf(p.Rows) is { } widest && last + last is { } twice && twice < widest.Width);
-
-    // A row that makes its own foundation is joined with the round that follows it.
-    private static bool IsTube(PieceInSizes piece) =>
-        piece.InSizes.All(static p => p.Rows.All(r => r.IsRound || (r.Begins == RowBegins.FoundationStitches && p.Rows.Count > 1)));
-
-    // What is picked up along an edge and wider than long is a band to its maker: its rows are as long as the edge, and it is deep.
-    private static bool IsBand(PieceInSizes piece, Sized<Rational>? widths, Sized<Rational>? heights) =>
-        widths is not null && heights is not null
-        && piece.InSizes.All(static p => p.Start is PickUpStart)
-        && widths.Values.Zip(heights.Values).All(static pair => pair.First > pair.Second);
-
     private static Sized<Rational>? InSizes(PieceInSizes piece, Func<Piece, Rational?> measure)
     {
         var all = new List<Rational>();
@@ -177,7 +141,4 @@ internal static class SizesSection
 
         return all.Count > 0 ? Sized.Over(all) : null;
     }
-
-    private static bool IsStraight(PieceInSizes piece) =>
-        piece.InSizes.All(static p => p.Rows.All(r => r.Work?.Stitches == p.Rows[0].Work?.Stitches));
 }

@@ -11,7 +11,7 @@ internal static class WorkSection
         var paragraphs = new List<string>();
         var items = pattern.Items.SkipWhile(static i => i is ProseItem).ToList();
         var inPieces = false;
-        var told = new Dictionary<string, IReadOnlyList<string>>(StringComparer.OrdinalIgnoreCase);
+        var told = new List<PieceInSizes>();
         for (var i = 0; i < items.Count; i++)
         {
             if (i == 0 || inPieces != IsMade(items[i])) paragraphs.Add(Heading(items, i));
@@ -19,7 +19,7 @@ internal static class WorkSection
             switch (items[i])
             {
                 case PieceInSizes piece:
-                    paragraphs.AddRange(AsBefore(pattern, piece, new PieceWriter(pattern, names, words).Write(piece), told));
+                    paragraphs.AddRange(AsBefore(pattern, piece, names, words, told));
                     break;
                 case BlanketInSizes blanket:
                     paragraphs.AddRange(new BlanketWriter(pattern, names, words).Write(blanket));
@@ -43,12 +43,32 @@ internal static class WorkSection
         return paragraphs;
     }
 
-    // A mirrored piece that is worked word for word as the other one is not told again.
-    private static IReadOnlyList<string> AsBefore(Pattern pattern, PieceInSizes piece, IReadOnlyList<string> written, Dictionary<string, IReadOnlyList<string>> told)
+    // What is worked word for word as an earlier piece is not told again. That one is written once more to compare, since what is explained at its
+    // first use is not explained a second time.
+    private static IReadOnlyList<string> AsBefore(Pattern pattern, PieceInSizes piece, SizeNames names, Wording words, List<PieceInSizes> told)
     {
-        told[piece.Name] = written;
-        if (piece.MirrorOf is not { } name || !told.TryGetValue(name, out var other) || !other.Skip(1).SequenceEqual(written.Skip(1))) return written;
-        return pattern.Errors > 0 ? written : [written[0], $"Work as {Names.Title(name)}."];
+        var written = new PieceWriter(pattern, names, words).Write(piece);
+        if (pattern.Errors > 0) return written;
+        foreach (var other in told)
+        {
+            if (!HasLikeRows(piece, other) || !written.Skip(1).SequenceEqual(new PieceWriter(pattern, names, words).Write(other).Skip(1))) continue;
+            return [written[0], $"Work as {Names.Title(other.Name)}."];
+        }
+
+        told.Add(piece);
+        return written;
+    }
+
+    // What is cheap to see: so many rows, and so many stitches in the last.
+    private static bool HasLikeRows(PieceInSizes piece, PieceInSizes other)
+    {
+        for (var i = 0; i < piece.InSizes.Count; i++)
+        {
+            var (rows, before) = (piece.InSizes[i].Rows, other.InSizes[i].Rows);
+            if (rows.Count != before.Count || (rows.Count > 0 && rows[^1].Work?.Stitches != before[^1].Work?.Stitches)) return false;
+        }
+
+        return true;
     }
 
     private static bool IsMade(PatternItem item) => item is PieceInSizes or BlanketInSizes;

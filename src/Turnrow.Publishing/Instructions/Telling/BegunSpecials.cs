@@ -18,6 +18,13 @@ internal static class BegunSpecials
         if (at < 0 || words[at] is not Work { Stitch: { IsOne: false, Form: { } form } } first) return work;
         words.RemoveAt(at);
         if (first.Amount.Times > 1) words.Insert(at, first with { Amount = Amount.Of(first.Amount.Times - 1), Passed = 0, PassedBefore = 0, Corners = 0 });
+        // A ring has room for all of them: only the first lacks the stitch that the chain stands for.
+        if (first is { Target.Aim: Aim.Ring, Makes: > 1 })
+        {
+            words.Insert(at, first with { Makes = first.Makes - 1, Amount = Amount.Once, Passed = 0, PassedBefore = 0, Corners = 0 });
+            first = first with { Makes = 1 };
+        }
+
         if (form.Takes == 1) words.Insert(at, InOnePlace(first, form.Words()));
         else words.InsertRange(at, form.Words());
         return work with { Words = words };

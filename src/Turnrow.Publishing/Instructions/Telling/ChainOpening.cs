@@ -78,7 +78,7 @@ internal static class ChainOpening
             where = new NextPlaces(Sized.Of(decrease.Takes - 1), PlaceName.Of(next), false);
         }
 
-        yield return new RestOfDecrease(stitch, decrease.Takes, chains, where);
+        yield return new RestOfDecrease(stitch, decrease.Hook, decrease.Takes, chains, where);
     }
 
     // The next word goes, for its first time, into a chain counted from the hook.
@@ -90,7 +90,7 @@ internal static class ChainOpening
         var isOfOtherYarn = countsAs is not null && YarnWords.First(words) is not null;
         if (isOfOtherYarn || beginning.First is not (Work or Group) || row.Places.At(skipped) is not { Kind: PlaceKind.FoundationChain or PlaceKind.AddedChain })
         {
-            if (countsAs is not null) teller.Phrases.Add(new PassChains(countsAs, row.Work.Opening.FirstStitchIn - 1));
+            if (countsAs is not null) teller.Phrases.Add(new PassChains(countsAs, row.Work.Opening.FirstStitchIn - 1, row.Work.Opening.Space));
             teller.Tell(words);
             return;
         }

@@ -112,7 +112,7 @@ internal static class CountedOpening
             ? top
             : new NextPlaces(Sized.Of(count), row.Places.NameOf(count), false);
         row.Places.Pass(count);
-        teller.Phrases.Add(new RestOfDecrease(decrease.Stitch, decrease.Takes, row.Work.Opening.Chains, where));
+        teller.Phrases.Add(new RestOfDecrease(decrease.Stitch, decrease.Hook, decrease.Takes, row.Work.Opening.Chains, where));
         teller.Finished(decrease);
         if (decrease.Amount.Times == 1) teller.Shape(decrease);
     }

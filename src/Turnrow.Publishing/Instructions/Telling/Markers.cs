@@ -31,10 +31,10 @@ internal static class Markers
     /// <summary>What a word makes last; null if it makes nothing.</summary>
     public static PlaceName? LastMade(Word word) => word switch
     {
-        Work { To: not null } => null,
+        Work { To: not null } or Work { Takes: 0 } => null,
         Work { Amount.Times: > 0 } work => NameOf(work),
         Chains chains => SpaceOf(chains),
-        Group { Words: [.., var last] } => LastInGroup(last),
+        Group { Words: { Count: > 0 } words } => LastInGroup(words.LastOrDefault(Makes) ?? words[^1]),
         _ => null,
     };
 
@@ -48,26 +48,32 @@ internal static class Markers
     private static MoveMarker? OfGroup(Group group)
     {
         if (group.Words.Any(static w => w is MarkCorner)) return null;
-        var stitches = group.Words.OfType<Work>().Where(static w => w.To is null).ToList();
+        var stitches = group.Words.OfType<Work>().Where(Makes).ToList();
         var count = stitches.Sum(static w => w.Makes * w.Amount.Count);
         var name = stitches.Count > 0 && stitches.TrueForAll(w => w.Stitch == stitches[0].Stitch) ? NameOf(stitches[0]) : PlaceName.AnyStitch;
-        if (count % 2 == 0) return new MoveMarker(MarkerTo.Space, Sized.Of(1), SpaceOf(MiddleOf(group, count / 2)));
+        if (count % 2 == 0) return ToSpace(group, count / 2);
         return new MoveMarker(count == 1 ? MarkerTo.Stitch : MarkerTo.Middle, Sized.Of(count), name);
     }
 
-    private static Chains MiddleOf(Group group, int before)
+    // The space behind so many stitches, told from others of as many chains.
+    private static MoveMarker ToSpace(Group group, int before)
     {
         var seen = 0;
-        var middle = 0;
+        var spaces = new SortedDictionary<int, int>();
         // Chains on both sides of a stitch that joins are one space.
         foreach (var word in group.Words)
         {
-            if (word is Work { To: null } work) seen += work.Makes * work.Amount.Count;
-            else if (word is Chains chains && seen == before) middle += chains.Count;
+            if (word is Work work && Makes(work)) seen += work.Makes * work.Amount.Count;
+            else if (word is Chains chains) spaces[seen] = spaces.GetValueOrDefault(seen) + chains.Count;
         }
 
-        return new Chains(Math.Max(1, middle));
+        var middle = Math.Max(1, spaces.GetValueOrDefault(before));
+        var alike = spaces.Where(space => space.Value == middle).Select(static space => space.Key).ToList();
+        return new MoveMarker(MarkerTo.Space, Sized.Of(Math.Max(1, alike.Count)), SpaceOf(new Chains(middle))) { Nth = alike.IndexOf(before) + 1 };
     }
+
+    // What stands on the stitch before it, or goes into another piece, makes none.
+    private static bool Makes(Word word) => word is Work { To: null, Takes: > 0 } or Chains;
 
     private static PlaceName NameOf(Work work) => work.Stitch.IsOne ? new(PlaceNameKind.Stitch, work.Stitch) : PlaceName.Of(work.Stitch.Tops.Last);
 

@@ -23,10 +23,12 @@ internal static class OpeningTeller
     {
         switch (first)
         {
-            case Work { Amount.Times: > 1 } work:
+            case Work { Amount.Times: > 1 } or Work { Amount.Times: 1, Target.ToCorner: true }:
+                var work = (Work)first;
                 teller.Tell(work with { Amount = work.Amount with { Times = work.Amount.Times - 1 }, Passed = 0 });
                 break;
-            case Group { Times: > 1 } group:
+            case Group { Times: > 1 } or Group { Times: 1, Target.ToCorner: true }:
+                var group = (Group)first;
                 teller.Tell(group with { Times = group.Times - 1, Passed = 0 });
                 break;
         }

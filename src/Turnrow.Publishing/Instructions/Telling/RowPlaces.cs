@@ -57,6 +57,14 @@ internal sealed class RowPlaces(PlaceSequence below, Opening? openingBelow, bool
         return ahead.Next;
     }
 
+    /// <summary>The places before the next corner, but for so many; where none is ahead in a round, its first one comes again behind the end.</summary>
+    public int ToCorner(int remain)
+    {
+        var at = _cursor.ToCorner();
+        if (at < 0) at = _cursor.Remaining + Math.Min(remain, new PlaceCursor(below).ToCorner());
+        return Math.Max(0, at - remain);
+    }
+
     /// <summary>The cursor, to come back to.</summary>
     public PlaceCursor Cursor => _cursor;
 
@@ -170,6 +178,18 @@ internal sealed class RowPlaces(PlaceSequence below, Opening? openingBelow, bool
         var ahead = new PlaceCursor(below.Slice(Passed, Remaining - aside).Reversed());
         while (ahead.Remaining > 0 && ahead.CurrentRun(int.MaxValue) is var run && !condition(run.Place)) ahead.Pass(run.Count);
         return ahead.Remaining;
+    }
+
+    /// <summary>The name of those among so many places ahead that satisfy a condition.</summary>
+    public PlaceName NameOfThose(Func<Place, bool> condition, int count)
+    {
+        PlaceName? name = null;
+        foreach (var kind in below.Slice(Passed, count).Kinds())
+        {
+            if (condition(kind.Place)) name = Together(name, kind.Place);
+        }
+
+        return name ?? PlaceName.AnyStitch;
     }
 
     /// <summary>How many of so many places ahead satisfy a condition.</summary>

@@ -95,7 +95,7 @@ internal static class RowTeller
         if (place.Row.Unworked is not null) remarks.Add(new RoundEndsHere());
         if (ShortRowTeller.Remark(place, told) is { } over) remarks.Add(over);
         if (EndsAtSlipStitches(place)) remarks.Add(new LeaveSlipStitches());
-        if (place.Work.Below.HasCorners && place.Work.Words.Any(static w => w is RemoveCorners)) remarks.Add(new TakeMarkersOut(false));
+        if (place.Work.Below.HasCorners && place.Work.Words.Any(static w => w is RemoveCorners)) remarks.Add(new TakeMarkersOut(false) { IsOne = place.Work.Below.CountWhere(static p => p.IsCorner) == 1 });
         else if (place.Index == 0 && place.Piece.Start is PartStart part && IsCutAtCorner(part)) remarks.Add(new TakeMarkersOut(true));
         return remarks;
     }

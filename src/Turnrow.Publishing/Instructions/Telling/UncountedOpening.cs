@@ -17,7 +17,7 @@ internal static class UncountedOpening
         if (opening is { Stitch: null, Space: > 0 })
         {
             var beginning = Beginning.Of(words);
-            if (beginning is { Skipped: 0, First: Chains }) words = beginning.Rest;
+            if (beginning.First is Chains) words = BehindChain(beginning);
             teller.Phrases.Add(new OpeningChain(null, opening.Chains, opening.Space, ChainRole.Space, at));
             teller.Finished(new Chains(opening.Space));
         }
@@ -33,6 +33,14 @@ internal static class UncountedOpening
         if (opening.Stitch is not null && IsInPlace(row, at)) words = InJoinedPlace(row, teller, words);
         else if (at is ChainAt.Round or ChainAt.RoundTurn && row.Row.Begins != RowBegins.Spiral) words = FromFirst(words);
         teller.Tell(words);
+    }
+
+    // The chain stands where the row begins: what was skipped for its space is skipped behind it, and behind a marker that goes into it.
+    private static List<Word> BehindChain(Beginning beginning)
+    {
+        var words = beginning.Rest.ToList();
+        if (beginning.Skipped > 0) words.Insert(words is [MarkCorner, ..] ? 1 : 0, new Skip(beginning.Skipped));
+        return words;
     }
 
     // What a round skips at its beginning it skips from the place of the join on: so the first time of a repeat is told by itself.

@@ -11,18 +11,27 @@ internal sealed partial class WordTeller
     // "Across" where nothing of the kind is behind, but the chain that stands for the last stitch, which is told by itself.
     private void EachOfKind(Target target, Func<Where, Phrase> phrase)
     {
-        var reach = _places.UpToLast(target.Filter.Has, target.Remain);
+        var takes = target.ToCorner ? _places.ToCorner(target.Remain) : 0;
+        if (target.ToCorner && _places.At(takes + target.Remain) is { IsCorner: true } corner && Enumerable.Range(takes, target.Remain).All(at => _places.At(at) is { Kind: not PlaceKind.Space }))
+        {
+            if (takes > 0) Phrases.Add(phrase(new EachToMarked(NameOf(target.Filter), PlaceName.Of(corner), Sized.Of(target.Remain))));
+            _places.Pass(takes);
+            return;
+        }
+
+        var reach = _places.UpToLast(target.Filter.Has, target.ToCorner ? _places.Remaining - takes : target.Remain);
         // Each stitch of a round is also the chain that it began with.
         var top = !row.Row.IsRound && reach == _places.Remaining && reach > 0 ? _places.TopAt(reach - 1) : null;
         var last = _places.Remaining - reach;
         var onlyTop = last == 1 && _places.TopAt(reach) is not null;
         var name = target.Filter.Special is not null && _places.Until(target.Filter.Has) is var to && _places.At(to) is { } there ? PlaceName.InSpecial(there, target.Filter) : NameOf(target.Filter);
         Where where = last == 0 || onlyTop || !_places.AnyFrom(reach, target.Filter.Has) ? new EachAcross(name, row.Row.IsRound)
-            : _places.AnyFrom(reach, IsSpace) ? new NextPlaces(Sized.Of(_places.CountOf(target.Filter.Has, reach)), name, AtFirst)
+            : _places.AnyFrom(reach, IsSpace) ? new NextPlaces(Sized.Of(_places.CountOf(target.Filter.Has, reach)), target.Filter.Kind == PlaceFilterKind.AnyStitch ? _places.NameOfThose(target.Filter.Has, reach) : name, AtFirst)
             : new EachToLast(name, Sized.Of(last + row.LeftAtEnd));
         if (top is null || _places.Until(target.Filter.Has) < reach - 1) Phrases.Add(phrase(where));
         _places.Pass(reach);
         if (top is not null) Phrases.Add(phrase(top));
+        if (target.ToCorner && takes > reach) PassOver(takes - reach);
     }
 
     private static bool IsSpace(Place place) => place.Kind == PlaceKind.Space;

@@ -32,6 +32,13 @@ internal sealed partial class WordTeller(RowContext row)
         if (word is not (MarkCorner or RemoveCorners or Repeat or Work { Amount.Times: 0 } or Group { Times: 0 })) AtOtherGround();
         switch (word)
         {
+            // The row's chain stands for all that there was of the kind: what is left before the corner is passed.
+            case Work { Amount.Times: 0, Target: { ToCorner: true } to }:
+                PassOverTo(to);
+                return;
+            case Group { Times: 0, Target: { ToCorner: true } to }:
+                PassOverTo(to);
+                return;
             case Work { Amount.Times: 0 } or Group { Times: 0 } or Repeat { Amount.Times: 0 }:
                 return;
             case RemoveCorners:
@@ -117,6 +124,11 @@ internal sealed partial class WordTeller(RowContext row)
         AtFirst = false;
     }
 
+    private void PassOverTo(Target toCorner)
+    {
+        if (_places.ToCorner(toCorner.Remain) is > 0 and var over) PassOver(over);
+    }
+
     /// <summary>Says at the last phrase that it shapes an edge, if the word does so by the row's plan.</summary>
     public void Shape(Work work)
     {
@@ -150,7 +162,7 @@ internal sealed partial class WordTeller(RowContext row)
             made = Markers.LastMade(word is Work { Amount.Times: 0 } one ? one with { Amount = one.Amount with { Times = one.Amount.Count } } : word) ?? made;
         }
 
-        return new PhraseList(phrases);
+        return new PhraseList(SamePhrases.Folded(phrases));
     }
 
     /// <summary>A group's words in a place; one kind of stitch alone needs no brackets.</summary>

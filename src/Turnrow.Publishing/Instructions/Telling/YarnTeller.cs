@@ -5,7 +5,9 @@ using Turnrow.Publishing.Instructions.Phrases;
 namespace Turnrow.Publishing.Instructions.Telling;
 
 /// <summary>Tells of each row of a piece which yarn it begins with, and what becomes of the yarns at its end.</summary>
-internal sealed class YarnTeller(Piece piece)
+/// <param name="piece">The piece in a size.</param>
+/// <param name="changes">True of a piece that is worked in several yarns, so that each row has to say its own.</param>
+internal sealed class YarnTeller(Piece piece, bool changes)
 {
     /// <summary>A row's description with its yarns.</summary>
     public RowDescription Tell(RowDescription told, int index)
@@ -13,6 +15,7 @@ internal sealed class YarnTeller(Piece piece)
         var row = piece.Rows[index];
         if (told.IsUnknown || row.Yarn is not { } yarn) return told;
         var before = index == 0 && Before() != yarn ? told.Before.Phrases.Prepend(new BeginWithYarn(yarn)).ToList() : told.Before.Phrases;
+        if (!changes) return new RowDescription(new(before), told.Working, told.Remarks);
         return new RowDescription(new(before), new([new WithYarn(yarn), .. told.Working.Phrases]), new([.. told.Remarks.Phrases, .. AtEnd(index, told.Working.Phrases.Any(static p => p is JoinRound))]));
     }
 

@@ -12,10 +12,10 @@ public static class BracketDepth
         "TR0105",
         Severity.Error,
         """
-        A bracket may stand in a bracket, but no more than fifty deep: no maker could follow such a row. Most likely a bracket was
+        A bracket may stand in a bracket, but no more than sixteen deep: no maker could follow such a row. Most likely a bracket was
         typed again and again by a key that stuck.
         """,
-        Coaster.With("row 2: " + new string('(', 51) + "dc across" + new string(')', 51)),
+        Coaster.With("row 2: " + new string('(', 17) + "dc across" + new string(')', 17)),
         Coaster.With("row 2: (dc 4) 5 times"));
 
     internal static Diagnostic At(TextSpan span, int deepest) =>

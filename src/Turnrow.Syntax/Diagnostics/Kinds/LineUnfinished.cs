@@ -30,6 +30,16 @@ public static class LineUnfinished
             Mends = mends,
         };
 
+    /// <param name="join">The word at the end of the line.</param>
+    /// <param name="withComma">The same, with the comma before it.</param>
+    /// <param name="isAfterComma">True if there is one.</param>
+    internal static Diagnostic AtJoin(TextSpan join, TextSpan withComma, bool isAfterComma) =>
+        new(Kind, join, "`join` is a stitch into another piece, and the line does not say which")
+        {
+            Help = "rounds are joined by themselves: take it out; to join to another piece, write `join to next st of front left edge`",
+            Mends = isAfterComma ? [new Mend("take it out", withComma, string.Empty)] : [],
+        };
+
     internal static Diagnostic AfterPart(TextSpan part, string text) =>
         At(part.End, text, ["`stitches at`", "an edge"], "piece left-front from back: 24 stitches at left edge", []);
 

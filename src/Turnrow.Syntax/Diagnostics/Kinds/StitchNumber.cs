@@ -34,7 +34,7 @@ public static class StitchNumber
         {
             Help = stitch == "ch"
                 ? $"write `{Quote.Short(each)}`"
-                : $"write `{Quote.Short(each)}` for one in each of the next, `{Quote.Short(one)}` for all in one place",
+                : $"write `{Quote.Short(each)}` for one in each of the next, `{Quote.Short(one)}` for all in one place, `{Quote.Short($"{number} {stitch} in ring")}` where the piece begins with a ring",
             Mends = mends,
         };
     }

@@ -62,6 +62,12 @@ public static class UnexpectedWord
             Mends = [new Mend($"write `{Quote.Short($"{first}-{text}")}`", between, "-")],
         };
 
+    internal static Diagnostic Together(TextSpan span, string text) =>
+        new(Kind, span, $"`{Quote.Short(text)}` can't stand here; stitches that are worked together have one word")
+        {
+            Help = "write `sc2tog` or `dc3tog`, and how many of them behind it: `sc2tog 4`",
+        };
+
     internal static Diagnostic Unit(TextSpan span, string text, string unit) =>
         new(Kind, span, $"`{Quote.Short(text)}` can't stand here; units are `cm`, `mm`, `m`, `in` and `yd`")
         {

@@ -48,7 +48,7 @@ public sealed class CornerMaker(ChoiceTape tape, string stitch)
     {
         for (var rows = tape.Below(4); rows > 0; rows--)
         {
-            Action<Sketch>[] kinds = [Several, WithSpace, Plain, Fewer, Chosen, One];
+            Action<Sketch>[] kinds = [Several, WithSpace, Plain, Fewer, Chosen, One, Netted];
             tape.Of(kinds)(sketch);
         }
     }
@@ -96,6 +96,37 @@ public sealed class CornerMaker(ChoiceTape tape, string stitch)
     private void Several(Sketch sketch) => IntoEach(sketch, new Into(tape.Between(1, 2) * 2 + 1, stitch, Target.Corner));
 
     private void One(Sketch sketch) => IntoEach(sketch, new Into(1, stitch, Target.Corner));
+
+    /// <summary>A space behind each stitch up to the last corner, and a row that goes into what it made.</summary>
+    private void Netted(Sketch sketch)
+    {
+        if (_between.Any(stitches => stitches.Min() < 1) || sketch.Widest > 40 || sketch.TurnsRounds)
+        {
+            Plain(sketch);
+            return;
+        }
+        var net = new List<Word>();
+        for (var i = 0; i < _corners; i++)
+            net.AddRange([Repeat.Times(new Sized(_between[i]), new Each(stitch, 1), new Space(tape.Between(1, 2))), new Into(1, stitch, Target.Corner)]);
+        Put(sketch, [.. net, new Across(stitch)]);
+        sketch.Widths = sketch.Widths.Select(width => width + (_areSpaces ? _corners : 0)).ToArray();
+        (_areSpaces, sketch.PlainStitch) = (false, null);
+        var bare = sketch.InRounds ? _corners : 0;
+        // A row that counts by the kind of place, or leaves the spaces out.
+        var of = tape.OneIn(3) ? EachOf.Stitch : EachOf.StitchAndSpace;
+        var filled = new List<Word>();
+        for (var i = 0; i <= _corners; i++)
+        {
+            if (i < _corners)
+                filled.AddRange([new InEachToCorner(stitch, of), new Into(1, stitch, Target.Corner)]);
+            if (i == bare || of == EachOf.Stitch)
+                continue;
+            sketch.Widths = sketch.Widths.Select((width, size) => width + _between[i][size]).ToArray();
+            Add(_between[i], _between[i]);
+        }
+        // Coming back, the space behind the first stitch comes before it, so that the row ends in a stitch.
+        Put(sketch, [.. filled, new InEach(stitch, of)]);
+    }
 
     private void IntoEach(Sketch sketch, Into into)
     {
@@ -166,7 +197,7 @@ public sealed class CornerMaker(ChoiceTape tape, string stitch)
     /// <summary>Up to each corner and into it, as a repeat of one kind or another.</summary>
     private void Around(Sketch sketch, Word into, int half)
     {
-        Word[] body = [new ToCorner(stitch, 0), into];
+        Word[] body = [tape.OneIn(4) ? new InEachToCorner(stitch, EachOf.StitchAndSpace) : new ToCorner(stitch, 0), into];
         Word[] words = tape.Below(3) switch
         {
             0 => [Repeat.Times(_corners, body), new Across(stitch)],
@@ -177,6 +208,12 @@ public sealed class CornerMaker(ChoiceTape tape, string stitch)
             Add(_between[i], i == 0 || i == _corners ? half : 2 * half);
         Put(sketch, words);
         sketch.PlainStitch = null;
+    }
+
+    private static void Add(int[] stitches, int[] more)
+    {
+        for (var i = 0; i < stitches.Length; i++)
+            stitches[i] += more[i];
     }
 
     private static void Add(int[] stitches, int more)

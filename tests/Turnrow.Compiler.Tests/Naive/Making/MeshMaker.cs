@@ -91,11 +91,28 @@ public sealed class MeshMaker(ChoiceTape tape, string stitch)
             EachStitch(sketch);
             return;
         }
+        if (tape.OneIn(2))
+        {
+            Combs(sketch);
+            return;
+        }
         var two = new Into(2, stitch, Target.Next);
         var fan = new Group([two, new Space(2), two], Target.NextSpace);
         Put(sketch, size => lead[size] + 4 * spaces[size] + tail[size], Lead(lead), Repeat.Times(new Sized(spaces), fan), Lead(tail));
         sketch.Mesh = (tail.Select(n => n + 2).ToArray(), spaces, 4, lead.Select(n => n + 2).ToArray());
         sketch.Ground = Ground.Mesh;
+    }
+
+    /// <summary>`((dc, ch 1) 3 times, dc) in next sp`, as often as the size says, and a row over all of it.</summary>
+    private void Combs(Sketch sketch)
+    {
+        var (lead, spaces, _, tail) = sketch.Mesh;
+        var (many, times) = (tape.Between(1, 2), new Sized(tape.Sizes(sketch.Sizes, 1, _ => 4)));
+        var some = new Into(many, stitch, Target.Next);
+        var comb = new Group([Repeat.Times(times, some, new Space(tape.Between(1, 3))), some], Target.NextSpace);
+        Put(sketch, size => lead[size] + tail[size] + spaces[size] * (many + times[size] * (many + 1)), Lead(lead), Repeat.Times(new Sized(spaces), comb), Lead(tail));
+        sketch.AddRows(_ => 1);
+        Put(sketch, size => sketch.Widths[size], new InEach(stitch, EachOf.StitchAndSpace));
     }
 
     private Each Lead(int[] stitches) => new(stitch, new Sized(stitches));

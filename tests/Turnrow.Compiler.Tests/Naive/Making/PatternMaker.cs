@@ -378,6 +378,8 @@ public sealed class PatternMaker
         {
             if (sketch.InRounds)
             {
+                if (_patterns.Goes(sketch))
+                    continue;
                 _rounds.Another(sketch);
                 continue;
             }

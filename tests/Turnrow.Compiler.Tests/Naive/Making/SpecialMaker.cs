@@ -9,12 +9,12 @@ public sealed class SpecialMaker(ChoiceTape tape, IReadOnlyList<string> stitches
     public IReadOnlyList<NaiveStitch> Stitches => _made ?? [];
 
     // Made up when a row first asks for one: most patterns have none.
-    private IReadOnlyList<NaiveStitch> Made => _made ??= [Clam(tape, stitches), Knot(tape, stitches), Swap(tape, stitches), Lean(stitches), Tail(tape, stitches), Vee(tape, stitches), Spur(tape, stitches)];
+    private IReadOnlyList<NaiveStitch> Made => _made ??= [Clam(tape, stitches), Knot(tape, stitches), Swap(tape, stitches), Lean(stitches), Tail(tape, stitches), Vee(tape, stitches), Spur(tape, stitches), .. Nested(tape, stitches)];
 
     /// <summary>Words that use one of them between plain stitches, and sometimes the row that goes into it.</summary>
     public bool Row(Sketch sketch, string plain, Func<Sketch, Sized, Word[], bool> put)
     {
-        var stitch = tape.Of<NaiveStitch>(Made);
+        var stitch = tape.Of<NaiveStitch>([.. Made.Where(one => one.Takes >= 0)]);
         var (before, after) = (tape.Between(0, 2), tape.Between(0, 2));
         // What takes no place stands on the stitch before it.
         if (stitch.Takes == 0)
@@ -29,6 +29,7 @@ public sealed class SpecialMaker(ChoiceTape tape, IReadOnlyList<string> stitches
         var makes = before + stitch.Stitches + after;
         var centre = stitch.Centre >= 0 && stitch.Makes.Count > 1;
         var spaces = stitch.Makes.Count > stitch.Stitches;
+        // Where there are several spaces, the way to the centre leads over them, and the rest is passed over in words.
         var goesIn = centre && (spaces || tape.OneIn(2));
         if ((spaces && !goesIn) || (goesIn && sketch.TurnsRounds))
             return false;
@@ -97,6 +98,31 @@ public sealed class SpecialMaker(ChoiceTape tape, IReadOnlyList<string> stitches
             $"({Text(first)} {stitch}, ch {Text(tape.Between(1, 3))}, {Text(last)} {stitch}) in one place",
             1,
             [.. Enumerable.Repeat(stitch, first), Place.Space, .. Enumerable.Repeat(stitch, last)]);
+    }
+
+    /// <summary>A repeat in one place with a knot in it, and stitches that are made of it and of others: over one place, and over several.</summary>
+    private static NaiveStitch[] Nested(ChoiceTape tape, IReadOnlyList<string> stitches)
+    {
+        var (stitch, times) = (tape.Of<string>(stitches), tape.Between(2, 4));
+        var knot = tape.OneIn(2) ? ", picot" : "";
+        var comb = new NaiveStitch(
+            "comb",
+            $"(({stitch}{knot}, ch {Text(tape.Between(1, 2))}) {Text(times)} times, {stitch}) in one place",
+            1,
+            [.. Enumerable.Repeat<string[]>([stitch, Place.Space], times).SelectMany(once => once), stitch]);
+        var (many, halves) = (tape.Between(2, 4), tape.Between(1, 2));
+        string[] half = [.. Enumerable.Repeat(stitch, many)];
+        var wings = new NaiveStitch(
+            "wings",
+            $"({Text(halves)} petal of {Text(many)}, comb, petal of {Text(many)}) in one place",
+            1,
+            [.. Enumerable.Repeat(half, halves).SelectMany(once => once), .. comb.Makes, .. half]);
+        var fence = new NaiveStitch(
+            "fence",
+            $"(petal of {Text(many)} in next, skip 1) {Text(times)} times, comb in next",
+            (2 * times) + 1,
+            [.. Enumerable.Repeat(half, times).SelectMany(once => once), .. comb.Makes]);
+        return [new NaiveStitch("petal of n", $"(n {stitch}) in one place", -1, []), comb, wings, fence];
     }
 
     private static string Text(int number) => FormattableString.Invariant($"{number}");

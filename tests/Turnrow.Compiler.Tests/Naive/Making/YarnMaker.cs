@@ -8,11 +8,15 @@ public sealed class YarnMaker(ChoiceTape tape, int sizes)
 {
     private static readonly string[] s_yarns = ["navy", "cream", "dark-rust"];
 
+    /// <summary>The yarns that there are.</summary>
+    public static IReadOnlyList<string> Yarns => s_yarns;
+
     private string Yarn => tape.Of<string>(s_yarns);
 
     public static NaivePattern Added(NaivePattern pattern, ChoiceTape tape)
     {
-        if (!tape.OneIn(3))
+        // A picture is of yarns.
+        if (!pattern.StitchPatterns.Any(made => made is Picture) && !tape.OneIn(3))
             return pattern;
         var maker = new YarnMaker(tape, pattern.Sizes.Count);
         return pattern with { Yarns = s_yarns, Pieces = [.. pattern.Pieces.Select(maker.Piece)] };
@@ -52,7 +56,7 @@ public sealed class YarnMaker(ChoiceTape tape, int sizes)
     private StripesAre Stripes() =>
         new([.. Enumerable.Range(0, tape.Between(1, 3)).Select(nth => (Yarn, new Sized(tape.Sizes(sizes, nth == 0 ? 1 : 0, _ => 3))))]);
 
-    private List<Word> Changed(IReadOnlyList<Word> words, bool mayBegin)
+    private List<Word> Changed(IReadOnlyList<Word> words, bool mayBegin, bool afterSpace = false)
     {
         var changed = new List<Word>();
         for (var i = 0; i < words.Count; i++)
@@ -64,22 +68,31 @@ public sealed class YarnMaker(ChoiceTape tape, int sizes)
                 continue;
             }
             var begins = words.Take(i).All(word => word is Skip or SlipOver or RemoveCorners);
-            // A marker goes into what was made last, and nothing stands between it and that.
-            if ((mayBegin || !begins) && words[i] is not (LeaveUnworked or MarkCorner or RemoveCorners or SlipOver or Hold or Bridge) && tape.OneIn(3))
+            // A marker goes into what was made last, and nothing stands between it and that; chains that are one space are of one yarn.
+            if ((mayBegin || !begins) && !(FirstOf(words[i]) is Space && (i > 0 ? IsSpaceAtEnd(words[i - 1]) : afterSpace)) && words[i] is not (LeaveUnworked or MarkCorner or RemoveCorners or SlipOver or Hold or Bridge) && tape.OneIn(3))
                 changed.Add(new WithYarn(Yarn));
             // Two changes with nothing between them are one.
-            changed.Add(words[i] is Repeat repeat && changed is not [.., WithYarn] && (mayBegin || !begins) && tape.OneIn(2) ? repeat with { Words = Inside(repeat.Words, isLast: i == words.Count - 1) } : words[i]);
+            changed.Add(words[i] is Repeat repeat && changed is not [.., WithYarn] && (mayBegin || !begins) && tape.OneIn(2) ? repeat with { Words = Inside(repeat.Words, isLast: i == words.Count - 1, i > 0 && IsSpaceAtEnd(words[i - 1])) } : words[i]);
         }
         return changed;
     }
 
+    private static bool IsSpaceAtEnd(Word word) => word switch
+    {
+        Space => true,
+        Repeat repeat => IsSpaceAtEnd(repeat.Words[^1]),
+        Group group => IsSpaceAtEnd(group.Words[^1]),
+        _ => false,
+    };
+
     private static Word FirstOf(Word word) => word is Repeat repeat ? FirstOf(repeat.Words[0]) : word;
 
     // A change at the end of the row's last bracket would be one behind its last stitch.
-    private List<Word> Inside(IReadOnlyList<Word> words, bool isLast)
+    private List<Word> Inside(IReadOnlyList<Word> words, bool isLast, bool afterSpace)
     {
-        var changed = Changed(words, mayBegin: true);
-        if (!isLast && tape.OneIn(3) && changed[^1] is not WithYarn)
+        var meetsItself = IsSpaceAtEnd(words[^1]);
+        var changed = Changed(words, mayBegin: true, afterSpace || meetsItself);
+        if (!isLast && !meetsItself && tape.OneIn(3) && changed[^1] is not WithYarn)
             changed.Add(new WithYarn(Yarn));
         return changed;
     }

@@ -1,0 +1,50 @@
+using Xunit;
+
+namespace Turnrow.Publishing.Tests.Instructions;
+
+/// <summary>Where the hook goes is told of stitches drawn together and spread too; a yarn that rests is cut where it can't be brought to.</summary>
+public sealed class LoopAndYarnTests
+{
+    private const string Spiral = "terms US\nhook 4 mm\nturn dc: ch 3 counts\npiece panel\nbegin with ring\nrounds are spiral\nround 1: 6 sc in ring\nround 2: sc inc 6 evenly\nround 3: sc inc 6 evenly\n";
+    private const string Flat = "terms US\nhook 4 mm\nyarn navy\nyarn cream\npiece panel\nbegin with 30 stitches\nrow 1 RS: sc across\nrow 2: sc across\n";
+
+    [Theory]
+    [InlineData("(sc, front-loop dec) around", "[Sc in next sc, sc2tog over front loops only of next 2 sc] 6 times.")]
+    [InlineData("back-loop dec 9", "[Sc2tog over back loops only of next 2 sc] 9 times.")]
+    [InlineData("back-loop sc inc 6 evenly", "[Sc in back loop only of each of next 2 sc, 2 sc in back loop only of next sc] 6 times.")]
+    [InlineData("front-loop sc dec 6 evenly", "[Sc in front loop only of next sc, sc2tog over front loops only of next 2 sc] 6 times.")]
+    [InlineData("front-post dc dec 6 evenly", "[FPdc around next sc, FPdc2tog around next 2 sc] 6 times.")]
+    public void The_loop_stays_with_the_stitch(string round, string told) =>
+        Assert.Contains(told, Written.Piece(Spiral + $"round 4: {round}\n"), StringComparison.Ordinal);
+
+    [Theory]
+    [InlineData("row 2: back-loop dc dec, dc across", "dc in back loop only of next dc (the ch 2 and this dc count as dc2tog)")]
+    [InlineData("row 2: dc dec, dc across", "dc in next dc (the ch 2 and this dc count as dc2tog)")]
+    public void At_the_beginning_too(string row, string told) =>
+        Assert.Contains(told, Written.Piece($"terms US\nhook 4 mm\nturn dc: ch 3 counts\npiece panel\nbegin with 20 stitches\nrow 1 RS: dc across\n{row}\n"), StringComparison.Ordinal);
+
+    [Theory]
+    [InlineData("row 3 RS: sc 26, with cream, sc 4\nrow 4: sc across\nrow 5: with navy, sc across\n", "cut navy.")]
+    [InlineData("row 3 RS: sc 26, with cream, sc 4\nrow 4: sc 4, with navy, sc across\n", "do not cut navy.")]
+    [InlineData("row 3 RS: sc 14, with cream, sc 2, with navy, sc 14\nrow 4: sc 14, with cream, sc 2, with navy, sc 14\n", null)]
+    [InlineData("row 3 RS: sc 14, with cream, sc 2, with navy, sc 14\nrow 4: sc across\nrow 5: with cream, sc across\n", "cut cream.")]
+    public void A_yarn_left_in_a_flat_row_is_cut_where_it_hangs_too_far_away(string rows, string? told)
+    {
+        var third = Written.Piece(Flat + rows).Split('\n').Single(static line => line.StartsWith("Row 3", StringComparison.Ordinal));
+        var end = third[..third.IndexOf(" [", StringComparison.Ordinal)];
+        if (told is null) Assert.DoesNotContain("cut", end, StringComparison.Ordinal);
+        else Assert.EndsWith(told, end, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_piece_of_one_yarn_says_it_once() =>
+        Assert.Equal(1, Written.Piece("terms US\nhook 4 mm\nyarn navy\nyarn cream\npiece panel\nwith cream\nbegin with 9 stitches\nrow 1 RS: sc across\nstraight 3 rows\npiece other\nbegin with 9 stitches\nrow 1 RS: sc across\n").Split("cream").Length - 1);
+
+    [Fact]
+    public void A_piece_worked_word_for_word_like_an_earlier_one_is_not_told_again()
+    {
+        const string Rows = "begin with 9 stitches\nrow 1 RS: sc across\nstraight 3 rows\nfasten off\n";
+        Assert.Equal("Work as Panel.", Written.Piece($"terms US\nhook 4 mm\npiece panel\n{Rows}piece other\n{Rows}", piece: "Other"));
+        Assert.NotEqual("Work as Panel.", Written.Piece($"terms US\nhook 4 mm\npiece panel\n{Rows}piece other\n{Rows.Replace("straight 3", "straight 4", StringComparison.Ordinal)}", piece: "Other"));
+    }
+}
