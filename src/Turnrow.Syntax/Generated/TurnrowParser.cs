@@ -3130,15 +3130,13 @@ internal partial class TurnrowParser : Parser {
 	internal partial class SwatchLineContext : ParserRuleContext {
 		public StitchContext by;
 		public NumberContext stitches;
+		public IToken repeats;
 		public NumberContext rows;
 		public NumberContext value;
 		public IToken unitWord;
 		public NameContext yarn;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SWATCH() { return GetToken(TurnrowParser.SWATCH, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COLON() { return GetToken(TurnrowParser.COLON, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public StitchesWordContext stitchesWord() {
-			return GetRuleContext<StitchesWordContext>(0);
-		}
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AND() { return GetToken(TurnrowParser.AND, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public RowsWordContext rowsWord() {
 			return GetRuleContext<RowsWordContext>(0);
@@ -3153,9 +3151,14 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public NumberContext number(int i) {
 			return GetRuleContext<NumberContext>(i);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public StitchesWordContext stitchesWord() {
+			return GetRuleContext<StitchesWordContext>(0);
+		}
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode G() { return GetToken(TurnrowParser.G, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode OZ() { return GetToken(TurnrowParser.OZ, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COMMA() { return GetToken(TurnrowParser.COMMA, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode REPEAT() { return GetToken(TurnrowParser.REPEAT, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode REPEATS() { return GetToken(TurnrowParser.REPEATS, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public NameContext name() {
 			return GetRuleContext<NameContext>(0);
 		}
@@ -3182,19 +3185,45 @@ internal partial class TurnrowParser : Parser {
 			Match(COLON);
 			State = 507;
 			_localctx.stitches = number();
-			State = 508;
-			stitchesWord();
-			State = 509;
-			Match(AND);
 			State = 510;
-			_localctx.rows = number();
-			State = 511;
-			rowsWord();
+			ErrorHandler.Sync(this);
+			switch (TokenStream.LA(1)) {
+			case STITCH:
+			case STITCHES:
+				{
+				State = 508;
+				stitchesWord();
+				}
+				break;
+			case REPEAT:
+			case REPEATS:
+				{
+				State = 509;
+				_localctx.repeats = TokenStream.LT(1);
+				_la = TokenStream.LA(1);
+				if ( !(_la==REPEAT || _la==REPEATS) ) {
+					_localctx.repeats = ErrorHandler.RecoverInline(this);
+				}
+				else {
+					ErrorHandler.ReportMatch(this);
+				    Consume();
+				}
+				}
+				break;
+			default:
+				throw new NoViableAltException(this);
+			}
 			State = 512;
-			Match(WEIGH);
+			Match(AND);
 			State = 513;
-			_localctx.value = number();
+			_localctx.rows = number();
 			State = 514;
+			rowsWord();
+			State = 515;
+			Match(WEIGH);
+			State = 516;
+			_localctx.value = number();
+			State = 517;
 			_localctx.unitWord = TokenStream.LT(1);
 			_la = TokenStream.LA(1);
 			if ( !(_la==G || _la==OZ) ) {
@@ -3204,14 +3233,14 @@ internal partial class TurnrowParser : Parser {
 				ErrorHandler.ReportMatch(this);
 			    Consume();
 			}
-			State = 517;
+			State = 520;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 515;
+				State = 518;
 				Match(COMMA);
-				State = 516;
+				State = 519;
 				_localctx.yarn = name();
 				}
 			}
@@ -3267,31 +3296,31 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 519;
-			Match(MADE);
-			State = 520;
-			_localctx.size = sizeName();
-			State = 521;
-			Match(COLON);
 			State = 522;
-			_localctx.piece = name();
+			Match(MADE);
 			State = 523;
+			_localctx.size = sizeName();
+			State = 524;
+			Match(COLON);
+			State = 525;
+			_localctx.piece = name();
+			State = 526;
 			_localctx._madePart = madePart();
 			_localctx._parts.Add(_localctx._madePart);
-			State = 528;
+			State = 531;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 524;
+				State = 527;
 				Match(COMMA);
-				State = 525;
+				State = 528;
 				_localctx._madePart = madePart();
 				_localctx._parts.Add(_localctx._madePart);
 				}
 				}
-				State = 530;
+				State = 533;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -3335,11 +3364,11 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 531;
+			State = 534;
 			_localctx.value = number();
-			State = 532;
+			State = 535;
 			_localctx.measure = unit();
-			State = 533;
+			State = 536;
 			_localctx.way = TokenStream.LT(1);
 			_la = TokenStream.LA(1);
 			if ( !(_la==HIGH || _la==WIDE) ) {
@@ -3398,40 +3427,40 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 64, RULE_countFix);
 		int _la;
 		try {
-			State = 548;
+			State = 551;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ODD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 535;
+				State = 538;
 				Match(ODD);
 				}
 				break;
 			case EVEN:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 536;
+				State = 539;
 				Match(EVEN);
 				}
 				break;
 			case MULTIPLE:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 537;
+				State = 540;
 				Match(MULTIPLE);
-				State = 538;
+				State = 541;
 				Match(OF);
-				State = 539;
-				_localctx.multiple = single();
 				State = 542;
+				_localctx.multiple = single();
+				State = 545;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==PLUS) {
 					{
-					State = 540;
+					State = 543;
 					Match(PLUS);
-					State = 541;
+					State = 544;
 					_localctx.plus = single();
 					}
 				}
@@ -3441,9 +3470,9 @@ internal partial class TurnrowParser : Parser {
 			case ROUNDED:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 544;
+				State = 547;
 				Match(ROUNDED);
-				State = 545;
+				State = 548;
 				_localctx.way = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==DOWN || _la==UP) ) {
@@ -3458,9 +3487,9 @@ internal partial class TurnrowParser : Parser {
 			case WITHIN:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 546;
+				State = 549;
 				Match(WITHIN);
-				State = 547;
+				State = 550;
 				_localctx.within = sum();
 				}
 				break;
@@ -3497,9 +3526,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 550;
+			State = 553;
 			Match(USE);
-			State = 551;
+			State = 554;
 			_localctx.file = Match(QUOTED);
 			}
 		}
@@ -3538,20 +3567,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 553;
-			Match(STITCH);
 			State = 556;
+			Match(STITCH);
+			State = 559;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case PATTERN:
 				{
-				State = 554;
+				State = 557;
 				_localctx.asPattern = stitchPattern();
 				}
 				break;
 			case WORD:
 				{
-				State = 555;
+				State = 558;
 				_localctx.asSpecial = stitchMade();
 				}
 				break;
@@ -3613,37 +3642,37 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 558;
+			State = 561;
 			Match(PATTERN);
-			State = 559;
+			State = 562;
 			_localctx.called = name();
-			State = 569;
+			State = 572;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==FROM) {
 				{
-				State = 560;
+				State = 563;
 				Match(FROM);
-				State = 561;
-				_localctx.picture = Match(PICTURE);
 				State = 564;
+				_localctx.picture = Match(PICTURE);
+				State = 567;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 562;
+					State = 565;
 					Match(IN);
-					State = 563;
+					State = 566;
 					_localctx.by = name();
 					}
 				}
 
-				State = 567;
+				State = 570;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==COMMA) {
 					{
-					State = 566;
+					State = 569;
 					Match(COMMA);
 					}
 				}
@@ -3651,22 +3680,22 @@ internal partial class TurnrowParser : Parser {
 				}
 			}
 
-			State = 571;
-			Match(OVER);
-			State = 572;
-			Match(MULTIPLE);
-			State = 573;
-			Match(OF);
 			State = 574;
-			_localctx.multiple = number();
+			Match(OVER);
+			State = 575;
+			Match(MULTIPLE);
+			State = 576;
+			Match(OF);
 			State = 577;
+			_localctx.multiple = number();
+			State = 580;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==PLUS) {
 				{
-				State = 575;
+				State = 578;
 				Match(PLUS);
-				State = 576;
+				State = 579;
 				_localctx.plus = number();
 				}
 			}
@@ -3717,21 +3746,21 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 579;
-			Match(KEY);
 			State = 582;
+			Match(KEY);
+			State = 585;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case QUOTED:
 				{
-				State = 580;
+				State = 583;
 				_localctx.letter = Match(QUOTED);
 				}
 				break;
 			case FIRST:
 			case LAST:
 				{
-				State = 581;
+				State = 584;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==FIRST || _la==LAST) ) {
@@ -3746,18 +3775,18 @@ internal partial class TurnrowParser : Parser {
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 584;
+			State = 587;
 			Match(IS);
-			State = 590;
+			State = 593;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case OPEN:
 				{
-				State = 585;
+				State = 588;
 				Match(OPEN);
-				State = 586;
+				State = 589;
 				_localctx.words = items();
-				State = 587;
+				State = 590;
 				Match(CLOSE);
 				}
 				break;
@@ -3888,7 +3917,7 @@ internal partial class TurnrowParser : Parser {
 			case OZ:
 			case WORD:
 				{
-				State = 589;
+				State = 592;
 				_localctx.yarn = name();
 				}
 				break;
@@ -3925,7 +3954,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 592;
+			State = 595;
 			_localctx.cells = Match(PICTURE_ROW);
 			}
 		}
@@ -3970,33 +3999,33 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 594;
-			_localctx.called = Match(WORD);
 			State = 597;
+			_localctx.called = Match(WORD);
+			State = 600;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==OF) {
 				{
-				State = 595;
+				State = 598;
 				Match(OF);
-				State = 596;
+				State = 599;
 				_localctx.by = Match(WORD);
 				}
 			}
 
-			State = 600;
+			State = 603;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==QUOTED) {
 				{
-				State = 599;
+				State = 602;
 				_localctx.text = Match(QUOTED);
 				}
 			}
 
-			State = 602;
+			State = 605;
 			Match(IS);
-			State = 603;
+			State = 606;
 			_localctx.made = items();
 			}
 		}
@@ -4044,40 +4073,40 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 605;
+			State = 608;
 			Match(PIECE);
-			State = 606;
+			State = 609;
 			_localctx.called = name();
-			State = 610;
+			State = 613;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 607;
+				State = 610;
 				Match(COMMA);
-				State = 608;
+				State = 611;
 				Match(MAKE);
-				State = 609;
-				_localctx.copies = Match(NUMBER);
-				}
-			}
-
-			State = 613;
-			ErrorHandler.Sync(this);
-			_la = TokenStream.LA(1);
-			if (_la==FROM || _la==ACROSS || _la==IS || _la==PICKED) {
-				{
 				State = 612;
-				_localctx.begun = origin();
+				_localctx.copies = Match(NUMBER);
 				}
 			}
 
 			State = 616;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if (_la==EQUALS) {
+			if (_la==FROM || _la==ACROSS || _la==IS || _la==PICKED) {
 				{
 				State = 615;
+				_localctx.begun = origin();
+				}
+			}
+
+			State = 619;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			if (_la==EQUALS) {
+				{
+				State = 618;
 				_localctx.claimed = claim();
 				}
 			}
@@ -4170,30 +4199,30 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 80, RULE_origin);
 		int _la;
 		try {
-			State = 668;
+			State = 671;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FROM:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 618;
-				Match(FROM);
-				State = 619;
-				_localctx.piece = name();
-				State = 620;
-				Match(COLON);
 				State = 621;
+				Match(FROM);
+				State = 622;
+				_localctx.piece = name();
+				State = 623;
+				Match(COLON);
+				State = 624;
 				_localctx.part = count();
-				State = 626;
+				State = 629;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==STITCH || _la==STITCHES) {
 					{
-					State = 622;
+					State = 625;
 					stitchesWord();
-					State = 623;
+					State = 626;
 					Match(AT);
-					State = 624;
+					State = 627;
 					_localctx.at = edge();
 					}
 				}
@@ -4203,22 +4232,22 @@ internal partial class TurnrowParser : Parser {
 			case IS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 628;
+				State = 631;
 				Match(IS);
-				State = 629;
+				State = 632;
 				_localctx.piece = name();
-				State = 630;
+				State = 633;
 				Match(MIRRORED);
-				State = 634;
+				State = 637;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==COMMA) {
 					{
-					State = 631;
+					State = 634;
 					Match(COMMA);
-					State = 632;
+					State = 635;
 					_localctx.turned = Match(TURNED);
-					State = 633;
+					State = 636;
 					Match(OVER);
 					}
 				}
@@ -4228,25 +4257,25 @@ internal partial class TurnrowParser : Parser {
 			case ACROSS:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 636;
+				State = 639;
 				Match(ACROSS);
-				State = 637;
+				State = 640;
 				_localctx._acrossPart = acrossPart();
 				_localctx._over.Add(_localctx._acrossPart);
-				State = 642;
+				State = 645;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 638;
+					State = 641;
 					Match(COMMA);
-					State = 639;
+					State = 642;
 					_localctx._acrossPart = acrossPart();
 					_localctx._over.Add(_localctx._acrossPart);
 					}
 					}
-					State = 644;
+					State = 647;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -4255,67 +4284,67 @@ internal partial class TurnrowParser : Parser {
 			case PICKED:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 645;
+				State = 648;
 				Match(PICKED);
-				State = 646;
-				Match(UP);
 				State = 649;
+				Match(UP);
+				State = 652;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ALONG:
 					{
-					State = 647;
+					State = 650;
 					Match(ALONG);
 					}
 					break;
 				case AROUND:
 					{
-					State = 648;
+					State = 651;
 					_localctx.round = Match(AROUND);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 651;
+				State = 654;
 				_localctx._along = along();
 				_localctx._walks.Add(_localctx._along);
-				State = 656;
+				State = 659;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==AND) {
 					{
 					{
-					State = 652;
+					State = 655;
 					Match(AND);
-					State = 653;
+					State = 656;
 					_localctx._along = along();
 					_localctx._walks.Add(_localctx._along);
 					}
 					}
-					State = 658;
+					State = 661;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 659;
+				State = 662;
 				Match(COLON);
-				State = 660;
+				State = 663;
 				_localctx._rate = rate();
 				_localctx._rates.Add(_localctx._rate);
-				State = 665;
+				State = 668;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 661;
+					State = 664;
 					Match(COMMA);
-					State = 662;
+					State = 665;
 					_localctx._rate = rate();
 					_localctx._rates.Add(_localctx._rate);
 					}
 					}
-					State = 667;
+					State = 670;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -4360,18 +4389,18 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 671;
+			State = 674;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 670;
+				State = 673;
 				_localctx._acrossWord = acrossWord();
 				_localctx._words.Add(_localctx._acrossWord);
 				}
 				}
-				State = 673;
+				State = 676;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -422283334189056L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -15118822288291L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 724293868287997L) != 0) );
@@ -4405,7 +4434,7 @@ internal partial class TurnrowParser : Parser {
 		AcrossWordContext _localctx = new AcrossWordContext(Context, State);
 		EnterRule(_localctx, 84, RULE_acrossWord);
 		try {
-			State = 677;
+			State = 680;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -4536,14 +4565,14 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 675;
+				State = 678;
 				name();
 				}
 				break;
 			case FIRST:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 676;
+				State = 679;
 				Match(FIRST);
 				}
 				break;
@@ -4598,35 +4627,35 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 680;
+			State = 683;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 679;
+				State = 682;
 				_localctx._walkWord = walkWord();
 				_localctx._words.Add(_localctx._walkWord);
 				}
 				}
-				State = 682;
+				State = 685;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -70869123072L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -6322729266083L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 724293872482301L) != 0) );
-			State = 688;
+			State = 691;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 684;
+				State = 687;
 				Match(COMMA);
-				State = 685;
+				State = 688;
 				_localctx._alongPart = alongPart();
 				_localctx._parts.Add(_localctx._alongPart);
 				}
 				}
-				State = 690;
+				State = 693;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -4665,7 +4694,7 @@ internal partial class TurnrowParser : Parser {
 		AlongPartContext _localctx = new AlongPartContext(Context, State);
 		EnterRule(_localctx, 88, RULE_alongPart);
 		try {
-			State = 695;
+			State = 698;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
@@ -4674,7 +4703,7 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 691;
+				State = 694;
 				_localctx.rows = selection();
 				}
 				break;
@@ -4682,9 +4711,9 @@ internal partial class TurnrowParser : Parser {
 			case WS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 692;
+				State = 695;
 				_localctx.facing = side();
-				State = 693;
+				State = 696;
 				Match(FACING);
 				}
 				break;
@@ -4747,24 +4776,24 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 697;
+			State = 700;
 			Match(BEGIN);
-			State = 698;
+			State = 701;
 			Match(WITH);
-			State = 715;
+			State = 718;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case BOTH:
 				{
-				State = 699;
-				_localctx.bothSides = Match(BOTH);
-				State = 700;
-				Match(SIDES);
-				State = 701;
-				Match(OF);
 				State = 702;
-				_localctx.amount = count();
+				_localctx.bothSides = Match(BOTH);
 				State = 703;
+				Match(SIDES);
+				State = 704;
+				Match(OF);
+				State = 705;
+				_localctx.amount = count();
+				State = 706;
 				stitchesWord();
 				}
 				break;
@@ -4898,33 +4927,33 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 705;
+				State = 708;
 				_localctx.amount = count();
-				State = 713;
+				State = 716;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case STITCH:
 				case STITCHES:
 					{
-					State = 706;
+					State = 709;
 					_localctx.of = stitchesWord();
 					}
 					break;
 				case OF:
 					{
-					State = 707;
+					State = 710;
 					Match(OF);
-					State = 708;
+					State = 711;
 					_localctx.chains = count();
-					State = 709;
+					State = 712;
 					Match(CHAINS);
 					}
 					break;
 				case FOUNDATION:
 					{
-					State = 711;
+					State = 714;
 					Match(FOUNDATION);
-					State = 712;
+					State = 715;
 					_localctx.atOnce = stitch();
 					}
 					break;
@@ -4939,12 +4968,12 @@ internal partial class TurnrowParser : Parser {
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 718;
+			State = 721;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 717;
+				State = 720;
 				_localctx.claimed = claim();
 				}
 			}
@@ -4987,16 +5016,16 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 720;
-			Match(CHAIN);
-			State = 721;
-			_localctx.amount = count();
 			State = 723;
+			Match(CHAIN);
+			State = 724;
+			_localctx.amount = count();
+			State = 726;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 722;
+				State = 725;
 				_localctx.claimed = claim();
 				}
 			}
@@ -5047,19 +5076,19 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 94, RULE_edgeLine);
 		int _la;
 		try {
-			State = 739;
+			State = 742;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FROM:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 725;
-				Match(FROM);
-				State = 726;
-				Match(HERE);
-				State = 727;
-				_localctx.at = edge();
 				State = 728;
+				Match(FROM);
+				State = 729;
+				Match(HERE);
+				State = 730;
+				_localctx.at = edge();
+				State = 731;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -5068,7 +5097,7 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 729;
+				State = 732;
 				_localctx.called = name();
 				}
 				break;
@@ -5077,21 +5106,21 @@ internal partial class TurnrowParser : Parser {
 			case RIGHT:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 735;
+				State = 738;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case BOTH:
 					{
-					State = 731;
+					State = 734;
 					Match(BOTH);
-					State = 732;
+					State = 735;
 					_localctx.end = Match(EDGES);
 					}
 					break;
 				case LEFT:
 				case RIGHT:
 					{
-					State = 733;
+					State = 736;
 					_localctx.hand = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==LEFT || _la==RIGHT) ) {
@@ -5101,14 +5130,14 @@ internal partial class TurnrowParser : Parser {
 						ErrorHandler.ReportMatch(this);
 					    Consume();
 					}
-					State = 734;
+					State = 737;
 					_localctx.end = Match(EDGE);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 737;
+				State = 740;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -5117,7 +5146,7 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 738;
+				State = 741;
 				_localctx.called = name();
 				}
 				break;
@@ -5158,13 +5187,13 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 741;
-			Match(MARK);
-			State = 742;
-			Match(NEXT);
-			State = 743;
-			Match(ROW);
 			State = 744;
+			Match(MARK);
+			State = 745;
+			Match(NEXT);
+			State = 746;
+			Match(ROW);
+			State = 747;
 			_localctx.called = name();
 			}
 		}
@@ -5209,27 +5238,27 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 746;
+			State = 749;
 			Match(DIVIDE);
-			State = 747;
+			State = 750;
 			Match(COLON);
-			State = 748;
+			State = 751;
 			_localctx._dividePart = dividePart();
 			_localctx._parts.Add(_localctx._dividePart);
-			State = 753;
+			State = 756;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 749;
+				State = 752;
 				Match(COMMA);
-				State = 750;
+				State = 753;
 				_localctx._dividePart = dividePart();
 				_localctx._parts.Add(_localctx._dividePart);
 				}
 				}
-				State = 755;
+				State = 758;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -5269,15 +5298,15 @@ internal partial class TurnrowParser : Parser {
 		DividePartContext _localctx = new DividePartContext(Context, State);
 		EnterRule(_localctx, 100, RULE_dividePart);
 		try {
-			State = 762;
+			State = 765;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case SKIP_WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 756;
+				State = 759;
 				Match(SKIP_WORD);
-				State = 757;
+				State = 760;
 				_localctx.amount = count();
 				}
 				break;
@@ -5412,11 +5441,11 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 758;
+				State = 761;
 				_localctx.amount = count();
-				State = 759;
+				State = 762;
 				Match(FOR);
-				State = 760;
+				State = 763;
 				_localctx.called = name();
 				}
 				break;
@@ -5452,9 +5481,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 764;
+			State = 767;
 			Match(FASTEN);
-			State = 765;
+			State = 768;
 			Match(OFF);
 			}
 		}
@@ -5487,11 +5516,11 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 767;
+			State = 770;
 			Match(WEAVE);
-			State = 768;
+			State = 771;
 			Match(IN);
-			State = 769;
+			State = 772;
 			Match(ENDS);
 			}
 		}
@@ -5526,9 +5555,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 771;
+			State = 774;
 			Match(WITH);
-			State = 772;
+			State = 775;
 			_localctx.yarn = name();
 			}
 		}
@@ -5573,27 +5602,27 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 774;
+			State = 777;
 			Match(STRIPES);
-			State = 775;
+			State = 778;
 			Match(ARE);
-			State = 776;
+			State = 779;
 			_localctx._stripe = stripe();
 			_localctx._parts.Add(_localctx._stripe);
-			State = 781;
+			State = 784;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 777;
+				State = 780;
 				Match(COMMA);
-				State = 778;
+				State = 781;
 				_localctx._stripe = stripe();
 				_localctx._parts.Add(_localctx._stripe);
 				}
 				}
-				State = 783;
+				State = 786;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -5636,11 +5665,11 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 784;
+			State = 787;
 			_localctx.yarn = name();
-			State = 785;
+			State = 788;
 			_localctx.rows = count();
-			State = 786;
+			State = 789;
 			rowsWord();
 			}
 		}
@@ -5680,15 +5709,15 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 788;
-			Match(FLOATS);
-			State = 789;
-			Match(AT);
-			State = 790;
-			Match(MOST);
 			State = 791;
-			_localctx.most = number();
+			Match(FLOATS);
 			State = 792;
+			Match(AT);
+			State = 793;
+			Match(MOST);
+			State = 794;
+			_localctx.most = number();
+			State = 795;
 			stitchesWord();
 			}
 		}
@@ -5737,38 +5766,38 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 794;
+			State = 797;
 			Match(ROW);
-			State = 796;
+			State = 799;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -422283334188800L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -15127412222883L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 4101993588815869L) != 0)) {
 				{
-				State = 795;
+				State = 798;
 				_localctx.from = count();
 				}
 			}
 
-			State = 799;
+			State = 802;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==RS || _la==WS) {
 				{
-				State = 798;
+				State = 801;
 				_localctx.facing = side();
 				}
 			}
 
-			State = 801;
-			Match(COLON);
-			State = 802;
-			_localctx.words = items();
 			State = 804;
+			Match(COLON);
+			State = 805;
+			_localctx.words = items();
+			State = 807;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 803;
+				State = 806;
 				_localctx.claimed = claim();
 				}
 			}
@@ -5835,25 +5864,25 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 806;
+			State = 809;
 			Match(ROWS);
-			State = 824;
+			State = 827;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ARE:
 				{
-				State = 807;
+				State = 810;
 				Match(ARE);
-				State = 808;
-				_localctx.way = name();
 				State = 811;
+				_localctx.way = name();
+				State = 814;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AND) {
 					{
-					State = 809;
+					State = 812;
 					Match(AND);
-					State = 810;
+					State = 813;
 					_localctx.also = name();
 					}
 				}
@@ -5990,32 +6019,32 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 813;
+				State = 816;
 				_localctx.from = count();
-				State = 814;
-				Match(TO);
-				State = 815;
-				_localctx.to = count();
 				State = 817;
+				Match(TO);
+				State = 818;
+				_localctx.to = count();
+				State = 820;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==RS || _la==WS) {
 					{
-					State = 816;
+					State = 819;
 					_localctx.facing = side();
 					}
 				}
 
-				State = 819;
-				Match(COLON);
-				State = 820;
-				_localctx.words = items();
 				State = 822;
+				Match(COLON);
+				State = 823;
+				_localctx.words = items();
+				State = 825;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==EQUALS) {
 					{
-					State = 821;
+					State = 824;
 					_localctx.claimed = claim();
 					}
 				}
@@ -6066,23 +6095,23 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 826;
+			State = 829;
 			_localctx._item = item();
 			_localctx._each.Add(_localctx._item);
-			State = 831;
+			State = 834;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 827;
+				State = 830;
 				Match(COMMA);
-				State = 828;
+				State = 831;
 				_localctx._item = item();
 				_localctx._each.Add(_localctx._item);
 				}
 				}
-				State = 833;
+				State = 836;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -6199,19 +6228,19 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 120, RULE_item);
 		int _la;
 		try {
-			State = 932;
+			State = 935;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case OPEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 834;
+				State = 837;
 				Match(OPEN);
-				State = 835;
+				State = 838;
 				_localctx.inside = items();
-				State = 836;
+				State = 839;
 				Match(CLOSE);
-				State = 842;
+				State = 845;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case OPEN:
@@ -6344,9 +6373,9 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 837;
+					State = 840;
 					_localctx.amount = count();
-					State = 838;
+					State = 841;
 					_localctx.end = Match(TIMES);
 					}
 					break;
@@ -6355,13 +6384,13 @@ internal partial class TurnrowParser : Parser {
 				case TO:
 				case UNTIL:
 					{
-					State = 840;
+					State = 843;
 					_localctx.far = reach();
 					}
 					break;
 				case TOGETHER:
 					{
-					State = 841;
+					State = 844;
 					_localctx.joined = Match(TOGETHER);
 					}
 					break;
@@ -6374,12 +6403,12 @@ internal partial class TurnrowParser : Parser {
 				default:
 					break;
 				}
-				State = 845;
+				State = 848;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 844;
+					State = 847;
 					_localctx.at = place();
 					}
 				}
@@ -6389,14 +6418,14 @@ internal partial class TurnrowParser : Parser {
 			case SKIP_WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 847;
+				State = 850;
 				Match(SKIP_WORD);
-				State = 849;
+				State = 852;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -422283334188800L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -15127412222883L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 4101993588815869L) != 0)) {
 					{
-					State = 848;
+					State = 851;
 					_localctx.amount = count();
 					}
 				}
@@ -6406,27 +6435,27 @@ internal partial class TurnrowParser : Parser {
 			case SLIP:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 851;
+				State = 854;
 				Match(SLIP);
-				State = 852;
+				State = 855;
 				Match(OVER);
-				State = 853;
+				State = 856;
 				_localctx.amount = count();
 				}
 				break;
 			case LEAVE:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 854;
+				State = 857;
 				Match(LEAVE);
-				State = 858;
+				State = 861;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case THE:
 					{
-					State = 855;
+					State = 858;
 					Match(THE);
-					State = 856;
+					State = 859;
 					Match(REST);
 					}
 					break;
@@ -6560,21 +6589,21 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 857;
+					State = 860;
 					_localctx.amount = count();
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 862;
+				State = 865;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FOR) {
 					{
-					State = 860;
+					State = 863;
 					Match(FOR);
-					State = 861;
+					State = 864;
 					_localctx.later = Match(LATER);
 					}
 				}
@@ -6584,31 +6613,31 @@ internal partial class TurnrowParser : Parser {
 			case HOLD:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 864;
-				Match(HOLD);
-				State = 865;
-				_localctx.amount = count();
-				State = 866;
-				Match(FOR);
 				State = 867;
+				Match(HOLD);
+				State = 868;
+				_localctx.amount = count();
+				State = 869;
+				Match(FOR);
+				State = 870;
 				_localctx.called = name();
 				}
 				break;
 			case BRIDGE:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 869;
+				State = 872;
 				Match(BRIDGE);
-				State = 870;
-				_localctx.amount = count();
 				State = 873;
+				_localctx.amount = count();
+				State = 876;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FOR) {
 					{
-					State = 871;
+					State = 874;
 					Match(FOR);
-					State = 872;
+					State = 875;
 					_localctx.called = name();
 					}
 				}
@@ -6618,64 +6647,64 @@ internal partial class TurnrowParser : Parser {
 			case WITH:
 				EnterOuterAlt(_localctx, 7);
 				{
-				State = 875;
+				State = 878;
 				Match(WITH);
-				State = 876;
+				State = 879;
 				_localctx.yarn = name();
 				}
 				break;
 			case JOIN:
 				EnterOuterAlt(_localctx, 8);
 				{
-				State = 877;
-				Match(JOIN);
 				State = 880;
+				Match(JOIN);
+				State = 883;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==SKIPPING) {
 					{
-					State = 878;
+					State = 881;
 					Match(SKIPPING);
-					State = 879;
+					State = 882;
 					_localctx.amount = count();
 					}
 				}
 
-				State = 884;
+				State = 887;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==WITH) {
 					{
-					State = 882;
+					State = 885;
 					Match(WITH);
-					State = 883;
+					State = 886;
 					_localctx.by = stitch();
 					}
 				}
 
-				State = 886;
+				State = 889;
 				Match(TO);
-				State = 888;
+				State = 891;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 887;
+					State = 890;
 					_localctx._walkWord = walkWord();
 					_localctx._walk.Add(_localctx._walkWord);
 					}
 					}
-					State = 890;
+					State = 893;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -70869123072L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -6322729266083L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 724293872482301L) != 0) );
-				State = 893;
+				State = 896;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 892;
+					State = 895;
 					_localctx.at = place();
 					}
 				}
@@ -6815,17 +6844,17 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 9);
 				{
-				State = 896;
+				State = 899;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==NUMBER || _la==FRACTION) {
 					{
-					State = 895;
+					State = 898;
 					_localctx.before = list();
 					}
 				}
 
-				State = 927;
+				State = 930;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ACCEPT:
@@ -6955,35 +6984,35 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case WORD:
 					{
-					State = 899;
+					State = 902;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 898;
+						State = 901;
 						_localctx._name = name();
 						_localctx._words.Add(_localctx._name);
 						}
 						}
-						State = 901;
+						State = 904;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -422283334189056L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -15127412222883L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 724293868287997L) != 0) );
-					State = 920;
+					State = 923;
 					ErrorHandler.Sync(this);
 					switch (TokenStream.LA(1)) {
 					case DEC:
 					case INC:
 						{
-						State = 903;
+						State = 906;
 						_localctx.changed = change();
-						State = 905;
+						State = 908;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 						if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -422283334188800L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -15127412222625L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 4102002447185917L) != 0)) {
 							{
-							State = 904;
+							State = 907;
 							_localctx.changedBy = changeAmount();
 							}
 						}
@@ -7001,14 +7030,14 @@ internal partial class TurnrowParser : Parser {
 					case NUMBER:
 					case FRACTION:
 						{
-						State = 907;
+						State = 910;
 						_localctx.worked = stitchAmount();
-						State = 909;
+						State = 912;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 						if (_la==WITH) {
 							{
-							State = 908;
+							State = 911;
 							_localctx.spread = spreading();
 							}
 						}
@@ -7017,38 +7046,38 @@ internal partial class TurnrowParser : Parser {
 						break;
 					case WITH:
 						{
-						State = 911;
+						State = 914;
 						_localctx.spread = spreading();
 						}
 						break;
 					case AT:
 						{
-						State = 912;
+						State = 915;
 						_localctx.ends = atEachEnd();
 						}
 						break;
 					case TOGETHER:
 						{
-						State = 913;
+						State = 916;
 						_localctx.joined = Match(TOGETHER);
 						}
 						break;
 					case ORDINAL:
 						{
-						State = 914;
+						State = 917;
 						_localctx.nth = Match(ORDINAL);
-						State = 916;
+						State = 919;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 						do {
 							{
 							{
-							State = 915;
+							State = 918;
 							_localctx._name = name();
 							_localctx._of.Add(_localctx._name);
 							}
 							}
-							State = 918;
+							State = 921;
 							ErrorHandler.Sync(this);
 							_la = TokenStream.LA(1);
 						} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -422283334189056L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -15127412222883L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 724293868287997L) != 0) );
@@ -7068,14 +7097,14 @@ internal partial class TurnrowParser : Parser {
 				case DEC:
 				case INC:
 					{
-					State = 922;
+					State = 925;
 					_localctx.changed = change();
-					State = 924;
+					State = 927;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -422283334188800L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -15127412222625L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 4102002447185917L) != 0)) {
 						{
-						State = 923;
+						State = 926;
 						_localctx.changedBy = changeAmount();
 						}
 					}
@@ -7084,19 +7113,19 @@ internal partial class TurnrowParser : Parser {
 					break;
 				case AT:
 					{
-					State = 926;
+					State = 929;
 					_localctx.ends = atEachEnd();
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 930;
+				State = 933;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 929;
+					State = 932;
 					_localctx.at = place();
 					}
 				}
@@ -7146,19 +7175,19 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 934;
-			Match(WITH);
-			State = 935;
-			Match(OPEN);
-			State = 936;
-			_localctx.inside = items();
 			State = 937;
-			Match(CLOSE);
+			Match(WITH);
 			State = 938;
-			_localctx.amount = count();
+			Match(OPEN);
 			State = 939;
-			Match(TIMES);
+			_localctx.inside = items();
 			State = 940;
+			Match(CLOSE);
+			State = 941;
+			_localctx.amount = count();
+			State = 942;
+			Match(TIMES);
+			State = 943;
 			Match(EVENLY);
 			}
 		}
@@ -7191,11 +7220,11 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 942;
+			State = 945;
 			Match(AT);
-			State = 943;
+			State = 946;
 			Match(EACH);
-			State = 944;
+			State = 947;
 			Match(END);
 			}
 		}
@@ -7240,7 +7269,7 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 126, RULE_stitchAmount);
 		int _la;
 		try {
-			State = 959;
+			State = 962;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case PLUS:
@@ -7249,18 +7278,18 @@ internal partial class TurnrowParser : Parser {
 			case X:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 947;
+				State = 950;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 946;
+					State = 949;
 					_localctx._countOperation = countOperation();
 					_localctx._operations.Add(_localctx._countOperation);
 					}
 					}
-					State = 949;
+					State = 952;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0) );
@@ -7270,20 +7299,20 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 951;
+				State = 954;
 				_localctx.first = list();
-				State = 955;
+				State = 958;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0)) {
 					{
 					{
-					State = 952;
+					State = 955;
 					_localctx._countOperation = countOperation();
 					_localctx._operations.Add(_localctx._countOperation);
 					}
 					}
-					State = 957;
+					State = 960;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -7295,7 +7324,7 @@ internal partial class TurnrowParser : Parser {
 			case UNTIL:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 958;
+				State = 961;
 				_localctx.far = reach();
 				}
 				break;
@@ -7338,7 +7367,7 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 128, RULE_changeAmount);
 		int _la;
 		try {
-			State = 966;
+			State = 969;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case OPEN:
@@ -7472,14 +7501,14 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 961;
+				State = 964;
 				_localctx.amount = count();
-				State = 963;
+				State = 966;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==EVENLY) {
 					{
-					State = 962;
+					State = 965;
 					_localctx.evenly = Match(EVENLY);
 					}
 				}
@@ -7492,7 +7521,7 @@ internal partial class TurnrowParser : Parser {
 			case UNTIL:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 965;
+				State = 968;
 				_localctx.far = reach();
 				}
 				break;
@@ -7539,40 +7568,40 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 130, RULE_reach);
 		int _la;
 		try {
-			State = 985;
+			State = 988;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACROSS:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 968;
+				State = 971;
 				Match(ACROSS);
 				}
 				break;
 			case AROUND:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 969;
+				State = 972;
 				Match(AROUND);
 				}
 				break;
 			case TO:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 970;
-				Match(TO);
 				State = 973;
+				Match(TO);
+				State = 976;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case CORNER:
 					{
-					State = 971;
+					State = 974;
 					_localctx.corner = Match(CORNER);
 					}
 					break;
 				case TURN:
 					{
-					State = 972;
+					State = 975;
 					_localctx.turn = Match(TURN);
 					}
 					break;
@@ -7584,31 +7613,31 @@ internal partial class TurnrowParser : Parser {
 			case UNTIL:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 975;
+				State = 978;
 				Match(UNTIL);
-				State = 976;
+				State = 979;
 				_localctx.remain = count();
-				State = 977;
+				State = 980;
 				Match(REMAIN);
-				State = 983;
+				State = 986;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==BEFORE) {
 					{
-					State = 978;
-					Match(BEFORE);
 					State = 981;
+					Match(BEFORE);
+					State = 984;
 					ErrorHandler.Sync(this);
 					switch (TokenStream.LA(1)) {
 					case CORNER:
 						{
-						State = 979;
+						State = 982;
 						_localctx.corner = Match(CORNER);
 						}
 						break;
 					case TURN:
 						{
-						State = 980;
+						State = 983;
 						_localctx.turn = Match(TURN);
 						}
 						break;
@@ -7697,9 +7726,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 987;
+			State = 990;
 			Match(IN);
-			State = 1059;
+			State = 1062;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FIRST:
@@ -7707,7 +7736,7 @@ internal partial class TurnrowParser : Parser {
 			case NEXT:
 			case SAME:
 				{
-				State = 988;
+				State = 991;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(((((_la - 97)) & ~0x3f) == 0 && ((1L << (_la - 97)) & 17592188142593L) != 0)) ) {
@@ -7717,56 +7746,56 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 992;
+				State = 995;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -422283334189056L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -15127412222883L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 724293868287997L) != 0)) {
 					{
 					{
-					State = 989;
+					State = 992;
 					_localctx._name = name();
 					_localctx._kind.Add(_localctx._name);
 					}
 					}
-					State = 994;
+					State = 997;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 1001;
+				State = 1004;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AND) {
 					{
-					State = 995;
+					State = 998;
 					Match(AND);
-					State = 997;
+					State = 1000;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 996;
+						State = 999;
 						_localctx._name = name();
 						_localctx._also.Add(_localctx._name);
 						}
 						}
-						State = 999;
+						State = 1002;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -422283334189056L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -15127412222883L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 724293868287997L) != 0) );
 					}
 				}
 
-				State = 1007;
+				State = 1010;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==UNTIL) {
 					{
-					State = 1003;
+					State = 1006;
 					_localctx.until = Match(UNTIL);
-					State = 1004;
+					State = 1007;
 					_localctx.remain = count();
-					State = 1005;
+					State = 1008;
 					Match(REMAIN);
 					}
 				}
@@ -7775,76 +7804,76 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EACH:
 				{
-				State = 1009;
+				State = 1012;
 				_localctx.which = Match(EACH);
-				State = 1013;
+				State = 1016;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -422283334189056L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -15127412222883L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 724293868287997L) != 0)) {
 					{
 					{
-					State = 1010;
+					State = 1013;
 					_localctx._name = name();
 					_localctx._kind.Add(_localctx._name);
 					}
 					}
-					State = 1015;
+					State = 1018;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 1034;
+				State = 1037;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AND) {
 					{
-					State = 1016;
+					State = 1019;
 					Match(AND);
-					State = 1018;
+					State = 1021;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==NUMBER || _la==FRACTION) {
 						{
-						State = 1017;
+						State = 1020;
 						_localctx.many = list();
 						}
 					}
 
-					State = 1021;
+					State = 1024;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 1020;
+						State = 1023;
 						_localctx._name = name();
 						_localctx._also.Add(_localctx._name);
 						}
 						}
-						State = 1023;
+						State = 1026;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -422283334189056L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -15127412222883L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 724293868287997L) != 0) );
-					State = 1032;
+					State = 1035;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==IN) {
 						{
-						State = 1025;
-						Match(IN);
-						State = 1026;
-						Match(EACH);
 						State = 1028;
+						Match(IN);
+						State = 1029;
+						Match(EACH);
+						State = 1031;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 						do {
 							{
 							{
-							State = 1027;
+							State = 1030;
 							_localctx._name = name();
 							_localctx._other.Add(_localctx._name);
 							}
 							}
-							State = 1030;
+							State = 1033;
 							ErrorHandler.Sync(this);
 							_la = TokenStream.LA(1);
 						} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -422283334189056L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -15127412222883L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 724293868287997L) != 0) );
@@ -7854,45 +7883,45 @@ internal partial class TurnrowParser : Parser {
 					}
 				}
 
-				State = 1047;
+				State = 1050;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ACROSS:
 					{
-					State = 1036;
+					State = 1039;
 					Match(ACROSS);
 					}
 					break;
 				case AROUND:
 					{
-					State = 1037;
+					State = 1040;
 					Match(AROUND);
 					}
 					break;
 				case TO:
 					{
-					State = 1038;
+					State = 1041;
 					Match(TO);
-					State = 1039;
+					State = 1042;
 					_localctx.corner = Match(CORNER);
 					}
 					break;
 				case UNTIL:
 					{
-					State = 1040;
+					State = 1043;
 					_localctx.until = Match(UNTIL);
-					State = 1041;
+					State = 1044;
 					_localctx.remain = count();
-					State = 1042;
-					Match(REMAIN);
 					State = 1045;
+					Match(REMAIN);
+					State = 1048;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==BEFORE) {
 						{
-						State = 1043;
+						State = 1046;
 						Match(BEFORE);
-						State = 1044;
+						State = 1047;
 						_localctx.corner = Match(CORNER);
 						}
 					}
@@ -7912,7 +7941,7 @@ internal partial class TurnrowParser : Parser {
 			case CORNER:
 			case RING:
 				{
-				State = 1049;
+				State = 1052;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==CORNER || _la==RING) ) {
@@ -7926,34 +7955,34 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case SKIPPED:
 				{
-				State = 1050;
+				State = 1053;
 				_localctx.which = Match(SKIPPED);
 				}
 				break;
 			case ONE:
 				{
-				State = 1051;
+				State = 1054;
 				_localctx.which = Match(ONE);
-				State = 1052;
+				State = 1055;
 				Match(PLACE);
 				}
 				break;
 			case ORDINAL:
 				{
-				State = 1053;
+				State = 1056;
 				_localctx.which = Match(ORDINAL);
-				State = 1055;
+				State = 1058;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 1054;
+					State = 1057;
 					_localctx._name = name();
 					_localctx._kind.Add(_localctx._name);
 					}
 					}
-					State = 1057;
+					State = 1060;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -422283334189056L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -15127412222883L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 724293868287997L) != 0) );
@@ -8016,66 +8045,66 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1061;
+			State = 1064;
 			Match(REPEAT);
-			State = 1069;
+			State = 1072;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
 				{
-				State = 1062;
-				Match(ROWS);
-				State = 1063;
-				_localctx.from = count();
-				State = 1064;
-				Match(TO);
 				State = 1065;
+				Match(ROWS);
+				State = 1066;
+				_localctx.from = count();
+				State = 1067;
+				Match(TO);
+				State = 1068;
 				_localctx.to = count();
 				}
 				break;
 			case ROW:
 				{
-				State = 1067;
+				State = 1070;
 				Match(ROW);
-				State = 1068;
+				State = 1071;
 				_localctx.from = count();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1082;
+			State = 1085;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 1071;
+				State = 1074;
 				Match(COMMA);
-				State = 1072;
+				State = 1075;
 				_localctx.times = count();
-				State = 1080;
+				State = 1083;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case MORE_WORD:
 					{
-					State = 1073;
+					State = 1076;
 					_localctx.more = Match(MORE_WORD);
-					State = 1074;
+					State = 1077;
 					Match(TIMES);
 					}
 					break;
 				case TIMES:
 					{
-					State = 1075;
-					_localctx.end = Match(TIMES);
 					State = 1078;
+					_localctx.end = Match(TIMES);
+					State = 1081;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==IN) {
 						{
-						State = 1076;
+						State = 1079;
 						_localctx.inAll = Match(IN);
-						State = 1077;
+						State = 1080;
 						Match(ALL);
 						}
 					}
@@ -8088,12 +8117,12 @@ internal partial class TurnrowParser : Parser {
 				}
 			}
 
-			State = 1085;
+			State = 1088;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 1084;
+				State = 1087;
 				_localctx.claimed = claim();
 				}
 			}
@@ -8145,31 +8174,31 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1087;
+			State = 1090;
 			Match(FOR);
-			State = 1088;
+			State = 1091;
 			_localctx._sizeRange = sizeRange();
 			_localctx._sizes.Add(_localctx._sizeRange);
-			State = 1093;
+			State = 1096;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1089;
+				State = 1092;
 				Match(COMMA);
-				State = 1090;
+				State = 1093;
 				_localctx._sizeRange = sizeRange();
 				_localctx._sizes.Add(_localctx._sizeRange);
 				}
 				}
-				State = 1095;
+				State = 1098;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1096;
+			State = 1099;
 			Match(COLON);
-			State = 1097;
+			State = 1100;
 			_localctx.done = sizedLine();
 			}
 		}
@@ -8209,16 +8238,16 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1099;
-			_localctx.first = sizeName();
 			State = 1102;
+			_localctx.first = sizeName();
+			State = 1105;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==TO) {
 				{
-				State = 1100;
+				State = 1103;
 				Match(TO);
-				State = 1101;
+				State = 1104;
 				_localctx.last = sizeName();
 				}
 			}
@@ -8301,13 +8330,13 @@ internal partial class TurnrowParser : Parser {
 		SizedLineContext _localctx = new SizedLineContext(Context, State);
 		EnterRule(_localctx, 140, RULE_sizedLine);
 		try {
-			State = 1117;
+			State = 1120;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case TURN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1104;
+				State = 1107;
 				_localctx.asTurn = turnLine();
 				}
 				break;
@@ -8317,84 +8346,84 @@ internal partial class TurnrowParser : Parser {
 			case RIGHT:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1105;
+				State = 1108;
 				_localctx.asEdge = edgeLine();
 				}
 				break;
 			case MARK:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1106;
+				State = 1109;
 				_localctx.asMark = markLine();
 				}
 				break;
 			case ROW:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1107;
+				State = 1110;
 				_localctx.asRow = rowLine();
 				}
 				break;
 			case ROWS:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1108;
+				State = 1111;
 				_localctx.asRows = rowsLine();
 				}
 				break;
 			case REPEAT:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 1109;
+				State = 1112;
 				_localctx.asRepeat = repeatLine();
 				}
 				break;
 			case STRAIGHT:
 				EnterOuterAlt(_localctx, 7);
 				{
-				State = 1110;
+				State = 1113;
 				_localctx.asStraight = straightLine();
 				}
 				break;
 			case LEAVE:
 				EnterOuterAlt(_localctx, 8);
 				{
-				State = 1111;
+				State = 1114;
 				_localctx.asLeave = leaveLine();
 				}
 				break;
 			case ADD:
 				EnterOuterAlt(_localctx, 9);
 				{
-				State = 1112;
+				State = 1115;
 				_localctx.asAdd = addLine();
 				}
 				break;
 			case SHAPE:
 				EnterOuterAlt(_localctx, 10);
 				{
-				State = 1113;
+				State = 1116;
 				_localctx.asShape = shapeLine();
 				}
 				break;
 			case SOLID:
 				EnterOuterAlt(_localctx, 11);
 				{
-				State = 1114;
+				State = 1117;
 				_localctx.asSolid = solidLine();
 				}
 				break;
 			case WITH:
 				EnterOuterAlt(_localctx, 12);
 				{
-				State = 1115;
+				State = 1118;
 				_localctx.asWith = withLine();
 				}
 				break;
 			case STRIPES:
 				EnterOuterAlt(_localctx, 13);
 				{
-				State = 1116;
+				State = 1119;
 				_localctx.asStripes = stripesLine();
 				}
 				break;
@@ -8471,25 +8500,25 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1119;
+			State = 1122;
 			Match(STRAIGHT);
-			State = 1131;
+			State = 1134;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case TO:
 				{
-				State = 1120;
+				State = 1123;
 				Match(TO);
-				State = 1121;
-				_localctx.length = sum();
 				State = 1124;
+				_localctx.length = sum();
+				State = 1127;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AT) {
 					{
-					State = 1122;
+					State = 1125;
 					Match(AT);
-					State = 1123;
+					State = 1126;
 					_localctx.at = edge();
 					}
 				}
@@ -8498,9 +8527,9 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case FOR:
 				{
-				State = 1126;
+				State = 1129;
 				_localctx.further = Match(FOR);
-				State = 1127;
+				State = 1130;
 				_localctx.length = sum();
 				}
 				break;
@@ -8634,50 +8663,50 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 1128;
+				State = 1131;
 				_localctx.amount = count();
-				State = 1129;
+				State = 1132;
 				_localctx.counted = rowsWord();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1135;
+			State = 1138;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==FROM) {
 				{
-				State = 1133;
+				State = 1136;
 				Match(FROM);
-				State = 1134;
+				State = 1137;
 				_localctx.mark = name();
 				}
 			}
 
-			State = 1141;
+			State = 1144;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1137;
+				State = 1140;
 				Match(COMMA);
-				State = 1138;
+				State = 1141;
 				_localctx._rowFix = rowFix();
 				_localctx._fixes.Add(_localctx._rowFix);
 				}
 				}
-				State = 1143;
+				State = 1146;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1145;
+			State = 1148;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 1144;
+				State = 1147;
 				_localctx.claimed = claim();
 				}
 			}
@@ -8728,53 +8757,53 @@ internal partial class TurnrowParser : Parser {
 		RowFixContext _localctx = new RowFixContext(Context, State);
 		EnterRule(_localctx, 144, RULE_rowFix);
 		try {
-			State = 1158;
+			State = 1161;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case EVEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1147;
+				State = 1150;
 				Match(EVEN);
-				State = 1148;
+				State = 1151;
 				rowsWord();
 				}
 				break;
 			case ODD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1149;
+				State = 1152;
 				Match(ODD);
-				State = 1150;
+				State = 1153;
 				rowsWord();
 				}
 				break;
 			case END:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1151;
+				State = 1154;
 				Match(END);
-				State = 1152;
+				State = 1155;
 				_localctx.facing = side();
 				}
 				break;
 			case IN:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1153;
+				State = 1156;
 				Match(IN);
-				State = 1154;
+				State = 1157;
 				_localctx.pattern = name();
 				}
 				break;
 			case EDGES:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1155;
+				State = 1158;
 				Match(EDGES);
-				State = 1156;
+				State = 1159;
 				Match(IN);
-				State = 1157;
+				State = 1160;
 				_localctx.by = stitch();
 				}
 				break;
@@ -8826,32 +8855,32 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1160;
+			State = 1163;
 			Match(LEAVE);
-			State = 1161;
-			_localctx.amount = count();
 			State = 1164;
+			_localctx.amount = count();
+			State = 1167;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==FOR) {
 				{
-				State = 1162;
+				State = 1165;
 				Match(FOR);
-				State = 1163;
+				State = 1166;
 				_localctx.later = Match(LATER);
 				}
 			}
 
-			State = 1166;
-			Match(AT);
-			State = 1167;
-			_localctx.at = edge();
 			State = 1169;
+			Match(AT);
+			State = 1170;
+			_localctx.at = edge();
+			State = 1172;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 1168;
+				State = 1171;
 				_localctx.claimed = claim();
 				}
 			}
@@ -8904,36 +8933,36 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1171;
-			Match(ADD);
-			State = 1172;
-			_localctx.amount = count();
-			State = 1173;
-			Match(AT);
 			State = 1174;
+			Match(ADD);
+			State = 1175;
+			_localctx.amount = count();
+			State = 1176;
+			Match(AT);
+			State = 1177;
 			_localctx.at = edge();
-			State = 1179;
+			State = 1182;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 1175;
-				Match(COMMA);
-				State = 1176;
-				_localctx.apart = Match(ONE);
-				State = 1177;
-				Match(ROW);
 				State = 1178;
+				Match(COMMA);
+				State = 1179;
+				_localctx.apart = Match(ONE);
+				State = 1180;
+				Match(ROW);
+				State = 1181;
 				Match(APART);
 				}
 			}
 
-			State = 1182;
+			State = 1185;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 1181;
+				State = 1184;
 				_localctx.claimed = claim();
 				}
 			}
@@ -9026,53 +9055,53 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1184;
+			State = 1187;
 			Match(SHAPE);
-			State = 1240;
+			State = 1243;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case BY:
 				{
-				State = 1185;
+				State = 1188;
 				Match(BY);
-				State = 1186;
+				State = 1189;
 				_localctx.by = decreasing();
 				}
 				break;
 			case ROWS:
 				{
-				State = 1187;
-				_localctx.many = Match(ROWS);
-				State = 1188;
-				_localctx.from = count();
-				State = 1189;
-				Match(TO);
 				State = 1190;
-				_localctx.to = count();
+				_localctx.many = Match(ROWS);
 				State = 1191;
+				_localctx.from = count();
+				State = 1192;
+				Match(TO);
+				State = 1193;
+				_localctx.to = count();
+				State = 1194;
 				_localctx.does = shapeDone();
 				}
 				break;
 			case FOR:
 			case TO:
 				{
-				State = 1201;
+				State = 1204;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case TO:
 					{
-					State = 1193;
+					State = 1196;
 					Match(TO);
-					State = 1194;
-					_localctx.length = sum();
 					State = 1197;
+					_localctx.length = sum();
+					State = 1200;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==AT) {
 						{
-						State = 1195;
+						State = 1198;
 						Match(AT);
-						State = 1196;
+						State = 1199;
 						_localctx.at = edge();
 						}
 					}
@@ -9081,45 +9110,45 @@ internal partial class TurnrowParser : Parser {
 					break;
 				case FOR:
 					{
-					State = 1199;
+					State = 1202;
 					_localctx.further = Match(FOR);
-					State = 1200;
+					State = 1203;
 					_localctx.length = sum();
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 1205;
+				State = 1208;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FROM) {
 					{
-					State = 1203;
+					State = 1206;
 					Match(FROM);
-					State = 1204;
+					State = 1207;
 					_localctx.mark = name();
 					}
 				}
 
-				State = 1211;
+				State = 1214;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 1207;
+					State = 1210;
 					Match(COMMA);
-					State = 1208;
+					State = 1211;
 					_localctx._rowFix = rowFix();
 					_localctx._fixes.Add(_localctx._rowFix);
 					}
 					}
-					State = 1213;
+					State = 1216;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 1214;
+				State = 1217;
 				_localctx.does = shapeDone();
 				}
 				break;
@@ -9253,66 +9282,66 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 1216;
+				State = 1219;
 				_localctx.rows = count();
-				State = 1238;
+				State = 1241;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 				case ROWS:
 					{
-					State = 1217;
-					_localctx.counted = rowsWord();
 					State = 1220;
+					_localctx.counted = rowsWord();
+					State = 1223;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==FROM) {
 						{
-						State = 1218;
+						State = 1221;
 						Match(FROM);
-						State = 1219;
+						State = 1222;
 						_localctx.mark = name();
 						}
 					}
 
-					State = 1226;
+					State = 1229;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					while (_la==COMMA) {
 						{
 						{
-						State = 1222;
+						State = 1225;
 						Match(COMMA);
-						State = 1223;
+						State = 1226;
 						_localctx._rowFix = rowFix();
 						_localctx._fixes.Add(_localctx._rowFix);
 						}
 						}
-						State = 1228;
+						State = 1231;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 					}
-					State = 1229;
+					State = 1232;
 					_localctx.does = shapeDone();
 					}
 					break;
 				case STITCH:
 				case STITCHES:
 					{
-					State = 1231;
+					State = 1234;
 					stitchesWord();
-					State = 1232;
+					State = 1235;
 					_localctx.inside = Match(IN);
-					State = 1236;
+					State = 1239;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 1233;
+						State = 1236;
 						Match(COMMA);
-						State = 1234;
+						State = 1237;
 						Match(BY);
-						State = 1235;
+						State = 1238;
 						_localctx.by = decreasing();
 						}
 					}
@@ -9377,30 +9406,30 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1252;
+			State = 1255;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case COLON:
 				{
-				State = 1242;
+				State = 1245;
 				Match(COLON);
-				State = 1243;
+				State = 1246;
 				_localctx._shaping = shaping();
 				_localctx._shapings.Add(_localctx._shaping);
-				State = 1248;
+				State = 1251;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==SEMICOLON) {
 					{
 					{
-					State = 1244;
+					State = 1247;
 					Match(SEMICOLON);
-					State = 1245;
+					State = 1248;
 					_localctx._shaping = shaping();
 					_localctx._shapings.Add(_localctx._shaping);
 					}
 					}
-					State = 1250;
+					State = 1253;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -9408,19 +9437,19 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EVENLY:
 				{
-				State = 1251;
+				State = 1254;
 				_localctx.solved = solve();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1255;
+			State = 1258;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 1254;
+				State = 1257;
 				_localctx.claimed = claim();
 				}
 			}
@@ -9478,38 +9507,38 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1262;
+			State = 1265;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==AFTER) {
 				{
-				State = 1257;
-				Match(AFTER);
-				State = 1258;
-				_localctx.after = count();
-				State = 1259;
-				rowsWord();
 				State = 1260;
+				Match(AFTER);
+				State = 1261;
+				_localctx.after = count();
+				State = 1262;
+				rowsWord();
+				State = 1263;
 				Match(COMMA);
 				}
 			}
 
-			State = 1264;
+			State = 1267;
 			_localctx.first = stage();
-			State = 1269;
+			State = 1272;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1265;
+				State = 1268;
 				Match(COMMA);
-				State = 1266;
+				State = 1269;
 				_localctx._shapingPart = shapingPart();
 				_localctx._parts.Add(_localctx._shapingPart);
 				}
 				}
-				State = 1271;
+				State = 1274;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -9566,50 +9595,50 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1283;
+			State = 1286;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ADD:
 			case DEC:
 			case INC:
 				{
-				State = 1274;
+				State = 1277;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case DEC:
 				case INC:
 					{
-					State = 1272;
+					State = 1275;
 					_localctx.changed = change();
 					}
 					break;
 				case ADD:
 					{
-					State = 1273;
+					State = 1276;
 					Match(ADD);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 1276;
+				State = 1279;
 				_localctx.amount = count();
 				}
 				break;
 			case LEAVE:
 				{
-				State = 1277;
+				State = 1280;
 				Match(LEAVE);
-				State = 1278;
-				_localctx.amount = count();
 				State = 1281;
+				_localctx.amount = count();
+				State = 1284;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FOR) {
 					{
-					State = 1279;
+					State = 1282;
 					Match(FOR);
-					State = 1280;
+					State = 1283;
 					_localctx.later = Match(LATER);
 					}
 				}
@@ -9619,20 +9648,20 @@ internal partial class TurnrowParser : Parser {
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1288;
+			State = 1291;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case AT:
 				{
-				State = 1285;
+				State = 1288;
 				Match(AT);
-				State = 1286;
+				State = 1289;
 				_localctx.at = edge();
 				}
 				break;
 			case EVENLY:
 				{
-				State = 1287;
+				State = 1290;
 				_localctx.evenly = Match(EVENLY);
 				}
 				break;
@@ -9646,12 +9675,12 @@ internal partial class TurnrowParser : Parser {
 			default:
 				break;
 			}
-			State = 1291;
+			State = 1294;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==BY || _la==EVERY) {
 				{
-				State = 1290;
+				State = 1293;
 				_localctx.when = frequency();
 				}
 			}
@@ -9719,21 +9748,21 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 158, RULE_shapingPart);
 		int _la;
 		try {
-			State = 1309;
+			State = 1312;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case THEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1293;
-				Match(THEN);
 				State = 1296;
+				Match(THEN);
+				State = 1299;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case BY:
 				case EVERY:
 					{
-					State = 1294;
+					State = 1297;
 					_localctx.when = frequency();
 					}
 					break;
@@ -9742,7 +9771,7 @@ internal partial class TurnrowParser : Parser {
 				case DEC:
 				case INC:
 					{
-					State = 1295;
+					State = 1298;
 					_localctx.next = stage();
 					}
 					break;
@@ -9754,21 +9783,21 @@ internal partial class TurnrowParser : Parser {
 			case EVERY:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1298;
+				State = 1301;
 				_localctx.often = everyRows();
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1299;
-				Match(BY);
 				State = 1302;
+				Match(BY);
+				State = 1305;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case TURNS:
 					{
-					State = 1300;
+					State = 1303;
 					_localctx.turns = turnRows();
 					}
 					break;
@@ -9776,7 +9805,7 @@ internal partial class TurnrowParser : Parser {
 				case SLIPPING:
 				case WORKING:
 					{
-					State = 1301;
+					State = 1304;
 					_localctx.by = decreasing();
 					}
 					break;
@@ -9790,23 +9819,23 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1304;
+				State = 1307;
 				_localctx.inset = stitchesIn();
 				}
 				break;
 			case AT:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1305;
+				State = 1308;
 				Match(AT);
-				State = 1306;
+				State = 1309;
 				_localctx.at = edge();
 				}
 				break;
 			case EVENLY:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 1307;
+				State = 1310;
 				_localctx.evenly = Match(EVENLY);
 				}
 				break;
@@ -9814,7 +9843,7 @@ internal partial class TurnrowParser : Parser {
 			case STAGGERED:
 				EnterOuterAlt(_localctx, 7);
 				{
-				State = 1308;
+				State = 1311;
 				_localctx.way = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==STACKED || _la==STAGGERED) ) {
@@ -9863,22 +9892,22 @@ internal partial class TurnrowParser : Parser {
 		FrequencyContext _localctx = new FrequencyContext(Context, State);
 		EnterRule(_localctx, 160, RULE_frequency);
 		try {
-			State = 1314;
+			State = 1317;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case EVERY:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1311;
+				State = 1314;
 				_localctx.often = everyRows();
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1312;
+				State = 1315;
 				Match(BY);
-				State = 1313;
+				State = 1316;
 				_localctx.turns = turnRows();
 				}
 				break;
@@ -9927,14 +9956,14 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1316;
+			State = 1319;
 			Match(EVERY);
-			State = 1321;
+			State = 1324;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROW:
 				{
-				State = 1317;
+				State = 1320;
 				Match(ROW);
 				}
 				break;
@@ -10068,23 +10097,23 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 1318;
+				State = 1321;
 				_localctx.interval = count();
-				State = 1319;
+				State = 1322;
 				rowsWord();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1326;
+			State = 1329;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -422283334188800L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -15127412222883L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 4101993588815869L) != 0)) {
 				{
-				State = 1323;
+				State = 1326;
 				_localctx.times = count();
-				State = 1324;
+				State = 1327;
 				Match(TIMES);
 				}
 			}
@@ -10134,26 +10163,26 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1328;
-			Match(TURNS);
-			State = 1329;
-			Match(EVERY);
-			State = 1330;
-			_localctx.interval = count();
 			State = 1331;
-			Match(AND);
+			Match(TURNS);
 			State = 1332;
-			_localctx.byTurns = count();
+			Match(EVERY);
 			State = 1333;
+			_localctx.interval = count();
+			State = 1334;
+			Match(AND);
+			State = 1335;
+			_localctx.byTurns = count();
+			State = 1336;
 			rowsWord();
-			State = 1337;
+			State = 1340;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -422283334188800L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -15127412222883L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 4101993588815869L) != 0)) {
 				{
-				State = 1334;
+				State = 1337;
 				_localctx.times = count();
-				State = 1335;
+				State = 1338;
 				Match(TIMES);
 				}
 			}
@@ -10189,31 +10218,31 @@ internal partial class TurnrowParser : Parser {
 		DecreasingContext _localctx = new DecreasingContext(Context, State);
 		EnterRule(_localctx, 166, RULE_decreasing);
 		try {
-			State = 1344;
+			State = 1347;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case SKIPPING:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1339;
+				State = 1342;
 				Match(SKIPPING);
 				}
 				break;
 			case SLIPPING:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1340;
+				State = 1343;
 				Match(SLIPPING);
-				State = 1341;
+				State = 1344;
 				Match(OVER);
 				}
 				break;
 			case WORKING:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1342;
+				State = 1345;
 				Match(WORKING);
-				State = 1343;
+				State = 1346;
 				Match(TOGETHER);
 				}
 				break;
@@ -10257,28 +10286,28 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1348;
+			State = 1351;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WORD:
 				{
-				State = 1346;
+				State = 1349;
 				_localctx.called = Match(WORD);
 				}
 				break;
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 1347;
+				State = 1350;
 				_localctx.amount = list();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1350;
+			State = 1353;
 			stitchesWord();
-			State = 1351;
+			State = 1354;
 			Match(IN);
 			}
 		}
@@ -10334,48 +10363,48 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1353;
-			Match(EVENLY);
-			State = 1354;
-			Match(TO);
-			State = 1355;
-			_localctx.target = count();
 			State = 1356;
+			Match(EVENLY);
+			State = 1357;
+			Match(TO);
+			State = 1358;
+			_localctx.target = count();
+			State = 1359;
 			Match(COMMA);
-			State = 1360;
+			State = 1363;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case AT:
 				{
-				State = 1357;
+				State = 1360;
 				Match(AT);
-				State = 1358;
+				State = 1361;
 				_localctx.at = edge();
 				}
 				break;
 			case AROUND:
 				{
-				State = 1359;
+				State = 1362;
 				_localctx.around = Match(AROUND);
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1366;
+			State = 1369;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1362;
+				State = 1365;
 				Match(COMMA);
-				State = 1363;
+				State = 1366;
 				_localctx._solveOption = solveOption();
 				_localctx._options.Add(_localctx._solveOption);
 				}
 				}
-				State = 1368;
+				State = 1371;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -10430,40 +10459,40 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 172, RULE_solveOption);
 		int _la;
 		try {
-			State = 1385;
+			State = 1388;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ON:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1369;
+				State = 1372;
 				Match(ON);
-				State = 1370;
+				State = 1373;
 				Match(RS);
-				State = 1371;
+				State = 1374;
 				rowsWord();
 				}
 				break;
 			case LONGER:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1372;
+				State = 1375;
 				Match(LONGER);
-				State = 1373;
+				State = 1376;
 				Match(FIRST);
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1374;
-				Match(BY);
 				State = 1377;
+				Match(BY);
+				State = 1380;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case TURNS:
 					{
-					State = 1375;
+					State = 1378;
 					Match(TURNS);
 					}
 					break;
@@ -10471,7 +10500,7 @@ internal partial class TurnrowParser : Parser {
 				case SLIPPING:
 				case WORKING:
 					{
-					State = 1376;
+					State = 1379;
 					_localctx.by = decreasing();
 					}
 					break;
@@ -10484,7 +10513,7 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1379;
+				State = 1382;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==FIRST || _la==LAST) ) {
@@ -10494,11 +10523,11 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1380;
+				State = 1383;
 				_localctx.rows = count();
-				State = 1381;
+				State = 1384;
 				rowsWord();
-				State = 1382;
+				State = 1385;
 				Match(PLAIN);
 				}
 				break;
@@ -10507,7 +10536,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1384;
+				State = 1387;
 				_localctx.inset = stitchesIn();
 				}
 				break;
@@ -10576,24 +10605,24 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1387;
-			Match(SOLID);
-			State = 1388;
-			_localctx.shape = name();
-			State = 1389;
-			_localctx.across = sum();
 			State = 1390;
+			Match(SOLID);
+			State = 1391;
+			_localctx.shape = name();
+			State = 1392;
+			_localctx.across = sum();
+			State = 1393;
 			Match(ACROSS);
-			State = 1395;
+			State = 1398;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==BY) {
 				{
-				State = 1391;
+				State = 1394;
 				Match(BY);
-				State = 1392;
+				State = 1395;
 				_localctx.other = sum();
-				State = 1393;
+				State = 1396;
 				_localctx.way = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==HIGH || _la==THICK) ) {
@@ -10606,29 +10635,29 @@ internal partial class TurnrowParser : Parser {
 				}
 			}
 
-			State = 1401;
+			State = 1404;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1397;
+				State = 1400;
 				Match(COMMA);
-				State = 1398;
+				State = 1401;
 				_localctx._solidPart = solidPart();
 				_localctx._parts.Add(_localctx._solidPart);
 				}
 				}
-				State = 1403;
+				State = 1406;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1405;
+			State = 1408;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 1404;
+				State = 1407;
 				_localctx.claimed = claim();
 				}
 			}
@@ -10671,13 +10700,13 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 176, RULE_solidPart);
 		int _la;
 		try {
-			State = 1412;
+			State = 1415;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1407;
+				State = 1410;
 				_localctx.said = Match(WORD);
 				}
 				break;
@@ -10685,7 +10714,7 @@ internal partial class TurnrowParser : Parser {
 			case STAGGERED:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1408;
+				State = 1411;
 				_localctx.way = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==STACKED || _la==STAGGERED) ) {
@@ -10700,11 +10729,11 @@ internal partial class TurnrowParser : Parser {
 			case MULTIPLE:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1409;
+				State = 1412;
 				Match(MULTIPLE);
-				State = 1410;
+				State = 1413;
 				Match(OF);
-				State = 1411;
+				State = 1414;
 				_localctx.multiple = single();
 				}
 				break;
@@ -10784,60 +10813,60 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1414;
+			State = 1417;
 			Match(SEAM);
-			State = 1416;
+			State = 1419;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1415;
+				State = 1418;
 				_localctx._walkWord = walkWord();
 				_localctx._first.Add(_localctx._walkWord);
 				}
 				}
-				State = 1418;
+				State = 1421;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -70869123072L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -6322729266083L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 724293872482301L) != 0) );
-			State = 1424;
+			State = 1427;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==AND) {
 				{
 				{
-				State = 1420;
+				State = 1423;
 				Match(AND);
-				State = 1421;
+				State = 1424;
 				_localctx._walkWords = walkWords();
 				_localctx._firstMore.Add(_localctx._walkWords);
 				}
 				}
-				State = 1426;
+				State = 1429;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1434;
+			State = 1437;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 1427;
+				State = 1430;
 				Match(COMMA);
-				State = 1432;
+				State = 1435;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (((((_la - 48)) & ~0x3f) == 0 && ((1L << (_la - 48)) & 577023702257369089L) != 0)) {
 					{
-					State = 1428;
+					State = 1431;
 					_localctx.rows = selection();
-					State = 1430;
+					State = 1433;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 1429;
+						State = 1432;
 						Match(COMMA);
 						}
 					}
@@ -10848,65 +10877,65 @@ internal partial class TurnrowParser : Parser {
 				}
 			}
 
-			State = 1436;
+			State = 1439;
 			Match(WITH);
-			State = 1438;
+			State = 1441;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1437;
+				State = 1440;
 				_localctx._walkWord = walkWord();
 				_localctx._second.Add(_localctx._walkWord);
 				}
 				}
-				State = 1440;
+				State = 1443;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -70869123072L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -6322729266083L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 724293872482301L) != 0) );
-			State = 1446;
+			State = 1449;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==AND) {
 				{
 				{
-				State = 1442;
+				State = 1445;
 				Match(AND);
-				State = 1443;
+				State = 1446;
 				_localctx._walkWords = walkWords();
 				_localctx._secondMore.Add(_localctx._walkWords);
 				}
 				}
-				State = 1448;
+				State = 1451;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1453;
+			State = 1456;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1449;
+				State = 1452;
 				Match(COMMA);
-				State = 1450;
+				State = 1453;
 				_localctx._seamPart = seamPart();
 				_localctx._parts.Add(_localctx._seamPart);
 				}
 				}
-				State = 1455;
+				State = 1458;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1458;
+			State = 1461;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COLON) {
 				{
-				State = 1456;
+				State = 1459;
 				Match(COLON);
-				State = 1457;
+				State = 1460;
 				_localctx.worked = rate();
 				}
 			}
@@ -10928,6 +10957,7 @@ internal partial class TurnrowParser : Parser {
 		public NameContext called;
 		public NameContext motif;
 		public CountContext across;
+		public CountContext between;
 		public CountContext down;
 		public StitchContext by;
 		public PlaceContext at;
@@ -10957,6 +10987,7 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public PlaceContext place() {
 			return GetRuleContext<PlaceContext>(0);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AND() { return GetToken(TurnrowParser.AND, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode WITH() { return GetToken(TurnrowParser.WITH, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public StitchContext stitch() {
 			return GetRuleContext<StitchContext>(0);
@@ -10979,50 +11010,62 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1460;
-			Match(BLANKET);
-			State = 1461;
-			_localctx.called = name();
-			State = 1462;
-			Match(OF);
 			State = 1463;
-			_localctx.motif = name();
+			Match(BLANKET);
 			State = 1464;
-			Match(COLON);
+			_localctx.called = name();
 			State = 1465;
-			_localctx.across = count();
+			Match(OF);
 			State = 1466;
-			Match(ACROSS);
+			_localctx.motif = name();
 			State = 1467;
-			Match(COMMA);
+			Match(COLON);
 			State = 1468;
-			_localctx.down = count();
-			State = 1469;
-			Match(DOWN);
-			State = 1470;
-			Match(COMMA);
+			_localctx.across = count();
 			State = 1471;
-			Match(JOIN);
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			if (_la==AND) {
+				{
+				State = 1469;
+				Match(AND);
+				State = 1470;
+				_localctx.between = count();
+				}
+			}
+
+			State = 1473;
+			Match(ACROSS);
 			State = 1474;
+			Match(COMMA);
+			State = 1475;
+			_localctx.down = count();
+			State = 1476;
+			Match(DOWN);
+			State = 1477;
+			Match(COMMA);
+			State = 1478;
+			Match(JOIN);
+			State = 1481;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==WITH) {
 				{
-				State = 1472;
+				State = 1479;
 				Match(WITH);
-				State = 1473;
+				State = 1480;
 				_localctx.by = stitch();
 				}
 			}
 
-			State = 1476;
+			State = 1483;
 			_localctx.at = place();
-			State = 1478;
+			State = 1485;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 1477;
+				State = 1484;
 				_localctx.claimed = claim();
 				}
 			}
@@ -11064,18 +11107,18 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1481;
+			State = 1488;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1480;
+				State = 1487;
 				_localctx._walkWord = walkWord();
 				_localctx._words.Add(_localctx._walkWord);
 				}
 				}
-				State = 1483;
+				State = 1490;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -70869123072L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -6322729266083L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 724293872482301L) != 0) );
@@ -11141,7 +11184,7 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 184, RULE_seamPart);
 		int _la;
 		try {
-			State = 1506;
+			State = 1513;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
@@ -11150,27 +11193,27 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1485;
+				State = 1492;
 				_localctx.rows = selection();
 				}
 				break;
 			case EASING:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1486;
+				State = 1493;
 				_localctx.eased = Match(EASING);
-				State = 1492;
+				State = 1499;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==NUMBER || _la==FRACTION) {
 					{
-					State = 1487;
+					State = 1494;
 					_localctx.least = list();
-					State = 1488;
+					State = 1495;
 					Match(TO);
-					State = 1489;
+					State = 1496;
 					_localctx.most = list();
-					State = 1490;
+					State = 1497;
 					_localctx.measure = unit();
 					}
 				}
@@ -11180,38 +11223,38 @@ internal partial class TurnrowParser : Parser {
 			case IN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1494;
+				State = 1501;
 				Match(IN);
-				State = 1498;
+				State = 1505;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case THE:
 					{
-					State = 1495;
+					State = 1502;
 					Match(THE);
-					State = 1496;
+					State = 1503;
 					_localctx.order = Match(SAME);
 					}
 					break;
 				case OPPOSITE:
 					{
-					State = 1497;
+					State = 1504;
 					_localctx.order = Match(OPPOSITE);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 1500;
+				State = 1507;
 				Match(ORDER);
 				}
 				break;
 			case WITH:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1501;
+				State = 1508;
 				Match(WITH);
-				State = 1502;
+				State = 1509;
 				_localctx.yarn = name();
 				}
 				break;
@@ -11219,9 +11262,9 @@ internal partial class TurnrowParser : Parser {
 			case WS:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1503;
+				State = 1510;
 				_localctx.facing = side();
-				State = 1504;
+				State = 1511;
 				Match(TOGETHER);
 				}
 				break;
@@ -11261,7 +11304,7 @@ internal partial class TurnrowParser : Parser {
 		WalkWordContext _localctx = new WalkWordContext(Context, State);
 		EnterRule(_localctx, 186, RULE_walkWord);
 		try {
-			State = 1514;
+			State = 1521;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -11392,42 +11435,42 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1508;
+				State = 1515;
 				name();
 				}
 				break;
 			case FIRST:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1509;
+				State = 1516;
 				Match(FIRST);
 				}
 				break;
 			case LAST:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1510;
+				State = 1517;
 				Match(LAST);
 				}
 				break;
 			case ROW:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1511;
+				State = 1518;
 				Match(ROW);
 				}
 				break;
 			case ROWS:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1512;
+				State = 1519;
 				Match(ROWS);
 				}
 				break;
 			case STITCHES:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 1513;
+				State = 1520;
 				Match(STITCHES);
 				}
 				break;
@@ -11481,7 +11524,7 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 188, RULE_selection);
 		int _la;
 		try {
-			State = 1532;
+			State = 1539;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ALL:
@@ -11489,19 +11532,19 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1518;
+				State = 1525;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==ALL) {
 					{
-					State = 1516;
+					State = 1523;
 					_localctx.all = Match(ALL);
-					State = 1517;
+					State = 1524;
 					Match(BUT);
 					}
 				}
 
-				State = 1520;
+				State = 1527;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==FIRST || _la==LAST) ) {
@@ -11511,12 +11554,12 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1525;
+				State = 1532;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1521;
+					State = 1528;
 					Match(ROW);
 					}
 					break;
@@ -11650,9 +11693,9 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1522;
+					State = 1529;
 					_localctx.amount = count();
-					State = 1523;
+					State = 1530;
 					rowsWord();
 					}
 					break;
@@ -11664,13 +11707,13 @@ internal partial class TurnrowParser : Parser {
 			case ROWS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1527;
+				State = 1534;
 				Match(ROWS);
-				State = 1528;
+				State = 1535;
 				_localctx.from = count();
-				State = 1529;
+				State = 1536;
 				Match(TO);
-				State = 1530;
+				State = 1537;
 				_localctx.to = count();
 				}
 				break;
@@ -11735,46 +11778,46 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1535;
+			State = 1542;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==NUMBER || _la==FRACTION) {
 				{
-				State = 1534;
+				State = 1541;
 				_localctx.amount = list();
 				}
 			}
 
-			State = 1538;
+			State = 1545;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1537;
+				State = 1544;
 				_localctx._name = name();
 				_localctx._words.Add(_localctx._name);
 				}
 				}
-				State = 1540;
+				State = 1547;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -422283334189056L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -15127412222883L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 724293868287997L) != 0) );
-			State = 1563;
+			State = 1570;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case IN:
 				{
-				State = 1542;
+				State = 1549;
 				_localctx.way = Match(IN);
-				State = 1543;
-				Match(EACH);
 				State = 1550;
+				Match(EACH);
+				State = 1557;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1544;
+					State = 1551;
 					_localctx.row = Match(ROW);
 					}
 					break;
@@ -11905,18 +11948,18 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case WORD:
 					{
-					State = 1546;
+					State = 1553;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 1545;
+						State = 1552;
 						_localctx._name = name();
 						_localctx._kind.Add(_localctx._name);
 						}
 						}
-						State = 1548;
+						State = 1555;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -422283334189056L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -15127412222883L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 724293868287997L) != 0) );
@@ -11929,14 +11972,14 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case PER:
 				{
-				State = 1552;
+				State = 1559;
 				_localctx.way = Match(PER);
-				State = 1560;
+				State = 1567;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1553;
+					State = 1560;
 					_localctx.row = Match(ROW);
 					}
 					break;
@@ -12070,21 +12113,21 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1554;
+					State = 1561;
 					_localctx.over = count();
-					State = 1558;
+					State = 1565;
 					ErrorHandler.Sync(this);
 					switch (TokenStream.LA(1)) {
 					case ROW:
 					case ROWS:
 						{
-						State = 1555;
+						State = 1562;
 						_localctx.rows = rowsWord();
 						}
 						break;
 					case STITCHES:
 						{
-						State = 1556;
+						State = 1563;
 						Match(STITCHES);
 						}
 						break;
@@ -12215,7 +12258,7 @@ internal partial class TurnrowParser : Parser {
 					case OZ:
 					case WORD:
 						{
-						State = 1557;
+						State = 1564;
 						_localctx._name = name();
 						_localctx._kind.Add(_localctx._name);
 						}
@@ -12232,7 +12275,7 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EVENLY:
 				{
-				State = 1562;
+				State = 1569;
 				_localctx.evenly = Match(EVENLY);
 				}
 				break;
@@ -12315,25 +12358,25 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1565;
+			State = 1572;
 			Match(EXPECT);
-			State = 1566;
+			State = 1573;
 			_localctx.left = expected();
-			State = 1597;
+			State = 1604;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case MEASURE:
 				{
-				State = 1567;
+				State = 1574;
 				Match(MEASURE);
-				State = 1577;
+				State = 1584;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case AT:
 					{
-					State = 1568;
+					State = 1575;
 					Match(AT);
-					State = 1569;
+					State = 1576;
 					_localctx.bound = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==LEAST || _la==MOST) ) {
@@ -12343,7 +12386,7 @@ internal partial class TurnrowParser : Parser {
 						ErrorHandler.ReportMatch(this);
 					    Consume();
 					}
-					State = 1570;
+					State = 1577;
 					_localctx.length = sum();
 					}
 					break;
@@ -12477,18 +12520,18 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1571;
+					State = 1578;
 					_localctx.length = sum();
-					State = 1575;
+					State = 1582;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 1572;
+						State = 1579;
 						Match(COMMA);
-						State = 1573;
+						State = 1580;
 						Match(WITHIN);
-						State = 1574;
+						State = 1581;
 						_localctx.within = sum();
 						}
 					}
@@ -12503,7 +12546,7 @@ internal partial class TurnrowParser : Parser {
 			case ARE:
 			case IS:
 				{
-				State = 1579;
+				State = 1586;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -12512,14 +12555,14 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1582;
+				State = 1589;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AT) {
 					{
-					State = 1580;
+					State = 1587;
 					Match(AT);
-					State = 1581;
+					State = 1588;
 					_localctx.bound = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==LEAST || _la==MOST) ) {
@@ -12532,7 +12575,7 @@ internal partial class TurnrowParser : Parser {
 					}
 				}
 
-				State = 1584;
+				State = 1591;
 				_localctx.right = expected();
 				}
 				break;
@@ -12540,7 +12583,7 @@ internal partial class TurnrowParser : Parser {
 			case LIE:
 			case RUFFLE:
 				{
-				State = 1585;
+				State = 1592;
 				_localctx.lying = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(((((_la - 82)) & ~0x3f) == 0 && ((1L << (_la - 82)) & 288230376688582657L) != 0)) ) {
@@ -12550,30 +12593,30 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1587;
+				State = 1594;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FLAT) {
 					{
-					State = 1586;
+					State = 1593;
 					_localctx.flat = Match(FLAT);
 					}
 				}
 
-				State = 1595;
+				State = 1602;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 1589;
+					State = 1596;
 					Match(IN);
-					State = 1590;
+					State = 1597;
 					Match(ROWS);
-					State = 1591;
+					State = 1598;
 					_localctx.from = count();
-					State = 1592;
+					State = 1599;
 					Match(TO);
-					State = 1593;
+					State = 1600;
 					_localctx.to = count();
 					}
 				}
@@ -12635,36 +12678,36 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1599;
+			State = 1606;
 			_localctx.value = sum();
-			State = 1616;
+			State = 1623;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==ROWS || _la==FIRST || _la==STITCHES || _la==WORD) {
 				{
-				State = 1601;
+				State = 1608;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FIRST) {
 					{
-					State = 1600;
+					State = 1607;
 					_localctx.nth = Match(FIRST);
 					}
 				}
 
-				State = 1607;
+				State = 1614;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==WORD) {
 					{
-					State = 1603;
+					State = 1610;
 					_localctx.by = Match(WORD);
-					State = 1605;
+					State = 1612;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==WORD) {
 						{
-						State = 1604;
+						State = 1611;
 						_localctx.word = Match(WORD);
 						}
 					}
@@ -12672,7 +12715,7 @@ internal partial class TurnrowParser : Parser {
 					}
 				}
 
-				State = 1609;
+				State = 1616;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -12682,18 +12725,18 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1613;
+				State = 1620;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0)) {
 					{
 					{
-					State = 1610;
+					State = 1617;
 					_localctx._expectedMore = expectedMore();
 					_localctx._more.Add(_localctx._expectedMore);
 					}
 					}
-					State = 1615;
+					State = 1622;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -12740,16 +12783,16 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1618;
+			State = 1625;
 			_localctx.by = sign();
-			State = 1619;
+			State = 1626;
 			_localctx.value = single();
-			State = 1621;
+			State = 1628;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==ROWS || _la==STITCHES) {
 				{
-				State = 1620;
+				State = 1627;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -12812,38 +12855,38 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1623;
+			State = 1630;
 			Match(EQUALS);
-			State = 1624;
+			State = 1631;
 			_localctx._claimPart = claimPart();
 			_localctx._parts.Add(_localctx._claimPart);
-			State = 1629;
+			State = 1636;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1625;
+				State = 1632;
 				Match(COMMA);
-				State = 1626;
+				State = 1633;
 				_localctx._claimPart = claimPart();
 				_localctx._parts.Add(_localctx._claimPart);
 				}
 				}
-				State = 1631;
+				State = 1638;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1637;
+			State = 1644;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WITHOUT:
 				{
-				State = 1632;
+				State = 1639;
 				_localctx.without = Match(WITHOUT);
-				State = 1633;
+				State = 1640;
 				Match(TURNING);
-				State = 1634;
+				State = 1641;
 				_la = TokenStream.LA(1);
 				if ( !(_la==CHAIN || _la==CH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -12856,9 +12899,9 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case WITH:
 				{
-				State = 1635;
+				State = 1642;
 				_localctx.with = Match(WITH);
-				State = 1636;
+				State = 1643;
 				Match(CHAINS);
 				}
 				break;
@@ -12910,9 +12953,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1639;
-			_localctx.amount = count();
 			State = 1646;
+			_localctx.amount = count();
+			State = 1653;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -13042,18 +13085,18 @@ internal partial class TurnrowParser : Parser {
 			case OZ:
 			case WORD:
 				{
-				State = 1641;
+				State = 1648;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 1640;
+					State = 1647;
 					_localctx._name = name();
 					_localctx._words.Add(_localctx._name);
 					}
 					}
-					State = 1643;
+					State = 1650;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -422283334189056L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -15127412222883L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 724293868287997L) != 0) );
@@ -13061,7 +13104,7 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case STITCHES:
 				{
-				State = 1645;
+				State = 1652;
 				_localctx.stitches = Match(STITCHES);
 				}
 				break;
@@ -13107,15 +13150,15 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 202, RULE_edge);
 		int _la;
 		try {
-			State = 1654;
+			State = 1661;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case BOTH:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1648;
+				State = 1655;
 				Match(BOTH);
-				State = 1649;
+				State = 1656;
 				Match(EDGES);
 				}
 				break;
@@ -13247,14 +13290,14 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1650;
+				State = 1657;
 				_localctx.called = name();
-				State = 1652;
+				State = 1659;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==EDGE) {
 					{
-					State = 1651;
+					State = 1658;
 					Match(EDGE);
 					}
 				}
@@ -13294,7 +13337,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1656;
+			State = 1663;
 			_la = TokenStream.LA(1);
 			if ( !(_la==RS || _la==WS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -13334,7 +13377,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1658;
+			State = 1665;
 			_la = TokenStream.LA(1);
 			if ( !(_la==DEC || _la==INC) ) {
 			ErrorHandler.RecoverInline(this);
@@ -13380,18 +13423,18 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1661;
+			State = 1668;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1660;
+				State = 1667;
 				_localctx._name = name();
 				_localctx._words.Add(_localctx._name);
 				}
 				}
-				State = 1663;
+				State = 1670;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -422283334189056L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -15127412222883L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 724293868287997L) != 0) );
@@ -13426,7 +13469,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1665;
+			State = 1672;
 			_la = TokenStream.LA(1);
 			if ( !(_la==ROW || _la==ROWS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -13466,7 +13509,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1667;
+			State = 1674;
 			_la = TokenStream.LA(1);
 			if ( !(_la==STITCH || _la==STITCHES) ) {
 			ErrorHandler.RecoverInline(this);
@@ -13516,20 +13559,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1669;
+			State = 1676;
 			_localctx.first = factor();
-			State = 1673;
+			State = 1680;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0)) {
 				{
 				{
-				State = 1670;
+				State = 1677;
 				_localctx._sumOperation = sumOperation();
 				_localctx._rest.Add(_localctx._sumOperation);
 				}
 				}
-				State = 1675;
+				State = 1682;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -13569,9 +13612,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1676;
+			State = 1683;
 			_localctx.by = sign();
-			State = 1677;
+			State = 1684;
 			_localctx.value = factor();
 			}
 		}
@@ -13618,21 +13661,21 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 218, RULE_factor);
 		int _la;
 		try {
-			State = 1688;
+			State = 1695;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1679;
+				State = 1686;
 				_localctx.amount = list();
-				State = 1681;
+				State = 1688;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN || ((((_la - 171)) & ~0x3f) == 0 && ((1L << (_la - 171)) & 45L) != 0)) {
 					{
-					State = 1680;
+					State = 1687;
 					_localctx.measure = unit();
 					}
 				}
@@ -13767,18 +13810,18 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1683;
+				State = 1690;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1684;
+				State = 1691;
 				Match(OPEN);
-				State = 1685;
+				State = 1692;
 				_localctx.inside = sum();
-				State = 1686;
+				State = 1693;
 				Match(CLOSE);
 				}
 				break;
@@ -13825,20 +13868,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1690;
+			State = 1697;
 			_localctx.first = single();
-			State = 1694;
+			State = 1701;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0)) {
 				{
 				{
-				State = 1691;
+				State = 1698;
 				_localctx._countOperation = countOperation();
 				_localctx._rest.Add(_localctx._countOperation);
 				}
 				}
-				State = 1696;
+				State = 1703;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -13878,9 +13921,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1697;
+			State = 1704;
 			_localctx.by = sign();
-			State = 1698;
+			State = 1705;
 			_localctx.value = single();
 			}
 		}
@@ -13922,14 +13965,14 @@ internal partial class TurnrowParser : Parser {
 		SingleContext _localctx = new SingleContext(Context, State);
 		EnterRule(_localctx, 224, RULE_single);
 		try {
-			State = 1706;
+			State = 1713;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1700;
+				State = 1707;
 				_localctx.amount = list();
 				}
 				break;
@@ -14061,18 +14104,18 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1701;
+				State = 1708;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1702;
+				State = 1709;
 				Match(OPEN);
-				State = 1703;
+				State = 1710;
 				_localctx.inside = count();
-				State = 1704;
+				State = 1711;
 				Match(CLOSE);
 				}
 				break;
@@ -14111,7 +14154,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1708;
+			State = 1715;
 			_la = TokenStream.LA(1);
 			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
@@ -14164,36 +14207,36 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1710;
+			State = 1717;
 			_localctx.first = number();
-			State = 1722;
+			State = 1729;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==OPEN) {
 				{
-				State = 1711;
+				State = 1718;
 				Match(OPEN);
-				State = 1712;
+				State = 1719;
 				_localctx._number = number();
 				_localctx._more.Add(_localctx._number);
-				State = 1717;
+				State = 1724;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 1713;
+					State = 1720;
 					Match(COMMA);
-					State = 1714;
+					State = 1721;
 					_localctx._number = number();
 					_localctx._more.Add(_localctx._number);
 					}
 					}
-					State = 1719;
+					State = 1726;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 1720;
+				State = 1727;
 				Match(CLOSE);
 				}
 			}
@@ -14229,20 +14272,20 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 230, RULE_number);
 		int _la;
 		try {
-			State = 1729;
+			State = 1736;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1724;
+				State = 1731;
 				_localctx.whole = Match(NUMBER);
-				State = 1726;
+				State = 1733;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FRACTION) {
 					{
-					State = 1725;
+					State = 1732;
 					_localctx.part = Match(FRACTION);
 					}
 				}
@@ -14252,7 +14295,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1728;
+				State = 1735;
 				_localctx.part = Match(FRACTION);
 				}
 				break;
@@ -14292,7 +14335,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1731;
+			State = 1738;
 			_la = TokenStream.LA(1);
 			if ( !(_la==IN || ((((_la - 171)) & ~0x3f) == 0 && ((1L << (_la - 171)) & 45L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
@@ -14456,7 +14499,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1733;
+			State = 1740;
 			_la = TokenStream.LA(1);
 			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & -422283334189056L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -15127412222883L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 724293868287997L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
@@ -14479,7 +14522,7 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	private static int[] _serializedATN => new int[] {
-		4,1,185,1736,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
+		4,1,185,1743,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
 		7,7,7,2,8,7,8,2,9,7,9,2,10,7,10,2,11,7,11,2,12,7,12,2,13,7,13,2,14,7,14,
 		2,15,7,15,2,16,7,16,2,17,7,17,2,18,7,18,2,19,7,19,2,20,7,20,2,21,7,21,
 		2,22,7,22,2,23,7,23,2,24,7,24,2,25,7,25,2,26,7,26,2,27,7,27,2,28,7,28,
@@ -14516,633 +14559,636 @@ internal partial class TurnrowParser : Parser {
 		25,1,25,1,25,3,25,475,8,25,1,26,1,26,1,26,1,26,1,26,1,26,5,26,483,8,26,
 		10,26,12,26,486,9,26,1,27,1,27,1,27,1,27,1,27,1,27,3,27,494,8,27,1,28,
 		1,28,1,28,1,28,3,28,500,8,28,1,28,1,28,1,28,1,29,1,29,1,29,1,29,1,29,1,
-		29,1,29,1,29,1,29,1,29,1,29,1,29,1,29,3,29,518,8,29,1,30,1,30,1,30,1,30,
-		1,30,1,30,1,30,5,30,527,8,30,10,30,12,30,530,9,30,1,31,1,31,1,31,1,31,
-		1,32,1,32,1,32,1,32,1,32,1,32,1,32,3,32,543,8,32,1,32,1,32,1,32,1,32,3,
-		32,549,8,32,1,33,1,33,1,33,1,34,1,34,1,34,3,34,557,8,34,1,35,1,35,1,35,
-		1,35,1,35,1,35,3,35,565,8,35,1,35,3,35,568,8,35,3,35,570,8,35,1,35,1,35,
-		1,35,1,35,1,35,1,35,3,35,578,8,35,1,36,1,36,1,36,3,36,583,8,36,1,36,1,
-		36,1,36,1,36,1,36,1,36,3,36,591,8,36,1,37,1,37,1,38,1,38,1,38,3,38,598,
-		8,38,1,38,3,38,601,8,38,1,38,1,38,1,38,1,39,1,39,1,39,1,39,1,39,3,39,611,
-		8,39,1,39,3,39,614,8,39,1,39,3,39,617,8,39,1,40,1,40,1,40,1,40,1,40,1,
-		40,1,40,1,40,3,40,627,8,40,1,40,1,40,1,40,1,40,1,40,1,40,3,40,635,8,40,
-		1,40,1,40,1,40,1,40,5,40,641,8,40,10,40,12,40,644,9,40,1,40,1,40,1,40,
-		1,40,3,40,650,8,40,1,40,1,40,1,40,5,40,655,8,40,10,40,12,40,658,9,40,1,
-		40,1,40,1,40,1,40,5,40,664,8,40,10,40,12,40,667,9,40,3,40,669,8,40,1,41,
-		4,41,672,8,41,11,41,12,41,673,1,42,1,42,3,42,678,8,42,1,43,4,43,681,8,
-		43,11,43,12,43,682,1,43,1,43,5,43,687,8,43,10,43,12,43,690,9,43,1,44,1,
-		44,1,44,1,44,3,44,696,8,44,1,45,1,45,1,45,1,45,1,45,1,45,1,45,1,45,1,45,
-		1,45,1,45,1,45,1,45,1,45,1,45,1,45,3,45,714,8,45,3,45,716,8,45,1,45,3,
-		45,719,8,45,1,46,1,46,1,46,3,46,724,8,46,1,47,1,47,1,47,1,47,1,47,1,47,
-		1,47,1,47,1,47,1,47,3,47,736,8,47,1,47,1,47,3,47,740,8,47,1,48,1,48,1,
-		48,1,48,1,48,1,49,1,49,1,49,1,49,1,49,5,49,752,8,49,10,49,12,49,755,9,
-		49,1,50,1,50,1,50,1,50,1,50,1,50,3,50,763,8,50,1,51,1,51,1,51,1,52,1,52,
-		1,52,1,52,1,53,1,53,1,53,1,54,1,54,1,54,1,54,1,54,5,54,780,8,54,10,54,
-		12,54,783,9,54,1,55,1,55,1,55,1,55,1,56,1,56,1,56,1,56,1,56,1,56,1,57,
-		1,57,3,57,797,8,57,1,57,3,57,800,8,57,1,57,1,57,1,57,3,57,805,8,57,1,58,
-		1,58,1,58,1,58,1,58,3,58,812,8,58,1,58,1,58,1,58,1,58,3,58,818,8,58,1,
-		58,1,58,1,58,3,58,823,8,58,3,58,825,8,58,1,59,1,59,1,59,5,59,830,8,59,
-		10,59,12,59,833,9,59,1,60,1,60,1,60,1,60,1,60,1,60,1,60,1,60,3,60,843,
-		8,60,1,60,3,60,846,8,60,1,60,1,60,3,60,850,8,60,1,60,1,60,1,60,1,60,1,
-		60,1,60,1,60,3,60,859,8,60,1,60,1,60,3,60,863,8,60,1,60,1,60,1,60,1,60,
-		1,60,1,60,1,60,1,60,1,60,3,60,874,8,60,1,60,1,60,1,60,1,60,1,60,3,60,881,
-		8,60,1,60,1,60,3,60,885,8,60,1,60,1,60,4,60,889,8,60,11,60,12,60,890,1,
-		60,3,60,894,8,60,1,60,3,60,897,8,60,1,60,4,60,900,8,60,11,60,12,60,901,
-		1,60,1,60,3,60,906,8,60,1,60,1,60,3,60,910,8,60,1,60,1,60,1,60,1,60,1,
-		60,4,60,917,8,60,11,60,12,60,918,3,60,921,8,60,1,60,1,60,3,60,925,8,60,
-		1,60,3,60,928,8,60,1,60,3,60,931,8,60,3,60,933,8,60,1,61,1,61,1,61,1,61,
-		1,61,1,61,1,61,1,61,1,62,1,62,1,62,1,62,1,63,4,63,948,8,63,11,63,12,63,
-		949,1,63,1,63,5,63,954,8,63,10,63,12,63,957,9,63,1,63,3,63,960,8,63,1,
-		64,1,64,3,64,964,8,64,1,64,3,64,967,8,64,1,65,1,65,1,65,1,65,1,65,3,65,
-		974,8,65,1,65,1,65,1,65,1,65,1,65,1,65,3,65,982,8,65,3,65,984,8,65,3,65,
-		986,8,65,1,66,1,66,1,66,5,66,991,8,66,10,66,12,66,994,9,66,1,66,1,66,4,
-		66,998,8,66,11,66,12,66,999,3,66,1002,8,66,1,66,1,66,1,66,1,66,3,66,1008,
-		8,66,1,66,1,66,5,66,1012,8,66,10,66,12,66,1015,9,66,1,66,1,66,3,66,1019,
-		8,66,1,66,4,66,1022,8,66,11,66,12,66,1023,1,66,1,66,1,66,4,66,1029,8,66,
-		11,66,12,66,1030,3,66,1033,8,66,3,66,1035,8,66,1,66,1,66,1,66,1,66,1,66,
-		1,66,1,66,1,66,1,66,3,66,1046,8,66,3,66,1048,8,66,1,66,1,66,1,66,1,66,
-		1,66,1,66,4,66,1056,8,66,11,66,12,66,1057,3,66,1060,8,66,1,67,1,67,1,67,
-		1,67,1,67,1,67,1,67,1,67,3,67,1070,8,67,1,67,1,67,1,67,1,67,1,67,1,67,
-		1,67,3,67,1079,8,67,3,67,1081,8,67,3,67,1083,8,67,1,67,3,67,1086,8,67,
-		1,68,1,68,1,68,1,68,5,68,1092,8,68,10,68,12,68,1095,9,68,1,68,1,68,1,68,
-		1,69,1,69,1,69,3,69,1103,8,69,1,70,1,70,1,70,1,70,1,70,1,70,1,70,1,70,
-		1,70,1,70,1,70,1,70,1,70,3,70,1118,8,70,1,71,1,71,1,71,1,71,1,71,3,71,
-		1125,8,71,1,71,1,71,1,71,1,71,1,71,3,71,1132,8,71,1,71,1,71,3,71,1136,
-		8,71,1,71,1,71,5,71,1140,8,71,10,71,12,71,1143,9,71,1,71,3,71,1146,8,71,
-		1,72,1,72,1,72,1,72,1,72,1,72,1,72,1,72,1,72,1,72,1,72,3,72,1159,8,72,
-		1,73,1,73,1,73,1,73,3,73,1165,8,73,1,73,1,73,1,73,3,73,1170,8,73,1,74,
-		1,74,1,74,1,74,1,74,1,74,1,74,1,74,3,74,1180,8,74,1,74,3,74,1183,8,74,
-		1,75,1,75,1,75,1,75,1,75,1,75,1,75,1,75,1,75,1,75,1,75,1,75,1,75,3,75,
-		1198,8,75,1,75,1,75,3,75,1202,8,75,1,75,1,75,3,75,1206,8,75,1,75,1,75,
-		5,75,1210,8,75,10,75,12,75,1213,9,75,1,75,1,75,1,75,1,75,1,75,1,75,3,75,
-		1221,8,75,1,75,1,75,5,75,1225,8,75,10,75,12,75,1228,9,75,1,75,1,75,1,75,
-		1,75,1,75,1,75,1,75,3,75,1237,8,75,3,75,1239,8,75,3,75,1241,8,75,1,76,
-		1,76,1,76,1,76,5,76,1247,8,76,10,76,12,76,1250,9,76,1,76,3,76,1253,8,76,
-		1,76,3,76,1256,8,76,1,77,1,77,1,77,1,77,1,77,3,77,1263,8,77,1,77,1,77,
-		1,77,5,77,1268,8,77,10,77,12,77,1271,9,77,1,78,1,78,3,78,1275,8,78,1,78,
-		1,78,1,78,1,78,1,78,3,78,1282,8,78,3,78,1284,8,78,1,78,1,78,1,78,3,78,
-		1289,8,78,1,78,3,78,1292,8,78,1,79,1,79,1,79,3,79,1297,8,79,1,79,1,79,
-		1,79,1,79,3,79,1303,8,79,1,79,1,79,1,79,1,79,1,79,3,79,1310,8,79,1,80,
-		1,80,1,80,3,80,1315,8,80,1,81,1,81,1,81,1,81,1,81,3,81,1322,8,81,1,81,
-		1,81,1,81,3,81,1327,8,81,1,82,1,82,1,82,1,82,1,82,1,82,1,82,1,82,1,82,
-		3,82,1338,8,82,1,83,1,83,1,83,1,83,1,83,3,83,1345,8,83,1,84,1,84,3,84,
-		1349,8,84,1,84,1,84,1,84,1,85,1,85,1,85,1,85,1,85,1,85,1,85,3,85,1361,
-		8,85,1,85,1,85,5,85,1365,8,85,10,85,12,85,1368,9,85,1,86,1,86,1,86,1,86,
-		1,86,1,86,1,86,1,86,3,86,1378,8,86,1,86,1,86,1,86,1,86,1,86,1,86,3,86,
-		1386,8,86,1,87,1,87,1,87,1,87,1,87,1,87,1,87,1,87,3,87,1396,8,87,1,87,
-		1,87,5,87,1400,8,87,10,87,12,87,1403,9,87,1,87,3,87,1406,8,87,1,88,1,88,
-		1,88,1,88,1,88,3,88,1413,8,88,1,89,1,89,4,89,1417,8,89,11,89,12,89,1418,
-		1,89,1,89,5,89,1423,8,89,10,89,12,89,1426,9,89,1,89,1,89,1,89,3,89,1431,
-		8,89,3,89,1433,8,89,3,89,1435,8,89,1,89,1,89,4,89,1439,8,89,11,89,12,89,
-		1440,1,89,1,89,5,89,1445,8,89,10,89,12,89,1448,9,89,1,89,1,89,5,89,1452,
-		8,89,10,89,12,89,1455,9,89,1,89,1,89,3,89,1459,8,89,1,90,1,90,1,90,1,90,
-		1,90,1,90,1,90,1,90,1,90,1,90,1,90,1,90,1,90,1,90,3,90,1475,8,90,1,90,
-		1,90,3,90,1479,8,90,1,91,4,91,1482,8,91,11,91,12,91,1483,1,92,1,92,1,92,
-		1,92,1,92,1,92,1,92,3,92,1493,8,92,1,92,1,92,1,92,1,92,3,92,1499,8,92,
-		1,92,1,92,1,92,1,92,1,92,1,92,3,92,1507,8,92,1,93,1,93,1,93,1,93,1,93,
-		1,93,3,93,1515,8,93,1,94,1,94,3,94,1519,8,94,1,94,1,94,1,94,1,94,1,94,
-		3,94,1526,8,94,1,94,1,94,1,94,1,94,1,94,3,94,1533,8,94,1,95,3,95,1536,
-		8,95,1,95,4,95,1539,8,95,11,95,12,95,1540,1,95,1,95,1,95,1,95,4,95,1547,
-		8,95,11,95,12,95,1548,3,95,1551,8,95,1,95,1,95,1,95,1,95,1,95,1,95,3,95,
-		1559,8,95,3,95,1561,8,95,1,95,3,95,1564,8,95,1,96,1,96,1,96,1,96,1,96,
-		1,96,1,96,1,96,1,96,1,96,3,96,1576,8,96,3,96,1578,8,96,1,96,1,96,1,96,
-		3,96,1583,8,96,1,96,1,96,1,96,3,96,1588,8,96,1,96,1,96,1,96,1,96,1,96,
-		1,96,3,96,1596,8,96,3,96,1598,8,96,1,97,1,97,3,97,1602,8,97,1,97,1,97,
-		3,97,1606,8,97,3,97,1608,8,97,1,97,1,97,5,97,1612,8,97,10,97,12,97,1615,
-		9,97,3,97,1617,8,97,1,98,1,98,1,98,3,98,1622,8,98,1,99,1,99,1,99,1,99,
-		5,99,1628,8,99,10,99,12,99,1631,9,99,1,99,1,99,1,99,1,99,1,99,3,99,1638,
-		8,99,1,100,1,100,4,100,1642,8,100,11,100,12,100,1643,1,100,3,100,1647,
-		8,100,1,101,1,101,1,101,1,101,3,101,1653,8,101,3,101,1655,8,101,1,102,
-		1,102,1,103,1,103,1,104,4,104,1662,8,104,11,104,12,104,1663,1,105,1,105,
-		1,106,1,106,1,107,1,107,5,107,1672,8,107,10,107,12,107,1675,9,107,1,108,
-		1,108,1,108,1,109,1,109,3,109,1682,8,109,1,109,1,109,1,109,1,109,1,109,
-		3,109,1689,8,109,1,110,1,110,5,110,1693,8,110,10,110,12,110,1696,9,110,
-		1,111,1,111,1,111,1,112,1,112,1,112,1,112,1,112,1,112,3,112,1707,8,112,
-		1,113,1,113,1,114,1,114,1,114,1,114,1,114,5,114,1716,8,114,10,114,12,114,
-		1719,9,114,1,114,1,114,3,114,1723,8,114,1,115,1,115,3,115,1727,8,115,1,
-		115,3,115,1730,8,115,1,116,1,116,1,117,1,117,1,117,0,0,118,0,2,4,6,8,10,
-		12,14,16,18,20,22,24,26,28,30,32,34,36,38,40,42,44,46,48,50,52,54,56,58,
-		60,62,64,66,68,70,72,74,76,78,80,82,84,86,88,90,92,94,96,98,100,102,104,
-		106,108,110,112,114,116,118,120,122,124,126,128,130,132,134,136,138,140,
-		142,144,146,148,150,152,154,156,158,160,162,164,166,168,170,172,174,176,
-		178,180,182,184,186,188,190,192,194,196,198,200,202,204,206,208,210,212,
-		214,216,218,220,222,224,226,228,230,232,234,0,23,2,0,172,173,175,176,2,
-		0,45,45,135,135,2,0,22,22,78,78,2,0,48,48,150,150,2,0,172,172,175,175,
-		2,0,101,101,165,165,2,0,85,85,162,162,2,0,97,97,107,107,2,0,71,71,105,
-		105,2,0,37,37,46,46,4,0,97,97,107,107,118,118,141,141,2,0,80,80,137,137,
-		1,0,148,149,2,0,101,101,154,154,2,0,109,109,116,116,3,0,82,82,111,111,
-		140,140,2,0,139,139,170,170,2,0,83,83,104,104,1,0,47,48,2,0,54,54,150,
-		150,2,0,11,13,15,15,4,0,103,103,171,171,173,174,176,176,28,0,16,20,22,
-		30,32,35,37,46,49,64,66,68,70,70,74,74,76,76,78,82,84,92,94,96,98,101,
-		105,105,108,128,130,138,140,142,144,145,147,149,151,151,153,155,158,160,
-		162,165,167,167,169,169,172,172,175,175,177,177,1964,0,236,1,0,0,0,2,239,
-		1,0,0,0,4,291,1,0,0,0,6,293,1,0,0,0,8,296,1,0,0,0,10,299,1,0,0,0,12,306,
-		1,0,0,0,14,308,1,0,0,0,16,311,1,0,0,0,18,327,1,0,0,0,20,329,1,0,0,0,22,
-		332,1,0,0,0,24,335,1,0,0,0,26,338,1,0,0,0,28,340,1,0,0,0,30,360,1,0,0,
-		0,32,362,1,0,0,0,34,366,1,0,0,0,36,390,1,0,0,0,38,393,1,0,0,0,40,425,1,
-		0,0,0,42,427,1,0,0,0,44,432,1,0,0,0,46,453,1,0,0,0,48,461,1,0,0,0,50,469,
-		1,0,0,0,52,476,1,0,0,0,54,493,1,0,0,0,56,495,1,0,0,0,58,504,1,0,0,0,60,
-		519,1,0,0,0,62,531,1,0,0,0,64,548,1,0,0,0,66,550,1,0,0,0,68,553,1,0,0,
-		0,70,558,1,0,0,0,72,579,1,0,0,0,74,592,1,0,0,0,76,594,1,0,0,0,78,605,1,
-		0,0,0,80,668,1,0,0,0,82,671,1,0,0,0,84,677,1,0,0,0,86,680,1,0,0,0,88,695,
-		1,0,0,0,90,697,1,0,0,0,92,720,1,0,0,0,94,739,1,0,0,0,96,741,1,0,0,0,98,
-		746,1,0,0,0,100,762,1,0,0,0,102,764,1,0,0,0,104,767,1,0,0,0,106,771,1,
-		0,0,0,108,774,1,0,0,0,110,784,1,0,0,0,112,788,1,0,0,0,114,794,1,0,0,0,
-		116,806,1,0,0,0,118,826,1,0,0,0,120,932,1,0,0,0,122,934,1,0,0,0,124,942,
-		1,0,0,0,126,959,1,0,0,0,128,966,1,0,0,0,130,985,1,0,0,0,132,987,1,0,0,
-		0,134,1061,1,0,0,0,136,1087,1,0,0,0,138,1099,1,0,0,0,140,1117,1,0,0,0,
-		142,1119,1,0,0,0,144,1158,1,0,0,0,146,1160,1,0,0,0,148,1171,1,0,0,0,150,
-		1184,1,0,0,0,152,1252,1,0,0,0,154,1262,1,0,0,0,156,1283,1,0,0,0,158,1309,
-		1,0,0,0,160,1314,1,0,0,0,162,1316,1,0,0,0,164,1328,1,0,0,0,166,1344,1,
-		0,0,0,168,1348,1,0,0,0,170,1353,1,0,0,0,172,1385,1,0,0,0,174,1387,1,0,
-		0,0,176,1412,1,0,0,0,178,1414,1,0,0,0,180,1460,1,0,0,0,182,1481,1,0,0,
-		0,184,1506,1,0,0,0,186,1514,1,0,0,0,188,1532,1,0,0,0,190,1535,1,0,0,0,
-		192,1565,1,0,0,0,194,1599,1,0,0,0,196,1618,1,0,0,0,198,1623,1,0,0,0,200,
-		1639,1,0,0,0,202,1654,1,0,0,0,204,1656,1,0,0,0,206,1658,1,0,0,0,208,1661,
-		1,0,0,0,210,1665,1,0,0,0,212,1667,1,0,0,0,214,1669,1,0,0,0,216,1676,1,
-		0,0,0,218,1688,1,0,0,0,220,1690,1,0,0,0,222,1697,1,0,0,0,224,1706,1,0,
-		0,0,226,1708,1,0,0,0,228,1710,1,0,0,0,230,1729,1,0,0,0,232,1731,1,0,0,
-		0,234,1733,1,0,0,0,236,237,3,4,2,0,237,238,5,0,0,1,238,1,1,0,0,0,239,240,
-		3,198,99,0,240,241,5,0,0,1,241,3,1,0,0,0,242,292,3,6,3,0,243,292,3,8,4,
-		0,244,292,3,10,5,0,245,292,3,14,7,0,246,292,3,16,8,0,247,292,3,20,10,0,
-		248,292,3,22,11,0,249,292,3,24,12,0,250,292,3,26,13,0,251,292,3,28,14,
-		0,252,292,3,32,16,0,253,292,3,34,17,0,254,292,3,38,19,0,255,292,3,42,21,
-		0,256,292,3,44,22,0,257,292,3,78,39,0,258,292,3,66,33,0,259,292,3,68,34,
-		0,260,292,3,72,36,0,261,292,3,74,37,0,262,292,3,90,45,0,263,292,3,92,46,
-		0,264,292,3,94,47,0,265,292,3,96,48,0,266,292,3,98,49,0,267,292,3,102,
-		51,0,268,292,3,104,52,0,269,292,3,114,57,0,270,292,3,116,58,0,271,292,
-		3,134,67,0,272,292,3,142,71,0,273,292,3,146,73,0,274,292,3,148,74,0,275,
-		292,3,150,75,0,276,292,3,178,89,0,277,292,3,180,90,0,278,292,3,192,96,
-		0,279,292,3,46,23,0,280,292,3,174,87,0,281,292,3,106,53,0,282,292,3,108,
-		54,0,283,292,3,112,56,0,284,292,3,136,68,0,285,292,3,48,24,0,286,292,3,
-		50,25,0,287,292,3,52,26,0,288,292,3,58,29,0,289,292,3,60,30,0,290,292,
-		3,56,28,0,291,242,1,0,0,0,291,243,1,0,0,0,291,244,1,0,0,0,291,245,1,0,
-		0,0,291,246,1,0,0,0,291,247,1,0,0,0,291,248,1,0,0,0,291,249,1,0,0,0,291,
-		250,1,0,0,0,291,251,1,0,0,0,291,252,1,0,0,0,291,253,1,0,0,0,291,254,1,
-		0,0,0,291,255,1,0,0,0,291,256,1,0,0,0,291,257,1,0,0,0,291,258,1,0,0,0,
-		291,259,1,0,0,0,291,260,1,0,0,0,291,261,1,0,0,0,291,262,1,0,0,0,291,263,
-		1,0,0,0,291,264,1,0,0,0,291,265,1,0,0,0,291,266,1,0,0,0,291,267,1,0,0,
-		0,291,268,1,0,0,0,291,269,1,0,0,0,291,270,1,0,0,0,291,271,1,0,0,0,291,
-		272,1,0,0,0,291,273,1,0,0,0,291,274,1,0,0,0,291,275,1,0,0,0,291,276,1,
-		0,0,0,291,277,1,0,0,0,291,278,1,0,0,0,291,279,1,0,0,0,291,280,1,0,0,0,
-		291,281,1,0,0,0,291,282,1,0,0,0,291,283,1,0,0,0,291,284,1,0,0,0,291,285,
-		1,0,0,0,291,286,1,0,0,0,291,287,1,0,0,0,291,288,1,0,0,0,291,289,1,0,0,
-		0,291,290,1,0,0,0,292,5,1,0,0,0,293,294,5,41,0,0,294,295,3,230,115,0,295,
-		7,1,0,0,0,296,297,5,43,0,0,297,298,5,182,0,0,298,9,1,0,0,0,299,300,5,61,
-		0,0,300,301,3,12,6,0,301,11,1,0,0,0,302,307,5,178,0,0,303,307,5,181,0,
-		0,304,307,5,182,0,0,305,307,3,234,117,0,306,302,1,0,0,0,306,303,1,0,0,
-		0,306,304,1,0,0,0,306,305,1,0,0,0,307,13,1,0,0,0,308,309,5,58,0,0,309,
-		310,3,234,117,0,310,15,1,0,0,0,311,312,5,51,0,0,312,317,3,18,9,0,313,314,
-		5,5,0,0,314,316,3,18,9,0,315,313,1,0,0,0,316,319,1,0,0,0,317,315,1,0,0,
-		0,317,318,1,0,0,0,318,17,1,0,0,0,319,317,1,0,0,0,320,328,3,234,117,0,321,
-		328,5,182,0,0,322,325,5,178,0,0,323,326,3,234,117,0,324,326,5,15,0,0,325,
-		323,1,0,0,0,325,324,1,0,0,0,325,326,1,0,0,0,326,328,1,0,0,0,327,320,1,
-		0,0,0,327,321,1,0,0,0,327,322,1,0,0,0,328,19,1,0,0,0,329,330,5,52,0,0,
-		330,331,5,182,0,0,331,21,1,0,0,0,332,333,5,42,0,0,333,334,5,182,0,0,334,
-		23,1,0,0,0,335,336,5,62,0,0,336,337,3,234,117,0,337,25,1,0,0,0,338,339,
-		5,3,0,0,339,27,1,0,0,0,340,341,5,64,0,0,341,343,3,234,117,0,342,344,5,
-		182,0,0,343,342,1,0,0,0,343,344,1,0,0,0,344,349,1,0,0,0,345,346,5,5,0,
-		0,346,348,3,30,15,0,347,345,1,0,0,0,348,351,1,0,0,0,349,347,1,0,0,0,349,
-		350,1,0,0,0,350,29,1,0,0,0,351,349,1,0,0,0,352,353,5,164,0,0,353,361,3,
-		230,115,0,354,358,3,230,115,0,355,359,7,0,0,0,356,357,5,14,0,0,357,359,
-		5,95,0,0,358,355,1,0,0,0,358,356,1,0,0,0,359,361,1,0,0,0,360,352,1,0,0,
-		0,360,354,1,0,0,0,361,31,1,0,0,0,362,363,5,34,0,0,363,364,3,230,115,0,
-		364,365,5,174,0,0,365,33,1,0,0,0,366,367,5,33,0,0,367,368,3,208,104,0,
-		368,369,5,7,0,0,369,372,3,230,115,0,370,373,3,212,106,0,371,373,7,1,0,
-		0,372,370,1,0,0,0,372,371,1,0,0,0,373,388,1,0,0,0,374,375,5,69,0,0,375,
-		376,3,230,115,0,376,377,3,210,105,0,377,378,5,156,0,0,378,379,3,36,18,
-		0,379,389,1,0,0,0,380,381,5,156,0,0,381,382,3,36,18,0,382,383,5,5,0,0,
-		383,384,3,230,115,0,384,385,3,210,105,0,385,386,5,156,0,0,386,387,3,36,
-		18,0,387,389,1,0,0,0,388,374,1,0,0,0,388,380,1,0,0,0,389,35,1,0,0,0,390,
-		391,3,230,115,0,391,392,3,232,116,0,392,37,1,0,0,0,393,394,5,59,0,0,394,
-		398,3,208,104,0,395,396,5,5,0,0,396,397,5,118,0,0,397,399,5,47,0,0,398,
-		395,1,0,0,0,398,399,1,0,0,0,399,400,1,0,0,0,400,401,5,7,0,0,401,402,5,
-		78,0,0,402,407,3,230,115,0,403,408,5,81,0,0,404,405,5,84,0,0,405,406,5,
-		119,0,0,406,408,5,24,0,0,407,403,1,0,0,0,407,404,1,0,0,0,407,408,1,0,0,
-		0,408,413,1,0,0,0,409,410,5,5,0,0,410,412,3,40,20,0,411,409,1,0,0,0,412,
-		415,1,0,0,0,413,411,1,0,0,0,413,414,1,0,0,0,414,39,1,0,0,0,415,413,1,0,
-		0,0,416,417,5,97,0,0,417,418,5,54,0,0,418,419,5,103,0,0,419,420,5,180,
-		0,0,420,426,7,2,0,0,421,422,5,119,0,0,422,423,5,103,0,0,423,424,5,152,
-		0,0,424,426,5,99,0,0,425,416,1,0,0,0,425,421,1,0,0,0,426,41,1,0,0,0,427,
-		428,5,40,0,0,428,429,3,234,117,0,429,430,5,105,0,0,430,431,3,214,107,0,
-		431,43,1,0,0,0,432,433,5,24,0,0,433,434,3,234,117,0,434,444,5,105,0,0,
-		435,436,7,3,0,0,436,437,5,31,0,0,437,445,3,214,107,0,438,442,3,214,107,
-		0,439,440,7,3,0,0,440,441,5,31,0,0,441,443,3,214,107,0,442,439,1,0,0,0,
-		442,443,1,0,0,0,443,445,1,0,0,0,444,435,1,0,0,0,444,438,1,0,0,0,445,450,
-		1,0,0,0,446,447,5,5,0,0,447,449,3,64,32,0,448,446,1,0,0,0,449,452,1,0,
-		0,0,450,448,1,0,0,0,450,451,1,0,0,0,451,45,1,0,0,0,452,450,1,0,0,0,453,
-		459,5,23,0,0,454,455,5,168,0,0,455,456,5,159,0,0,456,460,7,2,0,0,457,458,
-		5,166,0,0,458,460,5,79,0,0,459,454,1,0,0,0,459,457,1,0,0,0,460,47,1,0,
-		0,0,461,467,5,20,0,0,462,463,3,234,117,0,463,464,5,5,0,0,464,465,3,232,
-		116,0,465,468,1,0,0,0,466,468,5,182,0,0,467,462,1,0,0,0,467,466,1,0,0,
-		0,468,49,1,0,0,0,469,470,5,26,0,0,470,471,3,234,117,0,471,472,5,105,0,
-		0,472,474,3,214,107,0,473,475,5,110,0,0,474,473,1,0,0,0,474,475,1,0,0,
-		0,475,51,1,0,0,0,476,477,5,29,0,0,477,478,3,234,117,0,478,479,5,105,0,
-		0,479,484,3,194,97,0,480,481,5,5,0,0,481,483,3,54,27,0,482,480,1,0,0,0,
-		483,486,1,0,0,0,484,482,1,0,0,0,484,485,1,0,0,0,485,53,1,0,0,0,486,484,
-		1,0,0,0,487,494,5,125,0,0,488,489,5,151,0,0,489,490,5,77,0,0,490,491,3,
-		230,115,0,491,492,5,14,0,0,492,494,1,0,0,0,493,487,1,0,0,0,493,488,1,0,
-		0,0,494,55,1,0,0,0,495,496,5,16,0,0,496,499,3,234,117,0,497,498,5,121,
-		0,0,498,500,3,234,117,0,499,497,1,0,0,0,499,500,1,0,0,0,500,501,1,0,0,
-		0,501,502,5,7,0,0,502,503,5,182,0,0,503,57,1,0,0,0,504,505,5,57,0,0,505,
-		506,3,208,104,0,506,507,5,7,0,0,507,508,3,230,115,0,508,509,3,212,106,
-		0,509,510,5,69,0,0,510,511,3,230,115,0,511,512,3,210,105,0,512,513,5,163,
-		0,0,513,514,3,230,115,0,514,517,7,4,0,0,515,516,5,5,0,0,516,518,3,234,
-		117,0,517,515,1,0,0,0,517,518,1,0,0,0,518,59,1,0,0,0,519,520,5,38,0,0,
-		520,521,3,18,9,0,521,522,5,7,0,0,522,523,3,234,117,0,523,528,3,62,31,0,
-		524,525,5,5,0,0,525,527,3,62,31,0,526,524,1,0,0,0,527,530,1,0,0,0,528,
-		526,1,0,0,0,528,529,1,0,0,0,529,61,1,0,0,0,530,528,1,0,0,0,531,532,3,230,
-		115,0,532,533,3,232,116,0,533,534,7,5,0,0,534,63,1,0,0,0,535,549,5,120,
-		0,0,536,549,5,92,0,0,537,538,5,117,0,0,538,539,5,121,0,0,539,542,3,224,
-		112,0,540,541,5,11,0,0,541,543,3,224,112,0,542,540,1,0,0,0,542,543,1,0,
-		0,0,543,549,1,0,0,0,544,545,5,138,0,0,545,549,7,6,0,0,546,547,5,167,0,
-		0,547,549,3,214,107,0,548,535,1,0,0,0,548,536,1,0,0,0,548,537,1,0,0,0,
-		548,544,1,0,0,0,548,546,1,0,0,0,549,65,1,0,0,0,550,551,5,60,0,0,551,552,
-		5,182,0,0,552,67,1,0,0,0,553,556,5,54,0,0,554,557,3,70,35,0,555,557,3,
-		76,38,0,556,554,1,0,0,0,556,555,1,0,0,0,557,69,1,0,0,0,558,559,5,43,0,
-		0,559,569,3,234,117,0,560,561,5,32,0,0,561,564,5,131,0,0,562,563,5,103,
-		0,0,563,565,3,234,117,0,564,562,1,0,0,0,564,565,1,0,0,0,565,567,1,0,0,
-		0,566,568,5,5,0,0,567,566,1,0,0,0,567,568,1,0,0,0,568,570,1,0,0,0,569,
-		560,1,0,0,0,569,570,1,0,0,0,570,571,1,0,0,0,571,572,5,128,0,0,572,573,
-		5,117,0,0,573,574,5,121,0,0,574,577,3,230,115,0,575,576,5,11,0,0,576,578,
-		3,230,115,0,577,575,1,0,0,0,577,578,1,0,0,0,578,71,1,0,0,0,579,582,5,35,
-		0,0,580,583,5,182,0,0,581,583,7,7,0,0,582,580,1,0,0,0,582,581,1,0,0,0,
-		583,584,1,0,0,0,584,590,5,105,0,0,585,586,5,8,0,0,586,587,3,118,59,0,587,
-		588,5,9,0,0,588,591,1,0,0,0,589,591,3,234,117,0,590,585,1,0,0,0,590,589,
-		1,0,0,0,591,73,1,0,0,0,592,593,5,4,0,0,593,75,1,0,0,0,594,597,5,177,0,
-		0,595,596,5,121,0,0,596,598,5,177,0,0,597,595,1,0,0,0,597,598,1,0,0,0,
-		598,600,1,0,0,0,599,601,5,182,0,0,600,599,1,0,0,0,600,601,1,0,0,0,601,
-		602,1,0,0,0,602,603,5,105,0,0,603,604,3,118,59,0,604,77,1,0,0,0,605,606,
-		5,44,0,0,606,610,3,234,117,0,607,608,5,5,0,0,608,609,5,113,0,0,609,611,
-		5,178,0,0,610,607,1,0,0,0,610,611,1,0,0,0,611,613,1,0,0,0,612,614,3,80,
-		40,0,613,612,1,0,0,0,613,614,1,0,0,0,614,616,1,0,0,0,615,617,3,198,99,
-		0,616,615,1,0,0,0,616,617,1,0,0,0,617,79,1,0,0,0,618,619,5,32,0,0,619,
-		620,3,234,117,0,620,621,5,7,0,0,621,626,3,220,110,0,622,623,3,212,106,
-		0,623,624,5,73,0,0,624,625,3,202,101,0,625,627,1,0,0,0,626,622,1,0,0,0,
-		626,627,1,0,0,0,627,669,1,0,0,0,628,629,5,105,0,0,629,630,3,234,117,0,
-		630,634,5,114,0,0,631,632,5,5,0,0,632,633,5,158,0,0,633,635,5,128,0,0,
-		634,631,1,0,0,0,634,635,1,0,0,0,635,669,1,0,0,0,636,637,5,65,0,0,637,642,
-		3,82,41,0,638,639,5,5,0,0,639,641,3,82,41,0,640,638,1,0,0,0,641,644,1,
-		0,0,0,642,640,1,0,0,0,642,643,1,0,0,0,643,669,1,0,0,0,644,642,1,0,0,0,
-		645,646,5,130,0,0,646,649,5,162,0,0,647,650,5,68,0,0,648,650,5,72,0,0,
-		649,647,1,0,0,0,649,648,1,0,0,0,650,651,1,0,0,0,651,656,3,86,43,0,652,
-		653,5,69,0,0,653,655,3,86,43,0,654,652,1,0,0,0,655,658,1,0,0,0,656,654,
-		1,0,0,0,656,657,1,0,0,0,657,659,1,0,0,0,658,656,1,0,0,0,659,660,5,7,0,
-		0,660,665,3,190,95,0,661,662,5,5,0,0,662,664,3,190,95,0,663,661,1,0,0,
-		0,664,667,1,0,0,0,665,663,1,0,0,0,665,666,1,0,0,0,666,669,1,0,0,0,667,
-		665,1,0,0,0,668,618,1,0,0,0,668,628,1,0,0,0,668,636,1,0,0,0,668,645,1,
-		0,0,0,669,81,1,0,0,0,670,672,3,84,42,0,671,670,1,0,0,0,672,673,1,0,0,0,
-		673,671,1,0,0,0,673,674,1,0,0,0,674,83,1,0,0,0,675,678,3,234,117,0,676,
-		678,5,97,0,0,677,675,1,0,0,0,677,676,1,0,0,0,678,85,1,0,0,0,679,681,3,
-		186,93,0,680,679,1,0,0,0,681,682,1,0,0,0,682,680,1,0,0,0,682,683,1,0,0,
-		0,683,688,1,0,0,0,684,685,5,5,0,0,685,687,3,88,44,0,686,684,1,0,0,0,687,
-		690,1,0,0,0,688,686,1,0,0,0,688,689,1,0,0,0,689,87,1,0,0,0,690,688,1,0,
-		0,0,691,696,3,188,94,0,692,693,3,204,102,0,693,694,5,96,0,0,694,696,1,
-		0,0,0,695,691,1,0,0,0,695,692,1,0,0,0,696,89,1,0,0,0,697,698,5,18,0,0,
-		698,715,5,166,0,0,699,700,5,21,0,0,700,701,5,142,0,0,701,702,5,121,0,0,
-		702,703,3,220,110,0,703,704,3,212,106,0,704,716,1,0,0,0,705,713,3,220,
-		110,0,706,714,3,212,106,0,707,708,5,121,0,0,708,709,3,220,110,0,709,710,
-		5,79,0,0,710,714,1,0,0,0,711,712,5,99,0,0,712,714,3,208,104,0,713,706,
-		1,0,0,0,713,707,1,0,0,0,713,711,1,0,0,0,713,714,1,0,0,0,714,716,1,0,0,
-		0,715,699,1,0,0,0,715,705,1,0,0,0,716,718,1,0,0,0,717,719,3,198,99,0,718,
-		717,1,0,0,0,718,719,1,0,0,0,719,91,1,0,0,0,720,721,5,22,0,0,721,723,3,
-		220,110,0,722,724,3,198,99,0,723,722,1,0,0,0,723,724,1,0,0,0,724,93,1,
-		0,0,0,725,726,5,32,0,0,726,727,5,100,0,0,727,728,3,202,101,0,728,729,7,
-		8,0,0,729,730,3,234,117,0,730,740,1,0,0,0,731,732,5,21,0,0,732,736,5,89,
-		0,0,733,734,7,9,0,0,734,736,5,88,0,0,735,731,1,0,0,0,735,733,1,0,0,0,736,
-		737,1,0,0,0,737,738,7,8,0,0,738,740,3,234,117,0,739,725,1,0,0,0,739,735,
-		1,0,0,0,740,95,1,0,0,0,741,742,5,39,0,0,742,743,5,118,0,0,743,744,5,47,
-		0,0,744,745,3,234,117,0,745,97,1,0,0,0,746,747,5,25,0,0,747,748,5,7,0,
-		0,748,753,3,100,50,0,749,750,5,5,0,0,750,752,3,100,50,0,751,749,1,0,0,
-		0,752,755,1,0,0,0,753,751,1,0,0,0,753,754,1,0,0,0,754,99,1,0,0,0,755,753,
-		1,0,0,0,756,757,5,143,0,0,757,763,3,220,110,0,758,759,3,220,110,0,759,
-		760,5,31,0,0,760,761,3,234,117,0,761,763,1,0,0,0,762,756,1,0,0,0,762,758,
-		1,0,0,0,763,101,1,0,0,0,764,765,5,28,0,0,765,766,5,122,0,0,766,103,1,0,
-		0,0,767,768,5,63,0,0,768,769,5,103,0,0,769,770,5,91,0,0,770,105,1,0,0,
-		0,771,772,5,166,0,0,772,773,3,234,117,0,773,107,1,0,0,0,774,775,5,56,0,
-		0,775,776,5,71,0,0,776,781,3,110,55,0,777,778,5,5,0,0,778,780,3,110,55,
-		0,779,777,1,0,0,0,780,783,1,0,0,0,781,779,1,0,0,0,781,782,1,0,0,0,782,
-		109,1,0,0,0,783,781,1,0,0,0,784,785,3,234,117,0,785,786,3,220,110,0,786,
-		787,3,210,105,0,787,111,1,0,0,0,788,789,5,30,0,0,789,790,5,73,0,0,790,
-		791,5,116,0,0,791,792,3,230,115,0,792,793,3,212,106,0,793,113,1,0,0,0,
-		794,796,5,47,0,0,795,797,3,220,110,0,796,795,1,0,0,0,796,797,1,0,0,0,797,
-		799,1,0,0,0,798,800,3,204,102,0,799,798,1,0,0,0,799,800,1,0,0,0,800,801,
-		1,0,0,0,801,802,5,7,0,0,802,804,3,118,59,0,803,805,3,198,99,0,804,803,
-		1,0,0,0,804,805,1,0,0,0,805,115,1,0,0,0,806,824,5,48,0,0,807,808,5,71,
-		0,0,808,811,3,234,117,0,809,810,5,69,0,0,810,812,3,234,117,0,811,809,1,
-		0,0,0,811,812,1,0,0,0,812,825,1,0,0,0,813,814,3,220,110,0,814,815,5,156,
-		0,0,815,817,3,220,110,0,816,818,3,204,102,0,817,816,1,0,0,0,817,818,1,
-		0,0,0,818,819,1,0,0,0,819,820,5,7,0,0,820,822,3,118,59,0,821,823,3,198,
-		99,0,822,821,1,0,0,0,822,823,1,0,0,0,823,825,1,0,0,0,824,807,1,0,0,0,824,
-		813,1,0,0,0,825,117,1,0,0,0,826,831,3,120,60,0,827,828,5,5,0,0,828,830,
-		3,120,60,0,829,827,1,0,0,0,830,833,1,0,0,0,831,829,1,0,0,0,831,832,1,0,
-		0,0,832,119,1,0,0,0,833,831,1,0,0,0,834,835,5,8,0,0,835,836,3,118,59,0,
-		836,842,5,9,0,0,837,838,3,220,110,0,838,839,5,155,0,0,839,843,1,0,0,0,
-		840,843,3,130,65,0,841,843,5,157,0,0,842,837,1,0,0,0,842,840,1,0,0,0,842,
-		841,1,0,0,0,842,843,1,0,0,0,843,845,1,0,0,0,844,846,3,132,66,0,845,844,
-		1,0,0,0,845,846,1,0,0,0,846,933,1,0,0,0,847,849,5,143,0,0,848,850,3,220,
-		110,0,849,848,1,0,0,0,849,850,1,0,0,0,850,933,1,0,0,0,851,852,5,146,0,
-		0,852,853,5,128,0,0,853,933,3,220,110,0,854,858,5,36,0,0,855,856,5,152,
-		0,0,856,859,5,136,0,0,857,859,3,220,110,0,858,855,1,0,0,0,858,857,1,0,
-		0,0,859,862,1,0,0,0,860,861,5,31,0,0,861,863,5,108,0,0,862,860,1,0,0,0,
-		862,863,1,0,0,0,863,933,1,0,0,0,864,865,5,102,0,0,865,866,3,220,110,0,
-		866,867,5,31,0,0,867,868,3,234,117,0,868,933,1,0,0,0,869,870,5,75,0,0,
-		870,873,3,220,110,0,871,872,5,31,0,0,872,874,3,234,117,0,873,871,1,0,0,
-		0,873,874,1,0,0,0,874,933,1,0,0,0,875,876,5,166,0,0,876,933,3,234,117,
-		0,877,880,5,106,0,0,878,879,5,145,0,0,879,881,3,220,110,0,880,878,1,0,
-		0,0,880,881,1,0,0,0,881,884,1,0,0,0,882,883,5,166,0,0,883,885,3,208,104,
-		0,884,882,1,0,0,0,884,885,1,0,0,0,885,886,1,0,0,0,886,888,5,156,0,0,887,
-		889,3,186,93,0,888,887,1,0,0,0,889,890,1,0,0,0,890,888,1,0,0,0,890,891,
-		1,0,0,0,891,893,1,0,0,0,892,894,3,132,66,0,893,892,1,0,0,0,893,894,1,0,
-		0,0,894,933,1,0,0,0,895,897,3,228,114,0,896,895,1,0,0,0,896,897,1,0,0,
-		0,897,927,1,0,0,0,898,900,3,234,117,0,899,898,1,0,0,0,900,901,1,0,0,0,
-		901,899,1,0,0,0,901,902,1,0,0,0,902,920,1,0,0,0,903,905,3,206,103,0,904,
-		906,3,128,64,0,905,904,1,0,0,0,905,906,1,0,0,0,906,921,1,0,0,0,907,909,
-		3,126,63,0,908,910,3,122,61,0,909,908,1,0,0,0,909,910,1,0,0,0,910,921,
-		1,0,0,0,911,921,3,122,61,0,912,921,3,124,62,0,913,921,5,157,0,0,914,916,
-		5,180,0,0,915,917,3,234,117,0,916,915,1,0,0,0,917,918,1,0,0,0,918,916,
-		1,0,0,0,918,919,1,0,0,0,919,921,1,0,0,0,920,903,1,0,0,0,920,907,1,0,0,
-		0,920,911,1,0,0,0,920,912,1,0,0,0,920,913,1,0,0,0,920,914,1,0,0,0,920,
-		921,1,0,0,0,921,928,1,0,0,0,922,924,3,206,103,0,923,925,3,128,64,0,924,
-		923,1,0,0,0,924,925,1,0,0,0,925,928,1,0,0,0,926,928,3,124,62,0,927,899,
-		1,0,0,0,927,922,1,0,0,0,927,926,1,0,0,0,928,930,1,0,0,0,929,931,3,132,
-		66,0,930,929,1,0,0,0,930,931,1,0,0,0,931,933,1,0,0,0,932,834,1,0,0,0,932,
-		847,1,0,0,0,932,851,1,0,0,0,932,854,1,0,0,0,932,864,1,0,0,0,932,869,1,
-		0,0,0,932,875,1,0,0,0,932,877,1,0,0,0,932,896,1,0,0,0,933,121,1,0,0,0,
-		934,935,5,166,0,0,935,936,5,8,0,0,936,937,3,118,59,0,937,938,5,9,0,0,938,
-		939,3,220,110,0,939,940,5,155,0,0,940,941,5,93,0,0,941,123,1,0,0,0,942,
-		943,5,73,0,0,943,944,5,86,0,0,944,945,5,90,0,0,945,125,1,0,0,0,946,948,
-		3,222,111,0,947,946,1,0,0,0,948,949,1,0,0,0,949,947,1,0,0,0,949,950,1,
-		0,0,0,950,960,1,0,0,0,951,955,3,228,114,0,952,954,3,222,111,0,953,952,
-		1,0,0,0,954,957,1,0,0,0,955,953,1,0,0,0,955,956,1,0,0,0,956,960,1,0,0,
-		0,957,955,1,0,0,0,958,960,3,130,65,0,959,947,1,0,0,0,959,951,1,0,0,0,959,
-		958,1,0,0,0,960,127,1,0,0,0,961,963,3,220,110,0,962,964,5,93,0,0,963,962,
-		1,0,0,0,963,964,1,0,0,0,964,967,1,0,0,0,965,967,3,130,65,0,966,961,1,0,
-		0,0,966,965,1,0,0,0,967,129,1,0,0,0,968,986,5,65,0,0,969,986,5,72,0,0,
-		970,973,5,156,0,0,971,974,5,80,0,0,972,974,5,59,0,0,973,971,1,0,0,0,973,
-		972,1,0,0,0,974,986,1,0,0,0,975,976,5,161,0,0,976,977,3,220,110,0,977,
-		983,5,134,0,0,978,981,5,74,0,0,979,982,5,80,0,0,980,982,5,59,0,0,981,979,
-		1,0,0,0,981,980,1,0,0,0,982,984,1,0,0,0,983,978,1,0,0,0,983,984,1,0,0,
-		0,984,986,1,0,0,0,985,968,1,0,0,0,985,969,1,0,0,0,985,970,1,0,0,0,985,
-		975,1,0,0,0,986,131,1,0,0,0,987,1059,5,103,0,0,988,992,7,10,0,0,989,991,
-		3,234,117,0,990,989,1,0,0,0,991,994,1,0,0,0,992,990,1,0,0,0,992,993,1,
-		0,0,0,993,1001,1,0,0,0,994,992,1,0,0,0,995,997,5,69,0,0,996,998,3,234,
-		117,0,997,996,1,0,0,0,998,999,1,0,0,0,999,997,1,0,0,0,999,1000,1,0,0,0,
-		1000,1002,1,0,0,0,1001,995,1,0,0,0,1001,1002,1,0,0,0,1002,1007,1,0,0,0,
-		1003,1004,5,161,0,0,1004,1005,3,220,110,0,1005,1006,5,134,0,0,1006,1008,
-		1,0,0,0,1007,1003,1,0,0,0,1007,1008,1,0,0,0,1008,1060,1,0,0,0,1009,1013,
-		5,86,0,0,1010,1012,3,234,117,0,1011,1010,1,0,0,0,1012,1015,1,0,0,0,1013,
-		1011,1,0,0,0,1013,1014,1,0,0,0,1014,1034,1,0,0,0,1015,1013,1,0,0,0,1016,
-		1018,5,69,0,0,1017,1019,3,228,114,0,1018,1017,1,0,0,0,1018,1019,1,0,0,
-		0,1019,1021,1,0,0,0,1020,1022,3,234,117,0,1021,1020,1,0,0,0,1022,1023,
-		1,0,0,0,1023,1021,1,0,0,0,1023,1024,1,0,0,0,1024,1032,1,0,0,0,1025,1026,
-		5,103,0,0,1026,1028,5,86,0,0,1027,1029,3,234,117,0,1028,1027,1,0,0,0,1029,
-		1030,1,0,0,0,1030,1028,1,0,0,0,1030,1031,1,0,0,0,1031,1033,1,0,0,0,1032,
-		1025,1,0,0,0,1032,1033,1,0,0,0,1033,1035,1,0,0,0,1034,1016,1,0,0,0,1034,
-		1035,1,0,0,0,1035,1047,1,0,0,0,1036,1048,5,65,0,0,1037,1048,5,72,0,0,1038,
-		1039,5,156,0,0,1039,1048,5,80,0,0,1040,1041,5,161,0,0,1041,1042,3,220,
-		110,0,1042,1045,5,134,0,0,1043,1044,5,74,0,0,1044,1046,5,80,0,0,1045,1043,
-		1,0,0,0,1045,1046,1,0,0,0,1046,1048,1,0,0,0,1047,1036,1,0,0,0,1047,1037,
-		1,0,0,0,1047,1038,1,0,0,0,1047,1040,1,0,0,0,1047,1048,1,0,0,0,1048,1060,
-		1,0,0,0,1049,1060,7,11,0,0,1050,1060,5,144,0,0,1051,1052,5,124,0,0,1052,
-		1060,5,132,0,0,1053,1055,5,180,0,0,1054,1056,3,234,117,0,1055,1054,1,0,
-		0,0,1056,1057,1,0,0,0,1057,1055,1,0,0,0,1057,1058,1,0,0,0,1058,1060,1,
-		0,0,0,1059,988,1,0,0,0,1059,1009,1,0,0,0,1059,1049,1,0,0,0,1059,1050,1,
-		0,0,0,1059,1051,1,0,0,0,1059,1053,1,0,0,0,1060,133,1,0,0,0,1061,1069,5,
-		45,0,0,1062,1063,5,48,0,0,1063,1064,3,220,110,0,1064,1065,5,156,0,0,1065,
-		1066,3,220,110,0,1066,1070,1,0,0,0,1067,1068,5,47,0,0,1068,1070,3,220,
-		110,0,1069,1062,1,0,0,0,1069,1067,1,0,0,0,1070,1082,1,0,0,0,1071,1072,
-		5,5,0,0,1072,1080,3,220,110,0,1073,1074,5,115,0,0,1074,1081,5,155,0,0,
-		1075,1078,5,155,0,0,1076,1077,5,103,0,0,1077,1079,5,67,0,0,1078,1076,1,
-		0,0,0,1078,1079,1,0,0,0,1079,1081,1,0,0,0,1080,1073,1,0,0,0,1080,1075,
-		1,0,0,0,1081,1083,1,0,0,0,1082,1071,1,0,0,0,1082,1083,1,0,0,0,1083,1085,
-		1,0,0,0,1084,1086,3,198,99,0,1085,1084,1,0,0,0,1085,1086,1,0,0,0,1086,
-		135,1,0,0,0,1087,1088,5,31,0,0,1088,1093,3,138,69,0,1089,1090,5,5,0,0,
-		1090,1092,3,138,69,0,1091,1089,1,0,0,0,1092,1095,1,0,0,0,1093,1091,1,0,
-		0,0,1093,1094,1,0,0,0,1094,1096,1,0,0,0,1095,1093,1,0,0,0,1096,1097,5,
-		7,0,0,1097,1098,3,140,70,0,1098,137,1,0,0,0,1099,1102,3,18,9,0,1100,1101,
-		5,156,0,0,1101,1103,3,18,9,0,1102,1100,1,0,0,0,1102,1103,1,0,0,0,1103,
-		139,1,0,0,0,1104,1118,3,38,19,0,1105,1118,3,94,47,0,1106,1118,3,96,48,
-		0,1107,1118,3,114,57,0,1108,1118,3,116,58,0,1109,1118,3,134,67,0,1110,
-		1118,3,142,71,0,1111,1118,3,146,73,0,1112,1118,3,148,74,0,1113,1118,3,
-		150,75,0,1114,1118,3,174,87,0,1115,1118,3,106,53,0,1116,1118,3,108,54,
-		0,1117,1104,1,0,0,0,1117,1105,1,0,0,0,1117,1106,1,0,0,0,1117,1107,1,0,
-		0,0,1117,1108,1,0,0,0,1117,1109,1,0,0,0,1117,1110,1,0,0,0,1117,1111,1,
-		0,0,0,1117,1112,1,0,0,0,1117,1113,1,0,0,0,1117,1114,1,0,0,0,1117,1115,
-		1,0,0,0,1117,1116,1,0,0,0,1118,141,1,0,0,0,1119,1131,5,55,0,0,1120,1121,
-		5,156,0,0,1121,1124,3,214,107,0,1122,1123,5,73,0,0,1123,1125,3,202,101,
-		0,1124,1122,1,0,0,0,1124,1125,1,0,0,0,1125,1132,1,0,0,0,1126,1127,5,31,
-		0,0,1127,1132,3,214,107,0,1128,1129,3,220,110,0,1129,1130,3,210,105,0,
-		1130,1132,1,0,0,0,1131,1120,1,0,0,0,1131,1126,1,0,0,0,1131,1128,1,0,0,
-		0,1132,1135,1,0,0,0,1133,1134,5,32,0,0,1134,1136,3,234,117,0,1135,1133,
-		1,0,0,0,1135,1136,1,0,0,0,1136,1141,1,0,0,0,1137,1138,5,5,0,0,1138,1140,
-		3,144,72,0,1139,1137,1,0,0,0,1140,1143,1,0,0,0,1141,1139,1,0,0,0,1141,
-		1142,1,0,0,0,1142,1145,1,0,0,0,1143,1141,1,0,0,0,1144,1146,3,198,99,0,
-		1145,1144,1,0,0,0,1145,1146,1,0,0,0,1146,143,1,0,0,0,1147,1148,5,92,0,
-		0,1148,1159,3,210,105,0,1149,1150,5,120,0,0,1150,1159,3,210,105,0,1151,
-		1152,5,90,0,0,1152,1159,3,204,102,0,1153,1154,5,103,0,0,1154,1159,3,234,
-		117,0,1155,1156,5,89,0,0,1156,1157,5,103,0,0,1157,1159,3,208,104,0,1158,
-		1147,1,0,0,0,1158,1149,1,0,0,0,1158,1151,1,0,0,0,1158,1153,1,0,0,0,1158,
-		1155,1,0,0,0,1159,145,1,0,0,0,1160,1161,5,36,0,0,1161,1164,3,220,110,0,
-		1162,1163,5,31,0,0,1163,1165,5,108,0,0,1164,1162,1,0,0,0,1164,1165,1,0,
-		0,0,1165,1166,1,0,0,0,1166,1167,5,73,0,0,1167,1169,3,202,101,0,1168,1170,
-		3,198,99,0,1169,1168,1,0,0,0,1169,1170,1,0,0,0,1170,147,1,0,0,0,1171,1172,
-		5,17,0,0,1172,1173,3,220,110,0,1173,1174,5,73,0,0,1174,1179,3,202,101,
-		0,1175,1176,5,5,0,0,1176,1177,5,124,0,0,1177,1178,5,47,0,0,1178,1180,5,
-		70,0,0,1179,1175,1,0,0,0,1179,1180,1,0,0,0,1180,1182,1,0,0,0,1181,1183,
-		3,198,99,0,1182,1181,1,0,0,0,1182,1183,1,0,0,0,1183,149,1,0,0,0,1184,1240,
-		5,50,0,0,1185,1186,5,77,0,0,1186,1241,3,166,83,0,1187,1188,5,48,0,0,1188,
-		1189,3,220,110,0,1189,1190,5,156,0,0,1190,1191,3,220,110,0,1191,1192,3,
-		152,76,0,1192,1241,1,0,0,0,1193,1194,5,156,0,0,1194,1197,3,214,107,0,1195,
-		1196,5,73,0,0,1196,1198,3,202,101,0,1197,1195,1,0,0,0,1197,1198,1,0,0,
-		0,1198,1202,1,0,0,0,1199,1200,5,31,0,0,1200,1202,3,214,107,0,1201,1193,
-		1,0,0,0,1201,1199,1,0,0,0,1202,1205,1,0,0,0,1203,1204,5,32,0,0,1204,1206,
-		3,234,117,0,1205,1203,1,0,0,0,1205,1206,1,0,0,0,1206,1211,1,0,0,0,1207,
-		1208,5,5,0,0,1208,1210,3,144,72,0,1209,1207,1,0,0,0,1210,1213,1,0,0,0,
-		1211,1209,1,0,0,0,1211,1212,1,0,0,0,1212,1214,1,0,0,0,1213,1211,1,0,0,
-		0,1214,1215,3,152,76,0,1215,1241,1,0,0,0,1216,1238,3,220,110,0,1217,1220,
-		3,210,105,0,1218,1219,5,32,0,0,1219,1221,3,234,117,0,1220,1218,1,0,0,0,
-		1220,1221,1,0,0,0,1221,1226,1,0,0,0,1222,1223,5,5,0,0,1223,1225,3,144,
-		72,0,1224,1222,1,0,0,0,1225,1228,1,0,0,0,1226,1224,1,0,0,0,1226,1227,1,
-		0,0,0,1227,1229,1,0,0,0,1228,1226,1,0,0,0,1229,1230,3,152,76,0,1230,1239,
-		1,0,0,0,1231,1232,3,212,106,0,1232,1236,5,103,0,0,1233,1234,5,5,0,0,1234,
-		1235,5,77,0,0,1235,1237,3,166,83,0,1236,1233,1,0,0,0,1236,1237,1,0,0,0,
-		1237,1239,1,0,0,0,1238,1217,1,0,0,0,1238,1231,1,0,0,0,1239,1241,1,0,0,
-		0,1240,1185,1,0,0,0,1240,1187,1,0,0,0,1240,1201,1,0,0,0,1240,1216,1,0,
-		0,0,1241,151,1,0,0,0,1242,1243,5,7,0,0,1243,1248,3,154,77,0,1244,1245,
-		5,6,0,0,1245,1247,3,154,77,0,1246,1244,1,0,0,0,1247,1250,1,0,0,0,1248,
-		1246,1,0,0,0,1248,1249,1,0,0,0,1249,1253,1,0,0,0,1250,1248,1,0,0,0,1251,
-		1253,3,170,85,0,1252,1242,1,0,0,0,1252,1251,1,0,0,0,1253,1255,1,0,0,0,
-		1254,1256,3,198,99,0,1255,1254,1,0,0,0,1255,1256,1,0,0,0,1256,153,1,0,
-		0,0,1257,1258,5,66,0,0,1258,1259,3,220,110,0,1259,1260,3,210,105,0,1260,
-		1261,5,5,0,0,1261,1263,1,0,0,0,1262,1257,1,0,0,0,1262,1263,1,0,0,0,1263,
-		1264,1,0,0,0,1264,1269,3,156,78,0,1265,1266,5,5,0,0,1266,1268,3,158,79,
-		0,1267,1265,1,0,0,0,1268,1271,1,0,0,0,1269,1267,1,0,0,0,1269,1270,1,0,
-		0,0,1270,155,1,0,0,0,1271,1269,1,0,0,0,1272,1275,3,206,103,0,1273,1275,
-		5,17,0,0,1274,1272,1,0,0,0,1274,1273,1,0,0,0,1275,1276,1,0,0,0,1276,1284,
-		3,220,110,0,1277,1278,5,36,0,0,1278,1281,3,220,110,0,1279,1280,5,31,0,
-		0,1280,1282,5,108,0,0,1281,1279,1,0,0,0,1281,1282,1,0,0,0,1282,1284,1,
-		0,0,0,1283,1274,1,0,0,0,1283,1277,1,0,0,0,1284,1288,1,0,0,0,1285,1286,
-		5,73,0,0,1286,1289,3,202,101,0,1287,1289,5,93,0,0,1288,1285,1,0,0,0,1288,
-		1287,1,0,0,0,1288,1289,1,0,0,0,1289,1291,1,0,0,0,1290,1292,3,160,80,0,
-		1291,1290,1,0,0,0,1291,1292,1,0,0,0,1292,157,1,0,0,0,1293,1296,5,153,0,
-		0,1294,1297,3,160,80,0,1295,1297,3,156,78,0,1296,1294,1,0,0,0,1296,1295,
-		1,0,0,0,1297,1310,1,0,0,0,1298,1310,3,162,81,0,1299,1302,5,77,0,0,1300,
-		1303,3,164,82,0,1301,1303,3,166,83,0,1302,1300,1,0,0,0,1302,1301,1,0,0,
-		0,1303,1310,1,0,0,0,1304,1310,3,168,84,0,1305,1306,5,73,0,0,1306,1310,
-		3,202,101,0,1307,1310,5,93,0,0,1308,1310,7,12,0,0,1309,1293,1,0,0,0,1309,
-		1298,1,0,0,0,1309,1299,1,0,0,0,1309,1304,1,0,0,0,1309,1305,1,0,0,0,1309,
-		1307,1,0,0,0,1309,1308,1,0,0,0,1310,159,1,0,0,0,1311,1315,3,162,81,0,1312,
-		1313,5,77,0,0,1313,1315,3,164,82,0,1314,1311,1,0,0,0,1314,1312,1,0,0,0,
-		1315,161,1,0,0,0,1316,1321,5,94,0,0,1317,1322,5,47,0,0,1318,1319,3,220,
-		110,0,1319,1320,3,210,105,0,1320,1322,1,0,0,0,1321,1317,1,0,0,0,1321,1318,
-		1,0,0,0,1322,1326,1,0,0,0,1323,1324,3,220,110,0,1324,1325,5,155,0,0,1325,
-		1327,1,0,0,0,1326,1323,1,0,0,0,1326,1327,1,0,0,0,1327,163,1,0,0,0,1328,
-		1329,5,160,0,0,1329,1330,5,94,0,0,1330,1331,3,220,110,0,1331,1332,5,69,
-		0,0,1332,1333,3,220,110,0,1333,1337,3,210,105,0,1334,1335,3,220,110,0,
-		1335,1336,5,155,0,0,1336,1338,1,0,0,0,1337,1334,1,0,0,0,1337,1338,1,0,
-		0,0,1338,165,1,0,0,0,1339,1345,5,145,0,0,1340,1341,5,147,0,0,1341,1345,
-		5,128,0,0,1342,1343,5,169,0,0,1343,1345,5,157,0,0,1344,1339,1,0,0,0,1344,
-		1340,1,0,0,0,1344,1342,1,0,0,0,1345,167,1,0,0,0,1346,1349,5,177,0,0,1347,
-		1349,3,228,114,0,1348,1346,1,0,0,0,1348,1347,1,0,0,0,1349,1350,1,0,0,0,
-		1350,1351,3,212,106,0,1351,1352,5,103,0,0,1352,169,1,0,0,0,1353,1354,5,
-		93,0,0,1354,1355,5,156,0,0,1355,1356,3,220,110,0,1356,1360,5,5,0,0,1357,
-		1358,5,73,0,0,1358,1361,3,202,101,0,1359,1361,5,72,0,0,1360,1357,1,0,0,
-		0,1360,1359,1,0,0,0,1361,1366,1,0,0,0,1362,1363,5,5,0,0,1363,1365,3,172,
-		86,0,1364,1362,1,0,0,0,1365,1368,1,0,0,0,1366,1364,1,0,0,0,1366,1367,1,
-		0,0,0,1367,171,1,0,0,0,1368,1366,1,0,0,0,1369,1370,5,123,0,0,1370,1371,
-		5,139,0,0,1371,1386,3,210,105,0,1372,1373,5,112,0,0,1373,1386,5,97,0,0,
-		1374,1377,5,77,0,0,1375,1378,5,160,0,0,1376,1378,3,166,83,0,1377,1375,
-		1,0,0,0,1377,1376,1,0,0,0,1378,1386,1,0,0,0,1379,1380,7,7,0,0,1380,1381,
-		3,220,110,0,1381,1382,3,210,105,0,1382,1383,5,133,0,0,1383,1386,1,0,0,
-		0,1384,1386,3,168,84,0,1385,1369,1,0,0,0,1385,1372,1,0,0,0,1385,1374,1,
-		0,0,0,1385,1379,1,0,0,0,1385,1384,1,0,0,0,1386,173,1,0,0,0,1387,1388,5,
-		53,0,0,1388,1389,3,234,117,0,1389,1390,3,214,107,0,1390,1395,5,65,0,0,
-		1391,1392,5,77,0,0,1392,1393,3,214,107,0,1393,1394,7,13,0,0,1394,1396,
-		1,0,0,0,1395,1391,1,0,0,0,1395,1396,1,0,0,0,1396,1401,1,0,0,0,1397,1398,
-		5,5,0,0,1398,1400,3,176,88,0,1399,1397,1,0,0,0,1400,1403,1,0,0,0,1401,
-		1399,1,0,0,0,1401,1402,1,0,0,0,1402,1405,1,0,0,0,1403,1401,1,0,0,0,1404,
-		1406,3,198,99,0,1405,1404,1,0,0,0,1405,1406,1,0,0,0,1406,175,1,0,0,0,1407,
-		1413,5,177,0,0,1408,1413,7,12,0,0,1409,1410,5,117,0,0,1410,1411,5,121,
-		0,0,1411,1413,3,224,112,0,1412,1407,1,0,0,0,1412,1408,1,0,0,0,1412,1409,
-		1,0,0,0,1413,177,1,0,0,0,1414,1416,5,49,0,0,1415,1417,3,186,93,0,1416,
-		1415,1,0,0,0,1417,1418,1,0,0,0,1418,1416,1,0,0,0,1418,1419,1,0,0,0,1419,
-		1424,1,0,0,0,1420,1421,5,69,0,0,1421,1423,3,182,91,0,1422,1420,1,0,0,0,
-		1423,1426,1,0,0,0,1424,1422,1,0,0,0,1424,1425,1,0,0,0,1425,1434,1,0,0,
-		0,1426,1424,1,0,0,0,1427,1432,5,5,0,0,1428,1430,3,188,94,0,1429,1431,5,
-		5,0,0,1430,1429,1,0,0,0,1430,1431,1,0,0,0,1431,1433,1,0,0,0,1432,1428,
-		1,0,0,0,1432,1433,1,0,0,0,1433,1435,1,0,0,0,1434,1427,1,0,0,0,1434,1435,
-		1,0,0,0,1435,1436,1,0,0,0,1436,1438,5,166,0,0,1437,1439,3,186,93,0,1438,
-		1437,1,0,0,0,1439,1440,1,0,0,0,1440,1438,1,0,0,0,1440,1441,1,0,0,0,1441,
-		1446,1,0,0,0,1442,1443,5,69,0,0,1443,1445,3,182,91,0,1444,1442,1,0,0,0,
-		1445,1448,1,0,0,0,1446,1444,1,0,0,0,1446,1447,1,0,0,0,1447,1453,1,0,0,
-		0,1448,1446,1,0,0,0,1449,1450,5,5,0,0,1450,1452,3,184,92,0,1451,1449,1,
-		0,0,0,1452,1455,1,0,0,0,1453,1451,1,0,0,0,1453,1454,1,0,0,0,1454,1458,
-		1,0,0,0,1455,1453,1,0,0,0,1456,1457,5,7,0,0,1457,1459,3,190,95,0,1458,
-		1456,1,0,0,0,1458,1459,1,0,0,0,1459,179,1,0,0,0,1460,1461,5,19,0,0,1461,
-		1462,3,234,117,0,1462,1463,5,121,0,0,1463,1464,3,234,117,0,1464,1465,5,
-		7,0,0,1465,1466,3,220,110,0,1466,1467,5,65,0,0,1467,1468,5,5,0,0,1468,
-		1469,3,220,110,0,1469,1470,5,85,0,0,1470,1471,5,5,0,0,1471,1474,5,106,
-		0,0,1472,1473,5,166,0,0,1473,1475,3,208,104,0,1474,1472,1,0,0,0,1474,1475,
-		1,0,0,0,1475,1476,1,0,0,0,1476,1478,3,132,66,0,1477,1479,3,198,99,0,1478,
-		1477,1,0,0,0,1478,1479,1,0,0,0,1479,181,1,0,0,0,1480,1482,3,186,93,0,1481,
-		1480,1,0,0,0,1482,1483,1,0,0,0,1483,1481,1,0,0,0,1483,1484,1,0,0,0,1484,
-		183,1,0,0,0,1485,1507,3,188,94,0,1486,1492,5,87,0,0,1487,1488,3,228,114,
-		0,1488,1489,5,156,0,0,1489,1490,3,228,114,0,1490,1491,3,232,116,0,1491,
-		1493,1,0,0,0,1492,1487,1,0,0,0,1492,1493,1,0,0,0,1493,1507,1,0,0,0,1494,
-		1498,5,103,0,0,1495,1496,5,152,0,0,1496,1499,5,141,0,0,1497,1499,5,126,
-		0,0,1498,1495,1,0,0,0,1498,1497,1,0,0,0,1499,1500,1,0,0,0,1500,1507,5,
-		127,0,0,1501,1502,5,166,0,0,1502,1507,3,234,117,0,1503,1504,3,204,102,
-		0,1504,1505,5,157,0,0,1505,1507,1,0,0,0,1506,1485,1,0,0,0,1506,1486,1,
-		0,0,0,1506,1494,1,0,0,0,1506,1501,1,0,0,0,1506,1503,1,0,0,0,1507,185,1,
-		0,0,0,1508,1515,3,234,117,0,1509,1515,5,97,0,0,1510,1515,5,107,0,0,1511,
-		1515,5,47,0,0,1512,1515,5,48,0,0,1513,1515,5,150,0,0,1514,1508,1,0,0,0,
-		1514,1509,1,0,0,0,1514,1510,1,0,0,0,1514,1511,1,0,0,0,1514,1512,1,0,0,
-		0,1514,1513,1,0,0,0,1515,187,1,0,0,0,1516,1517,5,67,0,0,1517,1519,5,76,
-		0,0,1518,1516,1,0,0,0,1518,1519,1,0,0,0,1519,1520,1,0,0,0,1520,1525,7,
-		7,0,0,1521,1526,5,47,0,0,1522,1523,3,220,110,0,1523,1524,3,210,105,0,1524,
-		1526,1,0,0,0,1525,1521,1,0,0,0,1525,1522,1,0,0,0,1526,1533,1,0,0,0,1527,
-		1528,5,48,0,0,1528,1529,3,220,110,0,1529,1530,5,156,0,0,1530,1531,3,220,
-		110,0,1531,1533,1,0,0,0,1532,1518,1,0,0,0,1532,1527,1,0,0,0,1533,189,1,
-		0,0,0,1534,1536,3,228,114,0,1535,1534,1,0,0,0,1535,1536,1,0,0,0,1536,1538,
-		1,0,0,0,1537,1539,3,234,117,0,1538,1537,1,0,0,0,1539,1540,1,0,0,0,1540,
-		1538,1,0,0,0,1540,1541,1,0,0,0,1541,1563,1,0,0,0,1542,1543,5,103,0,0,1543,
-		1550,5,86,0,0,1544,1551,5,47,0,0,1545,1547,3,234,117,0,1546,1545,1,0,0,
-		0,1547,1548,1,0,0,0,1548,1546,1,0,0,0,1548,1549,1,0,0,0,1549,1551,1,0,
-		0,0,1550,1544,1,0,0,0,1550,1546,1,0,0,0,1551,1564,1,0,0,0,1552,1560,5,
-		129,0,0,1553,1561,5,47,0,0,1554,1558,3,220,110,0,1555,1559,3,210,105,0,
-		1556,1559,5,150,0,0,1557,1559,3,234,117,0,1558,1555,1,0,0,0,1558,1556,
-		1,0,0,0,1558,1557,1,0,0,0,1559,1561,1,0,0,0,1560,1553,1,0,0,0,1560,1554,
-		1,0,0,0,1561,1564,1,0,0,0,1562,1564,5,93,0,0,1563,1542,1,0,0,0,1563,1552,
-		1,0,0,0,1563,1562,1,0,0,0,1563,1564,1,0,0,0,1564,191,1,0,0,0,1565,1566,
-		5,27,0,0,1566,1597,3,194,97,0,1567,1577,5,40,0,0,1568,1569,5,73,0,0,1569,
-		1570,7,14,0,0,1570,1578,3,214,107,0,1571,1575,3,214,107,0,1572,1573,5,
-		5,0,0,1573,1574,5,167,0,0,1574,1576,3,214,107,0,1575,1572,1,0,0,0,1575,
-		1576,1,0,0,0,1576,1578,1,0,0,0,1577,1568,1,0,0,0,1577,1571,1,0,0,0,1578,
-		1598,1,0,0,0,1579,1582,7,8,0,0,1580,1581,5,73,0,0,1581,1583,7,14,0,0,1582,
-		1580,1,0,0,0,1582,1583,1,0,0,0,1583,1584,1,0,0,0,1584,1598,3,194,97,0,
-		1585,1587,7,15,0,0,1586,1588,5,98,0,0,1587,1586,1,0,0,0,1587,1588,1,0,
-		0,0,1588,1595,1,0,0,0,1589,1590,5,103,0,0,1590,1591,5,48,0,0,1591,1592,
-		3,220,110,0,1592,1593,5,156,0,0,1593,1594,3,220,110,0,1594,1596,1,0,0,
-		0,1595,1589,1,0,0,0,1595,1596,1,0,0,0,1596,1598,1,0,0,0,1597,1567,1,0,
-		0,0,1597,1579,1,0,0,0,1597,1585,1,0,0,0,1598,193,1,0,0,0,1599,1616,3,214,
-		107,0,1600,1602,5,97,0,0,1601,1600,1,0,0,0,1601,1602,1,0,0,0,1602,1607,
-		1,0,0,0,1603,1605,5,177,0,0,1604,1606,5,177,0,0,1605,1604,1,0,0,0,1605,
-		1606,1,0,0,0,1606,1608,1,0,0,0,1607,1603,1,0,0,0,1607,1608,1,0,0,0,1608,
-		1609,1,0,0,0,1609,1613,7,3,0,0,1610,1612,3,196,98,0,1611,1610,1,0,0,0,
-		1612,1615,1,0,0,0,1613,1611,1,0,0,0,1613,1614,1,0,0,0,1614,1617,1,0,0,
-		0,1615,1613,1,0,0,0,1616,1601,1,0,0,0,1616,1617,1,0,0,0,1617,195,1,0,0,
-		0,1618,1619,3,226,113,0,1619,1621,3,224,112,0,1620,1622,7,3,0,0,1621,1620,
-		1,0,0,0,1621,1622,1,0,0,0,1622,197,1,0,0,0,1623,1624,5,10,0,0,1624,1629,
-		3,200,100,0,1625,1626,5,5,0,0,1626,1628,3,200,100,0,1627,1625,1,0,0,0,
-		1628,1631,1,0,0,0,1629,1627,1,0,0,0,1629,1630,1,0,0,0,1630,1637,1,0,0,
-		0,1631,1629,1,0,0,0,1632,1633,5,168,0,0,1633,1634,5,159,0,0,1634,1638,
-		7,2,0,0,1635,1636,5,166,0,0,1636,1638,5,79,0,0,1637,1632,1,0,0,0,1637,
-		1635,1,0,0,0,1637,1638,1,0,0,0,1638,199,1,0,0,0,1639,1646,3,220,110,0,
-		1640,1642,3,234,117,0,1641,1640,1,0,0,0,1642,1643,1,0,0,0,1643,1641,1,
-		0,0,0,1643,1644,1,0,0,0,1644,1647,1,0,0,0,1645,1647,5,150,0,0,1646,1641,
-		1,0,0,0,1646,1645,1,0,0,0,1646,1647,1,0,0,0,1647,201,1,0,0,0,1648,1649,
-		5,21,0,0,1649,1655,5,89,0,0,1650,1652,3,234,117,0,1651,1653,5,88,0,0,1652,
-		1651,1,0,0,0,1652,1653,1,0,0,0,1653,1655,1,0,0,0,1654,1648,1,0,0,0,1654,
-		1650,1,0,0,0,1655,203,1,0,0,0,1656,1657,7,16,0,0,1657,205,1,0,0,0,1658,
-		1659,7,17,0,0,1659,207,1,0,0,0,1660,1662,3,234,117,0,1661,1660,1,0,0,0,
-		1662,1663,1,0,0,0,1663,1661,1,0,0,0,1663,1664,1,0,0,0,1664,209,1,0,0,0,
-		1665,1666,7,18,0,0,1666,211,1,0,0,0,1667,1668,7,19,0,0,1668,213,1,0,0,
-		0,1669,1673,3,218,109,0,1670,1672,3,216,108,0,1671,1670,1,0,0,0,1672,1675,
-		1,0,0,0,1673,1671,1,0,0,0,1673,1674,1,0,0,0,1674,215,1,0,0,0,1675,1673,
-		1,0,0,0,1676,1677,3,226,113,0,1677,1678,3,218,109,0,1678,217,1,0,0,0,1679,
-		1681,3,228,114,0,1680,1682,3,232,116,0,1681,1680,1,0,0,0,1681,1682,1,0,
-		0,0,1682,1689,1,0,0,0,1683,1689,3,234,117,0,1684,1685,5,8,0,0,1685,1686,
-		3,214,107,0,1686,1687,5,9,0,0,1687,1689,1,0,0,0,1688,1679,1,0,0,0,1688,
-		1683,1,0,0,0,1688,1684,1,0,0,0,1689,219,1,0,0,0,1690,1694,3,224,112,0,
-		1691,1693,3,222,111,0,1692,1691,1,0,0,0,1693,1696,1,0,0,0,1694,1692,1,
-		0,0,0,1694,1695,1,0,0,0,1695,221,1,0,0,0,1696,1694,1,0,0,0,1697,1698,3,
-		226,113,0,1698,1699,3,224,112,0,1699,223,1,0,0,0,1700,1707,3,228,114,0,
-		1701,1707,3,234,117,0,1702,1703,5,8,0,0,1703,1704,3,220,110,0,1704,1705,
-		5,9,0,0,1705,1707,1,0,0,0,1706,1700,1,0,0,0,1706,1701,1,0,0,0,1706,1702,
-		1,0,0,0,1707,225,1,0,0,0,1708,1709,7,20,0,0,1709,227,1,0,0,0,1710,1722,
-		3,230,115,0,1711,1712,5,8,0,0,1712,1717,3,230,115,0,1713,1714,5,5,0,0,
-		1714,1716,3,230,115,0,1715,1713,1,0,0,0,1716,1719,1,0,0,0,1717,1715,1,
-		0,0,0,1717,1718,1,0,0,0,1718,1720,1,0,0,0,1719,1717,1,0,0,0,1720,1721,
-		5,9,0,0,1721,1723,1,0,0,0,1722,1711,1,0,0,0,1722,1723,1,0,0,0,1723,229,
-		1,0,0,0,1724,1726,5,178,0,0,1725,1727,5,179,0,0,1726,1725,1,0,0,0,1726,
-		1727,1,0,0,0,1727,1730,1,0,0,0,1728,1730,5,179,0,0,1729,1724,1,0,0,0,1729,
-		1728,1,0,0,0,1730,231,1,0,0,0,1731,1732,7,21,0,0,1732,233,1,0,0,0,1733,
-		1734,7,22,0,0,1734,235,1,0,0,0,220,291,306,317,325,327,343,349,358,360,
-		372,388,398,407,413,425,442,444,450,459,467,474,484,493,499,517,528,542,
-		548,556,564,567,569,577,582,590,597,600,610,613,616,626,634,642,649,656,
-		665,668,673,677,682,688,695,713,715,718,723,735,739,753,762,781,796,799,
-		804,811,817,822,824,831,842,845,849,858,862,873,880,884,890,893,896,901,
-		905,909,918,920,924,927,930,932,949,955,959,963,966,973,981,983,985,992,
-		999,1001,1007,1013,1018,1023,1030,1032,1034,1045,1047,1057,1059,1069,1078,
-		1080,1082,1085,1093,1102,1117,1124,1131,1135,1141,1145,1158,1164,1169,
-		1179,1182,1197,1201,1205,1211,1220,1226,1236,1238,1240,1248,1252,1255,
-		1262,1269,1274,1281,1283,1288,1291,1296,1302,1309,1314,1321,1326,1337,
-		1344,1348,1360,1366,1377,1385,1395,1401,1405,1412,1418,1424,1430,1432,
-		1434,1440,1446,1453,1458,1474,1478,1483,1492,1498,1506,1514,1518,1525,
-		1532,1535,1540,1548,1550,1558,1560,1563,1575,1577,1582,1587,1595,1597,
-		1601,1605,1607,1613,1616,1621,1629,1637,1643,1646,1652,1654,1663,1673,
-		1681,1688,1694,1706,1717,1722,1726,1729
+		29,3,29,511,8,29,1,29,1,29,1,29,1,29,1,29,1,29,1,29,1,29,3,29,521,8,29,
+		1,30,1,30,1,30,1,30,1,30,1,30,1,30,5,30,530,8,30,10,30,12,30,533,9,30,
+		1,31,1,31,1,31,1,31,1,32,1,32,1,32,1,32,1,32,1,32,1,32,3,32,546,8,32,1,
+		32,1,32,1,32,1,32,3,32,552,8,32,1,33,1,33,1,33,1,34,1,34,1,34,3,34,560,
+		8,34,1,35,1,35,1,35,1,35,1,35,1,35,3,35,568,8,35,1,35,3,35,571,8,35,3,
+		35,573,8,35,1,35,1,35,1,35,1,35,1,35,1,35,3,35,581,8,35,1,36,1,36,1,36,
+		3,36,586,8,36,1,36,1,36,1,36,1,36,1,36,1,36,3,36,594,8,36,1,37,1,37,1,
+		38,1,38,1,38,3,38,601,8,38,1,38,3,38,604,8,38,1,38,1,38,1,38,1,39,1,39,
+		1,39,1,39,1,39,3,39,614,8,39,1,39,3,39,617,8,39,1,39,3,39,620,8,39,1,40,
+		1,40,1,40,1,40,1,40,1,40,1,40,1,40,3,40,630,8,40,1,40,1,40,1,40,1,40,1,
+		40,1,40,3,40,638,8,40,1,40,1,40,1,40,1,40,5,40,644,8,40,10,40,12,40,647,
+		9,40,1,40,1,40,1,40,1,40,3,40,653,8,40,1,40,1,40,1,40,5,40,658,8,40,10,
+		40,12,40,661,9,40,1,40,1,40,1,40,1,40,5,40,667,8,40,10,40,12,40,670,9,
+		40,3,40,672,8,40,1,41,4,41,675,8,41,11,41,12,41,676,1,42,1,42,3,42,681,
+		8,42,1,43,4,43,684,8,43,11,43,12,43,685,1,43,1,43,5,43,690,8,43,10,43,
+		12,43,693,9,43,1,44,1,44,1,44,1,44,3,44,699,8,44,1,45,1,45,1,45,1,45,1,
+		45,1,45,1,45,1,45,1,45,1,45,1,45,1,45,1,45,1,45,1,45,1,45,3,45,717,8,45,
+		3,45,719,8,45,1,45,3,45,722,8,45,1,46,1,46,1,46,3,46,727,8,46,1,47,1,47,
+		1,47,1,47,1,47,1,47,1,47,1,47,1,47,1,47,3,47,739,8,47,1,47,1,47,3,47,743,
+		8,47,1,48,1,48,1,48,1,48,1,48,1,49,1,49,1,49,1,49,1,49,5,49,755,8,49,10,
+		49,12,49,758,9,49,1,50,1,50,1,50,1,50,1,50,1,50,3,50,766,8,50,1,51,1,51,
+		1,51,1,52,1,52,1,52,1,52,1,53,1,53,1,53,1,54,1,54,1,54,1,54,1,54,5,54,
+		783,8,54,10,54,12,54,786,9,54,1,55,1,55,1,55,1,55,1,56,1,56,1,56,1,56,
+		1,56,1,56,1,57,1,57,3,57,800,8,57,1,57,3,57,803,8,57,1,57,1,57,1,57,3,
+		57,808,8,57,1,58,1,58,1,58,1,58,1,58,3,58,815,8,58,1,58,1,58,1,58,1,58,
+		3,58,821,8,58,1,58,1,58,1,58,3,58,826,8,58,3,58,828,8,58,1,59,1,59,1,59,
+		5,59,833,8,59,10,59,12,59,836,9,59,1,60,1,60,1,60,1,60,1,60,1,60,1,60,
+		1,60,3,60,846,8,60,1,60,3,60,849,8,60,1,60,1,60,3,60,853,8,60,1,60,1,60,
+		1,60,1,60,1,60,1,60,1,60,3,60,862,8,60,1,60,1,60,3,60,866,8,60,1,60,1,
+		60,1,60,1,60,1,60,1,60,1,60,1,60,1,60,3,60,877,8,60,1,60,1,60,1,60,1,60,
+		1,60,3,60,884,8,60,1,60,1,60,3,60,888,8,60,1,60,1,60,4,60,892,8,60,11,
+		60,12,60,893,1,60,3,60,897,8,60,1,60,3,60,900,8,60,1,60,4,60,903,8,60,
+		11,60,12,60,904,1,60,1,60,3,60,909,8,60,1,60,1,60,3,60,913,8,60,1,60,1,
+		60,1,60,1,60,1,60,4,60,920,8,60,11,60,12,60,921,3,60,924,8,60,1,60,1,60,
+		3,60,928,8,60,1,60,3,60,931,8,60,1,60,3,60,934,8,60,3,60,936,8,60,1,61,
+		1,61,1,61,1,61,1,61,1,61,1,61,1,61,1,62,1,62,1,62,1,62,1,63,4,63,951,8,
+		63,11,63,12,63,952,1,63,1,63,5,63,957,8,63,10,63,12,63,960,9,63,1,63,3,
+		63,963,8,63,1,64,1,64,3,64,967,8,64,1,64,3,64,970,8,64,1,65,1,65,1,65,
+		1,65,1,65,3,65,977,8,65,1,65,1,65,1,65,1,65,1,65,1,65,3,65,985,8,65,3,
+		65,987,8,65,3,65,989,8,65,1,66,1,66,1,66,5,66,994,8,66,10,66,12,66,997,
+		9,66,1,66,1,66,4,66,1001,8,66,11,66,12,66,1002,3,66,1005,8,66,1,66,1,66,
+		1,66,1,66,3,66,1011,8,66,1,66,1,66,5,66,1015,8,66,10,66,12,66,1018,9,66,
+		1,66,1,66,3,66,1022,8,66,1,66,4,66,1025,8,66,11,66,12,66,1026,1,66,1,66,
+		1,66,4,66,1032,8,66,11,66,12,66,1033,3,66,1036,8,66,3,66,1038,8,66,1,66,
+		1,66,1,66,1,66,1,66,1,66,1,66,1,66,1,66,3,66,1049,8,66,3,66,1051,8,66,
+		1,66,1,66,1,66,1,66,1,66,1,66,4,66,1059,8,66,11,66,12,66,1060,3,66,1063,
+		8,66,1,67,1,67,1,67,1,67,1,67,1,67,1,67,1,67,3,67,1073,8,67,1,67,1,67,
+		1,67,1,67,1,67,1,67,1,67,3,67,1082,8,67,3,67,1084,8,67,3,67,1086,8,67,
+		1,67,3,67,1089,8,67,1,68,1,68,1,68,1,68,5,68,1095,8,68,10,68,12,68,1098,
+		9,68,1,68,1,68,1,68,1,69,1,69,1,69,3,69,1106,8,69,1,70,1,70,1,70,1,70,
+		1,70,1,70,1,70,1,70,1,70,1,70,1,70,1,70,1,70,3,70,1121,8,70,1,71,1,71,
+		1,71,1,71,1,71,3,71,1128,8,71,1,71,1,71,1,71,1,71,1,71,3,71,1135,8,71,
+		1,71,1,71,3,71,1139,8,71,1,71,1,71,5,71,1143,8,71,10,71,12,71,1146,9,71,
+		1,71,3,71,1149,8,71,1,72,1,72,1,72,1,72,1,72,1,72,1,72,1,72,1,72,1,72,
+		1,72,3,72,1162,8,72,1,73,1,73,1,73,1,73,3,73,1168,8,73,1,73,1,73,1,73,
+		3,73,1173,8,73,1,74,1,74,1,74,1,74,1,74,1,74,1,74,1,74,3,74,1183,8,74,
+		1,74,3,74,1186,8,74,1,75,1,75,1,75,1,75,1,75,1,75,1,75,1,75,1,75,1,75,
+		1,75,1,75,1,75,3,75,1201,8,75,1,75,1,75,3,75,1205,8,75,1,75,1,75,3,75,
+		1209,8,75,1,75,1,75,5,75,1213,8,75,10,75,12,75,1216,9,75,1,75,1,75,1,75,
+		1,75,1,75,1,75,3,75,1224,8,75,1,75,1,75,5,75,1228,8,75,10,75,12,75,1231,
+		9,75,1,75,1,75,1,75,1,75,1,75,1,75,1,75,3,75,1240,8,75,3,75,1242,8,75,
+		3,75,1244,8,75,1,76,1,76,1,76,1,76,5,76,1250,8,76,10,76,12,76,1253,9,76,
+		1,76,3,76,1256,8,76,1,76,3,76,1259,8,76,1,77,1,77,1,77,1,77,1,77,3,77,
+		1266,8,77,1,77,1,77,1,77,5,77,1271,8,77,10,77,12,77,1274,9,77,1,78,1,78,
+		3,78,1278,8,78,1,78,1,78,1,78,1,78,1,78,3,78,1285,8,78,3,78,1287,8,78,
+		1,78,1,78,1,78,3,78,1292,8,78,1,78,3,78,1295,8,78,1,79,1,79,1,79,3,79,
+		1300,8,79,1,79,1,79,1,79,1,79,3,79,1306,8,79,1,79,1,79,1,79,1,79,1,79,
+		3,79,1313,8,79,1,80,1,80,1,80,3,80,1318,8,80,1,81,1,81,1,81,1,81,1,81,
+		3,81,1325,8,81,1,81,1,81,1,81,3,81,1330,8,81,1,82,1,82,1,82,1,82,1,82,
+		1,82,1,82,1,82,1,82,3,82,1341,8,82,1,83,1,83,1,83,1,83,1,83,3,83,1348,
+		8,83,1,84,1,84,3,84,1352,8,84,1,84,1,84,1,84,1,85,1,85,1,85,1,85,1,85,
+		1,85,1,85,3,85,1364,8,85,1,85,1,85,5,85,1368,8,85,10,85,12,85,1371,9,85,
+		1,86,1,86,1,86,1,86,1,86,1,86,1,86,1,86,3,86,1381,8,86,1,86,1,86,1,86,
+		1,86,1,86,1,86,3,86,1389,8,86,1,87,1,87,1,87,1,87,1,87,1,87,1,87,1,87,
+		3,87,1399,8,87,1,87,1,87,5,87,1403,8,87,10,87,12,87,1406,9,87,1,87,3,87,
+		1409,8,87,1,88,1,88,1,88,1,88,1,88,3,88,1416,8,88,1,89,1,89,4,89,1420,
+		8,89,11,89,12,89,1421,1,89,1,89,5,89,1426,8,89,10,89,12,89,1429,9,89,1,
+		89,1,89,1,89,3,89,1434,8,89,3,89,1436,8,89,3,89,1438,8,89,1,89,1,89,4,
+		89,1442,8,89,11,89,12,89,1443,1,89,1,89,5,89,1448,8,89,10,89,12,89,1451,
+		9,89,1,89,1,89,5,89,1455,8,89,10,89,12,89,1458,9,89,1,89,1,89,3,89,1462,
+		8,89,1,90,1,90,1,90,1,90,1,90,1,90,1,90,1,90,3,90,1472,8,90,1,90,1,90,
+		1,90,1,90,1,90,1,90,1,90,1,90,3,90,1482,8,90,1,90,1,90,3,90,1486,8,90,
+		1,91,4,91,1489,8,91,11,91,12,91,1490,1,92,1,92,1,92,1,92,1,92,1,92,1,92,
+		3,92,1500,8,92,1,92,1,92,1,92,1,92,3,92,1506,8,92,1,92,1,92,1,92,1,92,
+		1,92,1,92,3,92,1514,8,92,1,93,1,93,1,93,1,93,1,93,1,93,3,93,1522,8,93,
+		1,94,1,94,3,94,1526,8,94,1,94,1,94,1,94,1,94,1,94,3,94,1533,8,94,1,94,
+		1,94,1,94,1,94,1,94,3,94,1540,8,94,1,95,3,95,1543,8,95,1,95,4,95,1546,
+		8,95,11,95,12,95,1547,1,95,1,95,1,95,1,95,4,95,1554,8,95,11,95,12,95,1555,
+		3,95,1558,8,95,1,95,1,95,1,95,1,95,1,95,1,95,3,95,1566,8,95,3,95,1568,
+		8,95,1,95,3,95,1571,8,95,1,96,1,96,1,96,1,96,1,96,1,96,1,96,1,96,1,96,
+		1,96,3,96,1583,8,96,3,96,1585,8,96,1,96,1,96,1,96,3,96,1590,8,96,1,96,
+		1,96,1,96,3,96,1595,8,96,1,96,1,96,1,96,1,96,1,96,1,96,3,96,1603,8,96,
+		3,96,1605,8,96,1,97,1,97,3,97,1609,8,97,1,97,1,97,3,97,1613,8,97,3,97,
+		1615,8,97,1,97,1,97,5,97,1619,8,97,10,97,12,97,1622,9,97,3,97,1624,8,97,
+		1,98,1,98,1,98,3,98,1629,8,98,1,99,1,99,1,99,1,99,5,99,1635,8,99,10,99,
+		12,99,1638,9,99,1,99,1,99,1,99,1,99,1,99,3,99,1645,8,99,1,100,1,100,4,
+		100,1649,8,100,11,100,12,100,1650,1,100,3,100,1654,8,100,1,101,1,101,1,
+		101,1,101,3,101,1660,8,101,3,101,1662,8,101,1,102,1,102,1,103,1,103,1,
+		104,4,104,1669,8,104,11,104,12,104,1670,1,105,1,105,1,106,1,106,1,107,
+		1,107,5,107,1679,8,107,10,107,12,107,1682,9,107,1,108,1,108,1,108,1,109,
+		1,109,3,109,1689,8,109,1,109,1,109,1,109,1,109,1,109,3,109,1696,8,109,
+		1,110,1,110,5,110,1700,8,110,10,110,12,110,1703,9,110,1,111,1,111,1,111,
+		1,112,1,112,1,112,1,112,1,112,1,112,3,112,1714,8,112,1,113,1,113,1,114,
+		1,114,1,114,1,114,1,114,5,114,1723,8,114,10,114,12,114,1726,9,114,1,114,
+		1,114,3,114,1730,8,114,1,115,1,115,3,115,1734,8,115,1,115,3,115,1737,8,
+		115,1,116,1,116,1,117,1,117,1,117,0,0,118,0,2,4,6,8,10,12,14,16,18,20,
+		22,24,26,28,30,32,34,36,38,40,42,44,46,48,50,52,54,56,58,60,62,64,66,68,
+		70,72,74,76,78,80,82,84,86,88,90,92,94,96,98,100,102,104,106,108,110,112,
+		114,116,118,120,122,124,126,128,130,132,134,136,138,140,142,144,146,148,
+		150,152,154,156,158,160,162,164,166,168,170,172,174,176,178,180,182,184,
+		186,188,190,192,194,196,198,200,202,204,206,208,210,212,214,216,218,220,
+		222,224,226,228,230,232,234,0,23,2,0,172,173,175,176,2,0,45,45,135,135,
+		2,0,22,22,78,78,2,0,48,48,150,150,2,0,172,172,175,175,2,0,101,101,165,
+		165,2,0,85,85,162,162,2,0,97,97,107,107,2,0,71,71,105,105,2,0,37,37,46,
+		46,4,0,97,97,107,107,118,118,141,141,2,0,80,80,137,137,1,0,148,149,2,0,
+		101,101,154,154,2,0,109,109,116,116,3,0,82,82,111,111,140,140,2,0,139,
+		139,170,170,2,0,83,83,104,104,1,0,47,48,2,0,54,54,150,150,2,0,11,13,15,
+		15,4,0,103,103,171,171,173,174,176,176,28,0,16,20,22,30,32,35,37,46,49,
+		64,66,68,70,70,74,74,76,76,78,82,84,92,94,96,98,101,105,105,108,128,130,
+		138,140,142,144,145,147,149,151,151,153,155,158,160,162,165,167,167,169,
+		169,172,172,175,175,177,177,1973,0,236,1,0,0,0,2,239,1,0,0,0,4,291,1,0,
+		0,0,6,293,1,0,0,0,8,296,1,0,0,0,10,299,1,0,0,0,12,306,1,0,0,0,14,308,1,
+		0,0,0,16,311,1,0,0,0,18,327,1,0,0,0,20,329,1,0,0,0,22,332,1,0,0,0,24,335,
+		1,0,0,0,26,338,1,0,0,0,28,340,1,0,0,0,30,360,1,0,0,0,32,362,1,0,0,0,34,
+		366,1,0,0,0,36,390,1,0,0,0,38,393,1,0,0,0,40,425,1,0,0,0,42,427,1,0,0,
+		0,44,432,1,0,0,0,46,453,1,0,0,0,48,461,1,0,0,0,50,469,1,0,0,0,52,476,1,
+		0,0,0,54,493,1,0,0,0,56,495,1,0,0,0,58,504,1,0,0,0,60,522,1,0,0,0,62,534,
+		1,0,0,0,64,551,1,0,0,0,66,553,1,0,0,0,68,556,1,0,0,0,70,561,1,0,0,0,72,
+		582,1,0,0,0,74,595,1,0,0,0,76,597,1,0,0,0,78,608,1,0,0,0,80,671,1,0,0,
+		0,82,674,1,0,0,0,84,680,1,0,0,0,86,683,1,0,0,0,88,698,1,0,0,0,90,700,1,
+		0,0,0,92,723,1,0,0,0,94,742,1,0,0,0,96,744,1,0,0,0,98,749,1,0,0,0,100,
+		765,1,0,0,0,102,767,1,0,0,0,104,770,1,0,0,0,106,774,1,0,0,0,108,777,1,
+		0,0,0,110,787,1,0,0,0,112,791,1,0,0,0,114,797,1,0,0,0,116,809,1,0,0,0,
+		118,829,1,0,0,0,120,935,1,0,0,0,122,937,1,0,0,0,124,945,1,0,0,0,126,962,
+		1,0,0,0,128,969,1,0,0,0,130,988,1,0,0,0,132,990,1,0,0,0,134,1064,1,0,0,
+		0,136,1090,1,0,0,0,138,1102,1,0,0,0,140,1120,1,0,0,0,142,1122,1,0,0,0,
+		144,1161,1,0,0,0,146,1163,1,0,0,0,148,1174,1,0,0,0,150,1187,1,0,0,0,152,
+		1255,1,0,0,0,154,1265,1,0,0,0,156,1286,1,0,0,0,158,1312,1,0,0,0,160,1317,
+		1,0,0,0,162,1319,1,0,0,0,164,1331,1,0,0,0,166,1347,1,0,0,0,168,1351,1,
+		0,0,0,170,1356,1,0,0,0,172,1388,1,0,0,0,174,1390,1,0,0,0,176,1415,1,0,
+		0,0,178,1417,1,0,0,0,180,1463,1,0,0,0,182,1488,1,0,0,0,184,1513,1,0,0,
+		0,186,1521,1,0,0,0,188,1539,1,0,0,0,190,1542,1,0,0,0,192,1572,1,0,0,0,
+		194,1606,1,0,0,0,196,1625,1,0,0,0,198,1630,1,0,0,0,200,1646,1,0,0,0,202,
+		1661,1,0,0,0,204,1663,1,0,0,0,206,1665,1,0,0,0,208,1668,1,0,0,0,210,1672,
+		1,0,0,0,212,1674,1,0,0,0,214,1676,1,0,0,0,216,1683,1,0,0,0,218,1695,1,
+		0,0,0,220,1697,1,0,0,0,222,1704,1,0,0,0,224,1713,1,0,0,0,226,1715,1,0,
+		0,0,228,1717,1,0,0,0,230,1736,1,0,0,0,232,1738,1,0,0,0,234,1740,1,0,0,
+		0,236,237,3,4,2,0,237,238,5,0,0,1,238,1,1,0,0,0,239,240,3,198,99,0,240,
+		241,5,0,0,1,241,3,1,0,0,0,242,292,3,6,3,0,243,292,3,8,4,0,244,292,3,10,
+		5,0,245,292,3,14,7,0,246,292,3,16,8,0,247,292,3,20,10,0,248,292,3,22,11,
+		0,249,292,3,24,12,0,250,292,3,26,13,0,251,292,3,28,14,0,252,292,3,32,16,
+		0,253,292,3,34,17,0,254,292,3,38,19,0,255,292,3,42,21,0,256,292,3,44,22,
+		0,257,292,3,78,39,0,258,292,3,66,33,0,259,292,3,68,34,0,260,292,3,72,36,
+		0,261,292,3,74,37,0,262,292,3,90,45,0,263,292,3,92,46,0,264,292,3,94,47,
+		0,265,292,3,96,48,0,266,292,3,98,49,0,267,292,3,102,51,0,268,292,3,104,
+		52,0,269,292,3,114,57,0,270,292,3,116,58,0,271,292,3,134,67,0,272,292,
+		3,142,71,0,273,292,3,146,73,0,274,292,3,148,74,0,275,292,3,150,75,0,276,
+		292,3,178,89,0,277,292,3,180,90,0,278,292,3,192,96,0,279,292,3,46,23,0,
+		280,292,3,174,87,0,281,292,3,106,53,0,282,292,3,108,54,0,283,292,3,112,
+		56,0,284,292,3,136,68,0,285,292,3,48,24,0,286,292,3,50,25,0,287,292,3,
+		52,26,0,288,292,3,58,29,0,289,292,3,60,30,0,290,292,3,56,28,0,291,242,
+		1,0,0,0,291,243,1,0,0,0,291,244,1,0,0,0,291,245,1,0,0,0,291,246,1,0,0,
+		0,291,247,1,0,0,0,291,248,1,0,0,0,291,249,1,0,0,0,291,250,1,0,0,0,291,
+		251,1,0,0,0,291,252,1,0,0,0,291,253,1,0,0,0,291,254,1,0,0,0,291,255,1,
+		0,0,0,291,256,1,0,0,0,291,257,1,0,0,0,291,258,1,0,0,0,291,259,1,0,0,0,
+		291,260,1,0,0,0,291,261,1,0,0,0,291,262,1,0,0,0,291,263,1,0,0,0,291,264,
+		1,0,0,0,291,265,1,0,0,0,291,266,1,0,0,0,291,267,1,0,0,0,291,268,1,0,0,
+		0,291,269,1,0,0,0,291,270,1,0,0,0,291,271,1,0,0,0,291,272,1,0,0,0,291,
+		273,1,0,0,0,291,274,1,0,0,0,291,275,1,0,0,0,291,276,1,0,0,0,291,277,1,
+		0,0,0,291,278,1,0,0,0,291,279,1,0,0,0,291,280,1,0,0,0,291,281,1,0,0,0,
+		291,282,1,0,0,0,291,283,1,0,0,0,291,284,1,0,0,0,291,285,1,0,0,0,291,286,
+		1,0,0,0,291,287,1,0,0,0,291,288,1,0,0,0,291,289,1,0,0,0,291,290,1,0,0,
+		0,292,5,1,0,0,0,293,294,5,41,0,0,294,295,3,230,115,0,295,7,1,0,0,0,296,
+		297,5,43,0,0,297,298,5,182,0,0,298,9,1,0,0,0,299,300,5,61,0,0,300,301,
+		3,12,6,0,301,11,1,0,0,0,302,307,5,178,0,0,303,307,5,181,0,0,304,307,5,
+		182,0,0,305,307,3,234,117,0,306,302,1,0,0,0,306,303,1,0,0,0,306,304,1,
+		0,0,0,306,305,1,0,0,0,307,13,1,0,0,0,308,309,5,58,0,0,309,310,3,234,117,
+		0,310,15,1,0,0,0,311,312,5,51,0,0,312,317,3,18,9,0,313,314,5,5,0,0,314,
+		316,3,18,9,0,315,313,1,0,0,0,316,319,1,0,0,0,317,315,1,0,0,0,317,318,1,
+		0,0,0,318,17,1,0,0,0,319,317,1,0,0,0,320,328,3,234,117,0,321,328,5,182,
+		0,0,322,325,5,178,0,0,323,326,3,234,117,0,324,326,5,15,0,0,325,323,1,0,
+		0,0,325,324,1,0,0,0,325,326,1,0,0,0,326,328,1,0,0,0,327,320,1,0,0,0,327,
+		321,1,0,0,0,327,322,1,0,0,0,328,19,1,0,0,0,329,330,5,52,0,0,330,331,5,
+		182,0,0,331,21,1,0,0,0,332,333,5,42,0,0,333,334,5,182,0,0,334,23,1,0,0,
+		0,335,336,5,62,0,0,336,337,3,234,117,0,337,25,1,0,0,0,338,339,5,3,0,0,
+		339,27,1,0,0,0,340,341,5,64,0,0,341,343,3,234,117,0,342,344,5,182,0,0,
+		343,342,1,0,0,0,343,344,1,0,0,0,344,349,1,0,0,0,345,346,5,5,0,0,346,348,
+		3,30,15,0,347,345,1,0,0,0,348,351,1,0,0,0,349,347,1,0,0,0,349,350,1,0,
+		0,0,350,29,1,0,0,0,351,349,1,0,0,0,352,353,5,164,0,0,353,361,3,230,115,
+		0,354,358,3,230,115,0,355,359,7,0,0,0,356,357,5,14,0,0,357,359,5,95,0,
+		0,358,355,1,0,0,0,358,356,1,0,0,0,359,361,1,0,0,0,360,352,1,0,0,0,360,
+		354,1,0,0,0,361,31,1,0,0,0,362,363,5,34,0,0,363,364,3,230,115,0,364,365,
+		5,174,0,0,365,33,1,0,0,0,366,367,5,33,0,0,367,368,3,208,104,0,368,369,
+		5,7,0,0,369,372,3,230,115,0,370,373,3,212,106,0,371,373,7,1,0,0,372,370,
+		1,0,0,0,372,371,1,0,0,0,373,388,1,0,0,0,374,375,5,69,0,0,375,376,3,230,
+		115,0,376,377,3,210,105,0,377,378,5,156,0,0,378,379,3,36,18,0,379,389,
+		1,0,0,0,380,381,5,156,0,0,381,382,3,36,18,0,382,383,5,5,0,0,383,384,3,
+		230,115,0,384,385,3,210,105,0,385,386,5,156,0,0,386,387,3,36,18,0,387,
+		389,1,0,0,0,388,374,1,0,0,0,388,380,1,0,0,0,389,35,1,0,0,0,390,391,3,230,
+		115,0,391,392,3,232,116,0,392,37,1,0,0,0,393,394,5,59,0,0,394,398,3,208,
+		104,0,395,396,5,5,0,0,396,397,5,118,0,0,397,399,5,47,0,0,398,395,1,0,0,
+		0,398,399,1,0,0,0,399,400,1,0,0,0,400,401,5,7,0,0,401,402,5,78,0,0,402,
+		407,3,230,115,0,403,408,5,81,0,0,404,405,5,84,0,0,405,406,5,119,0,0,406,
+		408,5,24,0,0,407,403,1,0,0,0,407,404,1,0,0,0,407,408,1,0,0,0,408,413,1,
+		0,0,0,409,410,5,5,0,0,410,412,3,40,20,0,411,409,1,0,0,0,412,415,1,0,0,
+		0,413,411,1,0,0,0,413,414,1,0,0,0,414,39,1,0,0,0,415,413,1,0,0,0,416,417,
+		5,97,0,0,417,418,5,54,0,0,418,419,5,103,0,0,419,420,5,180,0,0,420,426,
+		7,2,0,0,421,422,5,119,0,0,422,423,5,103,0,0,423,424,5,152,0,0,424,426,
+		5,99,0,0,425,416,1,0,0,0,425,421,1,0,0,0,426,41,1,0,0,0,427,428,5,40,0,
+		0,428,429,3,234,117,0,429,430,5,105,0,0,430,431,3,214,107,0,431,43,1,0,
+		0,0,432,433,5,24,0,0,433,434,3,234,117,0,434,444,5,105,0,0,435,436,7,3,
+		0,0,436,437,5,31,0,0,437,445,3,214,107,0,438,442,3,214,107,0,439,440,7,
+		3,0,0,440,441,5,31,0,0,441,443,3,214,107,0,442,439,1,0,0,0,442,443,1,0,
+		0,0,443,445,1,0,0,0,444,435,1,0,0,0,444,438,1,0,0,0,445,450,1,0,0,0,446,
+		447,5,5,0,0,447,449,3,64,32,0,448,446,1,0,0,0,449,452,1,0,0,0,450,448,
+		1,0,0,0,450,451,1,0,0,0,451,45,1,0,0,0,452,450,1,0,0,0,453,459,5,23,0,
+		0,454,455,5,168,0,0,455,456,5,159,0,0,456,460,7,2,0,0,457,458,5,166,0,
+		0,458,460,5,79,0,0,459,454,1,0,0,0,459,457,1,0,0,0,460,47,1,0,0,0,461,
+		467,5,20,0,0,462,463,3,234,117,0,463,464,5,5,0,0,464,465,3,232,116,0,465,
+		468,1,0,0,0,466,468,5,182,0,0,467,462,1,0,0,0,467,466,1,0,0,0,468,49,1,
+		0,0,0,469,470,5,26,0,0,470,471,3,234,117,0,471,472,5,105,0,0,472,474,3,
+		214,107,0,473,475,5,110,0,0,474,473,1,0,0,0,474,475,1,0,0,0,475,51,1,0,
+		0,0,476,477,5,29,0,0,477,478,3,234,117,0,478,479,5,105,0,0,479,484,3,194,
+		97,0,480,481,5,5,0,0,481,483,3,54,27,0,482,480,1,0,0,0,483,486,1,0,0,0,
+		484,482,1,0,0,0,484,485,1,0,0,0,485,53,1,0,0,0,486,484,1,0,0,0,487,494,
+		5,125,0,0,488,489,5,151,0,0,489,490,5,77,0,0,490,491,3,230,115,0,491,492,
+		5,14,0,0,492,494,1,0,0,0,493,487,1,0,0,0,493,488,1,0,0,0,494,55,1,0,0,
+		0,495,496,5,16,0,0,496,499,3,234,117,0,497,498,5,121,0,0,498,500,3,234,
+		117,0,499,497,1,0,0,0,499,500,1,0,0,0,500,501,1,0,0,0,501,502,5,7,0,0,
+		502,503,5,182,0,0,503,57,1,0,0,0,504,505,5,57,0,0,505,506,3,208,104,0,
+		506,507,5,7,0,0,507,510,3,230,115,0,508,511,3,212,106,0,509,511,7,1,0,
+		0,510,508,1,0,0,0,510,509,1,0,0,0,511,512,1,0,0,0,512,513,5,69,0,0,513,
+		514,3,230,115,0,514,515,3,210,105,0,515,516,5,163,0,0,516,517,3,230,115,
+		0,517,520,7,4,0,0,518,519,5,5,0,0,519,521,3,234,117,0,520,518,1,0,0,0,
+		520,521,1,0,0,0,521,59,1,0,0,0,522,523,5,38,0,0,523,524,3,18,9,0,524,525,
+		5,7,0,0,525,526,3,234,117,0,526,531,3,62,31,0,527,528,5,5,0,0,528,530,
+		3,62,31,0,529,527,1,0,0,0,530,533,1,0,0,0,531,529,1,0,0,0,531,532,1,0,
+		0,0,532,61,1,0,0,0,533,531,1,0,0,0,534,535,3,230,115,0,535,536,3,232,116,
+		0,536,537,7,5,0,0,537,63,1,0,0,0,538,552,5,120,0,0,539,552,5,92,0,0,540,
+		541,5,117,0,0,541,542,5,121,0,0,542,545,3,224,112,0,543,544,5,11,0,0,544,
+		546,3,224,112,0,545,543,1,0,0,0,545,546,1,0,0,0,546,552,1,0,0,0,547,548,
+		5,138,0,0,548,552,7,6,0,0,549,550,5,167,0,0,550,552,3,214,107,0,551,538,
+		1,0,0,0,551,539,1,0,0,0,551,540,1,0,0,0,551,547,1,0,0,0,551,549,1,0,0,
+		0,552,65,1,0,0,0,553,554,5,60,0,0,554,555,5,182,0,0,555,67,1,0,0,0,556,
+		559,5,54,0,0,557,560,3,70,35,0,558,560,3,76,38,0,559,557,1,0,0,0,559,558,
+		1,0,0,0,560,69,1,0,0,0,561,562,5,43,0,0,562,572,3,234,117,0,563,564,5,
+		32,0,0,564,567,5,131,0,0,565,566,5,103,0,0,566,568,3,234,117,0,567,565,
+		1,0,0,0,567,568,1,0,0,0,568,570,1,0,0,0,569,571,5,5,0,0,570,569,1,0,0,
+		0,570,571,1,0,0,0,571,573,1,0,0,0,572,563,1,0,0,0,572,573,1,0,0,0,573,
+		574,1,0,0,0,574,575,5,128,0,0,575,576,5,117,0,0,576,577,5,121,0,0,577,
+		580,3,230,115,0,578,579,5,11,0,0,579,581,3,230,115,0,580,578,1,0,0,0,580,
+		581,1,0,0,0,581,71,1,0,0,0,582,585,5,35,0,0,583,586,5,182,0,0,584,586,
+		7,7,0,0,585,583,1,0,0,0,585,584,1,0,0,0,586,587,1,0,0,0,587,593,5,105,
+		0,0,588,589,5,8,0,0,589,590,3,118,59,0,590,591,5,9,0,0,591,594,1,0,0,0,
+		592,594,3,234,117,0,593,588,1,0,0,0,593,592,1,0,0,0,594,73,1,0,0,0,595,
+		596,5,4,0,0,596,75,1,0,0,0,597,600,5,177,0,0,598,599,5,121,0,0,599,601,
+		5,177,0,0,600,598,1,0,0,0,600,601,1,0,0,0,601,603,1,0,0,0,602,604,5,182,
+		0,0,603,602,1,0,0,0,603,604,1,0,0,0,604,605,1,0,0,0,605,606,5,105,0,0,
+		606,607,3,118,59,0,607,77,1,0,0,0,608,609,5,44,0,0,609,613,3,234,117,0,
+		610,611,5,5,0,0,611,612,5,113,0,0,612,614,5,178,0,0,613,610,1,0,0,0,613,
+		614,1,0,0,0,614,616,1,0,0,0,615,617,3,80,40,0,616,615,1,0,0,0,616,617,
+		1,0,0,0,617,619,1,0,0,0,618,620,3,198,99,0,619,618,1,0,0,0,619,620,1,0,
+		0,0,620,79,1,0,0,0,621,622,5,32,0,0,622,623,3,234,117,0,623,624,5,7,0,
+		0,624,629,3,220,110,0,625,626,3,212,106,0,626,627,5,73,0,0,627,628,3,202,
+		101,0,628,630,1,0,0,0,629,625,1,0,0,0,629,630,1,0,0,0,630,672,1,0,0,0,
+		631,632,5,105,0,0,632,633,3,234,117,0,633,637,5,114,0,0,634,635,5,5,0,
+		0,635,636,5,158,0,0,636,638,5,128,0,0,637,634,1,0,0,0,637,638,1,0,0,0,
+		638,672,1,0,0,0,639,640,5,65,0,0,640,645,3,82,41,0,641,642,5,5,0,0,642,
+		644,3,82,41,0,643,641,1,0,0,0,644,647,1,0,0,0,645,643,1,0,0,0,645,646,
+		1,0,0,0,646,672,1,0,0,0,647,645,1,0,0,0,648,649,5,130,0,0,649,652,5,162,
+		0,0,650,653,5,68,0,0,651,653,5,72,0,0,652,650,1,0,0,0,652,651,1,0,0,0,
+		653,654,1,0,0,0,654,659,3,86,43,0,655,656,5,69,0,0,656,658,3,86,43,0,657,
+		655,1,0,0,0,658,661,1,0,0,0,659,657,1,0,0,0,659,660,1,0,0,0,660,662,1,
+		0,0,0,661,659,1,0,0,0,662,663,5,7,0,0,663,668,3,190,95,0,664,665,5,5,0,
+		0,665,667,3,190,95,0,666,664,1,0,0,0,667,670,1,0,0,0,668,666,1,0,0,0,668,
+		669,1,0,0,0,669,672,1,0,0,0,670,668,1,0,0,0,671,621,1,0,0,0,671,631,1,
+		0,0,0,671,639,1,0,0,0,671,648,1,0,0,0,672,81,1,0,0,0,673,675,3,84,42,0,
+		674,673,1,0,0,0,675,676,1,0,0,0,676,674,1,0,0,0,676,677,1,0,0,0,677,83,
+		1,0,0,0,678,681,3,234,117,0,679,681,5,97,0,0,680,678,1,0,0,0,680,679,1,
+		0,0,0,681,85,1,0,0,0,682,684,3,186,93,0,683,682,1,0,0,0,684,685,1,0,0,
+		0,685,683,1,0,0,0,685,686,1,0,0,0,686,691,1,0,0,0,687,688,5,5,0,0,688,
+		690,3,88,44,0,689,687,1,0,0,0,690,693,1,0,0,0,691,689,1,0,0,0,691,692,
+		1,0,0,0,692,87,1,0,0,0,693,691,1,0,0,0,694,699,3,188,94,0,695,696,3,204,
+		102,0,696,697,5,96,0,0,697,699,1,0,0,0,698,694,1,0,0,0,698,695,1,0,0,0,
+		699,89,1,0,0,0,700,701,5,18,0,0,701,718,5,166,0,0,702,703,5,21,0,0,703,
+		704,5,142,0,0,704,705,5,121,0,0,705,706,3,220,110,0,706,707,3,212,106,
+		0,707,719,1,0,0,0,708,716,3,220,110,0,709,717,3,212,106,0,710,711,5,121,
+		0,0,711,712,3,220,110,0,712,713,5,79,0,0,713,717,1,0,0,0,714,715,5,99,
+		0,0,715,717,3,208,104,0,716,709,1,0,0,0,716,710,1,0,0,0,716,714,1,0,0,
+		0,716,717,1,0,0,0,717,719,1,0,0,0,718,702,1,0,0,0,718,708,1,0,0,0,719,
+		721,1,0,0,0,720,722,3,198,99,0,721,720,1,0,0,0,721,722,1,0,0,0,722,91,
+		1,0,0,0,723,724,5,22,0,0,724,726,3,220,110,0,725,727,3,198,99,0,726,725,
+		1,0,0,0,726,727,1,0,0,0,727,93,1,0,0,0,728,729,5,32,0,0,729,730,5,100,
+		0,0,730,731,3,202,101,0,731,732,7,8,0,0,732,733,3,234,117,0,733,743,1,
+		0,0,0,734,735,5,21,0,0,735,739,5,89,0,0,736,737,7,9,0,0,737,739,5,88,0,
+		0,738,734,1,0,0,0,738,736,1,0,0,0,739,740,1,0,0,0,740,741,7,8,0,0,741,
+		743,3,234,117,0,742,728,1,0,0,0,742,738,1,0,0,0,743,95,1,0,0,0,744,745,
+		5,39,0,0,745,746,5,118,0,0,746,747,5,47,0,0,747,748,3,234,117,0,748,97,
+		1,0,0,0,749,750,5,25,0,0,750,751,5,7,0,0,751,756,3,100,50,0,752,753,5,
+		5,0,0,753,755,3,100,50,0,754,752,1,0,0,0,755,758,1,0,0,0,756,754,1,0,0,
+		0,756,757,1,0,0,0,757,99,1,0,0,0,758,756,1,0,0,0,759,760,5,143,0,0,760,
+		766,3,220,110,0,761,762,3,220,110,0,762,763,5,31,0,0,763,764,3,234,117,
+		0,764,766,1,0,0,0,765,759,1,0,0,0,765,761,1,0,0,0,766,101,1,0,0,0,767,
+		768,5,28,0,0,768,769,5,122,0,0,769,103,1,0,0,0,770,771,5,63,0,0,771,772,
+		5,103,0,0,772,773,5,91,0,0,773,105,1,0,0,0,774,775,5,166,0,0,775,776,3,
+		234,117,0,776,107,1,0,0,0,777,778,5,56,0,0,778,779,5,71,0,0,779,784,3,
+		110,55,0,780,781,5,5,0,0,781,783,3,110,55,0,782,780,1,0,0,0,783,786,1,
+		0,0,0,784,782,1,0,0,0,784,785,1,0,0,0,785,109,1,0,0,0,786,784,1,0,0,0,
+		787,788,3,234,117,0,788,789,3,220,110,0,789,790,3,210,105,0,790,111,1,
+		0,0,0,791,792,5,30,0,0,792,793,5,73,0,0,793,794,5,116,0,0,794,795,3,230,
+		115,0,795,796,3,212,106,0,796,113,1,0,0,0,797,799,5,47,0,0,798,800,3,220,
+		110,0,799,798,1,0,0,0,799,800,1,0,0,0,800,802,1,0,0,0,801,803,3,204,102,
+		0,802,801,1,0,0,0,802,803,1,0,0,0,803,804,1,0,0,0,804,805,5,7,0,0,805,
+		807,3,118,59,0,806,808,3,198,99,0,807,806,1,0,0,0,807,808,1,0,0,0,808,
+		115,1,0,0,0,809,827,5,48,0,0,810,811,5,71,0,0,811,814,3,234,117,0,812,
+		813,5,69,0,0,813,815,3,234,117,0,814,812,1,0,0,0,814,815,1,0,0,0,815,828,
+		1,0,0,0,816,817,3,220,110,0,817,818,5,156,0,0,818,820,3,220,110,0,819,
+		821,3,204,102,0,820,819,1,0,0,0,820,821,1,0,0,0,821,822,1,0,0,0,822,823,
+		5,7,0,0,823,825,3,118,59,0,824,826,3,198,99,0,825,824,1,0,0,0,825,826,
+		1,0,0,0,826,828,1,0,0,0,827,810,1,0,0,0,827,816,1,0,0,0,828,117,1,0,0,
+		0,829,834,3,120,60,0,830,831,5,5,0,0,831,833,3,120,60,0,832,830,1,0,0,
+		0,833,836,1,0,0,0,834,832,1,0,0,0,834,835,1,0,0,0,835,119,1,0,0,0,836,
+		834,1,0,0,0,837,838,5,8,0,0,838,839,3,118,59,0,839,845,5,9,0,0,840,841,
+		3,220,110,0,841,842,5,155,0,0,842,846,1,0,0,0,843,846,3,130,65,0,844,846,
+		5,157,0,0,845,840,1,0,0,0,845,843,1,0,0,0,845,844,1,0,0,0,845,846,1,0,
+		0,0,846,848,1,0,0,0,847,849,3,132,66,0,848,847,1,0,0,0,848,849,1,0,0,0,
+		849,936,1,0,0,0,850,852,5,143,0,0,851,853,3,220,110,0,852,851,1,0,0,0,
+		852,853,1,0,0,0,853,936,1,0,0,0,854,855,5,146,0,0,855,856,5,128,0,0,856,
+		936,3,220,110,0,857,861,5,36,0,0,858,859,5,152,0,0,859,862,5,136,0,0,860,
+		862,3,220,110,0,861,858,1,0,0,0,861,860,1,0,0,0,862,865,1,0,0,0,863,864,
+		5,31,0,0,864,866,5,108,0,0,865,863,1,0,0,0,865,866,1,0,0,0,866,936,1,0,
+		0,0,867,868,5,102,0,0,868,869,3,220,110,0,869,870,5,31,0,0,870,871,3,234,
+		117,0,871,936,1,0,0,0,872,873,5,75,0,0,873,876,3,220,110,0,874,875,5,31,
+		0,0,875,877,3,234,117,0,876,874,1,0,0,0,876,877,1,0,0,0,877,936,1,0,0,
+		0,878,879,5,166,0,0,879,936,3,234,117,0,880,883,5,106,0,0,881,882,5,145,
+		0,0,882,884,3,220,110,0,883,881,1,0,0,0,883,884,1,0,0,0,884,887,1,0,0,
+		0,885,886,5,166,0,0,886,888,3,208,104,0,887,885,1,0,0,0,887,888,1,0,0,
+		0,888,889,1,0,0,0,889,891,5,156,0,0,890,892,3,186,93,0,891,890,1,0,0,0,
+		892,893,1,0,0,0,893,891,1,0,0,0,893,894,1,0,0,0,894,896,1,0,0,0,895,897,
+		3,132,66,0,896,895,1,0,0,0,896,897,1,0,0,0,897,936,1,0,0,0,898,900,3,228,
+		114,0,899,898,1,0,0,0,899,900,1,0,0,0,900,930,1,0,0,0,901,903,3,234,117,
+		0,902,901,1,0,0,0,903,904,1,0,0,0,904,902,1,0,0,0,904,905,1,0,0,0,905,
+		923,1,0,0,0,906,908,3,206,103,0,907,909,3,128,64,0,908,907,1,0,0,0,908,
+		909,1,0,0,0,909,924,1,0,0,0,910,912,3,126,63,0,911,913,3,122,61,0,912,
+		911,1,0,0,0,912,913,1,0,0,0,913,924,1,0,0,0,914,924,3,122,61,0,915,924,
+		3,124,62,0,916,924,5,157,0,0,917,919,5,180,0,0,918,920,3,234,117,0,919,
+		918,1,0,0,0,920,921,1,0,0,0,921,919,1,0,0,0,921,922,1,0,0,0,922,924,1,
+		0,0,0,923,906,1,0,0,0,923,910,1,0,0,0,923,914,1,0,0,0,923,915,1,0,0,0,
+		923,916,1,0,0,0,923,917,1,0,0,0,923,924,1,0,0,0,924,931,1,0,0,0,925,927,
+		3,206,103,0,926,928,3,128,64,0,927,926,1,0,0,0,927,928,1,0,0,0,928,931,
+		1,0,0,0,929,931,3,124,62,0,930,902,1,0,0,0,930,925,1,0,0,0,930,929,1,0,
+		0,0,931,933,1,0,0,0,932,934,3,132,66,0,933,932,1,0,0,0,933,934,1,0,0,0,
+		934,936,1,0,0,0,935,837,1,0,0,0,935,850,1,0,0,0,935,854,1,0,0,0,935,857,
+		1,0,0,0,935,867,1,0,0,0,935,872,1,0,0,0,935,878,1,0,0,0,935,880,1,0,0,
+		0,935,899,1,0,0,0,936,121,1,0,0,0,937,938,5,166,0,0,938,939,5,8,0,0,939,
+		940,3,118,59,0,940,941,5,9,0,0,941,942,3,220,110,0,942,943,5,155,0,0,943,
+		944,5,93,0,0,944,123,1,0,0,0,945,946,5,73,0,0,946,947,5,86,0,0,947,948,
+		5,90,0,0,948,125,1,0,0,0,949,951,3,222,111,0,950,949,1,0,0,0,951,952,1,
+		0,0,0,952,950,1,0,0,0,952,953,1,0,0,0,953,963,1,0,0,0,954,958,3,228,114,
+		0,955,957,3,222,111,0,956,955,1,0,0,0,957,960,1,0,0,0,958,956,1,0,0,0,
+		958,959,1,0,0,0,959,963,1,0,0,0,960,958,1,0,0,0,961,963,3,130,65,0,962,
+		950,1,0,0,0,962,954,1,0,0,0,962,961,1,0,0,0,963,127,1,0,0,0,964,966,3,
+		220,110,0,965,967,5,93,0,0,966,965,1,0,0,0,966,967,1,0,0,0,967,970,1,0,
+		0,0,968,970,3,130,65,0,969,964,1,0,0,0,969,968,1,0,0,0,970,129,1,0,0,0,
+		971,989,5,65,0,0,972,989,5,72,0,0,973,976,5,156,0,0,974,977,5,80,0,0,975,
+		977,5,59,0,0,976,974,1,0,0,0,976,975,1,0,0,0,977,989,1,0,0,0,978,979,5,
+		161,0,0,979,980,3,220,110,0,980,986,5,134,0,0,981,984,5,74,0,0,982,985,
+		5,80,0,0,983,985,5,59,0,0,984,982,1,0,0,0,984,983,1,0,0,0,985,987,1,0,
+		0,0,986,981,1,0,0,0,986,987,1,0,0,0,987,989,1,0,0,0,988,971,1,0,0,0,988,
+		972,1,0,0,0,988,973,1,0,0,0,988,978,1,0,0,0,989,131,1,0,0,0,990,1062,5,
+		103,0,0,991,995,7,10,0,0,992,994,3,234,117,0,993,992,1,0,0,0,994,997,1,
+		0,0,0,995,993,1,0,0,0,995,996,1,0,0,0,996,1004,1,0,0,0,997,995,1,0,0,0,
+		998,1000,5,69,0,0,999,1001,3,234,117,0,1000,999,1,0,0,0,1001,1002,1,0,
+		0,0,1002,1000,1,0,0,0,1002,1003,1,0,0,0,1003,1005,1,0,0,0,1004,998,1,0,
+		0,0,1004,1005,1,0,0,0,1005,1010,1,0,0,0,1006,1007,5,161,0,0,1007,1008,
+		3,220,110,0,1008,1009,5,134,0,0,1009,1011,1,0,0,0,1010,1006,1,0,0,0,1010,
+		1011,1,0,0,0,1011,1063,1,0,0,0,1012,1016,5,86,0,0,1013,1015,3,234,117,
+		0,1014,1013,1,0,0,0,1015,1018,1,0,0,0,1016,1014,1,0,0,0,1016,1017,1,0,
+		0,0,1017,1037,1,0,0,0,1018,1016,1,0,0,0,1019,1021,5,69,0,0,1020,1022,3,
+		228,114,0,1021,1020,1,0,0,0,1021,1022,1,0,0,0,1022,1024,1,0,0,0,1023,1025,
+		3,234,117,0,1024,1023,1,0,0,0,1025,1026,1,0,0,0,1026,1024,1,0,0,0,1026,
+		1027,1,0,0,0,1027,1035,1,0,0,0,1028,1029,5,103,0,0,1029,1031,5,86,0,0,
+		1030,1032,3,234,117,0,1031,1030,1,0,0,0,1032,1033,1,0,0,0,1033,1031,1,
+		0,0,0,1033,1034,1,0,0,0,1034,1036,1,0,0,0,1035,1028,1,0,0,0,1035,1036,
+		1,0,0,0,1036,1038,1,0,0,0,1037,1019,1,0,0,0,1037,1038,1,0,0,0,1038,1050,
+		1,0,0,0,1039,1051,5,65,0,0,1040,1051,5,72,0,0,1041,1042,5,156,0,0,1042,
+		1051,5,80,0,0,1043,1044,5,161,0,0,1044,1045,3,220,110,0,1045,1048,5,134,
+		0,0,1046,1047,5,74,0,0,1047,1049,5,80,0,0,1048,1046,1,0,0,0,1048,1049,
+		1,0,0,0,1049,1051,1,0,0,0,1050,1039,1,0,0,0,1050,1040,1,0,0,0,1050,1041,
+		1,0,0,0,1050,1043,1,0,0,0,1050,1051,1,0,0,0,1051,1063,1,0,0,0,1052,1063,
+		7,11,0,0,1053,1063,5,144,0,0,1054,1055,5,124,0,0,1055,1063,5,132,0,0,1056,
+		1058,5,180,0,0,1057,1059,3,234,117,0,1058,1057,1,0,0,0,1059,1060,1,0,0,
+		0,1060,1058,1,0,0,0,1060,1061,1,0,0,0,1061,1063,1,0,0,0,1062,991,1,0,0,
+		0,1062,1012,1,0,0,0,1062,1052,1,0,0,0,1062,1053,1,0,0,0,1062,1054,1,0,
+		0,0,1062,1056,1,0,0,0,1063,133,1,0,0,0,1064,1072,5,45,0,0,1065,1066,5,
+		48,0,0,1066,1067,3,220,110,0,1067,1068,5,156,0,0,1068,1069,3,220,110,0,
+		1069,1073,1,0,0,0,1070,1071,5,47,0,0,1071,1073,3,220,110,0,1072,1065,1,
+		0,0,0,1072,1070,1,0,0,0,1073,1085,1,0,0,0,1074,1075,5,5,0,0,1075,1083,
+		3,220,110,0,1076,1077,5,115,0,0,1077,1084,5,155,0,0,1078,1081,5,155,0,
+		0,1079,1080,5,103,0,0,1080,1082,5,67,0,0,1081,1079,1,0,0,0,1081,1082,1,
+		0,0,0,1082,1084,1,0,0,0,1083,1076,1,0,0,0,1083,1078,1,0,0,0,1084,1086,
+		1,0,0,0,1085,1074,1,0,0,0,1085,1086,1,0,0,0,1086,1088,1,0,0,0,1087,1089,
+		3,198,99,0,1088,1087,1,0,0,0,1088,1089,1,0,0,0,1089,135,1,0,0,0,1090,1091,
+		5,31,0,0,1091,1096,3,138,69,0,1092,1093,5,5,0,0,1093,1095,3,138,69,0,1094,
+		1092,1,0,0,0,1095,1098,1,0,0,0,1096,1094,1,0,0,0,1096,1097,1,0,0,0,1097,
+		1099,1,0,0,0,1098,1096,1,0,0,0,1099,1100,5,7,0,0,1100,1101,3,140,70,0,
+		1101,137,1,0,0,0,1102,1105,3,18,9,0,1103,1104,5,156,0,0,1104,1106,3,18,
+		9,0,1105,1103,1,0,0,0,1105,1106,1,0,0,0,1106,139,1,0,0,0,1107,1121,3,38,
+		19,0,1108,1121,3,94,47,0,1109,1121,3,96,48,0,1110,1121,3,114,57,0,1111,
+		1121,3,116,58,0,1112,1121,3,134,67,0,1113,1121,3,142,71,0,1114,1121,3,
+		146,73,0,1115,1121,3,148,74,0,1116,1121,3,150,75,0,1117,1121,3,174,87,
+		0,1118,1121,3,106,53,0,1119,1121,3,108,54,0,1120,1107,1,0,0,0,1120,1108,
+		1,0,0,0,1120,1109,1,0,0,0,1120,1110,1,0,0,0,1120,1111,1,0,0,0,1120,1112,
+		1,0,0,0,1120,1113,1,0,0,0,1120,1114,1,0,0,0,1120,1115,1,0,0,0,1120,1116,
+		1,0,0,0,1120,1117,1,0,0,0,1120,1118,1,0,0,0,1120,1119,1,0,0,0,1121,141,
+		1,0,0,0,1122,1134,5,55,0,0,1123,1124,5,156,0,0,1124,1127,3,214,107,0,1125,
+		1126,5,73,0,0,1126,1128,3,202,101,0,1127,1125,1,0,0,0,1127,1128,1,0,0,
+		0,1128,1135,1,0,0,0,1129,1130,5,31,0,0,1130,1135,3,214,107,0,1131,1132,
+		3,220,110,0,1132,1133,3,210,105,0,1133,1135,1,0,0,0,1134,1123,1,0,0,0,
+		1134,1129,1,0,0,0,1134,1131,1,0,0,0,1135,1138,1,0,0,0,1136,1137,5,32,0,
+		0,1137,1139,3,234,117,0,1138,1136,1,0,0,0,1138,1139,1,0,0,0,1139,1144,
+		1,0,0,0,1140,1141,5,5,0,0,1141,1143,3,144,72,0,1142,1140,1,0,0,0,1143,
+		1146,1,0,0,0,1144,1142,1,0,0,0,1144,1145,1,0,0,0,1145,1148,1,0,0,0,1146,
+		1144,1,0,0,0,1147,1149,3,198,99,0,1148,1147,1,0,0,0,1148,1149,1,0,0,0,
+		1149,143,1,0,0,0,1150,1151,5,92,0,0,1151,1162,3,210,105,0,1152,1153,5,
+		120,0,0,1153,1162,3,210,105,0,1154,1155,5,90,0,0,1155,1162,3,204,102,0,
+		1156,1157,5,103,0,0,1157,1162,3,234,117,0,1158,1159,5,89,0,0,1159,1160,
+		5,103,0,0,1160,1162,3,208,104,0,1161,1150,1,0,0,0,1161,1152,1,0,0,0,1161,
+		1154,1,0,0,0,1161,1156,1,0,0,0,1161,1158,1,0,0,0,1162,145,1,0,0,0,1163,
+		1164,5,36,0,0,1164,1167,3,220,110,0,1165,1166,5,31,0,0,1166,1168,5,108,
+		0,0,1167,1165,1,0,0,0,1167,1168,1,0,0,0,1168,1169,1,0,0,0,1169,1170,5,
+		73,0,0,1170,1172,3,202,101,0,1171,1173,3,198,99,0,1172,1171,1,0,0,0,1172,
+		1173,1,0,0,0,1173,147,1,0,0,0,1174,1175,5,17,0,0,1175,1176,3,220,110,0,
+		1176,1177,5,73,0,0,1177,1182,3,202,101,0,1178,1179,5,5,0,0,1179,1180,5,
+		124,0,0,1180,1181,5,47,0,0,1181,1183,5,70,0,0,1182,1178,1,0,0,0,1182,1183,
+		1,0,0,0,1183,1185,1,0,0,0,1184,1186,3,198,99,0,1185,1184,1,0,0,0,1185,
+		1186,1,0,0,0,1186,149,1,0,0,0,1187,1243,5,50,0,0,1188,1189,5,77,0,0,1189,
+		1244,3,166,83,0,1190,1191,5,48,0,0,1191,1192,3,220,110,0,1192,1193,5,156,
+		0,0,1193,1194,3,220,110,0,1194,1195,3,152,76,0,1195,1244,1,0,0,0,1196,
+		1197,5,156,0,0,1197,1200,3,214,107,0,1198,1199,5,73,0,0,1199,1201,3,202,
+		101,0,1200,1198,1,0,0,0,1200,1201,1,0,0,0,1201,1205,1,0,0,0,1202,1203,
+		5,31,0,0,1203,1205,3,214,107,0,1204,1196,1,0,0,0,1204,1202,1,0,0,0,1205,
+		1208,1,0,0,0,1206,1207,5,32,0,0,1207,1209,3,234,117,0,1208,1206,1,0,0,
+		0,1208,1209,1,0,0,0,1209,1214,1,0,0,0,1210,1211,5,5,0,0,1211,1213,3,144,
+		72,0,1212,1210,1,0,0,0,1213,1216,1,0,0,0,1214,1212,1,0,0,0,1214,1215,1,
+		0,0,0,1215,1217,1,0,0,0,1216,1214,1,0,0,0,1217,1218,3,152,76,0,1218,1244,
+		1,0,0,0,1219,1241,3,220,110,0,1220,1223,3,210,105,0,1221,1222,5,32,0,0,
+		1222,1224,3,234,117,0,1223,1221,1,0,0,0,1223,1224,1,0,0,0,1224,1229,1,
+		0,0,0,1225,1226,5,5,0,0,1226,1228,3,144,72,0,1227,1225,1,0,0,0,1228,1231,
+		1,0,0,0,1229,1227,1,0,0,0,1229,1230,1,0,0,0,1230,1232,1,0,0,0,1231,1229,
+		1,0,0,0,1232,1233,3,152,76,0,1233,1242,1,0,0,0,1234,1235,3,212,106,0,1235,
+		1239,5,103,0,0,1236,1237,5,5,0,0,1237,1238,5,77,0,0,1238,1240,3,166,83,
+		0,1239,1236,1,0,0,0,1239,1240,1,0,0,0,1240,1242,1,0,0,0,1241,1220,1,0,
+		0,0,1241,1234,1,0,0,0,1242,1244,1,0,0,0,1243,1188,1,0,0,0,1243,1190,1,
+		0,0,0,1243,1204,1,0,0,0,1243,1219,1,0,0,0,1244,151,1,0,0,0,1245,1246,5,
+		7,0,0,1246,1251,3,154,77,0,1247,1248,5,6,0,0,1248,1250,3,154,77,0,1249,
+		1247,1,0,0,0,1250,1253,1,0,0,0,1251,1249,1,0,0,0,1251,1252,1,0,0,0,1252,
+		1256,1,0,0,0,1253,1251,1,0,0,0,1254,1256,3,170,85,0,1255,1245,1,0,0,0,
+		1255,1254,1,0,0,0,1256,1258,1,0,0,0,1257,1259,3,198,99,0,1258,1257,1,0,
+		0,0,1258,1259,1,0,0,0,1259,153,1,0,0,0,1260,1261,5,66,0,0,1261,1262,3,
+		220,110,0,1262,1263,3,210,105,0,1263,1264,5,5,0,0,1264,1266,1,0,0,0,1265,
+		1260,1,0,0,0,1265,1266,1,0,0,0,1266,1267,1,0,0,0,1267,1272,3,156,78,0,
+		1268,1269,5,5,0,0,1269,1271,3,158,79,0,1270,1268,1,0,0,0,1271,1274,1,0,
+		0,0,1272,1270,1,0,0,0,1272,1273,1,0,0,0,1273,155,1,0,0,0,1274,1272,1,0,
+		0,0,1275,1278,3,206,103,0,1276,1278,5,17,0,0,1277,1275,1,0,0,0,1277,1276,
+		1,0,0,0,1278,1279,1,0,0,0,1279,1287,3,220,110,0,1280,1281,5,36,0,0,1281,
+		1284,3,220,110,0,1282,1283,5,31,0,0,1283,1285,5,108,0,0,1284,1282,1,0,
+		0,0,1284,1285,1,0,0,0,1285,1287,1,0,0,0,1286,1277,1,0,0,0,1286,1280,1,
+		0,0,0,1287,1291,1,0,0,0,1288,1289,5,73,0,0,1289,1292,3,202,101,0,1290,
+		1292,5,93,0,0,1291,1288,1,0,0,0,1291,1290,1,0,0,0,1291,1292,1,0,0,0,1292,
+		1294,1,0,0,0,1293,1295,3,160,80,0,1294,1293,1,0,0,0,1294,1295,1,0,0,0,
+		1295,157,1,0,0,0,1296,1299,5,153,0,0,1297,1300,3,160,80,0,1298,1300,3,
+		156,78,0,1299,1297,1,0,0,0,1299,1298,1,0,0,0,1300,1313,1,0,0,0,1301,1313,
+		3,162,81,0,1302,1305,5,77,0,0,1303,1306,3,164,82,0,1304,1306,3,166,83,
+		0,1305,1303,1,0,0,0,1305,1304,1,0,0,0,1306,1313,1,0,0,0,1307,1313,3,168,
+		84,0,1308,1309,5,73,0,0,1309,1313,3,202,101,0,1310,1313,5,93,0,0,1311,
+		1313,7,12,0,0,1312,1296,1,0,0,0,1312,1301,1,0,0,0,1312,1302,1,0,0,0,1312,
+		1307,1,0,0,0,1312,1308,1,0,0,0,1312,1310,1,0,0,0,1312,1311,1,0,0,0,1313,
+		159,1,0,0,0,1314,1318,3,162,81,0,1315,1316,5,77,0,0,1316,1318,3,164,82,
+		0,1317,1314,1,0,0,0,1317,1315,1,0,0,0,1318,161,1,0,0,0,1319,1324,5,94,
+		0,0,1320,1325,5,47,0,0,1321,1322,3,220,110,0,1322,1323,3,210,105,0,1323,
+		1325,1,0,0,0,1324,1320,1,0,0,0,1324,1321,1,0,0,0,1325,1329,1,0,0,0,1326,
+		1327,3,220,110,0,1327,1328,5,155,0,0,1328,1330,1,0,0,0,1329,1326,1,0,0,
+		0,1329,1330,1,0,0,0,1330,163,1,0,0,0,1331,1332,5,160,0,0,1332,1333,5,94,
+		0,0,1333,1334,3,220,110,0,1334,1335,5,69,0,0,1335,1336,3,220,110,0,1336,
+		1340,3,210,105,0,1337,1338,3,220,110,0,1338,1339,5,155,0,0,1339,1341,1,
+		0,0,0,1340,1337,1,0,0,0,1340,1341,1,0,0,0,1341,165,1,0,0,0,1342,1348,5,
+		145,0,0,1343,1344,5,147,0,0,1344,1348,5,128,0,0,1345,1346,5,169,0,0,1346,
+		1348,5,157,0,0,1347,1342,1,0,0,0,1347,1343,1,0,0,0,1347,1345,1,0,0,0,1348,
+		167,1,0,0,0,1349,1352,5,177,0,0,1350,1352,3,228,114,0,1351,1349,1,0,0,
+		0,1351,1350,1,0,0,0,1352,1353,1,0,0,0,1353,1354,3,212,106,0,1354,1355,
+		5,103,0,0,1355,169,1,0,0,0,1356,1357,5,93,0,0,1357,1358,5,156,0,0,1358,
+		1359,3,220,110,0,1359,1363,5,5,0,0,1360,1361,5,73,0,0,1361,1364,3,202,
+		101,0,1362,1364,5,72,0,0,1363,1360,1,0,0,0,1363,1362,1,0,0,0,1364,1369,
+		1,0,0,0,1365,1366,5,5,0,0,1366,1368,3,172,86,0,1367,1365,1,0,0,0,1368,
+		1371,1,0,0,0,1369,1367,1,0,0,0,1369,1370,1,0,0,0,1370,171,1,0,0,0,1371,
+		1369,1,0,0,0,1372,1373,5,123,0,0,1373,1374,5,139,0,0,1374,1389,3,210,105,
+		0,1375,1376,5,112,0,0,1376,1389,5,97,0,0,1377,1380,5,77,0,0,1378,1381,
+		5,160,0,0,1379,1381,3,166,83,0,1380,1378,1,0,0,0,1380,1379,1,0,0,0,1381,
+		1389,1,0,0,0,1382,1383,7,7,0,0,1383,1384,3,220,110,0,1384,1385,3,210,105,
+		0,1385,1386,5,133,0,0,1386,1389,1,0,0,0,1387,1389,3,168,84,0,1388,1372,
+		1,0,0,0,1388,1375,1,0,0,0,1388,1377,1,0,0,0,1388,1382,1,0,0,0,1388,1387,
+		1,0,0,0,1389,173,1,0,0,0,1390,1391,5,53,0,0,1391,1392,3,234,117,0,1392,
+		1393,3,214,107,0,1393,1398,5,65,0,0,1394,1395,5,77,0,0,1395,1396,3,214,
+		107,0,1396,1397,7,13,0,0,1397,1399,1,0,0,0,1398,1394,1,0,0,0,1398,1399,
+		1,0,0,0,1399,1404,1,0,0,0,1400,1401,5,5,0,0,1401,1403,3,176,88,0,1402,
+		1400,1,0,0,0,1403,1406,1,0,0,0,1404,1402,1,0,0,0,1404,1405,1,0,0,0,1405,
+		1408,1,0,0,0,1406,1404,1,0,0,0,1407,1409,3,198,99,0,1408,1407,1,0,0,0,
+		1408,1409,1,0,0,0,1409,175,1,0,0,0,1410,1416,5,177,0,0,1411,1416,7,12,
+		0,0,1412,1413,5,117,0,0,1413,1414,5,121,0,0,1414,1416,3,224,112,0,1415,
+		1410,1,0,0,0,1415,1411,1,0,0,0,1415,1412,1,0,0,0,1416,177,1,0,0,0,1417,
+		1419,5,49,0,0,1418,1420,3,186,93,0,1419,1418,1,0,0,0,1420,1421,1,0,0,0,
+		1421,1419,1,0,0,0,1421,1422,1,0,0,0,1422,1427,1,0,0,0,1423,1424,5,69,0,
+		0,1424,1426,3,182,91,0,1425,1423,1,0,0,0,1426,1429,1,0,0,0,1427,1425,1,
+		0,0,0,1427,1428,1,0,0,0,1428,1437,1,0,0,0,1429,1427,1,0,0,0,1430,1435,
+		5,5,0,0,1431,1433,3,188,94,0,1432,1434,5,5,0,0,1433,1432,1,0,0,0,1433,
+		1434,1,0,0,0,1434,1436,1,0,0,0,1435,1431,1,0,0,0,1435,1436,1,0,0,0,1436,
+		1438,1,0,0,0,1437,1430,1,0,0,0,1437,1438,1,0,0,0,1438,1439,1,0,0,0,1439,
+		1441,5,166,0,0,1440,1442,3,186,93,0,1441,1440,1,0,0,0,1442,1443,1,0,0,
+		0,1443,1441,1,0,0,0,1443,1444,1,0,0,0,1444,1449,1,0,0,0,1445,1446,5,69,
+		0,0,1446,1448,3,182,91,0,1447,1445,1,0,0,0,1448,1451,1,0,0,0,1449,1447,
+		1,0,0,0,1449,1450,1,0,0,0,1450,1456,1,0,0,0,1451,1449,1,0,0,0,1452,1453,
+		5,5,0,0,1453,1455,3,184,92,0,1454,1452,1,0,0,0,1455,1458,1,0,0,0,1456,
+		1454,1,0,0,0,1456,1457,1,0,0,0,1457,1461,1,0,0,0,1458,1456,1,0,0,0,1459,
+		1460,5,7,0,0,1460,1462,3,190,95,0,1461,1459,1,0,0,0,1461,1462,1,0,0,0,
+		1462,179,1,0,0,0,1463,1464,5,19,0,0,1464,1465,3,234,117,0,1465,1466,5,
+		121,0,0,1466,1467,3,234,117,0,1467,1468,5,7,0,0,1468,1471,3,220,110,0,
+		1469,1470,5,69,0,0,1470,1472,3,220,110,0,1471,1469,1,0,0,0,1471,1472,1,
+		0,0,0,1472,1473,1,0,0,0,1473,1474,5,65,0,0,1474,1475,5,5,0,0,1475,1476,
+		3,220,110,0,1476,1477,5,85,0,0,1477,1478,5,5,0,0,1478,1481,5,106,0,0,1479,
+		1480,5,166,0,0,1480,1482,3,208,104,0,1481,1479,1,0,0,0,1481,1482,1,0,0,
+		0,1482,1483,1,0,0,0,1483,1485,3,132,66,0,1484,1486,3,198,99,0,1485,1484,
+		1,0,0,0,1485,1486,1,0,0,0,1486,181,1,0,0,0,1487,1489,3,186,93,0,1488,1487,
+		1,0,0,0,1489,1490,1,0,0,0,1490,1488,1,0,0,0,1490,1491,1,0,0,0,1491,183,
+		1,0,0,0,1492,1514,3,188,94,0,1493,1499,5,87,0,0,1494,1495,3,228,114,0,
+		1495,1496,5,156,0,0,1496,1497,3,228,114,0,1497,1498,3,232,116,0,1498,1500,
+		1,0,0,0,1499,1494,1,0,0,0,1499,1500,1,0,0,0,1500,1514,1,0,0,0,1501,1505,
+		5,103,0,0,1502,1503,5,152,0,0,1503,1506,5,141,0,0,1504,1506,5,126,0,0,
+		1505,1502,1,0,0,0,1505,1504,1,0,0,0,1506,1507,1,0,0,0,1507,1514,5,127,
+		0,0,1508,1509,5,166,0,0,1509,1514,3,234,117,0,1510,1511,3,204,102,0,1511,
+		1512,5,157,0,0,1512,1514,1,0,0,0,1513,1492,1,0,0,0,1513,1493,1,0,0,0,1513,
+		1501,1,0,0,0,1513,1508,1,0,0,0,1513,1510,1,0,0,0,1514,185,1,0,0,0,1515,
+		1522,3,234,117,0,1516,1522,5,97,0,0,1517,1522,5,107,0,0,1518,1522,5,47,
+		0,0,1519,1522,5,48,0,0,1520,1522,5,150,0,0,1521,1515,1,0,0,0,1521,1516,
+		1,0,0,0,1521,1517,1,0,0,0,1521,1518,1,0,0,0,1521,1519,1,0,0,0,1521,1520,
+		1,0,0,0,1522,187,1,0,0,0,1523,1524,5,67,0,0,1524,1526,5,76,0,0,1525,1523,
+		1,0,0,0,1525,1526,1,0,0,0,1526,1527,1,0,0,0,1527,1532,7,7,0,0,1528,1533,
+		5,47,0,0,1529,1530,3,220,110,0,1530,1531,3,210,105,0,1531,1533,1,0,0,0,
+		1532,1528,1,0,0,0,1532,1529,1,0,0,0,1533,1540,1,0,0,0,1534,1535,5,48,0,
+		0,1535,1536,3,220,110,0,1536,1537,5,156,0,0,1537,1538,3,220,110,0,1538,
+		1540,1,0,0,0,1539,1525,1,0,0,0,1539,1534,1,0,0,0,1540,189,1,0,0,0,1541,
+		1543,3,228,114,0,1542,1541,1,0,0,0,1542,1543,1,0,0,0,1543,1545,1,0,0,0,
+		1544,1546,3,234,117,0,1545,1544,1,0,0,0,1546,1547,1,0,0,0,1547,1545,1,
+		0,0,0,1547,1548,1,0,0,0,1548,1570,1,0,0,0,1549,1550,5,103,0,0,1550,1557,
+		5,86,0,0,1551,1558,5,47,0,0,1552,1554,3,234,117,0,1553,1552,1,0,0,0,1554,
+		1555,1,0,0,0,1555,1553,1,0,0,0,1555,1556,1,0,0,0,1556,1558,1,0,0,0,1557,
+		1551,1,0,0,0,1557,1553,1,0,0,0,1558,1571,1,0,0,0,1559,1567,5,129,0,0,1560,
+		1568,5,47,0,0,1561,1565,3,220,110,0,1562,1566,3,210,105,0,1563,1566,5,
+		150,0,0,1564,1566,3,234,117,0,1565,1562,1,0,0,0,1565,1563,1,0,0,0,1565,
+		1564,1,0,0,0,1566,1568,1,0,0,0,1567,1560,1,0,0,0,1567,1561,1,0,0,0,1568,
+		1571,1,0,0,0,1569,1571,5,93,0,0,1570,1549,1,0,0,0,1570,1559,1,0,0,0,1570,
+		1569,1,0,0,0,1570,1571,1,0,0,0,1571,191,1,0,0,0,1572,1573,5,27,0,0,1573,
+		1604,3,194,97,0,1574,1584,5,40,0,0,1575,1576,5,73,0,0,1576,1577,7,14,0,
+		0,1577,1585,3,214,107,0,1578,1582,3,214,107,0,1579,1580,5,5,0,0,1580,1581,
+		5,167,0,0,1581,1583,3,214,107,0,1582,1579,1,0,0,0,1582,1583,1,0,0,0,1583,
+		1585,1,0,0,0,1584,1575,1,0,0,0,1584,1578,1,0,0,0,1585,1605,1,0,0,0,1586,
+		1589,7,8,0,0,1587,1588,5,73,0,0,1588,1590,7,14,0,0,1589,1587,1,0,0,0,1589,
+		1590,1,0,0,0,1590,1591,1,0,0,0,1591,1605,3,194,97,0,1592,1594,7,15,0,0,
+		1593,1595,5,98,0,0,1594,1593,1,0,0,0,1594,1595,1,0,0,0,1595,1602,1,0,0,
+		0,1596,1597,5,103,0,0,1597,1598,5,48,0,0,1598,1599,3,220,110,0,1599,1600,
+		5,156,0,0,1600,1601,3,220,110,0,1601,1603,1,0,0,0,1602,1596,1,0,0,0,1602,
+		1603,1,0,0,0,1603,1605,1,0,0,0,1604,1574,1,0,0,0,1604,1586,1,0,0,0,1604,
+		1592,1,0,0,0,1605,193,1,0,0,0,1606,1623,3,214,107,0,1607,1609,5,97,0,0,
+		1608,1607,1,0,0,0,1608,1609,1,0,0,0,1609,1614,1,0,0,0,1610,1612,5,177,
+		0,0,1611,1613,5,177,0,0,1612,1611,1,0,0,0,1612,1613,1,0,0,0,1613,1615,
+		1,0,0,0,1614,1610,1,0,0,0,1614,1615,1,0,0,0,1615,1616,1,0,0,0,1616,1620,
+		7,3,0,0,1617,1619,3,196,98,0,1618,1617,1,0,0,0,1619,1622,1,0,0,0,1620,
+		1618,1,0,0,0,1620,1621,1,0,0,0,1621,1624,1,0,0,0,1622,1620,1,0,0,0,1623,
+		1608,1,0,0,0,1623,1624,1,0,0,0,1624,195,1,0,0,0,1625,1626,3,226,113,0,
+		1626,1628,3,224,112,0,1627,1629,7,3,0,0,1628,1627,1,0,0,0,1628,1629,1,
+		0,0,0,1629,197,1,0,0,0,1630,1631,5,10,0,0,1631,1636,3,200,100,0,1632,1633,
+		5,5,0,0,1633,1635,3,200,100,0,1634,1632,1,0,0,0,1635,1638,1,0,0,0,1636,
+		1634,1,0,0,0,1636,1637,1,0,0,0,1637,1644,1,0,0,0,1638,1636,1,0,0,0,1639,
+		1640,5,168,0,0,1640,1641,5,159,0,0,1641,1645,7,2,0,0,1642,1643,5,166,0,
+		0,1643,1645,5,79,0,0,1644,1639,1,0,0,0,1644,1642,1,0,0,0,1644,1645,1,0,
+		0,0,1645,199,1,0,0,0,1646,1653,3,220,110,0,1647,1649,3,234,117,0,1648,
+		1647,1,0,0,0,1649,1650,1,0,0,0,1650,1648,1,0,0,0,1650,1651,1,0,0,0,1651,
+		1654,1,0,0,0,1652,1654,5,150,0,0,1653,1648,1,0,0,0,1653,1652,1,0,0,0,1653,
+		1654,1,0,0,0,1654,201,1,0,0,0,1655,1656,5,21,0,0,1656,1662,5,89,0,0,1657,
+		1659,3,234,117,0,1658,1660,5,88,0,0,1659,1658,1,0,0,0,1659,1660,1,0,0,
+		0,1660,1662,1,0,0,0,1661,1655,1,0,0,0,1661,1657,1,0,0,0,1662,203,1,0,0,
+		0,1663,1664,7,16,0,0,1664,205,1,0,0,0,1665,1666,7,17,0,0,1666,207,1,0,
+		0,0,1667,1669,3,234,117,0,1668,1667,1,0,0,0,1669,1670,1,0,0,0,1670,1668,
+		1,0,0,0,1670,1671,1,0,0,0,1671,209,1,0,0,0,1672,1673,7,18,0,0,1673,211,
+		1,0,0,0,1674,1675,7,19,0,0,1675,213,1,0,0,0,1676,1680,3,218,109,0,1677,
+		1679,3,216,108,0,1678,1677,1,0,0,0,1679,1682,1,0,0,0,1680,1678,1,0,0,0,
+		1680,1681,1,0,0,0,1681,215,1,0,0,0,1682,1680,1,0,0,0,1683,1684,3,226,113,
+		0,1684,1685,3,218,109,0,1685,217,1,0,0,0,1686,1688,3,228,114,0,1687,1689,
+		3,232,116,0,1688,1687,1,0,0,0,1688,1689,1,0,0,0,1689,1696,1,0,0,0,1690,
+		1696,3,234,117,0,1691,1692,5,8,0,0,1692,1693,3,214,107,0,1693,1694,5,9,
+		0,0,1694,1696,1,0,0,0,1695,1686,1,0,0,0,1695,1690,1,0,0,0,1695,1691,1,
+		0,0,0,1696,219,1,0,0,0,1697,1701,3,224,112,0,1698,1700,3,222,111,0,1699,
+		1698,1,0,0,0,1700,1703,1,0,0,0,1701,1699,1,0,0,0,1701,1702,1,0,0,0,1702,
+		221,1,0,0,0,1703,1701,1,0,0,0,1704,1705,3,226,113,0,1705,1706,3,224,112,
+		0,1706,223,1,0,0,0,1707,1714,3,228,114,0,1708,1714,3,234,117,0,1709,1710,
+		5,8,0,0,1710,1711,3,220,110,0,1711,1712,5,9,0,0,1712,1714,1,0,0,0,1713,
+		1707,1,0,0,0,1713,1708,1,0,0,0,1713,1709,1,0,0,0,1714,225,1,0,0,0,1715,
+		1716,7,20,0,0,1716,227,1,0,0,0,1717,1729,3,230,115,0,1718,1719,5,8,0,0,
+		1719,1724,3,230,115,0,1720,1721,5,5,0,0,1721,1723,3,230,115,0,1722,1720,
+		1,0,0,0,1723,1726,1,0,0,0,1724,1722,1,0,0,0,1724,1725,1,0,0,0,1725,1727,
+		1,0,0,0,1726,1724,1,0,0,0,1727,1728,5,9,0,0,1728,1730,1,0,0,0,1729,1718,
+		1,0,0,0,1729,1730,1,0,0,0,1730,229,1,0,0,0,1731,1733,5,178,0,0,1732,1734,
+		5,179,0,0,1733,1732,1,0,0,0,1733,1734,1,0,0,0,1734,1737,1,0,0,0,1735,1737,
+		5,179,0,0,1736,1731,1,0,0,0,1736,1735,1,0,0,0,1737,231,1,0,0,0,1738,1739,
+		7,21,0,0,1739,233,1,0,0,0,1740,1741,7,22,0,0,1741,235,1,0,0,0,222,291,
+		306,317,325,327,343,349,358,360,372,388,398,407,413,425,442,444,450,459,
+		467,474,484,493,499,510,520,531,545,551,559,567,570,572,580,585,593,600,
+		603,613,616,619,629,637,645,652,659,668,671,676,680,685,691,698,716,718,
+		721,726,738,742,756,765,784,799,802,807,814,820,825,827,834,845,848,852,
+		861,865,876,883,887,893,896,899,904,908,912,921,923,927,930,933,935,952,
+		958,962,966,969,976,984,986,988,995,1002,1004,1010,1016,1021,1026,1033,
+		1035,1037,1048,1050,1060,1062,1072,1081,1083,1085,1088,1096,1105,1120,
+		1127,1134,1138,1144,1148,1161,1167,1172,1182,1185,1200,1204,1208,1214,
+		1223,1229,1239,1241,1243,1251,1255,1258,1265,1272,1277,1284,1286,1291,
+		1294,1299,1305,1312,1317,1324,1329,1340,1347,1351,1363,1369,1380,1388,
+		1398,1404,1408,1415,1421,1427,1433,1435,1437,1443,1449,1456,1461,1471,
+		1481,1485,1490,1499,1505,1513,1521,1525,1532,1539,1542,1547,1555,1557,
+		1565,1567,1570,1582,1584,1589,1594,1602,1604,1608,1612,1614,1620,1623,
+		1628,1636,1644,1650,1653,1659,1661,1670,1680,1688,1695,1701,1713,1724,
+		1729,1733,1736
 	};
 
 	public static ATN _ATN => Tables.Atn;
