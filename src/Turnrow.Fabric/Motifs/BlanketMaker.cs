@@ -42,11 +42,29 @@ public sealed class BlanketMaker(Piece motif, Stitch stitch, PlaceFilter? betwee
     private bool AreAlike(int one, int other) =>
         _sides[one].Count == _sides[other].Count && _sides[one].CountWhere(IsJoined) == _sides[other].CountWhere(IsJoined);
 
+    // A motif may only be turned if all its sides are the same, place for place: else the rim would not be what is said of it.
+    private static bool LookAlike(PlaceSequence one, PlaceSequence other)
+    {
+        if (one.Count != other.Count) return false;
+        var (left, right) = (new PlaceCursor(one), new PlaceCursor(other));
+        while (left.Remaining > 0)
+        {
+            var (run, beside) = (left.CurrentRun(left.Remaining), right.CurrentRun(right.Remaining));
+            if ((run.Place.Kind == PlaceKind.Space, run.Place.Stitch) != (beside.Place.Kind == PlaceKind.Space, beside.Place.Stitch)) return false;
+            if (run.Place.Kind == PlaceKind.Space && run.Place.Chains != beside.Place.Chains) return false;
+            var count = Math.Min(run.Count, beside.Count);
+            left.Pass(count);
+            right.Pass(count);
+        }
+
+        return true;
+    }
+
     private bool IsJoined(Place place) => between is { } filter && filter.Has(place);
 
     private (IReadOnlyList<JoinedMotif> Joined, BlanketFault? Fault) Others(MotifLayout layout)
     {
-        var alike = Enumerable.Range(1, (layout.Sides / 2) - 1).All(i => AreAlike(0, i));
+        var alike = Enumerable.Range(1, layout.Sides - 1).All(i => LookAlike(_sides[0], _sides[i]));
         var joined = new List<JoinedMotif>();
         foreach (var (to, count) in alike ? Turned(layout) : layout.Kinds())
         {
@@ -98,10 +116,19 @@ public sealed class BlanketMaker(Piece motif, Stitch stitch, PlaceFilter? betwee
         }
 
         if (worked.Fault is not null || worked.Stitches != last.Work.Stitches) return (null, new BlanketFault(BlanketFaultKind.NotWorked));
-        var tops = Openings.MarkFirst(worked.Tops, last.Work.Opening, PlaceKind.TurningChain);
-        var work = new RowWork(worked.Words, last.Work.Below, tops, last.Work.Opening) { BegunAt = last.Work.BegunAt };
+        var opening = Joined(last.Work.Opening, worked.Words);
+        var tops = Openings.MarkFirst(worked.Tops, opening, PlaceKind.TurningChain);
+        var work = new RowWork(worked.Words, last.Work.Below, tops, opening) { BegunAt = last.Work.BegunAt };
         var row = last with { Work = work, Plan = new WordsPlan(words), Origin = origin, Ordinal = 0 };
         return (motif with { Rows = [.. motif.Rows.Take(motif.Rows.Count - 1), row], Top = tops, JoinedTo = along }, null);
+    }
+
+    // Of a space that is made with the chain in the first stitch's place, what joins may leave a part or nothing before it.
+    private static Opening Joined(Opening opening, IReadOnlyList<Word> words)
+    {
+        if (opening.Space == 0) return opening;
+        var space = Openings.SpaceAfterFirst(words);
+        return opening with { Chains = opening.Chains - opening.Space + space, Space = space };
     }
 
     // Of each motif the sides that lie outside. A corner that is one motif's alone stands out and is marked; where two motifs meet, both have theirs.

@@ -87,12 +87,13 @@ internal sealed class JoinedRound(IReadOnlyList<JoinedEdge?> edges, Stitch stitc
 
     private static bool IsCorner(Word word) => word is Work { Corners: > 0 } or Group { Corners: > 0 } || (word is Group group && HasCorner(group.Words));
 
-    // At a corner the side before it ends and the one behind it begins.
+    // At a corner the side before it ends and the one behind it begins; what is made there beside the corner itself lies along the one or the other.
     private List<Word> InCorner(Word word, int corner)
     {
+        var (ends, begins) = (EdgeOf(corner - 1), EdgeOf(corner));
         var joins = new List<Word>();
-        if (EdgeOf(corner - 1) is { } ends) joins.Add(Join(ends, Target.NextCorner));
-        if (EdgeOf(corner) is { } begins) joins.Add(Join(begins, Target.Corner));
+        if (ends is not null) joins.Add(Join(ends, Target.NextCorner));
+        if (begins is not null) joins.Add(Join(begins, Target.Corner));
         if (joins.Count == 0) return [word];
         switch (word)
         {
@@ -100,17 +101,24 @@ internal sealed class JoinedRound(IReadOnlyList<JoinedEdge?> edges, Stitch stitc
                 return Split(chains, joins);
             case Work { Makes: var makes, Amount.Times: 1, Stitch.IsOne: true, Takes: 1 } work when makes % 2 != 0:
                 if (makes == 1) return [work, .. joins];
-                return [new Group([Bare(work, (makes + 1) / 2), .. joins, Bare(work, makes / 2)], work.Target) { Origin = work.Origin }];
-            case Group { Times: 1 } group when InMiddle(group.Words, joins) is { } words:
-                return [group with { Words = words }];
+                return [new Group([.. Beside([Bare(work, makes / 2)], ends), Bare(work, 1), .. joins, .. Beside([Bare(work, makes / 2)], begins)], work.Target) { Origin = work.Origin }];
+            case Group { Times: 1 } group when AroundMiddle(group.Words) is var (before, middle, after):
+                List<Word> joined = middle is Chains space ? Split(space, joins) : [middle, .. joins];
+                return [group with { Words = [.. Beside(before, ends), .. joined, .. Beside(after, begins)] }];
             default:
                 Fault ??= BlanketFaultKind.CornersPassed;
                 return [word];
         }
     }
 
-    // Behind as many stitches as stand after it: in the chain there, or in the middle one of an odd number.
-    private static List<Word>? InMiddle(IReadOnlyList<Word> words, List<Word> joins)
+    private List<Word> Beside(List<Word> words, JoinedEdge? edge)
+    {
+        List<Word> made = [.. words.Where(static word => word is not Work { Amount: { Reach: Reach.Fixed, Times: 0 } })];
+        return edge is null ? made : InGroup(made, edge);
+    }
+
+    // The corner has as many stitches before it as behind it: it is the chain there, or the middle one of an odd number.
+    private static (List<Word> Before, Word Middle, List<Word> After)? AroundMiddle(IReadOnlyList<Word> words)
     {
         var marked = IndexOf(words, static w => w is MarkCorner);
         var stitches = words.Sum(static w => w is Work work ? work.Makes * work.Amount.Count : 0);
@@ -118,13 +126,13 @@ internal sealed class JoinedRound(IReadOnlyList<JoinedEdge?> edges, Stitch stitc
         for (var i = 0; i < words.Count; i++)
         {
             var isMiddle = marked >= 0 ? i == marked - 1 : words[i] is Chains && 2 * seen == stitches;
-            if (isMiddle && words[i] is Chains chains) return [.. words.Take(i), .. Split(chains, joins), .. words.Skip(i + 1)];
+            if (isMiddle && words[i] is Chains chains) return ([.. words.Take(i)], chains, [.. words.Skip(i + 1)]);
             if (words[i] is not Work work) continue;
             var makes = work.Makes * work.Amount.Count;
             if (marked < 0 && stitches % 2 != 0 && seen <= stitches / 2 && stitches / 2 < seen + makes)
             {
-                var before = (stitches / 2) + 1 - seen;
-                return [.. words.Take(i), Bare(work, before), .. joins, .. makes > before ? (Word[])[Bare(work, makes - before)] : [], .. words.Skip(i + 1)];
+                var before = (stitches / 2) - seen;
+                return ([.. words.Take(i), Bare(work, before)], Bare(work, 1), [Bare(work, makes - before - 1), .. words.Skip(i + 1)]);
             }
 
             seen += makes;
@@ -211,7 +219,7 @@ internal sealed class JoinedRound(IReadOnlyList<JoinedEdge?> edges, Stitch stitc
 
     private bool Means(Places.Place place) => between is { } filter && filter.Has(place);
 
-    private Work JoinHere(JoinedEdge edge) => Join(edge, between is { Kind: PlaceFilterKind.StitchOrSpace } all ? new Target(Aim.Next, all) : new Target(Aim.NextOfKind, between!.Value));
+    private Work JoinHere(JoinedEdge edge) => Join(edge, between is { Kind: PlaceFilterKind.StitchOrSpace } all ? new Target(Aim.Next, all) : new Target(Aim.NextOfKind, between!.Value, OverOthers: true));
 
     private Work Join(JoinedEdge edge, Target target) => JoinWords.Of(stitch, new JoinTo(edge, target, 0)) with { Origin = origin };
 }

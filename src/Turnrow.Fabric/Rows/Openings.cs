@@ -162,7 +162,9 @@ internal static class Openings
         else second = word;
     }
 
-    // Chains of the space straight after a single first stitch, for which one chain is made with the turning chain's.
+    /// <summary>Chains of the space straight after a single first stitch, for which one chain is made with the turning chain's; of words that were worked.</summary>
+    internal static int SpaceAfterFirst(IReadOnlyList<Word> worked) => SpaceAfterFirst(worked, WorkedWords.IsIdle);
+
     private static int SpaceAfterFirst(IReadOnlyList<Word> words, Func<Word, bool> isIdle)
     {
         var (first, second) = ((Word?)null, (Word?)null);

@@ -6,7 +6,7 @@ using Turnrow.Fabric.Rows;
 namespace Turnrow.Publishing.Tables;
 
 /// <summary>
-/// The stitches of every row, as the pattern counts them, as a table: a line a piece, row and side, a column a size. A size that has no such row, or whose
+/// The stitches of every row, as the pattern counts them, as a table: a line a piece, row and side, a column a size; of a blanket, each kind of motif that is joined is a piece. A size that has no such row, or whose
 /// count is not known, leaves its field empty. Quoted as RFC 4180 says; lines end in \n.
 /// </summary>
 public static class CountsCsv
@@ -17,7 +17,7 @@ public static class CountsCsv
         var text = new StringBuilder();
         var sizes = pattern.Sizes is [""] ? ["stitches"] : pattern.Sizes;
         AppendLine(text, ["piece", "row", "side", .. sizes]);
-        foreach (var piece in pattern.Pieces) AppendPiece(text, piece, pattern.Counting);
+        foreach (var piece in TabledPieces.Of(pattern)) AppendPiece(text, piece, pattern.Counting);
         return text.ToString();
     }
 

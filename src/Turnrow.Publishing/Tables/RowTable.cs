@@ -9,14 +9,14 @@ using Turnrow.Fabric.Stitches;
 
 namespace Turnrow.Publishing.Tables;
 
-/// <summary>The rows of a pattern as flat records, in the order piece, size, row.</summary>
+/// <summary>The rows of a pattern as flat records, in the order piece, size, row; of a blanket, each kind of motif that is joined is a piece.</summary>
 public static class RowTable
 {
     /// <summary>All records.</summary>
     /// <param name="pattern">The pattern.</param>
     /// <param name="lineOf">The line of the file that made a row; null to leave lines out.</param>
     public static IEnumerable<RowRecord> Of(Pattern pattern, Func<Row, int>? lineOf) =>
-        from piece in pattern.Pieces
+        from piece in TabledPieces.Of(pattern)
         from size in Enumerable.Range(0, Math.Min(piece.InSizes.Count, pattern.Sizes.Count))
         from record in Of(pattern, piece.InSizes[size], pattern.Sizes[size], lineOf)
         select record;

@@ -44,7 +44,8 @@ internal sealed partial class JoinsInHand(IReadOnlyDictionary<string, ReadPiece>
             var place = Next(edge.Left, join.Edge);
             while (!Is(place, join.Place))
             {
-                if (!join.IsNext || join.Place is "row-end" or "st") throw new Misread($"what comes next along {join.Edge} is no {join.Place}");
+                // The next stitch may lie behind a space, as in a row.
+                if (!join.IsNext || join.Place is "row-end" || (join.Place is "st" && place.Seen != Seen.Space)) throw new Misread($"what comes next along {join.Edge} is no {join.Place}");
                 place = Next(edge.Left, join.Edge);
             }
         }
@@ -59,8 +60,14 @@ internal sealed partial class JoinsInHand(IReadOnlyDictionary<string, ReadPiece>
         }
     }
 
-    // The ch that a round began with is a st of its side.
-    private static bool Is(Place place, string word) => word == "corner" ? place.IsMarked : (word == "st" && place.Counts) || word is "st and sp" or "row-end or st" || new PlaceName(word.StartsWith("ch-", StringComparison.Ordinal) ? "sp" : word, word.StartsWith("ch-", StringComparison.Ordinal) ? Number.Of(word[3..^3]) : 0).Fits(place);
+    // The chain that a round began with is a stitch as the others are.
+    private static bool Is(Place place, string word)
+    {
+        if (word == "corner") return place.IsMarked;
+        if (word is "st and sp" or "row-end or st" || (place.Counts && (word == "st" || word == place.Stitch))) return true;
+        var isSpace = word.StartsWith("ch-", StringComparison.Ordinal);
+        return new PlaceName(isSpace ? "sp" : word, isSpace ? Number.Of(word[3..^3]) : 0).Fits(place);
+    }
 
     private static Place Next(Queue<Place> left, string edge) => left.TryDequeue(out var place) ? place : throw new Misread($"nothing is left of {edge}");
 

@@ -338,7 +338,8 @@ internal sealed partial class RowInHand
         for (var i = 0; i < group.Parts.Count; i++)
         {
             var (count, stitch) = group.Parts[i];
-            if (stitch is null) _made.Add(new Place(Seen.Space, Chains: count));
+            if (i == 0 && group.GoesOnSpace && _made[^1].Seen == Seen.Space) _made[^1] = _made[^1] with { Chains = _made[^1].Chains + count };
+            else if (stitch is null) _made.Add(new Place(Seen.Space, Chains: count));
             else for (var n = 0; n < count; n++) Make(stitch, group.Specials.GetValueOrDefault(i));
             if (i == group.MarkerBehind) _made[^1] = _made[^1] with { IsMarked = true };
         }

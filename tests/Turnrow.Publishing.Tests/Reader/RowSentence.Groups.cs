@@ -8,7 +8,7 @@ internal sealed partial class RowSentence
         var inside = new GroupRead();
         ReadInside(inside);
         Expect(")");
-        return new WorkGroup(inside.Parts, In()) { MarkerBehind = inside.Marker, Specials = inside.Specials, Joins = inside.Joins };
+        return new WorkGroup(inside.Parts, In()) { MarkerBehind = inside.Marker, Specials = inside.Specials, Joins = inside.Joins, GoesOnSpace = inside.GoesOnSpace };
     }
 
     private void ReadInside(GroupRead inside)
@@ -30,9 +30,9 @@ internal sealed partial class RowSentence
                 _ = PutMarker();
                 inside.Marker = inside.Parts.Count - 1;
             }
-            else if (Beside() is JoinBeside beside)
+            else if (Beside() is { } beside)
             {
-                inside.Joins.Add(beside);
+                inside.Joins.AddRange(beside is RepeatSteps several ? Enumerable.Repeat((JoinBeside)several.Steps[0], several.Times) : [(JoinBeside)beside]);
                 inside.Joined = true;
             }
             else if (Accept("ch"))
@@ -74,9 +74,13 @@ internal sealed partial class RowSentence
 
         public bool Joined { get; set; }
 
+        /// <summary>True if its first chains stand behind a stitch into another piece: those before may be the ch that the round began with.</summary>
+        public bool GoesOnSpace { get; private set; }
+
         public void AddChains(int count)
         {
             // Chains on both sides of a stitch into another piece are one space.
+            GoesOnSpace |= Joined && Parts.Count == 0;
             if (Joined && Parts is [.., (var before, null)]) Parts[^1] = (before + count, null);
             else Parts.Add((count, null));
             Joined = false;

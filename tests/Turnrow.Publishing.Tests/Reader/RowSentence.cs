@@ -99,7 +99,7 @@ internal sealed partial class RowSentence
         _at += said.Value.Split(' ').Length;
         var skipped = said.Groups["skip"].Success ? Number.Of(said.Groups["skip"].Value) : 0;
         var times = said.Groups["times"].Success ? Number.Of(said.Groups["times"].Value) : 0;
-        var join = new JoinBeside(skipped, said.Groups["place"].Value, times > 0 || said.Groups["next"].Success, said.Groups["edge"].Value.Replace("( ", "(", StringComparison.Ordinal).Replace(" )", ")", StringComparison.Ordinal));
+        var join = new JoinBeside(skipped, said.Groups["place"].Value.Replace("sts and", "st and", StringComparison.Ordinal), times > 0 || said.Groups["next"].Success, said.Groups["edge"].Value.Replace("( ", "(", StringComparison.Ordinal).Replace(" )", ")", StringComparison.Ordinal));
         return times > 0 ? new RepeatSteps([join], times) : join;
     }
 
@@ -329,7 +329,7 @@ internal sealed partial class RowSentence
         return string.Join(' ', _words[from.._at]);
     }
 
-    [GeneratedRegex(@"^(?:(?:skip|miss) next (?<skip>\d+) [a-z -]+? and )?(?:sl st|[a-z]+) in (?:each of next (?<times>\d+) )?(?<next>next )?(?<place>corner|row-end or st|row-end|st and sp|st|ch-\d+ sp|sp|ch|[a-z]+)s? of (?<edge>the (?:motif (?:below left|below right|below|before|beside)|next motif beside)|the (?:(?:right|left) edge(?: \( [^)]*\))?|[a-z]+ side|last (?:row|round)|beginning edge) of [A-Z][A-Za-z0-9' -]*?)(?= [,;.\])]|$)", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"^(?:(?:skip|miss) next (?<skip>\d+) [a-z -]+? and )?(?:sl st|[a-z]+) in (?:each of next (?<times>\d+) )?(?<next>next )?(?<place>corner|row-end or st|row-end|sts? and sp|st|ch-\d+ sp|sp|ch|[a-z]+)s? of (?<edge>the (?:motif (?:below left|below right|below|before|beside)|next motif beside)|the (?:(?:right|left) edge(?: \( [^)]*\))?|[a-z]+ side|last (?:row|round)|beginning edge) of [A-Z][A-Za-z0-9' -]*?)(?= [,;.\])]|$)", RegexOptions.IgnoreCase)]
     private static partial Regex BesideWords();
 
     [GeneratedRegex(@"[A-Za-z0-9][A-Za-z0-9'/-]*|[\[\]().,;:]")]

@@ -48,6 +48,9 @@ internal sealed record WorkGroup(IReadOnlyList<(int Count, string? Stitch)> Part
     /// <summary>Stitches into other pieces among them.</summary>
     public IReadOnlyList<JoinBeside> Joins { get; init; } = [];
 
+    /// <summary>True if its first chains stand behind a stitch into another piece, so that they go on with the space before it.</summary>
+    public bool GoesOnSpace { get; init; }
+
     /// <summary>Behind which part a marker is put; -1 for none.</summary>
     public int MarkerBehind { get; init; } = -1;
 }
