@@ -76,6 +76,7 @@ internal sealed class UnreadLines(SyntaxTree tree)
     public bool MayDefineStitch(LineSyntax line)
     {
         if (!MayBe(line, "stitch")) return false;
+        if (tree.Source.Text.AsSpan(line.Span.Start, line.Span.Length).TrimStart().StartsWith("stitch pattern ", StringComparison.OrdinalIgnoreCase)) return false;
         return line.Keyword == "stitch" || tree.Source.Text.AsSpan(line.Span.Start, line.Span.Length).Contains(" is ", StringComparison.OrdinalIgnoreCase);
     }
 

@@ -53,8 +53,8 @@ internal static class YarnBinding
         {
             if (piece.TakenUp[i] is not { } taken || !context.Here.Has(i)) continue;
             var rows = piece.Builders[i].Rows;
-            // What could not be begun has no rows for that reason.
-            if (piece.Builders[i].LastWork is null && piece.Builders[i].Ahead is null) continue;
+            // What could not be begun has no rows for that reason, and a first row that is not known may be what was picked up with it.
+            if (piece.Builders[i].LastWork is null && (piece.Builders[i].Ahead is null || rows.Count > 0)) continue;
             // A row that names its own yarn first leaves the line as idle as no row at all.
             if (rows.Count > taken.Rows && (!taken.Alone || rows[taken.Rows].Yarn == taken.Yarn)) continue;
             context.Findings.Add(YarnNothing.Line(taken.Span, taken.Yarn));

@@ -59,6 +59,8 @@ internal sealed class StitchPatternBinder
 
         // What a line that can't be read did to the rows is not known, so neither is whether they come out.
         if (block.InDoubt || _context.Findings.All.Count > before) return null;
+        // Nor of what a line elsewhere may have given another meaning.
+        if (_context.Stitches.InDoubt && piece.Lead.Rows.Any(static row => row.Work is null)) return null;
         if (RowsOf(piece, statement) is not { } rows) return null;
         if (FirstAgain(again, piece, rows.Count) is not { } from) return null;
         var pattern = new StitchPattern(statement.Name.Text, over.Multiple, over.Plus, rows, from);

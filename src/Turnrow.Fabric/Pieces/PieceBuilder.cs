@@ -18,7 +18,6 @@ public sealed partial class PieceBuilder
     private readonly TurnRules _rules;
     private readonly List<Row> _rows = [];
     private readonly List<PieceEvent> _events = [];
-    private List<(int Row, Stitch Stitch, TurnRule Rule)>? _turnedAlone;
     private readonly EdgeBuilder _right = new(Hand.Right);
     private readonly EdgeBuilder _left = new(Hand.Left);
     private readonly StepBook _steps = new();
@@ -90,32 +89,6 @@ public sealed partial class PieceBuilder
     /// <summary>The same where the piece begins with chains that the designer counted: how many places those are, the row's own words decide.</summary>
     public PlaceSequence? AheadFor(IReadOnlyList<Word> words) => _chainsGiven < 0 ? Ahead
         : InRounds ? Openings.RingOf(_chainsGiven) : Openings.PlacesOf(_chainsGiven, words, RuleOf);
-
-    /// <summary>The rule by which rows of a stitch are turned here.</summary>
-    public TurnRule RuleOf(Stitch stitch) => _rules.Of(stitch);
-
-    /// <summary>True if the pattern or the piece says how rows of a stitch are turned.</summary>
-    public bool SaysRuleOf(Stitch stitch) => _rules.Says(stitch);
-
-    /// <summary>Sets the rule from here on, or for the next row alone.</summary>
-    public void SetRule(Stitch stitch, TurnRule rule, bool nextRowOnly)
-    {
-        _events.Add(new RuleEvent(stitch, rule, nextRowOnly));
-        if (nextRowOnly) (_turnedAlone ??= []).Add((_rows.Count, stitch, rule));
-        _rules.Set(stitch, rule, nextRowOnly);
-        _cache = new RowCache();
-    }
-
-    /// <summary>Sets for the next row the rules that were said for an earlier one alone: a row that is worked again is turned as it was.</summary>
-    /// <param name="index">That row, from 0.</param>
-    public void TurnAs(int index)
-    {
-        if (_turnedAlone is null) return;
-        foreach (var (row, stitch, rule) in _turnedAlone.ToList())
-        {
-            if (row == index) SetRule(stitch, rule, true);
-        }
-    }
 
     /// <summary>Begins with a foundation for so many plain stitches.</summary>
     public void BeginWithStitches(int stitches)

@@ -54,5 +54,5 @@ public static class PlaceKinds
     }
 
     private static bool IsKind(Target target) =>
-        target.Aim is Aim.NextOfKind or Aim.EachOfKind && target.Filter.Kind is not (PlaceFilterKind.AnyStitch or PlaceFilterKind.Corner);
+        target.Aim is Aim.NextOfKind or Aim.EachOfKind && target.Filter.Kind is not (PlaceFilterKind.AnyStitch or PlaceFilterKind.StitchOrSpace or PlaceFilterKind.Corner);
 }

@@ -43,7 +43,7 @@ public sealed class NaiveGenTests
             },
             iter: 3000,
             threads: 1);
-        Assert.True(rows > 60 && rounds > 3 && mirrored > 10, $"{rows} in rows, {rounds} in rounds, {mirrored} mirrored");
+        Assert.True(rows > 60 && rounds > 0 && mirrored > 10, $"{rows} in rows, {rounds} in rounds, {mirrored} mirrored");
     }
 
     [Fact]

@@ -25,7 +25,7 @@ public sealed class LoopAndYarnTests
 
     [Theory]
     [InlineData("row 3 RS: sc 26, with cream, sc 4\nrow 4: sc across\nrow 5: with navy, sc across\n", "cut navy.")]
-    [InlineData("row 3 RS: sc 26, with cream, sc 4\nrow 4: sc 4, with navy, sc across\n", "do not cut navy.")]
+    [InlineData("row 3 RS: sc 26, with cream, sc 4\nrow 4: sc 4, with navy, sc across\n", null)]
     [InlineData("row 3 RS: sc 14, with cream, sc 2, with navy, sc 14\nrow 4: sc 14, with cream, sc 2, with navy, sc 14\n", null)]
     [InlineData("row 3 RS: sc 14, with cream, sc 2, with navy, sc 14\nrow 4: sc across\nrow 5: with cream, sc across\n", "cut cream.")]
     public void A_yarn_left_in_a_flat_row_is_cut_where_it_hangs_too_far_away(string rows, string? told)

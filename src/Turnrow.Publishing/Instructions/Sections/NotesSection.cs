@@ -36,11 +36,11 @@ internal static class NotesSection
             notes.Add($"Where a {words.Ch} and the {words.St} behind it count as one decrease, what is worked there later goes in the top of that {words.St}, and nothing goes in the {words.Ch}.");
         if (words.NeedsNote(Note.WaitingStitches))
             notes.Add($"Sts left unworked for now wait beside the turn of a short row, and a later row works over them: from the last {words.St} of the short row, go straight on into the first of them.{(chains.Ways.Any(static way => way.Counts) ? $" The top of a turning {words.Ch} among them counts as a {words.St} of the row it was made in." : string.Empty)}");
-        if (words.NamesYarns)
+        if (words.NamesYarns && pattern.Pieces.Any(static p => YarnsWorked.AreSeveral(p.InSizes)))
         {
             notes.Add($"Where a row changes to another yarn (with …), work the {words.St} before up to its last {words.Terms.YarnOver}, and make that one with the new yarn.");
             if (pattern.Pieces.Any(static p => p.InSizes.Any(static s => s.Rows.Any(static r => YarnsWorked.In(r).Count > 1))))
-                notes.Add("A yarn that rests within a row is carried along behind the work, or worked over.");
+                notes.Add("A yarn that rests within a row is carried along on the wrong side, which faces you in a wrong-side row, or laid along the top of the row below and worked over.");
         }
 
         if (words.NeedsNote(Note.Markers))
