@@ -83,7 +83,11 @@ internal sealed class UnreadLines(SyntaxTree tree)
     /// <summary>True if a name in a broken line is surely a whole one: neither cut short at the line's end nor grown together with the `is` behind it.</summary>
     public bool NamesWhole(LineSyntax line, TextSpan name)
     {
-        var behind = tree.Source.Text.AsSpan(name.End, line.Span.End - name.End).TrimStart();
+        var rest = tree.Source.Text.AsSpan(name.End, line.Span.End - name.End);
+        // Grown together with what stands behind it, or with the definition in the next line.
+        if (rest.Length > 0 && !char.IsWhiteSpace(rest[0])) return false;
+        if (rest.Contains("stitch ", StringComparison.OrdinalIgnoreCase)) return false;
+        var behind = rest.TrimStart();
         if (behind.StartsWith("is ", StringComparison.OrdinalIgnoreCase) || behind.StartsWith("of ", StringComparison.OrdinalIgnoreCase)) return true;
         var text = tree.Source.Text.AsSpan(name.Start, name.Length);
         return behind.Length > 0 && !text.EndsWith("is", StringComparison.OrdinalIgnoreCase) && !text.EndsWith("of", StringComparison.OrdinalIgnoreCase);

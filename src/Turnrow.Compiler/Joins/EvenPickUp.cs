@@ -33,7 +33,7 @@ internal sealed class EvenPickUp(Context context, PieceBook book)
             lengths[i] = EdgeLength.Of(sides, context.Gauges);
             var legs = PickUpBinder.CustomaryLegs(sides, rightSide, i, rate.Stitch);
             if (corners?.Count[i] is { } inCorner) legs = PickUpCorners.CutOut(legs, inCorner, pickUp.Around);
-            sizes[i] = InSize(walks, legs, rightSide, i, count) is { } one ? one with { Start = one.Start with { Around = pickUp.Around } } : null;
+            sizes[i] = InSize(walks, legs, rightSide, i, count, corners is not null) is { } one ? one with { Start = one.Start with { Around = pickUp.Around } } : null;
         }
 
         var nothing = Sized.Where(context.Sizes, i => sizes[i] is null && Sides(walks, i) is not null && rate.Count[i] is not null);
@@ -56,13 +56,14 @@ internal sealed class EvenPickUp(Context context, PieceBook book)
         return sides;
     }
 
-    private SizedPickUp? InSize(List<BoundWalk> walks, List<PickUpLeg> legs, bool rightSide, int size, int count)
+    private SizedPickUp? InSize(List<BoundWalk> walks, List<PickUpLeg> legs, bool rightSide, int size, int count, bool hasCorners)
     {
         if (legs.Sum(static l => (long)l.Stretch.Count) == 0) return null;
-        var known = walks.TrueForAll(w => PickUpBinder.IsCounted(w, w.Sides[size]!, size)) && LeftFor(legs, count) > 0;
+        var counted = walks.TrueForAll(w => PickUpBinder.IsCounted(w, w.Sides[size]!, size));
+        var known = counted && LeftFor(legs, count) > 0;
         if (known) legs = Shares.Of(legs, count, context.Gauges);
         var start = PickUpYarn.Find(legs, rightSide, l => book.Find(l.Piece.Name) is { } source && source.YarnTaken[size]);
-        return new SizedPickUp(start with { IsEven = known }, count is > 0 and <= Evaluator.LargestCount ? count : null);
+        return new SizedPickUp(start with { IsEven = known }, (counted || !hasCorners) && count is > 0 and <= Evaluator.LargestCount ? count : null);
     }
 
     // What the corners leave for the edges between them.

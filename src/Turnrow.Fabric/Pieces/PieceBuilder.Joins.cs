@@ -44,7 +44,8 @@ public sealed partial class PieceBuilder
 
             if (_joined[at].AgainstTheClock != against)
             {
-                fault ??= new RowFault(RowFaultKind.JoinOtherEnd, JoinWords.First(work.Words), 0, 0, 0);
+                // Where rows may be missing, nobody knows at which end this one ends.
+                if (!RowsInDoubt) fault ??= new RowFault(RowFaultKind.JoinOtherEnd, JoinWords.First(work.Words), 0, 0, 0);
                 _joined[at] = _joined[at] with { Rest = null };
                 continue;
             }

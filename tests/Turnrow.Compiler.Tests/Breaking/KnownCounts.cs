@@ -202,7 +202,7 @@ internal sealed class KnownCounts(PatternWords words, IReadOnlySet<int> changed,
         if (IsChanged(other => other.Statement is SizesStatement) && _tree.Lines.Any(other => other.Statement is BodyStatement)) return false;
         if (_readable && IsChanged(other => other.Statement is TermsStatement)) return false;
         // A line that may have defined a stitch may have given a name of the standard list another meaning.
-        if (now.Any(other => other is { Broken: true, Statement: not UnfinishedStatement { Names.Count: > 0 } }) && IsChanged(other => other.Statement is StitchStatement or StitchPatternStatement || _tree.Source.ToString(other.Span).Contains(" is ", StringComparison.Ordinal)) && words.In(span).Any(word => SpecialStitches.Find(word) is not null))
+        if (now.Any(other => other.Broken && !(other.Statement is UnfinishedStatement { Names: [.., var last] } && last.Span.End < other.Span.End && changed.Count <= now.Count)) && IsChanged(other => other.Statement is StitchStatement or StitchPatternStatement || _tree.Source.ToString(other.Span).Contains(" is ", StringComparison.Ordinal)) && words.In(span).Any(word => SpecialStitches.Find(word) is not null))
             return false;
         return words.In(span).All(word => NameKnown(line, word));
     }
