@@ -85,7 +85,7 @@ internal sealed class UnreadLines(SyntaxTree tree)
     {
         var rest = tree.Source.Text.AsSpan(name.End, line.Span.End - name.End);
         // Grown together with what stands behind it, or with the definition in the next line.
-        if (rest.Length > 0 && !char.IsWhiteSpace(rest[0])) return false;
+        if (rest.Length > 1 && rest[0] is ',' or '.' && char.IsAsciiDigit(rest[1])) return false;
         if (rest.Contains("stitch ", StringComparison.OrdinalIgnoreCase)) return false;
         var behind = rest.TrimStart();
         if (behind.StartsWith("is ", StringComparison.OrdinalIgnoreCase) || behind.StartsWith("of ", StringComparison.OrdinalIgnoreCase)) return true;

@@ -263,10 +263,21 @@ internal sealed partial class RowBinder(Context context, PieceState? piece = nul
             at++;
         }
 
+        if (item.Words is [{ Text: "turn" }, { Text: "back" }, ..])
+        {
+            context.Findings.Add(StitchInRow.TurnBack(item.Span));
+            return null;
+        }
+
         // `n dc in next`: a count's name in front of the stitch.
         if (at + 1 < words.Count && StitchWord.Read(words[at].Text, context) is null && StitchWord.Read(words[at + 1].Text, context) is not null)
         {
             before = words[at++];
+            if (item.Place is null && context.Scope.Find(before.Text) is null && !context.Scope.InDoubt && !context.Stitches.InDoubt)
+            {
+                context.Findings.Add(UnknownStitch.Manner(before.Span, before.Text));
+                return null;
+            }
         }
 
         if (at == words.Count && item.Change is not null) return BareChange(item, hook);

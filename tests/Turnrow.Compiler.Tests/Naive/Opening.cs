@@ -3,6 +3,9 @@ namespace Turnrow.Compiler.Tests.Naive;
 /// <summary>What a first row says about its foundation: the stitch that turns, and a space that opens the row.</summary>
 public sealed record Opening(string Stitch, int OpeningChains, bool IsPlainlyBegun)
 {
+    /// <summary>Places that the first word leaves to the others: over no more than these it is not worked at all.</summary>
+    public int Leaves { get; init; }
+
     /// <summary>The words as they are worked: a mirrored row begins with what was last.</summary>
     public static Opening Of(IReadOnlyList<Word> words, bool isMirrored, int size)
     {
@@ -14,7 +17,8 @@ public sealed record Opening(string Stitch, int OpeningChains, bool IsPlainlyBeg
         var second = flat.Skip(1).FirstOrDefault(word => word is not Skip);
         var isOne = flat[0] is Each each && each.Count[size] == 1;
         var chains = isOne && second is Space space ? space.Chains : 0;
-        return new Opening(StitchOf(flat[0]), chains, flat[0] is Each or Across or Until);
+        // What goes on to the end may come to nothing: read from the other end, only the row itself tells.
+        return new Opening(StitchOf(flat[0]), chains, flat[0] is Each || (!isMirrored && flat[0] is Across or Until)) { Leaves = flat[0] is Until until ? until.Remain[size] : 0 };
     }
 
     /// <summary>The words with each repeat written once.</summary>

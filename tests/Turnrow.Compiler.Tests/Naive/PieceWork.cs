@@ -255,7 +255,7 @@ public sealed partial class PieceWork(PieceResult result, TurnTable turns, bool 
         if (_chains is { } chains)
             _places = Enumerable.Repeat(new Place(Place.Chain), Math.Max(0, turns.StitchesFrom(chains, first))).ToList();
         else
-            result.FoundationChains = first.IsPlainlyBegun ? turns.ChainsFor(_places.Count, first) : null;
+            result.FoundationChains = first.IsPlainlyBegun && _places.Count > first.Leaves ? turns.ChainsFor(_places.Count, first) : null;
     }
 
     private void StepInRow(Hand hand, int count)

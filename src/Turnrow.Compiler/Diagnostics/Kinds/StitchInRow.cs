@@ -39,6 +39,12 @@ public static class StitchInRow
             Help = "write `in next`, or define a stitch: `stitch shell is (5 dc) in one place`",
         };
 
+    internal static Diagnostic TurnBack(TextSpan span) =>
+        new(Kind, span, "a chain that is worked back along is a stitch with a name")
+        {
+            Help = "define it at the top of the file, `stitch tip is ch 6, turn back, sc, hdc, dc 3`, and write `tip` in the row",
+        };
+
     internal static Diagnostic Words(TextSpan span) =>
         new(Kind, span, "what ends in one loop, or has a centre, is a stitch with a name")
         {

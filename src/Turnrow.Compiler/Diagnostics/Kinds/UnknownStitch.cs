@@ -8,6 +8,8 @@ namespace Turnrow.Compiler.Diagnostics.Kinds;
 /// <summary>A word that is no stitch.</summary>
 public static class UnknownStitch
 {
+    private static readonly string[] s_manners = ["back-loop", "front-loop", "front-post", "back-post", "spike"];
+
     /// <summary>Its name, code and page.</summary>
     public static readonly DiagnosticKind Kind = new(
         "unknown-stitch",
@@ -57,6 +59,21 @@ public static class UnknownStitch
             Mends = near is null ? [] : [new Mend($"write {near}", span, near)],
         };
     }
+
+    internal static Diagnostic Manner(TextSpan span, string word) => StitchWord.HookOf(word) is not null
+        ? new(Kind, span, $"`{word}` stands behind another word that says how the stitch is worked")
+        {
+            Help = "a stitch is worked in one way: take one of the two out",
+        }
+        : Spelling.Nearest(word, s_manners) is { } near ? new(Kind, span, $"`{word}` says nothing of how a stitch is worked")
+        {
+            Help = $"did you mean `{near}`?",
+            Mends = [new Mend($"write {near}", span, near)],
+        }
+        : new(Kind, span, $"`{word}` says nothing of how a stitch is worked")
+        {
+            Help = PrintHabits.InRow(word) ?? "in front of a stitch may stand one of `back-loop`, `front-loop`, `front-post`, `back-post`, `spike`, `spike-2` and `spike-3`",
+        };
 
     // `fsc`: the foundation and the first row at once.
     private static StitchName? OnItsOwnChain(string word, IReadOnlyList<StitchName> known) =>

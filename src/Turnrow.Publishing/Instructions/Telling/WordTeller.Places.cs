@@ -26,7 +26,7 @@ internal sealed partial class WordTeller
         var onlyTop = last == 1 && _places.TopAt(reach) is not null;
         var name = target.Filter.Special is not null && _places.Until(target.Filter.Has) is var to && _places.At(to) is { } there ? PlaceName.InSpecial(there, target.Filter) : NameOf(target.Filter);
         Where where = last == 0 || onlyTop || !_places.AnyFrom(reach, target.Filter.Has) ? new EachAcross(name, row.Row.IsRound)
-            : _places.AnyFrom(reach, IsSpace) ? new NextPlaces(Sized.Of(_places.CountOf(target.Filter.Has, reach)), target.Filter.Kind == PlaceFilterKind.AnyStitch ? _places.NameOfThose(target.Filter.Has, reach) : name, AtFirst)
+            : _places.AnyFrom(reach, IsSpace) ? new NextPlaces(Sized.Of(_places.CountOf(target.Filter.Has, reach)), target.Filter.Kind is PlaceFilterKind.AnyStitch or PlaceFilterKind.StitchOrSpace ? _places.NameOfThose(target.Filter.Has, reach) : name, AtFirst)
             : new EachToLast(name, Sized.Of(last + row.LeftAtEnd));
         if (top is null || _places.Until(target.Filter.Has) < reach - 1) Phrases.Add(phrase(where));
         _places.Pass(reach);

@@ -16,7 +16,48 @@ internal sealed class YarnTeller(Piece piece, bool changes)
         if (told.IsUnknown || row.Yarn is not { } yarn) return told;
         var before = index == 0 && Before() != yarn ? told.Before.Phrases.Prepend(new BeginWithYarn(yarn)).ToList() : told.Before.Phrases;
         if (!changes) return new RowDescription(new(before), told.Working, told.Remarks);
-        return new RowDescription(new(before), new([new WithYarn(yarn), .. told.Working.Phrases]), new([.. told.Remarks.Phrases, .. AtEnd(index, told.Working.Phrases.Any(static p => p is JoinRound))]));
+        string? inHand = yarn;
+        return new RowDescription(new(before), new([new WithYarn(yarn), .. WhereTaken(told.Working.Phrases, ref inHand)]), new([.. told.Remarks.Phrases, .. AtEnd(index, told.Working.Phrases.Any(static p => p is JoinRound))]));
+    }
+
+    // A yarn is named where it is taken up, and not where it is in the hand already. What a bracket begins with is in the hand only if it is so each time.
+    private static List<Phrase> WhereTaken(IReadOnlyList<Phrase> phrases, ref string? yarn)
+    {
+        var result = new List<Phrase>(phrases.Count);
+        foreach (var phrase in phrases)
+        {
+            switch (phrase)
+            {
+                case WithYarn with when with.Yarn == yarn:
+                    break;
+                case WithYarn with:
+                    yarn = with.Yarn;
+                    result.Add(with);
+                    break;
+                case Repeated repeated:
+                    var ends = LastIn(repeated.Words.Phrases) ?? yarn;
+                    var inside = ends == yarn ? yarn : null;
+                    result.Add(repeated with { Words = new(WhereTaken(repeated.Words.Phrases, ref inside)) });
+                    yarn = ends;
+                    break;
+                default:
+                    result.Add(phrase);
+                    break;
+            }
+        }
+
+        return result;
+    }
+
+    private static string? LastIn(IReadOnlyList<Phrase> phrases)
+    {
+        for (var i = phrases.Count - 1; i >= 0; i--)
+        {
+            if (phrases[i] is WithYarn with) return with.Yarn;
+            if (phrases[i] is Repeated repeated && LastIn(repeated.Words.Phrases) is { } last) return last;
+        }
+
+        return null;
     }
 
     /// <summary>What is said of yarns at a row's end.</summary>
