@@ -15,7 +15,7 @@ public sealed class HabitOfPrintTests
     [Theory]
     [InlineData("row 2: sc 2 tog, sc across", "unexpected-word", "`sc2tog`")]
     [InlineData("row 2: sc 5, 3 dc cluster in next, sc across", "words-too-many", "put a comma between two things to do")]
-    [InlineData("row 2: raised-front tr 3, dc across", "unknown-name", "count raised-front is 12")]
+    [InlineData("row 2: raised-front tr 3, dc across", "unknown-stitch", "in front of a stitch may stand one of `back-loop`")]
     [InlineData("stitch half is (3 dc) in one place\nrow 2: sc until 3 remain, half in last", "place-in-row", "`skip 2`")]
     [InlineData("row 2: sc across = 20 dc", "row-count", "claim 20 sc")]
     public void In_a_row(string lines, string kind, string help)
