@@ -152,14 +152,14 @@ place
   : IN ( which=(NEXT | FIRST | LAST | SAME) kind+=name* (AND also+=name+)? (until=UNTIL remain=count REMAIN)?
        | which=EACH kind+=name* (AND many=list? also+=name+ (IN EACH other+=name+)?)? (ACROSS | AROUND | TO corner=CORNER | until=UNTIL remain=count REMAIN (BEFORE corner=CORNER)?)?
        | which=(CORNER | RING)
-       | which=SKIPPED
+       | which=SKIPPED (crossing=BEHIND | IN crossing=FRONT)?
        | which=ONE PLACE
        | which=ORDINAL kind+=name+
        )
   ;
 
 repeatLine
-  : REPEAT (ROWS from=count TO to=count | ROW from=count)
+  : REPEAT (word=ROWS from=count TO to=count | word=ROW from=count | word=LAST (one=ROW | from=count counted=rowsWord))
     (COMMA times=count (more=MORE_WORD TIMES | end=TIMES (inAll=IN ALL)?))? claimed=claim?
   ;
 
@@ -290,5 +290,5 @@ name
   | AFTER | ALL | ALONG | APART | BEFORE | BUT | CH | CHAINS | CORNER | COUNTS | CUP | DOES | DOWN | EACH | EASING | EDGE | EDGES | END
   | ENDS | EVEN | EVERY | EXTRA | FACING | FLAT | FOUNDATION | HERE | HIGH | IS | LATER | LEAST | LESS | LIE | LONGER | MAKE | MIRRORED | MORE_WORD | MOST | MULTIPLE | NEXT | NOT | ODD | OF | OFF
   | ON | ONE | OPENS | OPPOSITE | ORDER | OVER | PICKED | PICTURE | PLAIN | REMAIN | REPEATS | REST | RING | ROUNDED | RUFFLE | SAME | SIDES | SKIPPING | SLIPPING | STACKED | STAGGERED | STITCH | STRETCHES | THEN | THICK | TIMES
-  | SKIPPED | PLACE | TURNED | TURNING | TURNS | UP | WEIGH | WEIGHT | WIDE | WITHIN | WORKING | G | OZ
+  | FRONT | BEHIND | SKIPPED | PLACE | TURNED | TURNING | TURNS | UP | WEIGH | WEIGHT | WIDE | WITHIN | WORKING | G | OZ
   ;

@@ -26,7 +26,7 @@ internal static class RowFaults
         var text = new WordText(context);
         var word = first.Fault.Word is { } w ? text.Of(w) : string.Empty;
         var ledger = Ledger(context, piece, first, sizes[0]);
-        context.Findings.Add(first.Fault.Kind switch
+        var found = first.Fault.Kind switch
         {
             RowFaultKind.NotEnough or RowFaultKind.LeftOver => RowLength.At(context, span, piece, sizes, failureOf, word, ledger),
             RowFaultKind.RepeatDoesNotComeOut => RepeatRemainder.At(context, span, sizes, failureOf, word, ledger, RestInWords(context, sizes, failureOf)),
@@ -55,8 +55,15 @@ internal static class RowFaults
             RowFaultKind.JoinElsewhere or RowFaultKind.JoinInside or RowFaultKind.JoinOtherEnd => JoinPlace.At(context, span, piece, sizes, first),
             RowFaultKind.TooLong => RowTooLong.At(span),
             _ => PlaceInRow.At(context, span, sizes, first.Fault.Kind, word, first.Fault.There),
-        });
+        };
+        context.Findings.Add(Repeated(piece, first, sizes[0]) is { } again ? found with { Related = [.. found.Related, again] } : found);
     }
+
+    // What a repeat works stands in another line.
+    private static Related? Repeated(PieceState piece, RowFailure failure, int size) =>
+        failure.Again is { } again && piece.Builders[size].Rows[again - 1].Origin.Value is SyntaxNode line
+            ? new Related(line.Span, $"{RowName.Of(piece, size, again)}, which is worked again as {RowName.Of(piece, size, failure.Row)}")
+            : null;
 
     private static StitchItem? PlainAcross(Word? word) =>
         word?.Origin.Value is StitchItem { Before: null, Change: null, Place: null, Amount: AcrossAmount } item ? item : null;

@@ -12,7 +12,6 @@ public sealed partial class PieceBuilder
 {
     private readonly WaitingEdge _waitingRight = new();
     private readonly WaitingEdge _waitingLeft = new();
-    private int _waitingKnownFrom;
 
     /// <summary>
     /// Leaves so many stitches for later at an edge: the next row that goes there turns before them. They are counted from where that row would
@@ -136,8 +135,7 @@ public sealed partial class PieceBuilder
     {
         _waitingRight.Clear();
         _waitingLeft.Clear();
-        RowsInDoubt = true;
-        _waitingKnownFrom = Math.Max(_waitingKnownFrom, _rows.Count + rows);
+        _doubts = _doubts with { Rows = true, TurnsBefore = Math.Max(_doubts.TurnsBefore, _rows.Count + rows) };
     }
 
     // Once a row is not known, neither is what waits and which edge a row reaches. What is asked for now is left in this row or the next, and worked

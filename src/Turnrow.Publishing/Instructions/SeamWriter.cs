@@ -43,6 +43,9 @@ internal sealed record SeamText(SeamEdgeText First, SeamEdgeText Second, bool Op
     /// <summary>True if the right sides lie together, false if the wrong sides do; null if they lie side by side.</summary>
     public bool? RightSidesTogether { get; private init; }
 
+    /// <summary>True if both edges have as many stitches and row-ends.</summary>
+    public bool IsOneToOne { get; private init; }
+
     public static SeamText Of(Seam seam)
     {
         var text = new SeamText(
@@ -51,6 +54,7 @@ internal sealed record SeamText(SeamEdgeText First, SeamEdgeText Second, bool Op
             Yarn = seam.Yarn,
             // What is worked through both edges can't be worked while they lie flat; unsaid, the seam goes inside.
             RightSidesTogether = seam.RightSidesTogether ?? (seam.Rate is null ? null : true),
+            IsOneToOne = seam.WholeFirst.Sum(Ends) == seam.WholeSecond.Sum(Ends),
         };
         if (!text.IsFold) return text;
         // Both are parts of one edge: what lies between them is behind the lower and before the upper, and stays open once.
@@ -62,7 +66,7 @@ internal sealed record SeamText(SeamEdgeText First, SeamEdgeText Second, bool Op
 
     public SeamText? And(SeamText other) =>
         First.And(other.First) is { } first && Second.And(other.Second) is { } second
-        && Opposite == other.Opposite && Eased == other.Eased && Rate == other.Rate && Yarn == other.Yarn && RightSidesTogether == other.RightSidesTogether
+        && Opposite == other.Opposite && Eased == other.Eased && Rate == other.Rate && Yarn == other.Yarn && RightSidesTogether == other.RightSidesTogether && IsOneToOne == other.IsOneToOne
             ? this with { First = first, Second = second }
             : null;
 
@@ -76,6 +80,8 @@ internal sealed record SeamText(SeamEdgeText First, SeamEdgeText Second, bool Op
         var open = sides.OfType<string>().ToList();
         return open.Count == 0 ? text : $"{text} Leave {Wording.List(open)} open.";
     }
+
+    private static int Ends(JoinSide side) => side.RowEnds + side.Stitches;
 
     private bool GoesOn => First.Parts.Count + Second.Parts.Count > 2;
 
@@ -115,6 +121,8 @@ internal sealed record SeamText(SeamEdgeText First, SeamEdgeText Second, bool Op
     private string Matched(Wording words)
     {
         var (one, other) = (First.Parts[0], Second.Parts[0]);
+        // Stitches on the one side and rows on the other: they lie along each other by their lengths.
+        if ((one.Rows is null) != (other.Rows is null)) return IsOneToOne ? $"Match each {words.St} with a row-end." : "Pin both ends and the middle together.";
         if (one.Rows is not { } first || other.Rows is not { } second) return $"Match them {words.St} for {words.St}{FromCorners(one, other)}.";
         if (one.Piece == other.Piece && first.Equals(second) && !Opposite && !one.HasSteps && !one.HasTurns && !other.HasTurns) return $"Match the two ends of {first.Each()}.";
         var (meetsFirst, meetsLast) = Opposite ? (second.Last, second.First) : (second.First, second.Last);

@@ -55,7 +55,10 @@ public static class NotationWriter
         Line(text, $"stitch pattern {pattern.Name} over multiple of {N(pattern.Multiple)}{plus}");
         for (var row = 0; row < pattern.Rows.Count; row++)
             Line(text, $"  row {N(row + 1)}: {Words(pattern.Rows[row])}");
-        if (pattern.AgainFrom == pattern.Rows.Count - 1)
+        var again = pattern.Rows.Count - pattern.AgainFrom;
+        if (pattern.AgainFrom > 0 && pattern.AgainFrom % 2 == 0)
+            Line(text, again == 1 ? "  repeat last row" : $"  repeat last {N(again)} rows");
+        else if (again == 1 && pattern.AgainFrom > 0)
             Line(text, $"  repeat row {N(pattern.Rows.Count)}");
         else if (pattern.AgainFrom > 0)
             Line(text, $"  repeat rows {N(pattern.AgainFrom + 1)} to {N(pattern.Rows.Count)}");

@@ -182,7 +182,7 @@ internal sealed partial record ReadSeam(SeamEdge First, SeamEdge Second, IReadOn
     [GeneratedRegex(@" Sew them together(?: with .+?)?\.")]
     private static partial Regex Sewn();
 
-    [GeneratedRegex(@"Match them st for st(?:, (?:the side )?from corner to corner)?\.")]
+    [GeneratedRegex(@"Match them st for st(?:, (?:the side )?from corner to corner)?\.|Match each st with a row-end\.|Pin both ends and the middle together\.")]
     private static partial Regex StitchForStitchSaid();
 
     [GeneratedRegex(@"(?<edge>[Rr]ight edge|[Ll]eft edge|[Ss]titch(?:es)? \d+(?:-\d+)? of the last (?:row|round)|[Ll]ast (?:row|round)|[Bb]eginning edge)")]

@@ -17,7 +17,7 @@ internal static class RowTeller
     {
         var row = piece.Rows[index];
         if (row.Work is not { } work) return RowDescription.Unknown;
-        if (index == 0 && piece.Start is PickUpStart pickUp) return PickUpTeller.Tell(pickUp, work, Joins.IsLeftOpen(piece, 0));
+        if (index == 0 && piece.Start is PickUpStart pickUp) return PickUpTeller.Tell(pickUp, row, work, Joins.IsLeftOpen(piece, 0));
         var place = new RowContext(piece, index, row, BegunSpecials.WrittenOut(work));
         var words = new WordTeller(place);
         var before = new List<Phrase>();
