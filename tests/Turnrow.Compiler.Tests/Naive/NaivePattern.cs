@@ -139,7 +139,11 @@ public sealed record NaiveWalk(string Piece, RimEdge Edge)
 }
 
 /// <summary>Two edges that are joined; eased, they need not be as long as each other.</summary>
-public sealed record NaiveSeam(NaiveWalk First, NaiveWalk Second, bool Eased);
+public sealed record NaiveSeam(NaiveWalk First, NaiveWalk Second, bool Eased)
+{
+    /// <summary>Of an edge that is folded and joined to itself, the stitch that lies at the fold; null where two edges are joined. Then both are the same.</summary>
+    public int? FoldedAt { get; init; }
+}
 
 /// <summary>An edge as a statement names it: both, a hand, or the name in force there.</summary>
 public sealed record EdgeRef(Hand? Hand, string? Name)

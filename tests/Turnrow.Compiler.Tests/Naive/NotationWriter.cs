@@ -35,8 +35,9 @@ public static class NotationWriter
         return text.ToString();
     }
 
-    public static string Text(NaiveSeam seam) =>
-        $"seam {Walk(seam.First)} with {Walk(seam.Second)}{(seam.Eased ? ", easing" : "")}";
+    public static string Text(NaiveSeam seam) => seam.FoldedAt is { } at
+        ? $"seam {Walk(seam.First)} with itself{(at == 1 ? "" : $", from stitch {N(at)}")}"
+        : $"seam {Walk(seam.First)} with {Walk(seam.Second)}{(seam.Eased ? ", easing" : "")}";
 
     private static string Walk(NaiveWalk walk) => $"{walk.Piece} {(walk.Side is { } side ? $"{s_sides[side]} side" : Rim(walk.Edge))}";
 

@@ -95,6 +95,17 @@ public class JoiningTests
             text, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("seam ear last row with itself: 1 sc in each st", "**Last round of Ear to itself:** Fold Ear flat, WS out, so that the two halves of this edge lie together. Match them st for st, stitch 1 with stitch 12, and so on to stitch 6 with stitch 7. Join yarn and work 1 sc in each st through both halves. Fasten off.")]
+    [InlineData("seam ear last row with itself, from stitch 4", "stitch 4 with stitch 3, and so on to stitch 9 with stitch 10. Sew them together.")]
+    [InlineData("seam odd last row with itself", "Match them st for st, stitch 1 with stitch 5, and so on to stitch 2 with stitch 4. Stitch 3 lies in the fold and meets no other; take it in by itself. Sew them together.")]
+    [InlineData("seam halved front with halved back", "**Stitches 1-5 (front) to stitches 6-10 (back) of the last round of Halved:** Fold Halved flat, RS out, so that the two halves of this edge lie together. Match them st for st, stitch 1 with stitch 10, and so on to stitch 5 with stitch 6. Sew them together.")]
+    public void A_round_closed_flat_says_which_stitch_lies_on_which(string line, string expected)
+    {
+        var text = Written.Of($"piece ear\nbegin with 12 stitches\nround 1: sc around\npiece odd\nbegin with 5 stitches\nround 1: sc around\npiece halved\nbegin with 10 stitches\nround 1: sc around\ndivide: 5 for front, 5 for back\n{line}");
+        Assert.Contains(expected, text, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void A_seam_says_which_row_meets_which_and_what_stays_open()
     {
