@@ -46,6 +46,7 @@ internal static class RowFaults
             RowFaultKind.NoRing or RowFaultKind.RingAhead => RingPlace.At(context, span, sizes, first.Fault.Kind, word),
             RowFaultKind.MarkerMoved => MarkerMoved.At(context, span, sizes, first.Fault),
             RowFaultKind.StepInRound => StepInRound.At(context, span, sizes),
+            RowFaultKind.RoundAtTurn => RoundAtTurn.At(context, span, sizes, first.Fault.There),
             RowFaultKind.TurnInFirstRow or RowFaultKind.EdgeNotReached => ShortRowEdge.At(context, span, sizes, first.Fault.Kind, first.Row, first.Start, first.StartsAtTurn),
             RowFaultKind.BeginsGoingBack => RowBeginsCrossed.At(context, span, sizes, word, first.Fault.There),
             RowFaultKind.TwoDirections => WorkedBack.Mixed(context, span, sizes, word),
