@@ -221,5 +221,6 @@ public static class CompilerDiagnostics
         EachOther.Kind,
         SeamItself.Kind,
         RoundAtTurn.Kind,
+        LoopsTaken.Kind,
     ];
 }

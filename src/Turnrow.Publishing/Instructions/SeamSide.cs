@@ -35,6 +35,9 @@ internal sealed record SeamSide(string Piece, string? Edge, Hand? Hand, StretchK
     /// <summary>Of a part of the last row that has a name, which stitches it is; else null.</summary>
     public LastStitches? Stitches { get; init; }
 
+    /// <summary>Of free loops the row that they are of; else null.</summary>
+    public Sized<int>? LoopsOf { get; init; }
+
     /// <summary>Of pieces that are made several times, their common name where each of them is meant; else null.</summary>
     public string? OfEach { get; init; }
 
@@ -47,6 +50,7 @@ internal sealed record SeamSide(string Piece, string? Edge, Hand? Hand, StretchK
         StretchKind.HeldStitches => $"stitches held for {Names.Words(Edge!)}",
         StretchKind.Side => words.MotifSide(Edge),
         StretchKind.OpenStitches when Stitches is { } part => $"{part.Numbered} ({Names.Words(Edge!)})",
+        StretchKind.FreeLoops => $"free loops of {(IsRound ? "Round" : "Row")} {LoopsOf!.Written()}",
         _ => IsRound ? "last round" : "last row",
     };
 
@@ -62,7 +66,8 @@ internal sealed record SeamSide(string Piece, string? Edge, Hand? Hand, StretchK
         {
             return new SeamSide(side.Piece.Name, name, side.Hand, kind, null, null, null, false)
             {
-                IsRound = kind is StretchKind.LastRow or StretchKind.OpenStitches && side.Piece.EndsInRounds,
+                IsRound = kind is StretchKind.LastRow or StretchKind.OpenStitches && side.Piece.EndsInRounds || kind is StretchKind.FreeLoops && side.Piece.Rows[side.Stretches[0].FirstRow - 1].IsRound,
+                LoopsOf = kind == StretchKind.FreeLoops ? Sized.Of(side.Stretches[0].FirstRow) : null,
                 OfEach = side.OfEach,
                 Stitches = name is null || kind == StretchKind.Side ? null : LastStitches.OfStretch(side.Piece, side.Stretches[0]),
             };
@@ -94,6 +99,7 @@ internal sealed record SeamSide(string Piece, string? Edge, Hand? Hand, StretchK
             ? this with
             {
                 Stitches = Stitches?.And(other.Stitches!),
+                LoopsOf = LoopsOf?.And(other.LoopsOf!),
                 Rows = Rows?.And(other.Rows!),
                 OpenBefore = OpenBefore?.And(other.OpenBefore!),
                 OpenBehind = OpenBehind?.And(other.OpenBehind!),

@@ -106,6 +106,16 @@ public class JoiningTests
         Assert.Contains(expected, text, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("back", "", "With RS facing, join yarn with sl st at the loops of Round 1 of Tube left free on the RS by Round 2, in the first of them.")]
+    [InlineData("front", ", WS facing", "With WS facing, join yarn with sl st at the loops of Round 1 of Tube left free on the WS by Round 2, in the last of them.")]
+    public void Free_loops_are_told_by_their_round_and_side(string loop, string facing, string expected)
+    {
+        var text = Written.Of($"piece tube\nbegin with 12 stitches\nround 1: sc around\nround 2: {loop}-loop sc around\nround 3: sc around\nfasten off\npiece skirt picked up around tube round 1{facing}: 1 sc in each st\nround 2: sc around\nfasten off\nseam skirt last row with tube row 1");
+        Assert.Contains(expected, text, StringComparison.Ordinal);
+        Assert.Contains("**Last round of Skirt to free loops of Round 1 of Tube:**", text, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void A_seam_says_which_row_meets_which_and_what_stays_open()
     {

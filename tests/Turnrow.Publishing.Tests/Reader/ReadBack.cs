@@ -146,6 +146,7 @@ internal static class ReadBack
             StretchKind.Foundation => $"{title}, foundation",
             StretchKind.OpenStitches => $"{title}, open {stretch.Count}",
             StretchKind.LastRow => $"{title}, last row",
+            StretchKind.FreeLoops => $"{title}, loops of row {stretch.FirstRow}",
             StretchKind.Side => $"{title}, {stretch.Name}, {stretch.Count}",
             StretchKind.HeldStitches => $"{title}, held {stretch.Count} for {stretch.Name!.Replace('-', ' ')}",
             StretchKind.BridgeChain => $"{title}, bridge {stretch.Count} for {stretch.Name!.Replace('-', ' ')}",
@@ -261,6 +262,7 @@ internal static class ReadBack
         ? $"{(hand == Hand.Right ? "right" : "left")} edge of {Title(side.Piece)}"
         : side.Stretches[0] is { Kind: StretchKind.OpenStitches, Name: not null } part
         ? $"stitches {part.FromRight + 1}-{part.FromRight + part.Count} of the last {(side.Piece.EndsInRounds ? "round" : "row")} of {Title(side.Piece)}"
+        : side.Stretches[0] is { Kind: StretchKind.FreeLoops } loops ? $"free loops of row {loops.FirstRow} of {Title(side.Piece)}"
         : side.Stretches[0] is { Kind: StretchKind.Side } ofMotif ? $"{ofMotif.Name} of {Title(side.Piece)}"
         : $"{(side.Stretches[0].Kind == StretchKind.Foundation ? "beginning edge" : side.Piece.EndsInRounds ? "last round" : "last row")} of {Title(side.Piece)}";
 

@@ -41,8 +41,8 @@ internal sealed partial record ReadSeam(SeamEdge First, SeamEdge Second, IReadOn
         if (Pinned().Match(paragraph) is { Success: true } pinned) return OfParts(pinned, stitches);
         if (Folded().Match(paragraph) is { Success: true } folded) return OfFold(folded, stitches);
         if (Seam().Match(paragraph) is not { Success: true } seam) return null;
-        var first = new SeamEdge(seam.Groups["piece1"].Value, seam.Groups["edge1"].Value.ToLowerInvariant());
-        var second = new SeamEdge(seam.Groups["piece2"].Value, seam.Groups["edge2"].Value.ToLowerInvariant());
+        var first = new SeamEdge(seam.Groups["piece1"].Value, seam.Groups["edge1"].Value.ToLowerInvariant().Replace("round ", "row ", StringComparison.Ordinal));
+        var second = new SeamEdge(seam.Groups["piece2"].Value, seam.Groups["edge2"].Value.ToLowerInvariant().Replace("round ", "row ", StringComparison.Ordinal));
         var text = seam.Groups["text"].Value;
         var laid = Laid().Match(text);
         if (!laid.Success || (laid.Groups["piece"].Success && laid.Groups["piece"].Value != first.Piece)) throw new Misread("how the edges lie is not said");
@@ -185,7 +185,7 @@ internal sealed partial record ReadSeam(SeamEdge First, SeamEdge Second, IReadOn
         }
     }
 
-    [GeneratedRegex(@"^\*\*(?<edge1>Right edge|Left edge|[A-Z][a-z]+ side|Last row|Last round|Beginning edge)(?: \([^)]*\))? of (?<piece1>.+?) to (?<edge2>right edge|left edge|[a-z]+ side|last row|last round|beginning edge)(?: \([^)]*\))? of (?<piece2>.+?):\*\* (?<text>.*)$")]
+    [GeneratedRegex(@"^\*\*(?<edge1>Right edge|Left edge|[A-Z][a-z]+ side|Last row|Last round|Beginning edge|Free loops of (?:Row|Round) \d+)(?: \([^)]*\))? of (?<piece1>.+?) to (?<edge2>right edge|left edge|[a-z]+ side|last row|last round|beginning edge|free loops of (?:Row|Round) \d+)(?: \([^)]*\))? of (?<piece2>.+?):\*\* (?<text>.*)$")]
     private static partial Regex Seam();
 
     [GeneratedRegex(@"^\*\*(?:(?<edge>Last row|Last round|Beginning edge) of (?<piece>.+?) to itself|Stitch(?:es)? (?<part1>[\d-]+) \([^)]*\) to stitch(?:es)? (?<part2>[\d-]+) \([^)]*\) of the last (?<row>row|round) of (?<piece>.+?)):\*\* Fold (?<laid>.+?) flat, (?<out>RS|WS) out, so that the two halves of this edge lie together\. Match them st for st, stitch (?<a>\d+) with stitch (?<b>\d+)(?:, and so on to stitch (?<c>\d+) with stitch (?<d>\d+))?\.(?: Stitch (?<alone>\d+) lies in the fold and meets no other; take it in by itself\.)?(?<text> .*)$")]
