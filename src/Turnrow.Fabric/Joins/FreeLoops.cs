@@ -43,7 +43,7 @@ public static class FreeLoops
     {
         fault = row < 1 || row > piece.Rows.Count ? LoopsFault.NoRow : row == piece.Rows.Count ? LoopsFault.IsLast : LoopsFault.None;
         if (fault != LoopsFault.None || piece.Rows[row - 1].Work is not { } below || piece.Rows[row].Work is not { } above) return null;
-        fault = FaultOf(below, above);
+        fault = piece.Rows[row] is { Start: null, End: null, Short.IsNone: true } ? FaultOf(below, above) : LoopsFault.NotAll;
         return fault == LoopsFault.None ? new JoinSide(piece, null, [new Stretch(StretchKind.FreeLoops, row, below.Tops.Count, null, null)]) : null;
     }
 

@@ -103,6 +103,9 @@ public sealed record PickedUpInside(string Piece, IReadOnlyList<string> Names, s
     public bool OnSameBase { get; init; }
 }
 
+/// <summary>One stitch in each loop of a row that the row above left free; joined to a round or not.</summary>
+public sealed record PickedUpLoops(string Piece, int Row, string Stitch, bool Around) : Start;
+
 /// <summary>The four edges of a piece, as they come against the clock.</summary>
 public enum RimEdge { Right, LastRow, Left, Foundation }
 
