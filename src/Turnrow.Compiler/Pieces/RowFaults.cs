@@ -28,6 +28,7 @@ internal static class RowFaults
         var ledger = Ledger(context, piece, first, sizes[0]);
         context.Findings.Add(first.Fault.Kind switch
         {
+            RowFaultKind.NotEnough when first is { Plan: ShapedPlan, Fault.Word.Origin.Value: null } => RowLength.TooFewToShape(context, span, piece, sizes, failureOf),
             RowFaultKind.NotEnough or RowFaultKind.LeftOver => RowLength.At(context, span, piece, sizes, failureOf, word, ledger),
             RowFaultKind.RepeatDoesNotComeOut => RepeatRemainder.At(context, span, sizes, failureOf, word, ledger, RestInWords(context, sizes, failureOf)),
             RowFaultKind.RepeatTakesNothing => RepeatEndless.At(span, piece, sizes[0], word),

@@ -114,6 +114,9 @@ internal sealed record EndRoundHere : Step;
 /// <summary>`pull the yarn end to close the ring`.</summary>
 internal sealed record CloseRing : Step;
 
+/// <summary>`close these sts to a ring with the next st`.</summary>
+internal sealed record CloseToRing : Step;
+
 /// <summary>`working along the opposite side of the foundation chain`.</summary>
 internal sealed record OtherSide : Step;
 
