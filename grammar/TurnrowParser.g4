@@ -232,8 +232,9 @@ seamLine
 // Motifs in rows and columns, each joined to those before it in its last round; rows of hexagons are set off, `5 and 4 across`.
 blanketLine : BLANKET called=name OF motif=name COLON across=count (AND between=count)? ACROSS COMMA down=count DOWN COMMA JOIN (WITH by=stitch)? at=place claimed=claim? ;
 walkWords : words+=walkWord+ ;
-seamPart  : rows=selection | eased=EASING (least=list TO most=list measure=unit)? | IN (THE order=SAME | order=OPPOSITE) ORDER | WITH yarn=name | facing=side TOGETHER ;
-walkWord  : name | FIRST | LAST | ROW | ROWS | STITCHES ;
+seamPart  : rows=selection | eased=EASING (least=list TO most=list measure=unit)? | IN (THE order=SAME | order=OPPOSITE) ORDER | WITH yarn=name | facing=side TOGETHER | FROM STITCH turned=count ;
+// `body round 5`: the loops of a round in the middle that the one above left free.
+walkWord  : name | FIRST | LAST | ROW | ROWS | STITCHES | NUMBER ;
 selection
   : (all=ALL BUT)? which=(FIRST | LAST) (ROW | amount=count rowsWord)
   | ROWS from=count TO to=count

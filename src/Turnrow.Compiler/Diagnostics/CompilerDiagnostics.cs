@@ -219,6 +219,9 @@ public static class CompilerDiagnostics
         SameMirrored.Kind,
         ChainsMeet.Kind,
         EachOther.Kind,
+        SeamItself.Kind,
+        RoundAtTurn.Kind,
+        LoopsTaken.Kind,
         RepeatElsewhere.Kind,
     ];
 }

@@ -28,6 +28,7 @@ internal static class RowFaults
         var ledger = Ledger(context, piece, first, sizes[0]);
         var found = first.Fault.Kind switch
         {
+            RowFaultKind.NotEnough when first is { Plan: ShapedPlan, Fault.Word.Origin.Value: null } => RowLength.TooFewToShape(context, span, piece, sizes, failureOf),
             RowFaultKind.NotEnough or RowFaultKind.LeftOver => RowLength.At(context, span, piece, sizes, failureOf, word, ledger),
             RowFaultKind.RepeatDoesNotComeOut => RepeatRemainder.At(context, span, sizes, failureOf, word, ledger, RestInWords(context, sizes, failureOf)),
             RowFaultKind.RepeatTakesNothing => RepeatEndless.At(span, piece, sizes[0], word),
@@ -46,6 +47,7 @@ internal static class RowFaults
             RowFaultKind.NoRing or RowFaultKind.RingAhead => RingPlace.At(context, span, sizes, first.Fault.Kind, word),
             RowFaultKind.MarkerMoved => MarkerMoved.At(context, span, sizes, first.Fault),
             RowFaultKind.StepInRound => StepInRound.At(context, span, sizes),
+            RowFaultKind.RoundAtTurn => RoundAtTurn.At(context, span, sizes, first.Fault.There),
             RowFaultKind.TurnInFirstRow or RowFaultKind.EdgeNotReached => ShortRowEdge.At(context, span, sizes, first.Fault.Kind, first.Row, first.Start, first.StartsAtTurn),
             RowFaultKind.BeginsGoingBack => RowBeginsCrossed.At(context, span, sizes, word, first.Fault.There),
             RowFaultKind.TwoDirections => WorkedBack.Mixed(context, span, sizes, word),

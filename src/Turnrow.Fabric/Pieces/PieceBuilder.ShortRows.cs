@@ -80,11 +80,7 @@ public sealed partial class PieceBuilder
         return start is not null || Shapes(plan, HookAt) || slips is { Count: > 0 } ? new RowFault(RowFaultKind.EdgeNotReached, slips, 0, 0, 0) : null;
     }
 
-    private Origin WaitingOrigin()
-    {
-        var edge = _waitingRight.Count + _waitingRight.Asked > 0 ? _waitingRight : _waitingLeft;
-        return edge.Asked > 0 ? edge.AskedBy : edge.Origin;
-    }
+    private Origin AskedOrigin() => (_waitingRight.Asked > 0 ? _waitingRight : _waitingLeft).AskedBy;
 
     private static bool Shapes(RowPlan plan, Hand hand) => plan is ShapedPlan shaped && shaped.At(hand).Change != 0;
 

@@ -237,6 +237,12 @@ public sealed record SeamStatement(
 
     /// <summary>The sides that lie together, <c>RS together</c>; null if unsaid.</summary>
     public SideSyntax? Inside { get; init; }
+
+    /// <summary>Where it says <c>with itself</c>: the stitches of one edge are folded and joined to each other, and there is no second; else null.</summary>
+    public NameSyntax? Itself { get; init; }
+
+    /// <summary>The stitch that lies at the fold, <c>from stitch 12</c>; null for the first.</summary>
+    public ExpressionSyntax? FoldedAt { get; init; }
 }
 
 /// <summary><c>blanket throw of tile: 5 across, 7 down, join in each sp</c></summary>

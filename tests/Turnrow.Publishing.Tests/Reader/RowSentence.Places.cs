@@ -8,13 +8,16 @@ internal sealed partial class RowSentence
         if (!Accept("around") && !Accept("over")) Expect("in");
         if (Accept("ring")) return new PlaceWords(Where.Ring, 1, [new PlaceName("ring")]);
         if (OfSpecial() is { } place) return place;
-        if (Accept("front") || Accept("back"))
-        {
-            Expect("loop");
-            Expect("only");
-            Expect("of");
-        }
+        if (Peek is not ("front" or "back")) return InBoth();
+        var loop = Take();
+        Expect("loop");
+        Expect("only");
+        Expect("of");
+        return InBoth() with { Loop = loop };
+    }
 
+    private PlaceWords InBoth()
+    {
         if (Accept("top")) return TopOf();
         // A post stitch goes round the chain and not in its top.
         if (Peek is "turning" or "beginning" || (Peek == "the" && _at + 1 < _words.Count && _words[_at + 1] == "round's")) return RoundChain();

@@ -122,8 +122,10 @@ internal static class PickUpTeller
             {
                 StretchKind.Foundation => leg.Piece.Rows is [{ Begins: RowBegins.Ring }, ..],
                 StretchKind.LastRow or StretchKind.OpenStitches => leg.Piece.EndsInRounds,
+                StretchKind.FreeLoops => leg.Piece.Rows[leg.Stretch.FirstRow - 1].IsRound,
                 _ => false,
             },
+            OnRightSide = leg.Stretch.Kind == StretchKind.FreeLoops && FreeLoops.LieOnRightSide(leg.Piece, leg.Stretch.FirstRow),
             AtRow = IsOneOfSeveral(leg) ? Sized.Of(leg.Stretch.FirstRow + 1) : null,
         };
     }
