@@ -238,9 +238,14 @@ selection
   : (all=ALL BUT)? which=(FIRST | LAST) (ROW | amount=count rowsWord)
   | ROWS from=count TO to=count
   ;
+// So many in each place of a kind, or in all along an edge of the walk, or up to each of its corners.
 rate
-  : amount=list? words+=name+
-    (way=IN EACH (row=ROW | kind+=name+) | way=PER (row=ROW | over=count (rows=rowsWord | STITCHES | kind+=name)) | evenly=EVENLY)?
+  : passed=SKIP_WORD EACH kind+=name+ (AND also+=name+)?
+  | amount=list? words+=name+
+    ( way=IN EACH (row=ROW | kind+=name+ (AND also+=name+)?)
+    | way=PER (row=ROW | over=count (rows=rowsWord | STITCHES | kind+=name))
+    | evenly=EVENLY (ALONG walk+=walkWord+ | toCorners=TO EACH CORNER)?
+    )?
   ;
 
 expectLine

@@ -219,5 +219,7 @@ public static class CompilerDiagnostics
         SameMirrored.Kind,
         ChainsMeet.Kind,
         EachOther.Kind,
+        PickUpUnsaid.Kind,
+        PickUpShare.Kind,
     ];
 }

@@ -56,7 +56,7 @@ internal sealed record NaiveBlanket(int Sides, int Across, int Between, int Down
               round 2: ({half}) around
               fasten off
             blanket throw of tile: {across} across, {Down} down, join {Join}
-            piece edging picked up around throw last row: 1 sc in each st, 3 sc in each corner
+            piece edging picked up around throw last row: 1 sc in each st and sp, 3 sc in each corner
               fasten off
 
             """;
