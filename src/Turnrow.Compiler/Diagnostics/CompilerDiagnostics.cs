@@ -221,5 +221,6 @@ public static class CompilerDiagnostics
         EachOther.Kind,
         PickUpUnsaid.Kind,
         PickUpShare.Kind,
+        BlanketKinds.Kind,
     ];
 }

@@ -3,6 +3,7 @@ using Turnrow.Compiler.Pieces;
 using Turnrow.Compiler.Values;
 using Turnrow.Fabric.Joins;
 using Turnrow.Fabric.Pieces;
+using Turnrow.Fabric.Rows;
 using Turnrow.Syntax.Tree;
 
 namespace Turnrow.Compiler.Joins;
@@ -25,7 +26,7 @@ internal sealed class PickUpShares(Context context, PieceBook book, PickUpOrigin
         for (var at = 0; at < rates.Count; at++)
         {
             var said = pickUp.Rates[at];
-            if (said.ToEachCorner && !rates.Any(static r => r.OfCorners))
+            if ((said.ToEachCorner || _along[at] is { } of && IsOfCorners(of)) && !rates.Any(static r => r.OfCorners))
             {
                 context.Findings.Add(PickUpShare.NoCorners(said.Span, context.Word(rates[at].Stitch)));
                 sound = false;
@@ -46,7 +47,7 @@ internal sealed class PickUpShares(Context context, PieceBook book, PickUpOrigin
         for (var at = 0; at < rates.Count; at++)
         {
             if (!rates[at].Evenly || rates[at].Count[size] is not { } count) continue;
-            foreach (var part in pickUp.Rates[at].ToEachCorner ? BetweenCorners(legs) : [Along(legs, _along[at]!.Sides[size])])
+            foreach (var part in pickUp.Rates[at].ToEachCorner ? BetweenCorners(legs) : Along(legs, _along[at]!.Sides[size]))
             {
                 if (part.Count > 0) Shares.Spread(legs, part, count, context.Gauges);
             }
@@ -66,13 +67,31 @@ internal sealed class PickUpShares(Context context, PieceBook book, PickUpOrigin
         }
     }
 
+    // A side lies between two corners of its piece's last row.
+    private static bool IsOfCorners(BoundWalk along) => Array.Exists(along.Sides, static s => s is { Stretches: [{ Kind: StretchKind.Side }] });
+
     // Sizes in which an edge is not known tell nothing.
     private bool IsWalked(BoundWalk along, IReadOnlyList<BoundWalk> walks) => Array.TrueForAll(
         [.. Enumerable.Range(0, context.Sizes)],
-        i => along.Sides[i] is not { } side || walks.Any(w => w.Sides[i] is null || (w.Piece == along.Piece && w.Sides[i]!.Stretches.Any(s => IsPart(w.Sides[i]!, s, side)))));
+        i => along.Sides[i] is not { } side || walks.Any(w => w.Sides[i] is null || (w.Piece == along.Piece && (IsWalkedWhole(w, side, i) || w.Sides[i]!.Stretches.Any(s => IsPart(w.Sides[i]!, s, side))))));
 
-    private static List<int> Along(List<PickUpLeg> legs, JoinSide? side) =>
-        [.. Enumerable.Range(0, legs.Count).Where(i => side is not null && !legs[i].IsCorner && legs[i].Stretch.Count > 0 && IsPart(new JoinSide(legs[i].Piece, legs[i].Hand, []), legs[i].Stretch, side))];
+    private List<List<int>> Along(List<PickUpLeg> legs, JoinSide? side)
+    {
+        if (side is null) return [];
+        if (side.Stretches is [{ Kind: StretchKind.Side } between] && legs.Exists(l => l.Piece.Name == side.Piece.Name && l.Stretch.Kind == StretchKind.LastRow))
+        {
+            // Met from the other end, the last corner comes first.
+            var (sides, at) = (BetweenCorners(legs), MotifSides.IndexOf(between.Name!.Split(' ')[0]));
+            var inOrder = legs[0].Upwards == (side.Piece.Rows[^1].StartsAt == Hand.Right);
+            return [sides[inOrder ? at : ((2 * sides.Count) - 2 - at) % sides.Count]];
+        }
+
+        return [[.. Enumerable.Range(0, legs.Count).Where(i => !legs[i].IsCorner && legs[i].Stretch.Count > 0 && IsPart(new JoinSide(legs[i].Piece, legs[i].Hand, []), legs[i].Stretch, side))]];
+    }
+
+    // A side is a part of the round that is walked whole.
+    private bool IsWalkedWhole(BoundWalk walk, JoinSide side, int size) =>
+        side.Stretches is [{ Kind: StretchKind.Side }] && pickUp is { Around: true, Walks.Count: 1 } && walk.Sides[size] is { Stretches: [{ Kind: StretchKind.LastRow }] };
 
     private static bool IsPart(JoinSide of, Stretch part, JoinSide side) =>
         of.Piece.Name == side.Piece.Name && of.Hand == side.Hand

@@ -108,7 +108,8 @@ internal static class WalkBuilder
         context.by is null ? null : line.Joined(context.by._words),
         RowBuilder.Place(context.at, line)!,
         ValueBuilder.Claim(context.claimed, line),
-        LineBuilding.Span(context));
+        LineBuilding.Span(context))
+    { MoreMotifs = line.Words(context._more) };
 
     private static TurnrowParser.SeamPartContext Once(TurnrowParser.SeamPartContext? before, TurnrowParser.SeamPartContext now, LineBuilding line)
     {

@@ -10956,6 +10956,8 @@ internal partial class TurnrowParser : Parser {
 	internal partial class BlanketLineContext : ParserRuleContext {
 		public NameContext called;
 		public NameContext motif;
+		public NameContext _name;
+		public IList<NameContext> _more = new List<NameContext>();
 		public CountContext across;
 		public CountContext between;
 		public CountContext down;
@@ -10987,7 +10989,10 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public PlaceContext place() {
 			return GetRuleContext<PlaceContext>(0);
 		}
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AND() { return GetToken(TurnrowParser.AND, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode[] AND() { return GetTokens(TurnrowParser.AND); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AND(int i) {
+			return GetToken(TurnrowParser.AND, i);
+		}
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode WITH() { return GetToken(TurnrowParser.WITH, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public StitchContext stitch() {
 			return GetRuleContext<StitchContext>(0);
@@ -11018,54 +11023,71 @@ internal partial class TurnrowParser : Parser {
 			Match(OF);
 			State = 1466;
 			_localctx.motif = name();
-			State = 1467;
-			Match(COLON);
-			State = 1468;
-			_localctx.across = count();
 			State = 1471;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			while (_la==AND) {
+				{
+				{
+				State = 1467;
+				Match(AND);
+				State = 1468;
+				_localctx._name = name();
+				_localctx._more.Add(_localctx._name);
+				}
+				}
+				State = 1473;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+			}
+			State = 1474;
+			Match(COLON);
+			State = 1475;
+			_localctx.across = count();
+			State = 1478;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==AND) {
 				{
-				State = 1469;
+				State = 1476;
 				Match(AND);
-				State = 1470;
+				State = 1477;
 				_localctx.between = count();
 				}
 			}
 
-			State = 1473;
+			State = 1480;
 			Match(ACROSS);
-			State = 1474;
-			Match(COMMA);
-			State = 1475;
-			_localctx.down = count();
-			State = 1476;
-			Match(DOWN);
-			State = 1477;
-			Match(COMMA);
-			State = 1478;
-			Match(JOIN);
 			State = 1481;
+			Match(COMMA);
+			State = 1482;
+			_localctx.down = count();
+			State = 1483;
+			Match(DOWN);
+			State = 1484;
+			Match(COMMA);
+			State = 1485;
+			Match(JOIN);
+			State = 1488;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==WITH) {
 				{
-				State = 1479;
+				State = 1486;
 				Match(WITH);
-				State = 1480;
+				State = 1487;
 				_localctx.by = stitch();
 				}
 			}
 
-			State = 1483;
+			State = 1490;
 			_localctx.at = place();
-			State = 1485;
+			State = 1492;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 1484;
+				State = 1491;
 				_localctx.claimed = claim();
 				}
 			}
@@ -11107,18 +11129,18 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1488;
+			State = 1495;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1487;
+				State = 1494;
 				_localctx._walkWord = walkWord();
 				_localctx._words.Add(_localctx._walkWord);
 				}
 				}
-				State = 1490;
+				State = 1497;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -70869123072L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -6322729266083L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 724293872482301L) != 0) );
@@ -11184,7 +11206,7 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 184, RULE_seamPart);
 		int _la;
 		try {
-			State = 1513;
+			State = 1520;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
@@ -11193,27 +11215,27 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1492;
+				State = 1499;
 				_localctx.rows = selection();
 				}
 				break;
 			case EASING:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1493;
+				State = 1500;
 				_localctx.eased = Match(EASING);
-				State = 1499;
+				State = 1506;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==NUMBER || _la==FRACTION) {
 					{
-					State = 1494;
+					State = 1501;
 					_localctx.least = list();
-					State = 1495;
+					State = 1502;
 					Match(TO);
-					State = 1496;
+					State = 1503;
 					_localctx.most = list();
-					State = 1497;
+					State = 1504;
 					_localctx.measure = unit();
 					}
 				}
@@ -11223,38 +11245,38 @@ internal partial class TurnrowParser : Parser {
 			case IN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1501;
+				State = 1508;
 				Match(IN);
-				State = 1505;
+				State = 1512;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case THE:
 					{
-					State = 1502;
+					State = 1509;
 					Match(THE);
-					State = 1503;
+					State = 1510;
 					_localctx.order = Match(SAME);
 					}
 					break;
 				case OPPOSITE:
 					{
-					State = 1504;
+					State = 1511;
 					_localctx.order = Match(OPPOSITE);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 1507;
+				State = 1514;
 				Match(ORDER);
 				}
 				break;
 			case WITH:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1508;
+				State = 1515;
 				Match(WITH);
-				State = 1509;
+				State = 1516;
 				_localctx.yarn = name();
 				}
 				break;
@@ -11262,9 +11284,9 @@ internal partial class TurnrowParser : Parser {
 			case WS:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1510;
+				State = 1517;
 				_localctx.facing = side();
-				State = 1511;
+				State = 1518;
 				Match(TOGETHER);
 				}
 				break;
@@ -11304,7 +11326,7 @@ internal partial class TurnrowParser : Parser {
 		WalkWordContext _localctx = new WalkWordContext(Context, State);
 		EnterRule(_localctx, 186, RULE_walkWord);
 		try {
-			State = 1521;
+			State = 1528;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -11435,42 +11457,42 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1515;
+				State = 1522;
 				name();
 				}
 				break;
 			case FIRST:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1516;
+				State = 1523;
 				Match(FIRST);
 				}
 				break;
 			case LAST:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1517;
+				State = 1524;
 				Match(LAST);
 				}
 				break;
 			case ROW:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1518;
+				State = 1525;
 				Match(ROW);
 				}
 				break;
 			case ROWS:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1519;
+				State = 1526;
 				Match(ROWS);
 				}
 				break;
 			case STITCHES:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 1520;
+				State = 1527;
 				Match(STITCHES);
 				}
 				break;
@@ -11524,7 +11546,7 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 188, RULE_selection);
 		int _la;
 		try {
-			State = 1539;
+			State = 1546;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ALL:
@@ -11532,19 +11554,19 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1525;
+				State = 1532;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==ALL) {
 					{
-					State = 1523;
+					State = 1530;
 					_localctx.all = Match(ALL);
-					State = 1524;
+					State = 1531;
 					Match(BUT);
 					}
 				}
 
-				State = 1527;
+				State = 1534;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==FIRST || _la==LAST) ) {
@@ -11554,12 +11576,12 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1532;
+				State = 1539;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1528;
+					State = 1535;
 					Match(ROW);
 					}
 					break;
@@ -11693,9 +11715,9 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1529;
+					State = 1536;
 					_localctx.amount = count();
-					State = 1530;
+					State = 1537;
 					rowsWord();
 					}
 					break;
@@ -11707,13 +11729,13 @@ internal partial class TurnrowParser : Parser {
 			case ROWS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1534;
+				State = 1541;
 				Match(ROWS);
-				State = 1535;
+				State = 1542;
 				_localctx.from = count();
-				State = 1536;
+				State = 1543;
 				Match(TO);
-				State = 1537;
+				State = 1544;
 				_localctx.to = count();
 				}
 				break;
@@ -11792,50 +11814,50 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 190, RULE_rate);
 		int _la;
 		try {
-			State = 1606;
+			State = 1613;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case SKIP_WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1541;
+				State = 1548;
 				_localctx.passed = Match(SKIP_WORD);
-				State = 1542;
+				State = 1549;
 				Match(EACH);
-				State = 1544;
+				State = 1551;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 1543;
+					State = 1550;
 					_localctx._name = name();
 					_localctx._kind.Add(_localctx._name);
 					}
 					}
-					State = 1546;
+					State = 1553;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -422283334189056L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -15127412222883L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 724293868287997L) != 0) );
-				State = 1554;
+				State = 1561;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AND) {
 					{
-					State = 1548;
+					State = 1555;
 					Match(AND);
-					State = 1550;
+					State = 1557;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 1549;
+						State = 1556;
 						_localctx._name = name();
 						_localctx._also.Add(_localctx._name);
 						}
 						}
-						State = 1552;
+						State = 1559;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -422283334189056L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -15127412222883L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 724293868287997L) != 0) );
@@ -11974,46 +11996,46 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1557;
+				State = 1564;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==NUMBER || _la==FRACTION) {
 					{
-					State = 1556;
+					State = 1563;
 					_localctx.amount = list();
 					}
 				}
 
-				State = 1560;
+				State = 1567;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 1559;
+					State = 1566;
 					_localctx._name = name();
 					_localctx._words.Add(_localctx._name);
 					}
 					}
-					State = 1562;
+					State = 1569;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -422283334189056L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -15127412222883L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 724293868287997L) != 0) );
-				State = 1604;
+				State = 1611;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case IN:
 					{
-					State = 1564;
+					State = 1571;
 					_localctx.way = Match(IN);
-					State = 1565;
+					State = 1572;
 					Match(EACH);
-					State = 1580;
+					State = 1587;
 					ErrorHandler.Sync(this);
 					switch (TokenStream.LA(1)) {
 					case ROW:
 						{
-						State = 1566;
+						State = 1573;
 						_localctx.row = Match(ROW);
 						}
 						break;
@@ -12144,40 +12166,40 @@ internal partial class TurnrowParser : Parser {
 					case OZ:
 					case WORD:
 						{
-						State = 1568;
+						State = 1575;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 						do {
 							{
 							{
-							State = 1567;
+							State = 1574;
 							_localctx._name = name();
 							_localctx._kind.Add(_localctx._name);
 							}
 							}
-							State = 1570;
+							State = 1577;
 							ErrorHandler.Sync(this);
 							_la = TokenStream.LA(1);
 						} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -422283334189056L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -15127412222883L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 724293868287997L) != 0) );
-						State = 1578;
+						State = 1585;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 						if (_la==AND) {
 							{
-							State = 1572;
+							State = 1579;
 							Match(AND);
-							State = 1574;
+							State = 1581;
 							ErrorHandler.Sync(this);
 							_la = TokenStream.LA(1);
 							do {
 								{
 								{
-								State = 1573;
+								State = 1580;
 								_localctx._name = name();
 								_localctx._also.Add(_localctx._name);
 								}
 								}
-								State = 1576;
+								State = 1583;
 								ErrorHandler.Sync(this);
 								_la = TokenStream.LA(1);
 							} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -422283334189056L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -15127412222883L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 724293868287997L) != 0) );
@@ -12193,14 +12215,14 @@ internal partial class TurnrowParser : Parser {
 					break;
 				case PER:
 					{
-					State = 1582;
+					State = 1589;
 					_localctx.way = Match(PER);
-					State = 1590;
+					State = 1597;
 					ErrorHandler.Sync(this);
 					switch (TokenStream.LA(1)) {
 					case ROW:
 						{
-						State = 1583;
+						State = 1590;
 						_localctx.row = Match(ROW);
 						}
 						break;
@@ -12334,21 +12356,21 @@ internal partial class TurnrowParser : Parser {
 					case NUMBER:
 					case FRACTION:
 						{
-						State = 1584;
+						State = 1591;
 						_localctx.over = count();
-						State = 1588;
+						State = 1595;
 						ErrorHandler.Sync(this);
 						switch (TokenStream.LA(1)) {
 						case ROW:
 						case ROWS:
 							{
-							State = 1585;
+							State = 1592;
 							_localctx.rows = rowsWord();
 							}
 							break;
 						case STITCHES:
 							{
-							State = 1586;
+							State = 1593;
 							Match(STITCHES);
 							}
 							break;
@@ -12479,7 +12501,7 @@ internal partial class TurnrowParser : Parser {
 						case OZ:
 						case WORD:
 							{
-							State = 1587;
+							State = 1594;
 							_localctx._name = name();
 							_localctx._kind.Add(_localctx._name);
 							}
@@ -12496,27 +12518,27 @@ internal partial class TurnrowParser : Parser {
 					break;
 				case EVENLY:
 					{
-					State = 1592;
+					State = 1599;
 					_localctx.evenly = Match(EVENLY);
-					State = 1602;
+					State = 1609;
 					ErrorHandler.Sync(this);
 					switch (TokenStream.LA(1)) {
 					case ALONG:
 						{
-						State = 1593;
+						State = 1600;
 						Match(ALONG);
-						State = 1595;
+						State = 1602;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 						do {
 							{
 							{
-							State = 1594;
+							State = 1601;
 							_localctx._walkWord = walkWord();
 							_localctx._walk.Add(_localctx._walkWord);
 							}
 							}
-							State = 1597;
+							State = 1604;
 							ErrorHandler.Sync(this);
 							_la = TokenStream.LA(1);
 						} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -70869123072L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -6322729266083L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 724293872482301L) != 0) );
@@ -12524,11 +12546,11 @@ internal partial class TurnrowParser : Parser {
 						break;
 					case TO:
 						{
-						State = 1599;
+						State = 1606;
 						_localctx.toCorners = Match(TO);
-						State = 1600;
+						State = 1607;
 						Match(EACH);
-						State = 1601;
+						State = 1608;
 						Match(CORNER);
 						}
 						break;
@@ -12624,25 +12646,25 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1608;
+			State = 1615;
 			Match(EXPECT);
-			State = 1609;
+			State = 1616;
 			_localctx.left = expected();
-			State = 1640;
+			State = 1647;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case MEASURE:
 				{
-				State = 1610;
+				State = 1617;
 				Match(MEASURE);
-				State = 1620;
+				State = 1627;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case AT:
 					{
-					State = 1611;
+					State = 1618;
 					Match(AT);
-					State = 1612;
+					State = 1619;
 					_localctx.bound = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==LEAST || _la==MOST) ) {
@@ -12652,7 +12674,7 @@ internal partial class TurnrowParser : Parser {
 						ErrorHandler.ReportMatch(this);
 					    Consume();
 					}
-					State = 1613;
+					State = 1620;
 					_localctx.length = sum();
 					}
 					break;
@@ -12786,18 +12808,18 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1614;
+					State = 1621;
 					_localctx.length = sum();
-					State = 1618;
+					State = 1625;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 1615;
+						State = 1622;
 						Match(COMMA);
-						State = 1616;
+						State = 1623;
 						Match(WITHIN);
-						State = 1617;
+						State = 1624;
 						_localctx.within = sum();
 						}
 					}
@@ -12812,7 +12834,7 @@ internal partial class TurnrowParser : Parser {
 			case ARE:
 			case IS:
 				{
-				State = 1622;
+				State = 1629;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -12821,14 +12843,14 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1625;
+				State = 1632;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AT) {
 					{
-					State = 1623;
+					State = 1630;
 					Match(AT);
-					State = 1624;
+					State = 1631;
 					_localctx.bound = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==LEAST || _la==MOST) ) {
@@ -12841,7 +12863,7 @@ internal partial class TurnrowParser : Parser {
 					}
 				}
 
-				State = 1627;
+				State = 1634;
 				_localctx.right = expected();
 				}
 				break;
@@ -12849,7 +12871,7 @@ internal partial class TurnrowParser : Parser {
 			case LIE:
 			case RUFFLE:
 				{
-				State = 1628;
+				State = 1635;
 				_localctx.lying = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(((((_la - 82)) & ~0x3f) == 0 && ((1L << (_la - 82)) & 288230376688582657L) != 0)) ) {
@@ -12859,30 +12881,30 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1630;
+				State = 1637;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FLAT) {
 					{
-					State = 1629;
+					State = 1636;
 					_localctx.flat = Match(FLAT);
 					}
 				}
 
-				State = 1638;
+				State = 1645;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 1632;
+					State = 1639;
 					Match(IN);
-					State = 1633;
+					State = 1640;
 					Match(ROWS);
-					State = 1634;
+					State = 1641;
 					_localctx.from = count();
-					State = 1635;
+					State = 1642;
 					Match(TO);
-					State = 1636;
+					State = 1643;
 					_localctx.to = count();
 					}
 				}
@@ -12944,36 +12966,36 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1642;
+			State = 1649;
 			_localctx.value = sum();
-			State = 1659;
+			State = 1666;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==ROWS || _la==FIRST || _la==STITCHES || _la==WORD) {
 				{
-				State = 1644;
+				State = 1651;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FIRST) {
 					{
-					State = 1643;
+					State = 1650;
 					_localctx.nth = Match(FIRST);
 					}
 				}
 
-				State = 1650;
+				State = 1657;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==WORD) {
 					{
-					State = 1646;
+					State = 1653;
 					_localctx.by = Match(WORD);
-					State = 1648;
+					State = 1655;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==WORD) {
 						{
-						State = 1647;
+						State = 1654;
 						_localctx.word = Match(WORD);
 						}
 					}
@@ -12981,7 +13003,7 @@ internal partial class TurnrowParser : Parser {
 					}
 				}
 
-				State = 1652;
+				State = 1659;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -12991,18 +13013,18 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1656;
+				State = 1663;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0)) {
 					{
 					{
-					State = 1653;
+					State = 1660;
 					_localctx._expectedMore = expectedMore();
 					_localctx._more.Add(_localctx._expectedMore);
 					}
 					}
-					State = 1658;
+					State = 1665;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -13049,16 +13071,16 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1661;
+			State = 1668;
 			_localctx.by = sign();
-			State = 1662;
+			State = 1669;
 			_localctx.value = single();
-			State = 1664;
+			State = 1671;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==ROWS || _la==STITCHES) {
 				{
-				State = 1663;
+				State = 1670;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -13121,38 +13143,38 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1666;
+			State = 1673;
 			Match(EQUALS);
-			State = 1667;
+			State = 1674;
 			_localctx._claimPart = claimPart();
 			_localctx._parts.Add(_localctx._claimPart);
-			State = 1672;
+			State = 1679;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1668;
+				State = 1675;
 				Match(COMMA);
-				State = 1669;
+				State = 1676;
 				_localctx._claimPart = claimPart();
 				_localctx._parts.Add(_localctx._claimPart);
 				}
 				}
-				State = 1674;
+				State = 1681;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1680;
+			State = 1687;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WITHOUT:
 				{
-				State = 1675;
+				State = 1682;
 				_localctx.without = Match(WITHOUT);
-				State = 1676;
+				State = 1683;
 				Match(TURNING);
-				State = 1677;
+				State = 1684;
 				_la = TokenStream.LA(1);
 				if ( !(_la==CHAIN || _la==CH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -13165,9 +13187,9 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case WITH:
 				{
-				State = 1678;
+				State = 1685;
 				_localctx.with = Match(WITH);
-				State = 1679;
+				State = 1686;
 				Match(CHAINS);
 				}
 				break;
@@ -13219,9 +13241,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1682;
-			_localctx.amount = count();
 			State = 1689;
+			_localctx.amount = count();
+			State = 1696;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -13351,18 +13373,18 @@ internal partial class TurnrowParser : Parser {
 			case OZ:
 			case WORD:
 				{
-				State = 1684;
+				State = 1691;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 1683;
+					State = 1690;
 					_localctx._name = name();
 					_localctx._words.Add(_localctx._name);
 					}
 					}
-					State = 1686;
+					State = 1693;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -422283334189056L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -15127412222883L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 724293868287997L) != 0) );
@@ -13370,7 +13392,7 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case STITCHES:
 				{
-				State = 1688;
+				State = 1695;
 				_localctx.stitches = Match(STITCHES);
 				}
 				break;
@@ -13416,15 +13438,15 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 202, RULE_edge);
 		int _la;
 		try {
-			State = 1697;
+			State = 1704;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case BOTH:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1691;
+				State = 1698;
 				Match(BOTH);
-				State = 1692;
+				State = 1699;
 				Match(EDGES);
 				}
 				break;
@@ -13556,14 +13578,14 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1693;
+				State = 1700;
 				_localctx.called = name();
-				State = 1695;
+				State = 1702;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==EDGE) {
 					{
-					State = 1694;
+					State = 1701;
 					Match(EDGE);
 					}
 				}
@@ -13603,7 +13625,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1699;
+			State = 1706;
 			_la = TokenStream.LA(1);
 			if ( !(_la==RS || _la==WS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -13643,7 +13665,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1701;
+			State = 1708;
 			_la = TokenStream.LA(1);
 			if ( !(_la==DEC || _la==INC) ) {
 			ErrorHandler.RecoverInline(this);
@@ -13689,18 +13711,18 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1704;
+			State = 1711;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1703;
+				State = 1710;
 				_localctx._name = name();
 				_localctx._words.Add(_localctx._name);
 				}
 				}
-				State = 1706;
+				State = 1713;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -422283334189056L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -15127412222883L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 724293868287997L) != 0) );
@@ -13735,7 +13757,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1708;
+			State = 1715;
 			_la = TokenStream.LA(1);
 			if ( !(_la==ROW || _la==ROWS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -13775,7 +13797,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1710;
+			State = 1717;
 			_la = TokenStream.LA(1);
 			if ( !(_la==STITCH || _la==STITCHES) ) {
 			ErrorHandler.RecoverInline(this);
@@ -13825,20 +13847,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1712;
+			State = 1719;
 			_localctx.first = factor();
-			State = 1716;
+			State = 1723;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0)) {
 				{
 				{
-				State = 1713;
+				State = 1720;
 				_localctx._sumOperation = sumOperation();
 				_localctx._rest.Add(_localctx._sumOperation);
 				}
 				}
-				State = 1718;
+				State = 1725;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -13878,9 +13900,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1719;
+			State = 1726;
 			_localctx.by = sign();
-			State = 1720;
+			State = 1727;
 			_localctx.value = factor();
 			}
 		}
@@ -13927,21 +13949,21 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 218, RULE_factor);
 		int _la;
 		try {
-			State = 1731;
+			State = 1738;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1722;
+				State = 1729;
 				_localctx.amount = list();
-				State = 1724;
+				State = 1731;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN || ((((_la - 171)) & ~0x3f) == 0 && ((1L << (_la - 171)) & 45L) != 0)) {
 					{
-					State = 1723;
+					State = 1730;
 					_localctx.measure = unit();
 					}
 				}
@@ -14076,18 +14098,18 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1726;
+				State = 1733;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1727;
+				State = 1734;
 				Match(OPEN);
-				State = 1728;
+				State = 1735;
 				_localctx.inside = sum();
-				State = 1729;
+				State = 1736;
 				Match(CLOSE);
 				}
 				break;
@@ -14134,20 +14156,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1733;
+			State = 1740;
 			_localctx.first = single();
-			State = 1737;
+			State = 1744;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0)) {
 				{
 				{
-				State = 1734;
+				State = 1741;
 				_localctx._countOperation = countOperation();
 				_localctx._rest.Add(_localctx._countOperation);
 				}
 				}
-				State = 1739;
+				State = 1746;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -14187,9 +14209,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1740;
+			State = 1747;
 			_localctx.by = sign();
-			State = 1741;
+			State = 1748;
 			_localctx.value = single();
 			}
 		}
@@ -14231,14 +14253,14 @@ internal partial class TurnrowParser : Parser {
 		SingleContext _localctx = new SingleContext(Context, State);
 		EnterRule(_localctx, 224, RULE_single);
 		try {
-			State = 1749;
+			State = 1756;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1743;
+				State = 1750;
 				_localctx.amount = list();
 				}
 				break;
@@ -14370,18 +14392,18 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1744;
+				State = 1751;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1745;
+				State = 1752;
 				Match(OPEN);
-				State = 1746;
+				State = 1753;
 				_localctx.inside = count();
-				State = 1747;
+				State = 1754;
 				Match(CLOSE);
 				}
 				break;
@@ -14420,7 +14442,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1751;
+			State = 1758;
 			_la = TokenStream.LA(1);
 			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
@@ -14473,36 +14495,36 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1753;
+			State = 1760;
 			_localctx.first = number();
-			State = 1765;
+			State = 1772;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==OPEN) {
 				{
-				State = 1754;
+				State = 1761;
 				Match(OPEN);
-				State = 1755;
+				State = 1762;
 				_localctx._number = number();
 				_localctx._more.Add(_localctx._number);
-				State = 1760;
+				State = 1767;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 1756;
+					State = 1763;
 					Match(COMMA);
-					State = 1757;
+					State = 1764;
 					_localctx._number = number();
 					_localctx._more.Add(_localctx._number);
 					}
 					}
-					State = 1762;
+					State = 1769;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 1763;
+				State = 1770;
 				Match(CLOSE);
 				}
 			}
@@ -14538,20 +14560,20 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 230, RULE_number);
 		int _la;
 		try {
-			State = 1772;
+			State = 1779;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1767;
+				State = 1774;
 				_localctx.whole = Match(NUMBER);
-				State = 1769;
+				State = 1776;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FRACTION) {
 					{
-					State = 1768;
+					State = 1775;
 					_localctx.part = Match(FRACTION);
 					}
 				}
@@ -14561,7 +14583,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1771;
+				State = 1778;
 				_localctx.part = Match(FRACTION);
 				}
 				break;
@@ -14601,7 +14623,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1774;
+			State = 1781;
 			_la = TokenStream.LA(1);
 			if ( !(_la==IN || ((((_la - 171)) & ~0x3f) == 0 && ((1L << (_la - 171)) & 45L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
@@ -14765,7 +14787,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1776;
+			State = 1783;
 			_la = TokenStream.LA(1);
 			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & -422283334189056L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -15127412222883L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 724293868287997L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
@@ -14788,7 +14810,7 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	private static int[] _serializedATN => new int[] {
-		4,1,185,1779,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
+		4,1,185,1786,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
 		7,7,7,2,8,7,8,2,9,7,9,2,10,7,10,2,11,7,11,2,12,7,12,2,13,7,13,2,14,7,14,
 		2,15,7,15,2,16,7,16,2,17,7,17,2,18,7,18,2,19,7,19,2,20,7,20,2,21,7,21,
 		2,22,7,22,2,23,7,23,2,24,7,24,2,25,7,25,2,26,7,26,2,27,7,27,2,28,7,28,
@@ -14905,572 +14927,574 @@ internal partial class TurnrowParser : Parser {
 		89,1,89,1,89,3,89,1434,8,89,3,89,1436,8,89,3,89,1438,8,89,1,89,1,89,4,
 		89,1442,8,89,11,89,12,89,1443,1,89,1,89,5,89,1448,8,89,10,89,12,89,1451,
 		9,89,1,89,1,89,5,89,1455,8,89,10,89,12,89,1458,9,89,1,89,1,89,3,89,1462,
-		8,89,1,90,1,90,1,90,1,90,1,90,1,90,1,90,1,90,3,90,1472,8,90,1,90,1,90,
-		1,90,1,90,1,90,1,90,1,90,1,90,3,90,1482,8,90,1,90,1,90,3,90,1486,8,90,
-		1,91,4,91,1489,8,91,11,91,12,91,1490,1,92,1,92,1,92,1,92,1,92,1,92,1,92,
-		3,92,1500,8,92,1,92,1,92,1,92,1,92,3,92,1506,8,92,1,92,1,92,1,92,1,92,
-		1,92,1,92,3,92,1514,8,92,1,93,1,93,1,93,1,93,1,93,1,93,3,93,1522,8,93,
-		1,94,1,94,3,94,1526,8,94,1,94,1,94,1,94,1,94,1,94,3,94,1533,8,94,1,94,
-		1,94,1,94,1,94,1,94,3,94,1540,8,94,1,95,1,95,1,95,4,95,1545,8,95,11,95,
-		12,95,1546,1,95,1,95,4,95,1551,8,95,11,95,12,95,1552,3,95,1555,8,95,1,
-		95,3,95,1558,8,95,1,95,4,95,1561,8,95,11,95,12,95,1562,1,95,1,95,1,95,
-		1,95,4,95,1569,8,95,11,95,12,95,1570,1,95,1,95,4,95,1575,8,95,11,95,12,
-		95,1576,3,95,1579,8,95,3,95,1581,8,95,1,95,1,95,1,95,1,95,1,95,1,95,3,
-		95,1589,8,95,3,95,1591,8,95,1,95,1,95,1,95,4,95,1596,8,95,11,95,12,95,
-		1597,1,95,1,95,1,95,3,95,1603,8,95,3,95,1605,8,95,3,95,1607,8,95,1,96,
-		1,96,1,96,1,96,1,96,1,96,1,96,1,96,1,96,1,96,3,96,1619,8,96,3,96,1621,
-		8,96,1,96,1,96,1,96,3,96,1626,8,96,1,96,1,96,1,96,3,96,1631,8,96,1,96,
-		1,96,1,96,1,96,1,96,1,96,3,96,1639,8,96,3,96,1641,8,96,1,97,1,97,3,97,
-		1645,8,97,1,97,1,97,3,97,1649,8,97,3,97,1651,8,97,1,97,1,97,5,97,1655,
-		8,97,10,97,12,97,1658,9,97,3,97,1660,8,97,1,98,1,98,1,98,3,98,1665,8,98,
-		1,99,1,99,1,99,1,99,5,99,1671,8,99,10,99,12,99,1674,9,99,1,99,1,99,1,99,
-		1,99,1,99,3,99,1681,8,99,1,100,1,100,4,100,1685,8,100,11,100,12,100,1686,
-		1,100,3,100,1690,8,100,1,101,1,101,1,101,1,101,3,101,1696,8,101,3,101,
-		1698,8,101,1,102,1,102,1,103,1,103,1,104,4,104,1705,8,104,11,104,12,104,
-		1706,1,105,1,105,1,106,1,106,1,107,1,107,5,107,1715,8,107,10,107,12,107,
-		1718,9,107,1,108,1,108,1,108,1,109,1,109,3,109,1725,8,109,1,109,1,109,
-		1,109,1,109,1,109,3,109,1732,8,109,1,110,1,110,5,110,1736,8,110,10,110,
-		12,110,1739,9,110,1,111,1,111,1,111,1,112,1,112,1,112,1,112,1,112,1,112,
-		3,112,1750,8,112,1,113,1,113,1,114,1,114,1,114,1,114,1,114,5,114,1759,
-		8,114,10,114,12,114,1762,9,114,1,114,1,114,3,114,1766,8,114,1,115,1,115,
-		3,115,1770,8,115,1,115,3,115,1773,8,115,1,116,1,116,1,117,1,117,1,117,
-		0,0,118,0,2,4,6,8,10,12,14,16,18,20,22,24,26,28,30,32,34,36,38,40,42,44,
-		46,48,50,52,54,56,58,60,62,64,66,68,70,72,74,76,78,80,82,84,86,88,90,92,
-		94,96,98,100,102,104,106,108,110,112,114,116,118,120,122,124,126,128,130,
-		132,134,136,138,140,142,144,146,148,150,152,154,156,158,160,162,164,166,
-		168,170,172,174,176,178,180,182,184,186,188,190,192,194,196,198,200,202,
-		204,206,208,210,212,214,216,218,220,222,224,226,228,230,232,234,0,23,2,
-		0,172,173,175,176,2,0,45,45,135,135,2,0,22,22,78,78,2,0,48,48,150,150,
-		2,0,172,172,175,175,2,0,101,101,165,165,2,0,85,85,162,162,2,0,97,97,107,
-		107,2,0,71,71,105,105,2,0,37,37,46,46,4,0,97,97,107,107,118,118,141,141,
-		2,0,80,80,137,137,1,0,148,149,2,0,101,101,154,154,2,0,109,109,116,116,
-		3,0,82,82,111,111,140,140,2,0,139,139,170,170,2,0,83,83,104,104,1,0,47,
-		48,2,0,54,54,150,150,2,0,11,13,15,15,4,0,103,103,171,171,173,174,176,176,
-		28,0,16,20,22,30,32,35,37,46,49,64,66,68,70,70,74,74,76,76,78,82,84,92,
-		94,96,98,101,105,105,108,128,130,138,140,142,144,145,147,149,151,151,153,
-		155,158,160,162,165,167,167,169,169,172,172,175,175,177,177,2018,0,236,
-		1,0,0,0,2,239,1,0,0,0,4,291,1,0,0,0,6,293,1,0,0,0,8,296,1,0,0,0,10,299,
-		1,0,0,0,12,306,1,0,0,0,14,308,1,0,0,0,16,311,1,0,0,0,18,327,1,0,0,0,20,
-		329,1,0,0,0,22,332,1,0,0,0,24,335,1,0,0,0,26,338,1,0,0,0,28,340,1,0,0,
-		0,30,360,1,0,0,0,32,362,1,0,0,0,34,366,1,0,0,0,36,390,1,0,0,0,38,393,1,
-		0,0,0,40,425,1,0,0,0,42,427,1,0,0,0,44,432,1,0,0,0,46,453,1,0,0,0,48,461,
-		1,0,0,0,50,469,1,0,0,0,52,476,1,0,0,0,54,493,1,0,0,0,56,495,1,0,0,0,58,
-		504,1,0,0,0,60,522,1,0,0,0,62,534,1,0,0,0,64,551,1,0,0,0,66,553,1,0,0,
-		0,68,556,1,0,0,0,70,561,1,0,0,0,72,582,1,0,0,0,74,595,1,0,0,0,76,597,1,
-		0,0,0,78,608,1,0,0,0,80,671,1,0,0,0,82,674,1,0,0,0,84,680,1,0,0,0,86,683,
-		1,0,0,0,88,698,1,0,0,0,90,700,1,0,0,0,92,723,1,0,0,0,94,742,1,0,0,0,96,
-		744,1,0,0,0,98,749,1,0,0,0,100,765,1,0,0,0,102,767,1,0,0,0,104,770,1,0,
-		0,0,106,774,1,0,0,0,108,777,1,0,0,0,110,787,1,0,0,0,112,791,1,0,0,0,114,
-		797,1,0,0,0,116,809,1,0,0,0,118,829,1,0,0,0,120,935,1,0,0,0,122,937,1,
-		0,0,0,124,945,1,0,0,0,126,962,1,0,0,0,128,969,1,0,0,0,130,988,1,0,0,0,
-		132,990,1,0,0,0,134,1064,1,0,0,0,136,1090,1,0,0,0,138,1102,1,0,0,0,140,
-		1120,1,0,0,0,142,1122,1,0,0,0,144,1161,1,0,0,0,146,1163,1,0,0,0,148,1174,
-		1,0,0,0,150,1187,1,0,0,0,152,1255,1,0,0,0,154,1265,1,0,0,0,156,1286,1,
-		0,0,0,158,1312,1,0,0,0,160,1317,1,0,0,0,162,1319,1,0,0,0,164,1331,1,0,
-		0,0,166,1347,1,0,0,0,168,1351,1,0,0,0,170,1356,1,0,0,0,172,1388,1,0,0,
-		0,174,1390,1,0,0,0,176,1415,1,0,0,0,178,1417,1,0,0,0,180,1463,1,0,0,0,
-		182,1488,1,0,0,0,184,1513,1,0,0,0,186,1521,1,0,0,0,188,1539,1,0,0,0,190,
-		1606,1,0,0,0,192,1608,1,0,0,0,194,1642,1,0,0,0,196,1661,1,0,0,0,198,1666,
-		1,0,0,0,200,1682,1,0,0,0,202,1697,1,0,0,0,204,1699,1,0,0,0,206,1701,1,
-		0,0,0,208,1704,1,0,0,0,210,1708,1,0,0,0,212,1710,1,0,0,0,214,1712,1,0,
-		0,0,216,1719,1,0,0,0,218,1731,1,0,0,0,220,1733,1,0,0,0,222,1740,1,0,0,
-		0,224,1749,1,0,0,0,226,1751,1,0,0,0,228,1753,1,0,0,0,230,1772,1,0,0,0,
-		232,1774,1,0,0,0,234,1776,1,0,0,0,236,237,3,4,2,0,237,238,5,0,0,1,238,
-		1,1,0,0,0,239,240,3,198,99,0,240,241,5,0,0,1,241,3,1,0,0,0,242,292,3,6,
-		3,0,243,292,3,8,4,0,244,292,3,10,5,0,245,292,3,14,7,0,246,292,3,16,8,0,
-		247,292,3,20,10,0,248,292,3,22,11,0,249,292,3,24,12,0,250,292,3,26,13,
-		0,251,292,3,28,14,0,252,292,3,32,16,0,253,292,3,34,17,0,254,292,3,38,19,
-		0,255,292,3,42,21,0,256,292,3,44,22,0,257,292,3,78,39,0,258,292,3,66,33,
-		0,259,292,3,68,34,0,260,292,3,72,36,0,261,292,3,74,37,0,262,292,3,90,45,
-		0,263,292,3,92,46,0,264,292,3,94,47,0,265,292,3,96,48,0,266,292,3,98,49,
-		0,267,292,3,102,51,0,268,292,3,104,52,0,269,292,3,114,57,0,270,292,3,116,
-		58,0,271,292,3,134,67,0,272,292,3,142,71,0,273,292,3,146,73,0,274,292,
-		3,148,74,0,275,292,3,150,75,0,276,292,3,178,89,0,277,292,3,180,90,0,278,
-		292,3,192,96,0,279,292,3,46,23,0,280,292,3,174,87,0,281,292,3,106,53,0,
-		282,292,3,108,54,0,283,292,3,112,56,0,284,292,3,136,68,0,285,292,3,48,
-		24,0,286,292,3,50,25,0,287,292,3,52,26,0,288,292,3,58,29,0,289,292,3,60,
-		30,0,290,292,3,56,28,0,291,242,1,0,0,0,291,243,1,0,0,0,291,244,1,0,0,0,
-		291,245,1,0,0,0,291,246,1,0,0,0,291,247,1,0,0,0,291,248,1,0,0,0,291,249,
-		1,0,0,0,291,250,1,0,0,0,291,251,1,0,0,0,291,252,1,0,0,0,291,253,1,0,0,
-		0,291,254,1,0,0,0,291,255,1,0,0,0,291,256,1,0,0,0,291,257,1,0,0,0,291,
-		258,1,0,0,0,291,259,1,0,0,0,291,260,1,0,0,0,291,261,1,0,0,0,291,262,1,
-		0,0,0,291,263,1,0,0,0,291,264,1,0,0,0,291,265,1,0,0,0,291,266,1,0,0,0,
-		291,267,1,0,0,0,291,268,1,0,0,0,291,269,1,0,0,0,291,270,1,0,0,0,291,271,
-		1,0,0,0,291,272,1,0,0,0,291,273,1,0,0,0,291,274,1,0,0,0,291,275,1,0,0,
-		0,291,276,1,0,0,0,291,277,1,0,0,0,291,278,1,0,0,0,291,279,1,0,0,0,291,
-		280,1,0,0,0,291,281,1,0,0,0,291,282,1,0,0,0,291,283,1,0,0,0,291,284,1,
-		0,0,0,291,285,1,0,0,0,291,286,1,0,0,0,291,287,1,0,0,0,291,288,1,0,0,0,
-		291,289,1,0,0,0,291,290,1,0,0,0,292,5,1,0,0,0,293,294,5,41,0,0,294,295,
-		3,230,115,0,295,7,1,0,0,0,296,297,5,43,0,0,297,298,5,182,0,0,298,9,1,0,
-		0,0,299,300,5,61,0,0,300,301,3,12,6,0,301,11,1,0,0,0,302,307,5,178,0,0,
-		303,307,5,181,0,0,304,307,5,182,0,0,305,307,3,234,117,0,306,302,1,0,0,
-		0,306,303,1,0,0,0,306,304,1,0,0,0,306,305,1,0,0,0,307,13,1,0,0,0,308,309,
-		5,58,0,0,309,310,3,234,117,0,310,15,1,0,0,0,311,312,5,51,0,0,312,317,3,
-		18,9,0,313,314,5,5,0,0,314,316,3,18,9,0,315,313,1,0,0,0,316,319,1,0,0,
-		0,317,315,1,0,0,0,317,318,1,0,0,0,318,17,1,0,0,0,319,317,1,0,0,0,320,328,
-		3,234,117,0,321,328,5,182,0,0,322,325,5,178,0,0,323,326,3,234,117,0,324,
-		326,5,15,0,0,325,323,1,0,0,0,325,324,1,0,0,0,325,326,1,0,0,0,326,328,1,
-		0,0,0,327,320,1,0,0,0,327,321,1,0,0,0,327,322,1,0,0,0,328,19,1,0,0,0,329,
-		330,5,52,0,0,330,331,5,182,0,0,331,21,1,0,0,0,332,333,5,42,0,0,333,334,
-		5,182,0,0,334,23,1,0,0,0,335,336,5,62,0,0,336,337,3,234,117,0,337,25,1,
-		0,0,0,338,339,5,3,0,0,339,27,1,0,0,0,340,341,5,64,0,0,341,343,3,234,117,
-		0,342,344,5,182,0,0,343,342,1,0,0,0,343,344,1,0,0,0,344,349,1,0,0,0,345,
-		346,5,5,0,0,346,348,3,30,15,0,347,345,1,0,0,0,348,351,1,0,0,0,349,347,
-		1,0,0,0,349,350,1,0,0,0,350,29,1,0,0,0,351,349,1,0,0,0,352,353,5,164,0,
-		0,353,361,3,230,115,0,354,358,3,230,115,0,355,359,7,0,0,0,356,357,5,14,
-		0,0,357,359,5,95,0,0,358,355,1,0,0,0,358,356,1,0,0,0,359,361,1,0,0,0,360,
-		352,1,0,0,0,360,354,1,0,0,0,361,31,1,0,0,0,362,363,5,34,0,0,363,364,3,
-		230,115,0,364,365,5,174,0,0,365,33,1,0,0,0,366,367,5,33,0,0,367,368,3,
-		208,104,0,368,369,5,7,0,0,369,372,3,230,115,0,370,373,3,212,106,0,371,
-		373,7,1,0,0,372,370,1,0,0,0,372,371,1,0,0,0,373,388,1,0,0,0,374,375,5,
-		69,0,0,375,376,3,230,115,0,376,377,3,210,105,0,377,378,5,156,0,0,378,379,
-		3,36,18,0,379,389,1,0,0,0,380,381,5,156,0,0,381,382,3,36,18,0,382,383,
-		5,5,0,0,383,384,3,230,115,0,384,385,3,210,105,0,385,386,5,156,0,0,386,
-		387,3,36,18,0,387,389,1,0,0,0,388,374,1,0,0,0,388,380,1,0,0,0,389,35,1,
-		0,0,0,390,391,3,230,115,0,391,392,3,232,116,0,392,37,1,0,0,0,393,394,5,
-		59,0,0,394,398,3,208,104,0,395,396,5,5,0,0,396,397,5,118,0,0,397,399,5,
-		47,0,0,398,395,1,0,0,0,398,399,1,0,0,0,399,400,1,0,0,0,400,401,5,7,0,0,
-		401,402,5,78,0,0,402,407,3,230,115,0,403,408,5,81,0,0,404,405,5,84,0,0,
-		405,406,5,119,0,0,406,408,5,24,0,0,407,403,1,0,0,0,407,404,1,0,0,0,407,
-		408,1,0,0,0,408,413,1,0,0,0,409,410,5,5,0,0,410,412,3,40,20,0,411,409,
-		1,0,0,0,412,415,1,0,0,0,413,411,1,0,0,0,413,414,1,0,0,0,414,39,1,0,0,0,
-		415,413,1,0,0,0,416,417,5,97,0,0,417,418,5,54,0,0,418,419,5,103,0,0,419,
-		420,5,180,0,0,420,426,7,2,0,0,421,422,5,119,0,0,422,423,5,103,0,0,423,
-		424,5,152,0,0,424,426,5,99,0,0,425,416,1,0,0,0,425,421,1,0,0,0,426,41,
-		1,0,0,0,427,428,5,40,0,0,428,429,3,234,117,0,429,430,5,105,0,0,430,431,
-		3,214,107,0,431,43,1,0,0,0,432,433,5,24,0,0,433,434,3,234,117,0,434,444,
-		5,105,0,0,435,436,7,3,0,0,436,437,5,31,0,0,437,445,3,214,107,0,438,442,
-		3,214,107,0,439,440,7,3,0,0,440,441,5,31,0,0,441,443,3,214,107,0,442,439,
-		1,0,0,0,442,443,1,0,0,0,443,445,1,0,0,0,444,435,1,0,0,0,444,438,1,0,0,
-		0,445,450,1,0,0,0,446,447,5,5,0,0,447,449,3,64,32,0,448,446,1,0,0,0,449,
-		452,1,0,0,0,450,448,1,0,0,0,450,451,1,0,0,0,451,45,1,0,0,0,452,450,1,0,
-		0,0,453,459,5,23,0,0,454,455,5,168,0,0,455,456,5,159,0,0,456,460,7,2,0,
-		0,457,458,5,166,0,0,458,460,5,79,0,0,459,454,1,0,0,0,459,457,1,0,0,0,460,
-		47,1,0,0,0,461,467,5,20,0,0,462,463,3,234,117,0,463,464,5,5,0,0,464,465,
-		3,232,116,0,465,468,1,0,0,0,466,468,5,182,0,0,467,462,1,0,0,0,467,466,
-		1,0,0,0,468,49,1,0,0,0,469,470,5,26,0,0,470,471,3,234,117,0,471,472,5,
-		105,0,0,472,474,3,214,107,0,473,475,5,110,0,0,474,473,1,0,0,0,474,475,
-		1,0,0,0,475,51,1,0,0,0,476,477,5,29,0,0,477,478,3,234,117,0,478,479,5,
-		105,0,0,479,484,3,194,97,0,480,481,5,5,0,0,481,483,3,54,27,0,482,480,1,
-		0,0,0,483,486,1,0,0,0,484,482,1,0,0,0,484,485,1,0,0,0,485,53,1,0,0,0,486,
-		484,1,0,0,0,487,494,5,125,0,0,488,489,5,151,0,0,489,490,5,77,0,0,490,491,
-		3,230,115,0,491,492,5,14,0,0,492,494,1,0,0,0,493,487,1,0,0,0,493,488,1,
-		0,0,0,494,55,1,0,0,0,495,496,5,16,0,0,496,499,3,234,117,0,497,498,5,121,
-		0,0,498,500,3,234,117,0,499,497,1,0,0,0,499,500,1,0,0,0,500,501,1,0,0,
-		0,501,502,5,7,0,0,502,503,5,182,0,0,503,57,1,0,0,0,504,505,5,57,0,0,505,
-		506,3,208,104,0,506,507,5,7,0,0,507,510,3,230,115,0,508,511,3,212,106,
-		0,509,511,7,1,0,0,510,508,1,0,0,0,510,509,1,0,0,0,511,512,1,0,0,0,512,
-		513,5,69,0,0,513,514,3,230,115,0,514,515,3,210,105,0,515,516,5,163,0,0,
-		516,517,3,230,115,0,517,520,7,4,0,0,518,519,5,5,0,0,519,521,3,234,117,
-		0,520,518,1,0,0,0,520,521,1,0,0,0,521,59,1,0,0,0,522,523,5,38,0,0,523,
-		524,3,18,9,0,524,525,5,7,0,0,525,526,3,234,117,0,526,531,3,62,31,0,527,
-		528,5,5,0,0,528,530,3,62,31,0,529,527,1,0,0,0,530,533,1,0,0,0,531,529,
-		1,0,0,0,531,532,1,0,0,0,532,61,1,0,0,0,533,531,1,0,0,0,534,535,3,230,115,
-		0,535,536,3,232,116,0,536,537,7,5,0,0,537,63,1,0,0,0,538,552,5,120,0,0,
-		539,552,5,92,0,0,540,541,5,117,0,0,541,542,5,121,0,0,542,545,3,224,112,
-		0,543,544,5,11,0,0,544,546,3,224,112,0,545,543,1,0,0,0,545,546,1,0,0,0,
-		546,552,1,0,0,0,547,548,5,138,0,0,548,552,7,6,0,0,549,550,5,167,0,0,550,
-		552,3,214,107,0,551,538,1,0,0,0,551,539,1,0,0,0,551,540,1,0,0,0,551,547,
-		1,0,0,0,551,549,1,0,0,0,552,65,1,0,0,0,553,554,5,60,0,0,554,555,5,182,
-		0,0,555,67,1,0,0,0,556,559,5,54,0,0,557,560,3,70,35,0,558,560,3,76,38,
-		0,559,557,1,0,0,0,559,558,1,0,0,0,560,69,1,0,0,0,561,562,5,43,0,0,562,
-		572,3,234,117,0,563,564,5,32,0,0,564,567,5,131,0,0,565,566,5,103,0,0,566,
-		568,3,234,117,0,567,565,1,0,0,0,567,568,1,0,0,0,568,570,1,0,0,0,569,571,
-		5,5,0,0,570,569,1,0,0,0,570,571,1,0,0,0,571,573,1,0,0,0,572,563,1,0,0,
-		0,572,573,1,0,0,0,573,574,1,0,0,0,574,575,5,128,0,0,575,576,5,117,0,0,
-		576,577,5,121,0,0,577,580,3,230,115,0,578,579,5,11,0,0,579,581,3,230,115,
-		0,580,578,1,0,0,0,580,581,1,0,0,0,581,71,1,0,0,0,582,585,5,35,0,0,583,
-		586,5,182,0,0,584,586,7,7,0,0,585,583,1,0,0,0,585,584,1,0,0,0,586,587,
-		1,0,0,0,587,593,5,105,0,0,588,589,5,8,0,0,589,590,3,118,59,0,590,591,5,
-		9,0,0,591,594,1,0,0,0,592,594,3,234,117,0,593,588,1,0,0,0,593,592,1,0,
-		0,0,594,73,1,0,0,0,595,596,5,4,0,0,596,75,1,0,0,0,597,600,5,177,0,0,598,
-		599,5,121,0,0,599,601,5,177,0,0,600,598,1,0,0,0,600,601,1,0,0,0,601,603,
-		1,0,0,0,602,604,5,182,0,0,603,602,1,0,0,0,603,604,1,0,0,0,604,605,1,0,
-		0,0,605,606,5,105,0,0,606,607,3,118,59,0,607,77,1,0,0,0,608,609,5,44,0,
-		0,609,613,3,234,117,0,610,611,5,5,0,0,611,612,5,113,0,0,612,614,5,178,
-		0,0,613,610,1,0,0,0,613,614,1,0,0,0,614,616,1,0,0,0,615,617,3,80,40,0,
-		616,615,1,0,0,0,616,617,1,0,0,0,617,619,1,0,0,0,618,620,3,198,99,0,619,
-		618,1,0,0,0,619,620,1,0,0,0,620,79,1,0,0,0,621,622,5,32,0,0,622,623,3,
-		234,117,0,623,624,5,7,0,0,624,629,3,220,110,0,625,626,3,212,106,0,626,
-		627,5,73,0,0,627,628,3,202,101,0,628,630,1,0,0,0,629,625,1,0,0,0,629,630,
-		1,0,0,0,630,672,1,0,0,0,631,632,5,105,0,0,632,633,3,234,117,0,633,637,
-		5,114,0,0,634,635,5,5,0,0,635,636,5,158,0,0,636,638,5,128,0,0,637,634,
-		1,0,0,0,637,638,1,0,0,0,638,672,1,0,0,0,639,640,5,65,0,0,640,645,3,82,
-		41,0,641,642,5,5,0,0,642,644,3,82,41,0,643,641,1,0,0,0,644,647,1,0,0,0,
-		645,643,1,0,0,0,645,646,1,0,0,0,646,672,1,0,0,0,647,645,1,0,0,0,648,649,
-		5,130,0,0,649,652,5,162,0,0,650,653,5,68,0,0,651,653,5,72,0,0,652,650,
-		1,0,0,0,652,651,1,0,0,0,653,654,1,0,0,0,654,659,3,86,43,0,655,656,5,69,
-		0,0,656,658,3,86,43,0,657,655,1,0,0,0,658,661,1,0,0,0,659,657,1,0,0,0,
-		659,660,1,0,0,0,660,662,1,0,0,0,661,659,1,0,0,0,662,663,5,7,0,0,663,668,
-		3,190,95,0,664,665,5,5,0,0,665,667,3,190,95,0,666,664,1,0,0,0,667,670,
-		1,0,0,0,668,666,1,0,0,0,668,669,1,0,0,0,669,672,1,0,0,0,670,668,1,0,0,
-		0,671,621,1,0,0,0,671,631,1,0,0,0,671,639,1,0,0,0,671,648,1,0,0,0,672,
-		81,1,0,0,0,673,675,3,84,42,0,674,673,1,0,0,0,675,676,1,0,0,0,676,674,1,
-		0,0,0,676,677,1,0,0,0,677,83,1,0,0,0,678,681,3,234,117,0,679,681,5,97,
-		0,0,680,678,1,0,0,0,680,679,1,0,0,0,681,85,1,0,0,0,682,684,3,186,93,0,
-		683,682,1,0,0,0,684,685,1,0,0,0,685,683,1,0,0,0,685,686,1,0,0,0,686,691,
-		1,0,0,0,687,688,5,5,0,0,688,690,3,88,44,0,689,687,1,0,0,0,690,693,1,0,
-		0,0,691,689,1,0,0,0,691,692,1,0,0,0,692,87,1,0,0,0,693,691,1,0,0,0,694,
-		699,3,188,94,0,695,696,3,204,102,0,696,697,5,96,0,0,697,699,1,0,0,0,698,
-		694,1,0,0,0,698,695,1,0,0,0,699,89,1,0,0,0,700,701,5,18,0,0,701,718,5,
-		166,0,0,702,703,5,21,0,0,703,704,5,142,0,0,704,705,5,121,0,0,705,706,3,
-		220,110,0,706,707,3,212,106,0,707,719,1,0,0,0,708,716,3,220,110,0,709,
-		717,3,212,106,0,710,711,5,121,0,0,711,712,3,220,110,0,712,713,5,79,0,0,
-		713,717,1,0,0,0,714,715,5,99,0,0,715,717,3,208,104,0,716,709,1,0,0,0,716,
-		710,1,0,0,0,716,714,1,0,0,0,716,717,1,0,0,0,717,719,1,0,0,0,718,702,1,
-		0,0,0,718,708,1,0,0,0,719,721,1,0,0,0,720,722,3,198,99,0,721,720,1,0,0,
-		0,721,722,1,0,0,0,722,91,1,0,0,0,723,724,5,22,0,0,724,726,3,220,110,0,
-		725,727,3,198,99,0,726,725,1,0,0,0,726,727,1,0,0,0,727,93,1,0,0,0,728,
-		729,5,32,0,0,729,730,5,100,0,0,730,731,3,202,101,0,731,732,7,8,0,0,732,
-		733,3,234,117,0,733,743,1,0,0,0,734,735,5,21,0,0,735,739,5,89,0,0,736,
-		737,7,9,0,0,737,739,5,88,0,0,738,734,1,0,0,0,738,736,1,0,0,0,739,740,1,
-		0,0,0,740,741,7,8,0,0,741,743,3,234,117,0,742,728,1,0,0,0,742,738,1,0,
-		0,0,743,95,1,0,0,0,744,745,5,39,0,0,745,746,5,118,0,0,746,747,5,47,0,0,
-		747,748,3,234,117,0,748,97,1,0,0,0,749,750,5,25,0,0,750,751,5,7,0,0,751,
-		756,3,100,50,0,752,753,5,5,0,0,753,755,3,100,50,0,754,752,1,0,0,0,755,
-		758,1,0,0,0,756,754,1,0,0,0,756,757,1,0,0,0,757,99,1,0,0,0,758,756,1,0,
-		0,0,759,760,5,143,0,0,760,766,3,220,110,0,761,762,3,220,110,0,762,763,
-		5,31,0,0,763,764,3,234,117,0,764,766,1,0,0,0,765,759,1,0,0,0,765,761,1,
-		0,0,0,766,101,1,0,0,0,767,768,5,28,0,0,768,769,5,122,0,0,769,103,1,0,0,
-		0,770,771,5,63,0,0,771,772,5,103,0,0,772,773,5,91,0,0,773,105,1,0,0,0,
-		774,775,5,166,0,0,775,776,3,234,117,0,776,107,1,0,0,0,777,778,5,56,0,0,
-		778,779,5,71,0,0,779,784,3,110,55,0,780,781,5,5,0,0,781,783,3,110,55,0,
-		782,780,1,0,0,0,783,786,1,0,0,0,784,782,1,0,0,0,784,785,1,0,0,0,785,109,
-		1,0,0,0,786,784,1,0,0,0,787,788,3,234,117,0,788,789,3,220,110,0,789,790,
-		3,210,105,0,790,111,1,0,0,0,791,792,5,30,0,0,792,793,5,73,0,0,793,794,
-		5,116,0,0,794,795,3,230,115,0,795,796,3,212,106,0,796,113,1,0,0,0,797,
-		799,5,47,0,0,798,800,3,220,110,0,799,798,1,0,0,0,799,800,1,0,0,0,800,802,
-		1,0,0,0,801,803,3,204,102,0,802,801,1,0,0,0,802,803,1,0,0,0,803,804,1,
-		0,0,0,804,805,5,7,0,0,805,807,3,118,59,0,806,808,3,198,99,0,807,806,1,
-		0,0,0,807,808,1,0,0,0,808,115,1,0,0,0,809,827,5,48,0,0,810,811,5,71,0,
-		0,811,814,3,234,117,0,812,813,5,69,0,0,813,815,3,234,117,0,814,812,1,0,
-		0,0,814,815,1,0,0,0,815,828,1,0,0,0,816,817,3,220,110,0,817,818,5,156,
-		0,0,818,820,3,220,110,0,819,821,3,204,102,0,820,819,1,0,0,0,820,821,1,
-		0,0,0,821,822,1,0,0,0,822,823,5,7,0,0,823,825,3,118,59,0,824,826,3,198,
-		99,0,825,824,1,0,0,0,825,826,1,0,0,0,826,828,1,0,0,0,827,810,1,0,0,0,827,
-		816,1,0,0,0,828,117,1,0,0,0,829,834,3,120,60,0,830,831,5,5,0,0,831,833,
-		3,120,60,0,832,830,1,0,0,0,833,836,1,0,0,0,834,832,1,0,0,0,834,835,1,0,
-		0,0,835,119,1,0,0,0,836,834,1,0,0,0,837,838,5,8,0,0,838,839,3,118,59,0,
-		839,845,5,9,0,0,840,841,3,220,110,0,841,842,5,155,0,0,842,846,1,0,0,0,
-		843,846,3,130,65,0,844,846,5,157,0,0,845,840,1,0,0,0,845,843,1,0,0,0,845,
-		844,1,0,0,0,845,846,1,0,0,0,846,848,1,0,0,0,847,849,3,132,66,0,848,847,
-		1,0,0,0,848,849,1,0,0,0,849,936,1,0,0,0,850,852,5,143,0,0,851,853,3,220,
-		110,0,852,851,1,0,0,0,852,853,1,0,0,0,853,936,1,0,0,0,854,855,5,146,0,
-		0,855,856,5,128,0,0,856,936,3,220,110,0,857,861,5,36,0,0,858,859,5,152,
-		0,0,859,862,5,136,0,0,860,862,3,220,110,0,861,858,1,0,0,0,861,860,1,0,
-		0,0,862,865,1,0,0,0,863,864,5,31,0,0,864,866,5,108,0,0,865,863,1,0,0,0,
-		865,866,1,0,0,0,866,936,1,0,0,0,867,868,5,102,0,0,868,869,3,220,110,0,
-		869,870,5,31,0,0,870,871,3,234,117,0,871,936,1,0,0,0,872,873,5,75,0,0,
-		873,876,3,220,110,0,874,875,5,31,0,0,875,877,3,234,117,0,876,874,1,0,0,
-		0,876,877,1,0,0,0,877,936,1,0,0,0,878,879,5,166,0,0,879,936,3,234,117,
-		0,880,883,5,106,0,0,881,882,5,145,0,0,882,884,3,220,110,0,883,881,1,0,
-		0,0,883,884,1,0,0,0,884,887,1,0,0,0,885,886,5,166,0,0,886,888,3,208,104,
-		0,887,885,1,0,0,0,887,888,1,0,0,0,888,889,1,0,0,0,889,891,5,156,0,0,890,
-		892,3,186,93,0,891,890,1,0,0,0,892,893,1,0,0,0,893,891,1,0,0,0,893,894,
-		1,0,0,0,894,896,1,0,0,0,895,897,3,132,66,0,896,895,1,0,0,0,896,897,1,0,
-		0,0,897,936,1,0,0,0,898,900,3,228,114,0,899,898,1,0,0,0,899,900,1,0,0,
-		0,900,930,1,0,0,0,901,903,3,234,117,0,902,901,1,0,0,0,903,904,1,0,0,0,
-		904,902,1,0,0,0,904,905,1,0,0,0,905,923,1,0,0,0,906,908,3,206,103,0,907,
-		909,3,128,64,0,908,907,1,0,0,0,908,909,1,0,0,0,909,924,1,0,0,0,910,912,
-		3,126,63,0,911,913,3,122,61,0,912,911,1,0,0,0,912,913,1,0,0,0,913,924,
-		1,0,0,0,914,924,3,122,61,0,915,924,3,124,62,0,916,924,5,157,0,0,917,919,
-		5,180,0,0,918,920,3,234,117,0,919,918,1,0,0,0,920,921,1,0,0,0,921,919,
-		1,0,0,0,921,922,1,0,0,0,922,924,1,0,0,0,923,906,1,0,0,0,923,910,1,0,0,
-		0,923,914,1,0,0,0,923,915,1,0,0,0,923,916,1,0,0,0,923,917,1,0,0,0,923,
-		924,1,0,0,0,924,931,1,0,0,0,925,927,3,206,103,0,926,928,3,128,64,0,927,
-		926,1,0,0,0,927,928,1,0,0,0,928,931,1,0,0,0,929,931,3,124,62,0,930,902,
-		1,0,0,0,930,925,1,0,0,0,930,929,1,0,0,0,931,933,1,0,0,0,932,934,3,132,
-		66,0,933,932,1,0,0,0,933,934,1,0,0,0,934,936,1,0,0,0,935,837,1,0,0,0,935,
-		850,1,0,0,0,935,854,1,0,0,0,935,857,1,0,0,0,935,867,1,0,0,0,935,872,1,
-		0,0,0,935,878,1,0,0,0,935,880,1,0,0,0,935,899,1,0,0,0,936,121,1,0,0,0,
-		937,938,5,166,0,0,938,939,5,8,0,0,939,940,3,118,59,0,940,941,5,9,0,0,941,
-		942,3,220,110,0,942,943,5,155,0,0,943,944,5,93,0,0,944,123,1,0,0,0,945,
-		946,5,73,0,0,946,947,5,86,0,0,947,948,5,90,0,0,948,125,1,0,0,0,949,951,
-		3,222,111,0,950,949,1,0,0,0,951,952,1,0,0,0,952,950,1,0,0,0,952,953,1,
-		0,0,0,953,963,1,0,0,0,954,958,3,228,114,0,955,957,3,222,111,0,956,955,
-		1,0,0,0,957,960,1,0,0,0,958,956,1,0,0,0,958,959,1,0,0,0,959,963,1,0,0,
-		0,960,958,1,0,0,0,961,963,3,130,65,0,962,950,1,0,0,0,962,954,1,0,0,0,962,
-		961,1,0,0,0,963,127,1,0,0,0,964,966,3,220,110,0,965,967,5,93,0,0,966,965,
-		1,0,0,0,966,967,1,0,0,0,967,970,1,0,0,0,968,970,3,130,65,0,969,964,1,0,
-		0,0,969,968,1,0,0,0,970,129,1,0,0,0,971,989,5,65,0,0,972,989,5,72,0,0,
-		973,976,5,156,0,0,974,977,5,80,0,0,975,977,5,59,0,0,976,974,1,0,0,0,976,
-		975,1,0,0,0,977,989,1,0,0,0,978,979,5,161,0,0,979,980,3,220,110,0,980,
-		986,5,134,0,0,981,984,5,74,0,0,982,985,5,80,0,0,983,985,5,59,0,0,984,982,
-		1,0,0,0,984,983,1,0,0,0,985,987,1,0,0,0,986,981,1,0,0,0,986,987,1,0,0,
-		0,987,989,1,0,0,0,988,971,1,0,0,0,988,972,1,0,0,0,988,973,1,0,0,0,988,
-		978,1,0,0,0,989,131,1,0,0,0,990,1062,5,103,0,0,991,995,7,10,0,0,992,994,
-		3,234,117,0,993,992,1,0,0,0,994,997,1,0,0,0,995,993,1,0,0,0,995,996,1,
-		0,0,0,996,1004,1,0,0,0,997,995,1,0,0,0,998,1000,5,69,0,0,999,1001,3,234,
-		117,0,1000,999,1,0,0,0,1001,1002,1,0,0,0,1002,1000,1,0,0,0,1002,1003,1,
-		0,0,0,1003,1005,1,0,0,0,1004,998,1,0,0,0,1004,1005,1,0,0,0,1005,1010,1,
-		0,0,0,1006,1007,5,161,0,0,1007,1008,3,220,110,0,1008,1009,5,134,0,0,1009,
-		1011,1,0,0,0,1010,1006,1,0,0,0,1010,1011,1,0,0,0,1011,1063,1,0,0,0,1012,
-		1016,5,86,0,0,1013,1015,3,234,117,0,1014,1013,1,0,0,0,1015,1018,1,0,0,
-		0,1016,1014,1,0,0,0,1016,1017,1,0,0,0,1017,1037,1,0,0,0,1018,1016,1,0,
-		0,0,1019,1021,5,69,0,0,1020,1022,3,228,114,0,1021,1020,1,0,0,0,1021,1022,
-		1,0,0,0,1022,1024,1,0,0,0,1023,1025,3,234,117,0,1024,1023,1,0,0,0,1025,
-		1026,1,0,0,0,1026,1024,1,0,0,0,1026,1027,1,0,0,0,1027,1035,1,0,0,0,1028,
-		1029,5,103,0,0,1029,1031,5,86,0,0,1030,1032,3,234,117,0,1031,1030,1,0,
-		0,0,1032,1033,1,0,0,0,1033,1031,1,0,0,0,1033,1034,1,0,0,0,1034,1036,1,
-		0,0,0,1035,1028,1,0,0,0,1035,1036,1,0,0,0,1036,1038,1,0,0,0,1037,1019,
-		1,0,0,0,1037,1038,1,0,0,0,1038,1050,1,0,0,0,1039,1051,5,65,0,0,1040,1051,
-		5,72,0,0,1041,1042,5,156,0,0,1042,1051,5,80,0,0,1043,1044,5,161,0,0,1044,
-		1045,3,220,110,0,1045,1048,5,134,0,0,1046,1047,5,74,0,0,1047,1049,5,80,
-		0,0,1048,1046,1,0,0,0,1048,1049,1,0,0,0,1049,1051,1,0,0,0,1050,1039,1,
-		0,0,0,1050,1040,1,0,0,0,1050,1041,1,0,0,0,1050,1043,1,0,0,0,1050,1051,
-		1,0,0,0,1051,1063,1,0,0,0,1052,1063,7,11,0,0,1053,1063,5,144,0,0,1054,
-		1055,5,124,0,0,1055,1063,5,132,0,0,1056,1058,5,180,0,0,1057,1059,3,234,
-		117,0,1058,1057,1,0,0,0,1059,1060,1,0,0,0,1060,1058,1,0,0,0,1060,1061,
-		1,0,0,0,1061,1063,1,0,0,0,1062,991,1,0,0,0,1062,1012,1,0,0,0,1062,1052,
-		1,0,0,0,1062,1053,1,0,0,0,1062,1054,1,0,0,0,1062,1056,1,0,0,0,1063,133,
-		1,0,0,0,1064,1072,5,45,0,0,1065,1066,5,48,0,0,1066,1067,3,220,110,0,1067,
-		1068,5,156,0,0,1068,1069,3,220,110,0,1069,1073,1,0,0,0,1070,1071,5,47,
-		0,0,1071,1073,3,220,110,0,1072,1065,1,0,0,0,1072,1070,1,0,0,0,1073,1085,
-		1,0,0,0,1074,1075,5,5,0,0,1075,1083,3,220,110,0,1076,1077,5,115,0,0,1077,
-		1084,5,155,0,0,1078,1081,5,155,0,0,1079,1080,5,103,0,0,1080,1082,5,67,
-		0,0,1081,1079,1,0,0,0,1081,1082,1,0,0,0,1082,1084,1,0,0,0,1083,1076,1,
-		0,0,0,1083,1078,1,0,0,0,1084,1086,1,0,0,0,1085,1074,1,0,0,0,1085,1086,
-		1,0,0,0,1086,1088,1,0,0,0,1087,1089,3,198,99,0,1088,1087,1,0,0,0,1088,
-		1089,1,0,0,0,1089,135,1,0,0,0,1090,1091,5,31,0,0,1091,1096,3,138,69,0,
-		1092,1093,5,5,0,0,1093,1095,3,138,69,0,1094,1092,1,0,0,0,1095,1098,1,0,
-		0,0,1096,1094,1,0,0,0,1096,1097,1,0,0,0,1097,1099,1,0,0,0,1098,1096,1,
-		0,0,0,1099,1100,5,7,0,0,1100,1101,3,140,70,0,1101,137,1,0,0,0,1102,1105,
-		3,18,9,0,1103,1104,5,156,0,0,1104,1106,3,18,9,0,1105,1103,1,0,0,0,1105,
-		1106,1,0,0,0,1106,139,1,0,0,0,1107,1121,3,38,19,0,1108,1121,3,94,47,0,
-		1109,1121,3,96,48,0,1110,1121,3,114,57,0,1111,1121,3,116,58,0,1112,1121,
-		3,134,67,0,1113,1121,3,142,71,0,1114,1121,3,146,73,0,1115,1121,3,148,74,
-		0,1116,1121,3,150,75,0,1117,1121,3,174,87,0,1118,1121,3,106,53,0,1119,
-		1121,3,108,54,0,1120,1107,1,0,0,0,1120,1108,1,0,0,0,1120,1109,1,0,0,0,
-		1120,1110,1,0,0,0,1120,1111,1,0,0,0,1120,1112,1,0,0,0,1120,1113,1,0,0,
-		0,1120,1114,1,0,0,0,1120,1115,1,0,0,0,1120,1116,1,0,0,0,1120,1117,1,0,
-		0,0,1120,1118,1,0,0,0,1120,1119,1,0,0,0,1121,141,1,0,0,0,1122,1134,5,55,
-		0,0,1123,1124,5,156,0,0,1124,1127,3,214,107,0,1125,1126,5,73,0,0,1126,
-		1128,3,202,101,0,1127,1125,1,0,0,0,1127,1128,1,0,0,0,1128,1135,1,0,0,0,
-		1129,1130,5,31,0,0,1130,1135,3,214,107,0,1131,1132,3,220,110,0,1132,1133,
-		3,210,105,0,1133,1135,1,0,0,0,1134,1123,1,0,0,0,1134,1129,1,0,0,0,1134,
-		1131,1,0,0,0,1135,1138,1,0,0,0,1136,1137,5,32,0,0,1137,1139,3,234,117,
-		0,1138,1136,1,0,0,0,1138,1139,1,0,0,0,1139,1144,1,0,0,0,1140,1141,5,5,
-		0,0,1141,1143,3,144,72,0,1142,1140,1,0,0,0,1143,1146,1,0,0,0,1144,1142,
-		1,0,0,0,1144,1145,1,0,0,0,1145,1148,1,0,0,0,1146,1144,1,0,0,0,1147,1149,
-		3,198,99,0,1148,1147,1,0,0,0,1148,1149,1,0,0,0,1149,143,1,0,0,0,1150,1151,
-		5,92,0,0,1151,1162,3,210,105,0,1152,1153,5,120,0,0,1153,1162,3,210,105,
-		0,1154,1155,5,90,0,0,1155,1162,3,204,102,0,1156,1157,5,103,0,0,1157,1162,
-		3,234,117,0,1158,1159,5,89,0,0,1159,1160,5,103,0,0,1160,1162,3,208,104,
-		0,1161,1150,1,0,0,0,1161,1152,1,0,0,0,1161,1154,1,0,0,0,1161,1156,1,0,
-		0,0,1161,1158,1,0,0,0,1162,145,1,0,0,0,1163,1164,5,36,0,0,1164,1167,3,
-		220,110,0,1165,1166,5,31,0,0,1166,1168,5,108,0,0,1167,1165,1,0,0,0,1167,
-		1168,1,0,0,0,1168,1169,1,0,0,0,1169,1170,5,73,0,0,1170,1172,3,202,101,
-		0,1171,1173,3,198,99,0,1172,1171,1,0,0,0,1172,1173,1,0,0,0,1173,147,1,
-		0,0,0,1174,1175,5,17,0,0,1175,1176,3,220,110,0,1176,1177,5,73,0,0,1177,
-		1182,3,202,101,0,1178,1179,5,5,0,0,1179,1180,5,124,0,0,1180,1181,5,47,
-		0,0,1181,1183,5,70,0,0,1182,1178,1,0,0,0,1182,1183,1,0,0,0,1183,1185,1,
-		0,0,0,1184,1186,3,198,99,0,1185,1184,1,0,0,0,1185,1186,1,0,0,0,1186,149,
-		1,0,0,0,1187,1243,5,50,0,0,1188,1189,5,77,0,0,1189,1244,3,166,83,0,1190,
-		1191,5,48,0,0,1191,1192,3,220,110,0,1192,1193,5,156,0,0,1193,1194,3,220,
-		110,0,1194,1195,3,152,76,0,1195,1244,1,0,0,0,1196,1197,5,156,0,0,1197,
-		1200,3,214,107,0,1198,1199,5,73,0,0,1199,1201,3,202,101,0,1200,1198,1,
-		0,0,0,1200,1201,1,0,0,0,1201,1205,1,0,0,0,1202,1203,5,31,0,0,1203,1205,
-		3,214,107,0,1204,1196,1,0,0,0,1204,1202,1,0,0,0,1205,1208,1,0,0,0,1206,
-		1207,5,32,0,0,1207,1209,3,234,117,0,1208,1206,1,0,0,0,1208,1209,1,0,0,
-		0,1209,1214,1,0,0,0,1210,1211,5,5,0,0,1211,1213,3,144,72,0,1212,1210,1,
-		0,0,0,1213,1216,1,0,0,0,1214,1212,1,0,0,0,1214,1215,1,0,0,0,1215,1217,
-		1,0,0,0,1216,1214,1,0,0,0,1217,1218,3,152,76,0,1218,1244,1,0,0,0,1219,
-		1241,3,220,110,0,1220,1223,3,210,105,0,1221,1222,5,32,0,0,1222,1224,3,
-		234,117,0,1223,1221,1,0,0,0,1223,1224,1,0,0,0,1224,1229,1,0,0,0,1225,1226,
-		5,5,0,0,1226,1228,3,144,72,0,1227,1225,1,0,0,0,1228,1231,1,0,0,0,1229,
-		1227,1,0,0,0,1229,1230,1,0,0,0,1230,1232,1,0,0,0,1231,1229,1,0,0,0,1232,
-		1233,3,152,76,0,1233,1242,1,0,0,0,1234,1235,3,212,106,0,1235,1239,5,103,
-		0,0,1236,1237,5,5,0,0,1237,1238,5,77,0,0,1238,1240,3,166,83,0,1239,1236,
-		1,0,0,0,1239,1240,1,0,0,0,1240,1242,1,0,0,0,1241,1220,1,0,0,0,1241,1234,
-		1,0,0,0,1242,1244,1,0,0,0,1243,1188,1,0,0,0,1243,1190,1,0,0,0,1243,1204,
-		1,0,0,0,1243,1219,1,0,0,0,1244,151,1,0,0,0,1245,1246,5,7,0,0,1246,1251,
-		3,154,77,0,1247,1248,5,6,0,0,1248,1250,3,154,77,0,1249,1247,1,0,0,0,1250,
-		1253,1,0,0,0,1251,1249,1,0,0,0,1251,1252,1,0,0,0,1252,1256,1,0,0,0,1253,
-		1251,1,0,0,0,1254,1256,3,170,85,0,1255,1245,1,0,0,0,1255,1254,1,0,0,0,
-		1256,1258,1,0,0,0,1257,1259,3,198,99,0,1258,1257,1,0,0,0,1258,1259,1,0,
-		0,0,1259,153,1,0,0,0,1260,1261,5,66,0,0,1261,1262,3,220,110,0,1262,1263,
-		3,210,105,0,1263,1264,5,5,0,0,1264,1266,1,0,0,0,1265,1260,1,0,0,0,1265,
-		1266,1,0,0,0,1266,1267,1,0,0,0,1267,1272,3,156,78,0,1268,1269,5,5,0,0,
-		1269,1271,3,158,79,0,1270,1268,1,0,0,0,1271,1274,1,0,0,0,1272,1270,1,0,
-		0,0,1272,1273,1,0,0,0,1273,155,1,0,0,0,1274,1272,1,0,0,0,1275,1278,3,206,
-		103,0,1276,1278,5,17,0,0,1277,1275,1,0,0,0,1277,1276,1,0,0,0,1278,1279,
-		1,0,0,0,1279,1287,3,220,110,0,1280,1281,5,36,0,0,1281,1284,3,220,110,0,
-		1282,1283,5,31,0,0,1283,1285,5,108,0,0,1284,1282,1,0,0,0,1284,1285,1,0,
-		0,0,1285,1287,1,0,0,0,1286,1277,1,0,0,0,1286,1280,1,0,0,0,1287,1291,1,
-		0,0,0,1288,1289,5,73,0,0,1289,1292,3,202,101,0,1290,1292,5,93,0,0,1291,
-		1288,1,0,0,0,1291,1290,1,0,0,0,1291,1292,1,0,0,0,1292,1294,1,0,0,0,1293,
-		1295,3,160,80,0,1294,1293,1,0,0,0,1294,1295,1,0,0,0,1295,157,1,0,0,0,1296,
-		1299,5,153,0,0,1297,1300,3,160,80,0,1298,1300,3,156,78,0,1299,1297,1,0,
-		0,0,1299,1298,1,0,0,0,1300,1313,1,0,0,0,1301,1313,3,162,81,0,1302,1305,
-		5,77,0,0,1303,1306,3,164,82,0,1304,1306,3,166,83,0,1305,1303,1,0,0,0,1305,
-		1304,1,0,0,0,1306,1313,1,0,0,0,1307,1313,3,168,84,0,1308,1309,5,73,0,0,
-		1309,1313,3,202,101,0,1310,1313,5,93,0,0,1311,1313,7,12,0,0,1312,1296,
-		1,0,0,0,1312,1301,1,0,0,0,1312,1302,1,0,0,0,1312,1307,1,0,0,0,1312,1308,
-		1,0,0,0,1312,1310,1,0,0,0,1312,1311,1,0,0,0,1313,159,1,0,0,0,1314,1318,
-		3,162,81,0,1315,1316,5,77,0,0,1316,1318,3,164,82,0,1317,1314,1,0,0,0,1317,
-		1315,1,0,0,0,1318,161,1,0,0,0,1319,1324,5,94,0,0,1320,1325,5,47,0,0,1321,
-		1322,3,220,110,0,1322,1323,3,210,105,0,1323,1325,1,0,0,0,1324,1320,1,0,
-		0,0,1324,1321,1,0,0,0,1325,1329,1,0,0,0,1326,1327,3,220,110,0,1327,1328,
-		5,155,0,0,1328,1330,1,0,0,0,1329,1326,1,0,0,0,1329,1330,1,0,0,0,1330,163,
-		1,0,0,0,1331,1332,5,160,0,0,1332,1333,5,94,0,0,1333,1334,3,220,110,0,1334,
-		1335,5,69,0,0,1335,1336,3,220,110,0,1336,1340,3,210,105,0,1337,1338,3,
-		220,110,0,1338,1339,5,155,0,0,1339,1341,1,0,0,0,1340,1337,1,0,0,0,1340,
-		1341,1,0,0,0,1341,165,1,0,0,0,1342,1348,5,145,0,0,1343,1344,5,147,0,0,
-		1344,1348,5,128,0,0,1345,1346,5,169,0,0,1346,1348,5,157,0,0,1347,1342,
-		1,0,0,0,1347,1343,1,0,0,0,1347,1345,1,0,0,0,1348,167,1,0,0,0,1349,1352,
-		5,177,0,0,1350,1352,3,228,114,0,1351,1349,1,0,0,0,1351,1350,1,0,0,0,1352,
-		1353,1,0,0,0,1353,1354,3,212,106,0,1354,1355,5,103,0,0,1355,169,1,0,0,
-		0,1356,1357,5,93,0,0,1357,1358,5,156,0,0,1358,1359,3,220,110,0,1359,1363,
-		5,5,0,0,1360,1361,5,73,0,0,1361,1364,3,202,101,0,1362,1364,5,72,0,0,1363,
-		1360,1,0,0,0,1363,1362,1,0,0,0,1364,1369,1,0,0,0,1365,1366,5,5,0,0,1366,
-		1368,3,172,86,0,1367,1365,1,0,0,0,1368,1371,1,0,0,0,1369,1367,1,0,0,0,
-		1369,1370,1,0,0,0,1370,171,1,0,0,0,1371,1369,1,0,0,0,1372,1373,5,123,0,
-		0,1373,1374,5,139,0,0,1374,1389,3,210,105,0,1375,1376,5,112,0,0,1376,1389,
-		5,97,0,0,1377,1380,5,77,0,0,1378,1381,5,160,0,0,1379,1381,3,166,83,0,1380,
-		1378,1,0,0,0,1380,1379,1,0,0,0,1381,1389,1,0,0,0,1382,1383,7,7,0,0,1383,
-		1384,3,220,110,0,1384,1385,3,210,105,0,1385,1386,5,133,0,0,1386,1389,1,
-		0,0,0,1387,1389,3,168,84,0,1388,1372,1,0,0,0,1388,1375,1,0,0,0,1388,1377,
-		1,0,0,0,1388,1382,1,0,0,0,1388,1387,1,0,0,0,1389,173,1,0,0,0,1390,1391,
-		5,53,0,0,1391,1392,3,234,117,0,1392,1393,3,214,107,0,1393,1398,5,65,0,
-		0,1394,1395,5,77,0,0,1395,1396,3,214,107,0,1396,1397,7,13,0,0,1397,1399,
-		1,0,0,0,1398,1394,1,0,0,0,1398,1399,1,0,0,0,1399,1404,1,0,0,0,1400,1401,
-		5,5,0,0,1401,1403,3,176,88,0,1402,1400,1,0,0,0,1403,1406,1,0,0,0,1404,
-		1402,1,0,0,0,1404,1405,1,0,0,0,1405,1408,1,0,0,0,1406,1404,1,0,0,0,1407,
-		1409,3,198,99,0,1408,1407,1,0,0,0,1408,1409,1,0,0,0,1409,175,1,0,0,0,1410,
-		1416,5,177,0,0,1411,1416,7,12,0,0,1412,1413,5,117,0,0,1413,1414,5,121,
-		0,0,1414,1416,3,224,112,0,1415,1410,1,0,0,0,1415,1411,1,0,0,0,1415,1412,
-		1,0,0,0,1416,177,1,0,0,0,1417,1419,5,49,0,0,1418,1420,3,186,93,0,1419,
-		1418,1,0,0,0,1420,1421,1,0,0,0,1421,1419,1,0,0,0,1421,1422,1,0,0,0,1422,
-		1427,1,0,0,0,1423,1424,5,69,0,0,1424,1426,3,182,91,0,1425,1423,1,0,0,0,
-		1426,1429,1,0,0,0,1427,1425,1,0,0,0,1427,1428,1,0,0,0,1428,1437,1,0,0,
-		0,1429,1427,1,0,0,0,1430,1435,5,5,0,0,1431,1433,3,188,94,0,1432,1434,5,
-		5,0,0,1433,1432,1,0,0,0,1433,1434,1,0,0,0,1434,1436,1,0,0,0,1435,1431,
-		1,0,0,0,1435,1436,1,0,0,0,1436,1438,1,0,0,0,1437,1430,1,0,0,0,1437,1438,
-		1,0,0,0,1438,1439,1,0,0,0,1439,1441,5,166,0,0,1440,1442,3,186,93,0,1441,
-		1440,1,0,0,0,1442,1443,1,0,0,0,1443,1441,1,0,0,0,1443,1444,1,0,0,0,1444,
-		1449,1,0,0,0,1445,1446,5,69,0,0,1446,1448,3,182,91,0,1447,1445,1,0,0,0,
-		1448,1451,1,0,0,0,1449,1447,1,0,0,0,1449,1450,1,0,0,0,1450,1456,1,0,0,
-		0,1451,1449,1,0,0,0,1452,1453,5,5,0,0,1453,1455,3,184,92,0,1454,1452,1,
-		0,0,0,1455,1458,1,0,0,0,1456,1454,1,0,0,0,1456,1457,1,0,0,0,1457,1461,
-		1,0,0,0,1458,1456,1,0,0,0,1459,1460,5,7,0,0,1460,1462,3,190,95,0,1461,
-		1459,1,0,0,0,1461,1462,1,0,0,0,1462,179,1,0,0,0,1463,1464,5,19,0,0,1464,
-		1465,3,234,117,0,1465,1466,5,121,0,0,1466,1467,3,234,117,0,1467,1468,5,
-		7,0,0,1468,1471,3,220,110,0,1469,1470,5,69,0,0,1470,1472,3,220,110,0,1471,
-		1469,1,0,0,0,1471,1472,1,0,0,0,1472,1473,1,0,0,0,1473,1474,5,65,0,0,1474,
-		1475,5,5,0,0,1475,1476,3,220,110,0,1476,1477,5,85,0,0,1477,1478,5,5,0,
-		0,1478,1481,5,106,0,0,1479,1480,5,166,0,0,1480,1482,3,208,104,0,1481,1479,
-		1,0,0,0,1481,1482,1,0,0,0,1482,1483,1,0,0,0,1483,1485,3,132,66,0,1484,
-		1486,3,198,99,0,1485,1484,1,0,0,0,1485,1486,1,0,0,0,1486,181,1,0,0,0,1487,
-		1489,3,186,93,0,1488,1487,1,0,0,0,1489,1490,1,0,0,0,1490,1488,1,0,0,0,
-		1490,1491,1,0,0,0,1491,183,1,0,0,0,1492,1514,3,188,94,0,1493,1499,5,87,
-		0,0,1494,1495,3,228,114,0,1495,1496,5,156,0,0,1496,1497,3,228,114,0,1497,
-		1498,3,232,116,0,1498,1500,1,0,0,0,1499,1494,1,0,0,0,1499,1500,1,0,0,0,
-		1500,1514,1,0,0,0,1501,1505,5,103,0,0,1502,1503,5,152,0,0,1503,1506,5,
-		141,0,0,1504,1506,5,126,0,0,1505,1502,1,0,0,0,1505,1504,1,0,0,0,1506,1507,
-		1,0,0,0,1507,1514,5,127,0,0,1508,1509,5,166,0,0,1509,1514,3,234,117,0,
-		1510,1511,3,204,102,0,1511,1512,5,157,0,0,1512,1514,1,0,0,0,1513,1492,
-		1,0,0,0,1513,1493,1,0,0,0,1513,1501,1,0,0,0,1513,1508,1,0,0,0,1513,1510,
-		1,0,0,0,1514,185,1,0,0,0,1515,1522,3,234,117,0,1516,1522,5,97,0,0,1517,
-		1522,5,107,0,0,1518,1522,5,47,0,0,1519,1522,5,48,0,0,1520,1522,5,150,0,
-		0,1521,1515,1,0,0,0,1521,1516,1,0,0,0,1521,1517,1,0,0,0,1521,1518,1,0,
-		0,0,1521,1519,1,0,0,0,1521,1520,1,0,0,0,1522,187,1,0,0,0,1523,1524,5,67,
-		0,0,1524,1526,5,76,0,0,1525,1523,1,0,0,0,1525,1526,1,0,0,0,1526,1527,1,
-		0,0,0,1527,1532,7,7,0,0,1528,1533,5,47,0,0,1529,1530,3,220,110,0,1530,
-		1531,3,210,105,0,1531,1533,1,0,0,0,1532,1528,1,0,0,0,1532,1529,1,0,0,0,
-		1533,1540,1,0,0,0,1534,1535,5,48,0,0,1535,1536,3,220,110,0,1536,1537,5,
-		156,0,0,1537,1538,3,220,110,0,1538,1540,1,0,0,0,1539,1525,1,0,0,0,1539,
-		1534,1,0,0,0,1540,189,1,0,0,0,1541,1542,5,143,0,0,1542,1544,5,86,0,0,1543,
-		1545,3,234,117,0,1544,1543,1,0,0,0,1545,1546,1,0,0,0,1546,1544,1,0,0,0,
-		1546,1547,1,0,0,0,1547,1554,1,0,0,0,1548,1550,5,69,0,0,1549,1551,3,234,
-		117,0,1550,1549,1,0,0,0,1551,1552,1,0,0,0,1552,1550,1,0,0,0,1552,1553,
-		1,0,0,0,1553,1555,1,0,0,0,1554,1548,1,0,0,0,1554,1555,1,0,0,0,1555,1607,
-		1,0,0,0,1556,1558,3,228,114,0,1557,1556,1,0,0,0,1557,1558,1,0,0,0,1558,
-		1560,1,0,0,0,1559,1561,3,234,117,0,1560,1559,1,0,0,0,1561,1562,1,0,0,0,
-		1562,1560,1,0,0,0,1562,1563,1,0,0,0,1563,1604,1,0,0,0,1564,1565,5,103,
-		0,0,1565,1580,5,86,0,0,1566,1581,5,47,0,0,1567,1569,3,234,117,0,1568,1567,
-		1,0,0,0,1569,1570,1,0,0,0,1570,1568,1,0,0,0,1570,1571,1,0,0,0,1571,1578,
-		1,0,0,0,1572,1574,5,69,0,0,1573,1575,3,234,117,0,1574,1573,1,0,0,0,1575,
-		1576,1,0,0,0,1576,1574,1,0,0,0,1576,1577,1,0,0,0,1577,1579,1,0,0,0,1578,
-		1572,1,0,0,0,1578,1579,1,0,0,0,1579,1581,1,0,0,0,1580,1566,1,0,0,0,1580,
-		1568,1,0,0,0,1581,1605,1,0,0,0,1582,1590,5,129,0,0,1583,1591,5,47,0,0,
-		1584,1588,3,220,110,0,1585,1589,3,210,105,0,1586,1589,5,150,0,0,1587,1589,
-		3,234,117,0,1588,1585,1,0,0,0,1588,1586,1,0,0,0,1588,1587,1,0,0,0,1589,
-		1591,1,0,0,0,1590,1583,1,0,0,0,1590,1584,1,0,0,0,1591,1605,1,0,0,0,1592,
-		1602,5,93,0,0,1593,1595,5,68,0,0,1594,1596,3,186,93,0,1595,1594,1,0,0,
-		0,1596,1597,1,0,0,0,1597,1595,1,0,0,0,1597,1598,1,0,0,0,1598,1603,1,0,
-		0,0,1599,1600,5,156,0,0,1600,1601,5,86,0,0,1601,1603,5,80,0,0,1602,1593,
-		1,0,0,0,1602,1599,1,0,0,0,1602,1603,1,0,0,0,1603,1605,1,0,0,0,1604,1564,
-		1,0,0,0,1604,1582,1,0,0,0,1604,1592,1,0,0,0,1604,1605,1,0,0,0,1605,1607,
-		1,0,0,0,1606,1541,1,0,0,0,1606,1557,1,0,0,0,1607,191,1,0,0,0,1608,1609,
-		5,27,0,0,1609,1640,3,194,97,0,1610,1620,5,40,0,0,1611,1612,5,73,0,0,1612,
-		1613,7,14,0,0,1613,1621,3,214,107,0,1614,1618,3,214,107,0,1615,1616,5,
-		5,0,0,1616,1617,5,167,0,0,1617,1619,3,214,107,0,1618,1615,1,0,0,0,1618,
-		1619,1,0,0,0,1619,1621,1,0,0,0,1620,1611,1,0,0,0,1620,1614,1,0,0,0,1621,
-		1641,1,0,0,0,1622,1625,7,8,0,0,1623,1624,5,73,0,0,1624,1626,7,14,0,0,1625,
-		1623,1,0,0,0,1625,1626,1,0,0,0,1626,1627,1,0,0,0,1627,1641,3,194,97,0,
-		1628,1630,7,15,0,0,1629,1631,5,98,0,0,1630,1629,1,0,0,0,1630,1631,1,0,
-		0,0,1631,1638,1,0,0,0,1632,1633,5,103,0,0,1633,1634,5,48,0,0,1634,1635,
-		3,220,110,0,1635,1636,5,156,0,0,1636,1637,3,220,110,0,1637,1639,1,0,0,
-		0,1638,1632,1,0,0,0,1638,1639,1,0,0,0,1639,1641,1,0,0,0,1640,1610,1,0,
-		0,0,1640,1622,1,0,0,0,1640,1628,1,0,0,0,1641,193,1,0,0,0,1642,1659,3,214,
-		107,0,1643,1645,5,97,0,0,1644,1643,1,0,0,0,1644,1645,1,0,0,0,1645,1650,
-		1,0,0,0,1646,1648,5,177,0,0,1647,1649,5,177,0,0,1648,1647,1,0,0,0,1648,
-		1649,1,0,0,0,1649,1651,1,0,0,0,1650,1646,1,0,0,0,1650,1651,1,0,0,0,1651,
-		1652,1,0,0,0,1652,1656,7,3,0,0,1653,1655,3,196,98,0,1654,1653,1,0,0,0,
-		1655,1658,1,0,0,0,1656,1654,1,0,0,0,1656,1657,1,0,0,0,1657,1660,1,0,0,
-		0,1658,1656,1,0,0,0,1659,1644,1,0,0,0,1659,1660,1,0,0,0,1660,195,1,0,0,
-		0,1661,1662,3,226,113,0,1662,1664,3,224,112,0,1663,1665,7,3,0,0,1664,1663,
-		1,0,0,0,1664,1665,1,0,0,0,1665,197,1,0,0,0,1666,1667,5,10,0,0,1667,1672,
-		3,200,100,0,1668,1669,5,5,0,0,1669,1671,3,200,100,0,1670,1668,1,0,0,0,
-		1671,1674,1,0,0,0,1672,1670,1,0,0,0,1672,1673,1,0,0,0,1673,1680,1,0,0,
-		0,1674,1672,1,0,0,0,1675,1676,5,168,0,0,1676,1677,5,159,0,0,1677,1681,
-		7,2,0,0,1678,1679,5,166,0,0,1679,1681,5,79,0,0,1680,1675,1,0,0,0,1680,
-		1678,1,0,0,0,1680,1681,1,0,0,0,1681,199,1,0,0,0,1682,1689,3,220,110,0,
-		1683,1685,3,234,117,0,1684,1683,1,0,0,0,1685,1686,1,0,0,0,1686,1684,1,
-		0,0,0,1686,1687,1,0,0,0,1687,1690,1,0,0,0,1688,1690,5,150,0,0,1689,1684,
-		1,0,0,0,1689,1688,1,0,0,0,1689,1690,1,0,0,0,1690,201,1,0,0,0,1691,1692,
-		5,21,0,0,1692,1698,5,89,0,0,1693,1695,3,234,117,0,1694,1696,5,88,0,0,1695,
-		1694,1,0,0,0,1695,1696,1,0,0,0,1696,1698,1,0,0,0,1697,1691,1,0,0,0,1697,
-		1693,1,0,0,0,1698,203,1,0,0,0,1699,1700,7,16,0,0,1700,205,1,0,0,0,1701,
-		1702,7,17,0,0,1702,207,1,0,0,0,1703,1705,3,234,117,0,1704,1703,1,0,0,0,
-		1705,1706,1,0,0,0,1706,1704,1,0,0,0,1706,1707,1,0,0,0,1707,209,1,0,0,0,
-		1708,1709,7,18,0,0,1709,211,1,0,0,0,1710,1711,7,19,0,0,1711,213,1,0,0,
-		0,1712,1716,3,218,109,0,1713,1715,3,216,108,0,1714,1713,1,0,0,0,1715,1718,
-		1,0,0,0,1716,1714,1,0,0,0,1716,1717,1,0,0,0,1717,215,1,0,0,0,1718,1716,
-		1,0,0,0,1719,1720,3,226,113,0,1720,1721,3,218,109,0,1721,217,1,0,0,0,1722,
-		1724,3,228,114,0,1723,1725,3,232,116,0,1724,1723,1,0,0,0,1724,1725,1,0,
-		0,0,1725,1732,1,0,0,0,1726,1732,3,234,117,0,1727,1728,5,8,0,0,1728,1729,
-		3,214,107,0,1729,1730,5,9,0,0,1730,1732,1,0,0,0,1731,1722,1,0,0,0,1731,
-		1726,1,0,0,0,1731,1727,1,0,0,0,1732,219,1,0,0,0,1733,1737,3,224,112,0,
-		1734,1736,3,222,111,0,1735,1734,1,0,0,0,1736,1739,1,0,0,0,1737,1735,1,
-		0,0,0,1737,1738,1,0,0,0,1738,221,1,0,0,0,1739,1737,1,0,0,0,1740,1741,3,
-		226,113,0,1741,1742,3,224,112,0,1742,223,1,0,0,0,1743,1750,3,228,114,0,
-		1744,1750,3,234,117,0,1745,1746,5,8,0,0,1746,1747,3,220,110,0,1747,1748,
-		5,9,0,0,1748,1750,1,0,0,0,1749,1743,1,0,0,0,1749,1744,1,0,0,0,1749,1745,
-		1,0,0,0,1750,225,1,0,0,0,1751,1752,7,20,0,0,1752,227,1,0,0,0,1753,1765,
-		3,230,115,0,1754,1755,5,8,0,0,1755,1760,3,230,115,0,1756,1757,5,5,0,0,
-		1757,1759,3,230,115,0,1758,1756,1,0,0,0,1759,1762,1,0,0,0,1760,1758,1,
-		0,0,0,1760,1761,1,0,0,0,1761,1763,1,0,0,0,1762,1760,1,0,0,0,1763,1764,
-		5,9,0,0,1764,1766,1,0,0,0,1765,1754,1,0,0,0,1765,1766,1,0,0,0,1766,229,
-		1,0,0,0,1767,1769,5,178,0,0,1768,1770,5,179,0,0,1769,1768,1,0,0,0,1769,
-		1770,1,0,0,0,1770,1773,1,0,0,0,1771,1773,5,179,0,0,1772,1767,1,0,0,0,1772,
-		1771,1,0,0,0,1773,231,1,0,0,0,1774,1775,7,21,0,0,1775,233,1,0,0,0,1776,
-		1777,7,22,0,0,1777,235,1,0,0,0,230,291,306,317,325,327,343,349,358,360,
-		372,388,398,407,413,425,442,444,450,459,467,474,484,493,499,510,520,531,
-		545,551,559,567,570,572,580,585,593,600,603,613,616,619,629,637,645,652,
-		659,668,671,676,680,685,691,698,716,718,721,726,738,742,756,765,784,799,
-		802,807,814,820,825,827,834,845,848,852,861,865,876,883,887,893,896,899,
-		904,908,912,921,923,927,930,933,935,952,958,962,966,969,976,984,986,988,
-		995,1002,1004,1010,1016,1021,1026,1033,1035,1037,1048,1050,1060,1062,1072,
-		1081,1083,1085,1088,1096,1105,1120,1127,1134,1138,1144,1148,1161,1167,
-		1172,1182,1185,1200,1204,1208,1214,1223,1229,1239,1241,1243,1251,1255,
-		1258,1265,1272,1277,1284,1286,1291,1294,1299,1305,1312,1317,1324,1329,
-		1340,1347,1351,1363,1369,1380,1388,1398,1404,1408,1415,1421,1427,1433,
-		1435,1437,1443,1449,1456,1461,1471,1481,1485,1490,1499,1505,1513,1521,
-		1525,1532,1539,1546,1552,1554,1557,1562,1570,1576,1578,1580,1588,1590,
-		1597,1602,1604,1606,1618,1620,1625,1630,1638,1640,1644,1648,1650,1656,
-		1659,1664,1672,1680,1686,1689,1695,1697,1706,1716,1724,1731,1737,1749,
-		1760,1765,1769,1772
+		8,89,1,90,1,90,1,90,1,90,1,90,1,90,5,90,1470,8,90,10,90,12,90,1473,9,90,
+		1,90,1,90,1,90,1,90,3,90,1479,8,90,1,90,1,90,1,90,1,90,1,90,1,90,1,90,
+		1,90,3,90,1489,8,90,1,90,1,90,3,90,1493,8,90,1,91,4,91,1496,8,91,11,91,
+		12,91,1497,1,92,1,92,1,92,1,92,1,92,1,92,1,92,3,92,1507,8,92,1,92,1,92,
+		1,92,1,92,3,92,1513,8,92,1,92,1,92,1,92,1,92,1,92,1,92,3,92,1521,8,92,
+		1,93,1,93,1,93,1,93,1,93,1,93,3,93,1529,8,93,1,94,1,94,3,94,1533,8,94,
+		1,94,1,94,1,94,1,94,1,94,3,94,1540,8,94,1,94,1,94,1,94,1,94,1,94,3,94,
+		1547,8,94,1,95,1,95,1,95,4,95,1552,8,95,11,95,12,95,1553,1,95,1,95,4,95,
+		1558,8,95,11,95,12,95,1559,3,95,1562,8,95,1,95,3,95,1565,8,95,1,95,4,95,
+		1568,8,95,11,95,12,95,1569,1,95,1,95,1,95,1,95,4,95,1576,8,95,11,95,12,
+		95,1577,1,95,1,95,4,95,1582,8,95,11,95,12,95,1583,3,95,1586,8,95,3,95,
+		1588,8,95,1,95,1,95,1,95,1,95,1,95,1,95,3,95,1596,8,95,3,95,1598,8,95,
+		1,95,1,95,1,95,4,95,1603,8,95,11,95,12,95,1604,1,95,1,95,1,95,3,95,1610,
+		8,95,3,95,1612,8,95,3,95,1614,8,95,1,96,1,96,1,96,1,96,1,96,1,96,1,96,
+		1,96,1,96,1,96,3,96,1626,8,96,3,96,1628,8,96,1,96,1,96,1,96,3,96,1633,
+		8,96,1,96,1,96,1,96,3,96,1638,8,96,1,96,1,96,1,96,1,96,1,96,1,96,3,96,
+		1646,8,96,3,96,1648,8,96,1,97,1,97,3,97,1652,8,97,1,97,1,97,3,97,1656,
+		8,97,3,97,1658,8,97,1,97,1,97,5,97,1662,8,97,10,97,12,97,1665,9,97,3,97,
+		1667,8,97,1,98,1,98,1,98,3,98,1672,8,98,1,99,1,99,1,99,1,99,5,99,1678,
+		8,99,10,99,12,99,1681,9,99,1,99,1,99,1,99,1,99,1,99,3,99,1688,8,99,1,100,
+		1,100,4,100,1692,8,100,11,100,12,100,1693,1,100,3,100,1697,8,100,1,101,
+		1,101,1,101,1,101,3,101,1703,8,101,3,101,1705,8,101,1,102,1,102,1,103,
+		1,103,1,104,4,104,1712,8,104,11,104,12,104,1713,1,105,1,105,1,106,1,106,
+		1,107,1,107,5,107,1722,8,107,10,107,12,107,1725,9,107,1,108,1,108,1,108,
+		1,109,1,109,3,109,1732,8,109,1,109,1,109,1,109,1,109,1,109,3,109,1739,
+		8,109,1,110,1,110,5,110,1743,8,110,10,110,12,110,1746,9,110,1,111,1,111,
+		1,111,1,112,1,112,1,112,1,112,1,112,1,112,3,112,1757,8,112,1,113,1,113,
+		1,114,1,114,1,114,1,114,1,114,5,114,1766,8,114,10,114,12,114,1769,9,114,
+		1,114,1,114,3,114,1773,8,114,1,115,1,115,3,115,1777,8,115,1,115,3,115,
+		1780,8,115,1,116,1,116,1,117,1,117,1,117,0,0,118,0,2,4,6,8,10,12,14,16,
+		18,20,22,24,26,28,30,32,34,36,38,40,42,44,46,48,50,52,54,56,58,60,62,64,
+		66,68,70,72,74,76,78,80,82,84,86,88,90,92,94,96,98,100,102,104,106,108,
+		110,112,114,116,118,120,122,124,126,128,130,132,134,136,138,140,142,144,
+		146,148,150,152,154,156,158,160,162,164,166,168,170,172,174,176,178,180,
+		182,184,186,188,190,192,194,196,198,200,202,204,206,208,210,212,214,216,
+		218,220,222,224,226,228,230,232,234,0,23,2,0,172,173,175,176,2,0,45,45,
+		135,135,2,0,22,22,78,78,2,0,48,48,150,150,2,0,172,172,175,175,2,0,101,
+		101,165,165,2,0,85,85,162,162,2,0,97,97,107,107,2,0,71,71,105,105,2,0,
+		37,37,46,46,4,0,97,97,107,107,118,118,141,141,2,0,80,80,137,137,1,0,148,
+		149,2,0,101,101,154,154,2,0,109,109,116,116,3,0,82,82,111,111,140,140,
+		2,0,139,139,170,170,2,0,83,83,104,104,1,0,47,48,2,0,54,54,150,150,2,0,
+		11,13,15,15,4,0,103,103,171,171,173,174,176,176,28,0,16,20,22,30,32,35,
+		37,46,49,64,66,68,70,70,74,74,76,76,78,82,84,92,94,96,98,101,105,105,108,
+		128,130,138,140,142,144,145,147,149,151,151,153,155,158,160,162,165,167,
+		167,169,169,172,172,175,175,177,177,2026,0,236,1,0,0,0,2,239,1,0,0,0,4,
+		291,1,0,0,0,6,293,1,0,0,0,8,296,1,0,0,0,10,299,1,0,0,0,12,306,1,0,0,0,
+		14,308,1,0,0,0,16,311,1,0,0,0,18,327,1,0,0,0,20,329,1,0,0,0,22,332,1,0,
+		0,0,24,335,1,0,0,0,26,338,1,0,0,0,28,340,1,0,0,0,30,360,1,0,0,0,32,362,
+		1,0,0,0,34,366,1,0,0,0,36,390,1,0,0,0,38,393,1,0,0,0,40,425,1,0,0,0,42,
+		427,1,0,0,0,44,432,1,0,0,0,46,453,1,0,0,0,48,461,1,0,0,0,50,469,1,0,0,
+		0,52,476,1,0,0,0,54,493,1,0,0,0,56,495,1,0,0,0,58,504,1,0,0,0,60,522,1,
+		0,0,0,62,534,1,0,0,0,64,551,1,0,0,0,66,553,1,0,0,0,68,556,1,0,0,0,70,561,
+		1,0,0,0,72,582,1,0,0,0,74,595,1,0,0,0,76,597,1,0,0,0,78,608,1,0,0,0,80,
+		671,1,0,0,0,82,674,1,0,0,0,84,680,1,0,0,0,86,683,1,0,0,0,88,698,1,0,0,
+		0,90,700,1,0,0,0,92,723,1,0,0,0,94,742,1,0,0,0,96,744,1,0,0,0,98,749,1,
+		0,0,0,100,765,1,0,0,0,102,767,1,0,0,0,104,770,1,0,0,0,106,774,1,0,0,0,
+		108,777,1,0,0,0,110,787,1,0,0,0,112,791,1,0,0,0,114,797,1,0,0,0,116,809,
+		1,0,0,0,118,829,1,0,0,0,120,935,1,0,0,0,122,937,1,0,0,0,124,945,1,0,0,
+		0,126,962,1,0,0,0,128,969,1,0,0,0,130,988,1,0,0,0,132,990,1,0,0,0,134,
+		1064,1,0,0,0,136,1090,1,0,0,0,138,1102,1,0,0,0,140,1120,1,0,0,0,142,1122,
+		1,0,0,0,144,1161,1,0,0,0,146,1163,1,0,0,0,148,1174,1,0,0,0,150,1187,1,
+		0,0,0,152,1255,1,0,0,0,154,1265,1,0,0,0,156,1286,1,0,0,0,158,1312,1,0,
+		0,0,160,1317,1,0,0,0,162,1319,1,0,0,0,164,1331,1,0,0,0,166,1347,1,0,0,
+		0,168,1351,1,0,0,0,170,1356,1,0,0,0,172,1388,1,0,0,0,174,1390,1,0,0,0,
+		176,1415,1,0,0,0,178,1417,1,0,0,0,180,1463,1,0,0,0,182,1495,1,0,0,0,184,
+		1520,1,0,0,0,186,1528,1,0,0,0,188,1546,1,0,0,0,190,1613,1,0,0,0,192,1615,
+		1,0,0,0,194,1649,1,0,0,0,196,1668,1,0,0,0,198,1673,1,0,0,0,200,1689,1,
+		0,0,0,202,1704,1,0,0,0,204,1706,1,0,0,0,206,1708,1,0,0,0,208,1711,1,0,
+		0,0,210,1715,1,0,0,0,212,1717,1,0,0,0,214,1719,1,0,0,0,216,1726,1,0,0,
+		0,218,1738,1,0,0,0,220,1740,1,0,0,0,222,1747,1,0,0,0,224,1756,1,0,0,0,
+		226,1758,1,0,0,0,228,1760,1,0,0,0,230,1779,1,0,0,0,232,1781,1,0,0,0,234,
+		1783,1,0,0,0,236,237,3,4,2,0,237,238,5,0,0,1,238,1,1,0,0,0,239,240,3,198,
+		99,0,240,241,5,0,0,1,241,3,1,0,0,0,242,292,3,6,3,0,243,292,3,8,4,0,244,
+		292,3,10,5,0,245,292,3,14,7,0,246,292,3,16,8,0,247,292,3,20,10,0,248,292,
+		3,22,11,0,249,292,3,24,12,0,250,292,3,26,13,0,251,292,3,28,14,0,252,292,
+		3,32,16,0,253,292,3,34,17,0,254,292,3,38,19,0,255,292,3,42,21,0,256,292,
+		3,44,22,0,257,292,3,78,39,0,258,292,3,66,33,0,259,292,3,68,34,0,260,292,
+		3,72,36,0,261,292,3,74,37,0,262,292,3,90,45,0,263,292,3,92,46,0,264,292,
+		3,94,47,0,265,292,3,96,48,0,266,292,3,98,49,0,267,292,3,102,51,0,268,292,
+		3,104,52,0,269,292,3,114,57,0,270,292,3,116,58,0,271,292,3,134,67,0,272,
+		292,3,142,71,0,273,292,3,146,73,0,274,292,3,148,74,0,275,292,3,150,75,
+		0,276,292,3,178,89,0,277,292,3,180,90,0,278,292,3,192,96,0,279,292,3,46,
+		23,0,280,292,3,174,87,0,281,292,3,106,53,0,282,292,3,108,54,0,283,292,
+		3,112,56,0,284,292,3,136,68,0,285,292,3,48,24,0,286,292,3,50,25,0,287,
+		292,3,52,26,0,288,292,3,58,29,0,289,292,3,60,30,0,290,292,3,56,28,0,291,
+		242,1,0,0,0,291,243,1,0,0,0,291,244,1,0,0,0,291,245,1,0,0,0,291,246,1,
+		0,0,0,291,247,1,0,0,0,291,248,1,0,0,0,291,249,1,0,0,0,291,250,1,0,0,0,
+		291,251,1,0,0,0,291,252,1,0,0,0,291,253,1,0,0,0,291,254,1,0,0,0,291,255,
+		1,0,0,0,291,256,1,0,0,0,291,257,1,0,0,0,291,258,1,0,0,0,291,259,1,0,0,
+		0,291,260,1,0,0,0,291,261,1,0,0,0,291,262,1,0,0,0,291,263,1,0,0,0,291,
+		264,1,0,0,0,291,265,1,0,0,0,291,266,1,0,0,0,291,267,1,0,0,0,291,268,1,
+		0,0,0,291,269,1,0,0,0,291,270,1,0,0,0,291,271,1,0,0,0,291,272,1,0,0,0,
+		291,273,1,0,0,0,291,274,1,0,0,0,291,275,1,0,0,0,291,276,1,0,0,0,291,277,
+		1,0,0,0,291,278,1,0,0,0,291,279,1,0,0,0,291,280,1,0,0,0,291,281,1,0,0,
+		0,291,282,1,0,0,0,291,283,1,0,0,0,291,284,1,0,0,0,291,285,1,0,0,0,291,
+		286,1,0,0,0,291,287,1,0,0,0,291,288,1,0,0,0,291,289,1,0,0,0,291,290,1,
+		0,0,0,292,5,1,0,0,0,293,294,5,41,0,0,294,295,3,230,115,0,295,7,1,0,0,0,
+		296,297,5,43,0,0,297,298,5,182,0,0,298,9,1,0,0,0,299,300,5,61,0,0,300,
+		301,3,12,6,0,301,11,1,0,0,0,302,307,5,178,0,0,303,307,5,181,0,0,304,307,
+		5,182,0,0,305,307,3,234,117,0,306,302,1,0,0,0,306,303,1,0,0,0,306,304,
+		1,0,0,0,306,305,1,0,0,0,307,13,1,0,0,0,308,309,5,58,0,0,309,310,3,234,
+		117,0,310,15,1,0,0,0,311,312,5,51,0,0,312,317,3,18,9,0,313,314,5,5,0,0,
+		314,316,3,18,9,0,315,313,1,0,0,0,316,319,1,0,0,0,317,315,1,0,0,0,317,318,
+		1,0,0,0,318,17,1,0,0,0,319,317,1,0,0,0,320,328,3,234,117,0,321,328,5,182,
+		0,0,322,325,5,178,0,0,323,326,3,234,117,0,324,326,5,15,0,0,325,323,1,0,
+		0,0,325,324,1,0,0,0,325,326,1,0,0,0,326,328,1,0,0,0,327,320,1,0,0,0,327,
+		321,1,0,0,0,327,322,1,0,0,0,328,19,1,0,0,0,329,330,5,52,0,0,330,331,5,
+		182,0,0,331,21,1,0,0,0,332,333,5,42,0,0,333,334,5,182,0,0,334,23,1,0,0,
+		0,335,336,5,62,0,0,336,337,3,234,117,0,337,25,1,0,0,0,338,339,5,3,0,0,
+		339,27,1,0,0,0,340,341,5,64,0,0,341,343,3,234,117,0,342,344,5,182,0,0,
+		343,342,1,0,0,0,343,344,1,0,0,0,344,349,1,0,0,0,345,346,5,5,0,0,346,348,
+		3,30,15,0,347,345,1,0,0,0,348,351,1,0,0,0,349,347,1,0,0,0,349,350,1,0,
+		0,0,350,29,1,0,0,0,351,349,1,0,0,0,352,353,5,164,0,0,353,361,3,230,115,
+		0,354,358,3,230,115,0,355,359,7,0,0,0,356,357,5,14,0,0,357,359,5,95,0,
+		0,358,355,1,0,0,0,358,356,1,0,0,0,359,361,1,0,0,0,360,352,1,0,0,0,360,
+		354,1,0,0,0,361,31,1,0,0,0,362,363,5,34,0,0,363,364,3,230,115,0,364,365,
+		5,174,0,0,365,33,1,0,0,0,366,367,5,33,0,0,367,368,3,208,104,0,368,369,
+		5,7,0,0,369,372,3,230,115,0,370,373,3,212,106,0,371,373,7,1,0,0,372,370,
+		1,0,0,0,372,371,1,0,0,0,373,388,1,0,0,0,374,375,5,69,0,0,375,376,3,230,
+		115,0,376,377,3,210,105,0,377,378,5,156,0,0,378,379,3,36,18,0,379,389,
+		1,0,0,0,380,381,5,156,0,0,381,382,3,36,18,0,382,383,5,5,0,0,383,384,3,
+		230,115,0,384,385,3,210,105,0,385,386,5,156,0,0,386,387,3,36,18,0,387,
+		389,1,0,0,0,388,374,1,0,0,0,388,380,1,0,0,0,389,35,1,0,0,0,390,391,3,230,
+		115,0,391,392,3,232,116,0,392,37,1,0,0,0,393,394,5,59,0,0,394,398,3,208,
+		104,0,395,396,5,5,0,0,396,397,5,118,0,0,397,399,5,47,0,0,398,395,1,0,0,
+		0,398,399,1,0,0,0,399,400,1,0,0,0,400,401,5,7,0,0,401,402,5,78,0,0,402,
+		407,3,230,115,0,403,408,5,81,0,0,404,405,5,84,0,0,405,406,5,119,0,0,406,
+		408,5,24,0,0,407,403,1,0,0,0,407,404,1,0,0,0,407,408,1,0,0,0,408,413,1,
+		0,0,0,409,410,5,5,0,0,410,412,3,40,20,0,411,409,1,0,0,0,412,415,1,0,0,
+		0,413,411,1,0,0,0,413,414,1,0,0,0,414,39,1,0,0,0,415,413,1,0,0,0,416,417,
+		5,97,0,0,417,418,5,54,0,0,418,419,5,103,0,0,419,420,5,180,0,0,420,426,
+		7,2,0,0,421,422,5,119,0,0,422,423,5,103,0,0,423,424,5,152,0,0,424,426,
+		5,99,0,0,425,416,1,0,0,0,425,421,1,0,0,0,426,41,1,0,0,0,427,428,5,40,0,
+		0,428,429,3,234,117,0,429,430,5,105,0,0,430,431,3,214,107,0,431,43,1,0,
+		0,0,432,433,5,24,0,0,433,434,3,234,117,0,434,444,5,105,0,0,435,436,7,3,
+		0,0,436,437,5,31,0,0,437,445,3,214,107,0,438,442,3,214,107,0,439,440,7,
+		3,0,0,440,441,5,31,0,0,441,443,3,214,107,0,442,439,1,0,0,0,442,443,1,0,
+		0,0,443,445,1,0,0,0,444,435,1,0,0,0,444,438,1,0,0,0,445,450,1,0,0,0,446,
+		447,5,5,0,0,447,449,3,64,32,0,448,446,1,0,0,0,449,452,1,0,0,0,450,448,
+		1,0,0,0,450,451,1,0,0,0,451,45,1,0,0,0,452,450,1,0,0,0,453,459,5,23,0,
+		0,454,455,5,168,0,0,455,456,5,159,0,0,456,460,7,2,0,0,457,458,5,166,0,
+		0,458,460,5,79,0,0,459,454,1,0,0,0,459,457,1,0,0,0,460,47,1,0,0,0,461,
+		467,5,20,0,0,462,463,3,234,117,0,463,464,5,5,0,0,464,465,3,232,116,0,465,
+		468,1,0,0,0,466,468,5,182,0,0,467,462,1,0,0,0,467,466,1,0,0,0,468,49,1,
+		0,0,0,469,470,5,26,0,0,470,471,3,234,117,0,471,472,5,105,0,0,472,474,3,
+		214,107,0,473,475,5,110,0,0,474,473,1,0,0,0,474,475,1,0,0,0,475,51,1,0,
+		0,0,476,477,5,29,0,0,477,478,3,234,117,0,478,479,5,105,0,0,479,484,3,194,
+		97,0,480,481,5,5,0,0,481,483,3,54,27,0,482,480,1,0,0,0,483,486,1,0,0,0,
+		484,482,1,0,0,0,484,485,1,0,0,0,485,53,1,0,0,0,486,484,1,0,0,0,487,494,
+		5,125,0,0,488,489,5,151,0,0,489,490,5,77,0,0,490,491,3,230,115,0,491,492,
+		5,14,0,0,492,494,1,0,0,0,493,487,1,0,0,0,493,488,1,0,0,0,494,55,1,0,0,
+		0,495,496,5,16,0,0,496,499,3,234,117,0,497,498,5,121,0,0,498,500,3,234,
+		117,0,499,497,1,0,0,0,499,500,1,0,0,0,500,501,1,0,0,0,501,502,5,7,0,0,
+		502,503,5,182,0,0,503,57,1,0,0,0,504,505,5,57,0,0,505,506,3,208,104,0,
+		506,507,5,7,0,0,507,510,3,230,115,0,508,511,3,212,106,0,509,511,7,1,0,
+		0,510,508,1,0,0,0,510,509,1,0,0,0,511,512,1,0,0,0,512,513,5,69,0,0,513,
+		514,3,230,115,0,514,515,3,210,105,0,515,516,5,163,0,0,516,517,3,230,115,
+		0,517,520,7,4,0,0,518,519,5,5,0,0,519,521,3,234,117,0,520,518,1,0,0,0,
+		520,521,1,0,0,0,521,59,1,0,0,0,522,523,5,38,0,0,523,524,3,18,9,0,524,525,
+		5,7,0,0,525,526,3,234,117,0,526,531,3,62,31,0,527,528,5,5,0,0,528,530,
+		3,62,31,0,529,527,1,0,0,0,530,533,1,0,0,0,531,529,1,0,0,0,531,532,1,0,
+		0,0,532,61,1,0,0,0,533,531,1,0,0,0,534,535,3,230,115,0,535,536,3,232,116,
+		0,536,537,7,5,0,0,537,63,1,0,0,0,538,552,5,120,0,0,539,552,5,92,0,0,540,
+		541,5,117,0,0,541,542,5,121,0,0,542,545,3,224,112,0,543,544,5,11,0,0,544,
+		546,3,224,112,0,545,543,1,0,0,0,545,546,1,0,0,0,546,552,1,0,0,0,547,548,
+		5,138,0,0,548,552,7,6,0,0,549,550,5,167,0,0,550,552,3,214,107,0,551,538,
+		1,0,0,0,551,539,1,0,0,0,551,540,1,0,0,0,551,547,1,0,0,0,551,549,1,0,0,
+		0,552,65,1,0,0,0,553,554,5,60,0,0,554,555,5,182,0,0,555,67,1,0,0,0,556,
+		559,5,54,0,0,557,560,3,70,35,0,558,560,3,76,38,0,559,557,1,0,0,0,559,558,
+		1,0,0,0,560,69,1,0,0,0,561,562,5,43,0,0,562,572,3,234,117,0,563,564,5,
+		32,0,0,564,567,5,131,0,0,565,566,5,103,0,0,566,568,3,234,117,0,567,565,
+		1,0,0,0,567,568,1,0,0,0,568,570,1,0,0,0,569,571,5,5,0,0,570,569,1,0,0,
+		0,570,571,1,0,0,0,571,573,1,0,0,0,572,563,1,0,0,0,572,573,1,0,0,0,573,
+		574,1,0,0,0,574,575,5,128,0,0,575,576,5,117,0,0,576,577,5,121,0,0,577,
+		580,3,230,115,0,578,579,5,11,0,0,579,581,3,230,115,0,580,578,1,0,0,0,580,
+		581,1,0,0,0,581,71,1,0,0,0,582,585,5,35,0,0,583,586,5,182,0,0,584,586,
+		7,7,0,0,585,583,1,0,0,0,585,584,1,0,0,0,586,587,1,0,0,0,587,593,5,105,
+		0,0,588,589,5,8,0,0,589,590,3,118,59,0,590,591,5,9,0,0,591,594,1,0,0,0,
+		592,594,3,234,117,0,593,588,1,0,0,0,593,592,1,0,0,0,594,73,1,0,0,0,595,
+		596,5,4,0,0,596,75,1,0,0,0,597,600,5,177,0,0,598,599,5,121,0,0,599,601,
+		5,177,0,0,600,598,1,0,0,0,600,601,1,0,0,0,601,603,1,0,0,0,602,604,5,182,
+		0,0,603,602,1,0,0,0,603,604,1,0,0,0,604,605,1,0,0,0,605,606,5,105,0,0,
+		606,607,3,118,59,0,607,77,1,0,0,0,608,609,5,44,0,0,609,613,3,234,117,0,
+		610,611,5,5,0,0,611,612,5,113,0,0,612,614,5,178,0,0,613,610,1,0,0,0,613,
+		614,1,0,0,0,614,616,1,0,0,0,615,617,3,80,40,0,616,615,1,0,0,0,616,617,
+		1,0,0,0,617,619,1,0,0,0,618,620,3,198,99,0,619,618,1,0,0,0,619,620,1,0,
+		0,0,620,79,1,0,0,0,621,622,5,32,0,0,622,623,3,234,117,0,623,624,5,7,0,
+		0,624,629,3,220,110,0,625,626,3,212,106,0,626,627,5,73,0,0,627,628,3,202,
+		101,0,628,630,1,0,0,0,629,625,1,0,0,0,629,630,1,0,0,0,630,672,1,0,0,0,
+		631,632,5,105,0,0,632,633,3,234,117,0,633,637,5,114,0,0,634,635,5,5,0,
+		0,635,636,5,158,0,0,636,638,5,128,0,0,637,634,1,0,0,0,637,638,1,0,0,0,
+		638,672,1,0,0,0,639,640,5,65,0,0,640,645,3,82,41,0,641,642,5,5,0,0,642,
+		644,3,82,41,0,643,641,1,0,0,0,644,647,1,0,0,0,645,643,1,0,0,0,645,646,
+		1,0,0,0,646,672,1,0,0,0,647,645,1,0,0,0,648,649,5,130,0,0,649,652,5,162,
+		0,0,650,653,5,68,0,0,651,653,5,72,0,0,652,650,1,0,0,0,652,651,1,0,0,0,
+		653,654,1,0,0,0,654,659,3,86,43,0,655,656,5,69,0,0,656,658,3,86,43,0,657,
+		655,1,0,0,0,658,661,1,0,0,0,659,657,1,0,0,0,659,660,1,0,0,0,660,662,1,
+		0,0,0,661,659,1,0,0,0,662,663,5,7,0,0,663,668,3,190,95,0,664,665,5,5,0,
+		0,665,667,3,190,95,0,666,664,1,0,0,0,667,670,1,0,0,0,668,666,1,0,0,0,668,
+		669,1,0,0,0,669,672,1,0,0,0,670,668,1,0,0,0,671,621,1,0,0,0,671,631,1,
+		0,0,0,671,639,1,0,0,0,671,648,1,0,0,0,672,81,1,0,0,0,673,675,3,84,42,0,
+		674,673,1,0,0,0,675,676,1,0,0,0,676,674,1,0,0,0,676,677,1,0,0,0,677,83,
+		1,0,0,0,678,681,3,234,117,0,679,681,5,97,0,0,680,678,1,0,0,0,680,679,1,
+		0,0,0,681,85,1,0,0,0,682,684,3,186,93,0,683,682,1,0,0,0,684,685,1,0,0,
+		0,685,683,1,0,0,0,685,686,1,0,0,0,686,691,1,0,0,0,687,688,5,5,0,0,688,
+		690,3,88,44,0,689,687,1,0,0,0,690,693,1,0,0,0,691,689,1,0,0,0,691,692,
+		1,0,0,0,692,87,1,0,0,0,693,691,1,0,0,0,694,699,3,188,94,0,695,696,3,204,
+		102,0,696,697,5,96,0,0,697,699,1,0,0,0,698,694,1,0,0,0,698,695,1,0,0,0,
+		699,89,1,0,0,0,700,701,5,18,0,0,701,718,5,166,0,0,702,703,5,21,0,0,703,
+		704,5,142,0,0,704,705,5,121,0,0,705,706,3,220,110,0,706,707,3,212,106,
+		0,707,719,1,0,0,0,708,716,3,220,110,0,709,717,3,212,106,0,710,711,5,121,
+		0,0,711,712,3,220,110,0,712,713,5,79,0,0,713,717,1,0,0,0,714,715,5,99,
+		0,0,715,717,3,208,104,0,716,709,1,0,0,0,716,710,1,0,0,0,716,714,1,0,0,
+		0,716,717,1,0,0,0,717,719,1,0,0,0,718,702,1,0,0,0,718,708,1,0,0,0,719,
+		721,1,0,0,0,720,722,3,198,99,0,721,720,1,0,0,0,721,722,1,0,0,0,722,91,
+		1,0,0,0,723,724,5,22,0,0,724,726,3,220,110,0,725,727,3,198,99,0,726,725,
+		1,0,0,0,726,727,1,0,0,0,727,93,1,0,0,0,728,729,5,32,0,0,729,730,5,100,
+		0,0,730,731,3,202,101,0,731,732,7,8,0,0,732,733,3,234,117,0,733,743,1,
+		0,0,0,734,735,5,21,0,0,735,739,5,89,0,0,736,737,7,9,0,0,737,739,5,88,0,
+		0,738,734,1,0,0,0,738,736,1,0,0,0,739,740,1,0,0,0,740,741,7,8,0,0,741,
+		743,3,234,117,0,742,728,1,0,0,0,742,738,1,0,0,0,743,95,1,0,0,0,744,745,
+		5,39,0,0,745,746,5,118,0,0,746,747,5,47,0,0,747,748,3,234,117,0,748,97,
+		1,0,0,0,749,750,5,25,0,0,750,751,5,7,0,0,751,756,3,100,50,0,752,753,5,
+		5,0,0,753,755,3,100,50,0,754,752,1,0,0,0,755,758,1,0,0,0,756,754,1,0,0,
+		0,756,757,1,0,0,0,757,99,1,0,0,0,758,756,1,0,0,0,759,760,5,143,0,0,760,
+		766,3,220,110,0,761,762,3,220,110,0,762,763,5,31,0,0,763,764,3,234,117,
+		0,764,766,1,0,0,0,765,759,1,0,0,0,765,761,1,0,0,0,766,101,1,0,0,0,767,
+		768,5,28,0,0,768,769,5,122,0,0,769,103,1,0,0,0,770,771,5,63,0,0,771,772,
+		5,103,0,0,772,773,5,91,0,0,773,105,1,0,0,0,774,775,5,166,0,0,775,776,3,
+		234,117,0,776,107,1,0,0,0,777,778,5,56,0,0,778,779,5,71,0,0,779,784,3,
+		110,55,0,780,781,5,5,0,0,781,783,3,110,55,0,782,780,1,0,0,0,783,786,1,
+		0,0,0,784,782,1,0,0,0,784,785,1,0,0,0,785,109,1,0,0,0,786,784,1,0,0,0,
+		787,788,3,234,117,0,788,789,3,220,110,0,789,790,3,210,105,0,790,111,1,
+		0,0,0,791,792,5,30,0,0,792,793,5,73,0,0,793,794,5,116,0,0,794,795,3,230,
+		115,0,795,796,3,212,106,0,796,113,1,0,0,0,797,799,5,47,0,0,798,800,3,220,
+		110,0,799,798,1,0,0,0,799,800,1,0,0,0,800,802,1,0,0,0,801,803,3,204,102,
+		0,802,801,1,0,0,0,802,803,1,0,0,0,803,804,1,0,0,0,804,805,5,7,0,0,805,
+		807,3,118,59,0,806,808,3,198,99,0,807,806,1,0,0,0,807,808,1,0,0,0,808,
+		115,1,0,0,0,809,827,5,48,0,0,810,811,5,71,0,0,811,814,3,234,117,0,812,
+		813,5,69,0,0,813,815,3,234,117,0,814,812,1,0,0,0,814,815,1,0,0,0,815,828,
+		1,0,0,0,816,817,3,220,110,0,817,818,5,156,0,0,818,820,3,220,110,0,819,
+		821,3,204,102,0,820,819,1,0,0,0,820,821,1,0,0,0,821,822,1,0,0,0,822,823,
+		5,7,0,0,823,825,3,118,59,0,824,826,3,198,99,0,825,824,1,0,0,0,825,826,
+		1,0,0,0,826,828,1,0,0,0,827,810,1,0,0,0,827,816,1,0,0,0,828,117,1,0,0,
+		0,829,834,3,120,60,0,830,831,5,5,0,0,831,833,3,120,60,0,832,830,1,0,0,
+		0,833,836,1,0,0,0,834,832,1,0,0,0,834,835,1,0,0,0,835,119,1,0,0,0,836,
+		834,1,0,0,0,837,838,5,8,0,0,838,839,3,118,59,0,839,845,5,9,0,0,840,841,
+		3,220,110,0,841,842,5,155,0,0,842,846,1,0,0,0,843,846,3,130,65,0,844,846,
+		5,157,0,0,845,840,1,0,0,0,845,843,1,0,0,0,845,844,1,0,0,0,845,846,1,0,
+		0,0,846,848,1,0,0,0,847,849,3,132,66,0,848,847,1,0,0,0,848,849,1,0,0,0,
+		849,936,1,0,0,0,850,852,5,143,0,0,851,853,3,220,110,0,852,851,1,0,0,0,
+		852,853,1,0,0,0,853,936,1,0,0,0,854,855,5,146,0,0,855,856,5,128,0,0,856,
+		936,3,220,110,0,857,861,5,36,0,0,858,859,5,152,0,0,859,862,5,136,0,0,860,
+		862,3,220,110,0,861,858,1,0,0,0,861,860,1,0,0,0,862,865,1,0,0,0,863,864,
+		5,31,0,0,864,866,5,108,0,0,865,863,1,0,0,0,865,866,1,0,0,0,866,936,1,0,
+		0,0,867,868,5,102,0,0,868,869,3,220,110,0,869,870,5,31,0,0,870,871,3,234,
+		117,0,871,936,1,0,0,0,872,873,5,75,0,0,873,876,3,220,110,0,874,875,5,31,
+		0,0,875,877,3,234,117,0,876,874,1,0,0,0,876,877,1,0,0,0,877,936,1,0,0,
+		0,878,879,5,166,0,0,879,936,3,234,117,0,880,883,5,106,0,0,881,882,5,145,
+		0,0,882,884,3,220,110,0,883,881,1,0,0,0,883,884,1,0,0,0,884,887,1,0,0,
+		0,885,886,5,166,0,0,886,888,3,208,104,0,887,885,1,0,0,0,887,888,1,0,0,
+		0,888,889,1,0,0,0,889,891,5,156,0,0,890,892,3,186,93,0,891,890,1,0,0,0,
+		892,893,1,0,0,0,893,891,1,0,0,0,893,894,1,0,0,0,894,896,1,0,0,0,895,897,
+		3,132,66,0,896,895,1,0,0,0,896,897,1,0,0,0,897,936,1,0,0,0,898,900,3,228,
+		114,0,899,898,1,0,0,0,899,900,1,0,0,0,900,930,1,0,0,0,901,903,3,234,117,
+		0,902,901,1,0,0,0,903,904,1,0,0,0,904,902,1,0,0,0,904,905,1,0,0,0,905,
+		923,1,0,0,0,906,908,3,206,103,0,907,909,3,128,64,0,908,907,1,0,0,0,908,
+		909,1,0,0,0,909,924,1,0,0,0,910,912,3,126,63,0,911,913,3,122,61,0,912,
+		911,1,0,0,0,912,913,1,0,0,0,913,924,1,0,0,0,914,924,3,122,61,0,915,924,
+		3,124,62,0,916,924,5,157,0,0,917,919,5,180,0,0,918,920,3,234,117,0,919,
+		918,1,0,0,0,920,921,1,0,0,0,921,919,1,0,0,0,921,922,1,0,0,0,922,924,1,
+		0,0,0,923,906,1,0,0,0,923,910,1,0,0,0,923,914,1,0,0,0,923,915,1,0,0,0,
+		923,916,1,0,0,0,923,917,1,0,0,0,923,924,1,0,0,0,924,931,1,0,0,0,925,927,
+		3,206,103,0,926,928,3,128,64,0,927,926,1,0,0,0,927,928,1,0,0,0,928,931,
+		1,0,0,0,929,931,3,124,62,0,930,902,1,0,0,0,930,925,1,0,0,0,930,929,1,0,
+		0,0,931,933,1,0,0,0,932,934,3,132,66,0,933,932,1,0,0,0,933,934,1,0,0,0,
+		934,936,1,0,0,0,935,837,1,0,0,0,935,850,1,0,0,0,935,854,1,0,0,0,935,857,
+		1,0,0,0,935,867,1,0,0,0,935,872,1,0,0,0,935,878,1,0,0,0,935,880,1,0,0,
+		0,935,899,1,0,0,0,936,121,1,0,0,0,937,938,5,166,0,0,938,939,5,8,0,0,939,
+		940,3,118,59,0,940,941,5,9,0,0,941,942,3,220,110,0,942,943,5,155,0,0,943,
+		944,5,93,0,0,944,123,1,0,0,0,945,946,5,73,0,0,946,947,5,86,0,0,947,948,
+		5,90,0,0,948,125,1,0,0,0,949,951,3,222,111,0,950,949,1,0,0,0,951,952,1,
+		0,0,0,952,950,1,0,0,0,952,953,1,0,0,0,953,963,1,0,0,0,954,958,3,228,114,
+		0,955,957,3,222,111,0,956,955,1,0,0,0,957,960,1,0,0,0,958,956,1,0,0,0,
+		958,959,1,0,0,0,959,963,1,0,0,0,960,958,1,0,0,0,961,963,3,130,65,0,962,
+		950,1,0,0,0,962,954,1,0,0,0,962,961,1,0,0,0,963,127,1,0,0,0,964,966,3,
+		220,110,0,965,967,5,93,0,0,966,965,1,0,0,0,966,967,1,0,0,0,967,970,1,0,
+		0,0,968,970,3,130,65,0,969,964,1,0,0,0,969,968,1,0,0,0,970,129,1,0,0,0,
+		971,989,5,65,0,0,972,989,5,72,0,0,973,976,5,156,0,0,974,977,5,80,0,0,975,
+		977,5,59,0,0,976,974,1,0,0,0,976,975,1,0,0,0,977,989,1,0,0,0,978,979,5,
+		161,0,0,979,980,3,220,110,0,980,986,5,134,0,0,981,984,5,74,0,0,982,985,
+		5,80,0,0,983,985,5,59,0,0,984,982,1,0,0,0,984,983,1,0,0,0,985,987,1,0,
+		0,0,986,981,1,0,0,0,986,987,1,0,0,0,987,989,1,0,0,0,988,971,1,0,0,0,988,
+		972,1,0,0,0,988,973,1,0,0,0,988,978,1,0,0,0,989,131,1,0,0,0,990,1062,5,
+		103,0,0,991,995,7,10,0,0,992,994,3,234,117,0,993,992,1,0,0,0,994,997,1,
+		0,0,0,995,993,1,0,0,0,995,996,1,0,0,0,996,1004,1,0,0,0,997,995,1,0,0,0,
+		998,1000,5,69,0,0,999,1001,3,234,117,0,1000,999,1,0,0,0,1001,1002,1,0,
+		0,0,1002,1000,1,0,0,0,1002,1003,1,0,0,0,1003,1005,1,0,0,0,1004,998,1,0,
+		0,0,1004,1005,1,0,0,0,1005,1010,1,0,0,0,1006,1007,5,161,0,0,1007,1008,
+		3,220,110,0,1008,1009,5,134,0,0,1009,1011,1,0,0,0,1010,1006,1,0,0,0,1010,
+		1011,1,0,0,0,1011,1063,1,0,0,0,1012,1016,5,86,0,0,1013,1015,3,234,117,
+		0,1014,1013,1,0,0,0,1015,1018,1,0,0,0,1016,1014,1,0,0,0,1016,1017,1,0,
+		0,0,1017,1037,1,0,0,0,1018,1016,1,0,0,0,1019,1021,5,69,0,0,1020,1022,3,
+		228,114,0,1021,1020,1,0,0,0,1021,1022,1,0,0,0,1022,1024,1,0,0,0,1023,1025,
+		3,234,117,0,1024,1023,1,0,0,0,1025,1026,1,0,0,0,1026,1024,1,0,0,0,1026,
+		1027,1,0,0,0,1027,1035,1,0,0,0,1028,1029,5,103,0,0,1029,1031,5,86,0,0,
+		1030,1032,3,234,117,0,1031,1030,1,0,0,0,1032,1033,1,0,0,0,1033,1031,1,
+		0,0,0,1033,1034,1,0,0,0,1034,1036,1,0,0,0,1035,1028,1,0,0,0,1035,1036,
+		1,0,0,0,1036,1038,1,0,0,0,1037,1019,1,0,0,0,1037,1038,1,0,0,0,1038,1050,
+		1,0,0,0,1039,1051,5,65,0,0,1040,1051,5,72,0,0,1041,1042,5,156,0,0,1042,
+		1051,5,80,0,0,1043,1044,5,161,0,0,1044,1045,3,220,110,0,1045,1048,5,134,
+		0,0,1046,1047,5,74,0,0,1047,1049,5,80,0,0,1048,1046,1,0,0,0,1048,1049,
+		1,0,0,0,1049,1051,1,0,0,0,1050,1039,1,0,0,0,1050,1040,1,0,0,0,1050,1041,
+		1,0,0,0,1050,1043,1,0,0,0,1050,1051,1,0,0,0,1051,1063,1,0,0,0,1052,1063,
+		7,11,0,0,1053,1063,5,144,0,0,1054,1055,5,124,0,0,1055,1063,5,132,0,0,1056,
+		1058,5,180,0,0,1057,1059,3,234,117,0,1058,1057,1,0,0,0,1059,1060,1,0,0,
+		0,1060,1058,1,0,0,0,1060,1061,1,0,0,0,1061,1063,1,0,0,0,1062,991,1,0,0,
+		0,1062,1012,1,0,0,0,1062,1052,1,0,0,0,1062,1053,1,0,0,0,1062,1054,1,0,
+		0,0,1062,1056,1,0,0,0,1063,133,1,0,0,0,1064,1072,5,45,0,0,1065,1066,5,
+		48,0,0,1066,1067,3,220,110,0,1067,1068,5,156,0,0,1068,1069,3,220,110,0,
+		1069,1073,1,0,0,0,1070,1071,5,47,0,0,1071,1073,3,220,110,0,1072,1065,1,
+		0,0,0,1072,1070,1,0,0,0,1073,1085,1,0,0,0,1074,1075,5,5,0,0,1075,1083,
+		3,220,110,0,1076,1077,5,115,0,0,1077,1084,5,155,0,0,1078,1081,5,155,0,
+		0,1079,1080,5,103,0,0,1080,1082,5,67,0,0,1081,1079,1,0,0,0,1081,1082,1,
+		0,0,0,1082,1084,1,0,0,0,1083,1076,1,0,0,0,1083,1078,1,0,0,0,1084,1086,
+		1,0,0,0,1085,1074,1,0,0,0,1085,1086,1,0,0,0,1086,1088,1,0,0,0,1087,1089,
+		3,198,99,0,1088,1087,1,0,0,0,1088,1089,1,0,0,0,1089,135,1,0,0,0,1090,1091,
+		5,31,0,0,1091,1096,3,138,69,0,1092,1093,5,5,0,0,1093,1095,3,138,69,0,1094,
+		1092,1,0,0,0,1095,1098,1,0,0,0,1096,1094,1,0,0,0,1096,1097,1,0,0,0,1097,
+		1099,1,0,0,0,1098,1096,1,0,0,0,1099,1100,5,7,0,0,1100,1101,3,140,70,0,
+		1101,137,1,0,0,0,1102,1105,3,18,9,0,1103,1104,5,156,0,0,1104,1106,3,18,
+		9,0,1105,1103,1,0,0,0,1105,1106,1,0,0,0,1106,139,1,0,0,0,1107,1121,3,38,
+		19,0,1108,1121,3,94,47,0,1109,1121,3,96,48,0,1110,1121,3,114,57,0,1111,
+		1121,3,116,58,0,1112,1121,3,134,67,0,1113,1121,3,142,71,0,1114,1121,3,
+		146,73,0,1115,1121,3,148,74,0,1116,1121,3,150,75,0,1117,1121,3,174,87,
+		0,1118,1121,3,106,53,0,1119,1121,3,108,54,0,1120,1107,1,0,0,0,1120,1108,
+		1,0,0,0,1120,1109,1,0,0,0,1120,1110,1,0,0,0,1120,1111,1,0,0,0,1120,1112,
+		1,0,0,0,1120,1113,1,0,0,0,1120,1114,1,0,0,0,1120,1115,1,0,0,0,1120,1116,
+		1,0,0,0,1120,1117,1,0,0,0,1120,1118,1,0,0,0,1120,1119,1,0,0,0,1121,141,
+		1,0,0,0,1122,1134,5,55,0,0,1123,1124,5,156,0,0,1124,1127,3,214,107,0,1125,
+		1126,5,73,0,0,1126,1128,3,202,101,0,1127,1125,1,0,0,0,1127,1128,1,0,0,
+		0,1128,1135,1,0,0,0,1129,1130,5,31,0,0,1130,1135,3,214,107,0,1131,1132,
+		3,220,110,0,1132,1133,3,210,105,0,1133,1135,1,0,0,0,1134,1123,1,0,0,0,
+		1134,1129,1,0,0,0,1134,1131,1,0,0,0,1135,1138,1,0,0,0,1136,1137,5,32,0,
+		0,1137,1139,3,234,117,0,1138,1136,1,0,0,0,1138,1139,1,0,0,0,1139,1144,
+		1,0,0,0,1140,1141,5,5,0,0,1141,1143,3,144,72,0,1142,1140,1,0,0,0,1143,
+		1146,1,0,0,0,1144,1142,1,0,0,0,1144,1145,1,0,0,0,1145,1148,1,0,0,0,1146,
+		1144,1,0,0,0,1147,1149,3,198,99,0,1148,1147,1,0,0,0,1148,1149,1,0,0,0,
+		1149,143,1,0,0,0,1150,1151,5,92,0,0,1151,1162,3,210,105,0,1152,1153,5,
+		120,0,0,1153,1162,3,210,105,0,1154,1155,5,90,0,0,1155,1162,3,204,102,0,
+		1156,1157,5,103,0,0,1157,1162,3,234,117,0,1158,1159,5,89,0,0,1159,1160,
+		5,103,0,0,1160,1162,3,208,104,0,1161,1150,1,0,0,0,1161,1152,1,0,0,0,1161,
+		1154,1,0,0,0,1161,1156,1,0,0,0,1161,1158,1,0,0,0,1162,145,1,0,0,0,1163,
+		1164,5,36,0,0,1164,1167,3,220,110,0,1165,1166,5,31,0,0,1166,1168,5,108,
+		0,0,1167,1165,1,0,0,0,1167,1168,1,0,0,0,1168,1169,1,0,0,0,1169,1170,5,
+		73,0,0,1170,1172,3,202,101,0,1171,1173,3,198,99,0,1172,1171,1,0,0,0,1172,
+		1173,1,0,0,0,1173,147,1,0,0,0,1174,1175,5,17,0,0,1175,1176,3,220,110,0,
+		1176,1177,5,73,0,0,1177,1182,3,202,101,0,1178,1179,5,5,0,0,1179,1180,5,
+		124,0,0,1180,1181,5,47,0,0,1181,1183,5,70,0,0,1182,1178,1,0,0,0,1182,1183,
+		1,0,0,0,1183,1185,1,0,0,0,1184,1186,3,198,99,0,1185,1184,1,0,0,0,1185,
+		1186,1,0,0,0,1186,149,1,0,0,0,1187,1243,5,50,0,0,1188,1189,5,77,0,0,1189,
+		1244,3,166,83,0,1190,1191,5,48,0,0,1191,1192,3,220,110,0,1192,1193,5,156,
+		0,0,1193,1194,3,220,110,0,1194,1195,3,152,76,0,1195,1244,1,0,0,0,1196,
+		1197,5,156,0,0,1197,1200,3,214,107,0,1198,1199,5,73,0,0,1199,1201,3,202,
+		101,0,1200,1198,1,0,0,0,1200,1201,1,0,0,0,1201,1205,1,0,0,0,1202,1203,
+		5,31,0,0,1203,1205,3,214,107,0,1204,1196,1,0,0,0,1204,1202,1,0,0,0,1205,
+		1208,1,0,0,0,1206,1207,5,32,0,0,1207,1209,3,234,117,0,1208,1206,1,0,0,
+		0,1208,1209,1,0,0,0,1209,1214,1,0,0,0,1210,1211,5,5,0,0,1211,1213,3,144,
+		72,0,1212,1210,1,0,0,0,1213,1216,1,0,0,0,1214,1212,1,0,0,0,1214,1215,1,
+		0,0,0,1215,1217,1,0,0,0,1216,1214,1,0,0,0,1217,1218,3,152,76,0,1218,1244,
+		1,0,0,0,1219,1241,3,220,110,0,1220,1223,3,210,105,0,1221,1222,5,32,0,0,
+		1222,1224,3,234,117,0,1223,1221,1,0,0,0,1223,1224,1,0,0,0,1224,1229,1,
+		0,0,0,1225,1226,5,5,0,0,1226,1228,3,144,72,0,1227,1225,1,0,0,0,1228,1231,
+		1,0,0,0,1229,1227,1,0,0,0,1229,1230,1,0,0,0,1230,1232,1,0,0,0,1231,1229,
+		1,0,0,0,1232,1233,3,152,76,0,1233,1242,1,0,0,0,1234,1235,3,212,106,0,1235,
+		1239,5,103,0,0,1236,1237,5,5,0,0,1237,1238,5,77,0,0,1238,1240,3,166,83,
+		0,1239,1236,1,0,0,0,1239,1240,1,0,0,0,1240,1242,1,0,0,0,1241,1220,1,0,
+		0,0,1241,1234,1,0,0,0,1242,1244,1,0,0,0,1243,1188,1,0,0,0,1243,1190,1,
+		0,0,0,1243,1204,1,0,0,0,1243,1219,1,0,0,0,1244,151,1,0,0,0,1245,1246,5,
+		7,0,0,1246,1251,3,154,77,0,1247,1248,5,6,0,0,1248,1250,3,154,77,0,1249,
+		1247,1,0,0,0,1250,1253,1,0,0,0,1251,1249,1,0,0,0,1251,1252,1,0,0,0,1252,
+		1256,1,0,0,0,1253,1251,1,0,0,0,1254,1256,3,170,85,0,1255,1245,1,0,0,0,
+		1255,1254,1,0,0,0,1256,1258,1,0,0,0,1257,1259,3,198,99,0,1258,1257,1,0,
+		0,0,1258,1259,1,0,0,0,1259,153,1,0,0,0,1260,1261,5,66,0,0,1261,1262,3,
+		220,110,0,1262,1263,3,210,105,0,1263,1264,5,5,0,0,1264,1266,1,0,0,0,1265,
+		1260,1,0,0,0,1265,1266,1,0,0,0,1266,1267,1,0,0,0,1267,1272,3,156,78,0,
+		1268,1269,5,5,0,0,1269,1271,3,158,79,0,1270,1268,1,0,0,0,1271,1274,1,0,
+		0,0,1272,1270,1,0,0,0,1272,1273,1,0,0,0,1273,155,1,0,0,0,1274,1272,1,0,
+		0,0,1275,1278,3,206,103,0,1276,1278,5,17,0,0,1277,1275,1,0,0,0,1277,1276,
+		1,0,0,0,1278,1279,1,0,0,0,1279,1287,3,220,110,0,1280,1281,5,36,0,0,1281,
+		1284,3,220,110,0,1282,1283,5,31,0,0,1283,1285,5,108,0,0,1284,1282,1,0,
+		0,0,1284,1285,1,0,0,0,1285,1287,1,0,0,0,1286,1277,1,0,0,0,1286,1280,1,
+		0,0,0,1287,1291,1,0,0,0,1288,1289,5,73,0,0,1289,1292,3,202,101,0,1290,
+		1292,5,93,0,0,1291,1288,1,0,0,0,1291,1290,1,0,0,0,1291,1292,1,0,0,0,1292,
+		1294,1,0,0,0,1293,1295,3,160,80,0,1294,1293,1,0,0,0,1294,1295,1,0,0,0,
+		1295,157,1,0,0,0,1296,1299,5,153,0,0,1297,1300,3,160,80,0,1298,1300,3,
+		156,78,0,1299,1297,1,0,0,0,1299,1298,1,0,0,0,1300,1313,1,0,0,0,1301,1313,
+		3,162,81,0,1302,1305,5,77,0,0,1303,1306,3,164,82,0,1304,1306,3,166,83,
+		0,1305,1303,1,0,0,0,1305,1304,1,0,0,0,1306,1313,1,0,0,0,1307,1313,3,168,
+		84,0,1308,1309,5,73,0,0,1309,1313,3,202,101,0,1310,1313,5,93,0,0,1311,
+		1313,7,12,0,0,1312,1296,1,0,0,0,1312,1301,1,0,0,0,1312,1302,1,0,0,0,1312,
+		1307,1,0,0,0,1312,1308,1,0,0,0,1312,1310,1,0,0,0,1312,1311,1,0,0,0,1313,
+		159,1,0,0,0,1314,1318,3,162,81,0,1315,1316,5,77,0,0,1316,1318,3,164,82,
+		0,1317,1314,1,0,0,0,1317,1315,1,0,0,0,1318,161,1,0,0,0,1319,1324,5,94,
+		0,0,1320,1325,5,47,0,0,1321,1322,3,220,110,0,1322,1323,3,210,105,0,1323,
+		1325,1,0,0,0,1324,1320,1,0,0,0,1324,1321,1,0,0,0,1325,1329,1,0,0,0,1326,
+		1327,3,220,110,0,1327,1328,5,155,0,0,1328,1330,1,0,0,0,1329,1326,1,0,0,
+		0,1329,1330,1,0,0,0,1330,163,1,0,0,0,1331,1332,5,160,0,0,1332,1333,5,94,
+		0,0,1333,1334,3,220,110,0,1334,1335,5,69,0,0,1335,1336,3,220,110,0,1336,
+		1340,3,210,105,0,1337,1338,3,220,110,0,1338,1339,5,155,0,0,1339,1341,1,
+		0,0,0,1340,1337,1,0,0,0,1340,1341,1,0,0,0,1341,165,1,0,0,0,1342,1348,5,
+		145,0,0,1343,1344,5,147,0,0,1344,1348,5,128,0,0,1345,1346,5,169,0,0,1346,
+		1348,5,157,0,0,1347,1342,1,0,0,0,1347,1343,1,0,0,0,1347,1345,1,0,0,0,1348,
+		167,1,0,0,0,1349,1352,5,177,0,0,1350,1352,3,228,114,0,1351,1349,1,0,0,
+		0,1351,1350,1,0,0,0,1352,1353,1,0,0,0,1353,1354,3,212,106,0,1354,1355,
+		5,103,0,0,1355,169,1,0,0,0,1356,1357,5,93,0,0,1357,1358,5,156,0,0,1358,
+		1359,3,220,110,0,1359,1363,5,5,0,0,1360,1361,5,73,0,0,1361,1364,3,202,
+		101,0,1362,1364,5,72,0,0,1363,1360,1,0,0,0,1363,1362,1,0,0,0,1364,1369,
+		1,0,0,0,1365,1366,5,5,0,0,1366,1368,3,172,86,0,1367,1365,1,0,0,0,1368,
+		1371,1,0,0,0,1369,1367,1,0,0,0,1369,1370,1,0,0,0,1370,171,1,0,0,0,1371,
+		1369,1,0,0,0,1372,1373,5,123,0,0,1373,1374,5,139,0,0,1374,1389,3,210,105,
+		0,1375,1376,5,112,0,0,1376,1389,5,97,0,0,1377,1380,5,77,0,0,1378,1381,
+		5,160,0,0,1379,1381,3,166,83,0,1380,1378,1,0,0,0,1380,1379,1,0,0,0,1381,
+		1389,1,0,0,0,1382,1383,7,7,0,0,1383,1384,3,220,110,0,1384,1385,3,210,105,
+		0,1385,1386,5,133,0,0,1386,1389,1,0,0,0,1387,1389,3,168,84,0,1388,1372,
+		1,0,0,0,1388,1375,1,0,0,0,1388,1377,1,0,0,0,1388,1382,1,0,0,0,1388,1387,
+		1,0,0,0,1389,173,1,0,0,0,1390,1391,5,53,0,0,1391,1392,3,234,117,0,1392,
+		1393,3,214,107,0,1393,1398,5,65,0,0,1394,1395,5,77,0,0,1395,1396,3,214,
+		107,0,1396,1397,7,13,0,0,1397,1399,1,0,0,0,1398,1394,1,0,0,0,1398,1399,
+		1,0,0,0,1399,1404,1,0,0,0,1400,1401,5,5,0,0,1401,1403,3,176,88,0,1402,
+		1400,1,0,0,0,1403,1406,1,0,0,0,1404,1402,1,0,0,0,1404,1405,1,0,0,0,1405,
+		1408,1,0,0,0,1406,1404,1,0,0,0,1407,1409,3,198,99,0,1408,1407,1,0,0,0,
+		1408,1409,1,0,0,0,1409,175,1,0,0,0,1410,1416,5,177,0,0,1411,1416,7,12,
+		0,0,1412,1413,5,117,0,0,1413,1414,5,121,0,0,1414,1416,3,224,112,0,1415,
+		1410,1,0,0,0,1415,1411,1,0,0,0,1415,1412,1,0,0,0,1416,177,1,0,0,0,1417,
+		1419,5,49,0,0,1418,1420,3,186,93,0,1419,1418,1,0,0,0,1420,1421,1,0,0,0,
+		1421,1419,1,0,0,0,1421,1422,1,0,0,0,1422,1427,1,0,0,0,1423,1424,5,69,0,
+		0,1424,1426,3,182,91,0,1425,1423,1,0,0,0,1426,1429,1,0,0,0,1427,1425,1,
+		0,0,0,1427,1428,1,0,0,0,1428,1437,1,0,0,0,1429,1427,1,0,0,0,1430,1435,
+		5,5,0,0,1431,1433,3,188,94,0,1432,1434,5,5,0,0,1433,1432,1,0,0,0,1433,
+		1434,1,0,0,0,1434,1436,1,0,0,0,1435,1431,1,0,0,0,1435,1436,1,0,0,0,1436,
+		1438,1,0,0,0,1437,1430,1,0,0,0,1437,1438,1,0,0,0,1438,1439,1,0,0,0,1439,
+		1441,5,166,0,0,1440,1442,3,186,93,0,1441,1440,1,0,0,0,1442,1443,1,0,0,
+		0,1443,1441,1,0,0,0,1443,1444,1,0,0,0,1444,1449,1,0,0,0,1445,1446,5,69,
+		0,0,1446,1448,3,182,91,0,1447,1445,1,0,0,0,1448,1451,1,0,0,0,1449,1447,
+		1,0,0,0,1449,1450,1,0,0,0,1450,1456,1,0,0,0,1451,1449,1,0,0,0,1452,1453,
+		5,5,0,0,1453,1455,3,184,92,0,1454,1452,1,0,0,0,1455,1458,1,0,0,0,1456,
+		1454,1,0,0,0,1456,1457,1,0,0,0,1457,1461,1,0,0,0,1458,1456,1,0,0,0,1459,
+		1460,5,7,0,0,1460,1462,3,190,95,0,1461,1459,1,0,0,0,1461,1462,1,0,0,0,
+		1462,179,1,0,0,0,1463,1464,5,19,0,0,1464,1465,3,234,117,0,1465,1466,5,
+		121,0,0,1466,1471,3,234,117,0,1467,1468,5,69,0,0,1468,1470,3,234,117,0,
+		1469,1467,1,0,0,0,1470,1473,1,0,0,0,1471,1469,1,0,0,0,1471,1472,1,0,0,
+		0,1472,1474,1,0,0,0,1473,1471,1,0,0,0,1474,1475,5,7,0,0,1475,1478,3,220,
+		110,0,1476,1477,5,69,0,0,1477,1479,3,220,110,0,1478,1476,1,0,0,0,1478,
+		1479,1,0,0,0,1479,1480,1,0,0,0,1480,1481,5,65,0,0,1481,1482,5,5,0,0,1482,
+		1483,3,220,110,0,1483,1484,5,85,0,0,1484,1485,5,5,0,0,1485,1488,5,106,
+		0,0,1486,1487,5,166,0,0,1487,1489,3,208,104,0,1488,1486,1,0,0,0,1488,1489,
+		1,0,0,0,1489,1490,1,0,0,0,1490,1492,3,132,66,0,1491,1493,3,198,99,0,1492,
+		1491,1,0,0,0,1492,1493,1,0,0,0,1493,181,1,0,0,0,1494,1496,3,186,93,0,1495,
+		1494,1,0,0,0,1496,1497,1,0,0,0,1497,1495,1,0,0,0,1497,1498,1,0,0,0,1498,
+		183,1,0,0,0,1499,1521,3,188,94,0,1500,1506,5,87,0,0,1501,1502,3,228,114,
+		0,1502,1503,5,156,0,0,1503,1504,3,228,114,0,1504,1505,3,232,116,0,1505,
+		1507,1,0,0,0,1506,1501,1,0,0,0,1506,1507,1,0,0,0,1507,1521,1,0,0,0,1508,
+		1512,5,103,0,0,1509,1510,5,152,0,0,1510,1513,5,141,0,0,1511,1513,5,126,
+		0,0,1512,1509,1,0,0,0,1512,1511,1,0,0,0,1513,1514,1,0,0,0,1514,1521,5,
+		127,0,0,1515,1516,5,166,0,0,1516,1521,3,234,117,0,1517,1518,3,204,102,
+		0,1518,1519,5,157,0,0,1519,1521,1,0,0,0,1520,1499,1,0,0,0,1520,1500,1,
+		0,0,0,1520,1508,1,0,0,0,1520,1515,1,0,0,0,1520,1517,1,0,0,0,1521,185,1,
+		0,0,0,1522,1529,3,234,117,0,1523,1529,5,97,0,0,1524,1529,5,107,0,0,1525,
+		1529,5,47,0,0,1526,1529,5,48,0,0,1527,1529,5,150,0,0,1528,1522,1,0,0,0,
+		1528,1523,1,0,0,0,1528,1524,1,0,0,0,1528,1525,1,0,0,0,1528,1526,1,0,0,
+		0,1528,1527,1,0,0,0,1529,187,1,0,0,0,1530,1531,5,67,0,0,1531,1533,5,76,
+		0,0,1532,1530,1,0,0,0,1532,1533,1,0,0,0,1533,1534,1,0,0,0,1534,1539,7,
+		7,0,0,1535,1540,5,47,0,0,1536,1537,3,220,110,0,1537,1538,3,210,105,0,1538,
+		1540,1,0,0,0,1539,1535,1,0,0,0,1539,1536,1,0,0,0,1540,1547,1,0,0,0,1541,
+		1542,5,48,0,0,1542,1543,3,220,110,0,1543,1544,5,156,0,0,1544,1545,3,220,
+		110,0,1545,1547,1,0,0,0,1546,1532,1,0,0,0,1546,1541,1,0,0,0,1547,189,1,
+		0,0,0,1548,1549,5,143,0,0,1549,1551,5,86,0,0,1550,1552,3,234,117,0,1551,
+		1550,1,0,0,0,1552,1553,1,0,0,0,1553,1551,1,0,0,0,1553,1554,1,0,0,0,1554,
+		1561,1,0,0,0,1555,1557,5,69,0,0,1556,1558,3,234,117,0,1557,1556,1,0,0,
+		0,1558,1559,1,0,0,0,1559,1557,1,0,0,0,1559,1560,1,0,0,0,1560,1562,1,0,
+		0,0,1561,1555,1,0,0,0,1561,1562,1,0,0,0,1562,1614,1,0,0,0,1563,1565,3,
+		228,114,0,1564,1563,1,0,0,0,1564,1565,1,0,0,0,1565,1567,1,0,0,0,1566,1568,
+		3,234,117,0,1567,1566,1,0,0,0,1568,1569,1,0,0,0,1569,1567,1,0,0,0,1569,
+		1570,1,0,0,0,1570,1611,1,0,0,0,1571,1572,5,103,0,0,1572,1587,5,86,0,0,
+		1573,1588,5,47,0,0,1574,1576,3,234,117,0,1575,1574,1,0,0,0,1576,1577,1,
+		0,0,0,1577,1575,1,0,0,0,1577,1578,1,0,0,0,1578,1585,1,0,0,0,1579,1581,
+		5,69,0,0,1580,1582,3,234,117,0,1581,1580,1,0,0,0,1582,1583,1,0,0,0,1583,
+		1581,1,0,0,0,1583,1584,1,0,0,0,1584,1586,1,0,0,0,1585,1579,1,0,0,0,1585,
+		1586,1,0,0,0,1586,1588,1,0,0,0,1587,1573,1,0,0,0,1587,1575,1,0,0,0,1588,
+		1612,1,0,0,0,1589,1597,5,129,0,0,1590,1598,5,47,0,0,1591,1595,3,220,110,
+		0,1592,1596,3,210,105,0,1593,1596,5,150,0,0,1594,1596,3,234,117,0,1595,
+		1592,1,0,0,0,1595,1593,1,0,0,0,1595,1594,1,0,0,0,1596,1598,1,0,0,0,1597,
+		1590,1,0,0,0,1597,1591,1,0,0,0,1598,1612,1,0,0,0,1599,1609,5,93,0,0,1600,
+		1602,5,68,0,0,1601,1603,3,186,93,0,1602,1601,1,0,0,0,1603,1604,1,0,0,0,
+		1604,1602,1,0,0,0,1604,1605,1,0,0,0,1605,1610,1,0,0,0,1606,1607,5,156,
+		0,0,1607,1608,5,86,0,0,1608,1610,5,80,0,0,1609,1600,1,0,0,0,1609,1606,
+		1,0,0,0,1609,1610,1,0,0,0,1610,1612,1,0,0,0,1611,1571,1,0,0,0,1611,1589,
+		1,0,0,0,1611,1599,1,0,0,0,1611,1612,1,0,0,0,1612,1614,1,0,0,0,1613,1548,
+		1,0,0,0,1613,1564,1,0,0,0,1614,191,1,0,0,0,1615,1616,5,27,0,0,1616,1647,
+		3,194,97,0,1617,1627,5,40,0,0,1618,1619,5,73,0,0,1619,1620,7,14,0,0,1620,
+		1628,3,214,107,0,1621,1625,3,214,107,0,1622,1623,5,5,0,0,1623,1624,5,167,
+		0,0,1624,1626,3,214,107,0,1625,1622,1,0,0,0,1625,1626,1,0,0,0,1626,1628,
+		1,0,0,0,1627,1618,1,0,0,0,1627,1621,1,0,0,0,1628,1648,1,0,0,0,1629,1632,
+		7,8,0,0,1630,1631,5,73,0,0,1631,1633,7,14,0,0,1632,1630,1,0,0,0,1632,1633,
+		1,0,0,0,1633,1634,1,0,0,0,1634,1648,3,194,97,0,1635,1637,7,15,0,0,1636,
+		1638,5,98,0,0,1637,1636,1,0,0,0,1637,1638,1,0,0,0,1638,1645,1,0,0,0,1639,
+		1640,5,103,0,0,1640,1641,5,48,0,0,1641,1642,3,220,110,0,1642,1643,5,156,
+		0,0,1643,1644,3,220,110,0,1644,1646,1,0,0,0,1645,1639,1,0,0,0,1645,1646,
+		1,0,0,0,1646,1648,1,0,0,0,1647,1617,1,0,0,0,1647,1629,1,0,0,0,1647,1635,
+		1,0,0,0,1648,193,1,0,0,0,1649,1666,3,214,107,0,1650,1652,5,97,0,0,1651,
+		1650,1,0,0,0,1651,1652,1,0,0,0,1652,1657,1,0,0,0,1653,1655,5,177,0,0,1654,
+		1656,5,177,0,0,1655,1654,1,0,0,0,1655,1656,1,0,0,0,1656,1658,1,0,0,0,1657,
+		1653,1,0,0,0,1657,1658,1,0,0,0,1658,1659,1,0,0,0,1659,1663,7,3,0,0,1660,
+		1662,3,196,98,0,1661,1660,1,0,0,0,1662,1665,1,0,0,0,1663,1661,1,0,0,0,
+		1663,1664,1,0,0,0,1664,1667,1,0,0,0,1665,1663,1,0,0,0,1666,1651,1,0,0,
+		0,1666,1667,1,0,0,0,1667,195,1,0,0,0,1668,1669,3,226,113,0,1669,1671,3,
+		224,112,0,1670,1672,7,3,0,0,1671,1670,1,0,0,0,1671,1672,1,0,0,0,1672,197,
+		1,0,0,0,1673,1674,5,10,0,0,1674,1679,3,200,100,0,1675,1676,5,5,0,0,1676,
+		1678,3,200,100,0,1677,1675,1,0,0,0,1678,1681,1,0,0,0,1679,1677,1,0,0,0,
+		1679,1680,1,0,0,0,1680,1687,1,0,0,0,1681,1679,1,0,0,0,1682,1683,5,168,
+		0,0,1683,1684,5,159,0,0,1684,1688,7,2,0,0,1685,1686,5,166,0,0,1686,1688,
+		5,79,0,0,1687,1682,1,0,0,0,1687,1685,1,0,0,0,1687,1688,1,0,0,0,1688,199,
+		1,0,0,0,1689,1696,3,220,110,0,1690,1692,3,234,117,0,1691,1690,1,0,0,0,
+		1692,1693,1,0,0,0,1693,1691,1,0,0,0,1693,1694,1,0,0,0,1694,1697,1,0,0,
+		0,1695,1697,5,150,0,0,1696,1691,1,0,0,0,1696,1695,1,0,0,0,1696,1697,1,
+		0,0,0,1697,201,1,0,0,0,1698,1699,5,21,0,0,1699,1705,5,89,0,0,1700,1702,
+		3,234,117,0,1701,1703,5,88,0,0,1702,1701,1,0,0,0,1702,1703,1,0,0,0,1703,
+		1705,1,0,0,0,1704,1698,1,0,0,0,1704,1700,1,0,0,0,1705,203,1,0,0,0,1706,
+		1707,7,16,0,0,1707,205,1,0,0,0,1708,1709,7,17,0,0,1709,207,1,0,0,0,1710,
+		1712,3,234,117,0,1711,1710,1,0,0,0,1712,1713,1,0,0,0,1713,1711,1,0,0,0,
+		1713,1714,1,0,0,0,1714,209,1,0,0,0,1715,1716,7,18,0,0,1716,211,1,0,0,0,
+		1717,1718,7,19,0,0,1718,213,1,0,0,0,1719,1723,3,218,109,0,1720,1722,3,
+		216,108,0,1721,1720,1,0,0,0,1722,1725,1,0,0,0,1723,1721,1,0,0,0,1723,1724,
+		1,0,0,0,1724,215,1,0,0,0,1725,1723,1,0,0,0,1726,1727,3,226,113,0,1727,
+		1728,3,218,109,0,1728,217,1,0,0,0,1729,1731,3,228,114,0,1730,1732,3,232,
+		116,0,1731,1730,1,0,0,0,1731,1732,1,0,0,0,1732,1739,1,0,0,0,1733,1739,
+		3,234,117,0,1734,1735,5,8,0,0,1735,1736,3,214,107,0,1736,1737,5,9,0,0,
+		1737,1739,1,0,0,0,1738,1729,1,0,0,0,1738,1733,1,0,0,0,1738,1734,1,0,0,
+		0,1739,219,1,0,0,0,1740,1744,3,224,112,0,1741,1743,3,222,111,0,1742,1741,
+		1,0,0,0,1743,1746,1,0,0,0,1744,1742,1,0,0,0,1744,1745,1,0,0,0,1745,221,
+		1,0,0,0,1746,1744,1,0,0,0,1747,1748,3,226,113,0,1748,1749,3,224,112,0,
+		1749,223,1,0,0,0,1750,1757,3,228,114,0,1751,1757,3,234,117,0,1752,1753,
+		5,8,0,0,1753,1754,3,220,110,0,1754,1755,5,9,0,0,1755,1757,1,0,0,0,1756,
+		1750,1,0,0,0,1756,1751,1,0,0,0,1756,1752,1,0,0,0,1757,225,1,0,0,0,1758,
+		1759,7,20,0,0,1759,227,1,0,0,0,1760,1772,3,230,115,0,1761,1762,5,8,0,0,
+		1762,1767,3,230,115,0,1763,1764,5,5,0,0,1764,1766,3,230,115,0,1765,1763,
+		1,0,0,0,1766,1769,1,0,0,0,1767,1765,1,0,0,0,1767,1768,1,0,0,0,1768,1770,
+		1,0,0,0,1769,1767,1,0,0,0,1770,1771,5,9,0,0,1771,1773,1,0,0,0,1772,1761,
+		1,0,0,0,1772,1773,1,0,0,0,1773,229,1,0,0,0,1774,1776,5,178,0,0,1775,1777,
+		5,179,0,0,1776,1775,1,0,0,0,1776,1777,1,0,0,0,1777,1780,1,0,0,0,1778,1780,
+		5,179,0,0,1779,1774,1,0,0,0,1779,1778,1,0,0,0,1780,231,1,0,0,0,1781,1782,
+		7,21,0,0,1782,233,1,0,0,0,1783,1784,7,22,0,0,1784,235,1,0,0,0,231,291,
+		306,317,325,327,343,349,358,360,372,388,398,407,413,425,442,444,450,459,
+		467,474,484,493,499,510,520,531,545,551,559,567,570,572,580,585,593,600,
+		603,613,616,619,629,637,645,652,659,668,671,676,680,685,691,698,716,718,
+		721,726,738,742,756,765,784,799,802,807,814,820,825,827,834,845,848,852,
+		861,865,876,883,887,893,896,899,904,908,912,921,923,927,930,933,935,952,
+		958,962,966,969,976,984,986,988,995,1002,1004,1010,1016,1021,1026,1033,
+		1035,1037,1048,1050,1060,1062,1072,1081,1083,1085,1088,1096,1105,1120,
+		1127,1134,1138,1144,1148,1161,1167,1172,1182,1185,1200,1204,1208,1214,
+		1223,1229,1239,1241,1243,1251,1255,1258,1265,1272,1277,1284,1286,1291,
+		1294,1299,1305,1312,1317,1324,1329,1340,1347,1351,1363,1369,1380,1388,
+		1398,1404,1408,1415,1421,1427,1433,1435,1437,1443,1449,1456,1461,1471,
+		1478,1488,1492,1497,1506,1512,1520,1528,1532,1539,1546,1553,1559,1561,
+		1564,1569,1577,1583,1585,1587,1595,1597,1604,1609,1611,1613,1625,1627,
+		1632,1637,1645,1647,1651,1655,1657,1663,1666,1671,1679,1687,1693,1696,
+		1702,1704,1713,1723,1731,1738,1744,1756,1767,1772,1776,1779
 	};
 
 	public static ATN _ATN => Tables.Atn;

@@ -44,7 +44,7 @@ public static class PickUpShare
         };
 
     internal static Diagnostic NoCorners(TextSpan span, string stitch) =>
-        new(Kind, span, "so many go between each two corners, and what goes into a corner is not said")
+        new(Kind, span, "so many go from corner to corner, and what goes into a corner is not said")
         {
             Help = $"write it behind a comma: `, 3 {stitch} in each corner`",
         };
