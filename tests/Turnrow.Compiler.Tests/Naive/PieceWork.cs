@@ -213,7 +213,7 @@ public sealed partial class PieceWork(PieceResult result, TurnTable turns, bool 
         // The words' own order: that of the working row, or the other way round in a mirrored piece.
         var wordSide = isMirrored ? Frame.Opposite(_order) : _order;
         var behind = BehindTurn();
-        var work = new RowWork(BegunFurtherOn(Frame.InWorkingOrder(InOrder(), wordSide), ref words), Size, _inRounds) { BehindTurn = behind };
+        var work = new RowWork(BegunFurtherOn(Frame.InWorkingOrder(InOrder(), wordSide), ref words), Size, _inRounds) { BehindTurn = behind, PassedAtStart = _begunAt };
         work.Work(words);
         work.Joins.ForEach(Join);
         StepInRow(Frame.StartOf(wordSide), work.SlippedOver);

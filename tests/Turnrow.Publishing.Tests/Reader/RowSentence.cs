@@ -223,7 +223,9 @@ internal sealed partial class RowSentence
             return new SkipBeginning(chains);
         }
 
-        if (Peek is not ("turning" or "beginning")) return new SkipPlaces(Ranged());
+        if (Accept("top")) return new SkipPlaces(TopOf());
+        if (Peek is "first" or "next" or "last") return new SkipPlaces(Ranged());
+        if (Peek is not ("turning" or "beginning")) return new SkipPlaces(FromHook());
         var word = Take();
         Expect("ch");
         return new SkipPlaces(new PlaceWords(Where.TopOf, 1, [new PlaceName(word)]));
