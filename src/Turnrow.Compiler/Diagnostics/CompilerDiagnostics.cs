@@ -222,6 +222,9 @@ public static class CompilerDiagnostics
         SeamItself.Kind,
         RoundAtTurn.Kind,
         LoopsTaken.Kind,
+        PickUpUnsaid.Kind,
+        PickUpShare.Kind,
+        BlanketKinds.Kind,
         RepeatElsewhere.Kind,
     ];
 }

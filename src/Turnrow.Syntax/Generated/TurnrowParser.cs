@@ -11185,6 +11185,8 @@ internal partial class TurnrowParser : Parser {
 	internal partial class BlanketLineContext : ParserRuleContext {
 		public NameContext called;
 		public NameContext motif;
+		public NameContext _name;
+		public IList<NameContext> _more = new List<NameContext>();
 		public CountContext across;
 		public CountContext between;
 		public CountContext down;
@@ -11216,7 +11218,10 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public PlaceContext place() {
 			return GetRuleContext<PlaceContext>(0);
 		}
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AND() { return GetToken(TurnrowParser.AND, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode[] AND() { return GetTokens(TurnrowParser.AND); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AND(int i) {
+			return GetToken(TurnrowParser.AND, i);
+		}
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode WITH() { return GetToken(TurnrowParser.WITH, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public StitchContext stitch() {
 			return GetRuleContext<StitchContext>(0);
@@ -11247,54 +11252,71 @@ internal partial class TurnrowParser : Parser {
 			Match(OF);
 			State = 1478;
 			_localctx.motif = name();
-			State = 1479;
-			Match(COLON);
-			State = 1480;
-			_localctx.across = count();
 			State = 1483;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			while (_la==AND) {
+				{
+				{
+				State = 1479;
+				Match(AND);
+				State = 1480;
+				_localctx._name = name();
+				_localctx._more.Add(_localctx._name);
+				}
+				}
+				State = 1485;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+			}
+			State = 1486;
+			Match(COLON);
+			State = 1487;
+			_localctx.across = count();
+			State = 1490;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==AND) {
 				{
-				State = 1481;
+				State = 1488;
 				Match(AND);
-				State = 1482;
+				State = 1489;
 				_localctx.between = count();
 				}
 			}
 
-			State = 1485;
+			State = 1492;
 			Match(ACROSS);
-			State = 1486;
-			Match(COMMA);
-			State = 1487;
-			_localctx.down = count();
-			State = 1488;
-			Match(DOWN);
-			State = 1489;
-			Match(COMMA);
-			State = 1490;
-			Match(JOIN);
 			State = 1493;
+			Match(COMMA);
+			State = 1494;
+			_localctx.down = count();
+			State = 1495;
+			Match(DOWN);
+			State = 1496;
+			Match(COMMA);
+			State = 1497;
+			Match(JOIN);
+			State = 1500;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==WITH) {
 				{
-				State = 1491;
+				State = 1498;
 				Match(WITH);
-				State = 1492;
+				State = 1499;
 				_localctx.by = stitch();
 				}
 			}
 
-			State = 1495;
+			State = 1502;
 			_localctx.at = place();
-			State = 1497;
+			State = 1504;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 1496;
+				State = 1503;
 				_localctx.claimed = claim();
 				}
 			}
@@ -11336,18 +11358,18 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1500;
+			State = 1507;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1499;
+				State = 1506;
 				_localctx._walkWord = walkWord();
 				_localctx._words.Add(_localctx._walkWord);
 				}
 				}
-				State = 1502;
+				State = 1509;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -139588599808L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -25290917062469L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 7400775117299703L) != 0) );
@@ -11419,7 +11441,7 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 184, RULE_seamPart);
 		int _la;
 		try {
-			State = 1528;
+			State = 1535;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
@@ -11428,27 +11450,27 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1504;
+				State = 1511;
 				_localctx.rows = selection();
 				}
 				break;
 			case EASING:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1505;
+				State = 1512;
 				_localctx.eased = Match(EASING);
-				State = 1511;
+				State = 1518;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==NUMBER || _la==FRACTION) {
 					{
-					State = 1506;
+					State = 1513;
 					_localctx.least = list();
-					State = 1507;
+					State = 1514;
 					Match(TO);
-					State = 1508;
+					State = 1515;
 					_localctx.most = list();
-					State = 1509;
+					State = 1516;
 					_localctx.measure = unit();
 					}
 				}
@@ -11458,38 +11480,38 @@ internal partial class TurnrowParser : Parser {
 			case IN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1513;
+				State = 1520;
 				Match(IN);
-				State = 1517;
+				State = 1524;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case THE:
 					{
-					State = 1514;
+					State = 1521;
 					Match(THE);
-					State = 1515;
+					State = 1522;
 					_localctx.order = Match(SAME);
 					}
 					break;
 				case OPPOSITE:
 					{
-					State = 1516;
+					State = 1523;
 					_localctx.order = Match(OPPOSITE);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 1519;
+				State = 1526;
 				Match(ORDER);
 				}
 				break;
 			case WITH:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1520;
+				State = 1527;
 				Match(WITH);
-				State = 1521;
+				State = 1528;
 				_localctx.yarn = name();
 				}
 				break;
@@ -11497,20 +11519,20 @@ internal partial class TurnrowParser : Parser {
 			case WS:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1522;
+				State = 1529;
 				_localctx.facing = side();
-				State = 1523;
+				State = 1530;
 				Match(TOGETHER);
 				}
 				break;
 			case FROM:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 1525;
+				State = 1532;
 				Match(FROM);
-				State = 1526;
+				State = 1533;
 				Match(STITCH);
-				State = 1527;
+				State = 1534;
 				_localctx.turned = count();
 				}
 				break;
@@ -11551,7 +11573,7 @@ internal partial class TurnrowParser : Parser {
 		WalkWordContext _localctx = new WalkWordContext(Context, State);
 		EnterRule(_localctx, 186, RULE_walkWord);
 		try {
-			State = 1537;
+			State = 1544;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -11684,49 +11706,49 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1530;
+				State = 1537;
 				name();
 				}
 				break;
 			case FIRST:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1531;
+				State = 1538;
 				Match(FIRST);
 				}
 				break;
 			case LAST:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1532;
+				State = 1539;
 				Match(LAST);
 				}
 				break;
 			case ROW:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1533;
+				State = 1540;
 				Match(ROW);
 				}
 				break;
 			case ROWS:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1534;
+				State = 1541;
 				Match(ROWS);
 				}
 				break;
 			case STITCHES:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 1535;
+				State = 1542;
 				Match(STITCHES);
 				}
 				break;
 			case NUMBER:
 				EnterOuterAlt(_localctx, 7);
 				{
-				State = 1536;
+				State = 1543;
 				Match(NUMBER);
 				}
 				break;
@@ -11780,7 +11802,7 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 188, RULE_selection);
 		int _la;
 		try {
-			State = 1555;
+			State = 1562;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ALL:
@@ -11788,19 +11810,19 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1541;
+				State = 1548;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==ALL) {
 					{
-					State = 1539;
+					State = 1546;
 					_localctx.all = Match(ALL);
-					State = 1540;
+					State = 1547;
 					Match(BUT);
 					}
 				}
 
-				State = 1543;
+				State = 1550;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==FIRST || _la==LAST) ) {
@@ -11810,12 +11832,12 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1548;
+				State = 1555;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1544;
+					State = 1551;
 					Match(ROW);
 					}
 					break;
@@ -11951,9 +11973,9 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1545;
+					State = 1552;
 					_localctx.amount = count();
-					State = 1546;
+					State = 1553;
 					rowsWord();
 					}
 					break;
@@ -11965,13 +11987,13 @@ internal partial class TurnrowParser : Parser {
 			case ROWS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1550;
+				State = 1557;
 				Match(ROWS);
-				State = 1551;
+				State = 1558;
 				_localctx.from = count();
-				State = 1552;
+				State = 1559;
 				Match(TO);
-				State = 1553;
+				State = 1560;
 				_localctx.to = count();
 				}
 				break;
@@ -11991,24 +12013,31 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	internal partial class RateContext : ParserRuleContext {
-		public ListContext amount;
+		public IToken passed;
 		public NameContext _name;
+		public IList<NameContext> _kind = new List<NameContext>();
+		public IList<NameContext> _also = new List<NameContext>();
+		public ListContext amount;
 		public IList<NameContext> _words = new List<NameContext>();
 		public IToken way;
 		public IToken row;
-		public IList<NameContext> _kind = new List<NameContext>();
 		public CountContext over;
 		public RowsWordContext rows;
 		public IToken evenly;
+		public WalkWordContext _walkWord;
+		public IList<WalkWordContext> _walk = new List<WalkWordContext>();
+		public IToken toCorners;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EACH() { return GetToken(TurnrowParser.EACH, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public ListContext list() {
-			return GetRuleContext<ListContext>(0);
-		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SKIP_WORD() { return GetToken(TurnrowParser.SKIP_WORD, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AND() { return GetToken(TurnrowParser.AND, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public NameContext[] name() {
 			return GetRuleContexts<NameContext>();
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public NameContext name(int i) {
 			return GetRuleContext<NameContext>(i);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ListContext list() {
+			return GetRuleContext<ListContext>(0);
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode IN() { return GetToken(TurnrowParser.IN, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode PER() { return GetToken(TurnrowParser.PER, 0); }
@@ -12017,9 +12046,18 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public CountContext count() {
 			return GetRuleContext<CountContext>(0);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ALONG() { return GetToken(TurnrowParser.ALONG, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CORNER() { return GetToken(TurnrowParser.CORNER, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode STITCHES() { return GetToken(TurnrowParser.STITCHES, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TO() { return GetToken(TurnrowParser.TO, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public RowsWordContext rowsWord() {
 			return GetRuleContext<RowsWordContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public WalkWordContext[] walkWord() {
+			return GetRuleContexts<WalkWordContext>();
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public WalkWordContext walkWord(int i) {
+			return GetRuleContext<WalkWordContext>(i);
 		}
 		public RateContext(ParserRuleContext parent, int invokingState)
 			: base(parent, invokingState)
@@ -12034,363 +12072,231 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 190, RULE_rate);
 		int _la;
 		try {
-			EnterOuterAlt(_localctx, 1);
-			{
-			State = 1558;
-			ErrorHandler.Sync(this);
-			_la = TokenStream.LA(1);
-			if (_la==NUMBER || _la==FRACTION) {
-				{
-				State = 1557;
-				_localctx.amount = list();
-				}
-			}
-
-			State = 1561;
-			ErrorHandler.Sync(this);
-			_la = TokenStream.LA(1);
-			do {
-				{
-				{
-				State = 1560;
-				_localctx._name = name();
-				_localctx._words.Add(_localctx._name);
-				}
-				}
-				State = 1563;
-				ErrorHandler.Sync(this);
-				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -844564518731776L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -60509648889669L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 2897175473151991L) != 0) );
-			State = 1586;
+			State = 1629;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
-			case IN:
+			case SKIP_WORD:
+				EnterOuterAlt(_localctx, 1);
 				{
+				State = 1564;
+				_localctx.passed = Match(SKIP_WORD);
 				State = 1565;
-				_localctx.way = Match(IN);
-				State = 1566;
 				Match(EACH);
-				State = 1573;
+				State = 1567;
 				ErrorHandler.Sync(this);
-				switch (TokenStream.LA(1)) {
-				case ROW:
+				_la = TokenStream.LA(1);
+				do {
 					{
-					State = 1567;
-					_localctx.row = Match(ROW);
+					{
+					State = 1566;
+					_localctx._name = name();
+					_localctx._kind.Add(_localctx._name);
 					}
-					break;
-				case ACCEPT:
-				case ADD:
-				case BEGIN:
-				case BLANKET:
-				case BODY:
-				case CHAIN:
-				case CLAIMS:
-				case COUNT:
-				case DIVIDE:
-				case EASE:
-				case EXPECT:
-				case FASTEN:
-				case FINISHED:
-				case FLOATS:
-				case FROM:
-				case FRONT:
-				case GAUGE:
-				case HOOK:
-				case KEY:
-				case LEFT:
-				case MADE:
-				case MARK:
-				case MEASURE:
-				case NOTATION:
-				case NOTION:
-				case PATTERN:
-				case PIECE:
-				case REPEAT:
-				case RIGHT:
-				case SEAM:
-				case SHAPE:
-				case SIZES:
-				case SKILL:
-				case SOLID:
-				case STITCH:
-				case STRAIGHT:
-				case STRIPES:
-				case SWATCH:
-				case TERMS:
-				case TURN:
-				case USE:
-				case VERSION:
-				case WEARER:
-				case WEAVE:
-				case YARN:
-				case AFTER:
-				case ALL:
-				case ALONG:
-				case APART:
-				case BEFORE:
-				case BEHIND:
-				case BUT:
-				case CH:
-				case CHAINS:
-				case CORNER:
-				case COUNTS:
-				case CUP:
-				case DOES:
-				case DOWN:
-				case EACH:
-				case EASING:
-				case EDGE:
-				case EDGES:
-				case END:
-				case ENDS:
-				case EVEN:
-				case EVERY:
-				case EXTRA:
-				case FACING:
-				case FLAT:
-				case FOUNDATION:
-				case HERE:
-				case HIGH:
-				case IS:
-				case LATER:
-				case LEAST:
-				case LESS:
-				case LIE:
-				case LONGER:
-				case MAKE:
-				case MIRRORED:
-				case MORE_WORD:
-				case MOST:
-				case MULTIPLE:
-				case NEXT:
-				case NOT:
-				case ODD:
-				case OF:
-				case OFF:
-				case ON:
-				case ONE:
-				case OPENS:
-				case OPPOSITE:
-				case ORDER:
-				case OVER:
-				case PICKED:
-				case PICTURE:
-				case PLACE:
-				case PLAIN:
-				case REMAIN:
-				case REPEATS:
-				case REST:
-				case RING:
-				case ROUNDED:
-				case RUFFLE:
-				case SAME:
-				case SIDES:
-				case SKIPPED:
-				case SKIPPING:
-				case SLIPPING:
-				case STACKED:
-				case STAGGERED:
-				case STRETCHES:
-				case THEN:
-				case THICK:
-				case TIMES:
-				case TURNED:
-				case TURNING:
-				case TURNS:
-				case UP:
-				case WEIGH:
-				case WEIGHT:
-				case WIDE:
-				case WITHIN:
-				case WORKING:
-				case G:
-				case OZ:
-				case WORD:
-					{
+					}
 					State = 1569;
+					ErrorHandler.Sync(this);
+					_la = TokenStream.LA(1);
+				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -844564518731776L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -60509648889669L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 2897175473151991L) != 0) );
+				State = 1577;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				if (_la==AND) {
+					{
+					State = 1571;
+					Match(AND);
+					State = 1573;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 1568;
+						State = 1572;
 						_localctx._name = name();
-						_localctx._kind.Add(_localctx._name);
+						_localctx._also.Add(_localctx._name);
 						}
 						}
-						State = 1571;
+						State = 1575;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -844564518731776L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -60509648889669L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 2897175473151991L) != 0) );
 					}
-					break;
-				default:
-					throw new NoViableAltException(this);
 				}
+
 				}
 				break;
-			case PER:
+			case ACCEPT:
+			case ADD:
+			case BEGIN:
+			case BLANKET:
+			case BODY:
+			case CHAIN:
+			case CLAIMS:
+			case COUNT:
+			case DIVIDE:
+			case EASE:
+			case EXPECT:
+			case FASTEN:
+			case FINISHED:
+			case FLOATS:
+			case FROM:
+			case FRONT:
+			case GAUGE:
+			case HOOK:
+			case KEY:
+			case LEFT:
+			case MADE:
+			case MARK:
+			case MEASURE:
+			case NOTATION:
+			case NOTION:
+			case PATTERN:
+			case PIECE:
+			case REPEAT:
+			case RIGHT:
+			case SEAM:
+			case SHAPE:
+			case SIZES:
+			case SKILL:
+			case SOLID:
+			case STITCH:
+			case STRAIGHT:
+			case STRIPES:
+			case SWATCH:
+			case TERMS:
+			case TURN:
+			case USE:
+			case VERSION:
+			case WEARER:
+			case WEAVE:
+			case YARN:
+			case AFTER:
+			case ALL:
+			case ALONG:
+			case APART:
+			case BEFORE:
+			case BEHIND:
+			case BUT:
+			case CH:
+			case CHAINS:
+			case CORNER:
+			case COUNTS:
+			case CUP:
+			case DOES:
+			case DOWN:
+			case EACH:
+			case EASING:
+			case EDGE:
+			case EDGES:
+			case END:
+			case ENDS:
+			case EVEN:
+			case EVERY:
+			case EXTRA:
+			case FACING:
+			case FLAT:
+			case FOUNDATION:
+			case HERE:
+			case HIGH:
+			case IS:
+			case LATER:
+			case LEAST:
+			case LESS:
+			case LIE:
+			case LONGER:
+			case MAKE:
+			case MIRRORED:
+			case MORE_WORD:
+			case MOST:
+			case MULTIPLE:
+			case NEXT:
+			case NOT:
+			case ODD:
+			case OF:
+			case OFF:
+			case ON:
+			case ONE:
+			case OPENS:
+			case OPPOSITE:
+			case ORDER:
+			case OVER:
+			case PICKED:
+			case PICTURE:
+			case PLACE:
+			case PLAIN:
+			case REMAIN:
+			case REPEATS:
+			case REST:
+			case RING:
+			case ROUNDED:
+			case RUFFLE:
+			case SAME:
+			case SIDES:
+			case SKIPPED:
+			case SKIPPING:
+			case SLIPPING:
+			case STACKED:
+			case STAGGERED:
+			case STRETCHES:
+			case THEN:
+			case THICK:
+			case TIMES:
+			case TURNED:
+			case TURNING:
+			case TURNS:
+			case UP:
+			case WEIGH:
+			case WEIGHT:
+			case WIDE:
+			case WITHIN:
+			case WORKING:
+			case G:
+			case OZ:
+			case WORD:
+			case NUMBER:
+			case FRACTION:
+				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1575;
-				_localctx.way = Match(PER);
+				State = 1580;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				if (_la==NUMBER || _la==FRACTION) {
+					{
+					State = 1579;
+					_localctx.amount = list();
+					}
+				}
+
 				State = 1583;
 				ErrorHandler.Sync(this);
-				switch (TokenStream.LA(1)) {
-				case ROW:
+				_la = TokenStream.LA(1);
+				do {
 					{
-					State = 1576;
-					_localctx.row = Match(ROW);
+					{
+					State = 1582;
+					_localctx._name = name();
+					_localctx._words.Add(_localctx._name);
 					}
-					break;
-				case OPEN:
-				case ACCEPT:
-				case ADD:
-				case BEGIN:
-				case BLANKET:
-				case BODY:
-				case CHAIN:
-				case CLAIMS:
-				case COUNT:
-				case DIVIDE:
-				case EASE:
-				case EXPECT:
-				case FASTEN:
-				case FINISHED:
-				case FLOATS:
-				case FROM:
-				case FRONT:
-				case GAUGE:
-				case HOOK:
-				case KEY:
-				case LEFT:
-				case MADE:
-				case MARK:
-				case MEASURE:
-				case NOTATION:
-				case NOTION:
-				case PATTERN:
-				case PIECE:
-				case REPEAT:
-				case RIGHT:
-				case SEAM:
-				case SHAPE:
-				case SIZES:
-				case SKILL:
-				case SOLID:
-				case STITCH:
-				case STRAIGHT:
-				case STRIPES:
-				case SWATCH:
-				case TERMS:
-				case TURN:
-				case USE:
-				case VERSION:
-				case WEARER:
-				case WEAVE:
-				case YARN:
-				case AFTER:
-				case ALL:
-				case ALONG:
-				case APART:
-				case BEFORE:
-				case BEHIND:
-				case BUT:
-				case CH:
-				case CHAINS:
-				case CORNER:
-				case COUNTS:
-				case CUP:
-				case DOES:
-				case DOWN:
-				case EACH:
-				case EASING:
-				case EDGE:
-				case EDGES:
-				case END:
-				case ENDS:
-				case EVEN:
-				case EVERY:
-				case EXTRA:
-				case FACING:
-				case FLAT:
-				case FOUNDATION:
-				case HERE:
-				case HIGH:
-				case IS:
-				case LATER:
-				case LEAST:
-				case LESS:
-				case LIE:
-				case LONGER:
-				case MAKE:
-				case MIRRORED:
-				case MORE_WORD:
-				case MOST:
-				case MULTIPLE:
-				case NEXT:
-				case NOT:
-				case ODD:
-				case OF:
-				case OFF:
-				case ON:
-				case ONE:
-				case OPENS:
-				case OPPOSITE:
-				case ORDER:
-				case OVER:
-				case PICKED:
-				case PICTURE:
-				case PLACE:
-				case PLAIN:
-				case REMAIN:
-				case REPEATS:
-				case REST:
-				case RING:
-				case ROUNDED:
-				case RUFFLE:
-				case SAME:
-				case SIDES:
-				case SKIPPED:
-				case SKIPPING:
-				case SLIPPING:
-				case STACKED:
-				case STAGGERED:
-				case STRETCHES:
-				case THEN:
-				case THICK:
-				case TIMES:
-				case TURNED:
-				case TURNING:
-				case TURNS:
-				case UP:
-				case WEIGH:
-				case WEIGHT:
-				case WIDE:
-				case WITHIN:
-				case WORKING:
-				case G:
-				case OZ:
-				case WORD:
-				case NUMBER:
-				case FRACTION:
+					}
+					State = 1585;
+					ErrorHandler.Sync(this);
+					_la = TokenStream.LA(1);
+				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -844564518731776L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -60509648889669L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 2897175473151991L) != 0) );
+				State = 1627;
+				ErrorHandler.Sync(this);
+				switch (TokenStream.LA(1)) {
+				case IN:
 					{
-					State = 1577;
-					_localctx.over = count();
-					State = 1581;
+					State = 1587;
+					_localctx.way = Match(IN);
+					State = 1588;
+					Match(EACH);
+					State = 1603;
 					ErrorHandler.Sync(this);
 					switch (TokenStream.LA(1)) {
 					case ROW:
-					case ROWS:
 						{
-						State = 1578;
-						_localctx.rows = rowsWord();
-						}
-						break;
-					case STITCHES:
-						{
-						State = 1579;
-						Match(STITCHES);
+						State = 1589;
+						_localctx.row = Match(ROW);
 						}
 						break;
 					case ACCEPT:
@@ -12522,9 +12428,46 @@ internal partial class TurnrowParser : Parser {
 					case OZ:
 					case WORD:
 						{
-						State = 1580;
-						_localctx._name = name();
-						_localctx._kind.Add(_localctx._name);
+						State = 1591;
+						ErrorHandler.Sync(this);
+						_la = TokenStream.LA(1);
+						do {
+							{
+							{
+							State = 1590;
+							_localctx._name = name();
+							_localctx._kind.Add(_localctx._name);
+							}
+							}
+							State = 1593;
+							ErrorHandler.Sync(this);
+							_la = TokenStream.LA(1);
+						} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -844564518731776L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -60509648889669L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 2897175473151991L) != 0) );
+						State = 1601;
+						ErrorHandler.Sync(this);
+						_la = TokenStream.LA(1);
+						if (_la==AND) {
+							{
+							State = 1595;
+							Match(AND);
+							State = 1597;
+							ErrorHandler.Sync(this);
+							_la = TokenStream.LA(1);
+							do {
+								{
+								{
+								State = 1596;
+								_localctx._name = name();
+								_localctx._also.Add(_localctx._name);
+								}
+								}
+								State = 1599;
+								ErrorHandler.Sync(this);
+								_la = TokenStream.LA(1);
+							} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -844564518731776L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -60509648889669L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 2897175473151991L) != 0) );
+							}
+						}
+
 						}
 						break;
 					default:
@@ -12532,24 +12475,371 @@ internal partial class TurnrowParser : Parser {
 					}
 					}
 					break;
+				case PER:
+					{
+					State = 1605;
+					_localctx.way = Match(PER);
+					State = 1613;
+					ErrorHandler.Sync(this);
+					switch (TokenStream.LA(1)) {
+					case ROW:
+						{
+						State = 1606;
+						_localctx.row = Match(ROW);
+						}
+						break;
+					case OPEN:
+					case ACCEPT:
+					case ADD:
+					case BEGIN:
+					case BLANKET:
+					case BODY:
+					case CHAIN:
+					case CLAIMS:
+					case COUNT:
+					case DIVIDE:
+					case EASE:
+					case EXPECT:
+					case FASTEN:
+					case FINISHED:
+					case FLOATS:
+					case FROM:
+					case FRONT:
+					case GAUGE:
+					case HOOK:
+					case KEY:
+					case LEFT:
+					case MADE:
+					case MARK:
+					case MEASURE:
+					case NOTATION:
+					case NOTION:
+					case PATTERN:
+					case PIECE:
+					case REPEAT:
+					case RIGHT:
+					case SEAM:
+					case SHAPE:
+					case SIZES:
+					case SKILL:
+					case SOLID:
+					case STITCH:
+					case STRAIGHT:
+					case STRIPES:
+					case SWATCH:
+					case TERMS:
+					case TURN:
+					case USE:
+					case VERSION:
+					case WEARER:
+					case WEAVE:
+					case YARN:
+					case AFTER:
+					case ALL:
+					case ALONG:
+					case APART:
+					case BEFORE:
+					case BEHIND:
+					case BUT:
+					case CH:
+					case CHAINS:
+					case CORNER:
+					case COUNTS:
+					case CUP:
+					case DOES:
+					case DOWN:
+					case EACH:
+					case EASING:
+					case EDGE:
+					case EDGES:
+					case END:
+					case ENDS:
+					case EVEN:
+					case EVERY:
+					case EXTRA:
+					case FACING:
+					case FLAT:
+					case FOUNDATION:
+					case HERE:
+					case HIGH:
+					case IS:
+					case LATER:
+					case LEAST:
+					case LESS:
+					case LIE:
+					case LONGER:
+					case MAKE:
+					case MIRRORED:
+					case MORE_WORD:
+					case MOST:
+					case MULTIPLE:
+					case NEXT:
+					case NOT:
+					case ODD:
+					case OF:
+					case OFF:
+					case ON:
+					case ONE:
+					case OPENS:
+					case OPPOSITE:
+					case ORDER:
+					case OVER:
+					case PICKED:
+					case PICTURE:
+					case PLACE:
+					case PLAIN:
+					case REMAIN:
+					case REPEATS:
+					case REST:
+					case RING:
+					case ROUNDED:
+					case RUFFLE:
+					case SAME:
+					case SIDES:
+					case SKIPPED:
+					case SKIPPING:
+					case SLIPPING:
+					case STACKED:
+					case STAGGERED:
+					case STRETCHES:
+					case THEN:
+					case THICK:
+					case TIMES:
+					case TURNED:
+					case TURNING:
+					case TURNS:
+					case UP:
+					case WEIGH:
+					case WEIGHT:
+					case WIDE:
+					case WITHIN:
+					case WORKING:
+					case G:
+					case OZ:
+					case WORD:
+					case NUMBER:
+					case FRACTION:
+						{
+						State = 1607;
+						_localctx.over = count();
+						State = 1611;
+						ErrorHandler.Sync(this);
+						switch (TokenStream.LA(1)) {
+						case ROW:
+						case ROWS:
+							{
+							State = 1608;
+							_localctx.rows = rowsWord();
+							}
+							break;
+						case STITCHES:
+							{
+							State = 1609;
+							Match(STITCHES);
+							}
+							break;
+						case ACCEPT:
+						case ADD:
+						case BEGIN:
+						case BLANKET:
+						case BODY:
+						case CHAIN:
+						case CLAIMS:
+						case COUNT:
+						case DIVIDE:
+						case EASE:
+						case EXPECT:
+						case FASTEN:
+						case FINISHED:
+						case FLOATS:
+						case FROM:
+						case FRONT:
+						case GAUGE:
+						case HOOK:
+						case KEY:
+						case LEFT:
+						case MADE:
+						case MARK:
+						case MEASURE:
+						case NOTATION:
+						case NOTION:
+						case PATTERN:
+						case PIECE:
+						case REPEAT:
+						case RIGHT:
+						case SEAM:
+						case SHAPE:
+						case SIZES:
+						case SKILL:
+						case SOLID:
+						case STITCH:
+						case STRAIGHT:
+						case STRIPES:
+						case SWATCH:
+						case TERMS:
+						case TURN:
+						case USE:
+						case VERSION:
+						case WEARER:
+						case WEAVE:
+						case YARN:
+						case AFTER:
+						case ALL:
+						case ALONG:
+						case APART:
+						case BEFORE:
+						case BEHIND:
+						case BUT:
+						case CH:
+						case CHAINS:
+						case CORNER:
+						case COUNTS:
+						case CUP:
+						case DOES:
+						case DOWN:
+						case EACH:
+						case EASING:
+						case EDGE:
+						case EDGES:
+						case END:
+						case ENDS:
+						case EVEN:
+						case EVERY:
+						case EXTRA:
+						case FACING:
+						case FLAT:
+						case FOUNDATION:
+						case HERE:
+						case HIGH:
+						case IS:
+						case LATER:
+						case LEAST:
+						case LESS:
+						case LIE:
+						case LONGER:
+						case MAKE:
+						case MIRRORED:
+						case MORE_WORD:
+						case MOST:
+						case MULTIPLE:
+						case NEXT:
+						case NOT:
+						case ODD:
+						case OF:
+						case OFF:
+						case ON:
+						case ONE:
+						case OPENS:
+						case OPPOSITE:
+						case ORDER:
+						case OVER:
+						case PICKED:
+						case PICTURE:
+						case PLACE:
+						case PLAIN:
+						case REMAIN:
+						case REPEATS:
+						case REST:
+						case RING:
+						case ROUNDED:
+						case RUFFLE:
+						case SAME:
+						case SIDES:
+						case SKIPPED:
+						case SKIPPING:
+						case SLIPPING:
+						case STACKED:
+						case STAGGERED:
+						case STRETCHES:
+						case THEN:
+						case THICK:
+						case TIMES:
+						case TURNED:
+						case TURNING:
+						case TURNS:
+						case UP:
+						case WEIGH:
+						case WEIGHT:
+						case WIDE:
+						case WITHIN:
+						case WORKING:
+						case G:
+						case OZ:
+						case WORD:
+							{
+							State = 1610;
+							_localctx._name = name();
+							_localctx._kind.Add(_localctx._name);
+							}
+							break;
+						default:
+							throw new NoViableAltException(this);
+						}
+						}
+						break;
+					default:
+						throw new NoViableAltException(this);
+					}
+					}
+					break;
+				case EVENLY:
+					{
+					State = 1615;
+					_localctx.evenly = Match(EVENLY);
+					State = 1625;
+					ErrorHandler.Sync(this);
+					switch (TokenStream.LA(1)) {
+					case ALONG:
+						{
+						State = 1616;
+						Match(ALONG);
+						State = 1618;
+						ErrorHandler.Sync(this);
+						_la = TokenStream.LA(1);
+						do {
+							{
+							{
+							State = 1617;
+							_localctx._walkWord = walkWord();
+							_localctx._walk.Add(_localctx._walkWord);
+							}
+							}
+							State = 1620;
+							ErrorHandler.Sync(this);
+							_la = TokenStream.LA(1);
+						} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -139588599808L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -25290917062469L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 7400775117299703L) != 0) );
+						}
+						break;
+					case TO:
+						{
+						State = 1622;
+						_localctx.toCorners = Match(TO);
+						State = 1623;
+						Match(EACH);
+						State = 1624;
+						Match(CORNER);
+						}
+						break;
+					case Eof:
+					case COMMA:
+					case EQUALS:
+						break;
+					default:
+						break;
+					}
+					}
+					break;
+				case Eof:
+				case COMMA:
+				case EQUALS:
+					break;
 				default:
-					throw new NoViableAltException(this);
+					break;
 				}
 				}
-				break;
-			case EVENLY:
-				{
-				State = 1585;
-				_localctx.evenly = Match(EVENLY);
-				}
-				break;
-			case Eof:
-			case COMMA:
-			case EQUALS:
 				break;
 			default:
-				break;
-			}
+				throw new NoViableAltException(this);
 			}
 		}
 		catch (RecognitionException re) {
@@ -12622,25 +12912,25 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1588;
+			State = 1631;
 			Match(EXPECT);
-			State = 1589;
+			State = 1632;
 			_localctx.left = expected();
-			State = 1620;
+			State = 1663;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case MEASURE:
 				{
-				State = 1590;
+				State = 1633;
 				Match(MEASURE);
-				State = 1600;
+				State = 1643;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case AT:
 					{
-					State = 1591;
+					State = 1634;
 					Match(AT);
-					State = 1592;
+					State = 1635;
 					_localctx.bound = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==LEAST || _la==MOST) ) {
@@ -12650,7 +12940,7 @@ internal partial class TurnrowParser : Parser {
 						ErrorHandler.ReportMatch(this);
 					    Consume();
 					}
-					State = 1593;
+					State = 1636;
 					_localctx.length = sum();
 					}
 					break;
@@ -12786,18 +13076,18 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1594;
+					State = 1637;
 					_localctx.length = sum();
-					State = 1598;
+					State = 1641;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 1595;
+						State = 1638;
 						Match(COMMA);
-						State = 1596;
+						State = 1639;
 						Match(WITHIN);
-						State = 1597;
+						State = 1640;
 						_localctx.within = sum();
 						}
 					}
@@ -12812,7 +13102,7 @@ internal partial class TurnrowParser : Parser {
 			case ARE:
 			case IS:
 				{
-				State = 1602;
+				State = 1645;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -12821,14 +13111,14 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1605;
+				State = 1648;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AT) {
 					{
-					State = 1603;
+					State = 1646;
 					Match(AT);
-					State = 1604;
+					State = 1647;
 					_localctx.bound = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==LEAST || _la==MOST) ) {
@@ -12841,7 +13131,7 @@ internal partial class TurnrowParser : Parser {
 					}
 				}
 
-				State = 1607;
+				State = 1650;
 				_localctx.right = expected();
 				}
 				break;
@@ -12849,7 +13139,7 @@ internal partial class TurnrowParser : Parser {
 			case LIE:
 			case RUFFLE:
 				{
-				State = 1608;
+				State = 1651;
 				_localctx.lying = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(((((_la - 84)) & ~0x3f) == 0 && ((1L << (_la - 84)) & 288230376688582657L) != 0)) ) {
@@ -12859,30 +13149,30 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1610;
+				State = 1653;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FLAT) {
 					{
-					State = 1609;
+					State = 1652;
 					_localctx.flat = Match(FLAT);
 					}
 				}
 
-				State = 1618;
+				State = 1661;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 1612;
+					State = 1655;
 					Match(IN);
-					State = 1613;
+					State = 1656;
 					Match(ROWS);
-					State = 1614;
+					State = 1657;
 					_localctx.from = count();
-					State = 1615;
+					State = 1658;
 					Match(TO);
-					State = 1616;
+					State = 1659;
 					_localctx.to = count();
 					}
 				}
@@ -12944,36 +13234,36 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1622;
+			State = 1665;
 			_localctx.value = sum();
-			State = 1639;
+			State = 1682;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==ROWS || _la==FIRST || _la==STITCHES || _la==WORD) {
 				{
-				State = 1624;
+				State = 1667;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FIRST) {
 					{
-					State = 1623;
+					State = 1666;
 					_localctx.nth = Match(FIRST);
 					}
 				}
 
-				State = 1630;
+				State = 1673;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==WORD) {
 					{
-					State = 1626;
+					State = 1669;
 					_localctx.by = Match(WORD);
-					State = 1628;
+					State = 1671;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==WORD) {
 						{
-						State = 1627;
+						State = 1670;
 						_localctx.word = Match(WORD);
 						}
 					}
@@ -12981,7 +13271,7 @@ internal partial class TurnrowParser : Parser {
 					}
 				}
 
-				State = 1632;
+				State = 1675;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -12991,18 +13281,18 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1636;
+				State = 1679;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0)) {
 					{
 					{
-					State = 1633;
+					State = 1676;
 					_localctx._expectedMore = expectedMore();
 					_localctx._more.Add(_localctx._expectedMore);
 					}
 					}
-					State = 1638;
+					State = 1681;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -13049,16 +13339,16 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1641;
+			State = 1684;
 			_localctx.by = sign();
-			State = 1642;
+			State = 1685;
 			_localctx.value = single();
-			State = 1644;
+			State = 1687;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==ROWS || _la==STITCHES) {
 				{
-				State = 1643;
+				State = 1686;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -13121,38 +13411,38 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1646;
+			State = 1689;
 			Match(EQUALS);
-			State = 1647;
+			State = 1690;
 			_localctx._claimPart = claimPart();
 			_localctx._parts.Add(_localctx._claimPart);
-			State = 1652;
+			State = 1695;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1648;
+				State = 1691;
 				Match(COMMA);
-				State = 1649;
+				State = 1692;
 				_localctx._claimPart = claimPart();
 				_localctx._parts.Add(_localctx._claimPart);
 				}
 				}
-				State = 1654;
+				State = 1697;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1660;
+			State = 1703;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WITHOUT:
 				{
-				State = 1655;
+				State = 1698;
 				_localctx.without = Match(WITHOUT);
-				State = 1656;
+				State = 1699;
 				Match(TURNING);
-				State = 1657;
+				State = 1700;
 				_la = TokenStream.LA(1);
 				if ( !(_la==CHAIN || _la==CH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -13165,9 +13455,9 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case WITH:
 				{
-				State = 1658;
+				State = 1701;
 				_localctx.with = Match(WITH);
-				State = 1659;
+				State = 1702;
 				Match(CHAINS);
 				}
 				break;
@@ -13219,9 +13509,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1662;
+			State = 1705;
 			_localctx.amount = count();
-			State = 1669;
+			State = 1712;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -13353,18 +13643,18 @@ internal partial class TurnrowParser : Parser {
 			case OZ:
 			case WORD:
 				{
-				State = 1664;
+				State = 1707;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 1663;
+					State = 1706;
 					_localctx._name = name();
 					_localctx._words.Add(_localctx._name);
 					}
 					}
-					State = 1666;
+					State = 1709;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -844564518731776L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -60509648889669L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 2897175473151991L) != 0) );
@@ -13372,7 +13662,7 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case STITCHES:
 				{
-				State = 1668;
+				State = 1711;
 				_localctx.stitches = Match(STITCHES);
 				}
 				break;
@@ -13418,15 +13708,15 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 202, RULE_edge);
 		int _la;
 		try {
-			State = 1677;
+			State = 1720;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case BOTH:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1671;
+				State = 1714;
 				Match(BOTH);
-				State = 1672;
+				State = 1715;
 				Match(EDGES);
 				}
 				break;
@@ -13560,14 +13850,14 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1673;
+				State = 1716;
 				_localctx.called = name();
-				State = 1675;
+				State = 1718;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==EDGE) {
 					{
-					State = 1674;
+					State = 1717;
 					Match(EDGE);
 					}
 				}
@@ -13607,7 +13897,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1679;
+			State = 1722;
 			_la = TokenStream.LA(1);
 			if ( !(_la==RS || _la==WS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -13647,7 +13937,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1681;
+			State = 1724;
 			_la = TokenStream.LA(1);
 			if ( !(_la==DEC || _la==INC) ) {
 			ErrorHandler.RecoverInline(this);
@@ -13693,18 +13983,18 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1684;
+			State = 1727;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1683;
+				State = 1726;
 				_localctx._name = name();
 				_localctx._words.Add(_localctx._name);
 				}
 				}
-				State = 1686;
+				State = 1729;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -844564518731776L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -60509648889669L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 2897175473151991L) != 0) );
@@ -13739,7 +14029,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1688;
+			State = 1731;
 			_la = TokenStream.LA(1);
 			if ( !(_la==ROW || _la==ROWS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -13779,7 +14069,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1690;
+			State = 1733;
 			_la = TokenStream.LA(1);
 			if ( !(_la==STITCH || _la==STITCHES) ) {
 			ErrorHandler.RecoverInline(this);
@@ -13829,20 +14119,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1692;
+			State = 1735;
 			_localctx.first = factor();
-			State = 1696;
+			State = 1739;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0)) {
 				{
 				{
-				State = 1693;
+				State = 1736;
 				_localctx._sumOperation = sumOperation();
 				_localctx._rest.Add(_localctx._sumOperation);
 				}
 				}
-				State = 1698;
+				State = 1741;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -13882,9 +14172,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1699;
+			State = 1742;
 			_localctx.by = sign();
-			State = 1700;
+			State = 1743;
 			_localctx.value = factor();
 			}
 		}
@@ -13931,21 +14221,21 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 218, RULE_factor);
 		int _la;
 		try {
-			State = 1711;
+			State = 1754;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1702;
+				State = 1745;
 				_localctx.amount = list();
-				State = 1704;
+				State = 1747;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN || ((((_la - 173)) & ~0x3f) == 0 && ((1L << (_la - 173)) & 45L) != 0)) {
 					{
-					State = 1703;
+					State = 1746;
 					_localctx.measure = unit();
 					}
 				}
@@ -14082,18 +14372,18 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1706;
+				State = 1749;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1707;
+				State = 1750;
 				Match(OPEN);
-				State = 1708;
+				State = 1751;
 				_localctx.inside = sum();
-				State = 1709;
+				State = 1752;
 				Match(CLOSE);
 				}
 				break;
@@ -14140,20 +14430,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1713;
+			State = 1756;
 			_localctx.first = single();
-			State = 1717;
+			State = 1760;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0)) {
 				{
 				{
-				State = 1714;
+				State = 1757;
 				_localctx._countOperation = countOperation();
 				_localctx._rest.Add(_localctx._countOperation);
 				}
 				}
-				State = 1719;
+				State = 1762;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -14193,9 +14483,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1720;
+			State = 1763;
 			_localctx.by = sign();
-			State = 1721;
+			State = 1764;
 			_localctx.value = single();
 			}
 		}
@@ -14237,14 +14527,14 @@ internal partial class TurnrowParser : Parser {
 		SingleContext _localctx = new SingleContext(Context, State);
 		EnterRule(_localctx, 224, RULE_single);
 		try {
-			State = 1729;
+			State = 1772;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1723;
+				State = 1766;
 				_localctx.amount = list();
 				}
 				break;
@@ -14378,18 +14668,18 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1724;
+				State = 1767;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1725;
+				State = 1768;
 				Match(OPEN);
-				State = 1726;
+				State = 1769;
 				_localctx.inside = count();
-				State = 1727;
+				State = 1770;
 				Match(CLOSE);
 				}
 				break;
@@ -14428,7 +14718,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1731;
+			State = 1774;
 			_la = TokenStream.LA(1);
 			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
@@ -14481,36 +14771,36 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1733;
+			State = 1776;
 			_localctx.first = number();
-			State = 1745;
+			State = 1788;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==OPEN) {
 				{
-				State = 1734;
+				State = 1777;
 				Match(OPEN);
-				State = 1735;
+				State = 1778;
 				_localctx._number = number();
 				_localctx._more.Add(_localctx._number);
-				State = 1740;
+				State = 1783;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 1736;
+					State = 1779;
 					Match(COMMA);
-					State = 1737;
+					State = 1780;
 					_localctx._number = number();
 					_localctx._more.Add(_localctx._number);
 					}
 					}
-					State = 1742;
+					State = 1785;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 1743;
+				State = 1786;
 				Match(CLOSE);
 				}
 			}
@@ -14546,20 +14836,20 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 230, RULE_number);
 		int _la;
 		try {
-			State = 1752;
+			State = 1795;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1747;
+				State = 1790;
 				_localctx.whole = Match(NUMBER);
-				State = 1749;
+				State = 1792;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FRACTION) {
 					{
-					State = 1748;
+					State = 1791;
 					_localctx.part = Match(FRACTION);
 					}
 				}
@@ -14569,7 +14859,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1751;
+				State = 1794;
 				_localctx.part = Match(FRACTION);
 				}
 				break;
@@ -14609,7 +14899,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1754;
+			State = 1797;
 			_la = TokenStream.LA(1);
 			if ( !(_la==IN || ((((_la - 173)) & ~0x3f) == 0 && ((1L << (_la - 173)) & 45L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
@@ -14775,7 +15065,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1756;
+			State = 1799;
 			_la = TokenStream.LA(1);
 			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & -844564518731776L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -60509648889669L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 2897175473151991L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
@@ -14798,7 +15088,7 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	private static int[] _serializedATN => new int[] {
-		4,1,187,1759,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
+		4,1,187,1802,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
 		7,7,7,2,8,7,8,2,9,7,9,2,10,7,10,2,11,7,11,2,12,7,12,2,13,7,13,2,14,7,14,
 		2,15,7,15,2,16,7,16,2,17,7,17,2,18,7,18,2,19,7,19,2,20,7,20,2,21,7,21,
 		2,22,7,22,2,23,7,23,2,24,7,24,2,25,7,25,2,26,7,26,2,27,7,27,2,28,7,28,
@@ -14916,81 +15206,85 @@ internal partial class TurnrowParser : Parser {
 		89,1,89,1,89,3,89,1446,8,89,3,89,1448,8,89,3,89,1450,8,89,1,89,1,89,4,
 		89,1454,8,89,11,89,12,89,1455,1,89,1,89,5,89,1460,8,89,10,89,12,89,1463,
 		9,89,1,89,1,89,5,89,1467,8,89,10,89,12,89,1470,9,89,1,89,1,89,3,89,1474,
-		8,89,1,90,1,90,1,90,1,90,1,90,1,90,1,90,1,90,3,90,1484,8,90,1,90,1,90,
-		1,90,1,90,1,90,1,90,1,90,1,90,3,90,1494,8,90,1,90,1,90,3,90,1498,8,90,
-		1,91,4,91,1501,8,91,11,91,12,91,1502,1,92,1,92,1,92,1,92,1,92,1,92,1,92,
-		3,92,1512,8,92,1,92,1,92,1,92,1,92,3,92,1518,8,92,1,92,1,92,1,92,1,92,
-		1,92,1,92,1,92,1,92,1,92,3,92,1529,8,92,1,93,1,93,1,93,1,93,1,93,1,93,
-		1,93,3,93,1538,8,93,1,94,1,94,3,94,1542,8,94,1,94,1,94,1,94,1,94,1,94,
-		3,94,1549,8,94,1,94,1,94,1,94,1,94,1,94,3,94,1556,8,94,1,95,3,95,1559,
-		8,95,1,95,4,95,1562,8,95,11,95,12,95,1563,1,95,1,95,1,95,1,95,4,95,1570,
-		8,95,11,95,12,95,1571,3,95,1574,8,95,1,95,1,95,1,95,1,95,1,95,1,95,3,95,
-		1582,8,95,3,95,1584,8,95,1,95,3,95,1587,8,95,1,96,1,96,1,96,1,96,1,96,
-		1,96,1,96,1,96,1,96,1,96,3,96,1599,8,96,3,96,1601,8,96,1,96,1,96,1,96,
-		3,96,1606,8,96,1,96,1,96,1,96,3,96,1611,8,96,1,96,1,96,1,96,1,96,1,96,
-		1,96,3,96,1619,8,96,3,96,1621,8,96,1,97,1,97,3,97,1625,8,97,1,97,1,97,
-		3,97,1629,8,97,3,97,1631,8,97,1,97,1,97,5,97,1635,8,97,10,97,12,97,1638,
-		9,97,3,97,1640,8,97,1,98,1,98,1,98,3,98,1645,8,98,1,99,1,99,1,99,1,99,
-		5,99,1651,8,99,10,99,12,99,1654,9,99,1,99,1,99,1,99,1,99,1,99,3,99,1661,
-		8,99,1,100,1,100,4,100,1665,8,100,11,100,12,100,1666,1,100,3,100,1670,
-		8,100,1,101,1,101,1,101,1,101,3,101,1676,8,101,3,101,1678,8,101,1,102,
-		1,102,1,103,1,103,1,104,4,104,1685,8,104,11,104,12,104,1686,1,105,1,105,
-		1,106,1,106,1,107,1,107,5,107,1695,8,107,10,107,12,107,1698,9,107,1,108,
-		1,108,1,108,1,109,1,109,3,109,1705,8,109,1,109,1,109,1,109,1,109,1,109,
-		3,109,1712,8,109,1,110,1,110,5,110,1716,8,110,10,110,12,110,1719,9,110,
-		1,111,1,111,1,111,1,112,1,112,1,112,1,112,1,112,1,112,3,112,1730,8,112,
-		1,113,1,113,1,114,1,114,1,114,1,114,1,114,5,114,1739,8,114,10,114,12,114,
-		1742,9,114,1,114,1,114,3,114,1746,8,114,1,115,1,115,3,115,1750,8,115,1,
-		115,3,115,1753,8,115,1,116,1,116,1,117,1,117,1,117,0,0,118,0,2,4,6,8,10,
-		12,14,16,18,20,22,24,26,28,30,32,34,36,38,40,42,44,46,48,50,52,54,56,58,
-		60,62,64,66,68,70,72,74,76,78,80,82,84,86,88,90,92,94,96,98,100,102,104,
-		106,108,110,112,114,116,118,120,122,124,126,128,130,132,134,136,138,140,
-		142,144,146,148,150,152,154,156,158,160,162,164,166,168,170,172,174,176,
-		178,180,182,184,186,188,190,192,194,196,198,200,202,204,206,208,210,212,
-		214,216,218,220,222,224,226,228,230,232,234,0,23,2,0,174,175,177,178,2,
-		0,46,46,137,137,2,0,22,22,80,80,2,0,49,49,152,152,2,0,174,174,177,177,
-		2,0,103,103,167,167,2,0,87,87,164,164,2,0,99,99,109,109,2,0,72,72,107,
-		107,2,0,38,38,47,47,4,0,99,99,109,109,120,120,143,143,2,0,82,82,139,139,
-		1,0,150,151,2,0,103,103,156,156,2,0,111,111,118,118,3,0,84,84,113,113,
-		142,142,2,0,141,141,172,172,2,0,85,85,106,106,1,0,48,49,2,0,55,55,152,
-		152,2,0,11,13,15,15,4,0,105,105,173,173,175,176,178,178,28,0,16,20,22,
-		30,32,36,38,47,50,65,67,69,71,71,75,76,78,78,80,84,86,94,96,98,100,103,
-		107,107,110,130,132,140,142,144,146,147,149,151,153,153,155,157,160,162,
-		164,167,169,169,171,171,174,174,177,177,179,179,1995,0,236,1,0,0,0,2,239,
-		1,0,0,0,4,291,1,0,0,0,6,293,1,0,0,0,8,296,1,0,0,0,10,299,1,0,0,0,12,306,
-		1,0,0,0,14,308,1,0,0,0,16,311,1,0,0,0,18,327,1,0,0,0,20,329,1,0,0,0,22,
-		332,1,0,0,0,24,335,1,0,0,0,26,338,1,0,0,0,28,340,1,0,0,0,30,360,1,0,0,
-		0,32,362,1,0,0,0,34,366,1,0,0,0,36,390,1,0,0,0,38,393,1,0,0,0,40,425,1,
-		0,0,0,42,427,1,0,0,0,44,432,1,0,0,0,46,453,1,0,0,0,48,461,1,0,0,0,50,469,
-		1,0,0,0,52,476,1,0,0,0,54,493,1,0,0,0,56,495,1,0,0,0,58,504,1,0,0,0,60,
-		522,1,0,0,0,62,534,1,0,0,0,64,551,1,0,0,0,66,553,1,0,0,0,68,556,1,0,0,
-		0,70,561,1,0,0,0,72,582,1,0,0,0,74,595,1,0,0,0,76,597,1,0,0,0,78,608,1,
-		0,0,0,80,671,1,0,0,0,82,674,1,0,0,0,84,680,1,0,0,0,86,683,1,0,0,0,88,698,
-		1,0,0,0,90,700,1,0,0,0,92,723,1,0,0,0,94,742,1,0,0,0,96,744,1,0,0,0,98,
-		749,1,0,0,0,100,765,1,0,0,0,102,767,1,0,0,0,104,770,1,0,0,0,106,774,1,
-		0,0,0,108,777,1,0,0,0,110,787,1,0,0,0,112,791,1,0,0,0,114,797,1,0,0,0,
-		116,809,1,0,0,0,118,829,1,0,0,0,120,935,1,0,0,0,122,937,1,0,0,0,124,945,
-		1,0,0,0,126,962,1,0,0,0,128,969,1,0,0,0,130,988,1,0,0,0,132,990,1,0,0,
-		0,134,1069,1,0,0,0,136,1102,1,0,0,0,138,1114,1,0,0,0,140,1132,1,0,0,0,
-		142,1134,1,0,0,0,144,1173,1,0,0,0,146,1175,1,0,0,0,148,1186,1,0,0,0,150,
-		1199,1,0,0,0,152,1267,1,0,0,0,154,1277,1,0,0,0,156,1298,1,0,0,0,158,1324,
-		1,0,0,0,160,1329,1,0,0,0,162,1331,1,0,0,0,164,1343,1,0,0,0,166,1359,1,
-		0,0,0,168,1363,1,0,0,0,170,1368,1,0,0,0,172,1400,1,0,0,0,174,1402,1,0,
-		0,0,176,1427,1,0,0,0,178,1429,1,0,0,0,180,1475,1,0,0,0,182,1500,1,0,0,
-		0,184,1528,1,0,0,0,186,1537,1,0,0,0,188,1555,1,0,0,0,190,1558,1,0,0,0,
-		192,1588,1,0,0,0,194,1622,1,0,0,0,196,1641,1,0,0,0,198,1646,1,0,0,0,200,
-		1662,1,0,0,0,202,1677,1,0,0,0,204,1679,1,0,0,0,206,1681,1,0,0,0,208,1684,
-		1,0,0,0,210,1688,1,0,0,0,212,1690,1,0,0,0,214,1692,1,0,0,0,216,1699,1,
-		0,0,0,218,1711,1,0,0,0,220,1713,1,0,0,0,222,1720,1,0,0,0,224,1729,1,0,
-		0,0,226,1731,1,0,0,0,228,1733,1,0,0,0,230,1752,1,0,0,0,232,1754,1,0,0,
-		0,234,1756,1,0,0,0,236,237,3,4,2,0,237,238,5,0,0,1,238,1,1,0,0,0,239,240,
-		3,198,99,0,240,241,5,0,0,1,241,3,1,0,0,0,242,292,3,6,3,0,243,292,3,8,4,
-		0,244,292,3,10,5,0,245,292,3,14,7,0,246,292,3,16,8,0,247,292,3,20,10,0,
-		248,292,3,22,11,0,249,292,3,24,12,0,250,292,3,26,13,0,251,292,3,28,14,
-		0,252,292,3,32,16,0,253,292,3,34,17,0,254,292,3,38,19,0,255,292,3,42,21,
-		0,256,292,3,44,22,0,257,292,3,78,39,0,258,292,3,66,33,0,259,292,3,68,34,
-		0,260,292,3,72,36,0,261,292,3,74,37,0,262,292,3,90,45,0,263,292,3,92,46,
-		0,264,292,3,94,47,0,265,292,3,96,48,0,266,292,3,98,49,0,267,292,3,102,
+		8,89,1,90,1,90,1,90,1,90,1,90,1,90,5,90,1482,8,90,10,90,12,90,1485,9,90,
+		1,90,1,90,1,90,1,90,3,90,1491,8,90,1,90,1,90,1,90,1,90,1,90,1,90,1,90,
+		1,90,3,90,1501,8,90,1,90,1,90,3,90,1505,8,90,1,91,4,91,1508,8,91,11,91,
+		12,91,1509,1,92,1,92,1,92,1,92,1,92,1,92,1,92,3,92,1519,8,92,1,92,1,92,
+		1,92,1,92,3,92,1525,8,92,1,92,1,92,1,92,1,92,1,92,1,92,1,92,1,92,1,92,
+		3,92,1536,8,92,1,93,1,93,1,93,1,93,1,93,1,93,1,93,3,93,1545,8,93,1,94,
+		1,94,3,94,1549,8,94,1,94,1,94,1,94,1,94,1,94,3,94,1556,8,94,1,94,1,94,
+		1,94,1,94,1,94,3,94,1563,8,94,1,95,1,95,1,95,4,95,1568,8,95,11,95,12,95,
+		1569,1,95,1,95,4,95,1574,8,95,11,95,12,95,1575,3,95,1578,8,95,1,95,3,95,
+		1581,8,95,1,95,4,95,1584,8,95,11,95,12,95,1585,1,95,1,95,1,95,1,95,4,95,
+		1592,8,95,11,95,12,95,1593,1,95,1,95,4,95,1598,8,95,11,95,12,95,1599,3,
+		95,1602,8,95,3,95,1604,8,95,1,95,1,95,1,95,1,95,1,95,1,95,3,95,1612,8,
+		95,3,95,1614,8,95,1,95,1,95,1,95,4,95,1619,8,95,11,95,12,95,1620,1,95,
+		1,95,1,95,3,95,1626,8,95,3,95,1628,8,95,3,95,1630,8,95,1,96,1,96,1,96,
+		1,96,1,96,1,96,1,96,1,96,1,96,1,96,3,96,1642,8,96,3,96,1644,8,96,1,96,
+		1,96,1,96,3,96,1649,8,96,1,96,1,96,1,96,3,96,1654,8,96,1,96,1,96,1,96,
+		1,96,1,96,1,96,3,96,1662,8,96,3,96,1664,8,96,1,97,1,97,3,97,1668,8,97,
+		1,97,1,97,3,97,1672,8,97,3,97,1674,8,97,1,97,1,97,5,97,1678,8,97,10,97,
+		12,97,1681,9,97,3,97,1683,8,97,1,98,1,98,1,98,3,98,1688,8,98,1,99,1,99,
+		1,99,1,99,5,99,1694,8,99,10,99,12,99,1697,9,99,1,99,1,99,1,99,1,99,1,99,
+		3,99,1704,8,99,1,100,1,100,4,100,1708,8,100,11,100,12,100,1709,1,100,3,
+		100,1713,8,100,1,101,1,101,1,101,1,101,3,101,1719,8,101,3,101,1721,8,101,
+		1,102,1,102,1,103,1,103,1,104,4,104,1728,8,104,11,104,12,104,1729,1,105,
+		1,105,1,106,1,106,1,107,1,107,5,107,1738,8,107,10,107,12,107,1741,9,107,
+		1,108,1,108,1,108,1,109,1,109,3,109,1748,8,109,1,109,1,109,1,109,1,109,
+		1,109,3,109,1755,8,109,1,110,1,110,5,110,1759,8,110,10,110,12,110,1762,
+		9,110,1,111,1,111,1,111,1,112,1,112,1,112,1,112,1,112,1,112,3,112,1773,
+		8,112,1,113,1,113,1,114,1,114,1,114,1,114,1,114,5,114,1782,8,114,10,114,
+		12,114,1785,9,114,1,114,1,114,3,114,1789,8,114,1,115,1,115,3,115,1793,
+		8,115,1,115,3,115,1796,8,115,1,116,1,116,1,117,1,117,1,117,0,0,118,0,2,
+		4,6,8,10,12,14,16,18,20,22,24,26,28,30,32,34,36,38,40,42,44,46,48,50,52,
+		54,56,58,60,62,64,66,68,70,72,74,76,78,80,82,84,86,88,90,92,94,96,98,100,
+		102,104,106,108,110,112,114,116,118,120,122,124,126,128,130,132,134,136,
+		138,140,142,144,146,148,150,152,154,156,158,160,162,164,166,168,170,172,
+		174,176,178,180,182,184,186,188,190,192,194,196,198,200,202,204,206,208,
+		210,212,214,216,218,220,222,224,226,228,230,232,234,0,23,2,0,174,175,177,
+		178,2,0,46,46,137,137,2,0,22,22,80,80,2,0,49,49,152,152,2,0,174,174,177,
+		177,2,0,103,103,167,167,2,0,87,87,164,164,2,0,99,99,109,109,2,0,72,72,
+		107,107,2,0,38,38,47,47,4,0,99,99,109,109,120,120,143,143,2,0,82,82,139,
+		139,1,0,150,151,2,0,103,103,156,156,2,0,111,111,118,118,3,0,84,84,113,
+		113,142,142,2,0,141,141,172,172,2,0,85,85,106,106,1,0,48,49,2,0,55,55,
+		152,152,2,0,11,13,15,15,4,0,105,105,173,173,175,176,178,178,28,0,16,20,
+		22,30,32,36,38,47,50,65,67,69,71,71,75,76,78,78,80,84,86,94,96,98,100,
+		103,107,107,110,130,132,140,142,144,146,147,149,151,153,153,155,157,160,
+		162,164,167,169,169,171,171,174,174,177,177,179,179,2048,0,236,1,0,0,0,
+		2,239,1,0,0,0,4,291,1,0,0,0,6,293,1,0,0,0,8,296,1,0,0,0,10,299,1,0,0,0,
+		12,306,1,0,0,0,14,308,1,0,0,0,16,311,1,0,0,0,18,327,1,0,0,0,20,329,1,0,
+		0,0,22,332,1,0,0,0,24,335,1,0,0,0,26,338,1,0,0,0,28,340,1,0,0,0,30,360,
+		1,0,0,0,32,362,1,0,0,0,34,366,1,0,0,0,36,390,1,0,0,0,38,393,1,0,0,0,40,
+		425,1,0,0,0,42,427,1,0,0,0,44,432,1,0,0,0,46,453,1,0,0,0,48,461,1,0,0,
+		0,50,469,1,0,0,0,52,476,1,0,0,0,54,493,1,0,0,0,56,495,1,0,0,0,58,504,1,
+		0,0,0,60,522,1,0,0,0,62,534,1,0,0,0,64,551,1,0,0,0,66,553,1,0,0,0,68,556,
+		1,0,0,0,70,561,1,0,0,0,72,582,1,0,0,0,74,595,1,0,0,0,76,597,1,0,0,0,78,
+		608,1,0,0,0,80,671,1,0,0,0,82,674,1,0,0,0,84,680,1,0,0,0,86,683,1,0,0,
+		0,88,698,1,0,0,0,90,700,1,0,0,0,92,723,1,0,0,0,94,742,1,0,0,0,96,744,1,
+		0,0,0,98,749,1,0,0,0,100,765,1,0,0,0,102,767,1,0,0,0,104,770,1,0,0,0,106,
+		774,1,0,0,0,108,777,1,0,0,0,110,787,1,0,0,0,112,791,1,0,0,0,114,797,1,
+		0,0,0,116,809,1,0,0,0,118,829,1,0,0,0,120,935,1,0,0,0,122,937,1,0,0,0,
+		124,945,1,0,0,0,126,962,1,0,0,0,128,969,1,0,0,0,130,988,1,0,0,0,132,990,
+		1,0,0,0,134,1069,1,0,0,0,136,1102,1,0,0,0,138,1114,1,0,0,0,140,1132,1,
+		0,0,0,142,1134,1,0,0,0,144,1173,1,0,0,0,146,1175,1,0,0,0,148,1186,1,0,
+		0,0,150,1199,1,0,0,0,152,1267,1,0,0,0,154,1277,1,0,0,0,156,1298,1,0,0,
+		0,158,1324,1,0,0,0,160,1329,1,0,0,0,162,1331,1,0,0,0,164,1343,1,0,0,0,
+		166,1359,1,0,0,0,168,1363,1,0,0,0,170,1368,1,0,0,0,172,1400,1,0,0,0,174,
+		1402,1,0,0,0,176,1427,1,0,0,0,178,1429,1,0,0,0,180,1475,1,0,0,0,182,1507,
+		1,0,0,0,184,1535,1,0,0,0,186,1544,1,0,0,0,188,1562,1,0,0,0,190,1629,1,
+		0,0,0,192,1631,1,0,0,0,194,1665,1,0,0,0,196,1684,1,0,0,0,198,1689,1,0,
+		0,0,200,1705,1,0,0,0,202,1720,1,0,0,0,204,1722,1,0,0,0,206,1724,1,0,0,
+		0,208,1727,1,0,0,0,210,1731,1,0,0,0,212,1733,1,0,0,0,214,1735,1,0,0,0,
+		216,1742,1,0,0,0,218,1754,1,0,0,0,220,1756,1,0,0,0,222,1763,1,0,0,0,224,
+		1772,1,0,0,0,226,1774,1,0,0,0,228,1776,1,0,0,0,230,1795,1,0,0,0,232,1797,
+		1,0,0,0,234,1799,1,0,0,0,236,237,3,4,2,0,237,238,5,0,0,1,238,1,1,0,0,0,
+		239,240,3,198,99,0,240,241,5,0,0,1,241,3,1,0,0,0,242,292,3,6,3,0,243,292,
+		3,8,4,0,244,292,3,10,5,0,245,292,3,14,7,0,246,292,3,16,8,0,247,292,3,20,
+		10,0,248,292,3,22,11,0,249,292,3,24,12,0,250,292,3,26,13,0,251,292,3,28,
+		14,0,252,292,3,32,16,0,253,292,3,34,17,0,254,292,3,38,19,0,255,292,3,42,
+		21,0,256,292,3,44,22,0,257,292,3,78,39,0,258,292,3,66,33,0,259,292,3,68,
+		34,0,260,292,3,72,36,0,261,292,3,74,37,0,262,292,3,90,45,0,263,292,3,92,
+		46,0,264,292,3,94,47,0,265,292,3,96,48,0,266,292,3,98,49,0,267,292,3,102,
 		51,0,268,292,3,104,52,0,269,292,3,114,57,0,270,292,3,116,58,0,271,292,
 		3,134,67,0,272,292,3,142,71,0,273,292,3,146,73,0,274,292,3,148,74,0,275,
 		292,3,150,75,0,276,292,3,178,89,0,277,292,3,180,90,0,278,292,3,192,96,
@@ -15366,112 +15660,126 @@ internal partial class TurnrowParser : Parser {
 		0,0,0,1467,1470,1,0,0,0,1468,1466,1,0,0,0,1468,1469,1,0,0,0,1469,1473,
 		1,0,0,0,1470,1468,1,0,0,0,1471,1472,5,7,0,0,1472,1474,3,190,95,0,1473,
 		1471,1,0,0,0,1473,1474,1,0,0,0,1474,179,1,0,0,0,1475,1476,5,19,0,0,1476,
-		1477,3,234,117,0,1477,1478,5,123,0,0,1478,1479,3,234,117,0,1479,1480,5,
-		7,0,0,1480,1483,3,220,110,0,1481,1482,5,70,0,0,1482,1484,3,220,110,0,1483,
-		1481,1,0,0,0,1483,1484,1,0,0,0,1484,1485,1,0,0,0,1485,1486,5,66,0,0,1486,
-		1487,5,5,0,0,1487,1488,3,220,110,0,1488,1489,5,87,0,0,1489,1490,5,5,0,
-		0,1490,1493,5,108,0,0,1491,1492,5,168,0,0,1492,1494,3,208,104,0,1493,1491,
-		1,0,0,0,1493,1494,1,0,0,0,1494,1495,1,0,0,0,1495,1497,3,132,66,0,1496,
-		1498,3,198,99,0,1497,1496,1,0,0,0,1497,1498,1,0,0,0,1498,181,1,0,0,0,1499,
-		1501,3,186,93,0,1500,1499,1,0,0,0,1501,1502,1,0,0,0,1502,1500,1,0,0,0,
-		1502,1503,1,0,0,0,1503,183,1,0,0,0,1504,1529,3,188,94,0,1505,1511,5,89,
-		0,0,1506,1507,3,228,114,0,1507,1508,5,158,0,0,1508,1509,3,228,114,0,1509,
-		1510,3,232,116,0,1510,1512,1,0,0,0,1511,1506,1,0,0,0,1511,1512,1,0,0,0,
-		1512,1529,1,0,0,0,1513,1517,5,105,0,0,1514,1515,5,154,0,0,1515,1518,5,
-		143,0,0,1516,1518,5,128,0,0,1517,1514,1,0,0,0,1517,1516,1,0,0,0,1518,1519,
-		1,0,0,0,1519,1529,5,129,0,0,1520,1521,5,168,0,0,1521,1529,3,234,117,0,
-		1522,1523,3,204,102,0,1523,1524,5,159,0,0,1524,1529,1,0,0,0,1525,1526,
-		5,32,0,0,1526,1527,5,55,0,0,1527,1529,3,220,110,0,1528,1504,1,0,0,0,1528,
-		1505,1,0,0,0,1528,1513,1,0,0,0,1528,1520,1,0,0,0,1528,1522,1,0,0,0,1528,
-		1525,1,0,0,0,1529,185,1,0,0,0,1530,1538,3,234,117,0,1531,1538,5,99,0,0,
-		1532,1538,5,109,0,0,1533,1538,5,48,0,0,1534,1538,5,49,0,0,1535,1538,5,
-		152,0,0,1536,1538,5,180,0,0,1537,1530,1,0,0,0,1537,1531,1,0,0,0,1537,1532,
-		1,0,0,0,1537,1533,1,0,0,0,1537,1534,1,0,0,0,1537,1535,1,0,0,0,1537,1536,
-		1,0,0,0,1538,187,1,0,0,0,1539,1540,5,68,0,0,1540,1542,5,78,0,0,1541,1539,
-		1,0,0,0,1541,1542,1,0,0,0,1542,1543,1,0,0,0,1543,1548,7,7,0,0,1544,1549,
-		5,48,0,0,1545,1546,3,220,110,0,1546,1547,3,210,105,0,1547,1549,1,0,0,0,
-		1548,1544,1,0,0,0,1548,1545,1,0,0,0,1549,1556,1,0,0,0,1550,1551,5,49,0,
-		0,1551,1552,3,220,110,0,1552,1553,5,158,0,0,1553,1554,3,220,110,0,1554,
-		1556,1,0,0,0,1555,1541,1,0,0,0,1555,1550,1,0,0,0,1556,189,1,0,0,0,1557,
-		1559,3,228,114,0,1558,1557,1,0,0,0,1558,1559,1,0,0,0,1559,1561,1,0,0,0,
-		1560,1562,3,234,117,0,1561,1560,1,0,0,0,1562,1563,1,0,0,0,1563,1561,1,
-		0,0,0,1563,1564,1,0,0,0,1564,1586,1,0,0,0,1565,1566,5,105,0,0,1566,1573,
-		5,88,0,0,1567,1574,5,48,0,0,1568,1570,3,234,117,0,1569,1568,1,0,0,0,1570,
-		1571,1,0,0,0,1571,1569,1,0,0,0,1571,1572,1,0,0,0,1572,1574,1,0,0,0,1573,
-		1567,1,0,0,0,1573,1569,1,0,0,0,1574,1587,1,0,0,0,1575,1583,5,131,0,0,1576,
-		1584,5,48,0,0,1577,1581,3,220,110,0,1578,1582,3,210,105,0,1579,1582,5,
-		152,0,0,1580,1582,3,234,117,0,1581,1578,1,0,0,0,1581,1579,1,0,0,0,1581,
-		1580,1,0,0,0,1582,1584,1,0,0,0,1583,1576,1,0,0,0,1583,1577,1,0,0,0,1584,
-		1587,1,0,0,0,1585,1587,5,95,0,0,1586,1565,1,0,0,0,1586,1575,1,0,0,0,1586,
-		1585,1,0,0,0,1586,1587,1,0,0,0,1587,191,1,0,0,0,1588,1589,5,27,0,0,1589,
-		1620,3,194,97,0,1590,1600,5,41,0,0,1591,1592,5,74,0,0,1592,1593,7,14,0,
-		0,1593,1601,3,214,107,0,1594,1598,3,214,107,0,1595,1596,5,5,0,0,1596,1597,
-		5,169,0,0,1597,1599,3,214,107,0,1598,1595,1,0,0,0,1598,1599,1,0,0,0,1599,
-		1601,1,0,0,0,1600,1591,1,0,0,0,1600,1594,1,0,0,0,1601,1621,1,0,0,0,1602,
-		1605,7,8,0,0,1603,1604,5,74,0,0,1604,1606,7,14,0,0,1605,1603,1,0,0,0,1605,
-		1606,1,0,0,0,1606,1607,1,0,0,0,1607,1621,3,194,97,0,1608,1610,7,15,0,0,
-		1609,1611,5,100,0,0,1610,1609,1,0,0,0,1610,1611,1,0,0,0,1611,1618,1,0,
-		0,0,1612,1613,5,105,0,0,1613,1614,5,49,0,0,1614,1615,3,220,110,0,1615,
-		1616,5,158,0,0,1616,1617,3,220,110,0,1617,1619,1,0,0,0,1618,1612,1,0,0,
-		0,1618,1619,1,0,0,0,1619,1621,1,0,0,0,1620,1590,1,0,0,0,1620,1602,1,0,
-		0,0,1620,1608,1,0,0,0,1621,193,1,0,0,0,1622,1639,3,214,107,0,1623,1625,
-		5,99,0,0,1624,1623,1,0,0,0,1624,1625,1,0,0,0,1625,1630,1,0,0,0,1626,1628,
-		5,179,0,0,1627,1629,5,179,0,0,1628,1627,1,0,0,0,1628,1629,1,0,0,0,1629,
-		1631,1,0,0,0,1630,1626,1,0,0,0,1630,1631,1,0,0,0,1631,1632,1,0,0,0,1632,
-		1636,7,3,0,0,1633,1635,3,196,98,0,1634,1633,1,0,0,0,1635,1638,1,0,0,0,
-		1636,1634,1,0,0,0,1636,1637,1,0,0,0,1637,1640,1,0,0,0,1638,1636,1,0,0,
-		0,1639,1624,1,0,0,0,1639,1640,1,0,0,0,1640,195,1,0,0,0,1641,1642,3,226,
-		113,0,1642,1644,3,224,112,0,1643,1645,7,3,0,0,1644,1643,1,0,0,0,1644,1645,
-		1,0,0,0,1645,197,1,0,0,0,1646,1647,5,10,0,0,1647,1652,3,200,100,0,1648,
-		1649,5,5,0,0,1649,1651,3,200,100,0,1650,1648,1,0,0,0,1651,1654,1,0,0,0,
-		1652,1650,1,0,0,0,1652,1653,1,0,0,0,1653,1660,1,0,0,0,1654,1652,1,0,0,
-		0,1655,1656,5,170,0,0,1656,1657,5,161,0,0,1657,1661,7,2,0,0,1658,1659,
-		5,168,0,0,1659,1661,5,81,0,0,1660,1655,1,0,0,0,1660,1658,1,0,0,0,1660,
-		1661,1,0,0,0,1661,199,1,0,0,0,1662,1669,3,220,110,0,1663,1665,3,234,117,
-		0,1664,1663,1,0,0,0,1665,1666,1,0,0,0,1666,1664,1,0,0,0,1666,1667,1,0,
-		0,0,1667,1670,1,0,0,0,1668,1670,5,152,0,0,1669,1664,1,0,0,0,1669,1668,
-		1,0,0,0,1669,1670,1,0,0,0,1670,201,1,0,0,0,1671,1672,5,21,0,0,1672,1678,
-		5,91,0,0,1673,1675,3,234,117,0,1674,1676,5,90,0,0,1675,1674,1,0,0,0,1675,
-		1676,1,0,0,0,1676,1678,1,0,0,0,1677,1671,1,0,0,0,1677,1673,1,0,0,0,1678,
-		203,1,0,0,0,1679,1680,7,16,0,0,1680,205,1,0,0,0,1681,1682,7,17,0,0,1682,
-		207,1,0,0,0,1683,1685,3,234,117,0,1684,1683,1,0,0,0,1685,1686,1,0,0,0,
-		1686,1684,1,0,0,0,1686,1687,1,0,0,0,1687,209,1,0,0,0,1688,1689,7,18,0,
-		0,1689,211,1,0,0,0,1690,1691,7,19,0,0,1691,213,1,0,0,0,1692,1696,3,218,
-		109,0,1693,1695,3,216,108,0,1694,1693,1,0,0,0,1695,1698,1,0,0,0,1696,1694,
-		1,0,0,0,1696,1697,1,0,0,0,1697,215,1,0,0,0,1698,1696,1,0,0,0,1699,1700,
-		3,226,113,0,1700,1701,3,218,109,0,1701,217,1,0,0,0,1702,1704,3,228,114,
-		0,1703,1705,3,232,116,0,1704,1703,1,0,0,0,1704,1705,1,0,0,0,1705,1712,
-		1,0,0,0,1706,1712,3,234,117,0,1707,1708,5,8,0,0,1708,1709,3,214,107,0,
-		1709,1710,5,9,0,0,1710,1712,1,0,0,0,1711,1702,1,0,0,0,1711,1706,1,0,0,
-		0,1711,1707,1,0,0,0,1712,219,1,0,0,0,1713,1717,3,224,112,0,1714,1716,3,
-		222,111,0,1715,1714,1,0,0,0,1716,1719,1,0,0,0,1717,1715,1,0,0,0,1717,1718,
-		1,0,0,0,1718,221,1,0,0,0,1719,1717,1,0,0,0,1720,1721,3,226,113,0,1721,
-		1722,3,224,112,0,1722,223,1,0,0,0,1723,1730,3,228,114,0,1724,1730,3,234,
-		117,0,1725,1726,5,8,0,0,1726,1727,3,220,110,0,1727,1728,5,9,0,0,1728,1730,
-		1,0,0,0,1729,1723,1,0,0,0,1729,1724,1,0,0,0,1729,1725,1,0,0,0,1730,225,
-		1,0,0,0,1731,1732,7,20,0,0,1732,227,1,0,0,0,1733,1745,3,230,115,0,1734,
-		1735,5,8,0,0,1735,1740,3,230,115,0,1736,1737,5,5,0,0,1737,1739,3,230,115,
-		0,1738,1736,1,0,0,0,1739,1742,1,0,0,0,1740,1738,1,0,0,0,1740,1741,1,0,
-		0,0,1741,1743,1,0,0,0,1742,1740,1,0,0,0,1743,1744,5,9,0,0,1744,1746,1,
-		0,0,0,1745,1734,1,0,0,0,1745,1746,1,0,0,0,1746,229,1,0,0,0,1747,1749,5,
-		180,0,0,1748,1750,5,181,0,0,1749,1748,1,0,0,0,1749,1750,1,0,0,0,1750,1753,
-		1,0,0,0,1751,1753,5,181,0,0,1752,1747,1,0,0,0,1752,1751,1,0,0,0,1753,231,
-		1,0,0,0,1754,1755,7,21,0,0,1755,233,1,0,0,0,1756,1757,7,22,0,0,1757,235,
-		1,0,0,0,224,291,306,317,325,327,343,349,358,360,372,388,398,407,413,425,
-		442,444,450,459,467,474,484,493,499,510,520,531,545,551,559,567,570,572,
-		580,585,593,600,603,613,616,619,629,637,645,652,659,668,671,676,680,685,
-		691,698,716,718,721,726,738,742,756,765,784,799,802,807,814,820,825,827,
-		834,845,848,852,861,865,876,883,887,893,896,899,904,908,912,921,923,927,
-		930,933,935,952,958,962,966,969,976,984,986,988,995,1002,1004,1010,1016,
-		1021,1026,1033,1035,1037,1048,1050,1057,1065,1067,1082,1084,1093,1095,
-		1097,1100,1108,1117,1132,1139,1146,1150,1156,1160,1173,1179,1184,1194,
-		1197,1212,1216,1220,1226,1235,1241,1251,1253,1255,1263,1267,1270,1277,
-		1284,1289,1296,1298,1303,1306,1311,1317,1324,1329,1336,1341,1352,1359,
-		1363,1375,1381,1392,1400,1410,1416,1420,1427,1433,1439,1445,1447,1449,
-		1455,1461,1468,1473,1483,1493,1497,1502,1511,1517,1528,1537,1541,1548,
-		1555,1558,1563,1571,1573,1581,1583,1586,1598,1600,1605,1610,1618,1620,
-		1624,1628,1630,1636,1639,1644,1652,1660,1666,1669,1675,1677,1686,1696,
-		1704,1711,1717,1729,1740,1745,1749,1752
+		1477,3,234,117,0,1477,1478,5,123,0,0,1478,1483,3,234,117,0,1479,1480,5,
+		70,0,0,1480,1482,3,234,117,0,1481,1479,1,0,0,0,1482,1485,1,0,0,0,1483,
+		1481,1,0,0,0,1483,1484,1,0,0,0,1484,1486,1,0,0,0,1485,1483,1,0,0,0,1486,
+		1487,5,7,0,0,1487,1490,3,220,110,0,1488,1489,5,70,0,0,1489,1491,3,220,
+		110,0,1490,1488,1,0,0,0,1490,1491,1,0,0,0,1491,1492,1,0,0,0,1492,1493,
+		5,66,0,0,1493,1494,5,5,0,0,1494,1495,3,220,110,0,1495,1496,5,87,0,0,1496,
+		1497,5,5,0,0,1497,1500,5,108,0,0,1498,1499,5,168,0,0,1499,1501,3,208,104,
+		0,1500,1498,1,0,0,0,1500,1501,1,0,0,0,1501,1502,1,0,0,0,1502,1504,3,132,
+		66,0,1503,1505,3,198,99,0,1504,1503,1,0,0,0,1504,1505,1,0,0,0,1505,181,
+		1,0,0,0,1506,1508,3,186,93,0,1507,1506,1,0,0,0,1508,1509,1,0,0,0,1509,
+		1507,1,0,0,0,1509,1510,1,0,0,0,1510,183,1,0,0,0,1511,1536,3,188,94,0,1512,
+		1518,5,89,0,0,1513,1514,3,228,114,0,1514,1515,5,158,0,0,1515,1516,3,228,
+		114,0,1516,1517,3,232,116,0,1517,1519,1,0,0,0,1518,1513,1,0,0,0,1518,1519,
+		1,0,0,0,1519,1536,1,0,0,0,1520,1524,5,105,0,0,1521,1522,5,154,0,0,1522,
+		1525,5,143,0,0,1523,1525,5,128,0,0,1524,1521,1,0,0,0,1524,1523,1,0,0,0,
+		1525,1526,1,0,0,0,1526,1536,5,129,0,0,1527,1528,5,168,0,0,1528,1536,3,
+		234,117,0,1529,1530,3,204,102,0,1530,1531,5,159,0,0,1531,1536,1,0,0,0,
+		1532,1533,5,32,0,0,1533,1534,5,55,0,0,1534,1536,3,220,110,0,1535,1511,
+		1,0,0,0,1535,1512,1,0,0,0,1535,1520,1,0,0,0,1535,1527,1,0,0,0,1535,1529,
+		1,0,0,0,1535,1532,1,0,0,0,1536,185,1,0,0,0,1537,1545,3,234,117,0,1538,
+		1545,5,99,0,0,1539,1545,5,109,0,0,1540,1545,5,48,0,0,1541,1545,5,49,0,
+		0,1542,1545,5,152,0,0,1543,1545,5,180,0,0,1544,1537,1,0,0,0,1544,1538,
+		1,0,0,0,1544,1539,1,0,0,0,1544,1540,1,0,0,0,1544,1541,1,0,0,0,1544,1542,
+		1,0,0,0,1544,1543,1,0,0,0,1545,187,1,0,0,0,1546,1547,5,68,0,0,1547,1549,
+		5,78,0,0,1548,1546,1,0,0,0,1548,1549,1,0,0,0,1549,1550,1,0,0,0,1550,1555,
+		7,7,0,0,1551,1556,5,48,0,0,1552,1553,3,220,110,0,1553,1554,3,210,105,0,
+		1554,1556,1,0,0,0,1555,1551,1,0,0,0,1555,1552,1,0,0,0,1556,1563,1,0,0,
+		0,1557,1558,5,49,0,0,1558,1559,3,220,110,0,1559,1560,5,158,0,0,1560,1561,
+		3,220,110,0,1561,1563,1,0,0,0,1562,1548,1,0,0,0,1562,1557,1,0,0,0,1563,
+		189,1,0,0,0,1564,1565,5,145,0,0,1565,1567,5,88,0,0,1566,1568,3,234,117,
+		0,1567,1566,1,0,0,0,1568,1569,1,0,0,0,1569,1567,1,0,0,0,1569,1570,1,0,
+		0,0,1570,1577,1,0,0,0,1571,1573,5,70,0,0,1572,1574,3,234,117,0,1573,1572,
+		1,0,0,0,1574,1575,1,0,0,0,1575,1573,1,0,0,0,1575,1576,1,0,0,0,1576,1578,
+		1,0,0,0,1577,1571,1,0,0,0,1577,1578,1,0,0,0,1578,1630,1,0,0,0,1579,1581,
+		3,228,114,0,1580,1579,1,0,0,0,1580,1581,1,0,0,0,1581,1583,1,0,0,0,1582,
+		1584,3,234,117,0,1583,1582,1,0,0,0,1584,1585,1,0,0,0,1585,1583,1,0,0,0,
+		1585,1586,1,0,0,0,1586,1627,1,0,0,0,1587,1588,5,105,0,0,1588,1603,5,88,
+		0,0,1589,1604,5,48,0,0,1590,1592,3,234,117,0,1591,1590,1,0,0,0,1592,1593,
+		1,0,0,0,1593,1591,1,0,0,0,1593,1594,1,0,0,0,1594,1601,1,0,0,0,1595,1597,
+		5,70,0,0,1596,1598,3,234,117,0,1597,1596,1,0,0,0,1598,1599,1,0,0,0,1599,
+		1597,1,0,0,0,1599,1600,1,0,0,0,1600,1602,1,0,0,0,1601,1595,1,0,0,0,1601,
+		1602,1,0,0,0,1602,1604,1,0,0,0,1603,1589,1,0,0,0,1603,1591,1,0,0,0,1604,
+		1628,1,0,0,0,1605,1613,5,131,0,0,1606,1614,5,48,0,0,1607,1611,3,220,110,
+		0,1608,1612,3,210,105,0,1609,1612,5,152,0,0,1610,1612,3,234,117,0,1611,
+		1608,1,0,0,0,1611,1609,1,0,0,0,1611,1610,1,0,0,0,1612,1614,1,0,0,0,1613,
+		1606,1,0,0,0,1613,1607,1,0,0,0,1614,1628,1,0,0,0,1615,1625,5,95,0,0,1616,
+		1618,5,69,0,0,1617,1619,3,186,93,0,1618,1617,1,0,0,0,1619,1620,1,0,0,0,
+		1620,1618,1,0,0,0,1620,1621,1,0,0,0,1621,1626,1,0,0,0,1622,1623,5,158,
+		0,0,1623,1624,5,88,0,0,1624,1626,5,82,0,0,1625,1616,1,0,0,0,1625,1622,
+		1,0,0,0,1625,1626,1,0,0,0,1626,1628,1,0,0,0,1627,1587,1,0,0,0,1627,1605,
+		1,0,0,0,1627,1615,1,0,0,0,1627,1628,1,0,0,0,1628,1630,1,0,0,0,1629,1564,
+		1,0,0,0,1629,1580,1,0,0,0,1630,191,1,0,0,0,1631,1632,5,27,0,0,1632,1663,
+		3,194,97,0,1633,1643,5,41,0,0,1634,1635,5,74,0,0,1635,1636,7,14,0,0,1636,
+		1644,3,214,107,0,1637,1641,3,214,107,0,1638,1639,5,5,0,0,1639,1640,5,169,
+		0,0,1640,1642,3,214,107,0,1641,1638,1,0,0,0,1641,1642,1,0,0,0,1642,1644,
+		1,0,0,0,1643,1634,1,0,0,0,1643,1637,1,0,0,0,1644,1664,1,0,0,0,1645,1648,
+		7,8,0,0,1646,1647,5,74,0,0,1647,1649,7,14,0,0,1648,1646,1,0,0,0,1648,1649,
+		1,0,0,0,1649,1650,1,0,0,0,1650,1664,3,194,97,0,1651,1653,7,15,0,0,1652,
+		1654,5,100,0,0,1653,1652,1,0,0,0,1653,1654,1,0,0,0,1654,1661,1,0,0,0,1655,
+		1656,5,105,0,0,1656,1657,5,49,0,0,1657,1658,3,220,110,0,1658,1659,5,158,
+		0,0,1659,1660,3,220,110,0,1660,1662,1,0,0,0,1661,1655,1,0,0,0,1661,1662,
+		1,0,0,0,1662,1664,1,0,0,0,1663,1633,1,0,0,0,1663,1645,1,0,0,0,1663,1651,
+		1,0,0,0,1664,193,1,0,0,0,1665,1682,3,214,107,0,1666,1668,5,99,0,0,1667,
+		1666,1,0,0,0,1667,1668,1,0,0,0,1668,1673,1,0,0,0,1669,1671,5,179,0,0,1670,
+		1672,5,179,0,0,1671,1670,1,0,0,0,1671,1672,1,0,0,0,1672,1674,1,0,0,0,1673,
+		1669,1,0,0,0,1673,1674,1,0,0,0,1674,1675,1,0,0,0,1675,1679,7,3,0,0,1676,
+		1678,3,196,98,0,1677,1676,1,0,0,0,1678,1681,1,0,0,0,1679,1677,1,0,0,0,
+		1679,1680,1,0,0,0,1680,1683,1,0,0,0,1681,1679,1,0,0,0,1682,1667,1,0,0,
+		0,1682,1683,1,0,0,0,1683,195,1,0,0,0,1684,1685,3,226,113,0,1685,1687,3,
+		224,112,0,1686,1688,7,3,0,0,1687,1686,1,0,0,0,1687,1688,1,0,0,0,1688,197,
+		1,0,0,0,1689,1690,5,10,0,0,1690,1695,3,200,100,0,1691,1692,5,5,0,0,1692,
+		1694,3,200,100,0,1693,1691,1,0,0,0,1694,1697,1,0,0,0,1695,1693,1,0,0,0,
+		1695,1696,1,0,0,0,1696,1703,1,0,0,0,1697,1695,1,0,0,0,1698,1699,5,170,
+		0,0,1699,1700,5,161,0,0,1700,1704,7,2,0,0,1701,1702,5,168,0,0,1702,1704,
+		5,81,0,0,1703,1698,1,0,0,0,1703,1701,1,0,0,0,1703,1704,1,0,0,0,1704,199,
+		1,0,0,0,1705,1712,3,220,110,0,1706,1708,3,234,117,0,1707,1706,1,0,0,0,
+		1708,1709,1,0,0,0,1709,1707,1,0,0,0,1709,1710,1,0,0,0,1710,1713,1,0,0,
+		0,1711,1713,5,152,0,0,1712,1707,1,0,0,0,1712,1711,1,0,0,0,1712,1713,1,
+		0,0,0,1713,201,1,0,0,0,1714,1715,5,21,0,0,1715,1721,5,91,0,0,1716,1718,
+		3,234,117,0,1717,1719,5,90,0,0,1718,1717,1,0,0,0,1718,1719,1,0,0,0,1719,
+		1721,1,0,0,0,1720,1714,1,0,0,0,1720,1716,1,0,0,0,1721,203,1,0,0,0,1722,
+		1723,7,16,0,0,1723,205,1,0,0,0,1724,1725,7,17,0,0,1725,207,1,0,0,0,1726,
+		1728,3,234,117,0,1727,1726,1,0,0,0,1728,1729,1,0,0,0,1729,1727,1,0,0,0,
+		1729,1730,1,0,0,0,1730,209,1,0,0,0,1731,1732,7,18,0,0,1732,211,1,0,0,0,
+		1733,1734,7,19,0,0,1734,213,1,0,0,0,1735,1739,3,218,109,0,1736,1738,3,
+		216,108,0,1737,1736,1,0,0,0,1738,1741,1,0,0,0,1739,1737,1,0,0,0,1739,1740,
+		1,0,0,0,1740,215,1,0,0,0,1741,1739,1,0,0,0,1742,1743,3,226,113,0,1743,
+		1744,3,218,109,0,1744,217,1,0,0,0,1745,1747,3,228,114,0,1746,1748,3,232,
+		116,0,1747,1746,1,0,0,0,1747,1748,1,0,0,0,1748,1755,1,0,0,0,1749,1755,
+		3,234,117,0,1750,1751,5,8,0,0,1751,1752,3,214,107,0,1752,1753,5,9,0,0,
+		1753,1755,1,0,0,0,1754,1745,1,0,0,0,1754,1749,1,0,0,0,1754,1750,1,0,0,
+		0,1755,219,1,0,0,0,1756,1760,3,224,112,0,1757,1759,3,222,111,0,1758,1757,
+		1,0,0,0,1759,1762,1,0,0,0,1760,1758,1,0,0,0,1760,1761,1,0,0,0,1761,221,
+		1,0,0,0,1762,1760,1,0,0,0,1763,1764,3,226,113,0,1764,1765,3,224,112,0,
+		1765,223,1,0,0,0,1766,1773,3,228,114,0,1767,1773,3,234,117,0,1768,1769,
+		5,8,0,0,1769,1770,3,220,110,0,1770,1771,5,9,0,0,1771,1773,1,0,0,0,1772,
+		1766,1,0,0,0,1772,1767,1,0,0,0,1772,1768,1,0,0,0,1773,225,1,0,0,0,1774,
+		1775,7,20,0,0,1775,227,1,0,0,0,1776,1788,3,230,115,0,1777,1778,5,8,0,0,
+		1778,1783,3,230,115,0,1779,1780,5,5,0,0,1780,1782,3,230,115,0,1781,1779,
+		1,0,0,0,1782,1785,1,0,0,0,1783,1781,1,0,0,0,1783,1784,1,0,0,0,1784,1786,
+		1,0,0,0,1785,1783,1,0,0,0,1786,1787,5,9,0,0,1787,1789,1,0,0,0,1788,1777,
+		1,0,0,0,1788,1789,1,0,0,0,1789,229,1,0,0,0,1790,1792,5,180,0,0,1791,1793,
+		5,181,0,0,1792,1791,1,0,0,0,1792,1793,1,0,0,0,1793,1796,1,0,0,0,1794,1796,
+		5,181,0,0,1795,1790,1,0,0,0,1795,1794,1,0,0,0,1796,231,1,0,0,0,1797,1798,
+		7,21,0,0,1798,233,1,0,0,0,1799,1800,7,22,0,0,1800,235,1,0,0,0,233,291,
+		306,317,325,327,343,349,358,360,372,388,398,407,413,425,442,444,450,459,
+		467,474,484,493,499,510,520,531,545,551,559,567,570,572,580,585,593,600,
+		603,613,616,619,629,637,645,652,659,668,671,676,680,685,691,698,716,718,
+		721,726,738,742,756,765,784,799,802,807,814,820,825,827,834,845,848,852,
+		861,865,876,883,887,893,896,899,904,908,912,921,923,927,930,933,935,952,
+		958,962,966,969,976,984,986,988,995,1002,1004,1010,1016,1021,1026,1033,
+		1035,1037,1048,1050,1057,1065,1067,1082,1084,1093,1095,1097,1100,1108,
+		1117,1132,1139,1146,1150,1156,1160,1173,1179,1184,1194,1197,1212,1216,
+		1220,1226,1235,1241,1251,1253,1255,1263,1267,1270,1277,1284,1289,1296,
+		1298,1303,1306,1311,1317,1324,1329,1336,1341,1352,1359,1363,1375,1381,
+		1392,1400,1410,1416,1420,1427,1433,1439,1445,1447,1449,1455,1461,1468,
+		1473,1483,1490,1500,1504,1509,1518,1524,1535,1544,1548,1555,1562,1569,
+		1575,1577,1580,1585,1593,1599,1601,1603,1611,1613,1620,1625,1627,1629,
+		1641,1643,1648,1653,1661,1663,1667,1671,1673,1679,1682,1687,1695,1703,
+		1709,1712,1718,1720,1729,1739,1747,1754,1760,1772,1783,1788,1792,1795
 	};
 
 	public static ATN _ATN => Tables.Atn;

@@ -136,7 +136,9 @@ internal sealed partial class RowSentence
             Expect("over");
             var part = Accept("next") ? "next" : Accept("first") ? "first" : null;
             if (part is null) Expect("these");
-            return new SpreadOver(count, stitch, Count(), Name(), part);
+            var (places, name) = (Count(), Name());
+            var spaces = _at + 1 < _words.Count && Peek == "and" && _words[_at + 1] == "sps" && Accept("and") ? Name() : null;
+            return new SpreadOver(count, stitch, places, name, part) { Spaces = spaces };
         }
 
         if (Peek != "in" || _at + 1 >= _words.Count || _words[_at + 1] != "this") return null;
@@ -222,7 +224,9 @@ internal sealed partial class RowSentence
             return new SkipBeginning(chains);
         }
 
-        if (Peek is not ("turning" or "beginning")) return new SkipPlaces(Ranged());
+        if (Accept("top")) return new SkipPlaces(TopOf());
+        if (Peek is "first" or "next" or "last") return new SkipPlaces(Ranged());
+        if (Peek is not ("turning" or "beginning")) return new SkipPlaces(FromHook());
         var word = Take();
         Expect("ch");
         return new SkipPlaces(new PlaceWords(Where.TopOf, 1, [new PlaceName(word)]));

@@ -77,7 +77,7 @@ internal sealed partial class WordTeller(RowContext row)
             case Bridge bridge:
                 Phrases.Add(new BridgeOver(Sized.Of(bridge.Count), bridge.Name));
                 return;
-            case Skip { IsUnsaid: true } rest when rest.Count == _places.Remaining:
+            case Skip { IsUnsaid: true } rest when rest.Count == _places.Remaining && rest.Count >= row.Work.BegunAt:
                 _places.Pass(rest.Count);
                 return;
             case Skip { Count: > 0 } skip:
@@ -109,7 +109,7 @@ internal sealed partial class WordTeller(RowContext row)
     {
         if (count == 1 && _places.TopAt(0) is { } top && !AtFirst)
         {
-            Phrases.Add(new SkipChainTop(top.Beginning));
+            Phrases.Add(new SkipChainTop(top));
         }
         else if (Phrases.Count > 0 && Phrases[^1] is SkipPlaces before && before.Place.IsSpace == _places.NameOf(count).IsSpace)
         {
