@@ -69,7 +69,7 @@ internal sealed class RoundsPainter(RoundStack stack, Piece piece, SvgWriter svg
             case RingGround { Chains: > 0 } ring:
                 for (var i = 0; i < ring.Chains; i++)
                 {
-                    var up = Compass.Up((i + 0.5) / ring.Chains);
+                    var up = Compass.Up(ring.Begins + ((i + 0.5) / ring.Chains));
                     ink.Oval(middle + (up * ring.Reach), up.Across(), ChainAlong, ChainAlong * 0.5);
                 }
 

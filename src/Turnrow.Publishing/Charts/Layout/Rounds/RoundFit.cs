@@ -27,9 +27,11 @@ internal sealed class RoundFit
     private readonly IReadOnlyList<double> _corners;
     private readonly RingShape _shape;
 
-    private RoundFit(Row row, RoundLayout? before, RoundGround middle, int corners)
+    private readonly double _seamBelow;
+
+    private RoundFit(Row row, RoundLayout? before, RoundGround middle, int corners, double begins)
     {
-        (_row, _before) = (row, before);
+        (_row, _before, _seamBelow) = (row, before, before?.Seam ?? begins);
         _ground = before is null ? middle : Over(before, row);
         _strip = StripBuilder.Build(row.Work!.Words, row.Work.Below, _ground.Scale);
         _flat = new RowLayout(row, _strip, _ground.Scale, 0, 0, 1);
@@ -44,7 +46,18 @@ internal sealed class RoundFit
     /// <param name="before">The one below; null for the first.</param>
     /// <param name="middle">What the first stands on.</param>
     /// <param name="corners">Corners of the last round that is drawn.</param>
-    public static RoundLayout Lay(Row row, RoundLayout? before, RoundGround middle, int corners) => new RoundFit(row, before, middle, corners).Lay();
+    /// <param name="begins">Where the first round begins, in turns.</param>
+    public static RoundLayout Lay(Row row, RoundLayout? before, RoundGround middle, int corners, double begins) => new RoundFit(row, before, middle, corners, begins).Lay();
+
+    /// <summary>
+    /// Of the first round with corners, how far the rounds below have to be turned for its corners to lie over what they stand on.
+    /// </summary>
+    public static double TurnUnder(RoundLayout round, RoundLayout below)
+    {
+        if (round.Shape is not PolygonShape polygon || below.Shape is PolygonShape or OvalShape) return 0;
+        var fit = new RoundFit(round.Row.Row, below, round.Ground, polygon.Corners, 0);
+        return fit.FootNear(fit._corners[0]) is { } foot ? Compass.Between(foot, polygon.NearestCorner(foot)) : 0;
+    }
 
     /// <summary>What a round's number says.</summary>
     public static string NameOf(Row row) => row.Number.ToString(CultureInfo.InvariantCulture);
@@ -64,7 +77,7 @@ internal sealed class RoundFit
     {
         var name = NameOf(_row);
         var (across, high) = (ChartScale.TextWidth(name, ChartScale.Label), NumberHeight);
-        var up = _shape.Up(_before?.Seam ?? 0);
+        var up = _shape.Up(_seamBelow);
         var gap = (Math.Abs(up.Y) * across) + (Math.Abs(up.X) * high) + BesideNumber + (_flat is { StandingChains: > 0, ChainIsStitch: false } ? RoundLayout.RoomForChain : 0);
         var height = Math.Max(_flat.Height, (Math.Abs(up.X) * across) + (Math.Abs(up.Y) * high) + BetweenNumbers);
         var inner = _before?.Outer ?? (_ground is RingGround ring ? ring.Reach : OverChain);
@@ -88,12 +101,10 @@ internal sealed class RoundFit
         var direction = _flat.Direction;
         var length = _shape.Length(outer);
         if (_shape is PolygonShape polygon) return OverCorners(polygon, length, gap);
-        var start = _shape.Along(SeamBelow(), outer) + (direction * gap / 2);
+        var start = _shape.Along(_seamBelow, outer) + (direction * gap / 2);
         if (_ground is BothSidesGround or BelowGround { Scale.BegunColumns: > 0 }) start = OverFeet(outer, start, length - gap);
         return [new Knot(0, start), new Knot(_strip.Columns, start + (direction * (length - gap)))];
     }
-
-    private double SeamBelow() => _before?.Seam ?? 0;
 
     // The round is turned until the middle one of all its stitches stands straight over what it is worked into.
     private double OverFeet(double outer, double start, double length)
@@ -130,27 +141,29 @@ internal sealed class RoundFit
         return knots;
     }
 
-    // The corner that the first one lies over; of the first round with corners, the one next to its beginning.
+    // The corner that the first one lies over; of a first round, which has nothing below, the one next to its beginning.
     private double FirstCorner(PolygonShape polygon, double before, double after)
     {
         var half = _flat.Direction * 0.5 / polygon.Corners;
-        if (_before?.Shape is PolygonShape && FootNear(_corners[0]) is { } foot) return polygon.NearestCorner(foot);
+        if (_before is not null && FootNear(_corners[0]) is { } foot) return polygon.NearestCorner(foot);
         return SeamSide(polygon) + (before < AtCorner * (before + after) ? -half : half);
     }
 
-    private double SeamSide(PolygonShape polygon) => Math.Round(SeamBelow() * polygon.Corners, MidpointRounding.AwayFromZero) / polygon.Corners;
+    private double SeamSide(PolygonShape polygon) => Math.Round(_seamBelow * polygon.Corners, MidpointRounding.AwayFromZero) / polygon.Corners;
 
+    // Where the stitches on both sides of a column go into, in the middle between them.
     private double? FootNear(double column)
     {
         const double reach = 4;
-        double? turn = null;
-        var nearest = double.PositiveInfinity;
-        _strip.Visit(column - reach, column + reach, cell =>
+        var (before, after) = (default((double Turn, double Apart)?), default((double Turn, double Apart)?));
+        _strip.Visit(Math.Max(0, column - reach), column + reach, cell =>
         {
-            var apart = Math.Abs(cell.Middle - column);
-            if (cell.Cell.Stitch is null || apart >= nearest || _ground.TurnOf(cell.Foot) is not { } foot) return;
-            (turn, nearest) = (foot, apart);
+            if (cell.Cell.Stitch is null || cell.Cell.Columns == 0 || _ground.TurnOf(cell.Foot) is not { } foot) return;
+            var apart = cell.Middle - column;
+            if (apart <= 0 && (before is null || -apart < before.Value.Apart)) before = (foot, -apart);
+            if (apart >= 0 && (after is null || apart < after.Value.Apart)) after = (foot, apart);
         });
-        return turn;
+        if ((before ?? after) is not { } one || (after ?? before) is not { } other) return null;
+        return one.Turn + (Compass.Between(one.Turn, other.Turn) / 2);
     }
 }

@@ -62,13 +62,23 @@ internal sealed record RoundStack(IReadOnlyList<RoundLayout> Rounds, int Left)
 
     private static double ReachOf(int chains) => Math.Max(LeastReach, Math.Min(chains, MostChainsOfRing) * ReachPerChain);
 
+    // Corners stay where they are on the sheet; what lies below the first of them is turned until they stand on what they are worked into.
     private static List<RoundLayout> Lay(IReadOnlyList<Row> rows, int count, RoundGround middle)
+    {
+        var rounds = Lay(rows, count, middle, 0);
+        var first = rounds.FindIndex(static round => round.Shape is PolygonShape);
+        if (first < 1 || middle is not RingGround ring) return rounds;
+        var turn = RoundFit.TurnUnder(rounds[first], rounds[first - 1]);
+        return Lay(rows, count, ring.Turned(turn), turn);
+    }
+
+    private static List<RoundLayout> Lay(IReadOnlyList<Row> rows, int count, RoundGround middle, double begins)
     {
         var corners = CornersOf.Round(rows[count - 1].Work!.Tops).Count;
         var rounds = new List<RoundLayout>(count);
         for (var i = 0; i < count; i++)
         {
-            var round = RoundFit.Lay(rows[i], i == 0 ? null : rounds[i - 1], middle, corners);
+            var round = RoundFit.Lay(rows[i], i == 0 ? null : rounds[i - 1], middle, corners, begins);
             if (Math.Max(round.Shape.HalfWidth(round.Outer), round.Shape.HalfHeight(round.Outer)) > Farthest || round.Pitch > WidestPitch) break;
             rounds.Add(round);
         }
