@@ -17,7 +17,8 @@ internal sealed class RoundFit
     private const double BetweenNumbers = 3;
     private const double OverChain = 6;
     private const double AtCorner = 0.25;
-    private const int MostLooked = 1000;
+    private const double FarLean = 1.05;
+    private const double FewLean = 0.1;
 
     private readonly Row _row;
     private readonly RoundLayout? _before;
@@ -96,35 +97,46 @@ internal sealed class RoundFit
         return _shape.ReachFor(most * pitch * _corners.Count);
     }
 
-    private IReadOnlyList<Knot> KnotsAt(double outer, double gap)
+    private Knots KnotsAt(double outer, double gap)
     {
-        var direction = _flat.Direction;
         var length = _shape.Length(outer);
-        if (_shape is PolygonShape polygon) return OverCorners(polygon, length, gap);
-        var start = _shape.Along(_seamBelow, outer) + (direction * gap / 2);
-        if (_ground is BothSidesGround or BelowGround { Scale.BegunColumns: > 0 }) start = OverFeet(outer, start, length - gap);
-        return [new Knot(0, start), new Knot(_strip.Columns, start + (direction * (length - gap)))];
+        if (_shape is PolygonShape polygon) return new Knots(OverCorners(polygon, length, gap));
+        var start = _shape.Along(_seamBelow, outer) + (_flat.Direction * gap / 2);
+        var leans = LeansAt(outer, start, length - gap);
+        // The round is turned until the middle one of all its stitches stands straight over what it is worked into.
+        var aside = leans.Count == 0 || _ground is BelowGround { Scale.BegunColumns: 0 } ? 0 : leans[leans.Count / 2];
+        if (IsCalm(leans, aside, (length - gap) / _strip.Columns)) return Knots.Even(start + aside, _flat.Direction * (length - gap) / _strip.Columns, _strip.Columns);
+        return OverFeet(outer, start + aside, length - gap);
     }
 
-    // The round is turned until the middle one of all its stitches stands straight over what it is worked into.
-    private double OverFeet(double outer, double start, double length)
+    // Stitches stand evenly if hardly one leans by more than the width of one.
+    private static bool IsCalm(List<double> leans, double aside, double pitch)
+    {
+        var far = 0;
+        foreach (var lean in leans) far += Math.Abs(lean - aside) > FarLean * pitch ? 1 : 0;
+        return far <= leans.Count * FewLean;
+    }
+
+    // By how much each stitch leans if all stand evenly, from the least to the most.
+    private List<double> LeansAt(double outer, double start, double length)
     {
         var leans = new List<double>();
-        if (_strip.Columns > MostLooked) return start;
-        var direction = _flat.Direction;
-        var last = 0.0;
+        if (_strip.Columns > Footing.MostColumns) return leans;
+        var feet = new FeetAlong(_ground, _shape, outer, start);
         _strip.Visit(0, _strip.Columns, cell =>
         {
-            if (cell.Cell.Stitch is null || _ground.TurnOf(cell.Foot) is not { } turn) return;
-            var lean = _shape.Along(turn, outer) - (start + (direction * length * cell.Middle / _strip.Columns));
-            // The first one says which of all turns is meant, each next one goes on from it.
-            var whole = _shape.Length(outer);
-            lean -= whole * Math.Round((lean - last) / whole, MidpointRounding.AwayFromZero);
-            last = lean;
-            leans.Add(lean);
+            if (cell.Cell.Stitch is not null && feet.Of(cell) is { } foot) leans.Add(foot - start - (_flat.Direction * length * cell.Middle / _strip.Columns));
         });
         leans.Sort();
-        return start + (leans.Count == 0 ? 0 : leans[leans.Count / 2]);
+        return leans;
+    }
+
+    private Knots OverFeet(double outer, double start, double length)
+    {
+        var direction = _flat.Direction;
+        var feet = new FeetAlong(_ground, _shape, outer, start);
+        var knots = Footing.Over(_strip, cell => direction * feet.Of(cell), Math.Min(ChartScale.Column, length / _strip.Columns), length);
+        return new Knots([.. knots!.Select(knot => knot with { Along = direction * knot.Along })]);
     }
 
     private List<Knot> OverCorners(PolygonShape polygon, double length, double gap)
@@ -165,5 +177,19 @@ internal sealed class RoundFit
         });
         if ((before ?? after) is not { } one || (after ?? before) is not { } other) return null;
         return one.Turn + (Compass.Between(one.Turn, other.Turn) / 2);
+    }
+
+    /// <summary>Where feet are along a round's line. The first one says which of all turns is meant, each next one goes on from it.</summary>
+    private sealed class FeetAlong(RoundGround ground, RingShape shape, double outer, double near)
+    {
+        private readonly double _whole = shape.Length(outer);
+        private double _last = near;
+
+        public double? Of(PlacedCell cell)
+        {
+            if (ground.TurnOf(cell.Foot) is not { } first || ground.TurnOf(cell.Foot + cell.Cell.Feet - 1) is not { } last) return null;
+            var along = shape.Along(first + (Compass.Between(first, last) / 2), outer);
+            return _last = along + (_whole * Math.Round((_last - along) / _whole, MidpointRounding.AwayFromZero));
+        }
     }
 }
