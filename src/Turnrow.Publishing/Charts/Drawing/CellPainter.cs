@@ -15,6 +15,8 @@ internal sealed class CellPainter(CellGround ground, Legend legend, Ink ink)
     private const double BowPerChain = 1.4;
     private const double LeastBow = 2.5;
     private const double MostBow = 8;
+    private const double SteepestBow = 15;
+    private const double LeastChain = 8;
     private const double BowOfLegs = 5;
 
     private readonly RowLayout _row = ground.Row;
@@ -168,8 +170,16 @@ internal sealed class CellPainter(CellGround ground, Legend legend, Ink ink)
         ink.Stand = ground.Head(placed.Middle, height);
         var from = ink.Stand.FromSheet(ground.Head(placed.Column, height).At);
         var to = ink.Stand.FromSheet(ground.Head(placed.Column + placed.Cell.Columns, height).At);
-        OvalSymbol.Arc(ink, from, to, placed.Cell.Chains, Math.Clamp(placed.Cell.Chains * BowPerChain, LeastBow, MostBow));
+        OvalSymbol.Arc(ink, from, to, placed.Cell.Chains, BowOf(placed.Cell.Chains, (to - from).Length));
         legend.Add(LegendSign.Chain);
+    }
+
+    // Where chains have little room they arch more steeply, as a shallow arc of that length does.
+    private static double BowOf(int chains, double width)
+    {
+        var needed = (chains * LeastChain) - width;
+        var steep = needed <= 0 ? 0 : Math.Sqrt(3 * width * needed / 8);
+        return Math.Clamp(steep, Math.Clamp(chains * BowPerChain, LeastBow, MostBow), SteepestBow);
     }
 
     private void DrawUncountedChain()

@@ -13,6 +13,9 @@ internal sealed class Knots(IReadOnlyList<Knot> knots)
     /// <summary>The last of them.</summary>
     public Knot Last => knots[^1];
 
+    /// <summary>True if all stitches stand evenly.</summary>
+    public bool IsEven => knots.Count == 2;
+
     /// <summary>From one column to the next, where it is least.</summary>
     public double Closest { get; } = ClosestOf(knots);
 
@@ -24,8 +27,8 @@ internal sealed class Knots(IReadOnlyList<Knot> knots)
     public double At(double column)
     {
         var (from, to) = Pair(at => knots[at].Column <= column);
-        var part = to.Column > from.Column ? (column - from.Column) / (to.Column - from.Column) : 0;
-        return from.Along + (part * (to.Along - from.Along));
+        var slope = to.Column > from.Column ? (to.Along - from.Along) / (to.Column - from.Column) : 0;
+        return from.Along + ((column - from.Column) * slope);
     }
 
     /// <summary>The column that lies somewhere.</summary>
@@ -33,8 +36,8 @@ internal sealed class Knots(IReadOnlyList<Knot> knots)
     {
         var way = Math.Sign(Last.Along - First.Along);
         var (from, to) = Pair(at => knots[at].Along * way <= along * way);
-        var part = to.Along != from.Along ? (along - from.Along) / (to.Along - from.Along) : 0;
-        return from.Column + (part * (to.Column - from.Column));
+        var slope = to.Along != from.Along ? (to.Column - from.Column) / (to.Along - from.Along) : 0;
+        return from.Column + ((along - from.Along) * slope);
     }
 
     // The last pair of which the first does not lie behind what is looked for.

@@ -3,17 +3,17 @@ using Turnrow.Fabric.Words;
 
 namespace Turnrow.Publishing.Charts.Layout;
 
-/// <summary>Lays the words of a worked row out in columns over what they are worked into.</summary>
-internal sealed class StripBuilder(PlaceSequence below, BelowScale scale)
+/// <summary>Lays the words of a worked row out in columns, each with the places that it is worked into.</summary>
+internal sealed class StripBuilder(PlaceSequence below)
 {
     private LoopBuilder _open = new(0);
 
     /// <summary>The strip of a row.</summary>
-    public static Strip Build(IReadOnlyList<Word> words, PlaceSequence below, BelowScale scale)
+    public static Strip Build(IReadOnlyList<Word> words, PlaceSequence below)
     {
-        var builder = new StripBuilder(below, scale);
+        var builder = new StripBuilder(below);
         builder.AddAll(words);
-        return new Strip(builder._open.Close(1, scale, lastPlace: below.Count));
+        return new Strip(builder._open.Close(1));
     }
 
     private void AddAll(IReadOnlyList<Word> words)
@@ -134,7 +134,7 @@ internal sealed class StripBuilder(PlaceSequence below, BelowScale scale)
         var outer = _open;
         _open = new LoopBuilder(outer.Place);
         once();
-        var loop = _open.Close(times, scale, lastPlace: null);
+        var loop = _open.Close(times);
         _open = outer;
         if (loop.Children.Count == 0) _open.Pass(loop.Unit.Place * times);
         else _open.Add(loop, loop.Unit.Place * times, worked: takes > 0);

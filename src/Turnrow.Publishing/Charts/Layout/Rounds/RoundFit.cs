@@ -1,4 +1,5 @@
 using System.Globalization;
+using Turnrow.Fabric.Places;
 using Turnrow.Fabric.Rows;
 
 namespace Turnrow.Publishing.Charts.Layout.Rounds;
@@ -34,8 +35,8 @@ internal sealed class RoundFit
     {
         (_row, _before, _seamBelow) = (row, before, before?.Seam ?? begins);
         _ground = before is null ? middle : Over(before, row);
-        _strip = StripBuilder.Build(row.Work!.Words, row.Work.Below, _ground.Scale);
-        _flat = new RowLayout(row, _strip, _ground.Scale, 0, 0, 1);
+        _strip = StripBuilder.Build(row.Work!.Words, row.Work.Below);
+        _flat = new RowLayout(row, _strip, _ground.Scale, 0, Knots.Even(0, row.StartsAt == Hand.Right ? 1 : -1, _strip.Columns), 1);
         var at = corners >= FewestCorners ? CornersOf.Round(row.Work.Tops) : [];
         var polygon = at.Count == corners && at.Count > 0;
         _corners = polygon ? [.. at.Select(top => (_strip.EdgeOfTop(top) + _strip.EdgeOfTop(top + 1)) / 2.0)] : [];
@@ -104,16 +105,17 @@ internal sealed class RoundFit
         var start = _shape.Along(_seamBelow, outer) + (_flat.Direction * gap / 2);
         var leans = LeansAt(outer, start, length - gap);
         // The round is turned until the middle one of all its stitches stands straight over what it is worked into.
-        var aside = leans.Count == 0 || _ground is BelowGround { Scale.BegunColumns: 0 } ? 0 : leans[leans.Count / 2];
-        if (IsCalm(leans, aside, (length - gap) / _strip.Columns)) return Knots.Even(start + aside, _flat.Direction * (length - gap) / _strip.Columns, _strip.Columns);
-        return OverFeet(outer, start + aside, length - gap);
+        var middle = leans.Count == 0 ? 0 : leans[leans.Count / 2];
+        var aside = _ground is BelowGround { Scale.BegunColumns: 0 } ? 0 : middle;
+        var pitch = (length - gap) / _strip.Columns;
+        return IsCalm(leans, aside, pitch) ? Knots.Even(start + aside, _flat.Direction * pitch, _strip.Columns) : OverFeet(outer, start + middle, length - gap);
     }
 
     // Stitches stand evenly if hardly one leans by more than the width of one.
     private static bool IsCalm(List<double> leans, double aside, double pitch)
     {
         var far = 0;
-        foreach (var lean in leans) far += Math.Abs(lean - aside) > FarLean * pitch ? 1 : 0;
+        foreach (var lean in leans) far += Math.Abs(lean - aside) > FarLean * Math.Min(pitch, ChartScale.Column) ? 1 : 0;
         return far <= leans.Count * FewLean;
     }
 
@@ -135,7 +137,8 @@ internal sealed class RoundFit
     {
         var direction = _flat.Direction;
         var feet = new FeetAlong(_ground, _shape, outer, start);
-        var knots = Footing.Over(_strip, cell => direction * feet.Of(cell), Math.Min(ChartScale.Column, length / _strip.Columns), length);
+        var evened = _row.Work!.Tops.Kinds().Any(static kind => kind.Place.Kind == PlaceKind.Space) ? 0 : Footing.Evened;
+        var knots = Footing.Over(_strip, cell => (direction * feet.Of(cell) * (1 - evened)) + (((direction * start) + (length * cell.Middle / _strip.Columns)) * evened), Math.Min(ChartScale.Column, length / _strip.Columns), length, isRound: true);
         return new Knots([.. knots!.Select(knot => knot with { Along = direction * knot.Along })]);
     }
 

@@ -1,5 +1,4 @@
 using Turnrow.Fabric.Pieces;
-using Turnrow.Fabric.Places;
 using Turnrow.Fabric.Rows;
 
 namespace Turnrow.Publishing.Charts.Layout.Rounds;
@@ -98,7 +97,7 @@ internal sealed record RoundStack(IReadOnlyList<RoundLayout> Rounds, int Left)
         var most = 0;
         for (var i = 1; i < known; i++)
         {
-            if (LengthOf(rows[i]) > LengthOf(rows[most])) most = i;
+            if (RowLayout.LengthOf(rows[i]) > RowLayout.LengthOf(rows[most])) most = i;
         }
 
         foreach (var hidden in LikeRows.SameRows(rows))
@@ -110,14 +109,6 @@ internal sealed record RoundStack(IReadOnlyList<RoundLayout> Rounds, int Left)
         if (most == 0 && rows[0].Work!.Tops.Count <= rows[0].Work!.Below.Count) return 0;
         const int edging = 3;
         return known == rows.Count && known - most <= edging + 1 ? known : most + 1;
-    }
-
-    // Chains over a space are as long as stitches side by side.
-    private static long LengthOf(Row row)
-    {
-        var length = 0L;
-        foreach (var kind in row.Work!.Tops.Kinds()) length += kind.Place.Kind == PlaceKind.Space ? (long)kind.Count * kind.Place.Chains : kind.Count;
-        return length;
     }
 
     private static bool Follows(Row row) => row.Number == 1 || row is { Start: null, End: null, Short.IsNone: true, Unworked: null } && row.Begins >= RowBegins.Ring;
