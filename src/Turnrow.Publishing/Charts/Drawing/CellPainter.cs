@@ -27,7 +27,7 @@ internal sealed class CellPainter(CellGround ground, Legend legend, Ink ink)
         if (_row.Strip is not { } strip) return;
         foreach (var within in ground.Open) strip.Visit(within.From, within.To, Draw);
 
-        if (_row.StandingChains > 0 && !_row.ChainIsStitch) DrawUncountedChain();
+        if (_row.StandingChains > 0 && !_row.ChainIsStitch && ground.IsOpen(0)) DrawUncountedChain();
         ink.Stand = new Stand(default, Stand.Upright);
     }
 

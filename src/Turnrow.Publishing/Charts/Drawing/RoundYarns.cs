@@ -17,7 +17,7 @@ internal sealed class RoundYarns(SvgWriter svg, Legend legend, IReadOnlyList<str
         if (yarns.Count < 2) return;
         var places = new YarnPlaces(round.Row.Row);
         var hatching = new Ink();
-        round.Row.Strip!.Visit(0, round.Row.Strip.Columns, placed =>
+        foreach (var open in cells.Open) round.Row.Strip!.Visit(open.From, open.To, placed =>
         {
             if (placed.Cell.Columns == 0 || places.Of(placed.Top) is not { } name) return;
             var yarn = NumberOf(name);

@@ -18,6 +18,7 @@ internal sealed class RoundFit
     private const double BetweenNumbers = 3;
     private const double OverChain = 6;
     private const double AtCorner = 0.25;
+    private const double Comfort = 1.15;
     private const double FarLean = 1.05;
     private const double FewLean = 0.1;
 
@@ -25,6 +26,7 @@ internal sealed class RoundFit
     private readonly RoundLayout? _before;
     private readonly RoundGround _ground;
     private readonly Strip _strip;
+    private readonly double _needed;
     private readonly RowLayout _flat;
     private readonly IReadOnlyList<double> _corners;
     private readonly RingShape _shape;
@@ -35,7 +37,9 @@ internal sealed class RoundFit
     {
         (_row, _before, _seamBelow) = (row, before, before?.Seam ?? begins);
         _ground = before is null ? middle : Over(before, row);
-        _strip = StripBuilder.Build(row.Work!.Words, row.Work.Below);
+        _strip = StripBuilder.Build(row.Work!.Words, row.Work.Below, inRing: _ground.TurnOf(0) is null);
+        // Chains arch over the rim: they need less than lying side by side.
+        _needed = _strip.Columns > Footing.MostColumns ? _strip.Columns : Math.Min(_strip.Columns, Comfort * Footing.NeededBy(_strip));
         _flat = new RowLayout(row, _strip, _ground.Scale, 0, Knots.Even(0, row.StartsAt == Hand.Right ? 1 : -1, _strip.Columns), 1);
         var at = corners >= FewestCorners ? CornersOf.Round(row.Work.Tops) : [];
         var polygon = at.Count == corners && at.Count > 0;
@@ -58,7 +62,16 @@ internal sealed class RoundFit
     {
         if (round.Shape is not PolygonShape polygon || below.Shape is PolygonShape or OvalShape) return 0;
         var fit = new RoundFit(round.Row.Row, below, round.Ground, polygon.Corners, 0);
-        return fit.FootNear(fit._corners[0]) is { } foot ? Compass.Between(foot, polygon.NearestCorner(foot)) : 0;
+        if (fit.FootNear(fit._corners[0]) is not { } first) return 0;
+        // The seam takes room between two of them: all together they lie as near as they can.
+        var (corner, turn) = (polygon.NearestCorner(first), 0.0);
+        for (var i = 0; i < fit._corners.Count; i++)
+        {
+            var over = corner + ((double)(fit._flat.Direction * i) / polygon.Corners);
+            turn += Compass.Between(fit.FootNear(fit._corners[i]) ?? over, over) / polygon.Corners;
+        }
+
+        return turn;
     }
 
     /// <summary>What a round's number says.</summary>
@@ -92,7 +105,7 @@ internal sealed class RoundFit
 
     private double ReachFor(double pitch, double gap)
     {
-        if (_corners.Count == 0) return _shape.ReachFor((_strip.Columns * pitch) + gap);
+        if (_corners.Count == 0) return _shape.ReachFor((_needed * pitch) + gap);
         var most = _corners[0] + _strip.Columns - _corners[^1] + (gap / pitch);
         for (var i = 1; i < _corners.Count; i++) most = Math.Max(most, _corners[i] - _corners[i - 1]);
         return _shape.ReachFor(most * pitch * _corners.Count);

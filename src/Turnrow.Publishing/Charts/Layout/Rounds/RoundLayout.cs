@@ -66,6 +66,9 @@ internal sealed class RoundLayout(
         }
     }
 
+    /// <summary>Where its number stands if only a part of it is drawn: just before its beginning or just behind its end.</summary>
+    public Point NumberBeside(bool beginning) => Shape.At(beginning ? TurnBeside(Gap / 2) : TurnBehind(Gap / 2), (Inner + Outer) / 2);
+
     /// <summary>Room in the gap for chains that are no stitch.</summary>
     public double ChainRoom => Row is { StandingChains: > 0, ChainIsStitch: false } ? RoomForChain : 0;
 
