@@ -17,6 +17,8 @@ namespace Turnrow.Compiler;
 /// <summary>What the whole file says and every line may need.</summary>
 internal sealed class Context(Findings findings, Scope scope, Evaluator evaluator, Terms terms, bool termsInDoubt)
 {
+    private readonly Dictionary<string, string> _spellings = new(StringComparer.OrdinalIgnoreCase);
+
     public Findings Findings { get; } = findings;
 
     public Scope Scope { get; } = scope;
@@ -105,6 +107,9 @@ internal sealed class Context(Findings findings, Scope scope, Evaluator evaluato
 
     /// <summary>True if the line that says what claims count could not be read: then none of them can be checked.</summary>
     public bool CountingInDoubt { get; set; }
+
+    /// <summary>The name of an edge or of a part as it was spelt first: capitals make no other name.</summary>
+    public string AsFirstSpelt(NameSyntax name) => _spellings.TryGetValue(name.Text, out var first) ? first : _spellings[name.Text] = name.Text;
 
     /// <summary>The ease wanted, by measure.</summary>
     public Dictionary<string, Ease> Eases { get; } = new(StringComparer.OrdinalIgnoreCase);

@@ -6,12 +6,11 @@ namespace Turnrow.Compiler.Pieces;
 /// <summary>Checks that a piece has something to work on.</summary>
 internal static class Begun
 {
-    /// <summary>True if the piece has begun; else that is reported, once, and the piece goes on in doubt.</summary>
-    public static bool Check(Context context, PieceState piece, TextSpan span)
+    /// <summary>Reports a piece that has not begun, once; it goes on in doubt.</summary>
+    public static void Check(Context context, PieceState piece, TextSpan span)
     {
-        if (piece.Lead.HasBegun) return true;
+        if (piece.Lead.HasBegun) return;
         context.Findings.Add(NothingBegun.At(span, piece.Name));
         piece.Doubt(false);
-        return true;
     }
 }

@@ -9,14 +9,15 @@ internal static class EdgeNaming
     public static void Bind(Context context, PieceState piece, EdgeNameStatement statement)
     {
         if (EdgeBinder.Bind(context, piece, statement.Edge) is not { } hands) return;
+        var name = context.AsFirstSpelt(statement.Name);
         foreach (var builder in piece.Builders)
         {
-            foreach (var hand in hands) builder.NameEdge(hand, statement.Name.Text, !statement.FromHere);
+            foreach (var hand in hands) builder.NameEdge(hand, name, !statement.FromHere);
         }
 
         if (statement.FromHere)
         {
-            piece.Heading = statement.Name.Text;
+            piece.Heading = name;
             piece.HeadingSizes = context.Here.AreAll ? null : Sized.Where(context.Sizes, context.Here.Has);
         }
 

@@ -12,7 +12,7 @@ internal static class RowBinding
 {
     public static void Bind(Context context, PieceState piece, RowStatement statement)
     {
-        if (!Begun.Check(context, piece, statement.Span)) return;
+        Begun.Check(context, piece, statement.Span);
         var claim = new ClaimBinder(context).Bind(statement.Claim);
         foreach (var builder in piece.Builders) builder.WorkInRounds(statement.IsRound);
         var counts = RowWorking.Bounded(context, piece, statement.Span, CountRows(context, piece, statement));

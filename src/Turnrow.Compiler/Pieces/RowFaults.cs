@@ -97,6 +97,7 @@ internal static class RowFaults
 
     private static IReadOnlyList<Word> RowLedgerWords(RowFailure failure)
     {
+        if (failure.UpToFault is { } worked) return worked;
         var words = failure.Plan.WordsFrom(failure.Start);
         if (failure.Below is { } below) return RowWorker.Work(words, below).Words;
         return RowWorker.Work(words, Turnrow.Fabric.Places.PlaceSequence.Of(

@@ -40,7 +40,13 @@ internal sealed class RowWorking(Context context, PieceState piece, StatementSyn
         }
 
         if (fault is null || plan is null) return;
-        _failures[size] ??= new RowFailure(fault, plan, number, below?.Count ?? fault.There, builder.Rows[^1].StartsAt) { Below = below, StartsAtTurn = startsAtTurn, Waiting = waiting };
+        _failures[size] ??= new RowFailure(fault, plan, number, below?.Count ?? fault.There, builder.Rows[^1].StartsAt)
+        {
+            Below = below,
+            StartsAtTurn = startsAtTurn,
+            Waiting = waiting,
+            UpToFault = builder.UpToFault,
+        };
     }
 
     /// <summary>Reports what could not be worked, and ends the line.</summary>
@@ -93,6 +99,9 @@ internal sealed record RowFailure(RowFault Fault, RowPlan Plan, int Row, int Pla
 
     /// <summary>Of those places the ones that rows before it left for later; 0 for none.</summary>
     public int Waiting { get; init; }
+
+    /// <summary>Its words as far as they were worked; null if none was.</summary>
+    public IReadOnlyList<Word>? UpToFault { get; init; }
 
     /// <summary>True if both are the same fault of the same word.</summary>
     public bool IsLike(RowFailure other) =>

@@ -6,11 +6,7 @@ namespace Turnrow.Compiler.Stitches;
 /// <summary>What a word means as a stitch.</summary>
 /// <param name="Stitch">The stitch; of a family whose number has to be said, the one of its least number, so that its kind is known.</param>
 /// <param name="Family">The family, if a number can be said; else null.</param>
-internal readonly record struct StitchMeaning(Stitch Stitch, StitchFamily? Family)
-{
-    /// <summary>True if the word alone is not enough.</summary>
-    public bool NeedsNumber => Family is { Usual: null };
-}
+internal readonly record struct StitchMeaning(Stitch Stitch, StitchFamily? Family);
 
 /// <summary>
 /// The stitches of a file: the basic ones, then the designer's own, then the standard list's special ones, for which a name of hers goes

@@ -25,18 +25,11 @@ public sealed class YarnPlaces(Row row)
         Work work => work.Makes * work.Amount.Times * work.Stitch.Tops.Count,
         Chains => 1,
         Bridge bridge => bridge.Count,
-        Group group => group.Times * MadeInPlace(group.Words),
+        Group group => group.Times * group.Words.Sum(Made),
         Repeat { Ways.Count: > 0 } repeat => repeat.Ways.Sum(Made),
         Repeat repeat => repeat.Words.Sum(Made) * repeat.Amount.Times,
         _ => 0,
     };
-
-    private static int MadeInPlace(IReadOnlyList<Word> words)
-    {
-        var sum = 0;
-        for (var i = 0; i < words.Count; i++) sum += Made(words[i] is Work work ? work with { Amount = work.Amount with { Times = work.Amount.Count } } : words[i]);
-        return sum;
-    }
 
     // True once the place is among those that were passed.
     private static bool Find(IReadOnlyList<Word> words, ref string yarn, ref long left)
@@ -53,7 +46,7 @@ public sealed class YarnPlaces(Row row)
 
     private static bool FindInTimes(Repeat repeat, ref string yarn, ref long left)
     {
-        foreach (var way in repeat.Ways.Count > 0 ? repeat.Ways : [repeat])
+        foreach (var way in repeat.WorkedWays)
         {
             if (way.Amount.Times == 0) continue;
             if (Find(way.Words, ref yarn, ref left)) return true;

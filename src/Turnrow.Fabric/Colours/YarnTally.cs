@@ -41,7 +41,7 @@ public static class YarnTally
                 return (long)work.Stitch.Tops.CountWhere(static place => place.IsStitch) * work.Makes * work.Amount.Times;
             case Group group:
                 var inside = 0L;
-                foreach (var one in group.Words) inside += StitchesOf(one is Work work ? work with { Amount = work.Amount with { Times = work.Amount.Count } } : one);
+                foreach (var one in group.Words) inside += StitchesOf(one);
                 return inside * group.Times;
             default:
                 return 0;
@@ -77,8 +77,7 @@ public static class YarnTally
 
                 break;
             case Group group:
-                foreach (var inside in group.Words)
-                    AddOnTop(counts, inside is Work one ? one with { Amount = one.Amount with { Times = one.Amount.Count } } : inside, times * group.Times);
+                foreach (var inside in group.Words) AddOnTop(counts, inside, times * group.Times);
                 break;
         }
     }
@@ -105,8 +104,7 @@ public static class YarnTally
                 Add(counts, Place.SpaceOf(chains.Count), times);
                 break;
             case Group group:
-                foreach (var inside in group.Words)
-                    Add(counts, inside is Work one ? one with { Amount = one.Amount with { Times = one.Amount.Count } } : inside, times * group.Times);
+                foreach (var inside in group.Words) Add(counts, inside, times * group.Times);
                 break;
         }
     }

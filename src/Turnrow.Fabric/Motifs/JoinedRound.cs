@@ -68,24 +68,16 @@ internal sealed class JoinedRound(IReadOnlyList<JoinedEdge?> edges, Stitch stitc
                 continue;
             }
 
-            foreach (var way in repeat.Ways.Count > 0 ? repeat.Ways : [repeat])
+            foreach (var way in repeat.WorkedWays)
             {
                 for (var time = 0; time < way.Amount.Times; time++) LayOut(way.Words, result);
             }
         }
     }
 
-    private static bool HasCorner(IReadOnlyList<Word> words)
-    {
-        for (var i = 0; i < words.Count; i++)
-        {
-            if (words[i] is MarkCorner || IsCorner(words[i]) || (words[i] is Repeat repeat && HasCorner(repeat.Words))) return true;
-        }
+    private static bool HasCorner(IReadOnlyList<Word> words) => WordLists.Any(words, static word => word is MarkCorner or Work { Corners: > 0 } or Group { Corners: > 0 });
 
-        return false;
-    }
-
-    private static bool IsCorner(Word word) => word is Work { Corners: > 0 } or Group { Corners: > 0 } || (word is Group group && HasCorner(group.Words));
+    private static bool IsCorner(Word word) => word is Work or Group && HasCorner([word]);
 
     // At a corner the side before it ends and the one behind it begins; what is made there beside the corner itself lies along the one or the other.
     private List<Word> InCorner(Word word, int corner)
@@ -178,7 +170,7 @@ internal sealed class JoinedRound(IReadOnlyList<JoinedEdge?> edges, Stitch stitc
                     result.Add(group with { Words = InGroup(group.Words, edge) });
                     break;
                 case Repeat repeat:
-                    foreach (var way in repeat.Ways.Count > 0 ? repeat.Ways : [repeat])
+                    foreach (var way in repeat.WorkedWays)
                         result.Add(way with { Words = Along(way.Words, edge), Amount = Amount.Of(way.Amount.Times), Ways = [] });
                     break;
                 default:

@@ -83,29 +83,8 @@ public sealed partial class PieceBuilder
         return rest.Count > 0 ? left : null;
     }
 
-    private static Target? FirstTarget(IReadOnlyList<Word> words)
-    {
-        for (var i = 0; i < words.Count; i++)
-        {
-            switch (words[i])
-            {
-                case Work { Amount: { Reach: Reach.Fixed, Count: 0 } } or Repeat { Amount: { Reach: Reach.Fixed, Count: 0 } } or RemoveCorners or ChangeYarn:
-                    continue;
-                case Work work:
-                    return work.Target;
-                case Group group:
-                    return group.Target;
-                case Repeat repeat:
-                    words = repeat.Words;
-                    i = -1;
-                    continue;
-                default:
-                    return null;
-            }
-        }
-
-        return null;
-    }
+    private static Target? FirstTarget(IReadOnlyList<Word> words) =>
+        WordLists.First(words, static word => word is not Repeat, static word => word is RemoveCorners or ChangeYarn || WorkedWords.IsIdleUnworked(word))?.GoesTo;
 
     // Of a chain worked into on both sides, the chains: those at its ends are one place each.
     private int StitchesOfChain(PlaceSequence below) => Begins == RowBegins.BothSides ? (below.Count / 2) + 1 : below.Count;

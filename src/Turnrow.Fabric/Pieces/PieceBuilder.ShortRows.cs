@@ -42,14 +42,6 @@ public sealed partial class PieceBuilder
     /// <summary>The line that asked for it last.</summary>
     public Origin AskedFrom(Hand hand) => Waiting(hand).AskedBy;
 
-    /// <summary>How many of the rows from one on reach an edge.</summary>
-    public int RowsAt(Hand hand, int fromRow = 1)
-    {
-        var count = 0;
-        for (var i = fromRow - 1; i < _rows.Count; i++) count += _rows[i].Reaches(hand) ? 1 : 0;
-        return count;
-    }
-
     private WaitingEdge Waiting(Hand hand) => hand == Hand.Right ? _waitingRight : _waitingLeft;
 
     // The places of the row before, and behind them what waits where the next row goes, unless it turns before; null if it turns before there is

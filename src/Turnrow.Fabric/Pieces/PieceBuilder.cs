@@ -321,6 +321,9 @@ public sealed partial class PieceBuilder
     /// </summary>
     public Stitch? PlainStitch() => _rows.Count == 0 ? null : PlainRows.StitchOf(_rows[^1]);
 
+    /// <summary>Of a last row that does not come out, its words as far as they were worked; null if it came out, or none was worked.</summary>
+    public IReadOnlyList<Word>? UpToFault { get; private set; }
+
     /// <summary>Where the last row stands in a stitch pattern; null if it is in none.</summary>
     public InPattern? LastInPattern => _rows.Count > 0 && _rows[^1].Plan is WordsPlan { Of: { } of } ? of : null;
 
@@ -342,7 +345,6 @@ public sealed partial class PieceBuilder
         _course = _course.On(rightSide);
         HasBegun = true;
     }
-
 
     private void AskForYarn()
     {
@@ -384,6 +386,7 @@ public sealed partial class PieceBuilder
     private RowFault? Work(RowPlan plan, Step? start, Step? end, out RowWork? work, out IReadOnlyList<Word> words)
     {
         work = null;
+        UpToFault = null;
         words = plan is ShapedPlan shaped ? _cache.WordsOf(shaped, HookAt) : plan.WordsFrom(HookAt);
         // The yarn that it begins with is the row's, whatever else stands at its beginning.
         var key = words;
@@ -418,7 +421,12 @@ public sealed partial class PieceBuilder
         var begunAt = BegunAt(words, below);
         var there = below.BegunAt(begunAt);
         var worked = RowWorker.Work(WithoutWay(words, begunAt), there, InRounds, toTurn ? BehindTurn(end) : 0);
-        if (worked.Fault is not null) return worked.Fault;
+        if (worked.Fault is not null)
+        {
+            UpToFault = worked.Words;
+            return worked.Fault;
+        }
+
         if (_course.IsBack && Direction.Fault(worked.Words, !RowsInDoubt && (_rows.Count == 0 || !_course.HasWayBack)) is { } both) return both;
         if (HookDepth.Deepest(worked.Words) is { } deep && deep.Hook.RowsDown() > RowsBelow)
             return new RowFault(RowFaultKind.TooFarDown, deep, deep.Hook.RowsDown(), RowsBelow, 0);

@@ -92,18 +92,12 @@ internal static class Openings
     }
 
     /// <summary>The first word, if a chain that counts would have to stand for a stitch that does not go into the row's first place.</summary>
-    public static Work? GoingBackFirst(IReadOnlyList<Word> words, Opening opening)
-    {
-        if (!opening.Counts) return null;
-        for (var i = 0; i < words.Count; i++)
-        {
-            if (WorkedWords.IsIdle(words[i]) || words[i] is SlipOver or RemoveCorners or ChangeYarn) continue;
-            if (words[i] is Repeat repeat) return GoingBackFirst(repeat.Words, opening);
-            return words[i] is Work { Stitch: { IsOne: false, Form.GoesBack: true } } work ? work : null;
-        }
-
-        return null;
-    }
+    public static Work? GoingBackFirst(IReadOnlyList<Word> words, Opening opening) =>
+        opening.Counts
+        && WordLists.First(words, static word => word is not Repeat, static word => word is SlipOver or RemoveCorners or ChangeYarn || WorkedWords.IsIdle(word))
+            is Work { Stitch: { IsOne: false, Form.GoesBack: true } } work
+            ? work
+            : null;
 
     // The stitch by which the chain is made: of a cluster, the one that it is made of.
     private static Stitch StandsFor(Work work) => work.Stitch.IsCluster ? work.Stitch.Rule : work.Stitch;

@@ -9,19 +9,22 @@ namespace Turnrow.Fabric.Words;
 /// </summary>
 internal sealed class ChainRuns
 {
-    // Beyond that a row stays as it is written.
     private const int MostWords = 20_000;
 
     private int _words;
 
     private int _joins;
 
-    /// <summary>The same row with such chains joined; null if there are none.</summary>
-    public static List<Word>? Joined(IReadOnlyList<Word> worked)
+    /// <summary>The same row with such chains joined.</summary>
+    /// <param name="worked">A worked row.</param>
+    /// <param name="joined">Takes the row; null if there are none.</param>
+    /// <returns>False if the row would have more words than can be laid out.</returns>
+    public static bool TryJoin(IReadOnlyList<Word> worked, out IReadOnlyList<Word>? joined)
     {
         var runs = new ChainRuns();
         var laid = runs.Lay(worked);
-        return runs._joins > 0 && runs._words <= MostWords ? laid : null;
+        joined = runs._joins > 0 ? laid : null;
+        return runs._words <= MostWords;
     }
 
     /// <summary>True if there are spaces among places with no stitch between them.</summary>
@@ -63,8 +66,12 @@ internal sealed class ChainRuns
             case Group { Times: > 0 } group:
                 AddGroup(result, group with { Words = Lay(group.Words) });
                 break;
-            case Repeat { Ways.Count: > 0 } repeat when MakesChains(repeat.Ways):
+            case Repeat { Ways.Count: > 0 } repeat when WordLists.Any(repeat.Ways, static word => word is Chains):
                 AddWays(result, repeat);
+                break;
+            case Repeat { Amount.Times: > 0 } repeat when AllChains(repeat) is { } all:
+                _joins++;
+                Add(result, all);
                 break;
             case Repeat { Amount.Times: > 0 } repeat:
                 AddRepeat(result, repeat with { Words = Lay(repeat.Words) });
@@ -73,6 +80,20 @@ internal sealed class ChainRuns
                 result.Add(word);
                 break;
         }
+    }
+
+    // Chains so many times are one space, however many times that is.
+    private static Chains? AllChains(Repeat repeat)
+    {
+        var chains = 0L;
+        for (var i = 0; i < repeat.Words.Count; i++)
+        {
+            if (repeat.Words[i] is not Chains some) return null;
+            chains += some.Count;
+        }
+
+        chains *= repeat.Amount.Times;
+        return chains is > 0 and <= int.MaxValue ? new Chains((int)chains) { Origin = repeat.Words[0].Origin } : null;
     }
 
     private void AddGroup(List<Word> result, Group group)
@@ -245,14 +266,6 @@ internal sealed class ChainRuns
     private static bool EndsInChains(Group group) => !IsOnlyChains(group) && LastMade(group.Words) is >= 0 and var at && group.Words[at] is Chains;
 
     private static bool IsOnlyChains(Group group) => group.Words.All(static word => word is Chains or MarkCorner);
-
-    private static bool MakesChains(IReadOnlyList<Word> words) => words.Any(static word => word switch
-    {
-        Chains => true,
-        Group group => MakesChains(group.Words),
-        Repeat repeat => MakesChains(repeat.Words),
-        _ => false,
-    });
 
     private static bool MakesNothing(Word word) => word is Skip or SlipOver or Leave or Hold or MarkCorner or RemoveCorners
         or Work { Amount.Times: 0 } or Repeat { Amount.Times: 0 } or Group { Times: 0 } || (word is Repeat repeat && MakeNothing(repeat.Ways.Count > 0 ? repeat.Ways : repeat.Words));

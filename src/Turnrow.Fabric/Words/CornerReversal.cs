@@ -10,18 +10,8 @@ internal static class CornerReversal
     private const int LongestRound = 4;
 
     /// <summary>True if words place or meet corners.</summary>
-    public static bool Has(IReadOnlyList<Word> words)
-    {
-        for (var i = 0; i < words.Count; i++)
-        {
-            if (words[i] is Work { Target.ToCorner: true } or Group { Target.ToCorner: true }) return true;
-            if (words[i] is MarkCorner || CornersOf(words[i]) > 0 || Reach(words[i]) == Words.Reach.ToCorner) return true;
-            if (words[i] is Repeat repeat && Has(repeat.Words)) return true;
-            if (words[i] is Group group && Has(group.Words)) return true;
-        }
-
-        return false;
-    }
+    public static bool Has(IReadOnlyList<Word> words) =>
+        WordLists.Any(words, static word => word is MarkCorner || CornersOf(word) > 0 || word.Reach == Reach.ToCorner || word.GoesTo is { ToCorner: true });
 
     /// <summary>Repeats with corners laid out, if they are few, so that each stretch between two corners stands by itself.</summary>
     public static List<Word> LaidOut(List<Word> words)
@@ -44,8 +34,8 @@ internal static class CornerReversal
 
     /// <summary>The reach that a reversed word keeps until it is settled; what was a number stays one.</summary>
     public static Amount Kept(Work work) =>
-        work is { Takes: 1, Target.Aim: Aim.Next, Amount.Reach: not Words.Reach.Fixed }
-            ? work.Amount with { Reach = Words.Reach.ToCorner, Count = 0 }
+        work is { Takes: 1, Target.Aim: Aim.Next, Amount.Reach: not Reach.Fixed }
+            ? work.Amount with { Reach = Reach.ToCorner, Count = 0 }
             : Amount.Of(work.Amount.Times);
 
     /// <summary>The reversed words with each marker behind its stitch and each reach said from this end.</summary>
@@ -58,20 +48,13 @@ internal static class CornerReversal
         for (var i = 0; i < reversed.Count; i++)
         {
             if (reversed[i] is Work { Target.ToCorner: true } or Group { Target.ToCorner: true }) words.AddRange(WordReversal.EachOf(reversed[i], i + 1 < reversed.Count ? reversed[i + 1] : null));
-            else words.Add(reversed[i] is Work { Amount.Reach: Words.Reach.ToCorner } work ? work with { Amount = ReachOf(reversed, i, work, wholeRow) } : reversed[i]);
+            else words.Add(reversed[i] is Work { Amount.Reach: Reach.ToCorner } work ? work with { Amount = ReachOf(reversed, i, work, wholeRow) } : reversed[i]);
         }
 
         for (var i = 0; i < words.Count; i++) words[i] = Unworked(words[i]);
         PlaceMarkers(words, within);
         return wholeRow ? Folded(words) : words;
     }
-
-    private static Reach? Reach(Word word) => word switch
-    {
-        Work work => work.Amount.Reach,
-        Repeat repeat => repeat.Amount.Reach,
-        _ => null,
-    };
 
     private static int CornersOf(Word word) => word is Work work ? work.Corners : word is Group group ? group.Corners : 0;
 
@@ -121,7 +104,7 @@ internal static class CornerReversal
         {
             switch (words[at])
             {
-                case Work { Amount: { Reach: Words.Reach.Fixed, Times: 0 } } or Skip or MarkCorner or RemoveCorners or ChangeYarn:
+                case Work { Amount: { Reach: Reach.Fixed, Times: 0 } } or Skip or MarkCorner or RemoveCorners or ChangeYarn:
                     at++;
                     continue;
                 case Repeat { Amount.Times: 0 }:
@@ -167,7 +150,7 @@ internal static class CornerReversal
 
     private static void AddRest(List<Word> words, int at, Work work)
     {
-        if (work.Amount.Reach != Words.Reach.Fixed) words.Insert(at, work);
+        if (work.Amount.Reach != Reach.Fixed) words.Insert(at, work);
         else if (work.Amount.Times > 1) words.Insert(at, work with { Amount = Amount.Of(work.Amount.Times - 1) });
     }
 

@@ -17,36 +17,14 @@ internal static class Corners
     }
 
     /// <summary>True if a row's words speak of corners that are there already.</summary>
-    public static bool AreSaid(IReadOnlyList<Word> words)
-    {
-        for (var i = 0; i < words.Count; i++)
-        {
-            if (IsSaid(words[i])) return true;
-        }
-
-        return false;
-    }
+    public static bool AreSaid(IReadOnlyList<Word> words) =>
+        WordLists.Any(words, static word => IsIn(word) || word.Reach == Reach.ToCorner || word.GoesTo is { ToCorner: true });
 
     /// <summary>True if a word goes into the corner.</summary>
-    public static bool IsIn(Word word) => word switch
-    {
-        Work work => IsCorner(work.Target),
-        Group group => IsCorner(group.Target),
-        _ => false,
-    };
+    public static bool IsIn(Word word) => word.GoesTo is { } target && IsCorner(target);
 
     /// <summary>True of a word's way to a corner, which is the next place or the next one that is a corner.</summary>
     public static bool IsCorner(Target target) => target.Aim == Aim.Corner || target is { Aim: Aim.NextOfKind, Filter.Kind: PlaceFilterKind.Corner };
-
-    private static bool IsSaid(Word word) => IsIn(word) || word switch
-    {
-        Work work => work.Amount.Reach == Reach.ToCorner || work.Target.ToCorner,
-        Group group => group.Target.ToCorner,
-        ByPlace each => each.ToCorner,
-        Spread spread => spread.Over.Reach == Reach.ToCorner,
-        Repeat repeat => repeat.Amount.Reach == Reach.ToCorner || AreSaid(repeat.Words),
-        _ => false,
-    };
 
     private static int MiddleOf(PlaceSequence made)
     {

@@ -33,25 +33,6 @@ internal static class Direction
     }
 
     // The first word whose stitch is worked so; null if there is none.
-    private static Word? Find(IReadOnlyList<Word> words, bool back, Func<Word, bool> isIdle)
-    {
-        for (var i = 0; i < words.Count; i++)
-        {
-            var found = words[i] switch
-            {
-                var idle when isIdle(idle) => null,
-                Work work => Matching(work, work.Stitch, back),
-                Spread spread => Matching(spread, spread.Stitch, back) ?? Find(spread.Words, back, isIdle),
-                ByPlace place => Matching(place, place.InStitch.Stitch, back) ?? Matching(place, place.InSpace.Stitch, back),
-                Group group => Find(group.Words, back, isIdle),
-                Repeat repeat => Find(repeat.Words, back, isIdle),
-                _ => null,
-            };
-            if (found is not null) return found;
-        }
-
-        return null;
-    }
-
-    private static Word? Matching(Word word, Stitch stitch, bool back) => IsBack(stitch) == back ? word : null;
+    private static Word? Find(IReadOnlyList<Word> words, bool back, Func<Word, bool> isIdle) =>
+        WordLists.First(words, word => word is Work work && IsBack(work.Stitch) == back, isIdle);
 }

@@ -9,14 +9,8 @@ internal static class HookDepth
         Work? deepest = null;
         for (var i = 0; i < words.Count; i++)
         {
-            var found = words[i] switch
-            {
-                Work { Amount.Count: > 0 } work => OfWork(work),
-                Work work when work.Amount.Reach != Reach.Fixed => OfWork(work),
-                Group group => Deepest(group.Words),
-                Repeat repeat => Deepest(repeat.Words),
-                _ => null,
-            };
+            if (WorkedWords.IsIdleUnworked(words[i])) continue;
+            var found = words[i] is Work work ? OfWork(work) : Deepest(words[i].Held);
             if (found is not null && found.Hook.RowsDown() > (deepest?.Hook.RowsDown() ?? 0)) deepest = found;
         }
 

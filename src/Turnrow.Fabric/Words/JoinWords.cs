@@ -22,15 +22,7 @@ public static class JoinWords
     public static bool IsOne(Word word) => word is Work { To: not null, Takes: 0 };
 
     /// <summary>True if any of the words joins.</summary>
-    public static bool Any(IReadOnlyList<Word> words)
-    {
-        for (var i = 0; i < words.Count; i++)
-        {
-            if (IsOne(words[i]) || (words[i] is Repeat repeat && Any(repeat.Words)) || (words[i] is Group group && Any(group.Words))) return true;
-        }
-
-        return false;
-    }
+    public static bool Any(IReadOnlyList<Word> words) => WordLists.Any(words, IsOne);
 
     /// <summary>The edges that words join to, in order of first appearance.</summary>
     internal static List<JoinedEdge> EdgesOf(IReadOnlyList<Word> words)
@@ -75,8 +67,7 @@ public static class JoinWords
         for (var i = 0; i < words.Count; i++)
         {
             if (words[i] is Work { To: not null } work) visit(work);
-            else if (words[i] is Repeat repeat) Visit(repeat.Words, visit);
-            else if (words[i] is Group group) Visit(group.Words, visit);
+            else Visit(words[i].Held, visit);
         }
     }
 

@@ -10,15 +10,7 @@ internal static class Knots
     public static bool Is(Word word) => word is Work { Takes: 0, Stitch.IsOne: true };
 
     /// <summary>True if such a word is somewhere among words, those in brackets left out.</summary>
-    public static bool AreIn(IReadOnlyList<Word> words)
-    {
-        for (var i = 0; i < words.Count; i++)
-        {
-            if (Is(words[i]) || (words[i] is Repeat repeat && AreIn(repeat.Words))) return true;
-        }
-
-        return false;
-    }
+    public static bool AreIn(IReadOnlyList<Word> words) => WordLists.Any(words, Is, static word => word is Group);
 
     /// <summary>The same row, with each stitch that bears one taken out of the run or the repeat around it.</summary>
     public static List<Word> LayOut(IReadOnlyList<Word> words)

@@ -18,6 +18,7 @@ public static class RowWorker
         var worked = new RowRun(below, isRound, waiting).Row(words);
         if (worked.Fault is not null || !ChainRuns.AreIn(worked.Tops)) return worked;
         if (SpecialChains.Meeting(worked.Words) is { } met) return worked with { Fault = new RowFault(RowFaultKind.ChainsMeet, met, 0, 0, 0) };
-        return ChainRuns.Joined(worked.Words) is { } joined ? new RowRun(below, isRound, waiting).Row(joined) : worked;
+        if (!ChainRuns.TryJoin(worked.Words, out var joined)) return worked with { Fault = new RowFault(RowFaultKind.TooLong, null, 0, 0, 0) };
+        return joined is null ? worked : new RowRun(below, isRound, waiting).Row(joined);
     }
 }

@@ -80,15 +80,7 @@ internal static class SamePlaces
         return false;
     }
 
-    private static bool AnyStays(IReadOnlyList<Word> words)
-    {
-        for (var i = 0; i < words.Count; i++)
-        {
-            if (words[i] is Repeat repeat ? AnyStays(repeat.Words) : Stays(words[i])) return true;
-        }
-
-        return false;
-    }
+    private static bool AnyStays(IReadOnlyList<Word> words) => WordLists.Any(words, static word => word is not Repeat && Stays(word));
 
     /// <summary>True if a word works no stitch: what is passed over is not the place that was worked last.</summary>
     public static bool GoesNowhere(Word word) => word is Chains or Skip or SlipOver or MarkCorner or RemoveCorners or ChangeYarn or Work { Amount.Times: 0 } || Knots.Is(word);

@@ -23,6 +23,12 @@ public sealed record Spread(Stitch Stitch, IReadOnlyList<Word> Words, int Times,
     /// <summary>Where the hook goes in the plain stitches.</summary>
     public HookInto Hook { get; init; }
 
+    /// <summary>The plain stitch, and what is spread over it.</summary>
+    public override IReadOnlyList<Word> Held => [Work.Plain(Stitch, Amount.Once) with { Hook = Hook, Origin = Origin }, .. Words];
+
+    /// <inheritdoc/>
+    public override Reach Reach => Over.Reach;
+
     /// <summary>Places that the words take once.</summary>
     public int Takes => (int)Math.Min(int.MaxValue, Words.Sum(static word => (long)WordCounts.Takes(word)));
 
@@ -65,4 +71,10 @@ public sealed record ByPlace(Work InStitch, Work InSpace, int Remain) : Word
 {
     /// <summary>True if it goes to the next corner and no further; the places that it stays away from lie before that.</summary>
     public bool ToCorner { get; init; }
+
+    /// <summary>What goes into a stitch and what goes into a space.</summary>
+    public override IReadOnlyList<Word> Held => [InStitch, InSpace];
+
+    /// <inheritdoc/>
+    public override Reach Reach => ToCorner ? Reach.ToCorner : Reach.Until;
 }

@@ -4,20 +4,5 @@ namespace Turnrow.Fabric.Words;
 internal static class Turns
 {
     /// <summary>True if a row's words speak of the turn below.</summary>
-    public static bool AreSaid(IReadOnlyList<Word> words)
-    {
-        for (var i = 0; i < words.Count; i++)
-        {
-            var said = words[i] switch
-            {
-                Work work => work.Amount.Reach == Reach.ToTurn,
-                Spread spread => spread.Over.Reach == Reach.ToTurn,
-                Repeat repeat => repeat.Amount.Reach == Reach.ToTurn || AreSaid(repeat.Words),
-                _ => false,
-            };
-            if (said) return true;
-        }
-
-        return false;
-    }
+    public static bool AreSaid(IReadOnlyList<Word> words) => WordLists.Any(words, static word => word.Reach == Reach.ToTurn);
 }

@@ -3,213 +3,20 @@ using Turnrow.Fabric.Stitches;
 
 namespace Turnrow.Fabric.Words;
 
-/// <summary>How far a word of a row goes.</summary>
-public enum Reach : byte
-{
-    /// <summary>So many times.</summary>
-    Fixed,
-
-    /// <summary>To the end of the row.</summary>
-    Across,
-
-    /// <summary>Until so many places remain.</summary>
-    Until,
-
-    /// <summary>Until so many places remain before the next corner.</summary>
-    ToCorner,
-
-    /// <summary>Until so many places remain before the turn of the row below, behind which stitches wait.</summary>
-    ToTurn,
-}
-
-/// <summary>How often a word is worked, and how that was said.</summary>
-/// <param name="Reach">How it was said.</param>
-/// <param name="Count">
-/// With <see cref="Reach.Fixed"/> the number of times; with <see cref="Reach.Until"/>, <see cref="Reach.ToCorner"/> and <see cref="Reach.ToTurn"/> the places to leave.
-/// </param>
-/// <param name="Times">The number of times; known once the row is worked.</param>
-public readonly record struct Amount(Reach Reach, int Count, int Times)
-{
-    /// <summary>Once.</summary>
-    public static Amount Once => Of(1);
-
-    /// <summary>To the end of the row.</summary>
-    public static Amount Across => new(Reach.Across, 0, 0);
-
-    /// <summary>So many times.</summary>
-    public static Amount Of(int times) => new(Reach.Fixed, times, times);
-
-    /// <summary>Until so many places remain.</summary>
-    public static Amount Until(int remain) => new(Reach.Until, remain, 0);
-
-    /// <summary>Until so many places remain before the next corner.</summary>
-    public static Amount ToCorner(int remain) => new(Reach.ToCorner, remain, 0);
-
-    /// <summary>Until so many places remain before the turn of the row below.</summary>
-    public static Amount ToTurn(int remain) => new(Reach.ToTurn, remain, 0);
-}
-
-/// <summary>Which place a word goes to.</summary>
-public enum Aim : byte
-{
-    /// <summary>The next one, whatever it is (but a stitch does not go into a space unasked).</summary>
-    Next,
-
-    /// <summary>The next one of a kind, passing over what is not of that kind.</summary>
-    NextOfKind,
-
-    /// <summary>The first of the row.</summary>
-    First,
-
-    /// <summary>The last of the row.</summary>
-    Last,
-
-    /// <summary>The one just worked into.</summary>
-    Same,
-
-    /// <summary>Each of a kind to the end of the row.</summary>
-    EachOfKind,
-
-    /// <summary>The corner, which has to be the next place.</summary>
-    Corner,
-
-    /// <summary>The ring that the piece begins with, which any number of words go into.</summary>
-    Ring,
-}
-
-/// <summary>Which places a word means.</summary>
-public enum PlaceFilterKind : byte
-{
-    /// <summary>Any stitch or chain.</summary>
-    AnyStitch,
-
-    /// <summary>Any space.</summary>
-    AnySpace,
-
-    /// <summary>Stitches and spaces alike.</summary>
-    StitchOrSpace,
-
-    /// <summary>
-    /// Tops of one stitch, the chain that stands for it included; of the chain stitch, the chains of a foundation or of an added length.
-    /// </summary>
-    OneStitch,
-
-    /// <summary>Spaces of so many chains.</summary>
-    SpaceOf,
-
-    /// <summary>The place of a special stitch that its name alone means.</summary>
-    CentreOf,
-
-    /// <summary>The nth stitch of a kind, or the nth space, in a special stitch.</summary>
-    NthOf,
-
-    /// <summary>A stitch or a space that is a corner.</summary>
-    Corner,
-}
-
-/// <summary>A kind of place, as <c>in next ch-3 sp</c> names it.</summary>
-public readonly record struct PlaceFilter(PlaceFilterKind Kind, Stitch? Stitch, int Chains)
-{
-    /// <summary>True of an nth that is counted from the last on.</summary>
-    public bool FromLast { get; init; }
-
-    /// <summary>Of <see cref="PlaceFilterKind.CentreOf"/> and <see cref="PlaceFilterKind.NthOf"/>, the special stitch.</summary>
-    public Stitch? Special { get; init; }
-
-    /// <summary>The place that a special stitch's name alone means.</summary>
-    public static PlaceFilter CentreOf(Stitch special) => new(PlaceFilterKind.CentreOf, null, 0) { Special = special };
-
-    /// <summary>The nth stitch of a kind, or the nth space if that is null, in a special stitch.</summary>
-    public static PlaceFilter NthOf(int nth, Stitch? stitch, Stitch special) => new(PlaceFilterKind.NthOf, stitch, nth) { Special = special };
-
-    /// <summary>The same places met from the other end of the row.</summary>
-    internal PlaceFilter FromOtherEnd() => Kind == PlaceFilterKind.NthOf ? this with { FromLast = !FromLast } : this;
-
-    /// <summary>Any stitch or chain.</summary>
-    public static PlaceFilter AnyStitch => new(PlaceFilterKind.AnyStitch, null, 0);
-
-    /// <summary>True if a place is of this kind.</summary>
-    public bool Has(Place place) => Kind switch
-    {
-        PlaceFilterKind.AnyStitch => place.TakesStitches,
-        PlaceFilterKind.AnySpace => place.Kind == PlaceKind.Space,
-        PlaceFilterKind.StitchOrSpace => place.Kind != PlaceKind.Ring,
-        PlaceFilterKind.Corner => place.IsCorner,
-        PlaceFilterKind.OneStitch when Stitch == StitchBook.Chain => place.TakesStitches && place.Kind is not (PlaceKind.Stitch or PlaceKind.TurningChain),
-        PlaceFilterKind.OneStitch => place.IsStitch && place.Stitch!.IsLike(Stitch!),
-        PlaceFilterKind.CentreOf => place.Part is { IsCentre: true } part && part.Special.IsLike(Special!),
-        PlaceFilterKind.NthOf => place.Stitch == Stitch && place.Part is { } part && part.Special.IsLike(Special!) && (FromLast ? part.FromOtherEnd : part).Nth == Chains,
-        _ => place.Kind == PlaceKind.Space && place.Chains == Chains,
-    };
-}
-
-/// <summary>Where a word goes, and of which kind the place is.</summary>
-/// <param name="Aim">Which place.</param>
-/// <param name="Filter">Of which kind.</param>
-/// <param name="OverOthers">
-/// True if the way to a space of so many chains may lead over other spaces, as it does with <see cref="Aim.EachOfKind"/>.
-/// </param>
-public readonly record struct Target(Aim Aim, PlaceFilter Filter, bool OverOthers = false)
-{
-    /// <summary>Of <see cref="Aim.EachOfKind"/>, how many places at the row's end it stays away from.</summary>
-    public int Remain { get; init; }
-
-    /// <summary>Of <see cref="Aim.EachOfKind"/>, true if it goes to the next corner and no further; the places that it stays away from lie before that.</summary>
-    public bool ToCorner { get; init; }
-
-    /// <summary>The next stitch.</summary>
-    public static Target Next => new(Aim.Next, PlaceFilter.AnyStitch);
-
-    /// <summary>The corner, be it a stitch or a space.</summary>
-    public static Target Corner => new(Aim.Corner, new PlaceFilter(PlaceFilterKind.StitchOrSpace, null, 0));
-
-    /// <summary>The next corner, what is before it being passed over.</summary>
-    public static Target NextCorner => new(Aim.NextOfKind, new PlaceFilter(PlaceFilterKind.Corner, null, 0));
-
-    /// <summary>The ring.</summary>
-    public static Target Ring => new(Aim.Ring, default);
-}
-
-/// <summary>Where the hook goes in a stitch.</summary>
-public enum HookInto : byte
-{
-    /// <summary>Under both loops.</summary>
-    BothLoops,
-
-    /// <summary>Under the back loop.</summary>
-    BackLoop,
-
-    /// <summary>Under the front loop.</summary>
-    FrontLoop,
-
-    /// <summary>Round the post, from the front.</summary>
-    FrontPost,
-
-    /// <summary>Round the post, from the back.</summary>
-    BackPost,
-
-    /// <summary>A row further down than the row below: over the stitch, into what that one was worked into.</summary>
-    OneDown,
-
-    /// <summary>Two rows further down.</summary>
-    TwoDown,
-
-    /// <summary>Three rows further down.</summary>
-    ThreeDown,
-}
-
-/// <summary>What follows from where the hook goes.</summary>
-public static class HookPlaces
-{
-    /// <summary>How many rows further down than the row below the hook goes; 0 for none.</summary>
-    public static int RowsDown(this HookInto hook) => hook < HookInto.OneDown ? 0 : hook - HookInto.OneDown + 1;
-}
-
 /// <summary>One thing that a row says to do.</summary>
 public abstract record Word
 {
     /// <summary>What it was made from.</summary>
     public Origin Origin { get; init; }
+
+    /// <summary>The words that it holds, in working order; most hold none.</summary>
+    public virtual IReadOnlyList<Word> Held => [];
+
+    /// <summary>The place that it goes to; null for a word that names none.</summary>
+    public virtual Target? GoesTo => null;
+
+    /// <summary>How far it goes; of a word that is not measured, so many times.</summary>
+    public virtual Reach Reach => Reach.Fixed;
 }
 
 /// <summary>
@@ -229,6 +36,12 @@ public sealed record Work(Stitch Stitch, int Takes, int Makes, Amount Amount, Ta
 
     /// <summary>Of a stitch that joins the piece to another, where it goes there; null for all others.</summary>
     public JoinTo? To { get; init; }
+
+    /// <inheritdoc/>
+    public override Target? GoesTo => Target;
+
+    /// <inheritdoc/>
+    public override Reach Reach => Amount.Reach;
 
     /// <summary>One in each of so many.</summary>
     public static Work Plain(Stitch stitch, Amount amount) => new(stitch, 1, 1, amount, Target.Next, HookInto.BothLoops);
@@ -259,6 +72,12 @@ public sealed record Group(IReadOnlyList<Word> Words, Target Target) : Word
 
     /// <summary>How often it was worked: once, or of <see cref="Aim.EachOfKind"/> as many as there are.</summary>
     public int Times { get; init; } = 1;
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<Word> Held => Words;
+
+    /// <inheritdoc/>
+    public override Target? GoesTo => Target;
 
     // What its words make, kept with the words that it was found for: a group is worked in every corner of every round.
     internal (IReadOnlyList<Word>? For, PlaceSequence? Made) Known { get; set; }
@@ -323,6 +142,15 @@ public sealed record Repeat(IReadOnlyList<Word> Words, Amount Amount) : Word
     /// row is worked.
     /// </summary>
     public IReadOnlyList<Repeat> Ways { get; init; } = [];
+
+    /// <summary>The ways that it is worked in, one after the other: itself, where all its times are alike.</summary>
+    public IReadOnlyList<Repeat> WorkedWays => Ways.Count > 0 ? Ways : [this];
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<Word> Held => Words;
+
+    /// <inheritdoc/>
+    public override Reach Reach => Amount.Reach;
 
     /// <inheritdoc/>
     public bool Equals(Repeat? other) =>

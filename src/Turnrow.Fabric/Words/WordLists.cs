@@ -24,28 +24,28 @@ public static class WordLists
         return hash.ToHashCode();
     }
 
-    /// <summary>True if any of the words is measured by an end of the row: what it takes hangs on all that is ahead, or behind.</summary>
-    internal static bool ReachEnd(IReadOnlyList<Word> words)
+    /// <summary>The first of the words, brackets opened, of which something holds; null if there is none.</summary>
+    /// <param name="words">The words.</param>
+    /// <param name="holds">What is asked of each; of one that holds others, before these are.</param>
+    /// <param name="isLeftOut">True of a word that is passed over with all that it holds.</param>
+    public static Word? First(IReadOnlyList<Word> words, Func<Word, bool> holds, Func<Word, bool>? isLeftOut = null)
     {
         for (var i = 0; i < words.Count; i++)
         {
-            if (ReachesEnd(words[i])) return true;
+            if (isLeftOut?.Invoke(words[i]) == true) continue;
+            if (holds(words[i])) return words[i];
+            if (words[i].Held is { Count: > 0 } held && First(held, holds, isLeftOut) is { } found) return found;
         }
 
-        return false;
+        return null;
     }
 
-    private static bool ReachesEnd(Word word) => word switch
-    {
-        Work work => IsOfEnd(work.Target) || IsToEnd(work.Amount),
-        Group group => IsOfEnd(group.Target),
-        Repeat repeat => IsToEnd(repeat.Amount) || ReachEnd(repeat.Words),
-        Spread spread => IsToEnd(spread.Over),
-        Leave or ByPlace { ToCorner: false } => true,
-        _ => false,
-    };
+    /// <summary>True if something holds of any of the words, brackets opened.</summary>
+    public static bool Any(IReadOnlyList<Word> words, Func<Word, bool> holds, Func<Word, bool>? isLeftOut = null) => First(words, holds, isLeftOut) is not null;
+
+    /// <summary>True if any of the words is measured by an end of the row: what it takes hangs on all that is ahead, or behind.</summary>
+    internal static bool ReachEnd(IReadOnlyList<Word> words) =>
+        Any(words, static word => word is Leave || word.Reach is Reach.Across or Reach.Until or Reach.ToTurn || (word.GoesTo is { } target && IsOfEnd(target)));
 
     private static bool IsOfEnd(Target target) => target.Aim is Aim.First or Aim.Last || target is { Aim: Aim.EachOfKind, ToCorner: false };
-
-    private static bool IsToEnd(Amount amount) => amount.Reach is Reach.Across or Reach.Until or Reach.ToTurn;
 }

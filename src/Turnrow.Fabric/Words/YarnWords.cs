@@ -4,36 +4,11 @@ namespace Turnrow.Fabric.Words;
 public static class YarnWords
 {
     /// <summary>True if a yarn is taken up within the words.</summary>
-    public static bool Has(IReadOnlyList<Word> words)
-    {
-        for (var i = 0; i < words.Count; i++)
-        {
-            if (words[i] is ChangeYarn || (words[i] is Repeat repeat && Has(repeat.Words))) return true;
-        }
-
-        return false;
-    }
+    public static bool Has(IReadOnlyList<Word> words) => WordLists.Any(words, static word => word is ChangeYarn);
 
     /// <summary>The yarn that is taken up before anything else is done; null if the words go on with the one in the hand.</summary>
-    public static string? First(IReadOnlyList<Word> words)
-    {
-        for (var i = 0; i < words.Count; i++)
-        {
-            switch (words[i])
-            {
-                case ChangeYarn change:
-                    return change.Yarn;
-                case var word when IsNothing(word):
-                    break;
-                case Repeat repeat:
-                    return First(repeat.Words);
-                default:
-                    return null;
-            }
-        }
-
-        return null;
-    }
+    public static string? First(IReadOnlyList<Word> words) =>
+        (WordLists.First(words, static word => word is not Repeat, IsNothing) as ChangeYarn)?.Yarn;
 
     /// <summary>The yarn in the hand behind worked words; null if it is the one that they begin with.</summary>
     public static string? Last(IReadOnlyList<Word> worked)
@@ -41,7 +16,7 @@ public static class YarnWords
         for (var i = worked.Count - 1; i >= 0; i--)
         {
             if (worked[i] is ChangeYarn change) return change.Yarn;
-            if (worked[i] is Repeat { Amount.Times: > 0 } repeat && Last((repeat.Ways.Count > 0 ? repeat.Ways[^1] : repeat).Words) is { } last) return last;
+            if (worked[i] is Repeat { Amount.Times: > 0 } repeat && Last(repeat.WorkedWays[^1].Words) is { } last) return last;
         }
 
         return null;
@@ -82,7 +57,7 @@ public static class YarnWords
             }
             else
             {
-                foreach (var way in repeat.Ways.Count > 0 ? repeat.Ways : [repeat])
+                foreach (var way in repeat.WorkedWays)
                 {
                     var began = yarn;
                     long often = way.Amount.Times;
@@ -125,7 +100,7 @@ public static class YarnWords
                 case Repeat { Amount.Times: > 0 } repeat when Has(repeat.Words):
                     if (open) Name(yarn, result);
                     open = false;
-                    foreach (var way in repeat.Ways.Count > 0 ? repeat.Ways : [repeat]) Again(way, ref yarn, result);
+                    foreach (var way in repeat.WorkedWays) Again(way, ref yarn, result);
                     break;
                 default:
                     open = true;

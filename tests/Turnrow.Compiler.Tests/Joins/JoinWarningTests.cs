@@ -44,6 +44,15 @@ public sealed class JoinWarningTests
         """;
 
     [Theory]
+    [InlineData("right edge is side\nleft edge is side")]
+    [InlineData("right edge is Side\nleft edge is side")]
+    public void An_edge_left_open_is_found_whatever_its_capitals(string names)
+    {
+        var body = Body.Replace("both edges are side", names, StringComparison.Ordinal);
+        Assert.Contains("edge-open", Compiled.Of($"{body}{Shoulders}seam back right side with front left side\nweave in ends\n").Found);
+    }
+
+    [Theory]
     [InlineData("back right armhole and back-right right edge and front-left left edge and front left armhole: sc")]
     [InlineData("front left armhole and front-left left edge and back-right right edge and back right armhole, WS facing: sc")]
     [InlineData("back last row and back-left right edge and front-right left edge and front last row and front-left right edge and back-right left edge: sc")]

@@ -51,9 +51,26 @@ public sealed class LongRowTests
     [Fact]
     public void A_repeat_that_takes_nothing_comes_as_often_as_was_said()
     {
-        var row = Say.Good(Say.Plain(1), Say.Times(Amount.Of(300_000), new Chains(2)), Say.Stitches(1));
+        var same = Work.Plain(StitchBook.Single, Amount.Once) with { Target = Target.Next with { Aim = Aim.Same } };
+        var row = Say.Good(Say.Plain(1), Say.Stitches(1), Say.Times(Amount.Of(300_000), new Chains(2), same));
         Assert.Equal(300_000, Say.SpacesOf(row));
-        Assert.Equal(300_000, Assert.IsType<Repeat>(row.Words[0]).Amount.Times);
+        Assert.Equal(300_000, Assert.IsType<Repeat>(row.Words[1]).Amount.Times);
+    }
+
+    [Fact]
+    public void Chains_however_often_are_one_space()
+    {
+        var row = Say.Good(Say.Plain(1), Say.Times(Amount.Of(300_000), new Chains(2)), Say.Stitches(1));
+        Assert.Equal(new Chains(600_000), row.Words[0]);
+        Assert.Equal(1, Say.SpacesOf(row));
+    }
+
+    [Fact]
+    public void Chains_that_meet_in_more_words_than_can_be_laid_out_are_refused()
+    {
+        Word nested = Say.Times(Amount.Of(2), new Chains(1), Work.Plain(StitchBook.Single, Amount.Once), new Chains(1));
+        for (var depth = 0; depth < 15; depth++) nested = Say.Times(Amount.Of(2), nested);
+        Assert.Equal(RowFaultKind.TooLong, RowWorker.Work([nested], Say.Plain(1 << 16)).Fault?.Kind);
     }
 
     [Fact]

@@ -145,6 +145,17 @@ public sealed class LayoutTests
     }
 
     [Fact]
+    public void A_row_that_slips_past_all_of_the_row_before_stands_by_itself()
+    {
+        var builder = SamplePieces.Begun("x", 5);
+        builder.WorkRow(new WordsPlan([Work.Plain(StitchBook.Single, Amount.Of(2)), new Leave(3)]), default, 0);
+        builder.AddStep(builder.HookAt.Opposite(), true, 7, default);
+        builder.WorkRow(new WordsPlan([new SlipOver(3), Work.Plain(StitchBook.Single, Amount.Across)]), default, 0);
+        var row = RowStack.Of(builder.Finish())[^1];
+        Assert.Equal((6, 6), (row.BelowScale.Count, row.Strip!.Tops));
+    }
+
+    [Fact]
     public void A_step_without_a_row_before_it_is_drawn_nowhere_else()
     {
         var piece = new PieceBuilder("x", new Dictionary<Stitch, TurnRule>());

@@ -117,8 +117,7 @@ public static class RowLength
         while (open.TryPop(out var word))
         {
             if (word is Work work) return work.Stitch;
-            if (word is Spread spread) return spread.Stitch;
-            foreach (var inner in word switch { Repeat repeat => repeat.Words, Group group => group.Words, _ => [] }) open.Push(inner);
+            foreach (var inner in word.Held) open.Push(inner);
         }
 
         return null;

@@ -87,7 +87,8 @@ internal static class RowStack
         // Stitches left for later lie beside those of the row before, one column each, wherever they are left or taken up.
         leftAtEnd += row.Short.Left + (row.Unworked?.Count ?? 0);
         addedAtEnd += row.Short.Taken;
-        return before?.Strip is { } strip && strip.Tops - left - leftAtEnd + added + addedAtEnd == work.Below.Count
+        // Slip stitches may go past all of the row before, onto chains added behind it: then the row stands on none of that one.
+        return before?.Strip is { } strip && left + leftAtEnd <= strip.Tops && strip.Tops - left - leftAtEnd + added + addedAtEnd == work.Below.Count
             ? BelowScale.Over(before, row.StartsAt != before.Row.StartsAt, added, left, leftAtEnd, addedAtEnd)
             : BelowScale.Even(work.Below.Count);
     }

@@ -38,12 +38,9 @@ internal static class Leading
     /// <summary>The first word that works or chains something; null for none.</summary>
     public static Word? First(IReadOnlyList<Word> words) => Unrolled(words).Find(static w => w is not Skip);
 
-    /// <summary>A repeat as its different ways, one after the other.</summary>
-    public static IReadOnlyList<Repeat> Ways(Repeat repeat) => repeat.Ways.Count > 0 ? repeat.Ways : [repeat];
-
     private static IEnumerable<Word> OnceAndTheRest(Repeat repeat)
     {
-        var ways = Ways(repeat).Where(static way => way.Amount.Times > 0).ToList();
+        var ways = repeat.WorkedWays.Where(static way => way.Amount.Times > 0).ToList();
         if (ways.Count == 0) yield break;
         foreach (var word in ways[0].Words) yield return word;
         var times = ways[0].Amount.Times - 1;

@@ -14,7 +14,7 @@ internal sealed partial class WordTeller
         _inRepeat++;
         PhraseList? before = null;
         var times = 0;
-        foreach (var way in Leading.Ways(repeat))
+        foreach (var way in repeat.WorkedWays)
         {
             var left = way.Amount.Times;
             while (left > 0)

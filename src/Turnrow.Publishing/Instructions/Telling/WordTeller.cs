@@ -159,7 +159,7 @@ internal sealed partial class WordTeller(RowContext row)
             else if (word is Work work) phrases.Add(new BareStitches(work.Stitch, work.Hook, Sized.Of(work.Makes * work.Amount.Count)));
             else if (word is Chains chains) phrases.Add(new ChainSpace(Sized.Of(chains.Count)));
             else if (word is MarkCorner) phrases.Add(new PlaceMarker(made, false));
-            made = Markers.LastMade(word is Work { Amount.Times: 0 } one ? one with { Amount = one.Amount with { Times = one.Amount.Count } } : word) ?? made;
+            made = Markers.LastMade(word) ?? made;
         }
 
         return new PhraseList(SamePhrases.Folded(phrases));
