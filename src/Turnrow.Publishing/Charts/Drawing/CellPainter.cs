@@ -143,7 +143,8 @@ internal sealed class CellPainter(CellGround ground, Legend legend, Ink ink)
 
     private void AddToLegend(Cell cell, Stitch stitch, bool chainFirst)
     {
-        if (cell.Hook != HookInto.BothLoops) legend.Add(LegendSign.Hook, hook: cell.Hook);
+        // A spike is one sign, however far down it goes: its foot shows that.
+        if (cell.Hook != HookInto.BothLoops) legend.Add(LegendSign.Hook, hook: cell.Hook.RowsDown() > 0 ? HookInto.OneDown : cell.Hook);
         if (chainFirst) legend.Add(LegendSign.Chain);
         if (cell.Special is { } special)
         {
