@@ -160,6 +160,14 @@ internal sealed class Wording(Terms terms, TurningChains turningChains)
         _ => "in",
     };
 
+    /// <summary>Which loop, of a stitch that names no place.</summary>
+    public static string LoopAlone(HookInto hook) => hook switch
+    {
+        HookInto.BackLoop => " in back loop only",
+        HookInto.FrontLoop => " in front loop only",
+        _ => string.Empty,
+    };
+
     /// <summary>The word before several places that are drawn together.</summary>
     public static string Over(HookInto hook) => hook switch
     {
