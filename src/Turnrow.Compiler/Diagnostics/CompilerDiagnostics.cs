@@ -219,5 +219,6 @@ public static class CompilerDiagnostics
         SameMirrored.Kind,
         ChainsMeet.Kind,
         EachOther.Kind,
+        YarnNextTime.Kind,
     ];
 }
