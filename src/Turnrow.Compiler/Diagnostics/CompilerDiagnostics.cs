@@ -220,5 +220,6 @@ public static class CompilerDiagnostics
         ChainsMeet.Kind,
         EachOther.Kind,
         YarnNextTime.Kind,
+        SpaceWithoutLoops.Kind,
     ];
 }

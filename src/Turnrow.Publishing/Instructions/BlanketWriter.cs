@@ -46,7 +46,7 @@ internal sealed class BlanketWriter(Pattern pattern, SizeNames names, Wording wo
         var pieces = blanket.InSizes.Select((b, i) => sizes.IndexOf(i) is >= 0 and var at ? joined[at].Piece : Nothing(blanket.Motif)).ToList();
         var line = joined[0].Piece.Rows[^1].Origin.Value!;
         var rows = new RowsWriter(pattern, names, words, _paragraphs);
-        rows.Write(new PieceLines(new PieceInSizes(blanket.Motif, pieces, [], null), words.NamesYarns).Of(new RowsPassage(line, null)));
+        rows.Write(new PieceLines(new PieceInSizes(blanket.Motif, pieces, [], null), words).Of(new RowsPassage(line, null)));
         _paragraphs.Add($"{names.Only(sizes)}Fasten off.");
     }
 

@@ -23,7 +23,7 @@ internal sealed class PieceWriter(Pattern pattern, SizeNames names, Wording word
         _paragraphs.Add($"### {Names.Title(piece.Name)}{several}");
         _paragraphs.AddRange(JoinPhrases.Sentences(piece.InSizes, words));
         var rows = new RowsWriter(pattern, names, words, _paragraphs);
-        var lines = new PieceLines(piece, words.NamesYarns);
+        var lines = new PieceLines(piece, words);
         foreach (var rest in lines.WithoutPassage) rows.Write(rest);
         var hasRows = lines.WithoutPassage.Count > 0;
         var fastenedOff = false;
@@ -137,16 +137,16 @@ internal sealed class PieceLines
     private readonly Dictionary<object, List<ToldRow>[]> _byLine = new(ReferenceEqualityComparer.Instance);
     private readonly object _noLine = new();
 
-    public PieceLines(PieceInSizes piece, bool namesYarns)
+    public PieceLines(PieceInSizes piece, Wording words)
     {
         _piece = piece;
         var order = new List<object>();
         // A piece of one yarn says it where it begins; rows of several each say theirs, since a maker comes back to them for a repeat.
-        var changes = namesYarns && YarnsWorked.AreSeveral(piece.InSizes);
+        var changes = words.NamesYarns && YarnsWorked.AreSeveral(piece.InSizes);
         for (var size = 0; size < piece.InSizes.Count; size++)
         {
             var inSize = piece.InSizes[size];
-            var teller = new PieceTeller(inSize, namesYarns ? new YarnTeller(inSize, changes) : null);
+            var teller = new PieceTeller(inSize, words.NamesYarns ? new YarnTeller(inSize, changes, words.MostFloat) : null);
             for (var i = 0; i < inSize.Rows.Count; i++)
             {
                 var line = inSize.Rows[i].Origin.Value ?? _noLine;

@@ -23,6 +23,9 @@ internal sealed class Wording(Terms terms, TurningChains turningChains)
     /// <summary>True if several yarns are worked with: each row says which.</summary>
     public bool NamesYarns { get; init; }
 
+    /// <summary>The most stitches that a yarn may be carried over.</summary>
+    public int MostFloat { get; init; }
+
     /// <summary>True while a paragraph is written that only some sizes read: what is explained there is not explained to the others.</summary>
     public bool IsForSome { get; set; }
 

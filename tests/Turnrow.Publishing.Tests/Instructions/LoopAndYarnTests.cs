@@ -26,6 +26,10 @@ public sealed class LoopAndYarnTests
     public void In_one_place_as_well(string words, string told) =>
         Assert.Contains(told, Written.Piece($"terms US\nhook 4 mm\nturn dc: ch 3 counts\npiece panel\nbegin with 20 stitches\nrow 1 RS: dc across\nrow 2: dc, {words}, dc across\n"), StringComparison.OrdinalIgnoreCase);
 
+    [Fact]
+    public void A_stitch_made_of_others_by_its_number_is_called_by_its_own() =>
+        Assert.Contains("pair of 3 in next sc, pair of 2 in each of next 2 sc, sc in each sc across. [7 sc, 1 pair of 3, 2 pairs of 2]", Written.Of("terms US\nhook 4 mm\nstitch cone of n is n tr together in one place\nstitch pair of n is (cone of n, ch 1, cone of n) in one place\npiece panel\nbegin with 10 stitches\nrow 1 RS: sc across\nrow 2: sc, pair of 3 in next, pair of 2 in next, pair of 2 in next, sc across\n"), StringComparison.Ordinal);
+
     [Theory]
     [InlineData("(back-loop sc, back-loop hdc) in one place", "sc, hdc, all in back loop only of the place named. 2 sts.")]
     [InlineData("(back-loop sc, hdc) in one place", "sc in back loop only, hdc, all in the place named. 2 sts.")]
@@ -54,6 +58,12 @@ public sealed class LoopAndYarnTests
         if (told is null) Assert.DoesNotContain("cut", end, StringComparison.Ordinal);
         else Assert.EndsWith(told, end, StringComparison.Ordinal);
     }
+
+    [Theory]
+    [InlineData("", "; cut navy where it was left, change to navy (joined anew) in the last yarn over, cut cream.")]
+    [InlineData("floats at most 20 stitches\n", "; change to navy in the last yarn over, cut cream.")]
+    public void A_yarn_that_hangs_too_far_back_for_the_next_row_is_cut_there_and_joined_anew(string floats, string told) =>
+        Assert.Contains(told, Written.Piece(Flat.Replace("piece", floats + "piece", StringComparison.Ordinal) + "row 3 RS: sc 22, with cream, sc 8\nrow 4: with navy, sc across\n"), StringComparison.Ordinal);
 
     [Fact]
     public void A_piece_of_one_yarn_says_it_once() =>

@@ -35,6 +35,8 @@ public sealed class SpecialStitchTests
         stitch ridge-knot is 3 back-loop dc together in one place
         stitch split is (back-loop dc, front-loop dc) together
         stitch furrow is back-loop sc, front-loop sc 2
+        stitch cone of n is n tr together in one place
+        stitch pair of n is (cone of n, ch 1, cone of n) in one place
         stitch mesh is dc, ch 1, skip 1
         stitch dash is 2 dc in next, skip 1
         stitch hop is skip 1, dc, ch 1
@@ -69,6 +71,7 @@ public sealed class SpecialStitchTests
     [InlineData("begin with 20 stitches; row 1 RS: dc across; row 2: dc, ridge in next, mixed in next, (back-loop dc, ch 1, 2 back-loop dc) in next, (front-post dc, front-loop dc) in next, ridge-knot, split, furrow, dc across; row 3: dc in each st and sp")]
     [InlineData("begin with 20 stitches; row 1 RS: dc across; row 2: mesh 9, dc 2; row 3: dc in each st and sp; row 4: dash 9, dc 2; row 5: dc in each st; row 6: hop 9, dc 2; row 7: dc in each st and sp")]
     [InlineData("begin with 20 stitches; round 1: dc around; round 2: mesh around; round 3: dc in each st and sp; round 4: dash around; round 5: hop around; round 6: dc in each st and sp")]
+    [InlineData("begin with 20 stitches; row 1 RS: dc across; row 2: dc 2, pair of 3 in next, dc 2, pair of 2 in next, pair of 2 in next, dc across; row 3: dc 2, sc in next pair, dc in each st and sp")]
     public void They_read_back_in_both_terms(string lines)
     {
         var notation = Stitches + "\n  " + string.Join("\n  ", lines.Split("; ")) + "\n";
