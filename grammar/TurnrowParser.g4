@@ -229,8 +229,8 @@ seamLine
   : SEAM first+=walkWord+ (AND firstMore+=walkWords)* (COMMA (rows=selection COMMA?)?)?
     WITH second+=walkWord+ (AND secondMore+=walkWords)* (COMMA parts+=seamPart)* (COLON worked=rate)?
   ;
-// Motifs in rows and columns, each joined to those before it in its last round; rows of hexagons are set off, `5 and 4 across`.
-blanketLine : BLANKET called=name OF motif=name COLON across=count (AND between=count)? ACROSS COMMA down=count DOWN COMMA JOIN (WITH by=stitch)? at=place claimed=claim? ;
+// Motifs in rows and columns, each joined to those before it in its last round; rows of hexagons are set off, `5 and 4 across`. Several kinds take turns.
+blanketLine : BLANKET called=name OF motif=name (AND more+=name)* COLON across=count (AND between=count)? ACROSS COMMA down=count DOWN COMMA JOIN (WITH by=stitch)? at=place claimed=claim? ;
 walkWords : words+=walkWord+ ;
 seamPart  : rows=selection | eased=EASING (least=list TO most=list measure=unit)? | IN (THE order=SAME | order=OPPOSITE) ORDER | WITH yarn=name | facing=side TOGETHER ;
 walkWord  : name | FIRST | LAST | ROW | ROWS | STITCHES ;
@@ -238,9 +238,14 @@ selection
   : (all=ALL BUT)? which=(FIRST | LAST) (ROW | amount=count rowsWord)
   | ROWS from=count TO to=count
   ;
+// So many in each place of a kind, or in all along an edge of the walk, or up to each of its corners.
 rate
-  : amount=list? words+=name+
-    (way=IN EACH (row=ROW | kind+=name+) | way=PER (row=ROW | over=count (rows=rowsWord | STITCHES | kind+=name)) | evenly=EVENLY)?
+  : passed=SKIP_WORD EACH kind+=name+ (AND also+=name+)?
+  | amount=list? words+=name+
+    ( way=IN EACH (row=ROW | kind+=name+ (AND also+=name+)?)
+    | way=PER (row=ROW | over=count (rows=rowsWord | STITCHES | kind+=name))
+    | evenly=EVENLY (ALONG walk+=walkWord+ | toCorners=TO EACH CORNER)?
+    )?
   ;
 
 expectLine

@@ -219,6 +219,9 @@ public static class CompilerDiagnostics
         SameMirrored.Kind,
         ChainsMeet.Kind,
         EachOther.Kind,
+        PickUpUnsaid.Kind,
+        PickUpShare.Kind,
+        BlanketKinds.Kind,
         YarnNextTime.Kind,
         SpaceWithoutLoops.Kind,
     ];

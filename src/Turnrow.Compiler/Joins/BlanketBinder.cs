@@ -24,7 +24,9 @@ internal sealed class BlanketBinder(Context context, PieceBook book)
         if (context.TryStitch(statement.Name.Text) is not null) context.Findings.Add(NameIsStitch.At(statement.Name.Span, statement.Name.Text));
         if (book.Find(statement.Name.Text) is { } earlier) context.Findings.Add(DefinedTwice.At(statement.Name.Span, statement.Name.Text, earlier.Span));
         var rim = RimOf(statement);
-        var blankets = book.Bind(statement.Motif) is { } motif ? InSizes(statement, motif) : new Blanket?[context.Sizes];
+        NameSyntax[] words = [statement.Motif, .. statement.MoreMotifs];
+        var motifs = words.Select(book.Bind).OfType<PieceState>().ToList();
+        var blankets = motifs.Count == words.Length ? InSizes(statement, motifs, words) : new Blanket?[context.Sizes];
         for (var i = 0; i < blankets.Length; i++)
         {
             if (blankets[i] is { } made)
@@ -41,7 +43,7 @@ internal sealed class BlanketBinder(Context context, PieceBook book)
         rim.Changed();
         new ClaimBinder(context).CheckRow(rim, new ClaimBinder(context).Bind(statement.Claim));
         book.Add(rim);
-        return Array.Exists(blankets, static b => b is not null) ? new BlanketInSizes(statement.Name.Text, statement.Motif.Text, blankets) : null;
+        return Array.Exists(blankets, static b => b is not null) ? new BlanketInSizes(statement.Name.Text, [.. motifs.Select(static m => m.Name)], blankets) : null;
     }
 
     private PieceState RimOf(BlanketStatement statement)
@@ -51,32 +53,42 @@ internal sealed class BlanketBinder(Context context, PieceBook book)
         return new PieceState(statement.Name.Text, statement.Name.Span, builders) { Joined = true };
     }
 
-    private Blanket?[] InSizes(BlanketStatement statement, PieceState motif)
+    private Blanket?[] InSizes(BlanketStatement statement, List<PieceState> motifs, NameSyntax[] words)
     {
         var blankets = new Blanket?[context.Sizes];
         var (across, down) = (context.Evaluate.Counts(statement.Across), context.Evaluate.Counts(statement.Down));
         var rowsBetween = statement.Between is { } said ? context.Evaluate.Counts(said) : null;
         var stitch = statement.Stitch is { } word ? context.StitchOf(word) : StitchBook.Slip;
-        motif.Joined = true;
-        book.JoinsInDoubt |= motif.EdgesInDoubt;
-        if (motif.Copies.Count > 0)
+        foreach (var motif in motifs)
         {
-            context.Findings.Add(BlanketNumber.Several(statement.Motif.Span, motif.Name));
+            motif.Joined = true;
+            book.JoinsInDoubt |= motif.EdgesInDoubt;
+        }
+
+        if (motifs.FindIndex(static m => m.Copies.Count > 0) is >= 0 and var several)
+        {
+            context.Findings.Add(BlanketNumber.Several(words[several].Span, motifs[several].Name));
             return blankets;
         }
 
-        if (!FilterOf(statement.Place, out var between) || stitch is null || motif.EdgesInDoubt) return blankets;
+        if (Enumerable.Range(1, motifs.Count - 1).FirstOrDefault(i => motifs.IndexOf(motifs[i]) < i) is > 0 and var again)
+        {
+            context.Findings.Add(BlanketKinds.Twice(words[again].Span, motifs[again].Name));
+            return blankets;
+        }
+
+        if (!FilterOf(statement.Place, out var between) || stitch is null || motifs.Exists(static m => m.EdgesInDoubt)) return blankets;
         var few = Sized.Where(context.Sizes, i => across[i] is { } a && down[i] is { } d && (a < 1 || d < 1 || a * (long)d < 2 || a > Most || d > Most || rowsBetween?[i] is < 1 or > Most));
         if (few.Length > 0) context.Findings.Add(BlanketNumber.At(context, statement.Across.Span.To(statement.Down.Span), few, i => across[i]!.Value, i => down[i]!.Value, Most));
         var faults = new BlanketFault?[context.Sizes];
         for (var i = 0; i < blankets.Length; i++)
         {
-            var made = motif.Finished[i];
-            if (few.Contains(i) || across[i] is not { } a || down[i] is not { } d || (rowsBetween is not null && rowsBetween[i] is null) || made is { Top: null } or { CornersInDoubt: true } || made.Rows[^1].Work is null) continue;
+            var made = motifs.ConvertAll(m => m.Finished[i]);
+            if (few.Contains(i) || across[i] is not { } a || down[i] is not { } d || (rowsBetween is not null && rowsBetween[i] is null) || made.Exists(static m => m is { Top: null } or { CornersInDoubt: true } || m.Rows[^1].Work is null)) continue;
             (blankets[i], faults[i]) = new BlanketMaker(made, stitch, between, new Origin(statement)).Make(statement.Name.Text, a, rowsBetween?[i], d);
         }
 
-        Report(statement, motif, faults);
+        Report(statement, motifs, words, faults);
         return blankets;
     }
 
@@ -96,17 +108,20 @@ internal sealed class BlanketBinder(Context context, PieceBook book)
         return true;
     }
 
-    private void Report(BlanketStatement statement, PieceState motif, BlanketFault?[] faults)
+    private void Report(BlanketStatement statement, List<PieceState> motifs, NameSyntax[] words, BlanketFault?[] faults)
     {
         foreach (var fault in faults.OfType<BlanketFault>().Distinct().ToList())
         {
             var sizes = Sized.Where(context.Sizes, i => faults[i] == fault);
+            var (motif, span) = (motifs[fault.Motif], words[fault.Motif].Span);
             var made = motif.Finished[sizes[0]];
             context.Findings.Add(fault.Kind switch
             {
-                BlanketFaultKind.NoSuchSides => BlanketMotif.Sides(context, statement.Motif.Span, sizes, made, motif.Name),
+                BlanketFaultKind.NoSuchSides => BlanketMotif.Sides(context, span, sizes, made, motif.Name),
                 BlanketFaultKind.RowsUnlike => BlanketRows.At(context, statement.Across.Span.To(statement.Between!.Span), sizes, made, motif.Name),
-                BlanketFaultKind.SidesUnlike => BlanketMotif.Unlike(context, statement.Motif.Span, sizes, made, motif.Name, fault.Side),
+                BlanketFaultKind.SidesUnlike => BlanketMotif.Unlike(context, span, sizes, made, motif.Name, fault.Side),
+                BlanketFaultKind.KindsUnlike => BlanketKinds.Unlike(context, span, sizes, (motifs[0].Name, motifs[0].Finished[sizes[0]]), (motif.Name, made), fault.Side),
+                BlanketFaultKind.KindsMissing => BlanketKinds.Missing(context, span, sizes, motif.Name, motifs.Count),
                 _ => BlanketJoin.At(context, statement.Place.Span, sizes, fault.Kind, motif.Name),
             });
         }

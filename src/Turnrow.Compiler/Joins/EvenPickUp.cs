@@ -63,7 +63,7 @@ internal sealed class EvenPickUp(Context context, PieceBook book)
         var known = counted && LeftFor(legs, count) > 0;
         if (known) legs = Shares.Of(legs, count, context.Gauges);
         var start = PickUpYarn.Find(legs, rightSide, l => book.Find(l.Piece.Name) is { } source && source.YarnTaken[size]);
-        return new SizedPickUp(start with { IsEven = known }, (counted || !hasCorners) && count is > 0 and <= Evaluator.LargestCount ? count : null);
+        return new SizedPickUp(start, (counted || !hasCorners) && count is > 0 and <= Evaluator.LargestCount ? count : null);
     }
 
     // What the corners leave for the edges between them.
@@ -73,22 +73,30 @@ internal sealed class EvenPickUp(Context context, PieceBook book)
     private void CheckFull(PickUpOriginSyntax pickUp, BoundRate rate, SizedPickUp?[] sizes)
     {
         if (!pickUp.Rates.Any(static r => r.OfCorners)) return;
-        var full = Sized.Where(context.Sizes, i => sizes[i] is { Stitches: { } count, Start: { IsEven: false, Walk: var walk } } && LeftFor(walk, count) <= 0);
+        var full = Sized.Where(context.Sizes, i => sizes[i] is { Stitches: { } count, Start.Walk: var walk } && !walk.Any(static l => l.IsEven) && LeftFor(walk, count) <= 0);
         if (full.Length == 0) return;
         var corners = sizes[full[0]]!.Start.Walk.Where(static l => l.IsCorner).ToList();
         context.Findings.Add(PickUpCorner.Full(context, pickUp.Rates.First(static r => r.Evenly).Span, full, corners.Count, corners[0].Rate, sizes[full[0]]!.Stitches!.Value, context.Word(rate.Stitch)));
     }
 
     // All stitches of a corner but one turn it, and add nothing to the length.
-    private void CheckFlat(PickUpOriginSyntax pickUp, BoundRate rate, Rational?[] lengths, SizedPickUp?[] sizes)
+    private void CheckFlat(PickUpOriginSyntax pickUp, BoundRate rate, Rational?[] lengths, SizedPickUp?[] sizes) =>
+        CheckFlat(context, pickUp.Rates.First(static r => r.Evenly), rate, lengths, Array.ConvertAll(sizes, static s => s?.Start.Walk.Sum(static l => l.IsCorner ? l.Rate - 1 : 0) ?? 0));
+
+    /// <summary>Tells of a number that would not lie flat.</summary>
+    /// <param name="context">Where it is told.</param>
+    /// <param name="said">The number as it is written.</param>
+    /// <param name="rate">The number in each size.</param>
+    /// <param name="lengths">How long the edge is.</param>
+    /// <param name="turning">How many of the stitches only turn a corner.</param>
+    public static void CheckFlat(Context context, RateSyntax said, BoundRate rate, Rational?[] lengths, int[] turning)
     {
         if (context.Gauges.Of(rate.Stitch) is not { } gauge) return;
         var wide = new Rational?[context.Sizes];
-        var turning = Array.ConvertAll(sizes, static s => s?.Start.Walk.Sum(static l => l.IsCorner ? l.Rate - 1 : 0) ?? 0);
         for (var i = 0; i < wide.Length; i++) wide[i] = rate.Count[i] is { } count && count > turning[i] ? gauge.WidthOf(count - turning[i]) : null;
         var off = Sized.Where(context.Sizes, i => wide[i] is { } width && lengths[i] is { } length && IsOff(width, length));
         if (off.Length > 0) context.Findings.Add(PickUpFlat.At(
-            context, pickUp.Rates.First(static r => r.Evenly), off, wide, lengths, i => (gauge.StitchesFor(lengths[i]!.Value) is { } n ? (int)Math.Round(n.ToDouble()) : 1) + turning[i]));
+            context, said, off, wide, lengths, i => (gauge.StitchesFor(lengths[i]!.Value) is { } n ? (int)Math.Round(n.ToDouble()) : 1) + turning[i]));
     }
 
     private static bool IsOff(Rational width, Rational length) =>

@@ -13,8 +13,7 @@ internal static class MirroredWalk
     /// <summary>The legs along one edge of the original, on the other edge of its mirror image; as they are where the two are not alike.</summary>
     /// <param name="legs">The legs, in the order in which the mirror image walks them.</param>
     /// <param name="mirror">The mirror image, or the piece itself where it has none.</param>
-    /// <param name="isEven">True if each leg has its own share of a number.</param>
-    public static IEnumerable<PickUpLeg> Of(IReadOnlyList<PickUpLeg> legs, Piece mirror, bool isEven)
+    public static IEnumerable<PickUpLeg> Of(IReadOnlyList<PickUpLeg> legs, Piece mirror)
     {
         var hand = legs[0].Hand!.Value;
         var (from, to) = (legs[0].Piece.At(hand).Stretches, mirror.At(hand.Opposite()).Stretches);
@@ -22,7 +21,7 @@ internal static class MirroredWalk
         foreach (var leg in legs) turned.Add(leg with { Piece = mirror, Hand = hand.Opposite(), Upwards = !leg.Upwards });
         if (!AreAlike(from, to, legs.Any(static leg => !IsEnds(leg.Stretch)))) return turned;
         var found = new List<PickUpLeg>();
-        foreach (var leg in turned) Add(found, leg, from, to, isEven);
+        foreach (var leg in turned) Add(found, leg, from, to);
         var order = found.OrderBy(leg => IndexOf(to, leg.Stretch)).ThenBy(static leg => leg.Stretch.FirstRow);
         return turned[0].Upwards ? order : order.Reverse();
     }
@@ -36,7 +35,7 @@ internal static class MirroredWalk
 
     private static List<Stretch> Steps(IReadOnlyList<Stretch> edge) => [.. edge.Where(static s => !IsEnds(s))];
 
-    private static void Add(List<PickUpLeg> found, PickUpLeg leg, IReadOnlyList<Stretch> from, IReadOnlyList<Stretch> to, bool isEven)
+    private static void Add(List<PickUpLeg> found, PickUpLeg leg, IReadOnlyList<Stretch> from, IReadOnlyList<Stretch> to)
     {
         if (!IsEnds(leg.Stretch))
         {
@@ -52,7 +51,7 @@ internal static class MirroredWalk
         {
             var part = leg with { Stretch = stretch };
             // A share is told of its whole leg, so a part of the leg has its part of it.
-            if (isEven) part = part with { Rate = Share(leg, passed + stretch.Count) - Share(leg, passed), Per = stretch.Count };
+            if (leg.IsEven) part = part with { Rate = Share(leg, passed + stretch.Count) - Share(leg, passed), Per = stretch.Count };
             found.Add(part);
             passed += stretch.Count;
         }

@@ -3,8 +3,10 @@ using Turnrow.Compiler.Pieces;
 using Turnrow.Compiler.Values;
 using Turnrow.Fabric.Joins;
 using Turnrow.Fabric.Pieces;
+using Turnrow.Fabric.Places;
 using Turnrow.Fabric.Rows;
 using Turnrow.Fabric.Stitches;
+using Turnrow.Fabric.Words;
 using Turnrow.Syntax.Tree;
 
 namespace Turnrow.Compiler.Joins;
@@ -41,20 +43,31 @@ internal sealed class PickUpBinder(Context context, PieceBook book, PieceState p
         // Of several, each is picked up along its own of as many.
         if (walks.Find(w => w!.Piece.Copies.Count != copies) is { } other && !walks.Exists(static w => w!.Piece.Unread))
             context.Findings.Add(other.Piece.Copies.Count > 0 ? MadeSeveral.Which(other.Span, other.Piece.Name, other.Piece.Copies.Count) : MadeSeveral.Begun(other.Span, piece.Name));
-        if (pickUp.Rates.Any(static r => r.Evenly)) return Evenly(pickUp, walks!, rates);
+        if (pickUp.Rates.Any(static r => r.InAll)) return Evenly(pickUp, walks!, rates);
+        var shares = PickUpShares.AreSaid(pickUp) ? new PickUpShares(context, book, pickUp, rates) : null;
+        if (shares?.Check(walks!) == false)
+        {
+            book.JoinsInDoubt = true;
+            return null;
+        }
+
         var sizes = new SizedPickUp?[context.Sizes];
         var uneven = new List<(int Size, PickUpLeg Leg)>();
-        for (var i = 0; i < sizes.Length; i++) sizes[i] = InSize(i, pickUp, walks!, rates, stitch, uneven);
+        var unsaid = Sized.Each(context.Sizes, static _ => new Dictionary<Place, int>());
+        for (var i = 0; i < sizes.Length; i++) sizes[i] = InSize(i, pickUp, walks!, rates, stitch, uneven, shares, unsaid[i]);
         if (walks.Exists(w => w!.Piece.EdgesInDoubt))
         {
             // How long the edges are is not certain, so neither is how many stitches they give; a claim may say it.
             uneven.Clear();
+            unsaid = Sized.Each(context.Sizes, static _ => new Dictionary<Place, int>());
             sizes = sizes.Select(s => s is null ? null : s with { Stitches = null });
         }
 
         var nothing = Sized.Where(context.Sizes, i => walks.TrueForAll(w => w!.Sides[i] is { RowEnds: 0, Stitches: 0 } side && IsKnown(w, side, i, rates)));
         if (nothing.Length > 0 && !walks.Exists(w => w!.Piece.EdgesInDoubt)) context.Findings.Add(PickUpNothing.At(context, pickUp.Walks[0].Span, nothing));
         else CheckCorners(pickUp, walks!, rates, sizes);
+        CheckPlaces(pickUp, sizes, unsaid, word.Text);
+        if (!walks.Exists(static w => w!.Piece.EdgesInDoubt)) shares?.CheckFlat();
         if (uneven.Count > 0) context.Findings.Add(PickUpRemainder.At(context, pickUp.Rates.Count > 0 ? pickUp.Rates[0].Span : word.Span, uneven));
         Noted(pickUp, walks!);
         return new BoundPickUp(stitch, sizes);
@@ -95,6 +108,21 @@ internal sealed class PickUpBinder(Context context, PieceBook book, PieceState p
         }
     }
 
+    // Spaces are asked for, and what is said of some kinds only leaves the others in doubt; yarn is joined where something is worked.
+    private void CheckPlaces(PickUpOriginSyntax pickUp, SizedPickUp?[] sizes, Dictionary<Place, int>[] unsaid, string stitch)
+    {
+        var span = pickUp.Rates.Count > 0 ? pickUp.Rates[0].Span.To(pickUp.Rates[^1].Span) : pickUp.Stitch!.Span;
+        var spaces = Sized.Where(context.Sizes, i => unsaid[i].Count > 0);
+        if (spaces.Length > 0)
+        {
+            context.Findings.Add(PickUpUnsaid.At(context, span, spaces, unsaid[spaces[0]], stitch));
+            foreach (var i in spaces) sizes[i] = sizes[i]! with { Stitches = null };
+        }
+
+        var passed = Sized.Where(context.Sizes, i => sizes[i] is { Start.Walk: [{ Rate: 0, IsEven: false }, ..] });
+        if (passed.Length > 0) context.Findings.Add(PickUpUnsaid.FirstSkipped(context, span, passed));
+    }
+
     // A row picked up over several last rows joins them, as a yoke does; along row-ends it goes round what is joined already.
     private void CheckMeeting(PickUpOriginSyntax pickUp, List<BoundWalk> walks)
     {
@@ -122,10 +150,11 @@ internal sealed class PickUpBinder(Context context, PieceBook book, PieceState p
 
     private static bool OfRowEnds(BoundWalk walk) => Array.Exists(walk.Sides, s => s?.Hand is not null);
 
-    private static string Words(WalkSyntax walk) => $"`{string.Join(' ', walk.Words.Select(w => w.Text))}`";
+    /// <summary>An edge as it is written.</summary>
+    public static string Words(WalkSyntax walk) => $"`{string.Join(' ', walk.Words.Select(w => w.Text))}`";
 
     private SizedPickUp? InSize(
-        int size, PickUpOriginSyntax pickUp, List<BoundWalk> walks, IReadOnlyList<BoundRate> rates, Stitch stitch, List<(int, PickUpLeg)> uneven)
+        int size, PickUpOriginSyntax pickUp, List<BoundWalk> walks, IReadOnlyList<BoundRate> rates, Stitch stitch, List<(int, PickUpLeg)> uneven, PickUpShares? shares, Dictionary<Place, int> unsaid)
     {
         var rightSide = pickUp.Side?.RightSide ?? true;
         var legs = new List<PickUpLeg>();
@@ -139,10 +168,12 @@ internal sealed class PickUpBinder(Context context, PieceBook book, PieceState p
 
         if (legs.Count == 0) return null;
         if (rates.FirstOrDefault(r => r.OfCorners)?.Count[size] is { } inCorner) legs = PickUpCorners.CutOut(legs, inCorner, pickUp.Around);
+        if (shares is not null && known) legs = shares.Of(legs, size);
+        legs = PickUpKinds.CutOut(legs, rates, size, unsaid);
         var total = 0L;
         var whole = known;
         // A rate holds for all that it is said of together: 2 in 3 rows does not begin anew where the rows' stitch changes.
-        foreach (var alike in legs.GroupBy(l => (l.Rate, l.Per)))
+        foreach (var alike in legs.Where(static l => !l.IsEven).GroupBy(l => (l.Rate, l.Per)))
         {
             var along = alike.Sum(l => (long)l.Stretch.Count) * alike.Key.Rate;
             if (known && along % alike.Key.Per != 0)
@@ -153,6 +184,8 @@ internal sealed class PickUpBinder(Context context, PieceBook book, PieceState p
 
             total += along / alike.Key.Per;
         }
+
+        total += legs.Sum(static l => l.IsEven ? (long)l.Rate : 0);
 
         return new SizedPickUp(PickUpYarn.Find(legs, rightSide, l => book.Find(l.Piece.Name) is { } source && source.YarnTaken[size]) with { Around = pickUp.Around }, whole && total is > 0 and <= Evaluator.LargestCount ? (int)total : null);
     }
@@ -165,7 +198,7 @@ internal sealed class PickUpBinder(Context context, PieceBook book, PieceState p
     private static bool IsKnown(BoundWalk walk, JoinSide side, int size, IReadOnlyList<BoundRate> rates)
     {
         if (side.Hand is null) return IsCounted(walk, side, size);
-        return rates.Any(r => !r.OfStitches) || !side.Stretches.Any(s => s.Kind == StretchKind.RowEnds && s.Stitch is null);
+        return rates.Any(r => !r.OfStitches || r.Evenly) || !side.Stretches.Any(s => s.Kind == StretchKind.RowEnds && s.Stitch is null);
     }
 
     // Right side facing, a maker works from right to left along an edge that she holds on top: up the right edge, down the left one,
@@ -187,7 +220,8 @@ internal sealed class PickUpBinder(Context context, PieceBook book, PieceState p
         var ofStitches = stretch.Kind != StretchKind.RowEnds;
         foreach (var rate in rates)
         {
-            if (rate.OfStitches == ofStitches && !rate.OfCorners) return (rate.Count[size] ?? 1, rate.Per[size] ?? 1);
+            if (rate.OfCorners || rate.Evenly || rate.OfStitches != ofStitches) continue;
+            if (!ofStitches || rate.Kinds.Any(static k => k.Kind is not (PlaceFilterKind.AnySpace or PlaceFilterKind.SpaceOf))) return (rate.Count[size] ?? 1, rate.Per[size] ?? 1);
         }
 
         // Unsaid: one in each stitch and chain, and along row-ends what the rows' own height asks for.

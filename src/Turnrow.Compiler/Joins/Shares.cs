@@ -14,35 +14,36 @@ internal static class Shares
     public static List<PickUpLeg> Of(IReadOnlyList<PickUpLeg> customary, int stitches, GaugeBook gauges)
     {
         var whole = Together(customary);
-        var lengths = Lengths(whole, gauges);
-        var total = lengths.Sum();
-        var result = new List<PickUpLeg>();
-        var (along, picked) = (0L, 0);
-        var between = stitches - whole.Sum(static l => l.IsCorner ? l.Rate : 0);
-        var last = whole.FindLastIndex(static l => !l.IsCorner);
-        for (var i = 0; i < whole.Count; i++)
-        {
-            if (whole[i].IsCorner)
-            {
-                result.Add(whole[i]);
-                continue;
-            }
+        Spread(whole, [.. Enumerable.Range(0, whole.Count).Where(i => !whole[i].IsCorner)], stitches - whole.Sum(static l => l.IsCorner ? l.Rate : 0), gauges);
+        return whole;
+    }
 
+    /// <summary>Shares stitches out over some legs of a walk.</summary>
+    /// <param name="legs">The walk.</param>
+    /// <param name="over">Which of its legs, in the order in which they are walked.</param>
+    /// <param name="stitches">How many.</param>
+    /// <param name="gauges">What the legs are measured by.</param>
+    public static void Spread(List<PickUpLeg> legs, IReadOnlyList<int> over, int stitches, GaugeBook gauges)
+    {
+        var lengths = Lengths(legs, over, gauges);
+        var total = lengths.Sum();
+        var (along, picked) = (0L, 0);
+        for (var i = 0; i < over.Count; i++)
+        {
+            var at = over[i];
             along += lengths[i];
             // Yarn is joined in the first place, so something is worked there.
-            var upTo = i == last ? between : Math.Max(whole[0].IsCorner ? 0 : 1, UpTo(along, total, between));
-            result.Add(whole[i] with { Rate = upTo - picked, Per = whole[i].Stretch.Count });
+            var upTo = i == over.Count - 1 ? stitches : Math.Max(legs[0].IsCorner ? 0 : 1, UpTo(along, total, stitches));
+            legs[at] = legs[at] with { Rate = upTo - picked, Per = legs[at].Stretch.Count, IsEven = true };
             picked = upTo;
         }
-
-        return result;
     }
 
     /// <summary>Mends a walk that is turned over: yarn is joined at its other end now, where something is worked, given up by the next that has any.</summary>
     public static void BeginAtOtherEnd(List<PickUpLeg> walk)
     {
         if (walk[0].Rate > 0) return;
-        var from = walk.FindIndex(static leg => leg.Rate > 0 && !leg.IsCorner);
+        var from = walk.FindIndex(static leg => leg.Rate > 0 && leg.IsEven);
         if (from < 0) return;
         walk[0] = walk[0] with { Rate = 1 };
         walk[from] = walk[from] with { Rate = walk[from].Rate - 1 };
@@ -75,14 +76,14 @@ internal static class Shares
         && before.Stretch.Kind == StretchKind.RowEnds && leg.Stretch.Kind == StretchKind.RowEnds
         && (leg.Upwards ? leg.Stretch.FirstRow == before.Stretch.LastRow + 1 : leg.Stretch.LastRow == before.Stretch.FirstRow - 1);
 
-    private static long[] Lengths(List<PickUpLeg> legs, GaugeBook gauges)
+    private static long[] Lengths(List<PickUpLeg> legs, IReadOnlyList<int> over, GaugeBook gauges)
     {
-        var lengths = new long[legs.Count];
+        var lengths = new long[over.Count];
         for (var i = 0; i < lengths.Length; i++)
         {
-            if (legs[i].IsCorner) continue;
-            if (EdgeLength.Of([new JoinSide(legs[i].Piece, legs[i].Hand, [legs[i].Stretch])], gauges) is not { } length || length.Numerator <= 0)
-                return [.. legs.Select(static l => l.IsCorner ? 0 : Math.Max(1, 60L * l.Stretch.Count * l.Rate / l.Per))];
+            var leg = legs[over[i]];
+            if (EdgeLength.Of([new JoinSide(leg.Piece, leg.Hand, [leg.Stretch])], gauges) is not { } length || length.Numerator <= 0)
+                return [.. over.Select(at => Math.Max(1, 60L * legs[at].Stretch.Count * legs[at].Rate / legs[at].Per))];
             lengths[i] = Math.Max(1, (long)Math.Round(length.ToDouble() * 1000));
         }
 

@@ -203,7 +203,7 @@ internal sealed class MirrorBeginning(PieceBook book, PieceState piece, PieceSta
             {
                 var along = new List<PickUpLeg>();
                 for (; i >= 0 && pickUp.Walk[i].Piece == leg.Piece && pickUp.Walk[i].Hand == leg.Hand; i--) along.Add(pickUp.Walk[i]);
-                walk.AddRange(Joins.MirroredWalk.Of(along, state.Finished[size], pickUp.IsEven));
+                walk.AddRange(Joins.MirroredWalk.Of(along, state.Finished[size]));
                 continue;
             }
 
@@ -216,11 +216,11 @@ internal sealed class MirrorBeginning(PieceBook book, PieceState piece, PieceSta
             });
         }
 
-        if (pickUp.IsEven) Joins.Shares.BeginAtOtherEnd(walk);
+        if (pickUp.Walk.Any(static l => l.IsEven)) Joins.Shares.BeginAtOtherEnd(walk);
         var (held, turned) = (Held(pickUp.Walk), Held(walk));
         if (held != turned) HeldApart.Add((size, held, turned));
         var source = book.Find(walk[0].Piece.Name)!;
-        var start = Joins.PickUpYarn.Find(walk, pickUp.RightSide, _ => source.YarnTaken[size]) with { Around = pickUp.Around, IsEven = pickUp.IsEven };
+        var start = Joins.PickUpYarn.Find(walk, pickUp.RightSide, _ => source.YarnTaken[size]) with { Around = pickUp.Around };
         source.YarnTaken[size] |= !start.Joined;
         return start;
     }

@@ -62,10 +62,8 @@ internal sealed class PlaceBinder(Context context)
 
     private PlaceFilter? FilterOf(IReadOnlyList<NameSyntax> words)
     {
-        if (words.Count == 1 && Array.Exists(StitchWords, w => Is(words[0], w))) return PlaceFilter.AnyStitch;
-        if (words.Count == 1 && Array.Exists(SpaceWords, w => Is(words[0], w))) return new PlaceFilter(PlaceFilterKind.AnySpace, null, 0);
-        if (words.Count == 2 && Array.Exists(SpaceWords, w => Is(words[1], w)) && ChainsOf(words[0].Text) is { } chains)
-            return new PlaceFilter(PlaceFilterKind.SpaceOf, null, chains);
+        if (words.Count == 1 && IsStitch(words[0])) return PlaceFilter.AnyStitch;
+        if (SpacesOf(words) is { } spaces) return spaces;
         if (words.Count == 2 && IsCentre(words[1])) return SpecialOf(words[0]) is { } named ? CentreOf(words[0], named) : null;
         if (words.Count == 1)
         {
@@ -75,6 +73,17 @@ internal sealed class PlaceBinder(Context context)
 
         if (words.Count > 0) context.Findings.Add(PlaceUnknown.At(words, Array.Exists([.. SpaceWords, .. StitchWords], w => Is(words[^1], w))));
         return null;
+    }
+
+    /// <summary>True of <c>st</c>, which is any stitch.</summary>
+    public static bool IsStitch(NameSyntax word) => Array.Exists(StitchWords, w => Is(word, w));
+
+    /// <summary>Spaces, any or of so many chains; null if the words say none.</summary>
+    public static PlaceFilter? SpacesOf(IReadOnlyList<NameSyntax> words)
+    {
+        if (words.Count is 0 or > 2 || !Array.Exists(SpaceWords, w => Is(words[^1], w))) return null;
+        if (words.Count == 1) return new PlaceFilter(PlaceFilterKind.AnySpace, null, 0);
+        return ChainsOf(words[0].Text) is { } chains ? new PlaceFilter(PlaceFilterKind.SpaceOf, null, chains) : null;
     }
 
     /// <summary>A kind of place inside a special stitch: a stitch, or a space (null); null, and reported, if it is neither.</summary>

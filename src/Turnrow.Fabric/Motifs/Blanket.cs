@@ -5,17 +5,25 @@ namespace Turnrow.Fabric.Motifs;
 
 /// <summary>Motifs in rows, each joined in its last round to those that lie before it and below it; in one size.</summary>
 /// <param name="Name">What the whole is called.</param>
-/// <param name="Motif">The motif, worked by itself as the first one is.</param>
+/// <param name="Motifs">The kinds of motif, each worked by itself; the first one of all is of the first kind.</param>
 /// <param name="Layout">How they lie.</param>
 /// <param name="Joined">The others, by the sides on which they are joined.</param>
 /// <param name="Rim">The places all round, from the top left corner.</param>
-public sealed record Blanket(string Name, Piece Motif, MotifLayout Layout, IReadOnlyList<JoinedMotif> Joined, PlaceSequence Rim);
+public sealed record Blanket(string Name, IReadOnlyList<Piece> Motifs, MotifLayout Layout, IReadOnlyList<JoinedMotif> Joined, PlaceSequence Rim)
+{
+    /// <summary>The motif that is worked first, by itself.</summary>
+    public Piece Motif => Motifs[0];
+}
 
 /// <summary>A motif that is joined in its last round, and how many are so.</summary>
 /// <param name="Piece">The motif; only its last round is another one.</param>
 /// <param name="To">What lies beside it, along each side that is joined.</param>
 /// <param name="Count">How many.</param>
-public sealed record JoinedMotif(Piece Piece, IReadOnlyList<Neighbour> To, long Count);
+public sealed record JoinedMotif(Piece Piece, IReadOnlyList<Neighbour> To, long Count)
+{
+    /// <summary>Which kind of motif it is, from 0.</summary>
+    public int Kind { get; init; }
+}
 
 /// <summary>Which motif lies beside another one where it is joined.</summary>
 public enum Neighbour : byte
@@ -51,6 +59,12 @@ public enum BlanketFaultKind : byte
     /// <summary>Sides that would meet are not alike.</summary>
     SidesUnlike,
 
+    /// <summary>Sides of two kinds of motif are not alike, so that they can't lie in each other's place.</summary>
+    KindsUnlike,
+
+    /// <summary>There are fewer motifs than kinds that take turns.</summary>
+    KindsMissing,
+
     /// <summary>Along the sides there is nothing of the kind to join in.</summary>
     NothingToJoin,
 
@@ -67,4 +81,8 @@ public enum BlanketFaultKind : byte
 /// <summary>Why motifs can't be joined.</summary>
 /// <param name="Kind">What is wrong.</param>
 /// <param name="Side">Of unlike sides the first of the two, from 0.</param>
-public sealed record BlanketFault(BlanketFaultKind Kind, int Side = 0);
+public sealed record BlanketFault(BlanketFaultKind Kind, int Side = 0)
+{
+    /// <summary>Of unlike kinds the one that is not like the first, from 0.</summary>
+    public int Motif { get; init; }
+}

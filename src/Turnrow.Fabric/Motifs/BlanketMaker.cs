@@ -11,11 +11,11 @@ namespace Turnrow.Fabric.Motifs;
 /// Makes a blanket of a motif. Nothing is done motif by motif: those that are joined alike are one, worked once, and the rim is a repeat of the
 /// motif's sides.
 /// </summary>
-/// <param name="motif">The motif as it is by itself.</param>
+/// <param name="motifs">The kinds of motif, each as it is by itself; several take turns.</param>
 /// <param name="stitch">The stitch that joins.</param>
 /// <param name="between">What is joined between the corners; null for nothing.</param>
 /// <param name="origin">The line that says so.</param>
-public sealed class BlanketMaker(Piece motif, Stitch stitch, PlaceFilter? between, Origin origin)
+public sealed class BlanketMaker(IReadOnlyList<Piece> motifs, Stitch stitch, PlaceFilter? between, Origin origin)
 {
     private readonly List<PlaceSequence> _sides = [];
 
@@ -26,7 +26,8 @@ public sealed class BlanketMaker(Piece motif, Stitch stitch, PlaceFilter? betwee
     /// <param name="down">Rows.</param>
     public (Blanket? Made, BlanketFault? Fault) Make(string name, int across, int? between, int down)
     {
-        var layout = new MotifLayout(MotifSides.Count(motif), across, between ?? across, down);
+        var motif = motifs[0];
+        var layout = new MotifLayout(MotifSides.Count(motif), across, between ?? across, down) { Turns = motifs.Count };
         if (layout.Sides is not (4 or 6) || !motif.EndsOnRightSide) return (null, new BlanketFault(BlanketFaultKind.NoSuchSides));
         if (Math.Abs(layout.Across - layout.Between) > (layout.IsSetOff ? 1 : 0)) return (null, new BlanketFault(BlanketFaultKind.RowsUnlike));
         for (var i = 0; i < layout.Sides; i++) _sides.Add(MotifSides.PlacesOf(motif, MotifSides.Of(motif, i)!.Stretches[0]));
@@ -35,8 +36,26 @@ public sealed class BlanketMaker(Piece motif, Stitch stitch, PlaceFilter? betwee
             if (!AreAlike(i, i + (layout.Sides / 2))) return (null, new BlanketFault(BlanketFaultKind.SidesUnlike, i));
         }
 
+        if (KindsFault(layout) is { } unlike) return (null, unlike);
         var (joined, fault) = Others(layout);
-        return fault is not null ? (null, fault) : (new Blanket(name, motif, layout, joined, RimOf(layout)), null);
+        return fault is not null ? (null, fault) : (new Blanket(name, motifs, layout, joined, RimOf(layout)), null);
+    }
+
+    // Each kind can lie where another does only if their sides are the same, place for place; then neither the rim nor what is joined depends on which lies where.
+    private BlanketFault? KindsFault(MotifLayout layout)
+    {
+        for (var kind = 1; kind < motifs.Count; kind++)
+        {
+            var other = motifs[kind];
+            if (MotifSides.Count(other) != layout.Sides || !other.EndsOnRightSide) return new BlanketFault(BlanketFaultKind.NoSuchSides) { Motif = kind };
+            for (var i = 0; i < layout.Sides; i++)
+            {
+                if (!LookAlike(_sides[i], MotifSides.PlacesOf(other, MotifSides.Of(other, i)!.Stretches[0]))) return new BlanketFault(BlanketFaultKind.KindsUnlike, i) { Motif = kind };
+            }
+        }
+
+        var missing = Enumerable.Range(0, motifs.Count).Where(kind => layout.Of(kind) == 0).ToList();
+        return missing.Count > 0 ? new BlanketFault(BlanketFaultKind.KindsMissing) { Motif = missing[0] } : null;
     }
 
     private bool AreAlike(int one, int other) =>
@@ -66,33 +85,33 @@ public sealed class BlanketMaker(Piece motif, Stitch stitch, PlaceFilter? betwee
     {
         var alike = Enumerable.Range(1, layout.Sides - 1).All(i => LookAlike(_sides[0], _sides[i]));
         var joined = new List<JoinedMotif>();
-        foreach (var (to, count) in alike ? Turned(layout) : layout.Kinds())
+        foreach (var (to, kind, count) in alike ? Turned(layout) : layout.Kinds())
         {
-            var (piece, fault) = Joined(to);
+            var (piece, fault) = Joined(motifs[kind], to);
             if (piece is null) return ([], fault);
-            joined.Add(new JoinedMotif(piece, [.. to.OfType<Neighbour>()], count));
+            joined.Add(new JoinedMotif(piece, [.. to.OfType<Neighbour>()], count) { Kind = kind });
         }
 
         return (joined, null);
     }
 
     // What looks alike from all sides is turned until what is joined comes first: then only the number of sides tells one kind from another.
-    private static List<(IReadOnlyList<Neighbour?> To, long Count)> Turned(MotifLayout layout)
+    private static List<(IReadOnlyList<Neighbour?> To, int Kind, long Count)> Turned(MotifLayout layout)
     {
-        var kinds = new List<(IReadOnlyList<Neighbour?> To, long Count)>();
-        foreach (var some in layout.Kinds().GroupBy(static kind => kind.To.Count(static to => to is not null)).OrderBy(static some => some.Key))
+        var kinds = new List<(IReadOnlyList<Neighbour?> To, int Kind, long Count)>();
+        foreach (var some in layout.Kinds().GroupBy(static kind => (On: kind.To.Count(static to => to is not null), kind.Kind)).OrderBy(static some => some.Key))
         {
             var to = new Neighbour?[layout.Sides];
-            if (some.Key == 1) to[0] = Neighbour.Beside;
-            else if (some.Key == 2 && layout.IsSetOff) (to[0], to[1]) = (Neighbour.Beside, Neighbour.NextBeside);
+            if (some.Key.On == 1) to[0] = Neighbour.Beside;
+            else if (some.Key.On == 2 && layout.IsSetOff) (to[0], to[1]) = (Neighbour.Beside, Neighbour.NextBeside);
             else to = [.. some.First().To];
-            kinds.Add((to, some.Sum(static kind => kind.Count)));
+            kinds.Add((to, some.Key.Kind, some.Sum(static kind => kind.Count)));
         }
 
         return kinds;
     }
 
-    private (Piece? Piece, BlanketFault? Fault) Joined(IReadOnlyList<Neighbour?> to)
+    private (Piece? Piece, BlanketFault? Fault) Joined(Piece motif, IReadOnlyList<Neighbour?> to)
     {
         var edges = new JoinedEdge?[to.Count];
         for (var i = 0; i < to.Count; i++)

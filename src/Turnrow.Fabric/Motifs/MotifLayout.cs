@@ -11,6 +11,29 @@ namespace Turnrow.Fabric.Motifs;
 /// <param name="Down">Rows.</param>
 public sealed record MotifLayout(int Sides, int Across, int Between, int Down)
 {
+    /// <summary>How many kinds of motif take turns along each row; each row begins with the next one.</summary>
+    public int Turns { get; init; } = 1;
+
+    /// <summary>Which kind a motif is, from 0.</summary>
+    /// <param name="row">Its row, from 1 from the bottom up.</param>
+    /// <param name="at">Its place in the row, from 1 at the left.</param>
+    public int KindAt(int row, int at) => (int)((row + (long)at - 2) % Turns);
+
+    /// <summary>All motifs of a kind.</summary>
+    public long Of(int kind)
+    {
+        var sum = 0L;
+        for (var row = 1; row <= Down; row++) sum += Among(row, 1, In(row), kind);
+        return sum;
+    }
+
+    // Of the motifs of a row from one to another, how many are of a kind.
+    private int Among(int row, int from, int to, int kind)
+    {
+        var first = from + (((kind - KindAt(row, from)) % Turns) + Turns) % Turns;
+        return first > to ? 0 : 1 + ((to - first) / Turns);
+    }
+
     /// <summary>True if each row is set off by half a motif.</summary>
     public bool IsSetOff => Sides == 6;
 
@@ -51,26 +74,34 @@ public sealed record MotifLayout(int Sides, int Across, int Between, int Down)
     }
 
     /// <summary>Which motifs are joined alike, and how many of them there are, in the order in which they come up; without the very first.</summary>
-    public IReadOnlyList<(IReadOnlyList<Neighbour?> To, long Count)> Kinds()
+    public IReadOnlyList<(IReadOnlyList<Neighbour?> To, int Kind, long Count)> Kinds()
     {
-        var kinds = new List<(IReadOnlyList<Neighbour?> To, long Count)>();
+        var kinds = new List<(IReadOnlyList<Neighbour?> To, int Kind, long Count)>();
         // All rows of a parity lie alike on the rows below; the lowest lies on none.
         foreach (var (row, rows) in ((int, int)[])[(1, 1), (2, Down / 2), (3, (Down - 1) / 2)])
         {
             if (rows == 0) continue;
             var many = In(row);
-            if (row > 1) Add(Beside(row, 1), rows);
-            if (many > 2) Add(Beside(row, 2), (long)rows * (many - 2));
-            if (many > 1) Add(Beside(row, many), rows);
+            if (row > 1) Add(row, rows, 1, 1);
+            if (many > 2) Add(row, rows, 2, many - 1);
+            if (many > 1) Add(row, rows, many, many);
         }
 
         return kinds;
 
-        void Add(Neighbour?[] to, long count)
+        // Every second row from one on; which kinds they have comes round as the kinds do.
+        void Add(int row, int rows, int from, int to)
         {
-            var at = kinds.FindIndex(kind => kind.To.SequenceEqual(to));
-            if (at < 0) kinds.Add((to, count));
-            else kinds[at] = (to, kinds[at].Count + count);
+            var beside = Beside(row, from);
+            for (var kind = 0; kind < Turns; kind++)
+            {
+                var count = 0L;
+                for (var i = 0; i < Math.Min(rows, Turns); i++) count += (1 + ((rows - 1L - i) / Turns)) * Among(row + (2 * i), from, to, kind);
+                if (count == 0) continue;
+                var at = kinds.FindIndex(k => k.Kind == kind && k.To.SequenceEqual(beside));
+                if (at < 0) kinds.Add((beside, kind, count));
+                else kinds[at] = (beside, kind, kinds[at].Count + count);
+            }
         }
     }
 

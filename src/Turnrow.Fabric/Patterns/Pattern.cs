@@ -173,9 +173,9 @@ public sealed record PieceInSizes(
 
 /// <summary>A blanket of motifs in all sizes; a size without it (an error) has null.</summary>
 /// <param name="Name">Its name as written.</param>
-/// <param name="Motif">The motif's name.</param>
+/// <param name="Motifs">Its kinds of motif; several take turns.</param>
 /// <param name="InSizes">The blanket, a size.</param>
-public sealed record BlanketInSizes(string Name, string Motif, IReadOnlyList<Motifs.Blanket?> InSizes) : PatternItem;
+public sealed record BlanketInSizes(string Name, IReadOnlyList<string> Motifs, IReadOnlyList<Motifs.Blanket?> InSizes) : PatternItem;
 
 /// <summary>A seam in all sizes; a size without it (an error) has null.</summary>
 public sealed record SeamInSizes(IReadOnlyList<Seam?> InSizes) : PatternItem;

@@ -78,11 +78,19 @@ public sealed record YarnNeed(Yarn Yarn, IReadOnlyList<Rational>? Grams, IReadOn
     private static Dictionary<Stitch, long> Stitches(Pattern pattern, int size, string yarn, bool only, Dictionary<Stitch, Rational> rates)
     {
         var counts = new Dictionary<Stitch, long>();
-        foreach (var piece in pattern.Pieces) AddRows(counts, piece.InSizes[size], piece.Copies, yarn, only, rates);
+        foreach (var piece in pattern.Pieces)
+        {
+            if (!IsOnlyJoined(pattern, piece.Name)) AddRows(counts, piece.InSizes[size], piece.Copies, yarn, only, rates);
+        }
+
         // The first motif is a piece of the pattern and counted as such.
         foreach (var joined in pattern.Blankets.SelectMany(b => b.InSizes[size]?.Joined ?? [])) AddRows(counts, joined.Piece, joined.Count, yarn, only, rates);
         return counts;
     }
+
+    // Of the kinds of motif that take turns one is the first, and the others are all joined.
+    private static bool IsOnlyJoined(Pattern pattern, string piece) =>
+        pattern.Blankets.Any(b => b.Motifs.Skip(1).Contains(piece)) && !pattern.Blankets.Any(b => b.Motifs[0] == piece);
 
     private static void AddRows(Dictionary<Stitch, long> counts, Piece piece, long copies, string yarn, bool only, Dictionary<Stitch, Rational> rates)
     {

@@ -92,9 +92,6 @@ public sealed record PickUpStart(IReadOnlyList<PickUpLeg> Walk, bool RightSide, 
     /// <summary>True if the row is joined to a round.</summary>
     public bool Around { get; init; }
 
-    /// <summary>True if a number of stitches is spread over the walk by the lengths of its stretches.</summary>
-    public bool IsEven { get; init; }
-
     /// <summary>The stretches as they are walked, those that lie in parts put together again.</summary>
     public IEnumerable<PickUpLeg> WholeStretches()
     {
@@ -146,6 +143,9 @@ public sealed record PickUpLeg(Piece Piece, Hand? Hand, Stretch Stretch, bool Up
 {
     /// <summary>True if it is one place, the corner between two edges of the piece.</summary>
     public bool IsCorner { get; init; }
+
+    /// <summary>True if its rate is a share of a number that is spread by the lengths of stretches.</summary>
+    public bool IsEven { get; init; }
 
     /// <summary>Legs that are parts of one stretch have the same number above 0.</summary>
     public int Part { get; init; }

@@ -20,6 +20,7 @@ internal static class BlanketMap
 
     // More would be too small to be read, and the rest lies as these do.
     private const int Most = 30;
+    private const int MostFrames = 3;
 
     private static readonly string[] Fills = ["#fff", "#efefef", "#dcdcdc", "#c6c6c6"];
 
@@ -27,10 +28,11 @@ internal static class BlanketMap
 
     /// <summary>The drawing of one size.</summary>
     /// <param name="name">The blanket's name.</param>
+    /// <param name="motifs">The kinds of motif.</param>
     /// <param name="layout">How its motifs lie.</param>
     /// <param name="id">What its identifiers begin with.</param>
     /// <param name="size">The size's name; empty for a pattern without sizes.</param>
-    public static ChartFile Of(string name, MotifLayout layout, string id, string size)
+    public static ChartFile Of(string name, IReadOnlyList<string> motifs, MotifLayout layout, string id, string size)
     {
         var (wide, high) = (Math.Min(layout.Longest, Most), Math.Min(layout.Down, Most));
         var heading = $"{Names.Title(name)}, layout{(size.Length == 0 ? string.Empty : $", size {size}")}";
@@ -47,9 +49,9 @@ internal static class BlanketMap
         }
 
         if (high == layout.Down) Dot(body, ground.Corners(layout.Down, 1)[0]);
-        var foot = Notes(paper, layout, wide < layout.Longest || high < layout.Down ? (wide, high) : null, ground.Foot + Line);
+        var foot = Notes(paper, motifs, layout, wide < layout.Longest || high < layout.Down ? (wide, high) : null, ground.Foot + Line);
         var sight = Invariant($"To be seen: {layout.Motifs} motifs in {layout.Down} rows{(layout.IsSetOff ? " set off by half a motif" : string.Empty)}, numbered from the lowest row up, a thick line wherever one is joined to another.");
-        return new ChartFile(Chart.Envelope("chart-" + id, (heading, sight, Describe(layout)), width, foot, body), heading, width);
+        return new ChartFile(Chart.Envelope("chart-" + id, (heading, sight, Describe(motifs, layout)), width, foot, body), heading, width);
     }
 
     private static void Draw(Paper paper, Ground ground, MotifLayout layout, int row, int at, long number)
@@ -65,8 +67,25 @@ internal static class BlanketMap
         }
 
         var (x, y) = ground.Middle(row, at);
+        var kind = layout.KindAt(row, at);
+        Frames(paper.Svg, ground.Middle(row, at), corners, kind);
+        if (layout.Turns > 1) y -= Number * 0.6;
         paper.Write(x, y, Number, "middle", Invariant($"{number}"));
+        if (layout.Turns > 1) paper.Write(x, y + (Number * 1.2), Number, "middle", Letter(kind), bold: true);
     }
+
+    // Kinds are told apart by a letter, and by as many frames as there are kinds before it.
+    private static void Frames(SvgWriter svg, Point middle, IReadOnlyList<Point> corners, int frames)
+    {
+        for (var n = 1; n <= Math.Min(frames, MostFrames); n++)
+        {
+            var part = 1 - (n * 0.13);
+            svg.Open("path").With("d", "M" + string.Join(" L", corners.Select(c => $"{Decimals.Of(middle.X + ((c.X - middle.X) * part))} {Decimals.Of(middle.Y + ((c.Y - middle.Y) * part))}")) + " Z")
+                .With("fill", "none").With("stroke", "currentColor").With("stroke-width", 0.8).Close();
+        }
+    }
+
+    private static string Letter(int kind) => kind < 26 ? Invariant($"{(char)('A' + kind)}") : Invariant($"{kind + 1}");
 
     private static void Thickly(SvgWriter svg, Point from, Point to)
     {
@@ -78,7 +97,7 @@ internal static class BlanketMap
 
     private static void Dot(SvgWriter svg, Point at) => svg.Open("circle").With("cx", at.X).With("cy", at.Y).With("r", 4.5).Close();
 
-    private static double Notes(Paper paper, MotifLayout layout, (int Wide, int High)? part, double y)
+    private static double Notes(Paper paper, IReadOnlyList<string> motifs, MotifLayout layout, (int Wide, int High)? part, double y)
     {
         paper.Write(Margin, y, ChartScale.Label, "start", "The numbers are the order of working: from the lowest row up, each row from left to right.");
         foreach (var (joined, count) in Tally(layout))
@@ -86,6 +105,16 @@ internal static class BlanketMap
             y += Line;
             paper.Svg.Open("rect").With("x", Margin).With("y", y - 8).With("width", 26).With("height", 16).With("fill", Fills[joined]).With("stroke", "currentColor").With("stroke-width", 0.8).Close();
             paper.Write(Margin + 36, y, ChartScale.Label, "start", Invariant($"{On[joined]}: {count}"));
+        }
+
+        for (var kind = 0; kind < layout.Turns && layout.Turns > 1; kind++)
+        {
+            y += Line;
+            var middle = new Point(Margin + 13, y);
+            Point[] box = [new(middle.X - 11, y - 9), new(middle.X - 11, y + 9), new(middle.X + 11, y + 9), new(middle.X + 11, y - 9)];
+            paper.Svg.Open("path").With("d", "M" + string.Join(" L", box.Select(static c => $"{Decimals.Of(c.X)} {Decimals.Of(c.Y)}")) + " Z").With("fill", "none").With("stroke", "currentColor").With("stroke-width", 0.8).Close();
+            Frames(paper.Svg, middle, box, kind);
+            paper.Write(Margin + 36, y, ChartScale.Label, "start", Invariant($"{Letter(kind)} is {Names.Title(motifs[kind])}: {layout.Of(kind)}"));
         }
 
         y += Line;
@@ -117,11 +146,12 @@ internal static class BlanketMap
             yield return (kind.Key, kind.Sum(static k => k.Count));
     }
 
-    private static string Describe(MotifLayout layout)
+    private static string Describe(IReadOnlyList<string> motifs, MotifLayout layout)
     {
         var rows = layout.Across == layout.Between || layout.Down == 1 ? Invariant($"{layout.Down} rows of {layout.Across} motifs") : Invariant($"{layout.Down} rows of {layout.Across} and {layout.Between} motifs by turns, from the lowest up");
         var setOff = layout.IsSetOff && layout.Down > 1 ? layout.Across == layout.Between ? ", every second one half a motif further right" : ", the shorter ones half a motif further in" : string.Empty;
-        return $"{rows}{setOff}. {string.Join(", ", Tally(layout).Select(static t => Invariant($"{t.Count} {On[t.Joined]}")))}.";
+        var kinds = layout.Turns == 1 ? string.Empty : $"{string.Join(", ", motifs.Select((m, at) => Invariant($"{layout.Of(at)} {Names.Title(m)}")))}, by turns along each row and from row to row. ";
+        return $"{rows}{setOff}. {kinds}{string.Join(", ", Tally(layout).Select(static t => Invariant($"{t.Count} {On[t.Joined]}")))}.";
     }
 
     /// <summary>Where each motif lies on the sheet.</summary>

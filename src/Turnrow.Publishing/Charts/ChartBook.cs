@@ -29,11 +29,11 @@ internal static class ChartBook
             // Of the joined motifs the one that is joined most shows all that is new.
             if (options.Size >= blanket.InSizes.Count || blanket.InSizes[options.Size] is not { Joined: [.., var joined] }) continue;
             var size = options.Size < pattern.Sizes.Count ? pattern.Sizes[options.Size] : string.Empty;
-            var title = $"{blanket.Motif}-joined-to-{blanket.Name}";
+            var title = $"{blanket.Motifs[joined.Kind]}-joined-to-{blanket.Name}";
             var name = Unused(Names.Filed(title), names);
             if (Chart.Of(joined.Piece with { Name = title }, name, size, options.Terms, pattern.Counting, YarnsWorked.AreSeveral([joined.Piece]) ? all : []) is { } chart) charts.Add(new($"{options.Name}.{name}.svg", chart));
             var map = Unused(Names.Filed(blanket.Name + "-layout"), names);
-            charts.Add(new($"{options.Name}.{map}.svg", BlanketMap.Of(blanket.Name, blanket.InSizes[options.Size]!.Layout, map, size)));
+            charts.Add(new($"{options.Name}.{map}.svg", BlanketMap.Of(blanket.Name, blanket.Motifs, blanket.InSizes[options.Size]!.Layout, map, size)));
         }
 
         return charts;

@@ -15,15 +15,15 @@ internal static class TabledPieces
         {
             if (item is PieceInSizes piece) yield return piece;
             if (item is not BlanketInSizes blanket) continue;
-            foreach (var kind in blanket.InSizes.SelectMany(static b => b?.Joined ?? []).Select(NameOf).Distinct().ToList())
+            foreach (var kind in blanket.InSizes.SelectMany(static b => b?.Joined ?? []).Select(static j => (j.Kind, On: NameOf(j))).Distinct().ToList())
             {
-                var name = $"{blanket.Motif}-joined-to-{blanket.Name}-{kind}";
+                var name = $"{blanket.Motifs[kind.Kind]}-joined-to-{blanket.Name}-{kind.On}";
                 yield return new PieceInSizes(name, [.. blanket.InSizes.Select(b => In(b, kind, name))], [], null);
             }
         }
     }
 
-    private static Piece In(Blanket? blanket, string kind, string name) => blanket?.Joined.FirstOrDefault(j => NameOf(j) == kind) is { } joined
+    private static Piece In(Blanket? blanket, (int Kind, string On) kind, string name) => blanket?.Joined.FirstOrDefault(j => (j.Kind, NameOf(j)) == kind) is { } joined
         ? joined.Piece with { Name = name }
         : new Piece(name, null, [], new EdgeWalk(Hand.Right, []), new EdgeWalk(Hand.Left, []), false);
 

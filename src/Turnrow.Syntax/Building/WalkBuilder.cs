@@ -1,5 +1,6 @@
 using Turnrow.Syntax.Diagnostics.Kinds;
 using Turnrow.Syntax.Generated;
+using Turnrow.Syntax.Text;
 using Turnrow.Syntax.Tree;
 
 namespace Turnrow.Syntax.Building;
@@ -31,7 +32,10 @@ internal static class WalkBuilder
         var rates = new List<RateSyntax>(context._rates.Count);
         foreach (var rate in context._rates) rates.Add(Rate(rate, line));
         // So many in all may have so many in each corner among them.
-        if (rates.FindAll(static r => !r.OfCorners).Count > 1 && rates.Find(static r => r.Evenly) is { } evenly) line.Report(UnexpectedWord.EvenlyAlone(evenly.Span, line.Text(evenly.Span)));
+        if (rates.FindAll(static r => !r.OfCorners).Count > 1 && rates.Find(static r => r.InAll) is { } evenly) line.Report(UnexpectedWord.EvenlyAlone(evenly.Span, line.Text(evenly.Span)));
+        // What is skipped is skipped by a row of the stitch that goes into the rest.
+        if (rates.Find(static r => !r.Skipped) is not { } worked) line.Report(UnexpectedWord.SkipsAll(rates[0].Span));
+        else rates = rates.ConvertAll(r => r.Skipped ? r with { Stitch = worked.Stitch with { Span = r.Stitch.Span } } : r);
         return new PickUpOriginSyntax(walks, side, rates, null, span) { Around = context.round is not null };
     }
 
@@ -104,7 +108,8 @@ internal static class WalkBuilder
         context.by is null ? null : line.Joined(context.by._words),
         RowBuilder.Place(context.at, line)!,
         ValueBuilder.Claim(context.claimed, line),
-        LineBuilding.Span(context));
+        LineBuilding.Span(context))
+    { MoreMotifs = line.Words(context._more) };
 
     private static TurnrowParser.SeamPartContext Once(TurnrowParser.SeamPartContext? before, TurnrowParser.SeamPartContext now, LineBuilding line)
     {
@@ -133,12 +138,13 @@ internal static class WalkBuilder
     }
 
     private static bool IsStitchAlone(TurnrowParser.RateContext context) =>
-        context.amount is null && context.way is null && context.evenly is null;
+        context.amount is null && context.way is null && context.evenly is null && context.passed is null;
 
     // `n dc in each row`: without a number in front, the first word is the count.
     private static RateSyntax Rate(TurnrowParser.RateContext context, LineBuilding line)
     {
         var span = LineBuilding.Span(context);
+        if (context.passed is not null) return Skipping(context, span, line);
         var words = line.Words(context._words);
         ExpressionSyntax? count = context.amount is null ? null : ExpressionBuilder.List(context.amount, null, line);
         if (context.way is null && context.evenly is null)
@@ -149,13 +155,30 @@ internal static class WalkBuilder
         count ??= ExpressionBuilder.Name(words[0]);
         var per = context.over is null ? null : ExpressionBuilder.Count(context.over, line);
         var ofRows = context.row is not null || context.rows is not null;
-        return new RateSyntax(count, LineBuilding.Joined(words, first), per, !ofRows, line.Words(context._kind), span) { Evenly = context.evenly is not null };
+        return new RateSyntax(count, LineBuilding.Joined(words, first), per, !ofRows, line.Words(context._kind), span)
+        {
+            AlsoKind = line.Words(context._also),
+            Evenly = context.evenly is not null,
+            Along = context._walk.Count > 0 ? Walk(context._walk, null, line) : null,
+            ToEachCorner = context.toCorners is not null,
+        };
+    }
+
+    private static RateSyntax Skipping(TurnrowParser.RateContext context, TextSpan span, LineBuilding line)
+    {
+        var passed = LineBuilding.Span(context.passed);
+        return new RateSyntax(new NumberExpression(new NumberSyntax(0, 1, passed), null, passed), new NameSyntax(line.Text(passed), passed), null, true, line.Words(context._kind), span)
+        {
+            AlsoKind = line.Words(context._also),
+            Skipped = true,
+        };
     }
 
     private static RateSyntax SeamRate(TurnrowParser.RateContext context, LineBuilding line)
     {
         var rate = Rate(context, line);
         if (rate.Evenly) line.Report(UnexpectedWord.EvenlyAlongSeam(LineBuilding.Span(context.evenly)));
+        if (rate.Skipped) line.Report(UnexpectedWord.SkippedAlongSeam(rate.Span));
         return rate;
     }
 

@@ -10956,6 +10956,8 @@ internal partial class TurnrowParser : Parser {
 	internal partial class BlanketLineContext : ParserRuleContext {
 		public NameContext called;
 		public NameContext motif;
+		public NameContext _name;
+		public IList<NameContext> _more = new List<NameContext>();
 		public CountContext across;
 		public CountContext between;
 		public CountContext down;
@@ -10987,7 +10989,10 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public PlaceContext place() {
 			return GetRuleContext<PlaceContext>(0);
 		}
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AND() { return GetToken(TurnrowParser.AND, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode[] AND() { return GetTokens(TurnrowParser.AND); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AND(int i) {
+			return GetToken(TurnrowParser.AND, i);
+		}
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode WITH() { return GetToken(TurnrowParser.WITH, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public StitchContext stitch() {
 			return GetRuleContext<StitchContext>(0);
@@ -11018,54 +11023,71 @@ internal partial class TurnrowParser : Parser {
 			Match(OF);
 			State = 1466;
 			_localctx.motif = name();
-			State = 1467;
-			Match(COLON);
-			State = 1468;
-			_localctx.across = count();
 			State = 1471;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			while (_la==AND) {
+				{
+				{
+				State = 1467;
+				Match(AND);
+				State = 1468;
+				_localctx._name = name();
+				_localctx._more.Add(_localctx._name);
+				}
+				}
+				State = 1473;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+			}
+			State = 1474;
+			Match(COLON);
+			State = 1475;
+			_localctx.across = count();
+			State = 1478;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==AND) {
 				{
-				State = 1469;
+				State = 1476;
 				Match(AND);
-				State = 1470;
+				State = 1477;
 				_localctx.between = count();
 				}
 			}
 
-			State = 1473;
+			State = 1480;
 			Match(ACROSS);
-			State = 1474;
-			Match(COMMA);
-			State = 1475;
-			_localctx.down = count();
-			State = 1476;
-			Match(DOWN);
-			State = 1477;
-			Match(COMMA);
-			State = 1478;
-			Match(JOIN);
 			State = 1481;
+			Match(COMMA);
+			State = 1482;
+			_localctx.down = count();
+			State = 1483;
+			Match(DOWN);
+			State = 1484;
+			Match(COMMA);
+			State = 1485;
+			Match(JOIN);
+			State = 1488;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==WITH) {
 				{
-				State = 1479;
+				State = 1486;
 				Match(WITH);
-				State = 1480;
+				State = 1487;
 				_localctx.by = stitch();
 				}
 			}
 
-			State = 1483;
+			State = 1490;
 			_localctx.at = place();
-			State = 1485;
+			State = 1492;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 1484;
+				State = 1491;
 				_localctx.claimed = claim();
 				}
 			}
@@ -11107,18 +11129,18 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1488;
+			State = 1495;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1487;
+				State = 1494;
 				_localctx._walkWord = walkWord();
 				_localctx._words.Add(_localctx._walkWord);
 				}
 				}
-				State = 1490;
+				State = 1497;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -70869123072L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -6322729266083L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 724293872482301L) != 0) );
@@ -11184,7 +11206,7 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 184, RULE_seamPart);
 		int _la;
 		try {
-			State = 1513;
+			State = 1520;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
@@ -11193,27 +11215,27 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1492;
+				State = 1499;
 				_localctx.rows = selection();
 				}
 				break;
 			case EASING:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1493;
+				State = 1500;
 				_localctx.eased = Match(EASING);
-				State = 1499;
+				State = 1506;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==NUMBER || _la==FRACTION) {
 					{
-					State = 1494;
+					State = 1501;
 					_localctx.least = list();
-					State = 1495;
+					State = 1502;
 					Match(TO);
-					State = 1496;
+					State = 1503;
 					_localctx.most = list();
-					State = 1497;
+					State = 1504;
 					_localctx.measure = unit();
 					}
 				}
@@ -11223,38 +11245,38 @@ internal partial class TurnrowParser : Parser {
 			case IN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1501;
+				State = 1508;
 				Match(IN);
-				State = 1505;
+				State = 1512;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case THE:
 					{
-					State = 1502;
+					State = 1509;
 					Match(THE);
-					State = 1503;
+					State = 1510;
 					_localctx.order = Match(SAME);
 					}
 					break;
 				case OPPOSITE:
 					{
-					State = 1504;
+					State = 1511;
 					_localctx.order = Match(OPPOSITE);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 1507;
+				State = 1514;
 				Match(ORDER);
 				}
 				break;
 			case WITH:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1508;
+				State = 1515;
 				Match(WITH);
-				State = 1509;
+				State = 1516;
 				_localctx.yarn = name();
 				}
 				break;
@@ -11262,9 +11284,9 @@ internal partial class TurnrowParser : Parser {
 			case WS:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1510;
+				State = 1517;
 				_localctx.facing = side();
-				State = 1511;
+				State = 1518;
 				Match(TOGETHER);
 				}
 				break;
@@ -11304,7 +11326,7 @@ internal partial class TurnrowParser : Parser {
 		WalkWordContext _localctx = new WalkWordContext(Context, State);
 		EnterRule(_localctx, 186, RULE_walkWord);
 		try {
-			State = 1521;
+			State = 1528;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -11435,42 +11457,42 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1515;
+				State = 1522;
 				name();
 				}
 				break;
 			case FIRST:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1516;
+				State = 1523;
 				Match(FIRST);
 				}
 				break;
 			case LAST:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1517;
+				State = 1524;
 				Match(LAST);
 				}
 				break;
 			case ROW:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1518;
+				State = 1525;
 				Match(ROW);
 				}
 				break;
 			case ROWS:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1519;
+				State = 1526;
 				Match(ROWS);
 				}
 				break;
 			case STITCHES:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 1520;
+				State = 1527;
 				Match(STITCHES);
 				}
 				break;
@@ -11524,7 +11546,7 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 188, RULE_selection);
 		int _la;
 		try {
-			State = 1539;
+			State = 1546;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ALL:
@@ -11532,19 +11554,19 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1525;
+				State = 1532;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==ALL) {
 					{
-					State = 1523;
+					State = 1530;
 					_localctx.all = Match(ALL);
-					State = 1524;
+					State = 1531;
 					Match(BUT);
 					}
 				}
 
-				State = 1527;
+				State = 1534;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==FIRST || _la==LAST) ) {
@@ -11554,12 +11576,12 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1532;
+				State = 1539;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1528;
+					State = 1535;
 					Match(ROW);
 					}
 					break;
@@ -11693,9 +11715,9 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1529;
+					State = 1536;
 					_localctx.amount = count();
-					State = 1530;
+					State = 1537;
 					rowsWord();
 					}
 					break;
@@ -11707,13 +11729,13 @@ internal partial class TurnrowParser : Parser {
 			case ROWS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1534;
+				State = 1541;
 				Match(ROWS);
-				State = 1535;
+				State = 1542;
 				_localctx.from = count();
-				State = 1536;
+				State = 1543;
 				Match(TO);
-				State = 1537;
+				State = 1544;
 				_localctx.to = count();
 				}
 				break;
@@ -11733,24 +11755,31 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	internal partial class RateContext : ParserRuleContext {
-		public ListContext amount;
+		public IToken passed;
 		public NameContext _name;
+		public IList<NameContext> _kind = new List<NameContext>();
+		public IList<NameContext> _also = new List<NameContext>();
+		public ListContext amount;
 		public IList<NameContext> _words = new List<NameContext>();
 		public IToken way;
 		public IToken row;
-		public IList<NameContext> _kind = new List<NameContext>();
 		public CountContext over;
 		public RowsWordContext rows;
 		public IToken evenly;
+		public WalkWordContext _walkWord;
+		public IList<WalkWordContext> _walk = new List<WalkWordContext>();
+		public IToken toCorners;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EACH() { return GetToken(TurnrowParser.EACH, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public ListContext list() {
-			return GetRuleContext<ListContext>(0);
-		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SKIP_WORD() { return GetToken(TurnrowParser.SKIP_WORD, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AND() { return GetToken(TurnrowParser.AND, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public NameContext[] name() {
 			return GetRuleContexts<NameContext>();
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public NameContext name(int i) {
 			return GetRuleContext<NameContext>(i);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ListContext list() {
+			return GetRuleContext<ListContext>(0);
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode IN() { return GetToken(TurnrowParser.IN, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode PER() { return GetToken(TurnrowParser.PER, 0); }
@@ -11759,9 +11788,18 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public CountContext count() {
 			return GetRuleContext<CountContext>(0);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ALONG() { return GetToken(TurnrowParser.ALONG, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CORNER() { return GetToken(TurnrowParser.CORNER, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode STITCHES() { return GetToken(TurnrowParser.STITCHES, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TO() { return GetToken(TurnrowParser.TO, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public RowsWordContext rowsWord() {
 			return GetRuleContext<RowsWordContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public WalkWordContext[] walkWord() {
+			return GetRuleContexts<WalkWordContext>();
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public WalkWordContext walkWord(int i) {
+			return GetRuleContext<WalkWordContext>(i);
 		}
 		public RateContext(ParserRuleContext parent, int invokingState)
 			: base(parent, invokingState)
@@ -11776,359 +11814,229 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 190, RULE_rate);
 		int _la;
 		try {
-			EnterOuterAlt(_localctx, 1);
-			{
-			State = 1542;
-			ErrorHandler.Sync(this);
-			_la = TokenStream.LA(1);
-			if (_la==NUMBER || _la==FRACTION) {
-				{
-				State = 1541;
-				_localctx.amount = list();
-				}
-			}
-
-			State = 1545;
-			ErrorHandler.Sync(this);
-			_la = TokenStream.LA(1);
-			do {
-				{
-				{
-				State = 1544;
-				_localctx._name = name();
-				_localctx._words.Add(_localctx._name);
-				}
-				}
-				State = 1547;
-				ErrorHandler.Sync(this);
-				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -422283334189056L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -15127412222883L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 724293868287997L) != 0) );
-			State = 1570;
+			State = 1613;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
-			case IN:
+			case SKIP_WORD:
+				EnterOuterAlt(_localctx, 1);
 				{
+				State = 1548;
+				_localctx.passed = Match(SKIP_WORD);
 				State = 1549;
-				_localctx.way = Match(IN);
-				State = 1550;
 				Match(EACH);
-				State = 1557;
+				State = 1551;
 				ErrorHandler.Sync(this);
-				switch (TokenStream.LA(1)) {
-				case ROW:
+				_la = TokenStream.LA(1);
+				do {
 					{
-					State = 1551;
-					_localctx.row = Match(ROW);
+					{
+					State = 1550;
+					_localctx._name = name();
+					_localctx._kind.Add(_localctx._name);
 					}
-					break;
-				case ACCEPT:
-				case ADD:
-				case BEGIN:
-				case BLANKET:
-				case BODY:
-				case CHAIN:
-				case CLAIMS:
-				case COUNT:
-				case DIVIDE:
-				case EASE:
-				case EXPECT:
-				case FASTEN:
-				case FINISHED:
-				case FLOATS:
-				case FROM:
-				case GAUGE:
-				case HOOK:
-				case KEY:
-				case LEFT:
-				case MADE:
-				case MARK:
-				case MEASURE:
-				case NOTATION:
-				case NOTION:
-				case PATTERN:
-				case PIECE:
-				case REPEAT:
-				case RIGHT:
-				case SEAM:
-				case SHAPE:
-				case SIZES:
-				case SKILL:
-				case SOLID:
-				case STITCH:
-				case STRAIGHT:
-				case STRIPES:
-				case SWATCH:
-				case TERMS:
-				case TURN:
-				case USE:
-				case VERSION:
-				case WEARER:
-				case WEAVE:
-				case YARN:
-				case AFTER:
-				case ALL:
-				case ALONG:
-				case APART:
-				case BEFORE:
-				case BUT:
-				case CH:
-				case CHAINS:
-				case CORNER:
-				case COUNTS:
-				case CUP:
-				case DOES:
-				case DOWN:
-				case EACH:
-				case EASING:
-				case EDGE:
-				case EDGES:
-				case END:
-				case ENDS:
-				case EVEN:
-				case EVERY:
-				case EXTRA:
-				case FACING:
-				case FLAT:
-				case FOUNDATION:
-				case HERE:
-				case HIGH:
-				case IS:
-				case LATER:
-				case LEAST:
-				case LESS:
-				case LIE:
-				case LONGER:
-				case MAKE:
-				case MIRRORED:
-				case MORE_WORD:
-				case MOST:
-				case MULTIPLE:
-				case NEXT:
-				case NOT:
-				case ODD:
-				case OF:
-				case OFF:
-				case ON:
-				case ONE:
-				case OPENS:
-				case OPPOSITE:
-				case ORDER:
-				case OVER:
-				case PICKED:
-				case PICTURE:
-				case PLACE:
-				case PLAIN:
-				case REMAIN:
-				case REPEATS:
-				case REST:
-				case RING:
-				case ROUNDED:
-				case RUFFLE:
-				case SAME:
-				case SIDES:
-				case SKIPPED:
-				case SKIPPING:
-				case SLIPPING:
-				case STACKED:
-				case STAGGERED:
-				case STRETCHES:
-				case THEN:
-				case THICK:
-				case TIMES:
-				case TURNED:
-				case TURNING:
-				case TURNS:
-				case UP:
-				case WEIGH:
-				case WEIGHT:
-				case WIDE:
-				case WITHIN:
-				case WORKING:
-				case G:
-				case OZ:
-				case WORD:
-					{
+					}
 					State = 1553;
+					ErrorHandler.Sync(this);
+					_la = TokenStream.LA(1);
+				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -422283334189056L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -15127412222883L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 724293868287997L) != 0) );
+				State = 1561;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				if (_la==AND) {
+					{
+					State = 1555;
+					Match(AND);
+					State = 1557;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 1552;
+						State = 1556;
 						_localctx._name = name();
-						_localctx._kind.Add(_localctx._name);
+						_localctx._also.Add(_localctx._name);
 						}
 						}
-						State = 1555;
+						State = 1559;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -422283334189056L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -15127412222883L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 724293868287997L) != 0) );
 					}
-					break;
-				default:
-					throw new NoViableAltException(this);
 				}
+
 				}
 				break;
-			case PER:
+			case ACCEPT:
+			case ADD:
+			case BEGIN:
+			case BLANKET:
+			case BODY:
+			case CHAIN:
+			case CLAIMS:
+			case COUNT:
+			case DIVIDE:
+			case EASE:
+			case EXPECT:
+			case FASTEN:
+			case FINISHED:
+			case FLOATS:
+			case FROM:
+			case GAUGE:
+			case HOOK:
+			case KEY:
+			case LEFT:
+			case MADE:
+			case MARK:
+			case MEASURE:
+			case NOTATION:
+			case NOTION:
+			case PATTERN:
+			case PIECE:
+			case REPEAT:
+			case RIGHT:
+			case SEAM:
+			case SHAPE:
+			case SIZES:
+			case SKILL:
+			case SOLID:
+			case STITCH:
+			case STRAIGHT:
+			case STRIPES:
+			case SWATCH:
+			case TERMS:
+			case TURN:
+			case USE:
+			case VERSION:
+			case WEARER:
+			case WEAVE:
+			case YARN:
+			case AFTER:
+			case ALL:
+			case ALONG:
+			case APART:
+			case BEFORE:
+			case BUT:
+			case CH:
+			case CHAINS:
+			case CORNER:
+			case COUNTS:
+			case CUP:
+			case DOES:
+			case DOWN:
+			case EACH:
+			case EASING:
+			case EDGE:
+			case EDGES:
+			case END:
+			case ENDS:
+			case EVEN:
+			case EVERY:
+			case EXTRA:
+			case FACING:
+			case FLAT:
+			case FOUNDATION:
+			case HERE:
+			case HIGH:
+			case IS:
+			case LATER:
+			case LEAST:
+			case LESS:
+			case LIE:
+			case LONGER:
+			case MAKE:
+			case MIRRORED:
+			case MORE_WORD:
+			case MOST:
+			case MULTIPLE:
+			case NEXT:
+			case NOT:
+			case ODD:
+			case OF:
+			case OFF:
+			case ON:
+			case ONE:
+			case OPENS:
+			case OPPOSITE:
+			case ORDER:
+			case OVER:
+			case PICKED:
+			case PICTURE:
+			case PLACE:
+			case PLAIN:
+			case REMAIN:
+			case REPEATS:
+			case REST:
+			case RING:
+			case ROUNDED:
+			case RUFFLE:
+			case SAME:
+			case SIDES:
+			case SKIPPED:
+			case SKIPPING:
+			case SLIPPING:
+			case STACKED:
+			case STAGGERED:
+			case STRETCHES:
+			case THEN:
+			case THICK:
+			case TIMES:
+			case TURNED:
+			case TURNING:
+			case TURNS:
+			case UP:
+			case WEIGH:
+			case WEIGHT:
+			case WIDE:
+			case WITHIN:
+			case WORKING:
+			case G:
+			case OZ:
+			case WORD:
+			case NUMBER:
+			case FRACTION:
+				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1559;
-				_localctx.way = Match(PER);
+				State = 1564;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				if (_la==NUMBER || _la==FRACTION) {
+					{
+					State = 1563;
+					_localctx.amount = list();
+					}
+				}
+
 				State = 1567;
 				ErrorHandler.Sync(this);
-				switch (TokenStream.LA(1)) {
-				case ROW:
+				_la = TokenStream.LA(1);
+				do {
 					{
-					State = 1560;
-					_localctx.row = Match(ROW);
+					{
+					State = 1566;
+					_localctx._name = name();
+					_localctx._words.Add(_localctx._name);
 					}
-					break;
-				case OPEN:
-				case ACCEPT:
-				case ADD:
-				case BEGIN:
-				case BLANKET:
-				case BODY:
-				case CHAIN:
-				case CLAIMS:
-				case COUNT:
-				case DIVIDE:
-				case EASE:
-				case EXPECT:
-				case FASTEN:
-				case FINISHED:
-				case FLOATS:
-				case FROM:
-				case GAUGE:
-				case HOOK:
-				case KEY:
-				case LEFT:
-				case MADE:
-				case MARK:
-				case MEASURE:
-				case NOTATION:
-				case NOTION:
-				case PATTERN:
-				case PIECE:
-				case REPEAT:
-				case RIGHT:
-				case SEAM:
-				case SHAPE:
-				case SIZES:
-				case SKILL:
-				case SOLID:
-				case STITCH:
-				case STRAIGHT:
-				case STRIPES:
-				case SWATCH:
-				case TERMS:
-				case TURN:
-				case USE:
-				case VERSION:
-				case WEARER:
-				case WEAVE:
-				case YARN:
-				case AFTER:
-				case ALL:
-				case ALONG:
-				case APART:
-				case BEFORE:
-				case BUT:
-				case CH:
-				case CHAINS:
-				case CORNER:
-				case COUNTS:
-				case CUP:
-				case DOES:
-				case DOWN:
-				case EACH:
-				case EASING:
-				case EDGE:
-				case EDGES:
-				case END:
-				case ENDS:
-				case EVEN:
-				case EVERY:
-				case EXTRA:
-				case FACING:
-				case FLAT:
-				case FOUNDATION:
-				case HERE:
-				case HIGH:
-				case IS:
-				case LATER:
-				case LEAST:
-				case LESS:
-				case LIE:
-				case LONGER:
-				case MAKE:
-				case MIRRORED:
-				case MORE_WORD:
-				case MOST:
-				case MULTIPLE:
-				case NEXT:
-				case NOT:
-				case ODD:
-				case OF:
-				case OFF:
-				case ON:
-				case ONE:
-				case OPENS:
-				case OPPOSITE:
-				case ORDER:
-				case OVER:
-				case PICKED:
-				case PICTURE:
-				case PLACE:
-				case PLAIN:
-				case REMAIN:
-				case REPEATS:
-				case REST:
-				case RING:
-				case ROUNDED:
-				case RUFFLE:
-				case SAME:
-				case SIDES:
-				case SKIPPED:
-				case SKIPPING:
-				case SLIPPING:
-				case STACKED:
-				case STAGGERED:
-				case STRETCHES:
-				case THEN:
-				case THICK:
-				case TIMES:
-				case TURNED:
-				case TURNING:
-				case TURNS:
-				case UP:
-				case WEIGH:
-				case WEIGHT:
-				case WIDE:
-				case WITHIN:
-				case WORKING:
-				case G:
-				case OZ:
-				case WORD:
-				case NUMBER:
-				case FRACTION:
+					}
+					State = 1569;
+					ErrorHandler.Sync(this);
+					_la = TokenStream.LA(1);
+				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -422283334189056L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -15127412222883L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 724293868287997L) != 0) );
+				State = 1611;
+				ErrorHandler.Sync(this);
+				switch (TokenStream.LA(1)) {
+				case IN:
 					{
-					State = 1561;
-					_localctx.over = count();
-					State = 1565;
+					State = 1571;
+					_localctx.way = Match(IN);
+					State = 1572;
+					Match(EACH);
+					State = 1587;
 					ErrorHandler.Sync(this);
 					switch (TokenStream.LA(1)) {
 					case ROW:
-					case ROWS:
 						{
-						State = 1562;
-						_localctx.rows = rowsWord();
-						}
-						break;
-					case STITCHES:
-						{
-						State = 1563;
-						Match(STITCHES);
+						State = 1573;
+						_localctx.row = Match(ROW);
 						}
 						break;
 					case ACCEPT:
@@ -12258,9 +12166,46 @@ internal partial class TurnrowParser : Parser {
 					case OZ:
 					case WORD:
 						{
-						State = 1564;
-						_localctx._name = name();
-						_localctx._kind.Add(_localctx._name);
+						State = 1575;
+						ErrorHandler.Sync(this);
+						_la = TokenStream.LA(1);
+						do {
+							{
+							{
+							State = 1574;
+							_localctx._name = name();
+							_localctx._kind.Add(_localctx._name);
+							}
+							}
+							State = 1577;
+							ErrorHandler.Sync(this);
+							_la = TokenStream.LA(1);
+						} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -422283334189056L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -15127412222883L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 724293868287997L) != 0) );
+						State = 1585;
+						ErrorHandler.Sync(this);
+						_la = TokenStream.LA(1);
+						if (_la==AND) {
+							{
+							State = 1579;
+							Match(AND);
+							State = 1581;
+							ErrorHandler.Sync(this);
+							_la = TokenStream.LA(1);
+							do {
+								{
+								{
+								State = 1580;
+								_localctx._name = name();
+								_localctx._also.Add(_localctx._name);
+								}
+								}
+								State = 1583;
+								ErrorHandler.Sync(this);
+								_la = TokenStream.LA(1);
+							} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -422283334189056L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -15127412222883L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 724293868287997L) != 0) );
+							}
+						}
+
 						}
 						break;
 					default:
@@ -12268,24 +12213,367 @@ internal partial class TurnrowParser : Parser {
 					}
 					}
 					break;
+				case PER:
+					{
+					State = 1589;
+					_localctx.way = Match(PER);
+					State = 1597;
+					ErrorHandler.Sync(this);
+					switch (TokenStream.LA(1)) {
+					case ROW:
+						{
+						State = 1590;
+						_localctx.row = Match(ROW);
+						}
+						break;
+					case OPEN:
+					case ACCEPT:
+					case ADD:
+					case BEGIN:
+					case BLANKET:
+					case BODY:
+					case CHAIN:
+					case CLAIMS:
+					case COUNT:
+					case DIVIDE:
+					case EASE:
+					case EXPECT:
+					case FASTEN:
+					case FINISHED:
+					case FLOATS:
+					case FROM:
+					case GAUGE:
+					case HOOK:
+					case KEY:
+					case LEFT:
+					case MADE:
+					case MARK:
+					case MEASURE:
+					case NOTATION:
+					case NOTION:
+					case PATTERN:
+					case PIECE:
+					case REPEAT:
+					case RIGHT:
+					case SEAM:
+					case SHAPE:
+					case SIZES:
+					case SKILL:
+					case SOLID:
+					case STITCH:
+					case STRAIGHT:
+					case STRIPES:
+					case SWATCH:
+					case TERMS:
+					case TURN:
+					case USE:
+					case VERSION:
+					case WEARER:
+					case WEAVE:
+					case YARN:
+					case AFTER:
+					case ALL:
+					case ALONG:
+					case APART:
+					case BEFORE:
+					case BUT:
+					case CH:
+					case CHAINS:
+					case CORNER:
+					case COUNTS:
+					case CUP:
+					case DOES:
+					case DOWN:
+					case EACH:
+					case EASING:
+					case EDGE:
+					case EDGES:
+					case END:
+					case ENDS:
+					case EVEN:
+					case EVERY:
+					case EXTRA:
+					case FACING:
+					case FLAT:
+					case FOUNDATION:
+					case HERE:
+					case HIGH:
+					case IS:
+					case LATER:
+					case LEAST:
+					case LESS:
+					case LIE:
+					case LONGER:
+					case MAKE:
+					case MIRRORED:
+					case MORE_WORD:
+					case MOST:
+					case MULTIPLE:
+					case NEXT:
+					case NOT:
+					case ODD:
+					case OF:
+					case OFF:
+					case ON:
+					case ONE:
+					case OPENS:
+					case OPPOSITE:
+					case ORDER:
+					case OVER:
+					case PICKED:
+					case PICTURE:
+					case PLACE:
+					case PLAIN:
+					case REMAIN:
+					case REPEATS:
+					case REST:
+					case RING:
+					case ROUNDED:
+					case RUFFLE:
+					case SAME:
+					case SIDES:
+					case SKIPPED:
+					case SKIPPING:
+					case SLIPPING:
+					case STACKED:
+					case STAGGERED:
+					case STRETCHES:
+					case THEN:
+					case THICK:
+					case TIMES:
+					case TURNED:
+					case TURNING:
+					case TURNS:
+					case UP:
+					case WEIGH:
+					case WEIGHT:
+					case WIDE:
+					case WITHIN:
+					case WORKING:
+					case G:
+					case OZ:
+					case WORD:
+					case NUMBER:
+					case FRACTION:
+						{
+						State = 1591;
+						_localctx.over = count();
+						State = 1595;
+						ErrorHandler.Sync(this);
+						switch (TokenStream.LA(1)) {
+						case ROW:
+						case ROWS:
+							{
+							State = 1592;
+							_localctx.rows = rowsWord();
+							}
+							break;
+						case STITCHES:
+							{
+							State = 1593;
+							Match(STITCHES);
+							}
+							break;
+						case ACCEPT:
+						case ADD:
+						case BEGIN:
+						case BLANKET:
+						case BODY:
+						case CHAIN:
+						case CLAIMS:
+						case COUNT:
+						case DIVIDE:
+						case EASE:
+						case EXPECT:
+						case FASTEN:
+						case FINISHED:
+						case FLOATS:
+						case FROM:
+						case GAUGE:
+						case HOOK:
+						case KEY:
+						case LEFT:
+						case MADE:
+						case MARK:
+						case MEASURE:
+						case NOTATION:
+						case NOTION:
+						case PATTERN:
+						case PIECE:
+						case REPEAT:
+						case RIGHT:
+						case SEAM:
+						case SHAPE:
+						case SIZES:
+						case SKILL:
+						case SOLID:
+						case STITCH:
+						case STRAIGHT:
+						case STRIPES:
+						case SWATCH:
+						case TERMS:
+						case TURN:
+						case USE:
+						case VERSION:
+						case WEARER:
+						case WEAVE:
+						case YARN:
+						case AFTER:
+						case ALL:
+						case ALONG:
+						case APART:
+						case BEFORE:
+						case BUT:
+						case CH:
+						case CHAINS:
+						case CORNER:
+						case COUNTS:
+						case CUP:
+						case DOES:
+						case DOWN:
+						case EACH:
+						case EASING:
+						case EDGE:
+						case EDGES:
+						case END:
+						case ENDS:
+						case EVEN:
+						case EVERY:
+						case EXTRA:
+						case FACING:
+						case FLAT:
+						case FOUNDATION:
+						case HERE:
+						case HIGH:
+						case IS:
+						case LATER:
+						case LEAST:
+						case LESS:
+						case LIE:
+						case LONGER:
+						case MAKE:
+						case MIRRORED:
+						case MORE_WORD:
+						case MOST:
+						case MULTIPLE:
+						case NEXT:
+						case NOT:
+						case ODD:
+						case OF:
+						case OFF:
+						case ON:
+						case ONE:
+						case OPENS:
+						case OPPOSITE:
+						case ORDER:
+						case OVER:
+						case PICKED:
+						case PICTURE:
+						case PLACE:
+						case PLAIN:
+						case REMAIN:
+						case REPEATS:
+						case REST:
+						case RING:
+						case ROUNDED:
+						case RUFFLE:
+						case SAME:
+						case SIDES:
+						case SKIPPED:
+						case SKIPPING:
+						case SLIPPING:
+						case STACKED:
+						case STAGGERED:
+						case STRETCHES:
+						case THEN:
+						case THICK:
+						case TIMES:
+						case TURNED:
+						case TURNING:
+						case TURNS:
+						case UP:
+						case WEIGH:
+						case WEIGHT:
+						case WIDE:
+						case WITHIN:
+						case WORKING:
+						case G:
+						case OZ:
+						case WORD:
+							{
+							State = 1594;
+							_localctx._name = name();
+							_localctx._kind.Add(_localctx._name);
+							}
+							break;
+						default:
+							throw new NoViableAltException(this);
+						}
+						}
+						break;
+					default:
+						throw new NoViableAltException(this);
+					}
+					}
+					break;
+				case EVENLY:
+					{
+					State = 1599;
+					_localctx.evenly = Match(EVENLY);
+					State = 1609;
+					ErrorHandler.Sync(this);
+					switch (TokenStream.LA(1)) {
+					case ALONG:
+						{
+						State = 1600;
+						Match(ALONG);
+						State = 1602;
+						ErrorHandler.Sync(this);
+						_la = TokenStream.LA(1);
+						do {
+							{
+							{
+							State = 1601;
+							_localctx._walkWord = walkWord();
+							_localctx._walk.Add(_localctx._walkWord);
+							}
+							}
+							State = 1604;
+							ErrorHandler.Sync(this);
+							_la = TokenStream.LA(1);
+						} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -70869123072L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -6322729266083L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 724293872482301L) != 0) );
+						}
+						break;
+					case TO:
+						{
+						State = 1606;
+						_localctx.toCorners = Match(TO);
+						State = 1607;
+						Match(EACH);
+						State = 1608;
+						Match(CORNER);
+						}
+						break;
+					case Eof:
+					case COMMA:
+					case EQUALS:
+						break;
+					default:
+						break;
+					}
+					}
+					break;
+				case Eof:
+				case COMMA:
+				case EQUALS:
+					break;
 				default:
-					throw new NoViableAltException(this);
+					break;
 				}
 				}
-				break;
-			case EVENLY:
-				{
-				State = 1569;
-				_localctx.evenly = Match(EVENLY);
-				}
-				break;
-			case Eof:
-			case COMMA:
-			case EQUALS:
 				break;
 			default:
-				break;
-			}
+				throw new NoViableAltException(this);
 			}
 		}
 		catch (RecognitionException re) {
@@ -12358,25 +12646,25 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1572;
+			State = 1615;
 			Match(EXPECT);
-			State = 1573;
+			State = 1616;
 			_localctx.left = expected();
-			State = 1604;
+			State = 1647;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case MEASURE:
 				{
-				State = 1574;
+				State = 1617;
 				Match(MEASURE);
-				State = 1584;
+				State = 1627;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case AT:
 					{
-					State = 1575;
+					State = 1618;
 					Match(AT);
-					State = 1576;
+					State = 1619;
 					_localctx.bound = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==LEAST || _la==MOST) ) {
@@ -12386,7 +12674,7 @@ internal partial class TurnrowParser : Parser {
 						ErrorHandler.ReportMatch(this);
 					    Consume();
 					}
-					State = 1577;
+					State = 1620;
 					_localctx.length = sum();
 					}
 					break;
@@ -12520,18 +12808,18 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1578;
+					State = 1621;
 					_localctx.length = sum();
-					State = 1582;
+					State = 1625;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 1579;
+						State = 1622;
 						Match(COMMA);
-						State = 1580;
+						State = 1623;
 						Match(WITHIN);
-						State = 1581;
+						State = 1624;
 						_localctx.within = sum();
 						}
 					}
@@ -12546,7 +12834,7 @@ internal partial class TurnrowParser : Parser {
 			case ARE:
 			case IS:
 				{
-				State = 1586;
+				State = 1629;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -12555,14 +12843,14 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1589;
+				State = 1632;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AT) {
 					{
-					State = 1587;
+					State = 1630;
 					Match(AT);
-					State = 1588;
+					State = 1631;
 					_localctx.bound = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==LEAST || _la==MOST) ) {
@@ -12575,7 +12863,7 @@ internal partial class TurnrowParser : Parser {
 					}
 				}
 
-				State = 1591;
+				State = 1634;
 				_localctx.right = expected();
 				}
 				break;
@@ -12583,7 +12871,7 @@ internal partial class TurnrowParser : Parser {
 			case LIE:
 			case RUFFLE:
 				{
-				State = 1592;
+				State = 1635;
 				_localctx.lying = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(((((_la - 82)) & ~0x3f) == 0 && ((1L << (_la - 82)) & 288230376688582657L) != 0)) ) {
@@ -12593,30 +12881,30 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1594;
+				State = 1637;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FLAT) {
 					{
-					State = 1593;
+					State = 1636;
 					_localctx.flat = Match(FLAT);
 					}
 				}
 
-				State = 1602;
+				State = 1645;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 1596;
+					State = 1639;
 					Match(IN);
-					State = 1597;
+					State = 1640;
 					Match(ROWS);
-					State = 1598;
+					State = 1641;
 					_localctx.from = count();
-					State = 1599;
+					State = 1642;
 					Match(TO);
-					State = 1600;
+					State = 1643;
 					_localctx.to = count();
 					}
 				}
@@ -12678,36 +12966,36 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1606;
+			State = 1649;
 			_localctx.value = sum();
-			State = 1623;
+			State = 1666;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==ROWS || _la==FIRST || _la==STITCHES || _la==WORD) {
 				{
-				State = 1608;
+				State = 1651;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FIRST) {
 					{
-					State = 1607;
+					State = 1650;
 					_localctx.nth = Match(FIRST);
 					}
 				}
 
-				State = 1614;
+				State = 1657;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==WORD) {
 					{
-					State = 1610;
+					State = 1653;
 					_localctx.by = Match(WORD);
-					State = 1612;
+					State = 1655;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==WORD) {
 						{
-						State = 1611;
+						State = 1654;
 						_localctx.word = Match(WORD);
 						}
 					}
@@ -12715,7 +13003,7 @@ internal partial class TurnrowParser : Parser {
 					}
 				}
 
-				State = 1616;
+				State = 1659;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -12725,18 +13013,18 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1620;
+				State = 1663;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0)) {
 					{
 					{
-					State = 1617;
+					State = 1660;
 					_localctx._expectedMore = expectedMore();
 					_localctx._more.Add(_localctx._expectedMore);
 					}
 					}
-					State = 1622;
+					State = 1665;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -12783,16 +13071,16 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1625;
+			State = 1668;
 			_localctx.by = sign();
-			State = 1626;
+			State = 1669;
 			_localctx.value = single();
-			State = 1628;
+			State = 1671;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==ROWS || _la==STITCHES) {
 				{
-				State = 1627;
+				State = 1670;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -12855,38 +13143,38 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1630;
+			State = 1673;
 			Match(EQUALS);
-			State = 1631;
+			State = 1674;
 			_localctx._claimPart = claimPart();
 			_localctx._parts.Add(_localctx._claimPart);
-			State = 1636;
+			State = 1679;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1632;
+				State = 1675;
 				Match(COMMA);
-				State = 1633;
+				State = 1676;
 				_localctx._claimPart = claimPart();
 				_localctx._parts.Add(_localctx._claimPart);
 				}
 				}
-				State = 1638;
+				State = 1681;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1644;
+			State = 1687;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WITHOUT:
 				{
-				State = 1639;
+				State = 1682;
 				_localctx.without = Match(WITHOUT);
-				State = 1640;
+				State = 1683;
 				Match(TURNING);
-				State = 1641;
+				State = 1684;
 				_la = TokenStream.LA(1);
 				if ( !(_la==CHAIN || _la==CH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -12899,9 +13187,9 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case WITH:
 				{
-				State = 1642;
+				State = 1685;
 				_localctx.with = Match(WITH);
-				State = 1643;
+				State = 1686;
 				Match(CHAINS);
 				}
 				break;
@@ -12953,9 +13241,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1646;
+			State = 1689;
 			_localctx.amount = count();
-			State = 1653;
+			State = 1696;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -13085,18 +13373,18 @@ internal partial class TurnrowParser : Parser {
 			case OZ:
 			case WORD:
 				{
-				State = 1648;
+				State = 1691;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 1647;
+					State = 1690;
 					_localctx._name = name();
 					_localctx._words.Add(_localctx._name);
 					}
 					}
-					State = 1650;
+					State = 1693;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -422283334189056L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -15127412222883L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 724293868287997L) != 0) );
@@ -13104,7 +13392,7 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case STITCHES:
 				{
-				State = 1652;
+				State = 1695;
 				_localctx.stitches = Match(STITCHES);
 				}
 				break;
@@ -13150,15 +13438,15 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 202, RULE_edge);
 		int _la;
 		try {
-			State = 1661;
+			State = 1704;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case BOTH:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1655;
+				State = 1698;
 				Match(BOTH);
-				State = 1656;
+				State = 1699;
 				Match(EDGES);
 				}
 				break;
@@ -13290,14 +13578,14 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1657;
+				State = 1700;
 				_localctx.called = name();
-				State = 1659;
+				State = 1702;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==EDGE) {
 					{
-					State = 1658;
+					State = 1701;
 					Match(EDGE);
 					}
 				}
@@ -13337,7 +13625,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1663;
+			State = 1706;
 			_la = TokenStream.LA(1);
 			if ( !(_la==RS || _la==WS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -13377,7 +13665,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1665;
+			State = 1708;
 			_la = TokenStream.LA(1);
 			if ( !(_la==DEC || _la==INC) ) {
 			ErrorHandler.RecoverInline(this);
@@ -13423,18 +13711,18 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1668;
+			State = 1711;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1667;
+				State = 1710;
 				_localctx._name = name();
 				_localctx._words.Add(_localctx._name);
 				}
 				}
-				State = 1670;
+				State = 1713;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -422283334189056L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -15127412222883L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 724293868287997L) != 0) );
@@ -13469,7 +13757,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1672;
+			State = 1715;
 			_la = TokenStream.LA(1);
 			if ( !(_la==ROW || _la==ROWS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -13509,7 +13797,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1674;
+			State = 1717;
 			_la = TokenStream.LA(1);
 			if ( !(_la==STITCH || _la==STITCHES) ) {
 			ErrorHandler.RecoverInline(this);
@@ -13559,20 +13847,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1676;
+			State = 1719;
 			_localctx.first = factor();
-			State = 1680;
+			State = 1723;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0)) {
 				{
 				{
-				State = 1677;
+				State = 1720;
 				_localctx._sumOperation = sumOperation();
 				_localctx._rest.Add(_localctx._sumOperation);
 				}
 				}
-				State = 1682;
+				State = 1725;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -13612,9 +13900,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1683;
+			State = 1726;
 			_localctx.by = sign();
-			State = 1684;
+			State = 1727;
 			_localctx.value = factor();
 			}
 		}
@@ -13661,21 +13949,21 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 218, RULE_factor);
 		int _la;
 		try {
-			State = 1695;
+			State = 1738;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1686;
+				State = 1729;
 				_localctx.amount = list();
-				State = 1688;
+				State = 1731;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN || ((((_la - 171)) & ~0x3f) == 0 && ((1L << (_la - 171)) & 45L) != 0)) {
 					{
-					State = 1687;
+					State = 1730;
 					_localctx.measure = unit();
 					}
 				}
@@ -13810,18 +14098,18 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1690;
+				State = 1733;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1691;
+				State = 1734;
 				Match(OPEN);
-				State = 1692;
+				State = 1735;
 				_localctx.inside = sum();
-				State = 1693;
+				State = 1736;
 				Match(CLOSE);
 				}
 				break;
@@ -13868,20 +14156,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1697;
+			State = 1740;
 			_localctx.first = single();
-			State = 1701;
+			State = 1744;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0)) {
 				{
 				{
-				State = 1698;
+				State = 1741;
 				_localctx._countOperation = countOperation();
 				_localctx._rest.Add(_localctx._countOperation);
 				}
 				}
-				State = 1703;
+				State = 1746;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -13921,9 +14209,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1704;
+			State = 1747;
 			_localctx.by = sign();
-			State = 1705;
+			State = 1748;
 			_localctx.value = single();
 			}
 		}
@@ -13965,14 +14253,14 @@ internal partial class TurnrowParser : Parser {
 		SingleContext _localctx = new SingleContext(Context, State);
 		EnterRule(_localctx, 224, RULE_single);
 		try {
-			State = 1713;
+			State = 1756;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1707;
+				State = 1750;
 				_localctx.amount = list();
 				}
 				break;
@@ -14104,18 +14392,18 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1708;
+				State = 1751;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1709;
+				State = 1752;
 				Match(OPEN);
-				State = 1710;
+				State = 1753;
 				_localctx.inside = count();
-				State = 1711;
+				State = 1754;
 				Match(CLOSE);
 				}
 				break;
@@ -14154,7 +14442,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1715;
+			State = 1758;
 			_la = TokenStream.LA(1);
 			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
@@ -14207,36 +14495,36 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1717;
+			State = 1760;
 			_localctx.first = number();
-			State = 1729;
+			State = 1772;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==OPEN) {
 				{
-				State = 1718;
+				State = 1761;
 				Match(OPEN);
-				State = 1719;
+				State = 1762;
 				_localctx._number = number();
 				_localctx._more.Add(_localctx._number);
-				State = 1724;
+				State = 1767;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 1720;
+					State = 1763;
 					Match(COMMA);
-					State = 1721;
+					State = 1764;
 					_localctx._number = number();
 					_localctx._more.Add(_localctx._number);
 					}
 					}
-					State = 1726;
+					State = 1769;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 1727;
+				State = 1770;
 				Match(CLOSE);
 				}
 			}
@@ -14272,20 +14560,20 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 230, RULE_number);
 		int _la;
 		try {
-			State = 1736;
+			State = 1779;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1731;
+				State = 1774;
 				_localctx.whole = Match(NUMBER);
-				State = 1733;
+				State = 1776;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FRACTION) {
 					{
-					State = 1732;
+					State = 1775;
 					_localctx.part = Match(FRACTION);
 					}
 				}
@@ -14295,7 +14583,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1735;
+				State = 1778;
 				_localctx.part = Match(FRACTION);
 				}
 				break;
@@ -14335,7 +14623,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1738;
+			State = 1781;
 			_la = TokenStream.LA(1);
 			if ( !(_la==IN || ((((_la - 171)) & ~0x3f) == 0 && ((1L << (_la - 171)) & 45L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
@@ -14499,7 +14787,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1740;
+			State = 1783;
 			_la = TokenStream.LA(1);
 			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & -422283334189056L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -15127412222883L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 724293868287997L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
@@ -14522,7 +14810,7 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	private static int[] _serializedATN => new int[] {
-		4,1,185,1743,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
+		4,1,185,1786,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
 		7,7,7,2,8,7,8,2,9,7,9,2,10,7,10,2,11,7,11,2,12,7,12,2,13,7,13,2,14,7,14,
 		2,15,7,15,2,16,7,16,2,17,7,17,2,18,7,18,2,19,7,19,2,20,7,20,2,21,7,21,
 		2,22,7,22,2,23,7,23,2,24,7,24,2,25,7,25,2,26,7,26,2,27,7,27,2,28,7,28,
@@ -14639,106 +14927,110 @@ internal partial class TurnrowParser : Parser {
 		89,1,89,1,89,3,89,1434,8,89,3,89,1436,8,89,3,89,1438,8,89,1,89,1,89,4,
 		89,1442,8,89,11,89,12,89,1443,1,89,1,89,5,89,1448,8,89,10,89,12,89,1451,
 		9,89,1,89,1,89,5,89,1455,8,89,10,89,12,89,1458,9,89,1,89,1,89,3,89,1462,
-		8,89,1,90,1,90,1,90,1,90,1,90,1,90,1,90,1,90,3,90,1472,8,90,1,90,1,90,
-		1,90,1,90,1,90,1,90,1,90,1,90,3,90,1482,8,90,1,90,1,90,3,90,1486,8,90,
-		1,91,4,91,1489,8,91,11,91,12,91,1490,1,92,1,92,1,92,1,92,1,92,1,92,1,92,
-		3,92,1500,8,92,1,92,1,92,1,92,1,92,3,92,1506,8,92,1,92,1,92,1,92,1,92,
-		1,92,1,92,3,92,1514,8,92,1,93,1,93,1,93,1,93,1,93,1,93,3,93,1522,8,93,
-		1,94,1,94,3,94,1526,8,94,1,94,1,94,1,94,1,94,1,94,3,94,1533,8,94,1,94,
-		1,94,1,94,1,94,1,94,3,94,1540,8,94,1,95,3,95,1543,8,95,1,95,4,95,1546,
-		8,95,11,95,12,95,1547,1,95,1,95,1,95,1,95,4,95,1554,8,95,11,95,12,95,1555,
-		3,95,1558,8,95,1,95,1,95,1,95,1,95,1,95,1,95,3,95,1566,8,95,3,95,1568,
-		8,95,1,95,3,95,1571,8,95,1,96,1,96,1,96,1,96,1,96,1,96,1,96,1,96,1,96,
-		1,96,3,96,1583,8,96,3,96,1585,8,96,1,96,1,96,1,96,3,96,1590,8,96,1,96,
-		1,96,1,96,3,96,1595,8,96,1,96,1,96,1,96,1,96,1,96,1,96,3,96,1603,8,96,
-		3,96,1605,8,96,1,97,1,97,3,97,1609,8,97,1,97,1,97,3,97,1613,8,97,3,97,
-		1615,8,97,1,97,1,97,5,97,1619,8,97,10,97,12,97,1622,9,97,3,97,1624,8,97,
-		1,98,1,98,1,98,3,98,1629,8,98,1,99,1,99,1,99,1,99,5,99,1635,8,99,10,99,
-		12,99,1638,9,99,1,99,1,99,1,99,1,99,1,99,3,99,1645,8,99,1,100,1,100,4,
-		100,1649,8,100,11,100,12,100,1650,1,100,3,100,1654,8,100,1,101,1,101,1,
-		101,1,101,3,101,1660,8,101,3,101,1662,8,101,1,102,1,102,1,103,1,103,1,
-		104,4,104,1669,8,104,11,104,12,104,1670,1,105,1,105,1,106,1,106,1,107,
-		1,107,5,107,1679,8,107,10,107,12,107,1682,9,107,1,108,1,108,1,108,1,109,
-		1,109,3,109,1689,8,109,1,109,1,109,1,109,1,109,1,109,3,109,1696,8,109,
-		1,110,1,110,5,110,1700,8,110,10,110,12,110,1703,9,110,1,111,1,111,1,111,
-		1,112,1,112,1,112,1,112,1,112,1,112,3,112,1714,8,112,1,113,1,113,1,114,
-		1,114,1,114,1,114,1,114,5,114,1723,8,114,10,114,12,114,1726,9,114,1,114,
-		1,114,3,114,1730,8,114,1,115,1,115,3,115,1734,8,115,1,115,3,115,1737,8,
-		115,1,116,1,116,1,117,1,117,1,117,0,0,118,0,2,4,6,8,10,12,14,16,18,20,
-		22,24,26,28,30,32,34,36,38,40,42,44,46,48,50,52,54,56,58,60,62,64,66,68,
-		70,72,74,76,78,80,82,84,86,88,90,92,94,96,98,100,102,104,106,108,110,112,
-		114,116,118,120,122,124,126,128,130,132,134,136,138,140,142,144,146,148,
-		150,152,154,156,158,160,162,164,166,168,170,172,174,176,178,180,182,184,
-		186,188,190,192,194,196,198,200,202,204,206,208,210,212,214,216,218,220,
-		222,224,226,228,230,232,234,0,23,2,0,172,173,175,176,2,0,45,45,135,135,
-		2,0,22,22,78,78,2,0,48,48,150,150,2,0,172,172,175,175,2,0,101,101,165,
-		165,2,0,85,85,162,162,2,0,97,97,107,107,2,0,71,71,105,105,2,0,37,37,46,
-		46,4,0,97,97,107,107,118,118,141,141,2,0,80,80,137,137,1,0,148,149,2,0,
-		101,101,154,154,2,0,109,109,116,116,3,0,82,82,111,111,140,140,2,0,139,
-		139,170,170,2,0,83,83,104,104,1,0,47,48,2,0,54,54,150,150,2,0,11,13,15,
-		15,4,0,103,103,171,171,173,174,176,176,28,0,16,20,22,30,32,35,37,46,49,
-		64,66,68,70,70,74,74,76,76,78,82,84,92,94,96,98,101,105,105,108,128,130,
-		138,140,142,144,145,147,149,151,151,153,155,158,160,162,165,167,167,169,
-		169,172,172,175,175,177,177,1973,0,236,1,0,0,0,2,239,1,0,0,0,4,291,1,0,
-		0,0,6,293,1,0,0,0,8,296,1,0,0,0,10,299,1,0,0,0,12,306,1,0,0,0,14,308,1,
-		0,0,0,16,311,1,0,0,0,18,327,1,0,0,0,20,329,1,0,0,0,22,332,1,0,0,0,24,335,
-		1,0,0,0,26,338,1,0,0,0,28,340,1,0,0,0,30,360,1,0,0,0,32,362,1,0,0,0,34,
-		366,1,0,0,0,36,390,1,0,0,0,38,393,1,0,0,0,40,425,1,0,0,0,42,427,1,0,0,
-		0,44,432,1,0,0,0,46,453,1,0,0,0,48,461,1,0,0,0,50,469,1,0,0,0,52,476,1,
-		0,0,0,54,493,1,0,0,0,56,495,1,0,0,0,58,504,1,0,0,0,60,522,1,0,0,0,62,534,
-		1,0,0,0,64,551,1,0,0,0,66,553,1,0,0,0,68,556,1,0,0,0,70,561,1,0,0,0,72,
-		582,1,0,0,0,74,595,1,0,0,0,76,597,1,0,0,0,78,608,1,0,0,0,80,671,1,0,0,
-		0,82,674,1,0,0,0,84,680,1,0,0,0,86,683,1,0,0,0,88,698,1,0,0,0,90,700,1,
-		0,0,0,92,723,1,0,0,0,94,742,1,0,0,0,96,744,1,0,0,0,98,749,1,0,0,0,100,
-		765,1,0,0,0,102,767,1,0,0,0,104,770,1,0,0,0,106,774,1,0,0,0,108,777,1,
-		0,0,0,110,787,1,0,0,0,112,791,1,0,0,0,114,797,1,0,0,0,116,809,1,0,0,0,
-		118,829,1,0,0,0,120,935,1,0,0,0,122,937,1,0,0,0,124,945,1,0,0,0,126,962,
-		1,0,0,0,128,969,1,0,0,0,130,988,1,0,0,0,132,990,1,0,0,0,134,1064,1,0,0,
-		0,136,1090,1,0,0,0,138,1102,1,0,0,0,140,1120,1,0,0,0,142,1122,1,0,0,0,
-		144,1161,1,0,0,0,146,1163,1,0,0,0,148,1174,1,0,0,0,150,1187,1,0,0,0,152,
-		1255,1,0,0,0,154,1265,1,0,0,0,156,1286,1,0,0,0,158,1312,1,0,0,0,160,1317,
-		1,0,0,0,162,1319,1,0,0,0,164,1331,1,0,0,0,166,1347,1,0,0,0,168,1351,1,
-		0,0,0,170,1356,1,0,0,0,172,1388,1,0,0,0,174,1390,1,0,0,0,176,1415,1,0,
-		0,0,178,1417,1,0,0,0,180,1463,1,0,0,0,182,1488,1,0,0,0,184,1513,1,0,0,
-		0,186,1521,1,0,0,0,188,1539,1,0,0,0,190,1542,1,0,0,0,192,1572,1,0,0,0,
-		194,1606,1,0,0,0,196,1625,1,0,0,0,198,1630,1,0,0,0,200,1646,1,0,0,0,202,
-		1661,1,0,0,0,204,1663,1,0,0,0,206,1665,1,0,0,0,208,1668,1,0,0,0,210,1672,
-		1,0,0,0,212,1674,1,0,0,0,214,1676,1,0,0,0,216,1683,1,0,0,0,218,1695,1,
-		0,0,0,220,1697,1,0,0,0,222,1704,1,0,0,0,224,1713,1,0,0,0,226,1715,1,0,
-		0,0,228,1717,1,0,0,0,230,1736,1,0,0,0,232,1738,1,0,0,0,234,1740,1,0,0,
-		0,236,237,3,4,2,0,237,238,5,0,0,1,238,1,1,0,0,0,239,240,3,198,99,0,240,
-		241,5,0,0,1,241,3,1,0,0,0,242,292,3,6,3,0,243,292,3,8,4,0,244,292,3,10,
-		5,0,245,292,3,14,7,0,246,292,3,16,8,0,247,292,3,20,10,0,248,292,3,22,11,
-		0,249,292,3,24,12,0,250,292,3,26,13,0,251,292,3,28,14,0,252,292,3,32,16,
-		0,253,292,3,34,17,0,254,292,3,38,19,0,255,292,3,42,21,0,256,292,3,44,22,
-		0,257,292,3,78,39,0,258,292,3,66,33,0,259,292,3,68,34,0,260,292,3,72,36,
-		0,261,292,3,74,37,0,262,292,3,90,45,0,263,292,3,92,46,0,264,292,3,94,47,
-		0,265,292,3,96,48,0,266,292,3,98,49,0,267,292,3,102,51,0,268,292,3,104,
-		52,0,269,292,3,114,57,0,270,292,3,116,58,0,271,292,3,134,67,0,272,292,
-		3,142,71,0,273,292,3,146,73,0,274,292,3,148,74,0,275,292,3,150,75,0,276,
-		292,3,178,89,0,277,292,3,180,90,0,278,292,3,192,96,0,279,292,3,46,23,0,
-		280,292,3,174,87,0,281,292,3,106,53,0,282,292,3,108,54,0,283,292,3,112,
-		56,0,284,292,3,136,68,0,285,292,3,48,24,0,286,292,3,50,25,0,287,292,3,
-		52,26,0,288,292,3,58,29,0,289,292,3,60,30,0,290,292,3,56,28,0,291,242,
-		1,0,0,0,291,243,1,0,0,0,291,244,1,0,0,0,291,245,1,0,0,0,291,246,1,0,0,
-		0,291,247,1,0,0,0,291,248,1,0,0,0,291,249,1,0,0,0,291,250,1,0,0,0,291,
-		251,1,0,0,0,291,252,1,0,0,0,291,253,1,0,0,0,291,254,1,0,0,0,291,255,1,
-		0,0,0,291,256,1,0,0,0,291,257,1,0,0,0,291,258,1,0,0,0,291,259,1,0,0,0,
-		291,260,1,0,0,0,291,261,1,0,0,0,291,262,1,0,0,0,291,263,1,0,0,0,291,264,
-		1,0,0,0,291,265,1,0,0,0,291,266,1,0,0,0,291,267,1,0,0,0,291,268,1,0,0,
-		0,291,269,1,0,0,0,291,270,1,0,0,0,291,271,1,0,0,0,291,272,1,0,0,0,291,
-		273,1,0,0,0,291,274,1,0,0,0,291,275,1,0,0,0,291,276,1,0,0,0,291,277,1,
-		0,0,0,291,278,1,0,0,0,291,279,1,0,0,0,291,280,1,0,0,0,291,281,1,0,0,0,
-		291,282,1,0,0,0,291,283,1,0,0,0,291,284,1,0,0,0,291,285,1,0,0,0,291,286,
-		1,0,0,0,291,287,1,0,0,0,291,288,1,0,0,0,291,289,1,0,0,0,291,290,1,0,0,
-		0,292,5,1,0,0,0,293,294,5,41,0,0,294,295,3,230,115,0,295,7,1,0,0,0,296,
-		297,5,43,0,0,297,298,5,182,0,0,298,9,1,0,0,0,299,300,5,61,0,0,300,301,
-		3,12,6,0,301,11,1,0,0,0,302,307,5,178,0,0,303,307,5,181,0,0,304,307,5,
-		182,0,0,305,307,3,234,117,0,306,302,1,0,0,0,306,303,1,0,0,0,306,304,1,
-		0,0,0,306,305,1,0,0,0,307,13,1,0,0,0,308,309,5,58,0,0,309,310,3,234,117,
-		0,310,15,1,0,0,0,311,312,5,51,0,0,312,317,3,18,9,0,313,314,5,5,0,0,314,
-		316,3,18,9,0,315,313,1,0,0,0,316,319,1,0,0,0,317,315,1,0,0,0,317,318,1,
-		0,0,0,318,17,1,0,0,0,319,317,1,0,0,0,320,328,3,234,117,0,321,328,5,182,
+		8,89,1,90,1,90,1,90,1,90,1,90,1,90,5,90,1470,8,90,10,90,12,90,1473,9,90,
+		1,90,1,90,1,90,1,90,3,90,1479,8,90,1,90,1,90,1,90,1,90,1,90,1,90,1,90,
+		1,90,3,90,1489,8,90,1,90,1,90,3,90,1493,8,90,1,91,4,91,1496,8,91,11,91,
+		12,91,1497,1,92,1,92,1,92,1,92,1,92,1,92,1,92,3,92,1507,8,92,1,92,1,92,
+		1,92,1,92,3,92,1513,8,92,1,92,1,92,1,92,1,92,1,92,1,92,3,92,1521,8,92,
+		1,93,1,93,1,93,1,93,1,93,1,93,3,93,1529,8,93,1,94,1,94,3,94,1533,8,94,
+		1,94,1,94,1,94,1,94,1,94,3,94,1540,8,94,1,94,1,94,1,94,1,94,1,94,3,94,
+		1547,8,94,1,95,1,95,1,95,4,95,1552,8,95,11,95,12,95,1553,1,95,1,95,4,95,
+		1558,8,95,11,95,12,95,1559,3,95,1562,8,95,1,95,3,95,1565,8,95,1,95,4,95,
+		1568,8,95,11,95,12,95,1569,1,95,1,95,1,95,1,95,4,95,1576,8,95,11,95,12,
+		95,1577,1,95,1,95,4,95,1582,8,95,11,95,12,95,1583,3,95,1586,8,95,3,95,
+		1588,8,95,1,95,1,95,1,95,1,95,1,95,1,95,3,95,1596,8,95,3,95,1598,8,95,
+		1,95,1,95,1,95,4,95,1603,8,95,11,95,12,95,1604,1,95,1,95,1,95,3,95,1610,
+		8,95,3,95,1612,8,95,3,95,1614,8,95,1,96,1,96,1,96,1,96,1,96,1,96,1,96,
+		1,96,1,96,1,96,3,96,1626,8,96,3,96,1628,8,96,1,96,1,96,1,96,3,96,1633,
+		8,96,1,96,1,96,1,96,3,96,1638,8,96,1,96,1,96,1,96,1,96,1,96,1,96,3,96,
+		1646,8,96,3,96,1648,8,96,1,97,1,97,3,97,1652,8,97,1,97,1,97,3,97,1656,
+		8,97,3,97,1658,8,97,1,97,1,97,5,97,1662,8,97,10,97,12,97,1665,9,97,3,97,
+		1667,8,97,1,98,1,98,1,98,3,98,1672,8,98,1,99,1,99,1,99,1,99,5,99,1678,
+		8,99,10,99,12,99,1681,9,99,1,99,1,99,1,99,1,99,1,99,3,99,1688,8,99,1,100,
+		1,100,4,100,1692,8,100,11,100,12,100,1693,1,100,3,100,1697,8,100,1,101,
+		1,101,1,101,1,101,3,101,1703,8,101,3,101,1705,8,101,1,102,1,102,1,103,
+		1,103,1,104,4,104,1712,8,104,11,104,12,104,1713,1,105,1,105,1,106,1,106,
+		1,107,1,107,5,107,1722,8,107,10,107,12,107,1725,9,107,1,108,1,108,1,108,
+		1,109,1,109,3,109,1732,8,109,1,109,1,109,1,109,1,109,1,109,3,109,1739,
+		8,109,1,110,1,110,5,110,1743,8,110,10,110,12,110,1746,9,110,1,111,1,111,
+		1,111,1,112,1,112,1,112,1,112,1,112,1,112,3,112,1757,8,112,1,113,1,113,
+		1,114,1,114,1,114,1,114,1,114,5,114,1766,8,114,10,114,12,114,1769,9,114,
+		1,114,1,114,3,114,1773,8,114,1,115,1,115,3,115,1777,8,115,1,115,3,115,
+		1780,8,115,1,116,1,116,1,117,1,117,1,117,0,0,118,0,2,4,6,8,10,12,14,16,
+		18,20,22,24,26,28,30,32,34,36,38,40,42,44,46,48,50,52,54,56,58,60,62,64,
+		66,68,70,72,74,76,78,80,82,84,86,88,90,92,94,96,98,100,102,104,106,108,
+		110,112,114,116,118,120,122,124,126,128,130,132,134,136,138,140,142,144,
+		146,148,150,152,154,156,158,160,162,164,166,168,170,172,174,176,178,180,
+		182,184,186,188,190,192,194,196,198,200,202,204,206,208,210,212,214,216,
+		218,220,222,224,226,228,230,232,234,0,23,2,0,172,173,175,176,2,0,45,45,
+		135,135,2,0,22,22,78,78,2,0,48,48,150,150,2,0,172,172,175,175,2,0,101,
+		101,165,165,2,0,85,85,162,162,2,0,97,97,107,107,2,0,71,71,105,105,2,0,
+		37,37,46,46,4,0,97,97,107,107,118,118,141,141,2,0,80,80,137,137,1,0,148,
+		149,2,0,101,101,154,154,2,0,109,109,116,116,3,0,82,82,111,111,140,140,
+		2,0,139,139,170,170,2,0,83,83,104,104,1,0,47,48,2,0,54,54,150,150,2,0,
+		11,13,15,15,4,0,103,103,171,171,173,174,176,176,28,0,16,20,22,30,32,35,
+		37,46,49,64,66,68,70,70,74,74,76,76,78,82,84,92,94,96,98,101,105,105,108,
+		128,130,138,140,142,144,145,147,149,151,151,153,155,158,160,162,165,167,
+		167,169,169,172,172,175,175,177,177,2026,0,236,1,0,0,0,2,239,1,0,0,0,4,
+		291,1,0,0,0,6,293,1,0,0,0,8,296,1,0,0,0,10,299,1,0,0,0,12,306,1,0,0,0,
+		14,308,1,0,0,0,16,311,1,0,0,0,18,327,1,0,0,0,20,329,1,0,0,0,22,332,1,0,
+		0,0,24,335,1,0,0,0,26,338,1,0,0,0,28,340,1,0,0,0,30,360,1,0,0,0,32,362,
+		1,0,0,0,34,366,1,0,0,0,36,390,1,0,0,0,38,393,1,0,0,0,40,425,1,0,0,0,42,
+		427,1,0,0,0,44,432,1,0,0,0,46,453,1,0,0,0,48,461,1,0,0,0,50,469,1,0,0,
+		0,52,476,1,0,0,0,54,493,1,0,0,0,56,495,1,0,0,0,58,504,1,0,0,0,60,522,1,
+		0,0,0,62,534,1,0,0,0,64,551,1,0,0,0,66,553,1,0,0,0,68,556,1,0,0,0,70,561,
+		1,0,0,0,72,582,1,0,0,0,74,595,1,0,0,0,76,597,1,0,0,0,78,608,1,0,0,0,80,
+		671,1,0,0,0,82,674,1,0,0,0,84,680,1,0,0,0,86,683,1,0,0,0,88,698,1,0,0,
+		0,90,700,1,0,0,0,92,723,1,0,0,0,94,742,1,0,0,0,96,744,1,0,0,0,98,749,1,
+		0,0,0,100,765,1,0,0,0,102,767,1,0,0,0,104,770,1,0,0,0,106,774,1,0,0,0,
+		108,777,1,0,0,0,110,787,1,0,0,0,112,791,1,0,0,0,114,797,1,0,0,0,116,809,
+		1,0,0,0,118,829,1,0,0,0,120,935,1,0,0,0,122,937,1,0,0,0,124,945,1,0,0,
+		0,126,962,1,0,0,0,128,969,1,0,0,0,130,988,1,0,0,0,132,990,1,0,0,0,134,
+		1064,1,0,0,0,136,1090,1,0,0,0,138,1102,1,0,0,0,140,1120,1,0,0,0,142,1122,
+		1,0,0,0,144,1161,1,0,0,0,146,1163,1,0,0,0,148,1174,1,0,0,0,150,1187,1,
+		0,0,0,152,1255,1,0,0,0,154,1265,1,0,0,0,156,1286,1,0,0,0,158,1312,1,0,
+		0,0,160,1317,1,0,0,0,162,1319,1,0,0,0,164,1331,1,0,0,0,166,1347,1,0,0,
+		0,168,1351,1,0,0,0,170,1356,1,0,0,0,172,1388,1,0,0,0,174,1390,1,0,0,0,
+		176,1415,1,0,0,0,178,1417,1,0,0,0,180,1463,1,0,0,0,182,1495,1,0,0,0,184,
+		1520,1,0,0,0,186,1528,1,0,0,0,188,1546,1,0,0,0,190,1613,1,0,0,0,192,1615,
+		1,0,0,0,194,1649,1,0,0,0,196,1668,1,0,0,0,198,1673,1,0,0,0,200,1689,1,
+		0,0,0,202,1704,1,0,0,0,204,1706,1,0,0,0,206,1708,1,0,0,0,208,1711,1,0,
+		0,0,210,1715,1,0,0,0,212,1717,1,0,0,0,214,1719,1,0,0,0,216,1726,1,0,0,
+		0,218,1738,1,0,0,0,220,1740,1,0,0,0,222,1747,1,0,0,0,224,1756,1,0,0,0,
+		226,1758,1,0,0,0,228,1760,1,0,0,0,230,1779,1,0,0,0,232,1781,1,0,0,0,234,
+		1783,1,0,0,0,236,237,3,4,2,0,237,238,5,0,0,1,238,1,1,0,0,0,239,240,3,198,
+		99,0,240,241,5,0,0,1,241,3,1,0,0,0,242,292,3,6,3,0,243,292,3,8,4,0,244,
+		292,3,10,5,0,245,292,3,14,7,0,246,292,3,16,8,0,247,292,3,20,10,0,248,292,
+		3,22,11,0,249,292,3,24,12,0,250,292,3,26,13,0,251,292,3,28,14,0,252,292,
+		3,32,16,0,253,292,3,34,17,0,254,292,3,38,19,0,255,292,3,42,21,0,256,292,
+		3,44,22,0,257,292,3,78,39,0,258,292,3,66,33,0,259,292,3,68,34,0,260,292,
+		3,72,36,0,261,292,3,74,37,0,262,292,3,90,45,0,263,292,3,92,46,0,264,292,
+		3,94,47,0,265,292,3,96,48,0,266,292,3,98,49,0,267,292,3,102,51,0,268,292,
+		3,104,52,0,269,292,3,114,57,0,270,292,3,116,58,0,271,292,3,134,67,0,272,
+		292,3,142,71,0,273,292,3,146,73,0,274,292,3,148,74,0,275,292,3,150,75,
+		0,276,292,3,178,89,0,277,292,3,180,90,0,278,292,3,192,96,0,279,292,3,46,
+		23,0,280,292,3,174,87,0,281,292,3,106,53,0,282,292,3,108,54,0,283,292,
+		3,112,56,0,284,292,3,136,68,0,285,292,3,48,24,0,286,292,3,50,25,0,287,
+		292,3,52,26,0,288,292,3,58,29,0,289,292,3,60,30,0,290,292,3,56,28,0,291,
+		242,1,0,0,0,291,243,1,0,0,0,291,244,1,0,0,0,291,245,1,0,0,0,291,246,1,
+		0,0,0,291,247,1,0,0,0,291,248,1,0,0,0,291,249,1,0,0,0,291,250,1,0,0,0,
+		291,251,1,0,0,0,291,252,1,0,0,0,291,253,1,0,0,0,291,254,1,0,0,0,291,255,
+		1,0,0,0,291,256,1,0,0,0,291,257,1,0,0,0,291,258,1,0,0,0,291,259,1,0,0,
+		0,291,260,1,0,0,0,291,261,1,0,0,0,291,262,1,0,0,0,291,263,1,0,0,0,291,
+		264,1,0,0,0,291,265,1,0,0,0,291,266,1,0,0,0,291,267,1,0,0,0,291,268,1,
+		0,0,0,291,269,1,0,0,0,291,270,1,0,0,0,291,271,1,0,0,0,291,272,1,0,0,0,
+		291,273,1,0,0,0,291,274,1,0,0,0,291,275,1,0,0,0,291,276,1,0,0,0,291,277,
+		1,0,0,0,291,278,1,0,0,0,291,279,1,0,0,0,291,280,1,0,0,0,291,281,1,0,0,
+		0,291,282,1,0,0,0,291,283,1,0,0,0,291,284,1,0,0,0,291,285,1,0,0,0,291,
+		286,1,0,0,0,291,287,1,0,0,0,291,288,1,0,0,0,291,289,1,0,0,0,291,290,1,
+		0,0,0,292,5,1,0,0,0,293,294,5,41,0,0,294,295,3,230,115,0,295,7,1,0,0,0,
+		296,297,5,43,0,0,297,298,5,182,0,0,298,9,1,0,0,0,299,300,5,61,0,0,300,
+		301,3,12,6,0,301,11,1,0,0,0,302,307,5,178,0,0,303,307,5,181,0,0,304,307,
+		5,182,0,0,305,307,3,234,117,0,306,302,1,0,0,0,306,303,1,0,0,0,306,304,
+		1,0,0,0,306,305,1,0,0,0,307,13,1,0,0,0,308,309,5,58,0,0,309,310,3,234,
+		117,0,310,15,1,0,0,0,311,312,5,51,0,0,312,317,3,18,9,0,313,314,5,5,0,0,
+		314,316,3,18,9,0,315,313,1,0,0,0,316,319,1,0,0,0,317,315,1,0,0,0,317,318,
+		1,0,0,0,318,17,1,0,0,0,319,317,1,0,0,0,320,328,3,234,117,0,321,328,5,182,
 		0,0,322,325,5,178,0,0,323,326,3,234,117,0,324,326,5,15,0,0,325,323,1,0,
 		0,0,325,324,1,0,0,0,325,326,1,0,0,0,326,328,1,0,0,0,327,320,1,0,0,0,327,
 		321,1,0,0,0,327,322,1,0,0,0,328,19,1,0,0,0,329,330,5,52,0,0,330,331,5,
@@ -15085,95 +15377,109 @@ internal partial class TurnrowParser : Parser {
 		1454,1,0,0,0,1456,1457,1,0,0,0,1457,1461,1,0,0,0,1458,1456,1,0,0,0,1459,
 		1460,5,7,0,0,1460,1462,3,190,95,0,1461,1459,1,0,0,0,1461,1462,1,0,0,0,
 		1462,179,1,0,0,0,1463,1464,5,19,0,0,1464,1465,3,234,117,0,1465,1466,5,
-		121,0,0,1466,1467,3,234,117,0,1467,1468,5,7,0,0,1468,1471,3,220,110,0,
-		1469,1470,5,69,0,0,1470,1472,3,220,110,0,1471,1469,1,0,0,0,1471,1472,1,
-		0,0,0,1472,1473,1,0,0,0,1473,1474,5,65,0,0,1474,1475,5,5,0,0,1475,1476,
-		3,220,110,0,1476,1477,5,85,0,0,1477,1478,5,5,0,0,1478,1481,5,106,0,0,1479,
-		1480,5,166,0,0,1480,1482,3,208,104,0,1481,1479,1,0,0,0,1481,1482,1,0,0,
-		0,1482,1483,1,0,0,0,1483,1485,3,132,66,0,1484,1486,3,198,99,0,1485,1484,
-		1,0,0,0,1485,1486,1,0,0,0,1486,181,1,0,0,0,1487,1489,3,186,93,0,1488,1487,
-		1,0,0,0,1489,1490,1,0,0,0,1490,1488,1,0,0,0,1490,1491,1,0,0,0,1491,183,
-		1,0,0,0,1492,1514,3,188,94,0,1493,1499,5,87,0,0,1494,1495,3,228,114,0,
-		1495,1496,5,156,0,0,1496,1497,3,228,114,0,1497,1498,3,232,116,0,1498,1500,
-		1,0,0,0,1499,1494,1,0,0,0,1499,1500,1,0,0,0,1500,1514,1,0,0,0,1501,1505,
-		5,103,0,0,1502,1503,5,152,0,0,1503,1506,5,141,0,0,1504,1506,5,126,0,0,
-		1505,1502,1,0,0,0,1505,1504,1,0,0,0,1506,1507,1,0,0,0,1507,1514,5,127,
-		0,0,1508,1509,5,166,0,0,1509,1514,3,234,117,0,1510,1511,3,204,102,0,1511,
-		1512,5,157,0,0,1512,1514,1,0,0,0,1513,1492,1,0,0,0,1513,1493,1,0,0,0,1513,
-		1501,1,0,0,0,1513,1508,1,0,0,0,1513,1510,1,0,0,0,1514,185,1,0,0,0,1515,
-		1522,3,234,117,0,1516,1522,5,97,0,0,1517,1522,5,107,0,0,1518,1522,5,47,
-		0,0,1519,1522,5,48,0,0,1520,1522,5,150,0,0,1521,1515,1,0,0,0,1521,1516,
-		1,0,0,0,1521,1517,1,0,0,0,1521,1518,1,0,0,0,1521,1519,1,0,0,0,1521,1520,
-		1,0,0,0,1522,187,1,0,0,0,1523,1524,5,67,0,0,1524,1526,5,76,0,0,1525,1523,
-		1,0,0,0,1525,1526,1,0,0,0,1526,1527,1,0,0,0,1527,1532,7,7,0,0,1528,1533,
-		5,47,0,0,1529,1530,3,220,110,0,1530,1531,3,210,105,0,1531,1533,1,0,0,0,
-		1532,1528,1,0,0,0,1532,1529,1,0,0,0,1533,1540,1,0,0,0,1534,1535,5,48,0,
-		0,1535,1536,3,220,110,0,1536,1537,5,156,0,0,1537,1538,3,220,110,0,1538,
-		1540,1,0,0,0,1539,1525,1,0,0,0,1539,1534,1,0,0,0,1540,189,1,0,0,0,1541,
-		1543,3,228,114,0,1542,1541,1,0,0,0,1542,1543,1,0,0,0,1543,1545,1,0,0,0,
-		1544,1546,3,234,117,0,1545,1544,1,0,0,0,1546,1547,1,0,0,0,1547,1545,1,
-		0,0,0,1547,1548,1,0,0,0,1548,1570,1,0,0,0,1549,1550,5,103,0,0,1550,1557,
-		5,86,0,0,1551,1558,5,47,0,0,1552,1554,3,234,117,0,1553,1552,1,0,0,0,1554,
-		1555,1,0,0,0,1555,1553,1,0,0,0,1555,1556,1,0,0,0,1556,1558,1,0,0,0,1557,
-		1551,1,0,0,0,1557,1553,1,0,0,0,1558,1571,1,0,0,0,1559,1567,5,129,0,0,1560,
-		1568,5,47,0,0,1561,1565,3,220,110,0,1562,1566,3,210,105,0,1563,1566,5,
-		150,0,0,1564,1566,3,234,117,0,1565,1562,1,0,0,0,1565,1563,1,0,0,0,1565,
-		1564,1,0,0,0,1566,1568,1,0,0,0,1567,1560,1,0,0,0,1567,1561,1,0,0,0,1568,
-		1571,1,0,0,0,1569,1571,5,93,0,0,1570,1549,1,0,0,0,1570,1559,1,0,0,0,1570,
-		1569,1,0,0,0,1570,1571,1,0,0,0,1571,191,1,0,0,0,1572,1573,5,27,0,0,1573,
-		1604,3,194,97,0,1574,1584,5,40,0,0,1575,1576,5,73,0,0,1576,1577,7,14,0,
-		0,1577,1585,3,214,107,0,1578,1582,3,214,107,0,1579,1580,5,5,0,0,1580,1581,
-		5,167,0,0,1581,1583,3,214,107,0,1582,1579,1,0,0,0,1582,1583,1,0,0,0,1583,
-		1585,1,0,0,0,1584,1575,1,0,0,0,1584,1578,1,0,0,0,1585,1605,1,0,0,0,1586,
-		1589,7,8,0,0,1587,1588,5,73,0,0,1588,1590,7,14,0,0,1589,1587,1,0,0,0,1589,
-		1590,1,0,0,0,1590,1591,1,0,0,0,1591,1605,3,194,97,0,1592,1594,7,15,0,0,
-		1593,1595,5,98,0,0,1594,1593,1,0,0,0,1594,1595,1,0,0,0,1595,1602,1,0,0,
-		0,1596,1597,5,103,0,0,1597,1598,5,48,0,0,1598,1599,3,220,110,0,1599,1600,
-		5,156,0,0,1600,1601,3,220,110,0,1601,1603,1,0,0,0,1602,1596,1,0,0,0,1602,
-		1603,1,0,0,0,1603,1605,1,0,0,0,1604,1574,1,0,0,0,1604,1586,1,0,0,0,1604,
-		1592,1,0,0,0,1605,193,1,0,0,0,1606,1623,3,214,107,0,1607,1609,5,97,0,0,
-		1608,1607,1,0,0,0,1608,1609,1,0,0,0,1609,1614,1,0,0,0,1610,1612,5,177,
-		0,0,1611,1613,5,177,0,0,1612,1611,1,0,0,0,1612,1613,1,0,0,0,1613,1615,
-		1,0,0,0,1614,1610,1,0,0,0,1614,1615,1,0,0,0,1615,1616,1,0,0,0,1616,1620,
-		7,3,0,0,1617,1619,3,196,98,0,1618,1617,1,0,0,0,1619,1622,1,0,0,0,1620,
-		1618,1,0,0,0,1620,1621,1,0,0,0,1621,1624,1,0,0,0,1622,1620,1,0,0,0,1623,
-		1608,1,0,0,0,1623,1624,1,0,0,0,1624,195,1,0,0,0,1625,1626,3,226,113,0,
-		1626,1628,3,224,112,0,1627,1629,7,3,0,0,1628,1627,1,0,0,0,1628,1629,1,
-		0,0,0,1629,197,1,0,0,0,1630,1631,5,10,0,0,1631,1636,3,200,100,0,1632,1633,
-		5,5,0,0,1633,1635,3,200,100,0,1634,1632,1,0,0,0,1635,1638,1,0,0,0,1636,
-		1634,1,0,0,0,1636,1637,1,0,0,0,1637,1644,1,0,0,0,1638,1636,1,0,0,0,1639,
-		1640,5,168,0,0,1640,1641,5,159,0,0,1641,1645,7,2,0,0,1642,1643,5,166,0,
-		0,1643,1645,5,79,0,0,1644,1639,1,0,0,0,1644,1642,1,0,0,0,1644,1645,1,0,
-		0,0,1645,199,1,0,0,0,1646,1653,3,220,110,0,1647,1649,3,234,117,0,1648,
-		1647,1,0,0,0,1649,1650,1,0,0,0,1650,1648,1,0,0,0,1650,1651,1,0,0,0,1651,
-		1654,1,0,0,0,1652,1654,5,150,0,0,1653,1648,1,0,0,0,1653,1652,1,0,0,0,1653,
-		1654,1,0,0,0,1654,201,1,0,0,0,1655,1656,5,21,0,0,1656,1662,5,89,0,0,1657,
-		1659,3,234,117,0,1658,1660,5,88,0,0,1659,1658,1,0,0,0,1659,1660,1,0,0,
-		0,1660,1662,1,0,0,0,1661,1655,1,0,0,0,1661,1657,1,0,0,0,1662,203,1,0,0,
-		0,1663,1664,7,16,0,0,1664,205,1,0,0,0,1665,1666,7,17,0,0,1666,207,1,0,
-		0,0,1667,1669,3,234,117,0,1668,1667,1,0,0,0,1669,1670,1,0,0,0,1670,1668,
-		1,0,0,0,1670,1671,1,0,0,0,1671,209,1,0,0,0,1672,1673,7,18,0,0,1673,211,
-		1,0,0,0,1674,1675,7,19,0,0,1675,213,1,0,0,0,1676,1680,3,218,109,0,1677,
-		1679,3,216,108,0,1678,1677,1,0,0,0,1679,1682,1,0,0,0,1680,1678,1,0,0,0,
-		1680,1681,1,0,0,0,1681,215,1,0,0,0,1682,1680,1,0,0,0,1683,1684,3,226,113,
-		0,1684,1685,3,218,109,0,1685,217,1,0,0,0,1686,1688,3,228,114,0,1687,1689,
-		3,232,116,0,1688,1687,1,0,0,0,1688,1689,1,0,0,0,1689,1696,1,0,0,0,1690,
-		1696,3,234,117,0,1691,1692,5,8,0,0,1692,1693,3,214,107,0,1693,1694,5,9,
-		0,0,1694,1696,1,0,0,0,1695,1686,1,0,0,0,1695,1690,1,0,0,0,1695,1691,1,
-		0,0,0,1696,219,1,0,0,0,1697,1701,3,224,112,0,1698,1700,3,222,111,0,1699,
-		1698,1,0,0,0,1700,1703,1,0,0,0,1701,1699,1,0,0,0,1701,1702,1,0,0,0,1702,
-		221,1,0,0,0,1703,1701,1,0,0,0,1704,1705,3,226,113,0,1705,1706,3,224,112,
-		0,1706,223,1,0,0,0,1707,1714,3,228,114,0,1708,1714,3,234,117,0,1709,1710,
-		5,8,0,0,1710,1711,3,220,110,0,1711,1712,5,9,0,0,1712,1714,1,0,0,0,1713,
-		1707,1,0,0,0,1713,1708,1,0,0,0,1713,1709,1,0,0,0,1714,225,1,0,0,0,1715,
-		1716,7,20,0,0,1716,227,1,0,0,0,1717,1729,3,230,115,0,1718,1719,5,8,0,0,
-		1719,1724,3,230,115,0,1720,1721,5,5,0,0,1721,1723,3,230,115,0,1722,1720,
-		1,0,0,0,1723,1726,1,0,0,0,1724,1722,1,0,0,0,1724,1725,1,0,0,0,1725,1727,
-		1,0,0,0,1726,1724,1,0,0,0,1727,1728,5,9,0,0,1728,1730,1,0,0,0,1729,1718,
-		1,0,0,0,1729,1730,1,0,0,0,1730,229,1,0,0,0,1731,1733,5,178,0,0,1732,1734,
-		5,179,0,0,1733,1732,1,0,0,0,1733,1734,1,0,0,0,1734,1737,1,0,0,0,1735,1737,
-		5,179,0,0,1736,1731,1,0,0,0,1736,1735,1,0,0,0,1737,231,1,0,0,0,1738,1739,
-		7,21,0,0,1739,233,1,0,0,0,1740,1741,7,22,0,0,1741,235,1,0,0,0,222,291,
+		121,0,0,1466,1471,3,234,117,0,1467,1468,5,69,0,0,1468,1470,3,234,117,0,
+		1469,1467,1,0,0,0,1470,1473,1,0,0,0,1471,1469,1,0,0,0,1471,1472,1,0,0,
+		0,1472,1474,1,0,0,0,1473,1471,1,0,0,0,1474,1475,5,7,0,0,1475,1478,3,220,
+		110,0,1476,1477,5,69,0,0,1477,1479,3,220,110,0,1478,1476,1,0,0,0,1478,
+		1479,1,0,0,0,1479,1480,1,0,0,0,1480,1481,5,65,0,0,1481,1482,5,5,0,0,1482,
+		1483,3,220,110,0,1483,1484,5,85,0,0,1484,1485,5,5,0,0,1485,1488,5,106,
+		0,0,1486,1487,5,166,0,0,1487,1489,3,208,104,0,1488,1486,1,0,0,0,1488,1489,
+		1,0,0,0,1489,1490,1,0,0,0,1490,1492,3,132,66,0,1491,1493,3,198,99,0,1492,
+		1491,1,0,0,0,1492,1493,1,0,0,0,1493,181,1,0,0,0,1494,1496,3,186,93,0,1495,
+		1494,1,0,0,0,1496,1497,1,0,0,0,1497,1495,1,0,0,0,1497,1498,1,0,0,0,1498,
+		183,1,0,0,0,1499,1521,3,188,94,0,1500,1506,5,87,0,0,1501,1502,3,228,114,
+		0,1502,1503,5,156,0,0,1503,1504,3,228,114,0,1504,1505,3,232,116,0,1505,
+		1507,1,0,0,0,1506,1501,1,0,0,0,1506,1507,1,0,0,0,1507,1521,1,0,0,0,1508,
+		1512,5,103,0,0,1509,1510,5,152,0,0,1510,1513,5,141,0,0,1511,1513,5,126,
+		0,0,1512,1509,1,0,0,0,1512,1511,1,0,0,0,1513,1514,1,0,0,0,1514,1521,5,
+		127,0,0,1515,1516,5,166,0,0,1516,1521,3,234,117,0,1517,1518,3,204,102,
+		0,1518,1519,5,157,0,0,1519,1521,1,0,0,0,1520,1499,1,0,0,0,1520,1500,1,
+		0,0,0,1520,1508,1,0,0,0,1520,1515,1,0,0,0,1520,1517,1,0,0,0,1521,185,1,
+		0,0,0,1522,1529,3,234,117,0,1523,1529,5,97,0,0,1524,1529,5,107,0,0,1525,
+		1529,5,47,0,0,1526,1529,5,48,0,0,1527,1529,5,150,0,0,1528,1522,1,0,0,0,
+		1528,1523,1,0,0,0,1528,1524,1,0,0,0,1528,1525,1,0,0,0,1528,1526,1,0,0,
+		0,1528,1527,1,0,0,0,1529,187,1,0,0,0,1530,1531,5,67,0,0,1531,1533,5,76,
+		0,0,1532,1530,1,0,0,0,1532,1533,1,0,0,0,1533,1534,1,0,0,0,1534,1539,7,
+		7,0,0,1535,1540,5,47,0,0,1536,1537,3,220,110,0,1537,1538,3,210,105,0,1538,
+		1540,1,0,0,0,1539,1535,1,0,0,0,1539,1536,1,0,0,0,1540,1547,1,0,0,0,1541,
+		1542,5,48,0,0,1542,1543,3,220,110,0,1543,1544,5,156,0,0,1544,1545,3,220,
+		110,0,1545,1547,1,0,0,0,1546,1532,1,0,0,0,1546,1541,1,0,0,0,1547,189,1,
+		0,0,0,1548,1549,5,143,0,0,1549,1551,5,86,0,0,1550,1552,3,234,117,0,1551,
+		1550,1,0,0,0,1552,1553,1,0,0,0,1553,1551,1,0,0,0,1553,1554,1,0,0,0,1554,
+		1561,1,0,0,0,1555,1557,5,69,0,0,1556,1558,3,234,117,0,1557,1556,1,0,0,
+		0,1558,1559,1,0,0,0,1559,1557,1,0,0,0,1559,1560,1,0,0,0,1560,1562,1,0,
+		0,0,1561,1555,1,0,0,0,1561,1562,1,0,0,0,1562,1614,1,0,0,0,1563,1565,3,
+		228,114,0,1564,1563,1,0,0,0,1564,1565,1,0,0,0,1565,1567,1,0,0,0,1566,1568,
+		3,234,117,0,1567,1566,1,0,0,0,1568,1569,1,0,0,0,1569,1567,1,0,0,0,1569,
+		1570,1,0,0,0,1570,1611,1,0,0,0,1571,1572,5,103,0,0,1572,1587,5,86,0,0,
+		1573,1588,5,47,0,0,1574,1576,3,234,117,0,1575,1574,1,0,0,0,1576,1577,1,
+		0,0,0,1577,1575,1,0,0,0,1577,1578,1,0,0,0,1578,1585,1,0,0,0,1579,1581,
+		5,69,0,0,1580,1582,3,234,117,0,1581,1580,1,0,0,0,1582,1583,1,0,0,0,1583,
+		1581,1,0,0,0,1583,1584,1,0,0,0,1584,1586,1,0,0,0,1585,1579,1,0,0,0,1585,
+		1586,1,0,0,0,1586,1588,1,0,0,0,1587,1573,1,0,0,0,1587,1575,1,0,0,0,1588,
+		1612,1,0,0,0,1589,1597,5,129,0,0,1590,1598,5,47,0,0,1591,1595,3,220,110,
+		0,1592,1596,3,210,105,0,1593,1596,5,150,0,0,1594,1596,3,234,117,0,1595,
+		1592,1,0,0,0,1595,1593,1,0,0,0,1595,1594,1,0,0,0,1596,1598,1,0,0,0,1597,
+		1590,1,0,0,0,1597,1591,1,0,0,0,1598,1612,1,0,0,0,1599,1609,5,93,0,0,1600,
+		1602,5,68,0,0,1601,1603,3,186,93,0,1602,1601,1,0,0,0,1603,1604,1,0,0,0,
+		1604,1602,1,0,0,0,1604,1605,1,0,0,0,1605,1610,1,0,0,0,1606,1607,5,156,
+		0,0,1607,1608,5,86,0,0,1608,1610,5,80,0,0,1609,1600,1,0,0,0,1609,1606,
+		1,0,0,0,1609,1610,1,0,0,0,1610,1612,1,0,0,0,1611,1571,1,0,0,0,1611,1589,
+		1,0,0,0,1611,1599,1,0,0,0,1611,1612,1,0,0,0,1612,1614,1,0,0,0,1613,1548,
+		1,0,0,0,1613,1564,1,0,0,0,1614,191,1,0,0,0,1615,1616,5,27,0,0,1616,1647,
+		3,194,97,0,1617,1627,5,40,0,0,1618,1619,5,73,0,0,1619,1620,7,14,0,0,1620,
+		1628,3,214,107,0,1621,1625,3,214,107,0,1622,1623,5,5,0,0,1623,1624,5,167,
+		0,0,1624,1626,3,214,107,0,1625,1622,1,0,0,0,1625,1626,1,0,0,0,1626,1628,
+		1,0,0,0,1627,1618,1,0,0,0,1627,1621,1,0,0,0,1628,1648,1,0,0,0,1629,1632,
+		7,8,0,0,1630,1631,5,73,0,0,1631,1633,7,14,0,0,1632,1630,1,0,0,0,1632,1633,
+		1,0,0,0,1633,1634,1,0,0,0,1634,1648,3,194,97,0,1635,1637,7,15,0,0,1636,
+		1638,5,98,0,0,1637,1636,1,0,0,0,1637,1638,1,0,0,0,1638,1645,1,0,0,0,1639,
+		1640,5,103,0,0,1640,1641,5,48,0,0,1641,1642,3,220,110,0,1642,1643,5,156,
+		0,0,1643,1644,3,220,110,0,1644,1646,1,0,0,0,1645,1639,1,0,0,0,1645,1646,
+		1,0,0,0,1646,1648,1,0,0,0,1647,1617,1,0,0,0,1647,1629,1,0,0,0,1647,1635,
+		1,0,0,0,1648,193,1,0,0,0,1649,1666,3,214,107,0,1650,1652,5,97,0,0,1651,
+		1650,1,0,0,0,1651,1652,1,0,0,0,1652,1657,1,0,0,0,1653,1655,5,177,0,0,1654,
+		1656,5,177,0,0,1655,1654,1,0,0,0,1655,1656,1,0,0,0,1656,1658,1,0,0,0,1657,
+		1653,1,0,0,0,1657,1658,1,0,0,0,1658,1659,1,0,0,0,1659,1663,7,3,0,0,1660,
+		1662,3,196,98,0,1661,1660,1,0,0,0,1662,1665,1,0,0,0,1663,1661,1,0,0,0,
+		1663,1664,1,0,0,0,1664,1667,1,0,0,0,1665,1663,1,0,0,0,1666,1651,1,0,0,
+		0,1666,1667,1,0,0,0,1667,195,1,0,0,0,1668,1669,3,226,113,0,1669,1671,3,
+		224,112,0,1670,1672,7,3,0,0,1671,1670,1,0,0,0,1671,1672,1,0,0,0,1672,197,
+		1,0,0,0,1673,1674,5,10,0,0,1674,1679,3,200,100,0,1675,1676,5,5,0,0,1676,
+		1678,3,200,100,0,1677,1675,1,0,0,0,1678,1681,1,0,0,0,1679,1677,1,0,0,0,
+		1679,1680,1,0,0,0,1680,1687,1,0,0,0,1681,1679,1,0,0,0,1682,1683,5,168,
+		0,0,1683,1684,5,159,0,0,1684,1688,7,2,0,0,1685,1686,5,166,0,0,1686,1688,
+		5,79,0,0,1687,1682,1,0,0,0,1687,1685,1,0,0,0,1687,1688,1,0,0,0,1688,199,
+		1,0,0,0,1689,1696,3,220,110,0,1690,1692,3,234,117,0,1691,1690,1,0,0,0,
+		1692,1693,1,0,0,0,1693,1691,1,0,0,0,1693,1694,1,0,0,0,1694,1697,1,0,0,
+		0,1695,1697,5,150,0,0,1696,1691,1,0,0,0,1696,1695,1,0,0,0,1696,1697,1,
+		0,0,0,1697,201,1,0,0,0,1698,1699,5,21,0,0,1699,1705,5,89,0,0,1700,1702,
+		3,234,117,0,1701,1703,5,88,0,0,1702,1701,1,0,0,0,1702,1703,1,0,0,0,1703,
+		1705,1,0,0,0,1704,1698,1,0,0,0,1704,1700,1,0,0,0,1705,203,1,0,0,0,1706,
+		1707,7,16,0,0,1707,205,1,0,0,0,1708,1709,7,17,0,0,1709,207,1,0,0,0,1710,
+		1712,3,234,117,0,1711,1710,1,0,0,0,1712,1713,1,0,0,0,1713,1711,1,0,0,0,
+		1713,1714,1,0,0,0,1714,209,1,0,0,0,1715,1716,7,18,0,0,1716,211,1,0,0,0,
+		1717,1718,7,19,0,0,1718,213,1,0,0,0,1719,1723,3,218,109,0,1720,1722,3,
+		216,108,0,1721,1720,1,0,0,0,1722,1725,1,0,0,0,1723,1721,1,0,0,0,1723,1724,
+		1,0,0,0,1724,215,1,0,0,0,1725,1723,1,0,0,0,1726,1727,3,226,113,0,1727,
+		1728,3,218,109,0,1728,217,1,0,0,0,1729,1731,3,228,114,0,1730,1732,3,232,
+		116,0,1731,1730,1,0,0,0,1731,1732,1,0,0,0,1732,1739,1,0,0,0,1733,1739,
+		3,234,117,0,1734,1735,5,8,0,0,1735,1736,3,214,107,0,1736,1737,5,9,0,0,
+		1737,1739,1,0,0,0,1738,1729,1,0,0,0,1738,1733,1,0,0,0,1738,1734,1,0,0,
+		0,1739,219,1,0,0,0,1740,1744,3,224,112,0,1741,1743,3,222,111,0,1742,1741,
+		1,0,0,0,1743,1746,1,0,0,0,1744,1742,1,0,0,0,1744,1745,1,0,0,0,1745,221,
+		1,0,0,0,1746,1744,1,0,0,0,1747,1748,3,226,113,0,1748,1749,3,224,112,0,
+		1749,223,1,0,0,0,1750,1757,3,228,114,0,1751,1757,3,234,117,0,1752,1753,
+		5,8,0,0,1753,1754,3,220,110,0,1754,1755,5,9,0,0,1755,1757,1,0,0,0,1756,
+		1750,1,0,0,0,1756,1751,1,0,0,0,1756,1752,1,0,0,0,1757,225,1,0,0,0,1758,
+		1759,7,20,0,0,1759,227,1,0,0,0,1760,1772,3,230,115,0,1761,1762,5,8,0,0,
+		1762,1767,3,230,115,0,1763,1764,5,5,0,0,1764,1766,3,230,115,0,1765,1763,
+		1,0,0,0,1766,1769,1,0,0,0,1767,1765,1,0,0,0,1767,1768,1,0,0,0,1768,1770,
+		1,0,0,0,1769,1767,1,0,0,0,1770,1771,5,9,0,0,1771,1773,1,0,0,0,1772,1761,
+		1,0,0,0,1772,1773,1,0,0,0,1773,229,1,0,0,0,1774,1776,5,178,0,0,1775,1777,
+		5,179,0,0,1776,1775,1,0,0,0,1776,1777,1,0,0,0,1777,1780,1,0,0,0,1778,1780,
+		5,179,0,0,1779,1774,1,0,0,0,1779,1778,1,0,0,0,1780,231,1,0,0,0,1781,1782,
+		7,21,0,0,1782,233,1,0,0,0,1783,1784,7,22,0,0,1784,235,1,0,0,0,231,291,
 		306,317,325,327,343,349,358,360,372,388,398,407,413,425,442,444,450,459,
 		467,474,484,493,499,510,520,531,545,551,559,567,570,572,580,585,593,600,
 		603,613,616,619,629,637,645,652,659,668,671,676,680,685,691,698,716,718,
@@ -15185,10 +15491,10 @@ internal partial class TurnrowParser : Parser {
 		1223,1229,1239,1241,1243,1251,1255,1258,1265,1272,1277,1284,1286,1291,
 		1294,1299,1305,1312,1317,1324,1329,1340,1347,1351,1363,1369,1380,1388,
 		1398,1404,1408,1415,1421,1427,1433,1435,1437,1443,1449,1456,1461,1471,
-		1481,1485,1490,1499,1505,1513,1521,1525,1532,1539,1542,1547,1555,1557,
-		1565,1567,1570,1582,1584,1589,1594,1602,1604,1608,1612,1614,1620,1623,
-		1628,1636,1644,1650,1653,1659,1661,1670,1680,1688,1695,1701,1713,1724,
-		1729,1733,1736
+		1478,1488,1492,1497,1506,1512,1520,1528,1532,1539,1546,1553,1559,1561,
+		1564,1569,1577,1583,1585,1587,1595,1597,1604,1609,1611,1613,1625,1627,
+		1632,1637,1645,1647,1651,1655,1657,1663,1666,1671,1679,1687,1693,1696,
+		1702,1704,1713,1723,1731,1738,1744,1756,1767,1772,1776,1779
 	};
 
 	public static ATN _ATN => Tables.Atn;

@@ -242,7 +242,11 @@ public sealed record SeamStatement(
 /// <param name="Claim">The claim at its end, of the rim.</param>
 /// <param name="Span">Where it stands.</param>
 public sealed record BlanketStatement(
-    NameSyntax Name, NameSyntax Motif, ExpressionSyntax Across, ExpressionSyntax? Between, ExpressionSyntax Down, NameSyntax? Stitch, PlaceSyntax Place, ClaimSyntax? Claim, TextSpan Span) : StatementSyntax(Span);
+    NameSyntax Name, NameSyntax Motif, ExpressionSyntax Across, ExpressionSyntax? Between, ExpressionSyntax Down, NameSyntax? Stitch, PlaceSyntax Place, ClaimSyntax? Claim, TextSpan Span) : StatementSyntax(Span)
+{
+    /// <summary>Other kinds of motif, which take turns with the first.</summary>
+    public IReadOnlyList<NameSyntax> MoreMotifs { get; init; } = [];
+}
 
 /// <summary><c>easing 1 to 3 cm</c></summary>
 /// <param name="Least">At least so much longer.</param>

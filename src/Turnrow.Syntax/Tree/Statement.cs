@@ -69,11 +69,26 @@ public sealed record RangeSelection(ExpressionSyntax From, ExpressionSyntax To, 
 public sealed record RateSyntax(
     ExpressionSyntax Count, NameSyntax Stitch, ExpressionSyntax? Per, bool OfStitches, IReadOnlyList<NameSyntax> Kind, TextSpan Span) : SyntaxNode(Span)
 {
-    /// <summary>True of <c>84 sc evenly</c>: so many in all.</summary>
+    /// <summary>Of <c>1 sc in each st and sp</c> the words behind <c>and</c>.</summary>
+    public IReadOnlyList<NameSyntax> AlsoKind { get; init; } = [];
+
+    /// <summary>True of <c>skip each sp</c>: nothing goes in there.</summary>
+    public bool Skipped { get; init; }
+
+    /// <summary>True of <c>84 sc evenly</c>: so many, shared out by length.</summary>
     public bool Evenly { get; init; }
 
+    /// <summary>Of <c>37 sc evenly along front right edge</c> the edge; else null.</summary>
+    public WalkSyntax? Along { get; init; }
+
+    /// <summary>True of <c>37 sc evenly to each corner</c>: so many between each two corners.</summary>
+    public bool ToEachCorner { get; init; }
+
+    /// <summary>True of <c>84 sc evenly</c> alone: so many in all, whatever the edges are.</summary>
+    public bool InAll => Evenly && Along is null && !ToEachCorner;
+
     /// <summary>True of <c>3 sc in each corner</c>.</summary>
-    public bool OfCorners => Per is null && !Evenly && Kind is [{ Text: "corner" or "corners" }];
+    public bool OfCorners => Per is null && !Evenly && !Skipped && Kind is [{ Text: "corner" or "corners" }];
 }
 
 /// <summary><c>, odd</c>, <c>, even</c>, <c>, multiple of 6 + 1</c>, <c>, rounded up</c>: which counts are allowed.</summary>

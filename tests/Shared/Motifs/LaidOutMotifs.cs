@@ -18,6 +18,26 @@ internal sealed class LaidOutMotifs
     public IReadOnlyList<(string Sides, int Count)> Kinds =>
         [.. Joined.Skip(1).GroupBy(static sides => string.Join(' ', sides)).Select(static kind => (kind.Key, kind.Count()))];
 
+    /// <summary>Which of so many kinds each motif is, where they take turns along a row and each row begins with the next of them.</summary>
+    public IReadOnlyList<int> Turns(int kinds)
+    {
+        var turns = new List<int>();
+        var (begins, next) = (0, 0);
+        for (var i = 0; i < _motifs.Count; i++)
+        {
+            if (i > 0 && _motifs[i].Row != _motifs[i - 1].Row)
+            {
+                begins = begins + 1 == kinds ? 0 : begins + 1;
+                next = begins;
+            }
+
+            turns.Add(next);
+            next = next + 1 == kinds ? 0 : next + 1;
+        }
+
+        return turns;
+    }
+
     /// <summary>Puts them down.</summary>
     /// <param name="sides">Four sides or six.</param>
     /// <param name="across">In the lowest row and every second one.</param>

@@ -104,7 +104,7 @@ public sealed class BlanketTests
     [Fact]
     public void A_border_goes_round_hexagons_too() => Compiled.Of(Hexagon + """
         blanket throw of tile: 3 and 2 across, 3 down, join in each sp
-        piece edging picked up around throw last row: 1 sc in each st, 3 sc in each corner
+        piece edging picked up around throw last row: 1 sc in each st and sp, 3 sc in each corner
         round 2: (sc to corner, 3 sc in corner) around, sc around
         fasten off
 
@@ -113,7 +113,7 @@ public sealed class BlanketTests
     [Fact]
     public void A_border_goes_round_it_all() => Compiled.Of(Tile + """
         blanket throw of tile: 5 (6) across, 7 (8) down, join in each sp = 144 (168)
-        piece edging picked up around throw last row: 1 sc in each st, 3 sc in each corner = 220 (256)
+        piece edging picked up around throw last row: 1 sc in each st and sp, 3 sc in each corner = 220 (256)
         round 2: (sc to corner, 3 sc in corner) around, sc around = 228 (264)
         fasten off
 

@@ -16,7 +16,8 @@ namespace Turnrow.Compiler.Tests.Naive;
 /// <param name="Along">Of each side up to the one opposite to the first, the chains of its spaces between two corners; all sides have as many spaces.</param>
 /// <param name="Stitches">Stitches between two spaces of a side.</param>
 /// <param name="Join">Where they are joined between the corners.</param>
-internal sealed record NaiveBlanket(int Sides, int Across, int Between, int Down, int Corner, int Chains, IReadOnlyList<int[]> Along, int Stitches, string Join)
+/// <param name="Kinds">How many kinds of motif take turns; their last rounds are alike, and each begins with a ring of its own.</param>
+internal sealed record NaiveBlanket(int Sides, int Across, int Between, int Down, int Corner, int Chains, IReadOnlyList<int[]> Along, int Stitches, string Join, int Kinds)
 {
     private static readonly string[] Ways = ["in each sp", "in each ch-1 sp", "in each st", "in each st and sp", "in each corner", "with sc in each sp"];
 
@@ -33,11 +34,12 @@ internal sealed record NaiveBlanket(int Sides, int Across, int Between, int Down
         from spaces in Gen.Int[1, 3].Array[many].Array[3]
         from stitches in Gen.Int[1, 3]
         from how in Gen.Int[0, Ways.Length - 1].Select(static i => Ways[i])
+        from kinds in Gen.Int[1, 3]
         let half = sides / 2
         let between = sides == 4 ? across : Math.Max(1, across + more)
         let along = Enumerable.Range(0, half).Select(i => isAlike ? spaces[0] : spaces[i]).ToList()
         where across + down > 2 && (how != "in each ch-1 sp" || along.TrueForAll(static side => side.Contains(1)))
-        select new NaiveBlanket(sides, across, between, down, corner, chains, along, stitches, how);
+        select new NaiveBlanket(sides, across, between, down, corner, chains, along, stitches, how, Math.Min(kinds, Math.Max(across, down)));
 
     /// <summary>The motifs as they lie.</summary>
     public LaidOutMotifs Laid => LaidOutMotifs.Of(Sides, Across, Between, Down);
@@ -50,13 +52,9 @@ internal sealed record NaiveBlanket(int Sides, int Across, int Between, int Down
         var below = Math.Max(1, (Along[0].Length - 1) * Stitches);
         var across = Across == Between ? $"{Across}" : $"{Across} and {Between}";
         return $"""
-            piece tile
-              begin with ring
-              round 1: ({below} dc, ch 2, mark corner) {Sides} times in ring
-              round 2: ({half}) around
-              fasten off
-            blanket throw of tile: {across} across, {Down} down, join {Join}
-            piece edging picked up around throw last row: 1 sc in each st, 3 sc in each corner
+            {string.Concat(Enumerable.Range(0, Kinds).Select(kind => $"piece {Name(kind)}\n  begin with ring of {kind + 3} chains\n  round 1: ({below} dc, ch 2, mark corner) {Sides} times in ring\n  round 2: ({half}) around\n  fasten off\n"))}
+            blanket throw of {string.Join(" and ", Enumerable.Range(0, Kinds).Select(Name))}: {across} across, {Down} down, join {Join}
+            piece edging picked up around throw last row: 1 sc in each st and sp, 3 sc in each corner
               fasten off
 
             """;
@@ -100,6 +98,8 @@ internal sealed record NaiveBlanket(int Sides, int Across, int Between, int Down
 
         return rim;
     }
+
+    private static string Name(int kind) => kind == 0 ? "tile" : $"tile-{kind + 1}";
 
     private string Filled() => Stitches == 1 ? "dc" : $"dc {Stitches}";
 

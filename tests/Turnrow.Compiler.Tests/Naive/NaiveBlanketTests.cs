@@ -1,4 +1,5 @@
 using CsCheck;
+using Turnrow.Fabric.Pieces;
 using Turnrow.Fabric.Places;
 using Xunit;
 
@@ -19,6 +20,14 @@ public sealed class NaiveBlanketTests
             var made = blanket.Joined.Select(j => (Round: Turned(Flat(j.Piece.Top!)), j.Count)).GroupBy(static k => k.Round).Select(static g => (g.Key, g.Sum(static k => k.Count))).Order();
             var meant = naive.Joined().Select(k => (Round: Turned(k.Round.Split(" | ")), k.Count)).GroupBy(static k => k.Round).Select(static g => (g.Key, g.Sum(static k => (long)k.Count))).Order();
             Assert.Equal(meant, made);
+            var lying = naive.Laid.Turns(naive.Kinds);
+            for (var kind = 0; kind < naive.Kinds; kind++)
+            {
+                var joined = blanket.Joined.Where(j => j.Kind == kind).Sum(static j => j.Count);
+                Assert.Equal(lying.Count(k => k == kind), blanket.Layout.Of(kind));
+                Assert.Equal(blanket.Layout.Of(kind), joined + (kind == 0 ? 1 : 0));
+                Assert.All(blanket.Joined.Where(j => j.Kind == kind), j => Assert.Equal(new RingStart(kind + 3), j.Piece.Start));
+            }
         },
         iter: 400,
         threads: 1,

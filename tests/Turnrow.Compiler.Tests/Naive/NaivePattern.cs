@@ -112,6 +112,12 @@ public enum RimEdge { Right, LastRow, Left, Foundation }
 /// </summary>
 public sealed record PickedUpRim(string Piece, IReadOnlyList<RimEdge> Edges, string Stitch, int Stitches, int PerRows, int? InCorner, bool Around) : Start
 {
+    /// <summary>How many go into each space of a last row; null if that is not said.</summary>
+    public int? InSpace { get; init; }
+
+    /// <summary>How many are shared out between each two corners, in place of the rates; null if so many are not said.</summary>
+    public int? ToCorner { get; init; }
+
     /// <summary>True of a mirror: its walk goes along the same edges from the other end.</summary>
     public bool FromOtherEnd { get; init; }
 

@@ -130,7 +130,14 @@ public static class NotationWriter
         : $"{N(stitches)} {stitch} per {N(perRows)} rows";
 
     private static string Rates(PickedUpRim up) =>
-        $"{Rate(up.Stitches, up.Stitch, up.PerRows)}, 1 {up.Stitch} in each st{(up.InCorner is { } corner ? $", {N(corner)} {up.Stitch} in each corner" : "")}";
+        $"{(up.ToCorner is { } side ? $"{N(side)} {up.Stitch} evenly to each corner" : $"{Rate(up.Stitches, up.Stitch, up.PerRows)}, 1 {up.Stitch} in each st{InSpaces(up)}")}{(up.InCorner is { } corner ? $", {N(corner)} {up.Stitch} in each corner" : "")}";
+
+    private static string InSpaces(PickedUpRim up) => up.InSpace switch
+    {
+        null => "",
+        0 => ", skip each sp",
+        { } spaces => $", {N(spaces)} {up.Stitch} in each sp",
+    };
 
     private static string Rim(RimEdge edge) => edge switch
     {

@@ -1,7 +1,10 @@
 namespace Turnrow.Compiler.Tests.Naive;
 
 /// <summary>One place on the way round a piece: a row-end of its row, or a stitch or chain (row 0).</summary>
-public readonly record struct RimPlace(RimEdge Edge, int Row, bool IsCorner);
+public readonly record struct RimPlace(RimEdge Edge, int Row, bool IsCorner)
+{
+    public bool IsSpace { get; init; }
+}
 
 /// <summary>The way round a piece against the clock, place by place: that is how one picks up with the right side facing.</summary>
 public static class Rim
@@ -40,8 +43,16 @@ public static class Rim
     /// <summary>The stitches that are picked up, in the order of the walk; the middle one of a corner's is a corner.</summary>
     public static List<Place> PickedUp(List<RimPlace> walk, PickedUpRim up)
     {
+        if (up.ToCorner is not null && up.InCorner is null)
+            throw new UnworkableException("nothing is said of the corners");
         if (up.InCorner is { } said && (said % 2 == 0 || !walk.Exists(place => place.IsCorner)))
             throw new UnworkableException("the corners have no middle, or there are none");
+        if (up.ToCorner is { } between)
+            return Between(walk, up, between);
+        if (up.InSpace is null && walk.Exists(place => place.IsSpace && !(place.IsCorner && up.InCorner is not null)))
+            throw new UnworkableException("what goes into the spaces is not said");
+        if (up is { InSpace: 0, FromOtherEnd: false } && walk[0] is { IsSpace: true } first && !(first.IsCorner && up.InCorner is not null))
+            throw new UnworkableException("yarn is joined in a place that is skipped");
         var made = new List<Place>();
         var (rows, common) = (0, GreatestCommon(up.Stitches, up.PerRows));
         var (stitches, per) = (up.Stitches / common, up.PerRows / common);
@@ -55,11 +66,30 @@ public static class Rim
             }
             else
             {
-                var count = place.IsCorner ? up.InCorner ?? 1 : 1;
+                var plain = place.IsSpace ? up.InSpace ?? 1 : 1;
+                var count = place.IsCorner ? up.InCorner ?? plain : plain;
                 made.AddRange(Enumerable.Range(0, count).Select(i => new Place(up.Stitch) { IsCorner = place.IsCorner && up.InCorner is not null && i == count / 2 }));
             }
         }
         return rows % per == 0 ? made : throw new UnworkableException("the rate does not come out over these rows");
+    }
+
+    /// <summary>So many on each stretch of the way that has no corner in it, whatever it is made of.</summary>
+    private static List<Place> Between(List<RimPlace> walk, PickedUpRim up, int between)
+    {
+        var made = new List<Place>();
+        var isOpen = false;
+        foreach (var place in walk)
+        {
+            if (!place.IsCorner && !isOpen)
+                made.AddRange(Enumerable.Repeat(new Place(up.Stitch), between));
+            if (place.IsCorner)
+                made.AddRange(Enumerable.Range(0, up.InCorner!.Value).Select(i => new Place(up.Stitch) { IsCorner = i == up.InCorner / 2 }));
+            isOpen = !place.IsCorner;
+        }
+        if (up.Around && isOpen && !walk[0].IsCorner)
+            throw new UnclearException("a side lies in both ends of the round");
+        return made;
     }
 
     private static int GreatestCommon(int one, int other) => Enumerable.Range(1, other).Last(n => one % n == 0 && other % n == 0);
@@ -85,7 +115,7 @@ public static class Rim
     {
         if (piece.UsedPlaces.Count > 0)
             throw new UnclearException("parts go on from the last row");
-        return piece.Rows[^1].Places.Select(place => new RimPlace(RimEdge.LastRow, 0, place.IsCorner)).ToList();
+        return piece.Rows[^1].Places.Select(place => new RimPlace(RimEdge.LastRow, 0, place.IsCorner) { IsSpace = place.IsSpace }).ToList();
     }
 
     private static List<RimPlace> Foundation(PieceResult piece)

@@ -23,7 +23,7 @@ public sealed class MotifTests
           round 1: (3 dc, ch 2, mark corner) 4 times in ring
           round 2: (dc to corner, (2 dc, ch 2, 2 dc) in corner) around
           fasten off
-        piece strip picked up along tile second side: sc
+        piece strip picked up along tile second side: 1 sc in each st and sp
           row 2: sc across
         seam tile first side with other fourth side: 1 sc in each st
         weave in ends
@@ -78,7 +78,7 @@ public sealed class MotifTests
               {round}
               fasten off
             blanket throw of tile: 4 (1, 3) across, 3 (5, 3) down, {join}
-            piece edging picked up around throw last row: 1 sc in each st, 3 sc in each corner
+            piece edging picked up around throw last row: 1 sc in each st and sp, 3 sc in each corner
               fasten off
             """)).Pattern;
         Assert.Equal(0, pattern.Errors);
@@ -101,7 +101,7 @@ public sealed class MotifTests
               {round}
               fasten off
             blanket throw of tile: 4 (1, 3, 2) and 3 (1, 4, 2) across, 3 (5, 4, 1) down, {join}
-            piece edging picked up around throw last row: 1 sc in each st, 3 sc in each corner
+            piece edging picked up around throw last row: 1 sc in each st and sp, 3 sc in each corner
               fasten off
             """)).Pattern;
         Assert.Equal(0, pattern.Errors);

@@ -25,6 +25,7 @@ public sealed class BorderTests
                 [
                     $"1 {stitch} in each row, 1 {stitch} in each st, 3 {stitch} in each corner", $"3 {stitch} per 2 rows, 1 {stitch} in each st, 5 {stitch} in each corner",
                     $"1 {stitch} in each row, 1 {stitch} in each st, 1 {stitch} in each corner", $"70 (84) {stitch} evenly, 3 {stitch} in each corner", $"80 (99) {stitch} evenly, 1 {stitch} in each corner",
+                    $"20 (25) {stitch} evenly to each corner, 3 {stitch} in each corner", $"9 {stitch} evenly along front left edge, 27 (30) {stitch} evenly along front last row, 1 {stitch} in each row, 3 {stitch} in each corner",
                 ];
                 foreach (var rate in rates)
                 {
@@ -47,6 +48,27 @@ public sealed class BorderTests
         Assert.Equal(0, pattern.Errors);
         Assert.Empty(ReadBack.Differences(pattern, WrittenInstructions.Write(pattern, Terms.US)));
         Assert.Empty(ReadBack.Differences(pattern, WrittenInstructions.Write(pattern, Terms.UK)));
+    }
+
+    [Theory]
+    [InlineData("row 2: dc, (ch 4, skip 4, dc) across", "1 sc in each st, 3 sc in each sp")]
+    [InlineData("row 2: dc, (ch 4, skip 4, dc) across", "1 dc in each st, 3 dc in each ch-4 sp")]
+    [InlineData("row 2: dc, (ch 1, skip 1, dc) across", "1 sc in each st, skip each sp")]
+    [InlineData("row 2: dc, (ch 1, skip 1, dc) across", "1 dc in each st and sp")]
+    [InlineData("row 2: sc, (ch 1, skip 1, dc, ch 3, skip 1, dc) across", "2 sc in each sc, 1 sc in each dc, skip each ch-1 sp, 3 sc in each sp")]
+    [InlineData("row 2: dc, (ch 1, skip 1, dc, ch 3, skip 1, dc) across", "1 dc in each st, 1 dc in each ch-1 sp, 3 dc in each ch-3 sp")]
+    [InlineData("row 2: dc, (ch 1, skip 1, dc) across", "17 sc evenly along front last row")]
+    public void A_border_over_spaces_reads_back(string row, string rates)
+    {
+        foreach (var hand in new[] { "RS", "WS" })
+        {
+            var pattern = Compilation.Of(new SourceText("net.turnrow", "notation 1\npattern \"Net\"\nterms US\nhook 4 mm\nturn dc: ch 3 counts\nturn sc: ch 1 does not count\n"
+                + $"piece front\n  begin with 21 stitches\n  row 1 RS: dc across\n  {row}\n  fasten off\n"
+                + $"piece border picked up along front last row, {hand} facing: {rates}\n  row 2: sc across\n")).Pattern;
+            Assert.Equal(0, pattern.Errors);
+            Assert.Empty(ReadBack.Differences(pattern, WrittenInstructions.Write(pattern, Terms.US)));
+            Assert.Empty(ReadBack.Differences(pattern, WrittenInstructions.Write(pattern, Terms.UK)));
+        }
     }
 
     [Theory]

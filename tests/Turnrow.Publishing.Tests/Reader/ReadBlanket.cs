@@ -22,6 +22,10 @@ internal sealed partial record ReadBlanket(int Across, int Between, int Down, IR
         if (whole.Groups["right"].Success && across != between && !whole.Groups["in"].Success) throw new Misread("how the rows lie is not said rightly");
         var laid = LaidOutMotifs.Of(sides, across, between, down);
         if (Number.Of(whole.Groups["all"].Value) != laid.Joined.Count) throw new Misread("there are not so many motifs");
+        var turns = whole.Groups["turns"] is { Success: true } kinds ? kinds.Value.Replace(" and ", ", ", StringComparison.Ordinal).Split(", ") : [first.Groups["motif"].Value];
+        var lying = laid.Turns(turns.Length);
+        if (turns[0] != first.Groups["motif"].Value || (turns.Length > 1 && (whole.Groups["one"].Value != turns[0] || whole.Groups["two"].Value != turns[1]))) throw new Misread("which kind comes first is not said rightly");
+        if (turns.Length > 1 && whole.Groups["each"].Value != string.Join(", ", turns.Select((name, at) => FormattableString.Invariant($"{lying.Count(kind => kind == at)} {name}")))) throw new Misread("there are not so many of each kind");
         var joined = new List<(int, int, ReadPiece)>();
         for (var i = 2; i + 2 < paragraphs.Count; i += 3)
         {
@@ -30,8 +34,10 @@ internal sealed partial record ReadBlanket(int Across, int Between, int Down, IR
             var along = Along(which, sides);
             if (along.Count != Array.IndexOf(["", "one side", "two sides", "three sides"], kind.Groups["sides"].Value)) throw new Misread($"`{which}` are not joined along so many sides");
             var many = Number.Of(kind.Groups["n"].Value);
-            if (many != laid.Kinds.Where(k => IsMeant(which, k.Sides, sides)).Sum(static k => k.Count)) throw new Misread($"of `{which}` there are not {many}");
-            joined.Add((along.Count, many, motif(kind.Groups["motif"].Value, along, paragraphs[i + 1])));
+            var name = kind.Groups["motif"].Value;
+            if (turns.Length > 1 ? kind.Groups["kind"].Value != name || kind.Groups["turn"].Value != name : kind.Groups["kind"].Value != "Motifs") throw new Misread($"it is not said that `{which}` are {name}");
+            if (many != laid.Joined.Select((on, at) => (On: string.Join(' ', on), Kind: turns[lying[at]])).Skip(1).Count(one => one.Kind == name && IsMeant(which, one.On, sides))) throw new Misread($"of `{which}` there are not {many}");
+            joined.Add((along.Count, many, motif(name, along, paragraphs[i + 1])));
         }
 
         if (1 + joined.Sum(static j => j.Item2) != laid.Joined.Count) throw new Misread("the motifs of all kinds are not as many as there are");
@@ -95,13 +101,13 @@ internal sealed partial record ReadBlanket(int Across, int Between, int Down, IR
         return rim;
     }
 
-    [GeneratedRegex(@"^\*\*(?<all>\d+) motifs, (?<across>\d+)(?: and (?<between>\d+) by turns)? across and (?<down>\d+) down, RS up\.\*\* Work them row by row from the bottom up, each row from left to right, and join each in its last round to those that lie beside it\. (?<off>The rows are set off: (?:(?:where they have as many motifs as each other, )?(?<right>every second row begins and ends half a motif further right))?(?:; )?(?:(?:where they have not, )?(?<in>the shorter rows begin and end half a motif further in))?\. )?(?:All sides of a motif are alike: turn it as it comes|The first side of a motif, behind the first corner of its last round, lies at its left)\.$")]
+    [GeneratedRegex(@"^\*\*(?<all>\d+) motifs, (?<across>\d+)(?: and (?<between>\d+) by turns)? across and (?<down>\d+) down, RS up\.\*\* Work them row by row from the bottom up, each row from left to right, and join each in its last round to those that lie beside it\. (?<off>The rows are set off: (?:(?:where they have as many motifs as each other, )?(?<right>every second row begins and ends half a motif further right))?(?:; )?(?:(?:where they have not, )?(?<in>the shorter rows begin and end half a motif further in))?\. )?(?:(?<turns>[^.:]+) take turns along each row, and each row begins with the next of them: Row 1, the lowest, with (?<one>[^,]+), Row 2 with (?<two>[^,]+), and so on\. There are (?<each>[^.]+)\. )?(?:All sides of a motif are alike: turn it as it comes|The first side of a motif, behind the first corner of its last round, lies at its left)\.$")]
     private static partial Regex Whole();
 
     [GeneratedRegex(@"^\*\*First motif:\*\* As (?<motif>[^.]+)\.$")]
     private static partial Regex First();
 
-    [GeneratedRegex(@"^\*\*Motifs joined along (?<sides>one side|two sides|three sides) \(make (?<n>\d+)\):\*\* (?<which>.+)\. (?:Work|Begin) as (?<motif>.+?)(?: to the end of Round \d+)?, then:$")]
+    [GeneratedRegex(@"^\*\*(?<kind>.+?) joined along (?<sides>one side|two sides|three sides) \(make (?<n>\d+)\):\*\* (?<which>.+?)(?:, wherever it is the turn of (?<turn>[^.]+))?\. (?:Work|Begin) as (?<motif>.+?)(?: to the end of Round \d+)?, then:$")]
     private static partial Regex Kind();
 
     [GeneratedRegex(@"^those that lie beside (?<motifs>.+) alone when their turn comes$")]

@@ -285,7 +285,7 @@ internal sealed partial class RowInHand
         if (end > End || end - from != spread.Places) throw new Misread($"{spread.Places} places are spoken of, {End - from} are there");
         for (var at = from; at < end; at++)
         {
-            if (!spread.Name.Fits(Below[at])) throw new Misread($"{Below[at]} is no {spread.Name.Word}");
+            if (!spread.Name.Fits(Below[at]) && spread.Spaces?.Fits(Below[at]) != true) throw new Misread($"{Below[at]} is no {spread.Name.Word}");
         }
 
         _made.AddRange(Enumerable.Repeat(new Place(Seen.Stitch, spread.Stitch), spread.Count));

@@ -135,7 +135,9 @@ internal sealed partial class RowSentence
             Expect("over");
             var part = Accept("next") ? "next" : Accept("first") ? "first" : null;
             if (part is null) Expect("these");
-            return new SpreadOver(count, stitch, Count(), Name(), part);
+            var (places, name) = (Count(), Name());
+            var spaces = _at + 1 < _words.Count && Peek == "and" && _words[_at + 1] == "sps" && Accept("and") ? Name() : null;
+            return new SpreadOver(count, stitch, places, name, part) { Spaces = spaces };
         }
 
         if (Peek != "in" || _at + 1 >= _words.Count || _words[_at + 1] != "this") return null;

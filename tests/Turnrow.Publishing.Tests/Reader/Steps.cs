@@ -97,7 +97,11 @@ internal sealed record LeaveForNow(int? Count, string Which, bool Beside) : Step
 internal sealed record OverThoseLeft(int Count) : Step;
 
 /// <summary>`28 sc evenly over these 42 row-ends`, `over first 18 sts`, `over next 18 sts` (parts of them), `sc in this row-end`.</summary>
-internal sealed record SpreadOver(int Count, string Stitch, int Places, PlaceName Name, string? Part) : Step;
+internal sealed record SpreadOver(int Count, string Stitch, int Places, PlaceName Name, string? Part) : Step
+{
+    /// <summary>Of `21 sts and sps` the spaces; null if there are none.</summary>
+    public PlaceName? Spaces { get; init; }
+}
 
 /// <summary>`ch 6 for left underarm`, `ch 6 over the gap`.</summary>
 internal sealed record BridgeOver(int Count, string? Name) : Step;

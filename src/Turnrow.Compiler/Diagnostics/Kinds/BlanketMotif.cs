@@ -60,7 +60,8 @@ public static class BlanketMotif
 
     private static int Opposite(Piece made, int side) => side + (MotifSides.Count(made) / 2);
 
-    private static string Of(Piece made, int side)
+    /// <summary>What a side has from corner to corner.</summary>
+    internal static string Of(Piece made, int side)
     {
         var places = MotifSides.PlacesOf(made, MotifSides.Of(made, side)!.Stretches[0]);
         var spaces = places.CountWhere(static p => p.Kind == PlaceKind.Space);

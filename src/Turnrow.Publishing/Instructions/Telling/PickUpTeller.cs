@@ -32,7 +32,7 @@ internal static class PickUpTeller
         foreach (var legs in stretches)
         {
             if (legs != stretches[0]) phrases.Add(new ThenAlong(StretchOf(legs)));
-            if (start.IsEven) rounds.Evenly(legs);
+            if (legs.Exists(static l => l.IsEven)) rounds.Evenly(legs);
             else rounds.Along(legs);
         }
 
@@ -98,7 +98,7 @@ internal static class PickUpTeller
     // Both as one, if so many are worked in both alike.
     private static PickUpLeg? Together(PickUpLeg before, PickUpLeg leg)
     {
-        if ((before.Rate, before.Per) != (leg.Rate, leg.Per) || before.IsCorner || leg.IsCorner) return null;
+        if ((before.Rate, before.Per) != (leg.Rate, leg.Per) || before.IsCorner || leg.IsCorner || before.IsEven != leg.IsEven) return null;
         return before.With(leg);
     }
 
@@ -195,22 +195,26 @@ internal static class PickUpTeller
         public void Evenly(List<PickUpLeg> legs)
         {
             var hasCorners = legs.Exists(static l => l.IsCorner);
-            var (places, stitches) = (0, 0);
+            var (places, stitches, passed) = (0, 0, 0);
+            PlaceName? name = null;
             foreach (var leg in legs)
             {
+                var here = NameOf(leg, passed);
+                passed += leg.Stretch.Count;
                 if (!leg.IsCorner)
                 {
                     places += leg.Stretch.Count;
                     stitches += (int)((long)leg.Stretch.Count * leg.Rate / leg.Per);
+                    name = name?.With(here) ?? here;
                     continue;
                 }
 
-                Spread(places, stitches, NameOf(leg.Stretch.Kind), hasCorners);
-                InCorner(leg.Rate, NameOf(leg.Stretch.Kind));
-                (places, stitches) = (0, 0);
+                Spread(places, stitches, name ?? here, hasCorners);
+                InCorner(leg.Rate, here);
+                (places, stitches, name) = (0, 0, null);
             }
 
-            Spread(places, stitches, NameOf(legs[0].Stretch.Kind), hasCorners);
+            if (name is { } last) Spread(places, stitches, last, hasCorners);
         }
 
         private void Spread(int places, int stitches, PlaceName name, bool isPart)
@@ -285,23 +289,13 @@ internal static class PickUpTeller
     private static PlaceName NameOf(PickUpLeg leg, int passed)
     {
         var name = NameOf(leg.Stretch.Kind);
-        if (AllOf(leg) is not { } all) return name;
-        var places = (leg.Upwards ? all : all.Reversed()).Slice(passed, leg.Stretch.Count);
+        if (PickUpPlaces.Of(leg) is not { } all) return name;
+        var places = all.Slice(passed, leg.Stretch.Count);
         var spaces = places.Kinds().Where(static kind => kind.Place.Kind == PlaceKind.Space).Select(static kind => PlaceName.Of(kind.Place)).ToList();
         if (spaces.Count == 0) return name;
         var only = spaces.Aggregate(static (all, next) => all.With(next));
         return places.Kinds().Any(static kind => kind.Place.Kind != PlaceKind.Space) ? only.With(name) : only;
     }
-
-    private static PlaceSequence? AllOf(PickUpLeg leg) => leg.Stretch.Kind switch
-    {
-        StretchKind.LastRow => leg.Piece.TopFromRight,
-        StretchKind.Side when leg.Piece.Top is not null => MotifSides.PlacesOf(leg.Piece, WholeSide(leg)),
-        _ => null,
-    };
-
-    // A leg may be only a part of it.
-    private static Stretch WholeSide(PickUpLeg leg) => MotifSides.Of(leg.Piece, MotifSides.IndexOf(leg.Stretch.Name!.Split(' ')[0]))!.Stretches[0];
 
     private static PlaceName NameOf(StretchKind kind) => kind switch
     {

@@ -157,6 +157,18 @@ public static class UnexpectedWord
             Help = "such words read: 1 sc in each row",
         };
 
+    internal static Diagnostic SkippedAlongSeam(TextSpan span) =>
+        new(Kind, span, "`skip` can't stand here; a seam joins place for place")
+        {
+            Help = "such words read: 1 sc in each st",
+        };
+
+    internal static Diagnostic SkipsAll(TextSpan span) =>
+        new(Kind, span, "all that is said here is what to skip; say what goes into the rest")
+        {
+            Help = "such words read: 1 sc in each st, skip each sp",
+        };
+
     internal static Diagnostic AtEachEnd(TextSpan span, string text) =>
         new(Kind, span, $"`{Quote.Short(text)}` can't stand here; how many stay plain at each end is said of what is spread evenly, once, with a number or a name")
         {

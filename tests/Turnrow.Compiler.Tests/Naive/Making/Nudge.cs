@@ -48,6 +48,8 @@ public sealed class Nudge
             Stitches = N(up.Stitches),
             PerRows = N(up.PerRows),
             InCorner = up.InCorner is { } corner ? N(corner) : null,
+            InSpace = up.InSpace is { } space ? N(space) : null,
+            ToCorner = up.ToCorner is { } side ? N(side) : null,
             Claim = Maybe(up.Claim),
         },
         _ => start,

@@ -13,7 +13,11 @@ public sealed class RimMaker(ChoiceTape tape, IReadOnlyList<string> stitches)
         for (var more = tape.Between(0, 3); more > 0; more--)
             edges.Add(Rim.After(edges[^1]));
         int? inCorner = tape.OneIn(4) ? null : tape.Of(3, 1, 5);
-        return new PickedUpRim(piece, edges, tape.Of(stitches), tape.Between(1, 3), tape.Between(1, 2), inCorner, edges.Count == 4 && tape.OneIn(2));
+        return new PickedUpRim(piece, edges, tape.Of(stitches), tape.Between(1, 3), tape.Between(1, 2), inCorner, edges.Count == 4 && tape.OneIn(2))
+        {
+            InSpace = tape.Of<int?>(1, null, 0, 2, 3),
+            ToCorner = inCorner is not null && tape.OneIn(4) ? tape.Between(2, 20) : null,
+        };
     }
 
     /// <summary>The piece with that row; nothing if it is too wide, too narrow, or has more corners in one size than in another.</summary>
