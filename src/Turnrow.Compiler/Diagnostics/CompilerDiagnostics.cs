@@ -224,5 +224,6 @@ public static class CompilerDiagnostics
         BlanketKinds.Kind,
         YarnNextTime.Kind,
         SpaceWithoutLoops.Kind,
+        YarnUnsaid.Kind,
     ];
 }

@@ -48,7 +48,7 @@ internal static class RowFaults
             RowFaultKind.MarkerMoved => MarkerMoved.At(context, span, sizes, first.Fault),
             RowFaultKind.StepInRound => StepInRound.At(context, span, sizes),
             RowFaultKind.TurnInFirstRow or RowFaultKind.EdgeNotReached => ShortRowEdge.At(context, span, sizes, first.Fault.Kind, first.Row, first.Start, first.StartsAtTurn),
-            RowFaultKind.BeginsGoingBack => RowBeginsCrossed.At(context, span, sizes, word, first.Fault.There),
+            RowFaultKind.BeginsGoingBack => RowBeginsCrossed.At(context, span, sizes, word, first.Fault, statement is RowStatement { IsRound: true }),
             RowFaultKind.TwoDirections => WorkedBack.Mixed(context, span, sizes, word),
             RowFaultKind.NothingToGoBackOver => WorkedBack.First(context, span, sizes, word, statement is RowStatement { IsRound: true } && first.Row > 1),
             RowFaultKind.TooFarDown => SpikeTooDeep.At(context, span, sizes, word, first.Fault.Needed, first.Fault.There),

@@ -1,4 +1,5 @@
 using Turnrow.Fabric.Colours;
+using Turnrow.Fabric.Motifs;
 using Turnrow.Fabric.Patterns;
 using Turnrow.Fabric.Pieces;
 using Turnrow.Fabric.Rows;
@@ -21,6 +22,7 @@ internal sealed class PieceWriter(Pattern pattern, SizeNames names, Wording word
         var each = BeginsAt(piece.InSizes[0].Start) is { } other ? $", one on each {Names.Title(other)}" : string.Empty;
         var several = piece.Copies > 1 ? $" (make {Numbers.Plain(piece.Copies)}{each})" : string.Empty;
         _paragraphs.Add($"### {Names.Title(piece.Name)}{several}");
+        AddNumber(piece);
         _paragraphs.AddRange(JoinPhrases.Sentences(piece.InSizes, words));
         var rows = new RowsWriter(pattern, names, words, _paragraphs);
         var lines = new PieceLines(piece, words);
@@ -57,6 +59,16 @@ internal sealed class PieceWriter(Pattern pattern, SizeNames names, Wording word
         if (prose is not null) _paragraphs.Add(prose);
         if (!fastenedOff) AddYarn(piece);
         return _paragraphs.InOrder();
+    }
+
+    // What motifs are worked around is made as often as they are.
+    private void AddNumber(PieceInSizes piece)
+    {
+        var numbers = Enumerable.Range(0, piece.InSizes.Count).Select(size => (Size: size, Number: MotifNumbers.Of(pattern, size).GetValueOrDefault(piece.Name))).Where(static n => n.Number > 1).ToList();
+        if (numbers.Count == 0) return;
+        var blankets = pattern.Blankets.Where(b => b.Motifs.Any(motif => pattern.Pieces.Any(p => p.Name == motif && p.InSizes.Any(s => s.Start is PickUpStart start && start.Walk.Any(leg => leg.Piece.Name == piece.Name)))));
+        var of = Wording.List([.. blankets.Select(static b => Names.Title(b.Name))]);
+        _paragraphs.Add([.. numbers.Select(static n => n.Size)], $"Make {Sized.Over([.. numbers.Select(static n => (int)n.Number)]).Written()}, one for each motif{(of.Length > 0 ? $" of {of}" : string.Empty)}.");
     }
 
     private static bool Has(RowsPassage line, int size) => line.HeadingSizes is not { } some || some.Contains(size);
