@@ -25,6 +25,8 @@ internal static class YarnWarnings
             {
                 foreach (var row in builder.Rows)
                 {
+                    // What could not be worked may have been worked with it.
+                    inDoubt |= row.Work is null;
                     if (row.Yarn is not { } yarn) continue;
                     used.Add(yarn);
                     if (row.Work is { } work && seen.Add((yarn, work.Words)) && YarnWords.Has(work.Words)) YarnWords.Visit(work.Words, yarn, (also, _, _) => used.Add(also));

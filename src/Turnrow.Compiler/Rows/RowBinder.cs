@@ -17,6 +17,9 @@ internal sealed partial class RowBinder(Context context, PieceState? piece = nul
 {
     private readonly HashSet<Stitch> _stitches = [];
 
+    /// <summary>True of the key of a picture: its words are one square, and no row ends with it.</summary>
+    public bool OfKey { get; init; }
+
     /// <summary>The words, a size; null in a size where they are not known.</summary>
     /// <param name="items">What was written.</param>
     /// <param name="fabric">The one stitch that the row below is made of, which a row goes on with that names none; null if there is none.</param>
@@ -46,7 +49,7 @@ internal sealed partial class RowBinder(Context context, PieceState? piece = nul
         }
 
         if (items is not [.., YarnItem last]) return;
-        context.Findings.Add(YarnNothing.AtEnd(last.Span, last.Yarn.Text));
+        context.Findings.Add(OfKey ? YarnNothing.AtKeyEnd(last.Span, last.Yarn.Text) : YarnNothing.AtEnd(last.Span, last.Yarn.Text));
         context.Yarns.Misname();
     }
 

@@ -89,7 +89,7 @@ internal sealed class PictureBinder(Context context, StitchPatternStatement stat
     // A letter that is a yarn is one plain stitch of it.
     private IReadOnlyList<Word>? WordsOf(KeyStatement key)
     {
-        if (!key.IsYarn) return new RowBinder(context).Bind(key.Items, null)[0];
+        if (!key.IsYarn) return new RowBinder(context) { OfKey = true }.Bind(key.Items, null)[0];
         if (statement.Stitch is not { } word)
         {
             context.Findings.Add(PictureStitch.At(key.Span));

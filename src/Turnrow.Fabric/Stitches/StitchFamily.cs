@@ -33,6 +33,9 @@ public sealed class StitchFamily(string word, string? abbreviation, int? usual, 
     /// <summary>The stitch whose number it is, for its name in print: 7-tr fan; null for none, as of a stitch that is made of others by its number: fan of 7.</summary>
     public Stitch? Counted { get; init; }
 
+    /// <summary>The family that has the mirror image of each of its stitches; null if the stitches themselves tell it.</summary>
+    public Func<StitchFamily>? Mirrored { get; init; }
+
     /// <summary>Its name in full.</summary>
     public string Name { get; init; } = word;
 
@@ -46,6 +49,7 @@ public sealed class StitchFamily(string word, string? abbreviation, int? usual, 
             var id = number == Usual ? Word : $"{Word} of {Plain(number)}";
             if (make(number, id, NameIn(Terms.US, number), NameIn(Terms.UK, number)) is not { } stitch) return null;
             stitch.Family = this;
+            stitch.Number = number;
             return _known[number] = stitch;
         }
     }

@@ -84,6 +84,9 @@ public enum RowFaultKind
     /// <summary>Stitches are left or chains added at an edge before a round, which has none.</summary>
     StepInRound,
 
+    /// <summary>A round would begin where the row before turned, and stitches wait between there and where rounds begin.</summary>
+    RoundAtTurn,
+
     /// <summary>The marker of a round's beginning is moved where there is none that could be: the round is no spiral's, or it is not its end.</summary>
     MarkerMoved,
 

@@ -126,7 +126,8 @@ internal static class SpecialText
             var each = Alike(form, i);
             var inOne = form.Takes == 1 && together;
             var own = inOne && shared == HookInto.BothLoops ? Wording.LoopAlone(part.Hook) : string.Empty;
-            texts.Add(One(part, stitch, each, Where(part, each, next, skipped, inOne, words), words) + own);
+            var passing = skipped.Contains(part.Place) ? Passing(form.Crossing, next - part.Place - each, words) : string.Empty;
+            texts.Add(One(part, stitch, each, Where(part, each, next, skipped, inOne, words), words) + own + passing);
             for (var j = 0; j < each; j++) skipped.Remove(part.Place + j);
             next = Math.Max(next, part.Place + each);
             i += each;
@@ -134,6 +135,17 @@ internal static class SpecialText
 
         if (next < form.Takes) texts.Add($"{words.Terms.Skip} next {(form.Takes - next == 1 ? words.St : $"{Numbers.Plain(form.Takes - next)} {words.Sts}")}");
         return string.Join(", ", texts);
+    }
+
+    private static string Passing(Crossing crossing, int passed, Wording words)
+    {
+        var sts = passed == 1 ? words.St : words.Sts;
+        return crossing switch
+        {
+            Crossing.InFront => $", working in front of the {sts} just made",
+            Crossing.Behind => $", working behind the {sts} just made",
+            _ => string.Empty,
+        };
     }
 
     // How many parts on end are the same, each in the place behind the one before.

@@ -64,6 +64,7 @@ internal sealed class LineFaults(LineParser parser)
         if (second == TurnrowLexer.IN && IsOrdinal(word)) return UnexpectedWord.ChainFromHook(span, word);
         if (second == TurnrowLexer.NUMBER && word.Equals("tog", StringComparison.OrdinalIgnoreCase)) return UnexpectedWord.Together(span, word);
         if (second == TurnrowLexer.NUMBER && PrintHabits.Unit(word) is { } unit) return UnexpectedWord.Unit(span, word, unit);
+        if (second == TurnrowLexer.COMMA && wrong.Type == TurnrowLexer.WITH && tokens[0].Type == TurnrowLexer.PIECE) return UnexpectedWord.YarnOfPiece(span, word);
         if (second != TurnrowLexer.NEXT) return null;
         if (first == TurnrowLexer.SKIP_WORD) return UnexpectedWord.SkipNext(span, word);
         return first == TurnrowLexer.IN && wrong.Type == TurnrowLexer.NUMBER ? UnexpectedWord.SeveralNext(span, word) : null;

@@ -141,6 +141,10 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
             if (!match.Groups["from"].Success || ends[^1] > all) throw new Misread($"which sts of {from.Title} are meant is not said");
             piece.Over.Add(new LaidPart(from, _firstSide == true ? ends[0] - 1 : all - ends[^1], ends[^1] - ends[0] + 1));
         }
+
+        // Sizes are told together: where one leaves some, the others are spoken of too.
+        var leaves = piece.Over.GroupBy(static part => part.Piece).Any(parts => parts.Sum(part => part.Count) < parts.Key.Rows[^1].Made.Count(place => place.Seen != Seen.SlipStitch));
+        if (leaves && !match.Groups["open"].Success) throw new Misread("that some sts stay unworked is not said");
     }
 
     private void GoesTo(Match match)
@@ -384,7 +388,7 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
     [GeneratedRegex(@"^(?:Make an adjustable ring|Ch (?<n>\d+), join with sl st in first ch to form a ring)\.$")]
     private static partial Regex Middle();
 
-    [GeneratedRegex(@"^Hold these pieces side by side with (?<side>RS|WS) facing and work over their last (?:rows|rounds) as one, in this order: (?<parts>.+?)(?: \(sts are counted from the (?<from>beginning of the round|right edge|left edge); those between stay unworked\))?\.$")]
+    [GeneratedRegex(@"^Hold these pieces side by side with (?<side>RS|WS) facing and work over their last (?:rows|rounds) as one, in this order: (?<parts>.+?)(?: \(sts are counted from the (?<from>beginning of the round|right edge|left edge)(?<open>; those between stay unworked)?\))?\.$")]
     private static partial Regex SideBySide();
 
     [GeneratedRegex(@"^(?:all (?<n>\d+) sts?|sts? (?<which>\d+(?:-\d+)?)) of (?<piece>.+)$")]

@@ -57,6 +57,7 @@ internal sealed partial class RowSentence
         if (Accept("carry")) return Carried();
         if (Accept("do")) return NoJoin();
         if (Accept("pull")) return Said(new CloseRing(), "the yarn end to close the ring");
+        if (Accept("close")) return Said(new CloseToRing(), "these sts to a ring with the next st");
         if (Accept("working")) return Said(new OtherSide(), "along the opposite side of the foundation chain");
         if (Accept("skip") || Accept("miss")) return Skip();
         if (Accept("leave")) return Leave();

@@ -23,6 +23,7 @@ public sealed class SpecialStitchTests
         stitch knot "KN" is 4 dc together in one place
         stitch wing of n is (n tr) in one place
         stitch cross is skip 1, dc in next, dc in skipped
+        stitch rope is skip 2, FPtr 2, FPtr 2 in skipped behind
         stitch slant is (sc, dc) together
         stitch wrap "WR" is skip 2, tr in next, ch 1, dc 2 in skipped
         stitch tuft is (sc, ch 2, knot) in one place
@@ -50,6 +51,7 @@ public sealed class SpecialStitchTests
     [InlineData("begin with 25 stitches; row 1 RS: sc across; row 2: sc, (skip 2, shell in next, skip 2, sc) across; row 3: half-shell in first, (sc in next shell, shell in next sc) until 6 remain, sc in next shell, skip 2, half-shell in last; row 4: sc, (shell in next sc, sc in 3rd dc of next shell) 3 times, shell in next sc, skip 2, sc in last; row 5: sc across")]
     [InlineData("begin with 25 stitches; row 1 RS: sc across; row 2: sc, (skip 2, clam in next, skip 2, sc) across; row 3: sc, (ch 2, sc in next clam, ch 2, sc in next sc) across; row 4: sc in each st and sp")]
     [InlineData("begin with 20 stitches; row 1 RS: sc across; row 2: sc 2, (knot, sc 2, bobble of 3, sc, puff, sc, popcorn, sc) 2 times; row 3: sc 3, sc in next PC, sc across; row 4: sc across")]
+    [InlineData("begin with 20 stitches; row 1 RS: dc across; row 2: dc 3, cable-behind, dc 2, rope, dc 2, cable, dc; row 3: dc across; row 4: sc across")]
     [InlineData("begin with 20 stitches; row 1 RS: sc across; row 2: dc 2, cross 3, dc 2, slant 2, dc, picot, cable, dc; row 3: spike dc 3, dc across")]
     [InlineData("begin with 20 stitches; row 1 RS: dc across; row 2: dc 3, (vee in next, skip 2) 2 times, wrap, wing of 7 in next, dc across; row 3: dc 3, (dc in next vee) 2 times, dc in each st")]
     [InlineData("begin with 20 stitches; row 1 RS: dc across; row 2: dc, vee in each st until 1 remains, dc; row 3: dc, wing of 3 in each vee, skip 1, dc")]

@@ -119,6 +119,17 @@ public static class RowLength
 
     private static int LeftBy(RowFailure failure) => failure.Plan is WordsPlan { Words: [.., Leave leave] } ? leave.Count : 0;
 
+    // The words of a row that is shaped at its edges are none that she wrote.
+    internal static Diagnostic TooFewToShape(Context context, TextSpan span, PieceState piece, int[] sizes, Func<int, RowFailure> failureOf)
+    {
+        var first = failureOf(sizes[0]);
+        return new(Kind, span, Invariant($"{RowName.Of(piece, sizes[0], first.Row)} of {piece.Name} has {Counted.Stitches(first.Places)} to work over, too few for its shaping{context.Findings.InSizes(sizes, i => failureOf(i).Places)}"))
+        {
+            Sizes = context.Findings.Names(sizes),
+            Help = "end the shaping sooner, take fewer stitches a time, or begin with more",
+        };
+    }
+
     private static Diagnostic TooFew(Context context, TextSpan span, PieceState piece, int[] sizes, Func<int, RowFailure> failureOf, string word, IReadOnlyList<string> ledger)
     {
         var first = failureOf(sizes[0]);

@@ -63,6 +63,9 @@ public static class StitchUnclear
     internal static Diagnostic NothingSkipped(TextSpan span) =>
         new(Kind, span, "no place has been skipped that this could go back to") { Help = "such words read: skip 1, dc in next, dc in skipped" };
 
+    internal static Diagnostic Crossings(TextSpan span) =>
+        new(Kind, span, "some of what goes back passes in front, and some does not") { Help = "say the same of all of them: `dc in skipped in front`, or `dc in skipped behind`" };
+
     internal static Diagnostic Number(TextSpan span) =>
         new(Kind, span, "so many in one place, or one in each of so many?")
         {

@@ -159,13 +159,21 @@ internal sealed partial class WordTeller(RowContext row)
         foreach (var word in words)
         {
             if (word is Work { To: { } to } joins) phrases.Add(JoinPhrases.Of(joins, to));
-            else if (word is Work work) phrases.Add(new BareStitches(work.Stitch, work.Hook, Sized.Of(work.Makes * work.Amount.Count)));
+            else if (word is Work work) AddBare(phrases, work);
             else if (word is Chains chains) phrases.Add(new ChainSpace(Sized.Of(chains.Count)));
             else if (word is MarkCorner) phrases.Add(new PlaceMarker(made, false));
             made = Markers.LastMade(word) ?? made;
         }
 
         return new PhraseList(SamePhrases.Folded(phrases));
+    }
+
+    // Two words of one stitch, as a mirror has them on both sides of what was a middle, are one.
+    private static void AddBare(List<Phrase> phrases, Work work)
+    {
+        var made = work.Makes * work.Amount.Count;
+        if (phrases is [.., BareStitches last] && last.Stitch == work.Stitch && last.Hook == work.Hook) phrases[^1] = last with { Count = Sized.Of(last.Count.First + made) };
+        else phrases.Add(new BareStitches(work.Stitch, work.Hook, Sized.Of(made)));
     }
 
     /// <summary>A group's words in a place; one kind of stitch alone needs no brackets.</summary>

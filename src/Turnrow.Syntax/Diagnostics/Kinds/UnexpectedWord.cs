@@ -88,6 +88,12 @@ public static class UnexpectedWord
             Mends = [new Mend($"write `{unit}`", span, unit)],
         };
 
+    internal static Diagnostic YarnOfPiece(TextSpan span, string text) =>
+        new(Kind, span, $"`{Quote.Short(text)}` can't stand here; the yarn of a piece is said in the line below it")
+        {
+            Help = "write `with navy` in a line of its own below this one: it holds for what is picked up, too",
+        };
+
     internal static Diagnostic Twice(TextSpan span, string text) =>
         new(Kind, span, $"`{Quote.Short(text)}` can't stand here; the line says such a thing already")
         {
