@@ -33,7 +33,9 @@ internal static class YarnWarnings
                 }
             }
 
-            if (piece.MirrorOf is null) Floats(context, piece);
+            if (piece.MirrorOf is not null) continue;
+            BracketYarns.Add(context, piece);
+            Floats(context, piece);
         }
 
         if (inDoubt || context.Yarns.IsMisnamed) return;

@@ -226,5 +226,8 @@ public static class CompilerDiagnostics
         PickUpShare.Kind,
         BlanketKinds.Kind,
         RepeatElsewhere.Kind,
+        YarnNextTime.Kind,
+        SpaceWithoutLoops.Kind,
+        YarnUnsaid.Kind,
     ];
 }

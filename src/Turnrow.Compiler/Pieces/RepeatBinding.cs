@@ -82,7 +82,7 @@ internal static class RepeatBinding
             var index = first - 1 + (ordinal % (last - first + 1));
             var row = builder.Rows[index];
             builder.TurnAs(index);
-            if (changes) builder.Yarn = row.Yarn;
+            if (changes) builder.TakeAlong(row);
             builder.WorkInRounds(row.IsRound);
             builder.BeginOnSide(row.RightSide);
             foreach (var hand in (ReadOnlySpan<Hand>)[Hand.Right, Hand.Left])

@@ -110,6 +110,7 @@ internal sealed partial class RowBinder(Context context, PieceState? piece = nul
             _ => None(),
         };
         if (item is TogetherItem or CentreItem) return Refuse(StitchInRow.Words(item.Span));
+        if (inOnePlace && item is YarnItem { Yarn.Text: var taken }) return Refuse(NotInOnePlace.Yarn(item.Span, taken));
         if ((inOnePlace || _ring > 0) && item is not (StitchItem or GroupItem or MarkCornerItem or JoinItem)) return Refuse(NotInOnePlace.At(item.Span));
         return words.Select(w => w is null ? null : w with { Origin = new Origin(item) });
     }
@@ -276,6 +277,12 @@ internal sealed partial class RowBinder(Context context, PieceState? piece = nul
         if (at + 1 < words.Count && StitchWord.Read(words[at].Text, context) is null && StitchWord.Read(words[at + 1].Text, context) is not null)
         {
             before = words[at++];
+            if (context.Yarns.Has(before.Text) && context.Scope.Find(before.Text) is null)
+            {
+                context.ReportUnknown(before);
+                return null;
+            }
+
             if (item.Place is null && context.Scope.Find(before.Text) is null && !context.Scope.InDoubt && !context.Stitches.InDoubt)
             {
                 context.Findings.Add(UnknownStitch.Manner(before.Span, before.Text));

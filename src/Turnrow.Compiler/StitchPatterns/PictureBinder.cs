@@ -104,6 +104,13 @@ internal sealed class PictureBinder(Context context, StitchPatternStatement stat
 
         // A yarn that is not there changes no count.
         var yarn = ((YarnItem)key.Items[0]).Yarn;
+        if (!context.Yarns.Has(yarn.Text) && StitchWord.Read(yarn.Text, context) is not null)
+        {
+            context.Findings.Add(YarnUnknown.Stitch(yarn.Span, yarn.Text));
+            context.Yarns.Misname();
+            return null;
+        }
+
         var told = context.Findings.All.Count;
         var name = context.Yarns.Use(yarn) ?? yarn.Text;
         _yarnsUnknown += context.Findings.All.Count - told;

@@ -99,7 +99,7 @@ internal sealed partial class StitchFormBinder(Context context, StitchLines line
         else if (item is GroupItem { Times: null, Place: null } bare && !inGroup && !_inOne) foreach (var inside in bare.Items) One(inside, false);
         else if (item is GroupItem { Times: CountAmount times, Place: null } repeat) Again(repeat, times, inGroup);
         else if (item is StitchItem { Change: null } stitch) Stitch(stitch, inGroup);
-        else Refuse(StitchUnclear.At(item.Span));
+        else Refuse(StitchUnclear.Of(item));
     }
 
     // A repeat is laid out: its stitches are parts as all others are.

@@ -18,6 +18,9 @@ public enum RowFaultKind
     /// <summary>A stitch would go into a space, and the row does not say so.</summary>
     SpaceAhead,
 
+    /// <summary>A loop or a post of a space, which has neither.</summary>
+    SpaceWithoutLoops,
+
     /// <summary>There is no place of the kind named ahead.</summary>
     NoneOfKind,
 

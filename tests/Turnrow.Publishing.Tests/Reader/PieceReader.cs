@@ -31,7 +31,7 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
         }
 
         if (_joins.Begin(paragraph)) return true;
-        if (Heading().IsMatch(paragraph)) return true;
+        if (Heading().IsMatch(paragraph) || MakeSeveral().IsMatch(paragraph)) return true;
         if (BeginYarn().Match(paragraph) is { Success: true } yarn)
         {
             MustBegin();
@@ -414,6 +414,9 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
 
     [GeneratedRegex(@"^With (?<same>the same yarn and )?(?<side>RS|WS) facing, (?:join yarn with sl st at|go on along) (?<where>the .*? of (?<piece>.+?)(?:,.*| from .*| at .*)?\.)$")]
     private static partial Regex PickUp();
+
+    [GeneratedRegex(@"^Make \d+, one for each motif of [A-Z][^.]*\.$")]
+    private static partial Regex MakeSeveral();
 
     [GeneratedRegex(@"^The yarn is at the (?<edge>.+) edge: ch (?<n>\d+)\.$")]
     private static partial Regex ChainAtHook();

@@ -73,7 +73,7 @@ internal sealed partial record SpecialStitch(string Name, string Text)
     [GeneratedRegex(@"^\d+ ")]
     private static partial Regex Counted();
 
-    [GeneratedRegex(@"^(?:[^:]+: )?(?<parts>[^:]+), all in the place named\. \d+ sts?\.$")]
+    [GeneratedRegex(@"^(?:[^:]+: )?(?<parts>[^:]+), all (?:in (?:(?:back|front) loop only of )?|around |over )the place named\. \d+ sts?\.$")]
     private static partial Regex InOne();
 
     [GeneratedRegex(@"^(?:[^:]+: )?(?<parts>[^:\[\]]+)\. Over (?<n>\d+) sts; \d+ sts?\.$")]
@@ -91,7 +91,7 @@ internal sealed partial record SpecialStitch(string Name, string Text)
     [GeneratedRegex(@"^(?:skip|miss) next (?:\d+ )?sts?$")]
     private static partial Regex Skip();
 
-    [GeneratedRegex(@"^(?:ch (?<ch>\d+)|(?:(?<n>\d+) )?(?<stitch>sl st|(?:\d+-[a-z]+ )?[A-Za-z][\w-]*)(?: (?:in|around|over) (?:(?:next|same) st|the (?:skipped|missed) st|each of (?:next|the) (?<each>\d+) (?:(?:skipped|missed) )?sts))?)$")]
+    [GeneratedRegex(@"^(?:ch (?<ch>\d+)|(?:(?<n>\d+) )?(?<stitch>sl st|(?:\d+-[a-z]+ )?[A-Za-z][\w-]*)(?: in (?:back|front) loop only)?(?: (?:in|around|over|of) (?:(?:next|same) st|the (?:skipped|missed) st|each of (?:next|the) (?<each>\d+) (?:(?:skipped|missed) )?sts))?)$")]
     private static partial Regex Part();
 
     [GeneratedRegex(@"[A-Za-z]+")]

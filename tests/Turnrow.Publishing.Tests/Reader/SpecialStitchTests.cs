@@ -31,6 +31,16 @@ public sealed class SpecialStitchTests
         stitch lace-shell is (3 dc, picot, 3 dc) in one place
         stitch double-vee is (vee, picot of 4, ch 2, vee) in one place
         stitch wings of n is (2 wing of n, CL, wing of n) in one place
+        stitch ridge is (back-loop sc, back-loop hdc, back-loop dc) in one place
+        stitch mixed is (front-post dc, back-loop dc, picot, dc) in one place
+        stitch ridge-knot is 3 back-loop dc together in one place
+        stitch split is (back-loop dc, front-loop dc) together
+        stitch furrow is back-loop sc, front-loop sc 2
+        stitch cone of n is n tr together in one place
+        stitch pair of n is (cone of n, ch 1, cone of n) in one place
+        stitch mesh is dc, ch 1, skip 1
+        stitch dash is 2 dc in next, skip 1
+        stitch hop is skip 1, dc, ch 1
         stitch fence is (shell in next, picot 2, skip 1) 2 times, comb in next
 
         piece cloth
@@ -60,6 +70,10 @@ public sealed class SpecialStitchTests
     [InlineData("begin with ring of 4 chains; round 1: (3 dc, ch 2, mark corner) 4 times in ring; round 2: ((dc, ch 1) to corner, (2 dc, ch 2, 2 dc) in corner) around, (dc, ch 1) around; round 3: (dc in each st and sp to corner, (2 dc, ch 2, 2 dc) in corner) around, dc in each st and sp; round 4: (sc in each st and sp until 2 remain before corner, sc 2, 3 sc in corner) around, sc around")]
     [InlineData("begin with ring of 4 chains; round 1: (3 dc, ch 2, mark corner) 4 times in ring; round 2: ((dc, ch 1) to corner, (2 dc, ch 2, 2 dc) in corner) around, (dc, ch 1) around; round 3: (dc in each st to corner, ((dc, ch 1) 3 times, dc) in corner) around, dc in each st; round 4: (sc in each st and 2 sc in each sp to corner, 3 sc in corner) around, sc in each st")]
     [InlineData("begin with ring; rounds are spiral; round 1: (3 hdc, ch 2, ch 2) 6 times in ring; round 2: hdc in each sp; rounds 3 to 6: hdc across")]
+    [InlineData("begin with 20 stitches; row 1 RS: dc across; row 2: dc, ridge in next, mixed in next, (back-loop dc, ch 1, 2 back-loop dc) in next, (front-post dc, front-loop dc) in next, ridge-knot, split, furrow, dc across; row 3: dc in each st and sp")]
+    [InlineData("begin with 20 stitches; row 1 RS: dc across; row 2: mesh 9, dc 2; row 3: dc in each st and sp; row 4: dash 9, dc 2; row 5: dc in each st; row 6: hop 9, dc 2; row 7: dc in each st and sp")]
+    [InlineData("begin with 20 stitches; round 1: dc around; round 2: mesh around; round 3: dc in each st and sp; round 4: dash around; round 5: hop around; round 6: dc in each st and sp")]
+    [InlineData("begin with 20 stitches; row 1 RS: dc across; row 2: dc 2, pair of 3 in next, dc 2, pair of 2 in next, pair of 2 in next, dc across; row 3: dc 2, sc in next pair, dc in each st and sp")]
     public void They_read_back_in_both_terms(string lines)
     {
         var notation = Stitches + "\n  " + string.Join("\n  ", lines.Split("; ")) + "\n";

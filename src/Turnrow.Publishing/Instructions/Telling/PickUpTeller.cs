@@ -21,12 +21,14 @@ internal static class PickUpTeller
     /// <param name="open">True of a round whose end is left open.</param>
     public static RowDescription Tell(PickUpStart start, Row row, RowWork work, bool open)
     {
-        if (start.Walk.Count == 0 || work.Opening.Stitch is not { } stitch) return RowDescription.Unknown;
+        if (start.Walk.Count == 0 || work.Opening.Stitch is not { } chained) return RowDescription.Unknown;
+        // The chain stands for a basic stitch; what is picked up may be made of several, and has its own name.
+        var stitch = Leading.First(work.Words) is Work worked ? worked.Stitch : chained;
         var stretches = Stretches(start.Walk);
         var first = StretchOf(stretches[0]);
         Phrase before = start.Joined ? new JoinAtEdge(start.RightSide, first) : new GoOnAlong(start.RightSide, first);
         var phrases = new List<Phrase>();
-        if (work.Opening.Chains > 0) phrases.Add(new PickUpChain(stitch, work.Opening.Chains, work.Opening.Counts));
+        if (work.Opening.Chains > 0) phrases.Add(new PickUpChain(chained, work.Opening.Chains, work.Opening.Counts));
         var rounds = new Rounds(phrases, stitch, work.Opening.Counts, start.Around);
         foreach (var legs in stretches)
         {

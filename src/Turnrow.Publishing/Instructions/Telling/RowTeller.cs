@@ -182,7 +182,7 @@ internal sealed class RowContext(Piece piece, int index, Row row, RowWork work)
     public string? EdgeName(Hand hand) => EdgeNames.At(Piece, hand, Row.Number);
 
     /// <summary>True if a row's chain is one decrease with the stitch beside it.</summary>
-    public static bool BeginsWithDecrease(RowWork? work) => work is { Opening.Counts: true } && Leading.First(work.Words) is Work { Takes: > 1 };
+    public static bool BeginsWithDecrease(RowWork? work) => work is { Opening.Counts: true } && Leading.First(work.Words) is Work { IsDecrease: true };
 
     private static bool IsOverRound(Piece piece, int index) =>
         index > 0 ? piece.Rows[index - 1].IsRound : piece.Start is PartStart { Base.EndsInRounds: true };
