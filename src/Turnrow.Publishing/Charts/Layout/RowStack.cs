@@ -5,12 +5,13 @@ using Turnrow.Fabric.Rows;
 namespace Turnrow.Publishing.Charts.Layout;
 
 /// <summary>
-/// Sets the rows of a piece one on the other: each where most of its stitches stand straight over those that they are worked
-/// into, so that only increases and decreases lean.
+/// Sets the rows of a piece one on the other. A plain row stands evenly, where most of its stitches stand straight over those that they are worked
+/// into, so that only increases and decreases lean; where many would lean, and in openwork, each stitch is set over its own feet.
 /// </summary>
 internal static class RowStack
 {
     private const int SamplesOfPattern = 32;
+    private const int MostCells = 600_000;
     private const double FarLean = 1.6;
     private const double ShareToLean = 0.25;
     private const int NarrowEnoughToLean = 16;
@@ -25,16 +26,18 @@ internal static class RowStack
     {
         var rows = new List<RowLayout>(piece.Rows.Count - from);
         RowLayout? before = null;
+        // Of a field of rows, only those are set stitch by stitch that are not too wide for it.
+        var closely = Math.Min(Footing.MostColumns, MostCells / Math.Max(1, piece.Rows.Count));
         for (var i = from; i < piece.Rows.Count; i++)
         {
-            before = Set(piece.Rows[i], before);
+            before = Set(piece.Rows[i], before, closely);
             rows.Add(before);
         }
 
         return rows;
     }
 
-    private static RowLayout Set(Row row, RowLayout? before)
+    private static RowLayout Set(Row row, RowLayout? before, int closely)
     {
         var scale = ScaleOf(row, before);
         var start = StartOf(row, before, scale);
@@ -46,7 +49,7 @@ internal static class RowStack
         var longest = Math.Max(RowLayout.LengthOf(row), before?.Longest ?? scale.Count);
         var isEven = before?.IsEven != false && !HasArches(work);
         if (leans.Count == 0 || (isEven && ShareOff(leans, Lean.MiddleOf(leans)) <= ShareToLean)) return Even(pitch, leans);
-        if (strip.Columns <= Footing.MostColumns && OverFeet(row, strip, scale, pitch, longest - (before?.Longest ?? scale.Count)) is var (knots, closest))
+        if (strip.Columns <= closely && OverFeet(row, strip, scale, pitch, longest - (before?.Longest ?? scale.Count)) is var (knots, closest))
             return new RowLayout(row, strip, scale, start, new Knots([.. knots.Select(knot => knot with { Along = start + (direction * knot.Along) })]), closest) { Longest = longest };
         pitch = Math.Clamp(scale.Columns / strip.Columns, ClosestPitch, WidestPitch);
         return Even(pitch, LeansOf(strip, scale, column => column * pitch));
@@ -60,9 +63,9 @@ internal static class RowStack
     // Within the width below where there is room; wider where only a few lean for it, as at edges that grow; else closer together.
     private static (IReadOnlyList<Knot> Knots, double Pitch)? OverFeet(Row row, Strip strip, BelowScale scale, double pitchBelow, long grown)
     {
-        var isPlain = !HasArches(row.Work!);
         // Plain stitches even out where increases and decreases below have set them closer or wider apart.
-        double? FootOf(PlacedCell cell) => FootIn(scale, cell) is var foot && isPlain ? foot + ((((cell.Middle / strip.Columns) * scale.Columns) - foot) * Footing.Evened) : foot;
+        var evened = HasArches(row.Work!) ? 0 : Footing.Evened;
+        double? FootOf(PlacedCell cell) => (FootIn(scale, cell) * (1 - evened)) + (cell.Middle / strip.Columns * scale.Columns * evened);
         var needed = Footing.NeededBy(strip);
         var pitch = Math.Min(1, Math.Max(pitchBelow, scale.Columns * Filled / needed));
         if (needed * pitch > scale.Columns)
