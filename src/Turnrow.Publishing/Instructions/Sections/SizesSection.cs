@@ -79,6 +79,8 @@ internal static class SizesSection
         var (least, most) = (by.Ease!.Min(), by.Ease!.Max());
         var name = Names.Words(by.Name);
         if (most <= Rational.Zero) return $"Choose the size made for the {name} nearest to {whose ?? "yours"}; it is worn stretched.";
+        if (least < Rational.Zero)
+            return $"Choose the size made for the {name} nearest to {whose ?? "yours"}: the garment then measures from {Lengths.Both(Sized.Of(least.Magnitude()), inInches)} less to {Lengths.Both(Sized.Of(most), inInches)} more there.";
         var range = Lengths.Own(Sized.Of(least), inInches) == Lengths.Own(Sized.Of(most), inInches) ? Lengths.Both(Sized.Of(most), inInches) : $"{Lengths.Both(Sized.Of(least), inInches)} to {Lengths.Both(Sized.Of(most), inInches)}";
         return $"Choose the size made for the {name} nearest to {whose ?? "yours"}: the garment then measures {range} more there.";
     }
