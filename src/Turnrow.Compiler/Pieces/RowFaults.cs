@@ -32,6 +32,7 @@ internal static class RowFaults
             RowFaultKind.RepeatDoesNotComeOut => RepeatRemainder.At(context, span, sizes, failureOf, word, ledger, RestInWords(context, sizes, failureOf)),
             RowFaultKind.RepeatTakesNothing => RepeatEndless.At(span, piece, sizes[0], word),
             RowFaultKind.SpaceAhead => SpaceAhead.At(context, span, sizes, word, first.Fault.Needed, PlainAcross(first.Fault.Word)),
+            RowFaultKind.NoneOfKind when first.Fault.There > 0 => NoSuchPlace.Behind(context, span, sizes, word, text.PlaceOf(first.Fault.Word!), first.Fault.There),
             RowFaultKind.NoneOfKind => NoSuchPlace.At(context, span, sizes, word, text.PlaceOf(first.Fault.Word!)),
             RowFaultKind.SpreadTooMany => SpreadTooMany.At(context, span, sizes, failureOf, word),
             RowFaultKind.MarkNothing => MarkWithoutStitch.At(context, span, sizes),

@@ -18,7 +18,7 @@ public enum RowFaultKind
     /// <summary>A stitch would go into a space, and the row does not say so.</summary>
     SpaceAhead,
 
-    /// <summary>There is no place of the kind named ahead.</summary>
+    /// <summary>There is no place of the kind named ahead; or a space stands before it, and what is there is the number of its chains.</summary>
     NoneOfKind,
 
     /// <summary><c>in first</c> stands behind other words.</summary>
