@@ -152,14 +152,14 @@ place
   : IN ( which=(NEXT | FIRST | LAST | SAME) kind+=name* (AND also+=name+)? (until=UNTIL remain=count REMAIN)?
        | which=EACH kind+=name* (AND many=list? also+=name+ (IN EACH other+=name+)?)? (ACROSS | AROUND | TO corner=CORNER | until=UNTIL remain=count REMAIN (BEFORE corner=CORNER)?)?
        | which=(CORNER | RING)
-       | which=SKIPPED
+       | which=SKIPPED (crossing=BEHIND | IN crossing=FRONT)?
        | which=ONE PLACE
        | which=ORDINAL kind+=name+
        )
   ;
 
 repeatLine
-  : REPEAT (ROWS from=count TO to=count | ROW from=count)
+  : REPEAT (word=ROWS from=count TO to=count | word=ROW from=count | word=LAST (one=ROW | from=count counted=rowsWord))
     (COMMA times=count (more=MORE_WORD TIMES | end=TIMES (inAll=IN ALL)?))? claimed=claim?
   ;
 
@@ -232,8 +232,9 @@ seamLine
 // Motifs in rows and columns, each joined to those before it in its last round; rows of hexagons are set off, `5 and 4 across`. Several kinds take turns.
 blanketLine : BLANKET called=name OF motif=name (AND more+=name)* COLON across=count (AND between=count)? ACROSS COMMA down=count DOWN COMMA JOIN (WITH by=stitch)? at=place claimed=claim? ;
 walkWords : words+=walkWord+ ;
-seamPart  : rows=selection | eased=EASING (least=list TO most=list measure=unit)? | IN (THE order=SAME | order=OPPOSITE) ORDER | WITH yarn=name | facing=side TOGETHER ;
-walkWord  : name | FIRST | LAST | ROW | ROWS | STITCHES ;
+seamPart  : rows=selection | eased=EASING (least=list TO most=list measure=unit)? | IN (THE order=SAME | order=OPPOSITE) ORDER | WITH yarn=name | facing=side TOGETHER | FROM STITCH turned=count ;
+// `body round 5`: the loops of a round in the middle that the one above left free.
+walkWord  : name | FIRST | LAST | ROW | ROWS | STITCHES | NUMBER ;
 selection
   : (all=ALL BUT)? which=(FIRST | LAST) (ROW | amount=count rowsWord)
   | ROWS from=count TO to=count
@@ -295,5 +296,5 @@ name
   | AFTER | ALL | ALONG | APART | BEFORE | BUT | CH | CHAINS | CORNER | COUNTS | CUP | DOES | DOWN | EACH | EASING | EDGE | EDGES | END
   | ENDS | EVEN | EVERY | EXTRA | FACING | FLAT | FOUNDATION | HERE | HIGH | IS | LATER | LEAST | LESS | LIE | LONGER | MAKE | MIRRORED | MORE_WORD | MOST | MULTIPLE | NEXT | NOT | ODD | OF | OFF
   | ON | ONE | OPENS | OPPOSITE | ORDER | OVER | PICKED | PICTURE | PLAIN | REMAIN | REPEATS | REST | RING | ROUNDED | RUFFLE | SAME | SIDES | SKIPPING | SLIPPING | STACKED | STAGGERED | STITCH | STRETCHES | THEN | THICK | TIMES
-  | SKIPPED | PLACE | TURNED | TURNING | TURNS | UP | WEIGH | WEIGHT | WIDE | WITHIN | WORKING | G | OZ
+  | FRONT | BEHIND | SKIPPED | PLACE | TURNED | TURNING | TURNS | UP | WEIGH | WEIGHT | WIDE | WITHIN | WORKING | G | OZ
   ;

@@ -134,6 +134,13 @@ internal sealed class Context(Findings findings, Scope scope, Evaluator evaluato
     public void ReportUnknown(NameSyntax word)
     {
         if (termsInDoubt || Stitches.InDoubt || Stitches.IsOwn(word.Text)) return;
+        if (Yarns.Has(word.Text))
+        {
+            Yarns.Misname();
+            Findings.Add(YarnUnsaid.At(word.Span, word.Text));
+            return;
+        }
+
         var other = Terms == Terms.US ? Terms.UK : Terms.US;
         if (StitchBook.Find(word.Text, other) is { } foreign) Findings.Add(OtherTerms.At(word.Span, word.Text, foreign, Terms));
         else Findings.Add(UnknownStitch.At(word.Span, word.Text, [.. StitchBook.All.Select(s => s.In(Terms))], Stitches.Own));

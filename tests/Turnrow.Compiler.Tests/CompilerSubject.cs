@@ -59,7 +59,10 @@ public sealed class CompilerSubject : INaiveSubject
     }
 
     private static SeamFact? SeamOf(Turnrow.Fabric.Joins.Seam? seam, string size) => seam is null ? null
-        : new(size, Said(seam.First.Piece), seam.First.RowEnds, seam.First.Stitches, Said(seam.Second.Piece), seam.Second.RowEnds, seam.Second.Stitches);
+        : new(size, Said(seam.First.Piece), seam.First.RowEnds, seam.First.Stitches, Said(seam.Second.Piece), seam.Second.RowEnds, seam.Second.Stitches)
+        {
+            Fold = seam.Fold is not { } fold ? "" : string.Join(' ', Enumerable.Range(0, fold.Pairs).Select(fold.Pair).Select(pair => $"{pair.First}+{pair.Second}").Concat(fold.Alone is { } alone ? [$"{alone}"] : [])),
+        };
 
     // `first-sleeve` is what a designer calls `first sleeve`.
     private static string Said(Piece piece) => piece.Name.Replace('-', ' ');

@@ -1,7 +1,9 @@
 using Turnrow.Compiler.Diagnostics.Kinds;
 using Turnrow.Compiler.Pieces;
 using Turnrow.Compiler.Values;
+using Turnrow.Fabric.Colours;
 using Turnrow.Fabric.Pieces;
+using Turnrow.Fabric.Rows;
 using Turnrow.Syntax.Text;
 using Turnrow.Syntax.Tree;
 
@@ -56,10 +58,22 @@ internal static class YarnBinding
             // What could not be begun has no rows for that reason, and a first row that is not known may be what was picked up with it.
             if (piece.Builders[i].LastWork is null && (piece.Builders[i].Ahead is null || rows.Count > 0)) continue;
             // A row that names its own yarn first leaves the line as idle as no row at all.
-            if (rows.Count > taken.Rows && (!taken.Alone || rows[taken.Rows].Yarn == taken.Yarn)) continue;
+            if (rows.Count > taken.Rows && (!taken.Alone || IsWorkedWith(rows, taken))) continue;
             context.Findings.Add(YarnNothing.Line(taken.Span, taken.Yarn));
             context.Yarns.Misname();
         }
+    }
+
+    // Behind the rows of a stitch pattern, which have its yarns, the line is for the row that comes next.
+    private static bool IsWorkedWith(IReadOnlyList<Row> rows, TakenUp taken)
+    {
+        for (var i = taken.Rows; i < rows.Count; i++)
+        {
+            if (rows[i].Plan is not WordsPlan { Of: not null }) return rows[i].Yarn == taken.Yarn;
+            if (YarnsWorked.In(rows[i]).Contains(taken.Yarn)) return true;
+        }
+
+        return false;
     }
 
     private static bool IsSound(List<Stripe> order) => order.Sum(static s => (long)s.Rows) is > 0 and <= PieceBuilder.MostRows;

@@ -61,5 +61,8 @@ internal sealed class YarnBook(Findings findings)
         for (var book = this; book is not null; book = book._of) book.IsMisnamed = true;
     }
 
+    /// <summary>True if a yarn of the pattern has this name.</summary>
+    public bool Has(string name) => Find(name) is not null;
+
     private string? Find(string name) => _yarns.Find(y => string.Equals(y.Text, name, StringComparison.OrdinalIgnoreCase))?.Text;
 }

@@ -25,13 +25,17 @@ internal static class YarnWarnings
             {
                 foreach (var row in builder.Rows)
                 {
+                    // What could not be worked may have been worked with it.
+                    inDoubt |= row.Work is null;
                     if (row.Yarn is not { } yarn) continue;
                     used.Add(yarn);
                     if (row.Work is { } work && seen.Add((yarn, work.Words)) && YarnWords.Has(work.Words)) YarnWords.Visit(work.Words, yarn, (also, _, _) => used.Add(also));
                 }
             }
 
-            if (piece.MirrorOf is null) Floats(context, piece);
+            if (piece.MirrorOf is not null) continue;
+            BracketYarns.Add(context, piece);
+            Floats(context, piece);
         }
 
         if (inDoubt || context.Yarns.IsMisnamed) return;

@@ -219,8 +219,15 @@ public static class CompilerDiagnostics
         SameMirrored.Kind,
         ChainsMeet.Kind,
         EachOther.Kind,
+        SeamItself.Kind,
+        RoundAtTurn.Kind,
+        LoopsTaken.Kind,
         PickUpUnsaid.Kind,
         PickUpShare.Kind,
         BlanketKinds.Kind,
+        RepeatElsewhere.Kind,
+        YarnNextTime.Kind,
+        SpaceWithoutLoops.Kind,
+        YarnUnsaid.Kind,
     ];
 }

@@ -3,6 +3,8 @@ using Turnrow.Compiler.Pieces;
 using Turnrow.Compiler.Values;
 using Turnrow.Fabric.Numbers;
 using Turnrow.Fabric.Patterns;
+using Turnrow.Fabric.Rows;
+using Turnrow.Fabric.Stitches;
 using Turnrow.Syntax.Text;
 using Turnrow.Syntax.Tree;
 
@@ -100,8 +102,22 @@ internal sealed class FinishedBinder(Context context, PieceBook book)
             var builder = piece.Builders[i];
             if (builder.RowsInDoubt || builder.RowCount == 0) continue;
             lengths[i] = rows ? context.Gauges.HeightOf(builder.Rows) : context.Gauges.WidthOf(builder.Rows[^1]);
+            if (lengths[i] is not null || WithoutGauge(rows ? builder.Rows : [builder.Rows[^1]], rows) is not { } stitch) continue;
+            // The same stitch in every size: it is told once.
+            if (!context.GaugesInDoubt) context.Findings.Add(GaugeMissing.Finished(name.Span, piece.Name, context.Word(stitch)));
+            break;
         }
 
         return lengths;
+    }
+
+    private Stitch? WithoutGauge(IReadOnlyList<Row> rows, bool high)
+    {
+        foreach (var (stitch, _) in high ? GaugeBook.FabricsOf(rows) : GaugeBook.WidthFabricsOf(rows))
+        {
+            if (context.Gauges.Of(stitch) is null) return stitch;
+        }
+
+        return null;
     }
 }

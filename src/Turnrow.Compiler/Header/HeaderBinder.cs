@@ -45,6 +45,7 @@ internal sealed class HeaderBinder(Context context, DefinitionBinder definitions
         return pattern with
         {
             Yarns = _yarns,
+            MostFloat = context.Yarns.MostFloat,
             Swatches = SwatchesOf(lines),
             Notions = _notions,
             Gauges = context.Gauges,

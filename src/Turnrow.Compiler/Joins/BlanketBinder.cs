@@ -43,6 +43,7 @@ internal sealed class BlanketBinder(Context context, PieceBook book)
         rim.Changed();
         new ClaimBinder(context).CheckRow(rim, new ClaimBinder(context).Bind(statement.Claim));
         book.Add(rim);
+        foreach (var motif in motifs) book.JoinedAsTheyGo.Add((rim, motif));
         return Array.Exists(blankets, static b => b is not null) ? new BlanketInSizes(statement.Name.Text, [.. motifs.Select(static m => m.Name)], blankets) : null;
     }
 

@@ -18,6 +18,9 @@ internal enum EdgeOfPiece
 
     /// <summary>What has a name of its own inside a row: stitches held, the other side of a bridge, a part that was divided off; and the sides of a motif.</summary>
     Named,
+
+    /// <summary>Loops of rows in the middle that the rows above left free.</summary>
+    Loops,
 }
 
 /// <summary>What was already joined or picked up along; a second use is likely a slip.</summary>
@@ -96,6 +99,7 @@ internal sealed class EdgeUses
         _ => side.Stretches.Count == 0 ? null : side.Stretches[0].Kind switch
         {
             StretchKind.Foundation => EdgeOfPiece.Foundation,
+            StretchKind.FreeLoops => EdgeOfPiece.Loops,
             StretchKind.HeldStitches or StretchKind.BridgeChain or StretchKind.Side => EdgeOfPiece.Named,
             StretchKind.OpenStitches when side.Stretches[0].Name is not null => EdgeOfPiece.Named,
             _ => EdgeOfPiece.LastRow,
@@ -137,6 +141,7 @@ internal sealed class EdgeUses
     private (int First, int Last)? PartOf(JoinSide side, int at)
     {
         var stretch = side.Stretches[at];
+        if (EdgeOf(side) is EdgeOfPiece.Loops) return (stretch.FirstRow, stretch.FirstRow);
         if (EdgeOf(side) is EdgeOfPiece.Named) return stretch.Name is { } name ? (NumberOf(name), NumberOf(name)) : null;
         if (side.Hand is null) return at == 0 && side.Stitches > 0 ? (0, 0) : null;
         return stretch.Kind == StretchKind.RowEnds ? (stretch.FirstRow, stretch.LastRow) : null;

@@ -47,10 +47,10 @@ internal sealed class MeetingPoints(PieceBook book, int size)
         {
             AddAcross(piece, leftEnd, across);
         }
-        else if (made.Start is PickUpStart { RightSide: true, Walk: [var first, .., var last] })
+        else if (made.Start is PickUpStart { RightSide: true, Walk: { Count: > 0 } walk })
         {
-            if (PointOf(first) is { } begins) Join((piece, 0), begins.From);
-            if (PointOf(last) is { } ends) Join((piece, leftEnd), ends.To);
+            if (PointOf(walk[0]) is { } begins) Join((piece, 0), begins.From);
+            if (PointOf(walk[^1]) is { } ends) Join((piece, leftEnd), ends.To);
         }
     }
 
@@ -70,10 +70,25 @@ internal sealed class MeetingPoints(PieceBook book, int size)
         if (before is { } last) Join((piece, leftEnd), last);
     }
 
-    private ((PieceState, int) From, (PieceState, int) To)? PointOf(PickUpLeg leg) =>
-        book.Find(leg.Piece.Name) is { } piece && leg.Hand is { } hand && Ends(piece.Finished[size], hand, [leg.Stretch]) is { } ends
-            ? ((piece, ends.From), (piece, ends.To))
-            : null;
+    // A last row or a foundation begins and ends at the edges, however many legs its corners part it into.
+    private ((PieceState, int) From, (PieceState, int) To)? PointOf(PickUpLeg leg)
+    {
+        if (book.Find(leg.Piece.Name) is not { } piece) return null;
+        var made = piece.Finished[size];
+        var ends = leg switch
+        {
+            { Hand: { } hand } => Ends(made, hand, [leg.Stretch]),
+            { Stretch.Kind: StretchKind.LastRow or StretchKind.Foundation } when !made.EndsInRounds && made.Top is not null => AlongEnd(made, leg.Stretch.Kind),
+            _ => null,
+        };
+        return ends is { } both ? ((piece, both.From), (piece, both.To)) : null;
+    }
+
+    private static (int From, int To) AlongEnd(Piece made, StretchKind kind)
+    {
+        var (right, top) = (Length(made.Right), made.LastStitches);
+        return kind == StretchKind.LastRow ? (right, right + top) : (right + top + Length(made.Left), 0);
+    }
 
     private (int From, int To)? Ends(BoundWalk walk)
     {
@@ -82,9 +97,8 @@ internal sealed class MeetingPoints(PieceBook book, int size)
         if (piece.Top is null) return null;
         if (side.Hand is { } hand) return Ends(piece, hand, side.Stretches);
         var (right, top) = (Length(piece.Right), piece.LastStitches);
-        if (stretch.Kind is StretchKind.HeldStitches or StretchKind.BridgeChain or StretchKind.Side || stretch is { Kind: StretchKind.OpenStitches, Name: not null }) return null;
-        if (stretch.Kind == StretchKind.Foundation) return (right + top + Length(piece.Left), 0);
-        if (stretch.Kind == StretchKind.LastRow) return (right, right + top);
+        if (stretch.Kind is StretchKind.HeldStitches or StretchKind.BridgeChain or StretchKind.Side or StretchKind.FreeLoops || stretch is { Kind: StretchKind.OpenStitches, Name: not null }) return null;
+        if (stretch.Kind is StretchKind.Foundation or StretchKind.LastRow) return AlongEnd(piece, stretch.Kind);
         var (open, shut) = Open(walk.Piece, top);
         return (right + open, right + shut);
     }

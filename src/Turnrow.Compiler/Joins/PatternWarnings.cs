@@ -59,12 +59,18 @@ internal static class PatternWarnings
 
     private static void Unjoined(Context context, PieceBook book)
     {
-        if (book.Made.Take(2).Count() < 2) return;
-        foreach (var piece in book.Made)
+        var made = book.Made.ToList();
+        if (made.Count < 2 || ArePair(book, made)) return;
+        foreach (var piece in made)
         {
             if (!piece.Joined && !piece.RowsInDoubt) context.Findings.Add(PieceUnjoined.At(piece.Span, piece.Name));
         }
     }
+
+    // Socks and mittens, of which one is made like the other or mirrors it, are joined to nothing.
+    private static bool ArePair(PieceBook book, List<PieceState> made) =>
+        made.TrueForAll(static piece => !piece.Joined)
+        && (made.TrueForAll(piece => piece.CopyOf is not null && piece.CopyOf == made[0].CopyOf) || (made.Count == 2 && book.MirrorOf(made[0].Name) == made[1]));
 
     private static void UnusedParts(Context context, PieceState piece)
     {

@@ -14,7 +14,8 @@ internal sealed class SeamBinder(Context context, PieceBook book)
     public SeamInSizes? Bind(SeamStatement statement)
     {
         var binder = new WalkBinder(context, book);
-        var (first, second) = (Bind(binder, statement.First), Bind(binder, statement.Second));
+        var first = Bind(binder, statement.First);
+        var second = statement.Itself is null ? Bind(binder, statement.Second) : first;
         var rate = statement.Rate is { } r ? RateOf(r) : null;
         var yarn = statement.Yarn is { } name ? context.Yarns.Use(name) : null;
         if (yarn is not null) context.Yarns.OfSeams.Add(yarn);
@@ -24,8 +25,8 @@ internal sealed class SeamBinder(Context context, PieceBook book)
             return null;
         }
 
-        if (!SaysWhich(first, second)) return null;
-        foreach (var walk in first.Concat(second))
+        if (!SaysWhich(first, second) || LiesOnItself(statement, first, second)) return null;
+        foreach (var walk in statement.Itself is null ? first.Concat(second) : first)
         {
             walk.Piece.Joined = true;
             book.Uses.Add(walk, context);
@@ -39,6 +40,7 @@ internal sealed class SeamBinder(Context context, PieceBook book)
         }
 
         foreach (var seam in ForEach(first, second)) book.Seams.Add(seam);
+        if (statement.Itself is not null) return new FoldBinder(context).Bind(statement, first, seams);
         if (first.Concat(second).Where(IsNothing).ToList().Count > 0) return new SeamInSizes(seams);
         if (first.Count + second.Count == 2) CheckStitches(first[0], second[0], seams);
         CheckMeeting(statement.First, first, true);
@@ -58,6 +60,22 @@ internal sealed class SeamBinder(Context context, PieceBook book)
         context.Findings.Add(MadeSeveral.Which(unsaid.Span, unsaid.Piece.Name, unsaid.Piece.Copies.Count));
         return false;
     }
+
+    // The stitches of one row, named twice: only folded can they be joined to each other.
+    private bool LiesOnItself(SeamStatement statement, List<BoundWalk> first, List<BoundWalk> second)
+    {
+        if (statement.Itself is not null) return false;
+        if (statement.FoldedAt is { } at) context.Findings.Add(SeamItself.Alone(at.Span));
+        if (first is not [var one] || second is not [var other] || one.Piece != other.Piece || one.Piece.EdgesInDoubt) return false;
+        if (!Array.Exists(one.Sides, static s => s is { Hand: null }) || !one.Sides.Zip(other.Sides).All(static s => IsSame(s.First, s.Second))) return false;
+        var last = statement.Second[0];
+        context.Findings.Add(SeamItself.Same(last.Words[0].Span.To(last.Words[^1].Span), $"`{last.Written()}`", one.Piece.Copies.Count > 0));
+        book.JoinsInDoubt = true;
+        return true;
+    }
+
+    private static bool IsSame(JoinSide? one, JoinSide? other) =>
+        one is null || other is null || (one.Hand == other.Hand && one.Stretches.SequenceEqual(other.Stretches));
 
     private static IEnumerable<(IReadOnlyList<BoundWalk> First, IReadOnlyList<BoundWalk> Second)> ForEach(List<BoundWalk> first, List<BoundWalk> second) =>
         first[0].Piece.Copies is { Count: > 0 } copies

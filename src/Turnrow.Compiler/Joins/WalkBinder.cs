@@ -1,3 +1,4 @@
+using System.Globalization;
 using Turnrow.Compiler.Diagnostics.Kinds;
 using Turnrow.Compiler.Pieces;
 using Turnrow.Compiler.Values;
@@ -49,7 +50,8 @@ internal sealed class WalkBinder(Context context, PieceBook book)
         }
 
         if (words.Count == 2 && Is(words[1], "side") && MotifSides.IndexOf(words[0].Text) is >= 0 and var nth) return SideOf(piece, words, nth);
-        if (words.Count == 2 && Is(words[0], "last") && Is(words[1], "row")) return i => EdgeSelection.LastRow(piece.Finished[i], [.. piece.Taken.Select(t => (t.FromRight[i], t.Count[i]))]);
+        if (words.Count == 2 && IsRow(words[0])) return LoopsOf(piece, words[0].Span.To(words[1].Span), words[1]);
+        if (words.Count == 2 && Is(words[0], "last") && IsRow(words[1])) return i => EdgeSelection.LastRow(piece.Finished[i], [.. piece.Taken.Select(t => (t.FromRight[i], t.Count[i]))]);
         var hand = words.Count > 0 && Is(words[0], "right") ? Hand.Right : words.Count > 0 && Is(words[0], "left") ? Hand.Left : (Hand?)null;
         if (hand is not null) words.RemoveAt(0);
         if (words.Count > 1)
@@ -77,6 +79,27 @@ internal sealed class WalkBinder(Context context, PieceBook book)
         if (!piece.EdgesInDoubt) context.Findings.Add(SideUnknown.At(context, words[0].Span.To(words[1].Span), none, piece.Finished[none[0]], piece.Name));
         return null;
     }
+
+    // A row in the middle, by its number: the loops that the one above left free.
+    private Func<int, JoinSide?>? LoopsOf(PieceState piece, TextSpan span, NameSyntax number)
+    {
+        var rows = int.TryParse(number.Text, NumberStyles.None, CultureInfo.InvariantCulture, out var said)
+            ? Sized.Same<int?>(context.Sizes, said)
+            : context.Evaluate.Counts(new NameExpression(number, number.Span), 1);
+        var (sides, faults) = (new JoinSide?[context.Sizes], new LoopsFault[context.Sizes]);
+        for (var i = 0; i < sides.Length; i++) sides[i] = rows[i] is { } row ? FreeLoops.Of(piece.Finished[i], row, out faults[i]) : null;
+        if (Array.Find(faults, static fault => fault != LoopsFault.None) is not LoopsFault.None and var first)
+        {
+            book.JoinsInDoubt = true;
+            var sizes = Sized.Where(context.Sizes, i => faults[i] == first);
+            if (!piece.EdgesInDoubt) context.Findings.Add(LoopsTaken.At(context, span, sizes, first, piece.Finished[sizes[0]], piece.Name, rows[sizes[0]]!.Value));
+            return null;
+        }
+
+        return i => sides[i];
+    }
+
+    private static bool IsRow(NameSyntax word) => Is(word, "row") || Is(word, "round");
 
     // What a later piece goes on from is no edge any more. Of a last row that is what none goes on from, if anything is left of it.
     private bool IsTaken(PieceState piece, WalkSyntax walk, JoinSide?[] sides)

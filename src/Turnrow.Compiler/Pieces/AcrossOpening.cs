@@ -58,7 +58,12 @@ internal sealed class AcrossOpening(Context context, PieceBook book)
         from.Joined = true;
         var span = one.Words[0].Span.To((one.Part.Count > 0 ? one.Part : one.Words)[^1].Span);
         if (one.Part is not [var name, ..])
+        {
+            // Over all of it goes over each part of it too.
+            foreach (var partName in from.PartNames) from.PartNamed(partName)!.Used = true;
             return new AcrossPart(from, new int[context.Sizes], Array.ConvertAll(from.Finished, static p => p.LastStitches), span);
+        }
+
         if (one.Part.Count == 1 && from.PartNamed(name.Text) is { } part)
         {
             part.Used = true;

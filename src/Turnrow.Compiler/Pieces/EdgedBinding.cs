@@ -115,7 +115,7 @@ internal sealed class EdgedBinding(Context context, PieceState piece, StatementS
 
         _mirrored[size] = goesOn && last!.IsMirrored ? new MirroredRows(builder) : null;
         _behind[size] = goesOn ? last : null;
-        _patterns[size] = new EdgedPattern(pattern, edge, context.Rules);
+        _patterns[size] = new EdgedPattern(pattern, edge, context.Rules, builder.IsInStripes ? null : builder.GroundYarn);
         _states[size] = goesOn ? StateAfter(last!) : builder.AheadFor(pattern.Rows[0].Words) is { } ahead ? _patterns[size]!.Begin(ahead.Count) : null;
         if (_states[size] is null && builder.AheadFor(pattern.Rows[0].Words) is { } few) context.Findings.Add(PatternCount.At(context, statement.Span, piece, pattern, [size], _ => few.Count));
         if (_states[size] is { } state) onward[size] = new Onward(null, pattern, state.Next, 0);

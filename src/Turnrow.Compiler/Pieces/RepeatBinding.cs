@@ -15,8 +15,7 @@ internal static class RepeatBinding
     {
         Begun.Check(context, piece, statement.Span);
         var claim = new ClaimBinder(context).Bind(statement.Claim);
-        var first = context.Evaluate.Counts(statement.First, 1);
-        var last = statement.Last is { } l ? context.Evaluate.Counts(l, 1) : first;
+        var (first, last) = RowsOf(context, piece, statement.Rows);
         var times = context.Evaluate.Counts(statement.Times, statement.Counting == RepeatCounting.InAll ? 1 : 0);
         if (statement.Counting == RepeatCounting.Unsaid)
         {
@@ -26,12 +25,22 @@ internal static class RepeatBinding
         }
 
         var missing = Sized.Where(context.Sizes, i => first[i] is { } a && last[i] is { } b && !piece.Builders[i].RowsInDoubt
-            && (a > b || b > piece.Builders[i].RowCount));
+            && (a < 1 || a > b || b > piece.Builders[i].RowCount));
         // Where the rows' numbers are off, so are those of the repeat, and that was told.
         var told = Array.Exists(missing, i => piece.NumbersOff[i] != 0);
-        if (missing.Length > 0 && !told) context.Findings.Add(RepeatRows.At(context, statement.First.Span.To((statement.Last ?? statement.First).Span), piece, missing, first, last));
+        if (missing.Length > 0 && !told) context.Findings.Add(RepeatRows.At(context, statement.Rows, piece, missing, first, last));
+        if (missing.Length == 0) RepeatedLines.Check(context, piece, statement.Rows, first, last);
         Work(context, piece, statement, first, last, times, missing);
         new ClaimBinder(context).CheckRow(piece, claim);
+    }
+
+    // The numbers of the first and the last of the rows.
+    private static (int?[] First, int?[] Last) RowsOf(Context context, PieceState piece, RepeatedRowsSyntax rows)
+    {
+        var first = context.Evaluate.Counts(rows.First, 1);
+        if (!rows.AreLast) return (first, rows.Last is { } last ? context.Evaluate.Counts(last, 1) : first);
+        var so = piece.Builders.Select(static builder => (int?)builder.RowCount).ToArray();
+        return ([.. so.Zip(first, static (all, last) => all - last + 1)], so);
     }
 
     private static void Work(
@@ -73,7 +82,7 @@ internal static class RepeatBinding
             var index = first - 1 + (ordinal % (last - first + 1));
             var row = builder.Rows[index];
             builder.TurnAs(index);
-            if (changes) builder.Yarn = row.Yarn;
+            if (changes) builder.TakeAlong(row);
             builder.WorkInRounds(row.IsRound);
             builder.BeginOnSide(row.RightSide);
             foreach (var hand in (ReadOnlySpan<Hand>)[Hand.Right, Hand.Left])
@@ -83,7 +92,7 @@ internal static class RepeatBinding
             }
 
             if (row.Short.Said > 0) builder.LeaveForLater(row.EndsAt, row.Short.Said, row.Origin);
-            working.One(size, row.Work is null ? null : row.Plan, ordinal);
+            working.One(size, row.Work is null ? null : row.Plan, ordinal, index + 1);
         }
     }
 

@@ -14,7 +14,9 @@ internal static class RowBinding
     {
         Begun.Check(context, piece, statement.Span);
         var claim = new ClaimBinder(context).Bind(statement.Claim);
-        foreach (var builder in piece.Builders) builder.WorkInRounds(statement.IsRound);
+        // A slip of one letter would open the tube: it is told, and the rows are the rounds that they were meant to be.
+        var isRound = statement.IsRound || RowsOrRounds.IsAround(context, piece, statement);
+        foreach (var builder in piece.Builders) builder.WorkInRounds(isRound);
         var counts = RowWorking.Bounded(context, piece, statement.Span, CountRows(context, piece, statement));
         TurningChainCheck.Add(context, statement.Items);
         var words = new RowBinder(context, piece).Bind(statement.Items, piece.OnlyStitch() ?? (piece.Unread ? PlainCheck.Guess(context, piece) : null));

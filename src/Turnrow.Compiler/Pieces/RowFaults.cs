@@ -26,12 +26,14 @@ internal static class RowFaults
         var text = new WordText(context);
         var word = first.Fault.Word is { } w ? text.Of(w) : string.Empty;
         var ledger = Ledger(context, piece, first, sizes[0]);
-        context.Findings.Add(first.Fault.Kind switch
+        var found = first.Fault.Kind switch
         {
+            RowFaultKind.NotEnough when first is { Plan: ShapedPlan, Fault.Word.Origin.Value: null } => RowLength.TooFewToShape(context, span, piece, sizes, failureOf),
             RowFaultKind.NotEnough or RowFaultKind.LeftOver => RowLength.At(context, span, piece, sizes, failureOf, word, ledger),
             RowFaultKind.RepeatDoesNotComeOut => RepeatRemainder.At(context, span, sizes, failureOf, word, ledger, RestInWords(context, sizes, failureOf)),
             RowFaultKind.RepeatTakesNothing => RepeatEndless.At(span, piece, sizes[0], word),
             RowFaultKind.SpaceAhead => SpaceAhead.At(context, span, sizes, word, first.Fault.Needed, PlainAcross(first.Fault.Word)),
+            RowFaultKind.SpaceWithoutLoops => SpaceWithoutLoops.At(context, span, sizes, word, first.Fault),
             RowFaultKind.NoneOfKind when first.Fault.There > 0 => NoSuchPlace.Behind(context, span, sizes, word, text.PlaceOf(first.Fault.Word!), first.Fault.There),
             RowFaultKind.NoneOfKind => NoSuchPlace.At(context, span, sizes, word, text.PlaceOf(first.Fault.Word!)),
             RowFaultKind.SpreadTooMany => SpreadTooMany.At(context, span, sizes, failureOf, word),
@@ -47,8 +49,9 @@ internal static class RowFaults
             RowFaultKind.NoRing or RowFaultKind.RingAhead => RingPlace.At(context, span, sizes, first.Fault.Kind, word),
             RowFaultKind.MarkerMoved => MarkerMoved.At(context, span, sizes, first.Fault),
             RowFaultKind.StepInRound => StepInRound.At(context, span, sizes),
+            RowFaultKind.RoundAtTurn => RoundAtTurn.At(context, span, sizes, first.Fault.There),
             RowFaultKind.TurnInFirstRow or RowFaultKind.EdgeNotReached => ShortRowEdge.At(context, span, sizes, first.Fault.Kind, first.Row, first.Start, first.StartsAtTurn),
-            RowFaultKind.BeginsGoingBack => RowBeginsCrossed.At(context, span, sizes, word, first.Fault.There),
+            RowFaultKind.BeginsGoingBack => RowBeginsCrossed.At(context, span, sizes, word, first.Fault, statement is RowStatement { IsRound: true }),
             RowFaultKind.TwoDirections => WorkedBack.Mixed(context, span, sizes, word),
             RowFaultKind.NothingToGoBackOver => WorkedBack.First(context, span, sizes, word, statement is RowStatement { IsRound: true } && first.Row > 1),
             RowFaultKind.TooFarDown => SpikeTooDeep.At(context, span, sizes, word, first.Fault.Needed, first.Fault.There),
@@ -56,8 +59,15 @@ internal static class RowFaults
             RowFaultKind.JoinElsewhere or RowFaultKind.JoinInside or RowFaultKind.JoinOtherEnd => JoinPlace.At(context, span, piece, sizes, first),
             RowFaultKind.TooLong => RowTooLong.At(span),
             _ => PlaceInRow.At(context, span, sizes, first.Fault.Kind, word, first.Fault.There),
-        });
+        };
+        context.Findings.Add(Repeated(piece, first, sizes[0]) is { } again ? found with { Related = [.. found.Related, again] } : found);
     }
+
+    // What a repeat works stands in another line.
+    private static Related? Repeated(PieceState piece, RowFailure failure, int size) =>
+        failure.Again is { } again && piece.Builders[size].Rows[again - 1].Origin.Value is SyntaxNode line
+            ? new Related(line.Span, $"{RowName.Of(piece, size, again)}, which is worked again as {RowName.Of(piece, size, failure.Row)}")
+            : null;
 
     private static StitchItem? PlainAcross(Word? word) =>
         word?.Origin.Value is StitchItem { Before: null, Change: null, Place: null, Amount: AcrossAmount } item ? item : null;

@@ -23,7 +23,11 @@ internal sealed class RowWorking(Context context, PieceState piece, StatementSyn
     }
 
     /// <summary>Works one row in a size; without a plan its count is not known.</summary>
-    public void One(int size, RowPlan? plan, int ordinal)
+    /// <param name="size">The size, by index.</param>
+    /// <param name="plan">What it is to be.</param>
+    /// <param name="ordinal">Its number among the rows of its line, from 0.</param>
+    /// <param name="again">The number of the row that it is a repeat of; null for none.</param>
+    public void One(int size, RowPlan? plan, int ordinal, int? again = null)
     {
         var builder = piece.Builders[size];
         if (plan is null) builder.Doubt(false);
@@ -46,6 +50,7 @@ internal sealed class RowWorking(Context context, PieceState piece, StatementSyn
             StartsAtTurn = startsAtTurn,
             Waiting = waiting,
             UpToFault = builder.UpToFault,
+            Again = again,
         };
     }
 
@@ -102,6 +107,9 @@ internal sealed record RowFailure(RowFault Fault, RowPlan Plan, int Row, int Pla
 
     /// <summary>Its words as far as they were worked; null if none was.</summary>
     public IReadOnlyList<Word>? UpToFault { get; init; }
+
+    /// <summary>The number of the row that it is a repeat of; null for none.</summary>
+    public int? Again { get; init; }
 
     /// <summary>True if both are the same fault of the same word.</summary>
     public bool IsLike(RowFailure other) =>

@@ -17,6 +17,9 @@ internal sealed partial class RowBinder(Context context, PieceState? piece = nul
 {
     private readonly HashSet<Stitch> _stitches = [];
 
+    /// <summary>True of the key of a picture: its words are one square, and no row ends with it.</summary>
+    public bool OfKey { get; init; }
+
     /// <summary>The words, a size; null in a size where they are not known.</summary>
     /// <param name="items">What was written.</param>
     /// <param name="fabric">The one stitch that the row below is made of, which a row goes on with that names none; null if there is none.</param>
@@ -46,7 +49,7 @@ internal sealed partial class RowBinder(Context context, PieceState? piece = nul
         }
 
         if (items is not [.., YarnItem last]) return;
-        context.Findings.Add(YarnNothing.AtEnd(last.Span, last.Yarn.Text));
+        context.Findings.Add(OfKey ? YarnNothing.AtKeyEnd(last.Span, last.Yarn.Text) : YarnNothing.AtEnd(last.Span, last.Yarn.Text));
         context.Yarns.Misname();
     }
 
@@ -107,6 +110,7 @@ internal sealed partial class RowBinder(Context context, PieceState? piece = nul
             _ => None(),
         };
         if (item is TogetherItem or CentreItem) return Refuse(StitchInRow.Words(item.Span));
+        if (inOnePlace && item is YarnItem { Yarn.Text: var taken }) return Refuse(NotInOnePlace.Yarn(item.Span, taken));
         if ((inOnePlace || _ring > 0) && item is not (StitchItem or GroupItem or MarkCornerItem or JoinItem)) return Refuse(NotInOnePlace.At(item.Span));
         return words.Select(w => w is null ? null : w with { Origin = new Origin(item) });
     }
@@ -273,6 +277,12 @@ internal sealed partial class RowBinder(Context context, PieceState? piece = nul
         if (at + 1 < words.Count && StitchWord.Read(words[at].Text, context) is null && StitchWord.Read(words[at + 1].Text, context) is not null)
         {
             before = words[at++];
+            if (context.Yarns.Has(before.Text) && context.Scope.Find(before.Text) is null)
+            {
+                context.ReportUnknown(before);
+                return null;
+            }
+
             if (item.Place is null && context.Scope.Find(before.Text) is null && !context.Scope.InDoubt && !context.Stitches.InDoubt)
             {
                 context.Findings.Add(UnknownStitch.Manner(before.Span, before.Text));

@@ -168,7 +168,7 @@ internal sealed class WordText(Context context)
         _ => string.Empty,
     };
 
-    private string OfList(IReadOnlyList<Word> words)
+    public string OfList(IReadOnlyList<Word> words)
     {
         var text = string.Join(", ", words.Take(MostWords).Select(Of));
         return words.Count > MostWords ? text + ", …" : text;

@@ -89,7 +89,7 @@ internal sealed class PictureBinder(Context context, StitchPatternStatement stat
     // A letter that is a yarn is one plain stitch of it.
     private IReadOnlyList<Word>? WordsOf(KeyStatement key)
     {
-        if (!key.IsYarn) return new RowBinder(context).Bind(key.Items, null)[0];
+        if (!key.IsYarn) return new RowBinder(context) { OfKey = true }.Bind(key.Items, null)[0];
         if (statement.Stitch is not { } word)
         {
             context.Findings.Add(PictureStitch.At(key.Span));
@@ -104,6 +104,13 @@ internal sealed class PictureBinder(Context context, StitchPatternStatement stat
 
         // A yarn that is not there changes no count.
         var yarn = ((YarnItem)key.Items[0]).Yarn;
+        if (!context.Yarns.Has(yarn.Text) && StitchWord.Read(yarn.Text, context) is not null)
+        {
+            context.Findings.Add(YarnUnknown.Stitch(yarn.Span, yarn.Text));
+            context.Yarns.Misname();
+            return null;
+        }
+
         var told = context.Findings.All.Count;
         var name = context.Yarns.Use(yarn) ?? yarn.Text;
         _yarnsUnknown += context.Findings.All.Count - told;

@@ -145,11 +145,12 @@ internal sealed class StitchPatternBinder
     private int? FirstAgain(PatternRepeatStatement? repeat, PieceState piece, int rows)
     {
         if (repeat is null) return 0;
-        var first = _context.Evaluate.Counts(repeat.First, 1)[0];
-        var last = repeat.Last is null ? first : _context.Evaluate.Counts(repeat.Last, 1)[0];
+        var first = _context.Evaluate.Counts(repeat.Rows.First, 1)[0];
+        var last = repeat.Rows.Last is null ? first : _context.Evaluate.Counts(repeat.Rows.Last, 1)[0];
         if (first is not { } from || last is not { } to) return null;
-        if (from <= to && to == rows) return from - 1;
-        _context.Findings.Add(PatternLine.RepeatRows(repeat.First.Span.To((repeat.Last ?? repeat.First).Span), piece.Name, rows, from, to));
+        if (repeat.Rows.AreLast) (from, to) = (rows - from + 1, rows);
+        if (from is > 0 && from <= to && to == rows) return from - 1;
+        _context.Findings.Add(PatternLine.RepeatRows(repeat.Rows.Span, piece.Name, rows, from, to));
         return null;
     }
 }

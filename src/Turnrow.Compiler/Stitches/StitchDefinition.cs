@@ -67,11 +67,12 @@ internal sealed class StitchDefinition(Context context, StitchLines lines)
         return new StitchMeaning(family.Of(Tried)!, family);
     }
 
-    // The stitch whose number it is: the part that another number makes more of.
+    // The stitch whose number it is: the part that another number makes more of. Where it makes other stitches instead, it is no number of any.
     private static Stitch? Counted(StitchForm form, StitchForm? other)
     {
         for (var i = 0; i < form.Parts.Count && i < other?.Parts.Count; i++)
         {
+            if (form.Parts[i].Stitch != other.Parts[i].Stitch) return null;
             if (form.Parts[i].Count != other.Parts[i].Count) return form.Parts[i].Worked ?? StitchBook.Chain;
         }
 

@@ -2,6 +2,7 @@ using Turnrow.Compiler.Diagnostics.Kinds;
 using Turnrow.Compiler.Rows;
 using Turnrow.Fabric.Stitches;
 using Turnrow.Fabric.Words;
+using Turnrow.Syntax.Text;
 using Turnrow.Syntax.Tree;
 
 namespace Turnrow.Compiler.Stitches;
@@ -22,6 +23,7 @@ internal sealed partial class StitchFormBinder(Context context, StitchLines line
     private int _steps;
     private int _last;
     private bool _inOne;
+    private Crossing? _crossing;
     private bool _failed;
 
     /// <summary>The form; null, and reported, if it can't be understood.</summary>
@@ -40,7 +42,7 @@ internal sealed partial class StitchFormBinder(Context context, StitchLines line
         var takes = _inOne ? 1 : _at;
         if (!_parts.Exists(static p => p.Worked is not null) || takes == 0) return Refuse(StitchUnclear.Nothing(statement));
         if (together && (_parts.Sum(static p => p.Stitch is null ? 0 : p.Count) < 2 || _parts.Exists(static p => p.Worked is null))) return Refuse(StitchUnclear.Together(statement.Span));
-        var form = new StitchForm([.. _parts], takes, together);
+        var form = new StitchForm([.. _parts], takes, together) { Crossing = _crossing ?? Crossing.Unsaid };
         return centre is null ? form : WithCentre(form, centre);
     }
 
@@ -97,7 +99,7 @@ internal sealed partial class StitchFormBinder(Context context, StitchLines line
         else if (item is GroupItem { Times: null, Place: null } bare && !inGroup && !_inOne) foreach (var inside in bare.Items) One(inside, false);
         else if (item is GroupItem { Times: CountAmount times, Place: null } repeat) Again(repeat, times, inGroup);
         else if (item is StitchItem { Change: null } stitch) Stitch(stitch, inGroup);
-        else Refuse(StitchUnclear.At(item.Span));
+        else Refuse(StitchUnclear.Of(item));
     }
 
     // A repeat is laid out: its stitches are parts as all others are.
@@ -202,12 +204,13 @@ internal sealed partial class StitchFormBinder(Context context, StitchLines line
         if (count is not { } n) return;
         _last = place;
         if (read.Stitch.IsOne) _parts.Add(new StitchPart(read.Stitch, read.Hook, n, place));
-        else for (var i = 0; i < n && _parts.Count <= MostParts; i++) AddPartsOf(read, place);
+        else for (var i = 0; i < n && _parts.Count <= MostParts; i++) AddPartsOf(item, read, place);
     }
 
     // Another special stitch is what it is made of, over the places that it takes.
-    private void AddPartsOf(StitchRead read, int place)
+    private void AddPartsOf(StitchItem item, StitchRead read, int place)
     {
+        if (read.Stitch.Form!.GoesBack) Cross(read.Stitch.Form.Crossing, item.Span);
         foreach (var part in read.Stitch.Form!.Parts)
         {
             if (part.Stitch is null) AddChains(part.Count);
@@ -229,12 +232,20 @@ internal sealed partial class StitchFormBinder(Context context, StitchLines line
                 return _last;
             case PlaceWord.Skipped:
                 if (_skipped.Count == 0) return Wrong(StitchUnclear.NothingSkipped(place.Span));
+                Cross(place.Crossing switch { CrossingWord.InFront => Crossing.InFront, CrossingWord.Behind => Crossing.Behind, _ => Crossing.Unsaid }, place.Span);
                 var at = _skipped[0];
                 _skipped.RemoveAt(0);
                 return at;
             default:
                 return Wrong(StitchUnclear.Place(place.Span));
         }
+    }
+
+    // One stitch crosses in one way.
+    private void Cross(Crossing crossing, TextSpan span)
+    {
+        if (_crossing is { } before && before != crossing) Refuse(StitchUnclear.Crossings(span));
+        _crossing = crossing;
     }
 
     private int? Wrong(Turnrow.Syntax.Diagnostics.Diagnostic diagnostic)

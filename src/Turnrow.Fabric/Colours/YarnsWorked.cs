@@ -66,14 +66,18 @@ public static class YarnsWorked
     }
 
     /// <summary>What becomes of a yarn that rests after a row.</summary>
-    public static YarnRest After(Piece piece, int index, string yarn)
+    /// <param name="piece">The piece.</param>
+    /// <param name="index">The row's place in it, from 0.</param>
+    /// <param name="yarn">The yarn.</param>
+    /// <param name="most">The most stitches that it may be carried over.</param>
+    public static YarnRest After(Piece piece, int index, string yarn, int most)
     {
         // So many rows a yarn is carried up along an edge; over more the ends are woven in instead.
         const int MostRows = 6;
         for (var i = index + 1; i < piece.Rows.Count; i++)
         {
             if (!In(piece.Rows[i]).Contains(yarn)) continue;
-            if (piece.Rows[i].Yarn != yarn || piece.Rows[index].YarnAfter != yarn) return IsNear(piece.Rows[index], piece.Rows[i], yarn) ? YarnRest.Left : YarnRest.Cut;
+            if (piece.Rows[i].Yarn != yarn || piece.Rows[index].YarnAfter != yarn) return IsNear(piece.Rows[index], piece.Rows[i], yarn, most) ? YarnRest.Left : YarnRest.Cut;
             var there = piece.Rows[i].IsRound || piece.Rows[index].IsRound
                 ? piece.Rows[i].IsRound && piece.Rows[index].IsRound
                 : piece.Rows[i].StartsAt == piece.Rows[index].EndsAt;
@@ -85,11 +89,10 @@ public static class YarnsWorked
 
     // Between flat rows a yarn hangs where it was left: from the other end of the row it can't be brought over. Round a tube it goes on the way that the
     // work goes.
-    private static bool IsNear(Row row, Row next, string yarn)
+    private static bool IsNear(Row row, Row next, string yarn, int most)
     {
-        const int MostStitches = 5;
         if (row.IsRound || next.IsRound) return true;
-        return YarnSpan.Of(row, yarn) is not { } left || YarnSpan.Of(next, yarn) is not { } taken || Math.Abs(left.Last - taken.First) <= MostStitches;
+        return YarnSpan.Of(row, yarn) is not { } left || YarnSpan.Of(next, yarn) is not { } taken || Math.Abs(left.Last - taken.First) <= most;
     }
 }
 
@@ -98,6 +101,9 @@ public enum YarnRest
 {
     /// <summary>It is not needed again, or not where it hangs: it is cut.</summary>
     Cut,
+
+    /// <summary>It is needed at the end of the row in which it hangs too far back: it is cut there, and joined anew.</summary>
+    CutThere,
 
     /// <summary>It is needed again where it hangs, and carried up to there.</summary>
     Carried,

@@ -25,6 +25,9 @@ public sealed record Seam(JoinSide First, JoinSide Second, bool Eased, SeamRate?
     /// <summary>How long both edges are, where the pattern says by how much they differ; null where not.</summary>
     public SeamLengths? Lengths { get; init; }
 
+    /// <summary>Where the stitches of one edge are folded and joined to each other; null if it joins two edges. Then the second is the first once more.</summary>
+    public SeamFold? Fold { get; init; }
+
     /// <summary>True if an edge is put together of several.</summary>
     public bool GoesOn => FirstGoesOn.Count + SecondGoesOn.Count > 0;
 

@@ -13,6 +13,9 @@ public sealed record Blanket(string Name, IReadOnlyList<Piece> Motifs, MotifLayo
 {
     /// <summary>The motif that is worked first, by itself.</summary>
     public Piece Motif => Motifs[0];
+
+    /// <summary>True if each motif stands as the piece does that it is picked up around.</summary>
+    public bool IsUpright { get; init; }
 }
 
 /// <summary>A motif that is joined in its last round, and how many are so.</summary>

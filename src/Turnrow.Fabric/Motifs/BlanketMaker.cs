@@ -17,7 +17,9 @@ namespace Turnrow.Fabric.Motifs;
 /// <param name="origin">The line that says so.</param>
 public sealed class BlanketMaker(IReadOnlyList<Piece> motifs, Stitch stitch, PlaceFilter? between, Origin origin)
 {
+    // As they lie: the left one first, and the others against the clock.
     private readonly List<PlaceSequence> _sides = [];
+    private bool _upright = true;
 
     /// <summary>The blanket, or why it can't be made.</summary>
     /// <param name="name">What it is called.</param>
@@ -26,11 +28,23 @@ public sealed class BlanketMaker(IReadOnlyList<Piece> motifs, Stitch stitch, Pla
     /// <param name="down">Rows.</param>
     public (Blanket? Made, BlanketFault? Fault) Make(string name, int across, int? between, int down)
     {
+        _upright = motifs.All(static m => MotifStand.LeftSide(m, 1) is not null);
+        var made = MakeSo(name, across, between, down);
+        if (!_upright || made.Fault is not { Kind: BlanketFaultKind.NotWorked }) return made;
+        // Where the round begins in the middle of a side that has to be joined, the motif lies by its sides in their own order.
+        (_upright, var upright) = (false, made);
+        _sides.Clear();
+        made = MakeSo(name, across, between, down);
+        return made.Fault is null ? made : upright;
+    }
+
+    private (Blanket? Made, BlanketFault? Fault) MakeSo(string name, int across, int? between, int down)
+    {
         var motif = motifs[0];
         var layout = new MotifLayout(MotifSides.Count(motif), across, between ?? across, down) { Turns = motifs.Count };
         if (layout.Sides is not (4 or 6) || !motif.EndsOnRightSide) return (null, new BlanketFault(BlanketFaultKind.NoSuchSides));
         if (Math.Abs(layout.Across - layout.Between) > (layout.IsSetOff ? 1 : 0)) return (null, new BlanketFault(BlanketFaultKind.RowsUnlike));
-        for (var i = 0; i < layout.Sides; i++) _sides.Add(MotifSides.PlacesOf(motif, MotifSides.Of(motif, i)!.Stretches[0]));
+        for (var i = 0; i < layout.Sides; i++) _sides.Add(MotifSides.PlacesOf(motif, SideOf(motif, i, layout.Sides).Stretches[0]));
         for (var i = 0; i < layout.Sides / 2; i++)
         {
             if (!AreAlike(i, i + (layout.Sides / 2))) return (null, new BlanketFault(BlanketFaultKind.SidesUnlike, i));
@@ -38,7 +52,7 @@ public sealed class BlanketMaker(IReadOnlyList<Piece> motifs, Stitch stitch, Pla
 
         if (KindsFault(layout) is { } unlike) return (null, unlike);
         var (joined, fault) = Others(layout);
-        return fault is not null ? (null, fault) : (new Blanket(name, motifs, layout, joined, RimOf(layout)), null);
+        return fault is not null ? (null, fault) : (new Blanket(name, motifs, layout, joined, RimOf(layout)) { IsUpright = _upright }, null);
     }
 
     // Each kind can lie where another does only if their sides are the same, place for place; then neither the rim nor what is joined depends on which lies where.
@@ -50,13 +64,18 @@ public sealed class BlanketMaker(IReadOnlyList<Piece> motifs, Stitch stitch, Pla
             if (MotifSides.Count(other) != layout.Sides || !other.EndsOnRightSide) return new BlanketFault(BlanketFaultKind.NoSuchSides) { Motif = kind };
             for (var i = 0; i < layout.Sides; i++)
             {
-                if (!LookAlike(_sides[i], MotifSides.PlacesOf(other, MotifSides.Of(other, i)!.Stretches[0]))) return new BlanketFault(BlanketFaultKind.KindsUnlike, i) { Motif = kind };
+                if (!LookAlike(_sides[i], MotifSides.PlacesOf(other, SideOf(other, i, layout.Sides).Stretches[0]))) return new BlanketFault(BlanketFaultKind.KindsUnlike, i) { Motif = kind };
             }
         }
 
         var missing = Enumerable.Range(0, motifs.Count).Where(kind => layout.Of(kind) == 0).ToList();
         return missing.Count > 0 ? new BlanketFault(BlanketFaultKind.KindsMissing) { Motif = missing[0] } : null;
     }
+
+    // A motif's side by where it lies, from its left one.
+    private JoinSide SideOf(Piece motif, int lies, int sides) => MotifSides.Of(motif, NumberOf(motif, lies, sides))!;
+
+    private int NumberOf(Piece motif, int lies, int sides) => (lies + (_upright ? MotifStand.LeftSide(motif, sides) ?? 0 : 0)) % sides;
 
     private bool AreAlike(int one, int other) =>
         _sides[one].Count == _sides[other].Count && _sides[one].CountWhere(IsJoined) == _sides[other].CountWhere(IsJoined);
@@ -83,7 +102,8 @@ public sealed class BlanketMaker(IReadOnlyList<Piece> motifs, Stitch stitch, Pla
 
     private (IReadOnlyList<JoinedMotif> Joined, BlanketFault? Fault) Others(MotifLayout layout)
     {
-        var alike = Enumerable.Range(1, layout.Sides - 1).All(i => LookAlike(_sides[0], _sides[i]));
+        // A motif that stands upright is not turned, however alike its sides are.
+        var alike = !_upright && Enumerable.Range(1, layout.Sides - 1).All(i => LookAlike(_sides[0], _sides[i]));
         var joined = new List<JoinedMotif>();
         foreach (var (to, kind, count) in alike ? Turned(layout) : layout.Kinds())
         {
@@ -116,7 +136,7 @@ public sealed class BlanketMaker(IReadOnlyList<Piece> motifs, Stitch stitch, Pla
         var edges = new JoinedEdge?[to.Count];
         for (var i = 0; i < to.Count; i++)
         {
-            if (to[i] is { } neighbour) edges[i] = new JoinedEdge(MotifSides.Of(motif, (i + (to.Count / 2)) % to.Count)!) { Beside = neighbour };
+            if (to[i] is { } neighbour) edges[NumberOf(motif, i, to.Count)] = new JoinedEdge(SideOf(motif, i + (to.Count / 2), to.Count)) { Beside = neighbour };
         }
 
         var last = motif.Rows[^1];

@@ -33,6 +33,12 @@ public sealed record Pattern
     /// <summary>The yarns.</summary>
     public IReadOnlyList<Yarn> Yarns { get; init; } = [];
 
+    /// <summary>The most stitches that a yarn may be carried over.</summary>
+    public int MostFloat { get; init; } = CustomaryFloat;
+
+    /// <summary>The same where the pattern does not say; common practice.</summary>
+    public const int CustomaryFloat = 5;
+
     /// <summary>The swatches that were weighed.</summary>
     public IReadOnlyList<Swatch> Swatches { get; init; } = [];
 

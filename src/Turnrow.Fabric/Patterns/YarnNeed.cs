@@ -1,4 +1,5 @@
 using Turnrow.Fabric.Colours;
+using Turnrow.Fabric.Motifs;
 using Turnrow.Fabric.Numbers;
 using Turnrow.Fabric.Pieces;
 using Turnrow.Fabric.Rows;
@@ -78,9 +79,10 @@ public sealed record YarnNeed(Yarn Yarn, IReadOnlyList<Rational>? Grams, IReadOn
     private static Dictionary<Stitch, long> Stitches(Pattern pattern, int size, string yarn, bool only, Dictionary<Stitch, Rational> rates)
     {
         var counts = new Dictionary<Stitch, long>();
+        var numbers = MotifNumbers.Of(pattern, size);
         foreach (var piece in pattern.Pieces)
         {
-            if (!IsOnlyJoined(pattern, piece.Name)) AddRows(counts, piece.InSizes[size], piece.Copies, yarn, only, rates);
+            if (!IsOnlyJoined(pattern, piece.Name)) AddRows(counts, piece.InSizes[size], numbers.TryGetValue(piece.Name, out var number) ? number : piece.Copies, yarn, only, rates);
         }
 
         // The first motif is a piece of the pattern and counted as such.

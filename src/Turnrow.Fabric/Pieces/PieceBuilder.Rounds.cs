@@ -104,16 +104,18 @@ public sealed partial class PieceBuilder
     // Of a chain worked into on both sides, the chains: those at its ends are one place each.
     private int StitchesOfChain(PlaceSequence below) => Begins == RowBegins.BothSides ? (below.Count / 2) + 1 : below.Count;
 
-    // A round has no edge at which anything could be left or added, be it for good or for later.
+    // A round has no edge at which anything could be left or added, be it for good or for later. What rows of a tube have left it goes over, as a row
+    // would that works over all, if the last of them came back to where rounds begin.
     private RowFault? RoundFault(IReadOnlyList<Word> words, Step? start, Step? end)
     {
         if (!InRounds) return null;
-        var waiting = _waitingRight.Count + _waitingRight.Asked + _waitingLeft.Count + _waitingLeft.Asked;
         Word? word = (start ?? end) is { } step ? new Leave(step.Count) { Origin = step.Origin }
             : words is [SlipOver { Count: > 0 } slip, ..] && !GoesOnRound ? slip
             : words is [.., Leave { Count: not 0 } leave] ? leave
-            : waiting > 0 ? new Leave(waiting) { ForLater = true, Origin = WaitingOrigin() }
+            : _waitingRight.Asked + _waitingLeft.Asked is > 0 and var asked ? new Leave(asked) { ForLater = true, Origin = AskedOrigin() }
             : null;
-        return word is null ? null : new RowFault(RowFaultKind.StepInRound, word, 0, 0, 0);
+        if (word is not null) return new RowFault(RowFaultKind.StepInRound, word, 0, 0, 0);
+        var waiting = Waiting(HookAt).Count + (_course.GoesOn ? Waiting(HookAt.Opposite()).Count : 0);
+        return waiting > 0 ? new RowFault(RowFaultKind.RoundAtTurn, null, 0, waiting, 0) : null;
     }
 }

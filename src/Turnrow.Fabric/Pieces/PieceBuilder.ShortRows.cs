@@ -12,7 +12,6 @@ public sealed partial class PieceBuilder
 {
     private readonly WaitingEdge _waitingRight = new();
     private readonly WaitingEdge _waitingLeft = new();
-    private int _waitingKnownFrom;
 
     /// <summary>
     /// Leaves so many stitches for later at an edge: the next row that goes there turns before them. They are counted from where that row would
@@ -81,11 +80,7 @@ public sealed partial class PieceBuilder
         return start is not null || Shapes(plan, HookAt) || slips is { Count: > 0 } ? new RowFault(RowFaultKind.EdgeNotReached, slips, 0, 0, 0) : null;
     }
 
-    private Origin WaitingOrigin()
-    {
-        var edge = _waitingRight.Count + _waitingRight.Asked > 0 ? _waitingRight : _waitingLeft;
-        return edge.Asked > 0 ? edge.AskedBy : edge.Origin;
-    }
+    private Origin AskedOrigin() => (_waitingRight.Asked > 0 ? _waitingRight : _waitingLeft).AskedBy;
 
     private static bool Shapes(RowPlan plan, Hand hand) => plan is ShapedPlan shaped && shaped.At(hand).Change != 0;
 
@@ -136,8 +131,7 @@ public sealed partial class PieceBuilder
     {
         _waitingRight.Clear();
         _waitingLeft.Clear();
-        RowsInDoubt = true;
-        _waitingKnownFrom = Math.Max(_waitingKnownFrom, _rows.Count + rows);
+        _doubts = _doubts with { Rows = true, TurnsBefore = Math.Max(_doubts.TurnsBefore, _rows.Count + rows) };
     }
 
     // Once a row is not known, neither is what waits and which edge a row reaches. What is asked for now is left in this row or the next, and worked

@@ -19,7 +19,7 @@ public sealed partial class PieceBuilder
         _events.Add(new RuleEvent(stitch, rule, nextRowOnly));
         if (nextRowOnly) (_turnedAlone ??= []).Add((_rows.Count, stitch, rule));
         _rules.Set(stitch, rule, nextRowOnly);
-        _cache = new RowCache();
+        _cache = _book.For(_rules);
     }
 
     /// <summary>Sets for the next row the rules that were said for an earlier one alone: a row that is worked again is turned as it was.</summary>

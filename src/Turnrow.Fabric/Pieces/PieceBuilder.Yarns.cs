@@ -9,9 +9,27 @@ public sealed partial class PieceBuilder
     private Stripes? _stripes;
     private int _striped;
     private bool _yarnSaid;
+    private string? _yarn;
+    private string? _ground;
 
     /// <summary>The yarn in the hand; null where the pattern names none.</summary>
-    public string? Yarn { get; set; }
+    public string? Yarn
+    {
+        get => _yarn;
+        set => (_yarn, _ground) = (value, null);
+    }
+
+    /// <summary>
+    /// The yarn of what is not worked in a stitch pattern: the one in the hand before its rows, since the yarns of a pattern are the pattern's alone.
+    /// </summary>
+    public string? GroundYarn => _ground ?? _yarn;
+
+    /// <summary>Takes up the yarn of a row that is worked again.</summary>
+    public void TakeAlong(Row row)
+    {
+        if (row.Plan is WordsPlan { Of: not null }) (_ground, _yarn) = (GroundYarn, row.Yarn);
+        else Yarn = row.Yarn;
+    }
 
     /// <summary>True if the next rows are worked in stripes.</summary>
     public bool IsInStripes => _stripes is not null;
@@ -45,7 +63,7 @@ public sealed partial class PieceBuilder
     }
 
     /// <summary>Goes on with the yarns of another piece, from where that one has come.</summary>
-    public void GoOnAs(PieceBuilder other) => (_stripes, _striped, _yarnSaid) = (other._stripes, other._striped, other._yarnSaid);
+    public void GoOnAs(PieceBuilder other) => (_stripes, _striped, _yarnSaid, _ground) = (other._stripes, other._striped, other._yarnSaid, other._ground);
 
     /// <summary>Works what was just picked up with a yarn, since it has a row before anything can be said of it; false if it was not.</summary>
     internal bool BeginWith(string yarn)
@@ -61,12 +79,13 @@ public sealed partial class PieceBuilder
     private string? YarnOf(RowPlan plan)
     {
         var said = plan is WordsPlan words ? YarnWords.First(words.Words) : null;
-        return said ?? (_stripes is { } stripes ? stripes.YarnOf(_striped) : Yarn);
+        return said ?? (_stripes is { } stripes ? stripes.YarnOf(_striped) : plan is WordsPlan { Of: not null } ? _yarn : GroundYarn);
     }
 
     private void LayDown(Row row)
     {
         _striped++;
-        Yarn = row.YarnAfter;
+        if (row.Plan is WordsPlan { Of: not null }) (_ground, _yarn) = (GroundYarn, row.YarnAfter);
+        else Yarn = row.YarnAfter;
     }
 }

@@ -22,14 +22,14 @@ public sealed partial class PieceBuilder
     private readonly EdgeBuilder _left = new(Hand.Left);
     private readonly StepBook _steps = new();
     private readonly List<Stretch> _inner = [];
+    private readonly RowBook _book;
     private RowCache _cache;
     private PieceStart? _start;
     private RowBegins _begins = RowBegins.Foundation;
     private Course _course = new(true);
     private int _chainsGiven = -1;
     private bool _fastenedOff;
-    private bool _cornersInDoubt;
-    private bool _kindsInDoubt;
+    private Doubts _doubts;
     private Func<Hand, bool>? _takeYarn;
 
     /// <param name="name">The piece's name.</param>
@@ -39,7 +39,8 @@ public sealed partial class PieceBuilder
     {
         Name = name;
         _rules = new TurnRules(rules);
-        _cache = book is null ? new RowCache() : book.For(rules);
+        _book = book ?? new RowBook();
+        _cache = _book.For(_rules);
     }
 
     /// <summary>The piece's name.</summary>
@@ -67,7 +68,7 @@ public sealed partial class PieceBuilder
     public bool BeginsWithFoundation => _begins is RowBegins.Foundation or RowBegins.FoundationStitches && _start is FoundationStart;
 
     /// <summary>True if an error leaves the number of rows in doubt, and with it sides and ends.</summary>
-    public bool RowsInDoubt { get; private set; }
+    public bool RowsInDoubt => _doubts.Rows;
 
     /// <summary>The last row, as far as its count is known; null if an error put it in doubt since.</summary>
     public RowWork? LastWork { get; private set; }
@@ -116,8 +117,7 @@ public sealed partial class PieceBuilder
         Begin(part, part.Joined ? RowBegins.Joined : RowBegins.Turned, true);
         Yarn = part.Base.YarnAfter ?? Yarn;
         _course = Course.After(part.Base.Rows[^1], part.PlacesFromRight(), _course.Way);
-        RowsInDoubt = part.Base.RowsInDoubt;
-        _cornersInDoubt = part.Base.CornersInDoubt;
+        _doubts = Doubts.Of(part.Base);
     }
 
     /// <summary>Begins from the last rows of several pieces, over which the first row goes.</summary>
@@ -129,8 +129,7 @@ public sealed partial class PieceBuilder
         Yarn = across.Parts[0].Base.YarnAfter ?? Yarn;
         Begin(across, across.Joined ? RowBegins.Joined : RowBegins.Turned, true);
         _course = Course.After(across.Parts.FirstOrDefault(static p => !p.Base.EndsInRounds, across.Parts[0]).Base.Rows[^1], across.PlacesFromRight(), _course.Way);
-        RowsInDoubt = across.Parts.Any(static p => p.Base.RowsInDoubt);
-        _cornersInDoubt = across.Parts.Any(static p => p.Base.CornersInDoubt);
+        _doubts = Doubts.Of(across.Parts.Select(static part => part.Base));
     }
 
     /// <summary>
@@ -150,7 +149,7 @@ public sealed partial class PieceBuilder
     public void BeginUnknown()
     {
         Begin(null, RowBegins.Foundation, true);
-        _cornersInDoubt = true;
+        _doubts = _doubts with { Corners = true };
     }
 
     /// <summary>Says which side the next row has, where it may have either: the first row, or the first one after rounds.</summary>
@@ -264,12 +263,11 @@ public sealed partial class PieceBuilder
         LayDown(row);
         if (_rows.Count == 1) _start = WithChains(_start, row);
         _course = Course.After(row, _course.Way);
-        _kindsInDoubt &= work is null;
+        _doubts = _doubts with { Kinds = _doubts.Kinds && work is null };
         LastWork = work;
         _begins = RowBegins.Turned;
         _chainsGiven = -1;
-        if (_rules.EndRow()) _cache = new RowCache();
-
+        if (_rules.EndRow()) _cache = _book.For(_rules);
         return fault;
     }
 
@@ -284,7 +282,7 @@ public sealed partial class PieceBuilder
     public void DoubtRows()
     {
         _events.Add(new RowsDoubtEvent());
-        RowsInDoubt = true;
+        _doubts = _doubts with { Rows = true };
     }
 
     /// <summary>From here on the count is not known, and with <paramref name="rows"/> neither is the number of rows.</summary>
@@ -294,7 +292,7 @@ public sealed partial class PieceBuilder
         _course.Set(null);
         LastWork = null;
         _chainsGiven = -1;
-        RowsInDoubt |= rows;
+        _doubts = _doubts with { Rows = _doubts.Rows || rows };
         LoseWaiting(null);
         LoseJoins();
         // A row that can't be read may have been worked over them: what is said at an edge next need not meet them.
@@ -310,10 +308,11 @@ public sealed partial class PieceBuilder
         var before = (long)stitches - StepBook.GainOf(start) - StepBook.GainOf(end);
         // Where the marker was moved, a claim tells what the round made, and not how many places lie before that.
         if (_rows is [.., { Plan: WordsPlan { Words: [.., MarkerHere] } }]) before = -1;
-        _course.Set(before is >= 0 and <= int.MaxValue && _rows.Count >= _waitingKnownFrom ? PlaceSequence.Of(Place.TopOf(stitch), (int)before) : null);
+        _course.Set(before is >= 0 and <= int.MaxValue && !_doubts.HideTurns(_rows.Count) ? PlaceSequence.Of(Place.TopOf(stitch), (int)before) : null);
         LastWork = null;
         _chainsGiven = -1;
-        _cornersInDoubt = _kindsInDoubt = true;
+        // A claim tells how many stitches there are, not which of them are corners, nor of which kind each is.
+        _doubts = _doubts with { Corners = true, Kinds = true };
     }
 
     /// <summary>
@@ -334,7 +333,7 @@ public sealed partial class PieceBuilder
         Inner = [.. _inner],
         JoinedTo = _joined.Count == 0 ? [] : [.. _joined],
         RowsInDoubt = RowsInDoubt,
-        CornersInDoubt = _cornersInDoubt || (_rows.Count > 0 && _course.Last is null),
+        CornersInDoubt = _doubts.Corners || (_rows.Count > 0 && _course.Last is null),
         Events = _events,
     };
 
@@ -392,12 +391,7 @@ public sealed partial class PieceBuilder
         var key = words;
         words = YarnWords.WithoutFirst(words);
         if (_chainsGiven >= 0) _course.Set(AheadFor(words));
-        // A claim tells how many stitches there are, not which of them are corners.
-        if (_course.Ahead is not { } ahead || (_cornersInDoubt && Corners.AreSaid(words))) return null;
-        // Nor does it tell of which kind each of them is.
-        if (_kindsInDoubt && PlaceKinds.AreSaid(words)) return null;
-        var toTurn = Turns.AreSaid(words);
-        if (toTurn && (RowsInDoubt || _rows.Count < _waitingKnownFrom)) return null;
+        if (_course.Ahead is not { } ahead || _doubts.Hide(words, _rows.Count)) return null;
         if (RoundFault(words, start, end) is { } atEdge) return atEdge;
         if (MarkerFault(words) is { } moved) return moved;
         words = UpToMarker(words);
@@ -412,12 +406,21 @@ public sealed partial class PieceBuilder
 
         if (below.Count > PlaceSequenceBuilder.MostPlaces) return new RowFault(RowFaultKind.TooLong, null, 0, 0, 0);
         // Rows over the same places are not worked alike where these wait behind another turn.
-        if (!toTurn && _cache.Find(key, below, start, Begins, InRounds) is { } known)
+        var toTurn = Turns.AreSaid(words);
+        work = toTurn ? null : _cache.Find(key, below, start, Begins, InRounds);
+        if (work is null)
         {
-            (work, words) = (known, known.Words);
-            return null;
+            if (WorkOver(words, below, start, end, toTurn, out work) is { } fault) return fault;
+            if (!toTurn) _cache.Keep(key, below, start, Begins, InRounds, work!);
         }
 
+        words = work!.Words;
+        return RowsBelowFault(work);
+    }
+
+    private RowFault? WorkOver(IReadOnlyList<Word> words, PlaceSequence below, Step? start, Step? end, bool toTurn, out RowWork? work)
+    {
+        work = null;
         var begunAt = BegunAt(words, below);
         var there = below.BegunAt(begunAt);
         var worked = RowWorker.Work(WithoutWay(words, begunAt), there, InRounds, toTurn ? BehindTurn(end) : 0, begunAt);
@@ -427,16 +430,18 @@ public sealed partial class PieceBuilder
             return worked.Fault;
         }
 
-        if (_course.IsBack && Direction.Fault(worked.Words, !RowsInDoubt && (_rows.Count == 0 || !_course.HasWayBack)) is { } both) return both;
-        if (HookDepth.Deepest(worked.Words) is { } deep && deep.Hook.RowsDown() > RowsBelow)
-            return new RowFault(RowFaultKind.TooFarDown, deep, deep.Hook.RowsDown(), RowsBelow, 0);
         var opening = Openings.Of(Begins, worked.Words, RuleOf, StitchesOfChain(below), start);
         if (Openings.GoingBackFirst(worked.Words, opening) is { } back) return new RowFault(RowFaultKind.BeginsGoingBack, back, 0, opening.Chains, 0);
         var marked = Openings.MarkFirst(worked.Tops, opening, opening.FirstStitchIn > 0 ? PlaceKind.SkippedChains : PlaceKind.TurningChain);
         work = new RowWork(worked.Words, there, _cache.Intern(marked), opening) { BegunAt = begunAt };
-        if (!toTurn) _cache.Keep(key, below, start, Begins, InRounds, work);
-        words = worked.Words;
         return null;
+    }
+
+    // What hangs on more rows than the one below is no matter of the words and the places alone.
+    private RowFault? RowsBelowFault(RowWork work)
+    {
+        if (_course.IsBack && Direction.Fault(work.Words, !RowsInDoubt && (_rows.Count == 0 || !_course.HasWayBack)) is { } both) return both;
+        return work.Deepest is { } deep && deep.Hook.RowsDown() > RowsBelow ? new RowFault(RowFaultKind.TooFarDown, deep, deep.Hook.RowsDown(), RowsBelow, 0) : null;
     }
 
     // Words that slip over at the start or leave at the end make the same steps as the statements do.

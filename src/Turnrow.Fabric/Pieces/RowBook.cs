@@ -10,9 +10,10 @@ public sealed class RowBook
 {
     private readonly List<(Dictionary<Stitch, TurnRule> Rules, RowCache Rows)> _byRules = [];
 
-    internal RowCache For(IReadOnlyDictionary<Stitch, TurnRule> rules)
+    internal RowCache For(TurnRules turning)
     {
-        // The last first: a pattern that says its rules as it goes on does not go back to earlier ones.
+        var rules = turning.ForNextRow();
+        // The last first: a piece goes on by rules that it said not long ago.
         for (var i = _byRules.Count - 1; i >= 0; i--)
         {
             if (Same(_byRules[i].Rules, rules)) return _byRules[i].Rows;

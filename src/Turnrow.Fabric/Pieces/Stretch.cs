@@ -32,11 +32,14 @@ public enum StretchKind : byte
 
     /// <summary>Of a last round with corners, what lies between two of them, and both.</summary>
     Side,
+
+    /// <summary>Loops of a row in the middle that the row above left free, since it goes through the other loop of each.</summary>
+    FreeLoops,
 }
 
 /// <summary>A part of an edge that is all of one kind and has one name.</summary>
 /// <param name="Kind">What it is made of.</param>
-/// <param name="FirstRow">Of row-ends the first row; of a step the row before it; of what is held or bridged the row that does so.</param>
+/// <param name="FirstRow">Of row-ends the first row; of a step the row before it; of what is held or bridged the row that does so; of free loops the row that they are of.</param>
 /// <param name="Count">Number of row-ends, stitches or chains.</param>
 /// <param name="Stitch">Of row-ends, the stitch at the rows' ends; else null.</param>
 /// <param name="Name">The edge's name there; null if it has none.</param>

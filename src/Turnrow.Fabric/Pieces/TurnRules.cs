@@ -14,6 +14,15 @@ internal sealed class TurnRules(IReadOnlyDictionary<Stitch, TurnRule> pattern)
     /// <summary>The rule for the next row.</summary>
     public TurnRule Of(Stitch stitch) => Said(stitch) ?? (stitch.Base is { } other ? Said(other) : null) ?? TurnRule.CustomOf(stitch.Rule);
 
+    /// <summary>All that is said for the next row; what is not said goes by custom.</summary>
+    public IReadOnlyDictionary<Stitch, TurnRule> ForNextRow()
+    {
+        if (_forNextRow is null) return Rules;
+        var all = new Dictionary<Stitch, TurnRule>(Rules);
+        foreach (var (stitch, rule) in _forNextRow) all[stitch] = rule;
+        return all;
+    }
+
     private TurnRule? Said(Stitch stitch) =>
         _forNextRow is not null && _forNextRow.TryGetValue(stitch, out var next) ? next : Rules.GetValueOrDefault(stitch);
 

@@ -107,6 +107,9 @@ public sealed record RowWork(IReadOnlyList<Word> Words, PlaceSequence Below, Pla
     /// <summary>Stitches made.</summary>
     public int Stitches { get; } = Tops.CountWhere(static p => p.IsStitch);
 
+    /// <summary>Its stitches that go furthest down; null if all go into the row below.</summary>
+    public Work? Deepest { get; } = HookDepth.Deepest(Words);
+
     /// <summary>True if it joins the piece to another.</summary>
     public bool Joins { get; } = JoinWords.Any(Words);
 

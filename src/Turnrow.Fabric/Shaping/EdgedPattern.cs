@@ -29,7 +29,11 @@ public readonly record struct RepeatMove(int Right, int Left)
 /// pattern, and when it is used up a whole repeat leaves it. Either may happen only in a row in which the pattern then stands as if it had been that
 /// wide from its beginning: that is tried with the row model itself, on a few repeats, since what happens at one edge does not reach the other.
 /// </summary>
-public sealed class EdgedPattern(StitchPattern pattern, Stitch edge, IReadOnlyDictionary<Stitch, TurnRule> rules)
+/// <param name="pattern">The pattern.</param>
+/// <param name="edge">The stitch of its edges.</param>
+/// <param name="rules">How rows are turned.</param>
+/// <param name="ground">The yarn of the edges beside a row that says its own; null where there is none but the one in the hand.</param>
+public sealed class EdgedPattern(StitchPattern pattern, Stitch edge, IReadOnlyDictionary<Stitch, TurnRule> rules, string? ground = null)
 {
     // A repeat may leave at each edge, and there are some in the middle all the same.
     private readonly int _few = pattern.Least + 4;
@@ -149,7 +153,21 @@ public sealed class EdgedPattern(StitchPattern pattern, Stitch edge, IReadOnlyDi
         var behind = last + (joins.Left * pattern.Multiple);
         List<Word> words = [.. EdgeRow.Between(pattern.Rows[index].Words, first, behind)];
         if (joins != default && !Join(words, joins)) return null;
-        return _words[key] = EdgeRow.Joined([.. opening, .. words, .. closing.Reverse()]);
+        return _words[key] = EdgeRow.Joined(InGround(opening, words, [.. closing.Reverse()]));
+    }
+
+    // The colours of a pattern end where the pattern does: the edges are of the yarn that lies round it.
+    private IReadOnlyList<Word> InGround(IReadOnlyList<Word> opening, List<Word> words, IReadOnlyList<Word> closing)
+    {
+        if (ground is null || YarnWords.First(words) is not { } first) return [.. opening, .. words, .. closing];
+        var change = new ChangeYarn(ground);
+        var behind = opening.Count > 0 && first == ground ? YarnWords.WithoutFirst(words) : words;
+        return
+        [
+            .. opening.Count > 0 ? [change, .. opening] : opening,
+            .. behind,
+            .. closing.Count > 0 && YarnWords.Last(words) != ground ? [change, .. closing] : closing,
+        ];
     }
 
     // Puts the first row's repeat beside the row's own, before it (right) or behind it (left).

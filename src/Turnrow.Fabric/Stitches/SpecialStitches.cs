@@ -38,14 +38,11 @@ public static class SpecialStitches
     })
     { Counted = StitchBook.Chain };
 
-    /// <summary>A cable of 2 over 2: front-post tr (US) that pass before one another.</summary>
-    public static StitchFamily Cable { get; } = new("cable", "cable", 2, 1, MostInOnePlace / 2, static (n, id, us, uk) =>
-    {
-        var parts = new List<StitchPart>();
-        for (var i = 0; i < 2 * n; i++) parts.Add(new(StitchBook.Treble, HookInto.FrontPost, 1, (i + n) % (2 * n)));
-        return Laid(id, us, uk, new StitchForm(parts, 2 * n, false), StitchBook.Treble);
-    })
-    { Counted = StitchBook.Treble };
+    /// <summary>A cable of 2 over 2: front-post tr (US), the last of which pass in front of the first, so that it crosses to the left.</summary>
+    public static StitchFamily Cable { get; } = Cabled("cable", Crossing.InFront);
+
+    /// <summary>The same crossed to the right: the last pass behind.</summary>
+    public static StitchFamily CableBehind { get; } = Cabled("cable-behind", Crossing.Behind);
 
     /// <summary>A V-stitch: dc, ch 1, dc (US) in one place.</summary>
     public static Stitch Vee { get; } = Laid(
@@ -64,7 +61,7 @@ public static class SpecialStitches
         StitchBook.Double);
 
     /// <summary>Those with a number.</summary>
-    public static IReadOnlyList<StitchFamily> Families { get; } = [Cluster, Bobble, Puff, Popcorn, Shell, Fan, Picot, Cable];
+    public static IReadOnlyList<StitchFamily> Families { get; } = [Cluster, Bobble, Puff, Popcorn, Shell, Fan, Picot, Cable, CableBehind];
 
     /// <summary>The single ones with the word for each.</summary>
     public static IReadOnlyList<(string Word, Stitch Stitch)> Single { get; } = [("V-st", Vee), ("V-stitch", Vee), ("crossed", Crossed)];
@@ -110,6 +107,17 @@ public static class SpecialStitches
             Making = StitchMaking.Together,
         };
     }
+
+    private static StitchFamily Cabled(string word, Crossing crossing) => new(word, word, 2, 1, MostInOnePlace / 2, (n, id, us, uk) =>
+    {
+        var parts = new List<StitchPart>();
+        for (var i = 0; i < 2 * n; i++) parts.Add(new(StitchBook.Treble, HookInto.FrontPost, 1, (i + n) % (2 * n)));
+        return Laid(id, us, uk, new StitchForm(parts, 2 * n, false) { Crossing = crossing }, StitchBook.Treble);
+    })
+    {
+        Counted = StitchBook.Treble,
+        Mirrored = () => crossing == Crossing.InFront ? CableBehind : Cable,
+    };
 
     private static StitchPart Of(Stitch stitch, int count, int place) => new(stitch, HookInto.BothLoops, count, place);
 

@@ -43,8 +43,11 @@ public sealed record Stitch(
     /// <summary>The stitches of which it is one by a number; null for a stitch that has none.</summary>
     public StitchFamily? Family { get; internal set; }
 
+    /// <summary>That number; 0 for a stitch that has none.</summary>
+    public int Number { get; internal set; }
+
     /// <summary>True for the same stitch, its mirror image, and one of the same family.</summary>
-    public bool IsLike(Stitch other) => ReferenceEquals(MirrorOf ?? this, other.MirrorOf ?? other) || (Family is not null && ReferenceEquals(Family, other.Family));
+    public bool IsLike(Stitch other) => ReferenceEquals(MirrorOf ?? this, other.MirrorOf ?? other) || (Family is not null && (ReferenceEquals(Family, other.Family) || ReferenceEquals(Family.Mirrored?.Invoke(), other.Family)));
 
     /// <summary>How it comes about.</summary>
     public StitchMaking Making { get; init; }
@@ -81,6 +84,7 @@ public sealed record Stitch(
         get
         {
             if (Form is null or { IsSymmetric: true }) return this;
+            if (Family?.Mirrored is { } other && other().Of(Number) is { } known) return known;
             if (_mirrored is null) Interlocked.CompareExchange(ref _mirrored, MirrorImage(), null);
             return _mirrored;
         }

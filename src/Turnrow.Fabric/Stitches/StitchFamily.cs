@@ -30,8 +30,11 @@ public sealed class StitchFamily(string word, string? abbreviation, int? usual, 
     /// <summary>The greatest.</summary>
     public int Most { get; } = most;
 
-    /// <summary>The stitch whose number it is, for its name in print: 7-tr fan; null for none.</summary>
+    /// <summary>The stitch whose number it is, for its name in print: 7-tr fan; null for none, as of a stitch that is made of others by its number: fan of 7.</summary>
     public Stitch? Counted { get; init; }
+
+    /// <summary>The family that has the mirror image of each of its stitches; null if the stitches themselves tell it.</summary>
+    public Func<StitchFamily>? Mirrored { get; init; }
 
     /// <summary>Its name in full.</summary>
     public string Name { get; init; } = word;
@@ -46,6 +49,7 @@ public sealed class StitchFamily(string word, string? abbreviation, int? usual, 
             var id = number == Usual ? Word : $"{Word} of {Plain(number)}";
             if (make(number, id, NameIn(Terms.US, number), NameIn(Terms.UK, number)) is not { } stitch) return null;
             stitch.Family = this;
+            stitch.Number = number;
             return _known[number] = stitch;
         }
     }
@@ -53,7 +57,8 @@ public sealed class StitchFamily(string word, string? abbreviation, int? usual, 
     private StitchName NameIn(Terms terms, int number)
     {
         if (number == Usual) return new(Abbreviation, Name);
-        var before = Counted == StitchBook.Chain ? $"{Counted.In(terms).Abbreviation}-{Plain(number)}" : Counted is { } counted ? $"{Plain(number)}-{counted.In(terms).Abbreviation}" : Plain(number) + "-st";
+        if (Counted is not { } counted) return new($"{Abbreviation} of {Plain(number)}", $"{Name} of {Plain(number)}");
+        var before = counted == StitchBook.Chain ? $"{counted.In(terms).Abbreviation}-{Plain(number)}" : $"{Plain(number)}-{counted.In(terms).Abbreviation}";
         return new($"{before} {Abbreviation}", $"{Name} of {Plain(number)}");
     }
 

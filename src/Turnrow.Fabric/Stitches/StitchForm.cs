@@ -40,6 +40,19 @@ public enum StitchMaking : byte
     Laid,
 }
 
+/// <summary>How the parts of a stitch that go back to places passed over lie to those worked since.</summary>
+public enum Crossing : byte
+{
+    /// <summary>It is not said, as of a crossed double crochet, or nothing goes back.</summary>
+    Unsaid,
+
+    /// <summary>They are worked in front.</summary>
+    InFront,
+
+    /// <summary>They are worked behind.</summary>
+    Behind,
+}
+
 /// <summary>A part of a stitch that is made of others: stitches in one place, or chains over the work.</summary>
 /// <param name="Stitch">The stitch; null for chains.</param>
 /// <param name="Hook">Where the hook goes.</param>
@@ -65,6 +78,9 @@ public sealed record StitchForm(IReadOnlyList<StitchPart> Parts, int Takes, bool
 {
     /// <summary>Which of the places made is meant by the stitch's name alone, if the designer said so; else below 0.</summary>
     public int Centre { get; init; } = -1;
+
+    /// <summary>How the parts that go back lie to those that they pass.</summary>
+    public Crossing Crossing { get; init; }
 
     /// <summary>True if a part goes back to a place that another passed over.</summary>
     public bool GoesBack
@@ -116,6 +132,8 @@ public sealed record StitchForm(IReadOnlyList<StitchPart> Parts, int Takes, bool
     public StitchForm Reversed() => this with
     {
         Parts = ReversedParts(),
+        // What was worked last is worked first, and so what passed in front of it has to pass behind.
+        Crossing = Crossing switch { Crossing.InFront => Crossing.Behind, Crossing.Behind => Crossing.InFront, _ => Crossing.Unsaid },
         Centre = Centre < 0 ? -1 : Places - 1 - Centre,
     };
 
@@ -127,7 +145,7 @@ public sealed record StitchForm(IReadOnlyList<StitchPart> Parts, int Takes, bool
     {
         get
         {
-            if (Centre >= 0 && Centre != Places - 1 - Centre) return false;
+            if (Crossing != Crossing.Unsaid || (Centre >= 0 && Centre != Places - 1 - Centre)) return false;
             if (Parts[^1].IsKnot) return Parts.SequenceEqual(ReversedParts());
             for (var i = 0; i < Parts.Count; i++)
             {
@@ -141,7 +159,7 @@ public sealed record StitchForm(IReadOnlyList<StitchPart> Parts, int Takes, bool
 
     /// <inheritdoc/>
     public bool Equals(StitchForm? other) =>
-        other is not null && Takes == other.Takes && Together == other.Together && Centre == other.Centre && Parts.SequenceEqual(other.Parts);
+        other is not null && Takes == other.Takes && Together == other.Together && Crossing == other.Crossing && Centre == other.Centre && Parts.SequenceEqual(other.Parts);
 
     /// <inheritdoc/>
     public override int GetHashCode() => HashCode.Combine(Takes, Together, Parts.Count);

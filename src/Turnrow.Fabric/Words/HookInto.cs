@@ -31,6 +31,9 @@ public enum HookInto : byte
 /// <summary>What follows from where the hook goes.</summary>
 public static class HookPlaces
 {
+    /// <summary>True if the hook goes into a loop or round a post, which a stitch has and a space has not.</summary>
+    public static bool NeedsStitch(this HookInto hook) => hook is HookInto.BackLoop or HookInto.FrontLoop or HookInto.FrontPost or HookInto.BackPost;
+
     /// <summary>How many rows further down than the row below the hook goes; 0 for none.</summary>
     public static int RowsDown(this HookInto hook) => hook < HookInto.OneDown ? 0 : hook - HookInto.OneDown + 1;
 }

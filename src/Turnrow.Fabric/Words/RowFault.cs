@@ -18,6 +18,9 @@ public enum RowFaultKind
     /// <summary>A stitch would go into a space, and the row does not say so.</summary>
     SpaceAhead,
 
+    /// <summary>A loop or a post of a space, which has neither.</summary>
+    SpaceWithoutLoops,
+
     /// <summary>There is no place of the kind named ahead; or a space stands before it, and what is there is the number of its chains.</summary>
     NoneOfKind,
 
@@ -80,6 +83,9 @@ public enum RowFaultKind
 
     /// <summary>Stitches are left or chains added at an edge before a round, which has none.</summary>
     StepInRound,
+
+    /// <summary>A round would begin where the row before turned, and stitches wait between there and where rounds begin.</summary>
+    RoundAtTurn,
 
     /// <summary>The marker of a round's beginning is moved where there is none that could be: the round is no spiral's, or it is not its end.</summary>
     MarkerMoved,

@@ -26,6 +26,10 @@ internal sealed partial class RowRun
                 corners = CornersAhead(1, Corners.IsIn(group));
                 if (!TakeOne(group)) return;
             }
+            else if (group.Target.Aim == Aim.Same && !HasLoops(group, _last))
+            {
+                return;
+            }
         }
 
         if (times > 0 && group.Words.Count > 0 && !HasFoot(group.Words[0], group)) return;
@@ -56,6 +60,7 @@ internal sealed partial class RowRun
             return false;
         }
 
+        if (!HasLoops(group, _cursor.Next)) return false;
         _last = _cursor.Next;
         _cursor.Pass(1);
         return true;

@@ -65,7 +65,8 @@ internal sealed partial class RowRun
     // Uses up places for stitches; a space among them stops the row unless the word asks for one.
     private bool TakePlaces(Work work, int count)
     {
-        if (work.Target.Aim is Aim.Same or Aim.Ring) return true;
+        if (work.Target.Aim == Aim.Same) return HasLoops(work, _last);
+        if (work.Target.Aim == Aim.Ring) return true;
         if (count > _cursor.Remaining)
         {
             Fail(RowFaultKind.NotEnough, work, count, _cursor.Remaining);
@@ -78,6 +79,7 @@ internal sealed partial class RowRun
             if (_cursor.AtRepeat(out var segment, out var units) && segment.UnitCount <= count && AllOf(segment, filter))
             {
                 units = Math.Min(units, count / segment.UnitCount);
+                if (!HasLoops(work, segment)) return false;
                 _last = segment.Unit[^1].Place;
                 _cursor.Pass(units * segment.UnitCount);
                 count -= units * segment.UnitCount;
@@ -91,6 +93,7 @@ internal sealed partial class RowRun
                 return false;
             }
 
+            if (!HasLoops(work, run.Place)) return false;
             _last = run.Place;
             _cursor.Pass(run.Count);
             count -= run.Count;
@@ -99,6 +102,28 @@ internal sealed partial class RowRun
 
         return _fault is null;
     }
+
+    private bool HasLoops(Word word, PlaceSegment segment)
+    {
+        foreach (var run in segment.Unit)
+        {
+            if (!HasLoops(word, run.Place)) return false;
+        }
+
+        return true;
+    }
+
+    // A space has no post and no loops of its own: what goes there goes under its chains.
+    private bool HasLoops(Word word, Place place) =>
+        place.Kind != PlaceKind.Space || !NeedsStitch(word) || Failed(RowFaultKind.SpaceWithoutLoops, word, place.Chains);
+
+    private static bool NeedsStitch(Word word) => word switch
+    {
+        Work { Stitch: { Takes: 1, Form: { } form } } work => work.Hook.NeedsStitch() || form.Parts.Any(static part => part.Worked is not null && part.Hook.NeedsStitch()),
+        Work work => work.Hook.NeedsStitch(),
+        Group group => group.Words.Any(NeedsStitch),
+        _ => false,
+    };
 
     private static bool AllOf(PlaceSegment segment, PlaceFilter filter)
     {
@@ -118,10 +143,22 @@ internal sealed partial class RowRun
         if (Stretch(word, target) is not (>= 0 and var length)) return (0, 0, 0);
         var ahead = below.Slice(Taken, length);
         var found = ahead.CountWhere(filter.Has);
+        if (found > 0 && !HasLoopsEach(word, ahead, filter)) return (0, 0, 0);
         if (target.ToCorner && found == 0 && length > 0) Fail(RowFaultKind.NoneOfKind, word, 1, 0);
         if (found == 0) return (0, 0, 0);
         if (target.ToCorner) return (found, length - found, BeforeFirst(ahead, filter));
         return (found, ahead.Count - found - BeforeFirst(ahead.Reversed(), filter), BeforeFirst(ahead, filter));
+    }
+
+    private bool HasLoopsEach(Word word, PlaceSequence ahead, PlaceFilter filter)
+    {
+        if (!NeedsStitch(word)) return true;
+        foreach (var kind in ahead.Kinds())
+        {
+            if (filter.Has(kind.Place) && !HasLoops(word, kind.Place)) return false;
+        }
+
+        return true;
     }
 
     // How many places lie before the row's end or the next corner, but for those that are to remain; below 0, and a fault, if that can't be.

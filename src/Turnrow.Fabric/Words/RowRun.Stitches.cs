@@ -16,7 +16,7 @@ internal sealed partial class RowRun
         if (!TimesOf(work, out var times)) return;
         if (times > 0 && !HasFoot(work, work)) return;
         var passed = GoTo(work, work.Target);
-        if (passed < 0) return;
+        if (passed < 0 || (work.Target.Aim == Aim.Corner && !HasLoops(work, _cursor.Next))) return;
         var corners = 0;
         if (work is { Takes: > 0, Target.Aim: not (Aim.Same or Aim.Ring) } && times <= _cursor.Remaining / work.Takes && MeetsCorner(work.Takes * times, Corners.IsIn(work)))
         {

@@ -37,6 +37,9 @@ public sealed record Work(Stitch Stitch, int Takes, int Makes, Amount Amount, Ta
     /// <summary>Of a stitch that joins the piece to another, where it goes there; null for all others.</summary>
     public JoinTo? To { get; init; }
 
+    /// <summary>True if it draws several places together; a stitch of the designer's own over several places lies on them one by one.</summary>
+    public bool IsDecrease => Takes > 1 && Stitch.IsOne;
+
     /// <inheritdoc/>
     public override Target? GoesTo => Target;
 

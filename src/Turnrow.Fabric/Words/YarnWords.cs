@@ -76,6 +76,34 @@ public static class YarnWords
     }
 
     /// <summary>
+    /// Hands over each repeat that is worked more than once and begins with one yarn the first time and with another from the second on: it takes up
+    /// a yarn behind its beginning and does not go back.
+    /// </summary>
+    /// <param name="worked">The words.</param>
+    /// <param name="yarn">The yarn that they begin with.</param>
+    /// <param name="visit">Takes the repeat, its first yarn and the one of the other times.</param>
+    public static void VisitUnlike(IReadOnlyList<Word> worked, string yarn, Action<Repeat, string, string> visit)
+    {
+        for (var i = 0; i < worked.Count; i++)
+        {
+            if (worked[i] is ChangeYarn change) yarn = change.Yarn;
+            if (worked[i] is not Repeat repeat || !Has(repeat.Words)) continue;
+            var ways = repeat.WorkedWays;
+            var (began, times, ends) = (yarn, 0L, (string?)null);
+            for (var way = 0; way < ways.Count; way++)
+            {
+                if (ways[way].Amount.Times == 0) continue;
+                VisitUnlike(ways[way].Words, yarn, visit);
+                times += ways[way].Amount.Times;
+                ends ??= Last(ways[way].Words);
+                yarn = Last(ways[way].Words) ?? yarn;
+            }
+
+            if (times > 1 && ends is not null && ends != began && First(repeat.Words) is null) visit(repeat, began, ends);
+        }
+    }
+
+    /// <summary>
     /// The same row with each yarn named behind what is worked with it. Read from the other end, it is then named before: that is how a row is
     /// mirrored.
     /// </summary>

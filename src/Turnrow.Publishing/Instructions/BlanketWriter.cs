@@ -46,7 +46,7 @@ internal sealed class BlanketWriter(Pattern pattern, SizeNames names, Wording wo
         var pieces = blanket.InSizes.Select((b, i) => sizes.IndexOf(i) is >= 0 and var at ? joined[at].Piece : Nothing(blanket.Motifs[kind])).ToList();
         var line = joined[0].Piece.Rows[^1].Origin.Value!;
         var rows = new RowsWriter(pattern, names, words, _paragraphs);
-        rows.Write(new PieceLines(new PieceInSizes(blanket.Motifs[kind], pieces, [], null), words.NamesYarns).Of(new RowsPassage(line, null)));
+        rows.Write(new PieceLines(new PieceInSizes(blanket.Motifs[kind], pieces, [], null), words).Of(new RowsPassage(line, null)));
         _paragraphs.Add($"{names.Only(sizes)}Fasten off.");
     }
 
@@ -74,9 +74,13 @@ internal sealed class BlanketWriter(Pattern pattern, SizeNames names, Wording wo
         return $"{string.Join(", ", kinds.Take(kinds.Count - 1))} and {kinds[^1]} take turns along each row, and each row begins with the next of them: Row 1, the lowest, with {kinds[0]}, Row 2 with {kinds[1]}, and so on. There are {all}. ";
     }
 
-    private static string Turned(List<Blanket> made) => made.TrueForAll(static b => b.Joined.All(static j => j.To.Count > 1 || j.To[0] == Neighbour.Beside))
+    private static string Turned(List<Blanket> made) => made.TrueForAll(static b => b.IsUpright)
+        ? $"Each stands upright: the beginning edge of {Middles(made[0])} lies at its bottom."
+        : made.TrueForAll(static b => b.Joined.All(static j => j.To.Count > 1 || j.To[0] == Neighbour.Beside))
         ? "All sides of a motif are alike: turn it as it comes."
         : "The first side of a motif, behind the first corner of its last round, lies at its left.";
+
+    private static string Middles(Blanket made) => Wording.List([.. made.Motifs.Select(static m => Names.Title(MotifStand.Around(m)!.Name)).Distinct()]);
 
     private static string Which(IReadOnlyList<Neighbour> to, bool isSetOff) => to switch
     {

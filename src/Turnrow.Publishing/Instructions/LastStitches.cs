@@ -25,7 +25,13 @@ internal sealed record LastStitches(Sized<int> First, Sized<int> Last, Sized<int
     public bool IsAll => First.All(static n => n == 1) && Last.Equals(All);
 
     /// <summary><c>stitches 43-46 of the last round</c>.</summary>
-    public string Numbered => $"{(First.Equals(Last) ? "stitch" : "stitches")} {First.WrittenTo(Last)} of the last {(IsRound ? "round" : "row")}";
+    public string Numbered => $"{Numbers} of the last {Row}";
+
+    /// <summary><c>stitches 43-46</c>.</summary>
+    public string Numbers => $"{(First.Equals(Last) ? "stitch" : "stitches")} {First.WrittenTo(Last)}";
+
+    /// <summary><c>row</c> or <c>round</c>.</summary>
+    public string Row => IsRound ? "round" : "row";
 
     public LastStitches And(LastStitches other) => new(First.And(other.First), Last.And(other.Last), All.And(other.All), IsRound);
 }

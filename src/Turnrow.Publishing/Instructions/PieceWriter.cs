@@ -1,4 +1,5 @@
 using Turnrow.Fabric.Colours;
+using Turnrow.Fabric.Motifs;
 using Turnrow.Fabric.Patterns;
 using Turnrow.Fabric.Pieces;
 using Turnrow.Fabric.Rows;
@@ -21,9 +22,10 @@ internal sealed class PieceWriter(Pattern pattern, SizeNames names, Wording word
         var each = BeginsAt(piece.InSizes[0].Start) is { } other ? $", one on each {Names.Title(other)}" : string.Empty;
         var several = piece.Copies > 1 ? $" (make {Numbers.Plain(piece.Copies)}{each})" : string.Empty;
         _paragraphs.Add($"### {Names.Title(piece.Name)}{several}");
+        AddNumber(piece);
         _paragraphs.AddRange(JoinPhrases.Sentences(piece.InSizes, words));
         var rows = new RowsWriter(pattern, names, words, _paragraphs);
-        var lines = new PieceLines(piece, words.NamesYarns);
+        var lines = new PieceLines(piece, words);
         foreach (var rest in lines.WithoutPassage) rows.Write(rest);
         var hasRows = lines.WithoutPassage.Count > 0;
         var fastenedOff = false;
@@ -57,6 +59,16 @@ internal sealed class PieceWriter(Pattern pattern, SizeNames names, Wording word
         if (prose is not null) _paragraphs.Add(prose);
         if (!fastenedOff) AddYarn(piece);
         return _paragraphs.InOrder();
+    }
+
+    // What motifs are worked around is made as often as they are.
+    private void AddNumber(PieceInSizes piece)
+    {
+        var numbers = Enumerable.Range(0, piece.InSizes.Count).Select(size => (Size: size, Number: MotifNumbers.Of(pattern, size).GetValueOrDefault(piece.Name))).Where(static n => n.Number > 1).ToList();
+        if (numbers.Count == 0) return;
+        var blankets = pattern.Blankets.Where(b => b.Motifs.Any(motif => pattern.Pieces.Any(p => p.Name == motif && p.InSizes.Any(s => s.Start is PickUpStart start && start.Walk.Any(leg => leg.Piece.Name == piece.Name)))));
+        var of = Wording.List([.. blankets.Select(static b => Names.Title(b.Name))]);
+        _paragraphs.Add([.. numbers.Select(static n => n.Size)], $"Make {Sized.Over([.. numbers.Select(static n => (int)n.Number)]).Written()}, one for each motif{(of.Length > 0 ? $" of {of}" : string.Empty)}.");
     }
 
     private static bool Has(RowsPassage line, int size) => line.HeadingSizes is not { } some || some.Contains(size);
@@ -137,16 +149,16 @@ internal sealed class PieceLines
     private readonly Dictionary<object, List<ToldRow>[]> _byLine = new(ReferenceEqualityComparer.Instance);
     private readonly object _noLine = new();
 
-    public PieceLines(PieceInSizes piece, bool namesYarns)
+    public PieceLines(PieceInSizes piece, Wording words)
     {
         _piece = piece;
         var order = new List<object>();
         // A piece of one yarn says it where it begins; rows of several each say theirs, since a maker comes back to them for a repeat.
-        var changes = namesYarns && YarnsWorked.AreSeveral(piece.InSizes);
+        var changes = words.NamesYarns && YarnsWorked.AreSeveral(piece.InSizes);
         for (var size = 0; size < piece.InSizes.Count; size++)
         {
             var inSize = piece.InSizes[size];
-            var teller = new PieceTeller(inSize, namesYarns ? new YarnTeller(inSize, changes) : null);
+            var teller = new PieceTeller(inSize, words.NamesYarns ? new YarnTeller(inSize, changes, words.MostFloat) : null);
             for (var i = 0; i < inSize.Rows.Count; i++)
             {
                 var line = inSize.Rows[i].Origin.Value ?? _noLine;

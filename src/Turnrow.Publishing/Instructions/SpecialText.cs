@@ -1,5 +1,6 @@
 using Turnrow.Fabric.Stitches;
 using Turnrow.Fabric.Words;
+using Turnrow.Publishing.Instructions.Phrases;
 using Turnrow.Publishing.Instructions.Telling;
 using Turnrow.Publishing.Trade;
 
@@ -40,9 +41,9 @@ internal static class SpecialText
     private static string Together(Stitch stitch, Wording words)
     {
         var finish = $"then {words.Terms.YarnOver} and draw through all loops on the hook. 1 {words.St} is made.";
-        if (stitch.Form is { Takes: 1, Parts: [{ Stitch: { } only, Hook: HookInto.BothLoops } part] })
-            return $"begin {words.Stitch(only)} {Numbers.Plain(part.Count)} times, all in the place named, each up to but without its last {words.Terms.YarnOver}; {finish}";
-        var place = stitch.Form!.Takes == 1 ? ", all in the place named" : string.Empty;
+        if (stitch.Form is { Takes: 1, Parts: [{ Stitch: { } only } part] })
+            return $"begin {words.Stitch(only, part.Hook)} {Numbers.Plain(part.Count)} times, {AllIn(stitch.Form)}, each up to but without its last {words.Terms.YarnOver}; {finish}";
+        var place = stitch.Form!.Takes == 1 ? $", {AllIn(stitch.Form)}" : string.Empty;
         return $"begin {Parts(stitch.Form!, words, together: true)}{place}, each up to but without its last {words.Terms.YarnOver}; {finish}";
     }
 
@@ -78,8 +79,17 @@ internal static class SpecialText
         var made = Numbers.Plain(stitch.Stitches);
         var counts = $"{made} {(stitch.Stitches == 1 ? words.St : words.Sts)}";
         return form.Takes == 1
-            ? $"{WordTeller.Inside(form.Words()).Written(words)}, all in the place named. {counts}."
+            ? $"{InPlace(form).Written(words)}, {AllIn(form)}. {counts}."
             : $"{Parts(form, words, together: false)}. Over {Numbers.Plain(form.Takes)} {words.Sts}; {counts}.";
+    }
+
+    // Where all parts go into the place in one manner, it is said of the place; else each says its own.
+    private static string AllIn(StitchForm form) => $"all {Wording.Into(SharedHook.Of(form.Parts))} the place named";
+
+    private static PhraseList InPlace(StitchForm form)
+    {
+        var inside = WordTeller.Inside(form.Words());
+        return SharedHook.Of(form.Parts) == HookInto.BothLoops ? inside : SharedHook.WithoutLoops(inside);
     }
 
     // Place by place: what is next, what is passed over, what is gone back to.
@@ -88,6 +98,7 @@ internal static class SpecialText
         var texts = new List<string>();
         var next = 0;
         var skipped = new SortedSet<int>();
+        var shared = SharedHook.Of(form.Parts);
         for (var i = 0; i < form.Parts.Count;)
         {
             var part = form.Parts[i];
@@ -113,7 +124,10 @@ internal static class SpecialText
             }
 
             var each = Alike(form, i);
-            texts.Add(One(part, stitch, each, Where(part, each, next, skipped, form.Takes == 1 && together, words), words));
+            var inOne = form.Takes == 1 && together;
+            var own = inOne && shared == HookInto.BothLoops ? Wording.LoopAlone(part.Hook) : string.Empty;
+            var passing = skipped.Contains(part.Place) ? Passing(form.Crossing, next - part.Place - each, words) : string.Empty;
+            texts.Add(One(part, stitch, each, Where(part, each, next, skipped, inOne, words), words) + own + passing);
             for (var j = 0; j < each; j++) skipped.Remove(part.Place + j);
             next = Math.Max(next, part.Place + each);
             i += each;
@@ -121,6 +135,17 @@ internal static class SpecialText
 
         if (next < form.Takes) texts.Add($"{words.Terms.Skip} next {(form.Takes - next == 1 ? words.St : $"{Numbers.Plain(form.Takes - next)} {words.Sts}")}");
         return string.Join(", ", texts);
+    }
+
+    private static string Passing(Crossing crossing, int passed, Wording words)
+    {
+        var sts = passed == 1 ? words.St : words.Sts;
+        return crossing switch
+        {
+            Crossing.InFront => $", working in front of the {sts} just made",
+            Crossing.Behind => $", working behind the {sts} just made",
+            _ => string.Empty,
+        };
     }
 
     // How many parts on end are the same, each in the place behind the one before.
@@ -135,7 +160,8 @@ internal static class SpecialText
     {
         var name = words.Stitch(stitch, part.Hook);
         var number = part.Count == 1 ? name : $"{Numbers.Plain(part.Count)} {name}";
-        return where.Length == 0 ? number : $"{number} {Wording.Into(part.Hook)} {(each > 1 ? "each of " : string.Empty)}{where}";
+        if (where.Length == 0) return number;
+        return $"{number} {Wording.Into(part.Hook)} {(each > 1 ? "each of " : string.Empty)}{where}";
     }
 
     private static string Where(StitchPart part, int each, int next, SortedSet<int> skipped, bool inOne, Wording words)

@@ -64,7 +64,7 @@ internal sealed class TurningChains
     {
         var opening = work.Opening;
         if (opening is not { Stitch: not null, FirstStitchIn: 0, Space: 0, Chains: > 0 }) return;
-        if (opening.Counts && Leading.First(work.Words) is Work { Takes: > 1 }) return;
+        if (opening.Counts && Leading.First(work.Words) is Work { IsDecrease: true }) return;
         if (!_ways.Contains(opening)) _ways.Add(opening);
         (isRound ? _ofRounds : _ofRows).Add(opening);
     }

@@ -23,6 +23,9 @@ internal sealed class Wording(Terms terms, TurningChains turningChains)
     /// <summary>True if several yarns are worked with: each row says which.</summary>
     public bool NamesYarns { get; init; }
 
+    /// <summary>The most stitches that a yarn may be carried over.</summary>
+    public int MostFloat { get; init; }
+
     /// <summary>True while a paragraph is written that only some sizes read: what is explained there is not explained to the others.</summary>
     public bool IsForSome { get; set; }
 
@@ -158,6 +161,14 @@ internal sealed class Wording(Terms terms, TurningChains turningChains)
         HookInto.FrontPost or HookInto.BackPost => "around",
         _ when hook.RowsDown() > 0 => "over",
         _ => "in",
+    };
+
+    /// <summary>Which loop, of a stitch that names no place.</summary>
+    public static string LoopAlone(HookInto hook) => hook switch
+    {
+        HookInto.BackLoop => " in back loop only",
+        HookInto.FrontLoop => " in front loop only",
+        _ => string.Empty,
     };
 
     /// <summary>The word before several places that are drawn together.</summary>

@@ -11,7 +11,7 @@ public static class WrittenInstructions
     /// <summary>The whole text; what the pattern does not give is left out.</summary>
     public static string Write(Pattern pattern, Terms terms)
     {
-        var words = new Wording(terms, TurningChains.Of(pattern)) { NamesYarns = YarnsWorked.AreSeveral(pattern) };
+        var words = new Wording(terms, TurningChains.Of(pattern)) { NamesYarns = YarnsWorked.AreSeveral(pattern), MostFloat = pattern.MostFloat };
         var names = new SizeNames(pattern.Sizes);
         // The work first: it shows which abbreviations and notes are needed.
         var work = WorkSection.Write(pattern, names, words);

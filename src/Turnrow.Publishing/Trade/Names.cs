@@ -23,6 +23,8 @@ internal static class Names
     /// <summary>Several of a thing: <c>blocks</c>, <c>crosses</c>, <c>daisies</c>.</summary>
     public static string Plural(string word) => word switch
     {
+        // `wing of 3` is numbered behind its name.
+        _ when word.IndexOf(" of ", StringComparison.Ordinal) is > 0 and var of => Plural(word[..of]) + word[of..],
         [.., 's' or 'x' or 'z'] or [.., 'c' or 's', 'h'] => word + "es",
         [.., not ('a' or 'e' or 'o' or 'u'), 'y'] => word[..^1] + "ies",
         _ => word + "s",

@@ -71,6 +71,12 @@ internal static partial class RowBuilder
         var place = new PlaceSyntax(word, line.Words(context._kind), line.Words(context._also), remain, LineBuilding.Span(context))
         {
             ToCorner = context.corner is not null,
+            Crossing = context.crossing?.Type switch
+            {
+                TurnrowLexer.FRONT => CrossingWord.InFront,
+                TurnrowLexer.BEHIND => CrossingWord.Behind,
+                _ => null,
+            },
             Nth = word == PlaceWord.Nth ? NumberBuilder.Ordinal(context.which, line) : null,
         };
         if (word == PlaceWord.Nth && !place.Kind.Any(static w => w.Text == "of")) line.Report(UnexpectedWord.ChainFromHook(LineBuilding.Span(context.which), line.Text(context.which)));

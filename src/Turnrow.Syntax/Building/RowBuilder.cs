@@ -48,14 +48,8 @@ internal static partial class RowBuilder
 
     public static StatementSyntax Repeat(TurnrowParser.RepeatLineContext context, LineBuilding line)
     {
-        if (context.times is null)
-        {
-            return new PatternRepeatStatement(
-                ExpressionBuilder.Count(context.from, line),
-                context.to is null ? null : ExpressionBuilder.Count(context.to, line),
-                LineBuilding.Span(context));
-        }
-
+        var rows = Repeated(context, line);
+        if (context.times is null) return new PatternRepeatStatement(rows, LineBuilding.Span(context));
         var counting = context.more is not null ? RepeatCounting.More
             : context.inAll is not null ? RepeatCounting.InAll
             : RepeatCounting.Unsaid;
@@ -66,13 +60,22 @@ internal static partial class RowBuilder
             line.Report(RepeatTimes.At(span, times, line.Text(times.Span)));
         }
 
-        return new RepeatStatement(
-            ExpressionBuilder.Count(context.from, line),
-            context.to is null ? null : ExpressionBuilder.Count(context.to, line),
-            times,
-            counting,
-            ValueBuilder.Claim(context.claimed, line),
-            LineBuilding.Span(context));
+        return new RepeatStatement(rows, times, counting, ValueBuilder.Claim(context.claimed, line), LineBuilding.Span(context));
+    }
+
+    private static RepeatedRowsSyntax Repeated(TurnrowParser.RepeatLineContext context, LineBuilding line)
+    {
+        var word = LineBuilding.Span(context.word);
+        if (context.one is not null)
+        {
+            var one = LineBuilding.Span(context.one);
+            return new RepeatedRowsSyntax(new NumberExpression(new NumberSyntax(1, 1, one), null, one), null, word.To(one)) { AreLast = true };
+        }
+
+        var first = ExpressionBuilder.Count(context.from, line);
+        if (context.counted is not null) return new RepeatedRowsSyntax(first, null, word.To(LineBuilding.Span(context.counted))) { AreLast = true };
+        var last = context.to is null ? null : ExpressionBuilder.Count(context.to, line);
+        return new RepeatedRowsSyntax(first, last, word.To((last ?? first).Span));
     }
 
     public static ChangeSyntax Change(TurnrowParser.ChangeContext context) =>

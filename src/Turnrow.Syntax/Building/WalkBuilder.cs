@@ -45,6 +45,7 @@ internal static class WalkBuilder
         SeamOrderSyntax? order = null;
         NameSyntax? yarn = null;
         SideSyntax? inside = null;
+        ExpressionSyntax? foldedAt = null;
         TurnrowParser.SeamPartContext? eased = null;
         foreach (var part in context._parts)
         {
@@ -60,6 +61,10 @@ internal static class WalkBuilder
             {
                 yarn = Once(yarn, line.Name(part.yarn), line);
             }
+            else if (part.turned is not null)
+            {
+                foldedAt = Once(foldedAt, ExpressionBuilder.Count(part.turned, line), line);
+            }
             else if (part.facing is not null)
             {
                 inside = Once(inside, LineBuilding.Side(part.facing)!, line);
@@ -71,15 +76,21 @@ internal static class WalkBuilder
         }
 
         var firstSelection = context.rows is null ? null : Selection(context.rows, line);
+        var second = Edge(context._second, context._secondMore, selection, line);
+        var itself = IsItself(second) ? second[0].Words[0] : null;
         return new SeamStatement(
             Edge(context._first, context._firstMore, firstSelection, line),
-            Edge(context._second, context._secondMore, selection, line),
+            itself is null ? second : [],
             order,
             eased is not null,
             context.worked is null ? null : SeamRate(context.worked, line),
             LineBuilding.Span(context))
-        { Easing = eased?.least is null ? null : Easing(eased, line), Yarn = yarn, Inside = inside };
+        { Easing = eased?.least is null ? null : Easing(eased, line), Yarn = yarn, Inside = inside, Itself = itself, FoldedAt = foldedAt };
     }
+
+    // A piece alone is no edge, so that one may be called so all the same.
+    private static bool IsItself(List<WalkSyntax> edge) =>
+        edge is [{ Words: [{ Text: var word }] }] && string.Equals(word, "itself", StringComparison.OrdinalIgnoreCase);
 
     private static EasingSyntax Easing(TurnrowParser.SeamPartContext context, LineBuilding line)
     {

@@ -40,28 +40,29 @@ internal partial class TurnrowParser : Parser {
 		COLON=7, OPEN=8, CLOSE=9, EQUALS=10, PLUS=11, MINUS=12, OVER_SIGN=13, 
 		PERCENT=14, X=15, ACCEPT=16, ADD=17, BEGIN=18, BLANKET=19, BODY=20, BOTH=21, 
 		CHAIN=22, CLAIMS=23, COUNT=24, DIVIDE=25, EASE=26, EXPECT=27, FASTEN=28, 
-		FINISHED=29, FLOATS=30, FOR=31, FROM=32, GAUGE=33, HOOK=34, KEY=35, LEAVE=36, 
-		LEFT=37, MADE=38, MARK=39, MEASURE=40, NOTATION=41, NOTION=42, PATTERN=43, 
-		PIECE=44, REPEAT=45, RIGHT=46, ROW=47, ROWS=48, SEAM=49, SHAPE=50, SIZES=51, 
-		SKILL=52, SOLID=53, STITCH=54, STRAIGHT=55, STRIPES=56, SWATCH=57, TERMS=58, 
-		TURN=59, USE=60, VERSION=61, WEARER=62, WEAVE=63, YARN=64, ACROSS=65, 
-		AFTER=66, ALL=67, ALONG=68, AND=69, APART=70, ARE=71, AROUND=72, AT=73, 
-		BEFORE=74, BRIDGE=75, BUT=76, BY=77, CH=78, CHAINS=79, CORNER=80, COUNTS=81, 
-		CUP=82, DEC=83, DOES=84, DOWN=85, EACH=86, EASING=87, EDGE=88, EDGES=89, 
-		END=90, ENDS=91, EVEN=92, EVENLY=93, EVERY=94, EXTRA=95, FACING=96, FIRST=97, 
-		FLAT=98, FOUNDATION=99, HERE=100, HIGH=101, HOLD=102, IN=103, INC=104, 
-		IS=105, JOIN=106, LAST=107, LATER=108, LEAST=109, LESS=110, LIE=111, LONGER=112, 
-		MAKE=113, MIRRORED=114, MORE_WORD=115, MOST=116, MULTIPLE=117, NEXT=118, 
-		NOT=119, ODD=120, OF=121, OFF=122, ON=123, ONE=124, OPENS=125, OPPOSITE=126, 
-		ORDER=127, OVER=128, PER=129, PICKED=130, PICTURE=131, PLACE=132, PLAIN=133, 
-		REMAIN=134, REPEATS=135, REST=136, RING=137, ROUNDED=138, RS=139, RUFFLE=140, 
-		SAME=141, SIDES=142, SKIP_WORD=143, SKIPPED=144, SKIPPING=145, SLIP=146, 
-		SLIPPING=147, STACKED=148, STAGGERED=149, STITCHES=150, STRETCHES=151, 
-		THE=152, THEN=153, THICK=154, TIMES=155, TO=156, TOGETHER=157, TURNED=158, 
-		TURNING=159, TURNS=160, UNTIL=161, UP=162, WEIGH=163, WEIGHT=164, WIDE=165, 
-		WITH=166, WITHIN=167, WITHOUT=168, WORKING=169, WS=170, CM=171, G=172, 
-		M=173, MM=174, OZ=175, YD=176, WORD=177, NUMBER=178, FRACTION=179, ORDINAL=180, 
-		DOTTED=181, QUOTED=182, WRONG_COMMA=183, WRONG_QUOTE=184, JUNK=185;
+		FINISHED=29, FLOATS=30, FOR=31, FROM=32, FRONT=33, GAUGE=34, HOOK=35, 
+		KEY=36, LEAVE=37, LEFT=38, MADE=39, MARK=40, MEASURE=41, NOTATION=42, 
+		NOTION=43, PATTERN=44, PIECE=45, REPEAT=46, RIGHT=47, ROW=48, ROWS=49, 
+		SEAM=50, SHAPE=51, SIZES=52, SKILL=53, SOLID=54, STITCH=55, STRAIGHT=56, 
+		STRIPES=57, SWATCH=58, TERMS=59, TURN=60, USE=61, VERSION=62, WEARER=63, 
+		WEAVE=64, YARN=65, ACROSS=66, AFTER=67, ALL=68, ALONG=69, AND=70, APART=71, 
+		ARE=72, AROUND=73, AT=74, BEFORE=75, BEHIND=76, BRIDGE=77, BUT=78, BY=79, 
+		CH=80, CHAINS=81, CORNER=82, COUNTS=83, CUP=84, DEC=85, DOES=86, DOWN=87, 
+		EACH=88, EASING=89, EDGE=90, EDGES=91, END=92, ENDS=93, EVEN=94, EVENLY=95, 
+		EVERY=96, EXTRA=97, FACING=98, FIRST=99, FLAT=100, FOUNDATION=101, HERE=102, 
+		HIGH=103, HOLD=104, IN=105, INC=106, IS=107, JOIN=108, LAST=109, LATER=110, 
+		LEAST=111, LESS=112, LIE=113, LONGER=114, MAKE=115, MIRRORED=116, MORE_WORD=117, 
+		MOST=118, MULTIPLE=119, NEXT=120, NOT=121, ODD=122, OF=123, OFF=124, ON=125, 
+		ONE=126, OPENS=127, OPPOSITE=128, ORDER=129, OVER=130, PER=131, PICKED=132, 
+		PICTURE=133, PLACE=134, PLAIN=135, REMAIN=136, REPEATS=137, REST=138, 
+		RING=139, ROUNDED=140, RS=141, RUFFLE=142, SAME=143, SIDES=144, SKIP_WORD=145, 
+		SKIPPED=146, SKIPPING=147, SLIP=148, SLIPPING=149, STACKED=150, STAGGERED=151, 
+		STITCHES=152, STRETCHES=153, THE=154, THEN=155, THICK=156, TIMES=157, 
+		TO=158, TOGETHER=159, TURNED=160, TURNING=161, TURNS=162, UNTIL=163, UP=164, 
+		WEIGH=165, WEIGHT=166, WIDE=167, WITH=168, WITHIN=169, WITHOUT=170, WORKING=171, 
+		WS=172, CM=173, G=174, M=175, MM=176, OZ=177, YD=178, WORD=179, NUMBER=180, 
+		FRACTION=181, ORDINAL=182, DOTTED=183, QUOTED=184, WRONG_COMMA=185, WRONG_QUOTE=186, 
+		JUNK=187;
 	public const int
 		RULE_line = 0, RULE_claimLine = 1, RULE_statement = 2, RULE_notationLine = 3, 
 		RULE_patternLine = 4, RULE_versionLine = 5, RULE_version = 6, RULE_termsLine = 7, 
@@ -120,52 +121,53 @@ internal partial class TurnrowParser : Parser {
 		null, null, null, null, null, "','", "';'", "':'", "'('", "')'", "'='", 
 		"'+'", "'-'", "'/'", "'%'", null, "'accept'", "'add'", "'begin'", "'blanket'", 
 		"'body'", "'both'", "'chain'", "'claims'", "'count'", "'divide'", "'ease'", 
-		"'expect'", "'fasten'", "'finished'", "'floats'", "'for'", "'from'", "'gauge'", 
-		"'hook'", "'key'", "'leave'", "'left'", "'made'", "'mark'", "'measure'", 
-		"'notation'", "'notion'", "'pattern'", "'piece'", "'repeat'", "'right'", 
-		null, null, "'seam'", "'shape'", "'sizes'", "'skill'", "'solid'", "'stitch'", 
-		"'straight'", "'stripes'", "'swatch'", "'terms'", "'turn'", "'use'", "'version'", 
-		"'wearer'", "'weave'", "'yarn'", "'across'", "'after'", "'all'", "'along'", 
-		"'and'", "'apart'", "'are'", "'around'", "'at'", "'before'", "'bridge'", 
-		"'but'", "'by'", "'ch'", "'chains'", "'corner'", "'counts'", null, "'dec'", 
-		"'does'", "'down'", "'each'", "'easing'", "'edge'", "'edges'", "'end'", 
-		"'ends'", "'even'", "'evenly'", "'every'", "'extra'", "'facing'", "'first'", 
-		"'flat'", "'foundation'", "'here'", "'high'", "'hold'", "'in'", "'inc'", 
-		"'is'", "'join'", "'last'", "'later'", "'least'", "'less'", null, "'longer'", 
-		"'make'", "'mirrored'", "'more'", "'most'", "'multiple'", "'next'", "'not'", 
-		"'odd'", "'of'", "'off'", "'on'", "'one'", "'opens'", "'opposite'", "'order'", 
-		"'over'", "'per'", "'picked'", "'picture'", "'place'", "'plain'", null, 
-		"'repeats'", "'rest'", "'ring'", "'rounded'", "'RS'", null, "'same'", 
-		"'sides'", "'skip'", "'skipped'", "'skipping'", "'slip'", "'slipping'", 
-		"'stacked'", "'staggered'", null, "'stretches'", "'the'", "'then'", "'thick'", 
-		null, "'to'", "'together'", "'turned'", "'turning'", "'turns'", "'until'", 
-		"'up'", "'weigh'", "'weight'", "'wide'", "'with'", "'within'", "'without'", 
-		"'working'", "'WS'", "'cm'", "'g'", "'m'", "'mm'", "'oz'", "'yd'"
+		"'expect'", "'fasten'", "'finished'", "'floats'", "'for'", "'from'", "'front'", 
+		"'gauge'", "'hook'", "'key'", "'leave'", "'left'", "'made'", "'mark'", 
+		"'measure'", "'notation'", "'notion'", "'pattern'", "'piece'", "'repeat'", 
+		"'right'", null, null, "'seam'", "'shape'", "'sizes'", "'skill'", "'solid'", 
+		"'stitch'", "'straight'", "'stripes'", "'swatch'", "'terms'", "'turn'", 
+		"'use'", "'version'", "'wearer'", "'weave'", "'yarn'", "'across'", "'after'", 
+		"'all'", "'along'", "'and'", "'apart'", "'are'", "'around'", "'at'", "'before'", 
+		"'behind'", "'bridge'", "'but'", "'by'", "'ch'", "'chains'", "'corner'", 
+		"'counts'", null, "'dec'", "'does'", "'down'", "'each'", "'easing'", "'edge'", 
+		"'edges'", "'end'", "'ends'", "'even'", "'evenly'", "'every'", "'extra'", 
+		"'facing'", "'first'", "'flat'", "'foundation'", "'here'", "'high'", "'hold'", 
+		"'in'", "'inc'", "'is'", "'join'", "'last'", "'later'", "'least'", "'less'", 
+		null, "'longer'", "'make'", "'mirrored'", "'more'", "'most'", "'multiple'", 
+		"'next'", "'not'", "'odd'", "'of'", "'off'", "'on'", "'one'", "'opens'", 
+		"'opposite'", "'order'", "'over'", "'per'", "'picked'", "'picture'", "'place'", 
+		"'plain'", null, "'repeats'", "'rest'", "'ring'", "'rounded'", "'RS'", 
+		null, "'same'", "'sides'", "'skip'", "'skipped'", "'skipping'", "'slip'", 
+		"'slipping'", "'stacked'", "'staggered'", null, "'stretches'", "'the'", 
+		"'then'", "'thick'", null, "'to'", "'together'", "'turned'", "'turning'", 
+		"'turns'", "'until'", "'up'", "'weigh'", "'weight'", "'wide'", "'with'", 
+		"'within'", "'without'", "'working'", "'WS'", "'cm'", "'g'", "'m'", "'mm'", 
+		"'oz'", "'yd'"
 	};
 	private static readonly string[] _SymbolicNames = {
 		null, "WHITE_SPACE", "COMMENT", "PROSE", "PICTURE_ROW", "COMMA", "SEMICOLON", 
 		"COLON", "OPEN", "CLOSE", "EQUALS", "PLUS", "MINUS", "OVER_SIGN", "PERCENT", 
 		"X", "ACCEPT", "ADD", "BEGIN", "BLANKET", "BODY", "BOTH", "CHAIN", "CLAIMS", 
 		"COUNT", "DIVIDE", "EASE", "EXPECT", "FASTEN", "FINISHED", "FLOATS", "FOR", 
-		"FROM", "GAUGE", "HOOK", "KEY", "LEAVE", "LEFT", "MADE", "MARK", "MEASURE", 
-		"NOTATION", "NOTION", "PATTERN", "PIECE", "REPEAT", "RIGHT", "ROW", "ROWS", 
-		"SEAM", "SHAPE", "SIZES", "SKILL", "SOLID", "STITCH", "STRAIGHT", "STRIPES", 
-		"SWATCH", "TERMS", "TURN", "USE", "VERSION", "WEARER", "WEAVE", "YARN", 
-		"ACROSS", "AFTER", "ALL", "ALONG", "AND", "APART", "ARE", "AROUND", "AT", 
-		"BEFORE", "BRIDGE", "BUT", "BY", "CH", "CHAINS", "CORNER", "COUNTS", "CUP", 
-		"DEC", "DOES", "DOWN", "EACH", "EASING", "EDGE", "EDGES", "END", "ENDS", 
-		"EVEN", "EVENLY", "EVERY", "EXTRA", "FACING", "FIRST", "FLAT", "FOUNDATION", 
-		"HERE", "HIGH", "HOLD", "IN", "INC", "IS", "JOIN", "LAST", "LATER", "LEAST", 
-		"LESS", "LIE", "LONGER", "MAKE", "MIRRORED", "MORE_WORD", "MOST", "MULTIPLE", 
-		"NEXT", "NOT", "ODD", "OF", "OFF", "ON", "ONE", "OPENS", "OPPOSITE", "ORDER", 
-		"OVER", "PER", "PICKED", "PICTURE", "PLACE", "PLAIN", "REMAIN", "REPEATS", 
-		"REST", "RING", "ROUNDED", "RS", "RUFFLE", "SAME", "SIDES", "SKIP_WORD", 
-		"SKIPPED", "SKIPPING", "SLIP", "SLIPPING", "STACKED", "STAGGERED", "STITCHES", 
-		"STRETCHES", "THE", "THEN", "THICK", "TIMES", "TO", "TOGETHER", "TURNED", 
-		"TURNING", "TURNS", "UNTIL", "UP", "WEIGH", "WEIGHT", "WIDE", "WITH", 
-		"WITHIN", "WITHOUT", "WORKING", "WS", "CM", "G", "M", "MM", "OZ", "YD", 
-		"WORD", "NUMBER", "FRACTION", "ORDINAL", "DOTTED", "QUOTED", "WRONG_COMMA", 
-		"WRONG_QUOTE", "JUNK"
+		"FROM", "FRONT", "GAUGE", "HOOK", "KEY", "LEAVE", "LEFT", "MADE", "MARK", 
+		"MEASURE", "NOTATION", "NOTION", "PATTERN", "PIECE", "REPEAT", "RIGHT", 
+		"ROW", "ROWS", "SEAM", "SHAPE", "SIZES", "SKILL", "SOLID", "STITCH", "STRAIGHT", 
+		"STRIPES", "SWATCH", "TERMS", "TURN", "USE", "VERSION", "WEARER", "WEAVE", 
+		"YARN", "ACROSS", "AFTER", "ALL", "ALONG", "AND", "APART", "ARE", "AROUND", 
+		"AT", "BEFORE", "BEHIND", "BRIDGE", "BUT", "BY", "CH", "CHAINS", "CORNER", 
+		"COUNTS", "CUP", "DEC", "DOES", "DOWN", "EACH", "EASING", "EDGE", "EDGES", 
+		"END", "ENDS", "EVEN", "EVENLY", "EVERY", "EXTRA", "FACING", "FIRST", 
+		"FLAT", "FOUNDATION", "HERE", "HIGH", "HOLD", "IN", "INC", "IS", "JOIN", 
+		"LAST", "LATER", "LEAST", "LESS", "LIE", "LONGER", "MAKE", "MIRRORED", 
+		"MORE_WORD", "MOST", "MULTIPLE", "NEXT", "NOT", "ODD", "OF", "OFF", "ON", 
+		"ONE", "OPENS", "OPPOSITE", "ORDER", "OVER", "PER", "PICKED", "PICTURE", 
+		"PLACE", "PLAIN", "REMAIN", "REPEATS", "REST", "RING", "ROUNDED", "RS", 
+		"RUFFLE", "SAME", "SIDES", "SKIP_WORD", "SKIPPED", "SKIPPING", "SLIP", 
+		"SLIPPING", "STACKED", "STAGGERED", "STITCHES", "STRETCHES", "THE", "THEN", 
+		"THICK", "TIMES", "TO", "TOGETHER", "TURNED", "TURNING", "TURNS", "UNTIL", 
+		"UP", "WEIGH", "WEIGHT", "WIDE", "WITH", "WITHIN", "WITHOUT", "WORKING", 
+		"WS", "CM", "G", "M", "MM", "OZ", "YD", "WORD", "NUMBER", "FRACTION", 
+		"ORDINAL", "DOTTED", "QUOTED", "WRONG_COMMA", "WRONG_QUOTE", "JUNK"
 	};
 	public static readonly IVocabulary DefaultVocabulary = new Vocabulary(_LiteralNames, _SymbolicNames);
 
@@ -1003,6 +1005,7 @@ internal partial class TurnrowParser : Parser {
 			case FINISHED:
 			case FLOATS:
 			case FROM:
+			case FRONT:
 			case GAUGE:
 			case HOOK:
 			case KEY:
@@ -1037,6 +1040,7 @@ internal partial class TurnrowParser : Parser {
 			case ALONG:
 			case APART:
 			case BEFORE:
+			case BEHIND:
 			case BUT:
 			case CH:
 			case CHAINS:
@@ -1273,6 +1277,7 @@ internal partial class TurnrowParser : Parser {
 			case FINISHED:
 			case FLOATS:
 			case FROM:
+			case FRONT:
 			case GAUGE:
 			case HOOK:
 			case KEY:
@@ -1307,6 +1312,7 @@ internal partial class TurnrowParser : Parser {
 			case ALONG:
 			case APART:
 			case BEFORE:
+			case BEHIND:
 			case BUT:
 			case CH:
 			case CHAINS:
@@ -1420,6 +1426,7 @@ internal partial class TurnrowParser : Parser {
 				case FINISHED:
 				case FLOATS:
 				case FROM:
+				case FRONT:
 				case GAUGE:
 				case HOOK:
 				case KEY:
@@ -1454,6 +1461,7 @@ internal partial class TurnrowParser : Parser {
 				case ALONG:
 				case APART:
 				case BEFORE:
+				case BEHIND:
 				case BUT:
 				case CH:
 				case CHAINS:
@@ -1840,7 +1848,7 @@ internal partial class TurnrowParser : Parser {
 					State = 355;
 					_localctx.unitWord = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
-					if ( !(((((_la - 172)) & ~0x3f) == 0 && ((1L << (_la - 172)) & 27L) != 0)) ) {
+					if ( !(((((_la - 174)) & ~0x3f) == 0 && ((1L << (_la - 174)) & 27L) != 0)) ) {
 						_localctx.unitWord = ErrorHandler.RecoverInline(this);
 					}
 					else {
@@ -2437,6 +2445,7 @@ internal partial class TurnrowParser : Parser {
 			case FINISHED:
 			case FLOATS:
 			case FROM:
+			case FRONT:
 			case GAUGE:
 			case HOOK:
 			case KEY:
@@ -2471,6 +2480,7 @@ internal partial class TurnrowParser : Parser {
 			case ALONG:
 			case APART:
 			case BEFORE:
+			case BEHIND:
 			case BUT:
 			case CH:
 			case CHAINS:
@@ -2728,6 +2738,7 @@ internal partial class TurnrowParser : Parser {
 			case FINISHED:
 			case FLOATS:
 			case FROM:
+			case FRONT:
 			case GAUGE:
 			case HOOK:
 			case KEY:
@@ -2762,6 +2773,7 @@ internal partial class TurnrowParser : Parser {
 			case ALONG:
 			case APART:
 			case BEFORE:
+			case BEHIND:
 			case BUT:
 			case CH:
 			case CHAINS:
@@ -3805,6 +3817,7 @@ internal partial class TurnrowParser : Parser {
 			case FINISHED:
 			case FLOATS:
 			case FROM:
+			case FRONT:
 			case GAUGE:
 			case HOOK:
 			case KEY:
@@ -3839,6 +3852,7 @@ internal partial class TurnrowParser : Parser {
 			case ALONG:
 			case APART:
 			case BEFORE:
+			case BEHIND:
 			case BUT:
 			case CH:
 			case CHAINS:
@@ -4403,7 +4417,7 @@ internal partial class TurnrowParser : Parser {
 				State = 676;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -422283334189056L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -15118822288291L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 724293868287997L) != 0) );
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -844564518731776L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -60475289151301L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 2897175473151991L) != 0) );
 			}
 		}
 		catch (RecognitionException re) {
@@ -4452,6 +4466,7 @@ internal partial class TurnrowParser : Parser {
 			case FINISHED:
 			case FLOATS:
 			case FROM:
+			case FRONT:
 			case GAUGE:
 			case HOOK:
 			case KEY:
@@ -4486,6 +4501,7 @@ internal partial class TurnrowParser : Parser {
 			case ALONG:
 			case APART:
 			case BEFORE:
+			case BEHIND:
 			case BUT:
 			case CH:
 			case CHAINS:
@@ -4641,7 +4657,7 @@ internal partial class TurnrowParser : Parser {
 				State = 685;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -70869123072L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -6322729266083L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 724293872482301L) != 0) );
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -139588599808L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -25290917062469L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 7400775117299703L) != 0) );
 			State = 691;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
@@ -4813,6 +4829,7 @@ internal partial class TurnrowParser : Parser {
 			case FINISHED:
 			case FLOATS:
 			case FROM:
+			case FRONT:
 			case GAUGE:
 			case HOOK:
 			case KEY:
@@ -4847,6 +4864,7 @@ internal partial class TurnrowParser : Parser {
 			case ALONG:
 			case APART:
 			case BEFORE:
+			case BEHIND:
 			case BUT:
 			case CH:
 			case CHAINS:
@@ -5326,6 +5344,7 @@ internal partial class TurnrowParser : Parser {
 			case FINISHED:
 			case FLOATS:
 			case FROM:
+			case FRONT:
 			case GAUGE:
 			case HOOK:
 			case KEY:
@@ -5360,6 +5379,7 @@ internal partial class TurnrowParser : Parser {
 			case ALONG:
 			case APART:
 			case BEFORE:
+			case BEHIND:
 			case BUT:
 			case CH:
 			case CHAINS:
@@ -5771,7 +5791,7 @@ internal partial class TurnrowParser : Parser {
 			State = 799;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -422283334188800L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -15127412222883L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 4101993588815869L) != 0)) {
+			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -844564518731520L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -60509648889669L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 16407974355263479L) != 0)) {
 				{
 				State = 798;
 				_localctx.from = count();
@@ -5905,6 +5925,7 @@ internal partial class TurnrowParser : Parser {
 			case FINISHED:
 			case FLOATS:
 			case FROM:
+			case FRONT:
 			case GAUGE:
 			case HOOK:
 			case KEY:
@@ -5939,6 +5960,7 @@ internal partial class TurnrowParser : Parser {
 			case ALONG:
 			case APART:
 			case BEFORE:
+			case BEHIND:
 			case BUT:
 			case CH:
 			case CHAINS:
@@ -6259,6 +6281,7 @@ internal partial class TurnrowParser : Parser {
 				case FINISHED:
 				case FLOATS:
 				case FROM:
+				case FRONT:
 				case GAUGE:
 				case HOOK:
 				case KEY:
@@ -6293,6 +6316,7 @@ internal partial class TurnrowParser : Parser {
 				case ALONG:
 				case APART:
 				case BEFORE:
+				case BEHIND:
 				case BUT:
 				case CH:
 				case CHAINS:
@@ -6423,7 +6447,7 @@ internal partial class TurnrowParser : Parser {
 				State = 852;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -422283334188800L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -15127412222883L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 4101993588815869L) != 0)) {
+				if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -844564518731520L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -60509648889669L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 16407974355263479L) != 0)) {
 					{
 					State = 851;
 					_localctx.amount = count();
@@ -6475,6 +6499,7 @@ internal partial class TurnrowParser : Parser {
 				case FINISHED:
 				case FLOATS:
 				case FROM:
+				case FRONT:
 				case GAUGE:
 				case HOOK:
 				case KEY:
@@ -6509,6 +6534,7 @@ internal partial class TurnrowParser : Parser {
 				case ALONG:
 				case APART:
 				case BEFORE:
+				case BEHIND:
 				case BUT:
 				case CH:
 				case CHAINS:
@@ -6698,7 +6724,7 @@ internal partial class TurnrowParser : Parser {
 					State = 893;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -70869123072L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -6322729266083L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 724293872482301L) != 0) );
+				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -139588599808L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -25290917062469L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 7400775117299703L) != 0) );
 				State = 896;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
@@ -6726,6 +6752,7 @@ internal partial class TurnrowParser : Parser {
 			case FINISHED:
 			case FLOATS:
 			case FROM:
+			case FRONT:
 			case GAUGE:
 			case HOOK:
 			case KEY:
@@ -6761,6 +6788,7 @@ internal partial class TurnrowParser : Parser {
 			case APART:
 			case AT:
 			case BEFORE:
+			case BEHIND:
 			case BUT:
 			case CH:
 			case CHAINS:
@@ -6872,6 +6900,7 @@ internal partial class TurnrowParser : Parser {
 				case FINISHED:
 				case FLOATS:
 				case FROM:
+				case FRONT:
 				case GAUGE:
 				case HOOK:
 				case KEY:
@@ -6906,6 +6935,7 @@ internal partial class TurnrowParser : Parser {
 				case ALONG:
 				case APART:
 				case BEFORE:
+				case BEHIND:
 				case BUT:
 				case CH:
 				case CHAINS:
@@ -6998,7 +7028,7 @@ internal partial class TurnrowParser : Parser {
 						State = 904;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -422283334189056L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -15127412222883L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 724293868287997L) != 0) );
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -844564518731776L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -60509648889669L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 2897175473151991L) != 0) );
 					State = 923;
 					ErrorHandler.Sync(this);
 					switch (TokenStream.LA(1)) {
@@ -7010,7 +7040,7 @@ internal partial class TurnrowParser : Parser {
 						State = 908;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-						if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -422283334188800L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -15127412222625L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 4102002447185917L) != 0)) {
+						if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -844564518731520L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -60509648889153L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 16408009788743671L) != 0)) {
 							{
 							State = 907;
 							_localctx.changedBy = changeAmount();
@@ -7080,7 +7110,7 @@ internal partial class TurnrowParser : Parser {
 							State = 921;
 							ErrorHandler.Sync(this);
 							_la = TokenStream.LA(1);
-						} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -422283334189056L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -15127412222883L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 724293868287997L) != 0) );
+						} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -844564518731776L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -60509648889669L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 2897175473151991L) != 0) );
 						}
 						break;
 					case Eof:
@@ -7102,7 +7132,7 @@ internal partial class TurnrowParser : Parser {
 					State = 927;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-					if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -422283334188800L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -15127412222625L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 4102002447185917L) != 0)) {
+					if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -844564518731520L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -60509648889153L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 16408009788743671L) != 0)) {
 						{
 						State = 926;
 						_localctx.changedBy = changeAmount();
@@ -7386,6 +7416,7 @@ internal partial class TurnrowParser : Parser {
 			case FINISHED:
 			case FLOATS:
 			case FROM:
+			case FRONT:
 			case GAUGE:
 			case HOOK:
 			case KEY:
@@ -7420,6 +7451,7 @@ internal partial class TurnrowParser : Parser {
 			case ALONG:
 			case APART:
 			case BEFORE:
+			case BEHIND:
 			case BUT:
 			case CH:
 			case CHAINS:
@@ -7674,6 +7706,7 @@ internal partial class TurnrowParser : Parser {
 		public ListContext many;
 		public IList<NameContext> _other = new List<NameContext>();
 		public IToken corner;
+		public IToken crossing;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode[] IN() { return GetTokens(TurnrowParser.IN); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode IN(int i) {
 			return GetToken(TurnrowParser.IN, i);
@@ -7707,6 +7740,8 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public CountContext count() {
 			return GetRuleContext<CountContext>(0);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode BEHIND() { return GetToken(TurnrowParser.BEHIND, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FRONT() { return GetToken(TurnrowParser.FRONT, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode BEFORE() { return GetToken(TurnrowParser.BEFORE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ListContext list() {
 			return GetRuleContext<ListContext>(0);
@@ -7728,7 +7763,7 @@ internal partial class TurnrowParser : Parser {
 			{
 			State = 990;
 			Match(IN);
-			State = 1062;
+			State = 1067;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FIRST:
@@ -7739,7 +7774,7 @@ internal partial class TurnrowParser : Parser {
 				State = 991;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
-				if ( !(((((_la - 97)) & ~0x3f) == 0 && ((1L << (_la - 97)) & 17592188142593L) != 0)) ) {
+				if ( !(((((_la - 99)) & ~0x3f) == 0 && ((1L << (_la - 99)) & 17592188142593L) != 0)) ) {
 					_localctx.which = ErrorHandler.RecoverInline(this);
 				}
 				else {
@@ -7749,7 +7784,7 @@ internal partial class TurnrowParser : Parser {
 				State = 995;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -422283334189056L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -15127412222883L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 724293868287997L) != 0)) {
+				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -844564518731776L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -60509648889669L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 2897175473151991L) != 0)) {
 					{
 					{
 					State = 992;
@@ -7782,7 +7817,7 @@ internal partial class TurnrowParser : Parser {
 						State = 1002;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -422283334189056L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -15127412222883L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 724293868287997L) != 0) );
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -844564518731776L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -60509648889669L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 2897175473151991L) != 0) );
 					}
 				}
 
@@ -7809,7 +7844,7 @@ internal partial class TurnrowParser : Parser {
 				State = 1016;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -422283334189056L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -15127412222883L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 724293868287997L) != 0)) {
+				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -844564518731776L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -60509648889669L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 2897175473151991L) != 0)) {
 					{
 					{
 					State = 1013;
@@ -7852,7 +7887,7 @@ internal partial class TurnrowParser : Parser {
 						State = 1026;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -422283334189056L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -15127412222883L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 724293868287997L) != 0) );
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -844564518731776L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -60509648889669L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 2897175473151991L) != 0) );
 					State = 1035;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
@@ -7876,7 +7911,7 @@ internal partial class TurnrowParser : Parser {
 							State = 1033;
 							ErrorHandler.Sync(this);
 							_la = TokenStream.LA(1);
-						} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -422283334189056L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -15127412222883L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 724293868287997L) != 0) );
+						} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -844564518731776L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -60509648889669L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 2897175473151991L) != 0) );
 						}
 					}
 
@@ -7957,35 +7992,60 @@ internal partial class TurnrowParser : Parser {
 				{
 				State = 1053;
 				_localctx.which = Match(SKIPPED);
+				State = 1057;
+				ErrorHandler.Sync(this);
+				switch (TokenStream.LA(1)) {
+				case BEHIND:
+					{
+					State = 1054;
+					_localctx.crossing = Match(BEHIND);
+					}
+					break;
+				case IN:
+					{
+					State = 1055;
+					Match(IN);
+					State = 1056;
+					_localctx.crossing = Match(FRONT);
+					}
+					break;
+				case Eof:
+				case COMMA:
+				case CLOSE:
+				case EQUALS:
+					break;
+				default:
+					break;
+				}
 				}
 				break;
 			case ONE:
 				{
-				State = 1054;
+				State = 1059;
 				_localctx.which = Match(ONE);
-				State = 1055;
+				State = 1060;
 				Match(PLACE);
 				}
 				break;
 			case ORDINAL:
 				{
-				State = 1056;
+				State = 1061;
 				_localctx.which = Match(ORDINAL);
-				State = 1058;
+				State = 1063;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 1057;
+					State = 1062;
 					_localctx._name = name();
 					_localctx._kind.Add(_localctx._name);
 					}
 					}
-					State = 1060;
+					State = 1065;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -422283334189056L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -15127412222883L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 724293868287997L) != 0) );
+				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -844564518731776L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -60509648889669L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 2897175473151991L) != 0) );
 				}
 				break;
 			default:
@@ -8005,26 +8065,33 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	internal partial class RepeatLineContext : ParserRuleContext {
+		public IToken word;
 		public CountContext from;
 		public CountContext to;
+		public IToken one;
+		public RowsWordContext counted;
 		public CountContext times;
 		public IToken more;
 		public IToken end;
 		public IToken inAll;
 		public ClaimContext claimed;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode REPEAT() { return GetToken(TurnrowParser.REPEAT, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ROWS() { return GetToken(TurnrowParser.ROWS, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TO() { return GetToken(TurnrowParser.TO, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ROW() { return GetToken(TurnrowParser.ROW, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ROWS() { return GetToken(TurnrowParser.ROWS, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public CountContext[] count() {
 			return GetRuleContexts<CountContext>();
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public CountContext count(int i) {
 			return GetRuleContext<CountContext>(i);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ROW() { return GetToken(TurnrowParser.ROW, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LAST() { return GetToken(TurnrowParser.LAST, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COMMA() { return GetToken(TurnrowParser.COMMA, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ClaimContext claim() {
 			return GetRuleContext<ClaimContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public RowsWordContext rowsWord() {
+			return GetRuleContext<RowsWordContext>(0);
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TIMES() { return GetToken(TurnrowParser.TIMES, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode MORE_WORD() { return GetToken(TurnrowParser.MORE_WORD, 0); }
@@ -8045,66 +8112,222 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1064;
+			State = 1069;
 			Match(REPEAT);
-			State = 1072;
+			State = 1084;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
 				{
-				State = 1065;
-				Match(ROWS);
-				State = 1066;
+				State = 1070;
+				_localctx.word = Match(ROWS);
+				State = 1071;
 				_localctx.from = count();
-				State = 1067;
+				State = 1072;
 				Match(TO);
-				State = 1068;
+				State = 1073;
 				_localctx.to = count();
 				}
 				break;
 			case ROW:
 				{
-				State = 1070;
-				Match(ROW);
-				State = 1071;
+				State = 1075;
+				_localctx.word = Match(ROW);
+				State = 1076;
 				_localctx.from = count();
+				}
+				break;
+			case LAST:
+				{
+				State = 1077;
+				_localctx.word = Match(LAST);
+				State = 1082;
+				ErrorHandler.Sync(this);
+				switch (TokenStream.LA(1)) {
+				case ROW:
+					{
+					State = 1078;
+					_localctx.one = Match(ROW);
+					}
+					break;
+				case OPEN:
+				case ACCEPT:
+				case ADD:
+				case BEGIN:
+				case BLANKET:
+				case BODY:
+				case CHAIN:
+				case CLAIMS:
+				case COUNT:
+				case DIVIDE:
+				case EASE:
+				case EXPECT:
+				case FASTEN:
+				case FINISHED:
+				case FLOATS:
+				case FROM:
+				case FRONT:
+				case GAUGE:
+				case HOOK:
+				case KEY:
+				case LEFT:
+				case MADE:
+				case MARK:
+				case MEASURE:
+				case NOTATION:
+				case NOTION:
+				case PATTERN:
+				case PIECE:
+				case REPEAT:
+				case RIGHT:
+				case SEAM:
+				case SHAPE:
+				case SIZES:
+				case SKILL:
+				case SOLID:
+				case STITCH:
+				case STRAIGHT:
+				case STRIPES:
+				case SWATCH:
+				case TERMS:
+				case TURN:
+				case USE:
+				case VERSION:
+				case WEARER:
+				case WEAVE:
+				case YARN:
+				case AFTER:
+				case ALL:
+				case ALONG:
+				case APART:
+				case BEFORE:
+				case BEHIND:
+				case BUT:
+				case CH:
+				case CHAINS:
+				case CORNER:
+				case COUNTS:
+				case CUP:
+				case DOES:
+				case DOWN:
+				case EACH:
+				case EASING:
+				case EDGE:
+				case EDGES:
+				case END:
+				case ENDS:
+				case EVEN:
+				case EVERY:
+				case EXTRA:
+				case FACING:
+				case FLAT:
+				case FOUNDATION:
+				case HERE:
+				case HIGH:
+				case IS:
+				case LATER:
+				case LEAST:
+				case LESS:
+				case LIE:
+				case LONGER:
+				case MAKE:
+				case MIRRORED:
+				case MORE_WORD:
+				case MOST:
+				case MULTIPLE:
+				case NEXT:
+				case NOT:
+				case ODD:
+				case OF:
+				case OFF:
+				case ON:
+				case ONE:
+				case OPENS:
+				case OPPOSITE:
+				case ORDER:
+				case OVER:
+				case PICKED:
+				case PICTURE:
+				case PLACE:
+				case PLAIN:
+				case REMAIN:
+				case REPEATS:
+				case REST:
+				case RING:
+				case ROUNDED:
+				case RUFFLE:
+				case SAME:
+				case SIDES:
+				case SKIPPED:
+				case SKIPPING:
+				case SLIPPING:
+				case STACKED:
+				case STAGGERED:
+				case STRETCHES:
+				case THEN:
+				case THICK:
+				case TIMES:
+				case TURNED:
+				case TURNING:
+				case TURNS:
+				case UP:
+				case WEIGH:
+				case WEIGHT:
+				case WIDE:
+				case WITHIN:
+				case WORKING:
+				case G:
+				case OZ:
+				case WORD:
+				case NUMBER:
+				case FRACTION:
+					{
+					State = 1079;
+					_localctx.from = count();
+					State = 1080;
+					_localctx.counted = rowsWord();
+					}
+					break;
+				default:
+					throw new NoViableAltException(this);
+				}
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1085;
+			State = 1097;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 1074;
+				State = 1086;
 				Match(COMMA);
-				State = 1075;
+				State = 1087;
 				_localctx.times = count();
-				State = 1083;
+				State = 1095;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case MORE_WORD:
 					{
-					State = 1076;
+					State = 1088;
 					_localctx.more = Match(MORE_WORD);
-					State = 1077;
+					State = 1089;
 					Match(TIMES);
 					}
 					break;
 				case TIMES:
 					{
-					State = 1078;
+					State = 1090;
 					_localctx.end = Match(TIMES);
-					State = 1081;
+					State = 1093;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==IN) {
 						{
-						State = 1079;
+						State = 1091;
 						_localctx.inAll = Match(IN);
-						State = 1080;
+						State = 1092;
 						Match(ALL);
 						}
 					}
@@ -8117,12 +8340,12 @@ internal partial class TurnrowParser : Parser {
 				}
 			}
 
-			State = 1088;
+			State = 1100;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 1087;
+				State = 1099;
 				_localctx.claimed = claim();
 				}
 			}
@@ -8174,31 +8397,31 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1090;
+			State = 1102;
 			Match(FOR);
-			State = 1091;
+			State = 1103;
 			_localctx._sizeRange = sizeRange();
 			_localctx._sizes.Add(_localctx._sizeRange);
-			State = 1096;
+			State = 1108;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1092;
+				State = 1104;
 				Match(COMMA);
-				State = 1093;
+				State = 1105;
 				_localctx._sizeRange = sizeRange();
 				_localctx._sizes.Add(_localctx._sizeRange);
 				}
 				}
-				State = 1098;
+				State = 1110;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1099;
+			State = 1111;
 			Match(COLON);
-			State = 1100;
+			State = 1112;
 			_localctx.done = sizedLine();
 			}
 		}
@@ -8238,16 +8461,16 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1102;
+			State = 1114;
 			_localctx.first = sizeName();
-			State = 1105;
+			State = 1117;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==TO) {
 				{
-				State = 1103;
+				State = 1115;
 				Match(TO);
-				State = 1104;
+				State = 1116;
 				_localctx.last = sizeName();
 				}
 			}
@@ -8330,13 +8553,13 @@ internal partial class TurnrowParser : Parser {
 		SizedLineContext _localctx = new SizedLineContext(Context, State);
 		EnterRule(_localctx, 140, RULE_sizedLine);
 		try {
-			State = 1120;
+			State = 1132;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case TURN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1107;
+				State = 1119;
 				_localctx.asTurn = turnLine();
 				}
 				break;
@@ -8346,84 +8569,84 @@ internal partial class TurnrowParser : Parser {
 			case RIGHT:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1108;
+				State = 1120;
 				_localctx.asEdge = edgeLine();
 				}
 				break;
 			case MARK:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1109;
+				State = 1121;
 				_localctx.asMark = markLine();
 				}
 				break;
 			case ROW:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1110;
+				State = 1122;
 				_localctx.asRow = rowLine();
 				}
 				break;
 			case ROWS:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1111;
+				State = 1123;
 				_localctx.asRows = rowsLine();
 				}
 				break;
 			case REPEAT:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 1112;
+				State = 1124;
 				_localctx.asRepeat = repeatLine();
 				}
 				break;
 			case STRAIGHT:
 				EnterOuterAlt(_localctx, 7);
 				{
-				State = 1113;
+				State = 1125;
 				_localctx.asStraight = straightLine();
 				}
 				break;
 			case LEAVE:
 				EnterOuterAlt(_localctx, 8);
 				{
-				State = 1114;
+				State = 1126;
 				_localctx.asLeave = leaveLine();
 				}
 				break;
 			case ADD:
 				EnterOuterAlt(_localctx, 9);
 				{
-				State = 1115;
+				State = 1127;
 				_localctx.asAdd = addLine();
 				}
 				break;
 			case SHAPE:
 				EnterOuterAlt(_localctx, 10);
 				{
-				State = 1116;
+				State = 1128;
 				_localctx.asShape = shapeLine();
 				}
 				break;
 			case SOLID:
 				EnterOuterAlt(_localctx, 11);
 				{
-				State = 1117;
+				State = 1129;
 				_localctx.asSolid = solidLine();
 				}
 				break;
 			case WITH:
 				EnterOuterAlt(_localctx, 12);
 				{
-				State = 1118;
+				State = 1130;
 				_localctx.asWith = withLine();
 				}
 				break;
 			case STRIPES:
 				EnterOuterAlt(_localctx, 13);
 				{
-				State = 1119;
+				State = 1131;
 				_localctx.asStripes = stripesLine();
 				}
 				break;
@@ -8500,25 +8723,25 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1122;
-			Match(STRAIGHT);
 			State = 1134;
+			Match(STRAIGHT);
+			State = 1146;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case TO:
 				{
-				State = 1123;
+				State = 1135;
 				Match(TO);
-				State = 1124;
+				State = 1136;
 				_localctx.length = sum();
-				State = 1127;
+				State = 1139;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AT) {
 					{
-					State = 1125;
+					State = 1137;
 					Match(AT);
-					State = 1126;
+					State = 1138;
 					_localctx.at = edge();
 					}
 				}
@@ -8527,9 +8750,9 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case FOR:
 				{
-				State = 1129;
+				State = 1141;
 				_localctx.further = Match(FOR);
-				State = 1130;
+				State = 1142;
 				_localctx.length = sum();
 				}
 				break;
@@ -8549,6 +8772,7 @@ internal partial class TurnrowParser : Parser {
 			case FINISHED:
 			case FLOATS:
 			case FROM:
+			case FRONT:
 			case GAUGE:
 			case HOOK:
 			case KEY:
@@ -8583,6 +8807,7 @@ internal partial class TurnrowParser : Parser {
 			case ALONG:
 			case APART:
 			case BEFORE:
+			case BEHIND:
 			case BUT:
 			case CH:
 			case CHAINS:
@@ -8663,50 +8888,50 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 1131;
+				State = 1143;
 				_localctx.amount = count();
-				State = 1132;
+				State = 1144;
 				_localctx.counted = rowsWord();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1138;
+			State = 1150;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==FROM) {
 				{
-				State = 1136;
+				State = 1148;
 				Match(FROM);
-				State = 1137;
+				State = 1149;
 				_localctx.mark = name();
 				}
 			}
 
-			State = 1144;
+			State = 1156;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1140;
+				State = 1152;
 				Match(COMMA);
-				State = 1141;
+				State = 1153;
 				_localctx._rowFix = rowFix();
 				_localctx._fixes.Add(_localctx._rowFix);
 				}
 				}
-				State = 1146;
+				State = 1158;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1148;
+			State = 1160;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 1147;
+				State = 1159;
 				_localctx.claimed = claim();
 				}
 			}
@@ -8757,53 +8982,53 @@ internal partial class TurnrowParser : Parser {
 		RowFixContext _localctx = new RowFixContext(Context, State);
 		EnterRule(_localctx, 144, RULE_rowFix);
 		try {
-			State = 1161;
+			State = 1173;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case EVEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1150;
+				State = 1162;
 				Match(EVEN);
-				State = 1151;
+				State = 1163;
 				rowsWord();
 				}
 				break;
 			case ODD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1152;
+				State = 1164;
 				Match(ODD);
-				State = 1153;
+				State = 1165;
 				rowsWord();
 				}
 				break;
 			case END:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1154;
+				State = 1166;
 				Match(END);
-				State = 1155;
+				State = 1167;
 				_localctx.facing = side();
 				}
 				break;
 			case IN:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1156;
+				State = 1168;
 				Match(IN);
-				State = 1157;
+				State = 1169;
 				_localctx.pattern = name();
 				}
 				break;
 			case EDGES:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1158;
+				State = 1170;
 				Match(EDGES);
-				State = 1159;
+				State = 1171;
 				Match(IN);
-				State = 1160;
+				State = 1172;
 				_localctx.by = stitch();
 				}
 				break;
@@ -8855,32 +9080,32 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1163;
+			State = 1175;
 			Match(LEAVE);
-			State = 1164;
+			State = 1176;
 			_localctx.amount = count();
-			State = 1167;
+			State = 1179;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==FOR) {
 				{
-				State = 1165;
+				State = 1177;
 				Match(FOR);
-				State = 1166;
+				State = 1178;
 				_localctx.later = Match(LATER);
 				}
 			}
 
-			State = 1169;
+			State = 1181;
 			Match(AT);
-			State = 1170;
+			State = 1182;
 			_localctx.at = edge();
-			State = 1172;
+			State = 1184;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 1171;
+				State = 1183;
 				_localctx.claimed = claim();
 				}
 			}
@@ -8933,36 +9158,36 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1174;
+			State = 1186;
 			Match(ADD);
-			State = 1175;
+			State = 1187;
 			_localctx.amount = count();
-			State = 1176;
+			State = 1188;
 			Match(AT);
-			State = 1177;
+			State = 1189;
 			_localctx.at = edge();
-			State = 1182;
+			State = 1194;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 1178;
+				State = 1190;
 				Match(COMMA);
-				State = 1179;
+				State = 1191;
 				_localctx.apart = Match(ONE);
-				State = 1180;
+				State = 1192;
 				Match(ROW);
-				State = 1181;
+				State = 1193;
 				Match(APART);
 				}
 			}
 
-			State = 1185;
+			State = 1197;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 1184;
+				State = 1196;
 				_localctx.claimed = claim();
 				}
 			}
@@ -9055,53 +9280,53 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1187;
+			State = 1199;
 			Match(SHAPE);
-			State = 1243;
+			State = 1255;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case BY:
 				{
-				State = 1188;
+				State = 1200;
 				Match(BY);
-				State = 1189;
+				State = 1201;
 				_localctx.by = decreasing();
 				}
 				break;
 			case ROWS:
 				{
-				State = 1190;
+				State = 1202;
 				_localctx.many = Match(ROWS);
-				State = 1191;
+				State = 1203;
 				_localctx.from = count();
-				State = 1192;
+				State = 1204;
 				Match(TO);
-				State = 1193;
+				State = 1205;
 				_localctx.to = count();
-				State = 1194;
+				State = 1206;
 				_localctx.does = shapeDone();
 				}
 				break;
 			case FOR:
 			case TO:
 				{
-				State = 1204;
+				State = 1216;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case TO:
 					{
-					State = 1196;
+					State = 1208;
 					Match(TO);
-					State = 1197;
+					State = 1209;
 					_localctx.length = sum();
-					State = 1200;
+					State = 1212;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==AT) {
 						{
-						State = 1198;
+						State = 1210;
 						Match(AT);
-						State = 1199;
+						State = 1211;
 						_localctx.at = edge();
 						}
 					}
@@ -9110,45 +9335,45 @@ internal partial class TurnrowParser : Parser {
 					break;
 				case FOR:
 					{
-					State = 1202;
+					State = 1214;
 					_localctx.further = Match(FOR);
-					State = 1203;
+					State = 1215;
 					_localctx.length = sum();
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 1208;
+				State = 1220;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FROM) {
 					{
-					State = 1206;
+					State = 1218;
 					Match(FROM);
-					State = 1207;
+					State = 1219;
 					_localctx.mark = name();
 					}
 				}
 
-				State = 1214;
+				State = 1226;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 1210;
+					State = 1222;
 					Match(COMMA);
-					State = 1211;
+					State = 1223;
 					_localctx._rowFix = rowFix();
 					_localctx._fixes.Add(_localctx._rowFix);
 					}
 					}
-					State = 1216;
+					State = 1228;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 1217;
+				State = 1229;
 				_localctx.does = shapeDone();
 				}
 				break;
@@ -9168,6 +9393,7 @@ internal partial class TurnrowParser : Parser {
 			case FINISHED:
 			case FLOATS:
 			case FROM:
+			case FRONT:
 			case GAUGE:
 			case HOOK:
 			case KEY:
@@ -9202,6 +9428,7 @@ internal partial class TurnrowParser : Parser {
 			case ALONG:
 			case APART:
 			case BEFORE:
+			case BEHIND:
 			case BUT:
 			case CH:
 			case CHAINS:
@@ -9282,66 +9509,66 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 1219;
+				State = 1231;
 				_localctx.rows = count();
-				State = 1241;
+				State = 1253;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 				case ROWS:
 					{
-					State = 1220;
+					State = 1232;
 					_localctx.counted = rowsWord();
-					State = 1223;
+					State = 1235;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==FROM) {
 						{
-						State = 1221;
+						State = 1233;
 						Match(FROM);
-						State = 1222;
+						State = 1234;
 						_localctx.mark = name();
 						}
 					}
 
-					State = 1229;
+					State = 1241;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					while (_la==COMMA) {
 						{
 						{
-						State = 1225;
+						State = 1237;
 						Match(COMMA);
-						State = 1226;
+						State = 1238;
 						_localctx._rowFix = rowFix();
 						_localctx._fixes.Add(_localctx._rowFix);
 						}
 						}
-						State = 1231;
+						State = 1243;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 					}
-					State = 1232;
+					State = 1244;
 					_localctx.does = shapeDone();
 					}
 					break;
 				case STITCH:
 				case STITCHES:
 					{
-					State = 1234;
+					State = 1246;
 					stitchesWord();
-					State = 1235;
+					State = 1247;
 					_localctx.inside = Match(IN);
-					State = 1239;
+					State = 1251;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 1236;
+						State = 1248;
 						Match(COMMA);
-						State = 1237;
+						State = 1249;
 						Match(BY);
-						State = 1238;
+						State = 1250;
 						_localctx.by = decreasing();
 						}
 					}
@@ -9406,30 +9633,30 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1255;
+			State = 1267;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case COLON:
 				{
-				State = 1245;
+				State = 1257;
 				Match(COLON);
-				State = 1246;
+				State = 1258;
 				_localctx._shaping = shaping();
 				_localctx._shapings.Add(_localctx._shaping);
-				State = 1251;
+				State = 1263;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==SEMICOLON) {
 					{
 					{
-					State = 1247;
+					State = 1259;
 					Match(SEMICOLON);
-					State = 1248;
+					State = 1260;
 					_localctx._shaping = shaping();
 					_localctx._shapings.Add(_localctx._shaping);
 					}
 					}
-					State = 1253;
+					State = 1265;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -9437,19 +9664,19 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EVENLY:
 				{
-				State = 1254;
+				State = 1266;
 				_localctx.solved = solve();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1258;
+			State = 1270;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 1257;
+				State = 1269;
 				_localctx.claimed = claim();
 				}
 			}
@@ -9507,38 +9734,38 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1265;
+			State = 1277;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==AFTER) {
 				{
-				State = 1260;
+				State = 1272;
 				Match(AFTER);
-				State = 1261;
+				State = 1273;
 				_localctx.after = count();
-				State = 1262;
+				State = 1274;
 				rowsWord();
-				State = 1263;
+				State = 1275;
 				Match(COMMA);
 				}
 			}
 
-			State = 1267;
+			State = 1279;
 			_localctx.first = stage();
-			State = 1272;
+			State = 1284;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1268;
+				State = 1280;
 				Match(COMMA);
-				State = 1269;
+				State = 1281;
 				_localctx._shapingPart = shapingPart();
 				_localctx._parts.Add(_localctx._shapingPart);
 				}
 				}
-				State = 1274;
+				State = 1286;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -9595,50 +9822,50 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1286;
+			State = 1298;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ADD:
 			case DEC:
 			case INC:
 				{
-				State = 1277;
+				State = 1289;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case DEC:
 				case INC:
 					{
-					State = 1275;
+					State = 1287;
 					_localctx.changed = change();
 					}
 					break;
 				case ADD:
 					{
-					State = 1276;
+					State = 1288;
 					Match(ADD);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 1279;
+				State = 1291;
 				_localctx.amount = count();
 				}
 				break;
 			case LEAVE:
 				{
-				State = 1280;
+				State = 1292;
 				Match(LEAVE);
-				State = 1281;
+				State = 1293;
 				_localctx.amount = count();
-				State = 1284;
+				State = 1296;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FOR) {
 					{
-					State = 1282;
+					State = 1294;
 					Match(FOR);
-					State = 1283;
+					State = 1295;
 					_localctx.later = Match(LATER);
 					}
 				}
@@ -9648,20 +9875,20 @@ internal partial class TurnrowParser : Parser {
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1291;
+			State = 1303;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case AT:
 				{
-				State = 1288;
+				State = 1300;
 				Match(AT);
-				State = 1289;
+				State = 1301;
 				_localctx.at = edge();
 				}
 				break;
 			case EVENLY:
 				{
-				State = 1290;
+				State = 1302;
 				_localctx.evenly = Match(EVENLY);
 				}
 				break;
@@ -9675,12 +9902,12 @@ internal partial class TurnrowParser : Parser {
 			default:
 				break;
 			}
-			State = 1294;
+			State = 1306;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==BY || _la==EVERY) {
 				{
-				State = 1293;
+				State = 1305;
 				_localctx.when = frequency();
 				}
 			}
@@ -9748,21 +9975,21 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 158, RULE_shapingPart);
 		int _la;
 		try {
-			State = 1312;
+			State = 1324;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case THEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1296;
+				State = 1308;
 				Match(THEN);
-				State = 1299;
+				State = 1311;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case BY:
 				case EVERY:
 					{
-					State = 1297;
+					State = 1309;
 					_localctx.when = frequency();
 					}
 					break;
@@ -9771,7 +9998,7 @@ internal partial class TurnrowParser : Parser {
 				case DEC:
 				case INC:
 					{
-					State = 1298;
+					State = 1310;
 					_localctx.next = stage();
 					}
 					break;
@@ -9783,21 +10010,21 @@ internal partial class TurnrowParser : Parser {
 			case EVERY:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1301;
+				State = 1313;
 				_localctx.often = everyRows();
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1302;
+				State = 1314;
 				Match(BY);
-				State = 1305;
+				State = 1317;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case TURNS:
 					{
-					State = 1303;
+					State = 1315;
 					_localctx.turns = turnRows();
 					}
 					break;
@@ -9805,7 +10032,7 @@ internal partial class TurnrowParser : Parser {
 				case SLIPPING:
 				case WORKING:
 					{
-					State = 1304;
+					State = 1316;
 					_localctx.by = decreasing();
 					}
 					break;
@@ -9819,23 +10046,23 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1307;
+				State = 1319;
 				_localctx.inset = stitchesIn();
 				}
 				break;
 			case AT:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1308;
+				State = 1320;
 				Match(AT);
-				State = 1309;
+				State = 1321;
 				_localctx.at = edge();
 				}
 				break;
 			case EVENLY:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 1310;
+				State = 1322;
 				_localctx.evenly = Match(EVENLY);
 				}
 				break;
@@ -9843,7 +10070,7 @@ internal partial class TurnrowParser : Parser {
 			case STAGGERED:
 				EnterOuterAlt(_localctx, 7);
 				{
-				State = 1311;
+				State = 1323;
 				_localctx.way = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==STACKED || _la==STAGGERED) ) {
@@ -9892,22 +10119,22 @@ internal partial class TurnrowParser : Parser {
 		FrequencyContext _localctx = new FrequencyContext(Context, State);
 		EnterRule(_localctx, 160, RULE_frequency);
 		try {
-			State = 1317;
+			State = 1329;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case EVERY:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1314;
+				State = 1326;
 				_localctx.often = everyRows();
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1315;
+				State = 1327;
 				Match(BY);
-				State = 1316;
+				State = 1328;
 				_localctx.turns = turnRows();
 				}
 				break;
@@ -9956,14 +10183,14 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1319;
+			State = 1331;
 			Match(EVERY);
-			State = 1324;
+			State = 1336;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROW:
 				{
-				State = 1320;
+				State = 1332;
 				Match(ROW);
 				}
 				break;
@@ -9983,6 +10210,7 @@ internal partial class TurnrowParser : Parser {
 			case FINISHED:
 			case FLOATS:
 			case FROM:
+			case FRONT:
 			case GAUGE:
 			case HOOK:
 			case KEY:
@@ -10017,6 +10245,7 @@ internal partial class TurnrowParser : Parser {
 			case ALONG:
 			case APART:
 			case BEFORE:
+			case BEHIND:
 			case BUT:
 			case CH:
 			case CHAINS:
@@ -10097,23 +10326,23 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 1321;
+				State = 1333;
 				_localctx.interval = count();
-				State = 1322;
+				State = 1334;
 				rowsWord();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1329;
+			State = 1341;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -422283334188800L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -15127412222883L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 4101993588815869L) != 0)) {
+			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -844564518731520L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -60509648889669L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 16407974355263479L) != 0)) {
 				{
-				State = 1326;
+				State = 1338;
 				_localctx.times = count();
-				State = 1327;
+				State = 1339;
 				Match(TIMES);
 				}
 			}
@@ -10163,26 +10392,26 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1331;
+			State = 1343;
 			Match(TURNS);
-			State = 1332;
+			State = 1344;
 			Match(EVERY);
-			State = 1333;
+			State = 1345;
 			_localctx.interval = count();
-			State = 1334;
+			State = 1346;
 			Match(AND);
-			State = 1335;
+			State = 1347;
 			_localctx.byTurns = count();
-			State = 1336;
+			State = 1348;
 			rowsWord();
-			State = 1340;
+			State = 1352;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -422283334188800L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -15127412222883L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 4101993588815869L) != 0)) {
+			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -844564518731520L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -60509648889669L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 16407974355263479L) != 0)) {
 				{
-				State = 1337;
+				State = 1349;
 				_localctx.times = count();
-				State = 1338;
+				State = 1350;
 				Match(TIMES);
 				}
 			}
@@ -10218,31 +10447,31 @@ internal partial class TurnrowParser : Parser {
 		DecreasingContext _localctx = new DecreasingContext(Context, State);
 		EnterRule(_localctx, 166, RULE_decreasing);
 		try {
-			State = 1347;
+			State = 1359;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case SKIPPING:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1342;
+				State = 1354;
 				Match(SKIPPING);
 				}
 				break;
 			case SLIPPING:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1343;
+				State = 1355;
 				Match(SLIPPING);
-				State = 1344;
+				State = 1356;
 				Match(OVER);
 				}
 				break;
 			case WORKING:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1345;
+				State = 1357;
 				Match(WORKING);
-				State = 1346;
+				State = 1358;
 				Match(TOGETHER);
 				}
 				break;
@@ -10286,28 +10515,28 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1351;
+			State = 1363;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WORD:
 				{
-				State = 1349;
+				State = 1361;
 				_localctx.called = Match(WORD);
 				}
 				break;
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 1350;
+				State = 1362;
 				_localctx.amount = list();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1353;
+			State = 1365;
 			stitchesWord();
-			State = 1354;
+			State = 1366;
 			Match(IN);
 			}
 		}
@@ -10363,48 +10592,48 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1356;
+			State = 1368;
 			Match(EVENLY);
-			State = 1357;
+			State = 1369;
 			Match(TO);
-			State = 1358;
+			State = 1370;
 			_localctx.target = count();
-			State = 1359;
+			State = 1371;
 			Match(COMMA);
-			State = 1363;
+			State = 1375;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case AT:
 				{
-				State = 1360;
+				State = 1372;
 				Match(AT);
-				State = 1361;
+				State = 1373;
 				_localctx.at = edge();
 				}
 				break;
 			case AROUND:
 				{
-				State = 1362;
+				State = 1374;
 				_localctx.around = Match(AROUND);
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1369;
+			State = 1381;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1365;
+				State = 1377;
 				Match(COMMA);
-				State = 1366;
+				State = 1378;
 				_localctx._solveOption = solveOption();
 				_localctx._options.Add(_localctx._solveOption);
 				}
 				}
-				State = 1371;
+				State = 1383;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -10459,40 +10688,40 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 172, RULE_solveOption);
 		int _la;
 		try {
-			State = 1388;
+			State = 1400;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ON:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1372;
+				State = 1384;
 				Match(ON);
-				State = 1373;
+				State = 1385;
 				Match(RS);
-				State = 1374;
+				State = 1386;
 				rowsWord();
 				}
 				break;
 			case LONGER:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1375;
+				State = 1387;
 				Match(LONGER);
-				State = 1376;
+				State = 1388;
 				Match(FIRST);
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1377;
+				State = 1389;
 				Match(BY);
-				State = 1380;
+				State = 1392;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case TURNS:
 					{
-					State = 1378;
+					State = 1390;
 					Match(TURNS);
 					}
 					break;
@@ -10500,7 +10729,7 @@ internal partial class TurnrowParser : Parser {
 				case SLIPPING:
 				case WORKING:
 					{
-					State = 1379;
+					State = 1391;
 					_localctx.by = decreasing();
 					}
 					break;
@@ -10513,7 +10742,7 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1382;
+				State = 1394;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==FIRST || _la==LAST) ) {
@@ -10523,11 +10752,11 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1383;
+				State = 1395;
 				_localctx.rows = count();
-				State = 1384;
+				State = 1396;
 				rowsWord();
-				State = 1385;
+				State = 1397;
 				Match(PLAIN);
 				}
 				break;
@@ -10536,7 +10765,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1387;
+				State = 1399;
 				_localctx.inset = stitchesIn();
 				}
 				break;
@@ -10605,24 +10834,24 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1390;
+			State = 1402;
 			Match(SOLID);
-			State = 1391;
+			State = 1403;
 			_localctx.shape = name();
-			State = 1392;
+			State = 1404;
 			_localctx.across = sum();
-			State = 1393;
+			State = 1405;
 			Match(ACROSS);
-			State = 1398;
+			State = 1410;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==BY) {
 				{
-				State = 1394;
+				State = 1406;
 				Match(BY);
-				State = 1395;
+				State = 1407;
 				_localctx.other = sum();
-				State = 1396;
+				State = 1408;
 				_localctx.way = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==HIGH || _la==THICK) ) {
@@ -10635,29 +10864,29 @@ internal partial class TurnrowParser : Parser {
 				}
 			}
 
-			State = 1404;
+			State = 1416;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1400;
+				State = 1412;
 				Match(COMMA);
-				State = 1401;
+				State = 1413;
 				_localctx._solidPart = solidPart();
 				_localctx._parts.Add(_localctx._solidPart);
 				}
 				}
-				State = 1406;
+				State = 1418;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1408;
+			State = 1420;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 1407;
+				State = 1419;
 				_localctx.claimed = claim();
 				}
 			}
@@ -10700,13 +10929,13 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 176, RULE_solidPart);
 		int _la;
 		try {
-			State = 1415;
+			State = 1427;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1410;
+				State = 1422;
 				_localctx.said = Match(WORD);
 				}
 				break;
@@ -10714,7 +10943,7 @@ internal partial class TurnrowParser : Parser {
 			case STAGGERED:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1411;
+				State = 1423;
 				_localctx.way = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==STACKED || _la==STAGGERED) ) {
@@ -10729,11 +10958,11 @@ internal partial class TurnrowParser : Parser {
 			case MULTIPLE:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1412;
+				State = 1424;
 				Match(MULTIPLE);
-				State = 1413;
+				State = 1425;
 				Match(OF);
-				State = 1414;
+				State = 1426;
 				_localctx.multiple = single();
 				}
 				break;
@@ -10813,60 +11042,60 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1417;
+			State = 1429;
 			Match(SEAM);
-			State = 1419;
+			State = 1431;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1418;
+				State = 1430;
 				_localctx._walkWord = walkWord();
 				_localctx._first.Add(_localctx._walkWord);
 				}
 				}
-				State = 1421;
+				State = 1433;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -70869123072L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -6322729266083L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 724293872482301L) != 0) );
-			State = 1427;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -139588599808L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -25290917062469L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 7400775117299703L) != 0) );
+			State = 1439;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==AND) {
 				{
 				{
-				State = 1423;
+				State = 1435;
 				Match(AND);
-				State = 1424;
+				State = 1436;
 				_localctx._walkWords = walkWords();
 				_localctx._firstMore.Add(_localctx._walkWords);
 				}
 				}
-				State = 1429;
+				State = 1441;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1437;
+			State = 1449;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 1430;
+				State = 1442;
 				Match(COMMA);
-				State = 1435;
+				State = 1447;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if (((((_la - 48)) & ~0x3f) == 0 && ((1L << (_la - 48)) & 577023702257369089L) != 0)) {
+				if (((((_la - 49)) & ~0x3f) == 0 && ((1L << (_la - 49)) & 1154047404514213889L) != 0)) {
 					{
-					State = 1431;
+					State = 1443;
 					_localctx.rows = selection();
-					State = 1433;
+					State = 1445;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 1432;
+						State = 1444;
 						Match(COMMA);
 						}
 					}
@@ -10877,65 +11106,65 @@ internal partial class TurnrowParser : Parser {
 				}
 			}
 
-			State = 1439;
+			State = 1451;
 			Match(WITH);
-			State = 1441;
+			State = 1453;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1440;
+				State = 1452;
 				_localctx._walkWord = walkWord();
 				_localctx._second.Add(_localctx._walkWord);
 				}
 				}
-				State = 1443;
+				State = 1455;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -70869123072L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -6322729266083L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 724293872482301L) != 0) );
-			State = 1449;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -139588599808L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -25290917062469L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 7400775117299703L) != 0) );
+			State = 1461;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==AND) {
 				{
 				{
-				State = 1445;
+				State = 1457;
 				Match(AND);
-				State = 1446;
+				State = 1458;
 				_localctx._walkWords = walkWords();
 				_localctx._secondMore.Add(_localctx._walkWords);
 				}
 				}
-				State = 1451;
+				State = 1463;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1456;
+			State = 1468;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1452;
+				State = 1464;
 				Match(COMMA);
-				State = 1453;
+				State = 1465;
 				_localctx._seamPart = seamPart();
 				_localctx._parts.Add(_localctx._seamPart);
 				}
 				}
-				State = 1458;
+				State = 1470;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1461;
+			State = 1473;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COLON) {
 				{
-				State = 1459;
+				State = 1471;
 				Match(COLON);
-				State = 1460;
+				State = 1472;
 				_localctx.worked = rate();
 				}
 			}
@@ -11015,79 +11244,79 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1463;
+			State = 1475;
 			Match(BLANKET);
-			State = 1464;
+			State = 1476;
 			_localctx.called = name();
-			State = 1465;
+			State = 1477;
 			Match(OF);
-			State = 1466;
+			State = 1478;
 			_localctx.motif = name();
-			State = 1471;
+			State = 1483;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==AND) {
 				{
 				{
-				State = 1467;
+				State = 1479;
 				Match(AND);
-				State = 1468;
+				State = 1480;
 				_localctx._name = name();
 				_localctx._more.Add(_localctx._name);
 				}
 				}
-				State = 1473;
+				State = 1485;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1474;
+			State = 1486;
 			Match(COLON);
-			State = 1475;
+			State = 1487;
 			_localctx.across = count();
-			State = 1478;
+			State = 1490;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==AND) {
 				{
-				State = 1476;
+				State = 1488;
 				Match(AND);
-				State = 1477;
+				State = 1489;
 				_localctx.between = count();
 				}
 			}
 
-			State = 1480;
+			State = 1492;
 			Match(ACROSS);
-			State = 1481;
+			State = 1493;
 			Match(COMMA);
-			State = 1482;
+			State = 1494;
 			_localctx.down = count();
-			State = 1483;
+			State = 1495;
 			Match(DOWN);
-			State = 1484;
+			State = 1496;
 			Match(COMMA);
-			State = 1485;
+			State = 1497;
 			Match(JOIN);
-			State = 1488;
+			State = 1500;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==WITH) {
 				{
-				State = 1486;
+				State = 1498;
 				Match(WITH);
-				State = 1487;
+				State = 1499;
 				_localctx.by = stitch();
 				}
 			}
 
-			State = 1490;
+			State = 1502;
 			_localctx.at = place();
-			State = 1492;
+			State = 1504;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 1491;
+				State = 1503;
 				_localctx.claimed = claim();
 				}
 			}
@@ -11129,21 +11358,21 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1495;
+			State = 1507;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1494;
+				State = 1506;
 				_localctx._walkWord = walkWord();
 				_localctx._words.Add(_localctx._walkWord);
 				}
 				}
-				State = 1497;
+				State = 1509;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -70869123072L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -6322729266083L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 724293872482301L) != 0) );
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -139588599808L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -25290917062469L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 7400775117299703L) != 0) );
 			}
 		}
 		catch (RecognitionException re) {
@@ -11166,6 +11395,7 @@ internal partial class TurnrowParser : Parser {
 		public IToken order;
 		public NameContext yarn;
 		public SideContext facing;
+		public CountContext turned;
 		[System.Diagnostics.DebuggerNonUserCode] public SelectionContext selection() {
 			return GetRuleContext<SelectionContext>(0);
 		}
@@ -11193,6 +11423,11 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public SideContext side() {
 			return GetRuleContext<SideContext>(0);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FROM() { return GetToken(TurnrowParser.FROM, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode STITCH() { return GetToken(TurnrowParser.STITCH, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public CountContext count() {
+			return GetRuleContext<CountContext>(0);
+		}
 		public SeamPartContext(ParserRuleContext parent, int invokingState)
 			: base(parent, invokingState)
 		{
@@ -11206,7 +11441,7 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 184, RULE_seamPart);
 		int _la;
 		try {
-			State = 1520;
+			State = 1535;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
@@ -11215,27 +11450,27 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1499;
+				State = 1511;
 				_localctx.rows = selection();
 				}
 				break;
 			case EASING:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1500;
+				State = 1512;
 				_localctx.eased = Match(EASING);
-				State = 1506;
+				State = 1518;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==NUMBER || _la==FRACTION) {
 					{
-					State = 1501;
+					State = 1513;
 					_localctx.least = list();
-					State = 1502;
+					State = 1514;
 					Match(TO);
-					State = 1503;
+					State = 1515;
 					_localctx.most = list();
-					State = 1504;
+					State = 1516;
 					_localctx.measure = unit();
 					}
 				}
@@ -11245,38 +11480,38 @@ internal partial class TurnrowParser : Parser {
 			case IN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1508;
+				State = 1520;
 				Match(IN);
-				State = 1512;
+				State = 1524;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case THE:
 					{
-					State = 1509;
+					State = 1521;
 					Match(THE);
-					State = 1510;
+					State = 1522;
 					_localctx.order = Match(SAME);
 					}
 					break;
 				case OPPOSITE:
 					{
-					State = 1511;
+					State = 1523;
 					_localctx.order = Match(OPPOSITE);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 1514;
+				State = 1526;
 				Match(ORDER);
 				}
 				break;
 			case WITH:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1515;
+				State = 1527;
 				Match(WITH);
-				State = 1516;
+				State = 1528;
 				_localctx.yarn = name();
 				}
 				break;
@@ -11284,10 +11519,21 @@ internal partial class TurnrowParser : Parser {
 			case WS:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1517;
+				State = 1529;
 				_localctx.facing = side();
-				State = 1518;
+				State = 1530;
 				Match(TOGETHER);
+				}
+				break;
+			case FROM:
+				EnterOuterAlt(_localctx, 6);
+				{
+				State = 1532;
+				Match(FROM);
+				State = 1533;
+				Match(STITCH);
+				State = 1534;
+				_localctx.turned = count();
 				}
 				break;
 			default:
@@ -11314,6 +11560,7 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ROW() { return GetToken(TurnrowParser.ROW, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ROWS() { return GetToken(TurnrowParser.ROWS, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode STITCHES() { return GetToken(TurnrowParser.STITCHES, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode NUMBER() { return GetToken(TurnrowParser.NUMBER, 0); }
 		public WalkWordContext(ParserRuleContext parent, int invokingState)
 			: base(parent, invokingState)
 		{
@@ -11326,7 +11573,7 @@ internal partial class TurnrowParser : Parser {
 		WalkWordContext _localctx = new WalkWordContext(Context, State);
 		EnterRule(_localctx, 186, RULE_walkWord);
 		try {
-			State = 1528;
+			State = 1544;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -11344,6 +11591,7 @@ internal partial class TurnrowParser : Parser {
 			case FINISHED:
 			case FLOATS:
 			case FROM:
+			case FRONT:
 			case GAUGE:
 			case HOOK:
 			case KEY:
@@ -11378,6 +11626,7 @@ internal partial class TurnrowParser : Parser {
 			case ALONG:
 			case APART:
 			case BEFORE:
+			case BEHIND:
 			case BUT:
 			case CH:
 			case CHAINS:
@@ -11457,43 +11706,50 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1522;
+				State = 1537;
 				name();
 				}
 				break;
 			case FIRST:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1523;
+				State = 1538;
 				Match(FIRST);
 				}
 				break;
 			case LAST:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1524;
+				State = 1539;
 				Match(LAST);
 				}
 				break;
 			case ROW:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1525;
+				State = 1540;
 				Match(ROW);
 				}
 				break;
 			case ROWS:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1526;
+				State = 1541;
 				Match(ROWS);
 				}
 				break;
 			case STITCHES:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 1527;
+				State = 1542;
 				Match(STITCHES);
+				}
+				break;
+			case NUMBER:
+				EnterOuterAlt(_localctx, 7);
+				{
+				State = 1543;
+				Match(NUMBER);
 				}
 				break;
 			default:
@@ -11546,7 +11802,7 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 188, RULE_selection);
 		int _la;
 		try {
-			State = 1546;
+			State = 1562;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ALL:
@@ -11554,19 +11810,19 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1532;
+				State = 1548;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==ALL) {
 					{
-					State = 1530;
+					State = 1546;
 					_localctx.all = Match(ALL);
-					State = 1531;
+					State = 1547;
 					Match(BUT);
 					}
 				}
 
-				State = 1534;
+				State = 1550;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==FIRST || _la==LAST) ) {
@@ -11576,12 +11832,12 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1539;
+				State = 1555;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1535;
+					State = 1551;
 					Match(ROW);
 					}
 					break;
@@ -11601,6 +11857,7 @@ internal partial class TurnrowParser : Parser {
 				case FINISHED:
 				case FLOATS:
 				case FROM:
+				case FRONT:
 				case GAUGE:
 				case HOOK:
 				case KEY:
@@ -11635,6 +11892,7 @@ internal partial class TurnrowParser : Parser {
 				case ALONG:
 				case APART:
 				case BEFORE:
+				case BEHIND:
 				case BUT:
 				case CH:
 				case CHAINS:
@@ -11715,9 +11973,9 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1536;
+					State = 1552;
 					_localctx.amount = count();
-					State = 1537;
+					State = 1553;
 					rowsWord();
 					}
 					break;
@@ -11729,13 +11987,13 @@ internal partial class TurnrowParser : Parser {
 			case ROWS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1541;
+				State = 1557;
 				Match(ROWS);
-				State = 1542;
+				State = 1558;
 				_localctx.from = count();
-				State = 1543;
+				State = 1559;
 				Match(TO);
-				State = 1544;
+				State = 1560;
 				_localctx.to = count();
 				}
 				break;
@@ -11814,53 +12072,53 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 190, RULE_rate);
 		int _la;
 		try {
-			State = 1613;
+			State = 1629;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case SKIP_WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1548;
+				State = 1564;
 				_localctx.passed = Match(SKIP_WORD);
-				State = 1549;
+				State = 1565;
 				Match(EACH);
-				State = 1551;
+				State = 1567;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 1550;
+					State = 1566;
 					_localctx._name = name();
 					_localctx._kind.Add(_localctx._name);
 					}
 					}
-					State = 1553;
+					State = 1569;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -422283334189056L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -15127412222883L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 724293868287997L) != 0) );
-				State = 1561;
+				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -844564518731776L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -60509648889669L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 2897175473151991L) != 0) );
+				State = 1577;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AND) {
 					{
-					State = 1555;
+					State = 1571;
 					Match(AND);
-					State = 1557;
+					State = 1573;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 1556;
+						State = 1572;
 						_localctx._name = name();
 						_localctx._also.Add(_localctx._name);
 						}
 						}
-						State = 1559;
+						State = 1575;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -422283334189056L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -15127412222883L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 724293868287997L) != 0) );
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -844564518731776L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -60509648889669L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 2897175473151991L) != 0) );
 					}
 				}
 
@@ -11881,6 +12139,7 @@ internal partial class TurnrowParser : Parser {
 			case FINISHED:
 			case FLOATS:
 			case FROM:
+			case FRONT:
 			case GAUGE:
 			case HOOK:
 			case KEY:
@@ -11915,6 +12174,7 @@ internal partial class TurnrowParser : Parser {
 			case ALONG:
 			case APART:
 			case BEFORE:
+			case BEHIND:
 			case BUT:
 			case CH:
 			case CHAINS:
@@ -11996,46 +12256,46 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1564;
+				State = 1580;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==NUMBER || _la==FRACTION) {
 					{
-					State = 1563;
+					State = 1579;
 					_localctx.amount = list();
 					}
 				}
 
-				State = 1567;
+				State = 1583;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 1566;
+					State = 1582;
 					_localctx._name = name();
 					_localctx._words.Add(_localctx._name);
 					}
 					}
-					State = 1569;
+					State = 1585;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -422283334189056L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -15127412222883L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 724293868287997L) != 0) );
-				State = 1611;
+				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -844564518731776L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -60509648889669L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 2897175473151991L) != 0) );
+				State = 1627;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case IN:
 					{
-					State = 1571;
-					_localctx.way = Match(IN);
-					State = 1572;
-					Match(EACH);
 					State = 1587;
+					_localctx.way = Match(IN);
+					State = 1588;
+					Match(EACH);
+					State = 1603;
 					ErrorHandler.Sync(this);
 					switch (TokenStream.LA(1)) {
 					case ROW:
 						{
-						State = 1573;
+						State = 1589;
 						_localctx.row = Match(ROW);
 						}
 						break;
@@ -12054,6 +12314,7 @@ internal partial class TurnrowParser : Parser {
 					case FINISHED:
 					case FLOATS:
 					case FROM:
+					case FRONT:
 					case GAUGE:
 					case HOOK:
 					case KEY:
@@ -12088,6 +12349,7 @@ internal partial class TurnrowParser : Parser {
 					case ALONG:
 					case APART:
 					case BEFORE:
+					case BEHIND:
 					case BUT:
 					case CH:
 					case CHAINS:
@@ -12166,43 +12428,43 @@ internal partial class TurnrowParser : Parser {
 					case OZ:
 					case WORD:
 						{
-						State = 1575;
+						State = 1591;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 						do {
 							{
 							{
-							State = 1574;
+							State = 1590;
 							_localctx._name = name();
 							_localctx._kind.Add(_localctx._name);
 							}
 							}
-							State = 1577;
+							State = 1593;
 							ErrorHandler.Sync(this);
 							_la = TokenStream.LA(1);
-						} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -422283334189056L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -15127412222883L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 724293868287997L) != 0) );
-						State = 1585;
+						} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -844564518731776L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -60509648889669L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 2897175473151991L) != 0) );
+						State = 1601;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 						if (_la==AND) {
 							{
-							State = 1579;
+							State = 1595;
 							Match(AND);
-							State = 1581;
+							State = 1597;
 							ErrorHandler.Sync(this);
 							_la = TokenStream.LA(1);
 							do {
 								{
 								{
-								State = 1580;
+								State = 1596;
 								_localctx._name = name();
 								_localctx._also.Add(_localctx._name);
 								}
 								}
-								State = 1583;
+								State = 1599;
 								ErrorHandler.Sync(this);
 								_la = TokenStream.LA(1);
-							} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -422283334189056L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -15127412222883L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 724293868287997L) != 0) );
+							} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -844564518731776L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -60509648889669L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 2897175473151991L) != 0) );
 							}
 						}
 
@@ -12215,14 +12477,14 @@ internal partial class TurnrowParser : Parser {
 					break;
 				case PER:
 					{
-					State = 1589;
+					State = 1605;
 					_localctx.way = Match(PER);
-					State = 1597;
+					State = 1613;
 					ErrorHandler.Sync(this);
 					switch (TokenStream.LA(1)) {
 					case ROW:
 						{
-						State = 1590;
+						State = 1606;
 						_localctx.row = Match(ROW);
 						}
 						break;
@@ -12242,6 +12504,7 @@ internal partial class TurnrowParser : Parser {
 					case FINISHED:
 					case FLOATS:
 					case FROM:
+					case FRONT:
 					case GAUGE:
 					case HOOK:
 					case KEY:
@@ -12276,6 +12539,7 @@ internal partial class TurnrowParser : Parser {
 					case ALONG:
 					case APART:
 					case BEFORE:
+					case BEHIND:
 					case BUT:
 					case CH:
 					case CHAINS:
@@ -12356,21 +12620,21 @@ internal partial class TurnrowParser : Parser {
 					case NUMBER:
 					case FRACTION:
 						{
-						State = 1591;
+						State = 1607;
 						_localctx.over = count();
-						State = 1595;
+						State = 1611;
 						ErrorHandler.Sync(this);
 						switch (TokenStream.LA(1)) {
 						case ROW:
 						case ROWS:
 							{
-							State = 1592;
+							State = 1608;
 							_localctx.rows = rowsWord();
 							}
 							break;
 						case STITCHES:
 							{
-							State = 1593;
+							State = 1609;
 							Match(STITCHES);
 							}
 							break;
@@ -12389,6 +12653,7 @@ internal partial class TurnrowParser : Parser {
 						case FINISHED:
 						case FLOATS:
 						case FROM:
+						case FRONT:
 						case GAUGE:
 						case HOOK:
 						case KEY:
@@ -12423,6 +12688,7 @@ internal partial class TurnrowParser : Parser {
 						case ALONG:
 						case APART:
 						case BEFORE:
+						case BEHIND:
 						case BUT:
 						case CH:
 						case CHAINS:
@@ -12501,7 +12767,7 @@ internal partial class TurnrowParser : Parser {
 						case OZ:
 						case WORD:
 							{
-							State = 1594;
+							State = 1610;
 							_localctx._name = name();
 							_localctx._kind.Add(_localctx._name);
 							}
@@ -12518,39 +12784,39 @@ internal partial class TurnrowParser : Parser {
 					break;
 				case EVENLY:
 					{
-					State = 1599;
+					State = 1615;
 					_localctx.evenly = Match(EVENLY);
-					State = 1609;
+					State = 1625;
 					ErrorHandler.Sync(this);
 					switch (TokenStream.LA(1)) {
 					case ALONG:
 						{
-						State = 1600;
+						State = 1616;
 						Match(ALONG);
-						State = 1602;
+						State = 1618;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 						do {
 							{
 							{
-							State = 1601;
+							State = 1617;
 							_localctx._walkWord = walkWord();
 							_localctx._walk.Add(_localctx._walkWord);
 							}
 							}
-							State = 1604;
+							State = 1620;
 							ErrorHandler.Sync(this);
 							_la = TokenStream.LA(1);
-						} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -70869123072L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -6322729266083L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 724293872482301L) != 0) );
+						} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -139588599808L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -25290917062469L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 7400775117299703L) != 0) );
 						}
 						break;
 					case TO:
 						{
-						State = 1606;
+						State = 1622;
 						_localctx.toCorners = Match(TO);
-						State = 1607;
+						State = 1623;
 						Match(EACH);
-						State = 1608;
+						State = 1624;
 						Match(CORNER);
 						}
 						break;
@@ -12646,25 +12912,25 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1615;
+			State = 1631;
 			Match(EXPECT);
-			State = 1616;
+			State = 1632;
 			_localctx.left = expected();
-			State = 1647;
+			State = 1663;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case MEASURE:
 				{
-				State = 1617;
+				State = 1633;
 				Match(MEASURE);
-				State = 1627;
+				State = 1643;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case AT:
 					{
-					State = 1618;
+					State = 1634;
 					Match(AT);
-					State = 1619;
+					State = 1635;
 					_localctx.bound = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==LEAST || _la==MOST) ) {
@@ -12674,7 +12940,7 @@ internal partial class TurnrowParser : Parser {
 						ErrorHandler.ReportMatch(this);
 					    Consume();
 					}
-					State = 1620;
+					State = 1636;
 					_localctx.length = sum();
 					}
 					break;
@@ -12694,6 +12960,7 @@ internal partial class TurnrowParser : Parser {
 				case FINISHED:
 				case FLOATS:
 				case FROM:
+				case FRONT:
 				case GAUGE:
 				case HOOK:
 				case KEY:
@@ -12728,6 +12995,7 @@ internal partial class TurnrowParser : Parser {
 				case ALONG:
 				case APART:
 				case BEFORE:
+				case BEHIND:
 				case BUT:
 				case CH:
 				case CHAINS:
@@ -12808,18 +13076,18 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1621;
+					State = 1637;
 					_localctx.length = sum();
-					State = 1625;
+					State = 1641;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 1622;
+						State = 1638;
 						Match(COMMA);
-						State = 1623;
+						State = 1639;
 						Match(WITHIN);
-						State = 1624;
+						State = 1640;
 						_localctx.within = sum();
 						}
 					}
@@ -12834,7 +13102,7 @@ internal partial class TurnrowParser : Parser {
 			case ARE:
 			case IS:
 				{
-				State = 1629;
+				State = 1645;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -12843,14 +13111,14 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1632;
+				State = 1648;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AT) {
 					{
-					State = 1630;
+					State = 1646;
 					Match(AT);
-					State = 1631;
+					State = 1647;
 					_localctx.bound = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==LEAST || _la==MOST) ) {
@@ -12863,7 +13131,7 @@ internal partial class TurnrowParser : Parser {
 					}
 				}
 
-				State = 1634;
+				State = 1650;
 				_localctx.right = expected();
 				}
 				break;
@@ -12871,40 +13139,40 @@ internal partial class TurnrowParser : Parser {
 			case LIE:
 			case RUFFLE:
 				{
-				State = 1635;
+				State = 1651;
 				_localctx.lying = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
-				if ( !(((((_la - 82)) & ~0x3f) == 0 && ((1L << (_la - 82)) & 288230376688582657L) != 0)) ) {
+				if ( !(((((_la - 84)) & ~0x3f) == 0 && ((1L << (_la - 84)) & 288230376688582657L) != 0)) ) {
 					_localctx.lying = ErrorHandler.RecoverInline(this);
 				}
 				else {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1637;
+				State = 1653;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FLAT) {
 					{
-					State = 1636;
+					State = 1652;
 					_localctx.flat = Match(FLAT);
 					}
 				}
 
-				State = 1645;
+				State = 1661;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 1639;
+					State = 1655;
 					Match(IN);
-					State = 1640;
+					State = 1656;
 					Match(ROWS);
-					State = 1641;
+					State = 1657;
 					_localctx.from = count();
-					State = 1642;
+					State = 1658;
 					Match(TO);
-					State = 1643;
+					State = 1659;
 					_localctx.to = count();
 					}
 				}
@@ -12966,36 +13234,36 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1649;
+			State = 1665;
 			_localctx.value = sum();
-			State = 1666;
+			State = 1682;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==ROWS || _la==FIRST || _la==STITCHES || _la==WORD) {
 				{
-				State = 1651;
+				State = 1667;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FIRST) {
 					{
-					State = 1650;
+					State = 1666;
 					_localctx.nth = Match(FIRST);
 					}
 				}
 
-				State = 1657;
+				State = 1673;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==WORD) {
 					{
-					State = 1653;
+					State = 1669;
 					_localctx.by = Match(WORD);
-					State = 1655;
+					State = 1671;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==WORD) {
 						{
-						State = 1654;
+						State = 1670;
 						_localctx.word = Match(WORD);
 						}
 					}
@@ -13003,7 +13271,7 @@ internal partial class TurnrowParser : Parser {
 					}
 				}
 
-				State = 1659;
+				State = 1675;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -13013,18 +13281,18 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1663;
+				State = 1679;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0)) {
 					{
 					{
-					State = 1660;
+					State = 1676;
 					_localctx._expectedMore = expectedMore();
 					_localctx._more.Add(_localctx._expectedMore);
 					}
 					}
-					State = 1665;
+					State = 1681;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -13071,16 +13339,16 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1668;
+			State = 1684;
 			_localctx.by = sign();
-			State = 1669;
+			State = 1685;
 			_localctx.value = single();
-			State = 1671;
+			State = 1687;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==ROWS || _la==STITCHES) {
 				{
-				State = 1670;
+				State = 1686;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -13143,38 +13411,38 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1673;
+			State = 1689;
 			Match(EQUALS);
-			State = 1674;
+			State = 1690;
 			_localctx._claimPart = claimPart();
 			_localctx._parts.Add(_localctx._claimPart);
-			State = 1679;
+			State = 1695;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1675;
+				State = 1691;
 				Match(COMMA);
-				State = 1676;
+				State = 1692;
 				_localctx._claimPart = claimPart();
 				_localctx._parts.Add(_localctx._claimPart);
 				}
 				}
-				State = 1681;
+				State = 1697;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1687;
+			State = 1703;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WITHOUT:
 				{
-				State = 1682;
+				State = 1698;
 				_localctx.without = Match(WITHOUT);
-				State = 1683;
+				State = 1699;
 				Match(TURNING);
-				State = 1684;
+				State = 1700;
 				_la = TokenStream.LA(1);
 				if ( !(_la==CHAIN || _la==CH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -13187,9 +13455,9 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case WITH:
 				{
-				State = 1685;
+				State = 1701;
 				_localctx.with = Match(WITH);
-				State = 1686;
+				State = 1702;
 				Match(CHAINS);
 				}
 				break;
@@ -13241,9 +13509,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1689;
+			State = 1705;
 			_localctx.amount = count();
-			State = 1696;
+			State = 1712;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -13261,6 +13529,7 @@ internal partial class TurnrowParser : Parser {
 			case FINISHED:
 			case FLOATS:
 			case FROM:
+			case FRONT:
 			case GAUGE:
 			case HOOK:
 			case KEY:
@@ -13295,6 +13564,7 @@ internal partial class TurnrowParser : Parser {
 			case ALONG:
 			case APART:
 			case BEFORE:
+			case BEHIND:
 			case BUT:
 			case CH:
 			case CHAINS:
@@ -13373,26 +13643,26 @@ internal partial class TurnrowParser : Parser {
 			case OZ:
 			case WORD:
 				{
-				State = 1691;
+				State = 1707;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 1690;
+					State = 1706;
 					_localctx._name = name();
 					_localctx._words.Add(_localctx._name);
 					}
 					}
-					State = 1693;
+					State = 1709;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -422283334189056L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -15127412222883L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 724293868287997L) != 0) );
+				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -844564518731776L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -60509648889669L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 2897175473151991L) != 0) );
 				}
 				break;
 			case STITCHES:
 				{
-				State = 1695;
+				State = 1711;
 				_localctx.stitches = Match(STITCHES);
 				}
 				break;
@@ -13438,15 +13708,15 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 202, RULE_edge);
 		int _la;
 		try {
-			State = 1704;
+			State = 1720;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case BOTH:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1698;
+				State = 1714;
 				Match(BOTH);
-				State = 1699;
+				State = 1715;
 				Match(EDGES);
 				}
 				break;
@@ -13465,6 +13735,7 @@ internal partial class TurnrowParser : Parser {
 			case FINISHED:
 			case FLOATS:
 			case FROM:
+			case FRONT:
 			case GAUGE:
 			case HOOK:
 			case KEY:
@@ -13499,6 +13770,7 @@ internal partial class TurnrowParser : Parser {
 			case ALONG:
 			case APART:
 			case BEFORE:
+			case BEHIND:
 			case BUT:
 			case CH:
 			case CHAINS:
@@ -13578,14 +13850,14 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1700;
+				State = 1716;
 				_localctx.called = name();
-				State = 1702;
+				State = 1718;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==EDGE) {
 					{
-					State = 1701;
+					State = 1717;
 					Match(EDGE);
 					}
 				}
@@ -13625,7 +13897,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1706;
+			State = 1722;
 			_la = TokenStream.LA(1);
 			if ( !(_la==RS || _la==WS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -13665,7 +13937,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1708;
+			State = 1724;
 			_la = TokenStream.LA(1);
 			if ( !(_la==DEC || _la==INC) ) {
 			ErrorHandler.RecoverInline(this);
@@ -13711,21 +13983,21 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1711;
+			State = 1727;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1710;
+				State = 1726;
 				_localctx._name = name();
 				_localctx._words.Add(_localctx._name);
 				}
 				}
-				State = 1713;
+				State = 1729;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -422283334189056L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -15127412222883L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 724293868287997L) != 0) );
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -844564518731776L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -60509648889669L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 2897175473151991L) != 0) );
 			}
 		}
 		catch (RecognitionException re) {
@@ -13757,7 +14029,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1715;
+			State = 1731;
 			_la = TokenStream.LA(1);
 			if ( !(_la==ROW || _la==ROWS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -13797,7 +14069,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1717;
+			State = 1733;
 			_la = TokenStream.LA(1);
 			if ( !(_la==STITCH || _la==STITCHES) ) {
 			ErrorHandler.RecoverInline(this);
@@ -13847,20 +14119,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1719;
+			State = 1735;
 			_localctx.first = factor();
-			State = 1723;
+			State = 1739;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0)) {
 				{
 				{
-				State = 1720;
+				State = 1736;
 				_localctx._sumOperation = sumOperation();
 				_localctx._rest.Add(_localctx._sumOperation);
 				}
 				}
-				State = 1725;
+				State = 1741;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -13900,9 +14172,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1726;
+			State = 1742;
 			_localctx.by = sign();
-			State = 1727;
+			State = 1743;
 			_localctx.value = factor();
 			}
 		}
@@ -13949,21 +14221,21 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 218, RULE_factor);
 		int _la;
 		try {
-			State = 1738;
+			State = 1754;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1729;
+				State = 1745;
 				_localctx.amount = list();
-				State = 1731;
+				State = 1747;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if (_la==IN || ((((_la - 171)) & ~0x3f) == 0 && ((1L << (_la - 171)) & 45L) != 0)) {
+				if (_la==IN || ((((_la - 173)) & ~0x3f) == 0 && ((1L << (_la - 173)) & 45L) != 0)) {
 					{
-					State = 1730;
+					State = 1746;
 					_localctx.measure = unit();
 					}
 				}
@@ -13985,6 +14257,7 @@ internal partial class TurnrowParser : Parser {
 			case FINISHED:
 			case FLOATS:
 			case FROM:
+			case FRONT:
 			case GAUGE:
 			case HOOK:
 			case KEY:
@@ -14019,6 +14292,7 @@ internal partial class TurnrowParser : Parser {
 			case ALONG:
 			case APART:
 			case BEFORE:
+			case BEHIND:
 			case BUT:
 			case CH:
 			case CHAINS:
@@ -14098,18 +14372,18 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1733;
+				State = 1749;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1734;
+				State = 1750;
 				Match(OPEN);
-				State = 1735;
+				State = 1751;
 				_localctx.inside = sum();
-				State = 1736;
+				State = 1752;
 				Match(CLOSE);
 				}
 				break;
@@ -14156,20 +14430,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1740;
+			State = 1756;
 			_localctx.first = single();
-			State = 1744;
+			State = 1760;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0)) {
 				{
 				{
-				State = 1741;
+				State = 1757;
 				_localctx._countOperation = countOperation();
 				_localctx._rest.Add(_localctx._countOperation);
 				}
 				}
-				State = 1746;
+				State = 1762;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -14209,9 +14483,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1747;
+			State = 1763;
 			_localctx.by = sign();
-			State = 1748;
+			State = 1764;
 			_localctx.value = single();
 			}
 		}
@@ -14253,14 +14527,14 @@ internal partial class TurnrowParser : Parser {
 		SingleContext _localctx = new SingleContext(Context, State);
 		EnterRule(_localctx, 224, RULE_single);
 		try {
-			State = 1756;
+			State = 1772;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1750;
+				State = 1766;
 				_localctx.amount = list();
 				}
 				break;
@@ -14279,6 +14553,7 @@ internal partial class TurnrowParser : Parser {
 			case FINISHED:
 			case FLOATS:
 			case FROM:
+			case FRONT:
 			case GAUGE:
 			case HOOK:
 			case KEY:
@@ -14313,6 +14588,7 @@ internal partial class TurnrowParser : Parser {
 			case ALONG:
 			case APART:
 			case BEFORE:
+			case BEHIND:
 			case BUT:
 			case CH:
 			case CHAINS:
@@ -14392,18 +14668,18 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1751;
+				State = 1767;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1752;
+				State = 1768;
 				Match(OPEN);
-				State = 1753;
+				State = 1769;
 				_localctx.inside = count();
-				State = 1754;
+				State = 1770;
 				Match(CLOSE);
 				}
 				break;
@@ -14442,7 +14718,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1758;
+			State = 1774;
 			_la = TokenStream.LA(1);
 			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
@@ -14495,36 +14771,36 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1760;
+			State = 1776;
 			_localctx.first = number();
-			State = 1772;
+			State = 1788;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==OPEN) {
 				{
-				State = 1761;
+				State = 1777;
 				Match(OPEN);
-				State = 1762;
+				State = 1778;
 				_localctx._number = number();
 				_localctx._more.Add(_localctx._number);
-				State = 1767;
+				State = 1783;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 1763;
+					State = 1779;
 					Match(COMMA);
-					State = 1764;
+					State = 1780;
 					_localctx._number = number();
 					_localctx._more.Add(_localctx._number);
 					}
 					}
-					State = 1769;
+					State = 1785;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 1770;
+				State = 1786;
 				Match(CLOSE);
 				}
 			}
@@ -14560,20 +14836,20 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 230, RULE_number);
 		int _la;
 		try {
-			State = 1779;
+			State = 1795;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1774;
+				State = 1790;
 				_localctx.whole = Match(NUMBER);
-				State = 1776;
+				State = 1792;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FRACTION) {
 					{
-					State = 1775;
+					State = 1791;
 					_localctx.part = Match(FRACTION);
 					}
 				}
@@ -14583,7 +14859,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1778;
+				State = 1794;
 				_localctx.part = Match(FRACTION);
 				}
 				break;
@@ -14623,9 +14899,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1781;
+			State = 1797;
 			_la = TokenStream.LA(1);
-			if ( !(_la==IN || ((((_la - 171)) & ~0x3f) == 0 && ((1L << (_la - 171)) & 45L) != 0)) ) {
+			if ( !(_la==IN || ((((_la - 173)) & ~0x3f) == 0 && ((1L << (_la - 173)) & 45L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
 			}
 			else {
@@ -14759,6 +15035,8 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode THEN() { return GetToken(TurnrowParser.THEN, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode THICK() { return GetToken(TurnrowParser.THICK, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TIMES() { return GetToken(TurnrowParser.TIMES, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FRONT() { return GetToken(TurnrowParser.FRONT, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode BEHIND() { return GetToken(TurnrowParser.BEHIND, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SKIPPED() { return GetToken(TurnrowParser.SKIPPED, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode PLACE() { return GetToken(TurnrowParser.PLACE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TURNED() { return GetToken(TurnrowParser.TURNED, 0); }
@@ -14787,9 +15065,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1783;
+			State = 1799;
 			_la = TokenStream.LA(1);
-			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & -422283334189056L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -15127412222883L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 724293868287997L) != 0)) ) {
+			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & -844564518731776L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -60509648889669L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 2897175473151991L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
 			}
 			else {
@@ -14810,7 +15088,7 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	private static int[] _serializedATN => new int[] {
-		4,1,185,1786,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
+		4,1,187,1802,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
 		7,7,7,2,8,7,8,2,9,7,9,2,10,7,10,2,11,7,11,2,12,7,12,2,13,7,13,2,14,7,14,
 		2,15,7,15,2,16,7,16,2,17,7,17,2,18,7,18,2,19,7,19,2,20,7,20,2,21,7,21,
 		2,22,7,22,2,23,7,23,2,24,7,24,2,25,7,25,2,26,7,26,2,27,7,27,2,28,7,28,
@@ -14892,609 +15170,616 @@ internal partial class TurnrowParser : Parser {
 		1,66,1,66,3,66,1022,8,66,1,66,4,66,1025,8,66,11,66,12,66,1026,1,66,1,66,
 		1,66,4,66,1032,8,66,11,66,12,66,1033,3,66,1036,8,66,3,66,1038,8,66,1,66,
 		1,66,1,66,1,66,1,66,1,66,1,66,1,66,1,66,3,66,1049,8,66,3,66,1051,8,66,
-		1,66,1,66,1,66,1,66,1,66,1,66,4,66,1059,8,66,11,66,12,66,1060,3,66,1063,
-		8,66,1,67,1,67,1,67,1,67,1,67,1,67,1,67,1,67,3,67,1073,8,67,1,67,1,67,
-		1,67,1,67,1,67,1,67,1,67,3,67,1082,8,67,3,67,1084,8,67,3,67,1086,8,67,
-		1,67,3,67,1089,8,67,1,68,1,68,1,68,1,68,5,68,1095,8,68,10,68,12,68,1098,
-		9,68,1,68,1,68,1,68,1,69,1,69,1,69,3,69,1106,8,69,1,70,1,70,1,70,1,70,
-		1,70,1,70,1,70,1,70,1,70,1,70,1,70,1,70,1,70,3,70,1121,8,70,1,71,1,71,
-		1,71,1,71,1,71,3,71,1128,8,71,1,71,1,71,1,71,1,71,1,71,3,71,1135,8,71,
-		1,71,1,71,3,71,1139,8,71,1,71,1,71,5,71,1143,8,71,10,71,12,71,1146,9,71,
-		1,71,3,71,1149,8,71,1,72,1,72,1,72,1,72,1,72,1,72,1,72,1,72,1,72,1,72,
-		1,72,3,72,1162,8,72,1,73,1,73,1,73,1,73,3,73,1168,8,73,1,73,1,73,1,73,
-		3,73,1173,8,73,1,74,1,74,1,74,1,74,1,74,1,74,1,74,1,74,3,74,1183,8,74,
-		1,74,3,74,1186,8,74,1,75,1,75,1,75,1,75,1,75,1,75,1,75,1,75,1,75,1,75,
-		1,75,1,75,1,75,3,75,1201,8,75,1,75,1,75,3,75,1205,8,75,1,75,1,75,3,75,
-		1209,8,75,1,75,1,75,5,75,1213,8,75,10,75,12,75,1216,9,75,1,75,1,75,1,75,
-		1,75,1,75,1,75,3,75,1224,8,75,1,75,1,75,5,75,1228,8,75,10,75,12,75,1231,
-		9,75,1,75,1,75,1,75,1,75,1,75,1,75,1,75,3,75,1240,8,75,3,75,1242,8,75,
-		3,75,1244,8,75,1,76,1,76,1,76,1,76,5,76,1250,8,76,10,76,12,76,1253,9,76,
-		1,76,3,76,1256,8,76,1,76,3,76,1259,8,76,1,77,1,77,1,77,1,77,1,77,3,77,
-		1266,8,77,1,77,1,77,1,77,5,77,1271,8,77,10,77,12,77,1274,9,77,1,78,1,78,
-		3,78,1278,8,78,1,78,1,78,1,78,1,78,1,78,3,78,1285,8,78,3,78,1287,8,78,
-		1,78,1,78,1,78,3,78,1292,8,78,1,78,3,78,1295,8,78,1,79,1,79,1,79,3,79,
-		1300,8,79,1,79,1,79,1,79,1,79,3,79,1306,8,79,1,79,1,79,1,79,1,79,1,79,
-		3,79,1313,8,79,1,80,1,80,1,80,3,80,1318,8,80,1,81,1,81,1,81,1,81,1,81,
-		3,81,1325,8,81,1,81,1,81,1,81,3,81,1330,8,81,1,82,1,82,1,82,1,82,1,82,
-		1,82,1,82,1,82,1,82,3,82,1341,8,82,1,83,1,83,1,83,1,83,1,83,3,83,1348,
-		8,83,1,84,1,84,3,84,1352,8,84,1,84,1,84,1,84,1,85,1,85,1,85,1,85,1,85,
-		1,85,1,85,3,85,1364,8,85,1,85,1,85,5,85,1368,8,85,10,85,12,85,1371,9,85,
-		1,86,1,86,1,86,1,86,1,86,1,86,1,86,1,86,3,86,1381,8,86,1,86,1,86,1,86,
-		1,86,1,86,1,86,3,86,1389,8,86,1,87,1,87,1,87,1,87,1,87,1,87,1,87,1,87,
-		3,87,1399,8,87,1,87,1,87,5,87,1403,8,87,10,87,12,87,1406,9,87,1,87,3,87,
-		1409,8,87,1,88,1,88,1,88,1,88,1,88,3,88,1416,8,88,1,89,1,89,4,89,1420,
-		8,89,11,89,12,89,1421,1,89,1,89,5,89,1426,8,89,10,89,12,89,1429,9,89,1,
-		89,1,89,1,89,3,89,1434,8,89,3,89,1436,8,89,3,89,1438,8,89,1,89,1,89,4,
-		89,1442,8,89,11,89,12,89,1443,1,89,1,89,5,89,1448,8,89,10,89,12,89,1451,
-		9,89,1,89,1,89,5,89,1455,8,89,10,89,12,89,1458,9,89,1,89,1,89,3,89,1462,
-		8,89,1,90,1,90,1,90,1,90,1,90,1,90,5,90,1470,8,90,10,90,12,90,1473,9,90,
-		1,90,1,90,1,90,1,90,3,90,1479,8,90,1,90,1,90,1,90,1,90,1,90,1,90,1,90,
-		1,90,3,90,1489,8,90,1,90,1,90,3,90,1493,8,90,1,91,4,91,1496,8,91,11,91,
-		12,91,1497,1,92,1,92,1,92,1,92,1,92,1,92,1,92,3,92,1507,8,92,1,92,1,92,
-		1,92,1,92,3,92,1513,8,92,1,92,1,92,1,92,1,92,1,92,1,92,3,92,1521,8,92,
-		1,93,1,93,1,93,1,93,1,93,1,93,3,93,1529,8,93,1,94,1,94,3,94,1533,8,94,
-		1,94,1,94,1,94,1,94,1,94,3,94,1540,8,94,1,94,1,94,1,94,1,94,1,94,3,94,
-		1547,8,94,1,95,1,95,1,95,4,95,1552,8,95,11,95,12,95,1553,1,95,1,95,4,95,
-		1558,8,95,11,95,12,95,1559,3,95,1562,8,95,1,95,3,95,1565,8,95,1,95,4,95,
-		1568,8,95,11,95,12,95,1569,1,95,1,95,1,95,1,95,4,95,1576,8,95,11,95,12,
-		95,1577,1,95,1,95,4,95,1582,8,95,11,95,12,95,1583,3,95,1586,8,95,3,95,
-		1588,8,95,1,95,1,95,1,95,1,95,1,95,1,95,3,95,1596,8,95,3,95,1598,8,95,
-		1,95,1,95,1,95,4,95,1603,8,95,11,95,12,95,1604,1,95,1,95,1,95,3,95,1610,
-		8,95,3,95,1612,8,95,3,95,1614,8,95,1,96,1,96,1,96,1,96,1,96,1,96,1,96,
-		1,96,1,96,1,96,3,96,1626,8,96,3,96,1628,8,96,1,96,1,96,1,96,3,96,1633,
-		8,96,1,96,1,96,1,96,3,96,1638,8,96,1,96,1,96,1,96,1,96,1,96,1,96,3,96,
-		1646,8,96,3,96,1648,8,96,1,97,1,97,3,97,1652,8,97,1,97,1,97,3,97,1656,
-		8,97,3,97,1658,8,97,1,97,1,97,5,97,1662,8,97,10,97,12,97,1665,9,97,3,97,
-		1667,8,97,1,98,1,98,1,98,3,98,1672,8,98,1,99,1,99,1,99,1,99,5,99,1678,
-		8,99,10,99,12,99,1681,9,99,1,99,1,99,1,99,1,99,1,99,3,99,1688,8,99,1,100,
-		1,100,4,100,1692,8,100,11,100,12,100,1693,1,100,3,100,1697,8,100,1,101,
-		1,101,1,101,1,101,3,101,1703,8,101,3,101,1705,8,101,1,102,1,102,1,103,
-		1,103,1,104,4,104,1712,8,104,11,104,12,104,1713,1,105,1,105,1,106,1,106,
-		1,107,1,107,5,107,1722,8,107,10,107,12,107,1725,9,107,1,108,1,108,1,108,
-		1,109,1,109,3,109,1732,8,109,1,109,1,109,1,109,1,109,1,109,3,109,1739,
-		8,109,1,110,1,110,5,110,1743,8,110,10,110,12,110,1746,9,110,1,111,1,111,
-		1,111,1,112,1,112,1,112,1,112,1,112,1,112,3,112,1757,8,112,1,113,1,113,
-		1,114,1,114,1,114,1,114,1,114,5,114,1766,8,114,10,114,12,114,1769,9,114,
-		1,114,1,114,3,114,1773,8,114,1,115,1,115,3,115,1777,8,115,1,115,3,115,
-		1780,8,115,1,116,1,116,1,117,1,117,1,117,0,0,118,0,2,4,6,8,10,12,14,16,
-		18,20,22,24,26,28,30,32,34,36,38,40,42,44,46,48,50,52,54,56,58,60,62,64,
-		66,68,70,72,74,76,78,80,82,84,86,88,90,92,94,96,98,100,102,104,106,108,
-		110,112,114,116,118,120,122,124,126,128,130,132,134,136,138,140,142,144,
-		146,148,150,152,154,156,158,160,162,164,166,168,170,172,174,176,178,180,
-		182,184,186,188,190,192,194,196,198,200,202,204,206,208,210,212,214,216,
-		218,220,222,224,226,228,230,232,234,0,23,2,0,172,173,175,176,2,0,45,45,
-		135,135,2,0,22,22,78,78,2,0,48,48,150,150,2,0,172,172,175,175,2,0,101,
-		101,165,165,2,0,85,85,162,162,2,0,97,97,107,107,2,0,71,71,105,105,2,0,
-		37,37,46,46,4,0,97,97,107,107,118,118,141,141,2,0,80,80,137,137,1,0,148,
-		149,2,0,101,101,154,154,2,0,109,109,116,116,3,0,82,82,111,111,140,140,
-		2,0,139,139,170,170,2,0,83,83,104,104,1,0,47,48,2,0,54,54,150,150,2,0,
-		11,13,15,15,4,0,103,103,171,171,173,174,176,176,28,0,16,20,22,30,32,35,
-		37,46,49,64,66,68,70,70,74,74,76,76,78,82,84,92,94,96,98,101,105,105,108,
-		128,130,138,140,142,144,145,147,149,151,151,153,155,158,160,162,165,167,
-		167,169,169,172,172,175,175,177,177,2026,0,236,1,0,0,0,2,239,1,0,0,0,4,
-		291,1,0,0,0,6,293,1,0,0,0,8,296,1,0,0,0,10,299,1,0,0,0,12,306,1,0,0,0,
-		14,308,1,0,0,0,16,311,1,0,0,0,18,327,1,0,0,0,20,329,1,0,0,0,22,332,1,0,
-		0,0,24,335,1,0,0,0,26,338,1,0,0,0,28,340,1,0,0,0,30,360,1,0,0,0,32,362,
-		1,0,0,0,34,366,1,0,0,0,36,390,1,0,0,0,38,393,1,0,0,0,40,425,1,0,0,0,42,
-		427,1,0,0,0,44,432,1,0,0,0,46,453,1,0,0,0,48,461,1,0,0,0,50,469,1,0,0,
-		0,52,476,1,0,0,0,54,493,1,0,0,0,56,495,1,0,0,0,58,504,1,0,0,0,60,522,1,
-		0,0,0,62,534,1,0,0,0,64,551,1,0,0,0,66,553,1,0,0,0,68,556,1,0,0,0,70,561,
-		1,0,0,0,72,582,1,0,0,0,74,595,1,0,0,0,76,597,1,0,0,0,78,608,1,0,0,0,80,
-		671,1,0,0,0,82,674,1,0,0,0,84,680,1,0,0,0,86,683,1,0,0,0,88,698,1,0,0,
-		0,90,700,1,0,0,0,92,723,1,0,0,0,94,742,1,0,0,0,96,744,1,0,0,0,98,749,1,
-		0,0,0,100,765,1,0,0,0,102,767,1,0,0,0,104,770,1,0,0,0,106,774,1,0,0,0,
-		108,777,1,0,0,0,110,787,1,0,0,0,112,791,1,0,0,0,114,797,1,0,0,0,116,809,
-		1,0,0,0,118,829,1,0,0,0,120,935,1,0,0,0,122,937,1,0,0,0,124,945,1,0,0,
-		0,126,962,1,0,0,0,128,969,1,0,0,0,130,988,1,0,0,0,132,990,1,0,0,0,134,
-		1064,1,0,0,0,136,1090,1,0,0,0,138,1102,1,0,0,0,140,1120,1,0,0,0,142,1122,
-		1,0,0,0,144,1161,1,0,0,0,146,1163,1,0,0,0,148,1174,1,0,0,0,150,1187,1,
-		0,0,0,152,1255,1,0,0,0,154,1265,1,0,0,0,156,1286,1,0,0,0,158,1312,1,0,
-		0,0,160,1317,1,0,0,0,162,1319,1,0,0,0,164,1331,1,0,0,0,166,1347,1,0,0,
-		0,168,1351,1,0,0,0,170,1356,1,0,0,0,172,1388,1,0,0,0,174,1390,1,0,0,0,
-		176,1415,1,0,0,0,178,1417,1,0,0,0,180,1463,1,0,0,0,182,1495,1,0,0,0,184,
-		1520,1,0,0,0,186,1528,1,0,0,0,188,1546,1,0,0,0,190,1613,1,0,0,0,192,1615,
-		1,0,0,0,194,1649,1,0,0,0,196,1668,1,0,0,0,198,1673,1,0,0,0,200,1689,1,
-		0,0,0,202,1704,1,0,0,0,204,1706,1,0,0,0,206,1708,1,0,0,0,208,1711,1,0,
-		0,0,210,1715,1,0,0,0,212,1717,1,0,0,0,214,1719,1,0,0,0,216,1726,1,0,0,
-		0,218,1738,1,0,0,0,220,1740,1,0,0,0,222,1747,1,0,0,0,224,1756,1,0,0,0,
-		226,1758,1,0,0,0,228,1760,1,0,0,0,230,1779,1,0,0,0,232,1781,1,0,0,0,234,
-		1783,1,0,0,0,236,237,3,4,2,0,237,238,5,0,0,1,238,1,1,0,0,0,239,240,3,198,
-		99,0,240,241,5,0,0,1,241,3,1,0,0,0,242,292,3,6,3,0,243,292,3,8,4,0,244,
-		292,3,10,5,0,245,292,3,14,7,0,246,292,3,16,8,0,247,292,3,20,10,0,248,292,
-		3,22,11,0,249,292,3,24,12,0,250,292,3,26,13,0,251,292,3,28,14,0,252,292,
-		3,32,16,0,253,292,3,34,17,0,254,292,3,38,19,0,255,292,3,42,21,0,256,292,
-		3,44,22,0,257,292,3,78,39,0,258,292,3,66,33,0,259,292,3,68,34,0,260,292,
-		3,72,36,0,261,292,3,74,37,0,262,292,3,90,45,0,263,292,3,92,46,0,264,292,
-		3,94,47,0,265,292,3,96,48,0,266,292,3,98,49,0,267,292,3,102,51,0,268,292,
-		3,104,52,0,269,292,3,114,57,0,270,292,3,116,58,0,271,292,3,134,67,0,272,
-		292,3,142,71,0,273,292,3,146,73,0,274,292,3,148,74,0,275,292,3,150,75,
-		0,276,292,3,178,89,0,277,292,3,180,90,0,278,292,3,192,96,0,279,292,3,46,
-		23,0,280,292,3,174,87,0,281,292,3,106,53,0,282,292,3,108,54,0,283,292,
-		3,112,56,0,284,292,3,136,68,0,285,292,3,48,24,0,286,292,3,50,25,0,287,
-		292,3,52,26,0,288,292,3,58,29,0,289,292,3,60,30,0,290,292,3,56,28,0,291,
-		242,1,0,0,0,291,243,1,0,0,0,291,244,1,0,0,0,291,245,1,0,0,0,291,246,1,
-		0,0,0,291,247,1,0,0,0,291,248,1,0,0,0,291,249,1,0,0,0,291,250,1,0,0,0,
-		291,251,1,0,0,0,291,252,1,0,0,0,291,253,1,0,0,0,291,254,1,0,0,0,291,255,
-		1,0,0,0,291,256,1,0,0,0,291,257,1,0,0,0,291,258,1,0,0,0,291,259,1,0,0,
-		0,291,260,1,0,0,0,291,261,1,0,0,0,291,262,1,0,0,0,291,263,1,0,0,0,291,
-		264,1,0,0,0,291,265,1,0,0,0,291,266,1,0,0,0,291,267,1,0,0,0,291,268,1,
-		0,0,0,291,269,1,0,0,0,291,270,1,0,0,0,291,271,1,0,0,0,291,272,1,0,0,0,
-		291,273,1,0,0,0,291,274,1,0,0,0,291,275,1,0,0,0,291,276,1,0,0,0,291,277,
-		1,0,0,0,291,278,1,0,0,0,291,279,1,0,0,0,291,280,1,0,0,0,291,281,1,0,0,
-		0,291,282,1,0,0,0,291,283,1,0,0,0,291,284,1,0,0,0,291,285,1,0,0,0,291,
-		286,1,0,0,0,291,287,1,0,0,0,291,288,1,0,0,0,291,289,1,0,0,0,291,290,1,
-		0,0,0,292,5,1,0,0,0,293,294,5,41,0,0,294,295,3,230,115,0,295,7,1,0,0,0,
-		296,297,5,43,0,0,297,298,5,182,0,0,298,9,1,0,0,0,299,300,5,61,0,0,300,
-		301,3,12,6,0,301,11,1,0,0,0,302,307,5,178,0,0,303,307,5,181,0,0,304,307,
-		5,182,0,0,305,307,3,234,117,0,306,302,1,0,0,0,306,303,1,0,0,0,306,304,
-		1,0,0,0,306,305,1,0,0,0,307,13,1,0,0,0,308,309,5,58,0,0,309,310,3,234,
-		117,0,310,15,1,0,0,0,311,312,5,51,0,0,312,317,3,18,9,0,313,314,5,5,0,0,
-		314,316,3,18,9,0,315,313,1,0,0,0,316,319,1,0,0,0,317,315,1,0,0,0,317,318,
-		1,0,0,0,318,17,1,0,0,0,319,317,1,0,0,0,320,328,3,234,117,0,321,328,5,182,
-		0,0,322,325,5,178,0,0,323,326,3,234,117,0,324,326,5,15,0,0,325,323,1,0,
-		0,0,325,324,1,0,0,0,325,326,1,0,0,0,326,328,1,0,0,0,327,320,1,0,0,0,327,
-		321,1,0,0,0,327,322,1,0,0,0,328,19,1,0,0,0,329,330,5,52,0,0,330,331,5,
-		182,0,0,331,21,1,0,0,0,332,333,5,42,0,0,333,334,5,182,0,0,334,23,1,0,0,
-		0,335,336,5,62,0,0,336,337,3,234,117,0,337,25,1,0,0,0,338,339,5,3,0,0,
-		339,27,1,0,0,0,340,341,5,64,0,0,341,343,3,234,117,0,342,344,5,182,0,0,
-		343,342,1,0,0,0,343,344,1,0,0,0,344,349,1,0,0,0,345,346,5,5,0,0,346,348,
-		3,30,15,0,347,345,1,0,0,0,348,351,1,0,0,0,349,347,1,0,0,0,349,350,1,0,
-		0,0,350,29,1,0,0,0,351,349,1,0,0,0,352,353,5,164,0,0,353,361,3,230,115,
-		0,354,358,3,230,115,0,355,359,7,0,0,0,356,357,5,14,0,0,357,359,5,95,0,
-		0,358,355,1,0,0,0,358,356,1,0,0,0,359,361,1,0,0,0,360,352,1,0,0,0,360,
-		354,1,0,0,0,361,31,1,0,0,0,362,363,5,34,0,0,363,364,3,230,115,0,364,365,
-		5,174,0,0,365,33,1,0,0,0,366,367,5,33,0,0,367,368,3,208,104,0,368,369,
-		5,7,0,0,369,372,3,230,115,0,370,373,3,212,106,0,371,373,7,1,0,0,372,370,
-		1,0,0,0,372,371,1,0,0,0,373,388,1,0,0,0,374,375,5,69,0,0,375,376,3,230,
-		115,0,376,377,3,210,105,0,377,378,5,156,0,0,378,379,3,36,18,0,379,389,
-		1,0,0,0,380,381,5,156,0,0,381,382,3,36,18,0,382,383,5,5,0,0,383,384,3,
-		230,115,0,384,385,3,210,105,0,385,386,5,156,0,0,386,387,3,36,18,0,387,
-		389,1,0,0,0,388,374,1,0,0,0,388,380,1,0,0,0,389,35,1,0,0,0,390,391,3,230,
-		115,0,391,392,3,232,116,0,392,37,1,0,0,0,393,394,5,59,0,0,394,398,3,208,
-		104,0,395,396,5,5,0,0,396,397,5,118,0,0,397,399,5,47,0,0,398,395,1,0,0,
-		0,398,399,1,0,0,0,399,400,1,0,0,0,400,401,5,7,0,0,401,402,5,78,0,0,402,
-		407,3,230,115,0,403,408,5,81,0,0,404,405,5,84,0,0,405,406,5,119,0,0,406,
-		408,5,24,0,0,407,403,1,0,0,0,407,404,1,0,0,0,407,408,1,0,0,0,408,413,1,
-		0,0,0,409,410,5,5,0,0,410,412,3,40,20,0,411,409,1,0,0,0,412,415,1,0,0,
-		0,413,411,1,0,0,0,413,414,1,0,0,0,414,39,1,0,0,0,415,413,1,0,0,0,416,417,
-		5,97,0,0,417,418,5,54,0,0,418,419,5,103,0,0,419,420,5,180,0,0,420,426,
-		7,2,0,0,421,422,5,119,0,0,422,423,5,103,0,0,423,424,5,152,0,0,424,426,
-		5,99,0,0,425,416,1,0,0,0,425,421,1,0,0,0,426,41,1,0,0,0,427,428,5,40,0,
-		0,428,429,3,234,117,0,429,430,5,105,0,0,430,431,3,214,107,0,431,43,1,0,
-		0,0,432,433,5,24,0,0,433,434,3,234,117,0,434,444,5,105,0,0,435,436,7,3,
-		0,0,436,437,5,31,0,0,437,445,3,214,107,0,438,442,3,214,107,0,439,440,7,
-		3,0,0,440,441,5,31,0,0,441,443,3,214,107,0,442,439,1,0,0,0,442,443,1,0,
-		0,0,443,445,1,0,0,0,444,435,1,0,0,0,444,438,1,0,0,0,445,450,1,0,0,0,446,
-		447,5,5,0,0,447,449,3,64,32,0,448,446,1,0,0,0,449,452,1,0,0,0,450,448,
-		1,0,0,0,450,451,1,0,0,0,451,45,1,0,0,0,452,450,1,0,0,0,453,459,5,23,0,
-		0,454,455,5,168,0,0,455,456,5,159,0,0,456,460,7,2,0,0,457,458,5,166,0,
-		0,458,460,5,79,0,0,459,454,1,0,0,0,459,457,1,0,0,0,460,47,1,0,0,0,461,
-		467,5,20,0,0,462,463,3,234,117,0,463,464,5,5,0,0,464,465,3,232,116,0,465,
-		468,1,0,0,0,466,468,5,182,0,0,467,462,1,0,0,0,467,466,1,0,0,0,468,49,1,
-		0,0,0,469,470,5,26,0,0,470,471,3,234,117,0,471,472,5,105,0,0,472,474,3,
-		214,107,0,473,475,5,110,0,0,474,473,1,0,0,0,474,475,1,0,0,0,475,51,1,0,
-		0,0,476,477,5,29,0,0,477,478,3,234,117,0,478,479,5,105,0,0,479,484,3,194,
-		97,0,480,481,5,5,0,0,481,483,3,54,27,0,482,480,1,0,0,0,483,486,1,0,0,0,
-		484,482,1,0,0,0,484,485,1,0,0,0,485,53,1,0,0,0,486,484,1,0,0,0,487,494,
-		5,125,0,0,488,489,5,151,0,0,489,490,5,77,0,0,490,491,3,230,115,0,491,492,
-		5,14,0,0,492,494,1,0,0,0,493,487,1,0,0,0,493,488,1,0,0,0,494,55,1,0,0,
-		0,495,496,5,16,0,0,496,499,3,234,117,0,497,498,5,121,0,0,498,500,3,234,
-		117,0,499,497,1,0,0,0,499,500,1,0,0,0,500,501,1,0,0,0,501,502,5,7,0,0,
-		502,503,5,182,0,0,503,57,1,0,0,0,504,505,5,57,0,0,505,506,3,208,104,0,
-		506,507,5,7,0,0,507,510,3,230,115,0,508,511,3,212,106,0,509,511,7,1,0,
-		0,510,508,1,0,0,0,510,509,1,0,0,0,511,512,1,0,0,0,512,513,5,69,0,0,513,
-		514,3,230,115,0,514,515,3,210,105,0,515,516,5,163,0,0,516,517,3,230,115,
-		0,517,520,7,4,0,0,518,519,5,5,0,0,519,521,3,234,117,0,520,518,1,0,0,0,
-		520,521,1,0,0,0,521,59,1,0,0,0,522,523,5,38,0,0,523,524,3,18,9,0,524,525,
-		5,7,0,0,525,526,3,234,117,0,526,531,3,62,31,0,527,528,5,5,0,0,528,530,
-		3,62,31,0,529,527,1,0,0,0,530,533,1,0,0,0,531,529,1,0,0,0,531,532,1,0,
-		0,0,532,61,1,0,0,0,533,531,1,0,0,0,534,535,3,230,115,0,535,536,3,232,116,
-		0,536,537,7,5,0,0,537,63,1,0,0,0,538,552,5,120,0,0,539,552,5,92,0,0,540,
-		541,5,117,0,0,541,542,5,121,0,0,542,545,3,224,112,0,543,544,5,11,0,0,544,
-		546,3,224,112,0,545,543,1,0,0,0,545,546,1,0,0,0,546,552,1,0,0,0,547,548,
-		5,138,0,0,548,552,7,6,0,0,549,550,5,167,0,0,550,552,3,214,107,0,551,538,
-		1,0,0,0,551,539,1,0,0,0,551,540,1,0,0,0,551,547,1,0,0,0,551,549,1,0,0,
-		0,552,65,1,0,0,0,553,554,5,60,0,0,554,555,5,182,0,0,555,67,1,0,0,0,556,
-		559,5,54,0,0,557,560,3,70,35,0,558,560,3,76,38,0,559,557,1,0,0,0,559,558,
-		1,0,0,0,560,69,1,0,0,0,561,562,5,43,0,0,562,572,3,234,117,0,563,564,5,
-		32,0,0,564,567,5,131,0,0,565,566,5,103,0,0,566,568,3,234,117,0,567,565,
-		1,0,0,0,567,568,1,0,0,0,568,570,1,0,0,0,569,571,5,5,0,0,570,569,1,0,0,
-		0,570,571,1,0,0,0,571,573,1,0,0,0,572,563,1,0,0,0,572,573,1,0,0,0,573,
-		574,1,0,0,0,574,575,5,128,0,0,575,576,5,117,0,0,576,577,5,121,0,0,577,
-		580,3,230,115,0,578,579,5,11,0,0,579,581,3,230,115,0,580,578,1,0,0,0,580,
-		581,1,0,0,0,581,71,1,0,0,0,582,585,5,35,0,0,583,586,5,182,0,0,584,586,
-		7,7,0,0,585,583,1,0,0,0,585,584,1,0,0,0,586,587,1,0,0,0,587,593,5,105,
-		0,0,588,589,5,8,0,0,589,590,3,118,59,0,590,591,5,9,0,0,591,594,1,0,0,0,
-		592,594,3,234,117,0,593,588,1,0,0,0,593,592,1,0,0,0,594,73,1,0,0,0,595,
-		596,5,4,0,0,596,75,1,0,0,0,597,600,5,177,0,0,598,599,5,121,0,0,599,601,
-		5,177,0,0,600,598,1,0,0,0,600,601,1,0,0,0,601,603,1,0,0,0,602,604,5,182,
-		0,0,603,602,1,0,0,0,603,604,1,0,0,0,604,605,1,0,0,0,605,606,5,105,0,0,
-		606,607,3,118,59,0,607,77,1,0,0,0,608,609,5,44,0,0,609,613,3,234,117,0,
-		610,611,5,5,0,0,611,612,5,113,0,0,612,614,5,178,0,0,613,610,1,0,0,0,613,
-		614,1,0,0,0,614,616,1,0,0,0,615,617,3,80,40,0,616,615,1,0,0,0,616,617,
-		1,0,0,0,617,619,1,0,0,0,618,620,3,198,99,0,619,618,1,0,0,0,619,620,1,0,
-		0,0,620,79,1,0,0,0,621,622,5,32,0,0,622,623,3,234,117,0,623,624,5,7,0,
-		0,624,629,3,220,110,0,625,626,3,212,106,0,626,627,5,73,0,0,627,628,3,202,
-		101,0,628,630,1,0,0,0,629,625,1,0,0,0,629,630,1,0,0,0,630,672,1,0,0,0,
-		631,632,5,105,0,0,632,633,3,234,117,0,633,637,5,114,0,0,634,635,5,5,0,
-		0,635,636,5,158,0,0,636,638,5,128,0,0,637,634,1,0,0,0,637,638,1,0,0,0,
-		638,672,1,0,0,0,639,640,5,65,0,0,640,645,3,82,41,0,641,642,5,5,0,0,642,
-		644,3,82,41,0,643,641,1,0,0,0,644,647,1,0,0,0,645,643,1,0,0,0,645,646,
-		1,0,0,0,646,672,1,0,0,0,647,645,1,0,0,0,648,649,5,130,0,0,649,652,5,162,
-		0,0,650,653,5,68,0,0,651,653,5,72,0,0,652,650,1,0,0,0,652,651,1,0,0,0,
-		653,654,1,0,0,0,654,659,3,86,43,0,655,656,5,69,0,0,656,658,3,86,43,0,657,
-		655,1,0,0,0,658,661,1,0,0,0,659,657,1,0,0,0,659,660,1,0,0,0,660,662,1,
-		0,0,0,661,659,1,0,0,0,662,663,5,7,0,0,663,668,3,190,95,0,664,665,5,5,0,
-		0,665,667,3,190,95,0,666,664,1,0,0,0,667,670,1,0,0,0,668,666,1,0,0,0,668,
-		669,1,0,0,0,669,672,1,0,0,0,670,668,1,0,0,0,671,621,1,0,0,0,671,631,1,
-		0,0,0,671,639,1,0,0,0,671,648,1,0,0,0,672,81,1,0,0,0,673,675,3,84,42,0,
-		674,673,1,0,0,0,675,676,1,0,0,0,676,674,1,0,0,0,676,677,1,0,0,0,677,83,
-		1,0,0,0,678,681,3,234,117,0,679,681,5,97,0,0,680,678,1,0,0,0,680,679,1,
-		0,0,0,681,85,1,0,0,0,682,684,3,186,93,0,683,682,1,0,0,0,684,685,1,0,0,
-		0,685,683,1,0,0,0,685,686,1,0,0,0,686,691,1,0,0,0,687,688,5,5,0,0,688,
-		690,3,88,44,0,689,687,1,0,0,0,690,693,1,0,0,0,691,689,1,0,0,0,691,692,
-		1,0,0,0,692,87,1,0,0,0,693,691,1,0,0,0,694,699,3,188,94,0,695,696,3,204,
-		102,0,696,697,5,96,0,0,697,699,1,0,0,0,698,694,1,0,0,0,698,695,1,0,0,0,
-		699,89,1,0,0,0,700,701,5,18,0,0,701,718,5,166,0,0,702,703,5,21,0,0,703,
-		704,5,142,0,0,704,705,5,121,0,0,705,706,3,220,110,0,706,707,3,212,106,
-		0,707,719,1,0,0,0,708,716,3,220,110,0,709,717,3,212,106,0,710,711,5,121,
-		0,0,711,712,3,220,110,0,712,713,5,79,0,0,713,717,1,0,0,0,714,715,5,99,
-		0,0,715,717,3,208,104,0,716,709,1,0,0,0,716,710,1,0,0,0,716,714,1,0,0,
-		0,716,717,1,0,0,0,717,719,1,0,0,0,718,702,1,0,0,0,718,708,1,0,0,0,719,
-		721,1,0,0,0,720,722,3,198,99,0,721,720,1,0,0,0,721,722,1,0,0,0,722,91,
-		1,0,0,0,723,724,5,22,0,0,724,726,3,220,110,0,725,727,3,198,99,0,726,725,
-		1,0,0,0,726,727,1,0,0,0,727,93,1,0,0,0,728,729,5,32,0,0,729,730,5,100,
-		0,0,730,731,3,202,101,0,731,732,7,8,0,0,732,733,3,234,117,0,733,743,1,
-		0,0,0,734,735,5,21,0,0,735,739,5,89,0,0,736,737,7,9,0,0,737,739,5,88,0,
-		0,738,734,1,0,0,0,738,736,1,0,0,0,739,740,1,0,0,0,740,741,7,8,0,0,741,
-		743,3,234,117,0,742,728,1,0,0,0,742,738,1,0,0,0,743,95,1,0,0,0,744,745,
-		5,39,0,0,745,746,5,118,0,0,746,747,5,47,0,0,747,748,3,234,117,0,748,97,
-		1,0,0,0,749,750,5,25,0,0,750,751,5,7,0,0,751,756,3,100,50,0,752,753,5,
-		5,0,0,753,755,3,100,50,0,754,752,1,0,0,0,755,758,1,0,0,0,756,754,1,0,0,
-		0,756,757,1,0,0,0,757,99,1,0,0,0,758,756,1,0,0,0,759,760,5,143,0,0,760,
-		766,3,220,110,0,761,762,3,220,110,0,762,763,5,31,0,0,763,764,3,234,117,
-		0,764,766,1,0,0,0,765,759,1,0,0,0,765,761,1,0,0,0,766,101,1,0,0,0,767,
-		768,5,28,0,0,768,769,5,122,0,0,769,103,1,0,0,0,770,771,5,63,0,0,771,772,
-		5,103,0,0,772,773,5,91,0,0,773,105,1,0,0,0,774,775,5,166,0,0,775,776,3,
-		234,117,0,776,107,1,0,0,0,777,778,5,56,0,0,778,779,5,71,0,0,779,784,3,
-		110,55,0,780,781,5,5,0,0,781,783,3,110,55,0,782,780,1,0,0,0,783,786,1,
-		0,0,0,784,782,1,0,0,0,784,785,1,0,0,0,785,109,1,0,0,0,786,784,1,0,0,0,
-		787,788,3,234,117,0,788,789,3,220,110,0,789,790,3,210,105,0,790,111,1,
-		0,0,0,791,792,5,30,0,0,792,793,5,73,0,0,793,794,5,116,0,0,794,795,3,230,
-		115,0,795,796,3,212,106,0,796,113,1,0,0,0,797,799,5,47,0,0,798,800,3,220,
-		110,0,799,798,1,0,0,0,799,800,1,0,0,0,800,802,1,0,0,0,801,803,3,204,102,
-		0,802,801,1,0,0,0,802,803,1,0,0,0,803,804,1,0,0,0,804,805,5,7,0,0,805,
-		807,3,118,59,0,806,808,3,198,99,0,807,806,1,0,0,0,807,808,1,0,0,0,808,
-		115,1,0,0,0,809,827,5,48,0,0,810,811,5,71,0,0,811,814,3,234,117,0,812,
-		813,5,69,0,0,813,815,3,234,117,0,814,812,1,0,0,0,814,815,1,0,0,0,815,828,
-		1,0,0,0,816,817,3,220,110,0,817,818,5,156,0,0,818,820,3,220,110,0,819,
-		821,3,204,102,0,820,819,1,0,0,0,820,821,1,0,0,0,821,822,1,0,0,0,822,823,
-		5,7,0,0,823,825,3,118,59,0,824,826,3,198,99,0,825,824,1,0,0,0,825,826,
-		1,0,0,0,826,828,1,0,0,0,827,810,1,0,0,0,827,816,1,0,0,0,828,117,1,0,0,
-		0,829,834,3,120,60,0,830,831,5,5,0,0,831,833,3,120,60,0,832,830,1,0,0,
-		0,833,836,1,0,0,0,834,832,1,0,0,0,834,835,1,0,0,0,835,119,1,0,0,0,836,
-		834,1,0,0,0,837,838,5,8,0,0,838,839,3,118,59,0,839,845,5,9,0,0,840,841,
-		3,220,110,0,841,842,5,155,0,0,842,846,1,0,0,0,843,846,3,130,65,0,844,846,
-		5,157,0,0,845,840,1,0,0,0,845,843,1,0,0,0,845,844,1,0,0,0,845,846,1,0,
-		0,0,846,848,1,0,0,0,847,849,3,132,66,0,848,847,1,0,0,0,848,849,1,0,0,0,
-		849,936,1,0,0,0,850,852,5,143,0,0,851,853,3,220,110,0,852,851,1,0,0,0,
-		852,853,1,0,0,0,853,936,1,0,0,0,854,855,5,146,0,0,855,856,5,128,0,0,856,
-		936,3,220,110,0,857,861,5,36,0,0,858,859,5,152,0,0,859,862,5,136,0,0,860,
-		862,3,220,110,0,861,858,1,0,0,0,861,860,1,0,0,0,862,865,1,0,0,0,863,864,
-		5,31,0,0,864,866,5,108,0,0,865,863,1,0,0,0,865,866,1,0,0,0,866,936,1,0,
-		0,0,867,868,5,102,0,0,868,869,3,220,110,0,869,870,5,31,0,0,870,871,3,234,
-		117,0,871,936,1,0,0,0,872,873,5,75,0,0,873,876,3,220,110,0,874,875,5,31,
-		0,0,875,877,3,234,117,0,876,874,1,0,0,0,876,877,1,0,0,0,877,936,1,0,0,
-		0,878,879,5,166,0,0,879,936,3,234,117,0,880,883,5,106,0,0,881,882,5,145,
-		0,0,882,884,3,220,110,0,883,881,1,0,0,0,883,884,1,0,0,0,884,887,1,0,0,
-		0,885,886,5,166,0,0,886,888,3,208,104,0,887,885,1,0,0,0,887,888,1,0,0,
-		0,888,889,1,0,0,0,889,891,5,156,0,0,890,892,3,186,93,0,891,890,1,0,0,0,
-		892,893,1,0,0,0,893,891,1,0,0,0,893,894,1,0,0,0,894,896,1,0,0,0,895,897,
-		3,132,66,0,896,895,1,0,0,0,896,897,1,0,0,0,897,936,1,0,0,0,898,900,3,228,
-		114,0,899,898,1,0,0,0,899,900,1,0,0,0,900,930,1,0,0,0,901,903,3,234,117,
-		0,902,901,1,0,0,0,903,904,1,0,0,0,904,902,1,0,0,0,904,905,1,0,0,0,905,
-		923,1,0,0,0,906,908,3,206,103,0,907,909,3,128,64,0,908,907,1,0,0,0,908,
-		909,1,0,0,0,909,924,1,0,0,0,910,912,3,126,63,0,911,913,3,122,61,0,912,
-		911,1,0,0,0,912,913,1,0,0,0,913,924,1,0,0,0,914,924,3,122,61,0,915,924,
-		3,124,62,0,916,924,5,157,0,0,917,919,5,180,0,0,918,920,3,234,117,0,919,
-		918,1,0,0,0,920,921,1,0,0,0,921,919,1,0,0,0,921,922,1,0,0,0,922,924,1,
-		0,0,0,923,906,1,0,0,0,923,910,1,0,0,0,923,914,1,0,0,0,923,915,1,0,0,0,
-		923,916,1,0,0,0,923,917,1,0,0,0,923,924,1,0,0,0,924,931,1,0,0,0,925,927,
-		3,206,103,0,926,928,3,128,64,0,927,926,1,0,0,0,927,928,1,0,0,0,928,931,
-		1,0,0,0,929,931,3,124,62,0,930,902,1,0,0,0,930,925,1,0,0,0,930,929,1,0,
-		0,0,931,933,1,0,0,0,932,934,3,132,66,0,933,932,1,0,0,0,933,934,1,0,0,0,
-		934,936,1,0,0,0,935,837,1,0,0,0,935,850,1,0,0,0,935,854,1,0,0,0,935,857,
-		1,0,0,0,935,867,1,0,0,0,935,872,1,0,0,0,935,878,1,0,0,0,935,880,1,0,0,
-		0,935,899,1,0,0,0,936,121,1,0,0,0,937,938,5,166,0,0,938,939,5,8,0,0,939,
-		940,3,118,59,0,940,941,5,9,0,0,941,942,3,220,110,0,942,943,5,155,0,0,943,
-		944,5,93,0,0,944,123,1,0,0,0,945,946,5,73,0,0,946,947,5,86,0,0,947,948,
-		5,90,0,0,948,125,1,0,0,0,949,951,3,222,111,0,950,949,1,0,0,0,951,952,1,
-		0,0,0,952,950,1,0,0,0,952,953,1,0,0,0,953,963,1,0,0,0,954,958,3,228,114,
-		0,955,957,3,222,111,0,956,955,1,0,0,0,957,960,1,0,0,0,958,956,1,0,0,0,
-		958,959,1,0,0,0,959,963,1,0,0,0,960,958,1,0,0,0,961,963,3,130,65,0,962,
-		950,1,0,0,0,962,954,1,0,0,0,962,961,1,0,0,0,963,127,1,0,0,0,964,966,3,
-		220,110,0,965,967,5,93,0,0,966,965,1,0,0,0,966,967,1,0,0,0,967,970,1,0,
-		0,0,968,970,3,130,65,0,969,964,1,0,0,0,969,968,1,0,0,0,970,129,1,0,0,0,
-		971,989,5,65,0,0,972,989,5,72,0,0,973,976,5,156,0,0,974,977,5,80,0,0,975,
-		977,5,59,0,0,976,974,1,0,0,0,976,975,1,0,0,0,977,989,1,0,0,0,978,979,5,
-		161,0,0,979,980,3,220,110,0,980,986,5,134,0,0,981,984,5,74,0,0,982,985,
-		5,80,0,0,983,985,5,59,0,0,984,982,1,0,0,0,984,983,1,0,0,0,985,987,1,0,
-		0,0,986,981,1,0,0,0,986,987,1,0,0,0,987,989,1,0,0,0,988,971,1,0,0,0,988,
-		972,1,0,0,0,988,973,1,0,0,0,988,978,1,0,0,0,989,131,1,0,0,0,990,1062,5,
-		103,0,0,991,995,7,10,0,0,992,994,3,234,117,0,993,992,1,0,0,0,994,997,1,
-		0,0,0,995,993,1,0,0,0,995,996,1,0,0,0,996,1004,1,0,0,0,997,995,1,0,0,0,
-		998,1000,5,69,0,0,999,1001,3,234,117,0,1000,999,1,0,0,0,1001,1002,1,0,
-		0,0,1002,1000,1,0,0,0,1002,1003,1,0,0,0,1003,1005,1,0,0,0,1004,998,1,0,
-		0,0,1004,1005,1,0,0,0,1005,1010,1,0,0,0,1006,1007,5,161,0,0,1007,1008,
-		3,220,110,0,1008,1009,5,134,0,0,1009,1011,1,0,0,0,1010,1006,1,0,0,0,1010,
-		1011,1,0,0,0,1011,1063,1,0,0,0,1012,1016,5,86,0,0,1013,1015,3,234,117,
-		0,1014,1013,1,0,0,0,1015,1018,1,0,0,0,1016,1014,1,0,0,0,1016,1017,1,0,
-		0,0,1017,1037,1,0,0,0,1018,1016,1,0,0,0,1019,1021,5,69,0,0,1020,1022,3,
-		228,114,0,1021,1020,1,0,0,0,1021,1022,1,0,0,0,1022,1024,1,0,0,0,1023,1025,
-		3,234,117,0,1024,1023,1,0,0,0,1025,1026,1,0,0,0,1026,1024,1,0,0,0,1026,
-		1027,1,0,0,0,1027,1035,1,0,0,0,1028,1029,5,103,0,0,1029,1031,5,86,0,0,
-		1030,1032,3,234,117,0,1031,1030,1,0,0,0,1032,1033,1,0,0,0,1033,1031,1,
-		0,0,0,1033,1034,1,0,0,0,1034,1036,1,0,0,0,1035,1028,1,0,0,0,1035,1036,
-		1,0,0,0,1036,1038,1,0,0,0,1037,1019,1,0,0,0,1037,1038,1,0,0,0,1038,1050,
-		1,0,0,0,1039,1051,5,65,0,0,1040,1051,5,72,0,0,1041,1042,5,156,0,0,1042,
-		1051,5,80,0,0,1043,1044,5,161,0,0,1044,1045,3,220,110,0,1045,1048,5,134,
-		0,0,1046,1047,5,74,0,0,1047,1049,5,80,0,0,1048,1046,1,0,0,0,1048,1049,
-		1,0,0,0,1049,1051,1,0,0,0,1050,1039,1,0,0,0,1050,1040,1,0,0,0,1050,1041,
-		1,0,0,0,1050,1043,1,0,0,0,1050,1051,1,0,0,0,1051,1063,1,0,0,0,1052,1063,
-		7,11,0,0,1053,1063,5,144,0,0,1054,1055,5,124,0,0,1055,1063,5,132,0,0,1056,
-		1058,5,180,0,0,1057,1059,3,234,117,0,1058,1057,1,0,0,0,1059,1060,1,0,0,
-		0,1060,1058,1,0,0,0,1060,1061,1,0,0,0,1061,1063,1,0,0,0,1062,991,1,0,0,
-		0,1062,1012,1,0,0,0,1062,1052,1,0,0,0,1062,1053,1,0,0,0,1062,1054,1,0,
-		0,0,1062,1056,1,0,0,0,1063,133,1,0,0,0,1064,1072,5,45,0,0,1065,1066,5,
-		48,0,0,1066,1067,3,220,110,0,1067,1068,5,156,0,0,1068,1069,3,220,110,0,
-		1069,1073,1,0,0,0,1070,1071,5,47,0,0,1071,1073,3,220,110,0,1072,1065,1,
-		0,0,0,1072,1070,1,0,0,0,1073,1085,1,0,0,0,1074,1075,5,5,0,0,1075,1083,
-		3,220,110,0,1076,1077,5,115,0,0,1077,1084,5,155,0,0,1078,1081,5,155,0,
-		0,1079,1080,5,103,0,0,1080,1082,5,67,0,0,1081,1079,1,0,0,0,1081,1082,1,
-		0,0,0,1082,1084,1,0,0,0,1083,1076,1,0,0,0,1083,1078,1,0,0,0,1084,1086,
-		1,0,0,0,1085,1074,1,0,0,0,1085,1086,1,0,0,0,1086,1088,1,0,0,0,1087,1089,
-		3,198,99,0,1088,1087,1,0,0,0,1088,1089,1,0,0,0,1089,135,1,0,0,0,1090,1091,
-		5,31,0,0,1091,1096,3,138,69,0,1092,1093,5,5,0,0,1093,1095,3,138,69,0,1094,
-		1092,1,0,0,0,1095,1098,1,0,0,0,1096,1094,1,0,0,0,1096,1097,1,0,0,0,1097,
-		1099,1,0,0,0,1098,1096,1,0,0,0,1099,1100,5,7,0,0,1100,1101,3,140,70,0,
-		1101,137,1,0,0,0,1102,1105,3,18,9,0,1103,1104,5,156,0,0,1104,1106,3,18,
-		9,0,1105,1103,1,0,0,0,1105,1106,1,0,0,0,1106,139,1,0,0,0,1107,1121,3,38,
-		19,0,1108,1121,3,94,47,0,1109,1121,3,96,48,0,1110,1121,3,114,57,0,1111,
-		1121,3,116,58,0,1112,1121,3,134,67,0,1113,1121,3,142,71,0,1114,1121,3,
-		146,73,0,1115,1121,3,148,74,0,1116,1121,3,150,75,0,1117,1121,3,174,87,
-		0,1118,1121,3,106,53,0,1119,1121,3,108,54,0,1120,1107,1,0,0,0,1120,1108,
-		1,0,0,0,1120,1109,1,0,0,0,1120,1110,1,0,0,0,1120,1111,1,0,0,0,1120,1112,
-		1,0,0,0,1120,1113,1,0,0,0,1120,1114,1,0,0,0,1120,1115,1,0,0,0,1120,1116,
-		1,0,0,0,1120,1117,1,0,0,0,1120,1118,1,0,0,0,1120,1119,1,0,0,0,1121,141,
-		1,0,0,0,1122,1134,5,55,0,0,1123,1124,5,156,0,0,1124,1127,3,214,107,0,1125,
-		1126,5,73,0,0,1126,1128,3,202,101,0,1127,1125,1,0,0,0,1127,1128,1,0,0,
-		0,1128,1135,1,0,0,0,1129,1130,5,31,0,0,1130,1135,3,214,107,0,1131,1132,
-		3,220,110,0,1132,1133,3,210,105,0,1133,1135,1,0,0,0,1134,1123,1,0,0,0,
-		1134,1129,1,0,0,0,1134,1131,1,0,0,0,1135,1138,1,0,0,0,1136,1137,5,32,0,
-		0,1137,1139,3,234,117,0,1138,1136,1,0,0,0,1138,1139,1,0,0,0,1139,1144,
-		1,0,0,0,1140,1141,5,5,0,0,1141,1143,3,144,72,0,1142,1140,1,0,0,0,1143,
-		1146,1,0,0,0,1144,1142,1,0,0,0,1144,1145,1,0,0,0,1145,1148,1,0,0,0,1146,
-		1144,1,0,0,0,1147,1149,3,198,99,0,1148,1147,1,0,0,0,1148,1149,1,0,0,0,
-		1149,143,1,0,0,0,1150,1151,5,92,0,0,1151,1162,3,210,105,0,1152,1153,5,
-		120,0,0,1153,1162,3,210,105,0,1154,1155,5,90,0,0,1155,1162,3,204,102,0,
-		1156,1157,5,103,0,0,1157,1162,3,234,117,0,1158,1159,5,89,0,0,1159,1160,
-		5,103,0,0,1160,1162,3,208,104,0,1161,1150,1,0,0,0,1161,1152,1,0,0,0,1161,
-		1154,1,0,0,0,1161,1156,1,0,0,0,1161,1158,1,0,0,0,1162,145,1,0,0,0,1163,
-		1164,5,36,0,0,1164,1167,3,220,110,0,1165,1166,5,31,0,0,1166,1168,5,108,
-		0,0,1167,1165,1,0,0,0,1167,1168,1,0,0,0,1168,1169,1,0,0,0,1169,1170,5,
-		73,0,0,1170,1172,3,202,101,0,1171,1173,3,198,99,0,1172,1171,1,0,0,0,1172,
-		1173,1,0,0,0,1173,147,1,0,0,0,1174,1175,5,17,0,0,1175,1176,3,220,110,0,
-		1176,1177,5,73,0,0,1177,1182,3,202,101,0,1178,1179,5,5,0,0,1179,1180,5,
-		124,0,0,1180,1181,5,47,0,0,1181,1183,5,70,0,0,1182,1178,1,0,0,0,1182,1183,
-		1,0,0,0,1183,1185,1,0,0,0,1184,1186,3,198,99,0,1185,1184,1,0,0,0,1185,
-		1186,1,0,0,0,1186,149,1,0,0,0,1187,1243,5,50,0,0,1188,1189,5,77,0,0,1189,
-		1244,3,166,83,0,1190,1191,5,48,0,0,1191,1192,3,220,110,0,1192,1193,5,156,
-		0,0,1193,1194,3,220,110,0,1194,1195,3,152,76,0,1195,1244,1,0,0,0,1196,
-		1197,5,156,0,0,1197,1200,3,214,107,0,1198,1199,5,73,0,0,1199,1201,3,202,
-		101,0,1200,1198,1,0,0,0,1200,1201,1,0,0,0,1201,1205,1,0,0,0,1202,1203,
-		5,31,0,0,1203,1205,3,214,107,0,1204,1196,1,0,0,0,1204,1202,1,0,0,0,1205,
-		1208,1,0,0,0,1206,1207,5,32,0,0,1207,1209,3,234,117,0,1208,1206,1,0,0,
-		0,1208,1209,1,0,0,0,1209,1214,1,0,0,0,1210,1211,5,5,0,0,1211,1213,3,144,
-		72,0,1212,1210,1,0,0,0,1213,1216,1,0,0,0,1214,1212,1,0,0,0,1214,1215,1,
-		0,0,0,1215,1217,1,0,0,0,1216,1214,1,0,0,0,1217,1218,3,152,76,0,1218,1244,
-		1,0,0,0,1219,1241,3,220,110,0,1220,1223,3,210,105,0,1221,1222,5,32,0,0,
-		1222,1224,3,234,117,0,1223,1221,1,0,0,0,1223,1224,1,0,0,0,1224,1229,1,
-		0,0,0,1225,1226,5,5,0,0,1226,1228,3,144,72,0,1227,1225,1,0,0,0,1228,1231,
-		1,0,0,0,1229,1227,1,0,0,0,1229,1230,1,0,0,0,1230,1232,1,0,0,0,1231,1229,
-		1,0,0,0,1232,1233,3,152,76,0,1233,1242,1,0,0,0,1234,1235,3,212,106,0,1235,
-		1239,5,103,0,0,1236,1237,5,5,0,0,1237,1238,5,77,0,0,1238,1240,3,166,83,
-		0,1239,1236,1,0,0,0,1239,1240,1,0,0,0,1240,1242,1,0,0,0,1241,1220,1,0,
-		0,0,1241,1234,1,0,0,0,1242,1244,1,0,0,0,1243,1188,1,0,0,0,1243,1190,1,
-		0,0,0,1243,1204,1,0,0,0,1243,1219,1,0,0,0,1244,151,1,0,0,0,1245,1246,5,
-		7,0,0,1246,1251,3,154,77,0,1247,1248,5,6,0,0,1248,1250,3,154,77,0,1249,
-		1247,1,0,0,0,1250,1253,1,0,0,0,1251,1249,1,0,0,0,1251,1252,1,0,0,0,1252,
-		1256,1,0,0,0,1253,1251,1,0,0,0,1254,1256,3,170,85,0,1255,1245,1,0,0,0,
-		1255,1254,1,0,0,0,1256,1258,1,0,0,0,1257,1259,3,198,99,0,1258,1257,1,0,
-		0,0,1258,1259,1,0,0,0,1259,153,1,0,0,0,1260,1261,5,66,0,0,1261,1262,3,
-		220,110,0,1262,1263,3,210,105,0,1263,1264,5,5,0,0,1264,1266,1,0,0,0,1265,
-		1260,1,0,0,0,1265,1266,1,0,0,0,1266,1267,1,0,0,0,1267,1272,3,156,78,0,
-		1268,1269,5,5,0,0,1269,1271,3,158,79,0,1270,1268,1,0,0,0,1271,1274,1,0,
-		0,0,1272,1270,1,0,0,0,1272,1273,1,0,0,0,1273,155,1,0,0,0,1274,1272,1,0,
-		0,0,1275,1278,3,206,103,0,1276,1278,5,17,0,0,1277,1275,1,0,0,0,1277,1276,
-		1,0,0,0,1278,1279,1,0,0,0,1279,1287,3,220,110,0,1280,1281,5,36,0,0,1281,
-		1284,3,220,110,0,1282,1283,5,31,0,0,1283,1285,5,108,0,0,1284,1282,1,0,
-		0,0,1284,1285,1,0,0,0,1285,1287,1,0,0,0,1286,1277,1,0,0,0,1286,1280,1,
-		0,0,0,1287,1291,1,0,0,0,1288,1289,5,73,0,0,1289,1292,3,202,101,0,1290,
-		1292,5,93,0,0,1291,1288,1,0,0,0,1291,1290,1,0,0,0,1291,1292,1,0,0,0,1292,
-		1294,1,0,0,0,1293,1295,3,160,80,0,1294,1293,1,0,0,0,1294,1295,1,0,0,0,
-		1295,157,1,0,0,0,1296,1299,5,153,0,0,1297,1300,3,160,80,0,1298,1300,3,
-		156,78,0,1299,1297,1,0,0,0,1299,1298,1,0,0,0,1300,1313,1,0,0,0,1301,1313,
-		3,162,81,0,1302,1305,5,77,0,0,1303,1306,3,164,82,0,1304,1306,3,166,83,
-		0,1305,1303,1,0,0,0,1305,1304,1,0,0,0,1306,1313,1,0,0,0,1307,1313,3,168,
-		84,0,1308,1309,5,73,0,0,1309,1313,3,202,101,0,1310,1313,5,93,0,0,1311,
-		1313,7,12,0,0,1312,1296,1,0,0,0,1312,1301,1,0,0,0,1312,1302,1,0,0,0,1312,
-		1307,1,0,0,0,1312,1308,1,0,0,0,1312,1310,1,0,0,0,1312,1311,1,0,0,0,1313,
-		159,1,0,0,0,1314,1318,3,162,81,0,1315,1316,5,77,0,0,1316,1318,3,164,82,
-		0,1317,1314,1,0,0,0,1317,1315,1,0,0,0,1318,161,1,0,0,0,1319,1324,5,94,
-		0,0,1320,1325,5,47,0,0,1321,1322,3,220,110,0,1322,1323,3,210,105,0,1323,
-		1325,1,0,0,0,1324,1320,1,0,0,0,1324,1321,1,0,0,0,1325,1329,1,0,0,0,1326,
-		1327,3,220,110,0,1327,1328,5,155,0,0,1328,1330,1,0,0,0,1329,1326,1,0,0,
-		0,1329,1330,1,0,0,0,1330,163,1,0,0,0,1331,1332,5,160,0,0,1332,1333,5,94,
-		0,0,1333,1334,3,220,110,0,1334,1335,5,69,0,0,1335,1336,3,220,110,0,1336,
-		1340,3,210,105,0,1337,1338,3,220,110,0,1338,1339,5,155,0,0,1339,1341,1,
-		0,0,0,1340,1337,1,0,0,0,1340,1341,1,0,0,0,1341,165,1,0,0,0,1342,1348,5,
-		145,0,0,1343,1344,5,147,0,0,1344,1348,5,128,0,0,1345,1346,5,169,0,0,1346,
-		1348,5,157,0,0,1347,1342,1,0,0,0,1347,1343,1,0,0,0,1347,1345,1,0,0,0,1348,
-		167,1,0,0,0,1349,1352,5,177,0,0,1350,1352,3,228,114,0,1351,1349,1,0,0,
-		0,1351,1350,1,0,0,0,1352,1353,1,0,0,0,1353,1354,3,212,106,0,1354,1355,
-		5,103,0,0,1355,169,1,0,0,0,1356,1357,5,93,0,0,1357,1358,5,156,0,0,1358,
-		1359,3,220,110,0,1359,1363,5,5,0,0,1360,1361,5,73,0,0,1361,1364,3,202,
-		101,0,1362,1364,5,72,0,0,1363,1360,1,0,0,0,1363,1362,1,0,0,0,1364,1369,
-		1,0,0,0,1365,1366,5,5,0,0,1366,1368,3,172,86,0,1367,1365,1,0,0,0,1368,
-		1371,1,0,0,0,1369,1367,1,0,0,0,1369,1370,1,0,0,0,1370,171,1,0,0,0,1371,
-		1369,1,0,0,0,1372,1373,5,123,0,0,1373,1374,5,139,0,0,1374,1389,3,210,105,
-		0,1375,1376,5,112,0,0,1376,1389,5,97,0,0,1377,1380,5,77,0,0,1378,1381,
-		5,160,0,0,1379,1381,3,166,83,0,1380,1378,1,0,0,0,1380,1379,1,0,0,0,1381,
-		1389,1,0,0,0,1382,1383,7,7,0,0,1383,1384,3,220,110,0,1384,1385,3,210,105,
-		0,1385,1386,5,133,0,0,1386,1389,1,0,0,0,1387,1389,3,168,84,0,1388,1372,
-		1,0,0,0,1388,1375,1,0,0,0,1388,1377,1,0,0,0,1388,1382,1,0,0,0,1388,1387,
-		1,0,0,0,1389,173,1,0,0,0,1390,1391,5,53,0,0,1391,1392,3,234,117,0,1392,
-		1393,3,214,107,0,1393,1398,5,65,0,0,1394,1395,5,77,0,0,1395,1396,3,214,
-		107,0,1396,1397,7,13,0,0,1397,1399,1,0,0,0,1398,1394,1,0,0,0,1398,1399,
-		1,0,0,0,1399,1404,1,0,0,0,1400,1401,5,5,0,0,1401,1403,3,176,88,0,1402,
-		1400,1,0,0,0,1403,1406,1,0,0,0,1404,1402,1,0,0,0,1404,1405,1,0,0,0,1405,
-		1408,1,0,0,0,1406,1404,1,0,0,0,1407,1409,3,198,99,0,1408,1407,1,0,0,0,
-		1408,1409,1,0,0,0,1409,175,1,0,0,0,1410,1416,5,177,0,0,1411,1416,7,12,
-		0,0,1412,1413,5,117,0,0,1413,1414,5,121,0,0,1414,1416,3,224,112,0,1415,
-		1410,1,0,0,0,1415,1411,1,0,0,0,1415,1412,1,0,0,0,1416,177,1,0,0,0,1417,
-		1419,5,49,0,0,1418,1420,3,186,93,0,1419,1418,1,0,0,0,1420,1421,1,0,0,0,
-		1421,1419,1,0,0,0,1421,1422,1,0,0,0,1422,1427,1,0,0,0,1423,1424,5,69,0,
-		0,1424,1426,3,182,91,0,1425,1423,1,0,0,0,1426,1429,1,0,0,0,1427,1425,1,
-		0,0,0,1427,1428,1,0,0,0,1428,1437,1,0,0,0,1429,1427,1,0,0,0,1430,1435,
-		5,5,0,0,1431,1433,3,188,94,0,1432,1434,5,5,0,0,1433,1432,1,0,0,0,1433,
-		1434,1,0,0,0,1434,1436,1,0,0,0,1435,1431,1,0,0,0,1435,1436,1,0,0,0,1436,
-		1438,1,0,0,0,1437,1430,1,0,0,0,1437,1438,1,0,0,0,1438,1439,1,0,0,0,1439,
-		1441,5,166,0,0,1440,1442,3,186,93,0,1441,1440,1,0,0,0,1442,1443,1,0,0,
-		0,1443,1441,1,0,0,0,1443,1444,1,0,0,0,1444,1449,1,0,0,0,1445,1446,5,69,
-		0,0,1446,1448,3,182,91,0,1447,1445,1,0,0,0,1448,1451,1,0,0,0,1449,1447,
-		1,0,0,0,1449,1450,1,0,0,0,1450,1456,1,0,0,0,1451,1449,1,0,0,0,1452,1453,
-		5,5,0,0,1453,1455,3,184,92,0,1454,1452,1,0,0,0,1455,1458,1,0,0,0,1456,
-		1454,1,0,0,0,1456,1457,1,0,0,0,1457,1461,1,0,0,0,1458,1456,1,0,0,0,1459,
-		1460,5,7,0,0,1460,1462,3,190,95,0,1461,1459,1,0,0,0,1461,1462,1,0,0,0,
-		1462,179,1,0,0,0,1463,1464,5,19,0,0,1464,1465,3,234,117,0,1465,1466,5,
-		121,0,0,1466,1471,3,234,117,0,1467,1468,5,69,0,0,1468,1470,3,234,117,0,
-		1469,1467,1,0,0,0,1470,1473,1,0,0,0,1471,1469,1,0,0,0,1471,1472,1,0,0,
-		0,1472,1474,1,0,0,0,1473,1471,1,0,0,0,1474,1475,5,7,0,0,1475,1478,3,220,
-		110,0,1476,1477,5,69,0,0,1477,1479,3,220,110,0,1478,1476,1,0,0,0,1478,
-		1479,1,0,0,0,1479,1480,1,0,0,0,1480,1481,5,65,0,0,1481,1482,5,5,0,0,1482,
-		1483,3,220,110,0,1483,1484,5,85,0,0,1484,1485,5,5,0,0,1485,1488,5,106,
-		0,0,1486,1487,5,166,0,0,1487,1489,3,208,104,0,1488,1486,1,0,0,0,1488,1489,
-		1,0,0,0,1489,1490,1,0,0,0,1490,1492,3,132,66,0,1491,1493,3,198,99,0,1492,
-		1491,1,0,0,0,1492,1493,1,0,0,0,1493,181,1,0,0,0,1494,1496,3,186,93,0,1495,
-		1494,1,0,0,0,1496,1497,1,0,0,0,1497,1495,1,0,0,0,1497,1498,1,0,0,0,1498,
-		183,1,0,0,0,1499,1521,3,188,94,0,1500,1506,5,87,0,0,1501,1502,3,228,114,
-		0,1502,1503,5,156,0,0,1503,1504,3,228,114,0,1504,1505,3,232,116,0,1505,
-		1507,1,0,0,0,1506,1501,1,0,0,0,1506,1507,1,0,0,0,1507,1521,1,0,0,0,1508,
-		1512,5,103,0,0,1509,1510,5,152,0,0,1510,1513,5,141,0,0,1511,1513,5,126,
-		0,0,1512,1509,1,0,0,0,1512,1511,1,0,0,0,1513,1514,1,0,0,0,1514,1521,5,
-		127,0,0,1515,1516,5,166,0,0,1516,1521,3,234,117,0,1517,1518,3,204,102,
-		0,1518,1519,5,157,0,0,1519,1521,1,0,0,0,1520,1499,1,0,0,0,1520,1500,1,
-		0,0,0,1520,1508,1,0,0,0,1520,1515,1,0,0,0,1520,1517,1,0,0,0,1521,185,1,
-		0,0,0,1522,1529,3,234,117,0,1523,1529,5,97,0,0,1524,1529,5,107,0,0,1525,
-		1529,5,47,0,0,1526,1529,5,48,0,0,1527,1529,5,150,0,0,1528,1522,1,0,0,0,
-		1528,1523,1,0,0,0,1528,1524,1,0,0,0,1528,1525,1,0,0,0,1528,1526,1,0,0,
-		0,1528,1527,1,0,0,0,1529,187,1,0,0,0,1530,1531,5,67,0,0,1531,1533,5,76,
-		0,0,1532,1530,1,0,0,0,1532,1533,1,0,0,0,1533,1534,1,0,0,0,1534,1539,7,
-		7,0,0,1535,1540,5,47,0,0,1536,1537,3,220,110,0,1537,1538,3,210,105,0,1538,
-		1540,1,0,0,0,1539,1535,1,0,0,0,1539,1536,1,0,0,0,1540,1547,1,0,0,0,1541,
-		1542,5,48,0,0,1542,1543,3,220,110,0,1543,1544,5,156,0,0,1544,1545,3,220,
-		110,0,1545,1547,1,0,0,0,1546,1532,1,0,0,0,1546,1541,1,0,0,0,1547,189,1,
-		0,0,0,1548,1549,5,143,0,0,1549,1551,5,86,0,0,1550,1552,3,234,117,0,1551,
-		1550,1,0,0,0,1552,1553,1,0,0,0,1553,1551,1,0,0,0,1553,1554,1,0,0,0,1554,
-		1561,1,0,0,0,1555,1557,5,69,0,0,1556,1558,3,234,117,0,1557,1556,1,0,0,
-		0,1558,1559,1,0,0,0,1559,1557,1,0,0,0,1559,1560,1,0,0,0,1560,1562,1,0,
-		0,0,1561,1555,1,0,0,0,1561,1562,1,0,0,0,1562,1614,1,0,0,0,1563,1565,3,
-		228,114,0,1564,1563,1,0,0,0,1564,1565,1,0,0,0,1565,1567,1,0,0,0,1566,1568,
-		3,234,117,0,1567,1566,1,0,0,0,1568,1569,1,0,0,0,1569,1567,1,0,0,0,1569,
-		1570,1,0,0,0,1570,1611,1,0,0,0,1571,1572,5,103,0,0,1572,1587,5,86,0,0,
-		1573,1588,5,47,0,0,1574,1576,3,234,117,0,1575,1574,1,0,0,0,1576,1577,1,
-		0,0,0,1577,1575,1,0,0,0,1577,1578,1,0,0,0,1578,1585,1,0,0,0,1579,1581,
-		5,69,0,0,1580,1582,3,234,117,0,1581,1580,1,0,0,0,1582,1583,1,0,0,0,1583,
-		1581,1,0,0,0,1583,1584,1,0,0,0,1584,1586,1,0,0,0,1585,1579,1,0,0,0,1585,
-		1586,1,0,0,0,1586,1588,1,0,0,0,1587,1573,1,0,0,0,1587,1575,1,0,0,0,1588,
-		1612,1,0,0,0,1589,1597,5,129,0,0,1590,1598,5,47,0,0,1591,1595,3,220,110,
-		0,1592,1596,3,210,105,0,1593,1596,5,150,0,0,1594,1596,3,234,117,0,1595,
-		1592,1,0,0,0,1595,1593,1,0,0,0,1595,1594,1,0,0,0,1596,1598,1,0,0,0,1597,
-		1590,1,0,0,0,1597,1591,1,0,0,0,1598,1612,1,0,0,0,1599,1609,5,93,0,0,1600,
-		1602,5,68,0,0,1601,1603,3,186,93,0,1602,1601,1,0,0,0,1603,1604,1,0,0,0,
-		1604,1602,1,0,0,0,1604,1605,1,0,0,0,1605,1610,1,0,0,0,1606,1607,5,156,
-		0,0,1607,1608,5,86,0,0,1608,1610,5,80,0,0,1609,1600,1,0,0,0,1609,1606,
-		1,0,0,0,1609,1610,1,0,0,0,1610,1612,1,0,0,0,1611,1571,1,0,0,0,1611,1589,
-		1,0,0,0,1611,1599,1,0,0,0,1611,1612,1,0,0,0,1612,1614,1,0,0,0,1613,1548,
-		1,0,0,0,1613,1564,1,0,0,0,1614,191,1,0,0,0,1615,1616,5,27,0,0,1616,1647,
-		3,194,97,0,1617,1627,5,40,0,0,1618,1619,5,73,0,0,1619,1620,7,14,0,0,1620,
-		1628,3,214,107,0,1621,1625,3,214,107,0,1622,1623,5,5,0,0,1623,1624,5,167,
-		0,0,1624,1626,3,214,107,0,1625,1622,1,0,0,0,1625,1626,1,0,0,0,1626,1628,
-		1,0,0,0,1627,1618,1,0,0,0,1627,1621,1,0,0,0,1628,1648,1,0,0,0,1629,1632,
-		7,8,0,0,1630,1631,5,73,0,0,1631,1633,7,14,0,0,1632,1630,1,0,0,0,1632,1633,
-		1,0,0,0,1633,1634,1,0,0,0,1634,1648,3,194,97,0,1635,1637,7,15,0,0,1636,
-		1638,5,98,0,0,1637,1636,1,0,0,0,1637,1638,1,0,0,0,1638,1645,1,0,0,0,1639,
-		1640,5,103,0,0,1640,1641,5,48,0,0,1641,1642,3,220,110,0,1642,1643,5,156,
-		0,0,1643,1644,3,220,110,0,1644,1646,1,0,0,0,1645,1639,1,0,0,0,1645,1646,
-		1,0,0,0,1646,1648,1,0,0,0,1647,1617,1,0,0,0,1647,1629,1,0,0,0,1647,1635,
-		1,0,0,0,1648,193,1,0,0,0,1649,1666,3,214,107,0,1650,1652,5,97,0,0,1651,
-		1650,1,0,0,0,1651,1652,1,0,0,0,1652,1657,1,0,0,0,1653,1655,5,177,0,0,1654,
-		1656,5,177,0,0,1655,1654,1,0,0,0,1655,1656,1,0,0,0,1656,1658,1,0,0,0,1657,
-		1653,1,0,0,0,1657,1658,1,0,0,0,1658,1659,1,0,0,0,1659,1663,7,3,0,0,1660,
-		1662,3,196,98,0,1661,1660,1,0,0,0,1662,1665,1,0,0,0,1663,1661,1,0,0,0,
-		1663,1664,1,0,0,0,1664,1667,1,0,0,0,1665,1663,1,0,0,0,1666,1651,1,0,0,
-		0,1666,1667,1,0,0,0,1667,195,1,0,0,0,1668,1669,3,226,113,0,1669,1671,3,
-		224,112,0,1670,1672,7,3,0,0,1671,1670,1,0,0,0,1671,1672,1,0,0,0,1672,197,
-		1,0,0,0,1673,1674,5,10,0,0,1674,1679,3,200,100,0,1675,1676,5,5,0,0,1676,
-		1678,3,200,100,0,1677,1675,1,0,0,0,1678,1681,1,0,0,0,1679,1677,1,0,0,0,
-		1679,1680,1,0,0,0,1680,1687,1,0,0,0,1681,1679,1,0,0,0,1682,1683,5,168,
-		0,0,1683,1684,5,159,0,0,1684,1688,7,2,0,0,1685,1686,5,166,0,0,1686,1688,
-		5,79,0,0,1687,1682,1,0,0,0,1687,1685,1,0,0,0,1687,1688,1,0,0,0,1688,199,
-		1,0,0,0,1689,1696,3,220,110,0,1690,1692,3,234,117,0,1691,1690,1,0,0,0,
-		1692,1693,1,0,0,0,1693,1691,1,0,0,0,1693,1694,1,0,0,0,1694,1697,1,0,0,
-		0,1695,1697,5,150,0,0,1696,1691,1,0,0,0,1696,1695,1,0,0,0,1696,1697,1,
-		0,0,0,1697,201,1,0,0,0,1698,1699,5,21,0,0,1699,1705,5,89,0,0,1700,1702,
-		3,234,117,0,1701,1703,5,88,0,0,1702,1701,1,0,0,0,1702,1703,1,0,0,0,1703,
-		1705,1,0,0,0,1704,1698,1,0,0,0,1704,1700,1,0,0,0,1705,203,1,0,0,0,1706,
-		1707,7,16,0,0,1707,205,1,0,0,0,1708,1709,7,17,0,0,1709,207,1,0,0,0,1710,
-		1712,3,234,117,0,1711,1710,1,0,0,0,1712,1713,1,0,0,0,1713,1711,1,0,0,0,
-		1713,1714,1,0,0,0,1714,209,1,0,0,0,1715,1716,7,18,0,0,1716,211,1,0,0,0,
-		1717,1718,7,19,0,0,1718,213,1,0,0,0,1719,1723,3,218,109,0,1720,1722,3,
-		216,108,0,1721,1720,1,0,0,0,1722,1725,1,0,0,0,1723,1721,1,0,0,0,1723,1724,
-		1,0,0,0,1724,215,1,0,0,0,1725,1723,1,0,0,0,1726,1727,3,226,113,0,1727,
-		1728,3,218,109,0,1728,217,1,0,0,0,1729,1731,3,228,114,0,1730,1732,3,232,
-		116,0,1731,1730,1,0,0,0,1731,1732,1,0,0,0,1732,1739,1,0,0,0,1733,1739,
-		3,234,117,0,1734,1735,5,8,0,0,1735,1736,3,214,107,0,1736,1737,5,9,0,0,
-		1737,1739,1,0,0,0,1738,1729,1,0,0,0,1738,1733,1,0,0,0,1738,1734,1,0,0,
-		0,1739,219,1,0,0,0,1740,1744,3,224,112,0,1741,1743,3,222,111,0,1742,1741,
-		1,0,0,0,1743,1746,1,0,0,0,1744,1742,1,0,0,0,1744,1745,1,0,0,0,1745,221,
-		1,0,0,0,1746,1744,1,0,0,0,1747,1748,3,226,113,0,1748,1749,3,224,112,0,
-		1749,223,1,0,0,0,1750,1757,3,228,114,0,1751,1757,3,234,117,0,1752,1753,
-		5,8,0,0,1753,1754,3,220,110,0,1754,1755,5,9,0,0,1755,1757,1,0,0,0,1756,
-		1750,1,0,0,0,1756,1751,1,0,0,0,1756,1752,1,0,0,0,1757,225,1,0,0,0,1758,
-		1759,7,20,0,0,1759,227,1,0,0,0,1760,1772,3,230,115,0,1761,1762,5,8,0,0,
-		1762,1767,3,230,115,0,1763,1764,5,5,0,0,1764,1766,3,230,115,0,1765,1763,
-		1,0,0,0,1766,1769,1,0,0,0,1767,1765,1,0,0,0,1767,1768,1,0,0,0,1768,1770,
-		1,0,0,0,1769,1767,1,0,0,0,1770,1771,5,9,0,0,1771,1773,1,0,0,0,1772,1761,
-		1,0,0,0,1772,1773,1,0,0,0,1773,229,1,0,0,0,1774,1776,5,178,0,0,1775,1777,
-		5,179,0,0,1776,1775,1,0,0,0,1776,1777,1,0,0,0,1777,1780,1,0,0,0,1778,1780,
-		5,179,0,0,1779,1774,1,0,0,0,1779,1778,1,0,0,0,1780,231,1,0,0,0,1781,1782,
-		7,21,0,0,1782,233,1,0,0,0,1783,1784,7,22,0,0,1784,235,1,0,0,0,231,291,
+		1,66,1,66,1,66,1,66,1,66,3,66,1058,8,66,1,66,1,66,1,66,1,66,4,66,1064,
+		8,66,11,66,12,66,1065,3,66,1068,8,66,1,67,1,67,1,67,1,67,1,67,1,67,1,67,
+		1,67,1,67,1,67,1,67,1,67,1,67,3,67,1083,8,67,3,67,1085,8,67,1,67,1,67,
+		1,67,1,67,1,67,1,67,1,67,3,67,1094,8,67,3,67,1096,8,67,3,67,1098,8,67,
+		1,67,3,67,1101,8,67,1,68,1,68,1,68,1,68,5,68,1107,8,68,10,68,12,68,1110,
+		9,68,1,68,1,68,1,68,1,69,1,69,1,69,3,69,1118,8,69,1,70,1,70,1,70,1,70,
+		1,70,1,70,1,70,1,70,1,70,1,70,1,70,1,70,1,70,3,70,1133,8,70,1,71,1,71,
+		1,71,1,71,1,71,3,71,1140,8,71,1,71,1,71,1,71,1,71,1,71,3,71,1147,8,71,
+		1,71,1,71,3,71,1151,8,71,1,71,1,71,5,71,1155,8,71,10,71,12,71,1158,9,71,
+		1,71,3,71,1161,8,71,1,72,1,72,1,72,1,72,1,72,1,72,1,72,1,72,1,72,1,72,
+		1,72,3,72,1174,8,72,1,73,1,73,1,73,1,73,3,73,1180,8,73,1,73,1,73,1,73,
+		3,73,1185,8,73,1,74,1,74,1,74,1,74,1,74,1,74,1,74,1,74,3,74,1195,8,74,
+		1,74,3,74,1198,8,74,1,75,1,75,1,75,1,75,1,75,1,75,1,75,1,75,1,75,1,75,
+		1,75,1,75,1,75,3,75,1213,8,75,1,75,1,75,3,75,1217,8,75,1,75,1,75,3,75,
+		1221,8,75,1,75,1,75,5,75,1225,8,75,10,75,12,75,1228,9,75,1,75,1,75,1,75,
+		1,75,1,75,1,75,3,75,1236,8,75,1,75,1,75,5,75,1240,8,75,10,75,12,75,1243,
+		9,75,1,75,1,75,1,75,1,75,1,75,1,75,1,75,3,75,1252,8,75,3,75,1254,8,75,
+		3,75,1256,8,75,1,76,1,76,1,76,1,76,5,76,1262,8,76,10,76,12,76,1265,9,76,
+		1,76,3,76,1268,8,76,1,76,3,76,1271,8,76,1,77,1,77,1,77,1,77,1,77,3,77,
+		1278,8,77,1,77,1,77,1,77,5,77,1283,8,77,10,77,12,77,1286,9,77,1,78,1,78,
+		3,78,1290,8,78,1,78,1,78,1,78,1,78,1,78,3,78,1297,8,78,3,78,1299,8,78,
+		1,78,1,78,1,78,3,78,1304,8,78,1,78,3,78,1307,8,78,1,79,1,79,1,79,3,79,
+		1312,8,79,1,79,1,79,1,79,1,79,3,79,1318,8,79,1,79,1,79,1,79,1,79,1,79,
+		3,79,1325,8,79,1,80,1,80,1,80,3,80,1330,8,80,1,81,1,81,1,81,1,81,1,81,
+		3,81,1337,8,81,1,81,1,81,1,81,3,81,1342,8,81,1,82,1,82,1,82,1,82,1,82,
+		1,82,1,82,1,82,1,82,3,82,1353,8,82,1,83,1,83,1,83,1,83,1,83,3,83,1360,
+		8,83,1,84,1,84,3,84,1364,8,84,1,84,1,84,1,84,1,85,1,85,1,85,1,85,1,85,
+		1,85,1,85,3,85,1376,8,85,1,85,1,85,5,85,1380,8,85,10,85,12,85,1383,9,85,
+		1,86,1,86,1,86,1,86,1,86,1,86,1,86,1,86,3,86,1393,8,86,1,86,1,86,1,86,
+		1,86,1,86,1,86,3,86,1401,8,86,1,87,1,87,1,87,1,87,1,87,1,87,1,87,1,87,
+		3,87,1411,8,87,1,87,1,87,5,87,1415,8,87,10,87,12,87,1418,9,87,1,87,3,87,
+		1421,8,87,1,88,1,88,1,88,1,88,1,88,3,88,1428,8,88,1,89,1,89,4,89,1432,
+		8,89,11,89,12,89,1433,1,89,1,89,5,89,1438,8,89,10,89,12,89,1441,9,89,1,
+		89,1,89,1,89,3,89,1446,8,89,3,89,1448,8,89,3,89,1450,8,89,1,89,1,89,4,
+		89,1454,8,89,11,89,12,89,1455,1,89,1,89,5,89,1460,8,89,10,89,12,89,1463,
+		9,89,1,89,1,89,5,89,1467,8,89,10,89,12,89,1470,9,89,1,89,1,89,3,89,1474,
+		8,89,1,90,1,90,1,90,1,90,1,90,1,90,5,90,1482,8,90,10,90,12,90,1485,9,90,
+		1,90,1,90,1,90,1,90,3,90,1491,8,90,1,90,1,90,1,90,1,90,1,90,1,90,1,90,
+		1,90,3,90,1501,8,90,1,90,1,90,3,90,1505,8,90,1,91,4,91,1508,8,91,11,91,
+		12,91,1509,1,92,1,92,1,92,1,92,1,92,1,92,1,92,3,92,1519,8,92,1,92,1,92,
+		1,92,1,92,3,92,1525,8,92,1,92,1,92,1,92,1,92,1,92,1,92,1,92,1,92,1,92,
+		3,92,1536,8,92,1,93,1,93,1,93,1,93,1,93,1,93,1,93,3,93,1545,8,93,1,94,
+		1,94,3,94,1549,8,94,1,94,1,94,1,94,1,94,1,94,3,94,1556,8,94,1,94,1,94,
+		1,94,1,94,1,94,3,94,1563,8,94,1,95,1,95,1,95,4,95,1568,8,95,11,95,12,95,
+		1569,1,95,1,95,4,95,1574,8,95,11,95,12,95,1575,3,95,1578,8,95,1,95,3,95,
+		1581,8,95,1,95,4,95,1584,8,95,11,95,12,95,1585,1,95,1,95,1,95,1,95,4,95,
+		1592,8,95,11,95,12,95,1593,1,95,1,95,4,95,1598,8,95,11,95,12,95,1599,3,
+		95,1602,8,95,3,95,1604,8,95,1,95,1,95,1,95,1,95,1,95,1,95,3,95,1612,8,
+		95,3,95,1614,8,95,1,95,1,95,1,95,4,95,1619,8,95,11,95,12,95,1620,1,95,
+		1,95,1,95,3,95,1626,8,95,3,95,1628,8,95,3,95,1630,8,95,1,96,1,96,1,96,
+		1,96,1,96,1,96,1,96,1,96,1,96,1,96,3,96,1642,8,96,3,96,1644,8,96,1,96,
+		1,96,1,96,3,96,1649,8,96,1,96,1,96,1,96,3,96,1654,8,96,1,96,1,96,1,96,
+		1,96,1,96,1,96,3,96,1662,8,96,3,96,1664,8,96,1,97,1,97,3,97,1668,8,97,
+		1,97,1,97,3,97,1672,8,97,3,97,1674,8,97,1,97,1,97,5,97,1678,8,97,10,97,
+		12,97,1681,9,97,3,97,1683,8,97,1,98,1,98,1,98,3,98,1688,8,98,1,99,1,99,
+		1,99,1,99,5,99,1694,8,99,10,99,12,99,1697,9,99,1,99,1,99,1,99,1,99,1,99,
+		3,99,1704,8,99,1,100,1,100,4,100,1708,8,100,11,100,12,100,1709,1,100,3,
+		100,1713,8,100,1,101,1,101,1,101,1,101,3,101,1719,8,101,3,101,1721,8,101,
+		1,102,1,102,1,103,1,103,1,104,4,104,1728,8,104,11,104,12,104,1729,1,105,
+		1,105,1,106,1,106,1,107,1,107,5,107,1738,8,107,10,107,12,107,1741,9,107,
+		1,108,1,108,1,108,1,109,1,109,3,109,1748,8,109,1,109,1,109,1,109,1,109,
+		1,109,3,109,1755,8,109,1,110,1,110,5,110,1759,8,110,10,110,12,110,1762,
+		9,110,1,111,1,111,1,111,1,112,1,112,1,112,1,112,1,112,1,112,3,112,1773,
+		8,112,1,113,1,113,1,114,1,114,1,114,1,114,1,114,5,114,1782,8,114,10,114,
+		12,114,1785,9,114,1,114,1,114,3,114,1789,8,114,1,115,1,115,3,115,1793,
+		8,115,1,115,3,115,1796,8,115,1,116,1,116,1,117,1,117,1,117,0,0,118,0,2,
+		4,6,8,10,12,14,16,18,20,22,24,26,28,30,32,34,36,38,40,42,44,46,48,50,52,
+		54,56,58,60,62,64,66,68,70,72,74,76,78,80,82,84,86,88,90,92,94,96,98,100,
+		102,104,106,108,110,112,114,116,118,120,122,124,126,128,130,132,134,136,
+		138,140,142,144,146,148,150,152,154,156,158,160,162,164,166,168,170,172,
+		174,176,178,180,182,184,186,188,190,192,194,196,198,200,202,204,206,208,
+		210,212,214,216,218,220,222,224,226,228,230,232,234,0,23,2,0,174,175,177,
+		178,2,0,46,46,137,137,2,0,22,22,80,80,2,0,49,49,152,152,2,0,174,174,177,
+		177,2,0,103,103,167,167,2,0,87,87,164,164,2,0,99,99,109,109,2,0,72,72,
+		107,107,2,0,38,38,47,47,4,0,99,99,109,109,120,120,143,143,2,0,82,82,139,
+		139,1,0,150,151,2,0,103,103,156,156,2,0,111,111,118,118,3,0,84,84,113,
+		113,142,142,2,0,141,141,172,172,2,0,85,85,106,106,1,0,48,49,2,0,55,55,
+		152,152,2,0,11,13,15,15,4,0,105,105,173,173,175,176,178,178,28,0,16,20,
+		22,30,32,36,38,47,50,65,67,69,71,71,75,76,78,78,80,84,86,94,96,98,100,
+		103,107,107,110,130,132,140,142,144,146,147,149,151,153,153,155,157,160,
+		162,164,167,169,169,171,171,174,174,177,177,179,179,2048,0,236,1,0,0,0,
+		2,239,1,0,0,0,4,291,1,0,0,0,6,293,1,0,0,0,8,296,1,0,0,0,10,299,1,0,0,0,
+		12,306,1,0,0,0,14,308,1,0,0,0,16,311,1,0,0,0,18,327,1,0,0,0,20,329,1,0,
+		0,0,22,332,1,0,0,0,24,335,1,0,0,0,26,338,1,0,0,0,28,340,1,0,0,0,30,360,
+		1,0,0,0,32,362,1,0,0,0,34,366,1,0,0,0,36,390,1,0,0,0,38,393,1,0,0,0,40,
+		425,1,0,0,0,42,427,1,0,0,0,44,432,1,0,0,0,46,453,1,0,0,0,48,461,1,0,0,
+		0,50,469,1,0,0,0,52,476,1,0,0,0,54,493,1,0,0,0,56,495,1,0,0,0,58,504,1,
+		0,0,0,60,522,1,0,0,0,62,534,1,0,0,0,64,551,1,0,0,0,66,553,1,0,0,0,68,556,
+		1,0,0,0,70,561,1,0,0,0,72,582,1,0,0,0,74,595,1,0,0,0,76,597,1,0,0,0,78,
+		608,1,0,0,0,80,671,1,0,0,0,82,674,1,0,0,0,84,680,1,0,0,0,86,683,1,0,0,
+		0,88,698,1,0,0,0,90,700,1,0,0,0,92,723,1,0,0,0,94,742,1,0,0,0,96,744,1,
+		0,0,0,98,749,1,0,0,0,100,765,1,0,0,0,102,767,1,0,0,0,104,770,1,0,0,0,106,
+		774,1,0,0,0,108,777,1,0,0,0,110,787,1,0,0,0,112,791,1,0,0,0,114,797,1,
+		0,0,0,116,809,1,0,0,0,118,829,1,0,0,0,120,935,1,0,0,0,122,937,1,0,0,0,
+		124,945,1,0,0,0,126,962,1,0,0,0,128,969,1,0,0,0,130,988,1,0,0,0,132,990,
+		1,0,0,0,134,1069,1,0,0,0,136,1102,1,0,0,0,138,1114,1,0,0,0,140,1132,1,
+		0,0,0,142,1134,1,0,0,0,144,1173,1,0,0,0,146,1175,1,0,0,0,148,1186,1,0,
+		0,0,150,1199,1,0,0,0,152,1267,1,0,0,0,154,1277,1,0,0,0,156,1298,1,0,0,
+		0,158,1324,1,0,0,0,160,1329,1,0,0,0,162,1331,1,0,0,0,164,1343,1,0,0,0,
+		166,1359,1,0,0,0,168,1363,1,0,0,0,170,1368,1,0,0,0,172,1400,1,0,0,0,174,
+		1402,1,0,0,0,176,1427,1,0,0,0,178,1429,1,0,0,0,180,1475,1,0,0,0,182,1507,
+		1,0,0,0,184,1535,1,0,0,0,186,1544,1,0,0,0,188,1562,1,0,0,0,190,1629,1,
+		0,0,0,192,1631,1,0,0,0,194,1665,1,0,0,0,196,1684,1,0,0,0,198,1689,1,0,
+		0,0,200,1705,1,0,0,0,202,1720,1,0,0,0,204,1722,1,0,0,0,206,1724,1,0,0,
+		0,208,1727,1,0,0,0,210,1731,1,0,0,0,212,1733,1,0,0,0,214,1735,1,0,0,0,
+		216,1742,1,0,0,0,218,1754,1,0,0,0,220,1756,1,0,0,0,222,1763,1,0,0,0,224,
+		1772,1,0,0,0,226,1774,1,0,0,0,228,1776,1,0,0,0,230,1795,1,0,0,0,232,1797,
+		1,0,0,0,234,1799,1,0,0,0,236,237,3,4,2,0,237,238,5,0,0,1,238,1,1,0,0,0,
+		239,240,3,198,99,0,240,241,5,0,0,1,241,3,1,0,0,0,242,292,3,6,3,0,243,292,
+		3,8,4,0,244,292,3,10,5,0,245,292,3,14,7,0,246,292,3,16,8,0,247,292,3,20,
+		10,0,248,292,3,22,11,0,249,292,3,24,12,0,250,292,3,26,13,0,251,292,3,28,
+		14,0,252,292,3,32,16,0,253,292,3,34,17,0,254,292,3,38,19,0,255,292,3,42,
+		21,0,256,292,3,44,22,0,257,292,3,78,39,0,258,292,3,66,33,0,259,292,3,68,
+		34,0,260,292,3,72,36,0,261,292,3,74,37,0,262,292,3,90,45,0,263,292,3,92,
+		46,0,264,292,3,94,47,0,265,292,3,96,48,0,266,292,3,98,49,0,267,292,3,102,
+		51,0,268,292,3,104,52,0,269,292,3,114,57,0,270,292,3,116,58,0,271,292,
+		3,134,67,0,272,292,3,142,71,0,273,292,3,146,73,0,274,292,3,148,74,0,275,
+		292,3,150,75,0,276,292,3,178,89,0,277,292,3,180,90,0,278,292,3,192,96,
+		0,279,292,3,46,23,0,280,292,3,174,87,0,281,292,3,106,53,0,282,292,3,108,
+		54,0,283,292,3,112,56,0,284,292,3,136,68,0,285,292,3,48,24,0,286,292,3,
+		50,25,0,287,292,3,52,26,0,288,292,3,58,29,0,289,292,3,60,30,0,290,292,
+		3,56,28,0,291,242,1,0,0,0,291,243,1,0,0,0,291,244,1,0,0,0,291,245,1,0,
+		0,0,291,246,1,0,0,0,291,247,1,0,0,0,291,248,1,0,0,0,291,249,1,0,0,0,291,
+		250,1,0,0,0,291,251,1,0,0,0,291,252,1,0,0,0,291,253,1,0,0,0,291,254,1,
+		0,0,0,291,255,1,0,0,0,291,256,1,0,0,0,291,257,1,0,0,0,291,258,1,0,0,0,
+		291,259,1,0,0,0,291,260,1,0,0,0,291,261,1,0,0,0,291,262,1,0,0,0,291,263,
+		1,0,0,0,291,264,1,0,0,0,291,265,1,0,0,0,291,266,1,0,0,0,291,267,1,0,0,
+		0,291,268,1,0,0,0,291,269,1,0,0,0,291,270,1,0,0,0,291,271,1,0,0,0,291,
+		272,1,0,0,0,291,273,1,0,0,0,291,274,1,0,0,0,291,275,1,0,0,0,291,276,1,
+		0,0,0,291,277,1,0,0,0,291,278,1,0,0,0,291,279,1,0,0,0,291,280,1,0,0,0,
+		291,281,1,0,0,0,291,282,1,0,0,0,291,283,1,0,0,0,291,284,1,0,0,0,291,285,
+		1,0,0,0,291,286,1,0,0,0,291,287,1,0,0,0,291,288,1,0,0,0,291,289,1,0,0,
+		0,291,290,1,0,0,0,292,5,1,0,0,0,293,294,5,42,0,0,294,295,3,230,115,0,295,
+		7,1,0,0,0,296,297,5,44,0,0,297,298,5,184,0,0,298,9,1,0,0,0,299,300,5,62,
+		0,0,300,301,3,12,6,0,301,11,1,0,0,0,302,307,5,180,0,0,303,307,5,183,0,
+		0,304,307,5,184,0,0,305,307,3,234,117,0,306,302,1,0,0,0,306,303,1,0,0,
+		0,306,304,1,0,0,0,306,305,1,0,0,0,307,13,1,0,0,0,308,309,5,59,0,0,309,
+		310,3,234,117,0,310,15,1,0,0,0,311,312,5,52,0,0,312,317,3,18,9,0,313,314,
+		5,5,0,0,314,316,3,18,9,0,315,313,1,0,0,0,316,319,1,0,0,0,317,315,1,0,0,
+		0,317,318,1,0,0,0,318,17,1,0,0,0,319,317,1,0,0,0,320,328,3,234,117,0,321,
+		328,5,184,0,0,322,325,5,180,0,0,323,326,3,234,117,0,324,326,5,15,0,0,325,
+		323,1,0,0,0,325,324,1,0,0,0,325,326,1,0,0,0,326,328,1,0,0,0,327,320,1,
+		0,0,0,327,321,1,0,0,0,327,322,1,0,0,0,328,19,1,0,0,0,329,330,5,53,0,0,
+		330,331,5,184,0,0,331,21,1,0,0,0,332,333,5,43,0,0,333,334,5,184,0,0,334,
+		23,1,0,0,0,335,336,5,63,0,0,336,337,3,234,117,0,337,25,1,0,0,0,338,339,
+		5,3,0,0,339,27,1,0,0,0,340,341,5,65,0,0,341,343,3,234,117,0,342,344,5,
+		184,0,0,343,342,1,0,0,0,343,344,1,0,0,0,344,349,1,0,0,0,345,346,5,5,0,
+		0,346,348,3,30,15,0,347,345,1,0,0,0,348,351,1,0,0,0,349,347,1,0,0,0,349,
+		350,1,0,0,0,350,29,1,0,0,0,351,349,1,0,0,0,352,353,5,166,0,0,353,361,3,
+		230,115,0,354,358,3,230,115,0,355,359,7,0,0,0,356,357,5,14,0,0,357,359,
+		5,97,0,0,358,355,1,0,0,0,358,356,1,0,0,0,359,361,1,0,0,0,360,352,1,0,0,
+		0,360,354,1,0,0,0,361,31,1,0,0,0,362,363,5,35,0,0,363,364,3,230,115,0,
+		364,365,5,176,0,0,365,33,1,0,0,0,366,367,5,34,0,0,367,368,3,208,104,0,
+		368,369,5,7,0,0,369,372,3,230,115,0,370,373,3,212,106,0,371,373,7,1,0,
+		0,372,370,1,0,0,0,372,371,1,0,0,0,373,388,1,0,0,0,374,375,5,70,0,0,375,
+		376,3,230,115,0,376,377,3,210,105,0,377,378,5,158,0,0,378,379,3,36,18,
+		0,379,389,1,0,0,0,380,381,5,158,0,0,381,382,3,36,18,0,382,383,5,5,0,0,
+		383,384,3,230,115,0,384,385,3,210,105,0,385,386,5,158,0,0,386,387,3,36,
+		18,0,387,389,1,0,0,0,388,374,1,0,0,0,388,380,1,0,0,0,389,35,1,0,0,0,390,
+		391,3,230,115,0,391,392,3,232,116,0,392,37,1,0,0,0,393,394,5,60,0,0,394,
+		398,3,208,104,0,395,396,5,5,0,0,396,397,5,120,0,0,397,399,5,48,0,0,398,
+		395,1,0,0,0,398,399,1,0,0,0,399,400,1,0,0,0,400,401,5,7,0,0,401,402,5,
+		80,0,0,402,407,3,230,115,0,403,408,5,83,0,0,404,405,5,86,0,0,405,406,5,
+		121,0,0,406,408,5,24,0,0,407,403,1,0,0,0,407,404,1,0,0,0,407,408,1,0,0,
+		0,408,413,1,0,0,0,409,410,5,5,0,0,410,412,3,40,20,0,411,409,1,0,0,0,412,
+		415,1,0,0,0,413,411,1,0,0,0,413,414,1,0,0,0,414,39,1,0,0,0,415,413,1,0,
+		0,0,416,417,5,99,0,0,417,418,5,55,0,0,418,419,5,105,0,0,419,420,5,182,
+		0,0,420,426,7,2,0,0,421,422,5,121,0,0,422,423,5,105,0,0,423,424,5,154,
+		0,0,424,426,5,101,0,0,425,416,1,0,0,0,425,421,1,0,0,0,426,41,1,0,0,0,427,
+		428,5,41,0,0,428,429,3,234,117,0,429,430,5,107,0,0,430,431,3,214,107,0,
+		431,43,1,0,0,0,432,433,5,24,0,0,433,434,3,234,117,0,434,444,5,107,0,0,
+		435,436,7,3,0,0,436,437,5,31,0,0,437,445,3,214,107,0,438,442,3,214,107,
+		0,439,440,7,3,0,0,440,441,5,31,0,0,441,443,3,214,107,0,442,439,1,0,0,0,
+		442,443,1,0,0,0,443,445,1,0,0,0,444,435,1,0,0,0,444,438,1,0,0,0,445,450,
+		1,0,0,0,446,447,5,5,0,0,447,449,3,64,32,0,448,446,1,0,0,0,449,452,1,0,
+		0,0,450,448,1,0,0,0,450,451,1,0,0,0,451,45,1,0,0,0,452,450,1,0,0,0,453,
+		459,5,23,0,0,454,455,5,170,0,0,455,456,5,161,0,0,456,460,7,2,0,0,457,458,
+		5,168,0,0,458,460,5,81,0,0,459,454,1,0,0,0,459,457,1,0,0,0,460,47,1,0,
+		0,0,461,467,5,20,0,0,462,463,3,234,117,0,463,464,5,5,0,0,464,465,3,232,
+		116,0,465,468,1,0,0,0,466,468,5,184,0,0,467,462,1,0,0,0,467,466,1,0,0,
+		0,468,49,1,0,0,0,469,470,5,26,0,0,470,471,3,234,117,0,471,472,5,107,0,
+		0,472,474,3,214,107,0,473,475,5,112,0,0,474,473,1,0,0,0,474,475,1,0,0,
+		0,475,51,1,0,0,0,476,477,5,29,0,0,477,478,3,234,117,0,478,479,5,107,0,
+		0,479,484,3,194,97,0,480,481,5,5,0,0,481,483,3,54,27,0,482,480,1,0,0,0,
+		483,486,1,0,0,0,484,482,1,0,0,0,484,485,1,0,0,0,485,53,1,0,0,0,486,484,
+		1,0,0,0,487,494,5,127,0,0,488,489,5,153,0,0,489,490,5,79,0,0,490,491,3,
+		230,115,0,491,492,5,14,0,0,492,494,1,0,0,0,493,487,1,0,0,0,493,488,1,0,
+		0,0,494,55,1,0,0,0,495,496,5,16,0,0,496,499,3,234,117,0,497,498,5,123,
+		0,0,498,500,3,234,117,0,499,497,1,0,0,0,499,500,1,0,0,0,500,501,1,0,0,
+		0,501,502,5,7,0,0,502,503,5,184,0,0,503,57,1,0,0,0,504,505,5,58,0,0,505,
+		506,3,208,104,0,506,507,5,7,0,0,507,510,3,230,115,0,508,511,3,212,106,
+		0,509,511,7,1,0,0,510,508,1,0,0,0,510,509,1,0,0,0,511,512,1,0,0,0,512,
+		513,5,70,0,0,513,514,3,230,115,0,514,515,3,210,105,0,515,516,5,165,0,0,
+		516,517,3,230,115,0,517,520,7,4,0,0,518,519,5,5,0,0,519,521,3,234,117,
+		0,520,518,1,0,0,0,520,521,1,0,0,0,521,59,1,0,0,0,522,523,5,39,0,0,523,
+		524,3,18,9,0,524,525,5,7,0,0,525,526,3,234,117,0,526,531,3,62,31,0,527,
+		528,5,5,0,0,528,530,3,62,31,0,529,527,1,0,0,0,530,533,1,0,0,0,531,529,
+		1,0,0,0,531,532,1,0,0,0,532,61,1,0,0,0,533,531,1,0,0,0,534,535,3,230,115,
+		0,535,536,3,232,116,0,536,537,7,5,0,0,537,63,1,0,0,0,538,552,5,122,0,0,
+		539,552,5,94,0,0,540,541,5,119,0,0,541,542,5,123,0,0,542,545,3,224,112,
+		0,543,544,5,11,0,0,544,546,3,224,112,0,545,543,1,0,0,0,545,546,1,0,0,0,
+		546,552,1,0,0,0,547,548,5,140,0,0,548,552,7,6,0,0,549,550,5,169,0,0,550,
+		552,3,214,107,0,551,538,1,0,0,0,551,539,1,0,0,0,551,540,1,0,0,0,551,547,
+		1,0,0,0,551,549,1,0,0,0,552,65,1,0,0,0,553,554,5,61,0,0,554,555,5,184,
+		0,0,555,67,1,0,0,0,556,559,5,55,0,0,557,560,3,70,35,0,558,560,3,76,38,
+		0,559,557,1,0,0,0,559,558,1,0,0,0,560,69,1,0,0,0,561,562,5,44,0,0,562,
+		572,3,234,117,0,563,564,5,32,0,0,564,567,5,133,0,0,565,566,5,105,0,0,566,
+		568,3,234,117,0,567,565,1,0,0,0,567,568,1,0,0,0,568,570,1,0,0,0,569,571,
+		5,5,0,0,570,569,1,0,0,0,570,571,1,0,0,0,571,573,1,0,0,0,572,563,1,0,0,
+		0,572,573,1,0,0,0,573,574,1,0,0,0,574,575,5,130,0,0,575,576,5,119,0,0,
+		576,577,5,123,0,0,577,580,3,230,115,0,578,579,5,11,0,0,579,581,3,230,115,
+		0,580,578,1,0,0,0,580,581,1,0,0,0,581,71,1,0,0,0,582,585,5,36,0,0,583,
+		586,5,184,0,0,584,586,7,7,0,0,585,583,1,0,0,0,585,584,1,0,0,0,586,587,
+		1,0,0,0,587,593,5,107,0,0,588,589,5,8,0,0,589,590,3,118,59,0,590,591,5,
+		9,0,0,591,594,1,0,0,0,592,594,3,234,117,0,593,588,1,0,0,0,593,592,1,0,
+		0,0,594,73,1,0,0,0,595,596,5,4,0,0,596,75,1,0,0,0,597,600,5,179,0,0,598,
+		599,5,123,0,0,599,601,5,179,0,0,600,598,1,0,0,0,600,601,1,0,0,0,601,603,
+		1,0,0,0,602,604,5,184,0,0,603,602,1,0,0,0,603,604,1,0,0,0,604,605,1,0,
+		0,0,605,606,5,107,0,0,606,607,3,118,59,0,607,77,1,0,0,0,608,609,5,45,0,
+		0,609,613,3,234,117,0,610,611,5,5,0,0,611,612,5,115,0,0,612,614,5,180,
+		0,0,613,610,1,0,0,0,613,614,1,0,0,0,614,616,1,0,0,0,615,617,3,80,40,0,
+		616,615,1,0,0,0,616,617,1,0,0,0,617,619,1,0,0,0,618,620,3,198,99,0,619,
+		618,1,0,0,0,619,620,1,0,0,0,620,79,1,0,0,0,621,622,5,32,0,0,622,623,3,
+		234,117,0,623,624,5,7,0,0,624,629,3,220,110,0,625,626,3,212,106,0,626,
+		627,5,74,0,0,627,628,3,202,101,0,628,630,1,0,0,0,629,625,1,0,0,0,629,630,
+		1,0,0,0,630,672,1,0,0,0,631,632,5,107,0,0,632,633,3,234,117,0,633,637,
+		5,116,0,0,634,635,5,5,0,0,635,636,5,160,0,0,636,638,5,130,0,0,637,634,
+		1,0,0,0,637,638,1,0,0,0,638,672,1,0,0,0,639,640,5,66,0,0,640,645,3,82,
+		41,0,641,642,5,5,0,0,642,644,3,82,41,0,643,641,1,0,0,0,644,647,1,0,0,0,
+		645,643,1,0,0,0,645,646,1,0,0,0,646,672,1,0,0,0,647,645,1,0,0,0,648,649,
+		5,132,0,0,649,652,5,164,0,0,650,653,5,69,0,0,651,653,5,73,0,0,652,650,
+		1,0,0,0,652,651,1,0,0,0,653,654,1,0,0,0,654,659,3,86,43,0,655,656,5,70,
+		0,0,656,658,3,86,43,0,657,655,1,0,0,0,658,661,1,0,0,0,659,657,1,0,0,0,
+		659,660,1,0,0,0,660,662,1,0,0,0,661,659,1,0,0,0,662,663,5,7,0,0,663,668,
+		3,190,95,0,664,665,5,5,0,0,665,667,3,190,95,0,666,664,1,0,0,0,667,670,
+		1,0,0,0,668,666,1,0,0,0,668,669,1,0,0,0,669,672,1,0,0,0,670,668,1,0,0,
+		0,671,621,1,0,0,0,671,631,1,0,0,0,671,639,1,0,0,0,671,648,1,0,0,0,672,
+		81,1,0,0,0,673,675,3,84,42,0,674,673,1,0,0,0,675,676,1,0,0,0,676,674,1,
+		0,0,0,676,677,1,0,0,0,677,83,1,0,0,0,678,681,3,234,117,0,679,681,5,99,
+		0,0,680,678,1,0,0,0,680,679,1,0,0,0,681,85,1,0,0,0,682,684,3,186,93,0,
+		683,682,1,0,0,0,684,685,1,0,0,0,685,683,1,0,0,0,685,686,1,0,0,0,686,691,
+		1,0,0,0,687,688,5,5,0,0,688,690,3,88,44,0,689,687,1,0,0,0,690,693,1,0,
+		0,0,691,689,1,0,0,0,691,692,1,0,0,0,692,87,1,0,0,0,693,691,1,0,0,0,694,
+		699,3,188,94,0,695,696,3,204,102,0,696,697,5,98,0,0,697,699,1,0,0,0,698,
+		694,1,0,0,0,698,695,1,0,0,0,699,89,1,0,0,0,700,701,5,18,0,0,701,718,5,
+		168,0,0,702,703,5,21,0,0,703,704,5,144,0,0,704,705,5,123,0,0,705,706,3,
+		220,110,0,706,707,3,212,106,0,707,719,1,0,0,0,708,716,3,220,110,0,709,
+		717,3,212,106,0,710,711,5,123,0,0,711,712,3,220,110,0,712,713,5,81,0,0,
+		713,717,1,0,0,0,714,715,5,101,0,0,715,717,3,208,104,0,716,709,1,0,0,0,
+		716,710,1,0,0,0,716,714,1,0,0,0,716,717,1,0,0,0,717,719,1,0,0,0,718,702,
+		1,0,0,0,718,708,1,0,0,0,719,721,1,0,0,0,720,722,3,198,99,0,721,720,1,0,
+		0,0,721,722,1,0,0,0,722,91,1,0,0,0,723,724,5,22,0,0,724,726,3,220,110,
+		0,725,727,3,198,99,0,726,725,1,0,0,0,726,727,1,0,0,0,727,93,1,0,0,0,728,
+		729,5,32,0,0,729,730,5,102,0,0,730,731,3,202,101,0,731,732,7,8,0,0,732,
+		733,3,234,117,0,733,743,1,0,0,0,734,735,5,21,0,0,735,739,5,91,0,0,736,
+		737,7,9,0,0,737,739,5,90,0,0,738,734,1,0,0,0,738,736,1,0,0,0,739,740,1,
+		0,0,0,740,741,7,8,0,0,741,743,3,234,117,0,742,728,1,0,0,0,742,738,1,0,
+		0,0,743,95,1,0,0,0,744,745,5,40,0,0,745,746,5,120,0,0,746,747,5,48,0,0,
+		747,748,3,234,117,0,748,97,1,0,0,0,749,750,5,25,0,0,750,751,5,7,0,0,751,
+		756,3,100,50,0,752,753,5,5,0,0,753,755,3,100,50,0,754,752,1,0,0,0,755,
+		758,1,0,0,0,756,754,1,0,0,0,756,757,1,0,0,0,757,99,1,0,0,0,758,756,1,0,
+		0,0,759,760,5,145,0,0,760,766,3,220,110,0,761,762,3,220,110,0,762,763,
+		5,31,0,0,763,764,3,234,117,0,764,766,1,0,0,0,765,759,1,0,0,0,765,761,1,
+		0,0,0,766,101,1,0,0,0,767,768,5,28,0,0,768,769,5,124,0,0,769,103,1,0,0,
+		0,770,771,5,64,0,0,771,772,5,105,0,0,772,773,5,93,0,0,773,105,1,0,0,0,
+		774,775,5,168,0,0,775,776,3,234,117,0,776,107,1,0,0,0,777,778,5,57,0,0,
+		778,779,5,72,0,0,779,784,3,110,55,0,780,781,5,5,0,0,781,783,3,110,55,0,
+		782,780,1,0,0,0,783,786,1,0,0,0,784,782,1,0,0,0,784,785,1,0,0,0,785,109,
+		1,0,0,0,786,784,1,0,0,0,787,788,3,234,117,0,788,789,3,220,110,0,789,790,
+		3,210,105,0,790,111,1,0,0,0,791,792,5,30,0,0,792,793,5,74,0,0,793,794,
+		5,118,0,0,794,795,3,230,115,0,795,796,3,212,106,0,796,113,1,0,0,0,797,
+		799,5,48,0,0,798,800,3,220,110,0,799,798,1,0,0,0,799,800,1,0,0,0,800,802,
+		1,0,0,0,801,803,3,204,102,0,802,801,1,0,0,0,802,803,1,0,0,0,803,804,1,
+		0,0,0,804,805,5,7,0,0,805,807,3,118,59,0,806,808,3,198,99,0,807,806,1,
+		0,0,0,807,808,1,0,0,0,808,115,1,0,0,0,809,827,5,49,0,0,810,811,5,72,0,
+		0,811,814,3,234,117,0,812,813,5,70,0,0,813,815,3,234,117,0,814,812,1,0,
+		0,0,814,815,1,0,0,0,815,828,1,0,0,0,816,817,3,220,110,0,817,818,5,158,
+		0,0,818,820,3,220,110,0,819,821,3,204,102,0,820,819,1,0,0,0,820,821,1,
+		0,0,0,821,822,1,0,0,0,822,823,5,7,0,0,823,825,3,118,59,0,824,826,3,198,
+		99,0,825,824,1,0,0,0,825,826,1,0,0,0,826,828,1,0,0,0,827,810,1,0,0,0,827,
+		816,1,0,0,0,828,117,1,0,0,0,829,834,3,120,60,0,830,831,5,5,0,0,831,833,
+		3,120,60,0,832,830,1,0,0,0,833,836,1,0,0,0,834,832,1,0,0,0,834,835,1,0,
+		0,0,835,119,1,0,0,0,836,834,1,0,0,0,837,838,5,8,0,0,838,839,3,118,59,0,
+		839,845,5,9,0,0,840,841,3,220,110,0,841,842,5,157,0,0,842,846,1,0,0,0,
+		843,846,3,130,65,0,844,846,5,159,0,0,845,840,1,0,0,0,845,843,1,0,0,0,845,
+		844,1,0,0,0,845,846,1,0,0,0,846,848,1,0,0,0,847,849,3,132,66,0,848,847,
+		1,0,0,0,848,849,1,0,0,0,849,936,1,0,0,0,850,852,5,145,0,0,851,853,3,220,
+		110,0,852,851,1,0,0,0,852,853,1,0,0,0,853,936,1,0,0,0,854,855,5,148,0,
+		0,855,856,5,130,0,0,856,936,3,220,110,0,857,861,5,37,0,0,858,859,5,154,
+		0,0,859,862,5,138,0,0,860,862,3,220,110,0,861,858,1,0,0,0,861,860,1,0,
+		0,0,862,865,1,0,0,0,863,864,5,31,0,0,864,866,5,110,0,0,865,863,1,0,0,0,
+		865,866,1,0,0,0,866,936,1,0,0,0,867,868,5,104,0,0,868,869,3,220,110,0,
+		869,870,5,31,0,0,870,871,3,234,117,0,871,936,1,0,0,0,872,873,5,77,0,0,
+		873,876,3,220,110,0,874,875,5,31,0,0,875,877,3,234,117,0,876,874,1,0,0,
+		0,876,877,1,0,0,0,877,936,1,0,0,0,878,879,5,168,0,0,879,936,3,234,117,
+		0,880,883,5,108,0,0,881,882,5,147,0,0,882,884,3,220,110,0,883,881,1,0,
+		0,0,883,884,1,0,0,0,884,887,1,0,0,0,885,886,5,168,0,0,886,888,3,208,104,
+		0,887,885,1,0,0,0,887,888,1,0,0,0,888,889,1,0,0,0,889,891,5,158,0,0,890,
+		892,3,186,93,0,891,890,1,0,0,0,892,893,1,0,0,0,893,891,1,0,0,0,893,894,
+		1,0,0,0,894,896,1,0,0,0,895,897,3,132,66,0,896,895,1,0,0,0,896,897,1,0,
+		0,0,897,936,1,0,0,0,898,900,3,228,114,0,899,898,1,0,0,0,899,900,1,0,0,
+		0,900,930,1,0,0,0,901,903,3,234,117,0,902,901,1,0,0,0,903,904,1,0,0,0,
+		904,902,1,0,0,0,904,905,1,0,0,0,905,923,1,0,0,0,906,908,3,206,103,0,907,
+		909,3,128,64,0,908,907,1,0,0,0,908,909,1,0,0,0,909,924,1,0,0,0,910,912,
+		3,126,63,0,911,913,3,122,61,0,912,911,1,0,0,0,912,913,1,0,0,0,913,924,
+		1,0,0,0,914,924,3,122,61,0,915,924,3,124,62,0,916,924,5,159,0,0,917,919,
+		5,182,0,0,918,920,3,234,117,0,919,918,1,0,0,0,920,921,1,0,0,0,921,919,
+		1,0,0,0,921,922,1,0,0,0,922,924,1,0,0,0,923,906,1,0,0,0,923,910,1,0,0,
+		0,923,914,1,0,0,0,923,915,1,0,0,0,923,916,1,0,0,0,923,917,1,0,0,0,923,
+		924,1,0,0,0,924,931,1,0,0,0,925,927,3,206,103,0,926,928,3,128,64,0,927,
+		926,1,0,0,0,927,928,1,0,0,0,928,931,1,0,0,0,929,931,3,124,62,0,930,902,
+		1,0,0,0,930,925,1,0,0,0,930,929,1,0,0,0,931,933,1,0,0,0,932,934,3,132,
+		66,0,933,932,1,0,0,0,933,934,1,0,0,0,934,936,1,0,0,0,935,837,1,0,0,0,935,
+		850,1,0,0,0,935,854,1,0,0,0,935,857,1,0,0,0,935,867,1,0,0,0,935,872,1,
+		0,0,0,935,878,1,0,0,0,935,880,1,0,0,0,935,899,1,0,0,0,936,121,1,0,0,0,
+		937,938,5,168,0,0,938,939,5,8,0,0,939,940,3,118,59,0,940,941,5,9,0,0,941,
+		942,3,220,110,0,942,943,5,157,0,0,943,944,5,95,0,0,944,123,1,0,0,0,945,
+		946,5,74,0,0,946,947,5,88,0,0,947,948,5,92,0,0,948,125,1,0,0,0,949,951,
+		3,222,111,0,950,949,1,0,0,0,951,952,1,0,0,0,952,950,1,0,0,0,952,953,1,
+		0,0,0,953,963,1,0,0,0,954,958,3,228,114,0,955,957,3,222,111,0,956,955,
+		1,0,0,0,957,960,1,0,0,0,958,956,1,0,0,0,958,959,1,0,0,0,959,963,1,0,0,
+		0,960,958,1,0,0,0,961,963,3,130,65,0,962,950,1,0,0,0,962,954,1,0,0,0,962,
+		961,1,0,0,0,963,127,1,0,0,0,964,966,3,220,110,0,965,967,5,95,0,0,966,965,
+		1,0,0,0,966,967,1,0,0,0,967,970,1,0,0,0,968,970,3,130,65,0,969,964,1,0,
+		0,0,969,968,1,0,0,0,970,129,1,0,0,0,971,989,5,66,0,0,972,989,5,73,0,0,
+		973,976,5,158,0,0,974,977,5,82,0,0,975,977,5,60,0,0,976,974,1,0,0,0,976,
+		975,1,0,0,0,977,989,1,0,0,0,978,979,5,163,0,0,979,980,3,220,110,0,980,
+		986,5,136,0,0,981,984,5,75,0,0,982,985,5,82,0,0,983,985,5,60,0,0,984,982,
+		1,0,0,0,984,983,1,0,0,0,985,987,1,0,0,0,986,981,1,0,0,0,986,987,1,0,0,
+		0,987,989,1,0,0,0,988,971,1,0,0,0,988,972,1,0,0,0,988,973,1,0,0,0,988,
+		978,1,0,0,0,989,131,1,0,0,0,990,1067,5,105,0,0,991,995,7,10,0,0,992,994,
+		3,234,117,0,993,992,1,0,0,0,994,997,1,0,0,0,995,993,1,0,0,0,995,996,1,
+		0,0,0,996,1004,1,0,0,0,997,995,1,0,0,0,998,1000,5,70,0,0,999,1001,3,234,
+		117,0,1000,999,1,0,0,0,1001,1002,1,0,0,0,1002,1000,1,0,0,0,1002,1003,1,
+		0,0,0,1003,1005,1,0,0,0,1004,998,1,0,0,0,1004,1005,1,0,0,0,1005,1010,1,
+		0,0,0,1006,1007,5,163,0,0,1007,1008,3,220,110,0,1008,1009,5,136,0,0,1009,
+		1011,1,0,0,0,1010,1006,1,0,0,0,1010,1011,1,0,0,0,1011,1068,1,0,0,0,1012,
+		1016,5,88,0,0,1013,1015,3,234,117,0,1014,1013,1,0,0,0,1015,1018,1,0,0,
+		0,1016,1014,1,0,0,0,1016,1017,1,0,0,0,1017,1037,1,0,0,0,1018,1016,1,0,
+		0,0,1019,1021,5,70,0,0,1020,1022,3,228,114,0,1021,1020,1,0,0,0,1021,1022,
+		1,0,0,0,1022,1024,1,0,0,0,1023,1025,3,234,117,0,1024,1023,1,0,0,0,1025,
+		1026,1,0,0,0,1026,1024,1,0,0,0,1026,1027,1,0,0,0,1027,1035,1,0,0,0,1028,
+		1029,5,105,0,0,1029,1031,5,88,0,0,1030,1032,3,234,117,0,1031,1030,1,0,
+		0,0,1032,1033,1,0,0,0,1033,1031,1,0,0,0,1033,1034,1,0,0,0,1034,1036,1,
+		0,0,0,1035,1028,1,0,0,0,1035,1036,1,0,0,0,1036,1038,1,0,0,0,1037,1019,
+		1,0,0,0,1037,1038,1,0,0,0,1038,1050,1,0,0,0,1039,1051,5,66,0,0,1040,1051,
+		5,73,0,0,1041,1042,5,158,0,0,1042,1051,5,82,0,0,1043,1044,5,163,0,0,1044,
+		1045,3,220,110,0,1045,1048,5,136,0,0,1046,1047,5,75,0,0,1047,1049,5,82,
+		0,0,1048,1046,1,0,0,0,1048,1049,1,0,0,0,1049,1051,1,0,0,0,1050,1039,1,
+		0,0,0,1050,1040,1,0,0,0,1050,1041,1,0,0,0,1050,1043,1,0,0,0,1050,1051,
+		1,0,0,0,1051,1068,1,0,0,0,1052,1068,7,11,0,0,1053,1057,5,146,0,0,1054,
+		1058,5,76,0,0,1055,1056,5,105,0,0,1056,1058,5,33,0,0,1057,1054,1,0,0,0,
+		1057,1055,1,0,0,0,1057,1058,1,0,0,0,1058,1068,1,0,0,0,1059,1060,5,126,
+		0,0,1060,1068,5,134,0,0,1061,1063,5,182,0,0,1062,1064,3,234,117,0,1063,
+		1062,1,0,0,0,1064,1065,1,0,0,0,1065,1063,1,0,0,0,1065,1066,1,0,0,0,1066,
+		1068,1,0,0,0,1067,991,1,0,0,0,1067,1012,1,0,0,0,1067,1052,1,0,0,0,1067,
+		1053,1,0,0,0,1067,1059,1,0,0,0,1067,1061,1,0,0,0,1068,133,1,0,0,0,1069,
+		1084,5,46,0,0,1070,1071,5,49,0,0,1071,1072,3,220,110,0,1072,1073,5,158,
+		0,0,1073,1074,3,220,110,0,1074,1085,1,0,0,0,1075,1076,5,48,0,0,1076,1085,
+		3,220,110,0,1077,1082,5,109,0,0,1078,1083,5,48,0,0,1079,1080,3,220,110,
+		0,1080,1081,3,210,105,0,1081,1083,1,0,0,0,1082,1078,1,0,0,0,1082,1079,
+		1,0,0,0,1083,1085,1,0,0,0,1084,1070,1,0,0,0,1084,1075,1,0,0,0,1084,1077,
+		1,0,0,0,1085,1097,1,0,0,0,1086,1087,5,5,0,0,1087,1095,3,220,110,0,1088,
+		1089,5,117,0,0,1089,1096,5,157,0,0,1090,1093,5,157,0,0,1091,1092,5,105,
+		0,0,1092,1094,5,68,0,0,1093,1091,1,0,0,0,1093,1094,1,0,0,0,1094,1096,1,
+		0,0,0,1095,1088,1,0,0,0,1095,1090,1,0,0,0,1096,1098,1,0,0,0,1097,1086,
+		1,0,0,0,1097,1098,1,0,0,0,1098,1100,1,0,0,0,1099,1101,3,198,99,0,1100,
+		1099,1,0,0,0,1100,1101,1,0,0,0,1101,135,1,0,0,0,1102,1103,5,31,0,0,1103,
+		1108,3,138,69,0,1104,1105,5,5,0,0,1105,1107,3,138,69,0,1106,1104,1,0,0,
+		0,1107,1110,1,0,0,0,1108,1106,1,0,0,0,1108,1109,1,0,0,0,1109,1111,1,0,
+		0,0,1110,1108,1,0,0,0,1111,1112,5,7,0,0,1112,1113,3,140,70,0,1113,137,
+		1,0,0,0,1114,1117,3,18,9,0,1115,1116,5,158,0,0,1116,1118,3,18,9,0,1117,
+		1115,1,0,0,0,1117,1118,1,0,0,0,1118,139,1,0,0,0,1119,1133,3,38,19,0,1120,
+		1133,3,94,47,0,1121,1133,3,96,48,0,1122,1133,3,114,57,0,1123,1133,3,116,
+		58,0,1124,1133,3,134,67,0,1125,1133,3,142,71,0,1126,1133,3,146,73,0,1127,
+		1133,3,148,74,0,1128,1133,3,150,75,0,1129,1133,3,174,87,0,1130,1133,3,
+		106,53,0,1131,1133,3,108,54,0,1132,1119,1,0,0,0,1132,1120,1,0,0,0,1132,
+		1121,1,0,0,0,1132,1122,1,0,0,0,1132,1123,1,0,0,0,1132,1124,1,0,0,0,1132,
+		1125,1,0,0,0,1132,1126,1,0,0,0,1132,1127,1,0,0,0,1132,1128,1,0,0,0,1132,
+		1129,1,0,0,0,1132,1130,1,0,0,0,1132,1131,1,0,0,0,1133,141,1,0,0,0,1134,
+		1146,5,56,0,0,1135,1136,5,158,0,0,1136,1139,3,214,107,0,1137,1138,5,74,
+		0,0,1138,1140,3,202,101,0,1139,1137,1,0,0,0,1139,1140,1,0,0,0,1140,1147,
+		1,0,0,0,1141,1142,5,31,0,0,1142,1147,3,214,107,0,1143,1144,3,220,110,0,
+		1144,1145,3,210,105,0,1145,1147,1,0,0,0,1146,1135,1,0,0,0,1146,1141,1,
+		0,0,0,1146,1143,1,0,0,0,1147,1150,1,0,0,0,1148,1149,5,32,0,0,1149,1151,
+		3,234,117,0,1150,1148,1,0,0,0,1150,1151,1,0,0,0,1151,1156,1,0,0,0,1152,
+		1153,5,5,0,0,1153,1155,3,144,72,0,1154,1152,1,0,0,0,1155,1158,1,0,0,0,
+		1156,1154,1,0,0,0,1156,1157,1,0,0,0,1157,1160,1,0,0,0,1158,1156,1,0,0,
+		0,1159,1161,3,198,99,0,1160,1159,1,0,0,0,1160,1161,1,0,0,0,1161,143,1,
+		0,0,0,1162,1163,5,94,0,0,1163,1174,3,210,105,0,1164,1165,5,122,0,0,1165,
+		1174,3,210,105,0,1166,1167,5,92,0,0,1167,1174,3,204,102,0,1168,1169,5,
+		105,0,0,1169,1174,3,234,117,0,1170,1171,5,91,0,0,1171,1172,5,105,0,0,1172,
+		1174,3,208,104,0,1173,1162,1,0,0,0,1173,1164,1,0,0,0,1173,1166,1,0,0,0,
+		1173,1168,1,0,0,0,1173,1170,1,0,0,0,1174,145,1,0,0,0,1175,1176,5,37,0,
+		0,1176,1179,3,220,110,0,1177,1178,5,31,0,0,1178,1180,5,110,0,0,1179,1177,
+		1,0,0,0,1179,1180,1,0,0,0,1180,1181,1,0,0,0,1181,1182,5,74,0,0,1182,1184,
+		3,202,101,0,1183,1185,3,198,99,0,1184,1183,1,0,0,0,1184,1185,1,0,0,0,1185,
+		147,1,0,0,0,1186,1187,5,17,0,0,1187,1188,3,220,110,0,1188,1189,5,74,0,
+		0,1189,1194,3,202,101,0,1190,1191,5,5,0,0,1191,1192,5,126,0,0,1192,1193,
+		5,48,0,0,1193,1195,5,71,0,0,1194,1190,1,0,0,0,1194,1195,1,0,0,0,1195,1197,
+		1,0,0,0,1196,1198,3,198,99,0,1197,1196,1,0,0,0,1197,1198,1,0,0,0,1198,
+		149,1,0,0,0,1199,1255,5,51,0,0,1200,1201,5,79,0,0,1201,1256,3,166,83,0,
+		1202,1203,5,49,0,0,1203,1204,3,220,110,0,1204,1205,5,158,0,0,1205,1206,
+		3,220,110,0,1206,1207,3,152,76,0,1207,1256,1,0,0,0,1208,1209,5,158,0,0,
+		1209,1212,3,214,107,0,1210,1211,5,74,0,0,1211,1213,3,202,101,0,1212,1210,
+		1,0,0,0,1212,1213,1,0,0,0,1213,1217,1,0,0,0,1214,1215,5,31,0,0,1215,1217,
+		3,214,107,0,1216,1208,1,0,0,0,1216,1214,1,0,0,0,1217,1220,1,0,0,0,1218,
+		1219,5,32,0,0,1219,1221,3,234,117,0,1220,1218,1,0,0,0,1220,1221,1,0,0,
+		0,1221,1226,1,0,0,0,1222,1223,5,5,0,0,1223,1225,3,144,72,0,1224,1222,1,
+		0,0,0,1225,1228,1,0,0,0,1226,1224,1,0,0,0,1226,1227,1,0,0,0,1227,1229,
+		1,0,0,0,1228,1226,1,0,0,0,1229,1230,3,152,76,0,1230,1256,1,0,0,0,1231,
+		1253,3,220,110,0,1232,1235,3,210,105,0,1233,1234,5,32,0,0,1234,1236,3,
+		234,117,0,1235,1233,1,0,0,0,1235,1236,1,0,0,0,1236,1241,1,0,0,0,1237,1238,
+		5,5,0,0,1238,1240,3,144,72,0,1239,1237,1,0,0,0,1240,1243,1,0,0,0,1241,
+		1239,1,0,0,0,1241,1242,1,0,0,0,1242,1244,1,0,0,0,1243,1241,1,0,0,0,1244,
+		1245,3,152,76,0,1245,1254,1,0,0,0,1246,1247,3,212,106,0,1247,1251,5,105,
+		0,0,1248,1249,5,5,0,0,1249,1250,5,79,0,0,1250,1252,3,166,83,0,1251,1248,
+		1,0,0,0,1251,1252,1,0,0,0,1252,1254,1,0,0,0,1253,1232,1,0,0,0,1253,1246,
+		1,0,0,0,1254,1256,1,0,0,0,1255,1200,1,0,0,0,1255,1202,1,0,0,0,1255,1216,
+		1,0,0,0,1255,1231,1,0,0,0,1256,151,1,0,0,0,1257,1258,5,7,0,0,1258,1263,
+		3,154,77,0,1259,1260,5,6,0,0,1260,1262,3,154,77,0,1261,1259,1,0,0,0,1262,
+		1265,1,0,0,0,1263,1261,1,0,0,0,1263,1264,1,0,0,0,1264,1268,1,0,0,0,1265,
+		1263,1,0,0,0,1266,1268,3,170,85,0,1267,1257,1,0,0,0,1267,1266,1,0,0,0,
+		1268,1270,1,0,0,0,1269,1271,3,198,99,0,1270,1269,1,0,0,0,1270,1271,1,0,
+		0,0,1271,153,1,0,0,0,1272,1273,5,67,0,0,1273,1274,3,220,110,0,1274,1275,
+		3,210,105,0,1275,1276,5,5,0,0,1276,1278,1,0,0,0,1277,1272,1,0,0,0,1277,
+		1278,1,0,0,0,1278,1279,1,0,0,0,1279,1284,3,156,78,0,1280,1281,5,5,0,0,
+		1281,1283,3,158,79,0,1282,1280,1,0,0,0,1283,1286,1,0,0,0,1284,1282,1,0,
+		0,0,1284,1285,1,0,0,0,1285,155,1,0,0,0,1286,1284,1,0,0,0,1287,1290,3,206,
+		103,0,1288,1290,5,17,0,0,1289,1287,1,0,0,0,1289,1288,1,0,0,0,1290,1291,
+		1,0,0,0,1291,1299,3,220,110,0,1292,1293,5,37,0,0,1293,1296,3,220,110,0,
+		1294,1295,5,31,0,0,1295,1297,5,110,0,0,1296,1294,1,0,0,0,1296,1297,1,0,
+		0,0,1297,1299,1,0,0,0,1298,1289,1,0,0,0,1298,1292,1,0,0,0,1299,1303,1,
+		0,0,0,1300,1301,5,74,0,0,1301,1304,3,202,101,0,1302,1304,5,95,0,0,1303,
+		1300,1,0,0,0,1303,1302,1,0,0,0,1303,1304,1,0,0,0,1304,1306,1,0,0,0,1305,
+		1307,3,160,80,0,1306,1305,1,0,0,0,1306,1307,1,0,0,0,1307,157,1,0,0,0,1308,
+		1311,5,155,0,0,1309,1312,3,160,80,0,1310,1312,3,156,78,0,1311,1309,1,0,
+		0,0,1311,1310,1,0,0,0,1312,1325,1,0,0,0,1313,1325,3,162,81,0,1314,1317,
+		5,79,0,0,1315,1318,3,164,82,0,1316,1318,3,166,83,0,1317,1315,1,0,0,0,1317,
+		1316,1,0,0,0,1318,1325,1,0,0,0,1319,1325,3,168,84,0,1320,1321,5,74,0,0,
+		1321,1325,3,202,101,0,1322,1325,5,95,0,0,1323,1325,7,12,0,0,1324,1308,
+		1,0,0,0,1324,1313,1,0,0,0,1324,1314,1,0,0,0,1324,1319,1,0,0,0,1324,1320,
+		1,0,0,0,1324,1322,1,0,0,0,1324,1323,1,0,0,0,1325,159,1,0,0,0,1326,1330,
+		3,162,81,0,1327,1328,5,79,0,0,1328,1330,3,164,82,0,1329,1326,1,0,0,0,1329,
+		1327,1,0,0,0,1330,161,1,0,0,0,1331,1336,5,96,0,0,1332,1337,5,48,0,0,1333,
+		1334,3,220,110,0,1334,1335,3,210,105,0,1335,1337,1,0,0,0,1336,1332,1,0,
+		0,0,1336,1333,1,0,0,0,1337,1341,1,0,0,0,1338,1339,3,220,110,0,1339,1340,
+		5,157,0,0,1340,1342,1,0,0,0,1341,1338,1,0,0,0,1341,1342,1,0,0,0,1342,163,
+		1,0,0,0,1343,1344,5,162,0,0,1344,1345,5,96,0,0,1345,1346,3,220,110,0,1346,
+		1347,5,70,0,0,1347,1348,3,220,110,0,1348,1352,3,210,105,0,1349,1350,3,
+		220,110,0,1350,1351,5,157,0,0,1351,1353,1,0,0,0,1352,1349,1,0,0,0,1352,
+		1353,1,0,0,0,1353,165,1,0,0,0,1354,1360,5,147,0,0,1355,1356,5,149,0,0,
+		1356,1360,5,130,0,0,1357,1358,5,171,0,0,1358,1360,5,159,0,0,1359,1354,
+		1,0,0,0,1359,1355,1,0,0,0,1359,1357,1,0,0,0,1360,167,1,0,0,0,1361,1364,
+		5,179,0,0,1362,1364,3,228,114,0,1363,1361,1,0,0,0,1363,1362,1,0,0,0,1364,
+		1365,1,0,0,0,1365,1366,3,212,106,0,1366,1367,5,105,0,0,1367,169,1,0,0,
+		0,1368,1369,5,95,0,0,1369,1370,5,158,0,0,1370,1371,3,220,110,0,1371,1375,
+		5,5,0,0,1372,1373,5,74,0,0,1373,1376,3,202,101,0,1374,1376,5,73,0,0,1375,
+		1372,1,0,0,0,1375,1374,1,0,0,0,1376,1381,1,0,0,0,1377,1378,5,5,0,0,1378,
+		1380,3,172,86,0,1379,1377,1,0,0,0,1380,1383,1,0,0,0,1381,1379,1,0,0,0,
+		1381,1382,1,0,0,0,1382,171,1,0,0,0,1383,1381,1,0,0,0,1384,1385,5,125,0,
+		0,1385,1386,5,141,0,0,1386,1401,3,210,105,0,1387,1388,5,114,0,0,1388,1401,
+		5,99,0,0,1389,1392,5,79,0,0,1390,1393,5,162,0,0,1391,1393,3,166,83,0,1392,
+		1390,1,0,0,0,1392,1391,1,0,0,0,1393,1401,1,0,0,0,1394,1395,7,7,0,0,1395,
+		1396,3,220,110,0,1396,1397,3,210,105,0,1397,1398,5,135,0,0,1398,1401,1,
+		0,0,0,1399,1401,3,168,84,0,1400,1384,1,0,0,0,1400,1387,1,0,0,0,1400,1389,
+		1,0,0,0,1400,1394,1,0,0,0,1400,1399,1,0,0,0,1401,173,1,0,0,0,1402,1403,
+		5,54,0,0,1403,1404,3,234,117,0,1404,1405,3,214,107,0,1405,1410,5,66,0,
+		0,1406,1407,5,79,0,0,1407,1408,3,214,107,0,1408,1409,7,13,0,0,1409,1411,
+		1,0,0,0,1410,1406,1,0,0,0,1410,1411,1,0,0,0,1411,1416,1,0,0,0,1412,1413,
+		5,5,0,0,1413,1415,3,176,88,0,1414,1412,1,0,0,0,1415,1418,1,0,0,0,1416,
+		1414,1,0,0,0,1416,1417,1,0,0,0,1417,1420,1,0,0,0,1418,1416,1,0,0,0,1419,
+		1421,3,198,99,0,1420,1419,1,0,0,0,1420,1421,1,0,0,0,1421,175,1,0,0,0,1422,
+		1428,5,179,0,0,1423,1428,7,12,0,0,1424,1425,5,119,0,0,1425,1426,5,123,
+		0,0,1426,1428,3,224,112,0,1427,1422,1,0,0,0,1427,1423,1,0,0,0,1427,1424,
+		1,0,0,0,1428,177,1,0,0,0,1429,1431,5,50,0,0,1430,1432,3,186,93,0,1431,
+		1430,1,0,0,0,1432,1433,1,0,0,0,1433,1431,1,0,0,0,1433,1434,1,0,0,0,1434,
+		1439,1,0,0,0,1435,1436,5,70,0,0,1436,1438,3,182,91,0,1437,1435,1,0,0,0,
+		1438,1441,1,0,0,0,1439,1437,1,0,0,0,1439,1440,1,0,0,0,1440,1449,1,0,0,
+		0,1441,1439,1,0,0,0,1442,1447,5,5,0,0,1443,1445,3,188,94,0,1444,1446,5,
+		5,0,0,1445,1444,1,0,0,0,1445,1446,1,0,0,0,1446,1448,1,0,0,0,1447,1443,
+		1,0,0,0,1447,1448,1,0,0,0,1448,1450,1,0,0,0,1449,1442,1,0,0,0,1449,1450,
+		1,0,0,0,1450,1451,1,0,0,0,1451,1453,5,168,0,0,1452,1454,3,186,93,0,1453,
+		1452,1,0,0,0,1454,1455,1,0,0,0,1455,1453,1,0,0,0,1455,1456,1,0,0,0,1456,
+		1461,1,0,0,0,1457,1458,5,70,0,0,1458,1460,3,182,91,0,1459,1457,1,0,0,0,
+		1460,1463,1,0,0,0,1461,1459,1,0,0,0,1461,1462,1,0,0,0,1462,1468,1,0,0,
+		0,1463,1461,1,0,0,0,1464,1465,5,5,0,0,1465,1467,3,184,92,0,1466,1464,1,
+		0,0,0,1467,1470,1,0,0,0,1468,1466,1,0,0,0,1468,1469,1,0,0,0,1469,1473,
+		1,0,0,0,1470,1468,1,0,0,0,1471,1472,5,7,0,0,1472,1474,3,190,95,0,1473,
+		1471,1,0,0,0,1473,1474,1,0,0,0,1474,179,1,0,0,0,1475,1476,5,19,0,0,1476,
+		1477,3,234,117,0,1477,1478,5,123,0,0,1478,1483,3,234,117,0,1479,1480,5,
+		70,0,0,1480,1482,3,234,117,0,1481,1479,1,0,0,0,1482,1485,1,0,0,0,1483,
+		1481,1,0,0,0,1483,1484,1,0,0,0,1484,1486,1,0,0,0,1485,1483,1,0,0,0,1486,
+		1487,5,7,0,0,1487,1490,3,220,110,0,1488,1489,5,70,0,0,1489,1491,3,220,
+		110,0,1490,1488,1,0,0,0,1490,1491,1,0,0,0,1491,1492,1,0,0,0,1492,1493,
+		5,66,0,0,1493,1494,5,5,0,0,1494,1495,3,220,110,0,1495,1496,5,87,0,0,1496,
+		1497,5,5,0,0,1497,1500,5,108,0,0,1498,1499,5,168,0,0,1499,1501,3,208,104,
+		0,1500,1498,1,0,0,0,1500,1501,1,0,0,0,1501,1502,1,0,0,0,1502,1504,3,132,
+		66,0,1503,1505,3,198,99,0,1504,1503,1,0,0,0,1504,1505,1,0,0,0,1505,181,
+		1,0,0,0,1506,1508,3,186,93,0,1507,1506,1,0,0,0,1508,1509,1,0,0,0,1509,
+		1507,1,0,0,0,1509,1510,1,0,0,0,1510,183,1,0,0,0,1511,1536,3,188,94,0,1512,
+		1518,5,89,0,0,1513,1514,3,228,114,0,1514,1515,5,158,0,0,1515,1516,3,228,
+		114,0,1516,1517,3,232,116,0,1517,1519,1,0,0,0,1518,1513,1,0,0,0,1518,1519,
+		1,0,0,0,1519,1536,1,0,0,0,1520,1524,5,105,0,0,1521,1522,5,154,0,0,1522,
+		1525,5,143,0,0,1523,1525,5,128,0,0,1524,1521,1,0,0,0,1524,1523,1,0,0,0,
+		1525,1526,1,0,0,0,1526,1536,5,129,0,0,1527,1528,5,168,0,0,1528,1536,3,
+		234,117,0,1529,1530,3,204,102,0,1530,1531,5,159,0,0,1531,1536,1,0,0,0,
+		1532,1533,5,32,0,0,1533,1534,5,55,0,0,1534,1536,3,220,110,0,1535,1511,
+		1,0,0,0,1535,1512,1,0,0,0,1535,1520,1,0,0,0,1535,1527,1,0,0,0,1535,1529,
+		1,0,0,0,1535,1532,1,0,0,0,1536,185,1,0,0,0,1537,1545,3,234,117,0,1538,
+		1545,5,99,0,0,1539,1545,5,109,0,0,1540,1545,5,48,0,0,1541,1545,5,49,0,
+		0,1542,1545,5,152,0,0,1543,1545,5,180,0,0,1544,1537,1,0,0,0,1544,1538,
+		1,0,0,0,1544,1539,1,0,0,0,1544,1540,1,0,0,0,1544,1541,1,0,0,0,1544,1542,
+		1,0,0,0,1544,1543,1,0,0,0,1545,187,1,0,0,0,1546,1547,5,68,0,0,1547,1549,
+		5,78,0,0,1548,1546,1,0,0,0,1548,1549,1,0,0,0,1549,1550,1,0,0,0,1550,1555,
+		7,7,0,0,1551,1556,5,48,0,0,1552,1553,3,220,110,0,1553,1554,3,210,105,0,
+		1554,1556,1,0,0,0,1555,1551,1,0,0,0,1555,1552,1,0,0,0,1556,1563,1,0,0,
+		0,1557,1558,5,49,0,0,1558,1559,3,220,110,0,1559,1560,5,158,0,0,1560,1561,
+		3,220,110,0,1561,1563,1,0,0,0,1562,1548,1,0,0,0,1562,1557,1,0,0,0,1563,
+		189,1,0,0,0,1564,1565,5,145,0,0,1565,1567,5,88,0,0,1566,1568,3,234,117,
+		0,1567,1566,1,0,0,0,1568,1569,1,0,0,0,1569,1567,1,0,0,0,1569,1570,1,0,
+		0,0,1570,1577,1,0,0,0,1571,1573,5,70,0,0,1572,1574,3,234,117,0,1573,1572,
+		1,0,0,0,1574,1575,1,0,0,0,1575,1573,1,0,0,0,1575,1576,1,0,0,0,1576,1578,
+		1,0,0,0,1577,1571,1,0,0,0,1577,1578,1,0,0,0,1578,1630,1,0,0,0,1579,1581,
+		3,228,114,0,1580,1579,1,0,0,0,1580,1581,1,0,0,0,1581,1583,1,0,0,0,1582,
+		1584,3,234,117,0,1583,1582,1,0,0,0,1584,1585,1,0,0,0,1585,1583,1,0,0,0,
+		1585,1586,1,0,0,0,1586,1627,1,0,0,0,1587,1588,5,105,0,0,1588,1603,5,88,
+		0,0,1589,1604,5,48,0,0,1590,1592,3,234,117,0,1591,1590,1,0,0,0,1592,1593,
+		1,0,0,0,1593,1591,1,0,0,0,1593,1594,1,0,0,0,1594,1601,1,0,0,0,1595,1597,
+		5,70,0,0,1596,1598,3,234,117,0,1597,1596,1,0,0,0,1598,1599,1,0,0,0,1599,
+		1597,1,0,0,0,1599,1600,1,0,0,0,1600,1602,1,0,0,0,1601,1595,1,0,0,0,1601,
+		1602,1,0,0,0,1602,1604,1,0,0,0,1603,1589,1,0,0,0,1603,1591,1,0,0,0,1604,
+		1628,1,0,0,0,1605,1613,5,131,0,0,1606,1614,5,48,0,0,1607,1611,3,220,110,
+		0,1608,1612,3,210,105,0,1609,1612,5,152,0,0,1610,1612,3,234,117,0,1611,
+		1608,1,0,0,0,1611,1609,1,0,0,0,1611,1610,1,0,0,0,1612,1614,1,0,0,0,1613,
+		1606,1,0,0,0,1613,1607,1,0,0,0,1614,1628,1,0,0,0,1615,1625,5,95,0,0,1616,
+		1618,5,69,0,0,1617,1619,3,186,93,0,1618,1617,1,0,0,0,1619,1620,1,0,0,0,
+		1620,1618,1,0,0,0,1620,1621,1,0,0,0,1621,1626,1,0,0,0,1622,1623,5,158,
+		0,0,1623,1624,5,88,0,0,1624,1626,5,82,0,0,1625,1616,1,0,0,0,1625,1622,
+		1,0,0,0,1625,1626,1,0,0,0,1626,1628,1,0,0,0,1627,1587,1,0,0,0,1627,1605,
+		1,0,0,0,1627,1615,1,0,0,0,1627,1628,1,0,0,0,1628,1630,1,0,0,0,1629,1564,
+		1,0,0,0,1629,1580,1,0,0,0,1630,191,1,0,0,0,1631,1632,5,27,0,0,1632,1663,
+		3,194,97,0,1633,1643,5,41,0,0,1634,1635,5,74,0,0,1635,1636,7,14,0,0,1636,
+		1644,3,214,107,0,1637,1641,3,214,107,0,1638,1639,5,5,0,0,1639,1640,5,169,
+		0,0,1640,1642,3,214,107,0,1641,1638,1,0,0,0,1641,1642,1,0,0,0,1642,1644,
+		1,0,0,0,1643,1634,1,0,0,0,1643,1637,1,0,0,0,1644,1664,1,0,0,0,1645,1648,
+		7,8,0,0,1646,1647,5,74,0,0,1647,1649,7,14,0,0,1648,1646,1,0,0,0,1648,1649,
+		1,0,0,0,1649,1650,1,0,0,0,1650,1664,3,194,97,0,1651,1653,7,15,0,0,1652,
+		1654,5,100,0,0,1653,1652,1,0,0,0,1653,1654,1,0,0,0,1654,1661,1,0,0,0,1655,
+		1656,5,105,0,0,1656,1657,5,49,0,0,1657,1658,3,220,110,0,1658,1659,5,158,
+		0,0,1659,1660,3,220,110,0,1660,1662,1,0,0,0,1661,1655,1,0,0,0,1661,1662,
+		1,0,0,0,1662,1664,1,0,0,0,1663,1633,1,0,0,0,1663,1645,1,0,0,0,1663,1651,
+		1,0,0,0,1664,193,1,0,0,0,1665,1682,3,214,107,0,1666,1668,5,99,0,0,1667,
+		1666,1,0,0,0,1667,1668,1,0,0,0,1668,1673,1,0,0,0,1669,1671,5,179,0,0,1670,
+		1672,5,179,0,0,1671,1670,1,0,0,0,1671,1672,1,0,0,0,1672,1674,1,0,0,0,1673,
+		1669,1,0,0,0,1673,1674,1,0,0,0,1674,1675,1,0,0,0,1675,1679,7,3,0,0,1676,
+		1678,3,196,98,0,1677,1676,1,0,0,0,1678,1681,1,0,0,0,1679,1677,1,0,0,0,
+		1679,1680,1,0,0,0,1680,1683,1,0,0,0,1681,1679,1,0,0,0,1682,1667,1,0,0,
+		0,1682,1683,1,0,0,0,1683,195,1,0,0,0,1684,1685,3,226,113,0,1685,1687,3,
+		224,112,0,1686,1688,7,3,0,0,1687,1686,1,0,0,0,1687,1688,1,0,0,0,1688,197,
+		1,0,0,0,1689,1690,5,10,0,0,1690,1695,3,200,100,0,1691,1692,5,5,0,0,1692,
+		1694,3,200,100,0,1693,1691,1,0,0,0,1694,1697,1,0,0,0,1695,1693,1,0,0,0,
+		1695,1696,1,0,0,0,1696,1703,1,0,0,0,1697,1695,1,0,0,0,1698,1699,5,170,
+		0,0,1699,1700,5,161,0,0,1700,1704,7,2,0,0,1701,1702,5,168,0,0,1702,1704,
+		5,81,0,0,1703,1698,1,0,0,0,1703,1701,1,0,0,0,1703,1704,1,0,0,0,1704,199,
+		1,0,0,0,1705,1712,3,220,110,0,1706,1708,3,234,117,0,1707,1706,1,0,0,0,
+		1708,1709,1,0,0,0,1709,1707,1,0,0,0,1709,1710,1,0,0,0,1710,1713,1,0,0,
+		0,1711,1713,5,152,0,0,1712,1707,1,0,0,0,1712,1711,1,0,0,0,1712,1713,1,
+		0,0,0,1713,201,1,0,0,0,1714,1715,5,21,0,0,1715,1721,5,91,0,0,1716,1718,
+		3,234,117,0,1717,1719,5,90,0,0,1718,1717,1,0,0,0,1718,1719,1,0,0,0,1719,
+		1721,1,0,0,0,1720,1714,1,0,0,0,1720,1716,1,0,0,0,1721,203,1,0,0,0,1722,
+		1723,7,16,0,0,1723,205,1,0,0,0,1724,1725,7,17,0,0,1725,207,1,0,0,0,1726,
+		1728,3,234,117,0,1727,1726,1,0,0,0,1728,1729,1,0,0,0,1729,1727,1,0,0,0,
+		1729,1730,1,0,0,0,1730,209,1,0,0,0,1731,1732,7,18,0,0,1732,211,1,0,0,0,
+		1733,1734,7,19,0,0,1734,213,1,0,0,0,1735,1739,3,218,109,0,1736,1738,3,
+		216,108,0,1737,1736,1,0,0,0,1738,1741,1,0,0,0,1739,1737,1,0,0,0,1739,1740,
+		1,0,0,0,1740,215,1,0,0,0,1741,1739,1,0,0,0,1742,1743,3,226,113,0,1743,
+		1744,3,218,109,0,1744,217,1,0,0,0,1745,1747,3,228,114,0,1746,1748,3,232,
+		116,0,1747,1746,1,0,0,0,1747,1748,1,0,0,0,1748,1755,1,0,0,0,1749,1755,
+		3,234,117,0,1750,1751,5,8,0,0,1751,1752,3,214,107,0,1752,1753,5,9,0,0,
+		1753,1755,1,0,0,0,1754,1745,1,0,0,0,1754,1749,1,0,0,0,1754,1750,1,0,0,
+		0,1755,219,1,0,0,0,1756,1760,3,224,112,0,1757,1759,3,222,111,0,1758,1757,
+		1,0,0,0,1759,1762,1,0,0,0,1760,1758,1,0,0,0,1760,1761,1,0,0,0,1761,221,
+		1,0,0,0,1762,1760,1,0,0,0,1763,1764,3,226,113,0,1764,1765,3,224,112,0,
+		1765,223,1,0,0,0,1766,1773,3,228,114,0,1767,1773,3,234,117,0,1768,1769,
+		5,8,0,0,1769,1770,3,220,110,0,1770,1771,5,9,0,0,1771,1773,1,0,0,0,1772,
+		1766,1,0,0,0,1772,1767,1,0,0,0,1772,1768,1,0,0,0,1773,225,1,0,0,0,1774,
+		1775,7,20,0,0,1775,227,1,0,0,0,1776,1788,3,230,115,0,1777,1778,5,8,0,0,
+		1778,1783,3,230,115,0,1779,1780,5,5,0,0,1780,1782,3,230,115,0,1781,1779,
+		1,0,0,0,1782,1785,1,0,0,0,1783,1781,1,0,0,0,1783,1784,1,0,0,0,1784,1786,
+		1,0,0,0,1785,1783,1,0,0,0,1786,1787,5,9,0,0,1787,1789,1,0,0,0,1788,1777,
+		1,0,0,0,1788,1789,1,0,0,0,1789,229,1,0,0,0,1790,1792,5,180,0,0,1791,1793,
+		5,181,0,0,1792,1791,1,0,0,0,1792,1793,1,0,0,0,1793,1796,1,0,0,0,1794,1796,
+		5,181,0,0,1795,1790,1,0,0,0,1795,1794,1,0,0,0,1796,231,1,0,0,0,1797,1798,
+		7,21,0,0,1798,233,1,0,0,0,1799,1800,7,22,0,0,1800,235,1,0,0,0,233,291,
 		306,317,325,327,343,349,358,360,372,388,398,407,413,425,442,444,450,459,
 		467,474,484,493,499,510,520,531,545,551,559,567,570,572,580,585,593,600,
 		603,613,616,619,629,637,645,652,659,668,671,676,680,685,691,698,716,718,
 		721,726,738,742,756,765,784,799,802,807,814,820,825,827,834,845,848,852,
 		861,865,876,883,887,893,896,899,904,908,912,921,923,927,930,933,935,952,
 		958,962,966,969,976,984,986,988,995,1002,1004,1010,1016,1021,1026,1033,
-		1035,1037,1048,1050,1060,1062,1072,1081,1083,1085,1088,1096,1105,1120,
-		1127,1134,1138,1144,1148,1161,1167,1172,1182,1185,1200,1204,1208,1214,
-		1223,1229,1239,1241,1243,1251,1255,1258,1265,1272,1277,1284,1286,1291,
-		1294,1299,1305,1312,1317,1324,1329,1340,1347,1351,1363,1369,1380,1388,
-		1398,1404,1408,1415,1421,1427,1433,1435,1437,1443,1449,1456,1461,1471,
-		1478,1488,1492,1497,1506,1512,1520,1528,1532,1539,1546,1553,1559,1561,
-		1564,1569,1577,1583,1585,1587,1595,1597,1604,1609,1611,1613,1625,1627,
-		1632,1637,1645,1647,1651,1655,1657,1663,1666,1671,1679,1687,1693,1696,
-		1702,1704,1713,1723,1731,1738,1744,1756,1767,1772,1776,1779
+		1035,1037,1048,1050,1057,1065,1067,1082,1084,1093,1095,1097,1100,1108,
+		1117,1132,1139,1146,1150,1156,1160,1173,1179,1184,1194,1197,1212,1216,
+		1220,1226,1235,1241,1251,1253,1255,1263,1267,1270,1277,1284,1289,1296,
+		1298,1303,1306,1311,1317,1324,1329,1336,1341,1352,1359,1363,1375,1381,
+		1392,1400,1410,1416,1420,1427,1433,1439,1445,1447,1449,1455,1461,1468,
+		1473,1483,1490,1500,1504,1509,1518,1524,1535,1544,1548,1555,1562,1569,
+		1575,1577,1580,1585,1593,1599,1601,1603,1611,1613,1620,1625,1627,1629,
+		1641,1643,1648,1653,1661,1663,1667,1671,1673,1679,1682,1687,1695,1703,
+		1709,1712,1718,1720,1729,1739,1747,1754,1760,1772,1783,1788,1792,1795
 	};
 
 	public static ATN _ATN => Tables.Atn;

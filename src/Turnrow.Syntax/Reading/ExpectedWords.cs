@@ -70,7 +70,8 @@ internal static class ExpectedWords
         var named = expected.Contains(TurnrowLexer.WORD);
         if (named && (expected.Contains(TurnrowLexer.INC) || expected.Contains(TurnrowLexer.FRACTION)) && !expected.Contains(TokenConstants.EOF))
             return expected.Contains(TurnrowLexer.NUMBER) && !expected.Contains(TurnrowLexer.INC) ? "a number" : "a stitch";
-        if (expected.Contains(TurnrowLexer.NUMBER)) return "a number";
+        // Of a walk, whose row may have a number, its name is said.
+        if (expected.Contains(TurnrowLexer.NUMBER) && !(named && expected.Contains(TurnrowLexer.STITCHES) && expected.Contains(TurnrowLexer.LAST))) return "a number";
         return named && !expected.Contains(TokenConstants.EOF) ? "a name" : null;
     }
 

@@ -42,6 +42,7 @@ internal sealed class LineFaults(LineParser parser)
         var word = line.Text(error.Token);
         if (error.Token.Type == TurnrowLexer.PROSE) return UnexpectedWord.Prose(new TextSpan(span.Start, 1));
         if (Words.IsKeyword(error.Token.Type) && tokens[0].Type == TurnrowLexer.SIZES) return SizeWord.At(span, word);
+        if (error.Token.Type == TurnrowLexer.UNTIL && tokens[0].Type == TurnrowLexer.STRIPES) return UnexpectedWord.StripesUntil(span, word);
         if (Words.IsKeyword(error.Token.Type) && WantsName(error.Expected)) return WordAsName.At(span, word);
         if (IsOperator(error.Token.Type) && error.Expected.Contains(TurnrowLexer.INC)) return UnexpectedWord.SumBeforeStitch(span, word);
         return Habit(tokens, error.Token, line) ?? UnexpectedWord.At(span, word, expected, example, _mends.Find(tokens, error, line));
@@ -59,20 +60,35 @@ internal sealed class LineFaults(LineParser parser)
 
         var (span, word) = (LineBuilding.Span(wrong), line.Text(wrong));
         if (SecondWord(tokens, wrong, line) is { } name) return name;
+        if (second == TurnrowLexer.WITH && wrong.Type == TurnrowLexer.WORD && WithBehind(tokens, wrong, line) is { } with) return with;
         if (second == TurnrowLexer.IN && IsOrdinal(word)) return UnexpectedWord.ChainFromHook(span, word);
         if (second == TurnrowLexer.NUMBER && word.Equals("tog", StringComparison.OrdinalIgnoreCase)) return UnexpectedWord.Together(span, word);
         if (second == TurnrowLexer.NUMBER && PrintHabits.Unit(word) is { } unit) return UnexpectedWord.Unit(span, word, unit);
+        if (second == TurnrowLexer.COMMA && wrong.Type == TurnrowLexer.WITH && tokens[0].Type == TurnrowLexer.PIECE) return UnexpectedWord.YarnOfPiece(span, word);
         if (second != TurnrowLexer.NEXT) return null;
         if (first == TurnrowLexer.SKIP_WORD) return UnexpectedWord.SkipNext(span, word);
         return first == TurnrowLexer.IN && wrong.Type == TurnrowLexer.NUMBER ? UnexpectedWord.SeveralNext(span, word) : null;
     }
 
-    // `measure strap length is …`, `piece back panel`.
+    // `sc 3 with navy`: the comma before it is forgotten, and what follows reads as what is spread over the row.
+    private static Diagnostic? WithBehind(IReadOnlyList<IToken> tokens, IToken yarn, LineBuilding line)
+    {
+        for (var at = 2; at < tokens.Count; at++)
+        {
+            if (ReferenceEquals(tokens[at], yarn)) return UnexpectedWord.WithBehind(LineBuilding.Span(tokens[at - 1]), line.Text(yarn), new TextSpan(tokens[at - 2].StopIndex + 1, 0));
+        }
+
+        return null;
+    }
+
+    // `measure strap length is …`, `piece back panel`, `with dark blue`.
     private static Diagnostic? SecondWord(IReadOnlyList<IToken> tokens, IToken wrong, LineBuilding line)
     {
-        if (wrong.Type != TurnrowLexer.WORD || tokens is not [{ Type: TurnrowLexer.MEASURE or TurnrowLexer.COUNT or TurnrowLexer.PIECE }, { Type: TurnrowLexer.WORD } first, var second, ..])
+        if (wrong.Type != TurnrowLexer.WORD || tokens is not [{ Type: TurnrowLexer.MEASURE or TurnrowLexer.COUNT or TurnrowLexer.PIECE or TurnrowLexer.YARN or TurnrowLexer.WITH }, { Type: TurnrowLexer.WORD } first, var second, ..])
             return null;
         if (!ReferenceEquals(second, wrong) || Spelling.Nearest(line.Text(wrong), ["is", "from", "picked"]) is not null) return null;
+        // A yarn's quality may be what stands there, without its quotes.
+        if (tokens[0].Type == TurnrowLexer.YARN && tokens is not [_, _, _, { Type: TurnrowLexer.QUOTED }, ..]) return null;
         var between = TextSpan.FromBounds(LineBuilding.Span(first).End, LineBuilding.Span(wrong).Start);
         return UnexpectedWord.SecondWord(LineBuilding.Span(wrong), line.Text(wrong), line.Text(first), between);
     }

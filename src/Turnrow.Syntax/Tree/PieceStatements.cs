@@ -162,16 +162,24 @@ public sealed record AddStatement(
 /// <summary><c>mark next row armhole</c></summary>
 public sealed record MarkStatement(NameSyntax Name, TextSpan Span) : StatementSyntax(Span);
 
+/// <summary>The rows that a line repeats: <c>rows 3 to 6</c>, <c>row 3</c>, <c>last 2 rows</c>.</summary>
+/// <param name="First">The first of them; of the last ones, how many.</param>
+/// <param name="Last">The last of them; null for one row, or for the last ones.</param>
+/// <param name="Span">Where it stands.</param>
+public sealed record RepeatedRowsSyntax(ExpressionSyntax First, ExpressionSyntax? Last, TextSpan Span) : SyntaxNode(Span)
+{
+    /// <summary>True of the last ones there are.</summary>
+    public bool AreLast { get; init; }
+}
+
 /// <summary><c>repeat rows 3 to 6, 9 more times</c>, <c>…, 10 times in all</c></summary>
-/// <param name="First">First row repeated.</param>
-/// <param name="Last">Last row repeated; null for one row (<c>repeat row 3, …</c>).</param>
+/// <param name="Rows">The rows repeated.</param>
 /// <param name="Times">How often.</param>
 /// <param name="Counting">How the number is meant; <see cref="RepeatCounting.Unsaid"/> is an error.</param>
 /// <param name="Claim">The claim at its end.</param>
 /// <param name="Span">Where it stands.</param>
 public sealed record RepeatStatement(
-    ExpressionSyntax First,
-    ExpressionSyntax? Last,
+    RepeatedRowsSyntax Rows,
     ExpressionSyntax Times,
     RepeatCounting Counting,
     ClaimSyntax? Claim,
@@ -229,6 +237,12 @@ public sealed record SeamStatement(
 
     /// <summary>The sides that lie together, <c>RS together</c>; null if unsaid.</summary>
     public SideSyntax? Inside { get; init; }
+
+    /// <summary>Where it says <c>with itself</c>: the stitches of one edge are folded and joined to each other, and there is no second; else null.</summary>
+    public NameSyntax? Itself { get; init; }
+
+    /// <summary>The stitch that lies at the fold, <c>from stitch 12</c>; null for the first.</summary>
+    public ExpressionSyntax? FoldedAt { get; init; }
 }
 
 /// <summary><c>blanket throw of tile: 5 across, 7 down, join in each sp</c></summary>

@@ -137,6 +137,9 @@ public sealed record PlaceSyntax(
     /// <summary>Which one it is in a special stitch: <c>in 3rd dc of next shell</c>; null if unsaid.</summary>
     public NumberSyntax? Nth { get; init; }
 
+    /// <summary>Of <c>in skipped</c>, how it passes what was worked since: <c>in skipped in front</c>, <c>in skipped behind</c>; null if unsaid.</summary>
+    public CrossingWord? Crossing { get; init; }
+
     /// <summary>Of <c>in each …</c>, true of <c>to corner</c> and <c>until 2 remain before corner</c>: it goes to the next corner and no further.</summary>
     public bool ToCorner { get; init; }
 
@@ -151,6 +154,16 @@ public sealed record PlaceSyntax(
 /// <param name="Span">Where it stands.</param>
 public sealed record OtherPlaceSyntax(
     ExpressionSyntax? Many, IReadOnlyList<NameSyntax> Words, IReadOnlyList<NameSyntax> Kind, TextSpan Span) : SyntaxNode(Span);
+
+/// <summary>How what goes back passes what was worked since.</summary>
+public enum CrossingWord
+{
+    /// <summary>In front of it.</summary>
+    InFront,
+
+    /// <summary>Behind it.</summary>
+    Behind,
+}
 
 /// <summary>Which place of the row below.</summary>
 public enum PlaceWord

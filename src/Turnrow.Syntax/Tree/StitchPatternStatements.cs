@@ -20,10 +20,9 @@ public sealed record StitchPatternStatement(NameSyntax Name, NumberSyntax Multip
 }
 
 /// <summary><c>repeat rows 2 to 5</c>: which rows of a stitch pattern come again and again.</summary>
-/// <param name="First">The first of them.</param>
-/// <param name="Last">The last; null for one row.</param>
+/// <param name="Rows">The rows.</param>
 /// <param name="Span">Where it stands.</param>
-public sealed record PatternRepeatStatement(ExpressionSyntax First, ExpressionSyntax? Last, TextSpan Span) : StatementSyntax(Span);
+public sealed record PatternRepeatStatement(RepeatedRowsSyntax Rows, TextSpan Span) : StatementSyntax(Span);
 
 /// <summary>
 /// <c>key "x" is (dc 3)</c>: what a letter of a picture stands for; <c>key first is (dc)</c>, <c>key last is (dc)</c>: what each row begins and

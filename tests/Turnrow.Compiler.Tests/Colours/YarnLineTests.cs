@@ -53,6 +53,26 @@ public sealed class YarnLineTests
         Assert.Equal((3, 0), (row.Work!.Opening.Chains, row.Work.Opening.Space));
     }
 
+    private const string Pictures = "stitch pattern tile from picture in dc, over multiple of 4\n  key \"x\" is cream\n  key \".\" is navy\n  | x . . x |\n  | . x x . |\nstitch pattern plain from picture in dc, over multiple of 2\n  key \".\" is navy\n  | . . |\n  | . . |\n";
+
+    [Theory]
+    [InlineData("with cream\nstraight 2 rows, in tile\nrow: dc across\nstraight 1 row", "navy, navy, cream, cream, cream")]
+    [InlineData("straight 2 rows, in tile\nrow: dc across\nstraight 1 row", "navy, navy, cream, navy, navy")]
+    [InlineData("with cream\nstraight 2 rows, in tile\nrow: dc across\nrow: dc across\nrepeat rows 2 to 5, 1 more time", "navy, navy, cream, cream, cream, navy, cream, cream, cream")]
+    [InlineData("with cream\nrow: dc across\nrow: dc 10, with navy, dc 10\nstraight 2 rows, in tile\nrow: dc across", "navy, cream, cream, navy, cream, navy")]
+    [InlineData("with cream\nstraight 2 rows, in tile, edges in dc\nrow: dc across", "navy, navy, cream, cream")]
+    public void A_pictures_yarns_are_its_own(string lines, string yarns) =>
+        Assert.Equal(yarns, string.Join(", ", Compiled.Of($"{Yarns}{Pictures}piece back\nbegin with 20 stitches\nrow 1 WS: dc across\n{lines}\n").Clean().Piece("back", 0).Rows.Select(static r => r.Yarn)));
+
+    [Theory]
+    [InlineData("", "navy 2, cream 2, navy 2, cream 2, navy 2, cream 2, navy 2, cream 2, navy 2, cream 2, navy 2")]
+    [InlineData("with cream\n", "cream 1, navy 1, cream 2, navy 2, cream 2, navy 2, cream 2, navy 2, cream 2, navy 2, cream 2, navy 1, cream 1")]
+    public void Edges_beside_a_picture_are_of_the_yarn_round_it(string with, string runs)
+    {
+        var rows = Compiled.Of($"{Yarns}{Pictures}piece back\nbegin with 22 stitches\nrow 1 WS: dc across\n{with}straight 3 rows, in tile, edges in dc\n").Clean().Piece("back", 0).Rows;
+        Assert.Equal(runs, Runs(rows[1]));
+    }
+
     [Theory]
     [InlineData("row: with rust, dc across", "yarn-unknown")]
     [InlineData("stripes are rust 2 rows", "yarn-unknown")]
@@ -64,9 +84,18 @@ public sealed class YarnLineTests
     [InlineData("stripes are navy 0 rows, cream 0 rows\nstraight 2 rows", "stripes-empty")]
     [InlineData("with navy\nstraight 2 rows", "yarn-unused")]
     [InlineData("row: dc 7, with cream, dc 6, with navy, dc across", "float-long")]
+    [InlineData("row: (dc 2, with cream, dc 2) 5 times", "yarn-next-time")]
+    [InlineData("row: ((dc, with cream, dc) 2 times, with navy, dc) 4 times", "yarn-next-time")]
+    [InlineData("row: (dc 2, with cream, dc 2) 2 times, dc 12", "yarn-next-time")]
+    [InlineData("row: (dc 2, with cream, dc 2) 1 times, dc 16", "")]
+    [InlineData("row: (with navy, dc 2, with cream, dc 2) 5 times", "")]
+    [InlineData("row: (with navy, dc 2, with cream, dc 2) 5 times\nrow: (dc 2, with cream, dc 2) across", "")]
+    [InlineData("row: dc across\nwith cream\nstraight 2 rows, in tile", "")]
+    [InlineData("row: dc across\nwith cream\nstraight 2 rows, in tile\nwith navy\nstraight 1 row", "")]
+    [InlineData("row: dc across\nwith cream\nstraight 2 rows, in plain\nwith navy\nstraight 1 row", "yarn-nothing")]
     [InlineData("row: (dc 3, with cream, dc, with navy) 2 times, dc 3, with cream, dc across", "")]
     public void What_can_not_be(string lines, string found) =>
-        Assert.Equal(found.Length > 0 ? [found] : [], Compiled.Of($"{Yarns}piece back\nbegin with 20 stitches\nrow 1 RS: dc across\n{lines}\n").Found);
+        Assert.Equal(found.Length > 0 ? [found] : [], Compiled.Of($"{Yarns}{Pictures}piece back\nbegin with 20 stitches\nrow 1 RS: dc across\n{lines}\n").Found);
 
     [Fact]
     public void A_float_may_be_longer_where_the_pattern_says_so() =>

@@ -183,4 +183,45 @@ public sealed class BlanketTests
             }
         }
     }
+
+    private const string Patch = """
+        piece square
+        begin with 9 stitches
+        row 1 RS: sc across
+        straight 6 rows
+        fasten off
+        piece patch picked up around square right edge and square last row and square left edge and square foundation: 1 sc in each row, 1 sc in each st, 3 sc in each corner
+        """;
+
+    // Up the right edge is the last side: 7 row-ends, and the corners; along the top 9 stitches less two corners.
+    [Theory]
+    [InlineData("round 2: (sc to corner, (sc, ch 2, sc) in corner) around, sc around", 1)]
+    [InlineData("round 2: slip over 10, (sc to corner, (sc, ch 2, sc) in corner) around, sc around", 0)]
+    public void A_patch_around_a_square_of_rows_stands_upright(string round, int before)
+    {
+        var blanket = Throw("blanket throw of patch: 3 across, 4 down, join in each st", $"{Patch}\n{round}\nfasten off\n");
+        Assert.True(blanket.IsUpright);
+        Assert.Equal([2, 3, 6], blanket.Joined.Select(j => (int)j.Count));
+        var first = blanket.Joined[0].Piece.JoinedTo.Single().Edge.Side.Stretches[0].Name;
+        Assert.Equal($"{Turnrow.Fabric.Joins.MotifSides.Names[(before + 2) % 4]} side", first);
+    }
+
+    [Fact]
+    public void A_patch_of_like_sides_is_not_turned_either()
+    {
+        var blanket = Throw("blanket throw of patch: 3 across, 4 down, join in each st", Patch.Replace("straight 6 rows", "straight 8 rows", StringComparison.Ordinal) + "\nround 2: (sc to corner, (sc, ch 2, sc) in corner) around, sc around\nfasten off\n");
+        Assert.Equal(["Before", "Below", "Before Below"], blanket.Joined.Select(j => string.Join(' ', j.To)));
+    }
+
+    [Fact]
+    public void What_motifs_are_picked_up_around_is_made_as_often_and_weighed_so()
+    {
+        const string Lines = "yarn navy \"dk\", 50 g, 120 m\nswatch sc: 10 stitches and 10 rows weigh 10 g\n";
+        var whole = Compiled.Of($"{Lines}{Patch}\nround 2: (sc to corner, (sc, ch 2, sc) in corner) around, sc around\nfasten off\nblanket throw of patch: 3 (4) across, 4 (5) down, join in each st\npiece border picked up around throw last row: 1 sc in each st, 1 sc in each sp\nfasten off\nweave in ends\n").Clean().Pattern;
+        Assert.Equal([12L, 20L], Enumerable.Range(0, 2).Select(size => MotifNumbers.Of(whole, size)["square"]));
+        var need = Turnrow.Fabric.Patterns.YarnNeed.Of(whole)!.Grams!;
+        // 63 stitches of each square, 40 and 44 round it, and the border's.
+        var border = Enumerable.Range(0, 2).Select(size => whole.Pieces.Single(p => p.Name == "border").InSizes[size].Rows[0].Work!.Stitches).ToList();
+        Assert.Equal([(12 * (63 + 40 + 44)) + border[0], (20 * (63 + 40 + 44)) + border[1]], need.Select(static grams => (int)(grams.ToDouble() * 10)));
+    }
 }

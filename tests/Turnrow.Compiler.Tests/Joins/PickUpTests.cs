@@ -96,4 +96,41 @@ public sealed class PickUpTests
     }
 
     private static PickUpLeg Leg(Compiled compiled) => ((PickUpStart)compiled.Piece("band", 0).Start!).Walk[0];
+
+    [Fact]
+    public void A_strip_ends_where_it_was_picked_up_and_the_next_one_goes_on_from_there() => Compiled.Of(
+        """
+        piece centre
+          begin with 12 stitches
+          row 1 RS: sc across
+          straight 13 rows
+          fasten off
+        piece strip-1 picked up along centre right edge: 1 sc in each row
+          straight 7 rows
+          fasten off
+        piece strip-2 picked up along strip-1 left edge and centre last row: 1 sc in each row, 1 sc in each st
+          straight 7 rows
+          fasten off
+        piece strip-3 picked up along strip-2 left edge and centre left edge: 1 sc in each row
+          straight 7 rows
+          fasten off
+        piece strip-4 picked up along strip-3 left edge and centre foundation and strip-1 right edge: 1 sc in each row, 1 sc in each st
+          straight 7 rows
+          fasten off
+        """).Clean();
+
+    [Fact]
+    public void A_strip_along_a_last_row_ends_at_the_corner_of_the_piece_below() => Assert.Equal(["pick-up-apart", "edge-twice"], Compiled.Of(
+        """
+        piece centre
+          begin with 12 stitches
+          row 1 RS: sc across
+          straight 13 rows
+        piece strip-1 picked up along centre last row: 1 sc in each st
+          straight 7 rows
+        piece strip-2 picked up along strip-1 left edge and centre left edge: 1 sc in each row
+          straight 7 rows
+        piece strip-3 picked up along strip-1 right edge and centre left edge: 1 sc in each row
+          straight 7 rows
+        """).Found);
 }

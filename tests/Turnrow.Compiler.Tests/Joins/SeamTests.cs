@@ -52,6 +52,27 @@ public sealed class SeamTests
     [InlineData("seam back right edge, last 11 rows, with front side", "selection-rows")]
     public void Edges_that_do_not_meet_are_an_error(string line, string name) => Assert.Contains(name, Joined(line).Found);
 
+    [Theory]
+    [InlineData("seam back last row with itself", 1, 20, 10, 11, null)]
+    [InlineData("seam back foundation with itself", 1, 20, 10, 11, null)]
+    [InlineData("seam tube last row with itself, from stitch 4", 4, 3, 6, 1, 7)]
+    [InlineData("seam tube last row with itself", 1, 7, 3, 5, 4)]
+    public void A_row_with_itself_is_folded_and_its_stitches_meet(string line, int first, int second, int lastFirst, int lastSecond, int? alone)
+    {
+        var fold = Joined($"piece tube\nbegin with 7 stitches\nround 1: dc around\n{line}").Seam(0).Fold!;
+        Assert.Equal(((first, second), (lastFirst, lastSecond), alone), (fold.Pair(0), fold.Pair(fold.Pairs - 1), fold.Alone));
+    }
+
+    [Theory]
+    [InlineData("seam back last row with back last row")]
+    [InlineData("seam back last row with itself, from stitch 2")]
+    [InlineData("seam back right edge with itself")]
+    [InlineData("seam back last row with itself, easing")]
+    [InlineData("seam back last row with itself, in the same order")]
+    [InlineData("seam back last row and back left edge with itself")]
+    [InlineData("seam back last row with front last row, from stitch 2")]
+    public void What_can_not_lie_on_itself_is_told(string line) => Assert.Equal(["seam-itself"], Joined(line).Found.Where(f => f.StartsWith("seam", StringComparison.Ordinal)));
+
     [Fact]
     public void Unequal_lengths_are_told_in_the_sizes_they_concern() => Assert.Equal(
         ["L"], Joined("seam back right edge with front side").Compilation.Diagnostics.Single(d => d.Kind.Name == "seam-length").Sizes);

@@ -48,7 +48,11 @@ public sealed record EdgeFact(string Piece, string Size, Hand Hand, IReadOnlyLis
 public sealed record InnerFact(string Piece, string Size, int Row, bool IsBridge, int Count, string? Name);
 
 /// <summary>A seam in one size: whose edges it joins, and how many row-ends and stitches each has.</summary>
-public sealed record SeamFact(string Size, string First, int FirstRows, int FirstStitches, string Second, int SecondRows, int SecondStitches);
+public sealed record SeamFact(string Size, string First, int FirstRows, int FirstStitches, string Second, int SecondRows, int SecondStitches)
+{
+    /// <summary>Which stitches of a folded edge lie on each other, pair by pair from the fold; empty where two edges are joined.</summary>
+    public string Fold { get; init; } = "";
+}
 
 public enum YarnAt { Begun, GoesOn, JoinedAnew }
 

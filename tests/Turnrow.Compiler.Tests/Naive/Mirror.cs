@@ -32,6 +32,7 @@ public static class Mirror
             OnSameBase = Counterpart(pattern, up.Piece) == up.Piece,
             Names = [.. up.Names.Reverse()],
         },
+        PickedUpLoops up => up with { Piece = Counterpart(pattern, up.Piece) },
         PickedUpRim up => up with
         {
             Piece = Counterpart(pattern, up.Piece),

@@ -109,7 +109,7 @@ public sealed class NaiveGenTests
             },
             iter: 3000,
             threads: 1);
-        Assert.Equal(11, starts.Count);
+        Assert.Equal(12, starts.Count);
         Assert.True(mirrored.Count >= 5, string.Join(", ", mirrored));
         Assert.Equal(17, statements.Count);
         Assert.Contains(typeof(WithYarn), words);

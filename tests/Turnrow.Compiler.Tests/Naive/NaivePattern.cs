@@ -103,6 +103,9 @@ public sealed record PickedUpInside(string Piece, IReadOnlyList<string> Names, s
     public bool OnSameBase { get; init; }
 }
 
+/// <summary>One stitch in each loop of a row that the row above left free; joined to a round or not.</summary>
+public sealed record PickedUpLoops(string Piece, int Row, string Stitch, bool Around) : Start;
+
 /// <summary>The four edges of a piece, as they come against the clock.</summary>
 public enum RimEdge { Right, LastRow, Left, Foundation }
 
@@ -145,7 +148,11 @@ public sealed record NaiveWalk(string Piece, RimEdge Edge)
 }
 
 /// <summary>Two edges that are joined; eased, they need not be as long as each other.</summary>
-public sealed record NaiveSeam(NaiveWalk First, NaiveWalk Second, bool Eased);
+public sealed record NaiveSeam(NaiveWalk First, NaiveWalk Second, bool Eased)
+{
+    /// <summary>Of an edge that is folded and joined to itself, the stitch that lies at the fold; null where two edges are joined. Then both are the same.</summary>
+    public int? FoldedAt { get; init; }
+}
 
 /// <summary>An edge as a statement names it: both, a hand, or the name in force there.</summary>
 public sealed record EdgeRef(Hand? Hand, string? Name)

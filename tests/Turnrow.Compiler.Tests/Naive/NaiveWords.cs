@@ -7,7 +7,11 @@ public abstract record Word;
 public sealed record Each(string Stitch, Sized Count) : Word;
 
 /// <summary>`dc across`.</summary>
-public sealed record Across(string Stitch) : Word;
+public sealed record Across(string Stitch) : Word
+{
+    /// <summary>The one loop that it goes through, <c>back</c> or <c>front</c>; null for both.</summary>
+    public string? Loop { get; init; }
+}
 
 /// <summary>`dc until 5 remain`.</summary>
 public sealed record Until(string Stitch, Sized Remain) : Word;

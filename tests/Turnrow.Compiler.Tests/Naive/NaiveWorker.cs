@@ -71,6 +71,7 @@ public sealed class NaiveWorker
             case PartOf part: BeginPart(part, work, result); break;
             case PickedUp up: PickUp(up, work, result); break;
             case PickedUpInside inside: PickUpInside(inside, work, result); break;
+            case PickedUpLoops loops: PickUpLoops(loops, work, result); break;
             case PickedUpRim rim: PickUpRim(rim, work, result); break;
             case AcrossOf across: BeginAcross(across, work, result); break;
         }
@@ -161,6 +162,18 @@ public sealed class NaiveWorker
         }
         result.Yarn = YarnAt.JoinedAnew;
         work.PickUp(up.Stitch, counts, up.Around);
+    }
+
+    private void PickUpLoops(PickedUpLoops up, PieceWork work, PieceResult result)
+    {
+        var from = Base(up.Piece, result.Size);
+        if (up.Row < 1 || up.Row >= from.Rows.Count || !from.Rows[up.Row].LeavesLoops)
+            throw new UnworkableException("the row above left no loops of it");
+        var places = from.Rows[up.Row - 1].Places;
+        if (places.Any(place => place.IsSpace))
+            throw new UnworkableException("a space has no loops");
+        result.Yarn = YarnAt.JoinedAnew;
+        work.PickUp(up.Stitch, places.Count, up.Around);
     }
 
     private void PickUpRim(PickedUpRim up, PieceWork work, PieceResult result)

@@ -35,8 +35,9 @@ public static class NotationWriter
         return text.ToString();
     }
 
-    public static string Text(NaiveSeam seam) =>
-        $"seam {Walk(seam.First)} with {Walk(seam.Second)}{(seam.Eased ? ", easing" : "")}";
+    public static string Text(NaiveSeam seam) => seam.FoldedAt is { } at
+        ? $"seam {Walk(seam.First)} with itself{(at == 1 ? "" : $", from stitch {N(at)}")}"
+        : $"seam {Walk(seam.First)} with {Walk(seam.Second)}{(seam.Eased ? ", easing" : "")}";
 
     private static string Walk(NaiveWalk walk) => $"{walk.Piece} {(walk.Side is { } side ? $"{s_sides[side]} side" : Rim(walk.Edge))}";
 
@@ -55,7 +56,10 @@ public static class NotationWriter
         Line(text, $"stitch pattern {pattern.Name} over multiple of {N(pattern.Multiple)}{plus}");
         for (var row = 0; row < pattern.Rows.Count; row++)
             Line(text, $"  row {N(row + 1)}: {Words(pattern.Rows[row])}");
-        if (pattern.AgainFrom == pattern.Rows.Count - 1)
+        var again = pattern.Rows.Count - pattern.AgainFrom;
+        if (pattern.AgainFrom > 0 && pattern.AgainFrom % 2 == 0)
+            Line(text, again == 1 ? "  repeat last row" : $"  repeat last {N(again)} rows");
+        else if (again == 1 && pattern.AgainFrom > 0)
             Line(text, $"  repeat row {N(pattern.Rows.Count)}");
         else if (pattern.AgainFrom > 0)
             Line(text, $"  repeat rows {N(pattern.AgainFrom + 1)} to {N(pattern.Rows.Count)}");
@@ -102,6 +106,7 @@ public static class NotationWriter
         MirrorOf mirror => $" is {mirror.Piece} mirrored",
         PickedUp up => $" picked up along {Along(up)}{Window(up.Window)}: {Rate(up)}{Claim(up.Claim)}",
         PickedUpInside inside => $" picked up {(inside.Around ? "around" : "along")} {string.Join(" and ", inside.Names.Select(name => $"{inside.Piece} {name}"))}: 1 {inside.Stitch} in each st",
+        PickedUpLoops loops => $" picked up {(loops.Around ? "around" : "along")} {loops.Piece} row {N(loops.Row)}: 1 {loops.Stitch} in each st",
         PickedUpRim up => $" picked up {(up.Around ? "around" : "along")} {string.Join(" and ", up.Edges.Select(edge => $"{up.Piece} {Rim(edge)}"))}: {Rates(up)}{Claim(up.Claim)}",
         AcrossOf across => $" across {string.Join(", ", across.Pieces)}",
         _ => "",
@@ -230,7 +235,7 @@ public static class NotationWriter
     private static string Text(Word word) => word switch
     {
         Each each => Counted(each.Stitch, each.Count),
-        Across across => $"{across.Stitch} across",
+        Across across => $"{(across.Loop is { } loop ? $"{loop}-loop " : "")}{across.Stitch} across",
         Until until => $"{until.Stitch} until {until.Remain} remain",
         Into into => $"{(into.Count == 1 ? "" : N(into.Count) + " ")}{into.Stitch} in {Text(into.Target)}",
         Group group => $"({string.Join(", ", group.Words.Select(InGroup))}) in {Text(group.Target)}",

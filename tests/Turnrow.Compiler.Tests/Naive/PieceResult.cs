@@ -12,6 +12,9 @@ public sealed record RowResult(int Number, Side Side, IReadOnlyList<Place> Place
 
     public int Stitches => Places.Count(place => place.IsStitch);
 
+    /// <summary>True if it went through the same one loop of each place of the row below, and of nothing else.</summary>
+    public bool LeavesLoops { get; init; }
+
     /// <summary>The yarn of each place.</summary>
     public IReadOnlyList<string> Yarns { get; init; } = [];
 }

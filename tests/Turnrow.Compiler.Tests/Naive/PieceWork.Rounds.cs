@@ -25,7 +25,9 @@ public sealed partial class PieceWork
 
     private void CheckNoStepAtRound()
     {
-        if (_addLater is not null || _asked.Sum() + _waiting.Sum(pile => pile.Count) > 0
+        // What waits she comes to before she is round, if she stands at the marker and not at a turn.
+        var isAtMarker = WaitingAt(Hand.Right).Count == 0 && (WaitingAt(Hand.Left).Count == 0 || (!_afterRound && result.Rows[^1].Side == Side.WS));
+        if (_addLater is not null || _asked.Sum() > 0 || !isAtMarker
             || result.Edge(Hand.Right).Concat(result.Edge(Hand.Left)).Any(stretch => stretch.Row == NextRow))
             throw new UnworkableException("a round has no edge to leave or add anything at");
     }

@@ -63,6 +63,7 @@ public sealed partial class PieceWork
     }
 
     private (Picture Picture, int Worked)? _picture;
+    private bool _isShown;
 
     /// <summary>
     /// The picture's yarns from right to left, in a mirrored piece from left to right; in the hand is then what the row's last stitch has, in a mirrored piece
@@ -76,7 +77,7 @@ public sealed partial class PieceWork
         _after = _order == Side.RS ? yarns[^1] : yarns[0];
         if (isMirrored)
             yarns.Reverse();
-        (_rowYarns, _picture) = (yarns, null);
+        (_rowYarns, _picture, _isShown) = (yarns, null, true);
     }
 
     /// <summary>The yarns of a row's places from right to left, and the yarn in the hand behind it.</summary>
@@ -84,11 +85,13 @@ public sealed partial class PieceWork
     {
         var begun = _stripes is null ? Yarn : Striped(_stripes, _striped);
         var yarns = _rowYarns ?? [.. Enumerable.Repeat(begun, places)];
-        Yarn = _after ?? begun;
         // Worked from its other end, a row ends with what the original began with.
-        result.LastYarn = isMirrored ? begun : Yarn;
+        result.LastYarn = isMirrored ? begun : _after ?? begun;
+        // A picture's yarns are its own: what comes behind it has the yarn of what came before.
+        if (!_isShown)
+            Yarn = _after ?? begun;
         _striped++;
-        (_rowYarns, _after) = (null, null);
+        (_rowYarns, _after, _isShown) = (null, null, false);
         return yarns;
     }
 }

@@ -16,6 +16,7 @@ public sealed partial class PieceWork(PieceResult result, TurnTable turns, bool 
     private Side _side = Side.RS;
     private bool _inRounds;
     private bool _afterRound;
+    private bool _leavesLoops;
     private bool _goesOn;
     private bool _isBegunByRow;
 
@@ -213,8 +214,11 @@ public sealed partial class PieceWork(PieceResult result, TurnTable turns, bool 
         // The words' own order: that of the working row, or the other way round in a mirrored piece.
         var wordSide = isMirrored ? Frame.Opposite(_order) : _order;
         var behind = BehindTurn();
+        var isOverAll = _asked.Sum() + _waiting.Sum(pile => pile.Count) == 0 && !result.Edge(Hand.Right).Concat(result.Edge(Hand.Left)).Any(stretch => stretch.Row == NextRow);
         var work = new RowWork(BegunFurtherOn(Frame.InWorkingOrder(InOrder(), wordSide), ref words), Size, _inRounds) { BehindTurn = behind, PassedAtStart = _begunAt };
+        _leavesLoops = isOverAll && result.Rows.Count > 0 && words.Where(word => word is not WithYarn).ToList() is [Across { Loop: not null }];
         work.Work(words);
+        _leavesLoops &= result.Rows.Count > 0 && work.Made.Count == result.Rows[^1].Places.Count;
         work.Joins.ForEach(Join);
         StepInRow(Frame.StartOf(wordSide), work.SlippedOver);
         if (work.LeftForLater > 0 && isMirrored)
@@ -402,7 +406,8 @@ public sealed partial class PieceWork(PieceResult result, TurnTable turns, bool 
         // In rows the hook is where this side would start: from there a row that is worked back has the other side.
         var face = _back && !_inRounds ? Frame.Opposite(_side) : _side;
         _lastOrder = _back ? _order : _side;
-        result.Rows.Add(new RowResult(NextRow, face, made, _inRounds) { IsBack = _back, Yarns = TakeRowYarns(made.Count) });
+        result.Rows.Add(new RowResult(NextRow, face, made, _inRounds) { IsBack = _back, LeavesLoops = _leavesLoops, Yarns = TakeRowYarns(made.Count) });
+        _leavesLoops = false;
         _places = made.ToList();
         _side = _inRounds ? _side : Frame.Opposite(_side);
         (_afterRound, _goesOn, _lastWay, _lastBack, _back) = (_inRounds, true, _way, _back, false);

@@ -118,7 +118,7 @@ public sealed class SeamWork(NaivePattern pattern, IReadOnlyDictionary<(string P
             return;
         }
         var isAgain = false;
-        foreach (var walk in new[] { seam.First, seam.Second })
+        foreach (var walk in seam.FoldedAt is null ? new[] { seam.First, seam.Second } : [seam.First])
         {
             foreach (var piece in Each(walk.Piece))
             {
@@ -131,12 +131,36 @@ public sealed class SeamWork(NaivePattern pattern, IReadOnlyDictionary<(string P
         for (var size = 0; size < pattern.Sizes.Count; size++)
         {
             var (first, second) = (Length(seam.First, size), Length(seam.Second, size));
-            Seams.Add(new SeamFact(pattern.Sizes[size], Told(seam.First.Piece), first.Rows, first.Stitches, Told(seam.Second.Piece), second.Rows, second.Stitches));
+            var fold = seam.FoldedAt is { } at ? Folded(seam.First, at, first.Stitches, size) : "";
+            Seams.Add(new SeamFact(pattern.Sizes[size], Told(seam.First.Piece), first.Rows, first.Stitches, Told(seam.Second.Piece), second.Rows, second.Stitches) { Fold = fold });
             if (first is (0, 0) || second is (0, 0))
                 Faults.Add("there is nothing to join");
             else if (!seam.Eased && first != second)
                 Faults.Add("the edges are not as long as each other");
         }
+    }
+
+    // She counts the stitches, lays those before the fold behind the rest, and takes one from each end until none is left, or one.
+    private string Folded(NaiveWalk edge, int at, int stitches, int size)
+    {
+        var made = results[(Each(edge.Piece)[0], size)];
+        var isRound = made.Rows[edge.Edge == RimEdge.Foundation ? 0 : ^1].IsRound && made.UsedPlaces.Count == 0;
+        if (stitches < 2 || at > stitches || (at > 1 && !isRound))
+        {
+            Faults.Add("it can't be folded there");
+            return "";
+        }
+
+        var left = new LinkedList<int>(Enumerable.Range(at, stitches - at + 1).Concat(Enumerable.Range(1, at - 1)));
+        var pairs = new List<string>();
+        while (left.Count > 1)
+        {
+            pairs.Add($"{left.First!.Value}+{left.Last!.Value}");
+            left.RemoveFirst();
+            left.RemoveLast();
+        }
+
+        return string.Join(' ', pairs.Concat(left.Select(alone => $"{alone}")));
     }
 
     private int Copies(string name) => pattern.Pieces.FirstOrDefault(piece => piece.Name == name)?.Copies ?? 1;

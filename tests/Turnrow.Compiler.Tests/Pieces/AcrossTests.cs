@@ -26,6 +26,20 @@ public sealed class AcrossTests
         """;
 
     [Fact]
+    public void A_piece_that_is_gone_over_whole_has_no_part_that_waits() => Compiled.Of("""
+        turn sc: ch 1 does not count
+        piece leg, make 2
+        begin with 12 stitches
+        round 1: sc around
+        divide: 6 for outside, 6 for inside
+        fasten off
+        piece body across first leg inside, second leg, first leg outside
+        round: sc 6, bridge 3 for gap-one, sc 12, bridge 3 for gap-two, sc around = 24
+        round: sc around = 30
+        seam body gap-one with body gap-two
+        """).Clean();
+
+    [Fact]
     public void Each_of_several_lies_in_the_row_where_it_is_named()
     {
         var yoke = Assert.Single(Of("back, first sleeve, front, second sleeve").Pattern.Pieces, p => p.Name == "yoke").InSizes[0];

@@ -7,6 +7,35 @@ namespace Turnrow.Compiler.Tests.Pieces;
 /// <summary>Stitches left for later, in words, at an edge and in a shaping; counted by hand.</summary>
 public sealed class ShortRowTests
 {
+    [Fact]
+    public void A_round_goes_over_what_rows_of_a_tube_left_for_later()
+    {
+        var compiled = Compiled.Of("""
+            piece sock
+            begin with 20 stitches
+            round 1: sc around
+            row RS: sc 10, leave the rest for later
+            row WS: sc 8, leave 2 for later
+            row RS: sc to turn, sc, leave the rest for later
+            row WS: sc across
+            round: sc to turn, sc around = 20
+            straight 1 round
+            """);
+        Assert.Equal(20, compiled.Piece("sock", 0).Rows[5].Work!.Stitches);
+        Assert.DoesNotContain(compiled.Found, f => f != "turn-unsaid");
+    }
+
+    [Theory]
+    [InlineData("row RS: sc 10, leave the rest for later")]
+    [InlineData("row RS: sc 10, leave the rest for later\nrow WS: sc 8, leave 2 for later")]
+    [InlineData("row RS: sc 10, leave the rest for later\nrow WS: sc 8, leave 2 for later\nrow RS: sc across")]
+    public void A_round_begins_where_rounds_begin(string rows)
+    {
+        var compiled = Compiled.Of($"piece sock\nbegin with 20 stitches\nround 1: sc around\n{rows}\nround: sc in each st around").Compilation;
+        var told = Assert.Single(compiled.Diagnostics, d => d.Kind.Name == "round-at-turn");
+        Assert.EndsWith("round: sc in each st around", compiled.Tree.Source.Text[..told.Span.End], StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("row: dc until 4 remain, leave 4 for later\nrow: dc across\nrow: dc 12, leave 4 for later", "leave 8 for later", "wait since")]
     [InlineData("row: dc until 4 remain, leave 4 for later\nrow: dc across\nrow: dc 10, leave 4 for later", "leave 10 for later", "leave them too")]

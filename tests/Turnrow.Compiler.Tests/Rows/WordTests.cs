@@ -165,6 +165,25 @@ public sealed class WordTests
     public void What_can_not_be_worked_is_told_once(string words, string name) =>
         Assert.Equal([name], Compiled.Piece($"row 2: {words}").Found);
 
+    [Theory]
+    [InlineData("dc, (front-post dc in next sp, dc in next dc) across", true)]
+    [InlineData("dc, (back-loop dc in next sp, dc in next dc) across", true)]
+    [InlineData("front-loop dc in each st and sp", true)]
+    [InlineData("dc, ((back-post dc, dc) in next sp, dc in next dc) across", true)]
+    [InlineData("dc, (dc in next sp, back-loop dc in same, dc in next dc) across", true)]
+    [InlineData("dc, ((dc, back-loop dc) in next sp, dc in next dc) across", true)]
+    [InlineData("dc, (ridge in next sp, dc in next dc) across", true)]
+    [InlineData("dc, back-loop dc in each sp, dc", true)]
+    [InlineData("dc, (dc in next sp, front-post dc in next dc) across", false)]
+    [InlineData("dc, (dc in next sp, ridge in next) across", false)]
+    [InlineData("dc, (dc in next sp, back-loop dc in next dc) across", false)]
+    [InlineData("back-loop dc in each st and dc in each sp", false)]
+    public void A_space_has_no_loops_and_no_post(string row, bool isFault)
+    {
+        var found = Compiled.Of($"stitch ridge is (back-loop sc, back-loop dc) in one place\npiece back\nbegin with 21 stitches\nrow 1 RS: dc across\nrow 2: dc, (ch 1, skip 1, dc) across\nrow 3: {row}\n").Found;
+        Assert.Equal(isFault ? ["space-without-loops"] : [], found.Where(static f => f is not "stitch-unused"));
+    }
+
     [Fact]
     public void A_stitch_does_not_go_into_a_space_unasked() => Assert.Equal(
         ["space-ahead"], Compiled.Of("piece back\nbegin with 19 stitches\nrow 1: dc, (ch 2, skip 2, dc) across\nrow 2: dc across").Found);

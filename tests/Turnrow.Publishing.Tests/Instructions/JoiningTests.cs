@@ -95,6 +95,27 @@ public class JoiningTests
             text, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("seam ear last row with itself: 1 sc in each st", "**Last round of Ear to itself:** Fold Ear flat, WS out, so that the two halves of this edge lie together. Match them st for st, stitch 1 with stitch 12, and so on to stitch 6 with stitch 7. Join yarn and work 1 sc in each st through both halves. Fasten off.")]
+    [InlineData("seam ear last row with itself, from stitch 4", "stitch 4 with stitch 3, and so on to stitch 9 with stitch 10. Sew them together.")]
+    [InlineData("seam odd last row with itself", "Match them st for st, stitch 1 with stitch 5, and so on to stitch 2 with stitch 4. Stitch 3 lies in the fold and meets no other; take it in by itself. Sew them together.")]
+    [InlineData("seam halved front with halved back", "**Stitches 1-5 (front) to stitches 6-10 (back) of the last round of Halved:** Fold Halved flat, RS out, so that the two halves of this edge lie together. Match them st for st, stitch 1 with stitch 10, and so on to stitch 5 with stitch 6. Sew them together.")]
+    public void A_round_closed_flat_says_which_stitch_lies_on_which(string line, string expected)
+    {
+        var text = Written.Of($"piece ear\nbegin with 12 stitches\nround 1: sc around\npiece odd\nbegin with 5 stitches\nround 1: sc around\npiece halved\nbegin with 10 stitches\nround 1: sc around\ndivide: 5 for front, 5 for back\n{line}");
+        Assert.Contains(expected, text, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("back", "", "With RS facing, join yarn with sl st at the loops of Round 1 of Tube left free on the RS by Round 2, in the first of them.")]
+    [InlineData("front", ", WS facing", "With WS facing, join yarn with sl st at the loops of Round 1 of Tube left free on the WS by Round 2, in the last of them.")]
+    public void Free_loops_are_told_by_their_round_and_side(string loop, string facing, string expected)
+    {
+        var text = Written.Of($"piece tube\nbegin with 12 stitches\nround 1: sc around\nround 2: {loop}-loop sc around\nround 3: sc around\nfasten off\npiece skirt picked up around tube round 1{facing}: 1 sc in each st\nround 2: sc around\nfasten off\nseam skirt last row with tube row 1");
+        Assert.Contains(expected, text, StringComparison.Ordinal);
+        Assert.Contains("**Last round of Skirt to free loops of Round 1 of Tube:**", text, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void A_seam_says_which_row_meets_which_and_what_stays_open()
     {

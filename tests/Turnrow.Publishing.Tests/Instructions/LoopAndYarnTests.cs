@@ -18,6 +18,29 @@ public sealed class LoopAndYarnTests
         Assert.Contains(told, Written.Piece(Spiral + $"round 4: {round}\n"), StringComparison.Ordinal);
 
     [Theory]
+    [InlineData("(back-loop dc, ch 1, back-loop dc) in next", "(Dc, ch 1, dc) in back loop only of next dc")]
+    [InlineData("(2 back-loop dc, ch 1, dc) in next", "(2 dc in back loop only, ch 1, dc) in next dc")]
+    [InlineData("(front-post dc, back-loop dc) in next", "(FPdc, dc in back loop only) in next dc")]
+    [InlineData("(front-post dc, ch 1, front-post dc) in next", "(FPdc, ch 1, FPdc) around next dc")]
+    [InlineData("((back-loop dc, ch 1) 3 times, back-loop dc) in next", "([dc, ch 1] 3 times, dc) in back loop only of next dc")]
+    public void In_one_place_as_well(string words, string told) =>
+        Assert.Contains(told, Written.Piece($"terms US\nhook 4 mm\nturn dc: ch 3 counts\npiece panel\nbegin with 20 stitches\nrow 1 RS: dc across\nrow 2: dc, {words}, dc across\n"), StringComparison.OrdinalIgnoreCase);
+
+    [Fact]
+    public void A_stitch_made_of_others_by_its_number_is_called_by_its_own() =>
+        Assert.Contains("pair of 3 in next sc, pair of 2 in each of next 2 sc, sc in each sc across. [7 sc, 1 pair of 3, 2 pairs of 2]", Written.Of("terms US\nhook 4 mm\nstitch cone of n is n tr together in one place\nstitch pair of n is (cone of n, ch 1, cone of n) in one place\npiece panel\nbegin with 10 stitches\nrow 1 RS: sc across\nrow 2: sc, pair of 3 in next, pair of 2 in next, pair of 2 in next, sc across\n"), StringComparison.Ordinal);
+
+    [Theory]
+    [InlineData("(back-loop sc, back-loop hdc) in one place", "sc, hdc, all in back loop only of the place named. 2 sts.")]
+    [InlineData("(back-loop sc, hdc) in one place", "sc in back loop only, hdc, all in the place named. 2 sts.")]
+    [InlineData("(front-post dc, ch 1, front-post dc) in one place", "FPdc, ch 1, FPdc, all around the place named. 2 sts.")]
+    [InlineData("3 back-loop dc together in one place", "begin dc 3 times, all in back loop only of the place named, each up to")]
+    [InlineData("(back-loop sc, back-loop dc) together in one place", "begin sc, dc, all in back loop only of the place named, each up to")]
+    [InlineData("(back-loop sc, dc) together in one place", "begin sc in back loop only, dc, all in the place named, each up to")]
+    public void Of_a_stitch_of_the_designers_own_too(string made, string told) =>
+        Assert.Contains(told, Written.Of($"terms US\nhook 4 mm\nstitch own is {made}\npiece panel\nbegin with 20 stitches\nrow 1 RS: sc across\nrow 2: sc, own in next, sc across\n"), StringComparison.Ordinal);
+
+    [Theory]
     [InlineData("row 2: back-loop dc dec, dc across", "dc in back loop only of next dc (the ch 2 and this dc count as dc2tog)")]
     [InlineData("row 2: dc dec, dc across", "dc in next dc (the ch 2 and this dc count as dc2tog)")]
     public void At_the_beginning_too(string row, string told) =>
@@ -35,6 +58,12 @@ public sealed class LoopAndYarnTests
         if (told is null) Assert.DoesNotContain("cut", end, StringComparison.Ordinal);
         else Assert.EndsWith(told, end, StringComparison.Ordinal);
     }
+
+    [Theory]
+    [InlineData("", "; cut navy where it was left, change to navy (joined anew) in the last yarn over, cut cream.")]
+    [InlineData("floats at most 20 stitches\n", "; change to navy in the last yarn over, cut cream.")]
+    public void A_yarn_that_hangs_too_far_back_for_the_next_row_is_cut_there_and_joined_anew(string floats, string told) =>
+        Assert.Contains(told, Written.Piece(Flat.Replace("piece", floats + "piece", StringComparison.Ordinal) + "row 3 RS: sc 22, with cream, sc 8\nrow 4: with navy, sc across\n"), StringComparison.Ordinal);
 
     [Fact]
     public void A_piece_of_one_yarn_says_it_once() =>

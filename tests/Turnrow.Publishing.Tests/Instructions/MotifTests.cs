@@ -155,4 +155,24 @@ public sealed class MotifTests
         Assert.Contains("join yarn with sl st at the second side of Tile, from corner to corner, in the corner at its beginning", page, StringComparison.Ordinal);
         Assert.Contains("the first begins at the first corner of the last round", page, StringComparison.Ordinal);
     }
+
+    [Fact]
+    public void A_square_that_motifs_are_worked_around_says_how_many_and_which_edge_lies_below()
+    {
+        var page = Written.Of("""
+            pattern "P"
+            sizes S, M
+            piece square
+              begin with 9 stitches
+              row 1 RS: sc across
+              straight 6 rows
+              fasten off
+            piece patch picked up around square right edge and square last row and square left edge and square foundation: 1 sc in each row, 1 sc in each st, 3 sc in each corner
+              round 2: (sc to corner, (sc, ch 2, sc) in corner) around, sc around
+              fasten off
+            blanket throw of patch: 3 (4) across, 4 (5) down, join in each st
+            """);
+        Assert.Contains("### Square\n\nMake 12 (20), one for each motif of Throw.\n", page, StringComparison.Ordinal);
+        Assert.Contains("Each stands upright: the beginning edge of Square lies at its bottom.", page, StringComparison.Ordinal);
+    }
 }

@@ -45,6 +45,32 @@ public class OpeningTests
         Assert.Contains($"Row 1 (RS): {row}", panel, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("stitch own is dc, ch 1, skip 1", "own 5, dc 2", "dc in each st and sp across, dc in 3rd ch of turning ch-4. [12 dc]")]
+    [InlineData("stitch own is dc, ch 1, skip 1", "own 6", "skip first ch-1 sp, dc in each st and sp across, dc in 3rd ch of turning ch-4. [12 dc]")]
+    [InlineData("stitch own is skip 1, dc, ch 1", "own 5, dc 2", "dc in each st and sp across, dc in 3rd ch of turning ch-4. [12 dc]")]
+    [InlineData("stitch own is 2 dc in next, skip 1", "own 5, dc 2", "dc in each st and sp across, dc in top of turning ch. [12 dc]")]
+    public void The_chain_that_begins_a_stitch_over_several_places_is_the_last_stitch_of_the_next_row(string stitch, string row, string told) =>
+        Assert.Contains(told, Written.Piece($"pattern \"P\"\nturn dc: ch 3 counts\n{stitch}\npiece panel\nbegin with 12 stitches\nrow 1 RS: dc across\nrow 2: {row}\nrow 3: dc in each st and sp\n"), StringComparison.Ordinal);
+
+    [Theory]
+    [InlineData("dc, ch 1, skip 1", "join with sl st in 3rd ch of ch-4.")]
+    [InlineData("skip 1, dc, ch 1", "join with sl st in 3rd ch of ch-4.")]
+    [InlineData("2 dc in next, skip 1", "join with sl st in top of ch-3.")]
+    [InlineData("sc, dc in same, skip 1", "join with sl st in first sc.")]
+    [InlineData("(dc, tr) together", "join with sl st in first st.")]
+    public void A_round_that_a_stitch_over_several_places_begins_is_joined_in_the_chain(string stitch, string told) =>
+        Assert.Contains(told, Written.Piece($"pattern \"P\"\nturn dc: ch 3 counts\nstitch own is {stitch}\npiece panel\nbegin with 12 stitches\nround 1: dc around\nround 2: own around\n").Split('\n').Single(static line => line.StartsWith("Round 2", StringComparison.Ordinal)), StringComparison.Ordinal);
+
+    [Theory]
+    [InlineData("picked up along cloth last row: 1 bobble in each st", "Ch 3 (does not count as a st), BO in same st, BO in each of next 11 sts. [12 BO]")]
+    [InlineData("picked up along cloth right edge: 2 puff in each row", "2 PS in same row-end, 2 PS in each of next 3 row-ends. [8 PS]")]
+    [InlineData("picked up along cloth last row: 18 popcorn evenly", "18 PC evenly over these 12 sts")]
+    [InlineData("picked up along cloth last row: 1 berry in each st", "berry in same st, berry in each of next 11 sts. [12 berries]")]
+    [InlineData("picked up around cloth last row and cloth left edge and cloth foundation and cloth right edge: 1 bobble in each st, 1 bobble in each row, 3 bobble in each corner", "(2 BO, place a marker in the BO just made, BO) in same st, BO in each of next 10 sts,")]
+    public void What_is_picked_up_is_told_by_its_own_name(string pickUp, string told) =>
+        Assert.Contains(told, Written.Piece($"pattern \"P\"\nturn dc: ch 3 counts\nstitch berry is 5 dc together in one place\npiece cloth\nbegin with 12 stitches\nrow 1 RS: dc across\nstraight 3 rows\nfasten off\npiece panel {pickUp}\n"), StringComparison.Ordinal);
+
     [Fact]
     public void A_mirrored_round_or_row_that_begins_with_a_space_has_its_chains_once()
     {

@@ -16,7 +16,14 @@ internal static class EdgeMemory
         if (added > 0) piece.AddToEdge(row.EndsAt, new EdgePart(Lies.AddedChain, row.Number, added));
         if (worked.Left > 0 && !isFirst) piece.AddToEdge(row.EndsAt, new EdgePart(Lies.LeftStitches, row.Number, worked.Left));
         piece.Inner.AddRange(worked.Inner.Select(inner => inner with { Row = row.Number }));
-        if (row.IsRound) return;
+        if (row.IsRound)
+        {
+            // Once round, nothing is left behind the turn where it came to it, and the round can't begin behind one.
+            if (piece.Waiting[(int)row.StartsAt].Count > 0) throw new Misread("the round begins where a row turned");
+            piece.Waiting[(int)row.EndsAt] = [];
+            return;
+        }
+
         var startsAtTurn = piece.Waiting[(int)row.StartsAt].Count > 0;
         piece.Waiting[(int)row.EndsAt] = worked.Waiting;
         // A row that starts where one turned, or turns itself, does not reach that edge.

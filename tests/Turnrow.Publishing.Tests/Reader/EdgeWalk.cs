@@ -23,6 +23,7 @@ internal sealed partial class EdgeWalk(IReadOnlyDictionary<string, ReadPiece> pi
             along = text[..start.Index];
             if (!start.Groups["rim"].Success) CheckRound(along, start);
             else if (!rightSide) throw new Misread("that is not the corner that she meets first");
+            if (start.Groups["order"].Success && Loops().IsMatch(along) && start.Groups["order"].Value == "first" != rightSide) throw new Misread("that is not the st that she meets first");
             if (start.Groups["end"].Success && start.Groups["end"].Value == "right" != (rightSide != IsAtFoot(text))) throw new Misread("she would go from left to right");
             if (start.Groups["most"].Success && start.Groups["most"].Value != FirstAtStep(along)) throw new Misread($"the first that she meets is not the {start.Groups["most"].Value}");
         }
@@ -70,6 +71,7 @@ internal sealed partial class EdgeWalk(IReadOnlyDictionary<string, ReadPiece> pi
         if (PartOfRound().Match(text) is { Success: true } part) return Part(Piece(part), Number.Of(part.Groups["from"].Value), Number.Of(part.Groups["to"].Value));
         if (Held().Match(text) is { Success: true } held) return Inside(Piece(held), held.Groups["name"].Value, false);
         if (Bridge().Match(text) is { Success: true } bridge) return Inside(Piece(bridge), bridge.Groups["name"].Value, true);
+        if (Loops().Match(text) is { Success: true } loops) return FreeLoops(Piece(loops), Number.Of(loops.Groups["row"].Value), Number.Of(loops.Groups["over"].Value), loops.Groups["side"].Value == "RS");
         if (SideOfMotif().Match(text) is { Success: true } side) return OfSide(Piece(side), side.Groups["name"].Value);
         if (LastRow().Match(text) is { Success: true } last) return Top(Piece(last));
         if (Beginning().Match(text) is { Success: true } beginning) return Foot(Piece(beginning));
@@ -107,6 +109,26 @@ internal sealed partial class EdgeWalk(IReadOnlyDictionary<string, ReadPiece> pi
         var places = piece.Rows[^1].FromRight.Where(place => place.Seen != Seen.SlipStitch).Select(place => place.Counts ? new Place(Seen.Stitch, "?") : place with { IsMarked = false });
         return [.. rightSide ? places : places.Reverse()];
     }
+
+    // She looks for the loops where the row above went through the others: on the side that faced her for the back loops, else on the other.
+    private List<Place> FreeLoops(ReadPiece piece, int row, int over, bool right)
+    {
+        if (over != row + 1 || over > piece.Rows.Count) throw new Misread($"Row {over} of {piece.Title} is not the one that left loops of Row {row}");
+        var said = LoopsOf(piece.Steps[over]).ToList();
+        if (said.Count == 0 || said.Contains(true) == said.Contains(false)) throw new Misread($"Row {over} of {piece.Title} leaves no loops free");
+        if (said[0] == (piece.Rows[over - 1].RightSide == right)) throw new Misread($"these loops of {piece.Title} lie on the other side");
+        walked.Add($"{piece.Title}, loops of row {row}");
+        return [.. piece.Rows[row - 1].Made.Where(place => place.Seen != Seen.SlipStitch).Select(_ => new Place(Seen.Stitch, "?"))];
+    }
+
+    // True for each step that goes through front loops, false for each through back loops.
+    private static IEnumerable<bool> LoopsOf(IEnumerable<Step> steps) => steps.SelectMany(step => step switch
+    {
+        RepeatSteps repeat => LoopsOf(repeat.Steps),
+        WorkInto { Places.Loop: { Length: > 0 } loop } => [loop == "front"],
+        WorkTogether together => together.Places.Where(places => places.Loop.Length > 0).Select(places => places.Loop == "front"),
+        _ => [],
+    });
 
     private List<Place> OfSide(ReadPiece piece, string name)
     {
@@ -190,6 +212,9 @@ internal sealed partial class EdgeWalk(IReadOnlyDictionary<string, ReadPiece> pi
 
     [GeneratedRegex(@"^the other side of the ch for (?<name>.+) of (?<piece>.+)$")]
     private static partial Regex Bridge();
+
+    [GeneratedRegex(@"^the loops of (?:Row|Round) (?<row>\d+) of (?<piece>.+) left free on the (?<side>RS|WS) by (?:Row|Round) (?<over>\d+)$")]
+    private static partial Regex Loops();
 
     [GeneratedRegex(@"^the (?<name>[a-z]+ side) of (?<piece>.+), from corner to corner$")]
     private static partial Regex SideOfMotif();

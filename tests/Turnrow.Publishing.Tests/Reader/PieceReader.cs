@@ -31,7 +31,7 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
         }
 
         if (_joins.Begin(paragraph)) return true;
-        if (Heading().IsMatch(paragraph)) return true;
+        if (Heading().IsMatch(paragraph) || MakeSeveral().IsMatch(paragraph)) return true;
         if (BeginYarn().Match(paragraph) is { Success: true } yarn)
         {
             MustBegin();
@@ -141,6 +141,10 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
             if (!match.Groups["from"].Success || ends[^1] > all) throw new Misread($"which sts of {from.Title} are meant is not said");
             piece.Over.Add(new LaidPart(from, _firstSide == true ? ends[0] - 1 : all - ends[^1], ends[^1] - ends[0] + 1));
         }
+
+        // Sizes are told together: where one leaves some, the others are spoken of too.
+        var leaves = piece.Over.GroupBy(static part => part.Piece).Any(parts => parts.Sum(part => part.Count) < parts.Key.Rows[^1].Made.Count(place => place.Seen != Seen.SlipStitch));
+        if (leaves && !match.Groups["open"].Success) throw new Misread("that some sts stay unworked is not said");
     }
 
     private void GoesTo(Match match)
@@ -384,7 +388,7 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
     [GeneratedRegex(@"^(?:Make an adjustable ring|Ch (?<n>\d+), join with sl st in first ch to form a ring)\.$")]
     private static partial Regex Middle();
 
-    [GeneratedRegex(@"^Hold these pieces side by side with (?<side>RS|WS) facing and work over their last (?:rows|rounds) as one, in this order: (?<parts>.+?)(?: \(sts are counted from the (?<from>beginning of the round|right edge|left edge); those between stay unworked\))?\.$")]
+    [GeneratedRegex(@"^Hold these pieces side by side with (?<side>RS|WS) facing and work over their last (?:rows|rounds) as one, in this order: (?<parts>.+?)(?: \(sts are counted from the (?<from>beginning of the round|right edge|left edge)(?<open>; those between stay unworked)?\))?\.$")]
     private static partial Regex SideBySide();
 
     [GeneratedRegex(@"^(?:all (?<n>\d+) sts?|sts? (?<which>\d+(?:-\d+)?)) of (?<piece>.+)$")]
@@ -410,6 +414,9 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
 
     [GeneratedRegex(@"^With (?<same>the same yarn and )?(?<side>RS|WS) facing, (?:join yarn with sl st at|go on along) (?<where>the .*? of (?<piece>.+?)(?:,.*| from .*| at .*)?\.)$")]
     private static partial Regex PickUp();
+
+    [GeneratedRegex(@"^Make \d+, one for each motif of [A-Z][^.]*\.$")]
+    private static partial Regex MakeSeveral();
 
     [GeneratedRegex(@"^The yarn is at the (?<edge>.+) edge: ch (?<n>\d+)\.$")]
     private static partial Regex ChainAtHook();

@@ -46,7 +46,11 @@ public sealed class RandomPatternTests
                     where (rows[first] > 1 && rows[second] > 1) || !seam.Contains("all but", StringComparison.Ordinal)
                     where IsPossible($"{notation}{seam}\n")
                     select seam;
-        return Of(notation + string.Join('\n', seams.Take(4)) + "\n").Pattern;
+        var folds = from name in names
+                    from fold in new[] { $"seam {name} last row with itself, from stitch 3", $"seam {name} last row with itself: 1 sc in each st", $"seam {name} foundation with itself, WS together" }
+                    where IsPossible($"{notation}{fold}\n")
+                    select fold;
+        return Of(notation + string.Join('\n', seams.Take(4).Concat(folds.Take(2))) + "\n").Pattern;
     }
 
     private static bool IsPossible(string notation) => Of(notation).Diagnostics.All(d => d.Kind.Severity != Severity.Error);

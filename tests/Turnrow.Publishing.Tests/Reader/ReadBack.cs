@@ -146,6 +146,7 @@ internal static class ReadBack
             StretchKind.Foundation => $"{title}, foundation",
             StretchKind.OpenStitches => $"{title}, open {stretch.Count}",
             StretchKind.LastRow => $"{title}, last row",
+            StretchKind.FreeLoops => $"{title}, loops of row {stretch.FirstRow}",
             StretchKind.Side => $"{title}, {stretch.Name}, {stretch.Count}",
             StretchKind.HeldStitches => $"{title}, held {stretch.Count} for {stretch.Name!.Replace('-', ' ')}",
             StretchKind.BridgeChain => $"{title}, bridge {stretch.Count} for {stretch.Name!.Replace('-', ' ')}",
@@ -189,7 +190,7 @@ internal static class ReadBack
             if ((seam.Yarn ?? "") != made.Yarn) found.Add($"a seam of {Edge(seam.First)} is made with {seam.Yarn} in the row model, {made.Yarn} as read");
             var inside = seam.RightSidesTogether is { } right ? right ? "RS" : "WS" : seam.Rate is null ? "" : "RS";
             // A fold has a side inside, said or not.
-            if (inside != made.Inside && !(seam.RightSidesTogether is null && made.First == made.Second)) found.Add($"a seam of {Edge(seam.First)} has {inside} inside in the row model, {made.Inside} as read");
+            if (inside != made.Inside && !(seam.RightSidesTogether is null && (made.First == made.Second || made.Fold.Length > 0))) found.Add($"a seam of {Edge(seam.First)} has {inside} inside in the row model, {made.Inside} as read");
             if (Ease(seam) != made.Ease) found.Add($"a seam of {Edge(seam.First)} is eased {Ease(seam)} in the row model, {made.Ease} as read");
             if (seam.GoesOn)
             {
@@ -202,8 +203,23 @@ internal static class ReadBack
             expected += $", {Rate(seam.Rate)}, open {string.Join(", ", Open(seam).Where(o => o.Length > 0))}";
             actual += $", {made.Rate}, open {string.Join(", ", made.Open)}";
             if (expected != actual) found.Add($"a seam is {expected} in the row model, {actual} as read");
+            if (FoldOf(seam) != made.Fold) found.Add($"{actual}: folded {FoldOf(seam)} in the row model, {made.Fold} as read");
             if (!seam.Eased && seam.First.Stitches > 0 && !made.StitchForStitch) found.Add($"{actual}: what becomes of the stitches between the rows is not said");
         }
+    }
+
+    // Which stitches of one row lie on each other at both ends of the fold, and which one in it.
+    private static string FoldOf(Seam seam)
+    {
+        List<int> stitches;
+        if (seam.Fold is { } fold) stitches = [.. Enumerable.Range(fold.From, fold.Stitches).Select(i => i > fold.Stitches ? i - fold.Stitches : i)];
+        else if (seam is { Eased: false, First.Stretches: [{ Kind: StretchKind.OpenStitches, Name: not null } one], Second.Stretches: [{ Kind: StretchKind.OpenStitches, Name: not null } other] } && seam.First.Piece.Name == seam.Second.Piece.Name)
+            stitches = [.. Numbers(one), .. Numbers(other)];
+        else return "";
+        var (pairs, n) = (stitches.Count / 2, stitches.Count);
+        return $"{stitches[0]}+{stitches[^1]}{(pairs > 1 ? $" to {stitches[pairs - 1]}+{stitches[n - pairs]}" : "")}{(n % 2 == 0 ? "" : $" alone {stitches[pairs]}")}";
+
+        static IEnumerable<int> Numbers(Stretch part) => Enumerable.Range(part.FromRight + 1, part.Count);
     }
 
     private static void Parts(Seam seam, ReadSeam made, List<string> found)
@@ -246,6 +262,7 @@ internal static class ReadBack
         ? $"{(hand == Hand.Right ? "right" : "left")} edge of {Title(side.Piece)}"
         : side.Stretches[0] is { Kind: StretchKind.OpenStitches, Name: not null } part
         ? $"stitches {part.FromRight + 1}-{part.FromRight + part.Count} of the last {(side.Piece.EndsInRounds ? "round" : "row")} of {Title(side.Piece)}"
+        : side.Stretches[0] is { Kind: StretchKind.FreeLoops } loops ? $"free loops of row {loops.FirstRow} of {Title(side.Piece)}"
         : side.Stretches[0] is { Kind: StretchKind.Side } ofMotif ? $"{ofMotif.Name} of {Title(side.Piece)}"
         : $"{(side.Stretches[0].Kind == StretchKind.Foundation ? "beginning edge" : side.Piece.EndsInRounds ? "last round" : "last row")} of {Title(side.Piece)}";
 

@@ -29,16 +29,20 @@ internal sealed partial record ReadSeam(SeamEdge First, SeamEdge Second, IReadOn
     /// <summary>The centimetres of both edges, where one is to be eased; <c>eased</c> without them; else empty.</summary>
     public string Ease { get; private init; } = "";
 
+    /// <summary>Of stitches of one row that are folded on each other, those that meet at both ends and the one that meets no other; else empty.</summary>
+    public string Fold { get; private init; } = "";
+
     /// <param name="paragraph">Its sentence.</param>
     /// <param name="stitches">The words of stitches.</param>
     /// <param name="endsAt">The rows that end at an edge of a piece, first row first.</param>
     public static ReadSeam? Of(string paragraph, StitchWords stitches, Func<SeamEdge, IReadOnlyList<int>> endsAt)
     {
-        paragraph = OfEach().Replace(paragraph, piece => $"of Each {piece.Groups["initial"].Value.ToLowerInvariant()}");
+        paragraph = OfEach().Replace(paragraph, piece => $"{piece.Groups["word"].Value} Each {piece.Groups["initial"].Value.ToLowerInvariant()}");
         if (Pinned().Match(paragraph) is { Success: true } pinned) return OfParts(pinned, stitches);
+        if (Folded().Match(paragraph) is { Success: true } folded) return OfFold(folded, stitches);
         if (Seam().Match(paragraph) is not { Success: true } seam) return null;
-        var first = new SeamEdge(seam.Groups["piece1"].Value, seam.Groups["edge1"].Value.ToLowerInvariant());
-        var second = new SeamEdge(seam.Groups["piece2"].Value, seam.Groups["edge2"].Value.ToLowerInvariant());
+        var first = new SeamEdge(seam.Groups["piece1"].Value, seam.Groups["edge1"].Value.ToLowerInvariant().Replace("round ", "row ", StringComparison.Ordinal));
+        var second = new SeamEdge(seam.Groups["piece2"].Value, seam.Groups["edge2"].Value.ToLowerInvariant().Replace("round ", "row ", StringComparison.Ordinal));
         var text = seam.Groups["text"].Value;
         var laid = Laid().Match(text);
         if (!laid.Success || (laid.Groups["piece"].Success && laid.Groups["piece"].Value != first.Piece)) throw new Misread("how the edges lie is not said");
@@ -46,6 +50,23 @@ internal sealed partial record ReadSeam(SeamEdge First, SeamEdge Second, IReadOn
         foreach (var edge in new[] { first, second }) CheckTurns(text, edge, endsAt(edge));
         var open = Opened(text, piece => [.. new[] { first, second }.Where(edge => edge.Piece == piece).SelectMany(endsAt)]);
         return Met(first, second, text, endsAt) with { Rate = Rated(text, stitches), Open = [.. open], Ease = Eased(text), Yarn = YarnOf(text), Inside = InsideOf(laid) };
+    }
+
+    // The stitches of one row on each other: it stands there which meet.
+    private static ReadSeam OfFold(Match folded, StitchWords stitches)
+    {
+        string Of(string group) => folded.Groups[group].Value;
+        if (Of("piece") != Of("laid")) throw new Misread($"{Of("laid")} is not the piece that is folded");
+        var text = Of("text");
+        var row = folded.Groups["row"].Value;
+        var (first, second) = folded.Groups["edge"].Success ? (Of("edge").ToLowerInvariant(), Of("edge").ToLowerInvariant()) : ($"stitches {Of("part1")} of the last {row}", $"stitches {Of("part2")} of the last {row}");
+        return new ReadSeam(new(Of("piece"), first), new(Of("piece"), second), [], true)
+        {
+            Fold = $"{Of("a")}+{Of("b")}{(folded.Groups["c"].Success ? $" to {Of("c")}+{Of("d")}" : "")}{(folded.Groups["alone"].Success ? $" alone {Of("alone")}" : "")}",
+            Rate = Rated(text, stitches),
+            Yarn = YarnOf(text),
+            Inside = InsideOf(folded),
+        };
     }
 
     // Several edges end to end: `Right edge (cap), last row and left edge (cap) of Right sleeve`.
@@ -164,10 +185,13 @@ internal sealed partial record ReadSeam(SeamEdge First, SeamEdge Second, IReadOn
         }
     }
 
-    [GeneratedRegex(@"^\*\*(?<edge1>Right edge|Left edge|[A-Z][a-z]+ side|Last row|Last round|Beginning edge)(?: \([^)]*\))? of (?<piece1>.+?) to (?<edge2>right edge|left edge|[a-z]+ side|last row|last round|beginning edge)(?: \([^)]*\))? of (?<piece2>.+?):\*\* (?<text>.*)$")]
+    [GeneratedRegex(@"^\*\*(?<edge1>Right edge|Left edge|[A-Z][a-z]+ side|Last row|Last round|Beginning edge|Free loops of (?:Row|Round) \d+)(?: \([^)]*\))? of (?<piece1>.+?) to (?<edge2>right edge|left edge|[a-z]+ side|last row|last round|beginning edge|free loops of (?:Row|Round) \d+)(?: \([^)]*\))? of (?<piece2>.+?):\*\* (?<text>.*)$")]
     private static partial Regex Seam();
 
-    [GeneratedRegex(@"\bof (?:each|the same) (?<initial>[A-Z])")]
+    [GeneratedRegex(@"^\*\*(?:(?<edge>Last row|Last round|Beginning edge) of (?<piece>.+?) to itself|Stitch(?:es)? (?<part1>[\d-]+) \([^)]*\) to stitch(?:es)? (?<part2>[\d-]+) \([^)]*\) of the last (?<row>row|round) of (?<piece>.+?)):\*\* Fold (?<laid>.+?) flat, (?<out>RS|WS) out, so that the two halves of this edge lie together\. Match them st for st, stitch (?<a>\d+) with stitch (?<b>\d+)(?:, and so on to stitch (?<c>\d+) with stitch (?<d>\d+))?\.(?: Stitch (?<alone>\d+) lies in the fold and meets no other; take it in by itself\.)?(?<text> .*)$")]
+    private static partial Regex Folded();
+
+    [GeneratedRegex(@"\b(?<word>of|Fold) (?:each|the same) (?<initial>[A-Z])")]
     private static partial Regex OfEach();
 
     [GeneratedRegex(@"^\*\*(?<first>.+?) to (?<second>.+?):\*\* Pin the two edges together from end to end, part by part in the order named, (?:RS of both up|(?<inside>RS|WS) facing each other)\.(?<text>.*)$")]
@@ -182,7 +206,7 @@ internal sealed partial record ReadSeam(SeamEdge First, SeamEdge Second, IReadOn
     [GeneratedRegex(@" Sew them together(?: with .+?)?\.")]
     private static partial Regex Sewn();
 
-    [GeneratedRegex(@"Match them st for st(?:, (?:the side )?from corner to corner)?\.")]
+    [GeneratedRegex(@"Match them st for st(?:, (?:the side )?from corner to corner)?\.|Match each st with a row-end\.|Pin both ends and the middle together\.")]
     private static partial Regex StitchForStitchSaid();
 
     [GeneratedRegex(@"(?<edge>[Rr]ight edge|[Ll]eft edge|[Ss]titch(?:es)? \d+(?:-\d+)? of the last (?:row|round)|[Ll]ast (?:row|round)|[Bb]eginning edge)")]
@@ -194,7 +218,7 @@ internal sealed partial record ReadSeam(SeamEdge First, SeamEdge Second, IReadOn
     [GeneratedRegex(@"[\d.]+(?= cm)")]
     private static partial Regex Centimetres();
 
-    [GeneratedRegex(@" Join .+? and work (?<n>\d+) (?<stitch>\w+) in (?:each|every (?<per>\d+)) (?<unit>row|st)s? through both edges\. Fasten off\.")]
+    [GeneratedRegex(@" Join .+? and work (?<n>\d+) (?<stitch>\w+) in (?:each|every (?<per>\d+)) (?<unit>row|st)s? through both (?:edges|halves)\. Fasten off\.")]
     private static partial Regex Worked();
 
     [GeneratedRegex(@" Short rows of (?<pieces>.+?) turn before this edge and have no end here\.")]

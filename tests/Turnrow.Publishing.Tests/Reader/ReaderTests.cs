@@ -37,6 +37,16 @@ public sealed partial class ReaderTests
     }
 
     [Theory]
+    [InlineData(Terms.US)]
+    [InlineData(Terms.UK)]
+    public void Loops_left_free_and_tubes_closed_flat_read_back(Terms terms)
+    {
+        var compilation = Compilation.Of(new SourceText("doll.turnrow", Doll));
+        Assert.Equal(0, compilation.Pattern.Errors);
+        Assert.Empty(ReadBack.Differences(compilation.Pattern, WrittenInstructions.Write(compilation.Pattern, terms)));
+    }
+
+    [Theory]
     [InlineData("claims without turning chain\n")]
     [InlineData("claims with chains\n")]
     public void Counts_read_back_however_they_are_counted(string counting)
@@ -139,6 +149,43 @@ public sealed partial class ReaderTests
         var pattern = Compilation.Of(file, Repository.Beside).Pattern;
         return (pattern, Publisher.Publish(pattern, new PublishOptions(name, terms, 0)).Single(f => f.Name == name + ".md").Text);
     }
+
+    // A skirt in the loops of a doll, an arm closed flat, a hem on its own loops.
+    private const string Doll = """
+        pattern "Doll"
+        terms US
+        sizes S, M
+        piece doll
+          begin with ring
+          round 1: 6 sc in ring
+          round 2: (inc) around
+          round 3: back-loop sc around
+          round 4: (front-loop sc 2, 2 front-loop sc in next) around
+          round 5: sc around
+          fasten off
+        piece skirt picked up around doll round 2: 2 dc in each st
+          round 2: dc around
+          fasten off
+        piece lining picked up around doll round 3, WS facing: 1 sc in each st
+          round 2: sc around
+          fasten off
+        piece arm, make 2
+          begin with 9 (10) stitches
+          round 1: sc around
+          fasten off
+        piece flap
+          begin with 12 stitches
+          row 1 RS: sc across
+          row 2: back-loop sc across
+          row 3: sc across
+          fasten off
+        piece hem picked up along flap row 1, WS facing: 1 sc in each st
+          row 2: sc across
+          fasten off
+        seam arm last row with itself, from stitch 4: 1 sc in each st
+        seam doll last row with itself, WS together
+        weave in ends
+        """;
 
     private const string Net = """
         pattern "Net"

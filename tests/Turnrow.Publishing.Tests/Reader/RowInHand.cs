@@ -170,6 +170,9 @@ internal sealed partial class RowInHand
             case CloseRing:
                 ClosesRing = Below is [{ Seen: Seen.Ring }] ? true : throw new Misread("there is no ring to close");
                 break;
+            case CloseToRing:
+                if (_at == Below.Count && Left == 0) throw new Misread("a whole round is a ring already");
+                break;
             case OtherSide:
                 Turnaround();
                 break;

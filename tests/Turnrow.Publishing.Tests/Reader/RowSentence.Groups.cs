@@ -60,6 +60,16 @@ internal sealed partial class RowSentence
             inside.Specials[inside.Parts.Count] = special;
             inside.Parts.Add((count, special.Name));
         }
+
+        LoopAlone();
+    }
+
+    // `dc in back loop only`, of a stitch whose place is named behind the parentheses.
+    private void LoopAlone()
+    {
+        if (Peek != "in" || _at + 1 >= _words.Count || _words[_at + 1] is not ("back" or "front")) return;
+        _at += 2;
+        _ = Said(0, "loop only");
     }
 
     private sealed class GroupRead

@@ -8,13 +8,16 @@ internal sealed partial class RowSentence
         if (!Accept("around") && !Accept("over")) Expect("in");
         if (Accept("ring")) return new PlaceWords(Where.Ring, 1, [new PlaceName("ring")]);
         if (OfSpecial() is { } place) return place;
-        if (Accept("front") || Accept("back"))
-        {
-            Expect("loop");
-            Expect("only");
-            Expect("of");
-        }
+        if (Peek is not ("front" or "back")) return InBoth();
+        var loop = Take();
+        Expect("loop");
+        Expect("only");
+        Expect("of");
+        return InBoth() with { Loop = loop };
+    }
 
+    private PlaceWords InBoth()
+    {
         if (Accept("top")) return TopOf();
         // A post stitch goes round the chain and not in its top.
         if (Peek is "turning" or "beginning" || (Peek == "the" && _at + 1 < _words.Count && _words[_at + 1] == "round's")) return RoundChain();
@@ -57,7 +60,7 @@ internal sealed partial class RowSentence
 
         var names = new List<PlaceName>();
         do names.Add(Name());
-        while (Accept("and"));
+        while (Accept("and") || AcceptBetween(names));
         if (Accept("across") || Accept("around")) return new PlaceWords(Where.Across, 0, names);
         Expect("to");
         if (Accept("next")) return new PlaceWords(Where.ToNext, 1, [.. names, Name()]);
@@ -76,6 +79,10 @@ internal sealed partial class RowSentence
         if (Name().Word is not ("st" or "ch")) throw new Misread("`to last` wants sts or ch");
         return new PlaceWords(Where.ToLast, keep, names);
     }
+
+    // `each ch, st and sp`: three kinds have a comma between the first two.
+    private bool AcceptBetween(List<PlaceName> names) =>
+        names is [{ Word: "ch" }] && Peek == "," && _at + 1 < _words.Count && _words[_at + 1] == "st" && Accept(",");
 
     private bool IsTurn()
     {

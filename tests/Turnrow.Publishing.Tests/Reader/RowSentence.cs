@@ -53,10 +53,11 @@ internal sealed partial class RowSentence
         if (Accept("join")) return Join();
         if (Accept("with")) return Peek is "RS" or "WS" ? OverPart() : new WithYarn(Yarn());
         if (Accept("change")) return Change();
-        if (Accept("cut")) return new RestYarn(Yarn(), "cut");
+        if (Accept("cut")) return new RestYarn(Without(Yarn(), " where it was left"), "cut");
         if (Accept("carry")) return Carried();
         if (Accept("do")) return NoJoin();
         if (Accept("pull")) return Said(new CloseRing(), "the yarn end to close the ring");
+        if (Accept("close")) return Said(new CloseToRing(), "these sts to a ring with the next st");
         if (Accept("working")) return Said(new OtherSide(), "along the opposite side of the foundation chain");
         if (Accept("skip") || Accept("miss")) return Skip();
         if (Accept("leave")) return Leave();
@@ -182,11 +183,13 @@ internal sealed partial class RowSentence
         var text = Yarn();
         foreach (var (end, atJoin) in new[] { (" in the last yarn over hook", false), (" in the last yarn over", false), (" in the sl st that joins", true) })
         {
-            if (text.EndsWith(end, StringComparison.Ordinal)) return new ChangeAtEnd(text[..^end.Length], atJoin);
+            if (text.EndsWith(end, StringComparison.Ordinal)) return new ChangeAtEnd(Without(text[..^end.Length], " ( joined anew )"), atJoin);
         }
 
         throw new Misread("where the yarn is changed is not said");
     }
+
+    private static string Without(string text, string end) => text.EndsWith(end, StringComparison.Ordinal) ? text[..^end.Length] : text;
 
     private RestYarn Carried()
     {

@@ -41,8 +41,17 @@ internal sealed partial record SpecialStitch(string Name, string Text)
         var parts = new List<(int, string?)>();
         while (Again().Match(text) is { Success: true } again)
             text = text.Replace(again.Value, string.Join(", ", Enumerable.Repeat(again.Groups["parts"].Value, Number.Of(again.Groups["times"].Value))), StringComparison.Ordinal);
+        var before = string.Empty;
         foreach (var part in text.Split(", "))
         {
+            // How it crosses is said of what went back, and of nothing else.
+            if (Crossing().Match(part) is { Success: true })
+            {
+                if (!before.Contains("skipped", StringComparison.Ordinal) && !before.Contains("missed", StringComparison.Ordinal)) throw new Misread($"`{part}` is said of `{before}`, which goes back to nothing");
+                continue;
+            }
+
+            before = part;
             // What is no stitch stands on the one before it.
             if (Skip().IsMatch(part) || Knot(part, words)) continue;
             var match = Part().Match(part);
@@ -64,7 +73,7 @@ internal sealed partial record SpecialStitch(string Name, string Text)
     [GeneratedRegex(@"^\d+ ")]
     private static partial Regex Counted();
 
-    [GeneratedRegex(@"^(?:[^:]+: )?(?<parts>[^:]+), all in the place named\. \d+ sts?\.$")]
+    [GeneratedRegex(@"^(?:[^:]+: )?(?<parts>[^:]+), all (?:in (?:(?:back|front) loop only of )?|around |over )the place named\. \d+ sts?\.$")]
     private static partial Regex InOne();
 
     [GeneratedRegex(@"^(?:[^:]+: )?(?<parts>[^:\[\]]+)\. Over (?<n>\d+) sts; \d+ sts?\.$")]
@@ -76,10 +85,13 @@ internal sealed partial record SpecialStitch(string Name, string Text)
     [GeneratedRegex(@"next (?:(?<n>\d+) )?sts?")]
     private static partial Regex Next();
 
+    [GeneratedRegex("^working (?:in front of|behind) the sts? just made$")]
+    private static partial Regex Crossing();
+
     [GeneratedRegex(@"^(?:skip|miss) next (?:\d+ )?sts?$")]
     private static partial Regex Skip();
 
-    [GeneratedRegex(@"^(?:ch (?<ch>\d+)|(?:(?<n>\d+) )?(?<stitch>sl st|(?:\d+-[a-z]+ )?[A-Za-z][\w-]*)(?: (?:in|around|over) (?:(?:next|same) st|the (?:skipped|missed) st|each of (?:next|the) (?<each>\d+) (?:(?:skipped|missed) )?sts))?)$")]
+    [GeneratedRegex(@"^(?:ch (?<ch>\d+)|(?:(?<n>\d+) )?(?<stitch>sl st|(?:\d+-[a-z]+ )?[A-Za-z][\w-]*)(?: in (?:back|front) loop only)?(?: (?:in|around|over|of) (?:(?:next|same) st|the (?:skipped|missed) st|each of (?:next|the) (?<each>\d+) (?:(?:skipped|missed) )?sts))?)$")]
     private static partial Regex Part();
 
     [GeneratedRegex(@"[A-Za-z]+")]

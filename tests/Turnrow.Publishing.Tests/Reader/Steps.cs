@@ -118,6 +118,9 @@ internal sealed record EndRoundHere : Step;
 /// <summary>`pull the yarn end to close the ring`.</summary>
 internal sealed record CloseRing : Step;
 
+/// <summary>`close these sts to a ring with the next st`.</summary>
+internal sealed record CloseToRing : Step;
+
 /// <summary>`working along the opposite side of the foundation chain`.</summary>
 internal sealed record OtherSide : Step;
 
@@ -167,6 +170,9 @@ internal sealed record PlaceWords(Where Where, int Count, IReadOnlyList<PlaceNam
 
     /// <summary>Which of its kind in that; 0 for its centre, below 0 for the only one of its kind.</summary>
     public int Nth { get; init; }
+
+    /// <summary>The one loop that they go through, <c>back</c> or <c>front</c>; empty for both.</summary>
+    public string Loop { get; init; } = "";
 
     /// <summary>Of sts left before: true if they are all of them.</summary>
     public bool IsAll { get; init; }

@@ -16,6 +16,12 @@ internal sealed class StitchWords(bool uk, IReadOnlyList<string> explained)
     // A name that is written out has a plural.
     private static IEnumerable<string> Singulars(string word)
     {
+        // `wings of 3`: its number stands behind the name.
+        if (word.IndexOf(" of ", StringComparison.Ordinal) is > 0 and var of)
+        {
+            foreach (var one in Singulars(word[..of])) yield return one + word[of..];
+        }
+
         if (word.EndsWith("ies", StringComparison.Ordinal)) yield return word[..^3] + "y";
         if (word.EndsWith("es", StringComparison.Ordinal)) yield return word[..^2];
         if (word.EndsWith('s')) yield return word[..^1];

@@ -61,6 +61,7 @@ public static class EdgeTwice
     {
         EdgeOfPiece.LastRow => $"the last row of {piece} is",
         EdgeOfPiece.Named => "these stitches are",
+        EdgeOfPiece.Loops => "these loops are",
         EdgeOfPiece.Foundation => $"the foundation of {piece} is",
         _ => "rows of this edge are",
     };

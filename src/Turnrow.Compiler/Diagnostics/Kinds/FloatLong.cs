@@ -10,7 +10,7 @@ namespace Turnrow.Compiler.Diagnostics.Kinds;
 public static class FloatLong
 {
     /// <summary>The most stitches that a yarn is carried over, where the pattern does not say; common practice.</summary>
-    public const int Customary = 5;
+    public const int Customary = Fabric.Patterns.Pattern.CustomaryFloat;
 
     private const int MostPlaces = 6;
 

@@ -42,6 +42,12 @@ public static class GaugeMissing
             Help = $"make a swatch and write at the top what it measures, such as `gauge {stitch ?? "dc"}: 19 stitches and 10 rows to 10 cm`",
         };
 
+    internal static Diagnostic Finished(TextSpan span, string piece, string stitch) =>
+        new(Kind, span, $"{piece} has rows of {stitch}, and there is no gauge for {stitch}, so what it measures is not known")
+        {
+            Help = $"make a swatch and write at the top what it measures, such as `gauge {stitch}: 19 stitches and 10 rows to 10 cm`",
+        };
+
     internal static Diagnostic Sample(TextSpan span, string piece, string stitch) =>
         new(Kind, span, $"{piece} is worked in {stitch}, and there is no gauge for it to hold this against")
         {

@@ -37,6 +37,12 @@ public static class NotInOnePlace
             Help = "write it behind the bracket; in it stand stitches and chains, as in `(2 dc, ch 2, 2 dc) in next sp`",
         };
 
+    internal static Diagnostic Yarn(TextSpan span, string yarn) =>
+        new(Kind, span, "another yarn can't be taken up within a bracket that goes into one place")
+        {
+            Help = $"say it one by one: `2 dc in next, with {yarn}, dc in same, dc in same`",
+        };
+
     internal static Diagnostic TooMany(TextSpan span, int most) =>
         new(Kind, span, Invariant($"this is more than {most} stitches and chains in one place")) { Help = "look at the number of times" };
 }

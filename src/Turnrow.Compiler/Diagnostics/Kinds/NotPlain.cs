@@ -40,6 +40,6 @@ public static class NotPlain
         new(Kind, span, Invariant($"{RowName.Of(piece, sizes[0], row(sizes[0]))} is not one plain stitch into each place{(sizes.Length == context.Sizes ? string.Empty : context.Findings.InSizes(sizes, row))}, so `{word}` can't go on with it"))
         {
             Sizes = context.Findings.Names(sizes),
-            Help = $"work a plain {RowName.Next(piece, sizes[0])} first (`{RowName.Next(piece, sizes[0])}: dc in each st and sp`), or repeat the {RowName.Next(piece, sizes[0])}s you mean (`repeat {RowName.Next(piece, sizes[0])}s 3 to 4, 5 more times`)",
+            Help = Invariant($"work a plain {RowName.Next(piece, sizes[0])} first (`{RowName.Next(piece, sizes[0])}: dc in each st and sp`), or work this one again (`repeat {RowName.Of(piece, sizes[0], row(sizes[0]))}, 5 more times`)"),
         };
 }

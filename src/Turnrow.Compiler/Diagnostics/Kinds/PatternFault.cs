@@ -17,6 +17,7 @@ internal static class PatternFault
             RowFaultKind.RepeatDoesNotComeOut => Invariant($"{word} does not come out over {Counted.Places(there)}, {fault.There} are left over"),
             RowFaultKind.SpaceAhead => $"{word} meets a space, and does not say that it goes into one",
             RowFaultKind.NoneOfKind => $"{word} finds no such place ahead",
+            RowFaultKind.TooFarDown => $"{word} goes further down than the rows of the pattern",
             RowFaultKind.NotLast => $"{word} is not at the last place",
             RowFaultKind.NotFirst => $"{word} is not at the first place",
             _ => $"{word} can't be worked",

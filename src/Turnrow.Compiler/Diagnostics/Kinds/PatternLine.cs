@@ -64,7 +64,7 @@ public static class PatternLine
     };
 
     internal static Diagnostic RepeatRows(TextSpan span, string name, int rows, int from, int to) =>
-        new(Kind, span, from > to ? "these rows run backwards" : Invariant($"{name} has {Counted.Rows(rows)}, and rows {from} to {to} are not its last ones"))
+        new(Kind, span, from < 1 ? Invariant($"{name} has only {Counted.Rows(rows)}") : from > to ? "these rows run backwards" : Invariant($"{name} has {Counted.Rows(rows)}, and rows {from} to {to} are not its last ones"))
         {
             Help = Invariant($"write the rows that come again up to the last one, such as `repeat {(rows > 1 ? Invariant($"rows {rows - 1} to {rows}") : "row 1")}`"),
         };

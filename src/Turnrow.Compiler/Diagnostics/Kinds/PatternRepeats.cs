@@ -57,6 +57,7 @@ public static class PatternRepeats
             Ledger = [Over(trial.Pattern, trial.Repeats)],
             Help = trial.Again
                 ? $"if only later rows repeat, say which: `{Later(trial)}`; else change the last row or this one"
+                : fault.Kind == RowFaultKind.TooFarDown ? "begin the pattern with rows that it can go down into; what lies below the pattern is not known where it is defined"
                 : "see that each row takes whole repeats, and what is beside them once",
         };
     }

@@ -1,6 +1,6 @@
 using Turnrow.Compiler.Pieces;
 using Turnrow.Syntax.Diagnostics;
-using Turnrow.Syntax.Text;
+using Turnrow.Syntax.Tree;
 using static System.FormattableString;
 
 namespace Turnrow.Compiler.Diagnostics.Kinds;
@@ -35,17 +35,19 @@ public static class RepeatRows
               repeat rows 1 to 2, 5 more times
             """));
 
-    internal static Diagnostic At(Context context, TextSpan span, PieceState piece, int[] sizes, int?[] first, int?[] last)
+    internal static Diagnostic At(Context context, RepeatedRowsSyntax rows, PieceState piece, int[] sizes, int?[] first, int?[] last)
     {
-        var (from, to) = (first[sizes[0]], last[sizes[0]]);
-        var inSize = context.Findings.InSize(sizes[0]);
-        var rows = RowName.OfSpan(piece, sizes[0], from!.Value, to!.Value);
-        return new(Kind, span, from > to
-            ? Invariant($"{rows} run backwards{inSize}")
-            : Invariant($"{rows} can't be repeated{inSize}: {piece.Name} has only {RowName.Counted(piece, sizes[0])} so far"))
+        var size = sizes[0];
+        var (from, to) = (first[size]!.Value, last[size]!.Value);
+        var inSize = context.Findings.InSize(size);
+        var so = $"{piece.Name} has only {RowName.Counted(piece, size)} so far";
+        var message = rows.AreLast ? Invariant($"the last {to - from + 1} can't be repeated{inSize}: {so}")
+            : from > to ? Invariant($"{RowName.OfSpan(piece, size, from, to)} run backwards{inSize}")
+            : Invariant($"{RowName.OfSpan(piece, size, from, to)} can't be repeated{inSize}: {so}");
+        return new(Kind, rows.Span, message)
         {
             Sizes = context.Findings.Names(sizes),
-            Help = from > to ? "write the lower number first" : $"repeat {RowName.Next(piece, sizes[0])}s that come before this line",
+            Help = from > to ? "write the lower number first" : $"repeat {RowName.Next(piece, size)}s that come before this line",
         };
     }
 }

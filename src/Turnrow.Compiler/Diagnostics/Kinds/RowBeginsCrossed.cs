@@ -1,3 +1,4 @@
+using Turnrow.Fabric.Words;
 using Turnrow.Syntax.Diagnostics;
 using Turnrow.Syntax.Text;
 using static System.FormattableString;
@@ -32,10 +33,14 @@ public static class RowBeginsCrossed
               row 2: dc, crossed 9, dc
             """));
 
-    internal static Diagnostic At(Context context, TextSpan span, int[] sizes, string word, int chains) =>
-        new(Kind, span, Invariant($"the row's ch {chains} counts as a stitch of the edge, but `{word}` begins further in{context.Findings.InSizes(sizes)}"))
+    internal static Diagnostic At(Context context, TextSpan span, int[] sizes, string word, RowFault fault, bool isRound)
+    {
+        var stitch = ((Work)fault.Word!).Stitch.Rule;
+        var uncounted = Invariant($"let the chain not count here: `turn {context.Word(stitch)}, next row: ch {stitch.Height} does not count`");
+        return new(Kind, span, $"the chain that the {(isRound ? "round" : "row")} begins with counts as a stitch, but `{word}` begins further in{context.Findings.InSizes(sizes)}")
         {
             Sizes = context.Findings.Names(sizes),
-            Help = "put a plain stitch before it, and one behind it at the row's end",
+            Help = isRound ? uncounted : $"put a plain stitch before it, and one behind it at the row's end; or {uncounted}",
         };
+    }
 }

@@ -60,6 +60,17 @@ public static class RowLength
         var isRound = piece.Builders[sizes[0]].InRounds;
         if (first.Plan is WordsPlan { Words: [.., Leave { Count: > 0 } leave] } && !isRound)
             return LeavesTooFew(context, span, piece, sizes, failureOf, leave) with { Ledger = [.. ledger, .. InEach(context, "left over: ", sizes, failureOf)] };
+        if (LegsOfLast(first, there) is { } special)
+        {
+            return new(Kind, span, OverAtTheEnd(piece, sizes[0], first, context.Findings.InSizes(sizes, i => failureOf(i).Fault.There)))
+            {
+                Sizes = context.Findings.Names(sizes),
+                Ledger = [.. ledger, .. InEach(context, "left over: ", sizes, failureOf)],
+                Help = $"they are the rest of the last {special}, behind the place that was worked into: pass over them, `skip {Counted.Plain(there)}`",
+                Mends = [new Mend("pass over them", end, $", skip {Counted.Plain(there)}")],
+            };
+        }
+
         Mend[] work = last is null ? [] : [new Mend("work them", end, $", {last} {RowName.ToItsEnd(piece, sizes[0])}")];
         return new(Kind, span, OverAtTheEnd(piece, sizes[0], first, context.Findings.InSizes(sizes, i => failureOf(i).Fault.There)))
         {
@@ -69,6 +80,20 @@ public static class RowLength
                 : $"work them (`{own} across`), or say that they stay unworked (`leave the rest`)",
             Mends = [.. work, .. isRound ? Array.Empty<Mend>() : [new Mend("leave them", end, ", leave the rest")]],
         };
+    }
+
+    // What is left over are places of one special stitch, the one that the row went into last, and all of them lie behind that place.
+    private static string? LegsOfLast(RowFailure failure, int there)
+    {
+        if (failure.Below is not { } below || there >= below.Count) return null;
+        var left = below.Slice(below.Count - there, there);
+        if (left.First.Part is not { } part || below.Slice(below.Count - there - 1, 1).First.Part?.Special != part.Special || part.Index == 0) return null;
+        for (var i = 1; i < there; i++)
+        {
+            if (left.Slice(i, 1).First.Part is not { } next || next.Special != part.Special || next.Index != part.Index + i) return null;
+        }
+
+        return part.Special.Id;
     }
 
     private static string OverAtTheEnd(PieceState piece, int size, RowFailure failure, string inSizes) =>
@@ -93,6 +118,17 @@ public static class RowLength
     }
 
     private static int LeftBy(RowFailure failure) => failure.Plan is WordsPlan { Words: [.., Leave leave] } ? leave.Count : 0;
+
+    // The words of a row that is shaped at its edges are none that she wrote.
+    internal static Diagnostic TooFewToShape(Context context, TextSpan span, PieceState piece, int[] sizes, Func<int, RowFailure> failureOf)
+    {
+        var first = failureOf(sizes[0]);
+        return new(Kind, span, Invariant($"{RowName.Of(piece, sizes[0], first.Row)} of {piece.Name} has {Counted.Stitches(first.Places)} to work over, too few for its shaping{context.Findings.InSizes(sizes, i => failureOf(i).Places)}"))
+        {
+            Sizes = context.Findings.Names(sizes),
+            Help = "end the shaping sooner, take fewer stitches a time, or begin with more",
+        };
+    }
 
     private static Diagnostic TooFew(Context context, TextSpan span, PieceState piece, int[] sizes, Func<int, RowFailure> failureOf, string word, IReadOnlyList<string> ledger)
     {

@@ -55,7 +55,7 @@ public static class SeamLength
         {
             Sizes = context.Findings.Names(sizes),
             Ledger = context.Findings.Unlike(sizes, Lengths),
-            Help = Open(first, second, one) + "make one piece longer or shorter, or say `, easing` if one edge is to be eased into the other",
+            Help = IsMixed(one) ? "stitches meet stitches and rows meet rows; say `, easing`, and the two lengths are weighed by the gauge" : Open(first, second, one) + "make one piece longer or shorter, or say `, easing` if one edge is to be eased into the other",
         };
 
         string Lengths(int size) => $"{Of(of(size).WholeFirst)} to {Of(of(size).WholeSecond)}";
@@ -64,6 +64,9 @@ public static class SeamLength
     private static string Pieces(IReadOnlyList<BoundWalk> edge) => string.Join(" and ", edge.Select(static w => w.Piece.Name).Distinct());
 
     private static string Has(IReadOnlyList<BoundWalk> edge) => edge.Select(static w => w.Piece.Name).Distinct().Count() > 1 ? "have" : "has";
+
+    private static bool IsMixed(Seam seam) =>
+        !seam.GoesOn && (seam.First.RowEnds == 0) != (seam.Second.RowEnds == 0) && (seam.First.Stitches == 0) != (seam.Second.Stitches == 0);
 
     // Where only rows differ, the longer piece can leave some open.
     private static string Open(IReadOnlyList<BoundWalk> first, IReadOnlyList<BoundWalk> second, Seam seam)

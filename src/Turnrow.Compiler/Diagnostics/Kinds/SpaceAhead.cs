@@ -35,8 +35,13 @@ public static class SpaceAhead
               row 3: dc in each st and sp
             """));
 
-    internal static Diagnostic At(Context context, TextSpan span, int[] sizes, string word, int chains, StitchItem? across) =>
-        new(Kind, span, Invariant($"`{word}` comes to a ch-{chains} space, and it is not said whether to work into it{context.Findings.InSizes(sizes)}"))
+    internal static Diagnostic At(Context context, TextSpan span, int[] sizes, string word, int chains, StitchItem? across) => chains == 0
+        ? new(Kind, span, $"`{word}` comes to another place than the one that it names{context.Findings.InSizes(sizes)}")
+        {
+            Sizes = context.Findings.Names(sizes),
+            Help = "`in first` is the very first place of the row, and of a special stitch its name means the middle: write `in next …`, which passes over what comes before",
+        }
+        : new(Kind, span, Invariant($"`{word}` comes to a ch-{chains} space, and it is not said whether to work into it{context.Findings.InSizes(sizes)}"))
         {
             Sizes = context.Findings.Names(sizes),
             Help = "say the places: `in each st and sp`, `in each st`, `in next sp`, `in next dc`",

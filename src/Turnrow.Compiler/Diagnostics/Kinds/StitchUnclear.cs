@@ -43,6 +43,17 @@ public static class StitchUnclear
     internal static Diagnostic At(TextSpan span) =>
         new(Kind, span, "this can't be part of a stitch, which is the same wherever it is worked") { Help = $"say it as {Forms}" };
 
+    internal static Diagnostic Of(RowItemSyntax item) => item switch
+    {
+        TogetherItem => At(item.Span) with { Help = "give it a line of its own, and use its name here: `stitch cluster is 3 dc together in one place`, then `(cluster, ch 1, cluster) in one place`" },
+        GroupItem { Times: not null, Place: not null } => At(item.Span) with { Help = "so many times, all in one place, reads: `((dc, ch 1) 2 times) in next`" },
+        YarnItem => new(Kind, item.Span, "a stitch takes up no yarn: it is worked with the one in the hand")
+        {
+            Help = "say the yarns in the row: `2 dc in next, with cream, dc in same, dc in same`",
+        },
+        _ => At(item.Span),
+    };
+
     internal static Diagnostic Place(TextSpan span) =>
         new(Kind, span, "inside a stitch only `in one place`, `in next`, `in same` and `in skipped` can be said")
         {
@@ -51,6 +62,9 @@ public static class StitchUnclear
 
     internal static Diagnostic NothingSkipped(TextSpan span) =>
         new(Kind, span, "no place has been skipped that this could go back to") { Help = "such words read: skip 1, dc in next, dc in skipped" };
+
+    internal static Diagnostic Crossings(TextSpan span) =>
+        new(Kind, span, "some of what goes back passes in front, and some does not") { Help = "say the same of all of them: `dc in skipped in front`, or `dc in skipped behind`" };
 
     internal static Diagnostic Number(TextSpan span) =>
         new(Kind, span, "so many in one place, or one in each of so many?")

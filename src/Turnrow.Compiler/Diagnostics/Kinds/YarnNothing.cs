@@ -47,6 +47,11 @@ public static class YarnNothing
         Help = $"let the next row begin with it, `row: with {yarn}, …`, or write `with {yarn}` in a line between",
     };
 
+    internal static Diagnostic AtKeyEnd(TextSpan span, string yarn) => new(Kind, span, $"the key ends here, and nothing of it is worked with {yarn}")
+    {
+        Help = $"give the other keys their yarn, `key \".\" is (with {yarn}, sc)`, and each square has its own",
+    };
+
     internal static Diagnostic Twice(TextSpan span, string yarn, string next) => new(Kind, span, $"nothing is worked with {yarn} before {next} is taken up")
     {
         Help = "take one of the two out, or say between them what is worked",

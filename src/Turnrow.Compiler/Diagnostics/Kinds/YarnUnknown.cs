@@ -38,6 +38,13 @@ public static class YarnUnknown
               straight 4 rows
             """));
 
+    internal static Diagnostic Stitch(TextSpan span, string name) =>
+        new(Kind, span, $"`{name}` is a stitch, and a letter alone is a yarn")
+        {
+            Help = $"a letter that is a stitch has it in brackets: `({name})`",
+            Mends = [new Mend("put it in brackets", span, $"({name})")],
+        };
+
     internal static Diagnostic At(TextSpan span, string name, IReadOnlyList<string> yarns)
     {
         var near = Spelling.Nearest(name, yarns);

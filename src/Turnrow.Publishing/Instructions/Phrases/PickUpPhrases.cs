@@ -25,11 +25,14 @@ internal sealed record EdgeStretch(
     /// <summary>True of a beginning edge that is a ring, and of a last row that is a round: there it has no right and left edge.</summary>
     public bool IsRound { get; init; }
 
+    /// <summary>True of free loops that lie on the right side of the fabric.</summary>
+    public bool OnRightSide { get; init; }
+
     /// <summary>True of the rim of motifs that are joined to a blanket.</summary>
     public bool IsRim { get; init; }
 
     public EdgeStretch? And(EdgeStretch other) =>
-        Piece == other.Piece && Edge == other.Edge && Hand == other.Hand && Kind == other.Kind && Forwards == other.Forwards && Slipped == other.Slipped && IsRound == other.IsRound
+        Piece == other.Piece && Edge == other.Edge && Hand == other.Hand && Kind == other.Kind && Forwards == other.Forwards && Slipped == other.Slipped && IsRound == other.IsRound && OnRightSide == other.OnRightSide
         && AtRow is null == other.AtRow is null && Stitches?.IsRound == other.Stitches?.IsRound
             ? this with { First = First.And(other.First), Last = Last.And(other.Last), PieceRows = PieceRows.And(other.PieceRows), Stitches = Stitches?.And(other.Stitches!), AtRow = AtRow?.And(other.AtRow!) }
             : null;
@@ -47,6 +50,7 @@ internal sealed record EdgeStretch(
         Fabric.Pieces.StretchKind.LeftStitches => $"the {words.Sts} left unworked{At("by")} at {Named(words)}",
         Fabric.Pieces.StretchKind.HeldStitches => $"the {words.Sts} of {Names.Title(Piece)} held for {Names.Words(Edge!)}",
         Fabric.Pieces.StretchKind.BridgeChain => $"the other side of the {words.Ch}{(Edge is null ? string.Empty : $" for {Names.Words(Edge)}")} of {Names.Title(Piece)}",
+        Fabric.Pieces.StretchKind.FreeLoops => $"the loops of {Row} {First.Written()} of {Names.Title(Piece)} left free on the {words.Side(OnRightSide)} by {Row} {First.Select(static row => row + 1).Written()}",
         Fabric.Pieces.StretchKind.AddedChain => $"the added {words.Ch}{At("of")} at {Named(words)}",
         _ => Named(words),
     };
@@ -61,13 +65,13 @@ internal sealed record EdgeStretch(
             Fabric.Pieces.StretchKind.Foundation when IsRound => $"the {words.Ch} where the ring was joined",
             Fabric.Pieces.StretchKind.LastRow when IsRim => "its top left corner",
             Fabric.Pieces.StretchKind.LastRow when IsRound => $"its {(Forwards ? "first" : "last")} {words.St}",
-            Fabric.Pieces.StretchKind.OpenStitches when IsRound => $"the {(Forwards ? "first" : "last")} of them",
+            Fabric.Pieces.StretchKind.OpenStitches or Fabric.Pieces.StretchKind.FreeLoops when IsRound => $"the {(Forwards ? "first" : "last")} of them",
             Fabric.Pieces.StretchKind.LastRow => $"its first {words.St} at the {words.Edge(end)}",
             Fabric.Pieces.StretchKind.Foundation => $"its first {words.Ch} at the {words.Edge(end)}",
             Fabric.Pieces.StretchKind.Side => $"the corner at its {(Forwards ? "beginning" : "end")}",
             Fabric.Pieces.StretchKind.HeldStitches => $"the one at their {Wording.Hand(end)} end",
             Fabric.Pieces.StretchKind.BridgeChain => $"the {words.Ch} at its {Wording.Hand(end)} end",
-            Fabric.Pieces.StretchKind.OpenStitches => $"the one nearest the {words.Edge(end)}",
+            Fabric.Pieces.StretchKind.OpenStitches or Fabric.Pieces.StretchKind.FreeLoops => $"the one nearest the {words.Edge(end)}",
             // Up an edge a step inwards is met at its outer end, a step outwards at its inner end; down an edge the other way round.
             Fabric.Pieces.StretchKind.LeftStitches => $"the {(Forwards ? "outermost" : "innermost")} of them",
             _ => $"the {(Forwards ? "innermost" : "outermost")} of them",
@@ -81,6 +85,8 @@ internal sealed record EdgeStretch(
     public string? End() => Kind != Fabric.Pieces.StretchKind.RowEnds || First.Equals(Last)
         ? null
         : $"{(Forwards ? "up" : "back")} to {RowIn(Last)}";
+
+    private string Row => IsRound ? "Round" : "Row";
 
     // Right or left is always said: both edges may have one name, and a piece's own text need not have shown which has it.
     private string Named(Wording words) => $"the {words.Edge(Hand ?? Fabric.Rows.Hand.Right, Edge)} of {Names.Title(Piece)}";

@@ -32,6 +32,9 @@ internal enum PlaceNameKind : byte
     /// <summary>Stitches and spaces.</summary>
     StitchAndSpace,
 
+    /// <summary>Chains, stitches and spaces.</summary>
+    ChainStitchAndSpace,
+
     /// <summary>The end of a row.</summary>
     RowEnd,
 
@@ -98,16 +101,18 @@ internal readonly record struct PlaceName(PlaceNameKind Kind, Stitch? Stitch = n
     public PlaceName With(PlaceName other)
     {
         if (this == other) return this;
-        if (Kind == PlaceNameKind.StitchAndSpace || other.Kind == PlaceNameKind.StitchAndSpace) return new(PlaceNameKind.StitchAndSpace);
-        if (IsSpace && other.IsSpace) return new(PlaceNameKind.AnySpace);
-        if (IsSpace || other.IsSpace) return new(PlaceNameKind.StitchAndSpace);
         var chains = HasChains || other.HasChains;
+        if (IsOnlySpace && other.IsOnlySpace) return new(PlaceNameKind.AnySpace);
+        if (IsSpace || other.IsSpace) return new(chains ? PlaceNameKind.ChainStitchAndSpace : PlaceNameKind.StitchAndSpace);
         var one = Stitch == other.Stitch || other.Kind == PlaceNameKind.Chain ? Stitch
             : Kind == PlaceNameKind.Chain ? other.Stitch
             : null;
         return one is null ? new(chains ? PlaceNameKind.ChainAndAnyStitch : PlaceNameKind.AnyStitch)
             : new(chains ? PlaceNameKind.ChainAndStitch : PlaceNameKind.Stitch, one);
     }
+
+    /// <summary>The same with stitches of whatever kind.</summary>
+    public PlaceName OfAnyStitch() => Kind == PlaceNameKind.ChainAndStitch ? new(PlaceNameKind.ChainAndAnyStitch) : this;
 
     /// <summary>A name that holds in both of two sizes: stitches of different kinds are just stitches. Null if there is none.</summary>
     public PlaceName? And(PlaceName other)
@@ -126,6 +131,7 @@ internal readonly record struct PlaceName(PlaceNameKind Kind, Stitch? Stitch = n
         PlaceNameKind.Space => $"{words.Ch}-{Numbers.Plain(Chains)} {words.Sp}",
         PlaceNameKind.AnySpace => words.Sp,
         PlaceNameKind.StitchAndSpace => $"{words.St} and {words.Sp}",
+        PlaceNameKind.ChainStitchAndSpace => $"{words.Ch}, {words.St} and {words.Sp}",
         PlaceNameKind.RowEnd => "row-end",
         PlaceNameKind.RowEndOrStitch => $"row-end or {words.St}",
         PlaceNameKind.OfSpecial => $"{PartAlone(words)} of {words.Stitch(Special!)}",
@@ -142,6 +148,7 @@ internal readonly record struct PlaceName(PlaceNameKind Kind, Stitch? Stitch = n
         PlaceNameKind.AnySpace => One(words) + "s",
         PlaceNameKind.ChainAndAnyStitch => $"{words.Ch} and {words.Sts}",
         PlaceNameKind.StitchAndSpace => $"{words.Sts} and {words.Sp}s",
+        PlaceNameKind.ChainStitchAndSpace => $"{words.Ch}, {words.Sts} and {words.Sp}s",
         PlaceNameKind.RowEnd => "row-ends",
         PlaceNameKind.RowEndOrStitch => $"row-ends and {words.Sts}",
         _ => One(words),
@@ -157,8 +164,10 @@ internal readonly record struct PlaceName(PlaceNameKind Kind, Stitch? Stitch = n
     private bool IsStitch => Kind is PlaceNameKind.Stitch or PlaceNameKind.AnyStitch;
 
     /// <summary>True if a space is among what it names.</summary>
-    public bool IsSpace => Kind is PlaceNameKind.Space or PlaceNameKind.AnySpace or PlaceNameKind.StitchAndSpace;
+    public bool IsSpace => IsOnlySpace || Kind is PlaceNameKind.StitchAndSpace or PlaceNameKind.ChainStitchAndSpace;
+
+    private bool IsOnlySpace => Kind is PlaceNameKind.Space or PlaceNameKind.AnySpace;
 
     /// <summary>True if some of them are chains.</summary>
-    public bool HasChains => Kind is PlaceNameKind.Chain or PlaceNameKind.ChainAndStitch or PlaceNameKind.ChainAndAnyStitch;
+    public bool HasChains => Kind is PlaceNameKind.Chain or PlaceNameKind.ChainAndStitch or PlaceNameKind.ChainAndAnyStitch or PlaceNameKind.ChainStitchAndSpace;
 }

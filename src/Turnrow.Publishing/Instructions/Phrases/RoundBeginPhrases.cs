@@ -34,6 +34,14 @@ internal sealed record InRing : Where
     public override string Written(Wording words) => "ring";
 }
 
+/// <summary>A round of a spiral over a part of a row is open until the next stitch.</summary>
+internal sealed record CloseToRing : Phrase
+{
+    protected override Phrase? Join(Phrase other) => Equals(other) ? this : null;
+
+    protected override string Text(Wording words) => $"close these {words.Sts} to a ring with the next {words.St}";
+}
+
 /// <summary>From here on rounds are not joined.</summary>
 internal sealed record SpiralBegins : Phrase
 {

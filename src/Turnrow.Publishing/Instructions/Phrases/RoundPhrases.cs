@@ -128,9 +128,16 @@ internal sealed record OverPieces(bool RightSide, IReadOnlyList<(string Piece, L
     {
         var parts = Pieces.Select(p => Part(p.Piece, p.Stitches, words)).ToList();
         var counted = Pieces.All(static p => p.Stitches.IsAll) ? string.Empty
-            : $" ({words.Sts} are counted from the {(Pieces.All(static p => p.Stitches.IsRound) ? "beginning of the round" : words.Edge(RightSide ? Hand.Right : Hand.Left))}; those between stay unworked)";
+            : $" ({words.Sts} are counted from the {(Pieces.All(static p => p.Stitches.IsRound) ? "beginning of the round" : words.Edge(RightSide ? Hand.Right : Hand.Left))}{(IsAll ? string.Empty : "; those between stay unworked")})";
         return $"hold these pieces side by side with {words.Side(RightSide)} facing and work over their last {Rows} as one, in this order: {Wording.List(parts)}{counted}";
     }
+
+    // In every size each piece is worked over whole, be it in parts.
+    private bool IsAll => Pieces.GroupBy(static p => p.Piece).All(static parts =>
+    {
+        var all = parts.First().Stitches.All.Values;
+        return all.Select((stitches, size) => parts.Sum(p => p.Stitches.Last.Values[size] - p.Stitches.First.Values[size] + 1) == stitches).All(static whole => whole);
+    });
 
     private string Rows => Pieces.All(static p => p.Stitches.IsRound) ? "rounds" : "rows";
 

@@ -16,13 +16,11 @@ internal sealed record StitchesIn(Stitch Stitch, HookInto Hook, Sized<int> Each,
     {
         var name = words.Stitch(Stitch, Hook);
         var number = Each.All(static n => n == 1) ? name : $"{Each.Written()} {name}";
-        // A post is gone round, and a chain as well: the hook does not go in its top.
-        var where = Hook is HookInto.FrontPost or HookInto.BackPost && Where is ChainTop top ? top.Chain(words) : Where.Written(words);
-        return $"{number} {Wording.Into(Hook)} {where}";
+        return $"{number} {Where.Into(Hook, words)}";
     }
 }
 
-/// <summary>Stitches without a place of their own, as they stand in a group: <c>2 dc</c>.</summary>
+/// <summary>Stitches without a place of their own, as they stand in a group: <c>2 dc</c>, <c>dc in back loop only</c>.</summary>
 internal sealed record BareStitches(Stitch Stitch, HookInto Hook, Sized<int> Count) : Phrase
 {
     protected override Phrase? Join(Phrase other) => other is BareStitches bare && bare.Stitch == Stitch && bare.Hook == Hook
@@ -32,7 +30,7 @@ internal sealed record BareStitches(Stitch Stitch, HookInto Hook, Sized<int> Cou
     protected override string Text(Wording words)
     {
         var name = words.Stitch(Stitch, Hook);
-        return Count.All(static n => n == 1) ? name : $"{Count.Written()} {name}";
+        return (Count.All(static n => n == 1) ? name : $"{Count.Written()} {name}") + Wording.LoopAlone(Hook);
     }
 }
 
@@ -44,7 +42,12 @@ internal sealed record GroupIn(PhraseList Words, Where Where) : Phrase
             ? this with { Words = list, Where = where }
             : null;
 
-    protected override string Text(Wording words) => $"({Words.Written(words)}) in {Where.Written(words)}";
+    protected override string Text(Wording words)
+    {
+        var shared = SharedHook.Of(Words);
+        var inside = shared == HookInto.BothLoops ? Words : SharedHook.WithoutLoops(Words);
+        return $"({inside.Written(words)}) {Where.Into(shared, words)}";
+    }
 }
 
 /// <summary>Stitches worked together: <c>dc2tog over next 2 dc</c>.</summary>

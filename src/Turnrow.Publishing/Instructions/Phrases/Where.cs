@@ -1,3 +1,4 @@
+using Turnrow.Fabric.Words;
 using Turnrow.Publishing.Trade;
 
 namespace Turnrow.Publishing.Instructions.Phrases;
@@ -10,6 +11,10 @@ internal abstract record Where
 
     /// <summary>The place, as it stands behind "in".</summary>
     public abstract string Written(Wording words);
+
+    /// <summary>The place with the words before it. A post is gone round, and a chain as well: the hook does not go in its top.</summary>
+    public string Into(HookInto hook, Wording words) =>
+        $"{Wording.Into(hook)} {(hook is HookInto.FrontPost or HookInto.BackPost && this is ChainTop top ? top.Chain(words) : Written(words))}";
 }
 
 /// <summary><c>next dc</c>, <c>each of next 5 dc</c>; of a row's beginning <c>first dc</c>.</summary>

@@ -24,11 +24,16 @@ internal sealed record BeginWithYarn(string Yarn) : Phrase
 /// <param name="AtJoin">True of a round that a slip stitch joins.</param>
 internal sealed record ChangeAtEnd(string Yarn, bool AtJoin) : Phrase
 {
+    /// <summary>True if it is in the row already, and was cut there.</summary>
+    public bool Anew { get; init; }
+
     protected override Phrase? Join(Phrase other) => Equals(other) ? this : null;
 
     protected override string Text(Wording words) => AtJoin
-        ? $"change to {Names.Words(Yarn)} in the {words.SlipStitch} that joins"
-        : $"change to {Names.Words(Yarn)} in the last {words.Terms.YarnOver}";
+        ? $"change to {Yarns} in the {words.SlipStitch} that joins"
+        : $"change to {Yarns} in the last {words.Terms.YarnOver}";
+
+    private string Yarns => Anew ? $"{Names.Words(Yarn)} (joined anew)" : Names.Words(Yarn);
 }
 
 /// <summary>What becomes of a yarn that rests from here.</summary>
@@ -39,6 +44,7 @@ internal sealed record RestYarn(string Yarn, YarnRest Rest, bool OfRound) : Phra
     protected override string Text(Wording words) => Rest switch
     {
         YarnRest.Cut => $"cut {Names.Words(Yarn)}",
+        YarnRest.CutThere => $"cut {Names.Words(Yarn)} where it was left",
         YarnRest.Carried => $"carry {Names.Words(Yarn)} up {(OfRound ? "inside" : "the side")}",
         _ => $"do not cut {Names.Words(Yarn)}",
     };

@@ -26,7 +26,7 @@ internal static class BegunSpecials
         }
 
         if (form.Takes == 1) words.Insert(at, InOnePlace(first, form.Words()));
-        else words.InsertRange(at, form.Words());
+        else words.InsertRange(at, [.. form.Words(), new Completed(first.Stitch)]);
         return work with { Words = words };
     }
 

@@ -14,8 +14,8 @@ internal static class Joins
         var opening = work.Opening;
         if (opening.Stitch is null && opening.Space > 0) return new JoinRound(RoundJoin.FirstSpace, null, 0, opening.Chains);
         var first = Leading.First(work.Words) as Work;
-        var decreases = first is { Takes: > 1 };
-        if (opening is { Counts: true, Chains: > 0 } && first is { Takes: 2 }) return new JoinRound(RoundJoin.BesideChain, first.Stitch, 0, opening.Chains);
+        var decreases = first is { IsDecrease: true };
+        if (opening is { Counts: true, Chains: > 0 } && first is { IsDecrease: true, Takes: 2 }) return new JoinRound(RoundJoin.BesideChain, first.Stitch, 0, opening.Chains);
         if (opening is { Counts: true, FirstStitchIn: > 0 } && !decreases) return new JoinRound(RoundJoin.TopOfSkipped, null, 0, 0);
         if (opening is { Counts: true, Chains: > 0 } && !decreases)
             return new JoinRound(RoundJoin.TopOfChain, null, opening.Space > 0 ? opening.Chains - opening.Space : 0, opening.Chains);

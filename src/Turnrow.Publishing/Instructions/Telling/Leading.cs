@@ -24,7 +24,7 @@ internal static class Leading
                     rest.RemoveAt(at);
                     rest.InsertRange(at, OnceAndTheRest(repeat));
                     continue;
-                case Skip:
+                case Skip or Completed:
                     at++;
                     continue;
                 default:
@@ -36,7 +36,7 @@ internal static class Leading
     }
 
     /// <summary>The first word that works or chains something; null for none.</summary>
-    public static Word? First(IReadOnlyList<Word> words) => Unrolled(words).Find(static w => w is not Skip);
+    public static Word? First(IReadOnlyList<Word> words) => Unrolled(words).Find(static w => w is not (Skip or Completed));
 
     private static IEnumerable<Word> OnceAndTheRest(Repeat repeat)
     {

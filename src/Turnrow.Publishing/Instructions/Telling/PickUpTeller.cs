@@ -16,16 +16,19 @@ internal static class PickUpTeller
 
     /// <summary>The row's description.</summary>
     /// <param name="start">Where it is picked up.</param>
-    /// <param name="work">The row.</param>
+    /// <param name="row">The row.</param>
+    /// <param name="work">How it is worked.</param>
     /// <param name="open">True of a round whose end is left open.</param>
-    public static RowDescription Tell(PickUpStart start, RowWork work, bool open)
+    public static RowDescription Tell(PickUpStart start, Row row, RowWork work, bool open)
     {
-        if (start.Walk.Count == 0 || work.Opening.Stitch is not { } stitch) return RowDescription.Unknown;
+        if (start.Walk.Count == 0 || work.Opening.Stitch is not { } chained) return RowDescription.Unknown;
+        // The chain stands for a basic stitch; what is picked up may be made of several, and has its own name.
+        var stitch = Leading.First(work.Words) is Work worked ? worked.Stitch : chained;
         var stretches = Stretches(start.Walk);
         var first = StretchOf(stretches[0]);
         Phrase before = start.Joined ? new JoinAtEdge(start.RightSide, first) : new GoOnAlong(start.RightSide, first);
         var phrases = new List<Phrase>();
-        if (work.Opening.Chains > 0) phrases.Add(new PickUpChain(stitch, work.Opening.Chains, work.Opening.Counts));
+        if (work.Opening.Chains > 0) phrases.Add(new PickUpChain(chained, work.Opening.Chains, work.Opening.Counts));
         var rounds = new Rounds(phrases, stitch, work.Opening.Counts, start.Around);
         foreach (var legs in stretches)
         {
@@ -37,8 +40,9 @@ internal static class PickUpTeller
         // The chain that stands for a corner's only stitch gets its marker when the row is done, as in any row.
         if (rounds.MarkOfFirst is { } mark) phrases.Add(mark);
         var told = Rounded(phrases);
-        if (start.Around && !open) told.Add(Joins.OfRound(work));
-        return new RowDescription(new([before]), new(told), start.Around && open ? new PhraseList([new DoNotJoin()]) : PhraseList.None);
+        Phrase? unjoined = !start.Around ? null : row.Way == RoundWay.Spiral ? new SpiralBegins() : open ? new DoNotJoin() : null;
+        if (start.Around && unjoined is null) told.Add(Joins.OfRound(work));
+        return new RowDescription(new([before]), new(told), unjoined is null ? PhraseList.None : new([unjoined]));
     }
 
     // A customary rate makes a pair of the same numbers each time that the rows' stitches come round: pairs that follow each other are one repeat. So are the
@@ -120,8 +124,10 @@ internal static class PickUpTeller
             {
                 StretchKind.Foundation => leg.Piece.Rows is [{ Begins: RowBegins.Ring }, ..],
                 StretchKind.LastRow or StretchKind.OpenStitches => leg.Piece.EndsInRounds,
+                StretchKind.FreeLoops => leg.Piece.Rows[leg.Stretch.FirstRow - 1].IsRound,
                 _ => false,
             },
+            OnRightSide = leg.Stretch.Kind == StretchKind.FreeLoops && FreeLoops.LieOnRightSide(leg.Piece, leg.Stretch.FirstRow),
             AtRow = IsOneOfSeveral(leg) ? Sized.Of(leg.Stretch.FirstRow + 1) : null,
         };
     }

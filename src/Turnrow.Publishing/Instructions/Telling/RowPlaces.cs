@@ -25,7 +25,7 @@ internal sealed class RowPlaces(PlaceSequence below, Opening? openingBelow, bool
     private PlaceCursor _cursor = new(below);
 
     /// <summary>The row that made one of the places left for later, by its number among them.</summary>
-    public Func<int, RowWork?>? RowOfWaited { get; init; }
+    public Func<int, Row?>? RowOfWaited { get; init; }
 
     /// <summary>True if the row below is a round: the chain that it began with is no turning chain.</summary>
     public bool IsOverRound { get; init; }
@@ -245,9 +245,10 @@ internal sealed class RowPlaces(PlaceSequence below, Opening? openingBelow, bool
     {
         if (!IsTop(place, offset)) return null;
         var beginning = place.Kind == PlaceKind.SkippedChains;
-        if (IsOverRound && !beginning && openingBelow is { Counts: true } round)
+        var (opening, ofRound) = (openingBelow, IsOverRound);
+        if (InWaited(offset) is >= 0 and var waiting) (opening, ofRound) = RowOfWaited?.Invoke(waiting) is { } made ? (made.Work?.Opening, made.IsRound) : (null, false);
+        if (ofRound && !beginning && opening is { Counts: true } round)
             return new ChainTop(false, round.Space > 0 ? round.Chains - round.Space : 0, round.Chains) { OfRound = true };
-        var opening = InWaited(offset) is >= 0 and var waiting ? RowOfWaited?.Invoke(waiting)?.Opening : openingBelow;
         if (opening is not { Space: > 0, Counts: true } longer) return new ChainTop(beginning, 0, 0);
         var chains = beginning ? longer.FirstStitchIn - 1 : longer.Chains;
         return new ChainTop(beginning, chains - longer.Space, chains);
@@ -269,7 +270,7 @@ internal sealed class RowPlaces(PlaceSequence below, Opening? openingBelow, bool
     private bool IsTop(Place place, int offset)
     {
         if (!IsChain(place)) return false;
-        return InWaited(offset) is >= 0 and var waiting ? !RowContext.BeginsWithDecrease(RowOfWaited?.Invoke(waiting)) : !firstIsDecrease;
+        return InWaited(offset) is >= 0 and var waiting ? !RowContext.BeginsWithDecrease(RowOfWaited?.Invoke(waiting)?.Work) : !firstIsDecrease;
     }
 
     private static bool IsChain(Place place) => place.Kind is PlaceKind.TurningChain or PlaceKind.SkippedChains;

@@ -17,7 +17,7 @@ internal static class RowTeller
     {
         var row = piece.Rows[index];
         if (row.Work is not { } work) return RowDescription.Unknown;
-        if (index == 0 && piece.Start is PickUpStart pickUp) return PickUpTeller.Tell(pickUp, work, Joins.IsLeftOpen(piece, 0));
+        if (index == 0 && piece.Start is PickUpStart pickUp) return PickUpTeller.Tell(pickUp, row, work, Joins.IsLeftOpen(piece, 0));
         var place = new RowContext(piece, index, row, BegunSpecials.WrittenOut(work));
         var words = new WordTeller(place);
         var before = new List<Phrase>();
@@ -90,6 +90,8 @@ internal static class RowTeller
     {
         var remarks = new List<Phrase>();
         if (place.Piece.Start is RingStart { Chains: 0 } && place.Index == 0) remarks.Add(new CloseRing());
+        // A part of a row lies open until the next stitch joins its end to its beginning.
+        if (place.Row is { IsRound: true, Way: RoundWay.Spiral } && place.Index == 0 && place.Piece.Start is PartStart cut && cut.Count < cut.Base.LastStitches) remarks.Add(new CloseToRing());
         if (place.Row is { IsRound: true, Way: RoundWay.Spiral, Begins: not RowBegins.Spiral }) remarks.Add(new SpiralBegins());
         else if (place.Row is { IsRound: true, Way: not RoundWay.Spiral } && Joins.IsOpen(place)) remarks.Add(new DoNotJoin());
         if (place.Row.Unworked is not null) remarks.Add(new RoundEndsHere());
@@ -180,7 +182,7 @@ internal sealed class RowContext(Piece piece, int index, Row row, RowWork work)
     public string? EdgeName(Hand hand) => EdgeNames.At(Piece, hand, Row.Number);
 
     /// <summary>True if a row's chain is one decrease with the stitch beside it.</summary>
-    public static bool BeginsWithDecrease(RowWork? work) => work is { Opening.Counts: true } && Leading.First(work.Words) is Work { Takes: > 1 };
+    public static bool BeginsWithDecrease(RowWork? work) => work is { Opening.Counts: true } && Leading.First(work.Words) is Work { IsDecrease: true };
 
     private static bool IsOverRound(Piece piece, int index) =>
         index > 0 ? piece.Rows[index - 1].IsRound : piece.Start is PartStart { Base.EndsInRounds: true };

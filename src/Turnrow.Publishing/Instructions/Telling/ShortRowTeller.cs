@@ -23,12 +23,12 @@ internal static class ShortRowTeller
     }
 
     /// <summary>The row whose stitches a short row left, of one of those that a later row works over; null if that is not known.</summary>
-    public static RowWork? RowBelow(Piece piece, Row row, int place)
+    public static Row? RowBelow(Piece piece, Row row, int place)
     {
         foreach (var part in row.Short.Over)
         {
             // What a row leaves was made by the row before it.
-            if (place < part.Count) return part.LeftBy > 1 ? piece.Rows[part.LeftBy - 2].Work : null;
+            if (place < part.Count) return part.LeftBy > 1 ? piece.Rows[part.LeftBy - 2] : null;
             place -= part.Count;
         }
 

@@ -14,7 +14,7 @@ internal sealed partial class WordTeller
         var takes = target.ToCorner ? _places.ToCorner(target.Remain) : 0;
         if (target.ToCorner && _places.At(takes + target.Remain) is { IsCorner: true } corner && Enumerable.Range(takes, target.Remain).All(at => _places.At(at) is { Kind: not PlaceKind.Space }))
         {
-            if (takes > 0) Phrases.Add(phrase(new EachToMarked(NameOf(target.Filter), PlaceName.Of(corner), Sized.Of(target.Remain))));
+            if (takes > 0) Phrases.Add(phrase(new EachToMarked(NameOf(target.Filter, takes), PlaceName.Of(corner), Sized.Of(target.Remain))));
             _places.Pass(takes);
             return;
         }
@@ -24,7 +24,7 @@ internal sealed partial class WordTeller
         var top = !row.Row.IsRound && reach == _places.Remaining && reach > 0 ? _places.TopAt(reach - 1) : null;
         var last = _places.Remaining - reach;
         var onlyTop = last == 1 && _places.TopAt(reach) is not null;
-        var name = target.Filter.Special is not null && _places.Until(target.Filter.Has) is var to && _places.At(to) is { } there ? PlaceName.InSpecial(there, target.Filter) : NameOf(target.Filter);
+        var name = target.Filter.Special is not null && _places.Until(target.Filter.Has) is var to && _places.At(to) is { } there ? PlaceName.InSpecial(there, target.Filter) : NameOf(target.Filter, reach);
         Where where = last == 0 || onlyTop || !_places.AnyFrom(reach, target.Filter.Has) ? new EachAcross(name, row.Row.IsRound)
             : _places.AnyFrom(reach, IsSpace) ? new NextPlaces(Sized.Of(_places.CountOf(target.Filter.Has, reach)), target.Filter.Kind is PlaceFilterKind.AnyStitch or PlaceFilterKind.StitchOrSpace ? _places.NameOfThose(target.Filter.Has, reach) : name, AtFirst)
             : new EachToLast(name, Sized.Of(last + row.LeftAtEnd));
@@ -36,8 +36,10 @@ internal sealed partial class WordTeller
 
     private static bool IsSpace(Place place) => place.Kind == PlaceKind.Space;
 
-    private PlaceName NameOf(PlaceFilter filter) => filter.Kind switch
+    // Chains of a bridge or of a foundation are worked into one by one, and a space is not: where some are met, each is called what it is.
+    private PlaceName NameOf(PlaceFilter filter, int reach) => filter.Kind switch
     {
+        PlaceFilterKind.AnyStitch or PlaceFilterKind.StitchOrSpace when _places.NameOfThose(filter.Has, reach) is { HasChains: true } name => name.OfAnyStitch(),
         PlaceFilterKind.AnyStitch => PlaceName.AnyStitch,
         PlaceFilterKind.StitchOrSpace => new(PlaceNameKind.StitchAndSpace),
         PlaceFilterKind.OneStitch => new(PlaceNameKind.Stitch, filter.Stitch),

@@ -29,7 +29,7 @@ internal sealed partial class WordTeller(RowContext row)
     /// <summary>Tells a word.</summary>
     public void Tell(Word word)
     {
-        if (word is not (MarkCorner or RemoveCorners or Repeat or Work { Amount.Times: 0 } or Group { Times: 0 })) AtOtherGround();
+        if (word is not (MarkCorner or RemoveCorners or Completed or Repeat or Work { Amount.Times: 0 } or Group { Times: 0 })) AtOtherGround();
         switch (word)
         {
             // The row's chain stands for all that there was of the kind: what is left before the corner is passed.
@@ -42,6 +42,9 @@ internal sealed partial class WordTeller(RowContext row)
             case Work { Amount.Times: 0 } or Group { Times: 0 } or Repeat { Amount.Times: 0 }:
                 return;
             case RemoveCorners:
+                return;
+            case Completed done:
+                if (Phrases.Count > 0) Phrases[^1] = Phrases[^1] with { Completes = done.Special };
                 return;
             case ChangeYarn change:
                 if (row.ChangesYarn) Phrases.Add(new WithYarn(change.Yarn));
@@ -111,7 +114,7 @@ internal sealed partial class WordTeller(RowContext row)
         {
             Phrases.Add(new SkipChainTop(top));
         }
-        else if (Phrases.Count > 0 && Phrases[^1] is SkipPlaces before && before.Place.IsSpace == _places.NameOf(count).IsSpace)
+        else if (Phrases.Count > 0 && Phrases[^1] is SkipPlaces { Completes: null } before && before.Place.IsSpace == _places.NameOf(count).IsSpace)
         {
             Phrases[^1] = before with { Count = Sized.Of(before.Count.First + count), Place = before.Place.With(_places.NameOfPassed(count)) };
         }
@@ -156,13 +159,21 @@ internal sealed partial class WordTeller(RowContext row)
         foreach (var word in words)
         {
             if (word is Work { To: { } to } joins) phrases.Add(JoinPhrases.Of(joins, to));
-            else if (word is Work work) phrases.Add(new BareStitches(work.Stitch, work.Hook, Sized.Of(work.Makes * work.Amount.Count)));
+            else if (word is Work work) AddBare(phrases, work);
             else if (word is Chains chains) phrases.Add(new ChainSpace(Sized.Of(chains.Count)));
             else if (word is MarkCorner) phrases.Add(new PlaceMarker(made, false));
             made = Markers.LastMade(word) ?? made;
         }
 
         return new PhraseList(SamePhrases.Folded(phrases));
+    }
+
+    // Two words of one stitch, as a mirror has them on both sides of what was a middle, are one.
+    private static void AddBare(List<Phrase> phrases, Work work)
+    {
+        var made = work.Makes * work.Amount.Count;
+        if (phrases is [.., BareStitches last] && last.Stitch == work.Stitch && last.Hook == work.Hook) phrases[^1] = last with { Count = Sized.Of(last.Count.First + made) };
+        else phrases.Add(new BareStitches(work.Stitch, work.Hook, Sized.Of(made)));
     }
 
     /// <summary>A group's words in a place; one kind of stitch alone needs no brackets.</summary>

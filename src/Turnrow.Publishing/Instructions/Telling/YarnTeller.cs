@@ -7,7 +7,8 @@ namespace Turnrow.Publishing.Instructions.Telling;
 /// <summary>Tells of each row of a piece which yarn it begins with, and what becomes of the yarns at its end.</summary>
 /// <param name="piece">The piece in a size.</param>
 /// <param name="changes">True of a piece that is worked in several yarns, so that each row has to say its own.</param>
-internal sealed class YarnTeller(Piece piece, bool changes)
+/// <param name="most">The most stitches that a yarn may be carried over.</param>
+internal sealed class YarnTeller(Piece piece, bool changes, int most)
 {
     /// <summary>A row's description with its yarns.</summary>
     public RowDescription Tell(RowDescription told, int index)
@@ -71,13 +72,16 @@ internal sealed class YarnTeller(Piece piece, bool changes)
         var next = index + 1 < piece.Rows.Count ? piece.Rows[index + 1].Yarn : null;
         if (next is not null && next != yarn)
         {
-            phrases.Add(new ChangeAtEnd(next, isJoined));
-            phrases.Add(new RestYarn(yarn, YarnsWorked.After(piece, index, yarn), row.IsRound));
+            // The next row's yarn may hang too far back in this one to be brought to its end.
+            var anew = YarnsWorked.In(row).Contains(next) && YarnsWorked.After(piece, index, next, most) == YarnRest.Cut;
+            if (anew) phrases.Add(new RestYarn(next, YarnRest.CutThere, row.IsRound));
+            phrases.Add(new ChangeAtEnd(next, isJoined) { Anew = anew });
+            phrases.Add(new RestYarn(yarn, YarnsWorked.After(piece, index, yarn, most), row.IsRound));
         }
 
         foreach (var other in YarnsWorked.In(row))
         {
-            if (other != yarn && YarnsWorked.After(piece, index, other) == YarnRest.Cut) phrases.Add(new RestYarn(other, YarnRest.Cut, row.IsRound));
+            if (other != yarn && other != next && YarnsWorked.After(piece, index, other, most) == YarnRest.Cut) phrases.Add(new RestYarn(other, YarnRest.Cut, row.IsRound));
         }
 
         return phrases;

@@ -62,6 +62,19 @@ public static class UnexpectedWord
             Mends = [new Mend($"write `{Quote.Short($"{first}-{text}")}`", between, "-")],
         };
 
+    internal static Diagnostic WithBehind(TextSpan with, string yarn, TextSpan before) =>
+        new(Kind, with, "`with` can't stand here; it should be a comma")
+        {
+            Help = $"another yarn is a part of the row by itself: `sc 3, with {Quote.Short(yarn)}, sc across`",
+            Mends = [new Mend("put in `,`", before, ",")],
+        };
+
+    internal static Diagnostic StripesUntil(TextSpan span, string word) =>
+        new(Kind, span, $"`{word}` can't stand here; stripes go on until a line says otherwise")
+        {
+            Help = "take it out; a line `with navy`, or other stripes, ends them",
+        };
+
     internal static Diagnostic Together(TextSpan span, string text) =>
         new(Kind, span, $"`{Quote.Short(text)}` can't stand here; stitches that are worked together have one word")
         {
@@ -73,6 +86,12 @@ public static class UnexpectedWord
         {
             Help = $"write `{unit}`",
             Mends = [new Mend($"write `{unit}`", span, unit)],
+        };
+
+    internal static Diagnostic YarnOfPiece(TextSpan span, string text) =>
+        new(Kind, span, $"`{Quote.Short(text)}` can't stand here; the yarn of a piece is said in the line below it")
+        {
+            Help = "write `with navy` in a line of its own below this one: it holds for what is picked up, too",
         };
 
     internal static Diagnostic Twice(TextSpan span, string text) =>

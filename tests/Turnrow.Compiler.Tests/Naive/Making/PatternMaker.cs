@@ -56,7 +56,7 @@ public sealed class PatternMaker
         // Not many pieces have edges inside, so of those that do more is made.
         if (from.Inner.Count > 0 && _tape.OneIn(2) && PickUpInside(from))
             return;
-        Func<Sketch, bool>[] kinds = [Part, MirrorImage, PickUp, PickUpInside, Across, PickUpRim, AcrossBoth, JoinedTo];
+        Func<Sketch, bool>[] kinds = [Part, MirrorImage, PickUp, PickUpInside, Across, PickUpRim, AcrossBoth, JoinedTo, PickUpLoops];
         if (!_tape.Of(kinds)(from) && !MirrorImage(_made[^1]))
             Foundation();
     }
@@ -156,6 +156,27 @@ public sealed class PatternMaker
         return true;
     }
 
+    /// <summary>Loops of a row in the middle of a piece.</summary>
+    private bool PickUpLoops(Sketch from)
+    {
+        if (from.LoopRows.Count == 0)
+            return false;
+        var row = _tape.Of<int>(from.LoopRows);
+        var worked = NaiveWorker.Work(Pattern);
+        var start = new PickedUpLoops(One(from), row, _tape.Of<string>(_stitches), _tape.OneIn(2));
+        if (!worked.IsValid || !NaiveWorker.Work(Pattern with { Pieces = [.. Pattern.Pieces, new NaivePiece(NewName, start, [])] }).IsValid)
+            return false;
+        var counts = Enumerable.Range(0, _sizes).Select(size => worked.Of(from.Name, size).Rows[row - 1].Places.Count).ToArray();
+        if (counts.Min() < 2)
+            return false;
+        var piece = new Sketch(NewName, start, _sizes) { Widths = counts, Begun = counts, FirstSide = start.Around ? null : Side.RS, InRounds = start.Around, CanBeMirrored = !from.HasShortRows };
+        _made.Add(piece);
+        piece.AddRows(_ => 1);
+        piece.PlainStitch = start.Stitch;
+        More(piece);
+        return true;
+    }
+
     /// <summary>A piece that is joined to it while it is worked.</summary>
     private bool JoinedTo(Sketch from)
     {
@@ -230,6 +251,7 @@ public sealed class PatternMaker
         MirrorOf mirror => mirror.Piece == name,
         PickedUp up => up.Piece == name,
         PickedUpInside inside => inside.Piece == name,
+        PickedUpLoops loops => loops.Piece == name,
         PickedUpRim rim => rim.Piece == name,
         AcrossOf across => across.Pieces.Contains(name),
         _ => false,

@@ -17,7 +17,7 @@ public sealed class RoundMaker(ChoiceTape tape, RowMaker rows, IReadOnlyList<str
     /// <summary>One more line of a sketch that is in rounds.</summary>
     public void Another(Sketch sketch)
     {
-        Action<Sketch>[] kinds = [rows.AnyRound, rows.PlainRows, Straight, Shape, Spread, OutOfRounds, Otherwise, FurtherOn];
+        Action<Sketch>[] kinds = [rows.AnyRound, rows.PlainRows, Straight, Shape, Spread, OutOfRounds, Otherwise, FurtherOn, Heel];
         tape.Of(kinds)(sketch);
     }
 
@@ -68,6 +68,34 @@ public sealed class RoundMaker(ChoiceTape tape, RowMaker rows, IReadOnlyList<str
         sketch.Statements.Add(new RowLine([new SlipOver(new Sized(on)), new Across(stitch)]) { IsRound = true });
         sketch.AddRows(_ => 1);
         (sketch.Ground, sketch.PlainStitch) = (Ground.Plain, stitch);
+    }
+
+    /// <summary>Rows over part of a tube that leave the rest for later, and a round over all of it.</summary>
+    private void Heel(Sketch sketch)
+    {
+        if (sketch.Narrowest < 8 || !sketch.StandsOnStitches)
+        {
+            rows.AnyRound(sketch);
+            return;
+        }
+        var stitch = tape.Of(stitches);
+        (sketch.CanBeMirrored, sketch.HasShortRows) = (false, true);
+        var rest = tape.Sizes(sketch.Sizes, 2, size => sketch.Widths[size] - 4);
+        sketch.Statements.Add(new RowLine(Leaving(new Sized(rest)), null, Side.RS));
+        sketch.AddRows(_ => 1);
+        if (tape.OneIn(2))
+        {
+            // Shorter by one at either end, and longer again.
+            sketch.Statements.Add(new RowLine(Leaving(1)));
+            sketch.Statements.Add(new RowLine([new ToTurn(stitch, 0), new Each(stitch, 1), new LeaveUnworked(sketch.For(size => rest[size] - 1)) { ForLater = true }]));
+            sketch.AddRows(_ => 2);
+        }
+        sketch.Statements.Add(new RowLine([new Across(stitch)]));
+        sketch.Statements.Add(new RowLine(tape.OneIn(2) ? [new Across(stitch)] : [new ToTurn(stitch, 0), new Across(stitch)]) { IsRound = true });
+        sketch.AddRows(_ => 2);
+        (sketch.Ground, sketch.PlainStitch) = (Ground.Plain, stitch);
+
+        List<Word> Leaving(Sized count) => [new Until(stitch, count), new LeaveUnworked(count) { ForLater = true }];
     }
 
     private void MakePlain(Sketch sketch)

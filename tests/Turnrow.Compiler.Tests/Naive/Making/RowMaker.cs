@@ -21,7 +21,7 @@ public sealed class RowMaker(ChoiceTape tape, IReadOnlyList<string> stitches)
         Func<Sketch, bool>[] kinds =
         [
             PlainRow, FewPlain, IntoOne, IncAndDec, EvenlySpread, RepeatTimes, RepeatToTheEnd, Nested, Edged, Fewer, Mixed, Mesh, Corners, Buttonholes, Bobbles,
-            Held, Specials, Back,
+            Held, Specials, Back, ThroughOneLoop,
         ];
         if (!tape.Of(kinds)(sketch))
             PlainRow(sketch);
@@ -37,7 +37,7 @@ public sealed class RowMaker(ChoiceTape tape, IReadOnlyList<string> stitches)
     /// <summary>A round that there is none below of.</summary>
     public void FirstRound(Sketch sketch)
     {
-        Func<Sketch, bool>[] kinds = [PlainRow, FewPlain, IntoOne, IncAndDec, EvenlySpread, RepeatTimes, RepeatToTheEnd, Nested, Edged, Held, Corners, Specials];
+        Func<Sketch, bool>[] kinds = [PlainRow, FewPlain, IntoOne, IncAndDec, EvenlySpread, RepeatTimes, RepeatToTheEnd, Nested, Edged, Held, Corners, Specials, ThroughOneLoop];
         if (!tape.Of(kinds)(sketch))
             PlainRow(sketch);
     }
@@ -76,6 +76,16 @@ public sealed class RowMaker(ChoiceTape tape, IReadOnlyList<string> stitches)
         if (sketch.Rows.Min() == 0 || !BackAlone(sketch))
             return false;
         return PlainRow(sketch);
+    }
+
+    /// <summary>A row through the one loop of each stitch; the other one is free for a piece that is picked up there.</summary>
+    private bool ThroughOneLoop(Sketch sketch)
+    {
+        if (sketch.Rows.Min() == 0)
+            return false;
+        if (sketch.Rows.Distinct().Count() == 1)
+            sketch.LoopRows.Add(sketch.Rows[0]);
+        return Put(sketch, sketch.Widths, null, new Across(Stitch()) { Loop = tape.Of("back", "front") });
     }
 
     /// <summary>The same as the last of a piece.</summary>

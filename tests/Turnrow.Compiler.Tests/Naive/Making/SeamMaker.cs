@@ -11,12 +11,19 @@ public sealed class SeamMaker(ChoiceTape tape, IReadOnlyList<Sketch> made)
             // A seam of nothing but one of several says of each that it is closed by itself.
             var walk = Walk(first, second is null && tape.OneIn(2));
             var other = second is null ? OnEdge(walk, first) : Walk(second, false);
-            var seam = new NaiveSeam(walk, other, tape.OneIn(2));
+            var seam = tape.OneIn(4) ? Folded(walk) : new NaiveSeam(walk, other, tape.OneIn(2));
             var more = pattern with { Seams = [.. pattern.Seams, seam] };
-            if (walk != other && NaiveWorker.Work(more).IsValid)
+            if ((walk != other || seam.FoldedAt is not null) && NaiveWorker.Work(more).IsValid)
                 pattern = more;
         }
         return pattern;
+    }
+
+    // A tube that is closed flat; where it is folded is hers to say.
+    private NaiveSeam Folded(NaiveWalk walk)
+    {
+        var edge = walk with { Side = null, Edge = walk.Edge == RimEdge.Foundation ? RimEdge.Foundation : RimEdge.LastRow };
+        return new NaiveSeam(edge, edge, false) { FoldedAt = tape.OneIn(3) ? tape.Between(2, 9) : 1 };
     }
 
     private Sketch Any()

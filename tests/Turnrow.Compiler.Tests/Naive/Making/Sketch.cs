@@ -60,6 +60,9 @@ public sealed class Sketch
     /// <summary>True once the last row is a round.</summary>
     public bool InRounds { get; set; }
 
+    /// <summary>Rows whose loops the row above may have left free, where that is the same in all sizes.</summary>
+    public List<int> LoopRows { get; } = [];
+
     /// <summary>Names of stitches held and of bridges that nothing is picked up along yet.</summary>
     public List<string> Inner { get; init; } = [];
 

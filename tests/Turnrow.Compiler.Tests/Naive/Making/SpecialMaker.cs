@@ -61,13 +61,15 @@ public sealed class SpecialMaker(ChoiceTape tape, IReadOnlyList<string> stitches
     private static NaiveStitch Knot(ChoiceTape tape, IReadOnlyList<string> stitches) =>
         new("knot", $"{Text(tape.Between(2, 6))} {tape.Of<string>(stitches)} together in one place", 1, ["knot"]);
 
+    private static readonly string[] Crossings = ["", " in front", " behind"];
+
     private static NaiveStitch Swap(ChoiceTape tape, IReadOnlyList<string> stitches)
     {
         var (over, back) = (tape.Between(1, 3), tape.Between(1, 3));
         var (one, other) = (stitches[0], stitches[^1]);
         return new NaiveStitch(
             "swap",
-            $"skip {Text(back)}, {one} {Text(over)}, {other} {Text(back)} in skipped",
+            $"skip {Text(back)}, {one} {Text(over)}, {other} {Text(back)} in skipped{Crossings[tape.Between(0, 2)]}",
             over + back,
             [.. Enumerable.Repeat(one, over), .. Enumerable.Repeat(other, back)]);
     }

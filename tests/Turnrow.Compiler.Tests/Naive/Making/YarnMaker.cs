@@ -28,7 +28,7 @@ public sealed class YarnMaker(ChoiceTape tape, int sizes)
         // Since the yarn was said last: was there a row in all sizes?
         var worked = true;
         // What a pick-up, a part or a row over several pieces begins with is said, since it may go on with a yarn or not.
-        if (piece.Start is PickedUp or PickedUpInside or PickedUpRim or AcrossOf or PartOf)
+        if (piece.Start is PickedUp or PickedUpInside or PickedUpLoops or PickedUpRim or AcrossOf or PartOf)
         {
             statements.Add(new TakeYarn(Yarn));
             worked = false;
