@@ -262,6 +262,8 @@ internal static class ReadBack
         ? $"{(hand == Hand.Right ? "right" : "left")} edge of {Title(side.Piece)}"
         : side.Stretches[0] is { Kind: StretchKind.OpenStitches, Name: not null } part
         ? $"stitches {part.FromRight + 1}-{part.FromRight + part.Count} of the last {(side.Piece.EndsInRounds ? "round" : "row")} of {Title(side.Piece)}"
+        : side.Stretches[0] is { Kind: StretchKind.BridgeChain, Name: { } bridge } ? $"other side of the chain for {bridge.Replace('-', ' ')} of {Title(side.Piece)}"
+        : side.Stretches[0] is { Kind: StretchKind.HeldStitches, Name: { } held } ? $"stitches held for {held.Replace('-', ' ')} of {Title(side.Piece)}"
         : side.Stretches[0] is { Kind: StretchKind.FreeLoops } loops ? $"free loops of row {loops.FirstRow} of {Title(side.Piece)}"
         : side.Stretches[0] is { Kind: StretchKind.Side } ofMotif ? $"{ofMotif.Name} of {Title(side.Piece)}"
         : $"{(side.Stretches[0].Kind == StretchKind.Foundation ? "beginning edge" : side.Piece.EndsInRounds ? "last round" : "last row")} of {Title(side.Piece)}";
