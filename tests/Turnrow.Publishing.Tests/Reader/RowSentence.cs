@@ -226,6 +226,9 @@ internal sealed partial class RowSentence
             return new SkipBeginning(chains);
         }
 
+        // `skip 3rd ch of the round's ch-5`.
+        if (Accept("top")) return new SkipPlaces(TopOf());
+        if (Number.TryOf(Peek) is not null) return new SkipPlaces(FromHook());
         if (Peek is not ("turning" or "beginning")) return new SkipPlaces(Ranged());
         var word = Take();
         Expect("ch");

@@ -18,11 +18,11 @@ internal sealed record SkipPlaces(Sized<int> Count, PlaceName Place, bool FromFi
 }
 
 /// <summary>The chain that stands for a stitch is passed over.</summary>
-internal sealed record SkipChainTop(bool Beginning) : Phrase
+internal sealed record SkipChainTop(ChainTop Top) : Phrase
 {
     protected override Phrase? Join(Phrase other) => Equals(other) ? this : null;
 
-    protected override string Text(Wording words) => $"{words.Terms.Skip} {words.ChainAtStart(Beginning)}";
+    protected override string Text(Wording words) => $"{words.Terms.Skip} {(Top.OfRound ? Top.Written(words) : words.ChainAtStart(Top.Beginning))}";
 }
 
 /// <summary>Slip stitches at a row's beginning to get past stitches.</summary>

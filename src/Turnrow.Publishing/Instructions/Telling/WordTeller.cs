@@ -112,7 +112,7 @@ internal sealed partial class WordTeller(RowContext row)
     {
         if (count == 1 && _places.TopAt(0) is { } top && !AtFirst)
         {
-            Phrases.Add(new SkipChainTop(top.Beginning));
+            Phrases.Add(new SkipChainTop(top));
         }
         else if (Phrases.Count > 0 && Phrases[^1] is SkipPlaces { Completes: null } before && before.Place.IsSpace == _places.NameOf(count).IsSpace)
         {
