@@ -39,19 +39,17 @@ internal sealed class EdgeUses
         EdgeOfPiece? edge = null;
         for (var i = 0; i < walk.Sides.Length; i++)
         {
-            if (walk.Sides[i] is not { } side || EdgeOf(side) is not { } used) continue;
-            if (!_uses.TryGetValue((walk.Piece, used, i), out var uses)) _uses[(walk.Piece, used, i)] = uses = [];
-            if (FirstUse(uses, side) is { } earlier)
+            if (walk.Sides[i] is not { } side) continue;
+            var parts = PartsOf(side).ToList();
+            foreach (var part in parts)
             {
-                twice.Add(i);
+                if (FirstUse(UsesOf(walk.Piece, part.Edge, i), part.First, part.Last) is not { } earlier) continue;
+                if (twice.Count == 0 || twice[^1] != i) twice.Add(i);
                 before ??= earlier;
-                edge = used;
+                edge ??= part.Edge;
             }
 
-            for (var at = 0; at < side.Stretches.Count; at++)
-            {
-                if (PartOf(side, at) is { } part) uses.Add((part.First, part.Last, walk.Span));
-            }
+            foreach (var part in parts) UsesOf(walk.Piece, part.Edge, i).Add((part.First, part.Last, walk.Span));
         }
 
         if (before is { } there) context.Findings.Add(EdgeTwice.At(context, walk.Span, [.. twice], there, walk.Piece.Name, edge!.Value));
@@ -117,14 +115,22 @@ internal sealed class EdgeUses
         return number;
     }
 
-    private TextSpan? FirstUse(List<(int First, int Last, TextSpan Span)> uses, JoinSide side)
+    private List<(int First, int Last, TextSpan Span)> UsesOf(PieceState piece, EdgeOfPiece edge, int size)
     {
-        for (var i = 0; i < side.Stretches.Count; i++)
-        {
-            if (PartOf(side, i) is { } part && FirstUse(uses, part.First, part.Last) is { } use) return use;
-        }
+        if (!_uses.TryGetValue((piece, edge, size), out var uses)) _uses[(piece, edge, size)] = uses = [];
+        return uses;
+    }
 
-        return null;
+    // What it takes of an edge. A part that was divided off has a name, and its stitches are the last row's all the same.
+    private IEnumerable<(EdgeOfPiece Edge, int First, int Last)> PartsOf(JoinSide side)
+    {
+        if (EdgeOf(side) is not { } edge) yield break;
+        for (var at = 0; at < side.Stretches.Count; at++)
+        {
+            if (PartOf(side, at) is { } part) yield return (edge, part.First, part.Last);
+            if (side.Stretches[at] is { Kind: StretchKind.OpenStitches, Name: not null, Count: > 0 } divided)
+                yield return (EdgeOfPiece.LastRow, divided.FromRight + 1, divided.FromRight + divided.Count);
+        }
     }
 
     private static TextSpan? FirstUse(List<(int First, int Last, TextSpan Span)> uses, int first, int last)
@@ -137,13 +143,14 @@ internal sealed class EdgeUses
         return null;
     }
 
-    // The rows of a stretch; null if it has none. Of a foundation or a last row no part can be named, so it is used as a whole.
+    // The rows of a stretch; null if it has none. Of a foundation no part can be named, so it is used as a whole; a last row is all of its stitches, from
+    // 1, and 0 stands for those that no part is of.
     private (int First, int Last)? PartOf(JoinSide side, int at)
     {
         var stretch = side.Stretches[at];
         if (EdgeOf(side) is EdgeOfPiece.Loops) return (stretch.FirstRow, stretch.FirstRow);
         if (EdgeOf(side) is EdgeOfPiece.Named) return stretch.Name is { } name ? (NumberOf(name), NumberOf(name)) : null;
-        if (side.Hand is null) return at == 0 && side.Stitches > 0 ? (0, 0) : null;
+        if (side.Hand is null) return at == 0 && side.Stitches > 0 ? (0, stretch.Kind == StretchKind.LastRow ? stretch.Count : 0) : null;
         return stretch.Kind == StretchKind.RowEnds ? (stretch.FirstRow, stretch.LastRow) : null;
     }
 }

@@ -97,7 +97,9 @@ internal sealed class MeetingPoints(PieceBook book, int size)
         if (piece.Top is null) return null;
         if (side.Hand is { } hand) return Ends(piece, hand, side.Stretches);
         var (right, top) = (Length(piece.Right), piece.LastStitches);
-        if (stretch.Kind is StretchKind.HeldStitches or StretchKind.BridgeChain or StretchKind.Side or StretchKind.FreeLoops || stretch is { Kind: StretchKind.OpenStitches, Name: not null }) return null;
+        if (stretch.Kind is StretchKind.HeldStitches or StretchKind.BridgeChain or StretchKind.Side or StretchKind.FreeLoops) return null;
+        // A part that was divided off lies where it does in the last row; a round has no edge that it could reach.
+        if (stretch is { Kind: StretchKind.OpenStitches, Name: not null }) return piece.EndsInRounds ? null : (right + stretch.FromRight, right + stretch.FromRight + stretch.Count);
         if (stretch.Kind is StretchKind.Foundation or StretchKind.LastRow) return AlongEnd(piece, stretch.Kind);
         var (open, shut) = Open(walk.Piece, top);
         return (right + open, right + shut);

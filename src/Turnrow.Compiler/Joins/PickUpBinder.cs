@@ -168,8 +168,9 @@ internal sealed class PickUpBinder(Context context, PieceBook book, PieceState p
 
         if (legs.Count == 0) return null;
         if (rates.FirstOrDefault(r => r.OfCorners)?.Count[size] is { } inCorner) legs = PickUpCorners.CutOut(legs, inCorner, pickUp.Around);
+        known &= shares?.IsKnown(size) != false;
         if (shares is not null && known) legs = shares.Of(legs, size);
-        legs = PickUpKinds.CutOut(legs, rates, size, unsaid);
+        if (known) legs = PickUpKinds.CutOut(legs, rates, size, unsaid);
         var total = 0L;
         var whole = known;
         // A rate holds for all that it is said of together: 2 in 3 rows does not begin anew where the rows' stitch changes.

@@ -41,6 +41,9 @@ internal sealed class PickUpShares(Context context, PieceBook book, PickUpOrigin
         return sound;
     }
 
+    /// <summary>True if all numbers are known in a size.</summary>
+    public bool IsKnown(int size) => rates.All(r => !r.Evenly || r.Count[size] is not null);
+
     /// <summary>The legs in one size, each that a number is said of with its share.</summary>
     public List<PickUpLeg> Of(List<PickUpLeg> legs, int size)
     {

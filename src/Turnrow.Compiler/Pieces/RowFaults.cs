@@ -34,6 +34,7 @@ internal static class RowFaults
             RowFaultKind.RepeatTakesNothing => RepeatEndless.At(span, piece, sizes[0], word),
             RowFaultKind.SpaceAhead => SpaceAhead.At(context, span, sizes, word, first.Fault.Needed, PlainAcross(first.Fault.Word)),
             RowFaultKind.SpaceWithoutLoops => SpaceWithoutLoops.At(context, span, sizes, word, first.Fault),
+            RowFaultKind.NoneOfKind when first.Fault.There > 0 => NoSuchPlace.Behind(context, span, sizes, word, text.PlaceOf(first.Fault.Word!), first.Fault.There),
             RowFaultKind.NoneOfKind => NoSuchPlace.At(context, span, sizes, word, text.PlaceOf(first.Fault.Word!)),
             RowFaultKind.SpreadTooMany => SpreadTooMany.At(context, span, sizes, failureOf, word),
             RowFaultKind.MarkNothing => MarkWithoutStitch.At(context, span, sizes),

@@ -16,6 +16,9 @@ public static class EdgeLength
     // A root is no fraction. To the thousandth of a centimetre it is the same everywhere, and finer than any tape.
     private const int Parts = 1000;
 
+    // Shaping is worked so many stitches in from an edge at most; a third of a narrow row.
+    private const int MostAtEdge = 6;
+
     /// <summary>Its length in centimetres; null if a row's stitch has no gauge.</summary>
     public static Rational? Of(IReadOnlyList<JoinSide> edge, GaugeBook gauges)
     {
@@ -114,18 +117,37 @@ public static class EdgeLength
 
     private static Gauge? WidthGauge(Row row, GaugeBook gauges) => GaugeBook.WidthFabricOf(row) is { } stitch ? gauges.Of(stitch) : null;
 
-    // A row given in words is taken to grow or shrink alike at both edges.
-    private static double ChangeAt(Row row, Hand hand)
+    // What grows or shrinks all over a row turns it to a fan, and at a corner the row bends: either way it meets its edge squarely, and only what is made
+    // at the edge itself makes that slope.
+    private static int ChangeAt(Row row, Hand hand)
     {
-        if (row.Plan is ShapedPlan plan) return plan.At(hand).Change + plan.Evenly.Change / 2.0;
+        if (row.Plan is ShapedPlan plan) return plan.At(hand).Change;
         if (row.Plan is WordsPlan { Of: { } of }) return of.ChangeAt(hand);
-        if (row.Work is not { } work) return 0;
-        var change = work.Tops.Count - work.Below.Count;
-        foreach (var word in work.Words)
+        return row.Work is { } work ? ChangeAtEnd(work, hand == row.StartsAt) : 0;
+    }
+
+    private static int ChangeAtEnd(RowWork work, bool ofStart)
+    {
+        var near = Math.Clamp(work.Below.Count / 3, 1, MostAtEdge);
+        var (change, taken) = (0, 0);
+        for (var i = 0; i < work.Words.Count; i++)
         {
-            if (word is SlipOver or Leave) change += WordCounts.Takes(word);
+            var word = work.Words[ofStart ? i : work.Words.Count - 1 - i];
+            // A step is a stretch of its own.
+            if (word is SlipOver or Leave) continue;
+            taken += WordCounts.Takes(word);
+            if (taken > near || word is Work { Corners: > 0 } or Group { Corners: > 0 } or Work { Target.Aim: Aim.Ring } or Group { Target.Aim: Aim.Ring }) break;
+            change += WidthMade(word) - WordCounts.Takes(word);
         }
 
-        return change / 2.0;
+        return change;
     }
+
+    // A chain is as wide as a stitch.
+    private static int WidthMade(Word word) => word switch
+    {
+        Chains chains => chains.Count,
+        Group group => WordCounts.Makes(group) + (group.Words.OfType<Chains>().Sum(static c => c.Count) * group.Times),
+        _ => WordCounts.Makes(word),
+    };
 }

@@ -57,41 +57,16 @@ public static class FreeLoops
     {
         if (below.Spaces > 0) return LoopsFault.HasSpaces;
         if (above.Below.Count != below.Tops.Count || Passes(above.Words)) return LoopsFault.NotAll;
-        var (back, front, other) = (false, false, false);
-        Look(above.Words, ref back, ref front, ref other);
-        return other || back == front ? other ? LoopsFault.BothLoops : LoopsFault.OtherLoops : LoopsFault.None;
+        var (back, front) = (GoInto(above.Words, HookInto.BackLoop), GoInto(above.Words, HookInto.FrontLoop));
+        var other = WordLists.Any(above.Words, static word => word is Work { To: null, Hook: not (HookInto.BackLoop or HookInto.FrontLoop) });
+        return other ? LoopsFault.BothLoops : back == front ? LoopsFault.OtherLoops : LoopsFault.None;
     }
 
-    private static HookInto LoopOf(IReadOnlyList<Word> words)
-    {
-        var (back, front, other) = (false, false, false);
-        Look(words, ref back, ref front, ref other);
-        return back ? HookInto.BackLoop : front ? HookInto.FrontLoop : HookInto.BothLoops;
-    }
+    private static HookInto LoopOf(IReadOnlyList<Word> words) =>
+        GoInto(words, HookInto.BackLoop) ? HookInto.BackLoop : GoInto(words, HookInto.FrontLoop) ? HookInto.FrontLoop : HookInto.BothLoops;
 
-    // Words hold others at most a few deep: what a line says is laid out where it is bound.
-    private static void Look(IReadOnlyList<Word> words, ref bool back, ref bool front, ref bool other)
-    {
-        for (var i = 0; i < words.Count; i++)
-        {
-            if (words[i] is Work { To: null } work)
-            {
-                back |= work.Hook == HookInto.BackLoop;
-                front |= work.Hook == HookInto.FrontLoop;
-                other |= work.Hook is not (HookInto.BackLoop or HookInto.FrontLoop);
-            }
+    private static bool GoInto(IReadOnlyList<Word> words, HookInto loop) => WordLists.Any(words, word => word is Work { To: null } work && work.Hook == loop);
 
-            Look(words[i].Held, ref back, ref front, ref other);
-        }
-    }
-
-    private static bool Passes(IReadOnlyList<Word> words)
-    {
-        for (var i = 0; i < words.Count; i++)
-        {
-            if (words[i] is Skip { Count: > 0 } or SlipOver { Count: > 0 } or Hold or Leave || Passes(words[i].Held)) return true;
-        }
-
-        return false;
-    }
+    private static bool Passes(IReadOnlyList<Word> words) =>
+        WordLists.Any(words, static word => word is Skip { Count: > 0 } or SlipOver { Count: > 0 } or Hold or Leave);
 }

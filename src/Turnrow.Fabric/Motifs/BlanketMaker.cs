@@ -144,7 +144,7 @@ public sealed class BlanketMaker(IReadOnlyList<Piece> motifs, Stitch stitch, Pla
         var words = round.Of(last.Work!.Words);
         if (round.Fault is { } fault) return (null, new BlanketFault(fault));
         if (between is not null && !round.JoinsBetween) return (null, new BlanketFault(BlanketFaultKind.NothingToJoin));
-        var worked = RowWorker.Work(words, last.Work.Below, isRound: true);
+        var worked = RowWorker.Work(words, last.Work.Below, isRound: true, begunAt: last.Work.BegunAt);
         var along = new List<JoinedAlong>();
         foreach (var edge in edges.OfType<JoinedEdge>())
         {

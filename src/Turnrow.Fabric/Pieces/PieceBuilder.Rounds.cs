@@ -50,13 +50,28 @@ public sealed partial class PieceBuilder
     /// <param name="words">What it is to be; null if that is not known.</param>
     public void WorkBack(IReadOnlyList<Word>? words) => _course.IsBack = words is not null && Direction.IsBack(new WordsPlan(words));
 
-    // Where a round begins is the designer's to say: behind slip stitches, or in a corner that it goes to first. A spiral goes on to its next corner as it
-    // goes on to anything else.
+    // Where a round begins is the designer's to say: behind slip stitches, in a corner that it goes to first, or in the space or the kind of stitch that
+    // it goes to first. A spiral goes on to its next corner as it goes on to anything else.
     private int BegunAt(IReadOnlyList<Word> words, PlaceSequence below)
     {
         if (!GoesOnRound) return 0;
         if (words is [SlipOver slip, ..]) return slip.Count < below.Count ? slip.Count : 0;
-        return FirstTarget(words) is { } first && Corners.IsCorner(first) && (first.Aim == Aim.Corner || Begins != RowBegins.Spiral) ? Math.Max(0, new PlaceCursor(below).ToCorner()) : 0;
+        if (FirstTarget(words) is not { } first || (first.Aim != Aim.Corner && Begins == RowBegins.Spiral)) return 0;
+        return Corners.IsCorner(first) ? Math.Max(0, new PlaceCursor(below).ToCorner()) : first.Aim == Aim.NextOfKind ? UpToFirst(below, first) : 0;
+    }
+
+    // What can't be reached from where the round before was joined is no beginning: the words are told what is in their way.
+    private static int UpToFirst(PlaceSequence below, Target target)
+    {
+        for (var cursor = new PlaceCursor(below); cursor.Remaining > 0;)
+        {
+            var run = cursor.CurrentRun(int.MaxValue);
+            if (target.Filter.Has(run.Place)) return below.Count - cursor.Remaining;
+            if (run.Place.IsCorner || (target is { OverOthers: false, Filter.Kind: PlaceFilterKind.SpaceOf } && run.Place.Kind == PlaceKind.Space)) return 0;
+            cursor.Pass(run.Count);
+        }
+
+        return 0;
     }
 
     // The slip stitches are no words of a round that has been begun there.

@@ -423,7 +423,7 @@ public sealed partial class PieceBuilder
         work = null;
         var begunAt = BegunAt(words, below);
         var there = below.BegunAt(begunAt);
-        var worked = RowWorker.Work(WithoutWay(words, begunAt), there, InRounds, toTurn ? BehindTurn(end) : 0);
+        var worked = RowWorker.Work(WithoutWay(words, begunAt), there, InRounds, toTurn ? BehindTurn(end) : 0, begunAt);
         if (worked.Fault is not null)
         {
             UpToFault = worked.Words;

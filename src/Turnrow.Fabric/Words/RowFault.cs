@@ -21,7 +21,7 @@ public enum RowFaultKind
     /// <summary>A loop or a post of a space, which has neither.</summary>
     SpaceWithoutLoops,
 
-    /// <summary>There is no place of the kind named ahead.</summary>
+    /// <summary>There is no place of the kind named ahead; or a space stands before it, and what is there is the number of its chains.</summary>
     NoneOfKind,
 
     /// <summary><c>in first</c> stands behind other words.</summary>

@@ -35,7 +35,7 @@ internal sealed partial class RowRun
 
     private int PassTo(Word word, Target target)
     {
-        var passed = 0;
+        var (passed, inTheWay) = (0, 0);
         while (_cursor.Remaining > 0)
         {
             var run = _cursor.CurrentRun(int.MaxValue);
@@ -47,13 +47,18 @@ internal sealed partial class RowRun
             }
 
             // "Next ch-3 sp" never passes over another space: that is left to the designer to say.
-            if (target is { OverOthers: false, Filter.Kind: PlaceFilterKind.SpaceOf } && run.Place.Kind == PlaceKind.Space) break;
+            if (target is { OverOthers: false, Filter.Kind: PlaceFilterKind.SpaceOf } && run.Place.Kind == PlaceKind.Space)
+            {
+                inTheWay = run.Place.Chains;
+                break;
+            }
+
             _cursor.Pass(run.Count);
             passed += run.Count;
             if (++_steps > MostSteps) break;
         }
 
-        Fail(RowFaultKind.NoneOfKind, word, 1, 0);
+        Fail(RowFaultKind.NoneOfKind, word, 1, inTheWay);
         return -1;
     }
 

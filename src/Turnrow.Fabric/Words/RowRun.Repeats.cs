@@ -106,6 +106,8 @@ internal sealed partial class RowRun
     private void DoesNotComeOut(Repeat repeat, int before, int keep, int left, int total)
     {
         if (_fault is { Kind: not (RowFaultKind.NotEnough or RowFaultKind.NoneOfKind) }) return;
+        // What was not worked once can't have a rest: what it looks for is not there, or something stands before it.
+        if (total == 0 && _fault is { Kind: RowFaultKind.NoneOfKind }) return;
         var per = PerTime(repeat);
         var way = below.Count - before - keep;
         // On the way to a kind of place others are passed over, so that a time takes more than its words say.

@@ -25,8 +25,23 @@ internal sealed partial class RowRun
     }
 
     // Of a repeat, nothing is left either that its next time would begin with: what was passed over before its first place does not end a time that has begun.
-    private bool IsRoundDone(Repeat repeat) =>
-        IsRoundDone() && (PlaceKinds.First(repeat.Words) is not { } first || below.Slice(Taken, _cursor.Remaining).CountWhere(first.Has) == 0);
+    private bool IsRoundDone(Repeat repeat)
+    {
+        if (IsWayToBeginning(repeat)) return true;
+        return IsRoundDone() && (PlaceKinds.First(repeat.Words) is not { } first || below.Slice(Taken, _cursor.Remaining).CountWhere(first.Has) == 0);
+    }
+
+    // What a round went past to where it begins is gone past again on the way back there, by the word that went there.
+    private bool IsWayToBeginning(Repeat repeat)
+    {
+        if (!isRound || _fault is not null || _cursor.Remaining == 0 || _cursor.Remaining > begunAt) return false;
+        if (WordLists.First(repeat.Words, static word => word is not Repeat, static word => word is ChangeYarn || WorkedWords.IsIdleUnworked(word))?.GoesTo is not { Aim: Aim.NextOfKind, Filter: var first }) return false;
+        var named = _named;
+        _named = first;
+        if (IsRoundDone()) return true;
+        _named = named;
+        return false;
+    }
 
     // "Next ch-3 sp" never passes over another space.
     private static bool IsOtherSpace(PlaceFilter kind, Place place) => kind.Kind == PlaceFilterKind.SpaceOf && place.Kind == PlaceKind.Space;

@@ -3,7 +3,7 @@ using Turnrow.Fabric.Places;
 namespace Turnrow.Fabric.Words;
 
 /// <summary>One row being worked: how far it has come over the places below, and what it has made.</summary>
-internal sealed partial class RowRun(PlaceSequence below, bool isRound, int waiting)
+internal sealed partial class RowRun(PlaceSequence below, bool isRound, int waiting, int begunAt)
 {
     private const int MostSteps = 200_000;
 

@@ -41,7 +41,7 @@ internal static class Chart
         var width = WidthOf(rounds, bands, text);
         new Paper(body, width).Write(Margin, Margin + (HeadingSize / 2), HeadingSize, "start", text.Heading, bold: true);
         var foot = HeadingRoom;
-        if (rounds is not null) foot = new RoundsSheet(rounds, piece, body, legend, yarns ?? [], width, counting).Draw(foot, text.Begins, text.LeftOut);
+        if (rounds is not null) foot = new RoundsSheet(rounds, piece, body, legend, yarns ?? [], width, counting).Draw(foot, text.Begins, text.PartDrawn, text.LeftOut);
         if (bands is not null)
         {
             foot += bands.Height;
@@ -58,7 +58,7 @@ internal static class Chart
     {
         var width = Narrowest;
         if (bands is not null) width = Math.Max(width, bands.Axis.Width + (2 * Side));
-        if (rounds is not null) width = Math.Max(width, 2 * (rounds.HalfWidth + RoundsPainter.Room + Margin));
+        if (rounds is not null) width = Math.Max(width, rounds.Extent.Width + (2 * (RoundsPainter.Room + Margin)));
         width = Math.Max(width, ChartScale.TextWidth(text.Longest, ChartScale.Label) + (2 * Margin) + Side);
         return Math.Max(width, ChartScale.TextWidth(text.Heading, HeadingSize) + (2 * Margin));
     }

@@ -50,6 +50,11 @@ internal sealed class ChartText(Piece piece, RoundStack? rounds, ChartLayout? ba
         }
     }
 
+    /// <summary>How much of each round is drawn; null if they are drawn whole.</summary>
+    public string? PartDrawn => rounds?.Wedge is not var (shown, parts, _) ? null
+        : shown == 1 ? string.Create(Culture, $"Drawn: one of {parts} like parts of each round. Work it {parts} times round; the number stands where a round starts.")
+        : string.Create(Culture, $"Drawn: {shown} of {parts} like parts of each round, the others are worked alike; the number stands where a round starts.");
+
     /// <summary>One sentence that says what a person should see.</summary>
     public string Sight
     {
@@ -61,6 +66,7 @@ internal sealed class ChartText(Piece piece, RoundStack? rounds, ChartLayout? ba
                 : rounds.Left > 0 ? string.Create(Culture, $"the first {rounds.Rounds.Count} from the middle out, the next {rounds.Left} not drawn")
                 : bands is null ? "from the middle out"
                 : string.Create(Culture, $"the first {rounds.Rounds.Count} from the middle out, the others from the foot up");
+            if (rounds?.Wedge is var (shown, parts, _)) way = string.Create(Culture, $"{way}, {shown} of {parts} like parts of each round");
             var folded = bands?.Axis.Folds.Count > 0 ? ", its plain middle folded into gaps that say how many" : string.Empty;
             var shaded = piece.Rows.All(static row => row.IsRound && row.RightSide) ? string.Empty : $", wrong-side {Names.Row(_last.Row)}s shaded";
             return $"To be seen: {rows} {way}, {Stitches(_first.Row)} in the first and {Stitches(_last.Row)} in the last{folded}; every number where its {Names.Row(_last.Row)} starts{shaded}.";
@@ -73,7 +79,7 @@ internal sealed class ChartText(Piece piece, RoundStack? rounds, ChartLayout? ba
         get
         {
             var longest = rounds is null ? BasePainter.Caption(piece, _first, terms) : Begins;
-            foreach (var line in LeftOut is { } leftOut ? BandLines().Append(leftOut) : BandLines())
+            foreach (var line in BandLines().Concat([PartDrawn ?? string.Empty, LeftOut ?? string.Empty]))
             {
                 if (line.Length > longest.Length) longest = line;
             }
@@ -89,6 +95,7 @@ internal sealed class ChartText(Piece piece, RoundStack? rounds, ChartLayout? ba
         {
             var text = new StringBuilder(Begins);
             foreach (var round in rounds?.Rounds ?? []) Append(text, round.Row.Row);
+            if (PartDrawn is { } part) text.Append(' ').Append(part);
             if (LeftOut is { } leftOut) text.Append(' ').Append(leftOut);
             foreach (var band in bands?.Bands ?? [])
             {

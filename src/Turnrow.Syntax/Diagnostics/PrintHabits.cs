@@ -46,7 +46,7 @@ public static class PrintHabits
 
     private static readonly FrozenDictionary<string, string> RowWords = new Dictionary<string, string>
     {
-        ["turn"] = "take it out: rows turn by themselves, and their turning chains are worked out for you",
+        ["turn"] = "take it out: rows turn by themselves, rounds where `rounds are joined and turned` says so, and their turning chains are worked out for you",
         ["sk"] = Skip,
         ["miss"] = Skip,
         ["increase"] = "write `inc`",

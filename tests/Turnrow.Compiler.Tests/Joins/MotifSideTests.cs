@@ -53,7 +53,7 @@ public sealed class MotifSideTests
     [Theory]
     [InlineData("seam tile first side with other third side")]
     [InlineData("seam tile second side with tile fourth side\nseam other first side with tile first side")]
-    [InlineData("seam tile first side with other first side\npiece strip picked up along tile third side: sc = 9")]
+    [InlineData("seam tile first side with other first side\npiece strip picked up along tile third side: 1 sc in each st and sp = 9")]
     [InlineData("seam tile first side with other first side\nexpect tile second side stitches are 7\nexpect other fourth side stitches are 6")]
     [InlineData("seam tile fifth side with other first side", "side-unknown")]
     [InlineData("seam tile first side with other sixth side", "side-unknown")]

@@ -34,6 +34,7 @@ public sealed partial class PieceWork
 
     private RoundsWay _way;
     private RoundsWay _lastWay;
+    private int _begunAt;
     private bool _turnedAtJoin;
 
     public void BeginWithRing() => _places = [new Place(Place.Ring)];
@@ -81,6 +82,7 @@ public sealed partial class PieceWork
     /// <summary>A round that slips on, or goes to a corner first, begins there; what it has gone past comes last.</summary>
     private IReadOnlyList<Place> BegunFurtherOn(IReadOnlyList<Place> places, ref IReadOnlyList<Word> words)
     {
+        _begunAt = 0;
         if (!_inRounds || !_goesOn || (result.Rows.Count > 0 && !_afterRound))
             return places;
         var on = 0;
@@ -91,10 +93,34 @@ public sealed partial class PieceWork
         }
         else if (FirstGoesIntoCorner(_way == RoundsWay.Spiral && _lastWay == RoundsWay.Spiral, words.First(word => word is not WithYarn)))
             on = places.TakeWhile(place => !place.IsCorner).Count();
+        else if (!(_way == RoundsWay.Spiral && _lastWay == RoundsWay.Spiral) && FirstTarget(words.First(word => word is not WithYarn)) is { } target)
+        {
+            // A marked place on the way is nothing that one slips past.
+            var way = places.TakeWhile(place => !IsMeant(target, place)).ToList();
+            on = way.Count == places.Count || way.Exists(place => place.IsCorner) ? 0 : way.Count;
+        }
         if (on >= places.Count)
             throw new UnworkableException("the round would begin where it does");
+        _begunAt = on;
         return [.. places.Skip(on), .. places.Take(on)];
     }
+
+    internal static Target? FirstTarget(Word word) => word switch
+    {
+        Repeat repeat => FirstTarget(repeat.Words.First(inner => inner is not WithYarn)),
+        Into into => into.Target,
+        Group group => group.Target,
+        _ => null,
+    };
+
+    internal static bool IsMeant(Target target, Place place) => target.Place switch
+    {
+        PlaceWord.NextSpace => place.IsSpace,
+        PlaceWord.NextStitch => place.Kind == target.Kind,
+        PlaceWord.NextCentre => place.CentreOf == target.Kind,
+        // All others begin in the first place, whatever it is.
+        _ => true,
+    };
 
     private static bool FirstGoesIntoCorner(bool isSpiral, Word word) => word switch
     {

@@ -215,7 +215,7 @@ public sealed partial class PieceWork(PieceResult result, TurnTable turns, bool 
         var wordSide = isMirrored ? Frame.Opposite(_order) : _order;
         var behind = BehindTurn();
         var isOverAll = _asked.Sum() + _waiting.Sum(pile => pile.Count) == 0 && !result.Edge(Hand.Right).Concat(result.Edge(Hand.Left)).Any(stretch => stretch.Row == NextRow);
-        var work = new RowWork(BegunFurtherOn(Frame.InWorkingOrder(InOrder(), wordSide), ref words), Size, _inRounds) { BehindTurn = behind };
+        var work = new RowWork(BegunFurtherOn(Frame.InWorkingOrder(InOrder(), wordSide), ref words), Size, _inRounds) { BehindTurn = behind, PassedAtStart = _begunAt };
         _leavesLoops = isOverAll && result.Rows.Count > 0 && words.Where(word => word is not WithYarn).ToList() is [Across { Loop: not null }];
         work.Work(words);
         _leavesLoops &= result.Rows.Count > 0 && work.Made.Count == result.Rows[^1].Places.Count;

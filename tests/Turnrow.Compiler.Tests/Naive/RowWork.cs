@@ -12,6 +12,9 @@ public sealed partial class RowWork(IReadOnlyList<Place> below, int size, bool i
 
     public IReadOnlyList<Place> Made => _made;
 
+    /// <summary>Of a round, how many of the places lie before its beginning and come last.</summary>
+    public int PassedAtStart { get; init; }
+
     /// <summary>How many of the places, the last ones, wait behind the turn below.</summary>
     public int BehindTurn { get; init; }
 
@@ -108,6 +111,20 @@ public sealed partial class RowWork(IReadOnlyList<Place> below, int size, bool i
     /// <summary>Whoever goes to the next place of a kind goes past what is left of a round: behind that the round begins.</summary>
     private bool IsRoundDone() =>
         isRound && _meant is not null && BelowAhead.All(place => !_meant(place) && (_removes || place is not { IsCorner: true, Kind: not Place.Chain }));
+
+    /// <summary>
+    /// Of a repeat, nothing is left either that its next time would go to first; and what she went past to where the round begins she goes past again.
+    /// </summary>
+    private bool IsRoundDone(Repeat repeat)
+    {
+        if (PieceWork.FirstTarget(repeat) is not { Place: PlaceWord.NextSpace or PlaceWord.NextStitch or PlaceWord.NextCentre } first)
+            return IsRoundDone();
+        if (BelowAhead.Any(place => PieceWork.IsMeant(first, place)))
+            return false;
+        if (Remaining <= PassedAtStart && BelowAhead.All(place => !place.IsCorner || _removes))
+            _meant = place => PieceWork.IsMeant(first, place);
+        return IsRoundDone();
+    }
 
     private void TakeStitch()
     {
@@ -338,14 +355,14 @@ public sealed partial class RowWork(IReadOnlyList<Place> below, int size, bool i
             return;
         }
         var keep = repeat.End == RepeatEnd.Until ? repeat.Count[size] : 0;
-        while (Remaining > keep && !(keep == 0 && IsRoundDone()))
+        while (Remaining > keep && !(keep == 0 && IsRoundDone(repeat)))
         {
             var before = _at;
             WorkAll(repeat.Words);
             if (_at == before)
                 throw new UnworkableException("the repeat takes no place");
         }
-        if (Remaining != keep && !(keep == 0 && IsRoundDone()))
+        if (Remaining != keep && !(keep == 0 && IsRoundDone(repeat)))
             throw new UnworkableException("the repeat does not come out");
     }
 

@@ -164,4 +164,49 @@ public sealed class LayoutTests
         SamplePieces.Plain(piece, StitchBook.Double, 2);
         Assert.Equal(23, RowStack.Of(piece.Finish())[1].Tops.Length);
     }
+
+    [Theory]
+    [InlineData("  begin with 19 stitches\n  row 1 RS: dc across\n  row 2: sc, (ch 5, skip 2, sc in next) across\n  row 3: dc, ch 2, sc in next sp, (ch 5, sc in next sp) until 1 remains, ch 2, dc in last")]
+    [InlineData("  begin with 13 stitches\n  row 1 RS: sc across\n  row 2: sc, (ch 4, skip 2, sc in next) across\n  row 3: sc, (ch 6, sc in next sc) across\n  row 4: sc, (ch 8, sc in next sc) across")]
+    [InlineData("  begin with 53 stitches\n  row 1 RS: sc across\n  row 2: dc, (ch 3, skip 6, lace-shell in next, ch 3, skip 5, V-st in next) until 0 remain\n  row 3: dc in first, (V-st in next V-st, ch 2, 9 tr in next lace-shell, ch 2) 4 times, skip 3, dc in last\n  row 4: dc in first, (ch 2, (dc in next tr, ch 1) 8 times, dc in next tr, ch 2, V-st in next V-st) 4 times, skip 1, dc in last")]
+    public void Chains_arch_over_what_they_skip(string lines)
+    {
+        var rows = RowStack.Of(SampleRounds.Piece(lines));
+        foreach (var row in rows)
+        {
+            Assert.InRange(row.Tops.From, rows[0].Tops.From - 1.5, rows[0].Tops.From + 1.5);
+            Assert.InRange(row.Tops.To, rows[0].Tops.To - 1.5, rows[0].Tops.To + 1.5);
+        }
+    }
+
+    [Theory]
+    [InlineData("3 dc", "dc", 9)]
+    [InlineData("3 dc", "2 dc", 9)]
+    [InlineData("2 dc", "2 dc", 30)]
+    public void Rows_that_grow_from_a_centre_stand_evenly_over_it(string atCorner, string atEdge, int rows)
+    {
+        var grow = $"{atEdge} in first, dc to corner, ({atCorner}, ch 2, {atCorner}) in corner, dc until 1 remains, {atEdge} in last";
+        var lines = $"  begin with ring\n  row 1 RS: (3 dc, ch 2, mark corner, 3 dc) in ring\n  row 2: {grow}\n  repeat row 2, {rows} more times";
+        var laid = RowStack.Of(SampleRounds.Piece(lines));
+        var spine = (laid[0].Tops.From + laid[0].Tops.To) / 2;
+        foreach (var row in laid)
+        {
+            Assert.Equal(spine, (row.Tops.From + row.Tops.To) / 2, 0.01);
+            Assert.Equal(spine, row.TopColumn(row.Strip!.Columns / 2.0), 0.01);
+        }
+    }
+
+    [Fact]
+    public void An_edge_that_is_worked_straight_stays_so()
+    {
+        const string lines = """
+              begin with 6 stitches
+              row 1 RS: dc across
+              row 2: dc 3, ch 2, skip 2, dc
+              row 3: (dc, ch 3, dc) in first, 3 dc in next sp, dc 3
+              row 4: dc 6, leave the rest
+              repeat rows 1 to 4, 5 more times
+            """;
+        foreach (var row in RowStack.Of(SampleRounds.Piece(lines))) Assert.Equal(6, row.Tops.To, 0.01);
+    }
 }

@@ -38,10 +38,21 @@ public sealed class RandomPieceTests
                     if (cell.Cell.Stitch is not null) Assert.InRange(cell.Foot, 0, row.BelowScale.Count - cell.Cell.Feet);
                 });
                 Assert.Equal(row.Strip.Tops, tops);
+                StandsInOrder(row);
             }
 
             if (Chart.Of(piece, "x", "S", Terms.US) is { } chart) Assert.NotNull(XDocument.Parse(chart.Svg).Root);
         }, iter: 400);
+    }
+
+    // Stitches stand in the order in which they are worked, none on another, and a place of the sheet is found again.
+    private static void StandsInOrder(RowLayout row)
+    {
+        for (var column = 0.0; column < row.Strip!.Columns; column += 0.5)
+        {
+            Assert.InRange(row.Direction * (row.TopColumn(column + 0.5) - row.TopColumn(column)), 0.01, double.MaxValue);
+            Assert.Equal(column, row.InWorkingOrder(new Columns(row.TopColumn(column), row.TopColumn(column))).From, 6);
+        }
     }
 
     private static void Do(PieceBuilder piece, int kind, int count, Stitch stitch, bool grows, Hand hand)

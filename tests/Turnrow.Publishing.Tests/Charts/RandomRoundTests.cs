@@ -36,7 +36,8 @@ public sealed class RandomRoundTests
             if (RoundStack.Of(piece) is { } stack)
             {
                 RoundChecks.Check(stack, clear: false);
-                Assert.True(stack.HalfWidth <= 440 && stack.HalfHeight <= 440);
+                Assert.True(stack.Extent is { Width: <= 880, Height: <= 1000 });
+                RoundChecks.PartsAreTheWhole(stack);
                 Interlocked.Add(ref drawn, stack.Rounds.Count);
             }
 

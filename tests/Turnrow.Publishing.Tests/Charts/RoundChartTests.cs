@@ -17,6 +17,9 @@ public sealed class RoundChartTests
     [InlineData("turned", SampleRounds.Turned)]
     [InlineData("hat", SampleRounds.Hat)]
     [InlineData("doily", SampleRounds.Doily)]
+    [InlineData("circle-to-square", SampleRounds.CircleToSquare)]
+    [InlineData("wedge", SampleRounds.WideLace)]
+    [InlineData("wedge-turned", SampleRounds.WideTurned)]
     public void Rounds_look_as_they_did(string name, string lines) =>
         Golden.Matches($"tests/Turnrow.Publishing.Tests/Golden/rounds-{name}.svg", Svg(lines));
 

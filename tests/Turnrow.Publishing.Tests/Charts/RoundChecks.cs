@@ -30,12 +30,24 @@ internal static class RoundChecks
         NumbersStandApart(stack);
     }
 
+    /// <summary>What is drawn of each round, as often as it is worked, makes what the row model says the round makes.</summary>
+    public static void PartsAreTheWhole(RoundStack stack)
+    {
+        foreach (var round in stack.Rounds)
+        {
+            var (open, made) = (stack.Open(round), 0L);
+            round.Row.Strip!.Visit(open.From, open.To, cell => made += cell.Cell.Columns == 0 ? 0 : cell.Cell.Tops);
+            var (shown, parts) = stack.Wedge is var (some, all, _) ? (some, all) : (1, 1);
+            Assert.Equal(round.Row.Row.Work!.Tops.Count * (long)shown, made * parts);
+        }
+    }
+
     private static void GoesRoundOnce(RoundLayout round)
     {
         var columns = round.Row.Strip!.Columns;
         for (var column = 0.0; column < columns; column += 0.5)
             Assert.True(round.Direction * (round.TurnOf(column + 0.5) - round.TurnOf(column)) > 0, $"round {round.Row.Row.Number}, column {column}");
-        Assert.InRange(Math.Abs(round.TurnOf(columns) - round.TurnOf(0)), 0.1, 1);
+        Assert.InRange(Math.Abs(round.TurnOf(columns) - round.TurnOf(0)), 0.01, 1);
     }
 
     // Told from the row model's places and not from the layout's columns.

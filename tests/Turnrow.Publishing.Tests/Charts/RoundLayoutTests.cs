@@ -104,8 +104,60 @@ public sealed class RoundLayoutTests
         var stack = Stack(SampleRounds.Blanket);
         Assert.Equal(200, stack.Count);
         Assert.InRange(stack.Rounds.Count, 6, 20);
-        Assert.True(stack.HalfWidth <= 440);
+        Assert.True(stack.Extent.Width <= 880);
         Assert.All(stack.Rounds, static round => Assert.True(round.Pitch >= 12.9));
+    }
+
+    [Theory]
+    [InlineData(SampleRounds.WideLace, 8)]
+    [InlineData(SampleRounds.WideTurned, 12)]
+    public void Of_what_is_too_wide_a_part_of_every_round_is_drawn(string lines, int parts)
+    {
+        var piece = SampleRounds.Piece(lines);
+        var stack = RoundStack.Of(piece)!;
+        Assert.Equal(piece.Rows.Count, stack.Rounds.Count);
+        Assert.Equal(parts, stack.Wedge!.Value.Parts);
+        Assert.True(stack.Extent is { Width: <= 880, Height: <= 1000 });
+        RoundChecks.Check(stack, clear: false);
+        RoundChecks.PartsAreTheWhole(stack);
+    }
+
+    [Theory]
+    [InlineData(SampleRounds.Circle)]
+    [InlineData(SampleRounds.Turned)]
+    [InlineData(SampleRounds.Hat)]
+    public void Where_rounds_only_grow_evenly_each_stitch_stands_over_its_place(string lines)
+    {
+        foreach (var round in Stack(lines).Rounds.Skip(1))
+        {
+            var (far, all) = (0, 0);
+            round.Row.Strip!.Visit(0, round.Row.Strip.Columns, cell =>
+            {
+                var lean = Math.Abs(Compass.Between(round.FootTurn(cell.Foot, cell.Middle), round.TurnOf(cell.Middle))) * round.Shape.Length(round.Outer);
+                Assert.InRange(lean, 0, 2 * Math.Max(round.Pitch, ChartScale.Column));
+                far += lean > 1.05 * Math.Max(round.Pitch, ChartScale.Column) ? 1 : 0;
+                all++;
+            });
+            Assert.InRange(far, 0, all / 10);
+        }
+    }
+
+    [Fact]
+    public void Corners_that_come_out_of_a_circle_lie_over_what_they_stand_on()
+    {
+        var rounds = Stack(SampleRounds.CircleToSquare).Rounds;
+        Assert.IsType<CircleShape>(rounds[1].Shape);
+        var square = rounds[2];
+        Assert.IsType<PolygonShape>(square.Shape);
+        var corners = 0;
+        foreach (var top in CornersOf.Round(square.Row.Row.Work!.Tops))
+        {
+            var column = square.Row.Strip!.EdgeOfTop(top) + 0.5;
+            square.Row.Strip.Visit(column - 2, column, cell => Assert.InRange(Math.Abs(Compass.Between(square.FootTurn(cell.Foot, column), square.TurnOf(column))), 0, 0.05));
+            corners++;
+        }
+
+        Assert.Equal(4, corners);
     }
 
     [Theory]

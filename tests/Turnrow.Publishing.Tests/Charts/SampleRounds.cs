@@ -97,12 +97,47 @@ internal static class SampleRounds
           fasten off
         """;
 
+    /// <summary>A circle that becomes a square.</summary>
+    public const string CircleToSquare = """
+          begin with ring
+          round 1: 16 dc in ring
+          round 2: (2 dc in next, ch 1) around
+          round 3: ((3 tr, ch 2, mark corner, 3 tr) in next sp, (3 dc in next sp) 3 times) around
+          round 4: (dc to corner, (2 dc, ch 2, 2 dc) in corner) around, dc around
+          fasten off
+        """;
+
+    /// <summary>A mat that is too wide to be drawn whole: its widest round is not its last, but it lies flat to its rim.</summary>
+    public const string WideLace = """
+          begin with ring of 6 chains
+          round 1: 16 dc in ring
+          round 2: (dc, ch 2) around
+          round 3: (3 dc in next sp, ch 1) around
+          round 4: (lace-shell in next ch-1 sp, ch 5, sc in next ch-1 sp, ch 5) around
+          round 5: (lace-shell in next lace-shell, ch 3, 9 tr in next sc, ch 3) around
+          round 6: (lace-shell in next lace-shell, ch 2, (tr in next tr, ch 1) 8 times, tr in next tr, ch 2) around
+          round 7: (lace-shell in next lace-shell, ch 4, skip 3, sc in next ch-1 sp, (ch 4, sc in next ch-1 sp) 7 times, ch 4, skip 2) around
+          round 8: (lace-shell in next lace-shell, ch 4, skip 3, sc in next ch-4 sp, (ch 4, sc in next ch-4 sp) 6 times, ch 4, skip 2) around
+          round 9: (lace-shell in next lace-shell, ch 5, skip 3, sc in next ch-4 sp, (ch 4, sc in next ch-4 sp) 5 times, ch 5, skip 2) around
+          round 10: (lace-shell in next lace-shell, ch 6, skip 3, sc in next ch-4 sp, (ch 4, sc in next ch-4 sp) 4 times, ch 6, skip 2) around
+          fasten off
+        """;
+
+    /// <summary>A wide circle whose rounds go there and back.</summary>
+    public const string WideTurned = """
+          rounds are joined and turned
+          begin with ring
+          round 1: 12 dc in ring
+          shape 12 rounds: inc 12 evenly every round
+          fasten off
+        """;
+
     /// <summary>A piece of these lines.</summary>
     /// <param name="lines">The piece's lines.</param>
     /// <param name="yarns">Lines that name yarns.</param>
     public static Piece Piece(string lines, string yarns = "")
     {
-        var text = "notation 1\npattern \"Rounds\"\nterms US\nhook 4 mm\n" + yarns + "turn dc: ch 3 counts\nturn sc: ch 1 does not count\npiece motif\n" + lines + "\n";
+        var text = "notation 1\npattern \"Rounds\"\nterms US\nhook 4 mm\n" + yarns + "turn dc: ch 3 counts\nturn sc: ch 1 does not count\nstitch lace-shell \"Sh\" is (2 dc, ch 2, 2 dc) in one place\npiece motif\n" + lines + "\n";
         var pattern = Compilation.Of(new SourceText("rounds.turnrow", text)).Pattern;
         Assert.Equal(0, pattern.Errors);
         return Assert.Single(pattern.Pieces).InSizes[0];

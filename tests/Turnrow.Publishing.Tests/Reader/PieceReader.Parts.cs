@@ -127,7 +127,7 @@ internal sealed partial class PieceReader
         ground.Places.InsertRange(at, Enumerable.Repeat(new Place(Seen.AddedChain), _added));
     }
 
-    [GeneratedRegex(@"^With (?<side>RS|WS) of (?<piece>.+) facing, join yarn with sl st in the (?<n>\w+) st of its last (?:row, counted from its (?<edge>right|left) edge|(?<round>round)(?<back>, counted back from where that was joined)?)(?<bridged> \(each bridging ch counts as a st here\))?\.$")]
+    [GeneratedRegex(@"^With (?<side>RS|WS) of (?<piece>.+) facing, join yarn with sl st in the (?:(?<round>(?<rim>top left corner of its rim))|(?<n>\w+) st of its last (?:row, counted from its (?<edge>right|left) edge|(?<round>round)(?<back>, counted back from where that was joined)?)(?<bridged> \(each bridging ch counts as a st here\))?)\.$")]
     private static partial Regex JoinPart();
 
     [GeneratedRegex(@"^The row goes on, with (?<side>RS|WS) of (?<piece>.+) facing, in the (?<n>\w+) st of its last (?:row, counted from its (?<edge>right|left) edge|(?<round>round)(?<back>, counted back from where that was joined)?)(?<bridged> \(each bridging ch counts as a st here\))?\.$")]

@@ -393,7 +393,7 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
     [GeneratedRegex(@"^(?:Make an adjustable ring|Ch (?<n>\d+), join with sl st in first ch to form a ring)\.$")]
     private static partial Regex Middle();
 
-    [GeneratedRegex(@"^Hold these pieces side by side with (?<side>RS|WS) facing and work over their last (?:rows|rounds) as one, in this order: (?<parts>.+?)(?: \(sts are counted from the (?<from>beginning of the round|right edge|left edge)(?<open>; those between stay unworked)?\))?\.$")]
+    [GeneratedRegex(@"^Hold (?:these pieces side by side|[A-Z][\w' -]*?) with (?<side>RS|WS) facing and work over (?:their last (?:rows|rounds)|its last (?:row|round)) as one, in this order: (?<parts>.+?)(?: \(sts are counted from the (?<from>beginning of the round|right edge|left edge)(?<open>; those between stay unworked)?\))?\.$")]
     private static partial Regex SideBySide();
 
     [GeneratedRegex(@"^(?:all (?<n>\d+) sts?|sts? (?<which>\d+(?:-\d+)?)) of (?<piece>.+)$")]

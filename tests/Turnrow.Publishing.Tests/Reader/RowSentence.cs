@@ -226,10 +226,9 @@ internal sealed partial class RowSentence
             return new SkipBeginning(chains);
         }
 
-        // `skip 3rd ch of the round's ch-5`.
         if (Accept("top")) return new SkipPlaces(TopOf());
-        if (Number.TryOf(Peek) is not null) return new SkipPlaces(FromHook());
-        if (Peek is not ("turning" or "beginning")) return new SkipPlaces(Ranged());
+        if (Peek is "first" or "next" or "last") return new SkipPlaces(Ranged());
+        if (Peek is not ("turning" or "beginning")) return new SkipPlaces(FromHook());
         var word = Take();
         Expect("ch");
         return new SkipPlaces(new PlaceWords(Where.TopOf, 1, [new PlaceName(word)]));

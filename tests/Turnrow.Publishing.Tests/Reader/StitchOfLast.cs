@@ -16,7 +16,7 @@ internal sealed record StitchOfLast(bool RightSide, string Piece, int Nth, bool 
     {
         var ofRound = match.Groups["round"].Success;
         var fromRight = ofRound ? !match.Groups["back"].Success : match.Groups["edge"].Value == "right";
-        var nth = match.Groups["n"].Value == "first" ? 1 : Number.Of(match.Groups["n"].Value);
+        var nth = match.Groups["rim"].Success || match.Groups["n"].Value == "first" ? 1 : Number.Of(match.Groups["n"].Value);
         return new(match.Groups["side"].Value == "RS", match.Groups["piece"].Value, nth, fromRight, ofRound, match.Groups["bridged"].Success);
     }
 }

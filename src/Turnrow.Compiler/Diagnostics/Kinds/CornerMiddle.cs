@@ -37,7 +37,7 @@ public static class CornerMiddle
         new(Kind, span, $"what `{word}` puts into a corner has no middle for the next row's corner{context.Findings.InSizes(sizes)}")
         {
             Sizes = context.Findings.Names(sizes),
-            Help = $"write an odd number, `3 {stitch} in corner`, a space in the middle, `({stitch}, ch 1, {stitch}) in corner`, or which of them is the corner then, `(2 {stitch}, mark corner) in corner`",
+            Help = $"write an odd number, `3 {stitch} in corner`, a space in the middle, `({stitch}, ch 1, {stitch}) in corner`, or which of them is the corner then, `(2 {stitch}, mark corner) in corner`; where no later row needs the corners, end this one with `remove corners`",
         };
 
     /// <summary>The stitch that an example of what could be written has.</summary>

@@ -53,7 +53,7 @@ public static class JoinPlace
         {
             RowFaultKind.JoinInside => ($"row {row} of {piece.Name} is joined to {edge} before its end", "a row lies beside the other piece with its end only: put `join` last, behind all that the row works"),
             RowFaultKind.JoinOtherEnd => ($"row {row} of {piece.Name} ends at the other edge than the rows that are joined to {edge} before it", "join every other row, those that end at the same edge"),
-            _ => ($"what this is to be joined in does not come next along {edge}", "say `in corner` where the corner comes next, `in next sp` for the next space, or nothing for whatever comes next; `join skipping 1 to …` passes over a place"),
+            _ => ($"what this is to be joined in does not come next along {edge}", "say `in corner` where the corner comes next, `in next corner` where it lies further on, `in next sp` for the next space, or nothing for whatever comes next; `join skipping 1 to …` passes over a place"),
         };
         return new(Kind, span, message + context.Findings.InSizes(sizes))
         {

@@ -1,5 +1,6 @@
 using Turnrow.Syntax.Diagnostics;
 using Turnrow.Syntax.Text;
+using static System.FormattableString;
 
 namespace Turnrow.Compiler.Diagnostics.Kinds;
 
@@ -32,6 +33,13 @@ public static class NoSuchPlace
               row 2: dc 4, ch 1, skip 1, dc 4
               row 3: dc 4, dc in next sp, dc 3, dc in next st
             """));
+
+    internal static Diagnostic Behind(Context context, TextSpan span, int[] sizes, string word, string place, int chains) =>
+        new(Kind, span, Invariant($"`{word}` comes to a ch-{chains} space before the {place}{context.Findings.InSizes(sizes)}, and never goes past a space of another size"))
+        {
+            Sizes = context.Findings.Names(sizes),
+            Help = Invariant($"say what becomes of the ch-{chains} space: work into it, or `skip` up to it and past it; `in next sp` goes to a space of any size"),
+        };
 
     internal static Diagnostic At(Context context, TextSpan span, int[] sizes, string word, string place) =>
         new(Kind, span, $"`{word}` finds no {place} in what is left of the row below{context.Findings.InSizes(sizes)}")

@@ -1,4 +1,5 @@
 using Turnrow.Compiler.Pieces;
+using Turnrow.Fabric.Rows;
 using Turnrow.Syntax.Diagnostics;
 using Turnrow.Syntax.Text;
 using static System.FormattableString;
@@ -47,7 +48,7 @@ public static class RowSide
         return new(Kind, span, Invariant($"{name} of {piece.Name} {is_}{context.Findings.InSizes(sizes)}"))
         {
             Sizes = context.Findings.Names(sizes),
-            Help = isRound ? $"write `{side}`, or leave the side out: rounds are not turned; to work back over the last one, write a row, such as `row WS: dc across`"
+            Help = isRound && piece.Builders[sizes[0]].RoundsAre != RoundWay.Turned ? $"write `{side}`, or leave the side out: rounds are not turned; to work back over the last one, write a row, such as `row WS: dc across`"
                 : sizes.Length == context.Sizes ? $"write `{side}`, or leave the side out; if the side is right, an earlier row is missing or one too many"
                 : "leave the side out; if the side is right, an earlier row is missing or one too many in these sizes",
             Mends = sizes.Length == context.Sizes ? [new Mend($"write {side}", span, side)] : [],

@@ -26,6 +26,9 @@ internal abstract class CellGround
     /// <summary>The columns that are drawn, in working order.</summary>
     public abstract IEnumerable<Columns> Open { get; }
 
+    /// <summary>True if the stitch in a column is drawn.</summary>
+    public virtual bool IsOpen(int column) => true;
+
     /// <summary>True if all stitches go into a ring, so that each stands by itself.</summary>
     public virtual bool IsInRing => false;
 

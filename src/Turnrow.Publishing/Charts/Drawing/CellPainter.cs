@@ -15,6 +15,8 @@ internal sealed class CellPainter(CellGround ground, Legend legend, Ink ink)
     private const double BowPerChain = 1.4;
     private const double LeastBow = 2.5;
     private const double MostBow = 8;
+    private const double SteepestBow = 15;
+    private const double LeastChain = 8;
     private const double BowOfLegs = 5;
 
     private readonly RowLayout _row = ground.Row;
@@ -25,7 +27,7 @@ internal sealed class CellPainter(CellGround ground, Legend legend, Ink ink)
         if (_row.Strip is not { } strip) return;
         foreach (var within in ground.Open) strip.Visit(within.From, within.To, Draw);
 
-        if (_row.StandingChains > 0 && !_row.ChainIsStitch) DrawUncountedChain();
+        if (_row.StandingChains > 0 && !_row.ChainIsStitch && ground.IsOpen(0)) DrawUncountedChain();
         ink.Stand = new Stand(default, Stand.Upright);
     }
 
@@ -141,7 +143,8 @@ internal sealed class CellPainter(CellGround ground, Legend legend, Ink ink)
 
     private void AddToLegend(Cell cell, Stitch stitch, bool chainFirst)
     {
-        if (cell.Hook != HookInto.BothLoops) legend.Add(LegendSign.Hook, hook: cell.Hook);
+        // A spike is one sign, however far down it goes: its foot shows that.
+        if (cell.Hook != HookInto.BothLoops) legend.Add(LegendSign.Hook, hook: cell.Hook.RowsDown() > 0 ? HookInto.OneDown : cell.Hook);
         if (chainFirst) legend.Add(LegendSign.Chain);
         if (cell.Special is { } special)
         {
@@ -168,8 +171,16 @@ internal sealed class CellPainter(CellGround ground, Legend legend, Ink ink)
         ink.Stand = ground.Head(placed.Middle, height);
         var from = ink.Stand.FromSheet(ground.Head(placed.Column, height).At);
         var to = ink.Stand.FromSheet(ground.Head(placed.Column + placed.Cell.Columns, height).At);
-        OvalSymbol.Arc(ink, from, to, placed.Cell.Chains, Math.Clamp(placed.Cell.Chains * BowPerChain, LeastBow, MostBow));
+        OvalSymbol.Arc(ink, from, to, placed.Cell.Chains, BowOf(placed.Cell.Chains, (to - from).Length));
         legend.Add(LegendSign.Chain);
+    }
+
+    // Where chains have little room they arch more steeply, as a shallow arc of that length does.
+    private static double BowOf(int chains, double width)
+    {
+        var needed = (chains * LeastChain) - width;
+        var steep = needed <= 0 ? 0 : Math.Sqrt(3 * width * needed / 8);
+        return Math.Clamp(steep, Math.Clamp(chains * BowPerChain, LeastBow, MostBow), SteepestBow);
     }
 
     private void DrawUncountedChain()

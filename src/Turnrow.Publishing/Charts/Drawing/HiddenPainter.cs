@@ -37,6 +37,7 @@ internal sealed class HiddenPainter(Sheet sheet)
         if (band.Rows.Period == 0) return $"{hidden}: see the written {rows}";
         var (from, to) = (band.First.Row.Work?.Count(counting), band.Last.Row.Work?.Count(counting));
         var grow = from == to ? string.Empty : string.Create(culture, $", from {from} to {to} sts");
+        if (LikeRows.AreOne(band.Before.Row, band.First.Row)) return string.Create(culture, $"{hidden} like {Names.Row(band.First.Row)} {first - 1}");
         return band.Rows.Period == 2
             ? string.Create(culture, $"{hidden} like {rows} {first - 2} and {first - 1}{grow}")
             : string.Create(culture, $"{hidden}: repeat {rows} {first - band.Rows.Period}–{first - 1}{grow}");

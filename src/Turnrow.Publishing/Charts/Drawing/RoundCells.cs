@@ -21,7 +21,10 @@ internal sealed class RoundCells(RoundStack stack, RoundLayout round, Point midd
     public override double Pitch => round.Pitch / ChartScale.Column;
 
     /// <inheritdoc/>
-    public override IEnumerable<Columns> Open => [new Columns(0, round.Row.Strip!.Columns)];
+    public override IEnumerable<Columns> Open => [stack.Open(round)];
+
+    /// <inheritdoc/>
+    public override bool IsOpen(int column) => stack.Open(round).From <= column;
 
     /// <inheritdoc/>
     public override bool IsInRing => round.Ground.TurnOf(0) is null;

@@ -17,18 +17,14 @@ internal sealed class RoundYarns(SvgWriter svg, Legend legend, IReadOnlyList<str
         if (yarns.Count < 2) return;
         var places = new YarnPlaces(round.Row.Row);
         var hatching = new Ink();
-        round.Row.Strip!.Visit(0, round.Row.Strip.Columns, placed =>
+        foreach (var open in cells.Open) round.Row.Strip!.Visit(open.From, open.To, placed =>
         {
             if (placed.Cell.Columns == 0 || places.Of(placed.Top) is not { } name) return;
             var yarn = NumberOf(name);
             legend.Add(LegendSign.Yarn, count: yarn);
             if (yarn == 0) return;
             Fill(round, placed, YarnPainter.FillOf(yarn));
-            for (var i = 0; i < placed.Cell.Columns; i++)
-            {
-                hatching.Stand = cells.At(round.TurnOf(placed.Column + i + 0.5), round.Height / 2);
-                Hatch(hatching, YarnPainter.KindOf(yarn), round.Pitch / 2, round.Height / 2);
-            }
+            for (var i = 0; i < placed.Cell.Columns; i++) Hatch(hatching, YarnPainter.KindOf(yarn), round, cells, placed.Column + i);
         });
         svg.Open("g").With("color", "#8a8a8a").With("stroke-width", 0.7);
         hatching.WriteTo(svg);
@@ -60,21 +56,33 @@ internal sealed class RoundYarns(SvgWriter svg, Legend legend, IReadOnlyList<str
         }
     }
 
-    // The strokes of a band's hatching, turned with the stitch.
-    private static void Hatch(Ink ink, int kind, double halfWidth, double halfHeight)
+    // The strokes of a band's hatching, bent with the round: what a stroke would have beyond the stitch's field is cut off.
+    private static void Hatch(Ink ink, int kind, RoundLayout round, RoundCells cells, int column)
     {
-        var at = ink.Stand.At;
         if (kind == 3)
         {
-            foreach (var x in (ReadOnlySpan<double>)[-halfWidth / 2, halfWidth / 2]) ink.Line(at + new Point(x, -halfHeight), at + new Point(x, halfHeight));
+            Stroke(0.25, 0, 0.25, round.Height);
+            Stroke(0.75, 0, 0.75, round.Height);
             return;
         }
 
-        var rise = kind == 2 ? 0 : halfWidth / 2;
-        for (var y = -halfHeight + (BetweenStrokes / 2); y < halfHeight; y += BetweenStrokes)
+        var rise = kind == 2 ? 0 : round.Pitch / 2;
+        for (var y = (BetweenStrokes / 2) - rise; y < round.Height; y += BetweenStrokes)
         {
-            if (kind != 1) ink.Line(at + new Point(-halfWidth, y + rise), at + new Point(halfWidth, y - rise));
-            if (kind is 1 or 4) ink.Line(at + new Point(-halfWidth, y - rise), at + new Point(halfWidth, y + rise));
+            if (kind != 1) Slanted(y, y + rise);
+            if (kind is 1 or 4) Slanted(y + rise, y);
         }
+
+        void Slanted(double from, double to)
+        {
+            var (start, end) = (PartWithin(from, to), PartWithin(to, from));
+            if (start + end < 1) Stroke(start, from + ((to - from) * start), 1 - end, to + ((from - to) * end));
+        }
+
+        // How much of a stroke lies outside before it comes in.
+        double PartWithin(double from, double to) => from < 0 && to > from ? -from / (to - from) : from > round.Height && to < from ? (from - round.Height) / (from - to) : 0;
+
+        void Stroke(double fromColumn, double from, double toColumn, double to) =>
+            ink.Line(cells.At(round.TurnOf(column + fromColumn), from).At, cells.At(round.TurnOf(column + toColumn), to).At);
     }
 }

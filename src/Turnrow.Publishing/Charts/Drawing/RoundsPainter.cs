@@ -43,15 +43,35 @@ internal sealed class RoundsPainter(RoundStack stack, Piece piece, SvgWriter svg
     {
         if (!IsShaded(round)) return;
         var path = new StringBuilder();
-        AppendOutline(path, round.Shape, round.Outer);
-        AppendOutline(path, round.Shape, round.Inner);
+        if (stack.Wedge is not null)
+        {
+            AppendPart(path, round);
+        }
+        else
+        {
+            AppendOutline(path, round.Shape, round.Outer);
+            AppendOutline(path, round.Shape, round.Inner);
+        }
+
         svg.Open("path").With("d", path.ToString()).With("fill", Shaded).With("fill-rule", "evenodd").Close();
     }
 
-    private void AppendOutline(StringBuilder path, RingShape shape, double reach)
+    // Along its top and back along its foot.
+    private void AppendPart(StringBuilder path, RoundLayout round)
+    {
+        const int Steps = 40;
+        var open = stack.Open(round);
+        double TurnAfter(int step) => round.TurnOf(open.From + (open.Length * step / Steps));
+        Append(path, Enumerable.Range(0, Steps + 1).Select(step => round.Shape.At(TurnAfter(step), round.Outer))
+            .Concat(Enumerable.Range(0, Steps + 1).Select(step => round.Shape.At(TurnAfter(Steps - step), round.Inner))));
+    }
+
+    private void AppendOutline(StringBuilder path, RingShape shape, double reach) => Append(path, shape.Outline(reach));
+
+    private void Append(StringBuilder path, IEnumerable<Point> line)
     {
         var command = 'M';
-        foreach (var at in shape.Outline(reach))
+        foreach (var at in line)
         {
             path.Append(command).Append(Decimals.Of(middle.X + at.X)).Append(' ').Append(Decimals.Of(middle.Y + at.Y));
             command = 'L';
@@ -69,7 +89,7 @@ internal sealed class RoundsPainter(RoundStack stack, Piece piece, SvgWriter svg
             case RingGround { Chains: > 0 } ring:
                 for (var i = 0; i < ring.Chains; i++)
                 {
-                    var up = Compass.Up((i + 0.5) / ring.Chains);
+                    var up = Compass.Up(ring.Begins + ((i + 0.5) / ring.Chains));
                     ink.Oval(middle + (up * ring.Reach), up.Across(), ChainAlong, ChainAlong * 0.5);
                 }
 
@@ -104,7 +124,7 @@ internal sealed class RoundsPainter(RoundStack stack, Piece piece, SvgWriter svg
         var cells = new RoundCells(stack, round, middle);
         svg.Open("g").With("class", "row").With("data-row", round.Row.Row.Number.ToString(CultureInfo.InvariantCulture));
         new CellPainter(cells, legend, ink).Draw();
-        if (RowPainter.IsJoined(piece, round.Row.Row)) DrawJoin(round, cells, ink);
+        if (stack.Wedge is null && RowPainter.IsJoined(piece, round.Row.Row)) DrawJoin(round, cells, ink);
         if (round == stack.Rounds[^1]) DrawOutside(round, cells, ink);
         ink.WriteTo(svg);
         Number(round);
@@ -125,7 +145,7 @@ internal sealed class RoundsPainter(RoundStack stack, Piece piece, SvgWriter svg
         ink.Stand = cells.At(round.Shape.TurnAt(along, round.Outer), round.Height + Outside);
         Marks.Arrow(ink, ink.Stand.At, towardsRight: false);
         legend.Add(LegendSign.Way);
-        if (piece.FastenedOff && round.Row.Row.Number == piece.Rows.Count)
+        if (stack.Wedge is null && piece.FastenedOff && round.Row.Row.Number == piece.Rows.Count)
         {
             ink.Stand = cells.At(round.TurnBehind(Outside), round.Height + Outside);
             Marks.Cut(ink, ink.Stand.At, towardsRight: round.Direction > 0);
@@ -137,7 +157,7 @@ internal sealed class RoundsPainter(RoundStack stack, Piece piece, SvgWriter svg
 
     private void Number(RoundLayout round)
     {
-        var at = middle + round.NumberAt;
+        var at = middle + (stack.Wedge is { } wedge ? round.NumberBeside(wedge.Direction == round.Direction) : round.NumberAt);
         var name = RoundFit.NameOf(round.Row.Row);
         // Where a round begins aside of the one below, a stitch may lean over its number.
         var (halfWidth, halfHeight) = (ChartScale.TextWidth(name, ChartScale.Label) / 2, ChartScale.Label * HalfLetter);

@@ -16,17 +16,25 @@ internal sealed class RoundsSheet(RoundStack stack, Piece piece, SvgWriter svg, 
     private readonly double _width = width;
 
     /// <summary>Draws it from a height on down, and returns where it ends.</summary>
-    public double Draw(double top, string begins, string? leftOut)
+    public double Draw(double top, string begins, params ReadOnlySpan<string?> notes)
     {
-        var half = stack.HalfHeight + RoundsPainter.Room;
-        new RoundsPainter(stack, piece, Svg, legend, yarns, new Point(_width / 2, top + half)).Draw();
-        top += (2 * half) + LineHeight;
+        var extent = stack.Extent;
+        var middle = new Point((_width - extent.Left - extent.Right) / 2, top + RoundsPainter.Room - extent.Top);
+        new RoundsPainter(stack, piece, Svg, legend, yarns, middle).Draw();
+        top += extent.Height + (2 * RoundsPainter.Room) + LineHeight;
         Svg.Open("g").With("class", "counts");
         Write(Margin, top, TextSize, "start", begins);
         top += LineHeight;
-        foreach (var line in leftOut is null ? Lines() : Lines().Append(leftOut))
+        foreach (var line in Lines())
         {
             Write(Margin, top, TextSize, "start", line);
+            top += LineHeight;
+        }
+
+        foreach (var note in notes)
+        {
+            if (note is null) continue;
+            Write(Margin, top, TextSize, "start", note);
             top += LineHeight;
         }
 

@@ -102,7 +102,7 @@ internal sealed class RowPainter(Sheet sheet)
         if (row.Row.Short.StartsAtTurn) Clear(Outside(toRight, beside), middle, toRight, ChartScale.TextWidth(name, ChartScale.Label));
         sheet.Write(Outside(toRight, beside), middle, ChartScale.Label, toRight ? "start" : "end", name, bold: true);
         sheet.Legend.AddOnce(LegendSign.Number, row.Row.Work?.Count(sheet.Counting) ?? 0);
-        if (!row.Row.IsRound && sheet.Yarns.Count < 2) sheet.Legend.Add(LegendSign.Sides);
+        if (!row.Row.RightSide && !row.Row.IsRound && sheet.Yarns.Count < 2) sheet.Legend.Add(LegendSign.Sides);
         var room = Beside + (cutAfter ? CutRoom : 0) + (row.Row is { IsRound: false, Work.Joins: true } ? JoinRoom : 0);
         var count = CountOf(row.Row);
         if (row.Row.Short.Waiting > 0) Clear(Outside(!toRight, room), middle, !toRight, ChartScale.TextWidth(count, TextInFold));

@@ -12,6 +12,8 @@ internal sealed class YarnPainter(Sheet sheet)
 {
     private static readonly string[] Fills = ["#cfe0f2", "#f4d9c0", "#d6ead0", "#ecd5ea", "#f1ecbf"];
 
+    private const double Nearly = 0.01;
+
     /// <summary>Draws what lies behind a row's stitches.</summary>
     public void Draw(RowBand band)
     {
@@ -53,14 +55,14 @@ internal sealed class YarnPainter(Sheet sheet)
         if (placed.Cell.Columns == 0 || yarns.Of(placed.Top) is not { } name) return;
         var yarn = sheet.YarnNumber(name);
         sheet.Legend.Add(LegendSign.Yarn, count: yarn);
-        var (one, other) = (row.TopColumn(placed.Column), row.TopColumn(placed.Column + placed.Cell.Columns));
-        var (from, to) = (Math.Min(one, other), Math.Max(one, other));
-        if (runs.Count > 0 && runs[^1] is var last && last.Yarn == yarn && (Meet(last.To, from) || Meet(last.From, to)))
+        var columns = Columns.Between(row.TopColumn(placed.Column), row.TopColumn(placed.Column + placed.Cell.Columns));
+        // The legs of a decrease stand wider than its head.
+        if (placed.Cell.Feet > 1) columns = columns.With(Columns.Between(row.FootColumn(placed.Foot), row.FootColumn(placed.Foot + placed.Cell.Feet - 1)));
+        var (from, to) = columns;
+        if (runs.Count > 0 && runs[^1] is var last && last.Yarn == yarn && from <= last.To + Nearly && to >= last.From - Nearly)
             runs[^1] = (yarn, Math.Min(last.From, from), Math.Max(last.To, to));
         else runs.Add((yarn, from, to));
     }
-
-    private static bool Meet(double one, double other) => Math.Abs(one - other) < 0.01;
 
     // Strokes that rise, lie, fall, stand, and rise and fall: neighbours are the least alike.
     private static string Hatching(int kind, double left, double top, double right, double bottom)

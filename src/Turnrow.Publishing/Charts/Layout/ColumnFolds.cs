@@ -15,11 +15,14 @@ internal sealed class ColumnFolds
     private const double ShortestFold = 7;
     private const double LongPattern = 22;
 
+    /// <summary>Up to so many columns a repeat is shown whole.</summary>
+    private const double LongestUnit = 36;
+
     /// <summary>Columns that stay at each end of a pattern: as few as it takes.</summary>
     private static readonly double[] KeptOfPattern = [11, 7];
 
     private readonly List<Columns> _details = [];
-    private readonly List<Columns> _patterns = [];
+    private readonly List<(Columns Columns, double Unit)> _patterns = [];
     private Columns _extent;
 
     private ColumnFolds(IReadOnlyList<RowLayout> drawn)
@@ -35,7 +38,7 @@ internal sealed class ColumnFolds
     {
         var folds = new ColumnFolds(drawn);
         if (folds._extent.Length <= NarrowEnough) return new ColumnAxis(folds._extent, []);
-        var axis = new ColumnAxis(folds._extent, folds.Gaps([.. folds._details, .. folds._patterns], widthOf));
+        var axis = new ColumnAxis(folds._extent, folds.Gaps([.. folds._details, .. folds._patterns.Select(static pattern => pattern.Columns)], widthOf));
         foreach (var kept in KeptOfPattern)
         {
             if (axis.Width <= WideEnough * ChartScale.Column) break;
@@ -66,7 +69,8 @@ internal sealed class ColumnFolds
         }
 
         var feet = Feet(row, section);
-        (section.Columns.Length > LongPattern ? _patterns : _details).Add(columns.With(feet));
+        if (section.Columns.Length > LongPattern) _patterns.Add((columns.With(feet), section.Unit * columns.Length / section.Columns.Length));
+        else _details.Add(columns.With(feet));
     }
 
     private static double LeanOf(RowLayout row, PlacedCell cell) =>
@@ -89,12 +93,12 @@ internal sealed class ColumnFolds
 
     private void AddDetail(double at, double reach) => _details.Add(new Columns(at - reach, at + reach));
 
-    // Of a pattern the ends stay, as many columns as show how it repeats.
+    // Of a pattern the ends stay, as many columns as show how it repeats: at one of them a whole time.
     private IEnumerable<Columns> RimsOfPatterns(double kept)
     {
-        foreach (var pattern in _patterns)
+        foreach (var (pattern, unit) in _patterns)
         {
-            yield return new Columns(pattern.From, pattern.From + kept);
+            yield return new Columns(pattern.From, pattern.From + (unit <= LongestUnit ? Math.Max(kept, unit + 1) : kept));
             yield return new Columns(pattern.To - kept, pattern.To);
         }
     }

@@ -79,6 +79,9 @@ internal static class LikeRows
         a.IsRound == b.IsRound && a.Yarn == b.Yarn && Unstepped(a) && Unstepped(b) && a.Work is { } x && b.Work is { } y
         && (ReferenceEquals(x, y) || (x.Opening == y.Opening && x.Below.Count == y.Below.Count && WordLists.Same(x.Words, y.Words) && x.Tops.Equals(y.Tops)));
 
+    /// <summary>True of rows that are worked exactly alike from the same side.</summary>
+    public static bool AreOne(Row a, Row b) => Same(a, b) && a.RightSide == b.RightSide && a.StartsAt == b.StartsAt;
+
     private static bool AlikeInShaping(Row a, Row b) =>
         Unstepped(a) && Unstepped(b) && a.Work is { } x && b.Work is { } y && x.Opening == y.Opening && a.IsRound == b.IsRound && a.RightSide == b.RightSide && a.IsBack == b.IsBack && a.Yarn == b.Yarn && a.Plan.Equals(b.Plan);
 

@@ -20,8 +20,8 @@ internal sealed class LoopBuilder(int firstPlace)
         Pass(places, worked && places > 0);
     }
 
-    /// <summary>Adds chains over the work; how wide they are, what they lead over decides.</summary>
-    public void AddSpace(int chains) => _nodes.Add((Cell.Space(chains, 0), _place));
+    /// <summary>Adds chains over the work. In columns they are as wide as they can be told apart; where they lie, they arch over what they lead over.</summary>
+    public void AddSpace(int chains) => _nodes.Add((Cell.Space(chains), _place));
 
     /// <summary>True if chains that come next go on with a space: chains are there, and behind them only what joins to another piece.</summary>
     public bool EndsInJoinedSpace => SpaceBeforeJoins >= 0;
@@ -30,7 +30,7 @@ internal sealed class LoopBuilder(int firstPlace)
     public void WidenSpace(int chains)
     {
         var (space, place) = _nodes[SpaceBeforeJoins];
-        _nodes[SpaceBeforeJoins] = (Cell.Space(((Cell)space).Chains + chains, 0), place);
+        _nodes[SpaceBeforeJoins] = (Cell.Space(((Cell)space).Chains + chains), place);
     }
 
     private int SpaceBeforeJoins
@@ -52,9 +52,7 @@ internal sealed class LoopBuilder(int firstPlace)
 
     /// <summary>The loop, so many times.</summary>
     /// <param name="times">How often.</param>
-    /// <param name="scale">The columns below.</param>
-    /// <param name="lastPlace">The number of places below, for a row; null for a loop in it.</param>
-    public Loop Close(int times, BelowScale scale, int? lastPlace)
+    public Loop Close(int times)
     {
         var children = new StripNode[_nodes.Count];
         var starts = new ChildStart[_nodes.Count];
@@ -62,7 +60,6 @@ internal sealed class LoopBuilder(int firstPlace)
         for (var i = 0; i < children.Length; i++)
         {
             var (node, place) = _nodes[i];
-            if (node is Cell { Stitch: null } space) node = Cell.Space(space.Chains, WidthOf(i, space.Chains, scale, lastPlace));
             children[i] = node;
             starts[i] = new ChildStart(place, top, column);
             top += node.Tops;
@@ -70,31 +67,5 @@ internal sealed class LoopBuilder(int firstPlace)
         }
 
         return new Loop(children, starts, new ChildStart(_place, top, column), times);
-    }
-
-    // A space is as wide as what it leads over, and never so narrow that its chains can't be told apart.
-    private int WidthOf(int at, int chains, BelowScale scale, int? lastPlace)
-    {
-        var before = FootFrom(at, -1);
-        var after = FootFrom(at, 1);
-        // In a repeat, the time before and the time after are the neighbours of its ends.
-        before ??= lastPlace is null ? FootFrom(_nodes.Count, -1) - _place : -1;
-        after ??= lastPlace is null ? FootFrom(-1, 1) + _place : lastPlace - firstPlace;
-        var least = Math.Max(1, (chains + 1) / 2);
-        if (before is null || after is null) return least;
-        var from = Math.Clamp(firstPlace + before.Value + 1, 0, scale.Count);
-        var to = Math.Clamp(firstPlace + after.Value, from, scale.Count);
-        return Math.Max(least, (int)Math.Round(scale.Edge(to) - scale.Edge(from)));
-    }
-
-    private int? FootFrom(int at, int step)
-    {
-        for (var i = at + step; i >= 0 && i < _nodes.Count; i += step)
-        {
-            var (node, place) = _nodes[i];
-            if ((step < 0 ? node.LastFoot : node.FirstFoot) is { } foot) return place + foot;
-        }
-
-        return null;
     }
 }

@@ -1,4 +1,5 @@
 using Turnrow.Fabric.Patterns;
+using Turnrow.Fabric.Places;
 using Turnrow.Fabric.Rows;
 
 namespace Turnrow.Publishing.Charts.Layout;
@@ -19,12 +20,18 @@ internal readonly record struct Columns(double From, double To)
 /// <param name="strip">Its stitches in working order; null if it is not known.</param>
 /// <param name="below">What it is worked over.</param>
 /// <param name="belowStart">The column where what it is worked over starts, in working order.</param>
-/// <param name="topStart">The column where what it makes starts.</param>
-/// <param name="pitch">Columns from one stitch to the next: 1, or what keeps stitches over their places where changes are spread over the row.</param>
-internal sealed class RowLayout(Row row, Strip? strip, BelowScale below, double belowStart, double topStart, double pitch)
+/// <param name="tops">Where its stitches stand.</param>
+/// <param name="pitch">Columns from one stitch to the next that stands beside it: 1, or less where stitches crowd over the whole row.</param>
+internal sealed class RowLayout(Row row, Strip? strip, BelowScale below, double belowStart, Knots tops, double pitch)
 {
-    /// <summary>Columns from one stitch to the next.</summary>
+    /// <summary>Columns from one stitch to the next that stands beside it.</summary>
     public double Pitch { get; } = pitch;
+
+    /// <summary>True if its stitches stand evenly.</summary>
+    public bool IsEven => tops.IsEven;
+
+    /// <summary>The length of the longest row up to this one.</summary>
+    public long Longest { get; init; }
 
     public Row Row { get; } = row;
 
@@ -34,13 +41,13 @@ internal sealed class RowLayout(Row row, Strip? strip, BelowScale below, double 
 
     public double BelowStart { get; } = belowStart;
 
-    public double TopStart { get; } = topStart;
+    public double TopStart => tops.First.Along;
 
     /// <summary>+1 if the row runs from the right edge to the left, else -1.</summary>
     public int Direction { get; } = row.StartsAt == Hand.Right ? 1 : -1;
 
     /// <summary>Its stitches.</summary>
-    public Columns Tops => Columns.Between(TopStart, TopStart + (Direction * (Strip is null ? BelowScale.Columns : Strip.Columns * Pitch)));
+    public Columns Tops => Columns.Between(TopStart, Strip is null ? TopStart + (Direction * BelowScale.Columns) : TopColumn(Strip.Columns));
 
     /// <summary>What it is worked over, with chains added and without stitches left.</summary>
     public Columns Below => Columns.Between(BelowStart, BelowStart + (Direction * BelowScale.Columns));
@@ -85,15 +92,23 @@ internal sealed class RowLayout(Row row, Strip? strip, BelowScale below, double 
     public bool ChainIsStitch => Row.Work?.Opening.Counts == true && StandingChains > 0;
 
     /// <summary>A column of its stitches, given in working order.</summary>
-    public double TopColumn(double column) => TopStart + (Direction * column * Pitch);
+    public double TopColumn(double column) => tops.At(column);
 
     /// <summary>The middle of a place it is worked into.</summary>
     public double FootColumn(int place) => BelowStart + (Direction * BelowScale.Middle(place));
 
     /// <summary>Columns, given in the piece's, in the row's working order from its first stitch.</summary>
     public Columns InWorkingOrder(Columns columns) =>
-        Columns.Between(Direction * (columns.From - TopStart) / Pitch, Direction * (columns.To - TopStart) / Pitch);
+        Columns.Between(tops.ColumnAt(columns.From), tops.ColumnAt(columns.To));
 
     /// <summary>Height in the chart, in pixels: by the tallest stitch.</summary>
     public double Height => ChartScale.HeightOf(GaugeBook.TallestOf(Row));
+
+    /// <summary>How long a row is if nothing pulls it in: chains over a space are as long as stitches side by side.</summary>
+    public static long LengthOf(Row row)
+    {
+        var length = 0L;
+        foreach (var kind in row.Work!.Tops.Kinds()) length += kind.Place.Kind == PlaceKind.Space ? (long)kind.Count * kind.Place.Chains : kind.Count;
+        return length;
+    }
 }

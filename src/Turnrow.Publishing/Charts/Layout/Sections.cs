@@ -4,7 +4,8 @@ namespace Turnrow.Publishing.Charts.Layout;
 /// <param name="Columns">Its columns in working order.</param>
 /// <param name="Tops">Places it makes.</param>
 /// <param name="Plain">Of plain stitches side by side, the first; else null.</param>
-internal readonly record struct Section(Columns Columns, int Tops, PlacedCell? Plain)
+/// <param name="Unit">Of a repeat, the columns of one time.</param>
+internal readonly record struct Section(Columns Columns, int Tops, PlacedCell? Plain, int Unit = 0)
 {
     /// <summary>Of plain stitches, the last.</summary>
     public PlacedCell LastPlain => Plain!.Value with
@@ -45,7 +46,7 @@ internal static class Sections
                 AddTimes((Loop)node, at, sections);
                 break;
             default:
-                sections.Add(new Section(columns, node.Tops, null));
+                sections.Add(new Section(columns, node.Tops, null, node is Loop pattern ? pattern.Unit.Column : 0));
                 break;
         }
     }

@@ -3,17 +3,20 @@ using Turnrow.Fabric.Words;
 
 namespace Turnrow.Publishing.Charts.Layout;
 
-/// <summary>Lays the words of a worked row out in columns over what they are worked into.</summary>
-internal sealed class StripBuilder(PlaceSequence below, BelowScale scale)
+/// <summary>Lays the words of a worked row out in columns, each with the places that it is worked into.</summary>
+internal sealed class StripBuilder(PlaceSequence below, bool inRing)
 {
     private LoopBuilder _open = new(0);
 
     /// <summary>The strip of a row.</summary>
-    public static Strip Build(IReadOnlyList<Word> words, PlaceSequence below, BelowScale scale)
+    /// <param name="words">Its words.</param>
+    /// <param name="below">The places that it is worked over.</param>
+    /// <param name="inRing">True if it is worked into a ring, where stitches in one place stand side by side all round.</param>
+    public static Strip Build(IReadOnlyList<Word> words, PlaceSequence below, bool inRing = false)
     {
-        var builder = new StripBuilder(below, scale);
+        var builder = new StripBuilder(below, inRing);
         builder.AddAll(words);
-        return new Strip(builder._open.Close(1, scale, lastPlace: below.Count));
+        return new Strip(builder._open.Close(1));
     }
 
     private void AddAll(IReadOnlyList<Word> words)
@@ -38,7 +41,7 @@ internal sealed class StripBuilder(PlaceSequence below, BelowScale scale)
             case Work work:
                 _open.Pass(work.Passed);
                 var takes = work.Target.Aim == Aim.Same ? 0 : work.Takes;
-                AddLoop(work.Amount.Times, takes, () => _open.Add(CellOf(work, work.Makes), takes));
+                AddLoop(work.Amount.Times, takes, () => AddCell(CellOf(work, work.Makes), takes));
                 break;
             case Group { Target.Aim: Aim.EachOfKind } group:
                 InEach(group, group.Target.Filter, count => AddLoop(count, 1, () => InOnePlace(group)));
@@ -74,6 +77,19 @@ internal sealed class StripBuilder(PlaceSequence below, BelowScale scale)
         if (work.Takes == 0) return new Cell(work.Stitch, work.Hook, _open.PlaceBefore, 1, 1, 0, 0, 0) { Joins = work.To is not null };
         var feet = same ? 1 : work.Takes;
         return new Cell(work.Stitch, work.Hook, same ? _open.PlaceBefore : 0, feet, Math.Max(work.Takes, tops), tops, 0, tops);
+    }
+
+    private void AddCell(Cell cell, int takes)
+    {
+        if (!inRing || cell.Tops <= 1 || cell.Legs != cell.Tops)
+        {
+            _open.Add(cell, takes);
+            return;
+        }
+
+        var one = new Cell(cell.Stitch, cell.Hook, cell.Foot, 1, 1, 1, 0, 1);
+        AddLoop(cell.Tops, 0, () => _open.Add(one, 0));
+        _open.Pass(takes, worked: takes > 0);
     }
 
     // What is made of several is drawn as those, over the places that each of them goes into.
@@ -118,7 +134,7 @@ internal sealed class StripBuilder(PlaceSequence below, BelowScale scale)
 
         var tops = work.Takes == 0 ? 0 : work.Makes * work.Amount.Count;
         if (tops == 0) _open.Add(new Cell(work.Stitch, work.Hook, foot, 1, 1, 0, 0, 0) { Joins = work.To is not null }, 0);
-        else _open.Add(new Cell(work.Stitch, work.Hook, foot, 1, Math.Max(work.Takes, tops), tops, 0, tops), 0);
+        else AddCell(new Cell(work.Stitch, work.Hook, foot, 1, Math.Max(work.Takes, tops), tops, 0, tops), 0);
     }
 
     // Once needs no loop of its own, which keeps the tree as flat as the words are.
@@ -134,7 +150,7 @@ internal sealed class StripBuilder(PlaceSequence below, BelowScale scale)
         var outer = _open;
         _open = new LoopBuilder(outer.Place);
         once();
-        var loop = _open.Close(times, scale, lastPlace: null);
+        var loop = _open.Close(times);
         _open = outer;
         if (loop.Children.Count == 0) _open.Pass(loop.Unit.Place * times);
         else _open.Add(loop, loop.Unit.Place * times, worked: takes > 0);

@@ -64,7 +64,7 @@ internal sealed class Cell(Stitch? stitch, HookInto hook, int foot, int feet, in
     public override int? LastFoot => Stitch is null ? null : Foot + Feet - 1;
 
     /// <summary>Chains over the work.</summary>
-    public static Cell Space(int chains, int columns) => new(null, HookInto.BothLoops, 0, 0, 0, 1, chains, columns);
+    public static Cell Space(int chains) => new(null, HookInto.BothLoops, 0, 0, 0, 1, chains, Math.Max(1, (chains + 1) / 2));
 }
 
 /// <summary>Where a child stands in one time of its loop.</summary>

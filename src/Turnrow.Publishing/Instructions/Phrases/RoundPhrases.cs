@@ -129,8 +129,11 @@ internal sealed record OverPieces(bool RightSide, IReadOnlyList<(string Piece, L
         var parts = Pieces.Select(p => Part(p.Piece, p.Stitches, words)).ToList();
         var counted = Pieces.All(static p => p.Stitches.IsAll) ? string.Empty
             : $" ({words.Sts} are counted from the {(Pieces.All(static p => p.Stitches.IsRound) ? "beginning of the round" : words.Edge(RightSide ? Hand.Right : Hand.Left))}{(IsAll ? string.Empty : "; those between stay unworked")})";
-        return $"hold these pieces side by side with {words.Side(RightSide)} facing and work over their last {Rows} as one, in this order: {Wording.List(parts)}{counted}";
+        var (held, whose) = IsOne ? (Names.Title(Pieces[0].Piece), $"its last {Rows[..^1]}") : ("these pieces side by side", $"their last {Rows}");
+        return $"hold {held} with {words.Side(RightSide)} facing and work over {whose} as one, in this order: {Wording.List(parts)}{counted}";
     }
+
+    private bool IsOne => Pieces.All(p => p.Piece == Pieces[0].Piece);
 
     // In every size each piece is worked over whole, be it in parts.
     private bool IsAll => Pieces.GroupBy(static p => p.Piece).All(static parts =>

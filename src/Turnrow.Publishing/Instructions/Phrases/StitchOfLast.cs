@@ -14,6 +14,9 @@ internal sealed record StitchOfLast(bool RightSide, string Piece, Sized<int> Nth
     /// <summary>True if chains of a bridge are among the stitches counted: a maker would pass them by.</summary>
     public bool OverBridge { get; init; }
 
+    /// <summary>True of the first place of a blanket's rim, which is no round that anyone worked.</summary>
+    public bool IsRim { get; init; }
+
     /// <summary>Both over the sizes of both; null if they are not alike.</summary>
     public StitchOfLast? And(StitchOfLast other) =>
         this with { Nth = other.Nth } == other ? this with { Nth = Nth.And(other.Nth) } : null;
@@ -24,6 +27,7 @@ internal sealed record StitchOfLast(bool RightSide, string Piece, Sized<int> Nth
     /// <summary>The stitch: <c>the 9th st of its last row, counted from its left edge</c>.</summary>
     public string Written(Wording words)
     {
+        if (IsRim) return "the top left corner of its rim";
         var nth = Nth.All(static n => n == 1) ? "first" : Nth.WrittenNth();
         var bridged = OverBridge ? $" (each bridging {words.Ch} counts as a {words.St} here)" : string.Empty;
         return $"the {nth} {words.St} {Counted(words)}{bridged}";

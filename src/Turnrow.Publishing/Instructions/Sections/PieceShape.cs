@@ -1,3 +1,4 @@
+using Turnrow.Fabric.Joins;
 using Turnrow.Fabric.Numbers;
 using Turnrow.Fabric.Patterns;
 using Turnrow.Fabric.Pieces;
@@ -43,8 +44,26 @@ internal sealed class PieceShape(PieceInSizes piece, Pattern pattern, Sized<Rati
         : IsSideways ? "wide"
         : "long";
 
-    // Rows that turn a corner do not lie across the piece.
-    private bool IsBent => piece.InSizes.All(static p => p.Start is FoundationStart) && piece.InSizes.Any(static p => p.Rows.Any(static r => r is { IsRound: false, Work.Tops.HasCorners: true }));
+    /// <summary>Of a motif from a ring, whose sides are all alike, how many it has: it is measured from one side to the one across it. Else 0.</summary>
+    public int AlikeSides
+    {
+        get
+        {
+            var sides = IsTube && piece.InSizes.All(static p => p.Start is RingStart) ? MotifSides.Count(piece.InSizes[0]) : 0;
+            return sides is 4 or 6 && piece.InSizes.All(p => MotifSides.Count(p) == sides && Enumerable.Range(1, sides - 1).All(i => Places(p, i) == Places(p, 0))) ? sides : 0;
+        }
+    }
+
+    /// <summary>
+    /// True if most of its rows begin on chains added for them, as blocks from corner to corner do: these rows lie aslant, and neither their stitches nor their
+    /// number measures the piece.
+    /// </summary>
+    public bool IsAslant => piece.InSizes.Any(static p => 2 * p.Rows.Count(static r => r.Start is { Adds: true }) > p.Rows.Count);
+
+    private static int Places(Piece motif, int side) => MotifSides.Of(motif, side)!.Stretches[0].Count;
+
+    // Rows that turn a corner do not lie across the piece, nor do those of a fan round a ring.
+    private bool IsBent => piece.InSizes.All(static p => p.Start is FoundationStart or RingStart) && piece.InSizes.Any(static p => p.Rows.Any(r => !r.IsRound && (p.Start is RingStart || r.Work is { Tops.HasCorners: true })));
 
     private bool IsFromRing => IsTube && piece.InSizes.All(static p => p.Start is RingStart or BothSidesStart);
 

@@ -79,6 +79,8 @@ internal static class SizesSection
         var (least, most) = (by.Ease!.Min(), by.Ease!.Max());
         var name = Names.Words(by.Name);
         if (most <= Rational.Zero) return $"Choose the size made for the {name} nearest to {whose ?? "yours"}; it is worn stretched.";
+        if (least < Rational.Zero)
+            return $"Choose the size made for the {name} nearest to {whose ?? "yours"}: the garment then measures from {Lengths.Both(Sized.Of(least.Magnitude()), inInches)} less to {Lengths.Both(Sized.Of(most), inInches)} more there.";
         var range = Lengths.Own(Sized.Of(least), inInches) == Lengths.Own(Sized.Of(most), inInches) ? Lengths.Both(Sized.Of(most), inInches) : $"{Lengths.Both(Sized.Of(least), inInches)} to {Lengths.Both(Sized.Of(most), inInches)}";
         return $"Choose the size made for the {name} nearest to {whose ?? "yours"}: the garment then measures {range} more there.";
     }
@@ -100,6 +102,13 @@ internal static class SizesSection
             var widths = InSizes(piece, p => pattern.Gauges.WidestOf(p.Rows)?.Width);
             var heights = InSizes(piece, p => pattern.Gauges.HeightOf(p.Rows));
             var shape = new PieceShape(piece, pattern, widths, heights);
+            if (shape.IsAslant) continue;
+            if (heights is not null && shape.AlikeSides is > 0 and var sides && Twice(heights) is { } across)
+            {
+                yield return $"- {Names.Title(piece.Name)}: {Lengths.Both(across, pattern.InInches)} {(sides == 4 ? "square" : "from side to side")}";
+                continue;
+            }
+
             if (widths is not null) parts.Add($"{Lengths.Both(widths, pattern.InInches)} {shape.AlongRows}");
             if (heights is not null) parts.Add($"{Lengths.Both(heights, pattern.InInches)} {shape.AcrossRows}");
             if (shape.IsSideways) parts.Reverse();
@@ -111,6 +120,19 @@ internal static class SizesSection
             if (Blanket(pattern, blanket, static l => l.HalvesAcross) is not { } wide || Blanket(pattern, blanket, HalvesDown) is not { } high) continue;
             yield return $"- {Names.Title(blanket.Name)}: {Lengths.Both(wide, pattern.InInches)} wide, {Lengths.Both(high, pattern.InInches)} long";
         }
+    }
+
+    // From a side to the middle, and on to the side across.
+    private static Sized<Rational>? Twice(Sized<Rational> heights)
+    {
+        var twice = new List<Rational>();
+        foreach (var height in heights.Values)
+        {
+            if (height + height is not { } whole) return null;
+            twice.Add(whole);
+        }
+
+        return Sized.Over(twice);
     }
 
     // The rows of hexagons reach into each other: from one to the next is the square root of three times half a motif, and two tips more.

@@ -50,7 +50,11 @@ internal static class PartTeller
     private static StitchOfLast At(Row row, PartStart part, int passed, Hand from)
     {
         var nth = NthFrom(part, row, from, passed);
-        return new(row.RightSide, part.Base.Name, Sized.Of(nth), from, part.Base.EndsInRounds) { OverBridge = IsOverBridge(part, from, nth) };
+        return new(row.RightSide, part.Base.Name, Sized.Of(nth), from, part.Base.EndsInRounds)
+        {
+            OverBridge = IsOverBridge(part, from, nth),
+            IsRim = part.Base.Start is AssembledStart && from == Hand.Right && nth == 1,
+        };
     }
 
     // Counted from the edge that the part reaches, if it reaches one; else from where the row starts.

@@ -80,7 +80,7 @@ internal sealed partial class WordTeller(RowContext row)
             case Bridge bridge:
                 Phrases.Add(new BridgeOver(Sized.Of(bridge.Count), bridge.Name));
                 return;
-            case Skip { IsUnsaid: true } rest when rest.Count == _places.Remaining:
+            case Skip { IsUnsaid: true } rest when rest.Count == _places.Remaining && rest.Count >= row.Work.BegunAt:
                 _places.Pass(rest.Count);
                 return;
             case Skip { Count: > 0 } skip:

@@ -60,7 +60,7 @@ public sealed class RingMaker(ChoiceTape tape, RowMaker rows, IReadOnlyList<stri
         for (var rounds = tape.Below(4); rounds > 0; rounds--)
         {
             var half = new Into(tape.Between(1, 2), _stitch, Target.Next);
-            switch (tape.Below(4))
+            switch (tape.Below(5))
             {
                 case 0:
                     Put(sketch, sketch.Widths[0], Repeat.Across(new Into(1, _stitch, Target.NextOf(_stitch)), space));
@@ -71,6 +71,10 @@ public sealed class RingMaker(ChoiceTape tape, RowMaker rows, IReadOnlyList<stri
                     break;
                 case 2:
                     Put(sketch, 2 * half.Count * times, Repeat.Across(new Group([half, space, half], Target.NextSpace)));
+                    break;
+                case 3 when sketch.Widths[0] == times && !sketch.Statements.Contains(new RoundsAre(RoundsWay.Spiral)):
+                    // Each space and each stitch in turn, from the first space on: the stitch before it comes last.
+                    Put(sketch, (half.Count + 1) * times, Repeat.Across(new Into(half.Count, _stitch, Target.NextSpace), new Into(1, _stitch, Target.NextOf(_stitch)), space));
                     break;
                 default:
                     var of = tape.Of(EachOf.Stitch, EachOf.Space);

@@ -19,7 +19,8 @@ internal abstract class RoundGround
 /// <param name="places">Places of the ring: one for a ring that takes any number of stitches, else its chains.</param>
 /// <param name="chains">Its chains; 0 for a ring of yarn.</param>
 /// <param name="reach">Its radius.</param>
-internal sealed class RingGround(int places, int chains, double reach) : RoundGround
+/// <param name="begins">Where its first place begins, in turns.</param>
+internal sealed class RingGround(int places, int chains, double reach, double begins = 0) : RoundGround
 {
     /// <inheritdoc/>
     public override BelowScale Scale { get; } = BelowScale.Even(places);
@@ -31,10 +32,16 @@ internal sealed class RingGround(int places, int chains, double reach) : RoundGr
     public int Chains => chains;
 
     /// <summary>The same, wider.</summary>
-    public RingGround With(double newReach) => new(places, chains, newReach);
+    public RingGround With(double newReach) => new(places, chains, newReach, begins);
+
+    /// <summary>The same, turned on.</summary>
+    public RingGround Turned(double newBegins) => new(places, chains, reach, newBegins);
+
+    /// <summary>Where its first place begins, in turns.</summary>
+    public double Begins => begins;
 
     /// <inheritdoc/>
-    public override double? TurnOf(int place) => places == 1 ? null : (place + 0.5) / places;
+    public override double? TurnOf(int place) => places == 1 ? null : begins + ((place + 0.5) / places);
 
     /// <inheritdoc/>
     public override Point At(double turn, double above) => CircleShape.Instance.At(turn, reach + above);

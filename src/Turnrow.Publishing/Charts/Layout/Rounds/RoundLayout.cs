@@ -11,15 +11,15 @@ namespace Turnrow.Publishing.Charts.Layout.Rounds;
 /// <param name="knots">Columns and where they lie along the line at its top; between two of them stitches stand evenly.</param>
 /// <param name="gap">Width of the gap between its end and its beginning, in pixels.</param>
 internal sealed class RoundLayout(
-    RowLayout row, RoundGround ground, RingShape shape, double inner, double outer, IReadOnlyList<Knot> knots, double gap)
+    RowLayout row, RoundGround ground, RingShape shape, double inner, double outer, Knots knots, double gap)
 {
     /// <summary>Room that chains take up beside a round.</summary>
     public const double RoomForChain = 14;
 
     private const double AboveLeaning = 0.75;
 
-    private readonly double _start = knots[0].Along;
-    private readonly double _end = knots[^1].Along;
+    private readonly double _start = knots.First.Along;
+    private readonly double _end = knots.Last.Along;
 
     /// <summary>The round in columns.</summary>
     public RowLayout Row { get; } = row;
@@ -46,7 +46,7 @@ internal sealed class RoundLayout(
     public double Gap { get; } = gap;
 
     /// <summary>The middle of the gap between its end and its beginning.</summary>
-    public double Seam { get; } = shape.TurnAt(knots[0].Along - (row.Direction * gap / 2), outer);
+    public double Seam { get; } = shape.TurnAt(knots.First.Along - (row.Direction * gap / 2), outer);
 
     /// <summary>
     /// Where its number stands, from the middle: halfway between its first stitch (or the chains beside it) and its last, wherever these lean.
@@ -66,27 +66,17 @@ internal sealed class RoundLayout(
         }
     }
 
+    /// <summary>Where its number stands if only a part of it is drawn: just before its beginning or just behind its end.</summary>
+    public Point NumberBeside(bool beginning) => Shape.At(beginning ? TurnBeside(Gap / 2) : TurnBehind(Gap / 2), (Inner + Outer) / 2);
+
     /// <summary>Room in the gap for chains that are no stitch.</summary>
     public double ChainRoom => Row is { StandingChains: > 0, ChainIsStitch: false } ? RoomForChain : 0;
 
     /// <summary>Pixels from one stitch to the next, where it is least.</summary>
-    public double Pitch { get; } = PitchOf(knots);
+    public double Pitch => knots.Closest;
 
     /// <summary>Where a column of its stitches is, in working order.</summary>
-    public double TurnOf(double column)
-    {
-        var (low, high) = (0, knots.Count - 2);
-        while (low < high)
-        {
-            var middle = (low + high + 1) / 2;
-            if (knots[middle].Column <= column) low = middle;
-            else high = middle - 1;
-        }
-
-        var (from, to) = (knots[low], knots[low + 1]);
-        var part = to.Column > from.Column ? (column - from.Column) / (to.Column - from.Column) : 0;
-        return Shape.TurnAt(from.Along + (part * (to.Along - from.Along)), Outer);
-    }
+    public double TurnOf(double column) => Shape.TurnAt(knots.At(column), Outer);
 
     /// <summary>Some pixels before its beginning.</summary>
     public double TurnBeside(double pixels) => Shape.TurnAt(_start - (Direction * pixels), Outer);
@@ -107,19 +97,4 @@ internal sealed class RoundLayout(
     }
 
     private double FromSeam(double turn) => Compass.Between(Seam, turn);
-
-    private static double PitchOf(IReadOnlyList<Knot> knots)
-    {
-        var least = double.PositiveInfinity;
-        for (var i = 1; i < knots.Count; i++)
-        {
-            var columns = knots[i].Column - knots[i - 1].Column;
-            if (columns > 0) least = Math.Min(least, Math.Abs(knots[i].Along - knots[i - 1].Along) / columns);
-        }
-
-        return least;
-    }
 }
-
-/// <summary>Where a column lies along a round's line.</summary>
-internal readonly record struct Knot(double Column, double Along);
