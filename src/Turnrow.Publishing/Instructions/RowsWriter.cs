@@ -84,6 +84,10 @@ internal sealed class RowsWriter(Pattern pattern, SizeNames names, Wording words
             Add(rows, None(rows), AsNearly(rows, near.Row, near.EndsOtherwise), null);
             if (row.Remarks.Count == 0) _references.Add(rows.Sizes, 0);
         }
+        else if (once && row.OnlyYarn is { } yarn && _references.InOtherYarn(rows.Sizes, 0) is { } other)
+        {
+            Add(rows, None(rows), AsNearly(rows, other.Row, other.EndsOtherwise, yarn), null);
+        }
         else
         {
             WriteOut(rows);
@@ -113,12 +117,13 @@ internal sealed class RowsWriter(Pattern pattern, SizeNames names, Wording words
         };
     }
 
-    private string AsNearly(FoldedRows rows, Sized<int> number, bool endsOtherwise)
+    private string AsNearly(FoldedRows rows, Sized<int> number, bool endsOtherwise, string? yarn = null)
     {
         var row = rows.Round[0].Row;
         var ending = endsOtherwise && row.EndsIn is { } top ? $", ending in {top.Written(words)}" : string.Empty;
         var remarks = row.Remarks.Count > 0 ? $"; {row.Remarks.Written(words)}" : string.Empty;
-        return $"As {One(rows)} {number.Written()}{ending}{remarks}";
+        var with = yarn is null ? string.Empty : $", with {Names.Words(yarn)} throughout";
+        return $"As {One(rows)} {number.Written()}{ending}{with}{remarks}";
     }
 
     private void WriteOut(FoldedRows rows)

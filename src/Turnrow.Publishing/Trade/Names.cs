@@ -26,6 +26,7 @@ internal static class Names
         // `wing of 3` is numbered behind its name.
         _ when word.IndexOf(" of ", StringComparison.Ordinal) is > 0 and var of => Plural(word[..of]) + word[of..],
         [.., 's' or 'x' or 'z'] or [.., 'c' or 's', 'h'] => word + "es",
+        [.., 'l', 'f'] => word[..^1] + "ves",
         [.., not ('a' or 'e' or 'o' or 'u'), 'y'] => word[..^1] + "ies",
         _ => word + "s",
     };

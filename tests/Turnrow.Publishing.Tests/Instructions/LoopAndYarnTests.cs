@@ -66,6 +66,15 @@ public sealed class LoopAndYarnTests
         Assert.Contains(told, Written.Piece(Flat.Replace("piece", floats + "piece", StringComparison.Ordinal) + "row 3 RS: sc 22, with cream, sc 8\nrow 4: with navy, sc across\n"), StringComparison.Ordinal);
 
     [Fact]
+    public void A_row_that_differs_in_its_yarn_alone_is_told_as_the_earlier_one()
+    {
+        const string Waves = "stitch pattern waves over multiple of 6 + 1\n  row 1: sc, (skip 2, 5 dc in next, skip 2, sc) across\n  row 2: 3 dc in first, (skip 2, sc in next, skip 2, 5 dc in next) until 6 remain, skip 2, sc in next, skip 2, 3 dc in last\n  row 3: sc, (skip 2, 5 dc in next, skip 2, sc in next) until 6 remain, skip 2, 5 dc in next, skip 2, sc in last\n  repeat rows 2 to 3\n";
+        var told = Written.Piece($"terms US\nhook 4 mm\nyarn navy\nyarn cream\nyarn rust\nturn dc: ch 3 counts\n{Waves}piece panel\nbegin with 31 stitches\nstripes are navy 1 row, cream 1 row, rust 1 row\nstraight 9 rows, in waves\nfasten off\n");
+        Assert.Contains("Row 4 (WS): As Row 2, with navy throughout; change to cream in the last yarn over, carry navy up the side. [", told, StringComparison.Ordinal);
+        Assert.Contains("Row 9 (RS): As Row 3, with rust throughout. [", told, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_piece_of_one_yarn_says_it_once() =>
         Assert.Equal(1, Written.Piece("terms US\nhook 4 mm\nyarn navy\nyarn cream\npiece panel\nwith cream\nbegin with 9 stitches\nrow 1 RS: sc across\nstraight 3 rows\npiece other\nbegin with 9 stitches\nrow 1 RS: sc across\n").Split("cream").Length - 1);
 

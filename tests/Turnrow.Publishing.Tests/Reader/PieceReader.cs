@@ -339,12 +339,17 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
         if (AsRow().Match(text) is not { Success: true } match) return RowSentence.Read(text, stitches);
         var steps = Model(Number.Of(match.Groups["row"].Value)).ToList();
         if (match.Groups["top"].Success) steps = Ending.In(match.Groups["top"].Value, match.Groups["nth"].Success ? (Number.Of(match.Groups["nth"].Value), Number.Of(match.Groups["of"].Value)) : null, steps);
+        if (match.Groups["with"].Success) steps = InYarn(match.Groups["with"].Value, steps);
         if (match.Groups["leave"].Success) steps.Add(new LeaveUnworked(null, true));
         if (match.Groups["over"].Success) steps.Add(new OverThoseLeft(match.Groups["n"].Success ? Number.Of(match.Groups["n"].Value) : 1));
         if (match.Groups["open"].Success && !steps.OfType<JoinRound>().Any()) steps.Add(new JoinRound((string?)null));
         if (match.Groups["out"].Success) steps.Add(new DropMarkers(match.Groups["edge"].Success));
         return steps;
     }
+
+    // The same row in another yarn: what became of the yarns there is not said of this one.
+    private static List<Step> InYarn(string yarn, List<Step> steps) =>
+        [.. steps.Where(static step => step is not (ChangeAtEnd or RestYarn)).Select(step => step is WithYarn ? new WithYarn(yarn) : step)];
 
     private IReadOnlyList<Step> Model(int row) => piece.Steps.GetValueOrDefault(row) ?? throw new Misread($"there is no Row {row} to repeat");
 
@@ -427,6 +432,6 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
     [GeneratedRegex(@"^Leave the yarn at the (?<yarn>.+) edge; at the (?<edge>.+) edge, join another length of yarn with sl st in (?<place>.+), ch (?<n>\d+), fasten off\.$")]
     private static partial Regex ChainElsewhere();
 
-    [GeneratedRegex(@"^As (?:Row|Round) (?<row>\d+)(?:, ending in (?:top|(?<nth>\d+)(?:st|nd|rd|th) ch) of (?<top>turning|beginning) ch(?:-(?<of>\d+))?)?(?:; (?<over>the last (?:(?<n>\d+) sts|st) worked over (?:are those|is the one) left before))?(?:; (?<open>do not join))?(?:; (?<leave>leave the sl sts unworked))?(?:[;,] (?<out>take the marker(?:s|(?<edge> at the edge))? out))?\.$")]
+    [GeneratedRegex(@"^As (?:Row|Round) (?<row>\d+)(?:, ending in (?:top|(?<nth>\d+)(?:st|nd|rd|th) ch) of (?<top>turning|beginning) ch(?:-(?<of>\d+))?)?(?:, with (?<with>[^,;.]+) throughout)?(?:; (?<over>the last (?:(?<n>\d+) sts|st) worked over (?:are those|is the one) left before))?(?:; (?<open>do not join))?(?:; (?<leave>leave the sl sts unworked))?(?:[;,] (?<out>take the marker(?:s|(?<edge> at the edge))? out))?\.$")]
     private static partial Regex AsRow();
 }

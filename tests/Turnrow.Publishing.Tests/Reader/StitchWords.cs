@@ -22,6 +22,7 @@ internal sealed class StitchWords(bool uk, IReadOnlyList<string> explained)
             foreach (var one in Singulars(word[..of])) yield return one + word[of..];
         }
 
+        if (word.EndsWith("ves", StringComparison.Ordinal)) yield return word[..^3] + "f";
         if (word.EndsWith("ies", StringComparison.Ordinal)) yield return word[..^3] + "y";
         if (word.EndsWith("es", StringComparison.Ordinal)) yield return word[..^2];
         if (word.EndsWith('s')) yield return word[..^1];

@@ -9,6 +9,7 @@ internal sealed class RowReferences
     private readonly Dictionary<(int Size, int Row), RowDescription> _told = [];
     private readonly Dictionary<(int Size, RowDescription), int> _written = [];
     private readonly Dictionary<(int Size, RowDescription), (int Row, RowDescription As)> _nearly = [];
+    private readonly Dictionary<(int Size, RowDescription), (int Row, RowDescription As)> _inAnyYarn = [];
 
     /// <summary>Keeps in mind how rows went, however they were said.</summary>
     public void AddTold(IReadOnlyList<SizeRows> sizes)
@@ -43,6 +44,7 @@ internal sealed class RowReferences
             var row = size.Rows[index];
             if (row.Description.Before.Count > 0) continue;
             _written.TryAdd((size.Size, row.Description), row.Row.Number);
+            if (row.Description.InAnyYarn() is { } inAny) _inAnyYarn.TryAdd((size.Size, inAny), (row.Row.Number, row.Description));
             if (row.Description.Remarks.Count == 0)
                 _nearly.TryAdd((size.Size, row.Description.Plainly()), (row.Row.Number, row.Description));
         }
@@ -59,6 +61,27 @@ internal sealed class RowReferences
         }
 
         return Sized.Over(numbers);
+    }
+
+    /// <summary>
+    /// The number of an earlier row that is worked alike but for its one yarn, what becomes of that, and the chain that it ends in; and whether that chain
+    /// differs. Null if there is none in every size, or if the sizes are not of one mind.
+    /// </summary>
+    public (Sized<int> Row, bool EndsOtherwise)? InOtherYarn(IReadOnlyList<SizeRows> sizes, int index)
+    {
+        var numbers = new List<int>();
+        bool? otherwise = null;
+        foreach (var size in sizes)
+        {
+            var description = size.Rows[index].Description;
+            if (description.Before.Count > 0 || description.InAnyYarn() is not { } inAny || !_inAnyYarn.TryGetValue((size.Size, inAny), out var near)) return null;
+            var differs = near.As.EndsIn != description.EndsIn;
+            if (otherwise is { } known && known != differs) return null;
+            otherwise = differs;
+            numbers.Add(near.Row);
+        }
+
+        return otherwise is { } ends ? (Sized.Over(numbers), ends) : null;
     }
 
     /// <summary>

@@ -32,6 +32,22 @@ internal sealed record RowDescription(PhraseList Before, PhraseList Working, Phr
         return new RowDescription(Before, new PhraseList(phrases), PhraseList.None);
     }
 
+    /// <summary>The yarn of a row that is worked with one from its beginning to its end; null where it is not said, or where there are several.</summary>
+    public string? OnlyYarn => Working.Phrases is [WithYarn first, ..] && !Working.Phrases.Skip(1).Any(HasYarn) ? first.Yarn : null;
+
+    // A short row is sooner read than looked up.
+    private const int FewestPhrases = 6;
+
+    /// <summary>
+    /// The same, plainly, whatever the yarn; null where it is not of one yarn, where more is said at its end than what becomes of yarns, or where it is short.
+    /// </summary>
+    public RowDescription? InAnyYarn() =>
+        OnlyYarn is null || CountOf(Working) < FewestPhrases || !Remarks.Phrases.All(static phrase => phrase is ChangeAtEnd or RestYarn) ? null : Plainly() is var plain ? plain with { Working = new([.. plain.Working.Phrases.Skip(1)]) } : null;
+
+    private static int CountOf(PhraseList phrases) => phrases.Phrases.Sum(static phrase => phrase is Repeated repeated ? CountOf(repeated.Words) : 1);
+
+    private static bool HasYarn(Phrase phrase) => phrase is WithYarn || (phrase is Repeated repeated && repeated.Words.Phrases.Any(HasYarn));
+
     private static ChainTop? TopOf(Phrase phrase) => phrase switch
     {
         StitchesIn { Where: ChainTop top } => top,
