@@ -99,6 +99,7 @@ internal static class Differences
         (FoundationStart, FoundationStart) or (BothSidesStart, BothSidesStart) => true,
         (RingStart one, RingStart other) => one == other,
         (PartStart one, PartStart other) => (one.Base.Name, one.FromRight, one.Count) == (other.Base.Name, other.FromRight, other.Count),
+        (AcrossStart one, AcrossStart other) => one.Parts.Select(static p => (p.Base.Name, p.FromRight, p.Count)).SequenceEqual(other.Parts.Select(static p => (p.Base.Name, p.FromRight, p.Count))),
         (PickUpStart one, PickUpStart other) => one.RightSide == other.RightSide && Said(one.Walk) == Said(other.Walk),
         _ => a is null && b is null,
     };
