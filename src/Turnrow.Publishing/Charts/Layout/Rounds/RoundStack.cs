@@ -1,5 +1,5 @@
-using Turnrow.Fabric.Pieces;
 using Turnrow.Fabric.Patterns;
+using Turnrow.Fabric.Pieces;
 using Turnrow.Fabric.Places;
 using Turnrow.Fabric.Rows;
 
