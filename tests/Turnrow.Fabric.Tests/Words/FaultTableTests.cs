@@ -91,7 +91,7 @@ public sealed class FaultTableTests
 
     [Fact]
     public void Another_space_on_the_way_to_one_of_three_chains() => Fails(
-        Say.Of((Say.Dc, 2), (Say.Space(2), 1), (Say.Space(3), 1)), [new Chains(1), Say.In(Aim.NextOfKind, Say.SpaceOf(3)), Say.Stitches(1)], RowFaultKind.NoneOfKind, 1, 0, 2, 1);
+        Say.Of((Say.Dc, 2), (Say.Space(2), 1), (Say.Space(3), 1)), [new Chains(1), Say.In(Aim.NextOfKind, Say.SpaceOf(3)), Say.Stitches(1)], RowFaultKind.NoneOfKind, 1, 2, 2, 1);
 
     [Fact]
     public void The_first_behind_another()
