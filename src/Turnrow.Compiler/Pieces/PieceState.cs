@@ -14,6 +14,7 @@ internal sealed class PieceState(string name, TextSpan span, PieceBuilder[] buil
     private Piece[]? _finished;
     private int _lead;
     private bool _joined;
+    private bool _namesInDoubt;
     private Piece[]? _model;
     private readonly Dictionary<string, NamedPart> _ownParts = new(StringComparer.OrdinalIgnoreCase);
 
@@ -71,7 +72,11 @@ internal sealed class PieceState(string name, TextSpan span, PieceBuilder[] buil
     public PieceState? MirrorOf { get; set; }
 
     /// <summary>True if a line that may have named an edge, a mark or a part could not be read.</summary>
-    public bool NamesInDoubt { get; set; }
+    public bool NamesInDoubt
+    {
+        get => _namesInDoubt || CopyOf is { NamesInDoubt: true };
+        set => _namesInDoubt = value;
+    }
 
     /// <summary>True in a size where the yarn of its last row was taken up by a later piece.</summary>
     public bool[] YarnTaken { get; } = new bool[builders.Length];

@@ -139,6 +139,14 @@ public sealed partial class PieceBuilder
     private void LoseWaiting(RowPlan? plan)
     {
         var turns = plan is WordsPlan { Words: [.., Leave { ForLater: true }] };
+        // A round goes over all that waits, whatever else it does.
+        if (InRounds && plan is not null && !turns)
+        {
+            _waitingRight.Clear();
+            _waitingLeft.Clear();
+            return;
+        }
+
         if (!turns && _waitingRight.Count + _waitingRight.Asked + _waitingLeft.Count + _waitingLeft.Asked == 0) return;
         ForgetWaiting(4);
     }

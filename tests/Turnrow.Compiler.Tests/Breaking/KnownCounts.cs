@@ -144,19 +144,31 @@ internal sealed class KnownCounts(PatternWords words, IReadOnlySet<int> changed,
     private bool TellsCount(int line) =>
         _tree.Lines[line].Statement is not ForSizesStatement && !LeavesForLater(line) && !MovesMarker(line) && !MakesBridge(line) && !FollowsLostTurns(line) && ClaimKnown(line) && Claims.Of(_tree.Lines[line].Statement) is { Scope: ClaimScope.Usual, Parts: [{ Kind: null }] };
 
-    // Where a line with turns is lost, rows have to go to both edges before a claim tells anything: four lines of rows are sure to,
-    // since what was still asked for at an edge is left in the first or second of them and worked over two later.
+    // Where a line is lost that leaves stitches for later, or while some wait, rows have to go to both edges before a claim tells anything: four lines
+    // of rows are sure to, since what was still asked for at an edge is left in the first or second of them and worked over two later. What is left
+    // meanwhile is lost as well.
     private bool FollowsLostTurns(int line)
     {
-        var rows = 0;
-        for (var before = line; before >= 0 && rows < 4 && _tree.Lines[before].Statement is not PieceStatement; before--)
+        foreach (var before in RowLinesBefore(line, countsItself: true))
         {
-            if (before < line && changed.Contains(before) && (LeavesForLater(before) || LeavesForLater(before - 1))) return true;
-            if (!changed.Contains(before) && Done(before) is RowStatement or StraightStatement or ShapeStatement or RepeatStatement) rows++;
+            if (changed.Contains(before) ? LeavesForLater(before) || RowLinesBefore(before, countsItself: false).Any(LeavesForLater) : LeavesForLater(before) && (FollowsLostTurns(before) || !Before(before))) return true;
         }
 
-        return changed.Contains(line) && LeavesForLater(line - 1);
+        return changed.Contains(line) && RowLinesBefore(line, countsItself: false).Any(LeavesForLater);
     }
+
+    // As many lines up as hold four lines of rows, down to the head of the piece.
+    private IEnumerable<int> RowLinesBefore(int line, bool countsItself)
+    {
+        var rows = countsItself && IsRows(line) ? 1 : 0;
+        for (var before = line - 1; before >= 0 && rows < 4 && _tree.Lines[before].Statement is not PieceStatement; before--)
+        {
+            yield return before;
+            if (IsRows(before)) rows++;
+        }
+    }
+
+    private bool IsRows(int line) => !changed.Contains(line) && Done(line) is RowStatement or StraightStatement or ShapeStatement or RepeatStatement;
 
     // What such a round makes is not what the next one is worked over.
     private bool MovesMarker(int line) => Done(line) is RowStatement { Items: [.., MoveMarkerItem] };
