@@ -85,4 +85,26 @@ public sealed class LoopAndYarnTests
         Assert.Equal("Work as Panel.", Written.Piece($"terms US\nhook 4 mm\npiece panel\n{Rows}piece other\n{Rows}", piece: "Other"));
         Assert.NotEqual("Work as Panel.", Written.Piece($"terms US\nhook 4 mm\npiece panel\n{Rows}piece other\n{Rows.Replace("straight 3", "straight 4", StringComparison.Ordinal)}", piece: "Other"));
     }
+
+    [Fact]
+    public void A_yarn_taken_up_behind_the_last_stitch_is_taken_up_at_the_row_s_end()
+    {
+        var text = Written.Piece("""
+            notation 1
+            pattern "Tube"
+            terms US
+            hook 4 mm
+            yarn navy
+            yarn cream
+            rounds are spiral
+            piece panel
+            begin with 25 stitches
+            round 1: sc around
+            round 2: sc 8, with cream, move marker
+            round 3: sc around
+            fasten off
+            """);
+        Assert.Contains("Round 2: With navy, sc in each of next 8 sc; end the round here, the marker moves to the next st, change to cream in the last yarn over", text, StringComparison.Ordinal);
+        Assert.Contains("Round 3: With cream, ", text, StringComparison.Ordinal);
+    }
 }

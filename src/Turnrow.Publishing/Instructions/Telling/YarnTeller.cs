@@ -18,7 +18,10 @@ internal sealed class YarnTeller(Piece piece, bool changes, int most)
         var before = index == 0 && Before() != yarn ? told.Before.Phrases.Prepend(new BeginWithYarn(yarn)).ToList() : told.Before.Phrases;
         if (!changes) return new RowDescription(new(before), told.Working, told.Remarks);
         string? inHand = yarn;
-        return new RowDescription(new(before), new([new WithYarn(yarn), .. WhereTaken(told.Working.Phrases, ref inHand)]), new([.. told.Remarks.Phrases, .. AtEnd(index, told.Working.Phrases.Any(static p => p is JoinRound))]));
+        var working = WhereTaken(told.Working.Phrases, ref inHand);
+        // What is taken up behind the last stitch is the next row's, and told as that.
+        while (working is [.., WithYarn]) working.RemoveAt(working.Count - 1);
+        return new RowDescription(new(before), new([new WithYarn(yarn), .. working]), new([.. told.Remarks.Phrases, .. AtEnd(index, LastIn(working) ?? yarn, told.Working.Phrases.Any(static p => p is JoinRound))]));
     }
 
     // A yarn is named where it is taken up, and not where it is in the hand already. What a bracket begins with is in the hand only if it is so each time.
@@ -63,11 +66,11 @@ internal sealed class YarnTeller(Piece piece, bool changes, int most)
 
     /// <summary>What is said of yarns at a row's end.</summary>
     /// <param name="index">The row's place in the piece, from 0.</param>
+    /// <param name="yarn">The yarn of its last stitch.</param>
     /// <param name="isJoined">True of a round that a slip stitch joins.</param>
-    private List<Phrase> AtEnd(int index, bool isJoined)
+    private List<Phrase> AtEnd(int index, string yarn, bool isJoined)
     {
         var row = piece.Rows[index];
-        if (row.YarnAfter is not { } yarn) return [];
         var phrases = new List<Phrase>();
         var next = index + 1 < piece.Rows.Count ? piece.Rows[index + 1].Yarn : null;
         if (next is not null && next != yarn)
