@@ -40,9 +40,12 @@ public sealed partial class PieceBuilder
         : _begins != RowBegins.Turned ? _begins
         : _course.IsSpiral && _rows.Count > 0 ? RowBegins.Spiral
         : _course.ReturnsAtJoin ? _course.Turns ? RowBegins.RoundTurned : RowBegins.RoundBack
-        : _course.GoesOn ? RowBegins.Round
+        : _course.GoesOn && !IsFirstOverSeveral ? RowBegins.Round
         : _course.Turns || _rows.Count == 0 ? _begins
         : RowBegins.Back;
+
+    // Over several pieces the course is of one of them, the yarn perhaps of another: whether it is turned there was found when the yarn was asked for.
+    private bool IsFirstOverSeveral => _rows.Count == 0 && _start is AcrossStart;
 
     private bool GoesOnRound => InRounds && Begins is RowBegins.Round or RowBegins.RoundTurned or RowBegins.RoundBack or RowBegins.Spiral;
 

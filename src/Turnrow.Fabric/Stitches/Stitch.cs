@@ -83,7 +83,8 @@ public sealed record Stitch(
     {
         get
         {
-            if (Form is null or { IsSymmetric: true }) return this;
+            // What stands on a stitch, as a spur does, is worked alike from either side of it.
+            if (Form is null or { Takes: 0 } or { IsSymmetric: true }) return this;
             if (Family?.Mirrored is { } other && other().Of(Number) is { } known) return known;
             if (_mirrored is null) Interlocked.CompareExchange(ref _mirrored, MirrorImage(), null);
             return _mirrored;

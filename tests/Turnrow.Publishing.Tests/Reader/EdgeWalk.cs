@@ -70,7 +70,7 @@ internal sealed partial class EdgeWalk(IReadOnlyDictionary<string, ReadPiece> pi
         if (Open().Match(text) is { Success: true } open) return Between(Piece(open));
         if (PartOfRound().Match(text) is { Success: true } part) return Part(Piece(part), Number.Of(part.Groups["from"].Value), Number.Of(part.Groups["to"].Value));
         if (Held().Match(text) is { Success: true } held) return Inside(Piece(held), held.Groups["name"].Value, false);
-        if (Bridge().Match(text) is { Success: true } bridge) return Inside(Piece(bridge), bridge.Groups["name"].Value, true);
+        if (Bridge().Match(text) is { Success: true } bridge) return Inside(Piece(bridge), bridge.Groups["name"] is { Success: true, Value: var name } ? name : null, true);
         if (Loops().Match(text) is { Success: true } loops) return FreeLoops(Piece(loops), Number.Of(loops.Groups["row"].Value), Number.Of(loops.Groups["over"].Value), loops.Groups["side"].Value == "RS");
         if (SideOfMotif().Match(text) is { Success: true } side) return OfSide(Piece(side), side.Groups["name"].Value);
         if (LastRow().Match(text) is { Success: true } last) return Top(Piece(last));
@@ -166,7 +166,7 @@ internal sealed partial class EdgeWalk(IReadOnlyDictionary<string, ReadPiece> pi
     }
 
     // Round a gap she goes along what is held from right to left, and along the bridge from left to right.
-    private List<Place> Inside(ReadPiece piece, string name, bool bridge)
+    private List<Place> Inside(ReadPiece piece, string? name, bool bridge)
     {
         var found = piece.Inner.FindAll(inner => inner.IsBridge == bridge && inner.Name == name);
         if (found.Count != 1) throw new Misread($"{piece.Title} has {found.Count} such places");
@@ -210,7 +210,7 @@ internal sealed partial class EdgeWalk(IReadOnlyDictionary<string, ReadPiece> pi
     [GeneratedRegex(@"^the sts of (?<piece>.+) held for (?<name>.+)$")]
     private static partial Regex Held();
 
-    [GeneratedRegex(@"^the other side of the ch for (?<name>.+) of (?<piece>.+)$")]
+    [GeneratedRegex(@"^the other side of the ch (?:for (?<name>.+)|over the gap) of (?<piece>.+)$")]
     private static partial Regex Bridge();
 
     [GeneratedRegex(@"^the loops of (?:Row|Round) (?<row>\d+) of (?<piece>.+) left free on the (?<side>RS|WS) by (?:Row|Round) (?<over>\d+)$")]

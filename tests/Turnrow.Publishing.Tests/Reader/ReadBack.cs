@@ -149,7 +149,7 @@ internal static class ReadBack
             StretchKind.FreeLoops => $"{title}, loops of row {stretch.FirstRow}",
             StretchKind.Side => $"{title}, {stretch.Name}, {stretch.Count}",
             StretchKind.HeldStitches => $"{title}, held {stretch.Count} for {stretch.Name!.Replace('-', ' ')}",
-            StretchKind.BridgeChain => $"{title}, bridge {stretch.Count} for {stretch.Name!.Replace('-', ' ')}",
+            StretchKind.BridgeChain => $"{title}, bridge {stretch.Count} for {stretch.Name?.Replace('-', ' ')}",
             StretchKind.AddedChain => $"{title}, {leg.Hand}, added {stretch.Count}",
             _ => $"{title}, {leg.Hand}, left {stretch.Count}",
         }];

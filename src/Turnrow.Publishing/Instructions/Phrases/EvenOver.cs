@@ -69,7 +69,7 @@ internal sealed record EvenOver(
     protected override string Text(Wording words)
     {
         var one = Places.All(static n => n == 1);
-        var over = one ? $"in {PartOf("this")} {Place.One(words)}" : $"evenly over {PartOf("these")} {Place.Counted(Places, words)}";
+        var over = one ? $"in {(Part == EvenPart.First ? "same" : PartOf("this"))} {Place.One(words)}" : $"evenly over {PartOf("these")} {Place.Counted(Places, words)}";
         var guide = Places.All(n => n <= MostPer || (n < FewestAbout && !IsExact)) ? string.Empty : BehindChain ? $" ({Guide()}, the {words.Ch} being one of them)" : $" ({Guide()})";
         return $"{Count.Written()} {words.Stitch(Stitch)} {over}{guide}";
     }

@@ -49,7 +49,7 @@ internal sealed record EdgeStretch(
         Fabric.Pieces.StretchKind.LeftStitches when Slipped => $"the slip-stitched {words.Sts}{At("of")} at {Named(words)}",
         Fabric.Pieces.StretchKind.LeftStitches => $"the {words.Sts} left unworked{At("by")} at {Named(words)}",
         Fabric.Pieces.StretchKind.HeldStitches => $"the {words.Sts} of {Names.Title(Piece)} held for {Names.Words(Edge!)}",
-        Fabric.Pieces.StretchKind.BridgeChain => $"the other side of the {words.Ch}{(Edge is null ? string.Empty : $" for {Names.Words(Edge)}")} of {Names.Title(Piece)}",
+        Fabric.Pieces.StretchKind.BridgeChain => $"the other side of the {words.Ch}{(Edge is null ? " over the gap" : $" for {Names.Words(Edge)}")} of {Names.Title(Piece)}",
         Fabric.Pieces.StretchKind.FreeLoops => $"the loops of {Row} {First.Written()} of {Names.Title(Piece)} left free on the {words.Side(OnRightSide)} by {Row} {First.Select(static row => row + 1).Written()}",
         Fabric.Pieces.StretchKind.AddedChain => $"the added {words.Ch}{At("of")} at {Named(words)}",
         _ => Named(words),

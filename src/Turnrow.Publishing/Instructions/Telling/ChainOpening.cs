@@ -42,7 +42,8 @@ internal static class ChainOpening
                 return;
             case Work { Makes: 1 } work:
                 row.Places.Pass(1);
-                List<Word> words = [work with { Amount = work.Amount with { Times = work.Amount.Times - 1 }, Passed = 0 }];
+                // However far it was to go, the chain may be all there is of it.
+                List<Word> words = work.Amount.Times > 1 ? [work with { Amount = work.Amount with { Times = work.Amount.Times - 1 }, Passed = 0 }] : [];
                 words.AddRange(beginning.RestAfter(row.Work.Opening.Space > 0, marks));
                 InChain(row, teller, words, passed, stitch);
                 teller.Phrases.AddRange(marks.Select(mark => mark with { OfRound = row.Row.IsRound }));
